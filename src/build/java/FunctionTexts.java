@@ -1,0 +1,297 @@
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static java.util.stream.Collectors.joining;
+
+import com.sun.source.doctree.DocCommentTree;
+import com.sun.source.doctree.DocTree;
+import com.sun.source.doctree.EndElementTree;
+import com.sun.source.doctree.EntityTree;
+import com.sun.source.doctree.ErroneousTree;
+import com.sun.source.doctree.LinkTree;
+import com.sun.source.doctree.LiteralTree;
+import com.sun.source.doctree.ParamTree;
+import com.sun.source.doctree.ReturnTree;
+import com.sun.source.doctree.SeeTree;
+import com.sun.source.doctree.StartElementTree;
+import com.sun.source.doctree.TextTree;
+import com.sun.source.doctree.ThrowsTree;
+import com.sun.source.tree.ClassTree;
+import com.sun.source.tree.CompilationUnitTree;
+import com.sun.source.tree.MethodTree;
+import com.sun.source.tree.VariableTree;
+import com.sun.source.util.DocTrees;
+import com.sun.source.util.JavacTask;
+import com.sun.source.util.TreePath;
+import com.sun.source.util.TreePathScanner;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import javax.lang.model.element.Modifier;
+import javax.tools.DiagnosticCollector;
+import javax.tools.JavaFileObject;
+import javax.tools.ToolProvider;
+
+/**
+ * Collects the doc comments of the library functions into one properties file, and fails where a
+ * part is missing. The build runs this file as it stands:
+ *
+ * <pre>java FunctionTexts.java SOURCE_FOLDER PROPERTIES_FILE</pre>
+ *
+ * <p>Sources are parsed, not compiled, so nothing but the JDK is needed to read them.
+ */
+final class FunctionTexts extends TreePathScanner<Void, Void> {
+
+  private static final String MARK = "LibraryFunction";
+  private static final String LIMITS = "Does not cover";
+  private static final Set<String> BLOCKS =
+      Set.of("p", "pre", "ul", "ol", "li", "dl", "dt", "dd", "table", "tr", "blockquote", "div");
+
+  private final DocTrees docTrees;
+  private final Properties texts = new Properties();
+  private final Set<String> functions = new TreeSet<>();
+  private final List<String> problems = new ArrayList<>();
+
+  private FunctionTexts(DocTrees docTrees) {
+    this.docTrees = docTrees;
+  }
+
+  public static void main(String[] arguments) throws IOException {
+    var complaints = new DiagnosticCollector<JavaFileObject>();
+    var compiler = ToolProvider.getSystemJavaCompiler();
+    try (var files = compiler.getStandardFileManager(complaints, null, UTF_8);
+        var found = Files.walk(Path.of(arguments[0]))) {
+      var sources = found.filter(file -> file.toString().endsWith(".java")).sorted().toList();
+      var parsed = files.getJavaFileObjectsFromPaths(sources);
+      var options = List.of("-proc:none");
+      var task = (JavacTask) compiler.getTask(null, files, complaints, options, null, parsed);
+      var reader = new FunctionTexts(DocTrees.instance(task));
+      for (CompilationUnitTree unit : task.parse()) {
+        reader.scan(unit, null);
+      }
+      complaints.getDiagnostics().forEach(syntax -> reader.problems.add(syntax.toString()));
+      reader.finish(Path.of(arguments[1]));
+    }
+  }
+
+  private void finish(Path file) throws IOException {
+    if (!problems.isEmpty()) {
+      problems.forEach(System.err::println);
+      System.exit(1);
+    }
+    texts.setProperty("functions", String.join(",", functions));
+    var stored = new ByteArrayOutputStream();
+    texts.store(stored, null);
+    Stream<String> lines = stored.toString(ISO_8859_1).lines();
+    Files.createDirectories(file.toAbsolutePath().getParent());
+    Files.writeString(
+        file, // without the date that store() puts on top
+        lines.filter(line -> !line.startsWith("#")).sorted().collect(joining("\n", "", "\n")));
+  }
+
+  @Override
+  public Void visitMethod(MethodTree method, Void nothing) {
+    boolean marked =
+        method.getModifiers().getAnnotations().stream()
+            .map(annotation -> annotation.getAnnotationType().toString())
+            .anyMatch(type -> type.equals(MARK) || type.endsWith("." + MARK));
+    if (marked) {
+      new Comment(getCurrentPath(), method).read();
+    }
+    return super.visitMethod(method, nothing);
+  }
+
+  /** The doc comment of one function. */
+  private final class Comment {
+
+    private final TreePath path;
+    private final MethodTree method;
+    private final String name;
+    private final DocCommentTree comment;
+
+    Comment(TreePath path, MethodTree method) {
+      this.path = path;
+      this.method = method;
+      this.name = qualifiedName();
+      this.comment = docTrees.getDocCommentTree(path);
+    }
+
+    void read() {
+      if (!method.getModifiers().getFlags().containsAll(Set.of(Modifier.PUBLIC, Modifier.STATIC))) {
+        problem("is marked as a library function but is not public static");
+      }
+      if (!functions.add(name)) {
+        problem("has the name of another library function in its class");
+      }
+      if (comment == null) {
+        problem("has no doc comment");
+        return;
+      }
+      body();
+      parameters();
+      require("return", "@return", tags(ReturnTree.class, ReturnTree::getDescription));
+      require("throws", "@throws", tags(ThrowsTree.class, ThrowsTree::getDescription));
+      require("source", "@see", tags(SeeTree.class, SeeTree::getReference));
+    }
+
+    private void body() {
+      List<Block> blocks = blocks();
+      require("summary", "first sentence", plain(comment.getFirstSentence()));
+      require("formula", "formula in <pre>", first(blocks, block -> block.pre && !block.code));
+      require(
+          "example", "<pre>{@code example}</pre>", first(blocks, block -> block.pre && block.code));
+      require(
+          "limits", "\"" + LIMITS + " ...\"", paragraphs(blocks, text -> text.startsWith(LIMITS)));
+      put("notes", paragraphs(blocks, text -> !text.startsWith(LIMITS)));
+    }
+
+    private void parameters() {
+      Map<String, String> described = new LinkedHashMap<>();
+      for (DocTree tag : comment.getBlockTags()) {
+        if (tag instanceof ParamTree param && !param.isTypeParameter()) {
+          described.put(param.getName().toString(), plain(param.getDescription()));
+        }
+      }
+      List<String> names = new ArrayList<>();
+      for (VariableTree parameter : method.getParameters()) {
+        String each = parameter.getName().toString();
+        names.add(each);
+        require("param." + each, "@param " + each, described.getOrDefault(each, ""));
+      }
+      put("parameters", String.join(",", names));
+      described.keySet().removeAll(names);
+      described.keySet().forEach(each -> problem("has no parameter for its @param " + each));
+    }
+
+    /** What follows the first sentence, cut at every tag that starts or ends a paragraph. */
+    private List<Block> blocks() {
+      List<Block> blocks = new ArrayList<>(List.of(new Block(false)));
+      for (DocTree part : comment.getBody()) {
+        if (part instanceof StartElementTree start && BLOCKS.contains(start.getName().toString())) {
+          blocks.add(new Block(start.getName().contentEquals("pre")));
+        } else if (part instanceof EndElementTree end
+            && BLOCKS.contains(end.getName().toString())) {
+          blocks.add(new Block(false));
+        } else {
+          Block last = blocks.get(blocks.size() - 1);
+          last.code |= part.getKind() == DocTree.Kind.CODE;
+          last.text.append(written(part));
+        }
+      }
+      blocks.removeIf(block -> block.text.toString().isBlank());
+      return blocks;
+    }
+
+    private String first(List<Block> blocks, Predicate<Block> wanted) {
+      return blocks.stream().filter(wanted).findFirst().map(Block::lines).orElse("");
+    }
+
+    private String paragraphs(List<Block> blocks, Predicate<String> wanted) {
+      Stream<Block> prose = blocks.stream().filter(block -> !block.pre);
+      return prose
+          .map(block -> oneLine(block.text.toString()))
+          .filter(wanted)
+          .collect(joining("\n"));
+    }
+
+    private <T extends DocTree> String tags(
+        Class<T> kind, Function<T, List<? extends DocTree>> text) {
+      return comment.getBlockTags().stream()
+          .filter(kind::isInstance)
+          .map(tag -> plain(text.apply(kind.cast(tag))))
+          .map(said -> said.replaceAll("^\"|\"$", ""))
+          .filter(said -> !said.isEmpty())
+          .collect(joining("; "));
+    }
+
+    private String plain(List<? extends DocTree> parts) {
+      return oneLine(parts.stream().map(this::written).collect(joining()));
+    }
+
+    /** The text of one part as a reader sees it; markup has none. */
+    private String written(DocTree part) {
+      if (part instanceof TextTree text && !(part instanceof ErroneousTree)) {
+        return text.getBody();
+      } else if (part instanceof LiteralTree literal) {
+        return literal.getBody().getBody();
+      } else if (part instanceof EntityTree entity && docTrees.getCharacters(entity) != null) {
+        return docTrees.getCharacters(entity).replace('\u00a0', ' ');
+      } else if (part instanceof LinkTree link) {
+        return link.getLabel().isEmpty()
+            ? link.getReference().getSignature().replaceFirst("^#", "").replace('#', '.')
+            : plain(link.getLabel());
+      } else if (part instanceof StartElementTree start) {
+        return start.getName().contentEquals("sup") ? "^" : "";
+      } else if (part instanceof EndElementTree) {
+        return "";
+      }
+      problem("has a doc comment that cannot be read at: " + oneLine(part.toString()));
+      return "";
+    }
+
+    private void require(String part, String missing, String text) {
+      if (text.isEmpty()) {
+        problem("has no " + missing);
+      }
+      put(part, text);
+    }
+
+    private void put(String part, String text) {
+      texts.setProperty(name + "." + part, text);
+    }
+
+    private void problem(String what) {
+      CompilationUnitTree unit = path.getCompilationUnit();
+      long start = docTrees.getSourcePositions().getStartPosition(unit, method);
+      long line = unit.getLineMap().getLineNumber(start);
+      String file = unit.getSourceFile().getName();
+      problems.add("%s:%d: %s %s".formatted(file, line, method.getName(), what));
+    }
+
+    private String qualifiedName() {
+      String owner = "";
+      for (TreePath up = path; up != null; up = up.getParentPath()) {
+        if (up.getLeaf() instanceof ClassTree type) {
+          owner = type.getSimpleName() + (owner.isEmpty() ? "" : "$" + owner);
+        }
+      }
+      var packageName = path.getCompilationUnit().getPackageName();
+      return (packageName == null ? "" : packageName + ".") + owner + "#" + method.getName();
+    }
+  }
+
+  /** A paragraph, or what stands between {@code <pre>} and {@code </pre>}. */
+  private static final class Block {
+
+    private final boolean pre;
+    private final StringBuilder text = new StringBuilder();
+    private boolean code;
+
+    Block(boolean pre) {
+      this.pre = pre;
+    }
+
+    /** The lines that are not blank: an example's without indent, others without the common one. */
+    String lines() {
+      Stream<String> lines = (" " + text).stripTrailing().stripIndent().lines();
+      return lines
+          .filter(line -> !line.isBlank())
+          .map(line -> code ? line.strip() : line)
+          .collect(joining("\n"));
+    }
+  }
+
+  private static String oneLine(String text) {
+    return text.strip().replaceAll("\\s+", " ");
+  }
+}

@@ -1,0 +1,55 @@
+package sheathwright.catalog;
+
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
+import java.util.List;
+import sheathwright.figure.RefusedException;
+import sheathwright.figure.Traced;
+
+/**
+ * One library function as the catalog knows it.
+ *
+ * @param name as tables and commands call it: {@code nails_per_sheet}
+ * @param method the method itself
+ * @param parameters in the method's order
+ * @param results in the order of the answer
+ * @param text what its doc comment says
+ */
+public record Card(
+    String name, Method method, List<Parameter> parameters, List<Result> results, Text text) {
+
+  /**
+   * Calls the function.
+   *
+   * @param arguments one for each parameter, in order
+   * @return its results, in order; a refusal stays inside them until their value is asked for
+   * @throws RefusedException if the function refuses outright
+   */
+  public List<Traced> answer(List<Traced> arguments) {
+    try {
+      Object answer = method.invoke(null, arguments.toArray());
+      return results.stream().map(result -> result.in().apply(answer)).toList();
+    } catch (InvocationTargetException thrown) {
+      if (thrown.getCause() instanceof RuntimeException cause) {
+        throw cause;
+      }
+      throw new IllegalStateException(name + " failed", thrown.getCause());
+    } catch (IllegalAccessException impossible) {
+      throw new IllegalStateException(name + " is not public", impossible);
+    }
+  }
+
+  /** The room that it stands in: {@code fastening}. */
+  public String room() {
+    String room = method.getDeclaringClass().getPackageName();
+    return room.substring(room.lastIndexOf('.') + 1);
+  }
+
+  /** The parameter of this column, or null. */
+  public Parameter parameter(String column) {
+    return parameters.stream()
+        .filter(parameter -> parameter.column().equals(column))
+        .findFirst()
+        .orElse(null);
+  }
+}

@@ -1,0 +1,131 @@
+package sheathwright.catalog;
+
+import java.lang.reflect.AnnotatedElement;
+import java.lang.reflect.Method;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Properties;
+import java.util.function.Function;
+import sheathwright.figure.Check;
+import sheathwright.figure.OneOf;
+import sheathwright.figure.Traced;
+import sheathwright.figure.Unit;
+import sheathwright.figure.Units;
+
+/** Makes cards of the methods that the index of doc comments lists. */
+final class CardReader {
+
+  private final Properties index;
+
+  CardReader(Properties index) {
+    this.index = index;
+  }
+
+  List<String> names() {
+    return List.of(index.getProperty("functions").split(","));
+  }
+
+  Card card(String qualified) {
+    String type = qualified.substring(0, qualified.indexOf('#'));
+    String name = qualified.substring(qualified.indexOf('#') + 1);
+    Method method =
+        Arrays.stream(load(type).getMethods())
+            .filter(candidate -> candidate.getName().equals(name))
+            .filter(candidate -> candidate.isAnnotationPresent(LibraryFunction.class))
+            .findFirst()
+            .orElseThrow();
+    return new Card(
+        snakeCase(name), method, parameters(qualified, method), results(method), text(qualified));
+  }
+
+  private List<Parameter> parameters(String qualified, Method method) {
+    List<Parameter> parameters = new ArrayList<>();
+    for (java.lang.reflect.Parameter parameter : method.getParameters()) {
+      Column column = parameter.getAnnotation(Column.class);
+      boolean isWord = OneOf.class.isAssignableFrom(parameter.getType());
+      parameters.add(
+          new Parameter(
+              parameter.getName(),
+              column.value(),
+              isWord ? null : unit(column),
+              isWord ? options(parameter.getParameterizedType()) : null,
+              column.preset(),
+              index.getProperty(qualified + ".param." + parameter.getName())));
+    }
+    return List.copyOf(parameters);
+  }
+
+  private static List<Result> results(Method method) {
+    if (!method.getReturnType().isRecord() || method.getReturnType() == Check.class) {
+      return List.of(result(method, method.getReturnType(), Function.identity()));
+    }
+    return Arrays.stream(method.getReturnType().getRecordComponents())
+        .filter(component -> component.isAnnotationPresent(Column.class))
+        .map(component -> result(component, component.getType(), answer -> part(component, answer)))
+        .toList();
+  }
+
+  private static Result result(
+      AnnotatedElement element, Class<?> type, Function<Object, Object> part) {
+    Column column = element.getAnnotation(Column.class);
+    boolean isWord = OneOf.class.isAssignableFrom(type);
+    return new Result(
+        column.value(), isWord ? null : unit(column), answer -> traced(part.apply(answer)));
+  }
+
+  private static Traced traced(Object part) {
+    return part instanceof Check check ? check.ratio() : (Traced) part;
+  }
+
+  private static Object part(RecordComponent component, Object answer) {
+    try {
+      return component.getAccessor().invoke(answer);
+    } catch (ReflectiveOperationException impossible) {
+      throw new IllegalStateException(impossible);
+    }
+  }
+
+  private static Unit<?> unit(Column column) {
+    return column.unit().isEmpty()
+        ? Units.endingOf(column.value())
+        : Units.written(column.unit()).orElseThrow();
+  }
+
+  @SuppressWarnings("unchecked") // a OneOf parameter is always of an enum
+  private static Class<? extends Enum<?>> options(Type type) {
+    return (Class<? extends Enum<?>>) ((ParameterizedType) type).getActualTypeArguments()[0];
+  }
+
+  private Text text(String qualified) {
+    return new Text(
+        part(qualified, "summary"),
+        part(qualified, "formula"),
+        part(qualified, "limits"),
+        part(qualified, "notes"),
+        List.of(part(qualified, "example").split("\n")),
+        part(qualified, "return"),
+        part(qualified, "throws"),
+        part(qualified, "source"));
+  }
+
+  private String part(String qualified, String part) {
+    return index.getProperty(qualified + "." + part, "");
+  }
+
+  private static Class<?> load(String type) {
+    try {
+      return Class.forName(type);
+    } catch (ClassNotFoundException stale) {
+      throw new IllegalStateException("the index of functions is older than the classes", stale);
+    }
+  }
+
+  private static String snakeCase(String name) {
+    return name.replaceAll("([A-Z])", "_$1").toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,115 @@
+package sheathwright.catalog;
+
+import static java.util.Comparator.comparingInt;
+import static java.util.stream.Collectors.joining;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Properties;
+import sheathwright.figure.RefusedException;
+
+/** Every library function, found through the index that the build makes of the doc comments. */
+public final class Catalog {
+
+  private static final String INDEX = "functions.properties";
+  private static final Catalog SHIPPED = new Catalog(index());
+
+  private final List<Card> cards;
+
+  private Catalog(Properties index) {
+    CardReader reader = new CardReader(index);
+    cards = reader.names().stream().map(reader::card).toList();
+  }
+
+  /** The functions that ship with the library. */
+  public static Catalog shipped() {
+    return SHIPPED;
+  }
+
+  /** Every function, by room and name. */
+  public List<Card> cards() {
+    return cards;
+  }
+
+  /**
+   * The function of this name.
+   *
+   * @param name in snake case or as Java writes it, without regard to case
+   * @throws RefusedException if there is none, with the nearest names
+   */
+  public Card named(String name) {
+    String wanted = folded(name);
+    return cards.stream()
+        .filter(card -> folded(card.name()).equals(wanted))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new RefusedException(
+                    "there is no function \"%s\"; the nearest are %s"
+                        .formatted(name, nearest(wanted))));
+  }
+
+  /** The functions that speak of all these words, best first. */
+  public List<Card> about(List<String> words) {
+    return cards.stream()
+        .filter(card -> words.stream().allMatch(word -> weight(card, word) > 0))
+        .sorted(
+            comparingInt(
+                card -> -words.stream().mapToInt(word -> weight(card, word)).sum()))
+        .toList();
+  }
+
+  private static int weight(Card card, String word) {
+    String wanted = word.toLowerCase(Locale.ROOT);
+    int weight = card.name().contains(wanted) ? 4 : 0;
+    weight += card.text().summary().toLowerCase(Locale.ROOT).contains(wanted) ? 2 : 0;
+    boolean elsewhere =
+        card.parameters().stream().anyMatch(parameter -> parameter.column().contains(wanted))
+            || card.text().notes().toLowerCase(Locale.ROOT).contains(wanted)
+            || card.room().contains(wanted);
+    return weight + (elsewhere ? 1 : 0);
+  }
+
+  private String nearest(String wanted) {
+    return cards.stream()
+        .sorted(comparingInt(card -> distance(wanted, folded(card.name()))))
+        .limit(3)
+        .map(Card::name)
+        .collect(joining(", "));
+  }
+
+  private static String folded(String name) {
+    return name.toLowerCase(Locale.ROOT).replaceAll("[_ -]", "");
+  }
+
+  /** The number of single letters to change, put in or take out to make one word of the other. */
+  static int distance(String left, String right) {
+    int[] above = new int[right.length() + 1];
+    Arrays.setAll(above, column -> column);
+    for (int row = 1; row <= left.length(); row++) {
+      int[] here = new int[right.length() + 1];
+      here[0] = row;
+      for (int column = 1; column <= right.length(); column++) {
+        int changed =
+            above[column - 1] + (left.charAt(row - 1) == right.charAt(column - 1) ? 0 : 1);
+        here[column] = Math.min(changed, Math.min(above[column], here[column - 1]) + 1);
+      }
+      above = here;
+    }
+    return above[right.length()];
+  }
+
+  private static Properties index() {
+    Properties index = new Properties();
+    try (InputStream stream = Catalog.class.getResourceAsStream(INDEX)) {
+      index.load(stream);
+      return index;
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    }
+  }
+}

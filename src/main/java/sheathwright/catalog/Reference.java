@@ -1,0 +1,142 @@
+package sheathwright.catalog;
+
+import static java.util.stream.Collectors.joining;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The catalog as people read it: a line a function, a page a function, and the whole as a document. */
+public final class Reference {
+
+  private static final int WIDTH = 88;
+
+  private Reference() {}
+
+  /** One line each: name and first sentence. */
+  public static String list(List<Card> cards) {
+    int widest = cards.stream().mapToInt(card -> card.name().length()).max().orElse(0);
+    return cards.stream()
+        .map(card -> pad(card.name(), widest + 2) + card.text().summary())
+        .collect(joining("\n"));
+  }
+
+  /** Everything that is known of one function, for a terminal. */
+  public static String page(Card card) {
+    List<String> lines = new ArrayList<>();
+    lines.add(card.name());
+    lines.addAll(wrapped(card.text().summary(), "  "));
+    lines.add("");
+    card.text().formula().lines().forEach(line -> lines.add("    " + line));
+    lines.add("");
+    lines.addAll(wrapped(card.text().limits(), "  "));
+    if (!card.text().notes().isBlank()) {
+      lines.addAll(wrapped(card.text().notes(), "  "));
+    }
+    lines.add("");
+    lines.add("takes");
+    int widest = card.parameters().stream().mapToInt(p -> p.column().length()).max().orElse(0);
+    for (Parameter parameter : card.parameters()) {
+      String preset = parameter.isRequired() ? "" : " [" + parameter.preset() + " if left out]";
+      lines.addAll(
+          hung("  " + pad(parameter.column(), widest + 2), said(parameter) + preset));
+    }
+    lines.add("gives");
+    lines.addAll(hung("  ", results(card) + ": " + card.text().result()));
+    lines.add("refuses");
+    lines.addAll(hung("  ", card.text().refusals()));
+    lines.add("example");
+    card.text().examples().forEach(example -> lines.addAll(hung("  ", example)));
+    lines.add("source");
+    lines.addAll(hung("  ", card.text().source()));
+    return String.join("\n", lines);
+  }
+
+  /** Every function as one Markdown document. */
+  public static String document(List<Card> cards) {
+    List<String> lines = new ArrayList<>();
+    lines.add("# Functions");
+    lines.add("");
+    lines.add(
+        "This page is written by `./sheathwright functions --markdown` from the doc comments; a test fails when it is"
+            + " out of date. Every example in it is run by the tests. Results are planning help: local code and"
+            + " licensed practice decide.");
+    for (Card card : cards) {
+      lines.addAll(section(card));
+    }
+    return String.join("\n", lines) + "\n";
+  }
+
+  private static List<String> section(Card card) {
+    List<String> lines = new ArrayList<>();
+    lines.add("");
+    lines.add("## " + card.name());
+    lines.add("");
+    lines.add("*" + card.room() + "* — " + card.text().summary());
+    lines.add("");
+    lines.add("```text");
+    lines.addAll(card.text().formula().lines().toList());
+    lines.add("```");
+    lines.add("");
+    lines.add(card.text().limits());
+    if (!card.text().notes().isBlank()) {
+      lines.add("");
+      lines.add(card.text().notes());
+    }
+    lines.add("");
+    lines.add("| parameter | what it is | if left out |");
+    lines.add("| --- | --- | --- |");
+    for (Parameter parameter : card.parameters()) {
+      lines.add(
+          "| `%s` | %s | %s |"
+              .formatted(
+                  parameter.column(),
+                  said(parameter).replace("|", "\\|"),
+                  parameter.isRequired() ? "" : "`" + parameter.preset() + "`"));
+    }
+    lines.add("");
+    lines.add("Gives `" + results(card).replace(", ", "`, `") + "`: " + card.text().result() + ".");
+    lines.add("");
+    lines.add("Refuses " + card.text().refusals() + ".");
+    lines.add("");
+    lines.add("```java");
+    lines.addAll(card.text().examples());
+    lines.add("```");
+    lines.add("");
+    lines.add("Source: " + card.text().source() + ".");
+    return lines;
+  }
+
+  private static String said(Parameter parameter) {
+    return parameter.options() == null
+        ? parameter.text()
+        : parameter.text() + " (" + String.join(", ", parameter.words()) + ")";
+  }
+
+  private static String results(Card card) {
+    return card.results().stream().map(Result::column).collect(joining(", "));
+  }
+
+  private static List<String> hung(String head, String text) {
+    List<String> lines = wrapped(text, " ".repeat(head.length()));
+    lines.set(0, head + lines.get(0).substring(head.length()));
+    return lines;
+  }
+
+  private static List<String> wrapped(String text, String indent) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder(indent);
+    for (String word : text.split(" ")) {
+      if (line.length() > indent.length() && line.length() + 1 + word.length() > WIDTH) {
+        lines.add(line.toString());
+        line = new StringBuilder(indent);
+      }
+      line.append(line.length() > indent.length() ? " " : "").append(word);
+    }
+    lines.add(line.toString());
+    return lines;
+  }
+
+  private static String pad(String text, int width) {
+    return text + " ".repeat(Math.max(0, width - text.length()));
+  }
+}

@@ -1,0 +1,78 @@
+package sheathwright.cli;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import sheathwright.figure.RefusedException;
+import sheathwright.job.ProblemsException;
+
+/** The command line. Results go to standard output, messages to standard error. */
+@Command(
+    name = "sheathwright",
+    description = "Estimates for stripping, inspecting, repairing and levelling the wood roof deck of a house.",
+    mixinStandardHelpOptions = true,
+    version = "sheathwright 0.1.0",
+    synopsisSubcommandLabel = "COMMAND",
+    subcommands = {QuoteCommand.class, FillCommand.class, FunctionsCommand.class, ExplainCommand.class},
+    footerHeading = "%n",
+    footer = {
+      "Exit status: 0 done, 2 wrong use, 3 input refused, 1 a fault of the program's own.",
+      "Results are planning help: local code and licensed practice decide."
+    })
+public final class Main implements Runnable {
+
+  /** The input was refused. */
+  static final int REFUSED = 3;
+
+  @Spec private CommandSpec spec;
+
+  /** Runs one command and exits with its status. */
+  public static void main(String[] arguments) {
+    PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    int status = commandLine(out, err).execute(arguments);
+    out.flush();
+    err.flush();
+    System.exit(status);
+  }
+
+  /** The commands, writing where they are told. */
+  public static CommandLine commandLine(PrintWriter out, PrintWriter err) {
+    return new CommandLine(new Main())
+        .setOut(out)
+        .setErr(err)
+        .setUsageHelpAutoWidth(true)
+        .setExecutionExceptionHandler(Main::said);
+  }
+
+  @Override
+  public void run() {
+    throw new ParameterException(spec.commandLine(), "name a command: quote, fill, functions or explain");
+  }
+
+  private static int said(
+      Exception thrown, CommandLine command, CommandLine.ParseResult arguments) {
+    PrintWriter err = command.getErr();
+    if (thrown instanceof RefusedException || thrown instanceof ProblemsException) {
+      err.println(thrown.getMessage());
+      return REFUSED;
+    }
+    if (thrown instanceof java.nio.file.FileSystemException file) {
+      err.println(file.getFile() + ": cannot be written or read: " + reason(file));
+      return REFUSED;
+    }
+    err.println(
+        "a fault of sheathwright's own, not of your input: "
+            + thrown
+            + "; please report it with the command that you typed");
+    return CommandLine.ExitCode.SOFTWARE;
+  }
+
+  private static String reason(java.nio.file.FileSystemException file) {
+    return file.getReason() == null ? file.getClass().getSimpleName() : file.getReason();
+  }
+}

@@ -1,0 +1,141 @@
+package sheathwright.figure;
+
+import java.util.List;
+import java.util.Optional;
+
+/** A word that remembers: a species, a grade, an answer. */
+public final class Choice<E> implements Traced, OneOf<E> {
+
+  private final String name;
+  private final E value;
+  private final Refusal refusal;
+  private final Step step;
+  private final Source source;
+
+  Choice(String name, E value, Refusal refusal, Step step, Source source) {
+    this.name = name;
+    this.value = value;
+    this.refusal = refusal;
+    this.step = step;
+    this.source = source;
+  }
+
+  /** An option named in passing. */
+  public static <E> Choice<E> literal(E value) {
+    return given("", value, Step.Given.Role.LITERAL, Source.GIVEN);
+  }
+
+  /** A word that whoever holds the workbook may change. */
+  public static <E> Choice<E> input(String name, E value, Source source) {
+    return given(name, value, Step.Given.Role.INPUT, source);
+  }
+
+  private static <E> Choice<E> given(String name, E value, Step.Given.Role role, Source source) {
+    return new Choice<>(name, value, null, new Step.Given(role, Limits.NONE), source);
+  }
+
+  /** Feet and whole inches in words, {@code 16-9}, from a length rounded to the inch. */
+  public static Choice<String> feetAndInches(Figure<Quantity.Length> wholeInches) {
+    Figure<?> inches = wholeInches.in(Units.INCH);
+    Refusal refusal = inches.refusal().orElse(null);
+    String spelled =
+        refusal != null
+            ? null
+            : Math.round(inches.number()) / 12 + "-" + Math.round(inches.number()) % 12;
+    return new Choice<>("", spelled, refusal, new Step.Spelled(inches), Source.ARITHMETIC);
+  }
+
+  /** The one word if the condition holds, else the other. */
+  public static <E> Choice<E> choose(Condition when, OneOf<E> then, OneOf<E> otherwise) {
+    Step step = new Step.Chosen(when, then.choice(), otherwise.choice());
+    Refusal undecided = when.refusal().orElse(null);
+    if (undecided != null) {
+      return new Choice<>("", null, undecided, step, Source.ARITHMETIC);
+    }
+    Choice<E> taken = when.holds() ? then.choice() : otherwise.choice();
+    return new Choice<>("", taken.value, taken.refusal, step, Source.ARITHMETIC);
+  }
+
+  /** The same word under a name. */
+  public Choice<E> as(String newName) {
+    return as(newName, source);
+  }
+
+  /** The same word under a name, with the rule that made it. */
+  public Choice<E> as(String newName, Source newSource) {
+    return new Choice<>(newName, value, refusal, step, newSource);
+  }
+
+  /** Whether it is this option. */
+  public Condition is(E option) {
+    return new Condition(
+        "", option.equals(value), refusal, new Step.Matched(this, option), Source.ARITHMETIC);
+  }
+
+  /** The option itself; raises its refusal if there is none. */
+  public E value() {
+    if (refusal != null) {
+      throw refusal.raised();
+    }
+    return value;
+  }
+
+  /** Every option that could stand here, as words; empty if the set is open. */
+  public List<String> options() {
+    return value instanceof Enum<?> constant ? wordsOf(constant.getDeclaringClass()) : List.of();
+  }
+
+  /** Every option of an enum, as words. */
+  public static List<String> wordsOf(Class<?> options) {
+    return java.util.Arrays.stream(options.getEnumConstants()).map(Choice::wordFor).toList();
+  }
+
+  static String wordFor(Object option) {
+    return option instanceof Word word ? word.word() : String.valueOf(option);
+  }
+
+  @Override
+  public Choice<E> choice() {
+    return this;
+  }
+
+  @Override
+  public String name() {
+    return name;
+  }
+
+  @Override
+  public String symbol() {
+    return isNamed() ? name.replace('_', ' ') : wordFor(value);
+  }
+
+  @Override
+  public Step step() {
+    return step;
+  }
+
+  @Override
+  public Source source() {
+    return source;
+  }
+
+  @Override
+  public Optional<Refusal> refusal() {
+    return Optional.ofNullable(refusal);
+  }
+
+  @Override
+  public String shown() {
+    return wordFor(value());
+  }
+
+  @Override
+  public String plain() {
+    return wordFor(value());
+  }
+
+  @Override
+  public String toString() {
+    return refusal == null ? shown() : "refused: " + refusal.reason();
+  }
+}

@@ -1,0 +1,112 @@
+package sheathwright.figure;
+
+import java.util.List;
+import java.util.Optional;
+
+/** A truth that remembers what was compared. */
+public final class Condition implements Traced {
+
+  private final String name;
+  private final boolean holds;
+  private final Refusal refusal;
+  private final Step step;
+  private final Source source;
+
+  Condition(String name, boolean holds, Refusal refusal, Step step, Source source) {
+    this.name = name;
+    this.holds = holds;
+    this.refusal = refusal;
+    this.step = step;
+    this.source = source;
+  }
+
+  static Condition compared(Comparison how, Figure<?> left, Figure<?> right) {
+    Refusal refusal = left.refusal().or(right::refusal).orElse(null);
+    boolean holds = refusal == null && how.holds(left.number(), right.number());
+    return new Condition(
+        "", holds, refusal, new Step.Compared(how, left, right), Source.ARITHMETIC);
+  }
+
+  /** Whether every one of them holds. */
+  public static Condition all(Condition... conditions) {
+    List<Condition> list = List.of(conditions);
+    return new Condition(
+        "",
+        list.stream().allMatch(condition -> condition.holds),
+        firstRefusal(list),
+        new Step.Joined(true, list),
+        Source.ARITHMETIC);
+  }
+
+  /** Whether at least one of them holds. */
+  public static Condition any(Condition... conditions) {
+    List<Condition> list = List.of(conditions);
+    return new Condition(
+        "",
+        list.stream().anyMatch(condition -> condition.holds),
+        firstRefusal(list),
+        new Step.Joined(false, list),
+        Source.ARITHMETIC);
+  }
+
+  private static Refusal firstRefusal(List<Condition> conditions) {
+    return conditions.stream()
+        .map(condition -> condition.refusal)
+        .filter(java.util.Objects::nonNull)
+        .findFirst()
+        .orElse(null);
+  }
+
+  /** As a word for a cell, under a name. */
+  public Choice<YesNo> as(String newName) {
+    return Choice.choose(this, YesNo.YES, YesNo.NO).as(newName);
+  }
+
+  /** Whether it holds; raises its refusal if that cannot be said. */
+  public boolean holds() {
+    if (refusal != null) {
+      throw refusal.raised();
+    }
+    return holds;
+  }
+
+  @Override
+  public String name() {
+    return name;
+  }
+
+  @Override
+  public String symbol() {
+    return Shown.inWords(name);
+  }
+
+  @Override
+  public Step step() {
+    return step;
+  }
+
+  @Override
+  public Source source() {
+    return source;
+  }
+
+  @Override
+  public Optional<Refusal> refusal() {
+    return Optional.ofNullable(refusal);
+  }
+
+  @Override
+  public String shown() {
+    return holds() ? "yes" : "no";
+  }
+
+  @Override
+  public String plain() {
+    return shown();
+  }
+
+  @Override
+  public String toString() {
+    return refusal == null ? shown() : "refused: " + refusal.reason();
+  }
+}

@@ -1,0 +1,18 @@
+package sheathwright.figure;
+
+/** One way of writing the operands of a step: as symbols, as numbers put in, or as cell references. */
+public interface Notation {
+
+  /** One operand. */
+  Written of(Traced operand);
+
+  /** The cell that holds the least value that a guard lets through. */
+  default String least(Step.Guarded guard) {
+    return Shown.plain(guard.limits().least());
+  }
+
+  /** The cell that holds the greatest value that a guard lets through. */
+  default String most(Step.Guarded guard) {
+    return Shown.plain(guard.limits().most());
+  }
+}

@@ -1,0 +1,83 @@
+package sheathwright.figure;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
+
+/** Numbers as people read them, and as tables hold them. */
+public final class Shown {
+
+  private static final DecimalFormatSymbols POINT = DecimalFormatSymbols.getInstance(Locale.ROOT);
+
+  private Shown() {}
+
+  /** With every digit that it takes to read the same number back, and no exponent: {@code 16.770509831248425}. */
+  public static String plain(double number) {
+    BigDecimal digits = BigDecimal.valueOf(number).stripTrailingZeros();
+    return digits.signum() == 0 ? "0" : digits.toPlainString();
+  }
+
+  /** A name in words: {@code edge spacing} for {@code edge_spacing_in}. */
+  public static String inWords(String name) {
+    return inWords(name, Units.endingOf(name));
+  }
+
+  static String inWords(String name, Unit<?> unit) {
+    String suffix = "_" + unit.suffix();
+    String bare =
+        unit.suffix().isEmpty() || !name.endsWith(suffix)
+            ? name
+            : name.substring(0, name.length() - suffix.length());
+    return bare.replace('_', ' ');
+  }
+
+  /** A number with its unit: {@code 65 sheets}, {@code $117.00}, {@code 16' 9-1/4"}, {@code 20.67 lb/in}. */
+  public static String with(Unit<?> unit, double number) {
+    if (unit.equals(Units.FOOT)) {
+      return Lengths.inFeetAndInches(number * 12);
+    }
+    if (unit.equals(Units.INCH) && Lengths.isSixteenths(number)) {
+      return Lengths.inInches(number) + " in";
+    }
+    if (unit.symbol().startsWith("$")) {
+      return (number < 0 ? "-$" : "$") + money(Math.abs(number), unit) + unit.symbol().substring(1);
+    }
+    String digits = grouped(number, unit.decimals());
+    boolean plural = unit.suffix().isEmpty() && !unit.symbol().isEmpty() && isOneWord(unit);
+    return digits + separator(unit) + unit.symbol() + (plural && !digits.equals("1") ? "s" : "");
+  }
+
+  private static String separator(Unit<?> unit) {
+    return unit.symbol().isEmpty() ? "" : " ";
+  }
+
+  private static boolean isOneWord(Unit<?> unit) {
+    return unit.symbol().chars().allMatch(Character::isLetter);
+  }
+
+  private static String money(double dollars, Unit<?> unit) {
+    String most = "#".repeat(Math.max(0, unit.decimals() - 2));
+    return format("#,##0.00" + most, dollars);
+  }
+
+  private static String grouped(double number, int decimals) {
+    double shownAs = Math.abs(number) < 1 && decimals > 0 ? toFourDigits(number, decimals) : number;
+    return format("#,##0." + "#".repeat(Math.max(decimals, 4)), roundedTo(shownAs, decimals, number));
+  }
+
+  private static double roundedTo(double shownAs, int decimals, double number) {
+    return Math.abs(number) < 1 ? shownAs : Rounding.halfUp(number, decimals);
+  }
+
+  private static double toFourDigits(double number, int decimals) {
+    return Rounding.halfUp(number, Math.max(decimals, 4));
+  }
+
+  private static String format(String pattern, double number) {
+    DecimalFormat format = new DecimalFormat(pattern, POINT);
+    format.setRoundingMode(RoundingMode.HALF_UP);
+    return format.format(number);
+  }
+}

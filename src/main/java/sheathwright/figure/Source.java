@@ -1,0 +1,76 @@
+package sheathwright.figure;
+
+/**
+ * Where a number or rule comes from, and how surely it was had.
+ *
+ * @param text body, edition and clause; or the column of the user's table; or empty where the mark says all
+ * @param mark how it was had
+ */
+public record Source(String text, Mark mark) {
+
+  /** How sure a source is. A mark is copied with its value and never upgraded. */
+  public enum Mark {
+    /** Read on the page named. */
+    READ(""),
+    /** Read in somebody else's transcription of the page named. */
+    READ_SECOND_HAND("read second hand"),
+    /** Remembered, the page was not read. */
+    FROM_MEMORY("from memory"),
+    /** What the trade does; nobody published it. */
+    COMMON_PRACTICE("common practice, no source"),
+    /** Follows from the rest by arithmetic or statics. */
+    DERIVED("derived"),
+    /** Said by whoever uses the tool. */
+    GIVEN("given");
+
+    private final String words;
+
+    Mark(String words) {
+      this.words = words;
+    }
+  }
+
+  /** What the trade does; nobody published it. */
+  public static final Source COMMON_PRACTICE = new Source("", Mark.COMMON_PRACTICE);
+
+  /** Follows from the step's own operands. */
+  public static final Source ARITHMETIC = new Source("", Mark.DERIVED);
+
+  /** Said by the user, without a table to point at. */
+  public static final Source GIVEN = new Source("", Mark.GIVEN);
+
+  /** A published page that was read. */
+  public static Source read(String text) {
+    return new Source(text, Mark.READ);
+  }
+
+  /** A published page, known from a transcription. */
+  public static Source secondHand(String text) {
+    return new Source(text, Mark.READ_SECOND_HAND);
+  }
+
+  /** A published page, known from memory. */
+  public static Source fromMemory(String text) {
+    return new Source(text, Mark.FROM_MEMORY);
+  }
+
+  /** Plain reasoning, named. */
+  public static Source derived(String text) {
+    return new Source(text, Mark.DERIVED);
+  }
+
+  /** A value of the user's, with the place where it stands. */
+  public static Source given(String text) {
+    return new Source(text, Mark.GIVEN);
+  }
+
+  /** The same source, at one clause, table or equation. */
+  public Source at(String clause) {
+    return new Source(text + ", " + clause, mark);
+  }
+
+  @Override
+  public String toString() {
+    return text.isEmpty() ? mark.words : mark.words.isEmpty() ? text : text + " (" + mark.words + ")";
+  }
+}

@@ -1,0 +1,319 @@
+package sheathwright.figure;
+
+import static java.util.stream.Collectors.joining;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How a traced value came about. The whole language of the library is this one small tree: each kind of step knows its
+ * operands, how it is written in print, and how it is written in a cell. Its value is computed where it is made, in
+ * {@link Figure}, {@link Choice} or {@link Condition}, and for numbers by the {@link Operator} that also writes it.
+ */
+public sealed interface Step {
+
+  /** What it was made from, in the order in which the formula reads. */
+  List<Traced> operands();
+
+  /** The formula in print. */
+  Written words(Notation notation);
+
+  /** The formula in a cell. */
+  Written cell(Notation notation);
+
+  /** A value that somebody gave: an input, a published constant, or a number written down in passing. */
+  record Given(Role role, Limits limits) implements Step {
+
+    /** Why a value was given. */
+    public enum Role {
+      /** May be changed by whoever holds the workbook. */
+      INPUT,
+      /** Belongs to an equation or a table and has a source. */
+      CONSTANT,
+      /** A number in passing, such as a 2, or an argument typed at the prompt. */
+      LITERAL
+    }
+
+    @Override
+    public List<Traced> operands() {
+      return List.of();
+    }
+
+    @Override
+    public Written words(Notation notation) {
+      throw new IllegalStateException("a given value has no formula");
+    }
+
+    @Override
+    public Written cell(Notation notation) {
+      throw new IllegalStateException("a given value has no formula");
+    }
+  }
+
+  /** An operator on numbers. */
+  record Applied(Operator operator, List<Figure<?>> arguments) implements Step {
+
+    @Override
+    public List<Traced> operands() {
+      return List.copyOf(arguments);
+    }
+
+    @Override
+    public Written words(Notation notation) {
+      return operator.words(arguments, notation);
+    }
+
+    @Override
+    public Written cell(Notation notation) {
+      return operator.cell(arguments, notation);
+    }
+  }
+
+  /** The same quantity in another unit: silent in print, where every number shows its unit, a factor in a cell. */
+  record Converted(Figure<?> from, Factor factor) implements Step {
+
+    @Override
+    public List<Traced> operands() {
+      return List.of(from);
+    }
+
+    @Override
+    public Written words(Notation notation) {
+      return notation.of(from);
+    }
+
+    @Override
+    public Written cell(Notation notation) {
+      String times = factor.over() == 1 ? "" : "*" + factor.over();
+      String by = factor.under() == 1 ? "" : "/" + factor.under();
+      return new Written(notation.of(from).atLeast(Written.PRODUCT) + times + by, Written.PRODUCT);
+    }
+  }
+
+  /** An argument let through because it lies within its limits. */
+  record Guarded(Figure<?> argument, Limits limits) implements Step {
+
+    @Override
+    public List<Traced> operands() {
+      return List.of(argument);
+    }
+
+    @Override
+    public Written words(Notation notation) {
+      return notation.of(argument);
+    }
+
+    @Override
+    public Written cell(Notation notation) {
+      String given = notation.of(argument).atLeast(Written.SUM);
+      String test = limits.onlyTheEnds() ? "OR(%1$s=%2$s,%1$s=%3$s)" : "AND(%1$s>=%2$s,%1$s<=%3$s)";
+      return Written.whole(
+          ("IF(" + test + ",%1$s,NA())").formatted(given, notation.least(this), notation.most(this)));
+    }
+  }
+
+  /** A value that stands only while a condition holds. */
+  record Provided(Figure<?> value, Condition condition) implements Step {
+
+    @Override
+    public List<Traced> operands() {
+      return List.of(condition, value);
+    }
+
+    @Override
+    public Written words(Notation notation) {
+      return notation.of(value);
+    }
+
+    @Override
+    public Written cell(Notation notation) {
+      return Written.whole(
+          "IF(%s,%s,NA())".formatted(notation.of(condition).text(), notation.of(value).text()));
+    }
+  }
+
+  /** One of two values, by a condition; the other one is kept, so that the workbook can change its mind. */
+  record Chosen(Condition when, Traced then, Traced otherwise) implements Step {
+
+    @Override
+    public List<Traced> operands() {
+      return List.of(when, then, otherwise);
+    }
+
+    @Override
+    public Written words(Notation notation) {
+      return new Written(
+          "%s if %s, else %s"
+              .formatted(
+                  notation.of(then).text(),
+                  notation.of(when).text(),
+                  notation.of(otherwise).text()),
+          Written.COMPARISON);
+    }
+
+    @Override
+    public Written cell(Notation notation) {
+      return Written.whole(
+          "IF(%s,%s,%s)"
+              .formatted(
+                  notation.of(when).text(),
+                  notation.of(then).text(),
+                  notation.of(otherwise).text()));
+    }
+  }
+
+  /** A cell of a table, found by words: INDEX and MATCH on the table as it is written into the workbook. */
+  record LookedUp(Table table, List<Choice<?>> rowKeys, Choice<?> column) implements Step {
+
+    @Override
+    public List<Traced> operands() {
+      List<Traced> keys = new ArrayList<>(rowKeys);
+      if (column.step() instanceof Given given && given.role() == Given.Role.LITERAL) {
+        return keys;
+      }
+      keys.add(column);
+      return keys;
+    }
+
+    @Override
+    public Written words(Notation notation) {
+      return Written.whole(
+          operands().stream()
+              .map(key -> notation.of(key).text())
+              .collect(joining(", ", "%s [".formatted(headed()), "]")));
+    }
+
+    private String headed() {
+      return operands().size() == rowKeys.size()
+          ? Shown.inWords(column.plain()) + " in " + table.title()
+          : table.title();
+    }
+
+    @Override
+    public Written cell(Notation notation) {
+      String key =
+          rowKeys.stream().map(part -> notation.of(part).text()).collect(joining("&\"|\"&"));
+      String row = "MATCH(%s,%s,0)".formatted(key, table.keyRange());
+      return operands().size() == rowKeys.size()
+          ? Written.whole("INDEX(%s,%s)".formatted(table.columnRange(column.plain()), row))
+          : Written.whole(
+              "INDEX(%s,%s,MATCH(%s,%s,0))"
+                  .formatted(
+                      table.bodyRange(), row, notation.of(column).text(), table.headRange()));
+    }
+  }
+
+  /** A column of a list brought down to one number. */
+  record Gathered(Gather how, Roll roll, String column) implements Step {
+
+    @Override
+    public List<Traced> operands() {
+      return roll.cellsOf(column);
+    }
+
+    @Override
+    public Written words(Notation notation) {
+      return Written.whole(how.words() + " " + Shown.inWords(column) + " in " + roll.title());
+    }
+
+    @Override
+    public Written cell(Notation notation) {
+      return Written.whole(how.function() + "(" + roll.range(column) + ")");
+    }
+  }
+
+  /** A number spelled out as feet and whole inches, {@code 16-9}. */
+  record Spelled(Figure<?> wholeInches) implements Step {
+
+    @Override
+    public List<Traced> operands() {
+      return List.of(wholeInches);
+    }
+
+    @Override
+    public Written words(Notation notation) {
+      return Written.whole(notation.of(wholeInches).text() + " as feet-inches");
+    }
+
+    @Override
+    public Written cell(Notation notation) {
+      String inches = notation.of(wholeInches).atLeast(Written.PRODUCT);
+      String feet = "ROUNDDOWN(" + inches + "/12,0)";
+      return new Written(feet + "&\"-\"&(" + inches + "-12*" + feet + ")", Written.COMPARISON);
+    }
+  }
+
+  /** Two numbers compared. */
+  record Compared(Comparison how, Figure<?> left, Figure<?> right) implements Step {
+
+    @Override
+    public List<Traced> operands() {
+      return List.of(left, right);
+    }
+
+    @Override
+    public Written words(Notation notation) {
+      return written(notation, " " + how.words() + " ");
+    }
+
+    @Override
+    public Written cell(Notation notation) {
+      return written(notation, how.cell());
+    }
+
+    private Written written(Notation notation, String between) {
+      return new Written(
+          notation.of(left).atLeast(Written.SUM)
+              + between
+              + notation.of(right).atLeast(Written.SUM),
+          Written.COMPARISON);
+    }
+  }
+
+  /** A word held against one of its options. */
+  record Matched(Choice<?> choice, Object option) implements Step {
+
+    @Override
+    public List<Traced> operands() {
+      return List.of(choice);
+    }
+
+    @Override
+    public Written words(Notation notation) {
+      return new Written(
+          notation.of(choice).text() + " is " + Choice.wordFor(option), Written.COMPARISON);
+    }
+
+    @Override
+    public Written cell(Notation notation) {
+      return new Written(
+          notation.of(choice).text() + "=\"" + Choice.wordFor(option) + "\"", Written.COMPARISON);
+    }
+  }
+
+  /** Several conditions of which all, or any, must hold. */
+  record Joined(boolean all, List<Condition> conditions) implements Step {
+
+    @Override
+    public List<Traced> operands() {
+      return List.copyOf(conditions);
+    }
+
+    @Override
+    public Written words(Notation notation) {
+      return new Written(
+          conditions.stream()
+              .map(condition -> notation.of(condition).text())
+              .collect(joining(all ? " and " : " or ")),
+          Written.COMPARISON);
+    }
+
+    @Override
+    public Written cell(Notation notation) {
+      return Written.whole(
+          conditions.stream()
+              .map(condition -> notation.of(condition).text())
+              .collect(joining(",", all ? "AND(" : "OR(", ")")));
+    }
+  }
+}

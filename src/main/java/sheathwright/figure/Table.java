@@ -1,0 +1,113 @@
+package sheathwright.figure;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * A published table: rows found by one or more words, columns found by their heading. A look-up is a step like any
+ * other: in the workbook it becomes INDEX and MATCH on the table, which is written out beside it.
+ *
+ * @param name begins the names of its ranges in a workbook: {@code lumber}
+ * @param title as it is spoken of: {@code lumber design values}
+ * @param keys headings of the leading columns that find a row
+ * @param columns headings of the columns that hold values
+ * @param rows each row's keys, then its values; a blank is a value that the table does not give
+ * @param source body, edition and table
+ * @param notes the printed units and footnotes, and every deviation from print
+ */
+public record Table(
+    String name,
+    String title,
+    List<String> keys,
+    List<String> columns,
+    List<List<String>> rows,
+    Source source,
+    List<String> notes) {
+
+  /** The value in a named column of the row that the keys find. */
+  public <Q extends Quantity> Figure<Q> number(Unit<Q> unit, String column, OneOf<?>... rowKeys) {
+    return numberAt(unit, Choice.literal(column), rowKeys);
+  }
+
+  /** The value in a column that is itself chosen. */
+  public <Q extends Quantity> Figure<Q> numberAt(
+      Unit<Q> unit, OneOf<?> column, OneOf<?>... rowKeys) {
+    List<Choice<?>> found = new ArrayList<>();
+    for (OneOf<?> key : rowKeys) {
+      found.add(key.choice());
+    }
+    Step.LookedUp step = new Step.LookedUp(this, List.copyOf(found), column.choice());
+    Refusal refusal =
+        step.operands().stream()
+            .flatMap(key -> key.refusal().stream())
+            .findFirst()
+            .orElse(null);
+    if (refusal != null) {
+      return Figure.lookedUp(0, refusal, unit, step, source);
+    }
+    List<String> words = found.stream().map(Choice::plain).toList();
+    String heading = column.choice().plain();
+    OptionalDouble value = value(words, heading);
+    return value.isPresent()
+        ? Figure.lookedUp(value.getAsDouble(), null, unit, step, source)
+        : Figure.lookedUp(0, notHeld(words, heading), unit, step, source);
+  }
+
+  /** The range of joined row keys in a workbook. */
+  public String keyRange() {
+    return name + "_key";
+  }
+
+  /** The range of one column in a workbook. */
+  public String columnRange(String column) {
+    return name + "_" + column.replace('-', '_');
+  }
+
+  /** The range of all values in a workbook. */
+  public String bodyRange() {
+    return name + "_body";
+  }
+
+  /** The range of the headings of the values in a workbook. */
+  public String headRange() {
+    return name + "_head";
+  }
+
+  private OptionalDouble value(List<String> words, String heading) {
+    int column = columns.indexOf(heading);
+    return rows.stream()
+        .filter(row -> column >= 0 && row.subList(0, keys.size()).equals(words))
+        .map(row -> row.get(keys.size() + column))
+        .filter(cell -> !cell.isEmpty())
+        .mapToDouble(Double::parseDouble)
+        .findFirst();
+  }
+
+  private Refusal notHeld(List<String> words, String heading) {
+    int known = 0;
+    Set<String> next = nextKeys(words, 0);
+    while (known + 1 < words.size() && next.contains(words.get(known))) {
+      known++;
+      next = nextKeys(words, known);
+    }
+    String where = known == 0 ? "" : " under " + String.join(", ", words.subList(0, known));
+    return new Refusal(
+        "%s hold nothing for %s at %s (%s); they hold%s: %s"
+            .formatted(
+                title, String.join(", ", words), heading, source, where, String.join(", ", next)));
+  }
+
+  private Set<String> nextKeys(List<String> words, int known) {
+    Set<String> next = new LinkedHashSet<>();
+    for (List<String> row : rows) {
+      if (Objects.equals(row.subList(0, known), words.subList(0, known))) {
+        next.add(row.get(known));
+      }
+    }
+    return next;
+  }
+}

@@ -1,0 +1,15 @@
+package sheathwright.figure;
+
+import java.util.Locale;
+
+/** An option with a fixed set of brothers, written in lower case with hyphens: {@code douglas-fir-larch}. */
+public interface Word {
+
+  /** The name of the constant. */
+  String name();
+
+  /** As it is written in tables, cells and answers. */
+  default String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}

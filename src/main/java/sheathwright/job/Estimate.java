@@ -1,0 +1,259 @@
+package sheathwright.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import sheathwright.fastening.NailCounts;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Condition;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Area;
+import sheathwright.figure.Quantity.Money;
+import sheathwright.figure.Quantity.Nails;
+import sheathwright.figure.Quantity.Per;
+import sheathwright.figure.Quantity.Pieces;
+import sheathwright.figure.Quantity.Sheets;
+import sheathwright.figure.Roll;
+import sheathwright.figure.Traced;
+import sheathwright.figure.Units;
+import sheathwright.figure.YesNo;
+import sheathwright.framing.RafterCheck;
+import sheathwright.levelling.SisterStock;
+import sheathwright.pricing.PiecePrice;
+import sheathwright.pricing.UnitPrice;
+import sheathwright.pricing.UnitPrices;
+import sheathwright.sheathing.SheetCounts;
+
+/** Everything that is worked out from a job's tables: what to buy, what it costs, and the proof of both. */
+public final class Estimate {
+
+  /**
+   * The work on rafters that have sagged.
+   *
+   * @param readings the string-line readings, each with what it asks for
+   * @param stock the sisters
+   * @param shims rafters to shim
+   * @param sisterPrice one sister
+   * @param shimPrice one shimmed rafter
+   */
+  public record Levelling(
+      Roll readings,
+      SisterStock stock,
+      Figure<Pieces> shims,
+      PiecePrice sisterPrice,
+      PiecePrice shimPrice) {}
+
+  /** One thing that must hold, in words. */
+  public record Tie(String what, Condition holds) {}
+
+  private final Job job;
+  private final Roll planes;
+  private final Figure<Area> deckArea;
+  private final Figure<Sheets> deckSheets;
+  private final Figure<Sheets> plannedSheets;
+  private final Figure<Per<Nails, Sheets>> nails;
+  private final UnitPrice plannedSheet;
+  private final UnitPrice extraSheet;
+  private final Levelling levelling;
+  private final RafterCheck rafterCheck;
+  private final Choice<?> verdict;
+  private final QuoteLines quote;
+  private final Roll order;
+
+  /**
+   * Works a job out.
+   *
+   * @throws sheathwright.figure.RefusedException if a function refuses what the job says
+   */
+  public Estimate(Job job) {
+    this.job = job;
+    planes =
+        Roll.of(
+            "planes",
+            "the roof planes",
+            job.planes(),
+            Roll.<Map<String, Traced>>column("plane", row -> row.get("plane")),
+            Roll.column("eave_ft", row -> row.get("eave_ft")),
+            Roll.column("slope_length_ft", row -> row.get("slope_length_ft")),
+            Roll.column("area_sf", Estimate::area));
+    deckArea = planes.sum("area_sf", Units.SQUARE_FOOT).as("deck_area_sf", Units.SQUARE_FOOT);
+    deckSheets =
+        SheetCounts.sheetsByArea(deckArea, Figure.of(0, Units.PERCENT))
+            .as("deck_sheets", Units.SHEET);
+    plannedSheets = job.fact("planned_sheets", Units.SHEET);
+    nails =
+        NailCounts.nailsPerSheet(
+                job.fact("support_spacing_in", Units.INCH),
+                job.fact("edge_spacing_in", Units.INCH),
+                job.fact("field_spacing_in", Units.INCH),
+                job.<YesNo>word("blocked_edges"),
+                Figure.of(96, Units.INCH),
+                Figure.of(48, Units.INCH))
+            .as("nails_in_a_sheet", Units.NAILS_PER_SHEET);
+    plannedSheet = named("planned_sheet", sheetPrice("planned_sheet_h"));
+    extraSheet = named("extra_sheet", sheetPrice("extra_sheet_h"));
+    levelling = job.levelsRafters() ? levelling() : null;
+    rafterCheck = job.knowsItsRafters() ? RafterWork.check(job) : null;
+    verdict = rafterCheck == null ? null : RafterWork.verdict(rafterCheck);
+    quote = new QuoteLines(job, this);
+    order = OrderLines.of(job, this);
+    quote.total().value();
+    order.rows().forEach(row -> row.forEach(Traced::plain));
+    if (verdict != null) {
+      verdict.plain();
+    }
+  }
+
+  private static Figure<Area> area(Map<String, Traced> row) {
+    return Job.figure(row, "eave_ft", Units.FOOT)
+        .times(Job.figure(row, "slope_length_ft", Units.FOOT))
+        .in(Units.SQUARE_FOOT);
+  }
+
+  private UnitPrice sheetPrice(String hours) {
+    return UnitPrices.sheetUnitPrice(
+        job.price("sheet", Units.USD_PER_SHEET),
+        job.rate("waste_pct", Units.PERCENT),
+        nails,
+        job.price("nail", Units.USD_PER_NAIL),
+        job.rate("tax_pct", Units.PERCENT),
+        job.rate(hours, Units.HOURS_PER_SHEET),
+        job.rate("labour_usd_per_h", Units.USD_PER_HOUR),
+        job.rate("sheet_disposal_lb", Units.POUNDS_PER_SHEET),
+        job.rate("disposal_usd_per_ton", Units.USD_PER_TON),
+        job.rate("overhead_pct", Units.PERCENT),
+        job.rate("margin_pct", Units.PERCENT),
+        Figure.of(0, Units.USD_PER_SHEET));
+  }
+
+  private static UnitPrice named(String what, UnitPrice price) {
+    return new UnitPrice(
+        price.direct().as(what + "_direct_usd", Units.USD_PER_SHEET),
+        price.exact().as(what + "_exact_usd", Units.USD_PER_SHEET),
+        price.quoted().as(what + "_quoted_usd", Units.USD_PER_SHEET));
+  }
+
+  private static PiecePrice named(String what, PiecePrice price) {
+    return new PiecePrice(
+        price.direct().as(what + "_direct_usd", Units.USD_PER_PIECE),
+        price.exact().as(what + "_exact_usd", Units.USD_PER_PIECE),
+        price.quoted().as(what + "_quoted_usd", Units.USD_PER_PIECE));
+  }
+
+  private Levelling levelling() {
+    Roll readings = RafterWork.readings(job);
+    SisterStock stock = RafterWork.sisters(job, readings);
+    return new Levelling(
+        readings,
+        stock,
+        readings.sum("shim", Units.PIECE).as("rafters_to_shim", Units.PIECE),
+        named("sister", RafterWork.sisterPrice(job, stock)),
+        named("shim", RafterWork.shimPrice(job)));
+  }
+
+  /** What must hold for the sums to tie and the prices to make sense. */
+  public List<Tie> ties() {
+    List<Tie> ties = new ArrayList<>();
+    ties.add(
+        new Tie("The lines of the quote add up to its total", quote.sumOfLines().isTheSameAs(quote.total())));
+    ties.add(
+        new Tie(
+            "The sheets in the price are not more than the deck has",
+            plannedSheets.isAtMost(deckSheets)));
+    ties.add(
+        new Tie(
+            "A planned sheet sells for at least its cost",
+            plannedSheet.direct().isAtMost(plannedSheet.quoted())));
+    ties.add(
+        new Tie(
+            "An extra sheet sells for at least its cost",
+            extraSheet.direct().isAtMost(extraSheet.quoted())));
+    ties.add(
+        new Tie(
+            "The credit for a sheet not needed is not more than its price",
+            quote.credit().isAtMost(plannedSheet.quoted())));
+    ties.add(
+        new Tie("The planes add up to the deck", planes.sum("area_sf", Units.SQUARE_FOOT).isTheSameAs(deckArea)));
+    if (levelling != null) {
+      ties.add(
+          new Tie(
+              "The stick that the sister price is for is long enough",
+              levelling.stock().stock().isAtMost(job.fact("sister_stick_ft", Units.FOOT))));
+      ties.add(
+          new Tie(
+              "Sisters and shims are not more than the rafters read",
+              levelling
+                  .stock()
+                  .pieces()
+                  .plus(levelling.shims())
+                  .isAtMost(Figure.of(levelling.readings().rows().size(), Units.PIECE))));
+    }
+    if (rafterCheck != null) {
+      ties.add(
+          new Tie(
+              "The rafters screen as adequate; if not, a licensed engineer decides first",
+              rafterCheck.ok().is(YesNo.YES)));
+    }
+    return ties;
+  }
+
+  public Job job() {
+    return job;
+  }
+
+  public Roll planes() {
+    return planes;
+  }
+
+  public Figure<Area> deckArea() {
+    return deckArea;
+  }
+
+  public Figure<Sheets> deckSheets() {
+    return deckSheets;
+  }
+
+  public Figure<Sheets> plannedSheets() {
+    return plannedSheets;
+  }
+
+  public Figure<Per<Nails, Sheets>> nailsInASheet() {
+    return nails;
+  }
+
+  public UnitPrice plannedSheet() {
+    return plannedSheet;
+  }
+
+  public UnitPrice extraSheet() {
+    return extraSheet;
+  }
+
+  public Optional<Levelling> rafterLevelling() {
+    return Optional.ofNullable(levelling);
+  }
+
+  public Optional<RafterCheck> rafterCheck() {
+    return Optional.ofNullable(rafterCheck);
+  }
+
+  /** What the check of the rafters comes to, in words, if they could be checked. */
+  public Optional<Choice<?>> verdict() {
+    return Optional.ofNullable(verdict);
+  }
+
+  public QuoteLines quote() {
+    return quote;
+  }
+
+  /** What to order, a line each. */
+  public Roll order() {
+    return order;
+  }
+
+  /** The headline: what the homeowner is asked to pay. */
+  public Figure<Money> total() {
+    return quote.total();
+  }
+}

@@ -1,0 +1,149 @@
+package sheathwright.job;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity;
+import sheathwright.figure.RefusedException;
+import sheathwright.figure.Traced;
+import sheathwright.figure.Unit;
+import sheathwright.job.TableReader.Group;
+import sheathwright.job.TableReader.Input;
+
+/** One job as its tables tell it: every input read, checked, and named as it will be in a workbook. */
+public final class Job {
+
+  private final Map<String, Input> facts;
+  private final Map<String, Input> prices;
+  private final Map<String, Input> rates;
+  private final List<Map<String, Traced>> planes;
+  private final List<Map<String, Traced>> readings;
+
+  private Job(JobTables tables) {
+    TableReader reader = new TableReader();
+    boolean levels = tables.has("readings");
+    facts =
+        reader.keyed(
+            tables.file("job"),
+            "key",
+            "value",
+            "",
+            "",
+            List.of(
+                new Group(JobTables.JOB, true),
+                new Group(JobTables.RAFTERS, false),
+                new Group(JobTables.SISTERS, levels)));
+    planes = reader.rows(tables.file("planes"), "planes", JobTables.PLANES);
+    readings =
+        levels ? reader.rows(tables.file("readings"), "readings", JobTables.READINGS) : List.of();
+    prices =
+        reader.keyed(
+            tables.file("prices"),
+            "item",
+            "usd",
+            "price_",
+            "_usd",
+            List.of(
+                new Group(JobTables.PRICES, true), new Group(JobTables.SISTER_PRICES, levels)));
+    rates =
+        reader.keyed(
+            tables.file("rates"),
+            "rate",
+            "value",
+            "",
+            "",
+            List.of(new Group(JobTables.RATES, true), new Group(JobTables.SISTER_RATES, levels)));
+    reader.raiseProblems();
+  }
+
+  /**
+   * The job in a folder of CSV files.
+   *
+   * @throws ProblemsException with everything that is wrong with them
+   */
+  public static Job in(Path folder) {
+    return new Job(JobTables.in(folder));
+  }
+
+  /** The job in tables already at hand. */
+  public static Job of(JobTables tables) {
+    return new Job(tables);
+  }
+
+  /** Whether the job says what its rafters are, so that they can be checked. */
+  public boolean knowsItsRafters() {
+    return facts.containsKey("rafter_size");
+  }
+
+  /** Whether the job has string-line readings. */
+  public boolean levelsRafters() {
+    return !readings.isEmpty();
+  }
+
+  /** A fact in words. */
+  public Choice<String> text(String name) {
+    return word(name);
+  }
+
+  /** Whether a fact was given. */
+  public boolean knows(String name) {
+    return facts.containsKey(name);
+  }
+
+  @SuppressWarnings("unchecked") // the field says of which enum its words are
+  <E> Choice<E> word(String name) {
+    return (Choice<E>) facts.get(name).value();
+  }
+
+  <Q extends Quantity> Figure<Q> fact(String name, Unit<Q> unit) {
+    return ((Figure<?>) facts.get(name).value()).in(unit);
+  }
+
+  <Q extends Quantity> Figure<Q> price(String item, Unit<Q> unit) {
+    return ((Figure<?>) prices.get(item).value()).in(unit);
+  }
+
+  <Q extends Quantity> Figure<Q> rate(String name, Unit<Q> unit) {
+    return ((Figure<?>) rates.get(name).value()).in(unit);
+  }
+
+  List<Map<String, Traced>> planes() {
+    return planes;
+  }
+
+  List<Map<String, Traced>> readings() {
+    return readings;
+  }
+
+  /** The facts of the job, labelled, in the order in which the tables ask for them. */
+  public Map<String, Traced> labelledFacts() {
+    return labelled(facts);
+  }
+
+  /** The price book, labelled. */
+  public Map<String, Traced> labelledPrices() {
+    return labelled(prices);
+  }
+
+  /** The rates, labelled. */
+  public Map<String, Traced> labelledRates() {
+    return labelled(rates);
+  }
+
+  private static Map<String, Traced> labelled(Map<String, Input> inputs) {
+    Map<String, Traced> labelled = new LinkedHashMap<>();
+    inputs.values().forEach(input -> labelled.put(input.field().label(), input.value()));
+    return labelled;
+  }
+
+  static <Q extends Quantity> Figure<Q> figure(
+      Map<String, Traced> row, String column, Unit<Q> unit) {
+    if (row.get(column) instanceof Figure<?> figure) {
+      return figure.in(unit);
+    }
+    throw new RefusedException(column + " is not a number");
+  }
+}

@@ -1,0 +1,153 @@
+package sheathwright.job;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import sheathwright.framing.Grade;
+import sheathwright.framing.RafterLoad;
+import sheathwright.framing.Species;
+import sheathwright.framing.ValueSet;
+import sheathwright.figure.Units;
+import sheathwright.figure.YesNo;
+import sheathwright.published.LumberSize;
+
+/**
+ * The tables of one job, as they lie in a folder, and what each may hold.
+ *
+ * @param files by table name: {@code job}, {@code planes}, {@code readings}, {@code prices}, {@code rates}
+ */
+public record JobTables(Map<String, CsvFile> files) {
+
+  static final List<Field> JOB =
+      List.of(
+          Field.text("job_name", "Job"),
+          Field.text("customer", "For"),
+          Field.text("site", "Site"),
+          Field.text("prepared_by", "Prepared by"),
+          Field.text("quote_number", "Quote number"),
+          Field.text("quote_date", "Date of the quote"),
+          Field.number("valid_days", "Days that the price holds", 1, 365),
+          Field.text("looked_at", "What was looked at").ifKnown(),
+          Field.text("not_looked_at", "What could not be seen").ifKnown(),
+          Field.number("base_roofing_usd", "Covering, by the roofing price book", 0, 1_000_000),
+          Field.number("permit_usd", "Permit", 0, 50_000),
+          Field.number("planned_sheets", "Deck sheets in the price", Units.SHEET, 0, 5_000),
+          Field.number("credit_usd", "Credit for a sheet not needed", Units.USD_PER_SHEET, 0, 1_000),
+          Field.number("support_spacing_in", "Rafters or trusses, center to center", 6, 96),
+          Field.number("edge_spacing_in", "Nails along panel edges", 1, 24),
+          Field.number("field_spacing_in", "Nails on supports between", 1, 24),
+          Field.word("blocked_edges", "Long panel edges on blocking", YesNo.class));
+
+  static final List<Field> RAFTERS =
+      List.of(
+          Field.word("species", "Rafter species", Species.class),
+          Field.word("grade", "Rafter grade", Grade.class),
+          Field.word("rafter_size", "Rafter size", LumberSize.class),
+          Field.word("value_set", "Edition of the design values", ValueSet.class),
+          Field.number("span_ft", "Rafter span, clear, on the flat", 1, 40),
+          Field.number("bearing_in", "Seat on the plate", 0.5, 12),
+          Field.word("load", "Kind of live load", RafterLoad.class),
+          Field.number("live_psf", "Live load on the flat", 1, 300),
+          Field.number("dead_psf", "Dead load on the flat", 0, 100),
+          Field.number("deflection_limit", "Span divided by this may sag", 180, 240));
+
+  static final List<Field> SISTERS =
+      List.of(
+          Field.word("sister_size", "Sister size", LumberSize.class),
+          Field.number("sister_span_ft", "Bearing to bearing along the rafter", 2, 40),
+          Field.number("sister_tolerance_in", "Drop that may be shimmed, not sistered", 0, 2),
+          Field.number("shim_tolerance_in", "Drop that may stay", 0, 2),
+          Field.number("sister_lap_in", "Sister runs on beyond the drop", 0, 120),
+          Field.number("sister_nail_spacing_in", "Nails along a sister", 2, 48),
+          Field.number("sister_nail_rows", "Rows of nails in a sister", 1, 4),
+          Field.number("sister_stick_ft", "Stick that the sister price is for", 8, 20));
+
+  static final List<Field> PLANES =
+      List.of(
+          Field.text("plane", "Plane"),
+          Field.number("eave_ft", "Eave", 1, 500),
+          Field.number("slope_length_ft", "Slope length", 1, 200));
+
+  static final List<Field> READINGS =
+      List.of(
+          Field.text("plane", "Plane"),
+          Field.text("rafter", "Rafter"),
+          Field.number("drop_in", "Drop at mid-length", 0, 6));
+
+  static final List<Field> PRICES =
+      List.of(
+          Field.number("sheet", "Sheet", Units.USD_PER_SHEET, 0, 1_000),
+          Field.number("nail", "Sheet nail", Units.USD_PER_NAIL, 0, 5));
+
+  static final List<Field> SISTER_PRICES =
+      List.of(
+          Field.number("sister_stick", "Sister stick", Units.USD_PER_PIECE, 0, 1_000),
+          Field.number("sister_nail", "Sister nail", Units.USD_PER_NAIL, 0, 5),
+          Field.number("shim", "Shims for a rafter", Units.USD_PER_PIECE, 0, 1_000));
+
+  static final List<Field> RATES =
+      List.of(
+          Field.number("labour_usd_per_h", "Labour with its burden", 0, 500),
+          Field.number("overhead_pct", "Overhead on direct cost", 0, 200),
+          Field.number("margin_pct", "Margin on the price", 0, 90),
+          Field.number("tax_pct", "Sales tax on material", 0, 30),
+          Field.number("waste_pct", "Sheets lost to cuts and breakage", 0, 100),
+          Field.number("disposal_usd_per_ton", "Tip", 0, 2_000),
+          Field.number("sheet_disposal_lb", "Old sheet", Units.POUNDS_PER_SHEET, 0, 500),
+          Field.number("planned_sheet_h", "Planned sheet", Units.HOURS_PER_SHEET, 0, 40),
+          Field.number("extra_sheet_h", "Extra sheet, found on the day", Units.HOURS_PER_SHEET, 0, 40),
+          Field.number("order_spare_pct", "Spare on every order", 0, 100),
+          Field.number("nails_per_box", "Nails in a box", Units.NAIL, 1, 100_000));
+
+  static final List<Field> SISTER_RATES =
+      List.of(
+          Field.number("sister_h", "Sister", Units.HOURS_PER_PIECE, 0, 40),
+          Field.number("shim_h", "Shimmed rafter", Units.HOURS_PER_PIECE, 0, 40));
+
+  private static final List<String> NAMES = List.of("job", "planes", "readings", "prices", "rates");
+  private static final List<String> OPTIONAL = List.of("readings");
+
+  /**
+   * Reads the tables in a folder.
+   *
+   * @throws ProblemsException with everything that is wrong with the folder and its files
+   */
+  public static JobTables in(Path folder) {
+    String name = String.valueOf(folder);
+    if (!Files.isDirectory(folder)) {
+      throw new ProblemsException(
+          List.of(new Problem(name, 0, "", "there is no such folder; a job is a folder of CSV files")));
+    }
+    Map<String, CsvFile> files = new LinkedHashMap<>();
+    List<Problem> problems = new ArrayList<>();
+    for (String table : NAMES) {
+      Path file = folder.resolve(table + ".csv");
+      if (!Files.exists(file)) {
+        if (!OPTIONAL.contains(table)) {
+          problems.add(new Problem(table + ".csv", 0, "", "this table is missing from " + name));
+        }
+        continue;
+      }
+      try {
+        files.put(table, CsvFile.read(file));
+      } catch (ProblemsException broken) {
+        problems.addAll(broken.problems());
+      }
+    }
+    if (!problems.isEmpty()) {
+      throw new ProblemsException(problems);
+    }
+    return new JobTables(files);
+  }
+
+  boolean has(String table) {
+    return files.containsKey(table);
+  }
+
+  CsvFile file(String table) {
+    return files.get(table);
+  }
+}

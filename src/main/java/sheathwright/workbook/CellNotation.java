@@ -1,0 +1,92 @@
+package sheathwright.workbook;
+
+import java.util.Map;
+import java.util.Set;
+import org.apache.poi.ss.util.CellReference;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Notation;
+import sheathwright.figure.Step;
+import sheathwright.figure.Step.Given.Role;
+import sheathwright.figure.Traced;
+import sheathwright.figure.Written;
+
+/** Operands as a cell formula writes them: a neighbour in the same row, a named cell, or the formula itself. */
+final class CellNotation implements Notation {
+
+  private static final Set<Double> WRITTEN_OUT = Set.of(0d, 1d, 2d, 12d, 100d, 144d, 2000d);
+
+  private final Map<Traced, Place> places;
+  private final Map<Step.Guarded, Guard> guards;
+  private final Map<Traced, Integer> columns;
+  private final int row;
+
+  /** Where a guard's limits stand. */
+  record Guard(String least, String most) {}
+
+  private CellNotation(
+      Map<Traced, Place> places,
+      Map<Step.Guarded, Guard> guards,
+      Map<Traced, Integer> columns,
+      int row) {
+    this.places = places;
+    this.guards = guards;
+    this.columns = columns;
+    this.row = row;
+  }
+
+  /** For a cell that stands alone. */
+  static CellNotation alone(Map<Traced, Place> places, Map<Step.Guarded, Guard> guards) {
+    return new CellNotation(places, guards, Map.of(), 0);
+  }
+
+  /** For a cell of a list, whose neighbours stand in these columns of the same row. */
+  CellNotation inRow(int rowOfList, Map<Traced, Integer> neighbours) {
+    return new CellNotation(places, guards, neighbours, rowOfList);
+  }
+
+  /** The formula that this step is. */
+  String formula(Traced traced) {
+    return traced.step().cell(this).text();
+  }
+
+  @Override
+  public Written of(Traced operand) {
+    Integer column = columns.get(operand);
+    if (column != null) {
+      return Written.whole(new CellReference(row, column, false, false).formatAsString());
+    }
+    Place place = places.get(operand);
+    if (place != null) {
+      return Written.whole(place.reference());
+    }
+    if (operand.step() instanceof Step.Given) {
+      return Written.whole(
+          operand instanceof Choice<?> ? quoted(operand.plain()) : operand.plain());
+    }
+    return operand.step().cell(this);
+  }
+
+  @Override
+  public String least(Step.Guarded guard) {
+    return guards.get(guard).least();
+  }
+
+  @Override
+  public String most(Step.Guarded guard) {
+    return guards.get(guard).most();
+  }
+
+  /** Whether a formula writes this value out, instead of pointing at a cell that holds it. */
+  static boolean isWrittenOut(Traced traced) {
+    if (!(traced.step() instanceof Step.Given given)) {
+      return false;
+    }
+    return given.role() == Role.LITERAL
+        && (!(traced instanceof Figure<?> figure) || WRITTEN_OUT.contains(figure.value()));
+  }
+
+  private static String quoted(String text) {
+    return "\"" + text.replace("\"", "\"\"") + "\"";
+  }
+}
