@@ -57,9 +57,7 @@ public final class Catalog {
   public List<Card> about(List<String> words) {
     return cards.stream()
         .filter(card -> words.stream().allMatch(word -> weight(card, word) > 0))
-        .sorted(
-            comparingInt(
-                card -> -words.stream().mapToInt(word -> weight(card, word)).sum()))
+        .sorted(comparingInt(card -> -words.stream().mapToInt(word -> weight(card, word)).sum()))
         .toList();
   }
 

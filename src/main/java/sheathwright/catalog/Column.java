@@ -5,7 +5,10 @@ import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 
-/** What a parameter or a result is called where tables are filled, and the unit that its numbers are in. */
+/**
+ * What a parameter or a result is called where tables are filled, and the unit that its numbers are
+ * in.
+ */
 @Target({ElementType.PARAMETER, ElementType.METHOD, ElementType.RECORD_COMPONENT})
 @Retention(RetentionPolicy.RUNTIME)
 public @interface Column {
@@ -13,7 +16,10 @@ public @interface Column {
   /** Snake case with the unit at the end: {@code edge_spacing_in}. */
   String value();
 
-  /** The unit as it is written after a number, where the name's ending does not say it: {@code $/nail}. */
+  /**
+   * The unit as it is written after a number, where the name's ending does not say it: {@code
+   * $/nail}.
+   */
   String unit() default "";
 
   /** What a blank cell means, as text; empty if a value must be given. */

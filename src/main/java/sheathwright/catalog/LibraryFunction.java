@@ -6,8 +6,9 @@ import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 
 /**
- * Marks a public static method as a library function. Its doc comment and signature are all there is to say about it:
- * the build reads the comment into an index, and the catalog serves both everywhere.
+ * Marks a public static method as a library function. Its doc comment and signature are all there
+ * is to say about it: the build reads the comment into an index, and the catalog serves both
+ * everywhere.
  */
 @Target(ElementType.METHOD)
 @Retention(RetentionPolicy.RUNTIME)

@@ -9,7 +9,8 @@ import sheathwright.figure.Units;
 /** Numbers as people type them into a table's cell, read in the unit of the column. */
 public final class Numbers {
 
-  private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d+)?");
+  private static final Pattern DECIMAL =
+      Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d+)?");
   private static final Pattern GROUPED = Pattern.compile("[+-]?\\d{1,3}(,\\d{3})+(\\.\\d*)?");
 
   private Numbers() {}
@@ -17,8 +18,8 @@ public final class Numbers {
   /**
    * The number that a text stands for.
    *
-   * @param text a decimal number; {@code 1,408.72}, {@code $38.50} and {@code 5 %} are read where their unit allows,
-   *     and fractions of an inch where a length is meant
+   * @param text a decimal number; {@code 1,408.72}, {@code $38.50} and {@code 5 %} are read where
+   *     their unit allows, and fractions of an inch where a length is meant
    * @param unit the unit of the column
    * @return the number in that unit
    * @throws RefusedException if it cannot be read so

@@ -5,7 +5,9 @@ import static java.util.stream.Collectors.joining;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The catalog as people read it: a line a function, a page a function, and the whole as a document. */
+/**
+ * The catalog as people read it: a line a function, a page a function, and the whole as a document.
+ */
 public final class Reference {
 
   private static final int WIDTH = 88;
@@ -37,8 +39,7 @@ public final class Reference {
     int widest = card.parameters().stream().mapToInt(p -> p.column().length()).max().orElse(0);
     for (Parameter parameter : card.parameters()) {
       String preset = parameter.isRequired() ? "" : " [" + parameter.preset() + " if left out]";
-      lines.addAll(
-          hung("  " + pad(parameter.column(), widest + 2), said(parameter) + preset));
+      lines.addAll(hung("  " + pad(parameter.column(), widest + 2), said(parameter) + preset));
     }
     lines.add("gives");
     lines.addAll(hung("  ", results(card) + ": " + card.text().result()));

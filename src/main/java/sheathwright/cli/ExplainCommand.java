@@ -69,7 +69,11 @@ final class ExplainCommand implements Callable<Integer> {
         wrong.add(unreadable.getMessage());
       }
     }
-    given.keySet().forEach(name -> wrong.add(card.name() + " has no parameter " + name + "; it has " + names(card)));
+    given
+        .keySet()
+        .forEach(
+            name ->
+                wrong.add(card.name() + " has no parameter " + name + "; it has " + names(card)));
     if (!wrong.isEmpty()) {
       throw new RefusedException(String.join("\n", wrong));
     }

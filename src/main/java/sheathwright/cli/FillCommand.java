@@ -39,13 +39,17 @@ final class FillCommand implements Callable<Integer> {
   @Parameters(index = "0", paramLabel = "FUNCTION", description = "the function's name")
   private String function;
 
-  @Parameters(index = "1", paramLabel = "TABLE", description = "a CSV file whose header names parameters")
+  @Parameters(
+      index = "1",
+      paramLabel = "TABLE",
+      description = "a CSV file whose header names parameters")
   private Path table;
 
   @Option(
       names = "-o",
       paramLabel = "FILE",
-      description = "write to a .csv file, or to a .xlsx file with live formulas; else to standard output")
+      description =
+          "write to a .csv file, or to a .xlsx file with live formulas; else to standard output")
   private Path output;
 
   @Option(names = "--force", description = "replace the file if it exists")
@@ -57,7 +61,8 @@ final class FillCommand implements Callable<Integer> {
     String ending = output == null ? ".csv" : output.toString().toLowerCase(Locale.ROOT);
     if (!ending.endsWith(".csv") && !ending.endsWith(".xlsx")) {
       throw new ParameterException(
-          spec.commandLine(), output + " must end in .csv or .xlsx: the ending says what is written");
+          spec.commandLine(),
+          output + " must end in .csv or .xlsx: the ending says what is written");
     }
     FilledTable filled = FilledTable.of(card, CsvFile.read(table));
     if (output == null) {
@@ -68,7 +73,7 @@ final class FillCommand implements Callable<Integer> {
       filled.writeTo(text);
       NewFile.at(output, force).write(text.toString().getBytes(StandardCharsets.UTF_8));
     } else {
-      NewFile.at(output, force).write(FillBook.of(filled).bytes());
+      NewFile.at(output, force).write(FillBook.bytes(filled));
     }
     filled.problems().forEach(spec.commandLine().getErr()::println);
     return filled.problems().isEmpty() ? 0 : Main.REFUSED;

@@ -16,7 +16,8 @@ import sheathwright.figure.RefusedException;
 @Command(
     name = "functions",
     mixinStandardHelpOptions = true,
-    description = "List the library functions, show one by its name, or find those that speak of some words.",
+    description =
+        "List the library functions, show one by its name, or find those that speak of some words.",
     footerHeading = "%nExamples:%n",
     footer = {
       "  sheathwright functions",
@@ -27,7 +28,10 @@ final class FunctionsCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(arity = "0..*", paramLabel = "WORD", description = "a function's name, or words to look for")
+  @Parameters(
+      arity = "0..*",
+      paramLabel = "WORD",
+      description = "a function's name, or words to look for")
   private List<String> words = List.of();
 
   @Option(names = "--markdown", description = "write every function as one Markdown document")
@@ -36,7 +40,9 @@ final class FunctionsCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Catalog catalog = Catalog.shipped();
-    spec.commandLine().getOut().println(markdown ? Reference.document(catalog.cards()).stripTrailing() : text(catalog));
+    spec.commandLine()
+        .getOut()
+        .println(markdown ? Reference.document(catalog.cards()).stripTrailing() : text(catalog));
     return 0;
   }
 
@@ -58,7 +64,9 @@ final class FunctionsCommand implements Callable<Integer> {
     List<Card> about = catalog.about(words);
     if (about.isEmpty()) {
       throw new RefusedException(
-          "no function speaks of all of: " + String.join(", ", words) + "; try one word, or none for the whole list");
+          "no function speaks of all of: "
+              + String.join(", ", words)
+              + "; try one word, or none for the whole list");
     }
     return Reference.list(about);
   }

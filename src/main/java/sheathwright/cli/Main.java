@@ -13,11 +13,17 @@ import sheathwright.job.ProblemsException;
 /** The command line. Results go to standard output, messages to standard error. */
 @Command(
     name = "sheathwright",
-    description = "Estimates for stripping, inspecting, repairing and levelling the wood roof deck of a house.",
+    description =
+        "Estimates for stripping, inspecting, repairing and levelling the wood roof deck of a house.",
     mixinStandardHelpOptions = true,
     version = "sheathwright 0.1.0",
     synopsisSubcommandLabel = "COMMAND",
-    subcommands = {QuoteCommand.class, FillCommand.class, FunctionsCommand.class, ExplainCommand.class},
+    subcommands = {
+      QuoteCommand.class,
+      FillCommand.class,
+      FunctionsCommand.class,
+      ExplainCommand.class
+    },
     footerHeading = "%n",
     footer = {
       "Exit status: 0 done, 2 wrong use, 3 input refused, 1 a fault of the program's own.",
@@ -51,7 +57,8 @@ public final class Main implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "name a command: quote, fill, functions or explain");
+    throw new ParameterException(
+        spec.commandLine(), "name a command: quote, fill, functions or explain");
   }
 
   private static int said(

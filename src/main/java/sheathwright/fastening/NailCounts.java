@@ -22,13 +22,17 @@ public final class NailCounts {
   private static final Figure<Ratio> NONE = Figure.of(0, Units.RATIO);
   private static final Figure<Length> EDGE_DISTANCE =
       Figure.constant(
-              "edge_distance_in", 0.375, Units.INCH, Source.secondHand("panel fastener edge distance"))
+              "edge_distance_in",
+              0.375,
+              Units.INCH,
+              Source.secondHand("panel fastener edge distance"))
           .symbol("3/8 in");
 
   private NailCounts() {}
 
   /**
-   * How many nails hold one whole sheet that lies with its long side across the rafters and both ends on rafters.
+   * How many nails hold one whole sheet that lies with its long side across the rafters and both
+   * ends on rafters.
    *
    * <pre>
    * nails = 2 × (⌈(width − 2 × 3/8 in) ÷ edge spacing⌉ + 1) on the two ends
@@ -36,8 +40,8 @@ public final class NailCounts {
    *       + 2 × (⌈bay ÷ edge spacing⌉ − 1) in each bay, if the long edges are blocked
    * </pre>
    *
-   * <p>Does not cover which spacing the code asks for, pieces and patches, nails lost or missed, or old nails that may
-   * count.
+   * <p>Does not cover which spacing the code asks for, pieces and patches, nails lost or missed, or
+   * old nails that may count.
    *
    * <pre>{@code
    * nailsPerSheet(in(16), in(6), in(12), NO, in(96), in(48)) // 43 nails/sheet
@@ -52,7 +56,8 @@ public final class NailCounts {
    * @param sheetWidth along the supports, 4 in to 96 in
    * @return whole nails for one sheet
    * @throws RefusedException if a number lies outside its range
-   * @see "common practice, no source: lines of nails at the stated spacing, 3/8 in from the sheet's edges"
+   * @see "common practice, no source: lines of nails at the stated spacing, 3/8 in from the sheet's
+   *     edges"
    */
   @LibraryFunction
   @Column(value = "nails", unit = "nails/sheet")
@@ -63,11 +68,21 @@ public final class NailCounts {
       @Column(value = "blocked_edges", preset = "no") OneOf<YesNo> blockedEdges,
       @Column(value = "sheet_length_in", preset = "96") Figure<Length> sheetLength,
       @Column(value = "sheet_width_in", preset = "48") Figure<Length> sheetWidth) {
-    var support = supportSpacing.within("support_spacing_in", Units.INCH, Limits.between(6, 96, "16, 19.2 and 24 are usual"));
-    var edge = edgeSpacing.within("edge_spacing_in", Units.INCH, Limits.between(1, 24, "6 is usual, 4 in high wind"));
-    var field = fieldSpacing.within("field_spacing_in", Units.INCH, Limits.between(1, 24, "12 or 6 are usual"));
-    var length = sheetLength.within("sheet_length_in", Units.INCH, Limits.between(12, 192, "a whole sheet has 96"));
-    var width = sheetWidth.within("sheet_width_in", Units.INCH, Limits.between(4, 96, "a whole sheet has 48"));
+    var support =
+        supportSpacing.within(
+            "support_spacing_in", Units.INCH, Limits.between(6, 96, "16, 19.2 and 24 are usual"));
+    var edge =
+        edgeSpacing.within(
+            "edge_spacing_in", Units.INCH, Limits.between(1, 24, "6 is usual, 4 in high wind"));
+    var field =
+        fieldSpacing.within(
+            "field_spacing_in", Units.INCH, Limits.between(1, 24, "12 or 6 are usual"));
+    var length =
+        sheetLength.within(
+            "sheet_length_in", Units.INCH, Limits.between(12, 192, "a whole sheet has 96"));
+    var width =
+        sheetWidth.within(
+            "sheet_width_in", Units.INCH, Limits.between(4, 96, "a whole sheet has 48"));
 
     var line = width.minus(TWO.times(EDGE_DISTANCE)).as("nail_line_in", Units.INCH);
     var endLine = spaces(line, edge).plus(ONE).as("nails_on_an_end", Units.RATIO);
@@ -76,14 +91,21 @@ public final class NailCounts {
     var wholeBays = bays.minus(ONE).as("supports_between", Units.RATIO);
     var lastBay = length.minus(wholeBays.times(support)).as("last_bay_in", Units.INCH);
     var onBlocking =
-        wholeBays.times(spaces(support, edge).minus(ONE)).in(Units.RATIO).plus(spaces(lastBay, edge).minus(ONE))
+        wholeBays
+            .times(spaces(support, edge).minus(ONE))
+            .in(Units.RATIO)
+            .plus(spaces(lastBay, edge).minus(ONE))
             .as("nails_on_a_blocked_edge", Units.RATIO);
     var onLongEdges =
-        Figure.choose(blockedEdges.choice().is(YesNo.YES), TWO.times(onBlocking).in(Units.RATIO), NONE)
+        Figure.choose(
+                blockedEdges.choice().is(YesNo.YES), TWO.times(onBlocking).in(Units.RATIO), NONE)
             .as("nails_on_long_edges", Units.RATIO);
 
-    var nails = TWO.times(endLine).in(Units.RATIO).plus(wholeBays.times(fieldLine)).plus(onLongEdges);
-    return nails.counting(Units.NAILS_PER_SHEET).as("nails", Units.NAILS_PER_SHEET, Source.COMMON_PRACTICE);
+    var nails =
+        TWO.times(endLine).in(Units.RATIO).plus(wholeBays.times(fieldLine)).plus(onLongEdges);
+    return nails
+        .counting(Units.NAILS_PER_SHEET)
+        .as("nails", Units.NAILS_PER_SHEET, Source.COMMON_PRACTICE);
   }
 
   private static Figure<Ratio> spaces(Figure<Length> along, Figure<Length> spacing) {

@@ -18,8 +18,7 @@ public record Check(
 
   /** The check of a demand against a capacity, its ratio under a name. */
   public static Check of(String what, String ratioName, Figure<?> demand, Figure<?> capacity) {
-    Figure<Ratio> ratio =
-        demand.dividedBy(capacity).as(ratioName, Units.RATIO, Source.ARITHMETIC);
+    Figure<Ratio> ratio = demand.dividedBy(capacity).as(ratioName, Units.RATIO, Source.ARITHMETIC);
     return new Check(what, demand, capacity, ratio, ratio.isAtMost(ONE));
   }
 

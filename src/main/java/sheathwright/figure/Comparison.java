@@ -40,7 +40,6 @@ enum Comparison {
   }
 
   boolean holds(double left, double right) {
-    return holds(
-        Double.compare(Rounding.toFifteenDigits(left), Rounding.toFifteenDigits(right)));
+    return holds(Double.compare(Rounding.toFifteenDigits(left), Rounding.toFifteenDigits(right)));
   }
 }

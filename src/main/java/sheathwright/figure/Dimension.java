@@ -1,8 +1,9 @@
 package sheathwright.figure;
 
 /**
- * What a unit measures, as whole-number powers of the bases: length, force, time, money, and the counts. Eight powers
- * are packed into one {@code long}, a byte each, offset so that adding packed values adds powers.
+ * What a unit measures, as whole-number powers of the bases: length, force, time, money, and the
+ * counts. Eight powers are packed into one {@code long}, a byte each, offset so that adding packed
+ * values adds powers.
  */
 public record Dimension(long packed) {
 

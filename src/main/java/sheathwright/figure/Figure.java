@@ -5,15 +5,19 @@ import java.util.Optional;
 import sheathwright.figure.Step.Given.Role;
 
 /**
- * A number that remembers: its unit, its name, how it was computed, and where it comes from. Each operation computes
- * the value and records itself in one step, so that the value, the printed working and the spreadsheet formula cannot
- * disagree.
+ * A number that remembers: its unit, its name, how it was computed, and where it comes from. Each
+ * operation computes the value and records itself in one step, so that the value, the printed
+ * working and the spreadsheet formula cannot disagree.
  *
- * <p>A figure holds a value or a {@link Refusal}. A refused figure goes on remembering, and so does everything computed
- * from it; the refusal is raised when somebody asks for the value. That is what lets both branches of a {@link #choose}
- * be kept. Only a sum of unlike quantities, which could never become a formula, is refused on the spot.
+ * <p>A figure holds a value or a {@link Refusal}. A refused figure goes on remembering, and so does
+ * everything computed from it; the refusal is raised when somebody asks for the value. That is what
+ * lets both branches of a {@link #choose} be kept. Only a sum of unlike quantities, which could
+ * never become a formula, is refused on the spot.
  */
 public final class Figure<Q extends Quantity> implements Traced {
+
+  private static final Figure<Quantity.Ratio> TWO = of(2, Units.RATIO);
+  private static final Figure<Quantity.Ratio> THREE = of(3, Units.RATIO);
 
   private final String name;
   private final String symbol;
@@ -64,9 +68,7 @@ public final class Figure<Q extends Quantity> implements Traced {
     Refusal refusal =
         !Double.isFinite(number)
             ? new Refusal("\"" + number + "\" is not a number that can be used")
-            : step.limits().allow(number)
-                ? null
-                : step.limits().refusal(name, Shown.plain(number));
+            : step.limits().allow(number) ? null : step.limits().refusal(name, Shown.plain(number));
     return new Figure<>(name, "", number, refusal, unit, step, source);
   }
 
@@ -102,26 +104,26 @@ public final class Figure<Q extends Quantity> implements Traced {
     if (other.refusal == null && other.number == 0) {
       Refusal zero =
           new Refusal(
-              "%s cannot be divided by %s, which is zero".formatted(described(), other.described()));
+              "%s cannot be divided by %s, which is zero"
+                  .formatted(described(), other.described()));
       return made(Operator.DIVIDED_BY, unit.dividedBy(other.unit), 0, zero, List.of(this, other));
     }
     return applied(Operator.DIVIDED_BY, unit.dividedBy(other.unit), this, other);
   }
 
   /** This pure number raised to any power. */
-  public Figure<Quantity.Ratio> power(double exponent) {
-    return applied(
-        Operator.POWER, Units.RATIO, pure("raised to a power"), of(exponent, Units.RATIO));
+  public Figure<Quantity.Ratio> power(Figure<Quantity.Ratio> exponent) {
+    return applied(Operator.POWER, Units.RATIO, pure("raised to a power"), exponent);
   }
 
   /** This multiplied by itself. */
   public Figure<?> squared() {
-    return applied(Operator.POWER, unit.raisedTo(2), this, of(2, Units.RATIO));
+    return applied(Operator.POWER, unit.raisedTo(2), this, TWO);
   }
 
   /** This cubed. */
   public Figure<?> cubed() {
-    return applied(Operator.POWER, unit.raisedTo(3), this, of(3, Units.RATIO));
+    return applied(Operator.POWER, unit.raisedTo(3), this, THREE);
   }
 
   /** The square root; a negative number is refused. */
@@ -133,7 +135,7 @@ public final class Figure<Q extends Quantity> implements Traced {
   /** The cube root; a negative number is refused. */
   public Figure<?> cubeRoot() {
     Unit<?> root = rootUnit(3);
-    return applied(Operator.ROOT, root, in(root.raisedTo(3)), of(3, Units.RATIO));
+    return applied(Operator.ROOT, root, in(root.raisedTo(3)), THREE);
   }
 
   /** Whichever is less, in this unit. */
@@ -171,7 +173,10 @@ public final class Figure<Q extends Quantity> implements Traced {
     return applied(Operator.TO_CENTS, unit, this);
   }
 
-  /** The one figure if the condition holds, else the other; both are kept, only the taken one can refuse. */
+  /**
+   * The one figure if the condition holds, else the other; both are kept, only the taken one can
+   * refuse.
+   */
   public static <Q extends Quantity> Figure<Q> choose(
       Condition when, Figure<Q> then, Figure<Q> otherwise) {
     Figure<Q> other = otherwise.in(then.unit);
@@ -228,8 +233,7 @@ public final class Figure<Q extends Quantity> implements Traced {
   /** The result of this step, named, in its unit, with the rule that made it. */
   public <R extends Quantity> Figure<R> as(String newName, Unit<R> wanted, Source newSource) {
     Figure<R> result = typed(wanted);
-    Step made =
-        result.isNamed() ? new Step.Applied(Operator.SAME, List.of(result)) : result.step;
+    Step made = result.isNamed() ? new Step.Applied(Operator.SAME, List.of(result)) : result.step;
     return new Figure<>(newName, "", result.number, result.refusal, wanted, made, newSource);
   }
 
@@ -238,7 +242,9 @@ public final class Figure<Q extends Quantity> implements Traced {
     return new Figure<>(name, letter, number, refusal, unit, step, source);
   }
 
-  /** This argument under its parameter's name and unit, refused unless it lies within the limits. */
+  /**
+   * This argument under its parameter's name and unit, refused unless it lies within the limits.
+   */
   public <R extends Quantity> Figure<R> within(String parameter, Unit<R> wanted, Limits limits) {
     Figure<R> argument = typed(wanted);
     Refusal outside =
@@ -346,8 +352,7 @@ public final class Figure<Q extends Quantity> implements Traced {
     if (!other.unit.measuresTheSameAs(unit)) {
       throw new RefusedException(
           "%s in %s cannot be %s %s in %s: they do not measure the same thing"
-              .formatted(
-                  other.described(), unitOf(other), verb, described(), unitOf(this)));
+              .formatted(other.described(), unitOf(other), verb, described(), unitOf(this)));
     }
     return other.converted(unit);
   }
@@ -369,8 +374,7 @@ public final class Figure<Q extends Quantity> implements Traced {
       throw new RefusedException(
           "%s in %s has no root of degree %d".formatted(described(), unit, degree));
     }
-    return Units.named(
-        "root of " + unit.symbol(), Factor.ONE, unit.dimension().root(degree));
+    return Units.named("root of " + unit.symbol(), Factor.ONE, unit.dimension().root(degree));
   }
 
   private <R extends Quantity> Figure<R> typed(Unit<R> wanted) {
@@ -410,7 +414,10 @@ public final class Figure<Q extends Quantity> implements Traced {
         Double.isFinite(number)
             ? null
             : new Refusal(
-                operator.words(operands, operand -> Written.whole(((Figure<?>) operand).described())).text()
+                operator
+                        .words(
+                            operands, operand -> Written.whole(((Figure<?>) operand).described()))
+                        .text()
                     + " has no value");
     return made(operator, unit, undefined == null ? number : 0, undefined, operands);
   }

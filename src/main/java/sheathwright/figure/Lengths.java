@@ -4,14 +4,13 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Lengths as tradesmen write them: {@code 1-3/8}, {@code 9 1/4"}, {@code 16-9 1/4}, {@code 16' 9-1/4"}, {@code
- * 13.5}.
+ * Lengths as tradesmen write them: {@code 1-3/8}, {@code 9 1/4"}, {@code 16-9 1/4}, {@code 16'
+ * 9-1/4"}, {@code 13.5}.
  */
 public final class Lengths {
 
   private static final String INCHES = "(\\d+(?:\\.\\d+)?)|(?:(\\d+)[- ])?(\\d+)/(\\d+)";
-  private static final Pattern INCHES_ALONE =
-      Pattern.compile("(?:" + INCHES + ")\\s*(?:\"|in)?");
+  private static final Pattern INCHES_ALONE = Pattern.compile("(?:" + INCHES + ")\\s*(?:\"|in)?");
   private static final Pattern FEET_MARKED =
       Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*(?:'|ft)(?:[- ]*(?:" + INCHES + ")\\s*(?:\"|in)?)?");
   private static final Pattern FEET_DASH_INCHES =
@@ -25,7 +24,8 @@ public final class Lengths {
   /**
    * Inches from text that stands where inches are meant.
    *
-   * @param text {@code 1-3/8}, {@code 1 3/8}, {@code 3/8}, {@code 13.5}, {@code 16' 9-1/4"}; may start with a minus
+   * @param text {@code 1-3/8}, {@code 1 3/8}, {@code 3/8}, {@code 13.5}, {@code 16' 9-1/4"}; may
+   *     start with a minus
    * @return inches
    * @throws RefusedException if it reads as none of these
    */
@@ -51,8 +51,8 @@ public final class Lengths {
   /**
    * Inches from text that stands where feet are meant.
    *
-   * @param text {@code 16-9 1/4} and {@code 16' 9-1/4"} are feet and inches, decimals are feet; a bare {@code 1-3/8}
-   *     could be either and is refused
+   * @param text {@code 16-9 1/4} and {@code 16' 9-1/4"} are feet and inches, decimals are feet; a
+   *     bare {@code 1-3/8} could be either and is refused
    * @return inches
    * @throws RefusedException if it reads as none of these
    */
@@ -66,11 +66,13 @@ public final class Lengths {
     }
     if (BARE_FRACTION.matcher(plain).matches()) {
       throw notALength(
-          text, "it could be feet or inches here; write 1-0 3/8 or 1' 3/8\", or decimals of a foot");
+          text,
+          "it could be feet or inches here; write 1-0 3/8 or 1' 3/8\", or decimals of a foot");
     }
     Matcher dashed = FEET_DASH_INCHES.matcher(plain);
     if (dashed.matches()) {
-      return belowOneFoot(inchesIn(dashed, 2, text), text) + 12 * Double.parseDouble(dashed.group(1));
+      return belowOneFoot(inchesIn(dashed, 2, text), text)
+          + 12 * Double.parseDouble(dashed.group(1));
     }
     Matcher marked = FEET_MARKED.matcher(plain);
     if (marked.matches()) {
@@ -127,7 +129,8 @@ public final class Lengths {
   }
 
   private static RefusedException notALength(String text, String allowed) {
-    return new RefusedException("\"" + text.strip() + "\" is not a length that can be read: " + allowed);
+    return new RefusedException(
+        "\"" + text.strip() + "\" is not a length that can be read: " + allowed);
   }
 
   private static long sixteenths(double inches) {

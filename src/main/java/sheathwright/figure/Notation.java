@@ -1,6 +1,8 @@
 package sheathwright.figure;
 
-/** One way of writing the operands of a step: as symbols, as numbers put in, or as cell references. */
+/**
+ * One way of writing the operands of a step: as symbols, as numbers put in, or as cell references.
+ */
 public interface Notation {
 
   /** One operand. */

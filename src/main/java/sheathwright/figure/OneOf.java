@@ -1,8 +1,9 @@
 package sheathwright.figure;
 
 /**
- * One of a closed set of words, either the bare option or a choice that remembers where it came from. Functions take
- * this, so that {@code SMOOTH} can be typed at the prompt and a drop-down can drive the same formula.
+ * One of a closed set of words, either the bare option or a choice that remembers where it came
+ * from. Functions take this, so that {@code SMOOTH} can be typed at the prompt and a drop-down can
+ * drive the same formula.
  */
 public interface OneOf<E> {
 

@@ -5,12 +5,13 @@ import java.util.function.DoubleBinaryOperator;
 import java.util.regex.Pattern;
 
 /**
- * What can be done to numbers. Each operator is one entry: its value, how it reads in print, and how it reads in a
- * cell, so that none of the three can change without the others in view. In the two patterns {@code {0}} is an operand
- * bracketed if it binds less tightly than the operator, {@code {0+}} also if as tightly, {@code {0-}} never.
+ * What can be done to numbers. Each operator is one entry: its value, how it reads in print, and
+ * how it reads in a cell, so that none of the three can change without the others in view. In the
+ * two patterns {@code {0}} is an operand bracketed if it binds less tightly than the operator,
+ * {@code {0+}} also if as tightly, {@code {0-}} never.
  *
- * <p>The unit of the answer follows in {@link Figure}, which brings operands of a sum, a minimum or a maximum to one
- * unit before it comes here.
+ * <p>The unit of the answer follows in {@link Figure}, which brings operands of a sum, a minimum or
+ * a maximum to one unit before it comes here.
  */
 public enum Operator {
   SAME((a, b) -> a, Written.WHOLE, "{0}", "{0}"),
@@ -25,7 +26,8 @@ public enum Operator {
   GREATER(Math::max, Written.WHOLE, "the greater of {0-} and {1-}", "MAX({0-},{1-})"),
   ROUND_UP((a, b) -> Rounding.up(a), Written.WHOLE, "⌈{0-}⌉", "ROUNDUP(ROUND({0-},6),0)"),
   ROUND_DOWN((a, b) -> Rounding.down(a), Written.WHOLE, "⌊{0-}⌋", "ROUNDDOWN(ROUND({0-},6),0)"),
-  TO_WHOLE((a, b) -> Rounding.halfUp(a, 0), Written.WHOLE, "{0-} to the nearest whole", "ROUND({0-},0)"),
+  TO_WHOLE(
+      (a, b) -> Rounding.halfUp(a, 0), Written.WHOLE, "{0-} to the nearest whole", "ROUND({0-},0)"),
   TO_CENTS((a, b) -> Rounding.halfUp(a, 2), Written.WHOLE, "{0-} to the cent", "ROUND({0-},2)");
 
   private static final Pattern SLOT = Pattern.compile("\\{(\\d)([+-]?)}");

@@ -1,8 +1,8 @@
 package sheathwright.figure;
 
 /**
- * The kinds of quantity that a {@link Figure} can be. A kind exists for the compiler alone: handing a {@code
- * Figure<Pressure>} to a parameter that wants a {@code Figure<Length>} does not compile.
+ * The kinds of quantity that a {@link Figure} can be. A kind exists for the compiler alone: handing
+ * a {@code Figure<Pressure>} to a parameter that wants a {@code Figure<Length>} does not compile.
  */
 public interface Quantity {
 

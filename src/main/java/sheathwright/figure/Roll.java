@@ -1,11 +1,13 @@
 package sheathwright.figure;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
 
 /**
- * A list of like things, each with the same columns: the planes of a roof, the lines of a quote. In a workbook it is a
- * table with one row-relative formula a column; a column brought down to one number is a SUM, MAX or MIN of its range.
+ * A list of like things, each with the same columns: the planes of a roof, the lines of a quote. In
+ * a workbook it is a table with one row-relative formula a column; a column brought down to one
+ * number is a SUM, MAX or MIN of its range.
  */
 public final class Roll {
 
@@ -33,13 +35,17 @@ public final class Roll {
   @SafeVarargs
   @SuppressWarnings("varargs")
   public static <T> Roll of(String name, String title, List<T> items, Column<T>... columns) {
-    List<Column<T>> all = List.of(columns);
+    return of(name, title, items, Arrays.asList(columns));
+  }
+
+  /** A roll of items whose columns are made up as it comes. */
+  public static <T> Roll of(String name, String title, List<T> items, List<Column<T>> columns) {
     return new Roll(
         name,
         title,
-        all.stream().map(Column::name).toList(),
+        columns.stream().map(Column::name).toList(),
         items.stream()
-            .map(item -> all.stream().map(column -> column.cell().apply(item)).toList())
+            .map(item -> columns.stream().map(column -> column.cell().apply(item)).toList())
             .toList());
   }
 
@@ -51,7 +57,8 @@ public final class Roll {
   /** A column brought down to one number. */
   public <Q extends Quantity> Figure<Q> gathered(Gather how, String column, Unit<Q> unit) {
     Step.Gathered step = new Step.Gathered(how, this, column);
-    double all = how == Gather.SUM || rows.isEmpty() ? 0 : ((Figure<?>) cellsOf(column).get(0)).number();
+    double all =
+        how == Gather.SUM || rows.isEmpty() ? 0 : ((Figure<?>) cellsOf(column).get(0)).number();
     for (Traced cell : cellsOf(column)) {
       Figure<?> figure = (Figure<?>) cell;
       if (!figure.unit().equals(unit)) {

@@ -5,8 +5,9 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 
 /**
- * The one rounding rule: to 15 significant digits first, then half up, up or down. It is the rule that spreadsheet
- * programs follow, so that a price never differs by a cent between this library and the workbook.
+ * The one rounding rule: to 15 significant digits first, then half up, up or down. It is the rule
+ * that spreadsheet programs follow, so that a price never differs by a cent between this library
+ * and the workbook.
  */
 public final class Rounding {
 

@@ -13,7 +13,10 @@ public final class Shown {
 
   private Shown() {}
 
-  /** With every digit that it takes to read the same number back, and no exponent: {@code 16.770509831248425}. */
+  /**
+   * With every digit that it takes to read the same number back, and no exponent: {@code
+   * 16.770509831248425}.
+   */
   public static String plain(double number) {
     BigDecimal digits = BigDecimal.valueOf(number).stripTrailingZeros();
     return digits.signum() == 0 ? "0" : digits.toPlainString();
@@ -33,7 +36,10 @@ public final class Shown {
     return bare.replace('_', ' ');
   }
 
-  /** A number with its unit: {@code 65 sheets}, {@code $117.00}, {@code 16' 9-1/4"}, {@code 20.67 lb/in}. */
+  /**
+   * A number with its unit: {@code 65 sheets}, {@code $117.00}, {@code 16' 9-1/4"}, {@code 20.67
+   * lb/in}.
+   */
   public static String with(Unit<?> unit, double number) {
     if (unit.equals(Units.FOOT)) {
       return Lengths.inFeetAndInches(number * 12);
@@ -64,7 +70,8 @@ public final class Shown {
 
   private static String grouped(double number, int decimals) {
     double shownAs = Math.abs(number) < 1 && decimals > 0 ? toFourDigits(number, decimals) : number;
-    return format("#,##0." + "#".repeat(Math.max(decimals, 4)), roundedTo(shownAs, decimals, number));
+    return format(
+        "#,##0." + "#".repeat(Math.max(decimals, 4)), roundedTo(shownAs, decimals, number));
   }
 
   private static double roundedTo(double shownAs, int decimals, double number) {

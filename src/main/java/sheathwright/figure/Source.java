@@ -3,7 +3,8 @@ package sheathwright.figure;
 /**
  * Where a number or rule comes from, and how surely it was had.
  *
- * @param text body, edition and clause; or the column of the user's table; or empty where the mark says all
+ * @param text body, edition and clause; or the column of the user's table; or empty where the mark
+ *     says all
  * @param mark how it was had
  */
 public record Source(String text, Mark mark) {
@@ -71,6 +72,8 @@ public record Source(String text, Mark mark) {
 
   @Override
   public String toString() {
-    return text.isEmpty() ? mark.words : mark.words.isEmpty() ? text : text + " (" + mark.words + ")";
+    return text.isEmpty()
+        ? mark.words
+        : mark.words.isEmpty() ? text : text + " (" + mark.words + ")";
   }
 }

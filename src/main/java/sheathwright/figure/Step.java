@@ -6,9 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How a traced value came about. The whole language of the library is this one small tree: each kind of step knows its
- * operands, how it is written in print, and how it is written in a cell. Its value is computed where it is made, in
- * {@link Figure}, {@link Choice} or {@link Condition}, and for numbers by the {@link Operator} that also writes it.
+ * How a traced value came about. The whole language of the library is this one small tree: each
+ * kind of step knows its operands, how it is written in print, and how it is written in a cell. Its
+ * value is computed where it is made, in {@link Figure}, {@link Choice} or {@link Condition}, and
+ * for numbers by the {@link Operator} that also writes it.
  */
 public sealed interface Step {
 
@@ -21,7 +22,10 @@ public sealed interface Step {
   /** The formula in a cell. */
   Written cell(Notation notation);
 
-  /** A value that somebody gave: an input, a published constant, or a number written down in passing. */
+  /**
+   * A value that somebody gave: an input, a published constant, or a number written down in
+   * passing.
+   */
   record Given(Role role, Limits limits) implements Step {
 
     /** Why a value was given. */
@@ -69,7 +73,10 @@ public sealed interface Step {
     }
   }
 
-  /** The same quantity in another unit: silent in print, where every number shows its unit, a factor in a cell. */
+  /**
+   * The same quantity in another unit: silent in print, where every number shows its unit, a factor
+   * in a cell.
+   */
   record Converted(Figure<?> from, Factor factor) implements Step {
 
     @Override
@@ -84,6 +91,9 @@ public sealed interface Step {
 
     @Override
     public Written cell(Notation notation) {
+      if (factor.equals(Factor.ONE)) {
+        return notation.of(from);
+      }
       String times = factor.over() == 1 ? "" : "*" + factor.over();
       String by = factor.under() == 1 ? "" : "/" + factor.under();
       return new Written(notation.of(from).atLeast(Written.PRODUCT) + times + by, Written.PRODUCT);
@@ -108,7 +118,8 @@ public sealed interface Step {
       String given = notation.of(argument).atLeast(Written.SUM);
       String test = limits.onlyTheEnds() ? "OR(%1$s=%2$s,%1$s=%3$s)" : "AND(%1$s>=%2$s,%1$s<=%3$s)";
       return Written.whole(
-          ("IF(" + test + ",%1$s,NA())").formatted(given, notation.least(this), notation.most(this)));
+          ("IF(" + test + ",%1$s,NA())")
+              .formatted(given, notation.least(this), notation.most(this)));
     }
   }
 
@@ -132,7 +143,10 @@ public sealed interface Step {
     }
   }
 
-  /** One of two values, by a condition; the other one is kept, so that the workbook can change its mind. */
+  /**
+   * One of two values, by a condition; the other one is kept, so that the workbook can change its
+   * mind.
+   */
   record Chosen(Condition when, Traced then, Traced otherwise) implements Step {
 
     @Override
@@ -162,7 +176,10 @@ public sealed interface Step {
     }
   }
 
-  /** A cell of a table, found by words: INDEX and MATCH on the table as it is written into the workbook. */
+  /**
+   * A cell of a table, found by words: INDEX and MATCH on the table as it is written into the
+   * workbook.
+   */
   record LookedUp(Table table, List<Choice<?>> rowKeys, Choice<?> column) implements Step {
 
     @Override

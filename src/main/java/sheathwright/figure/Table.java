@@ -8,8 +8,9 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
- * A published table: rows found by one or more words, columns found by their heading. A look-up is a step like any
- * other: in the workbook it becomes INDEX and MATCH on the table, which is written out beside it.
+ * A published table: rows found by one or more words, columns found by their heading. A look-up is
+ * a step like any other: in the workbook it becomes INDEX and MATCH on the table, which is written
+ * out beside it.
  *
  * @param name begins the names of its ranges in a workbook: {@code lumber}
  * @param title as it is spoken of: {@code lumber design values}
@@ -42,10 +43,7 @@ public record Table(
     }
     Step.LookedUp step = new Step.LookedUp(this, List.copyOf(found), column.choice());
     Refusal refusal =
-        step.operands().stream()
-            .flatMap(key -> key.refusal().stream())
-            .findFirst()
-            .orElse(null);
+        step.operands().stream().flatMap(key -> key.refusal().stream()).findFirst().orElse(null);
     if (refusal != null) {
       return Figure.lookedUp(0, refusal, unit, step, source);
     }

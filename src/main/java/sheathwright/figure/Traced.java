@@ -23,7 +23,10 @@ public sealed interface Traced permits Figure, Choice, Condition {
   /** Its value as a person reads it, with its unit; raises its refusal if it has none. */
   String shown();
 
-  /** Its value as a table holds it, without unit and with every digit; raises its refusal if it has none. */
+  /**
+   * Its value as a table holds it, without unit and with every digit; raises its refusal if it has
+   * none.
+   */
   String plain();
 
   /** Whether it carries a name of its own. */

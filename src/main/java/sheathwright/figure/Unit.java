@@ -4,7 +4,8 @@ package sheathwright.figure;
  * A unit of measure: how it is written, how many base units it holds, and what it measures.
  *
  * @param symbol as printed after a number: {@code in}, {@code sq ft}, {@code $/sheet}
- * @param suffix as it ends a column or cell name: {@code in}, {@code sf}, {@code usd}; empty for counts and ratios
+ * @param suffix as it ends a column or cell name: {@code in}, {@code sf}, {@code usd}; empty for
+ *     counts and ratios
  * @param factor how many base units (inch, pound, hour, dollar, one of a count) it holds, exactly
  * @param dimension what it measures
  * @param decimals how many decimals a person wants to read
@@ -23,9 +24,7 @@ public record Unit<Q extends Quantity>(
 
   Unit<?> times(Unit<?> other) {
     return Units.named(
-        symbol + "·" + other.symbol,
-        factor.times(other.factor),
-        dimension.times(other.dimension));
+        symbol + "·" + other.symbol, factor.times(other.factor), dimension.times(other.dimension));
   }
 
   Unit<?> dividedBy(Unit<?> other) {

@@ -133,8 +133,8 @@ public final class Units {
   }
 
   /**
-   * The unit that a column's name ends in, the longest one if several do: {@code usd_per_h} before {@code h}; a
-   * name that ends in none is a pure number.
+   * The unit that a column's name ends in, the longest one if several do: {@code usd_per_h} before
+   * {@code h}; a name that ends in none is a pure number.
    */
   public static Unit<?> endingOf(String column) {
     Unit<?> best = RATIO;
@@ -148,7 +148,10 @@ public final class Units {
     return best;
   }
 
-  /** The unit with this factor and dimension: one of ours if there is one, else one made up for a middle step. */
+  /**
+   * The unit with this factor and dimension: one of ours if there is one, else one made up for a
+   * middle step.
+   */
   static Unit<?> named(String symbol, Factor factor, Dimension dimension) {
     for (Unit<?> unit : ALL) {
       if (unit.dimension().equals(dimension) && unit.factor().equals(factor)) {

@@ -2,7 +2,10 @@ package sheathwright.figure;
 
 import java.util.Locale;
 
-/** An option with a fixed set of brothers, written in lower case with hyphens: {@code douglas-fir-larch}. */
+/**
+ * An option with a fixed set of brothers, written in lower case with hyphens: {@code
+ * douglas-fir-larch}.
+ */
 public interface Word {
 
   /** The name of the constant. */

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * The working of a traced value as an engineer shows it: each named step in symbols, with the numbers put in, and its
- * answer with its source.
+ * The working of a traced value as an engineer shows it: each named step in symbols, with the
+ * numbers put in, and its answer with its source.
  */
 public final class Working {
 
@@ -85,9 +85,7 @@ public final class Working {
 
   private static Written symbol(Traced operand) {
     boolean standsAlone = operand.isNamed() || operand.step() instanceof Step.Given;
-    return standsAlone
-        ? Written.whole(operand.symbol())
-        : operand.step().words(Working::symbol);
+    return standsAlone ? Written.whole(operand.symbol()) : operand.step().words(Working::symbol);
   }
 
   private static Written number(Traced operand) {

@@ -1,8 +1,8 @@
 package sheathwright.figure;
 
 /**
- * A piece of a formula in print or in a cell, and how tightly it holds together, so that whoever puts it into a larger
- * formula knows when to bracket it.
+ * A piece of a formula in print or in a cell, and how tightly it holds together, so that whoever
+ * puts it into a larger formula knows when to bracket it.
  */
 public record Written(String text, int binding) {
 

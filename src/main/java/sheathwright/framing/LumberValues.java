@@ -13,8 +13,8 @@ import sheathwright.published.LumberSize;
 import sheathwright.published.Published;
 
 /**
- * Reference design values of sawn lumber, all value sets in one table, so that one look-up finds a value whichever
- * edition fits the wood.
+ * Reference design values of sawn lumber, all value sets in one table, so that one look-up finds a
+ * value whichever edition fits the wood.
  */
 final class LumberValues {
 

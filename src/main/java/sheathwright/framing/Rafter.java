@@ -17,8 +17,8 @@ import sheathwright.published.DressedSizes;
 import sheathwright.published.LumberSize;
 
 /**
- * One of many like rafters under a deck: its section, its adjusted design values, and the load that each inch of its
- * horizontal projection carries. Spans and checks start from here.
+ * One of many like rafters under a deck: its section, its adjusted design values, and the load that
+ * each inch of its horizontal projection carries. Spans and checks start from here.
  */
 final class Rafter {
 
@@ -60,29 +60,73 @@ final class Rafter {
       OneOf<RafterLoad> load,
       Figure<Ratio> deflectionLimit,
       OneOf<ValueSet> valueSet) {
-    var s = spacing.within("spacing_in", Units.INCH, Limits.between(4, 48, "center to center; 16 and 24 are usual")).symbol("s");
-    var lr = live.within("live_psf", Units.PSF, Limits.between(1, 300, "of horizontal projection; 20 is the usual least")).symbol("q_live");
-    var d = dead.within("dead_psf", Units.PSF, Limits.between(0, 100, "of horizontal projection; 10 and 20 are the tables' own")).symbol("q_dead");
-    this.deflectionLimit = deflectionLimit.within("deflection_limit", Units.RATIO, Limits.either(180, 240, "the IRC's span divided by 180 without, 240 with a ceiling below")).symbol("n");
+    var s =
+        spacing
+            .within(
+                "spacing_in",
+                Units.INCH,
+                Limits.between(4, 48, "center to center; 16 and 24 are usual"))
+            .symbol("s");
+    var lr =
+        live.within(
+                "live_psf",
+                Units.PSF,
+                Limits.between(1, 300, "of horizontal projection; 20 is the usual least"))
+            .symbol("q_live");
+    var d =
+        dead.within(
+                "dead_psf",
+                Units.PSF,
+                Limits.between(0, 100, "of horizontal projection; 10 and 20 are the tables' own"))
+            .symbol("q_dead");
+    this.deflectionLimit =
+        deflectionLimit
+            .within(
+                "deflection_limit",
+                Units.RATIO,
+                Limits.either(
+                    180, 240, "the IRC's span divided by 180 without, 240 with a ceiling below"))
+            .symbol("n");
 
     var values = new LumberValues(species, grade, size, valueSet);
     thickness = DressedSizes.thickness(size).as("thickness_in", Units.INCH).symbol("b");
     width = DressedSizes.width(size).as("depth_in", Units.INCH).symbol("d");
     area = thickness.times(width).as("section_sq_in", Units.SQUARE_INCH).symbol("A");
-    sectionModulus = thickness.times(width.squared()).dividedBy(SIX).as("section_modulus_in3", Units.CUBIC_INCH).symbol("S");
-    secondMoment = thickness.times(width.cubed()).dividedBy(TWELVE).as("second_moment_in4", Units.INCH_TO_THE_FOURTH).symbol("I");
+    sectionModulus =
+        thickness
+            .times(width.squared())
+            .dividedBy(SIX)
+            .as("section_modulus_in3", Units.CUBIC_INCH)
+            .symbol("S");
+    secondMoment =
+        thickness
+            .times(width.cubed())
+            .dividedBy(TWELVE)
+            .as("second_moment_in4", Units.INCH_TO_THE_FOURTH)
+            .symbol("I");
 
     var cd = LumberValues.loadDuration(load).as("load_duration_factor", Units.RATIO).symbol("C_D");
     var cf = values.sizeFactor().as("size_factor", Units.RATIO).symbol("C_F");
-    var cr = Figure.choose(s.isAtMost(REPETITIVE_SPACING), REPETITIVE, ALONE).as("repetitive_factor", Units.RATIO, NDS_2018.at("4.3.9")).symbol("C_r");
+    var cr =
+        Figure.choose(s.isAtMost(REPETITIVE_SPACING), REPETITIVE, ALONE)
+            .as("repetitive_factor", Units.RATIO, NDS_2018.at("4.3.9"))
+            .symbol("C_r");
     var fb = values.bending().as("bending_value_psi", Units.PSI).symbol("F_b");
     var fv = values.shear().as("shear_value_psi", Units.PSI).symbol("F_v");
-    bending = fb.times(cd).times(cf).times(cr).as("adjusted_bending_psi", Units.PSI, NDS_2018.at("Table 4.3.1")).symbol("F_b'");
-    shear = fv.times(cd).as("adjusted_shear_psi", Units.PSI, NDS_2018.at("Table 4.3.1")).symbol("F_v'");
+    bending =
+        fb.times(cd)
+            .times(cf)
+            .times(cr)
+            .as("adjusted_bending_psi", Units.PSI, NDS_2018.at("Table 4.3.1"))
+            .symbol("F_b'");
+    shear =
+        fv.times(cd).as("adjusted_shear_psi", Units.PSI, NDS_2018.at("Table 4.3.1")).symbol("F_v'");
     bearing = values.bearing().as("bearing_value_psi", Units.PSI).symbol("F_c⊥");
     modulus = values.modulus().as("modulus_psi", Units.PSI).symbol("E");
 
-    totalLoad = lr.plus(d).times(s).as("total_load_lb_per_in", Units.POUND_PER_INCH, STATICS).symbol("w");
-    liveLoad = lr.times(s).as("live_load_lb_per_in", Units.POUND_PER_INCH, STATICS).symbol("w_live");
+    totalLoad =
+        lr.plus(d).times(s).as("total_load_lb_per_in", Units.POUND_PER_INCH, STATICS).symbol("w");
+    liveLoad =
+        lr.times(s).as("live_load_lb_per_in", Units.POUND_PER_INCH, STATICS).symbol("w_live");
   }
 }

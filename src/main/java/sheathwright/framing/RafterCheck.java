@@ -6,7 +6,10 @@ import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
 import sheathwright.figure.YesNo;
 
-/** What is asked of a rafter against what it can give, four ways, and whether all four are within it. */
+/**
+ * What is asked of a rafter against what it can give, four ways, and whether all four are within
+ * it.
+ */
 public record RafterCheck(
     @Column("bending_ratio") Check bending,
     @Column("shear_ratio") Check shear,

@@ -36,8 +36,9 @@ public final class Rafters {
    * F_b' = F_b C_D C_F C_r
    * </pre>
    *
-   * <p>Does not cover shear and bearing (see {@code rafter_check}), rafter ties above the plate, notches, decay, ripped
-   * or re-sawn stock, trusses, or a deck that is off. Screening only: local code and a licensed engineer decide.
+   * <p>Does not cover shear and bearing (see {@code rafter_check}), rafter ties above the plate,
+   * notches, decay, ripped or re-sawn stock, trusses, or a deck that is off. Screening only: local
+   * code and a licensed engineer decide.
    *
    * <pre>{@code
    * rafterMaxSpan(SPRUCE_PINE_FIR, NO_2, SIZE_2X6, in(16), psf(20), psf(10), ROOF_LIVE, number(240), NDS2018).inFeetAndInches() // 13-5
@@ -53,8 +54,10 @@ public final class Rafters {
    * @param deflectionLimit span divided by this is the sag allowed under live load: 180 or 240
    * @param valueSet edition of the design values, fitting the age of the wood
    * @return span in inches, not capped; the same to the nearest inch in feet-inches; what governs
-   * @throws RefusedException if a number lies outside its range, or the value set does not hold the species
-   * @see "IRC 2021 Tables R802.4.1(1) to (8) and IBC 2018 Table 2308.7.2, reproduced; NDS 2018 sections 3 and 4, read second hand"
+   * @throws RefusedException if a number lies outside its range, or the value set does not hold the
+   *     species
+   * @see "IRC 2021 Tables R802.4.1(1) to (8) and IBC 2018 Table 2308.7.2, reproduced; NDS 2018
+   *     sections 3 and 4, read second hand"
    */
   @LibraryFunction
   public static RafterSpan rafterMaxSpan(
@@ -70,32 +73,44 @@ public final class Rafters {
     var r = new Rafter(species, grade, size, spacing, live, dead, load, deflectionLimit, valueSet);
 
     var bending =
-        EIGHT.times(r.bending).times(r.sectionModulus).dividedBy(r.totalLoad).squareRoot()
+        EIGHT
+            .times(r.bending)
+            .times(r.sectionModulus)
+            .dividedBy(r.totalLoad)
+            .squareRoot()
             .as("bending_span_in", Units.INCH, STATICS);
     var deflection =
-        DEFLECTION_384.times(r.modulus).times(r.secondMoment)
-            .dividedBy(FIVE.times(r.deflectionLimit).times(r.liveLoad)).cubeRoot()
+        DEFLECTION_384
+            .times(r.modulus)
+            .times(r.secondMoment)
+            .dividedBy(FIVE.times(r.deflectionLimit).times(r.liveLoad))
+            .cubeRoot()
             .as("deflection_span_in", Units.INCH, STATICS);
 
-    var span = bending.orIfLess(deflection).as("span_in", Units.INCH, Source.secondHand("method of the IRC rafter tables"));
+    var span =
+        bending
+            .orIfLess(deflection)
+            .as("span_in", Units.INCH, Source.secondHand("method of the IRC rafter tables"));
     return new RafterSpan(
         span,
         Choice.feetAndInches(span.rounded()).as("span_ft_in"),
-        Choice.choose(bending.isAtMost(deflection), Governs.BENDING, Governs.DEFLECTION).as("governs"));
+        Choice.choose(bending.isAtMost(deflection), Governs.BENDING, Governs.DEFLECTION)
+            .as("governs"));
   }
 
   /**
-   * Whether a rafter of sound lumber carries its loads over a given span: bending, shear, sag and bearing, each as the
-   * part used up of what is allowed.
+   * Whether a rafter of sound lumber carries its loads over a given span: bending, shear, sag and
+   * bearing, each as the part used up of what is allowed.
    *
    * <pre>
    * bending = (w L² ÷ 8 S) ÷ F_b'           shear = (3 w L ÷ 4 A) ÷ F_v'
    * sag = (5 w_live L⁴ ÷ 384 E I) ÷ (L ÷ n)   bearing = (w L ÷ 2 b l_b) ÷ F_c⊥
    * </pre>
    *
-   * <p>Does not cover rafter ties above the plate, notches, decay, cracks, ripped or re-sawn stock, trusses, overhangs,
-   * or a deck that is off; shear is taken at the support, not a depth away. Screening only: local code and a licensed
-   * engineer decide, and where a ratio passes 1 they decide before any repair.
+   * <p>Does not cover rafter ties above the plate, notches, decay, cracks, ripped or re-sawn stock,
+   * trusses, overhangs, or a deck that is off; shear is taken at the support, not a depth away.
+   * Screening only: local code and a licensed engineer decide, and where a ratio passes 1 they
+   * decide before any repair.
    *
    * <pre>{@code
    * rafterCheck(SPRUCE_PINE_FIR, NO_2, SIZE_2X6, in(16), psf(20), psf(10), ROOF_LIVE, number(180), NDS2018, ft(12), in(1.5)).ok() // yes
@@ -113,7 +128,8 @@ public final class Rafters {
    * @param span clear span on the horizontal projection, 1 ft to 40 ft
    * @param bearingLength length of the seat on the plate, 0.5 in to 12 in
    * @return four ratios, each of which may be 1 at most, and yes or no
-   * @throws RefusedException if a number lies outside its range, or the value set does not hold the species
+   * @throws RefusedException if a number lies outside its range, or the value set does not hold the
+   *     species
    * @see "NDS 2018 sections 3.3 to 3.5 and 3.10, read second hand"
    */
   @LibraryFunction
@@ -130,23 +146,55 @@ public final class Rafters {
       @Column("span_ft") Figure<Length> span,
       @Column(value = "bearing_in", preset = "1.5") Figure<Length> bearingLength) {
     var r = new Rafter(species, grade, size, spacing, live, dead, load, deflectionLimit, valueSet);
-    var feet = span.within("span_ft", Units.FOOT, Limits.between(1, 40, "clear, on the horizontal projection"));
+    var feet =
+        span.within(
+            "span_ft", Units.FOOT, Limits.between(1, 40, "clear, on the horizontal projection"));
     var inches = feet.as("span_in", Units.INCH).symbol("L");
-    var seat = bearingLength.within("bearing_in", Units.INCH, Limits.between(0.5, 12, "1-1/2 on wood and 3 on masonry are the IRC's least")).symbol("l_b");
+    var seat =
+        bearingLength
+            .within(
+                "bearing_in",
+                Units.INCH,
+                Limits.between(0.5, 12, "1-1/2 on wood and 3 on masonry are the IRC's least"))
+            .symbol("l_b");
 
-    var moment = r.totalLoad.times(inches.squared()).dividedBy(EIGHT).as("moment_in_lb", Units.INCH_POUND, STATICS).symbol("M");
-    var bendingStress = moment.dividedBy(r.sectionModulus).as("bending_stress_psi", Units.PSI, Rafter.NDS_2018.at("3.3.2"));
+    var moment =
+        r.totalLoad
+            .times(inches.squared())
+            .dividedBy(EIGHT)
+            .as("moment_in_lb", Units.INCH_POUND, STATICS)
+            .symbol("M");
+    var bendingStress =
+        moment
+            .dividedBy(r.sectionModulus)
+            .as("bending_stress_psi", Units.PSI, Rafter.NDS_2018.at("3.3.2"));
 
-    var reaction = r.totalLoad.times(inches).dividedBy(TWO).as("reaction_lb", Units.POUND, STATICS).symbol("R");
-    var shearStress = THREE.times(reaction).dividedBy(TWO.times(r.area)).as("shear_stress_psi", Units.PSI, Rafter.NDS_2018.at("3.4.2"));
+    var reaction =
+        r.totalLoad
+            .times(inches)
+            .dividedBy(TWO)
+            .as("reaction_lb", Units.POUND, STATICS)
+            .symbol("R");
+    var shearStress =
+        THREE
+            .times(reaction)
+            .dividedBy(TWO.times(r.area))
+            .as("shear_stress_psi", Units.PSI, Rafter.NDS_2018.at("3.4.2"));
 
     var sag =
-        FIVE.times(r.liveLoad).times(inches.times(inches.cubed()))
+        FIVE.times(r.liveLoad)
+            .times(inches.times(inches.cubed()))
             .dividedBy(DEFLECTION_384.times(r.modulus).times(r.secondMoment))
             .as("live_sag_in", Units.INCH, STATICS);
-    var sagAllowed = inches.dividedBy(r.deflectionLimit).as("sag_allowed_in", Units.INCH, Source.secondHand("IRC Table R301.7"));
+    var sagAllowed =
+        inches
+            .dividedBy(r.deflectionLimit)
+            .as("sag_allowed_in", Units.INCH, Source.secondHand("IRC Table R301.7"));
 
-    var bearingStress = reaction.dividedBy(r.thickness.times(seat)).as("bearing_stress_psi", Units.PSI, Rafter.NDS_2018.at("3.10.2"));
+    var bearingStress =
+        reaction
+            .dividedBy(r.thickness.times(seat))
+            .as("bearing_stress_psi", Units.PSI, Rafter.NDS_2018.at("3.10.2"));
 
     var bending = Check.of("bending", "bending_ratio", bendingStress, r.bending);
     var shear = Check.of("shear", "shear_ratio", shearStress, r.shear);

@@ -16,7 +16,8 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /**
- * A CSV file as spreadsheet programs save it: with or without a byte-order mark, separated by commas or semicolons.
+ * A CSV file as spreadsheet programs save it: with or without a byte-order mark, separated by
+ * commas or semicolons.
  *
  * @param name for messages
  * @param separator as the file was found to be separated
@@ -33,7 +34,8 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
   /**
    * Reads a file.
    *
-   * @throws ProblemsException if there is no such file, it is not UTF-8 text, or it cannot be told apart into cells
+   * @throws ProblemsException if there is no such file, it is not UTF-8 text, or it cannot be told
+   *     apart into cells
    */
   public static CsvFile read(Path file) {
     String name = String.valueOf(file.getFileName());
@@ -71,7 +73,10 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
                     number,
                     "",
                     "%d cells under %d headings; put cells with a %s in them in double quotes"
-                        .formatted(cells.size(), header.size(), separator == ',' ? "comma" : "semicolon")));
+                        .formatted(
+                            cells.size(),
+                            header.size(),
+                            separator == ',' ? "comma" : "semicolon")));
           }
           while (cells.size() < header.size()) {
             cells.add("");

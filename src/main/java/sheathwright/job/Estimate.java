@@ -9,12 +9,14 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Area;
+import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Roll;
+import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
@@ -25,7 +27,10 @@ import sheathwright.pricing.UnitPrice;
 import sheathwright.pricing.UnitPrices;
 import sheathwright.sheathing.SheetCounts;
 
-/** Everything that is worked out from a job's tables: what to buy, what it costs, and the proof of both. */
+/**
+ * Everything that is worked out from a job's tables: what to buy, what it costs, and the proof of
+ * both.
+ */
 public final class Estimate {
 
   /**
@@ -46,6 +51,11 @@ public final class Estimate {
 
   /** One thing that must hold, in words. */
   public record Tie(String what, Condition holds) {}
+
+  private static final Figure<Length> SHEET_LENGTH =
+      Figure.constant("sheet_length_in", 96, Units.INCH, Source.derived("4 ft by 8 ft"));
+  private static final Figure<Length> SHEET_WIDTH =
+      Figure.constant("sheet_width_in", 48, Units.INCH, Source.derived("4 ft by 8 ft"));
 
   private final Job job;
   private final Roll planes;
@@ -88,8 +98,8 @@ public final class Estimate {
                 job.fact("edge_spacing_in", Units.INCH),
                 job.fact("field_spacing_in", Units.INCH),
                 job.<YesNo>word("blocked_edges"),
-                Figure.of(96, Units.INCH),
-                Figure.of(48, Units.INCH))
+                SHEET_LENGTH,
+                SHEET_WIDTH)
             .as("nails_in_a_sheet", Units.NAILS_PER_SHEET);
     plannedSheet = named("planned_sheet", sheetPrice("planned_sheet_h"));
     extraSheet = named("extra_sheet", sheetPrice("extra_sheet_h"));
@@ -156,7 +166,9 @@ public final class Estimate {
   public List<Tie> ties() {
     List<Tie> ties = new ArrayList<>();
     ties.add(
-        new Tie("The lines of the quote add up to its total", quote.sumOfLines().isTheSameAs(quote.total())));
+        new Tie(
+            "The lines of the quote add up to its total",
+            quote.sumOfLines().isTheSameAs(quote.total())));
     ties.add(
         new Tie(
             "The sheets in the price are not more than the deck has",
@@ -174,7 +186,9 @@ public final class Estimate {
             "The credit for a sheet not needed is not more than its price",
             quote.credit().isAtMost(plannedSheet.quoted())));
     ties.add(
-        new Tie("The planes add up to the deck", planes.sum("area_sf", Units.SQUARE_FOOT).isTheSameAs(deckArea)));
+        new Tie(
+            "The planes add up to the deck",
+            planes.sum("area_sf", Units.SQUARE_FOOT).isTheSameAs(deckArea)));
     if (levelling != null) {
       ties.add(
           new Tie(

@@ -61,7 +61,8 @@ record Field(
               outside -> {
                 throw new RefusedException(
                     "%s is given; it must be %s%s"
-                        .formatted(given, limits.inWords(), unit.symbol().isEmpty() ? "" : " " + unit));
+                        .formatted(
+                            given, limits.inWords(), unit.symbol().isEmpty() ? "" : " " + unit));
               });
       return figure;
     }

@@ -12,6 +12,7 @@ import org.apache.commons.csv.CSVPrinter;
 import sheathwright.catalog.Card;
 import sheathwright.catalog.Parameter;
 import sheathwright.catalog.Result;
+import sheathwright.figure.Refusal;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
@@ -33,18 +34,28 @@ public record FilledTable(Card card, CsvFile file, List<Row> rows, List<Problem>
    *
    * @param line as it came
    * @param arguments one for each parameter; empty if they could not be read
-   * @param results one for each result; empty if the line was refused
-   * @param error why, in one line, or empty
+   * @param results one for each result, perhaps refused; empty if the arguments could not be read
+   * @param error what is wrong, in one line, or empty
    */
-  public record Row(
-      CsvFile.Line line, List<Traced> arguments, List<Traced> results, String error) {}
+  public record Row(CsvFile.Line line, List<Traced> arguments, List<Traced> results, String error) {
 
-  /** Fills a function down a table. Nothing in the table stops the other lines from being filled. */
+    private String plain(int result) {
+      boolean hasNone =
+          results.isEmpty() || results.stream().anyMatch(each -> each.refusal().isPresent());
+      return hasNone ? "" : results.get(result).plain();
+    }
+  }
+
+  /**
+   * Fills a function down a table. Nothing in the table stops the other lines from being filled.
+   */
   public static FilledTable of(Card card, CsvFile file) {
     return new Filler(card, file).filled();
   }
 
-  /** The headings that are kept from the table: all but results and errors of an earlier filling. */
+  /**
+   * The headings that are kept from the table: all but results and errors of an earlier filling.
+   */
   public List<String> keptHeadings() {
     return keptColumns().stream().map(file.header()::get).toList();
   }
@@ -66,7 +77,7 @@ public record FilledTable(Card card, CsvFile file, List<Row> rows, List<Problem>
     for (Row row : rows) {
       List<String> cells = new ArrayList<>(keptCells(row));
       for (int i = 0; i < card.results().size(); i++) {
-        cells.add(row.results().isEmpty() ? "" : row.results().get(i).plain());
+        cells.add(row.plain(i));
       }
       cells.add(row.error());
       printer.printRecord(cells);
@@ -119,7 +130,8 @@ public record FilledTable(Card card, CsvFile file, List<Row> rows, List<Problem>
         } else if (card.parameter(heading) != null) {
           columnOf.put(heading, i);
         } else if (!isOwnAnswer(card, heading)) {
-          wrongHeading(heading, "%s has no such parameter; it has %s".formatted(card.name(), names()));
+          wrongHeading(
+              heading, "%s has no such parameter; it has %s".formatted(card.name(), names()));
         }
       }
       for (Parameter parameter : card.parameters()) {
@@ -149,25 +161,31 @@ public record FilledTable(Card card, CsvFile file, List<Row> rows, List<Problem>
           boolean saidOfTheHeading =
               parameter.isRequired() && !columnOf.containsKey(parameter.column());
           if (!saidOfTheHeading) {
+            String reason = unreadable.getMessage();
+            String named = parameter.column() + ": ";
             problems.add(
                 new Problem(
-                    file.name(), line.number(), parameter.column(), unreadable.getMessage()));
+                    file.name(),
+                    line.number(),
+                    parameter.column(),
+                    reason.startsWith(named) ? reason.substring(named.length()) : reason));
           }
         }
       }
       if (arguments.size() < card.parameters().size()) {
         return new Row(line, List.of(), List.of(), String.join("; ", wrong));
       }
-      try {
-        List<Traced> results = card.answer(arguments);
-        results.forEach(Traced::plain);
-        return new Row(line, arguments, results, String.join("; ", wrong));
-      } catch (RefusedException refused) {
-        wrong.add(refused.getMessage());
-        problems.add(
-            new Problem(file.name(), line.number(), columnIn(refused), refused.getMessage()));
-        return new Row(line, arguments, List.of(), String.join("; ", wrong));
-      }
+      List<Traced> results = card.answer(arguments);
+      results.stream()
+          .flatMap(result -> result.refusal().stream())
+          .map(Refusal::reason)
+          .distinct()
+          .forEach(
+              reason -> {
+                wrong.add(reason);
+                problems.add(new Problem(file.name(), line.number(), columnIn(reason), reason));
+              });
+      return new Row(line, arguments, results, String.join("; ", wrong));
     }
 
     private Traced argument(Parameter parameter, CsvFile.Line line) {
@@ -181,10 +199,10 @@ public record FilledTable(Card card, CsvFile file, List<Row> rows, List<Problem>
     }
 
     /** The parameter that a refusal speaks of: it begins with the name. */
-    private String columnIn(RefusedException refused) {
+    private String columnIn(String reason) {
       return card.parameters().stream()
           .map(Parameter::column)
-          .filter(column -> refused.getMessage().startsWith(column + " "))
+          .filter(column -> reason.startsWith(column + " "))
           .findFirst()
           .orElse("");
     }

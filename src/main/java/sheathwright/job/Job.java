@@ -13,7 +13,9 @@ import sheathwright.figure.Unit;
 import sheathwright.job.TableReader.Group;
 import sheathwright.job.TableReader.Input;
 
-/** One job as its tables tell it: every input read, checked, and named as it will be in a workbook. */
+/**
+ * One job as its tables tell it: every input read, checked, and named as it will be in a workbook.
+ */
 public final class Job {
 
   private final Map<String, Input> facts;
@@ -46,8 +48,7 @@ public final class Job {
             "usd",
             "price_",
             "_usd",
-            List.of(
-                new Group(JobTables.PRICES, true), new Group(JobTables.SISTER_PRICES, levels)));
+            List.of(new Group(JobTables.PRICES, true), new Group(JobTables.SISTER_PRICES, levels)));
     rates =
         reader.keyed(
             tables.file("rates"),
@@ -86,6 +87,11 @@ public final class Job {
   /** A fact in words. */
   public Choice<String> text(String name) {
     return word(name);
+  }
+
+  /** A fact as it was given. */
+  public Traced given(String name) {
+    return facts.get(name).value();
   }
 
   /** Whether a fact was given. */

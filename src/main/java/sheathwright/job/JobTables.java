@@ -6,18 +6,19 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import sheathwright.figure.Units;
+import sheathwright.figure.YesNo;
 import sheathwright.framing.Grade;
 import sheathwright.framing.RafterLoad;
 import sheathwright.framing.Species;
 import sheathwright.framing.ValueSet;
-import sheathwright.figure.Units;
-import sheathwright.figure.YesNo;
 import sheathwright.published.LumberSize;
 
 /**
  * The tables of one job, as they lie in a folder, and what each may hold.
  *
- * @param files by table name: {@code job}, {@code planes}, {@code readings}, {@code prices}, {@code rates}
+ * @param files by table name: {@code job}, {@code planes}, {@code readings}, {@code prices}, {@code
+ *     rates}
  */
 public record JobTables(Map<String, CsvFile> files) {
 
@@ -35,7 +36,8 @@ public record JobTables(Map<String, CsvFile> files) {
           Field.number("base_roofing_usd", "Covering, by the roofing price book", 0, 1_000_000),
           Field.number("permit_usd", "Permit", 0, 50_000),
           Field.number("planned_sheets", "Deck sheets in the price", Units.SHEET, 0, 5_000),
-          Field.number("credit_usd", "Credit for a sheet not needed", Units.USD_PER_SHEET, 0, 1_000),
+          Field.number(
+              "credit_usd", "Credit for a sheet not needed", Units.USD_PER_SHEET, 0, 1_000),
           Field.number("support_spacing_in", "Rafters or trusses, center to center", 6, 96),
           Field.number("edge_spacing_in", "Nails along panel edges", 1, 24),
           Field.number("field_spacing_in", "Nails on supports between", 1, 24),
@@ -98,7 +100,8 @@ public record JobTables(Map<String, CsvFile> files) {
           Field.number("disposal_usd_per_ton", "Tip", 0, 2_000),
           Field.number("sheet_disposal_lb", "Old sheet", Units.POUNDS_PER_SHEET, 0, 500),
           Field.number("planned_sheet_h", "Planned sheet", Units.HOURS_PER_SHEET, 0, 40),
-          Field.number("extra_sheet_h", "Extra sheet, found on the day", Units.HOURS_PER_SHEET, 0, 40),
+          Field.number(
+              "extra_sheet_h", "Extra sheet, found on the day", Units.HOURS_PER_SHEET, 0, 40),
           Field.number("order_spare_pct", "Spare on every order", 0, 100),
           Field.number("nails_per_box", "Nails in a box", Units.NAIL, 1, 100_000));
 
@@ -119,7 +122,8 @@ public record JobTables(Map<String, CsvFile> files) {
     String name = String.valueOf(folder);
     if (!Files.isDirectory(folder)) {
       throw new ProblemsException(
-          List.of(new Problem(name, 0, "", "there is no such folder; a job is a folder of CSV files")));
+          List.of(
+              new Problem(name, 0, "", "there is no such folder; a job is a folder of CSV files")));
     }
     Map<String, CsvFile> files = new LinkedHashMap<>();
     List<Problem> problems = new ArrayList<>();

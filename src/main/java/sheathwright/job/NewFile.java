@@ -6,7 +6,9 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.List;
 
-/** A file that is written whole or not at all: first beside its place, then moved there in one step. */
+/**
+ * A file that is written whole or not at all: first beside its place, then moved there in one step.
+ */
 public final class NewFile {
 
   private final Path place;

@@ -70,8 +70,7 @@ public final class QuoteLines {
             Roll.column("amount_usd", Line::amount));
     sumOfLines = roll.sum("amount_usd", Units.USD);
     total = sumOfLines.as("quote_total_usd", Units.USD);
-    mostExtraSheets =
-        deck.minus(planned).orIfMore(NO_SHEETS).as("most_extra_sheets", Units.SHEET);
+    mostExtraSheets = deck.minus(planned).orIfMore(NO_SHEETS).as("most_extra_sheets", Units.SHEET);
     worstCase =
         total
             .plus(mostExtraSheets.times(extraSheet).in(Units.USD).toCents())
@@ -110,7 +109,8 @@ public final class QuoteLines {
   }
 
   /**
-   * The same quote with every price restated: whoever receives it learns the price, not how it was built up.
+   * The same quote with every price restated: whoever receives it learns the price, not how it was
+   * built up.
    *
    * @param estimate the estimate that it belongs to
    */
@@ -120,16 +120,13 @@ public final class QuoteLines {
             .map(line -> new Line(line.item(), line.quantity(), line.unit(), told(line.price())))
             .toList();
     return new QuoteLines(
-        told,
-        told(extraSheet),
-        told(credit),
-        estimate.plannedSheets(),
-        estimate.deckSheets());
+        told, told(extraSheet), told(credit), estimate.plannedSheets(), estimate.deckSheets());
   }
 
   private static <Q extends sheathwright.figure.Quantity> Figure<Q> told(Figure<Q> price) {
     Source source = Source.given("as quoted");
-    return price.restated(price.name(), sheathwright.figure.Limits.between(0, 1_000_000, ""), source);
+    return price.restated(
+        price.name(), sheathwright.figure.Limits.between(0, 1_000_000, ""), source);
   }
 
   public Roll roll() {

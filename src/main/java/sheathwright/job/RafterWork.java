@@ -84,8 +84,7 @@ final class RafterWork {
         Roll.column(
             "shim",
             row ->
-                countedIf(
-                    Condition.all(drop(row).isMoreThan(shim), drop(row).isAtMost(sister)))));
+                countedIf(Condition.all(drop(row).isMoreThan(shim), drop(row).isAtMost(sister)))));
   }
 
   private static Figure<Length> drop(Map<String, Traced> row) {
@@ -98,7 +97,9 @@ final class RafterWork {
 
   static SisterStock sisters(Job job, Roll readings) {
     Figure<Length> worst =
-        readings.gathered(Gather.GREATEST, "drop_in", Units.INCH).as("greatest_drop_in", Units.INCH);
+        readings
+            .gathered(Gather.GREATEST, "drop_in", Units.INCH)
+            .as("greatest_drop_in", Units.INCH);
     Figure<Pieces> count = readings.sum("sister", Units.PIECE).as("rafters_to_sister", Units.PIECE);
     return Sisters.sisterStock(
         worst,

@@ -1,7 +1,8 @@
 /**
- * One job: its tables read and checked, everything worked out from them, and one function filled down a table. Here the
- * trade rooms first meet.
+ * One job: its tables read and checked, everything worked out from them, and one function filled
+ * down a table. Here the trade rooms first meet.
  *
- * <p>Does not cover where each sheet lies, marks on the deck, change orders, or a forecast of what may be found.
+ * <p>Does not cover where each sheet lies, marks on the deck, change orders, or a forecast of what
+ * may be found.
  */
 package sheathwright.job;

@@ -31,12 +31,14 @@ public final class Sisters {
   private static final Figure<Length> SHORTEST_STOCK =
       Figure.constant("shortest_stock_ft", 8, Units.FOOT, Source.COMMON_PRACTICE).symbol("8 ft");
   private static final Figure<Length> NAIL_END_DISTANCES =
-      Figure.constant("nail_end_distances_in", 4, Units.INCH, Source.COMMON_PRACTICE).symbol("4 in");
+      Figure.constant("nail_end_distances_in", 4, Units.INCH, Source.COMMON_PRACTICE)
+          .symbol("4 in");
 
   private Sisters() {}
 
   /**
-   * What sisters it takes to bring sagged rafters to a string line: their length, the stock to buy, pieces and nails.
+   * What sisters it takes to bring sagged rafters to a string line: their length, the stock to buy,
+   * pieces and nails.
    *
    * <pre>
    * length = span × √(1 − tolerance ÷ sag) + 2 laps, at most the span
@@ -45,8 +47,9 @@ public final class Sisters {
    * end offset = sag × (1 − (length ÷ span)²)
    * </pre>
    *
-   * <p>Does not cover strength: a sister set to a string line does not by itself make a rafter adequate. Cracked, cut or
-   * rotten rafters, trusses, and sags that still move are for a licensed engineer before any work.
+   * <p>Does not cover strength: a sister set to a string line does not by itself make a rafter
+   * adequate. Cracked, cut or rotten rafters, trusses, and sags that still move are for a licensed
+   * engineer before any work.
    *
    * <pre>{@code
    * sisterStock(in("1-5/8"), ft(12.0185), in("3/8"), in(24), pieces(18), SIZE_2X8, in(12), number(2)).stock() // 14' 0"
@@ -58,12 +61,16 @@ public final class Sisters {
    * @param tolerance drop that may stay, 0 in to 2 in
    * @param lap how far the sister runs on beyond the drop, at each end, 0 in to 120 in
    * @param rafterCount rafters to sister, 0 to 500
-   * @param sisterSize nominal size of the sister; its depth must be more than the sag, or it would not lie against the rafter
+   * @param sisterSize nominal size of the sister; its depth must be more than the sag, or it would
+   *     not lie against the rafter
    * @param nailSpacing nail to nail in a row, 2 in to 48 in
    * @param nailRows rows of nails, 1 to 4
-   * @return length and stock in feet, pieces, nails, end offset and near miss in inches; all zero if the sag is within the tolerance
-   * @throws RefusedException if a number lies outside its range, or no stock up to 20 ft is long enough
-   * @see "common practice, no source: straight stock set to a string line; the parabola is geometry"
+   * @return length and stock in feet, pieces, nails, end offset and near miss in inches; all zero
+   *     if the sag is within the tolerance
+   * @throws RefusedException if a number lies outside its range, or no stock up to 20 ft is long
+   *     enough
+   * @see "common practice, no source: straight stock set to a string line; the parabola is
+   *     geometry"
    */
   @LibraryFunction
   public static SisterStock sisterStock(
@@ -76,12 +83,24 @@ public final class Sisters {
       @Column(value = "nail_spacing_in", preset = "12") Figure<Length> nailSpacing,
       @Column(value = "nail_rows", preset = "2") Figure<Ratio> nailRows) {
     var depth = DressedSizes.width(sisterSize).as("sister_depth_in", Units.INCH);
-    var measured = sag.within("sag_in", Units.INCH, Limits.between(0, 6, "more is a structural repair: a licensed engineer decides"));
-    var full = span.within("span_ft", Units.FOOT, Limits.between(2, 40, "bearing to bearing along the rafter"));
-    var left = tolerance.within("tolerance_in", Units.INCH, Limits.between(0, 2, "3/8 is usual, 1/8 for flat metal pans"));
+    var measured =
+        sag.within(
+            "sag_in",
+            Units.INCH,
+            Limits.between(0, 6, "more is a structural repair: a licensed engineer decides"));
+    var full =
+        span.within(
+            "span_ft", Units.FOOT, Limits.between(2, 40, "bearing to bearing along the rafter"));
+    var left =
+        tolerance.within(
+            "tolerance_in",
+            Units.INCH,
+            Limits.between(0, 2, "3/8 is usual, 1/8 for flat metal pans"));
     var overlap = lap.within("lap_in", Units.INCH, Limits.between(0, 120, "24 is usual"));
-    var rafters = rafterCount.within("rafter_count", Units.PIECE, Limits.between(0, 500, "whole rafters"));
-    var spacing = nailSpacing.within("nail_spacing_in", Units.INCH, Limits.between(2, 48, "12 is usual"));
+    var rafters =
+        rafterCount.within("rafter_count", Units.PIECE, Limits.between(0, 500, "whole rafters"));
+    var spacing =
+        nailSpacing.within("nail_spacing_in", Units.INCH, Limits.between(2, 48, "12 is usual"));
     var rows = nailRows.within("nail_rows", Units.RATIO, Limits.between(1, 4, "2 is usual"));
     var drop =
         measured
@@ -92,19 +111,42 @@ public final class Sisters {
             .as("drop_in", Units.INCH);
 
     Condition needed = drop.isMoreThan(left);
-    var curved = Figure.choose(needed, ONE.minus(left.dividedBy(drop)), NOTHING).as("curved_part", Units.RATIO, PARABOLA);
-    var reach = full.times(curved.squareRoot()).in(Units.FOOT).plus(TWO.times(overlap)).orIfLess(full).as("reach_ft", Units.FOOT);
+    var curved =
+        Figure.choose(needed, ONE.minus(left.dividedBy(drop)), NOTHING)
+            .as("curved_part", Units.RATIO, PARABOLA);
+    var reach =
+        full.times(curved.squareRoot())
+            .in(Units.FOOT)
+            .plus(TWO.times(overlap))
+            .orIfLess(full)
+            .as("reach_ft", Units.FOOT);
     var length = Figure.choose(needed, reach, NO_LENGTH).as("length_ft", Units.FOOT, PARABOLA);
 
-    var stockNeeded = SHORTEST_STOCK.orIfMore(length.roundedUpTo(STOCK_STEP)).as("stock_needed_ft", Units.FOOT)
-        .within("stock_ft", Units.FOOT, Limits.between(8, 20, "the longest stock; splice it to an engineer's detail"));
-    var stock = Figure.choose(needed, stockNeeded, NO_LENGTH).as("stock_ft", Units.FOOT, Source.COMMON_PRACTICE);
+    var stockNeeded =
+        SHORTEST_STOCK
+            .orIfMore(length.roundedUpTo(STOCK_STEP))
+            .as("stock_needed_ft", Units.FOOT)
+            .within(
+                "stock_ft",
+                Units.FOOT,
+                Limits.between(8, 20, "the longest stock; splice it to an engineer's detail"));
+    var stock =
+        Figure.choose(needed, stockNeeded, NO_LENGTH)
+            .as("stock_ft", Units.FOOT, Source.COMMON_PRACTICE);
     var pieces = Figure.choose(needed, rafters, NO_PIECES).as("pieces", Units.PIECE);
 
     var nailsEach =
         Figure.choose(
                 needed,
-                rows.times(length.minus(NAIL_END_DISTANCES).dividedBy(spacing).in(Units.RATIO).roundedUp().plus(ONE)).in(Units.RATIO).counting(Units.NAILS_PER_PIECE),
+                rows.times(
+                        length
+                            .minus(NAIL_END_DISTANCES)
+                            .dividedBy(spacing)
+                            .in(Units.RATIO)
+                            .roundedUp()
+                            .plus(ONE))
+                    .in(Units.RATIO)
+                    .counting(Units.NAILS_PER_PIECE),
                 NO_NAILS)
             .as("nails_each", Units.NAILS_PER_PIECE, Source.COMMON_PRACTICE);
     var nails = nailsEach.times(pieces).as("nails", Units.NAIL);

@@ -1,7 +1,8 @@
 /**
  * Bringing sagged rafters to a string line: how long a sister must be, and what it takes.
  *
- * <p>Sources: the shape of a sag is taken as a parabola, common practice; the rest is geometry. Does not cover whether a
- * sister is strong enough, cracked or rotten rafters, or trusses: a licensed engineer decides those first.
+ * <p>Sources: the shape of a sag is taken as a parabola, common practice; the rest is geometry.
+ * Does not cover whether a sister is strong enough, cracked or rotten rafters, or trusses: a
+ * licensed engineer decides those first.
  */
 package sheathwright.levelling;

@@ -26,8 +26,10 @@ public final class UnitPrices {
   private static final Limits TAX = Limits.between(0, 30, "write 6.5 for 6.5 %");
   private static final Limits HOURS = Limits.between(0, 40, "labour-hours for one");
   private static final Limits LABOUR = Limits.between(0, 500, "with taxes and insurance");
-  private static final Limits OVERHEAD = Limits.between(0, 200, "on direct cost; write 18 for 18 %");
+  private static final Limits OVERHEAD =
+      Limits.between(0, 200, "on direct cost; write 18 for 18 %");
   private static final Limits MARGIN = Limits.between(0, 90, "of the price; write 12 for 12 %");
+
   private UnitPrices() {}
 
   /**
@@ -39,8 +41,8 @@ public final class UnitPrices {
    * quoted = exact, up to a whole dollar
    * </pre>
    *
-   * <p>Does not cover tax on labour, minimum charges, or a second trip. Margin is a share of the price, not a markup on
-   * cost: 12 % of margin is 13.64 % of markup.
+   * <p>Does not cover tax on labour, minimum charges, or a second trip. Margin is a share of the
+   * price, not a markup on cost: 12 % of margin is 13.64 % of markup.
    *
    * <pre>{@code
    * sheetUnitPrice(usdPerSheet(38.50), pct(5), nailsPerSheet(43), usdPerNail(0.02), pct(6.5), hoursPerSheet(0.90), usdPerHour(46), lbPerSheet(45), usdPerTon(78), pct(18), pct(12), usdPerSheet(0)).quoted() // $117.00/sheet
@@ -75,28 +77,51 @@ public final class UnitPrices {
       @Column("disposal_usd_per_ton") Figure<Per<Money, Force>> disposalPrice,
       @Column("overhead_pct") Figure<Ratio> overhead,
       @Column("margin_pct") Figure<Ratio> margin,
-      @Column(value = "extras_usd", unit = "$/sheet", preset = "0") Figure<Per<Money, Sheets>> extras) {
-    var sheetCost = sheet.within("sheet_usd", Units.USD_PER_SHEET, Limits.between(0, 1000, "before tax"));
-    var lost = waste.within("waste_pct", Units.PERCENT, Limits.between(0, 100, "0 to 5 for scattered sheets"));
+      @Column(value = "extras_usd", unit = "$/sheet", preset = "0")
+          Figure<Per<Money, Sheets>> extras) {
+    var sheetCost =
+        sheet.within("sheet_usd", Units.USD_PER_SHEET, Limits.between(0, 1000, "before tax"));
+    var lost =
+        waste.within(
+            "waste_pct", Units.PERCENT, Limits.between(0, 100, "0 to 5 for scattered sheets"));
     var nailCount = nails.within("nails", Units.NAILS_PER_SHEET, NAIL_COUNT);
-    var nailCost = nailPrice.within("nail_usd", Units.USD_PER_NAIL, NAIL_PRICE).symbol("nail price");
+    var nailCost =
+        nailPrice.within("nail_usd", Units.USD_PER_NAIL, NAIL_PRICE).symbol("nail price");
     var taxRate = tax.within("tax_pct", Units.PERCENT, TAX);
     var time = hours.within("hours", Units.HOURS_PER_SHEET, HOURS);
     var wage = labour.within("labour_usd_per_h", Units.USD_PER_HOUR, LABOUR).symbol("wage");
-    var weight = disposal.within("disposal_lb", Units.POUNDS_PER_SHEET, Limits.between(0, 500, "about 45 for a half-inch sheet"));
-    var tip = disposalPrice.within("disposal_usd_per_ton", Units.USD_PER_TON, Limits.between(0, 2000, "a ton of 2,000 lb")).symbol("price of the tip");
+    var weight =
+        disposal.within(
+            "disposal_lb",
+            Units.POUNDS_PER_SHEET,
+            Limits.between(0, 500, "about 45 for a half-inch sheet"));
+    var tip =
+        disposalPrice
+            .within(
+                "disposal_usd_per_ton",
+                Units.USD_PER_TON,
+                Limits.between(0, 2000, "a ton of 2,000 lb"))
+            .symbol("price of the tip");
     var overheadRate = overhead.within("overhead_pct", Units.PERCENT, OVERHEAD);
     var marginRate = margin.within("margin_pct", Units.PERCENT, MARGIN);
-    var other = extras.within("extras_usd", Units.USD_PER_SHEET, Limits.between(0, 1000, "taxed material for one sheet"));
+    var other =
+        extras.within(
+            "extras_usd",
+            Units.USD_PER_SHEET,
+            Limits.between(0, 1000, "taxed material for one sheet"));
 
     var material =
-        sheetCost.times(ONE.plus(lost)).in(Units.USD_PER_SHEET)
+        sheetCost
+            .times(ONE.plus(lost))
+            .in(Units.USD_PER_SHEET)
             .plus(nailCount.times(nailCost))
             .plus(other)
             .as("material_usd", Units.USD_PER_SHEET);
     var tipping = weight.times(tip).as("tipping_usd", Units.USD_PER_SHEET);
     var direct =
-        material.times(ONE.plus(taxRate)).in(Units.USD_PER_SHEET)
+        material
+            .times(ONE.plus(taxRate))
+            .in(Units.USD_PER_SHEET)
             .plus(time.times(wage))
             .plus(tipping)
             .as("direct_usd", Units.USD_PER_SHEET);
@@ -113,7 +138,8 @@ public final class UnitPrices {
    * quoted = exact, up to a whole dollar
    * </pre>
    *
-   * <p>Does not cover tax on labour, minimum charges, disposal, or work that an engineer asks for besides.
+   * <p>Does not cover tax on labour, minimum charges, disposal, or work that an engineer asks for
+   * besides.
    *
    * <pre>{@code
    * pieceUnitPrice(usdPerPiece(17.10), nailsPerPiece(26), usdPerNail(0.026), pct(6.5), hoursPerPiece(1.5), usdPerHour(46), pct(18), pct(12)).quoted() // $118.00/piece
@@ -141,9 +167,11 @@ public final class UnitPrices {
       @Column("labour_usd_per_h") Figure<Per<Money, Time>> labour,
       @Column("overhead_pct") Figure<Ratio> overhead,
       @Column("margin_pct") Figure<Ratio> margin) {
-    var stick = material.within("material_usd", Units.USD_PER_PIECE, Limits.between(0, 1000, "before tax"));
+    var stick =
+        material.within("material_usd", Units.USD_PER_PIECE, Limits.between(0, 1000, "before tax"));
     var nailCount = nails.within("nails", Units.NAILS_PER_PIECE, NAIL_COUNT);
-    var nailCost = nailPrice.within("nail_usd", Units.USD_PER_NAIL, NAIL_PRICE).symbol("nail price");
+    var nailCost =
+        nailPrice.within("nail_usd", Units.USD_PER_NAIL, NAIL_PRICE).symbol("nail price");
     var taxRate = tax.within("tax_pct", Units.PERCENT, TAX);
     var time = hours.within("hours", Units.HOURS_PER_PIECE, HOURS);
     var wage = labour.within("labour_usd_per_h", Units.USD_PER_HOUR, LABOUR).symbol("wage");
@@ -151,7 +179,10 @@ public final class UnitPrices {
     var marginRate = margin.within("margin_pct", Units.PERCENT, MARGIN);
 
     var direct =
-        stick.plus(nailCount.times(nailCost)).times(ONE.plus(taxRate)).in(Units.USD_PER_PIECE)
+        stick
+            .plus(nailCount.times(nailCost))
+            .times(ONE.plus(taxRate))
+            .in(Units.USD_PER_PIECE)
             .plus(time.times(wage))
             .as("direct_usd", Units.USD_PER_PIECE);
     var exact = sellingPrice(direct, overheadRate, marginRate);

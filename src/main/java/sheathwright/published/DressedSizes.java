@@ -6,7 +6,10 @@ import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Table;
 import sheathwright.figure.Units;
 
-/** The dry dressed sizes that a lumber yard sells under a nominal size. Old and green lumber is larger: measure it. */
+/**
+ * The dry dressed sizes that a lumber yard sells under a nominal size. Old and green lumber is
+ * larger: measure it.
+ */
 public final class DressedSizes {
 
   private static final Table TABLE =

@@ -13,7 +13,10 @@ import org.apache.commons.csv.CSVRecord;
 import sheathwright.figure.Source;
 import sheathwright.figure.Table;
 
-/** Reads a published table from its file: lines that begin with # carry caption, source, mark, units and notes. */
+/**
+ * Reads a published table from its file: lines that begin with # carry caption, source, mark, units
+ * and notes.
+ */
 public final class Published {
 
   private static final CSVFormat FORMAT = CSVFormat.DEFAULT.builder().setCommentMarker('#').get();
@@ -40,7 +43,8 @@ public final class Published {
         }
         if (!lines.isEmpty() && line.size() != lines.get(0).size()) {
           throw new IllegalStateException(
-              "%s, line %d has %d columns".formatted(file, parser.getCurrentLineNumber(), line.size()));
+              "%s, line %d has %d columns"
+                  .formatted(file, parser.getCurrentLineNumber(), line.size()));
         }
         lines.add(line.toList());
       }

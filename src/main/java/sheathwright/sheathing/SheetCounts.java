@@ -28,8 +28,8 @@ public final class SheetCounts {
    * sheets = ⌈deck area × (1 + waste) ÷ 32 sq ft⌉
    * </pre>
    *
-   * <p>Does not cover how the sheets lie: courses, strips at the ridge, hips and valleys can take more. It is the quick
-   * answer for an order, not a layout.
+   * <p>Does not cover how the sheets lie: courses, strips at the ridge, hips and valleys can take
+   * more. It is the quick answer for an order, not a layout.
    *
    * <pre>{@code
    * sheetsByArea(sqft(704.36), pct(0)) // 23 sheets
@@ -46,8 +46,20 @@ public final class SheetCounts {
   @Column("sheets")
   public static Figure<Sheets> sheetsByArea(
       @Column("deck_area_sf") Figure<Area> deckArea, @Column("waste_pct") Figure<Ratio> waste) {
-    var area = deckArea.within("deck_area_sf", Units.SQUARE_FOOT, Limits.between(1, 200_000, "measured on the slope; a house has 500 to 5000"));
-    var share = waste.within("waste_pct", Units.PERCENT, Limits.between(0, 100, "0 for a count, 5 to 15 for an order"));
-    return area.times(ONE.plus(share)).dividedBy(SHEET_AREA).in(Units.SHEET).roundedUp().as("sheets", Units.SHEET, Source.COMMON_PRACTICE);
+    var area =
+        deckArea.within(
+            "deck_area_sf",
+            Units.SQUARE_FOOT,
+            Limits.between(1, 200_000, "measured on the slope; a house has 500 to 5000"));
+    var share =
+        waste.within(
+            "waste_pct",
+            Units.PERCENT,
+            Limits.between(0, 100, "0 for a count, 5 to 15 for an order"));
+    return area.times(ONE.plus(share))
+        .dividedBy(SHEET_AREA)
+        .in(Units.SHEET)
+        .roundedUp()
+        .as("sheets", Units.SHEET, Source.COMMON_PRACTICE);
   }
 }

@@ -11,7 +11,10 @@ import sheathwright.figure.Step.Given.Role;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Written;
 
-/** Operands as a cell formula writes them: a neighbour in the same row, a named cell, or the formula itself. */
+/**
+ * Operands as a cell formula writes them: a neighbour in the same row, a named cell, or the formula
+ * itself.
+ */
 final class CellNotation implements Notation {
 
   private static final Set<Double> WRITTEN_OUT = Set.of(0d, 1d, 2d, 12d, 100d, 144d, 2000d);

@@ -6,8 +6,8 @@ import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
- * The names of cells and ranges in one workbook: lower case, unique without regard to case, and never anything that a
- * spreadsheet program reads as a cell address or a truth value.
+ * The names of cells and ranges in one workbook: lower case, unique without regard to case, and
+ * never anything that a spreadsheet program reads as a cell address or a truth value.
  */
 final class Names {
 

@@ -1,0 +1,266 @@
+package sheathwright.workbook;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Date;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.FormulaError;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.util.Reproducibility;
+import org.apache.poi.xssf.usermodel.XSSFName;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Limits;
+import sheathwright.figure.Shown;
+import sheathwright.figure.Step;
+import sheathwright.figure.Table;
+import sheathwright.figure.Traced;
+
+/**
+ * A workbook in the making. Pages say what stands on them; the book finds everything that those
+ * values are made from, gives each its place, and writes every derived number as a formula with the
+ * library's own value beside it.
+ */
+final class Book {
+
+  private static final Date FIXED_DATE = new Date(0);
+  private static final Object ONE_AT_A_TIME = new Object();
+
+  private final XSSFWorkbook workbook = new XSSFWorkbook();
+  private final Look look = new Look(workbook);
+  private final Names names = new Names();
+  private final Map<String, Tab> tabs = new LinkedHashMap<>();
+  private final Map<Traced, Place> places = new IdentityHashMap<>();
+  private final Map<Traced, String> headings = new IdentityHashMap<>();
+  private final List<Traced> roots = new ArrayList<>();
+  private final List<Listing> listings = new ArrayList<>();
+  private final Map<Step.Guarded, CellNotation.Guard> guards = new HashMap<>();
+  private final List<Consumer<CellNotation>> unfinished = new ArrayList<>();
+  private final Map<Traced, Place> inputs = new IdentityHashMap<>();
+
+  Book() {
+    workbook.setCellFormulaValidation(false);
+    workbook.getProperties().getCoreProperties().setCreator("Sheathwright 0.1.0");
+    workbook.getProperties().getCoreProperties().setCreated(Optional.of(FIXED_DATE));
+  }
+
+  XSSFWorkbook workbook() {
+    return workbook;
+  }
+
+  Look look() {
+    return look;
+  }
+
+  /** A new tab; its lines are written later, its place among the tabs is taken now. */
+  Tab tab(String name, int... widths) {
+    Tab tab = new Tab(this, workbook.createSheet(name), widths.length);
+    for (int column = 0; column < widths.length; column++) {
+      tab.sheet().setColumnWidth(column, widths[column] * 256);
+    }
+    tabs.put(name, tab);
+    return tab;
+  }
+
+  Iterable<Tab> tabs() {
+    return tabs.values();
+  }
+
+  Place placed(Traced value, Tab tab, int row, int column) {
+    roots.add(value);
+    headings.put(value, tab.name());
+    return placed(value, tab, row, column, tab.name());
+  }
+
+  Place placed(Traced value, Tab tab, int row, int column, String owner) {
+    if (places.containsKey(value)) {
+      throw new IllegalStateException(value.name() + " already stands at " + places.get(value));
+    }
+    String wanted = value.isNamed() ? value.name() : "step_" + (row + 1);
+    Place place = new Place(tab.name(), row, column, names.taken(wanted, owner));
+    define(place.name(), place.absolute());
+    places.put(value, place);
+    return place;
+  }
+
+  void guarded(Step.Guarded guard, Tab tab, int row) {
+    guards.put(
+        guard,
+        new CellNotation.Guard(
+            new Place(tab.name(), row, 3, "").absolute(),
+            new Place(tab.name(), row, 4, "").absolute()));
+  }
+
+  void guarded(Step.Guarded guard, String least, String most) {
+    guards.put(guard, new CellNotation.Guard(least, most));
+  }
+
+  void listed(Listing listing) {
+    listings.add(listing);
+  }
+
+  void later(Consumer<CellNotation> write) {
+    unfinished.add(write);
+  }
+
+  void named(String name, Tab tab, int firstRow, int lastRow, int column) {
+    define(name, range(tab, firstRow, column, lastRow, column));
+  }
+
+  void named(Table table, Tab tab, int head, int last, int first) {
+    define(table.keyRange(), range(tab, head + 1, 0, last, 0));
+    int values = first + table.keys().size();
+    int end = values + table.columns().size() - 1;
+    for (int i = 0; i < table.columns().size(); i++) {
+      String column = table.columnRange(table.columns().get(i));
+      define(column, range(tab, head + 1, values + i, last, values + i));
+    }
+    define(table.bodyRange(), range(tab, head + 1, values, last, end));
+    define(table.headRange(), range(tab, head, values, head, end));
+  }
+
+  private static String range(Tab tab, int firstRow, int firstColumn, int lastRow, int lastColumn) {
+    return "'%s'!%s:%s"
+        .formatted(
+            tab.name(),
+            new CellReference(firstRow, firstColumn, true, true).formatAsString(),
+            new CellReference(lastRow, lastColumn, true, true).formatAsString());
+  }
+
+  private void define(String name, String formula) {
+    XSSFName defined = workbook.createName();
+    defined.setNameName(Names.legal(name));
+    defined.setRefersToFormula(formula);
+  }
+
+  /** What may be written into an input, in words. */
+  String allowed(Traced value) {
+    if (value.step() instanceof Step.Given given && given.limits().exist()) {
+      return given.limits().inWords();
+    }
+    return "";
+  }
+
+  /**
+   * Finds a place for everything that is still without one, writes all formulas, and gives the
+   * file's bytes.
+   */
+  byte[] finished(Tab working, Tab tables) {
+    for (Listing listing : listings) {
+      listing.settle(places);
+    }
+    Set<Traced> standing = standing();
+    Closure closure = new Closure(standing);
+    List<Traced> all = new ArrayList<>(roots);
+    for (Listing listing : listings) {
+      listing.roll().rows().forEach(all::addAll);
+    }
+    all.forEach(closure::count);
+    for (Traced root : all) {
+      closure.gather(heading(root), root);
+    }
+    new WorkingPage(working).write(closure);
+    closure.tables().forEach(tables::table);
+    CellNotation notation = CellNotation.alone(places, guards);
+    unfinished.forEach(write -> write.accept(notation));
+    validations();
+    tabs.values().forEach(tab -> Page.finish(tab));
+    return bytes();
+  }
+
+  private static String heading(Traced root) {
+    return root.isNamed() ? Shown.inWords(root.name()) : "lists";
+  }
+
+  private Set<Traced> standing() {
+    Set<Traced> standing = Collections.newSetFromMap(new IdentityHashMap<>());
+    standing.addAll(places.keySet());
+    for (Listing listing : listings) {
+      for (int row = 0; row < listing.roll().rows().size(); row++) {
+        for (Traced value : listing.roll().rows().get(row)) {
+          if (listing.owns(row, value)) {
+            standing.add(value);
+            if (Tab.isInput(value)) {
+              inputs.put(value, listing.place(row, value));
+            }
+          }
+        }
+      }
+    }
+    places.forEach(
+        (value, place) -> {
+          if (Tab.isInput(value)) {
+            inputs.put(value, place);
+          }
+        });
+    return standing;
+  }
+
+  /** Where each input stands. */
+  Map<Traced, Place> inputs() {
+    return inputs;
+  }
+
+  private void validations() {
+    Map<Traced, Limits> limits = GuardedInputs.limits(roots, listings);
+    inputs.forEach(
+        (value, place) ->
+            Validation.of(
+                tabs.get(place.tab()).sheet(),
+                place,
+                value,
+                limits.getOrDefault(value, Limits.NONE)));
+  }
+
+  /**
+   * Writes a value into its place: a formula and its value, or the bare value where it was given.
+   */
+  void write(Cell cell, Traced value, CellNotation notation) {
+    if (!(value.step() instanceof Step.Given)) {
+      cell.setCellFormula(notation.formula(value));
+    }
+    writeValue(cell, value);
+  }
+
+  /** Writes a value whose place is elsewhere: a formula that points there, or the bare value. */
+  void writeLink(Cell cell, Traced value, CellNotation notation) {
+    if (places.containsKey(value)) {
+      cell.setCellFormula(notation.of(value).text());
+    }
+    writeValue(cell, value);
+  }
+
+  private static void writeValue(Cell cell, Traced value) {
+    if (value.refusal().isPresent()) {
+      cell.setCellErrorValue(FormulaError.NA.getCode());
+    } else if (value instanceof Figure<?> figure) {
+      cell.setCellValue(figure.value());
+    } else {
+      cell.setCellValue(value.plain());
+    }
+  }
+
+  private byte[] bytes() {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    synchronized (ONE_AT_A_TIME) {
+      try {
+        Reproducibility.runWithSourceDateEpoch(() -> workbook.write(bytes));
+        workbook.close();
+      } catch (IOException impossible) {
+        throw new UncheckedIOException(impossible);
+      }
+    }
+    return bytes.toByteArray();
+  }
+}

@@ -1,0 +1,109 @@
+package sheathwright.workbook;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Roll;
+import sheathwright.figure.Step;
+import sheathwright.figure.Step.Given.Role;
+import sheathwright.figure.Table;
+import sheathwright.figure.Traced;
+
+/**
+ * Everything that the values on the pages are made from and that needs a cell of its own: named
+ * steps, guarded arguments, steps used more than once, and every number that is not plain enough to
+ * be written into a formula.
+ */
+final class Closure {
+
+  private final Set<Traced> placed;
+  private final Uses uses = new Uses();
+  private final Set<Traced> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+  private final Map<String, List<Traced>> steps = new LinkedHashMap<>();
+  private final List<Traced> constants = new ArrayList<>();
+  private final Set<Table> tables = new LinkedHashSet<>();
+  private final Set<Roll> rolls = Collections.newSetFromMap(new IdentityHashMap<>());
+  private final List<Roll> unlisted = new ArrayList<>();
+
+  Closure(Set<Traced> placed) {
+    this.placed = placed;
+  }
+
+  /**
+   * Counts how often each value is used by those on the pages; to be done for all before any is
+   * gathered.
+   */
+  void count(Traced root) {
+    uses.count(root);
+  }
+
+  /** Gathers what one value on a page is made from, under the value's own heading. */
+  void gather(String heading, Traced root) {
+    for (Traced operand : root.step().operands()) {
+      visit(heading, operand);
+    }
+    note(root);
+  }
+
+  private void visit(String heading, Traced node) {
+    if (!seen.add(node)) {
+      return;
+    }
+    for (Traced operand : node.step().operands()) {
+      visit(heading, operand);
+    }
+    note(node);
+    if (placed.contains(node) || !needsACell(node, uses.of(node))) {
+      return;
+    }
+    if (node.step() instanceof Step.Given given && given.role() != Role.INPUT) {
+      constants.add(node);
+    } else {
+      steps.computeIfAbsent(heading, key -> new ArrayList<>()).add(node);
+    }
+  }
+
+  private void note(Traced node) {
+    if (node.step() instanceof Step.LookedUp lookUp) {
+      tables.add(lookUp.table());
+    }
+    if (node.step() instanceof Step.Gathered gathered && rolls.add(gathered.roll())) {
+      unlisted.add(gathered.roll());
+    }
+  }
+
+  /** Whether a value is pointed at, and not written into the formulas that use it. */
+  static boolean needsACell(Traced node, int uses) {
+    if (CellNotation.isWrittenOut(node)) {
+      return false;
+    }
+    boolean isGiven = node.step() instanceof Step.Given;
+    boolean isGuarded = node.step() instanceof Step.Guarded;
+    boolean isReused =
+        uses > 1 && node instanceof Figure<?> && !(node.step() instanceof Step.Converted);
+    return isGiven || isGuarded || isReused || node.isNamed();
+  }
+
+  /** Steps under the heading of the value that first needs them. */
+  Map<String, List<Traced>> steps() {
+    return steps;
+  }
+
+  List<Traced> constants() {
+    return constants;
+  }
+
+  Set<Table> tables() {
+    return tables;
+  }
+
+  List<Roll> rolls() {
+    return unlisted;
+  }
+}

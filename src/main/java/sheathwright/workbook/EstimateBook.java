@@ -1,0 +1,166 @@
+package sheathwright.workbook;
+
+import java.util.ArrayList;
+import java.util.List;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Money;
+import sheathwright.figure.Unit;
+import sheathwright.figure.Units;
+import sheathwright.job.Estimate;
+import sheathwright.job.Job;
+import sheathwright.job.QuoteLines;
+import sheathwright.pricing.PiecePrice;
+import sheathwright.pricing.UnitPrice;
+
+/**
+ * The office's own workbook of a job: what is known, what to buy, what it costs and why. Not for
+ * the homeowner.
+ */
+public final class EstimateBook {
+
+  private final Estimate estimate;
+  private final Job job;
+  private final Book book = new Book();
+  private final Selfcheck selfcheck;
+
+  private EstimateBook(Estimate estimate) {
+    this.estimate = estimate;
+    this.job = estimate.job();
+    this.selfcheck = new Selfcheck(estimate.ties());
+  }
+
+  /** The workbook of an estimate, as the bytes of an .xlsx file. */
+  public static byte[] bytes(Estimate estimate) {
+    return new EstimateBook(estimate).written();
+  }
+
+  /** The same, for tests that need to know where each input stands. */
+  static Book book(Estimate estimate, java.util.function.Consumer<byte[]> bytes) {
+    EstimateBook written = new EstimateBook(estimate);
+    bytes.accept(written.written());
+    return written.book;
+  }
+
+  private byte[] written() {
+    String subtitle = job.text("job_name").plain() + " · estimate, for the office only";
+    Tab front = Sections.tab(book, "Read me first", subtitle);
+    Tab known = Sections.tab(book, "What we know", subtitle);
+    Tab buy = Sections.tab(book, "What to buy", subtitle);
+    Tab costs = Sections.tab(book, "What it costs", subtitle);
+    Tab proof = Sections.tab(book, "Proof", subtitle);
+    Tab working = Sections.workingTab(book, subtitle);
+    Tab tables = Sections.tablesTab(book, subtitle);
+    Tab check = Sections.tab(book, "Self-check", subtitle);
+
+    known(known);
+    buy(buy);
+    costs(costs);
+    Sections.proof(proof, estimate);
+    selfcheck.write(check, headlines());
+    front(front);
+    Sections.titles(book, selfcheck);
+    return book.finished(working, tables);
+  }
+
+  private List<Figure<Money>> headlines() {
+    return List.of(estimate.total(), estimate.quote().worstCase());
+  }
+
+  private void front(Tab tab) {
+    tab.heading("The job");
+    for (String fact :
+        List.of("job_name", "customer", "site", "prepared_by", "quote_number", "quote_date")) {
+      tab.link(Sections.label(job, fact), job.text(fact), "");
+    }
+    tab.heading("In short");
+    tab.linkedTotal("The homeowner pays", estimate.total(), "");
+    tab.link("At worst, every sheet replaced", estimate.quote().worstCase(), "");
+    tab.link("Deck", estimate.deckArea(), "");
+    tab.link("Sheets in the price", estimate.plannedSheets(), "");
+    tab.link("An extra sheet", estimate.extraSheet().quoted(), "found on the day");
+    estimate
+        .rafterLevelling()
+        .ifPresent(
+            levelling -> {
+              tab.link("Rafters to sister", levelling.stock().pieces(), "");
+              tab.link("Rafters to shim", levelling.shims(), "");
+            });
+    estimate.verdict().ifPresent(verdict -> tab.link("The rafters", verdict, Cautions.SCREENING));
+    tab.heading("How to use this workbook");
+    tab.paragraph(
+        "Straw-coloured cells with a frame are inputs: change them and everything follows. All other cells are formulas or"
+            + " text and are locked, without a password, against slips only.");
+    tab.paragraph(
+        "What we know holds the inputs; What to buy and What it costs the answers; Proof the checks that an inspector asks"
+            + " for; Working every step with its source; Tables the published values; Self-check whether it all still ties.");
+    tab.paragraph(
+        "This file holds costs, overhead and margin. The homeowner gets quote.xlsx, which holds none of them.");
+    Sections.cautions(tab);
+  }
+
+  private void known(Tab tab) {
+    tab.heading("Facts of the job");
+    job.labelledFacts().forEach((label, value) -> tab.entry(label, value, value.source().text()));
+    planes(tab);
+    Sections.readings(tab, estimate);
+    tab.heading("Prices, before tax");
+    job.labelledPrices().forEach((label, value) -> tab.entry(label, value, value.source().text()));
+    tab.heading("Rates");
+    job.labelledRates().forEach((label, value) -> tab.entry(label, value, value.source().text()));
+  }
+
+  private void planes(Tab tab) {
+    Sections.planes(tab, estimate);
+  }
+
+  private void buy(Tab tab) {
+    tab.heading("The order");
+    List<Unit<?>> units = new ArrayList<>();
+    units.add(null);
+    units.add(Units.RATIO);
+    units.add(null);
+    units.add(Units.RATIO);
+    units.add(Units.RATIO);
+    tab.list(
+        estimate.order(),
+        List.of("What", "Needed", "Unit", "In a pack", "Packs to buy, with the spare"),
+        units);
+    tab.heading("Counts behind it");
+    tab.entry("Deck sheets, by area", estimate.deckSheets(), "a quick count, not a layout");
+    tab.entry("Nails in each sheet", estimate.nailsInASheet(), "at the job's spacing");
+    Sections.sisterStock(tab, estimate);
+  }
+
+  private void costs(Tab tab) {
+    sheet(tab, "A planned sheet", estimate.plannedSheet());
+    sheet(tab, "An extra sheet, found on the day", estimate.extraSheet());
+    estimate
+        .rafterLevelling()
+        .ifPresent(
+            levelling -> {
+              piece(tab, "A sistered rafter", levelling.sisterPrice());
+              piece(tab, "A shimmed rafter", levelling.shimPrice());
+            });
+    QuoteLines quote = estimate.quote();
+    Sections.lines(tab, quote);
+    tab.heading("If more is found");
+    tab.link("An extra sheet", quote.extraSheet(), "");
+    tab.link("Credit for a sheet not needed", quote.credit(), "");
+    tab.entry("Sheets that could still turn out bad", quote.mostExtraSheets(), "all of the deck");
+    tab.total("At worst", quote.worstCase(), "every sheet of the deck replaced");
+  }
+
+  private static void sheet(Tab tab, String what, UnitPrice price) {
+    tab.heading(what);
+    tab.entry("Direct cost", price.direct(), "material with waste and tax, labour, tip");
+    tab.entry("With overhead and margin", price.exact(), "");
+    tab.total("Quoted", price.quoted(), "up to a whole dollar");
+  }
+
+  private static void piece(Tab tab, String what, PiecePrice price) {
+    tab.heading(what);
+    tab.entry("Direct cost", price.direct(), "material with tax, labour");
+    tab.entry("With overhead and margin", price.exact(), "");
+    tab.total("Quoted", price.quoted(), "up to a whole dollar");
+  }
+}

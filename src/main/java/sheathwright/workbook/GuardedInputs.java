@@ -1,0 +1,43 @@
+package sheathwright.workbook;
+
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import sheathwright.figure.Limits;
+import sheathwright.figure.Step;
+import sheathwright.figure.Traced;
+
+/** The limits that functions set on the inputs that are handed to them unchanged. */
+final class GuardedInputs {
+
+  private final Map<Traced, Limits> limits = new IdentityHashMap<>();
+  private final Set<Traced> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+
+  private GuardedInputs() {}
+
+  static Map<Traced, Limits> limits(List<Traced> roots, List<Listing> listings) {
+    GuardedInputs found = new GuardedInputs();
+    roots.forEach(found::visit);
+    listings.forEach(listing -> listing.roll().rows().forEach(row -> row.forEach(found::visit)));
+    return found.limits;
+  }
+
+  private void visit(Traced node) {
+    if (!seen.add(node)) {
+      return;
+    }
+    if (node.step() instanceof Step.Guarded guard && Tab.isInput(guard.argument())) {
+      limits.merge(guard.argument(), guard.limits(), GuardedInputs::both);
+    }
+    node.step().operands().forEach(this::visit);
+  }
+
+  private static Limits both(Limits one, Limits other) {
+    return one.onlyTheEnds()
+        ? one
+        : Limits.between(
+            Math.max(one.least(), other.least()), Math.min(one.most(), other.most()), one.rule());
+  }
+}

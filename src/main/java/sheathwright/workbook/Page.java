@@ -1,0 +1,39 @@
+package sheathwright.workbook;
+
+import org.apache.poi.ss.usermodel.PaperSize;
+import org.apache.poi.ss.usermodel.PrintSetup;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/**
+ * Makes a tab something to hand over: locked, frozen below its title, and set up so that each page
+ * prints.
+ */
+final class Page {
+
+  private Page() {}
+
+  static void finish(Tab tab) {
+    XSSFSheet sheet = tab.sheet();
+    sheet.enableLocking();
+    sheet.lockFormatColumns(false);
+    sheet.lockFormatRows(false);
+    sheet.lockSelectLockedCells(false);
+    sheet.createFreezePane(0, Tab.FIRST_LINE - 1);
+    sheet.setDisplayGridlines(false);
+    sheet.setRepeatingRows(new CellRangeAddress(0, 1, -1, -1));
+    sheet.setFitToPage(true);
+    sheet.setHorizontallyCenter(true);
+    PrintSetup print = sheet.getPrintSetup();
+    print.setFitWidth((short) 1);
+    print.setFitHeight((short) 0);
+    print.setPaperSize((short) (PaperSize.LETTER_PAPER.ordinal() + 1));
+    print.setLandscape(tab.columns() > 6);
+    sheet.getFooter().setLeft("&8" + "Planning help: local code and licensed practice decide.");
+    sheet.getFooter().setRight("&8&A, page &P of &N");
+    int last = Math.max(sheet.getLastRowNum(), tab.next() - 1);
+    sheet
+        .getWorkbook()
+        .setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), 0, tab.columns() - 1, 0, last);
+  }
+}

@@ -1,0 +1,151 @@
+package sheathwright.workbook;
+
+import java.util.List;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Source;
+import sheathwright.figure.Traced;
+import sheathwright.figure.Units;
+import sheathwright.job.Estimate;
+import sheathwright.job.Job;
+import sheathwright.job.QuoteLines;
+
+/**
+ * The homeowner's workbook of a job. Every price in it is restated as it was quoted: no cost,
+ * overhead, margin or wage stands anywhere in the file, and no formula leads to one.
+ */
+public final class QuoteBook {
+
+  private static final List<String> FACTS =
+      List.of("job_name", "customer", "site", "prepared_by", "quote_number", "quote_date");
+
+  private final Estimate estimate;
+  private final Job job;
+  private final QuoteLines quote;
+  private final Book book = new Book();
+  private final Selfcheck selfcheck;
+
+  private QuoteBook(Estimate estimate) {
+    this.estimate = estimate;
+    this.job = estimate.job();
+    this.quote = estimate.quote().restated(estimate);
+    this.selfcheck = new Selfcheck(ties());
+  }
+
+  /** The workbook of a quote, as the bytes of an .xlsx file. */
+  public static byte[] bytes(Estimate estimate) {
+    return new QuoteBook(estimate).written();
+  }
+
+  private List<Estimate.Tie> ties() {
+    return List.of(
+        new Estimate.Tie(
+            "The lines add up to the total",
+            quote.roll().sum("amount_usd", Units.USD).isTheSameAs(quote.total())),
+        new Estimate.Tie(
+            "The sheets in the price are not more than the deck has",
+            estimate.plannedSheets().isAtMost(estimate.deckSheets())),
+        new Estimate.Tie(
+            "The total is not more than the worst case",
+            quote.total().isAtMost(quote.worstCase())));
+  }
+
+  private byte[] written() {
+    String subtitle = job.text("job_name").plain() + " · quote " + job.text("quote_number").plain();
+    Tab front = Sections.tab(book, "Read me first", subtitle);
+    Tab known = Sections.tab(book, "What we know", subtitle);
+    Tab buy = Sections.tab(book, "What to buy", subtitle);
+    Tab costs = Sections.tab(book, "What it costs", subtitle);
+    Tab proof = Sections.tab(book, "Proof", subtitle);
+    Tab working = Sections.workingTab(book, subtitle);
+    Tab tables = Sections.tablesTab(book, subtitle);
+    Tab check = Sections.tab(book, "Self-check", subtitle);
+
+    known(known);
+    buy(buy);
+    costs(costs);
+    Sections.proof(proof, estimate);
+    selfcheck.write(check, List.of(quote.total(), quote.worstCase()));
+    front(front);
+    Sections.titles(book, selfcheck);
+    return book.finished(working, tables);
+  }
+
+  private void front(Tab tab) {
+    tab.heading("Your quote");
+    for (String fact : FACTS) {
+      tab.link(Sections.label(job, fact), job.text(fact), "");
+    }
+    tab.link("Days that the price holds", fact("valid_days"), "from the date of the quote");
+    tab.heading("The price");
+    tab.linkedTotal("You pay", quote.total(), "line by line on the tab What it costs");
+    tab.link("Deck sheets in that price", estimate.plannedSheets(), "");
+    tab.link(
+        "Each sheet more, if it is found bad",
+        quote.extraSheet(),
+        "shown to you before it is covered");
+    tab.link("Credit for each sheet that is not needed", quote.credit(), "");
+    tab.link("At the very worst, every sheet bad", quote.worstCase(), "");
+    estimate.verdict().ifPresent(verdict -> tab.link("Your rafters", verdict, Cautions.SCREENING));
+    tab.heading("Why a price for sheets that nobody has seen");
+    tab.paragraph(
+        "The wood deck under the old roof cannot be seen until the roof is off. So the price holds a number of sheets, and"
+            + " says now what each one more, or each one fewer, will change. One sheet is a panel of up to 4 by 8 ft taken"
+            + " out, replaced, nailed and carried away.");
+    said("looked_at", "We looked at: ", tab);
+    said("not_looked_at", "We could not see: ", tab);
+    tab.heading("Agreed");
+    tab.fact("Homeowner, date", "");
+    tab.fact("Contractor, date", "");
+    tab.paragraph(
+        "Local law decides what a contract must say. This quote is not one until both have signed a contract that does.");
+  }
+
+  private void said(String fact, String before, Tab tab) {
+    if (job.knows(fact)) {
+      tab.paragraph(before + job.text(fact).plain());
+    }
+  }
+
+  private Traced fact(String name) {
+    return job.given(name);
+  }
+
+  private void known(Tab tab) {
+    tab.heading("Facts of the job");
+    job.labelledFacts()
+        .forEach(
+            (label, value) -> {
+              boolean isPrice = value instanceof Figure<?> figure && isMoney(figure);
+              if (!isPrice) {
+                tab.entry(label, value, "");
+              }
+            });
+    Sections.planes(tab, estimate);
+    Sections.readings(tab, estimate);
+    tab.heading("Prices, as quoted");
+    tab.entry("An extra sheet", quote.extraSheet(), "");
+    tab.entry("Credit for a sheet not needed", quote.credit(), "");
+  }
+
+  private static boolean isMoney(Figure<?> figure) {
+    return figure.unit().symbol().startsWith("$");
+  }
+
+  private void buy(Tab tab) {
+    tab.heading("What we bring for it");
+    tab.link("Deck sheets", estimate.plannedSheets(), "");
+    tab.entry("Deck sheets, if all were replaced", estimate.deckSheets(), "a count by area");
+    tab.entry("Nails in each sheet", estimate.nailsInASheet(), "");
+    Sections.sisterStock(tab, estimate);
+  }
+
+  private void costs(Tab tab) {
+    Sections.lines(tab, quote);
+    tab.heading("If more is found");
+    tab.link("An extra sheet", quote.extraSheet(), "");
+    tab.link("Credit for a sheet not needed", quote.credit(), "");
+    tab.entry("Sheets that could still turn out bad", quote.mostExtraSheets(), "all of the deck");
+    tab.total("At the very worst", quote.worstCase(), "every sheet of the deck replaced");
+    tab.paragraph("Source of the prices: " + Source.given("as quoted") + ".");
+  }
+}

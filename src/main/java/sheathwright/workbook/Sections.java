@@ -1,0 +1,149 @@
+package sheathwright.workbook;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.Cell;
+import sheathwright.figure.Check;
+import sheathwright.figure.Traced;
+import sheathwright.figure.Unit;
+import sheathwright.figure.Units;
+import sheathwright.job.Estimate;
+import sheathwright.job.Job;
+import sheathwright.job.QuoteLines;
+import sheathwright.workbook.Look.Part;
+
+/** Parts of pages that the office's and the homeowner's workbook share. */
+final class Sections {
+
+  private Sections() {}
+
+  static Tab tab(Book book, String name, String subtitle) {
+    return titled(book.tab(name, 42, 16, 13, 16, 16, 34), subtitle);
+  }
+
+  static Tab workingTab(Book book, String subtitle) {
+    return titled(book.tab("Working", 38, 16, 12, 10, 10, 72, 46), subtitle);
+  }
+
+  static Tab tablesTab(Book book, String subtitle) {
+    return titled(book.tab("Tables", 44, 18, 18, 18, 10, 10, 10, 10, 10, 10, 12, 12), subtitle);
+  }
+
+  static Tab titled(Tab tab, String subtitle) {
+    for (int column = 0; column < tab.columns(); column++) {
+      tab.text(0, column, column == 0 ? tab.name() : "", Part.TITLE);
+      tab.text(1, column, column == 0 ? subtitle : "", Part.SUBTITLE);
+    }
+    tab.row(0).setHeightInPoints(28);
+    tab.row(1).setHeightInPoints(18);
+    return tab;
+  }
+
+  /** Says at the top of every tab how the self-check stands. */
+  static void titles(Book book, Selfcheck selfcheck) {
+    for (Tab tab : book.tabs()) {
+      Cell cell = tab.cell(1, Math.min(3, tab.columns() - 1));
+      book.later(notation -> book.writeLink(cell, selfcheck.state(), notation));
+    }
+  }
+
+  static String label(Job job, String fact) {
+    return job.labelledFacts().entrySet().stream()
+        .filter(entry -> entry.getValue() == (Traced) job.text(fact))
+        .map(Map.Entry::getKey)
+        .findFirst()
+        .orElse(fact);
+  }
+
+  static void planes(Tab tab, Estimate estimate) {
+    tab.heading("Roof planes, measured on the slope");
+    tab.list(
+        estimate.planes(),
+        List.of("Plane", "Eave, ft", "Slope length, ft", "Area, sq ft"),
+        units(null, Units.FOOT, Units.FOOT, Units.SQUARE_FOOT));
+    tab.total("Deck", estimate.deckArea(), "");
+  }
+
+  static void readings(Tab tab, Estimate estimate) {
+    estimate
+        .rafterLevelling()
+        .ifPresent(
+            levelling -> {
+              tab.heading("String-line readings at mid-length");
+              tab.list(
+                  levelling.readings(),
+                  List.of("Plane", "Rafter", "Drop, in", "Sister", "Shim"),
+                  units(null, null, Units.INCH, Units.PIECE, Units.PIECE));
+            });
+  }
+
+  static void sisterStock(Tab tab, Estimate estimate) {
+    estimate
+        .rafterLevelling()
+        .ifPresent(
+            levelling -> {
+              tab.heading("Sisters and shims");
+              tab.entry(
+                  "Rafters to sister", levelling.stock().pieces(), "drop above the tolerance");
+              tab.entry("Rafters to shim", levelling.shims(), "drop between the two tolerances");
+              tab.entry("Length of each sister", levelling.stock().length(), "");
+              tab.entry("Stick to buy", levelling.stock().stock(), "next of 8 to 20 ft");
+              tab.entry(
+                  "The next shorter stick lacks",
+                  levelling.stock().nearMiss(),
+                  "0 unless it is under an inch: look whether a cut saves it");
+              tab.entry("Nails in all sisters", levelling.stock().nails(), "");
+              tab.entry(
+                  "Sister's top above the old rafter at its ends",
+                  levelling.stock().endOffset(),
+                  "");
+            });
+  }
+
+  static void lines(Tab tab, QuoteLines quote) {
+    tab.heading("The quote");
+    tab.list(
+        quote.roll(),
+        List.of("For", "How many", "Unit", "Each", "Amount"),
+        units(null, Units.RATIO, null, Units.USD, Units.USD));
+    tab.total("Total", quote.total(), "");
+  }
+
+  static void proof(Tab tab, Estimate estimate) {
+    tab.heading("The rafters");
+    estimate
+        .rafterCheck()
+        .ifPresentOrElse(
+            check -> {
+              tab.caution(Cautions.SCREENING);
+              for (Check each : check.checks()) {
+                String what = each.what().substring(0, 1).toUpperCase() + each.what().substring(1);
+                tab.entry(what + ": asked", each.demand(), "");
+                tab.entry(what + ": allowed", each.capacity(), "");
+                tab.total(what + ": used", each.ratio(), "1 at most");
+              }
+              tab.entry("All four within 1", check.ok(), "");
+              tab.entry("So the rafters are", estimate.verdict().orElseThrow(), "");
+            },
+            () ->
+                tab.paragraph(
+                    "The job does not say what the rafters are, so they were not checked. Trusses are their engineer's"
+                        + " alone."));
+    tab.heading("The nails");
+    tab.link(
+        "Nails in each sheet",
+        estimate.nailsInASheet(),
+        "at the spacing in What we know; local code decides it");
+    cautions(tab);
+  }
+
+  static void cautions(Tab tab) {
+    tab.heading("On the roof");
+    Cautions.ON_THE_ROOF.forEach(tab::paragraph);
+  }
+
+  static List<Unit<?>> units(Unit<?>... units) {
+    return Arrays.asList(units);
+  }
+}

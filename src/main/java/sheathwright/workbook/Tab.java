@@ -1,0 +1,302 @@
+package sheathwright.workbook;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Roll;
+import sheathwright.figure.Step;
+import sheathwright.figure.Step.Given.Role;
+import sheathwright.figure.Table;
+import sheathwright.figure.Traced;
+import sheathwright.figure.Unit;
+import sheathwright.figure.Working;
+import sheathwright.workbook.Look.Part;
+
+/**
+ * One tab, written from the top down. What is written stands at once; formulas are written when the
+ * book is finished and every cell that they point at has its place.
+ */
+final class Tab {
+
+  /** Where a tab's own lines begin, below its title and the state of the self-check. */
+  static final int FIRST_LINE = 3;
+
+  private static final int CHARACTERS_A_LINE = 118;
+  private static final float LINE_HEIGHT = 13.5f;
+
+  private final Book book;
+  private final XSSFSheet sheet;
+  private final int columns;
+  private final List<Listing> listings = new ArrayList<>();
+  private int next = FIRST_LINE;
+
+  Tab(Book book, XSSFSheet sheet, int columns) {
+    this.book = book;
+    this.sheet = sheet;
+    this.columns = columns;
+  }
+
+  String name() {
+    return sheet.getSheetName();
+  }
+
+  XSSFSheet sheet() {
+    return sheet;
+  }
+
+  int next() {
+    return next;
+  }
+
+  int columns() {
+    return columns;
+  }
+
+  List<Listing> listings() {
+    return listings;
+  }
+
+  void skip(int lines) {
+    next += lines;
+  }
+
+  /** A heading, with air above it unless it is the first. */
+  void heading(String text) {
+    next += next == FIRST_LINE ? 0 : 1;
+    for (int column = 0; column < columns; column++) {
+      text(next, column, column == 0 ? text : "", Part.HEADING);
+    }
+    row(next++).setHeightInPoints(20);
+  }
+
+  /** Running text across the page. */
+  void paragraph(String text) {
+    paragraph(text, Part.TEXT);
+  }
+
+  /** Running text that must not be overlooked. */
+  void caution(String text) {
+    paragraph(text, Part.CAUTION);
+  }
+
+  private void paragraph(String text, Part part) {
+    text(next, 0, text, part);
+    sheet.addMergedRegion(new org.apache.poi.ss.util.CellRangeAddress(next, next, 0, columns - 1));
+    int lines = 1 + text.length() / CHARACTERS_A_LINE;
+    row(next++).setHeightInPoints(LINE_HEIGHT * lines + 3);
+  }
+
+  /** A fact in words that nobody computes with. */
+  void fact(String label, String value) {
+    text(next, 0, label, Part.LABEL);
+    text(next++, 1, value, Part.RESULT_TEXT);
+  }
+
+  /** A value that has its place here. */
+  Place entry(String label, Traced value, String note) {
+    return entry(label, value, note, Part.RESULT);
+  }
+
+  /** A value that has its place here and closes what stands above it. */
+  Place total(String label, Traced value, String note) {
+    return entry(label, value, note, Part.TOTAL);
+  }
+
+  /** A value that has its place here and is shown by the state it stands for. */
+  Place state(String label, Figure<?> value, String format) {
+    Place place = book.placed(value, this, next, 1);
+    text(next, 0, label, Part.LABEL);
+    Cell cell = cell(next++, 1);
+    cell.setCellStyle(book.look().of(Part.STATUS, format));
+    book.later(notation -> book.write(cell, value, notation));
+    return place;
+  }
+
+  private Place entry(String label, Traced value, String note, Part part) {
+    Place place = book.placed(value, this, next, 1);
+    text(next, 0, label, part == Part.TOTAL ? Part.TOTAL_LABEL : Part.LABEL);
+    Cell cell = cell(next, 1);
+    style(cell, value, part);
+    book.later(notation -> book.write(cell, value, notation));
+    beside(next++, value, note, part);
+    return place;
+  }
+
+  /** A value whose place is elsewhere. */
+  void link(String label, Traced value, String note) {
+    link(label, value, note, Part.RESULT);
+  }
+
+  /** A value whose place is elsewhere, closing what stands above it. */
+  void linkedTotal(String label, Traced value, String note) {
+    link(label, value, note, Part.TOTAL);
+  }
+
+  private void link(String label, Traced value, String note, Part part) {
+    text(next, 0, label, part == Part.TOTAL ? Part.TOTAL_LABEL : Part.LABEL);
+    Cell cell = cell(next, 1);
+    cell.setCellStyle(book.look().of(textual(value) ? textOf(part) : part, unitOf(value)));
+    book.later(notation -> book.writeLink(cell, value, notation));
+    beside(next++, value, note, part);
+  }
+
+  private void beside(int line, Traced value, String note, Part part) {
+    String unit = unitOf(value) == null ? "" : unitOf(value).symbol();
+    text(line, 2, unit, part == Part.TOTAL ? Part.TOTAL_LABEL : Part.LABEL);
+    boolean isInput = isInput(value);
+    String allowed = isInput ? book.allowed(value) : "";
+    String all =
+        String.join("; ", List.of(allowed, note).stream().filter(t -> !t.isEmpty()).toList());
+    text(line, 3, all, Part.NOTE);
+  }
+
+  /** A step of the working: its value, its formula in words, and its source. */
+  void step(String label, Traced value, String owner) {
+    int line = next++;
+    book.placed(value, this, line, 1, owner);
+    text(line, 0, label, Part.LABEL);
+    Cell cell = cell(line, 1);
+    style(cell, value, Part.RESULT);
+    text(line, 2, unitOf(value) == null ? "" : unitOf(value).symbol(), Part.LABEL);
+    if (value.step() instanceof Step.Guarded guard) {
+      number(line, 3, guard.limits().least());
+      number(line, 4, guard.limits().most());
+      book.guarded(guard, this, line);
+      text(line, 5, "as given, within its limits: " + guard.limits().rule(), Part.NOTE);
+    } else {
+      text(line, 3, "", Part.LABEL);
+      text(line, 4, "", Part.LABEL);
+      text(line, 5, Working.symbols(value), Part.NOTE);
+    }
+    text(line, 6, value.source().toString(), Part.NOTE);
+    book.later(notation -> book.write(cell, value, notation));
+  }
+
+  /**
+   * A list, a line an item, its columns under headings; the columns' ranges carry the list's names.
+   */
+  Listing list(Roll roll, List<String> headings, List<Unit<?>> units) {
+    Listing listing = new Listing(this, roll, next + 1);
+    for (int column = 0; column < headings.size(); column++) {
+      boolean right = units.get(column) != null;
+      text(next, column, headings.get(column), right ? Part.COLUMN_HEAD_RIGHT : Part.COLUMN_HEAD);
+      book.named(
+          roll.range(roll.columns().get(column)),
+          this,
+          next + 1,
+          next + Math.max(1, roll.rows().size()),
+          column);
+    }
+    row(next).setHeightInPoints(30);
+    for (int line = 0; line < roll.rows().size(); line++) {
+      for (int column = 0; column < headings.size(); column++) {
+        Traced value = roll.rows().get(line).get(column);
+        Cell cell = cell(next + 1 + line, column);
+        int row = line;
+        book.later(
+            notation -> {
+              boolean own = listing.owns(row, value);
+              Part part = own && isInput(value) ? Part.INPUT : Part.RESULT;
+              cell.setCellStyle(
+                  book.look().of(textual(value) ? textOf(part) : part, unitOf(value)));
+              if (own) {
+                book.write(cell, value, listing.notation(notation, row));
+              } else {
+                book.writeLink(cell, value, notation);
+              }
+            });
+      }
+    }
+    next += 1 + Math.max(1, roll.rows().size());
+    listings.add(listing);
+    book.listed(listing);
+    return listing;
+  }
+
+  /** A published table, under its caption, with its notes. */
+  void table(Table table) {
+    heading(table.title());
+    for (String note : table.notes()) {
+      text(next++, 0, note.strip(), Part.NOTE);
+    }
+    int head = next++;
+    boolean joined = table.keys().size() > 1;
+    int first = joined ? 1 : 0;
+    if (joined) {
+      text(head, 0, "found by", Part.COLUMN_HEAD);
+    }
+    List<String> headings = new ArrayList<>(table.keys());
+    headings.addAll(table.columns());
+    for (int i = 0; i < headings.size(); i++) {
+      boolean isKey = i < table.keys().size();
+      text(head, first + i, headings.get(i), isKey ? Part.COLUMN_HEAD : Part.COLUMN_HEAD_RIGHT);
+    }
+    for (List<String> line : table.rows()) {
+      if (joined) {
+        text(next, 0, String.join("|", line.subList(0, table.keys().size())), Part.NOTE);
+      }
+      for (int i = 0; i < line.size(); i++) {
+        if (i < table.keys().size() || line.get(i).isEmpty()) {
+          text(next, first + i, line.get(i), Part.LABEL);
+        } else {
+          number(next, first + i, Double.parseDouble(line.get(i)));
+        }
+      }
+      next++;
+    }
+    book.named(table, this, head, next - 1, first);
+  }
+
+  void text(int line, int column, String text, Part part) {
+    Cell cell = cell(line, column);
+    if (!text.isEmpty()) {
+      cell.setCellValue(text);
+    }
+    cell.setCellStyle(book.look().of(part));
+  }
+
+  void number(int line, int column, double number) {
+    Cell cell = cell(line, column);
+    cell.setCellValue(number);
+    cell.setCellStyle(book.look().of(Part.RESULT));
+  }
+
+  private void style(Cell cell, Traced value, Part part) {
+    Part shown = isInput(value) ? Part.INPUT : part;
+    cell.setCellStyle(book.look().of(textual(value) ? textOf(shown) : shown, unitOf(value)));
+  }
+
+  Row row(int line) {
+    Row row = sheet.getRow(line);
+    return row == null ? sheet.createRow(line) : row;
+  }
+
+  Cell cell(int line, int column) {
+    Cell cell = row(line).getCell(column);
+    return cell == null ? row(line).createCell(column) : cell;
+  }
+
+  static boolean isInput(Traced value) {
+    return value.step() instanceof Step.Given given && given.role() == Role.INPUT;
+  }
+
+  private static boolean textual(Traced value) {
+    return value instanceof Choice<?>;
+  }
+
+  private static Part textOf(Part part) {
+    return switch (part) {
+      case INPUT -> Part.INPUT_TEXT;
+      case TOTAL -> Part.TOTAL_LABEL;
+      default -> Part.RESULT_TEXT;
+    };
+  }
+
+  static Unit<?> unitOf(Traced value) {
+    return value instanceof Figure<?> figure ? figure.unit() : null;
+  }
+}

@@ -1,0 +1,27 @@
+package sheathwright.workbook;
+
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.Map;
+import java.util.Set;
+import sheathwright.figure.Traced;
+
+/** How often each value is an operand of others, every step being looked at once. */
+final class Uses {
+
+  private final Map<Traced, Integer> uses = new IdentityHashMap<>();
+  private final Set<Traced> looked = Collections.newSetFromMap(new IdentityHashMap<>());
+
+  void count(Traced node) {
+    if (looked.add(node)) {
+      for (Traced operand : node.step().operands()) {
+        uses.merge(operand, 1, Integer::sum);
+        count(operand);
+      }
+    }
+  }
+
+  int of(Traced node) {
+    return uses.getOrDefault(node, 0);
+  }
+}

@@ -1,0 +1,70 @@
+package sheathwright.workbook;
+
+import org.apache.poi.ss.usermodel.DataValidation;
+import org.apache.poi.ss.usermodel.DataValidationConstraint;
+import org.apache.poi.ss.usermodel.DataValidationConstraint.OperatorType;
+import org.apache.poi.ss.usermodel.DataValidationHelper;
+import org.apache.poi.ss.util.CellRangeAddressList;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Limits;
+import sheathwright.figure.Shown;
+import sheathwright.figure.Step;
+import sheathwright.figure.Traced;
+
+/** What may be typed into an input: a drop-down for a word, a range for a number. */
+final class Validation {
+
+  private Validation() {}
+
+  static void of(XSSFSheet sheet, Place place, Traced input, Limits byFunction) {
+    DataValidationHelper helper = sheet.getDataValidationHelper();
+    if (input instanceof Choice<?> choice) {
+      if (!choice.options().isEmpty()) {
+        String[] words = choice.options().toArray(String[]::new);
+        add(
+            sheet,
+            place,
+            helper.createExplicitListConstraint(words),
+            "one of the words in the list");
+      }
+      return;
+    }
+    Limits own = ((Step.Given) input.step()).limits();
+    Limits limits = byFunction.exist() ? narrower(own, byFunction) : own;
+    if (limits.onlyTheEnds()) {
+      String[] two = {Shown.plain(limits.least()), Shown.plain(limits.most())};
+      add(sheet, place, helper.createExplicitListConstraint(two), limits.inWords());
+    } else if (limits.exist()) {
+      add(
+          sheet,
+          place,
+          helper.createDecimalConstraint(
+              OperatorType.BETWEEN, Shown.plain(limits.least()), Shown.plain(limits.most())),
+          limits.inWords() + " " + ((Figure<?>) input).unit());
+    }
+  }
+
+  private static Limits narrower(Limits own, Limits byFunction) {
+    return byFunction.onlyTheEnds()
+        ? byFunction
+        : Limits.between(
+            Math.max(own.least(), byFunction.least()),
+            Math.min(own.most(), byFunction.most()),
+            byFunction.rule());
+  }
+
+  private static void add(
+      XSSFSheet sheet, Place place, DataValidationConstraint constraint, String allowed) {
+    CellRangeAddressList cell =
+        new CellRangeAddressList(place.row(), place.row(), place.column(), place.column());
+    DataValidation validation = sheet.getDataValidationHelper().createValidation(constraint, cell);
+    validation.setErrorStyle(DataValidation.ErrorStyle.STOP);
+    validation.createErrorBox("Not allowed here", "It must be " + allowed.strip() + ".");
+    validation.setShowErrorBox(true);
+    validation.createPromptBox("You may change this", allowed.strip());
+    validation.setShowPromptBox(true);
+    sheet.addValidationData(validation);
+  }
+}
