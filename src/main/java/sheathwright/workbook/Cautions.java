@@ -8,6 +8,11 @@ final class Cautions {
   /** Beside anything structural. */
   static final String SCREENING = "Screening only: local code and a licensed engineer decide.";
 
+  /** Beside anything that straightens a rafter. */
+  static final String SISTERS =
+      "Where this says STOP, nothing is done to the rafters before a licensed engineer has written what. Sisters and shims"
+          + " set to a string line flatten a deck; by themselves they do not make a rafter strong enough.";
+
   /** Beside the work on the roof. */
   static final List<String> ON_THE_ROOF =
       List.of(

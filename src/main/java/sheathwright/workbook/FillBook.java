@@ -57,7 +57,7 @@ public final class FillBook {
     String subtitle = card.name() + ", filled down " + filled.file().name();
     List<Traced> model = model();
     List<Heading> headings = headings(model);
-    Tab front = Sections.titled(book.tab("Read me first", 42, 16, 13, 16, 16, 34), subtitle);
+    Tab front = Sections.titled(book.tab("Read me first", 37, 14, 12, 13, 14, 15), subtitle);
     int[] widths = new int[Math.max(3, headings.size())];
     for (int i = 0; i < widths.length; i++) {
       widths[i] = i < headings.size() && headings.get(i).name().equals("error") ? 60 : 17;

@@ -10,6 +10,8 @@ import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFColor;
 import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
 
@@ -24,6 +26,7 @@ final class Look {
     COLUMN_HEAD,
     COLUMN_HEAD_RIGHT,
     LABEL,
+    UNIT,
     TEXT,
     NOTE,
     CAUTION,
@@ -57,8 +60,8 @@ final class Look {
     return of(part, "General");
   }
 
-  XSSFCellStyle of(Part part, Unit<?> unit) {
-    return of(part, format(unit));
+  XSSFCellStyle of(Part part, Traced value) {
+    return of(part, format(value));
   }
 
   XSSFCellStyle of(Part part, String format) {
@@ -78,6 +81,7 @@ final class Look {
         under(style, BorderStyle.THIN, BARK);
         style.setWrapText(true);
       }
+      case NOTE -> style.setWrapText(true);
       case TEXT, CAUTION -> {
         style.setWrapText(true);
         style.setVerticalAlignment(VerticalAlignment.TOP);
@@ -87,7 +91,7 @@ final class Look {
         framed(style);
         style.setLocked(false);
       }
-      case RESULT, RESULT_TEXT, LABEL -> under(style, BorderStyle.HAIR, LINE);
+      case RESULT, RESULT_TEXT, LABEL, UNIT -> under(style, BorderStyle.HAIR, LINE);
       case TOTAL, TOTAL_LABEL -> {
         style.setBorderTop(BorderStyle.THIN);
         style.setTopBorderColor(BARK);
@@ -96,6 +100,9 @@ final class Look {
       default -> {}
     }
     style.setAlignment(alignment(part));
+    if (part == Part.UNIT || part == Part.NOTE || part == Part.RESULT_TEXT) {
+      style.setIndention((short) 1);
+    }
     if (part == Part.INPUT_TEXT) {
       style.setQuotePrefixed(true);
     }
@@ -140,11 +147,12 @@ final class Look {
     return font;
   }
 
-  /** How a number in this unit is written in a cell; its unit stands beside it. */
-  static String format(Unit<?> unit) {
-    if (unit == null) {
-      return "@";
+  /** How a value is written in a cell; its unit stands beside it. */
+  private static String format(Traced value) {
+    if (!(value instanceof Figure<?> figure)) {
+      return "General";
     }
+    Unit<?> unit = figure.unit();
     if (unit.symbol().startsWith("$")) {
       return unit.decimals() > 2 ? "$#,##0.000" : "$#,##0.00";
     }
@@ -154,9 +162,11 @@ final class Look {
     if (unit.equals(Units.INCH)) {
       return "#,##0.000";
     }
-    return unit.equals(Units.PSI) || unit.equals(Units.POUND) || unit.equals(Units.INCH_POUND)
-        ? "#,##0.0"
-        : "General";
+    if (unit.equals(Units.PSI) || unit.equals(Units.POUND) || unit.equals(Units.INCH_POUND)) {
+      return "#,##0.0";
+    }
+    boolean isWhole = figure.refusal().isPresent() || figure.value() == Math.rint(figure.value());
+    return isWhole ? "General" : "#,##0.000";
   }
 
   private static void filled(XSSFCellStyle style, XSSFColor color) {

@@ -24,6 +24,10 @@ final class Page {
     sheet.setRepeatingRows(new CellRangeAddress(0, 1, -1, -1));
     sheet.setFitToPage(true);
     sheet.setHorizontallyCenter(true);
+    sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.LEFT, 0.5);
+    sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.RIGHT, 0.5);
+    sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.TOP, 0.6);
+    sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.BOTTOM, 0.7);
     PrintSetup print = sheet.getPrintSetup();
     print.setFitWidth((short) 1);
     print.setFitHeight((short) 0);

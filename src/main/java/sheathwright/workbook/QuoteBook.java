@@ -85,7 +85,13 @@ public final class QuoteBook {
         "shown to you before it is covered");
     tab.link("Credit for each sheet that is not needed", quote.credit(), "");
     tab.link("At the very worst, every sheet bad", quote.worstCase(), "");
-    estimate.verdict().ifPresent(verdict -> tab.link("Your rafters", verdict, Cautions.SCREENING));
+    estimate
+        .verdict()
+        .ifPresent(
+            verdict -> {
+              tab.linkedCaution("Your rafters", verdict);
+              tab.paragraph(Cautions.SCREENING + " " + Cautions.SISTERS);
+            });
     tab.heading("Why a price for sheets that nobody has seen");
     tab.paragraph(
         "The wood deck under the old roof cannot be seen until the roof is off. So the price holds a number of sheets, and"

@@ -19,15 +19,15 @@ final class Sections {
   private Sections() {}
 
   static Tab tab(Book book, String name, String subtitle) {
-    return titled(book.tab(name, 42, 16, 13, 16, 16, 34), subtitle);
+    return titled(book.tab(name, 37, 14, 12, 13, 14, 15), subtitle);
   }
 
   static Tab workingTab(Book book, String subtitle) {
-    return titled(book.tab("Working", 38, 16, 12, 10, 10, 72, 46), subtitle);
+    return titled(book.tab("Working", 30, 13, 11, 8, 9, 54, 32), subtitle);
   }
 
   static Tab tablesTab(Book book, String subtitle) {
-    return titled(book.tab("Tables", 44, 18, 18, 18, 10, 10, 10, 10, 10, 10, 12, 12), subtitle);
+    return titled(book.tab("Tables", 40, 18, 18, 17, 8, 8, 8, 8, 8, 9, 12, 11), subtitle);
   }
 
   static Tab titled(Tab tab, String subtitle) {
@@ -62,7 +62,7 @@ final class Sections {
         estimate.planes(),
         List.of("Plane", "Eave, ft", "Slope length, ft", "Area, sq ft"),
         units(null, Units.FOOT, Units.FOOT, Units.SQUARE_FOOT));
-    tab.total("Deck", estimate.deckArea(), "");
+    tab.listTotal("Deck", estimate.deckArea(), 3);
   }
 
   static void readings(Tab tab, Estimate estimate) {
@@ -107,7 +107,7 @@ final class Sections {
         quote.roll(),
         List.of("For", "How many", "Unit", "Each", "Amount"),
         units(null, Units.RATIO, null, Units.USD, Units.USD));
-    tab.total("Total", quote.total(), "");
+    tab.listTotal("Total", quote.total(), 4);
   }
 
   static void proof(Tab tab, Estimate estimate) {
@@ -124,7 +124,8 @@ final class Sections {
                 tab.total(what + ": used", each.ratio(), "1 at most");
               }
               tab.entry("All four within 1", check.ok(), "");
-              tab.entry("So the rafters are", estimate.verdict().orElseThrow(), "");
+              tab.entry("In a word", estimate.verdict().orElseThrow(), "");
+              tab.caution(Cautions.SISTERS);
             },
             () ->
                 tab.paragraph(

@@ -1,9 +1,13 @@
 package sheathwright.workbook;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
@@ -25,7 +29,10 @@ final class Tab {
   /** Where a tab's own lines begin, below its title and the state of the self-check. */
   static final int FIRST_LINE = 3;
 
-  private static final int CHARACTERS_A_LINE = 118;
+  private static final int CHARACTERS_A_LINE = 112;
+  private static final int NOTE_CHARACTERS = 46;
+  private static final int STEP_CHARACTERS = 58;
+  private static final int SOURCE_CHARACTERS = 34;
   private static final float LINE_HEIGHT = 13.5f;
 
   private final Book book;
@@ -101,6 +108,27 @@ final class Tab {
     return entry(label, value, note, Part.RESULT);
   }
 
+  /** A value whose place is elsewhere and that must not be overlooked. */
+  void linkedCaution(String label, Traced value) {
+    text(next, 0, label, Part.LABEL);
+    Cell cell = cell(next, 1);
+    cell.setCellStyle(book.look().of(Part.CAUTION));
+    across(next++, 1, columns - 1, Part.CAUTION);
+    book.later(notation -> book.writeLink(cell, value, notation));
+  }
+
+  /** The sum of a list's column, under that column. */
+  Place listTotal(String label, Traced value, int column) {
+    for (int i = 0; i < column; i++) {
+      text(next, i, i == 0 ? label : "", Part.TOTAL_LABEL);
+    }
+    Place place = book.placed(value, this, next, column);
+    Cell cell = cell(next++, column);
+    style(cell, value, Part.TOTAL);
+    book.later(notation -> book.write(cell, value, notation));
+    return place;
+  }
+
   /** A value that has its place here and closes what stands above it. */
   Place total(String label, Traced value, String note) {
     return entry(label, value, note, Part.TOTAL);
@@ -122,7 +150,7 @@ final class Tab {
     Cell cell = cell(next, 1);
     style(cell, value, part);
     book.later(notation -> book.write(cell, value, notation));
-    beside(next++, value, note, part);
+    beside(next++, value, isInput(value) ? book.allowed(value) : "", note, part);
     return place;
   }
 
@@ -139,19 +167,54 @@ final class Tab {
   private void link(String label, Traced value, String note, Part part) {
     text(next, 0, label, part == Part.TOTAL ? Part.TOTAL_LABEL : Part.LABEL);
     Cell cell = cell(next, 1);
-    cell.setCellStyle(book.look().of(textual(value) ? textOf(part) : part, unitOf(value)));
+    cell.setCellStyle(book.look().of(textual(value) ? textOf(part) : part, value));
     book.later(notation -> book.writeLink(cell, value, notation));
-    beside(next++, value, note, part);
+    beside(next++, value, "", note, part);
   }
 
-  private void beside(int line, Traced value, String note, Part part) {
-    String unit = unitOf(value) == null ? "" : unitOf(value).symbol();
-    text(line, 2, unit, part == Part.TOTAL ? Part.TOTAL_LABEL : Part.LABEL);
-    boolean isInput = isInput(value);
-    String allowed = isInput ? book.allowed(value) : "";
-    String all =
-        String.join("; ", List.of(allowed, note).stream().filter(t -> !t.isEmpty()).toList());
-    text(line, 3, all, Part.NOTE);
+  private void beside(int line, Traced value, String allowed, String note, Part part) {
+    if (textual(value)) {
+      Part rest = isInput(value) ? Part.INPUT_TEXT : Part.RESULT_TEXT;
+      boolean isShort = isInput(value) && !isFreeText(value);
+      across(line, 1, isShort ? 2 : columns - 1, rest);
+      if (isShort) {
+        noted(line, note);
+      }
+      return;
+    }
+    text(line, 2, unitBeside(value), part == Part.TOTAL ? Part.TOTAL_LABEL : Part.UNIT);
+    noted(line, Stream.of(allowed, note).filter(said -> !said.isEmpty()).collect(joining("; ")));
+  }
+
+  private void noted(int line, String note) {
+    text(line, 3, note, Part.NOTE);
+    across(line, 3, columns - 1, Part.NOTE);
+    row(line).setHeightInPoints(LINE_HEIGHT * (1 + note.length() / NOTE_CHARACTERS) + 2);
+  }
+
+  private void across(int line, int first, int last, Part rest) {
+    for (int column = first + 1; column <= last; column++) {
+      text(line, column, "", rest);
+    }
+    sheet.addMergedRegion(new CellRangeAddress(line, line, first, last));
+  }
+
+  private static boolean isFreeText(Traced value) {
+    return value instanceof Choice<?> choice && choice.options().isEmpty();
+  }
+
+  /** The unit as it is said beside a number that shows its own dollar sign. */
+  static String unitBeside(Traced value) {
+    Unit<?> unit = unitOf(value);
+    if (unit == null) {
+      return "";
+    }
+    if (unit.symbol().startsWith("$")) {
+      return unit.symbol().replace("$/", "per ").replace("$", "");
+    }
+    boolean isThing =
+        unit.suffix().isEmpty() && unit.symbol().chars().allMatch(Character::isLetter);
+    return isThing && !unit.symbol().isEmpty() ? unit.symbol() + "s" : unit.symbol();
   }
 
   /** A step of the working: its value, its formula in words, and its source. */
@@ -161,7 +224,7 @@ final class Tab {
     text(line, 0, label, Part.LABEL);
     Cell cell = cell(line, 1);
     style(cell, value, Part.RESULT);
-    text(line, 2, unitOf(value) == null ? "" : unitOf(value).symbol(), Part.LABEL);
+    text(line, 2, unitBeside(value), Part.UNIT);
     if (value.step() instanceof Step.Guarded guard) {
       number(line, 3, guard.limits().least());
       number(line, 4, guard.limits().most());
@@ -172,7 +235,13 @@ final class Tab {
       text(line, 4, "", Part.LABEL);
       text(line, 5, Working.symbols(value), Part.NOTE);
     }
-    text(line, 6, value.source().toString(), Part.NOTE);
+    String source = value.source().toString();
+    text(line, 6, source, Part.NOTE);
+    int lines =
+        Math.max(
+            cell(line, 5).getStringCellValue().length() / STEP_CHARACTERS,
+            source.length() / SOURCE_CHARACTERS);
+    row(line).setHeightInPoints(LINE_HEIGHT * (1 + lines) + 2);
     book.later(notation -> book.write(cell, value, notation));
   }
 
@@ -201,8 +270,7 @@ final class Tab {
             notation -> {
               boolean own = listing.owns(row, value);
               Part part = own && isInput(value) ? Part.INPUT : Part.RESULT;
-              cell.setCellStyle(
-                  book.look().of(textual(value) ? textOf(part) : part, unitOf(value)));
+              cell.setCellStyle(book.look().of(textual(value) ? textOf(part) : part, value));
               if (own) {
                 book.write(cell, value, listing.notation(notation, row));
               } else {
@@ -267,7 +335,7 @@ final class Tab {
 
   private void style(Cell cell, Traced value, Part part) {
     Part shown = isInput(value) ? Part.INPUT : part;
-    cell.setCellStyle(book.look().of(textual(value) ? textOf(shown) : shown, unitOf(value)));
+    cell.setCellStyle(book.look().of(textual(value) ? textOf(shown) : shown, value));
   }
 
   Row row(int line) {
