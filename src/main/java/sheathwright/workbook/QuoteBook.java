@@ -36,6 +36,13 @@ public final class QuoteBook {
     return new QuoteBook(estimate).written();
   }
 
+  /** The same, for tests that need to know where each input stands. */
+  static Book book(Estimate estimate, java.util.function.Consumer<byte[]> bytes) {
+    QuoteBook written = new QuoteBook(estimate);
+    bytes.accept(written.written());
+    return written.book;
+  }
+
   private List<Estimate.Tie> ties() {
     return List.of(
         new Estimate.Tie(

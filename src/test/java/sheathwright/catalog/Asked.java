@@ -1,0 +1,66 @@
+package sheathwright.catalog;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import sheathwright.figure.Refusal;
+import sheathwright.figure.Source;
+import sheathwright.figure.Traced;
+
+/** A library function asked in a test as a table asks it: by column, in text. */
+public final class Asked {
+
+  private final Card card;
+  private final Map<String, String> given;
+
+  private Asked(Card card, Map<String, String> given) {
+    this.card = card;
+    this.given = given;
+  }
+
+  /** The function, with no arguments yet. */
+  public static Asked of(String function) {
+    return new Asked(Catalog.shipped().named(function), Map.of());
+  }
+
+  /** The same with one more argument, or another one in its place. */
+  public Asked with(String column, String value) {
+    if (card.parameter(column) == null) {
+      throw new IllegalArgumentException(card.name() + " has no parameter " + column);
+    }
+    Map<String, String> more = new LinkedHashMap<>(given);
+    more.put(column, value);
+    return new Asked(card, more);
+  }
+
+  /** A result as a number. */
+  public double number(String result) {
+    return Double.parseDouble(answer(result));
+  }
+
+  /** A result as a table holds it. */
+  public String answer(String result) {
+    for (int i = 0; i < card.results().size(); i++) {
+      if (card.results().get(i).column().equals(result)) {
+        return results().get(i).plain();
+      }
+    }
+    throw new IllegalArgumentException(card.name() + " has no result " + result);
+  }
+
+  /** Why it has no answer, or nothing if it has one. */
+  public Optional<String> refusal() {
+    return results().stream()
+        .flatMap(result -> result.refusal().stream())
+        .map(Refusal::reason)
+        .findFirst();
+  }
+
+  private List<Traced> results() {
+    return card.answer(
+        card.parameters().stream()
+            .map(each -> each.read(given.getOrDefault(each.column(), ""), Source.GIVEN))
+            .toList());
+  }
+}

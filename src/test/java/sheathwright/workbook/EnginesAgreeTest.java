@@ -1,0 +1,74 @@
+package sheathwright.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import sheathwright.catalog.Catalog;
+
+/**
+ * The library's values against POI's evaluator, cell by cell. LibreOffice does the same in the
+ * gate.
+ */
+class EnginesAgreeTest {
+
+  private static Map<String, byte[]> books;
+
+  @BeforeAll
+  static void write() {
+    books = Samples.all();
+  }
+
+  static Iterable<String> names() {
+    write();
+    return books.keySet();
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void everyFormulaCell_holdsWhatTheEngineRecalculates(String name) {
+    Map<String, Object> written = Cells.written(books.get(name));
+
+    assertThat(written).isNotEmpty().doesNotContainValue("#error");
+    assertThat(Agreement.differences(written, Cells.byPoi(books.get(name)))).isEmpty();
+  }
+
+  @Test
+  void everyFunction_isFilledInOneOfTheSamples() {
+    assertThat(Samples.tablesToFill().keySet())
+        .containsExactlyInAnyOrderElementsOf(
+            Catalog.shipped().cards().stream().map(card -> card.name()).toList());
+  }
+
+  @Test
+  void aPlantedWrongValue_isFound() throws IOException {
+    byte[] right = books.get("quince-hollow-estimate");
+    byte[] wrong = planted(right, "quote_total_usd", 1.0);
+
+    assertThat(Agreement.differences(Cells.written(wrong), Cells.byPoi(wrong)))
+        .singleElement()
+        .asString()
+        .startsWith("What it costs!");
+  }
+
+  /** The same file with a wrong value stored beside one formula. */
+  static byte[] planted(byte[] file, String name, double tooMuch) throws IOException {
+    try (XSSFWorkbook workbook = Cells.opened(file);
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream()) {
+      CellReference place = new CellReference(workbook.getName(name).getRefersToFormula());
+      Cell cell =
+          workbook.getSheet(place.getSheetName()).getRow(place.getRow()).getCell(place.getCol());
+      cell.setCellValue(cell.getNumericCellValue() + tooMuch);
+      workbook.write(bytes);
+      return bytes.toByteArray();
+    }
+  }
+}

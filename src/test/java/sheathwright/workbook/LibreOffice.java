@@ -1,0 +1,82 @@
+package sheathwright.workbook;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * LibreOffice without a screen, which reads workbooks, recalculates them if it is told to, and
+ * writes them again.
+ */
+final class LibreOffice {
+
+  /**
+   * Whether formulas are recalculated when a file is read: its own setting, whose default is to
+   * trust the file.
+   */
+  enum Recalculation {
+    ALWAYS(0),
+    NEVER(1);
+
+    private final int setting;
+
+    Recalculation(int setting) {
+      this.setting = setting;
+    }
+  }
+
+  private static final int FILES_AT_ONCE = 40;
+  private static final int MINUTES_AT_MOST = 8;
+
+  private LibreOffice() {}
+
+  /** Reads the files and writes them, recalculated, into another folder under their own names. */
+  static void convert(List<Path> files, Path folder, Recalculation recalculation)
+      throws IOException, InterruptedException {
+    Path profile = Files.createTempDirectory("libreoffice-profile");
+    Files.createDirectories(profile.resolve("user"));
+    Files.writeString(profile.resolve("user/registrymodifications.xcu"), settings(recalculation));
+    Files.createDirectories(folder);
+    for (int first = 0; first < files.size(); first += FILES_AT_ONCE) {
+      List<Path> some = files.subList(first, Math.min(files.size(), first + FILES_AT_ONCE));
+      convert(some, folder, profile);
+    }
+  }
+
+  private static void convert(List<Path> files, Path folder, Path profile)
+      throws IOException, InterruptedException {
+    List<String> command = new ArrayList<>();
+    command.add("soffice");
+    command.add("-env:UserInstallation=" + profile.toUri());
+    command.addAll(
+        List.of("--headless", "--norestore", "--convert-to", "xlsx:Calc MS Excel 2007 XML"));
+    command.addAll(List.of("--outdir", folder.toString()));
+    files.forEach(file -> command.add(file.toString()));
+    Path log = Files.createTempFile("libreoffice", ".log");
+    Process process =
+        new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(log.toFile()).start();
+    if (!process.waitFor(MINUTES_AT_MOST, TimeUnit.MINUTES)) {
+      process.destroyForcibly();
+      throw new IOException("LibreOffice took too long: " + Files.readString(log));
+    }
+    for (Path file : files) {
+      if (!Files.exists(folder.resolve(file.getFileName()))) {
+        throw new IOException("LibreOffice did not write " + file + ": " + Files.readString(log));
+      }
+    }
+  }
+
+  private static String settings(Recalculation recalculation) {
+    return """
+        <?xml version="1.0" encoding="UTF-8"?>
+        <oor:items xmlns:oor="http://openoffice.org/2001/registry">
+        <item oor:path="/org.openoffice.Office.Calc/Formula/Load">
+        <prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>%d</value></prop></item>
+        </oor:items>
+        """
+        .formatted(recalculation.setting);
+  }
+}

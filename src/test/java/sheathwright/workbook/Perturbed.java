@@ -1,0 +1,96 @@
+package sheathwright.workbook;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Traced;
+import sheathwright.job.CsvFile;
+
+/** Inputs changed one at a time, in a table and in the workbook written from it. */
+final class Perturbed {
+
+  private Perturbed() {}
+
+  /** Other things that an input's cell could say, the likeliest to be allowed first. */
+  static List<String> otherTexts(Traced input) {
+    List<String> texts = new ArrayList<>();
+    if (input instanceof Figure<?> figure) {
+      double number = figure.value();
+      for (double other :
+          new double[] {number * 1.0625, number * 0.9375, number + 1, number - 1, number + 0.125}) {
+        if (other != number) {
+          texts.add(Double.toString(other));
+        }
+      }
+      texts.add(number == 180 ? "240" : "180");
+    } else {
+      Choice<?> choice = (Choice<?>) input;
+      texts.addAll(choice.options());
+      texts.add(choice.plain() + " changed");
+      texts.remove(choice.plain());
+    }
+    return texts;
+  }
+
+  /** The table with one cell changed. */
+  static CsvFile with(CsvFile file, long line, int column, String text) {
+    List<CsvFile.Line> lines =
+        file.lines().stream()
+            .map(
+                old -> {
+                  if (old.number() != line) {
+                    return old;
+                  }
+                  List<String> cells = new ArrayList<>(old.cells());
+                  cells.set(column, text);
+                  return new CsvFile.Line(line, cells);
+                })
+            .toList();
+    return new CsvFile(file.name(), file.separator(), file.header(), lines);
+  }
+
+  /**
+   * The old workbook with every input set to what it is in the new one; its formulas still hold
+   * their old values.
+   */
+  static byte[] edited(byte[] old, Map<Traced, Place> newInputs) {
+    try (XSSFWorkbook workbook = Cells.opened(old);
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream()) {
+      newInputs.forEach(
+          (value, place) -> {
+            Cell cell = workbook.getSheet(place.tab()).getRow(place.row()).getCell(place.column());
+            if (value instanceof Figure<?> figure) {
+              cell.setCellValue(figure.value());
+            } else {
+              cell.setCellValue(value.plain());
+            }
+          });
+      workbook.write(bytes);
+      return bytes.toByteArray();
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
+  }
+
+  /** All but the cells that say whether the file is as it was written. */
+  static Map<String, Object> comparable(byte[] file, Map<String, Object> values) {
+    Map<String, Object> rest = new LinkedHashMap<>(values);
+    try (XSSFWorkbook workbook = Cells.opened(file)) {
+      workbook.getAllNames().stream()
+          .filter(name -> name.getNameName().startsWith("state_of_"))
+          .map(name -> name.getRefersToFormula().replace("'", "").replace("$", ""))
+          .forEach(rest::remove);
+      return rest;
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
+  }
+}

@@ -1,0 +1,100 @@
+package sheathwright.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import sheathwright.workbook.LibreOffice.Recalculation;
+
+/**
+ * The library's values against LibreOffice's, for every workbook that the ordinary tests left
+ * behind. It runs in the gate, after them.
+ */
+class RecalculationLibreOfficeCheck {
+
+  private static final Path WORKBOOKS = Path.of("target", "workbooks");
+  private static final Path PERTURBED = Path.of("target", "perturbed");
+
+  @TempDir private Path folder;
+
+  @Test
+  void everyFormulaCell_holdsWhatLibreOfficeRecalculates() throws Exception {
+    List<Path> files = in(WORKBOOKS);
+    assertThat(files).hasSizeGreaterThanOrEqualTo(11);
+
+    LibreOffice.convert(files, folder, Recalculation.ALWAYS);
+
+    int cells = 0;
+    for (Path file : files) {
+      Map<String, Object> written = Cells.written(Files.readAllBytes(file));
+      assertThat(differences(file, written)).as(file.toString()).isEmpty();
+      cells += written.size();
+    }
+    assertThat(cells).isGreaterThan(900);
+  }
+
+  @Test
+  void everyChangedInput_isFollowed() throws Exception {
+    List<Path> files = in(PERTURBED);
+    assertThat(files).hasSizeGreaterThan(80);
+
+    LibreOffice.convert(files, folder, Recalculation.ALWAYS);
+
+    for (Path file : files) {
+      Path expected = PERTURBED.resolve("expected").resolve(file.getFileName());
+      byte[] fresh = Files.readAllBytes(expected);
+      byte[] recalculated = Files.readAllBytes(folder.resolve(file.getFileName()));
+      assertThat(
+              Agreement.differences(
+                  Perturbed.comparable(fresh, Cells.written(fresh)),
+                  Perturbed.comparable(recalculated, Cells.written(recalculated))))
+          .as(file.toString())
+          .isEmpty();
+    }
+  }
+
+  @Test
+  void aPlantedWrongValue_isFoundOnlyIfLibreOfficeReallyRecalculates() throws Exception {
+    byte[] right = Files.readAllBytes(WORKBOOKS.resolve("quince-hollow-estimate.xlsx"));
+    Path planted = folder.resolve("planted.xlsx");
+    Files.write(planted, EnginesAgreeTest.planted(right, "quote_total_usd", 1.0));
+    Map<String, Object> wrong = Cells.written(Files.readAllBytes(planted));
+
+    LibreOffice.convert(List.of(planted), folder.resolve("always"), Recalculation.ALWAYS);
+    LibreOffice.convert(List.of(planted), folder.resolve("never"), Recalculation.NEVER);
+
+    assertThat(Agreement.differences(wrong, written(folder.resolve("always/planted.xlsx"))))
+        .isNotEmpty()
+        .allSatisfy(difference -> assertThat(difference).contains("What it costs!"));
+    assertThat(written(folder.resolve("never/planted.xlsx"))).containsAllEntriesOf(total(wrong));
+  }
+
+  private static Map<String, Object> total(Map<String, Object> values) {
+    String total =
+        values.keySet().stream()
+            .filter(address -> address.startsWith("What it costs!E"))
+            .reduce((above, below) -> below)
+            .orElseThrow();
+    return Map.of(total, values.get(total));
+  }
+
+  private List<String> differences(Path file, Map<String, Object> written) throws IOException {
+    return Agreement.differences(written, written(folder.resolve(file.getFileName())));
+  }
+
+  private static Map<String, Object> written(Path file) throws IOException {
+    return Cells.written(Files.readAllBytes(file));
+  }
+
+  private static List<Path> in(Path folder) throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.filter(file -> file.toString().endsWith(".xlsx")).sorted().toList();
+    }
+  }
+}
