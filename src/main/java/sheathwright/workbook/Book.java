@@ -41,13 +41,12 @@ final class Book {
   private final Look look = new Look(workbook);
   private final Names names = new Names();
   private final Map<String, Tab> tabs = new LinkedHashMap<>();
-  private final Map<Traced, Place> places = new IdentityHashMap<>();
-  private final Map<Traced, String> headings = new IdentityHashMap<>();
+  private final Map<Traced, Place> places = new LinkedHashMap<>();
   private final List<Traced> roots = new ArrayList<>();
   private final List<Listing> listings = new ArrayList<>();
   private final Map<Step.Guarded, CellNotation.Guard> guards = new HashMap<>();
   private final List<Consumer<CellNotation>> unfinished = new ArrayList<>();
-  private final Map<Traced, Place> inputs = new IdentityHashMap<>();
+  private final Map<Traced, Place> inputs = new LinkedHashMap<>();
 
   Book() {
     workbook.setCellFormulaValidation(false);
@@ -79,7 +78,6 @@ final class Book {
 
   Place placed(Traced value, Tab tab, int row, int column) {
     roots.add(value);
-    headings.put(value, tab.name());
     return placed(value, tab, row, column, tab.name());
   }
 

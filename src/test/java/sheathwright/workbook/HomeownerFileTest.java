@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.apache.poi.ss.usermodel.Cell;
@@ -18,8 +20,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Traced;
+import sheathwright.job.CsvFile;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
+import sheathwright.job.JobTables;
 
 /**
  * Costs, overhead, margin and wages stand nowhere in the homeowner's file: not in a cell, a name or
@@ -94,15 +98,37 @@ class HomeownerFileTest {
         || node.step().operands().stream().anyMatch(operand -> named(operand, name));
   }
 
+  /** A demo job with costs that nothing else in it could equal. */
   private static Estimate estimate(String job) {
-    return new Estimate(Job.of(Samples.tables(job)));
+    Map<String, String> odd =
+        Map.of(
+            "sheet", "41.37",
+            "nail", "0.0213",
+            "labour_usd_per_h", "47.13",
+            "overhead_pct", "18.71",
+            "margin_pct", "12.93",
+            "tax_pct", "6.17");
+    Map<String, CsvFile> files = new LinkedHashMap<>(Samples.tables(job).files());
+    files.replaceAll(
+        (name, file) -> {
+          CsvFile changed = file;
+          for (CsvFile.Line line : file.lines()) {
+            String cost = odd.get(line.cells().get(0));
+            if (cost != null) {
+              changed = Perturbed.with(changed, line.number(), 1, cost);
+            }
+          }
+          return changed;
+        });
+    return new Estimate(Job.of(new JobTables(files)));
   }
 
   private static String allParts(byte[] file) throws IOException {
     StringBuilder all = new StringBuilder();
     try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(file))) {
       for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-        all.append(new String(zip.readAllBytes(), StandardCharsets.UTF_8));
+        String part = new String(zip.readAllBytes(), StandardCharsets.UTF_8);
+        all.append(part.replaceAll("<pageMargins[^>]*>", ""));
       }
     }
     return all.toString();

@@ -113,7 +113,12 @@ class WorkbookRulesTest {
           }
         }
       }
-      assertThat(workbook.getExternalLinksTable()).isEmpty();
+      assertThat(
+              workbook
+                  .getPackagePart()
+                  .getPackage()
+                  .getPartsByName(Pattern.compile(".*(externalLink|vbaProject).*")))
+          .isEmpty();
     }
   }
 

@@ -1,0 +1,121 @@
+package sheathwright.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import org.junit.jupiter.api.Test;
+import sheathwright.figure.Traced;
+
+/** The demo job of the sagging cottage: invented figures, worked out by hand beside each. */
+class CottageEstimateTest {
+
+  private static final double DIGITS = 1e-9;
+
+  private static final double[] DROPS = {
+    0, 0.375, 0.625, 0.875, 1.125, 1.375, 1.5, 1.625, 1.5, 1.25, 1, 0.75, 0.5, 0.25, 0, // A
+    0, 0.25, 0.25, 0.5, 0.625, 0.75, 0.875, 0.75, 0.625, 0.5, 0.375, 0.25, 0.25, 0.125, 0 // B
+  };
+
+  private static final Estimate COTTAGE = new Estimate(JobText.demo("mistwater-cottage").job());
+  private static final Estimate.Levelling LEVELLING = COTTAGE.rafterLevelling().orElseThrow();
+
+  @Test
+  void cottage_readsItsThirtyDrops() {
+    double[] read =
+        LEVELLING.readings().cellsOf("drop_in").stream()
+            .map(Traced::plain)
+            .mapToDouble(Double::parseDouble)
+            .toArray();
+    assertThat(read).containsExactly(DROPS);
+  }
+
+  /** Above 3/8 in sister: 11 on plane A, 7 on B. Above 1/8 to 3/8 shim: 2 and 5. */
+  @Test
+  void cottage_sortsItsRaftersByTheirDrop() {
+    long sisters = Arrays.stream(DROPS).filter(drop -> drop > 0.375).count();
+    long shims = Arrays.stream(DROPS).filter(drop -> drop > 0.125 && drop <= 0.375).count();
+    assertThat(LEVELLING.stock().pieces().value()).isEqualTo(sisters).isEqualTo(11 + 7);
+    assertThat(LEVELLING.shims().value()).isEqualTo(shims).isEqualTo(2 + 5);
+  }
+
+  @Test
+  void cottage_buysFourteenFootSistersBecauseTwelveFallAQuarterInchShort() {
+    assertThat(LEVELLING.stock().length().value()).isCloseTo(12 + 0.25 / 12, within(DIGITS));
+    assertThat(LEVELLING.stock().stock().value()).isEqualTo(14);
+    assertThat(LEVELLING.stock().nearMiss().value()).isCloseTo(0.25, within(DIGITS));
+    // 2 rows × (⌈(144.25 − 4) ÷ 12⌉ + 1) = 26 nails in each
+    assertThat(LEVELLING.stock().nails().value()).isEqualTo(18 * 26).isEqualTo(468);
+  }
+
+  @Test
+  void cottage_pricesASisterAndAShim() {
+    double sister = ((17.10 + 26 * 0.026) * 1.065 + 1.5 * 46) * 1.18 / 0.88; // 117.9081
+    double shim = (1.00 * 1.065 + 0.25 * 46) * 1.18 / 0.88; // 16.8485
+    assertThat(LEVELLING.sisterPrice().exact().value()).isCloseTo(sister, within(DIGITS));
+    assertThat(LEVELLING.sisterPrice().quoted().value()).isEqualTo(118);
+    assertThat(LEVELLING.shimPrice().exact().value()).isCloseTo(shim, within(DIGITS));
+    assertThat(LEVELLING.shimPrice().quoted().value()).isEqualTo(17);
+  }
+
+  @Test
+  void cottage_costsTheHomeownerDeckSistersAndShims() {
+    // 33 nails at 24 in; 0.62 h; no clips are priced
+    double sheet =
+        ((38.50 * 1.05 + 33 * 0.02) * 1.065 + 0.62 * 46 + 45 / 2000.0 * 78) * 1.18 / 0.88;
+    assertThat(COTTAGE.plannedSheet().exact().value()).isCloseTo(sheet, within(DIGITS)); // 99.2682
+    assertThat(COTTAGE.total().value())
+        .isEqualTo(5_480 + 165 + 28 * 100 + 18 * 118 + 7 * 17)
+        .isEqualTo(10_688);
+  }
+
+  /**
+   * The rafters by hand: 875 psi in bending (NDS 2018 Table 4A, spruce-pine-fir no. 2, read second
+   * hand) × 1.15 for snow × 1.5 for a 2x4 × 1.15 for many like ones; 49.32 psf on 24 in over 10 ft.
+   */
+  @Test
+  void cottage_stopsAtRaftersFarAboveTheLimits() {
+    double load = (38.5 + 10.82) * 24 / 144; // lb/in
+    double stress = load * 120 * 120 / 8 / (1.5 * 3.5 * 3.5 / 6); // 4,831 psi
+    double allowed = 875 * 1.15 * 1.5 * 1.15; // 1,736 psi
+    assertThat(COTTAGE.rafterCheck().orElseThrow().bending().ratio().value())
+        .isCloseTo(stress / allowed, within(DIGITS))
+        .isCloseTo(2.783, within(0.001));
+    assertThat(COTTAGE.verdict().orElseThrow().plain())
+        .isEqualTo("STOP: a licensed engineer decides before any repair");
+  }
+
+  @Test
+  void cottage_doesNotTieOutWhileItsRaftersScreenAboveOne() {
+    assertThat(COTTAGE.ties())
+        .filteredOn(tie -> !tie.holds().holds())
+        .extracting(Estimate.Tie::what)
+        .anyMatch(what -> what.contains("licensed engineer"));
+  }
+
+  /** 28 × 1.05 = 29.4, 28 × 33 × 1.05 = 970 of 2,500, 18 × 1.05 = 18.9, 468 × 1.05 = 491. */
+  @Test
+  void cottage_ordersWholePacksWithSomethingToSpare() {
+    assertThat(COTTAGE.order().cellsOf("packs").stream().map(Traced::plain))
+        .containsExactly("30", "1", "19", "1");
+  }
+
+  @Test
+  void cottage_paysNothingForRaftersWithinTheTolerance() {
+    String level = "plane,rafter,drop_in,note\nA,A-1,1/8,\nA,A-2,0,\n";
+    Estimate straight =
+        new Estimate(JobText.demo("mistwater-cottage").withTable("readings", level).job());
+    assertThat(straight.total().value()).isEqualTo(5_480 + 165 + 28 * 100);
+    assertThat(straight.rafterLevelling().orElseThrow().stock().stock().value()).isZero();
+  }
+
+  @Test
+  void cottage_sendsAStickThatIsTooShortToTheTies() {
+    JobText shorter =
+        JobText.demo("mistwater-cottage").with("job", "sister_stick_ft,14", "sister_stick_ft,12");
+    assertThat(new Estimate(shorter.job()).ties())
+        .filteredOn(tie -> !tie.holds().holds())
+        .extracting(Estimate.Tie::what)
+        .anyMatch(what -> what.contains("long enough"));
+  }
+}

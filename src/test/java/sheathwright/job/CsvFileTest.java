@@ -1,0 +1,119 @@
+package sheathwright.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class CsvFileTest {
+
+  private static final String BYTE_ORDER_MARK = "\uFEFF";
+
+  @TempDir private Path folder;
+
+  @Test
+  void csvFile_keepsCellsAsTheyAreWritten() {
+    CsvFile file = CsvFile.parse("t.csv", "plane, eave_ft \n front ,007\n\"a, b\",\"9 1/4\"\"\"\n");
+    assertThat(file.header()).containsExactly("plane", "eave_ft");
+    assertThat(file.lines()).extracting(CsvFile.Line::number).containsExactly(2L, 3L);
+    assertThat(file.lines().get(0).cells()).containsExactly(" front ", "007");
+    assertThat(file.lines().get(1).cells()).containsExactly("a, b", "9 1/4\"");
+  }
+
+  @ParameterizedTest(name = "lines ending in {0}")
+  @ValueSource(strings = {"\n", "\r\n"})
+  void csvFile_countsLinesAsAnEditorDoes(String end) {
+    String text = String.join(end, "a,b", "1,2", "", "3,4", ",", "5,6");
+    for (String whole : new String[] {text, text + end}) {
+      CsvFile file = CsvFile.parse("t.csv", whole);
+      assertThat(file.lines()).extracting(CsvFile.Line::number).containsExactly(2L, 4L, 6L);
+      assertThat(file.lines().get(2).cells()).containsExactly("5", "6");
+    }
+  }
+
+  @Test
+  void csvFile_fillsUpShortLines() {
+    CsvFile file = CsvFile.parse("t.csv", "a,b,c\n1\n");
+    assertThat(file.lines().get(0).cells()).containsExactly("1", "", "");
+  }
+
+  @Test
+  void csvFile_refusesMoreCellsThanHeadings() {
+    assertThat(problemsOf("a,b\n1,2\n1,408.72,3\n1,2,3,4\n"))
+        .isEqualTo(
+            "t.csv, line 3: 3 cells under 2 headings; put cells with a comma in them in double"
+                + " quotes\n"
+                + "t.csv, line 4: 4 cells under 2 headings; put cells with a comma in them in"
+                + " double quotes");
+    assertThat(problemsOf("a;b\n1;2;3\n"))
+        .isEqualTo(
+            "t.csv, line 2: 3 cells under 2 headings; put cells with a semicolon in them in double"
+                + " quotes");
+  }
+
+  @ParameterizedTest(name = "[{0}]")
+  @ValueSource(strings = {"", "\n\n", BYTE_ORDER_MARK, "\r\n"})
+  void csvFile_refusesAnEmptyFile(String text) {
+    assertThat(problemsOf(text)).isEqualTo("t.csv: it is empty; its first line names the columns");
+  }
+
+  @Test
+  void csvFile_refusesAQuoteWithoutItsPartner() {
+    assertThat(problemsOf("a,b\n1,\"2\n3,4\n"))
+        .isEqualTo("t.csv: it cannot be told apart into cells: a double quote has no partner");
+  }
+
+  @Test
+  void csvFile_readsSemicolonsAndTheirDecimalComma() {
+    CsvFile file = CsvFile.parse("t.csv", "a;b\n38,5;1/2\n");
+    assertThat(file.lines().get(0).cells()).containsExactly("38,5", "1/2");
+    assertThat(file.readable("38,5")).isEqualTo("38.5");
+    assertThat(file.readable("-0,25")).isEqualTo("-0.25");
+    assertThat(file.readable("38.5")).isEqualTo("38.5");
+    assertThat(CsvFile.parse("t.csv", "a,b\n").readable("38,5")).isEqualTo("38,5");
+  }
+
+  @Test
+  void csvFile_readsTheBytesThatASpreadsheetProgramWrites() throws IOException {
+    Path file = folder.resolve("t.csv");
+    Files.writeString(file, BYTE_ORDER_MARK + "plane\r\nSüd\r\n");
+    assertThat(CsvFile.read(file).header()).containsExactly("plane");
+    assertThat(CsvFile.read(file).lines().get(0).cells()).containsExactly("Süd");
+  }
+
+  @Test
+  void csvFile_refusesTextThatIsNotUtf8() throws IOException {
+    Path file = folder.resolve("t.csv");
+    Files.write(file, "plane\nSüd\n".getBytes(StandardCharsets.ISO_8859_1));
+    assertThat(messageOf(file)).isEqualTo("t.csv: it is not UTF-8 text; save it as CSV UTF-8");
+  }
+
+  @Test
+  void csvFile_refusesAWorkbookUnderItsName() throws IOException {
+    Path file = folder.resolve("t.csv");
+    Files.write(file, new byte[] {'P', 'K', 3, 4, (byte) 0x80, (byte) 0xFF, 0});
+    assertThat(messageOf(file)).startsWith("t.csv: it is not UTF-8 text");
+  }
+
+  @Test
+  void csvFile_refusesAFileThatIsNotThere() {
+    assertThat(messageOf(folder.resolve("none.csv"))).isEqualTo("none.csv: there is no such file");
+    assertThat(messageOf(folder)).doesNotContain("\n").contains("it cannot be read");
+  }
+
+  private static String problemsOf(String text) {
+    return catchThrowableOfType(ProblemsException.class, () -> CsvFile.parse("t.csv", text))
+        .getMessage();
+  }
+
+  private static String messageOf(Path file) {
+    return catchThrowableOfType(ProblemsException.class, () -> CsvFile.read(file)).getMessage();
+  }
+}

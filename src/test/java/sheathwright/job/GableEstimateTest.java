@@ -1,0 +1,75 @@
+package sheathwright.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+
+/** The demo job of the simple gable: invented figures, worked out by hand beside each. */
+class GableEstimateTest {
+
+  private static final double DIGITS = 1e-9;
+
+  private static final Estimate GABLE = new Estimate(JobText.demo("quince-hollow").job());
+
+  @Test
+  void gable_hasTwoPlanes() {
+    // 42 ft of eave, 16 ft 9-1/4 in of slope: 1,408.75 sq ft
+    assertThat(GABLE.deckArea().value())
+        .isCloseTo(2 * 42 * (16 + 9.25 / 12), within(DIGITS))
+        .isCloseTo(1408.75, within(DIGITS));
+  }
+
+  @Test
+  void gable_quotesNinetySixForAPlannedSheetAndMoreForAnExtraOne() {
+    double material = 38.50 * 1.05 + 43 * 0.02; // 41.285
+    double tip = 45 / 2000.0 * 78; // 1.755
+    double planned = (material * 1.065 + 0.55 * 46 + tip) * 1.18 / 0.88; // 95.2361
+    double extra = (material * 1.065 + 0.90 * 46 + tip) * 1.18 / 0.88; // 116.8247
+    assertThat(GABLE.nailsInASheet().value()).isEqualTo(43);
+    assertThat(GABLE.plannedSheet().exact().value()).isCloseTo(planned, within(DIGITS));
+    assertThat(GABLE.plannedSheet().quoted().value()).isEqualTo(96);
+    assertThat(GABLE.extraSheet().exact().value()).isCloseTo(extra, within(DIGITS));
+    assertThat(GABLE.extraSheet().quoted().value()).isEqualTo(117);
+  }
+
+  @Test
+  void gable_costsTheHomeownerItsThreeLines() {
+    assertThat(GABLE.total().value()).isEqualTo(10_420 + 165 + 3 * 96).isEqualTo(10_873);
+  }
+
+  /**
+   * The rafters by hand: 875 psi in bending (NDS 2018 Table 4A, spruce-pine-fir no. 2, read second
+   * hand) × 1.25 for a roof live load × 1.3 for a 2x6 × 1.15 for many like ones; 30 psf on 16 in.
+   */
+  @Test
+  void gable_hasRaftersWithinTheScreeningLimits() {
+    double load = 30 * 16 / 144.0; // lb/in
+    double stress = load * Math.pow(14 * 12, 2) / 8 / (1.5 * 5.5 * 5.5 / 6);
+    double allowed = 875 * 1.25 * 1.3 * 1.15;
+    assertThat(GABLE.rafterCheck().orElseThrow().bending().ratio().value())
+        .isCloseTo(stress / allowed, within(DIGITS)) // 0.951
+        .isLessThan(1);
+    assertThat(GABLE.verdict().orElseThrow().plain()).isEqualTo("within the screening limits");
+  }
+
+  /** Five in a hundred to spare: 3 × 1.05 = 3.15 sheets; 3 × 43 × 1.05 = 135 nails of 2,500. */
+  @Test
+  void gable_ordersFourSheetsAndABoxOfNails() {
+    assertThat(GABLE.order().rows()).hasSize(2);
+    assertThat(GABLE.order().rows().get(0).get(4).plain()).isEqualTo("4");
+    assertThat(GABLE.order().rows().get(1).get(4).plain()).isEqualTo("1");
+  }
+
+  @Test
+  void gable_tiesOut() {
+    assertThat(GABLE.ties())
+        .hasSizeGreaterThan(5)
+        .allSatisfy(tie -> assertThat(tie.holds().holds()).as(tie.what()).isTrue());
+  }
+
+  @Test
+  void gable_hasNothingToLevel() {
+    assertThat(GABLE.rafterLevelling()).isEmpty();
+  }
+}

@@ -1,0 +1,102 @@
+package sheathwright.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+/** Keys that belong together are given together; some of them only if the job asks for them. */
+class JobGroupsTest {
+
+  private static final String[] RAFTERS = {
+    "species,spruce-pine-fir,",
+    "grade,no-2,",
+    "rafter_size,2x6,",
+    "value_set,nds2018,",
+    "span_ft,12-0,",
+    "bearing_in,1-1/2,",
+    "load,roof-live,",
+    "live_psf,20,",
+    "dead_psf,10,",
+    "deflection_limit,180,"
+  };
+
+  private static final String READINGS = "plane,rafter,drop_in,note\nfront,1,1/2,\n";
+
+  @Test
+  void job_mayLeaveItsRaftersOut() {
+    assertThat(JobText.small().job().knowsItsRafters()).isFalse();
+    assertThat(JobText.small().withLines("job", RAFTERS).job().knowsItsRafters()).isTrue();
+  }
+
+  @Test
+  void job_givesItsRaftersWholeOrNotAtAll() {
+    assertThat(JobText.small().withLines("job", RAFTERS[0], RAFTERS[2]).problems())
+        .containsExactly(
+            "job.csv: grade is missing: Rafter grade",
+            "job.csv: value_set is missing: Edition of the design values",
+            "job.csv: span_ft is missing: Rafter span, clear, on the flat",
+            "job.csv: bearing_in is missing: Seat on the plate",
+            "job.csv: load is missing: Kind of live load",
+            "job.csv: live_psf is missing: Live load on the flat",
+            "job.csv: dead_psf is missing: Dead load on the flat",
+            "job.csv: deflection_limit is missing: Span divided by this may sag");
+  }
+
+  @Test
+  void job_withReadingsAsksForSistersTheirPricesAndHours() {
+    assertThat(JobText.small().withTable("readings", READINGS).problems())
+        .hasSize(8 + 3 + 2)
+        .allMatch(problem -> problem.contains(" is missing: "))
+        .contains(
+            "job.csv: sister_size is missing: Sister size",
+            "job.csv: sister_lap_in is missing: Sister runs on beyond the drop",
+            "prices.csv: sister_stick is missing: Sister stick",
+            "rates.csv: shim_h is missing: Shimmed rafter");
+  }
+
+  @Test
+  void job_withoutReadingsAsksForNoSisters() {
+    assertThat(JobText.small().job().levelsRafters()).isFalse();
+    assertThat(JobText.demo("mistwater-cottage").job().levelsRafters()).isTrue();
+  }
+
+  @Test
+  void job_saysWhichReadingIsWrong() {
+    JobText cottage =
+        JobText.demo("mistwater-cottage")
+            .withTable("readings", READINGS + "front,2,wet,\nfront,3,-1/8,\nfront,4,6-1/16,\n");
+    assertThat(cottage.problems())
+        .hasSize(3)
+        .anyMatch(
+            problem -> problem.startsWith("readings.csv, line 3, column drop_in: \"wet\" is "))
+        .contains(
+            "readings.csv, line 4, column drop_in: -1/8 is given; it must be from 0 to 6 in",
+            "readings.csv, line 5, column drop_in: 6-1/16 is given; it must be from 0 to 6 in");
+  }
+
+  @Test
+  void job_takesFactsAsTheyAreKnown() {
+    JobText unseen =
+        JobText.small()
+            .with("job", "looked_at,two sheets,\n", "")
+            .with("job", "not_looked_at,the rest,", "not_looked_at,,");
+    assertThat(unseen.problems()).isEmpty();
+    assertThat(unseen.job().knows("looked_at")).isFalse();
+  }
+
+  @Test
+  void job_takesColumnsInAnyOrderAndWordsInAnyCase() {
+    JobText turned =
+        JobText.small()
+            .withTable("prices", "note,usd,item\n,$40.00,sheet\n,.02,nail\n")
+            .withTable("planes", "slope_length_ft,plane,eave_ft\n\"12' 6\"\"\",front,21\n")
+            .with("job", "blocked_edges,no", "blocked_edges,NO")
+            .with("job", "base_roofing_usd,1000", "base_roofing_usd,\"1,000.00\"");
+    assertThat(turned.problems()).isEmpty();
+    Estimate estimate = new Estimate(turned.job());
+    assertThat(estimate.deckArea().value()).isEqualTo(12.5 * 21);
+    // The sheet costs what it did under the usual headings.
+    assertThat(estimate.total().value())
+        .isEqualTo(new Estimate(JobText.small().job()).total().value());
+  }
+}

@@ -1,0 +1,111 @@
+package sheathwright.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Whatever is wrong with a job's tables is said in one line: where, what was given, what may be.
+ */
+class JobProblemsTest {
+
+  @Test
+  void job_withNothingWrongIsRead() {
+    assertThat(JobText.small().problems()).isEmpty();
+  }
+
+  @ParameterizedTest(name = "{0}.csv: {2}")
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        // not a number
+        "job|valid_days,30|valid_days,soon|job.csv, line 8, column value: valid_days: \"soon\" is not a number",
+        "rates|tax_pct,5|tax_pct,five|rates.csv, line 5, column value: tax_pct: \"five\" is not a number",
+        "job|valid_days,30|valid_days,NaN|job.csv, line 8, column value: valid_days: \"NaN\" is not a number",
+        // out of its range, either side
+        "job|valid_days,30|valid_days,0|job.csv, line 8, column value: valid_days: 0 is given; it must be from 1 to 365",
+        "job|valid_days,30|valid_days,366|job.csv, line 8, column value: valid_days: 366 is given; it must be from 1 to 365",
+        "job|valid_days,30|valid_days,1e999|job.csv, line 8, column value: valid_days: 1e999 is given; it must be from 1 to 365",
+        "job|support_spacing_in,16|support_spacing_in,5-15/16|job.csv, line 15, column value: support_spacing_in: 5-15/16 is given; it must be from 6 to 96 in",
+        "rates|overhead_pct,20|overhead_pct,201|rates.csv, line 3, column value: overhead_pct: 201 is given; it must be from 0 to 200 %",
+        "prices|sheet,40|sheet,-40|prices.csv, line 2, column usd: sheet: -40 is given; it must be from 0 to 1000 $/sheet",
+        "planes|front,20,|front,501,|planes.csv, line 2, column eave_ft: 501 is given; it must be from 1 to 500 ft",
+        // not one of the words
+        "job|blocked_edges,no|blocked_edges,maybe|job.csv, line 18, column value: blocked_edges: \"maybe\" is given; it must be one of yes, no",
+        // a length that could be feet or inches
+        "planes|front,20,12,|front,20,12-3/8,|planes.csv, line 2, column slope_length_ft: \"12-3/8\" is not a length that can be read: it could be feet or inches here; write 1-0 3/8 or 1' 3/8\", or decimals of a foot",
+        // missing and empty
+        "job|valid_days,30,|valid_days,,|job.csv, line 8, column value: valid_days is missing: Days that the price holds",
+        "job|valid_days,30,\\n||job.csv: valid_days is missing: Days that the price holds",
+        "prices|nail,0.02,\\n||prices.csv: nail is missing: Sheet nail",
+        "planes|front,20,12,|front,,12,|planes.csv, line 2, column eave_ft: it is empty: Eave",
+        // headings
+        "prices|item,usd,note|item,price,note|prices.csv, line 1, column usd: this column is missing; the file has item, price, note",
+        "planes|plane,eave_ft,|plane,eave,|planes.csv, line 1, column eave_ft: this column is missing; the file has plane, eave, slope_length_ft, note",
+        "planes|,note|,colour|planes.csv, line 1, column colour: this column is not known; the table has plane, eave_ft, slope_length_ft and note",
+        // unknown and doubled keys
+        "prices|nail,0.02,|nail,0.02,\\nglue,3,|prices.csv, line 4, column item: \"glue\" is not known; it must be one of sheet, nail, sister_stick, sister_nail, shim",
+        "prices|nail,0.02,|nail,0.02,\\nnail,0.03,|prices.csv, line 4, column item: \"nail\" stands twice"
+      })
+  void job_saysInOneLineWhatIsWrong(String table, String text, String spoiled, String said) {
+    assertThat(
+            JobText.small()
+                .with(table, unescaped(text), spoiled == null ? "" : unescaped(spoiled))
+                .problems())
+        .contains(said)
+        .allSatisfy(problem -> assertThat(problem).doesNotContain("\n"));
+  }
+
+  @Test
+  void job_saysHowManyKindsOfKeysThereAre() {
+    assertThat(JobText.small().withLines("job", "collor,red,").problems())
+        .singleElement()
+        .asString()
+        .startsWith(
+            "job.csv, line 19, column key: \"collor\" is not known; it must be one of job_name,"
+                + " customer,")
+        .contains("rafter_size", "sister_lap_in");
+  }
+
+  @Test
+  void job_saysEverythingThatIsWrongWithAFileAtOnce() {
+    JobText five =
+        JobText.small()
+            .with("job", "valid_days,30", "valid_days,soon")
+            .with("job", "permit_usd,100", "permit_usd,-1")
+            .with("job", "edge_spacing_in,6", "edge_spacing_in,600")
+            .with("job", "blocked_edges,no", "blocked_edges,perhaps")
+            .withLines("job", "roof_colour,red,");
+    assertThat(five.problems()).hasSize(5);
+  }
+
+  @Test
+  void job_saysEverythingThatIsWrongWithAllFilesAtOnce() {
+    JobText four =
+        JobText.small()
+            .with("job", "valid_days,30", "valid_days,soon")
+            .with("planes", "front,20", "front,wide")
+            .with("prices", "sheet,40", "sheet,dear")
+            .with("rates", "margin_pct,10", "margin_pct,99");
+    assertThat(four.problems())
+        .hasSize(4)
+        .anyMatch(problem -> problem.startsWith("job.csv, line 8,"))
+        .anyMatch(problem -> problem.startsWith("planes.csv, line 2,"))
+        .anyMatch(problem -> problem.startsWith("prices.csv, line 2,"))
+        .anyMatch(problem -> problem.startsWith("rates.csv, line 4,"));
+  }
+
+  @Test
+  void job_needsAtLeastOnePlane() {
+    assertThat(
+            JobText.small().withTable("planes", "plane,eave_ft,slope_length_ft,note\n").problems())
+        .containsExactly("planes.csv: it has no lines under its heading");
+  }
+
+  private static String unescaped(String text) {
+    return text.replace("\\n", "\n");
+  }
+}
