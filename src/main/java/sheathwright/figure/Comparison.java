@@ -14,6 +14,18 @@ enum Comparison {
       return order < 0;
     }
   },
+  AT_LEAST("≥", ">=") {
+    @Override
+    boolean holds(int order) {
+      return order >= 0;
+    }
+  },
+  MORE_THAN(">", ">") {
+    @Override
+    boolean holds(int order) {
+      return order > 0;
+    }
+  },
   EQUAL_TO("=", "=") {
     @Override
     boolean holds(int order) {

@@ -205,12 +205,12 @@ public final class Figure<Q extends Quantity> implements Traced {
 
   /** Whether this is the other or more. */
   public Condition isAtLeast(Figure<?> other) {
-    return other.isAtMost(this);
+    return Condition.compared(Comparison.AT_LEAST, this, like(other, "compared with"));
   }
 
   /** Whether this is more than the other. */
   public Condition isMoreThan(Figure<?> other) {
-    return other.isLessThan(this);
+    return Condition.compared(Comparison.MORE_THAN, this, like(other, "compared with"));
   }
 
   /** Whether the two are the same to 15 digits. */

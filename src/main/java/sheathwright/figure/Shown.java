@@ -65,7 +65,7 @@ public final class Shown {
 
   private static String money(double dollars, Unit<?> unit) {
     String most = "#".repeat(Math.max(0, unit.decimals() - 2));
-    return format("#,##0.00" + most, dollars);
+    return format("#,##0.00" + most, Rounding.halfUp(dollars, unit.decimals()));
   }
 
   private static String grouped(double number, int decimals) {

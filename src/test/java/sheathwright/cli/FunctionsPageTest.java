@@ -1,0 +1,20 @@
+package sheathwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import sheathwright.catalog.Catalog;
+import sheathwright.catalog.Reference;
+
+class FunctionsPageTest {
+
+  @Test
+  void thePage_isWhatTheCommandWritesToday() throws IOException {
+    assertThat(Files.readString(Path.of("docs", "functions.md")))
+        .as("run ./sheathwright functions --markdown > docs/functions.md")
+        .isEqualTo(Reference.document(Catalog.shipped().cards()));
+  }
+}
