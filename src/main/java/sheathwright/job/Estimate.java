@@ -14,6 +14,7 @@ import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Pieces;
+import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Source;
@@ -56,6 +57,9 @@ public final class Estimate {
       Figure.constant("sheet_length_in", 96, Units.INCH, Source.derived("4 ft by 8 ft"));
   private static final Figure<Length> SHEET_WIDTH =
       Figure.constant("sheet_width_in", 48, Units.INCH, Source.derived("4 ft by 8 ft"));
+
+  private static final Figure<Ratio> MOST_WITH_WASTE =
+      Figure.constant("most_sheets_with_waste", 1.25, Units.RATIO, Source.COMMON_PRACTICE);
 
   private final Job job;
   private final Roll planes;
@@ -162,6 +166,13 @@ public final class Estimate {
         named("shim", RafterWork.shimPrice(job)));
   }
 
+  /** That the price does not hold more sheets than the deck could take. */
+  public Tie sheetsTie() {
+    return new Tie(
+        "The sheets in the price are at most a quarter more than the deck's area takes",
+        plannedSheets.isAtMost(deckSheets.times(MOST_WITH_WASTE)));
+  }
+
   /** What must hold for the sums to tie and the prices to make sense. */
   public List<Tie> ties() {
     List<Tie> ties = new ArrayList<>();
@@ -169,10 +180,7 @@ public final class Estimate {
         new Tie(
             "The lines of the quote add up to its total",
             quote.sumOfLines().isTheSameAs(quote.total())));
-    ties.add(
-        new Tie(
-            "The sheets in the price are not more than the deck has",
-            plannedSheets.isAtMost(deckSheets)));
+    ties.add(sheetsTie());
     ties.add(
         new Tie(
             "A planned sheet sells for at least its cost",

@@ -46,6 +46,7 @@ final class Book {
   private final List<Listing> listings = new ArrayList<>();
   private final Map<Step.Guarded, CellNotation.Guard> guards = new HashMap<>();
   private final List<Consumer<CellNotation>> unfinished = new ArrayList<>();
+  private final List<Runnable> drawings = new ArrayList<>();
   private final Map<Traced, Place> inputs = new LinkedHashMap<>();
 
   Book() {
@@ -106,6 +107,11 @@ final class Book {
 
   void listed(Listing listing) {
     listings.add(listing);
+  }
+
+  /** Does something once every cell is written, such as drawing what the cells hold. */
+  void afterwards(Runnable drawing) {
+    drawings.add(drawing);
   }
 
   void later(Consumer<CellNotation> write) {
@@ -172,6 +178,7 @@ final class Book {
     closure.tables().forEach(tables::table);
     CellNotation notation = CellNotation.alone(places, guards);
     unfinished.forEach(write -> write.accept(notation));
+    drawings.forEach(Runnable::run);
     validations();
     tabs.values().forEach(tab -> Page.finish(tab));
     return bytes();

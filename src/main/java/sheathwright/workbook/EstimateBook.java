@@ -85,7 +85,7 @@ public final class EstimateBook {
               tab.link("Rafters to sister", levelling.stock().pieces(), "");
               tab.link("Rafters to shim", levelling.shims(), "");
             });
-    estimate.verdict().ifPresent(verdict -> tab.linkedCaution("The rafters", verdict));
+    estimate.verdict().ifPresent(verdict -> tab.linkedVerdict("The rafters", verdict));
     tab.heading("How to use this workbook");
     tab.paragraph(
         "Straw-coloured cells with a frame are inputs: change them and everything follows. All other cells are formulas or"

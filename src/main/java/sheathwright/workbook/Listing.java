@@ -57,6 +57,14 @@ final class Listing {
     return new Place(tab.name(), firstLine + row, owned.get(row).get(value), "");
   }
 
+  Tab tab() {
+    return tab;
+  }
+
+  int firstLine() {
+    return firstLine;
+  }
+
   Roll roll() {
     return roll;
   }

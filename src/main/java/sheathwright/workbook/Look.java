@@ -30,6 +30,7 @@ final class Look {
     TEXT,
     NOTE,
     CAUTION,
+    VERDICT,
     INPUT,
     INPUT_TEXT,
     RESULT,
@@ -91,7 +92,7 @@ final class Look {
         framed(style);
         style.setLocked(false);
       }
-      case RESULT, RESULT_TEXT, LABEL, UNIT -> under(style, BorderStyle.HAIR, LINE);
+      case RESULT, RESULT_TEXT, LABEL, UNIT, VERDICT -> under(style, BorderStyle.HAIR, LINE);
       case TOTAL, TOTAL_LABEL -> {
         style.setBorderTop(BorderStyle.THIN);
         style.setTopBorderColor(BARK);
@@ -100,7 +101,10 @@ final class Look {
       default -> {}
     }
     style.setAlignment(alignment(part));
-    if (part == Part.UNIT || part == Part.NOTE || part == Part.RESULT_TEXT) {
+    if (part == Part.UNIT
+        || part == Part.NOTE
+        || part == Part.RESULT_TEXT
+        || part == Part.VERDICT) {
       style.setIndention((short) 1);
     }
     if (part == Part.INPUT_TEXT) {
@@ -133,7 +137,8 @@ final class Look {
         font.setBold(true);
         font.setColor(BARK);
       }
-      case COLUMN_HEAD, COLUMN_HEAD_RIGHT, TOTAL, TOTAL_LABEL, STATUS -> font.setBold(true);
+      case COLUMN_HEAD, COLUMN_HEAD_RIGHT, TOTAL, TOTAL_LABEL, STATUS, VERDICT ->
+          font.setBold(true);
       case NOTE -> {
         font.setFontHeightInPoints((short) 9);
         font.setColor(STONE);

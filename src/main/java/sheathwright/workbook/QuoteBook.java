@@ -2,7 +2,6 @@ package sheathwright.workbook;
 
 import java.util.List;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
@@ -48,9 +47,7 @@ public final class QuoteBook {
         new Estimate.Tie(
             "The lines add up to the total",
             quote.roll().sum("amount_usd", Units.USD).isTheSameAs(quote.total())),
-        new Estimate.Tie(
-            "The sheets in the price are not more than the deck has",
-            estimate.plannedSheets().isAtMost(estimate.deckSheets())),
+        estimate.sheetsTie(),
         new Estimate.Tie(
             "The total is not more than the worst case",
             quote.total().isAtMost(quote.worstCase())));
@@ -69,15 +66,15 @@ public final class QuoteBook {
 
     known(known);
     buy(buy);
-    costs(costs);
+    Listing lines = costs(costs);
     Sections.proof(proof, estimate);
     selfcheck.write(check, List.of(quote.total(), quote.worstCase()));
-    front(front);
+    front(front, lines);
     Sections.titles(book, selfcheck);
     return book.finished(working, tables);
   }
 
-  private void front(Tab tab) {
+  private void front(Tab tab, Listing lines) {
     tab.heading("Your quote");
     for (String fact : FACTS) {
       tab.link(Sections.label(job, fact), job.text(fact), "");
@@ -96,9 +93,11 @@ public final class QuoteBook {
         .verdict()
         .ifPresent(
             verdict -> {
-              tab.linkedCaution("Your rafters", verdict);
+              tab.linkedVerdict("Your rafters", verdict);
               tab.paragraph(Cautions.SCREENING + " " + Cautions.SISTERS);
             });
+    tab.heading("Where the money goes");
+    LinesChart.draw(book, tab, lines);
     tab.heading("Why a price for sheets that nobody has seen");
     tab.paragraph(
         "The wood deck under the old roof cannot be seen until the roof is off. So the price holds a number of sheets, and"
@@ -152,13 +151,13 @@ public final class QuoteBook {
     Sections.sisterStock(tab, estimate);
   }
 
-  private void costs(Tab tab) {
-    Sections.lines(tab, quote);
+  private Listing costs(Tab tab) {
+    Listing lines = Sections.lines(tab, quote);
     tab.heading("If more is found");
     tab.link("An extra sheet", quote.extraSheet(), "");
     tab.link("Credit for a sheet not needed", quote.credit(), "");
     tab.entry("Sheets that could still turn out bad", quote.mostExtraSheets(), "all of the deck");
     tab.total("At the very worst", quote.worstCase(), "every sheet of the deck replaced");
-    tab.paragraph("Source of the prices: " + Source.given("as quoted") + ".");
+    return lines;
   }
 }

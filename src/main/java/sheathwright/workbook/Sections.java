@@ -101,13 +101,15 @@ final class Sections {
             });
   }
 
-  static void lines(Tab tab, QuoteLines quote) {
+  static Listing lines(Tab tab, QuoteLines quote) {
     tab.heading("The quote");
-    tab.list(
-        quote.roll(),
-        List.of("For", "How many", "Unit", "Each", "Amount"),
-        units(null, Units.RATIO, null, Units.USD, Units.USD));
+    Listing lines =
+        tab.list(
+            quote.roll(),
+            List.of("For", "How many", "Unit", "Each", "Amount"),
+            units(null, Units.RATIO, null, Units.USD, Units.USD));
     tab.listTotal("Total", quote.total(), 4);
+    return lines;
   }
 
   static void proof(Tab tab, Estimate estimate) {

@@ -29,10 +29,10 @@ final class Tab {
   /** Where a tab's own lines begin, below its title and the state of the self-check. */
   static final int FIRST_LINE = 3;
 
-  private static final int CHARACTERS_A_LINE = 112;
-  private static final int NOTE_CHARACTERS = 46;
-  private static final int STEP_CHARACTERS = 58;
-  private static final int SOURCE_CHARACTERS = 34;
+  private static final int CHARACTERS_A_LINE = 122;
+  private static final int NOTE_CHARACTERS = 52;
+  private static final int STEP_CHARACTERS = 76;
+  private static final int SOURCE_CHARACTERS = 46;
   private static final float LINE_HEIGHT = 13.5f;
 
   private final Book book;
@@ -109,11 +109,12 @@ final class Tab {
   }
 
   /** A value whose place is elsewhere and that must not be overlooked. */
-  void linkedCaution(String label, Traced value) {
+  void linkedVerdict(String label, Traced value) {
     text(next, 0, label, Part.LABEL);
     Cell cell = cell(next, 1);
-    cell.setCellStyle(book.look().of(Part.CAUTION));
-    across(next++, 1, columns - 1, Part.CAUTION);
+    cell.setCellStyle(book.look().of(Part.VERDICT));
+    Validation.redIfItSaysStop(sheet, cell.getAddress());
+    across(next++, 1, columns - 1, Part.VERDICT);
     book.later(notation -> book.writeLink(cell, value, notation));
   }
 

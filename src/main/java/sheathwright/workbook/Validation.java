@@ -1,9 +1,14 @@
 package sheathwright.workbook;
 
+import org.apache.poi.ss.usermodel.ConditionalFormattingRule;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationConstraint;
 import org.apache.poi.ss.usermodel.DataValidationConstraint.OperatorType;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
+import org.apache.poi.ss.usermodel.IndexedColors;
+import org.apache.poi.ss.usermodel.SheetConditionalFormatting;
+import org.apache.poi.ss.util.CellAddress;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import sheathwright.figure.Choice;
@@ -44,6 +49,16 @@ final class Validation {
               OperatorType.BETWEEN, Shown.plain(limits.least()), Shown.plain(limits.most())),
           limits.inWords() + " " + ((Figure<?>) input).unit());
     }
+  }
+
+  /** A verdict that begins with STOP says so in red as well. */
+  static void redIfItSaysStop(XSSFSheet sheet, CellAddress cell) {
+    SheetConditionalFormatting formatting = sheet.getSheetConditionalFormatting();
+    ConditionalFormattingRule rule =
+        formatting.createConditionalFormattingRule("LEFT(" + cell + ",4)=\"STOP\"");
+    rule.createFontFormatting().setFontColorIndex(IndexedColors.DARK_RED.index);
+    CellRangeAddress[] where = {CellRangeAddress.valueOf(cell.formatAsString())};
+    formatting.addConditionalFormatting(where, rule);
   }
 
   private static Limits narrower(Limits own, Limits byFunction) {

@@ -2,6 +2,8 @@ package sheathwright.workbook;
 
 import java.util.List;
 import java.util.Map;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Working;
 import sheathwright.workbook.Look.Part;
@@ -39,9 +41,10 @@ final class WorkingPage {
 
   private static String label(Traced step) {
     if (step.isNamed()) {
-      return step.symbol().equals(step.name().replace('_', ' '))
-          ? step.symbol()
-          : sheathwright.figure.Shown.inWords(step.name());
+      String words = Shown.inWords(step.name());
+      boolean hasLetter =
+          !step.symbol().equals(words) && Character.isLetter(step.symbol().charAt(0));
+      return hasLetter && step instanceof Figure<?> ? words + ", " + step.symbol() : words;
     }
     String symbols = Working.symbols(step);
     return symbols.isEmpty() ? step.symbol() : symbols;
