@@ -85,7 +85,7 @@ public final class Catalog {
   }
 
   /** The number of single letters to change, put in or take out to make one word of the other. */
-  static int distance(String left, String right) {
+  public static int distance(String left, String right) {
     int[] above = new int[right.length() + 1];
     Arrays.setAll(above, column -> column);
     for (int row = 1; row <= left.length(); row++) {

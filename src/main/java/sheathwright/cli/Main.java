@@ -1,14 +1,20 @@
 package sheathwright.cli;
 
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import sheathwright.figure.RefusedException;
 import sheathwright.job.ProblemsException;
+import sheathwright.repl.Prompt;
+import sheathwright.repl.Script;
 
 /** The command line. Results go to standard output, messages to standard error. */
 @Command(
@@ -21,6 +27,7 @@ import sheathwright.job.ProblemsException;
     subcommands = {
       QuoteCommand.class,
       FillCommand.class,
+      RunCommand.class,
       FunctionsCommand.class,
       ExplainCommand.class
     },
@@ -29,7 +36,7 @@ import sheathwright.job.ProblemsException;
       "Exit status: 0 done, 2 wrong use, 3 input refused, 1 a fault of the program's own.",
       "Results are planning help: local code and licensed practice decide."
     })
-public final class Main implements Runnable {
+public final class Main implements Callable<Integer> {
 
   /** The input was refused. */
   static final int REFUSED = 3;
@@ -56,9 +63,16 @@ public final class Main implements Runnable {
   }
 
   @Override
-  public void run() {
-    throw new ParameterException(
-        spec.commandLine(), "name a command: quote, fill, functions or explain");
+  public Integer call() throws IOException {
+    if (System.console() != null) {
+      Path home = Path.of(System.getProperty("user.home"));
+      Prompt.open(home.resolve(".sheathwright_history"));
+      return 0;
+    }
+    PrintWriter out = spec.commandLine().getOut();
+    BufferedReader in =
+        new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+    return Script.pipe(in, out, spec.commandLine().getErr()) ? 0 : REFUSED;
   }
 
   private static int said(

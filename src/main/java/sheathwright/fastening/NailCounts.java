@@ -98,7 +98,9 @@ public final class NailCounts {
             .as("nails_on_a_blocked_edge", Units.RATIO);
     var onLongEdges =
         Figure.choose(
-                blockedEdges.choice().is(YesNo.YES), TWO.times(onBlocking).in(Units.RATIO), NONE)
+                blockedEdges.choice().argument("blocked_edges").is(YesNo.YES),
+                TWO.times(onBlocking).in(Units.RATIO),
+                NONE)
             .as("nails_on_long_edges", Units.RATIO);
 
     var nails =

@@ -61,6 +61,13 @@ public final class Choice<E> implements Traced, OneOf<E> {
     return as(newName, source);
   }
 
+  /** This argument; a word named in passing takes the parameter's name, any other keeps its own. */
+  public Choice<E> argument(String parameter) {
+    boolean isPassing =
+        step instanceof Step.Given given && given.role() == Step.Given.Role.LITERAL && !isNamed();
+    return isPassing ? as(parameter) : this;
+  }
+
   /** The same word under a name, with the rule that made it. */
   public Choice<E> as(String newName, Source newSource) {
     return new Choice<>(newName, value, refusal, step, newSource);

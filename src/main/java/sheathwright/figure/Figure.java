@@ -17,7 +17,8 @@ import sheathwright.figure.Step.Given.Role;
 public final class Figure<Q extends Quantity> implements Traced {
 
   private static final Figure<Quantity.Ratio> TWO = of(2, Units.RATIO);
-  private static final Figure<Quantity.Ratio> THREE = of(3, Units.RATIO);
+  private static final Figure<Quantity.Ratio> THREE =
+      constant("exponent_3", 3, Units.RATIO, Source.derived("cube")).symbol("3");
 
   private final String name;
   private final String symbol;

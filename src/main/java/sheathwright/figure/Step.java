@@ -185,7 +185,7 @@ public sealed interface Step {
     @Override
     public List<Traced> operands() {
       List<Traced> keys = new ArrayList<>(rowKeys);
-      if (column.step() instanceof Given given && given.role() == Given.Role.LITERAL) {
+      if (isFixed()) {
         return keys;
       }
       keys.add(column);
@@ -200,10 +200,15 @@ public sealed interface Step {
               .collect(joining(", ", "%s [".formatted(headed()), "]")));
     }
 
+    /** Whether the column is always the same one, and not itself a choice. */
+    private boolean isFixed() {
+      return !column.isNamed()
+          && column.step() instanceof Given given
+          && given.role() == Given.Role.LITERAL;
+    }
+
     private String headed() {
-      return operands().size() == rowKeys.size()
-          ? Shown.inWords(column.plain()) + " in " + table.title()
-          : table.title();
+      return isFixed() ? Shown.inWords(column.plain()) + " in " + table.title() : table.title();
     }
 
     @Override
@@ -211,7 +216,7 @@ public sealed interface Step {
       String key =
           rowKeys.stream().map(part -> notation.of(part).text()).collect(joining("&\"|\"&"));
       String row = "MATCH(%s,%s,0)".formatted(key, table.keyRange());
-      return operands().size() == rowKeys.size()
+      return isFixed()
           ? Written.whole("INDEX(%s,%s)".formatted(table.columnRange(column.plain()), row))
           : Written.whole(
               "INDEX(%s,%s,MATCH(%s,%s,0))"

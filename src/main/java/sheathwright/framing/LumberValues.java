@@ -36,10 +36,14 @@ final class LumberValues {
       OneOf<Grade> grade,
       OneOf<LumberSize> size,
       OneOf<ValueSet> valueSet) {
-    this.species = species;
-    this.grade = grade;
-    this.size = size;
-    this.valueSet = valueSet;
+    this.species = species.choice().argument("species");
+    this.grade = grade.choice().argument("grade");
+    this.size = size.choice().argument("size");
+    this.valueSet = valueSet.choice().argument("value_set");
+  }
+
+  OneOf<LumberSize> size() {
+    return size;
   }
 
   Figure<Stress> bending() {

@@ -89,8 +89,8 @@ final class Rafter {
             .symbol("n");
 
     var values = new LumberValues(species, grade, size, valueSet);
-    thickness = DressedSizes.thickness(size).as("thickness_in", Units.INCH).symbol("b");
-    width = DressedSizes.width(size).as("depth_in", Units.INCH).symbol("d");
+    thickness = DressedSizes.thickness(values.size()).as("thickness_in", Units.INCH).symbol("b");
+    width = DressedSizes.width(values.size()).as("depth_in", Units.INCH).symbol("d");
     area = thickness.times(width).as("section_sq_in", Units.SQUARE_INCH).symbol("A");
     sectionModulus =
         thickness
@@ -105,7 +105,10 @@ final class Rafter {
             .as("second_moment_in4", Units.INCH_TO_THE_FOURTH)
             .symbol("I");
 
-    var cd = LumberValues.loadDuration(load).as("load_duration_factor", Units.RATIO).symbol("C_D");
+    var cd =
+        LumberValues.loadDuration(load.choice().argument("load"))
+            .as("load_duration_factor", Units.RATIO)
+            .symbol("C_D");
     var cf = values.sizeFactor().as("size_factor", Units.RATIO).symbol("C_F");
     var cr =
         Figure.choose(s.isAtMost(REPETITIVE_SPACING), REPETITIVE, ALONE)

@@ -82,7 +82,9 @@ public final class Sisters {
       @Column(value = "sister_size", preset = "2x6") OneOf<LumberSize> sisterSize,
       @Column(value = "nail_spacing_in", preset = "12") Figure<Length> nailSpacing,
       @Column(value = "nail_rows", preset = "2") Figure<Ratio> nailRows) {
-    var depth = DressedSizes.width(sisterSize).as("sister_depth_in", Units.INCH);
+    var depth =
+        DressedSizes.width(sisterSize.choice().argument("sister_size"))
+            .as("sister_depth_in", Units.INCH);
     var measured =
         sag.within(
             "sag_in",

@@ -24,6 +24,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Step;
+import sheathwright.figure.Step.Given.Role;
 import sheathwright.figure.Table;
 import sheathwright.figure.Traced;
 
@@ -46,6 +47,8 @@ final class Book {
   private final List<Listing> listings = new ArrayList<>();
   private final Map<Step.Guarded, CellNotation.Guard> guards = new HashMap<>();
   private final List<Consumer<CellNotation>> unfinished = new ArrayList<>();
+  private final Map<Traced, String> called = new LinkedHashMap<>();
+  private boolean literalsAreInputs;
   private final List<Runnable> drawings = new ArrayList<>();
   private final Map<Traced, Place> inputs = new LinkedHashMap<>();
 
@@ -77,6 +80,27 @@ final class Book {
     return tabs.values();
   }
 
+  /** Lets numbers typed in passing be inputs, as in a session, and not constants. */
+  void takeLiteralsAsInputs() {
+    literalsAreInputs = true;
+  }
+
+  /** Gives a value another name than its own. */
+  void call(Traced value, String name) {
+    called.put(value, name);
+  }
+
+  boolean hasPlace(Traced value) {
+    return places.containsKey(value);
+  }
+
+  /** Whether whoever holds the workbook may change it. */
+  boolean isInput(Traced value) {
+    return value.step() instanceof Step.Given given
+        && (given.role() == Role.INPUT
+            || given.role() == Role.LITERAL && literalsAreInputs && places.containsKey(value));
+  }
+
   Place placed(Traced value, Tab tab, int row, int column) {
     roots.add(value);
     return placed(value, tab, row, column, tab.name());
@@ -86,7 +110,8 @@ final class Book {
     if (places.containsKey(value)) {
       throw new IllegalStateException(value.name() + " already stands at " + places.get(value));
     }
-    String wanted = value.isNamed() ? value.name() : "step_" + (row + 1);
+    String own = value.isNamed() ? value.name() : "step_" + (row + 1);
+    String wanted = called.getOrDefault(value, own);
     Place place = new Place(tab.name(), row, column, names.taken(wanted, owner));
     define(place.name(), place.absolute());
     places.put(value, place);
@@ -165,7 +190,7 @@ final class Book {
       listing.settle(places);
     }
     Set<Traced> standing = standing();
-    Closure closure = new Closure(standing);
+    Closure closure = new Closure(standing, literalsAreInputs);
     List<Traced> all = new ArrayList<>(roots);
     for (Listing listing : listings) {
       listing.roll().rows().forEach(all::addAll);
@@ -174,7 +199,14 @@ final class Book {
     for (Traced root : all) {
       closure.gather(heading(root), root);
     }
+    closure.argumentNames().forEach(this::call);
     new WorkingPage(working).write(closure);
+    places.forEach(
+        (value, place) -> {
+          if (isInput(value)) {
+            inputs.put(value, place);
+          }
+        });
     closure.tables().forEach(tables::table);
     CellNotation notation = CellNotation.alone(places, guards);
     unfinished.forEach(write -> write.accept(notation));
@@ -196,19 +228,13 @@ final class Book {
         for (Traced value : listing.roll().rows().get(row)) {
           if (listing.owns(row, value)) {
             standing.add(value);
-            if (Tab.isInput(value)) {
+            if (isInput(value)) {
               inputs.put(value, listing.place(row, value));
             }
           }
         }
       }
     }
-    places.forEach(
-        (value, place) -> {
-          if (Tab.isInput(value)) {
-            inputs.put(value, place);
-          }
-        });
     return standing;
   }
 
@@ -218,7 +244,7 @@ final class Book {
   }
 
   private void validations() {
-    Map<Traced, Limits> limits = GuardedInputs.limits(roots, listings);
+    Map<Traced, Limits> limits = GuardedInputs.limits(roots, listings, this::isInput);
     inputs.forEach(
         (value, place) ->
             Validation.of(

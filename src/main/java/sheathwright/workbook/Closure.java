@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Step;
@@ -23,6 +24,8 @@ import sheathwright.figure.Traced;
 final class Closure {
 
   private final Set<Traced> placed;
+  private final boolean literalsAreInputs;
+  private final Map<Traced, String> argumentNames = new LinkedHashMap<>();
   private final Uses uses = new Uses();
   private final Set<Traced> seen = Collections.newSetFromMap(new IdentityHashMap<>());
   private final Map<String, List<Traced>> steps = new LinkedHashMap<>();
@@ -31,8 +34,9 @@ final class Closure {
   private final Set<Roll> rolls = Collections.newSetFromMap(new IdentityHashMap<>());
   private final List<Roll> unlisted = new ArrayList<>();
 
-  Closure(Set<Traced> placed) {
+  Closure(Set<Traced> placed, boolean literalsAreInputs) {
     this.placed = placed;
+    this.literalsAreInputs = literalsAreInputs;
   }
 
   /**
@@ -55,11 +59,16 @@ final class Closure {
     if (!seen.add(node)) {
       return;
     }
+    nameArgument(node);
     for (Traced operand : node.step().operands()) {
       visit(heading, operand);
     }
     note(node);
-    if (placed.contains(node) || !needsACell(node, uses.of(node))) {
+    boolean isTypedWord =
+        literalsAreInputs && node instanceof Choice<?> && node.isNamed() && isLiteral(node);
+    boolean needsACell =
+        isTypedWord || argumentNames.containsKey(node) || needsACell(node, uses.of(node));
+    if (placed.contains(node) || !needsACell) {
       return;
     }
     if (node.step() instanceof Step.Given given && given.role() != Role.INPUT) {
@@ -67,6 +76,22 @@ final class Closure {
     } else {
       steps.computeIfAbsent(heading, key -> new ArrayList<>()).add(node);
     }
+  }
+
+  /**
+   * A number typed straight into a function is called after the parameter that it was typed for.
+   */
+  private void nameArgument(Traced node) {
+    if (literalsAreInputs
+        && node.step() instanceof Step.Guarded guard
+        && isLiteral(guard.argument())
+        && !placed.contains(guard.argument())) {
+      argumentNames.putIfAbsent(guard.argument(), node.name());
+    }
+  }
+
+  private static boolean isLiteral(Traced node) {
+    return node.step() instanceof Step.Given given && given.role() == Role.LITERAL;
   }
 
   private void note(Traced node) {
@@ -93,6 +118,10 @@ final class Closure {
   /** Steps under the heading of the value that first needs them. */
   Map<String, List<Traced>> steps() {
     return steps;
+  }
+
+  Map<Traced, String> argumentNames() {
+    return argumentNames;
   }
 
   List<Traced> constants() {

@@ -13,7 +13,6 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Step;
-import sheathwright.figure.Step.Given.Role;
 import sheathwright.figure.Table;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
@@ -151,8 +150,14 @@ final class Tab {
     Cell cell = cell(next, 1);
     style(cell, value, part);
     book.later(notation -> book.write(cell, value, notation));
-    beside(next++, value, isInput(value) ? book.allowed(value) : "", note, part);
+    beside(next++, value, book.isInput(value) ? book.allowed(value) : "", note, part);
     return place;
+  }
+
+  /** A variable of a session, under its own name. */
+  void variable(String label, String cellName, Traced value, String how) {
+    book.call(value, cellName);
+    entry(label, value, how);
   }
 
   /** A value whose place is elsewhere. */
@@ -175,8 +180,8 @@ final class Tab {
 
   private void beside(int line, Traced value, String allowed, String note, Part part) {
     if (textual(value)) {
-      Part rest = isInput(value) ? Part.INPUT_TEXT : Part.RESULT_TEXT;
-      boolean isShort = isInput(value) && !isFreeText(value);
+      Part rest = book.isInput(value) ? Part.INPUT_TEXT : Part.RESULT_TEXT;
+      boolean isShort = book.isInput(value) && !isFreeText(value);
       across(line, 1, isShort ? 2 : columns - 1, rest);
       if (isShort) {
         noted(line, note);
@@ -270,7 +275,7 @@ final class Tab {
         book.later(
             notation -> {
               boolean own = listing.owns(row, value);
-              Part part = own && isInput(value) ? Part.INPUT : Part.RESULT;
+              Part part = own && book.isInput(value) ? Part.INPUT : Part.RESULT;
               cell.setCellStyle(book.look().of(textual(value) ? textOf(part) : part, value));
               if (own) {
                 book.write(cell, value, listing.notation(notation, row));
@@ -335,7 +340,7 @@ final class Tab {
   }
 
   private void style(Cell cell, Traced value, Part part) {
-    Part shown = isInput(value) ? Part.INPUT : part;
+    Part shown = book.isInput(value) ? Part.INPUT : part;
     cell.setCellStyle(book.look().of(textual(value) ? textOf(shown) : shown, value));
   }
 
@@ -347,10 +352,6 @@ final class Tab {
   Cell cell(int line, int column) {
     Cell cell = row(line).getCell(column);
     return cell == null ? row(line).createCell(column) : cell;
-  }
-
-  static boolean isInput(Traced value) {
-    return value.step() instanceof Step.Given given && given.role() == Role.INPUT;
   }
 
   private static boolean textual(Traced value) {

@@ -32,9 +32,11 @@ final class WorkingPage {
       }
     }
     if (!closure.constants().isEmpty()) {
-      tab.heading("constants");
+      tab.heading(
+          closure.argumentNames().isEmpty() ? "constants" : "typed in passing, and constants");
       for (Traced constant : closure.constants()) {
-        tab.step(label(constant), constant, "constant");
+        tab.step(
+            closure.argumentNames().getOrDefault(constant, label(constant)), constant, "typed");
       }
     }
   }

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import sheathwright.figure.Amounts;
 import sheathwright.figure.YesNo;
 
-/** The count held against nails set down one by one. Independent; seeded. */
+/** The count held against nails set down one by one. Independent; the same sheets each time. */
 class NailPlacementTest {
 
   /** Sixteenths of an inch keep the brute force exact: it never divides. */

@@ -1,6 +1,7 @@
 package sheathwright.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -83,7 +84,7 @@ class FilledTableTest {
     assertThat(spans.get(1)).as("a point in a grade is not one of our words").isEmpty();
   }
 
-  /** The same length four ways: 12 ft and a quarter inch; 3 in eight decimals of an inch. */
+  /** The same sister four ways: a sag of 1-5/8 in over 12 ft and a quarter inch. */
   @Test
   void filledTable_readsLengthsAsTradesmenWriteThem() {
     Filling filling =
@@ -91,17 +92,14 @@ class FilledTableTest {
             "sister_stock",
             SISTERS,
             "1-5/8,12-0 1/4,3/8,24,18",
-            "1 5/8,12' 0-1/4\"\"\",3/8,24,18".replace("12' 0-1/4\"\"\"", "\"12' 0-1/4\"\"\""),
+            "1 5/8,\"12' 0-1/4\"\"\",3/8,24,18",
             "1.625,12.0208333333333333,.375,24.0,18",
             "\"1-5/8\"\"\",\"144-1/4\"\"\",0.375,\"2' 0\"\"\",18");
     assertThat(filling.problems()).isEmpty();
     assertThat(filling.column("stock_ft")).containsOnly("14");
     assertThat(filling.column("nails")).containsOnly("468");
     assertThat(filling.column("near_miss_in"))
-        .allSatisfy(
-            miss ->
-                assertThat(Double.parseDouble(miss))
-                    .isCloseTo(0.25, org.assertj.core.api.Assertions.within(1e-9)));
+        .allSatisfy(miss -> assertThat(Double.parseDouble(miss)).isCloseTo(0.25, within(1e-9)));
   }
 
   @Test

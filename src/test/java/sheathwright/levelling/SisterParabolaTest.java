@@ -9,7 +9,10 @@ import org.junit.jupiter.api.Test;
 import sheathwright.figure.Amounts;
 import sheathwright.published.LumberSize;
 
-/** Sisters found by walking along a sagged rafter with a tape. Independent; seeded. */
+/**
+ * Sisters found by walking along a sagged rafter with a tape. Independent; the same rafters each
+ * time.
+ */
 class SisterParabolaTest {
 
   private static final int RAFTERS = 3_000;

@@ -1,0 +1,109 @@
+package sheathwright.repl;
+
+import static java.util.stream.Collectors.joining;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import sheathwright.figure.Check;
+import sheathwright.figure.Figure;
+import sheathwright.figure.RefusedException;
+
+/**
+ * Pictures in characters: what is used up of what is allowed, and lists of figures side by side.
+ */
+final class Bars {
+
+  private static final int WIDTH = 40;
+
+  private Bars() {}
+
+  /** One bar: its label, how long it is, where its limit lies if it has one, and what it says. */
+  private record Bar(String label, double length, String text) {}
+
+  static String of(Object result) {
+    List<Check> checks = checks(result);
+    if (!checks.isEmpty()) {
+      return ofChecks(checks);
+    }
+    if (result instanceof List<?> many && !many.isEmpty() && many.get(0) instanceof Figure<?>) {
+      return ofFigures(many);
+    }
+    throw new RefusedException(
+        "there is no picture of this yet; show draws a check, a function's checks, or a list of figures");
+  }
+
+  private static List<Check> checks(Object result) {
+    if (result instanceof Check check) {
+      return List.of(check);
+    }
+    if (!(result instanceof Record results)) {
+      return List.of();
+    }
+    return Arrays.stream(results.getClass().getRecordComponents())
+        .map(
+            component -> {
+              try {
+                return component.getAccessor().invoke(results);
+              } catch (ReflectiveOperationException impossible) {
+                throw new IllegalStateException(impossible);
+              }
+            })
+        .filter(Check.class::isInstance)
+        .map(Check.class::cast)
+        .toList();
+  }
+
+  private static String ofChecks(List<Check> checks) {
+    double longest =
+        Math.max(1, checks.stream().mapToDouble(c -> c.ratio().value()).max().orElse(1));
+    int limit = (int) Math.round(WIDTH / longest);
+    List<String> lines = new ArrayList<>();
+    int label = checks.stream().mapToInt(check -> check.what().length()).max().orElse(0);
+    for (Check check : checks) {
+      int length = (int) Math.round(WIDTH * check.ratio().value() / longest);
+      StringBuilder bar = new StringBuilder();
+      for (int i = 0; i < WIDTH + 1; i++) {
+        bar.append(i == limit ? '|' : i < length ? '#' : '.');
+      }
+      lines.add(
+          "%s  %s  %s %s"
+              .formatted(
+                  pad(check.what(), label),
+                  bar,
+                  check.ratio(),
+                  check.ok().holds() ? "ok" : "NOT ok"));
+    }
+    lines.add(pad("", label) + "  the mark | is all that is allowed");
+    return String.join("\n", lines);
+  }
+
+  private static String ofFigures(List<?> figures) {
+    List<Bar> bars =
+        figures.stream()
+            .filter(Objects::nonNull)
+            .map(each -> (Figure<?>) each)
+            .map(each -> new Bar(each.isNamed() ? each.symbol() : "", each.value(), each.shown()))
+            .toList();
+    double longest = bars.stream().mapToDouble(bar -> Math.abs(bar.length())).max().orElse(1);
+    int label = bars.stream().mapToInt(bar -> bar.label().length()).max().orElse(0);
+    return bars.stream()
+        .map(
+            bar ->
+                pad(bar.label(), label)
+                    + "  "
+                    + "#"
+                        .repeat(
+                            longest == 0
+                                ? 0
+                                : (int) Math.round(WIDTH * Math.abs(bar.length()) / longest))
+                    + " "
+                    + bar.text())
+        .collect(joining("\n"));
+  }
+
+  private static String pad(String text, int width) {
+    return text + " ".repeat(Math.max(0, width - text.length()));
+  }
+}

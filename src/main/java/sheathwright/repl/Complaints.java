@@ -1,0 +1,155 @@
+package sheathwright.repl;
+
+import static java.util.stream.Collectors.joining;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import jdk.jshell.Diag;
+import jdk.jshell.EvalException;
+import jdk.jshell.JShell;
+import jdk.jshell.JShellException;
+import jdk.jshell.Snippet;
+import jdk.jshell.SourceCodeAnalysis.Suggestion;
+import sheathwright.catalog.Card;
+import sheathwright.catalog.Catalog;
+import sheathwright.catalog.Parameter;
+import sheathwright.figure.RefusedException;
+
+/**
+ * What the prompt says when a line cannot be taken: what was given, what is allowed, and something
+ * right to type.
+ */
+final class Complaints {
+
+  private static final Pattern SYMBOL =
+      Pattern.compile("symbol:\\s+(?:variable|method|class) (\\w+)");
+  private static final Pattern METHOD =
+      Pattern.compile(
+          "(?:method (\\w+) in class|suitable method found for (\\w+)\\((.*?)\\)(?:\\n|$))");
+  private static final Pattern FOUND = Pattern.compile("found:\\s+(.*)");
+  private static final Pattern QUALIFIED = Pattern.compile("\\b(?:[a-z]\\w*\\.)+([A-Z])");
+  private static final Pattern FIGURE =
+      Pattern.compile("(?:Figure|OneOf|Choice)<(?:Quantity\\.)?([^<>]*)>");
+
+  private final JShell shell;
+
+  Complaints(JShell shell) {
+    this.shell = shell;
+  }
+
+  /** Of something that was raised while a line ran. */
+  String about(JShellException raised) {
+    if (raised instanceof EvalException thrown) {
+      String type = thrown.getExceptionClassName();
+      boolean isOurs =
+          type.equals(RefusedException.class.getName())
+              || type.equals(Exits.LineEnded.class.getName());
+      String name = type.substring(type.lastIndexOf('.') + 1);
+      return isOurs ? thrown.getMessage() : name + ": " + thrown.getMessage();
+    }
+    return "it uses something that is not defined";
+  }
+
+  /** Of a line that is not Java, or not ours. */
+  String about(Snippet snippet, String source) {
+    return shell
+        .diagnostics(snippet)
+        .filter(Diag::isError)
+        .findFirst()
+        .map(diag -> about(diag, source))
+        .orElse("this is not a line that can be run: " + source.strip());
+  }
+
+  private String about(Diag diag, String source) {
+    String message = diag.getMessage(Locale.ROOT);
+    Matcher symbol = SYMBOL.matcher(message);
+    if (symbol.find()) {
+      return "there is no \"%s\"; the nearest are %s"
+          .formatted(symbol.group(1), nearest(symbol.group(1)));
+    }
+    Matcher method = METHOD.matcher(message);
+    if (method.find()) {
+      return method.group(1) == null
+          ? wrongCall(method.group(2), method.group(3), message)
+          : wrongCall(method.group(1), found(message), message);
+    }
+    if (message.startsWith("incompatible types")) {
+      return calledIn(source)
+          .map(card -> plain(message) + ";\n" + usage(card))
+          .orElse(plain(message));
+    }
+    return plain(message);
+  }
+
+  private static Optional<Card> calledIn(String source) {
+    return Catalog.shipped().cards().stream()
+        .filter(card -> source.contains(card.method().getName() + "("))
+        .findFirst();
+  }
+
+  private static String found(String message) {
+    Matcher found = FOUND.matcher(message);
+    return found.find() ? found.group(1) : "";
+  }
+
+  private static String wrongCall(String name, String given, String message) {
+    return Catalog.shipped().cards().stream()
+        .filter(card -> card.method().getName().equals(name))
+        .findFirst()
+        .map(card -> wrongCall(card, plain(given)))
+        .orElse(plain(message));
+  }
+
+  private static String wrongCall(Card card, String given) {
+    return "%s was given (%s);\n%s"
+        .formatted(
+            card.method().getName(),
+            given.equals("no arguments") ? "" : given.replace(",", ", "),
+            usage(card));
+  }
+
+  private static String usage(Card card) {
+    return "%s takes %s;\nfor instance %s"
+        .formatted(
+            card.method().getName(),
+            card.parameters().stream().map(Complaints::said).collect(joining(", ", "(", ")")),
+            card.text().examples().get(0).replaceAll(" // .*", ""));
+  }
+
+  private static String said(Parameter parameter) {
+    return parameter.javaName()
+        + (parameter.options() == null
+            ? parameter.unit().symbol().isEmpty() ? "" : " (" + parameter.unit() + ")"
+            : " " + String.join("|", parameter.words()).toUpperCase(Locale.ROOT).replace('-', '_'));
+  }
+
+  private String nearest(String wanted) {
+    Stream<String> known =
+        shell.sourceCodeAnalysis().completionSuggestions("", 0, new int[1]).stream()
+            .map(Suggestion::continuation)
+            .map(word -> word.replaceAll("\\(.*", "").strip());
+    List<String> words = known.filter(word -> word.length() > 1).distinct().toList();
+    String folded = wanted.toLowerCase(Locale.ROOT);
+    return words.stream()
+        .sorted(
+            Comparator.comparingInt(
+                word -> Catalog.distance(folded, word.toLowerCase(Locale.ROOT))))
+        .limit(3)
+        .collect(joining(", "));
+  }
+
+  private static String plain(String message) {
+    String bare = QUALIFIED.matcher(message).replaceAll("$1");
+    String before;
+    do {
+      before = bare;
+      bare = FIGURE.matcher(bare).replaceAll("$1");
+    } while (!bare.equals(before));
+    return bare.lines().map(String::strip).filter(line -> !line.isEmpty()).collect(joining("; "));
+  }
+}

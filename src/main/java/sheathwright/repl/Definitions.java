@@ -1,0 +1,97 @@
+package sheathwright.repl;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** What the session has defined, and what was made from what. */
+final class Definitions {
+
+  private static final Pattern WORD = Pattern.compile("\"(?:\\\\.|[^\"\\\\])*\"|[A-Za-z_$][\\w$]*");
+
+  /**
+   * One variable or method.
+   *
+   * @param name its name
+   * @param source the line that defines it
+   * @param reads every name that the line mentions
+   * @param isVariable whether it holds a value
+   */
+  record Definition(String name, String source, Set<String> reads, boolean isVariable) {}
+
+  private final Map<String, Definition> byName = new LinkedHashMap<>();
+
+  void put(String name, String source, boolean isVariable) {
+    Set<String> reads = wordsIn(source);
+    boolean readsItself = isVariable && mentionsTwice(source, name);
+    reads.remove(name);
+    byName.remove(name);
+    byName.put(name, new Definition(name, source, readsItself ? Set.of() : reads, isVariable));
+  }
+
+  boolean has(String name) {
+    return byName.containsKey(name);
+  }
+
+  Iterable<String> variables() {
+    return byName.values().stream().filter(Definition::isVariable).map(Definition::name).toList();
+  }
+
+  /** Every variable made from this name, each after those that it is made from. */
+  List<Definition> dependents(String changed) {
+    Set<String> affected = new LinkedHashSet<>();
+    affect(changed, affected);
+    affected.remove(changed);
+    List<Definition> ordered = new ArrayList<>();
+    Set<String> done = new HashSet<>();
+    for (String name : affected) {
+      order(name, affected, done, ordered);
+    }
+    return ordered.stream().filter(Definition::isVariable).toList();
+  }
+
+  private void affect(String changed, Set<String> affected) {
+    for (Definition definition : byName.values()) {
+      if (definition.reads().contains(changed) && affected.add(definition.name())) {
+        affect(definition.name(), affected);
+      }
+    }
+  }
+
+  private void order(
+      String name, Set<String> affected, Set<String> done, List<Definition> ordered) {
+    if (!done.add(name)) {
+      return;
+    }
+    for (String read : byName.get(name).reads()) {
+      if (affected.contains(read)) {
+        order(read, affected, done, ordered);
+      }
+    }
+    ordered.add(byName.get(name));
+  }
+
+  private static Set<String> wordsIn(String source) {
+    Set<String> words = new HashSet<>();
+    Matcher matcher = WORD.matcher(source);
+    while (matcher.find()) {
+      words.add(matcher.group());
+    }
+    return words;
+  }
+
+  private static boolean mentionsTwice(String source, String name) {
+    int times = 0;
+    Matcher matcher = WORD.matcher(source);
+    while (matcher.find()) {
+      times += matcher.group().equals(name) ? 1 : 0;
+    }
+    return times > 1;
+  }
+}

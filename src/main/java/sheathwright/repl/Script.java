@@ -1,0 +1,111 @@
+package sheathwright.repl;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Runs lines of the language that come from a file or a pipe. */
+public final class Script {
+
+  private final String name;
+  private final PrintWriter out;
+  private final PrintWriter err;
+  private final boolean showsDefinitions;
+
+  private Script(String name, PrintWriter out, PrintWriter err, boolean showsDefinitions) {
+    this.name = name;
+    this.out = out;
+    this.err = err;
+    this.showsDefinitions = showsDefinitions;
+  }
+
+  /**
+   * Runs a file. Answers of bare expressions are shown, definitions are not.
+   *
+   * @param arguments stand in the script as {@code args}
+   * @return whether every line ran
+   */
+  public static boolean run(Path file, List<String> arguments, PrintWriter out, PrintWriter err)
+      throws IOException {
+    try (Session session = new Session()) {
+      StringBuilder array = new StringBuilder("String[] args = {");
+      arguments.forEach(argument -> array.append('"').append(escaped(argument)).append("\","));
+      session.answers(array.append("};").toString());
+      Script script = new Script(String.valueOf(file.getFileName()), out, err, false);
+      return script.ran(Files.readAllLines(file), session);
+    }
+  }
+
+  /** Runs what comes from a pipe, every answer shown. */
+  public static boolean pipe(BufferedReader in, PrintWriter out, PrintWriter err) {
+    try (Session session = new Session()) {
+      return new Script("standard input", out, err, true).ran(in.lines().toList(), session);
+    }
+  }
+
+  private boolean ran(List<String> lines, Session session) {
+    for (Chunk chunk : chunks(lines, session)) {
+      for (Answer answer : session.answers(chunk.text())) {
+        if (answer.isError()) {
+          out.flush();
+          err.println(name + ":" + chunk.line() + ": " + answer.text());
+          return false;
+        }
+        if (!answer.text().isEmpty()
+            && (showsDefinitions || answer.kind() != Answer.Kind.DEFINED)) {
+          out.println(answer.text());
+        }
+      }
+    }
+    out.flush();
+    return true;
+  }
+
+  /** A whole line, which may have been written on several; where it begins. */
+  private record Chunk(int line, String text) {}
+
+  private static List<Chunk> chunks(List<String> lines, Session session) {
+    List<Chunk> chunks = new ArrayList<>();
+    StringBuilder text = new StringBuilder();
+    int first = 1;
+    for (int i = 0; i < lines.size(); i++) {
+      String line = lines.get(i);
+      boolean isBlank = line.isBlank() || line.startsWith("#!");
+      if (text.length() == 0) {
+        if (isBlank) {
+          continue;
+        }
+        first = i + 1;
+      }
+      text.append(line).append('\n');
+      if (session.isComplete(text.toString()) && !goesOn(lines, i + 1)) {
+        chunks.add(new Chunk(first, text.toString()));
+        text.setLength(0);
+      }
+    }
+    if (text.length() > 0) {
+      chunks.add(new Chunk(first, text.toString()));
+    }
+    return chunks;
+  }
+
+  /**
+   * Whether the next line that holds anything begins with a dot: then it belongs to the one before.
+   */
+  private static boolean goesOn(List<String> lines, int next) {
+    for (int i = next; i < lines.size(); i++) {
+      if (!lines.get(i).isBlank()) {
+        return lines.get(i).strip().startsWith(".");
+      }
+    }
+    return false;
+  }
+
+  private static String escaped(String text) {
+    return text.replace("\\", "\\\\").replace("\"", "\\\"");
+  }
+}

@@ -1,0 +1,213 @@
+package sheathwright.repl;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import jdk.jshell.ExpressionSnippet;
+import jdk.jshell.JShell;
+import jdk.jshell.MethodSnippet;
+import jdk.jshell.Snippet;
+import jdk.jshell.SnippetEvent;
+import jdk.jshell.SourceCodeAnalysis;
+import jdk.jshell.SourceCodeAnalysis.CompletionInfo;
+import jdk.jshell.VarSnippet;
+import sheathwright.figure.Traced;
+import sheathwright.repl.Definitions.Definition;
+
+/**
+ * One session of the language: Java lines, evaluated in order; a variable that is given a new value
+ * carries along everything made from it.
+ */
+public final class Session implements AutoCloseable {
+
+  private static final Pattern BARE_ASSIGNMENT =
+      Pattern.compile("(?s)\\s*([A-Za-z_]\\w*)\\s*=(?!=)(.*)");
+
+  private final LiveControl control = new LiveControl();
+  private final JShell shell;
+  private final SourceCodeAnalysis analysis;
+  private final Definitions definitions = new Definitions();
+  private final Complaints complaints;
+  private final Map<String, String> shown = new LinkedHashMap<>();
+
+  /** A session with the trade's words in place. */
+  public Session() {
+    shell =
+        JShell.builder()
+            .executionEngine(control.provider(), Map.of())
+            .compilerOptions("-classpath", System.getProperty("java.class.path"), "-Xlint:none")
+            .build();
+    analysis = shell.sourceCodeAnalysis();
+    for (String imported : Vocabulary.imports()) {
+      shell.eval("import " + imported + ";");
+    }
+    complaints = new Complaints(shell);
+    Words.in(this);
+  }
+
+  /** Whether the text is a whole line, or needs more. */
+  boolean isComplete(String text) {
+    if (text.isBlank()) {
+      return true;
+    }
+    return switch (analysis.analyzeCompletion(text).completeness()) {
+      case DEFINITELY_INCOMPLETE, CONSIDERED_INCOMPLETE -> false;
+      default -> true;
+    };
+  }
+
+  /** Evaluates a whole line, which may hold several snippets; stops at the first that fails. */
+  List<Answer> answers(String line) {
+    List<Answer> answers = new ArrayList<>();
+    String rest = Exits.caught(line);
+    while (!rest.isBlank()) {
+      rest = declared(rest);
+      CompletionInfo completion = analysis.analyzeCompletion(rest);
+      String snippet = completion.source() == null ? rest : completion.source();
+      rest = completion.source() == null ? "" : completion.remaining();
+      answers.addAll(evaluated(snippet));
+      if (!answers.isEmpty() && answers.get(answers.size() - 1).isError()) {
+        return answers;
+      }
+    }
+    return answers;
+  }
+
+  /** What the variables hold, by name, in the order in which they were last given a value. */
+  Map<String, Object> variables() {
+    Map<String, Object> held = new LinkedHashMap<>();
+    for (String name : definitions.variables()) {
+      held.put(name, value(name));
+    }
+    return held;
+  }
+
+  /** Stops what is being computed. */
+  void stop() {
+    shell.stop();
+  }
+
+  SourceCodeAnalysis analysis() {
+    return analysis;
+  }
+
+  @Override
+  public void close() {
+    shell.close();
+  }
+
+  private List<Answer> evaluated(String snippet) {
+    List<Answer> answers = new ArrayList<>();
+    for (SnippetEvent event : shell.eval(snippet)) {
+      if (event.causeSnippet() != null) {
+        continue;
+      }
+      Answer answer = answer(event, snippet);
+      if (answer != null) {
+        answers.add(answer);
+      }
+      if (answer == null || answer.kind() != Answer.Kind.FAILED) {
+        answers.addAll(carriedAlong(event.snippet(), snippet));
+      }
+    }
+    return answers;
+  }
+
+  /** A bare {@code name = value} declares the name, or declares it anew: its kind may change. */
+  private String declared(String snippet) {
+    Matcher bare = BARE_ASSIGNMENT.matcher(snippet);
+    return bare.matches() ? "var " + snippet.strip() : snippet;
+  }
+
+  private Answer answer(SnippetEvent event, String source) {
+    if (event.exception() != null) {
+      return new Answer(Answer.Kind.FAILED, complaints.about(event.exception()));
+    }
+    if (event.status() == Snippet.Status.REJECTED) {
+      return new Answer(Answer.Kind.FAILED, complaints.about(event.snippet(), source));
+    }
+    if (event.snippet() instanceof VarSnippet variable) {
+      String name = variable.name();
+      return answer(name.startsWith("$") ? "" : name, value(name));
+    }
+    if (event.snippet().kind() == Snippet.Kind.EXPRESSION && event.value() != null) {
+      String name = ((ExpressionSnippet) event.snippet()).name();
+      return answer("", name == null ? event.value() : value(name));
+    }
+    return null;
+  }
+
+  /** What is said of a value; the name is empty if no variable holds it. */
+  private static Answer answer(String name, Object value) {
+    if (value instanceof Traced traced && traced.refusal().isPresent()) {
+      String reason = traced.refusal().get().reason();
+      return new Answer(
+          Answer.Kind.REFUSED, name.isEmpty() ? reason : name + " has no value: " + reason);
+    }
+    return name.isEmpty()
+        ? new Answer(Answer.Kind.SHOWN, Shows.expression(value))
+        : new Answer(Answer.Kind.DEFINED, Shows.variable(name, value));
+  }
+
+  private List<Answer> carriedAlong(Snippet snippet, String source) {
+    String name =
+        snippet instanceof VarSnippet variable
+            ? variable.name()
+            : snippet instanceof MethodSnippet method ? method.name() : "";
+    if (name.isEmpty() || name.startsWith("$")) {
+      return List.of();
+    }
+    Map<String, String> before = texts(definitions.dependents(name));
+    definitions.put(name, source, snippet instanceof VarSnippet);
+    List<Answer> answers = new ArrayList<>();
+    for (Definition dependent : definitions.dependents(name)) {
+      answers.add(recomputed(dependent, before.get(dependent.name())));
+    }
+    return answers;
+  }
+
+  private Map<String, String> texts(List<Definition> dependents) {
+    Map<String, String> texts = new LinkedHashMap<>();
+    dependents.forEach(each -> texts.put(each.name(), shown.get(each.name())));
+    return texts;
+  }
+
+  private Answer recomputed(Definition dependent, String before) {
+    for (SnippetEvent event : shell.eval(dependent.source())) {
+      if (event.causeSnippet() == null) {
+        if (event.exception() != null || event.status() == Snippet.Status.REJECTED) {
+          String why =
+              event.exception() != null
+                  ? complaints.about(event.exception())
+                  : complaints.about(event.snippet(), dependent.source());
+          return new Answer(
+              Answer.Kind.DEFINED, "  " + dependent.name() + " has no value now: " + why);
+        }
+        Object value = value(dependent.name());
+        Answer now = answer(dependent.name(), value);
+        String was = before == null ? "" : " (was " + before + ")";
+        return new Answer(Answer.Kind.DEFINED, "  " + now.text() + was);
+      }
+    }
+    return new Answer(Answer.Kind.DEFINED, "");
+  }
+
+  private Object value(String name) {
+    Object value =
+        shell
+            .variables()
+            .filter(variable -> variable.name().equals(name))
+            .reduce((older, newer) -> newer)
+            .map(
+                variable -> {
+                  shell.varValue(variable);
+                  return control.last(name);
+                })
+            .orElse(null);
+    shown.put(name, Shows.brief(value));
+    return value;
+  }
+}

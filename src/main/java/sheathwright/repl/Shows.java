@@ -1,0 +1,101 @@
+package sheathwright.repl;
+
+import static java.util.stream.Collectors.joining;
+
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import sheathwright.catalog.Column;
+import sheathwright.figure.Check;
+import sheathwright.figure.Traced;
+
+/**
+ * Values as the prompt shows them: a figure in one line, a check or a record of results as a table.
+ */
+final class Shows {
+
+  private Shows() {}
+
+  /** A variable and what it holds. */
+  static String variable(String name, Object value) {
+    String text = text(value);
+    return text.contains("\n") ? name + "\n" + indented(text) : name + " = " + text;
+  }
+
+  /** A value that no variable holds. */
+  static String expression(Object value) {
+    return value instanceof Traced traced && traced.isNamed() && traced.refusal().isEmpty()
+        ? traced.symbol() + " = " + traced.shown()
+        : text(value);
+  }
+
+  /** A value in a few words, to be set beside a new one. */
+  static String brief(Object value) {
+    String text = text(value);
+    return text.contains("\n") ? text.lines().findFirst().orElse("").strip() + " …" : text;
+  }
+
+  static String text(Object value) {
+    if (value instanceof Traced traced) {
+      return traced.toString();
+    }
+    if (value instanceof Check check) {
+      return check.toString();
+    }
+    if (value instanceof Record results && hasColumns(results)) {
+      return table(results);
+    }
+    if (value instanceof Collection<?> many) {
+      return many.isEmpty() ? "none" : many.stream().map(Shows::text).collect(joining("\n"));
+    }
+    return value instanceof String said ? "\"" + said + "\"" : String.valueOf(value);
+  }
+
+  private static boolean hasColumns(Record results) {
+    return Arrays.stream(results.getClass().getRecordComponents())
+        .anyMatch(component -> component.isAnnotationPresent(Column.class));
+  }
+
+  private static String table(Record results) {
+    List<String[]> rows = new ArrayList<>();
+    for (RecordComponent component : results.getClass().getRecordComponents()) {
+      Object part = part(component, results);
+      if (part instanceof Check check) {
+        rows.add(
+            new String[] {
+              component.getName() + "()",
+              String.valueOf(check.ratio()),
+              check.demand()
+                  + " of "
+                  + check.capacity()
+                  + (check.ok().holds() ? ", ok" : ", NOT ok")
+            });
+      } else {
+        rows.add(new String[] {component.getName() + "()", text(part), ""});
+      }
+    }
+    int first = rows.stream().mapToInt(row -> row[0].length()).max().orElse(0);
+    int second = rows.stream().mapToInt(row -> row[1].length()).max().orElse(0);
+    return rows.stream()
+        .map(row -> (pad(row[0], first + 2) + pad(row[1], second + 2) + row[2]).stripTrailing())
+        .collect(joining("\n"));
+  }
+
+  private static Object part(RecordComponent component, Record results) {
+    try {
+      return component.getAccessor().invoke(results);
+    } catch (ReflectiveOperationException impossible) {
+      throw new IllegalStateException(impossible);
+    }
+  }
+
+  private static String indented(String text) {
+    return text.lines().map(line -> "  " + line).collect(joining("\n"));
+  }
+
+  private static String pad(String text, int width) {
+    return text + " ".repeat(Math.max(0, width - text.length()));
+  }
+}

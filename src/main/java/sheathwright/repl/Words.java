@@ -1,0 +1,114 @@
+package sheathwright.repl;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import sheathwright.catalog.Card;
+import sheathwright.catalog.Catalog;
+import sheathwright.catalog.Reference;
+import sheathwright.figure.RefusedException;
+import sheathwright.figure.Traced;
+import sheathwright.figure.Working;
+import sheathwright.job.NewFile;
+import sheathwright.workbook.SessionBook;
+
+/** What can be asked of a session at its own prompt. Meant to be imported statically. */
+public final class Words {
+
+  private static volatile Session current;
+
+  private Words() {}
+
+  /** Text that is shown as it stands. */
+  public record Page(String text) {
+
+    @Override
+    public String toString() {
+      return text;
+    }
+  }
+
+  static void in(Session session) {
+    current = session;
+  }
+
+  /** What can be typed here. */
+  public static Page help() {
+    return new Page(
+        """
+        A line is Java, without the semicolon: order = sheetsByArea(sqft(1408.72), pct(10))
+        A name given a new value carries along everything made from it.
+        in("1-3/8") ft("16-9 1/4") sqft psf pct usd number    say a number with its unit
+        help("nail")         functions that speak of nails, with an example each
+        explain(order)       the working, step by step, with sources
+        show(check)          a picture, where one can be drawn
+        save("roof.xlsx")    the session as a live workbook
+        Tab completes and tells the parameters; exit leaves.
+
+        """
+            + Reference.list(Catalog.shipped().cards()));
+  }
+
+  /**
+   * The functions that speak of these words, best first, with an example each; or the one of this
+   * name.
+   */
+  public static Page help(String words) {
+    Catalog catalog = Catalog.shipped();
+    try {
+      return new Page(Reference.page(catalog.named(words)));
+    } catch (RefusedException noSuchName) {
+      List<Card> about = catalog.about(List.of(words.strip().split("\\s+")));
+      if (about.isEmpty()) {
+        throw noSuchName;
+      }
+      StringBuilder page = new StringBuilder();
+      for (Card card : about) {
+        page.append(Reference.list(List.of(card))).append('\n');
+        page.append("    ").append(card.text().examples().get(0)).append('\n');
+      }
+      return new Page(page.toString().stripTrailing());
+    }
+  }
+
+  /** The working of a figure, choice or check, or of everything that a function answered. */
+  public static Page explain(Object result) {
+    List<Traced> traced = TracedParts.of(result);
+    if (traced.isEmpty()) {
+      throw new RefusedException(
+          "explain takes a figure, a choice, a check or a function's answer; this is a "
+              + result.getClass().getSimpleName());
+    }
+    return new Page(Working.of(traced));
+  }
+
+  /** A picture in the terminal, where one can be drawn. */
+  public static Page show(Object result) {
+    return new Page(Bars.of(result));
+  }
+
+  /**
+   * The session as a live workbook.
+   *
+   * @throws RefusedException if no variable holds anything that a cell can
+   */
+  public static Page save(String file) throws IOException {
+    return save(file, false);
+  }
+
+  /** The session as a live workbook, in place of one that exists. */
+  public static Page saveOver(String file) throws IOException {
+    return save(file, true);
+  }
+
+  private static Page save(String file, boolean mayReplace) throws IOException {
+    Map<String, Traced> cells = TracedParts.named(current.variables());
+    if (cells.isEmpty()) {
+      throw new RefusedException(
+          "no variable holds a figure yet; give one a value first: order = sheetsByArea(sqft(1408.72), pct(10))");
+    }
+    NewFile.at(Path.of(file), mayReplace).write(SessionBook.bytes(cells));
+    return new Page("wrote " + file + " with " + String.join(", ", cells.keySet()));
+  }
+}

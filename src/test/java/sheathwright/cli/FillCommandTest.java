@@ -1,0 +1,136 @@
+package sheathwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class FillCommandTest {
+
+  /** 704.36 ÷ 32 = 22.01 and 766.78 ÷ 32 = 23.96 sheets. */
+  private static final String FILLED =
+      "deck_area_sf,waste_pct,sheets,error\n704.36,0,23,\n766.78,0,24,\n";
+
+  @TempDir private Path folder;
+  private Path cases;
+
+  @BeforeEach
+  void writeCases() throws IOException {
+    cases = folder.resolve("cases.csv");
+    Files.writeString(cases, "deck_area_sf,waste_pct\n704.36,0\n766.78,0\n");
+  }
+
+  @Test
+  void fill_writesToStandardOutput() {
+    assertThat(Ran.of("fill", "sheets_by_area", cases)).isEqualTo(new Ran(0, FILLED, ""));
+  }
+
+  @Test
+  void fill_takesTheFunctionsJavaName() {
+    assertThat(Ran.of("fill", "sheetsByArea", cases).out()).isEqualTo(FILLED);
+  }
+
+  @Test
+  void fill_writesToACsvFile() throws IOException {
+    Path out = folder.resolve("filled.csv");
+    assertThat(Ran.of("fill", "sheets_by_area", cases, "-o", out)).isEqualTo(new Ran(0, "", ""));
+    assertThat(Files.readString(out)).isEqualTo(FILLED);
+  }
+
+  @Test
+  void fill_writesToAWorkbook() throws IOException {
+    Path out = folder.resolve("filled.XLSX");
+    assertThat(Ran.of("fill", "sheets_by_area", cases, "-o", out).status()).isZero();
+    assertThat(Files.readAllBytes(out)).startsWith((byte) 'P', (byte) 'K');
+  }
+
+  @Test
+  void fill_keepsAFileThatExistsUnlessForced() throws IOException {
+    Path out = Files.writeString(folder.resolve("filled.csv"), "mine");
+    Ran kept = Ran.of("fill", "sheets_by_area", cases, "-o", out);
+    assertThat(kept.status()).isEqualTo(3);
+    assertThat(kept.err()).startsWith(out + ": it exists and is kept").hasLineCount(1);
+    assertThat(Files.readString(out)).isEqualTo("mine");
+    assertThat(Ran.of("fill", "sheets_by_area", cases, "-o", out, "--force").status()).isZero();
+    assertThat(Files.readString(out)).isEqualTo(FILLED);
+  }
+
+  @Test
+  void fill_mayWriteOverItsOwnTable() throws IOException {
+    assertThat(Ran.of("fill", "sheets_by_area", cases, "-o", cases, "--force").status()).isZero();
+    assertThat(Files.readString(cases)).isEqualTo(FILLED);
+  }
+
+  @Test
+  void fill_writesTheOtherRowsWhereOneIsRefused() throws IOException {
+    Files.writeString(cases, "deck_area_sf,waste_pct\n704.36,0\n-1,0\n766.78,0\n");
+    Ran ran = Ran.of("fill", "sheets_by_area", cases);
+    assertThat(ran.status()).isEqualTo(3);
+    String reason =
+        "deck_area_sf is -1; it must be from 1 to 200000, measured on the slope; a house has 500"
+            + " to 5000";
+    assertThat(ran.out())
+        .isEqualTo(
+            "deck_area_sf,waste_pct,sheets,error\n704.36,0,23,\n-1,0,,\""
+                + reason
+                + "\"\n766.78,0,24,\n");
+    assertThat(ran.err().lines())
+        .singleElement()
+        .asString()
+        .startsWith("cases.csv, line 3, column deck_area_sf: ")
+        .endsWith(reason);
+  }
+
+  @Test
+  void fill_writesRefusedRowsIntoAFileToo() throws IOException {
+    Files.writeString(cases, "deck_area_sf,waste_pct\n-1,0\n766.78,0\n");
+    Path out = folder.resolve("filled.csv");
+    Ran ran = Ran.of("fill", "sheets_by_area", cases, "-o", out);
+    assertThat(ran.status()).isEqualTo(3);
+    assertThat(ran.err()).hasLineCount(1);
+    assertThat(Files.readString(out)).contains("deck_area_sf is -1;").endsWith("766.78,0,24,\n");
+  }
+
+  @Test
+  void fill_ofAnUnknownFunctionNamesTheNearest() {
+    Ran ran = Ran.of("fill", "nails_per_shet", cases);
+    assertThat(ran.status()).isEqualTo(2);
+    assertThat(ran.out()).isEmpty();
+    assertThat(ran.err())
+        .startsWith("there is no function \"nails_per_shet\"; the nearest are nails_per_sheet, ");
+  }
+
+  @Test
+  void fill_ofAFileThatIsNotThereSaysSo() {
+    assertThat(Ran.of("fill", "sheets_by_area", folder.resolve("none.csv")))
+        .isEqualTo(new Ran(3, "", "none.csv: there is no such file" + System.lineSeparator()));
+  }
+
+  @Test
+  void fill_ofAFolderSaysSo() {
+    Ran ran = Ran.of("fill", "sheets_by_area", folder);
+    assertThat(ran.status()).isEqualTo(3);
+    assertThat(ran.err()).hasLineCount(1);
+  }
+
+  @Test
+  void fill_intoAFolderThatIsNotThereSaysSo() {
+    Path out = folder.resolve("nowhere").resolve("filled.csv");
+    Ran ran = Ran.of("fill", "sheets_by_area", cases, "-o", out);
+    assertThat(ran.status()).isEqualTo(3);
+    assertThat(ran.err().strip()).isEqualTo(out + ": its folder does not exist; make it first");
+  }
+
+  @Test
+  void fill_intoAnUnknownKindOfFileIsWrongUse() {
+    Path out = folder.resolve("filled.pdf");
+    Ran ran = Ran.of("fill", "sheets_by_area", cases, "-o", out);
+    assertThat(ran.status()).isEqualTo(2);
+    assertThat(ran.err()).startsWith(out + " must end in .csv or .xlsx");
+    assertThat(out).doesNotExist();
+  }
+}

@@ -1,0 +1,70 @@
+package sheathwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.PrintWriter;
+import java.io.Writer;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class MainTest {
+
+  private static Stream<String> commands() {
+    PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
+    return Main.commandLine(nowhere, nowhere).getSubcommands().keySet().stream();
+  }
+
+  @Test
+  void main_hasTheCommandsThatItsDocumentsName() {
+    assertThat(commands()).contains("quote", "fill", "functions", "explain");
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @ValueSource(strings = {"rubbish", "--rubbish"})
+  void main_withAnUnknownCommandIsWrongUse(String rubbish) {
+    Ran ran = Ran.of(rubbish);
+    assertThat(ran.status()).isEqualTo(2);
+    assertThat(ran.out()).isEmpty();
+    assertThat(ran.err()).contains(rubbish);
+  }
+
+  @Test
+  void main_helpsOnStandardOutput() {
+    Ran ran = Ran.of("--help");
+    assertThat(ran.status()).isZero();
+    assertThat(ran.err()).isEmpty();
+    assertThat(ran.out()).startsWith("Usage: sheathwright ");
+    assertThat(commands()).allSatisfy(command -> assertThat(ran.out()).contains(command));
+  }
+
+  @ParameterizedTest(name = "{0} --help")
+  @MethodSource("commands")
+  void main_helpsWithEachCommand(String command) {
+    Ran ran = Ran.of(command, "--help");
+    assertThat(ran.status()).isZero();
+    assertThat(ran.err()).isEmpty();
+    assertThat(ran.out())
+        .startsWith("Usage: sheathwright " + command + " ")
+        .contains("Example")
+        .contains("  sheathwright " + command);
+  }
+
+  @Test
+  void main_saysItsVersion() {
+    Ran ran = Ran.of("--version");
+    assertThat(ran.status()).isZero();
+    assertThat(ran.out()).matches("sheathwright \\d+\\.\\d+\\.\\d+\\R");
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @ValueSource(strings = {"fill", "quote", "explain"})
+  void main_withACommandButNothingToDoIsWrongUse(String command) {
+    Ran ran = Ran.of(command);
+    assertThat(ran.status()).isEqualTo(2);
+    assertThat(ran.out()).isEmpty();
+    assertThat(ran.err()).startsWith("Missing required parameter");
+  }
+}

@@ -1,0 +1,151 @@
+package sheathwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class QuoteCommandTest {
+
+  private static final Path GABLE = Path.of("demo-data", "quince-hollow");
+  private static final Path COTTAGE = Path.of("demo-data", "mistwater-cottage");
+
+  @TempDir private Path folder;
+
+  @Test
+  void quote_writesTwoWorkbooks() throws IOException {
+    Ran ran = Ran.of("quote", GABLE, "-o", folder);
+    assertThat(ran.status()).isZero();
+    assertThat(ran.err()).isEmpty();
+    // 10,420 + 165 + 3 × 96
+    assertThat(ran.out()).contains("$10,873.00").contains("within the screening limits");
+    assertThat(names()).containsExactlyInAnyOrder("estimate.xlsx", "quote.xlsx");
+    for (String name : names()) {
+      assertThat(Files.readAllBytes(folder.resolve(name))).startsWith((byte) 'P', (byte) 'K');
+    }
+  }
+
+  @Test
+  void quote_saysStopWhereRaftersScreenAboveTheirLimits() {
+    Ran ran = Ran.of("quote", COTTAGE, "-o", folder);
+    assertThat(ran.status()).isZero();
+    // 5,480 + 165 + 28 × 100 + 18 × 118 + 7 × 17
+    assertThat(ran.out())
+        .contains("$10,688.00")
+        .contains("STOP: a licensed engineer decides before any repair");
+  }
+
+  @Test
+  void quote_makesTheFolderThatItWritesTo() {
+    Path deep = folder.resolve("quotes").resolve("today");
+    assertThat(Ran.of("quote", GABLE, "-o", deep).status()).isZero();
+    assertThat(deep.resolve("quote.xlsx")).isNotEmptyFile();
+  }
+
+  @Test
+  void quote_writesIntoTheJobsOwnFolderUnlessToldWhere() throws IOException {
+    copy(GABLE);
+    assertThat(Ran.of("quote", folder).status()).isZero();
+    assertThat(names()).contains("job.csv", "estimate.xlsx", "quote.xlsx");
+  }
+
+  @Test
+  void quote_keepsWorkbooksThatExistUnlessForced() throws IOException {
+    Path estimate = Files.writeString(folder.resolve("estimate.xlsx"), "edited by hand");
+    Ran kept = Ran.of("quote", GABLE, "-o", folder);
+    assertThat(kept.status()).isEqualTo(3);
+    assertThat(kept.out()).isEmpty();
+    assertThat(kept.err()).startsWith(estimate + ": it exists and is kept").hasLineCount(1);
+    assertThat(Files.readString(estimate)).isEqualTo("edited by hand");
+    assertThat(names()).as("neither of the two is written").containsExactly("estimate.xlsx");
+
+    assertThat(Ran.of("quote", GABLE, "-o", folder, "--force").status()).isZero();
+    assertThat(Files.readAllBytes(estimate)).startsWith((byte) 'P', (byte) 'K');
+    assertThat(names()).containsExactlyInAnyOrder("estimate.xlsx", "quote.xlsx");
+  }
+
+  @Test
+  void quote_writesNeitherWorkbookWhereTheQuoteExists() throws IOException {
+    Path quote = Files.writeString(folder.resolve("quote.xlsx"), "sent");
+    assertThat(Ran.of("quote", GABLE, "-o", folder).status()).isEqualTo(3);
+    assertThat(Files.readString(quote)).isEqualTo("sent");
+    assertThat(names()).containsExactly("quote.xlsx");
+  }
+
+  @Test
+  void quote_ofABrokenJobSaysEverythingThatIsWrongAndWritesNothing() throws IOException {
+    copy(GABLE);
+    spoil("job.csv", "valid_days,30", "valid_days,soon");
+    spoil("job.csv", "permit_usd,165.00", "permit_usd,-165");
+    spoil("prices.csv", "nail,", "nale,");
+    spoil("planes.csv", "B,42-0", "B,");
+    Path out = folder.resolve("out");
+    Ran ran = Ran.of("quote", folder, "-o", out);
+    assertThat(ran.status()).isEqualTo(3);
+    assertThat(ran.out()).isEmpty();
+    assertThat(ran.err().lines())
+        .hasSize(5) // nale is not known, and nail is missing
+        .allSatisfy(
+            line -> assertThat(line).matches("(job|prices|planes)\\.csv(, line \\d+)?[,:] .+"));
+    assertThat(out).doesNotExist();
+  }
+
+  @Test
+  void quote_ofAJobThatAFunctionRefusesSaysWhyAndWritesNothing() throws IOException {
+    copy(COTTAGE);
+    spoil("job.csv", "sister_size,2x8", "sister_size,2x4");
+    spoil("readings.csv", "A,A-8,1-5/8", "A,A-8,3-1/2");
+    Path out = folder.resolve("out");
+    Ran ran = Ran.of("quote", folder, "-o", out);
+    assertThat(ran.status()).isEqualTo(3);
+    assertThat(ran.err().strip())
+        .isEqualTo(
+            "sag_in is 3-1/2 in, not less than the depth of a 2x4 sister: set to the string it would"
+                + " not lie against the old rafter at mid-length; take a deeper one");
+    assertThat(out).doesNotExist();
+  }
+
+  @Test
+  void quote_ofAFolderThatIsNotThereSaysSo() {
+    Path nowhere = folder.resolve("nowhere");
+    Ran ran = Ran.of("quote", nowhere);
+    assertThat(ran.status()).isEqualTo(3);
+    assertThat(ran.err().strip())
+        .isEqualTo(nowhere + ": there is no such folder; a job is a folder of CSV files");
+    assertThat(nowhere).doesNotExist();
+  }
+
+  @Test
+  void quote_intoAFileSaysSo() throws IOException {
+    Path file = Files.writeString(folder.resolve("quotes"), "a file");
+    Ran ran = Ran.of("quote", GABLE, "-o", file);
+    assertThat(ran.status()).isEqualTo(3);
+    assertThat(ran.err()).hasLineCount(1).contains(file.toString());
+    assertThat(Files.readString(file)).isEqualTo("a file");
+  }
+
+  private void copy(Path job) throws IOException {
+    try (Stream<Path> tables = Files.list(job)) {
+      for (Path table : tables.filter(file -> file.toString().endsWith(".csv")).toList()) {
+        Files.copy(table, folder.resolve(table.getFileName()));
+      }
+    }
+  }
+
+  private void spoil(String table, String text, String spoiled) throws IOException {
+    Path file = folder.resolve(table);
+    assertThat(Files.readString(file)).as("what the test spoils").contains(text);
+    Files.writeString(file, Files.readString(file).replace(text, spoiled));
+  }
+
+  private List<String> names() throws IOException {
+    try (Stream<Path> entries = Files.list(folder)) {
+      return entries.map(entry -> entry.getFileName().toString()).toList();
+    }
+  }
+}
