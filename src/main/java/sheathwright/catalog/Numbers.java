@@ -11,7 +11,7 @@ public final class Numbers {
 
   private static final Pattern DECIMAL =
       Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d+)?");
-  private static final Pattern GROUPED = Pattern.compile("[+-]?\\d{1,3}(,\\d{3})+(\\.\\d*)?");
+  private static final Pattern GROUPED = Pattern.compile("[+-]?[1-9]\\d{0,2}(,\\d{3})+(\\.\\d*)?");
 
   private Numbers() {}
 

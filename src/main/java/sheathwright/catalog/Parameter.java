@@ -31,7 +31,7 @@ public record Parameter(
 
   private static final Pattern DATE =
       Pattern.compile(
-          "\\d{1,4}[-/.]\\d{1,2}[-/.]\\d{1,4}( .*)?|\\d{1,2}-[A-Za-z]{3}(-\\d+)?|[A-Za-z]{3}-\\d{1,4}");
+          "\\d{1,4}([-/.])\\d{1,2}\\1\\d{1,4}( .*)?|\\d{1,2}-[A-Za-z]{3}(-\\d+)?|[A-Za-z]{3}-\\d{1,4}");
 
   /** Whether a value must be given. */
   public boolean isRequired() {
@@ -79,7 +79,7 @@ public record Parameter(
 
   private String allowed() {
     return options == null
-        ? unit.symbol().isEmpty() ? "a number" : "a number in " + unit.symbol()
+        ? unit.symbol().isEmpty() ? "a number" : "a number of " + unit.spoken()
         : "one of " + String.join(", ", words());
   }
 

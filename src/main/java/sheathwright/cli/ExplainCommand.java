@@ -11,7 +11,6 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import sheathwright.catalog.Card;
-import sheathwright.catalog.Catalog;
 import sheathwright.catalog.Parameter;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
@@ -42,7 +41,7 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Card card = Catalog.shipped().named(function);
+    Card card = FillCommand.card(function, spec);
     List<Traced> results = card.answer(arguments(card));
     results.forEach(Traced::plain);
     spec.commandLine().getOut().println(Working.of(results));

@@ -57,7 +57,7 @@ final class FillCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Card card = card();
+    Card card = card(function, spec);
     String ending = output == null ? ".csv" : output.toString().toLowerCase(Locale.ROOT);
     if (!ending.endsWith(".csv") && !ending.endsWith(".xlsx")) {
       throw new ParameterException(
@@ -79,7 +79,8 @@ final class FillCommand implements Callable<Integer> {
     return filled.problems().isEmpty() ? 0 : Main.REFUSED;
   }
 
-  private Card card() {
+  /** The function of this name, or wrong use. */
+  static Card card(String function, CommandSpec spec) {
     try {
       return Catalog.shipped().named(function);
     } catch (RefusedException unknown) {

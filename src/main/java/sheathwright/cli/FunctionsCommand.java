@@ -5,6 +5,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import sheathwright.catalog.Card;
@@ -56,7 +57,7 @@ final class FunctionsCommand implements Callable<Integer> {
       } catch (RefusedException noSuchName) {
         List<Card> about = catalog.about(words);
         if (about.isEmpty()) {
-          throw noSuchName;
+          throw new ParameterException(spec.commandLine(), noSuchName.getMessage());
         }
         return about.size() == 1 ? Reference.page(about.get(0)) : Reference.list(about);
       }

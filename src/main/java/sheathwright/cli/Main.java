@@ -94,6 +94,12 @@ public final class Main implements Callable<Integer> {
   }
 
   private static String reason(java.nio.file.FileSystemException file) {
-    return file.getReason() == null ? file.getClass().getSimpleName() : file.getReason();
+    if (file instanceof java.nio.file.FileAlreadyExistsException) {
+      return "a file of that name stands where a folder is wanted";
+    }
+    if (file instanceof java.nio.file.AccessDeniedException) {
+      return "permission is denied";
+    }
+    return file.getReason() == null ? "the disk refused it" : file.getReason();
   }
 }

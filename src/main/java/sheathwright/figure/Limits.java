@@ -5,23 +5,35 @@ package sheathwright.figure;
  *
  * @param least the least value allowed, in the unit of the figure it limits
  * @param most the greatest value allowed
- * @param onlyTheEnds whether nothing between the two is allowed
+ * @param kind which values between the two are allowed
  * @param rule whose rule it is, and something right to try
  */
-public record Limits(double least, double most, boolean onlyTheEnds, String rule) {
+public record Limits(double least, double most, Kind kind, String rule) {
+
+  /** Which values between the least and the most are allowed. */
+  public enum Kind {
+    ANY,
+    WHOLE_ONLY,
+    ENDS_ONLY
+  }
 
   /** Anything that a cell can hold. */
   public static final Limits NONE =
-      new Limits(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, false, "");
+      new Limits(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, Kind.ANY, "");
 
   /** Anything from the one to the other, both allowed. */
   public static Limits between(double least, double most, String rule) {
-    return new Limits(least, most, false, rule);
+    return new Limits(least, most, Kind.ANY, rule);
+  }
+
+  /** Whole numbers from the one to the other, both allowed. */
+  public static Limits whole(double least, double most, String rule) {
+    return new Limits(least, most, Kind.WHOLE_ONLY, rule);
   }
 
   /** One or the other and nothing else. */
   public static Limits either(double one, double other, String rule) {
-    return new Limits(one, other, true, rule);
+    return new Limits(one, other, Kind.ENDS_ONLY, rule);
   }
 
   /** Whether anything at all is limited. */
@@ -30,14 +42,39 @@ public record Limits(double least, double most, boolean onlyTheEnds, String rule
   }
 
   boolean allow(double value) {
-    return onlyTheEnds ? value == least || value == most : value >= least && value <= most;
+    boolean isWithin = value >= least && value <= most;
+    return switch (kind) {
+      case ANY -> isWithin;
+      case WHOLE_ONLY -> isWithin && value == Math.rint(value);
+      case ENDS_ONLY -> value == least || value == most;
+    };
   }
 
   /** What is allowed, in words: {@code from 0.31 to 0.73}. */
   public String inWords() {
-    return onlyTheEnds
-        ? Shown.plain(least) + " or " + Shown.plain(most)
-        : "from " + Shown.plain(least) + " to " + Shown.plain(most);
+    String ends =
+        Shown.plain(least) + (kind == Kind.ENDS_ONLY ? " or " : " to ") + Shown.plain(most);
+    return switch (kind) {
+      case ANY -> "from " + ends;
+      case WHOLE_ONLY -> "a whole number from " + ends;
+      case ENDS_ONLY -> ends;
+    };
+  }
+
+  /** The narrower of two limits. */
+  public Limits and(Limits other) {
+    if (kind == Kind.ENDS_ONLY || !other.exist()) {
+      return this;
+    }
+    if (other.kind == Kind.ENDS_ONLY || !exist()) {
+      return other;
+    }
+    boolean isWhole = kind == Kind.WHOLE_ONLY || other.kind == Kind.WHOLE_ONLY;
+    return new Limits(
+        Math.max(least, other.least),
+        Math.min(most, other.most),
+        isWhole ? Kind.WHOLE_ONLY : Kind.ANY,
+        rule);
   }
 
   Refusal refusal(String name, String given) {

@@ -51,16 +51,14 @@ public final class Shown {
       return (number < 0 ? "-$" : "$") + money(Math.abs(number), unit) + unit.symbol().substring(1);
     }
     String digits = grouped(number, unit.decimals());
-    boolean plural = unit.suffix().isEmpty() && !unit.symbol().isEmpty() && isOneWord(unit);
-    return digits + separator(unit) + unit.symbol() + (plural && !digits.equals("1") ? "s" : "");
+    return digits
+        + separator(unit)
+        + unit.symbol()
+        + (unit.isCount() && !digits.equals("1") ? "s" : "");
   }
 
   private static String separator(Unit<?> unit) {
     return unit.symbol().isEmpty() ? "" : " ";
-  }
-
-  private static boolean isOneWord(Unit<?> unit) {
-    return unit.symbol().chars().allMatch(Character::isLetter);
   }
 
   private static String money(double dollars, Unit<?> unit) {

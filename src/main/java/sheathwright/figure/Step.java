@@ -116,7 +116,12 @@ public sealed interface Step {
     @Override
     public Written cell(Notation notation) {
       String given = notation.of(argument).atLeast(Written.SUM);
-      String test = limits.onlyTheEnds() ? "OR(%1$s=%2$s,%1$s=%3$s)" : "AND(%1$s>=%2$s,%1$s<=%3$s)";
+      String test =
+          switch (limits.kind()) {
+            case ANY -> "AND(%1$s>=%2$s,%1$s<=%3$s)";
+            case WHOLE_ONLY -> "AND(%1$s>=%2$s,%1$s<=%3$s,%1$s=ROUND(%1$s,0))";
+            case ENDS_ONLY -> "OR(%1$s=%2$s,%1$s=%3$s)";
+          };
       return Written.whole(
           ("IF(" + test + ",%1$s,NA())")
               .formatted(given, notation.least(this), notation.most(this)));

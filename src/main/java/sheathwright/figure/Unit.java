@@ -39,6 +39,20 @@ public record Unit<Q extends Quantity>(
         "(" + symbol + ")^" + exponent, factor.raisedTo(exponent), dimension.raisedTo(exponent));
   }
 
+  /** As it is said after "a number of": {@code inches}, {@code sheets}. */
+  public String spoken() {
+    return equals(Units.INCH)
+        ? "inches"
+        : equals(Units.FOOT)
+            ? "feet"
+            : isCount() ? symbol + "s" : symbol.equals("$") ? "dollars" : symbol;
+  }
+
+  /** Whether it counts things, so that its symbol is a word that takes a plural. */
+  public boolean isCount() {
+    return suffix.isEmpty() && !symbol.isEmpty() && symbol.chars().allMatch(Character::isLetter);
+  }
+
   @Override
   public String toString() {
     return symbol;

@@ -62,7 +62,7 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
     try (CSVParser parser = CSVParser.parse(new StringReader(plain), format)) {
       for (CSVRecord record : parser) {
         long number = parser.getCurrentLineNumber();
-        List<String> cells = new ArrayList<>(record.toList());
+        List<String> cells = withoutBlankEnd(record.toList());
         if (header.isEmpty()) {
           header = cells.stream().map(String::strip).toList();
         } else if (cells.stream().anyMatch(cell -> !cell.isBlank())) {
@@ -96,6 +96,15 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
     return new CsvFile(name, separator, header, List.copyOf(lines));
   }
 
+  /** Spreadsheet programs write empty cells where something once stood. */
+  private static List<String> withoutBlankEnd(List<String> cells) {
+    int end = cells.size();
+    while (end > 1 && cells.get(end - 1).isBlank()) {
+      end--;
+    }
+    return new ArrayList<>(cells.subList(0, end));
+  }
+
   /** A cell as it is to be read: a semicolon-separated file writes its decimals with a comma. */
   String readable(String cell) {
     return separator == ';' && DECIMAL_COMMA.matcher(cell.strip()).matches()
@@ -104,7 +113,7 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
   }
 
   private static char separatorOf(String text) {
-    String first = text.lines().findFirst().orElse("");
+    String first = text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
     return first.chars().filter(c -> c == ';').count() > first.chars().filter(c -> c == ',').count()
         ? ';'
         : ',';

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sheathwright.fastening.NailCounts;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
@@ -112,11 +113,21 @@ public final class Estimate {
     verdict = rafterCheck == null ? null : RafterWork.verdict(rafterCheck);
     quote = new QuoteLines(job, this);
     order = OrderLines.of(job, this);
-    quote.total().value();
-    order.rows().forEach(row -> row.forEach(Traced::plain));
-    if (verdict != null) {
-      verdict.plain();
-    }
+    refuseWhatHasNoValue();
+  }
+
+  /**
+   * Everything that a page will show has a value, or the job is refused here and nothing is
+   * written.
+   */
+  private void refuseWhatHasNoValue() {
+    Stream<Traced> shown =
+        Stream.of(quote.total(), quote.worstCase(), nails, deckSheets, extraSheet.exact());
+    Stream<Traced> ordered = order.rows().stream().flatMap(List::stream);
+    Stream<Traced> checked = Stream.ofNullable(verdict);
+    Stream<Traced> levelled =
+        Stream.ofNullable(levelling).map(Levelling::stock).flatMap(SisterStock::all);
+    Stream.of(shown, ordered, checked, levelled).flatMap(each -> each).forEach(Traced::plain);
   }
 
   private static Figure<Area> area(Map<String, Traced> row) {
@@ -138,7 +149,7 @@ public final class Estimate {
         job.rate("disposal_usd_per_ton", Units.USD_PER_TON),
         job.rate("overhead_pct", Units.PERCENT),
         job.rate("margin_pct", Units.PERCENT),
-        Figure.of(0, Units.USD_PER_SHEET));
+        job.priceIfGiven("sheet_extras", Units.USD_PER_SHEET));
   }
 
   private static UnitPrice named(String what, UnitPrice price) {

@@ -38,6 +38,10 @@ record Field(
     return new Field(name, label, unit, null, Limits.between(least, most, ""), true);
   }
 
+  static Field whole(String name, String label, Unit<?> unit, double least, double most) {
+    return new Field(name, label, unit, null, Limits.whole(least, most, ""), true);
+  }
+
   static Field word(String name, String label, Class<? extends Enum<?>> options) {
     return new Field(name, label, null, options, Limits.NONE, true);
   }
@@ -71,7 +75,7 @@ record Field(
 
   private Traced word(String cellName, String given, Source source) {
     List<String> words = Choice.wordsOf(options);
-    int index = words.indexOf(given.toLowerCase(Locale.ROOT).replace(' ', '-'));
+    int index = words.indexOf(given.toLowerCase(Locale.ROOT).replace(' ', '-').replace('_', '-'));
     if (index < 0) {
       throw new RefusedException(
           "\"" + given + "\" is given; it must be one of " + String.join(", ", words));

@@ -1,9 +1,13 @@
 package sheathwright.job;
 
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
@@ -57,7 +61,59 @@ public final class Job {
             "",
             "",
             List.of(new Group(JobTables.RATES, true), new Group(JobTables.SISTER_RATES, levels)));
+    once(reader, tables.file("planes"), planes, "plane");
+    if (levels) {
+      once(reader, tables.file("readings"), readings, "rafter");
+      onKnownPlanes(reader, tables.file("readings"));
+      shimsBelowSisters(reader, tables.file("job"));
+    }
     reader.raiseProblems();
+  }
+
+  private static void once(
+      TableReader reader, CsvFile file, List<Map<String, Traced>> rows, String column) {
+    Set<String> seen = new HashSet<>();
+    for (int i = 0; i < rows.size(); i++) {
+      Traced name = rows.get(i).get(column);
+      if (name != null && !seen.add(name.plain())) {
+        String message = "\"" + name.plain() + "\" stands twice; give each " + column + " one line";
+        reader.problem(file, file.lines().get(i), column, message);
+      }
+    }
+  }
+
+  private void onKnownPlanes(TableReader reader, CsvFile file) {
+    Set<String> known = new LinkedHashSet<>();
+    planes.stream()
+        .map(row -> row.get("plane"))
+        .filter(Objects::nonNull)
+        .forEach(plane -> known.add(plane.plain()));
+    for (int i = 0; i < readings.size(); i++) {
+      Traced plane = readings.get(i).get("plane");
+      if (plane != null && !known.isEmpty() && !known.contains(plane.plain())) {
+        reader.problem(
+            file,
+            file.lines().get(i),
+            "plane",
+            "\"%s\" is not a plane of planes.csv; it has %s"
+                .formatted(plane.plain(), String.join(", ", known)));
+      }
+    }
+  }
+
+  private void shimsBelowSisters(TableReader reader, CsvFile file) {
+    Input shim = facts.get("shim_tolerance_in");
+    Input sister = facts.get("sister_tolerance_in");
+    if (shim != null
+        && sister != null
+        && ((Figure<?>) shim.value()).value() > ((Figure<?>) sister.value()).value()) {
+      reader.problem(
+          file,
+          shim.line(),
+          "value",
+          "shim_tolerance_in: %s is given; it must not be more than sister_tolerance_in, %s"
+              .formatted(shim.value(), sister.value()));
+    }
   }
 
   /**
@@ -110,6 +166,11 @@ public final class Job {
 
   <Q extends Quantity> Figure<Q> price(String item, Unit<Q> unit) {
     return ((Figure<?>) prices.get(item).value()).in(unit);
+  }
+
+  /** A price that the book may leave out: nothing, then. */
+  <Q extends Quantity> Figure<Q> priceIfGiven(String item, Unit<Q> unit) {
+    return prices.containsKey(item) ? price(item, unit) : Figure.of(0, unit);
   }
 
   <Q extends Quantity> Figure<Q> rate(String name, Unit<Q> unit) {

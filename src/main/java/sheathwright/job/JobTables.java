@@ -35,7 +35,8 @@ public record JobTables(Map<String, CsvFile> files) {
           Field.text("not_looked_at", "What could not be seen").ifKnown(),
           Field.number("base_roofing_usd", "Covering, by the roofing price book", 0, 1_000_000),
           Field.number("permit_usd", "Permit", 0, 50_000),
-          Field.number("planned_sheets", "Deck sheets in the price", Units.SHEET, 0, 5_000),
+          Field.number("engineer_usd", "Engineer's letter, at cost", 0, 50_000).ifKnown(),
+          Field.whole("planned_sheets", "Deck sheets in the price", Units.SHEET, 0, 5_000),
           Field.number(
               "credit_usd", "Credit for a sheet not needed", Units.USD_PER_SHEET, 0, 1_000),
           Field.number("support_spacing_in", "Rafters or trusses, center to center", 6, 96),
@@ -64,7 +65,7 @@ public record JobTables(Map<String, CsvFile> files) {
           Field.number("shim_tolerance_in", "Drop that may stay", 0, 2),
           Field.number("sister_lap_in", "Sister runs on beyond the drop", 0, 120),
           Field.number("sister_nail_spacing_in", "Nails along a sister", 2, 48),
-          Field.number("sister_nail_rows", "Rows of nails in a sister", 1, 4),
+          Field.whole("sister_nail_rows", "Rows of nails in a sister", Units.RATIO, 1, 4),
           Field.number("sister_stick_ft", "Stick that the sister price is for", 8, 20));
 
   static final List<Field> PLANES =
@@ -82,7 +83,10 @@ public record JobTables(Map<String, CsvFile> files) {
   static final List<Field> PRICES =
       List.of(
           Field.number("sheet", "Sheet", Units.USD_PER_SHEET, 0, 1_000),
-          Field.number("nail", "Sheet nail", Units.USD_PER_NAIL, 0, 5));
+          Field.number("nail", "Sheet nail", Units.USD_PER_NAIL, 0, 5),
+          Field.number(
+                  "sheet_extras", "Clips and the like for a sheet", Units.USD_PER_SHEET, 0, 1_000)
+              .ifKnown());
 
   static final List<Field> SISTER_PRICES =
       List.of(
@@ -103,7 +107,7 @@ public record JobTables(Map<String, CsvFile> files) {
           Field.number(
               "extra_sheet_h", "Extra sheet, found on the day", Units.HOURS_PER_SHEET, 0, 40),
           Field.number("order_spare_pct", "Spare on every order", 0, 100),
-          Field.number("nails_per_box", "Nails in a box", Units.NAIL, 1, 100_000));
+          Field.whole("nails_per_box", "Nails in a box", Units.NAIL, 1, 100_000));
 
   static final List<Field> SISTER_RATES =
       List.of(

@@ -82,6 +82,9 @@ public final class QuoteLines {
     Figure<?> once = Figure.of(1, Units.RATIO);
     lines.add(new Line("Covering", once, "job", job.fact("base_roofing_usd", Units.USD)));
     lines.add(new Line("Permit", once, "job", job.fact("permit_usd", Units.USD)));
+    if (job.knows("engineer_usd")) {
+      lines.add(new Line("Engineer's letter", once, "job", job.fact("engineer_usd", Units.USD)));
+    }
     lines.add(
         new Line(
             "Deck sheets taken out and replaced",

@@ -17,8 +17,8 @@ final class TableReader {
 
   private final List<Problem> problems = new ArrayList<>();
 
-  /** One input read, with what it is called. */
-  record Input(Field field, Traced value) {}
+  /** One input read, with what it is called and where it stands. */
+  record Input(Field field, Traced value, CsvFile.Line line) {}
 
   /**
    * A table of two columns, the first of which names what stands in the second.
@@ -57,7 +57,7 @@ final class TableReader {
       }
     }
     for (Group group : groups) {
-      boolean asked = group.isRequired() || group.isGivenIn(given.keySet());
+      boolean asked = group.isRequired() || group.isGivenIn(nonBlank(given, value));
       for (Field field : group.fields()) {
         CsvFile.Line line = given.get(field.name());
         String text = line == null ? "" : line.cells().get(value);
@@ -65,7 +65,7 @@ final class TableReader {
           String cellName = prefix + field.name() + suffix;
           Traced read = read(file, line, valueColumn, field, cellName, text);
           if (read != null) {
-            inputs.put(field.name(), new Input(field, read));
+            inputs.put(field.name(), new Input(field, read, line));
           }
         } else if (asked && field.isRequired()) {
           problems.add(
@@ -78,6 +78,17 @@ final class TableReader {
       }
     }
     return inputs;
+  }
+
+  private static Set<String> nonBlank(Map<String, CsvFile.Line> given, int value) {
+    Set<String> names = new LinkedHashSet<>();
+    given.forEach(
+        (name, line) -> {
+          if (!line.cells().get(value).isBlank()) {
+            names.add(name);
+          }
+        });
+    return names;
   }
 
   /** A table with a heading for each field; one map for each line. */
@@ -173,7 +184,7 @@ final class TableReader {
     }
 
     boolean isGivenIn(Set<String> names) {
-      return fields.stream().anyMatch(field -> names.contains(field.name()));
+      return fields.stream().map(Field::name).anyMatch(names::contains);
     }
   }
 }

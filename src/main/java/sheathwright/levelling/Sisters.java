@@ -24,6 +24,7 @@ public final class Sisters {
   private static final Figure<Ratio> TWO = Figure.of(2, Units.RATIO);
   private static final Figure<Ratio> NOTHING = Figure.of(0, Units.RATIO);
   private static final Figure<Length> NO_LENGTH = Figure.of(0, Units.FOOT);
+  private static final Figure<Length> NO_INCHES = Figure.of(0, Units.INCH);
   private static final Figure<Pieces> NO_PIECES = Figure.of(0, Units.PIECE);
   private static final Figure<Per<Nails, Pieces>> NO_NAILS = Figure.of(0, Units.NAILS_PER_PIECE);
   private static final Figure<Length> STOCK_STEP = Figure.of(2, Units.FOOT);
@@ -100,14 +101,25 @@ public final class Sisters {
             Limits.between(0, 2, "3/8 is usual, 1/8 for flat metal pans"));
     var overlap = lap.within("lap_in", Units.INCH, Limits.between(0, 120, "24 is usual"));
     var rafters =
-        rafterCount.within("rafter_count", Units.PIECE, Limits.between(0, 500, "whole rafters"));
+        rafterCount.within(
+            "rafter_count", Units.PIECE, Limits.whole(0, 500, "the rafters that drop too far"));
     var spacing =
         nailSpacing.within("nail_spacing_in", Units.INCH, Limits.between(2, 48, "12 is usual"));
-    var rows = nailRows.within("nail_rows", Units.RATIO, Limits.between(1, 4, "2 is usual"));
+    var rows = nailRows.within("nail_rows", Units.RATIO, Limits.whole(1, 4, "2 is usual"));
+    // Every argument is held to its limits, also where the sag turns out to need nothing.
+    var sound =
+        Condition.all(
+            measured.isLessThan(depth),
+            full.isMoreThan(NO_LENGTH),
+            left.isAtLeast(NO_INCHES),
+            overlap.isAtLeast(NO_INCHES),
+            rafters.isAtLeast(NO_PIECES),
+            spacing.isMoreThan(NO_INCHES),
+            rows.isMoreThan(NOTHING));
     var drop =
         measured
             .onlyIf(
-                measured.isLessThan(depth),
+                sound,
                 "sag_in is %s, not less than the depth of a %s sister: set to the string it would not lie against the old rafter at mid-length; take a deeper one"
                     .formatted(measured, sisterSize.choice()))
             .as("drop_in", Units.INCH);
@@ -143,6 +155,7 @@ public final class Sisters {
                 rows.times(
                         length
                             .minus(NAIL_END_DISTANCES)
+                            .orIfMore(NO_INCHES)
                             .dividedBy(spacing)
                             .in(Units.RATIO)
                             .roundedUp()

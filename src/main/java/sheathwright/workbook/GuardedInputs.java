@@ -34,15 +34,8 @@ final class GuardedInputs {
       return;
     }
     if (node.step() instanceof Step.Guarded guard && isInput.test(guard.argument())) {
-      limits.merge(guard.argument(), guard.limits(), GuardedInputs::both);
+      limits.merge(guard.argument(), guard.limits(), Limits::and);
     }
     node.step().operands().forEach(this::visit);
-  }
-
-  private static Limits both(Limits one, Limits other) {
-    return one.onlyTheEnds()
-        ? one
-        : Limits.between(
-            Math.max(one.least(), other.least()), Math.min(one.most(), other.most()), one.rule());
   }
 }

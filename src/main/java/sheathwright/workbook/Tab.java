@@ -218,9 +218,7 @@ final class Tab {
     if (unit.symbol().startsWith("$")) {
       return unit.symbol().replace("$/", "per ").replace("$", "");
     }
-    boolean isThing =
-        unit.suffix().isEmpty() && unit.symbol().chars().allMatch(Character::isLetter);
-    return isThing && !unit.symbol().isEmpty() ? unit.symbol() + "s" : unit.symbol();
+    return unit.isCount() ? unit.spoken() : unit.symbol();
   }
 
   /** A step of the working: its value, its formula in words, and its source. */

@@ -37,18 +37,21 @@ final class Validation {
       return;
     }
     Limits own = ((Step.Given) input.step()).limits();
-    Limits limits = byFunction.exist() ? narrower(own, byFunction) : own;
-    if (limits.onlyTheEnds()) {
+    Limits limits = own.and(byFunction);
+    if (limits.kind() == Limits.Kind.ENDS_ONLY) {
       String[] two = {Shown.plain(limits.least()), Shown.plain(limits.most())};
       add(sheet, place, helper.createExplicitListConstraint(two), limits.inWords());
     } else if (limits.exist()) {
-      add(
-          sheet,
-          place,
-          helper.createDecimalConstraint(
-              OperatorType.BETWEEN, Shown.plain(limits.least()), Shown.plain(limits.most())),
-          limits.inWords() + " " + ((Figure<?>) input).unit());
+      add(sheet, place, range(helper, limits), limits.inWords() + " " + ((Figure<?>) input).unit());
     }
+  }
+
+  private static DataValidationConstraint range(DataValidationHelper helper, Limits limits) {
+    String least = Shown.plain(limits.least());
+    String most = Shown.plain(limits.most());
+    return limits.kind() == Limits.Kind.WHOLE_ONLY
+        ? helper.createIntegerConstraint(OperatorType.BETWEEN, least, most)
+        : helper.createDecimalConstraint(OperatorType.BETWEEN, least, most);
   }
 
   /** A verdict that begins with STOP says so in red as well. */
@@ -59,15 +62,6 @@ final class Validation {
     rule.createFontFormatting().setFontColorIndex(IndexedColors.DARK_RED.index);
     CellRangeAddress[] where = {CellRangeAddress.valueOf(cell.formatAsString())};
     formatting.addConditionalFormatting(where, rule);
-  }
-
-  private static Limits narrower(Limits own, Limits byFunction) {
-    return byFunction.onlyTheEnds()
-        ? byFunction
-        : Limits.between(
-            Math.max(own.least(), byFunction.least()),
-            Math.min(own.most(), byFunction.most()),
-            byFunction.rule());
   }
 
   private static void add(

@@ -34,9 +34,9 @@ class QuoteCommandTest {
   void quote_saysStopWhereRaftersScreenAboveTheirLimits() {
     Ran ran = Ran.of("quote", COTTAGE, "-o", folder);
     assertThat(ran.status()).isZero();
-    // 5,480 + 165 + 28 × 100 + 18 × 118 + 7 × 17
+    // 5,480 + 450 + 165 + 28 × 101 + 18 × 118 + 7 × 17
     assertThat(ran.out())
-        .contains("$10,688.00")
+        .contains("$11,166.00")
         .contains("STOP: a licensed engineer decides before any repair");
   }
 

@@ -60,13 +60,15 @@ class CottageEstimateTest {
 
   @Test
   void cottage_costsTheHomeownerDeckSistersAndShims() {
-    // 33 nails at 24 in; 0.62 h; no clips are priced
+    // 33 nails at 24 in; 0.62 h; 4 clips at 0.24
     double sheet =
-        ((38.50 * 1.05 + 33 * 0.02) * 1.065 + 0.62 * 46 + 45 / 2000.0 * 78) * 1.18 / 0.88;
-    assertThat(COTTAGE.plannedSheet().exact().value()).isCloseTo(sheet, within(DIGITS)); // 99.2682
+        ((38.50 * 1.05 + 33 * 0.02 + 4 * 0.24) * 1.065 + 0.62 * 46 + 45 / 2000.0 * 78)
+            * 1.18
+            / 0.88;
+    assertThat(COTTAGE.plannedSheet().exact().value()).isCloseTo(sheet, within(DIGITS)); // 100.6391
     assertThat(COTTAGE.total().value())
-        .isEqualTo(5_480 + 165 + 28 * 100 + 18 * 118 + 7 * 17)
-        .isEqualTo(10_688);
+        .isEqualTo(5_480 + 450 + 165 + 28 * 101 + 18 * 118 + 7 * 17)
+        .isEqualTo(11_166);
   }
 
   /**
@@ -105,7 +107,7 @@ class CottageEstimateTest {
     String level = "plane,rafter,drop_in,note\nA,A-1,1/8,\nA,A-2,0,\n";
     Estimate straight =
         new Estimate(JobText.demo("mistwater-cottage").withTable("readings", level).job());
-    assertThat(straight.total().value()).isEqualTo(5_480 + 165 + 28 * 100);
+    assertThat(straight.total().value()).isEqualTo(5_480 + 450 + 165 + 28 * 101);
     assertThat(straight.rafterLevelling().orElseThrow().stock().stock().value()).isZero();
   }
 

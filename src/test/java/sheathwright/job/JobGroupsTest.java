@@ -1,8 +1,10 @@
 package sheathwright.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.junit.jupiter.api.Test;
+import sheathwright.figure.RefusedException;
 
 /** Keys that belong together are given together; some of them only if the job asks for them. */
 class JobGroupsTest {
@@ -64,7 +66,8 @@ class JobGroupsTest {
   void job_saysWhichReadingIsWrong() {
     JobText cottage =
         JobText.demo("mistwater-cottage")
-            .withTable("readings", READINGS + "front,2,wet,\nfront,3,-1/8,\nfront,4,6-1/16,\n");
+            .withTable(
+                "readings", READINGS.replace("front", "A") + "A,2,wet,\nA,3,-1/8,\nA,4,6-1/16,\n");
     assertThat(cottage.problems())
         .hasSize(3)
         .anyMatch(
@@ -98,5 +101,26 @@ class JobGroupsTest {
     // The sheet costs what it did under the usual headings.
     assertThat(estimate.total().value())
         .isEqualTo(new Estimate(JobText.small().job()).total().value());
+  }
+
+  @Test
+  void readings_areHeldAgainstThePlanesAndEachOther() {
+    JobText cottage =
+        JobText.demo("mistwater-cottage")
+            .withTable("readings", READINGS.replace("front", "A") + "Z,2,0,\nA,1,0,\n");
+    assertThat(cottage.problems())
+        .containsExactlyInAnyOrder(
+            "readings.csv, line 3, column plane: \"Z\" is not a plane of planes.csv; it has A, B",
+            "readings.csv, line 4, column rafter: \"1\" stands twice; give each rafter one line");
+  }
+
+  @Test
+  void aStickThatIsNotSold_refusesTheJob() {
+    JobText cottage =
+        JobText.demo("mistwater-cottage")
+            .with("job", "sister_span_ft,12-0 1/4", "sister_span_ft,20-0 1/4");
+    assertThatThrownBy(() -> new Estimate(cottage.job()))
+        .isInstanceOf(RefusedException.class)
+        .hasMessageStartingWith("stock_ft is 22; it must be from 8 to 20");
   }
 }

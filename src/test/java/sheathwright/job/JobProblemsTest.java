@@ -47,7 +47,7 @@ class JobProblemsTest {
         "planes|plane,eave_ft,|plane,eave,|planes.csv, line 1, column eave_ft: this column is missing; the file has plane, eave, slope_length_ft, note",
         "planes|,note|,colour|planes.csv, line 1, column colour: this column is not known; the table has plane, eave_ft, slope_length_ft and note",
         // unknown and doubled keys
-        "prices|nail,0.02,|nail,0.02,\\nglue,3,|prices.csv, line 4, column item: \"glue\" is not known; it must be one of sheet, nail, sister_stick, sister_nail, shim",
+        "prices|nail,0.02,|nail,0.02,\\nglue,3,|prices.csv, line 4, column item: \"glue\" is not known; it must be one of sheet, nail, sheet_extras, sister_stick, sister_nail, shim",
         "prices|nail,0.02,|nail,0.02,\\nnail,0.03,|prices.csv, line 4, column item: \"nail\" stands twice"
       })
   void job_saysInOneLineWhatIsWrong(String table, String text, String spoiled, String said) {

@@ -128,7 +128,7 @@ class HomeownerFileTest {
     try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(file))) {
       for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
         String part = new String(zip.readAllBytes(), StandardCharsets.UTF_8);
-        all.append(part.replaceAll("<pageMargins[^>]*>", ""));
+        all.append(part.replaceAll("<(c:)?pageMargins[^>]*>", ""));
       }
     }
     return all.toString();

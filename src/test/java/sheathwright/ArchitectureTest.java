@@ -1,0 +1,232 @@
+package sheathwright;
+
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaAccess.Predicates.target;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.AccessTarget;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The rooms of the house, and which door leads where. */
+class ArchitectureTest {
+
+  private static final Path SOURCES =
+      Path.of(System.getProperty("basedir", ""), "src", "main", "java");
+
+  /** Every room with the rooms that it may import; a room is added here before it is built. */
+  private static final Map<String, List<String>> ROOMS =
+      Map.ofEntries(
+          room("figure"),
+          room("catalog", "figure"),
+          room("published", "figure"),
+          room("roof", "figure"),
+          room("cutting"),
+          room("sheathing", "figure", "catalog", "published", "roof", "cutting"),
+          room("fastening", "figure", "catalog", "published", "roof"),
+          room("framing", "figure", "catalog", "published"),
+          room("levelling", "figure", "catalog", "published", "roof", "cutting"),
+          room("pricing", "figure", "catalog"),
+          room("job", all()),
+          room("workbook", all("job")),
+          room("repl", all("job", "workbook")),
+          room("cli", all("job", "workbook", "repl")));
+
+  private static final Set<String> BEFORE_JOB =
+      ROOMS.keySet().stream()
+          .filter(room -> !Set.of("job", "workbook", "repl", "cli").contains(room))
+          .collect(Collectors.toCollection(TreeSet::new));
+
+  private static final JavaClasses MAIN =
+      new ClassFileImporter()
+          .withImportOption(new ImportOption.DoNotIncludeTests())
+          .importPackages("sheathwright");
+
+  private static Map.Entry<String, List<String>> room(String name, String... imports) {
+    return Map.entry(name, List.of(imports));
+  }
+
+  /** The rooms before {@code job}, and these. */
+  private static String[] all(String... further) {
+    List<String> before =
+        List.of(
+            "figure",
+            "catalog",
+            "published",
+            "roof",
+            "cutting",
+            "sheathing",
+            "fastening",
+            "framing",
+            "levelling",
+            "pricing");
+    return Stream.concat(before.stream(), Stream.of(further)).toArray(String[]::new);
+  }
+
+  private static String inside(String room) {
+    return "sheathwright." + room + "..";
+  }
+
+  static Stream<Arguments> rooms() {
+    return ROOMS.entrySet().stream().map(room -> Arguments.of(room.getKey(), room.getValue()));
+  }
+
+  @ParameterizedTest(name = "{0} may import {1}")
+  @MethodSource("rooms")
+  void room_importsOnlyTheRoomsThatItMay(String room, List<String> imports) {
+    String[] allowed =
+        Stream.concat(Stream.of(room), imports.stream())
+            .map(ArchitectureTest::inside)
+            .toArray(String[]::new);
+    noClasses()
+        .that()
+        .resideInAPackage(inside(room))
+        .should()
+        .dependOnClassesThat(
+            resideInAPackage("sheathwright..").and(not(resideInAnyPackage(allowed))))
+        .allowEmptyShould(true) // a room may not be built yet
+        .check(MAIN);
+  }
+
+  @Test
+  void everyClass_standsInARoom() {
+    classes()
+        .should()
+        .resideInAnyPackage(
+            ROOMS.keySet().stream().map(ArchitectureTest::inside).toArray(String[]::new))
+        .check(MAIN);
+  }
+
+  @ParameterizedTest(name = "only {0} imports {1}")
+  @CsvSource({
+    "workbook, org.apache.poi..",
+    "repl,     jdk.jshell..",
+    "repl,     org.jline..",
+    "cli,      picocli..",
+  })
+  void library_isImportedByOneRoom(String room, String library) {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage(inside(room))
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage(library)
+        .check(MAIN);
+  }
+
+  @Test
+  void figure_needsNothingButTheJdk() {
+    classes()
+        .that()
+        .resideInAPackage(inside("figure"))
+        .should()
+        .onlyDependOnClassesThat()
+        .resideInAnyPackage("java..", inside("figure"))
+        .check(MAIN);
+  }
+
+  @Test
+  void rooms_formNoCycle() {
+    slices().matching("sheathwright.(*)..").should().beFreeOfCycles().check(MAIN);
+  }
+
+  @Test
+  void roomsBeforeJob_haveNoClockLocaleNetworkConsoleOrRandomSeed() {
+    noClasses()
+        .that()
+        .resideInAnyPackage(
+            BEFORE_JOB.stream().map(ArchitectureTest::inside).toArray(String[]::new))
+        .should()
+        .accessTargetWhere(
+            target(
+                called("a clock", ArchitectureTest::isClock)
+                    .or(called("the default locale", ArchitectureTest::isDefaultLocale))
+                    .or(called("the console", ArchitectureTest::isConsole))
+                    .or(called("a random seed of its own", ArchitectureTest::isUnseeded))
+                    .or(called("the network", ArchitectureTest::isNetwork))))
+        .check(MAIN);
+  }
+
+  private static DescribedPredicate<AccessTarget> called(
+      String what, Predicate<AccessTarget> predicate) {
+    return describe(what, predicate);
+  }
+
+  private static boolean isClock(AccessTarget target) {
+    String owner = target.getOwner().getName();
+    return owner.startsWith("java.time.") && target.getName().equals("now")
+        || owner.equals("java.time.Clock")
+        || owner.equals("java.lang.System")
+            && Set.of("currentTimeMillis", "nanoTime").contains(target.getName())
+        || target.getFullName().equals("java.util.Date.<init>()");
+  }
+
+  private static boolean isDefaultLocale(AccessTarget target) {
+    return target.getFullName().equals("java.util.Locale.getDefault()")
+        || target.getFullName().equals("java.lang.String.toLowerCase()")
+        || target.getFullName().equals("java.lang.String.toUpperCase()")
+        || target.getFullName().equals("java.text.DecimalFormat.<init>(java.lang.String)")
+        || target.getFullName().equals("java.text.DecimalFormatSymbols.getInstance()");
+  }
+
+  private static boolean isConsole(AccessTarget target) {
+    return target.getOwner().getName().equals("java.lang.System")
+        && Set.of("out", "err", "in", "console").contains(target.getName());
+  }
+
+  private static boolean isUnseeded(AccessTarget target) {
+    return target.getFullName().equals("java.util.Random.<init>()")
+        || target.getFullName().equals("java.lang.Math.random()")
+        || target.getOwner().getName().equals("java.util.concurrent.ThreadLocalRandom")
+        || target.getOwner().getName().equals("java.security.SecureRandom")
+        || target.getFullName().equals("java.util.UUID.randomUUID()");
+  }
+
+  private static boolean isNetwork(AccessTarget target) {
+    String owner = target.getOwner().getName().toLowerCase(Locale.ROOT);
+    return owner.startsWith("java.net.") && !owner.equals("java.net.uri");
+  }
+
+  static Stream<Path> packages() throws IOException {
+    try (Stream<Path> files = Files.walk(SOURCES)) {
+      return files
+          .filter(file -> file.toString().endsWith(".java"))
+          .map(Path::getParent)
+          .collect(Collectors.toCollection(TreeSet::new))
+          .stream();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("packages")
+  void everyRoom_saysWhatItIsFor(Path room) throws IOException {
+    Path file = room.resolve("package-info.java");
+    assertThat(file).exists();
+    assertThat(Files.readString(file))
+        .matches("(?s)/\\*\\*\\s+\\*\\s+\\S.{40,}?\\*/\\s*package sheathwright\\.[a-z.]+;\\s*");
+  }
+}

@@ -1,0 +1,103 @@
+package sheathwright.figure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.URI;
+import java.nio.file.Path;
+import java.util.List;
+import javax.tools.DiagnosticCollector;
+import javax.tools.JavaFileObject;
+import javax.tools.SimpleJavaFileObject;
+import javax.tools.ToolProvider;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Arguments of different kinds cannot be swapped: the compiler says so. */
+class KindsTest {
+
+  @TempDir Path classes;
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "sheetsByArea(sqft(100), pct(5))             | sheetsByArea(pct(5), sqft(100))",
+        "ft(12).orIfLess(in(3))                      | ft(12).orIfLess(psf(3))",
+        "usdPerSheet(1).orIfMore(usdPerSheet(2))     | usdPerSheet(1).orIfMore(usdPerPiece(2))",
+        "number(2).power(pct(50))                    | number(2).power(in(3))",
+        "Figure.choose(in(1).isAtMost(in(2)), in(1), ft(2))"
+            + "| Figure.choose(in(1).isAtMost(in(2)), in(1), psf(2))",
+        "nailsPerSheet(in(16), in(6), in(12), NO, in(96), in(48))"
+            + "| nailsPerSheet(in(16), in(6), NO, in(12), in(96), in(48))",
+        "rafterMaxSpan(HEM_FIR, NO_2, SIZE_2X6, in(16), psf(20), psf(10), SNOW, number(180), NDS2018)"
+            + "| rafterMaxSpan(NO_2, HEM_FIR, SIZE_2X6, in(16), psf(20), psf(10), SNOW, number(180), NDS2018)",
+      })
+  void swappedArguments_doNotCompile(String right, String swapped) {
+    assertThat(errorsOf(right)).isEmpty();
+    assertThat(errorsOf(swapped)).isNotEmpty();
+  }
+
+  @Test
+  void aSwappedCall_failsForTheKindAndForNothingElse() {
+    assertThat(errorsOf("sheetsByArea(pct(5), sqft(100))"))
+        .singleElement()
+        .asString()
+        .isEqualTo(
+            "incompatible types: sheathwright.figure.Figure<sheathwright.figure.Quantity.Ratio>"
+                + " cannot be converted to"
+                + " sheathwright.figure.Figure<sheathwright.figure.Quantity.Area>");
+  }
+
+  private List<String> errorsOf(String expression) {
+    String source =
+        """
+        import sheathwright.figure.Figure;
+        import static sheathwright.figure.Amounts.*;
+        import static sheathwright.figure.YesNo.*;
+        import static sheathwright.fastening.NailCounts.*;
+        import static sheathwright.framing.Grade.*;
+        import static sheathwright.framing.RafterLoad.*;
+        import static sheathwright.framing.Rafters.*;
+        import static sheathwright.framing.Species.*;
+        import static sheathwright.framing.ValueSet.*;
+        import static sheathwright.published.LumberSize.*;
+        import static sheathwright.sheathing.SheetCounts.*;
+        class Tried {
+          Object answer = %s;
+        }
+        """
+            .formatted(expression);
+    var complaints = new DiagnosticCollector<JavaFileObject>();
+    var options =
+        List.of(
+            "-proc:none",
+            "-d",
+            classes.toString(),
+            "-classpath",
+            System.getProperty("java.class.path"));
+    ToolProvider.getSystemJavaCompiler()
+        .getTask(null, null, complaints, options, null, List.of(new Text(source)))
+        .call();
+    return complaints.getDiagnostics().stream()
+        .filter(complaint -> complaint.getKind() == javax.tools.Diagnostic.Kind.ERROR)
+        .map(complaint -> complaint.getMessage(java.util.Locale.ROOT))
+        .toList();
+  }
+
+  private static final class Text extends SimpleJavaFileObject {
+
+    private final String source;
+
+    Text(String source) {
+      super(URI.create("string:///Tried.java"), Kind.SOURCE);
+      this.source = source;
+    }
+
+    @Override
+    public CharSequence getCharContent(boolean ignoreEncodingErrors) {
+      return source;
+    }
+  }
+}

@@ -1,0 +1,83 @@
+package sheathwright.figure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static sheathwright.figure.Amounts.in;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Numbers as people read them. */
+class ShownTest {
+
+  @ParameterizedTest(name = "{0} in [{1}] is {2}")
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "65       | sheet       | 65 sheets",
+        "1        | sheet       | 1 sheet",
+        "0.5      | sheet       | 0.5 sheets",
+        "43       | nails/sheet | 43 nails/sheet",
+        "1        | nail        | 1 nail",
+        "468      | nail        | 468 nails",
+        "2        | piece       | 2 pieces",
+        "117      | $/sheet     | $117.00/sheet",
+        "0.026    | $/nail      | $0.026/nail",
+        "0.02     | $/nail      | $0.02/nail",
+        "1408.726 | $           | $1,408.73",
+        "-5       | $           | -$5.00",
+        "201.25   | in          | 201-1/4 in",
+        "1.375    | in          | 1-3/8 in",
+        "0.3      | in          | 0.3 in",
+        "12.34567 | in          | 12.3457 in",
+        "16.770833333333332 | ft | 16' 9-1/4\"",
+        "1973.26  | sq ft       | 1,973.26 sq ft",
+        "20.674   | lb/in       | 20.67 lb/in",
+        "12       | %           | 12 %",
+        "6        | in 12       | 6 in 12",
+        "0.33333333 | ``        | 0.3333",
+        "1.15     | ``          | 1.15",
+      })
+  void with_showsANumberWithItsUnit(double number, String symbol, String text) {
+    assertThat(Shown.with(Units.written(symbol).orElseThrow(), number)).isEqualTo(text);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      doubles = {16.770509831248425, 0.1, 1e-7, 123456789.125, -0.000123, 1e15, 2.5, 0, 312})
+  void plain_readsBackAsTheSameNumberWithoutExponent(double number) {
+    assertThat(Double.parseDouble(Shown.plain(number))).isEqualTo(number);
+    assertThat(Shown.plain(number)).doesNotContain("E");
+  }
+
+  @Test
+  void plain_printsWholeNumbersWithoutAPoint() {
+    assertThat(Shown.plain(312)).isEqualTo("312");
+    assertThat(Shown.plain(-0.0)).isEqualTo("0");
+    assertThat(Shown.plain(1e3)).isEqualTo("1000");
+  }
+
+  @Test
+  void inWords_leavesTheUnitOff() {
+    assertThat(Shown.inWords("edge_spacing_in")).isEqualTo("edge spacing");
+    assertThat(Shown.inWords("labour_usd_per_h")).isEqualTo("labour");
+    assertThat(Shown.inWords("sheets")).isEqualTo("sheets");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"161.4, 13-5", "160.5, 13-5", "168, 14-0", "167.4, 13-11", "11, 0-11"})
+  void feetAndInches_spellWholeInches(double inches, String text) {
+    assertThat(Choice.feetAndInches(in(inches).rounded()).value()).isEqualTo(text);
+  }
+
+  @Test
+  void source_tellsItsMark() {
+    assertThat(Source.read("NDS 2018").at("12.2.3")).hasToString("NDS 2018, 12.2.3");
+    assertThat(Source.secondHand("NDS 2018")).hasToString("NDS 2018 (read second hand)");
+    assertThat(Source.fromMemory("NDS 1997").at("4A")).hasToString("NDS 1997, 4A (from memory)");
+    assertThat(Source.COMMON_PRACTICE).hasToString("common practice, no source");
+    assertThat(Source.derived("statics")).hasToString("statics (derived)");
+  }
+}
