@@ -155,7 +155,7 @@ class ArchitectureTest {
   }
 
   @Test
-  void roomsBeforeJob_haveNoClockLocaleNetworkConsoleOrRandomSeed() {
+  void roomsBeforeJob_haveNoClockLocaleNetworkConsoleOrChance() {
     noClasses()
         .that()
         .resideInAnyPackage(
@@ -166,7 +166,7 @@ class ArchitectureTest {
                 called("a clock", ArchitectureTest::isClock)
                     .or(called("the default locale", ArchitectureTest::isDefaultLocale))
                     .or(called("the console", ArchitectureTest::isConsole))
-                    .or(called("a random seed of its own", ArchitectureTest::isUnseeded))
+                    .or(called("chance", ArchitectureTest::isChance))
                     .or(called("the network", ArchitectureTest::isNetwork))))
         .check(MAIN);
   }
@@ -198,7 +198,7 @@ class ArchitectureTest {
         && Set.of("out", "err", "in", "console").contains(target.getName());
   }
 
-  private static boolean isUnseeded(AccessTarget target) {
+  private static boolean isChance(AccessTarget target) {
     return target.getFullName().equals("java.util.Random.<init>()")
         || target.getFullName().equals("java.lang.Math.random()")
         || target.getOwner().getName().equals("java.util.concurrent.ThreadLocalRandom")

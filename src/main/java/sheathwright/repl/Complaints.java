@@ -37,9 +37,16 @@ final class Complaints {
       Pattern.compile("(?:Figure|OneOf|Choice)<(?:Quantity\\.)?([^<>]*)>");
 
   private final JShell shell;
+  private final Runnable takeAllWords;
 
-  Complaints(JShell shell) {
+  /**
+   * Complaints of a shell.
+   *
+   * @param takeAllWords brings in every word, so that the nearest can be named
+   */
+  Complaints(JShell shell, Runnable takeAllWords) {
     this.shell = shell;
+    this.takeAllWords = takeAllWords;
   }
 
   /** Of something that was raised while a line ran. */
@@ -129,6 +136,7 @@ final class Complaints {
   }
 
   private String nearest(String wanted) {
+    takeAllWords.run();
     Stream<String> known =
         shell.sourceCodeAnalysis().completionSuggestions("", 0, new int[1]).stream()
             .map(Suggestion::continuation)

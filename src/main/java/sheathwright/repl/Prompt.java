@@ -22,9 +22,15 @@ public final class Prompt {
   private static final String PROMPT = "> ";
   private static final String CONTINUED = ". ";
 
-  private final CompletableFuture<Session> session = CompletableFuture.supplyAsync(Session::new);
+  private final CompletableFuture<Session> session = CompletableFuture.supplyAsync(Prompt::awake);
 
   private Prompt() {}
+
+  private static Session awake() {
+    Session session = new Session();
+    session.takeAllWords();
+    return session;
+  }
 
   /** Holds a session in the terminal until the user leaves it. */
   public static void open(Path history) throws IOException {

@@ -1,5 +1,7 @@
 package sheathwright.repl;
 
+import static java.util.stream.Collectors.joining;
+
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -32,11 +34,12 @@ public final class Script {
   public static boolean run(Path file, List<String> arguments, PrintWriter out, PrintWriter err)
       throws IOException {
     try (Session session = new Session()) {
-      StringBuilder array = new StringBuilder("String[] args = {");
-      arguments.forEach(argument -> array.append('"').append(escaped(argument)).append("\","));
-      session.answers(array.append("};").toString());
+      List<String> lines = Files.readAllLines(file);
+      if (lines.stream().anyMatch(line -> line.contains("args"))) {
+        session.answers(arrayOf(arguments));
+      }
       Script script = new Script(String.valueOf(file.getFileName()), out, err, false);
-      return script.ran(Files.readAllLines(file), session);
+      return script.ran(lines, session);
     }
   }
 
@@ -103,6 +106,12 @@ public final class Script {
       }
     }
     return false;
+  }
+
+  private static String arrayOf(List<String> arguments) {
+    return arguments.stream()
+        .map(argument -> '"' + escaped(argument) + '"')
+        .collect(joining(", ", "String[] args = {", "};"));
   }
 
   private static String escaped(String text) {

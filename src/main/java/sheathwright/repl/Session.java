@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import jdk.jshell.ExpressionSnippet;
@@ -26,6 +27,8 @@ public final class Session implements AutoCloseable {
   private static final Pattern BARE_ASSIGNMENT =
       Pattern.compile("(?s)\\s*([A-Za-z_]\\w*)\\s*=(?!=)(.*)");
 
+  private final CompletableFuture<Vocabulary> vocabulary =
+      CompletableFuture.supplyAsync(Vocabulary::new);
   private final LiveControl control = new LiveControl();
   private final JShell shell;
   private final SourceCodeAnalysis analysis;
@@ -41,11 +44,18 @@ public final class Session implements AutoCloseable {
             .compilerOptions("-classpath", System.getProperty("java.class.path"), "-Xlint:none")
             .build();
     analysis = shell.sourceCodeAnalysis();
-    for (String imported : Vocabulary.imports()) {
-      shell.eval("import " + imported + ";");
-    }
-    complaints = new Complaints(shell);
+    take(Vocabulary.AMOUNTS); // wakes the compiler while the vocabulary is gathered
+    complaints = new Complaints(shell, this::takeAllWords);
     Words.in(this);
+  }
+
+  /** Takes every word of the trade at once, so that all can be completed. */
+  void takeAllWords() {
+    vocabulary.join().rest().forEach(this::take);
+  }
+
+  private void take(String imported) {
+    shell.eval("import " + imported + ";");
   }
 
   /** Whether the text is a whole line, or needs more. */
@@ -63,6 +73,7 @@ public final class Session implements AutoCloseable {
   List<Answer> answers(String line) {
     List<Answer> answers = new ArrayList<>();
     String rest = Exits.caught(line);
+    vocabulary.join().newlyNeededBy(rest).forEach(this::take);
     while (!rest.isBlank()) {
       rest = declared(rest);
       CompletionInfo completion = analysis.analyzeCompletion(rest);

@@ -1,37 +1,93 @@
 package sheathwright.repl;
 
+import java.lang.reflect.Field;
+import java.lang.reflect.Method;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
-import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import sheathwright.catalog.Card;
 import sheathwright.catalog.Catalog;
 import sheathwright.catalog.Parameter;
 import sheathwright.figure.Amounts;
 
-/** The words that stand ready at the prompt: amounts, functions, options, and the session's own. */
+/**
+ * The words that stand ready at the prompt: amounts, functions, options, and the session's own.
+ * Each import costs the compiler a moment, so a script takes only those whose words it uses; the
+ * prompt takes all, behind the user's back.
+ */
 final class Vocabulary {
 
-  private Vocabulary() {}
+  private static final Pattern WORD = Pattern.compile("[A-Za-z_]\\w*");
+  private static final Pattern TYPE = Pattern.compile("\\b[A-Z]\\w*[a-z]\\w*");
 
-  /** What a session imports. */
-  static List<String> imports() {
-    Set<String> imports = new LinkedHashSet<>();
-    imports.add("sheathwright.figure.*");
-    imports.add("java.util.*");
-    imports.add(members(Words.class));
-    imports.add(members(Amounts.class));
+  /** The words that every session uses. */
+  static final String AMOUNTS = imported(Amounts.class);
+
+  private final Map<String, Set<String>> wordsOf = new LinkedHashMap<>();
+  private final Set<String> taken = new HashSet<>();
+
+  Vocabulary() {
+    taken.add(AMOUNTS);
+    add(Words.class);
+    add(Amounts.class);
     for (Card card : Catalog.shipped().cards()) {
-      imports.add(members(card.method().getDeclaringClass()));
+      add(card.method().getDeclaringClass());
       for (Parameter parameter : card.parameters()) {
         if (parameter.options() != null) {
-          imports.add(members(parameter.options()));
+          add(parameter.options());
         }
       }
     }
-    return List.copyOf(imports);
   }
 
-  private static String members(Class<?> type) {
+  /** The imports that a line needs and that were not taken yet. */
+  Set<String> newlyNeededBy(String line) {
+    Set<String> used = new HashSet<>();
+    Matcher words = WORD.matcher(line);
+    while (words.find()) {
+      used.add(words.group());
+    }
+    Set<String> needed = new LinkedHashSet<>();
+    if (TYPE.matcher(line).find()) {
+      needed.add("java.util.*");
+      needed.add("sheathwright.figure.*");
+    }
+    wordsOf.forEach(
+        (name, names) -> {
+          if (!Collections.disjoint(names, used)) {
+            needed.add(name);
+          }
+        });
+    needed.removeIf(name -> !taken.add(name));
+    return needed;
+  }
+
+  /** Every import that was not taken yet. */
+  Set<String> rest() {
+    Set<String> rest = new LinkedHashSet<>(wordsOf.keySet());
+    rest.add("java.util.*");
+    rest.add("sheathwright.figure.*");
+    rest.removeIf(name -> !taken.add(name));
+    return rest;
+  }
+
+  private static String imported(Class<?> type) {
     return "static " + type.getCanonicalName() + ".*";
+  }
+
+  private void add(Class<?> type) {
+    Set<String> names = new HashSet<>();
+    for (Method method : type.getMethods()) {
+      names.add(method.getName());
+    }
+    for (Field field : type.getFields()) {
+      names.add(field.getName());
+    }
+    wordsOf.put(imported(type), names);
   }
 }

@@ -84,7 +84,11 @@ class ParameterReadTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "rafter_check     | live_psf         | ``    | live_psf is missing; give a number in psf",
+        "rafter_check     | spacing_in       | ``    |"
+            + " spacing_in is missing; give a number of inches",
+        "sister_stock     | span_ft          | ``    | span_ft is missing; give a number of feet",
+        "sister_stock     | rafter_count     | ``    |"
+            + " rafter_count is missing; give a number of pieces",
         "rafter_check     | deflection_limit | ` `   | deflection_limit is missing; give a number",
         "nails_per_sheet  | blocked_edges    | maybe |"
             + " blocked_edges is \"maybe\"; it must be one of yes, no",
@@ -95,6 +99,7 @@ class ParameterReadTest {
             + " load is missing; give one of roof-live, snow",
         "rafter_check     | live_psf         | wet   | live_psf: \"wet\" is not a number",
         "rafter_check     | live_psf         | $20   | live_psf: \"$20\" is not a number",
+        "rafter_check     | live_psf         | 0,140 | live_psf: \"0,140\" is not a number",
         "rafter_check     | live_psf         | 1,40  | live_psf: \"1,40\" is not a number",
         "sheet_unit_price | sheet_usd        | 5 %   | sheet_usd: \"5 %\" is not a number",
       })
@@ -117,6 +122,15 @@ class ParameterReadTest {
     assertThatExceptionOfType(RefusedException.class)
         .isThrownBy(() -> parameter("nails_per_sheet", "blocked_edges").read(date, Source.GIVEN))
         .withMessage("%s", "blocked_edges is \"" + date + "\"; it must be one of yes, no" + DATE);
+  }
+
+  @Test
+  void read_takesABareFractionInFeetForNoDate() {
+    assertThatExceptionOfType(RefusedException.class)
+        .isThrownBy(() -> parameter("sister_stock", "span_ft").read("1-3/8", Source.GIVEN))
+        .withMessage(
+            "span_ft: \"1-3/8\" is not a length that can be read: it could be feet or inches here;"
+                + " write 1-0 3/8 or 1' 3/8\", or decimals of a foot");
   }
 
   @Test

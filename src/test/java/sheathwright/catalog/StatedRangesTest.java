@@ -64,11 +64,13 @@ class StatedRangesTest {
     String least = Shown.plain(range.least());
     String most = Shown.plain(range.most());
     String allowed = range.onlyTheEnds() ? least + " or " + most : "from " + least + " to " + most;
-    String start =
-        "%s is %s; it must be %s".formatted(parameter.column(), Shown.plain(given), allowed);
+    String start = "%s is %s; it must be ".formatted(parameter.column(), Shown.plain(given));
     assertThat(refusals(card, parameter, given))
         .as("%s given %s", card.name(), given)
-        .anyMatch(reason -> reason.startsWith(start));
+        .anyMatch(
+            reason ->
+                reason.startsWith(start + allowed)
+                    || reason.startsWith(start + "a whole number " + allowed));
   }
 
   private static List<String> refusals(Card card, Parameter parameter, double given) {

@@ -18,6 +18,7 @@ class LimitsTest {
 
   private static final Limits GRAVITY =
       Limits.between(0.31, 0.73, "the woods in NDS 2018 Table 12.2C; spruce-pine-fir is 0.42");
+  private static final Limits ROWS = Limits.whole(1, 4, "2 is usual");
   private static final Limits DEFLECTION = Limits.either(180, 240, "the IRC's");
 
   private static Figure<Ratio> gravity(double value) {
@@ -76,6 +77,33 @@ class LimitsTest {
             new Refusal("deflection_limit is " + shown + "; it must be 180 or 240, the IRC's"));
   }
 
+  @ParameterizedTest
+  @ValueSource(doubles = {1, 2, 4})
+  void whole_letsThroughWholeNumbers(double value) {
+    assertThat(number(value).within("nail_rows", Units.RATIO, ROWS).value()).isEqualTo(value);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, 0", "5, 5", "1.5, 1.5", "0.999999, 0.999999", "3.000001, 3.000001"})
+  void whole_refusesPartsAndWhatLiesOutside(double value, String shown) {
+    assertThat(number(value).within("nail_rows", Units.RATIO, ROWS).refusal())
+        .contains(
+            new Refusal(
+                "nail_rows is " + shown + "; it must be a whole number from 1 to 4, 2 is usual"));
+  }
+
+  @Test
+  void and_isTheNarrowerOfTwo() {
+    Limits wide = Limits.between(0, 100, "the column's");
+    Limits narrow = Limits.between(10, 200, "the function's");
+    assertThat(narrow.and(wide)).isEqualTo(Limits.between(10, 100, "the function's"));
+    assertThat(wide.and(ROWS)).isEqualTo(Limits.whole(1, 4, "the column's"));
+    assertThat(wide.and(Limits.NONE)).isEqualTo(wide);
+    assertThat(Limits.NONE.and(wide)).isEqualTo(wide);
+    assertThat(wide.and(DEFLECTION)).isEqualTo(DEFLECTION);
+    assertThat(DEFLECTION.and(wide)).isEqualTo(DEFLECTION);
+  }
+
   @Test
   void input_isRefusedOutsideItsOwnLimits() {
     Limits share = Limits.between(0, 100, "");
@@ -110,6 +138,7 @@ class LimitsTest {
   void inWords_saysWhatIsAllowed() {
     assertThat(GRAVITY.inWords()).isEqualTo("from 0.31 to 0.73");
     assertThat(DEFLECTION.inWords()).isEqualTo("180 or 240");
+    assertThat(ROWS.inWords()).isEqualTo("a whole number from 1 to 4");
     assertThat(GRAVITY.exist()).isTrue();
     assertThat(Limits.NONE.exist()).isFalse();
   }

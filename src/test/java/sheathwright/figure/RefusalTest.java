@@ -107,7 +107,9 @@ class RefusalTest {
   void roots_refuseANegativeNumber() {
     Figure<?> under = sqft(1).minus(sqft(5)).as("left_sf", Units.SQUARE_INCH);
     assertThat(under.squareRoot().refusal()).contains(new Refusal("√(left_sf) has no value"));
-    assertThat(number(-8).cubeRoot().refusal()).contains(new Refusal("(-8)^(1/3) has no value"));
+    assertThat(number(-8).cubeRoot().refusal().orElseThrow().reason())
+        .startsWith("(-8)^(1/")
+        .endsWith(" has no value");
     assertThat(number(-1).power(number(0.5)).refusal())
         .contains(new Refusal("-1^0.5 has no value"));
   }

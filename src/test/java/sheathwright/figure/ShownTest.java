@@ -26,7 +26,7 @@ class ShownTest {
         "117      | $/sheet     | $117.00/sheet",
         "0.026    | $/nail      | $0.026/nail",
         "0.02     | $/nail      | $0.02/nail",
-        "1408.726 | $           | $1,408.73",
+        "1408.725 | $           | $1,408.73", // a half cent that is less as a double
         "-5       | $           | -$5.00",
         "201.25   | in          | 201-1/4 in",
         "1.375    | in          | 1-3/8 in",
