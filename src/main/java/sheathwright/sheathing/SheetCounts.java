@@ -43,7 +43,7 @@ public final class SheetCounts {
    * @see "common practice, no source"
    */
   @LibraryFunction
-  @Column("sheets")
+  @Column(value = "sheets", unit = "sheet")
   public static Figure<Sheets> sheetsByArea(
       @Column("deck_area_sf") Figure<Area> deckArea, @Column("waste_pct") Figure<Ratio> waste) {
     var area =

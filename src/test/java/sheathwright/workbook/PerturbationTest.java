@@ -73,7 +73,8 @@ class PerturbationTest {
     int changed = 0;
     for (Traced input : old.book().inputs().keySet()) {
       Matcher place = PLACE.matcher(input.source().text());
-      if (!place.matches()) {
+      boolean isTheNameOfAPlane = input.name().equals("plane"); // readings must name a known one
+      if (!place.matches() || isTheNameOfAPlane) {
         continue;
       }
       CsvFile file = tables.files().get(place.group(1));
