@@ -1,5 +1,6 @@
 package sheathwright.repl;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import org.jline.reader.Candidate;
@@ -22,9 +23,15 @@ final class Completion implements Completer {
   @Override
   public void complete(LineReader reader, ParsedLine line, List<Candidate> candidates) {
     String text = line.line().substring(0, line.cursor());
-    Card inside = callAround(text);
-    int[] anchor = new int[1];
     String before = line.word().substring(0, line.wordCursor());
+    Card inside = callAround(text);
+    boolean nothingTyped =
+        text.isEmpty() || !Character.isJavaIdentifierPart(text.charAt(text.length() - 1));
+    if (inside != null && nothingTyped) {
+      tellParameter(reader, inside, argumentsBefore(text), before, candidates);
+      return;
+    }
+    int[] anchor = new int[1];
     session.join().analysis().completionSuggestions(text, text.length(), anchor).stream()
         .map(suggestion -> suggestion.continuation())
         .distinct()
@@ -37,20 +44,29 @@ final class Completion implements Completer {
               candidates.add(
                   new Candidate(head + continuation, continuation, null, about, null, null, false));
             });
-    if (inside != null) {
-      parameters(inside, argumentsBefore(text)).forEach(candidates::add);
-    }
   }
 
-  /** The parameter that is due: its options if it has any, else a reminder of its name and unit. */
-  private static List<Candidate> parameters(Card card, int index) {
+  /**
+   * Says above the line which parameter is due, and offers its options and the session's own
+   * variables.
+   */
+  private void tellParameter(
+      LineReader reader, Card card, int index, String before, List<Candidate> candidates) {
     if (index >= card.parameters().size()) {
-      return List.of();
+      return;
     }
-    Parameter parameter = card.parameters().get(index);
-    return List.of(
-        new Candidate(
-            "", parameter.javaName() + ": " + parameter.text(), null, null, null, null, false));
+    Parameter due = card.parameters().get(index);
+    reader.printAbove("  " + due.javaName() + ": " + due.text());
+    List<String> offers = new ArrayList<>();
+    if (due.options() != null) {
+      for (Enum<?> option : due.options().getEnumConstants()) {
+        offers.add(option.name());
+      }
+    }
+    offers.addAll(session.join().variables().keySet());
+    offers.forEach(
+        offer ->
+            candidates.add(new Candidate(before + offer, offer, null, null, null, null, false)));
   }
 
   private static Card cardOf(String continuation) {

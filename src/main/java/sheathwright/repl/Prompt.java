@@ -53,7 +53,12 @@ public final class Prompt {
     PrintWriter out = terminal.writer();
     out.println(
         "Sheathwright. help() tells what can be typed, exit leaves. Planning help: local code decides.");
-    terminal.handle(Terminal.Signal.INT, signal -> session.join().stop());
+    terminal.handle(
+        Terminal.Signal.INT,
+        signal -> {
+          session.join().stop();
+          out.println("(stopped)");
+        });
     while (true) {
       try {
         String line = reader.readLine(PROMPT);

@@ -1,0 +1,77 @@
+package sheathwright.repl;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ScriptTest {
+
+  @TempDir private Path folder;
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  private boolean run(String text, String... arguments) throws IOException {
+    Path script = folder.resolve("houses.jsh");
+    Files.writeString(script, text);
+    return Script.run(
+        script, List.of(arguments), new PrintWriter(out, true), new PrintWriter(err, true));
+  }
+
+  @Test
+  void expressions_areShownAndDefinitionsAreNot() throws IOException {
+    assertThat(run("n = sheets(2)\n\n// a remark\nn.plus(n)\n")).isTrue();
+    assertThat(out).hasToString("4 sheets\n");
+  }
+
+  @Test
+  void arguments_standInTheScript() throws IOException {
+    assertThat(run("sheetsByArea(sqft(Double.parseDouble(args[1])), pct(0))\n", "a \"b\"", "96"))
+        .isTrue();
+    assertThat(out).hasToString("sheets = 3 sheets\n");
+  }
+
+  @Test
+  void aLineThatBeginsWithADot_belongsToTheOneBefore() throws IOException {
+    assertThat(run("n = List.of(3, 4, 5)\n    .stream()\n    .mapToInt(i -> i)\n    .sum()\nn\n"))
+        .isTrue();
+    assertThat(out).hasToString("12\n");
+  }
+
+  @Test
+  void theFirstFailingLine_endsItAndIsNamed() throws IOException {
+    assertThat(run("n = sheets(2)\nfor (int i = 0; i < 2; i++) {\n}\nn.plus(pct(3))\nn\n"))
+        .isFalse();
+    assertThat(out).hasToString("");
+    assertThat(err.toString()).startsWith("houses.jsh:4: 3 % in % cannot be added to 2 sheets");
+  }
+
+  @Test
+  void aRefusal_failsTheLine() throws IOException {
+    assertThat(run("sheetsByArea(sqft(64), pct(0))\nsheetsByArea(sqft(0), pct(0))\n")).isFalse();
+    assertThat(out).hasToString("sheets = 2 sheets\n");
+    assertThat(err.toString()).startsWith("houses.jsh:2: deck_area_sf is 0; it must be from 1");
+  }
+
+  @Test
+  void anUnfinishedLine_isNamedWhereItBegins() throws IOException {
+    assertThat(run("n = sheets(2)\nn.plus(\n")).isFalse();
+    assertThat(err.toString()).startsWith("houses.jsh:2: ");
+  }
+
+  @Test
+  void aPipe_isAnsweredLineByLine() {
+    BufferedReader in = new BufferedReader(new StringReader("n = sheets(2)\nn.plus(n)\n"));
+    assertThat(Script.pipe(in, new PrintWriter(out), new PrintWriter(err))).isTrue();
+    assertThat(out).hasToString("n = 2 sheets\n4 sheets\n");
+  }
+}

@@ -1,0 +1,150 @@
+package sheathwright.repl;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import sheathwright.figure.Figure;
+
+/**
+ * The session behaves like a spreadsheet. Expected numbers are worked out by hand: 32 sq ft is one
+ * sheet.
+ */
+class SessionTest {
+
+  private final Session session = new Session();
+
+  @AfterEach
+  void close() {
+    session.close();
+  }
+
+  private String answer(String line) {
+    return EstimatorGuideTest.answer(session, line);
+  }
+
+  @Test
+  void aChain_isCarriedAlongInOrder() {
+    answer("area = sqft(64)");
+    answer("order = sheetsByArea(area, pct(0))");
+    answer("twice = order.plus(order)");
+
+    assertThat(answer("area = sqft(96)"))
+        .isEqualTo(
+            """
+            area = 96 sq ft
+              order = 3 sheets (was 2 sheets)
+              twice = 6 sheets (was 4 sheets)""");
+  }
+
+  @Test
+  void aVariableDefinedBeforeWhatItIsMadeFromLater_followsToo() {
+    answer("a = sqft(32)");
+    answer("b = sheetsByArea(a, pct(0))");
+    answer("c = sqft(320)");
+    answer("a = c.plus(sqft(0))");
+
+    assertThat(answer("c = sqft(64)"))
+        .isEqualTo("c = 64 sq ft\n  a = 64 sq ft (was 320 sq ft)\n  b = 2 sheets (was 10 sheets)");
+  }
+
+  @Test
+  void aVariable_mayChangeItsKind() {
+    answer("x = sqft(64)");
+    assertThat(answer("x = in(3)")).isEqualTo("x = 3 in");
+  }
+
+  @Test
+  void dependentsThatNoLongerCompile_areMarkedAndComeBack() {
+    answer("x = sqft(64)");
+    answer("n = sheetsByArea(x, pct(0))");
+
+    assertThat(answer("x = in(3)"))
+        .startsWith(
+            "x = 3 in\n  n has no value now: incompatible types: Length cannot be converted to Area");
+    assertThat(answer("x = sqft(96)")).contains("n = 3 sheets");
+  }
+
+  @Test
+  void aRefusalOnTheWay_isShownAndNothingIsLost() {
+    answer("x = sqft(64)");
+    answer("n = sheetsByArea(x, pct(0))");
+    answer("m = n.plus(sheets(1))");
+
+    assertThat(answer("x = sqft(0)"))
+        .contains("n has no value: deck_area_sf is 0; it must be from 1 to 200000")
+        .contains("m has no value: deck_area_sf is 0");
+    assertThat(answer("x = sqft(32)")).contains("n = 1 sheet").contains("m = 2 sheets");
+  }
+
+  @Test
+  void aVariableMadeFromItself_isNotCountedUpTwice() {
+    answer("step = sheets(1)");
+    answer("total = sheets(10)");
+    assertThat(answer("total = total.plus(step)")).isEqualTo("total = 11 sheets");
+    assertThat(answer("step = sheets(5)")).isEqualTo("step = 5 sheets");
+    assertThat(answer("total")).isEqualTo("11 sheets");
+  }
+
+  @Test
+  void aMethodOfTheUsers_carriesItsCallersAlong() {
+    answer(
+        "Figure<Quantity.Sheets> needed(Figure<Quantity.Area> a) { return sheetsByArea(a, pct(0)); }");
+    assertThat(answer("n = needed(sqft(64))")).isEqualTo("n = 2 sheets");
+    assertThat(
+            answer(
+                "Figure<Quantity.Sheets> needed(Figure<Quantity.Area> a) { return sheetsByArea(a, pct(100)); }"))
+        .contains("n = 4 sheets (was 2 sheets)");
+  }
+
+  @Test
+  void endingTheProgram_endsOnlyTheLine() {
+    assertThat(answer("System.exit(4)")).startsWith("the line ended with status 4");
+    assertThat(answer("Runtime.getRuntime().halt(4)")).startsWith("the line ended with status 4");
+    assertThat(answer("sheets(2)")).isEqualTo("2 sheets");
+  }
+
+  @Test
+  void noAnswer_showsTheInsidesOfTheShell() {
+    for (String wrong :
+        List.of(
+            "sheetsByArea(1)",
+            "in(\"x\")",
+            "sheets(1).plus(in(2))",
+            "int x = \"a\";",
+            "foo bar",
+            "((",
+            "null.toString()",
+            "Object o = null; o.toString()",
+            "List.of(1).get(3)")) {
+      assertThat(answer(wrong))
+          .as(wrong)
+          .isNotBlank()
+          .doesNotContain("\tat ", "REPL.", "$JShell", "do_it$", "SnippetEvent");
+    }
+  }
+
+  @Test
+  void differentKinds_areRefusedWithBothNamed() {
+    assertThat(answer("sheets(1).plus(in(2))"))
+        .isEqualTo(
+            "2 in in in cannot be added to 1 sheet in sheet: they do not measure the same thing");
+  }
+
+  @Test
+  void helpRanks_andShowsAnExampleEach() {
+    assertThat(answer("help(\"nail\")"))
+        .startsWith("nails_per_sheet")
+        .contains("nailsPerSheet(in(16), in(6), in(12), NO, in(96), in(48)) // 43 nails/sheet");
+  }
+
+  @Test
+  void variables_areHeldAsLiveObjects() {
+    answer("order = sheetsByArea(sqft(64), pct(0))");
+    answer("int plain = 3;");
+    assertThat(session.variables().keySet()).isEqualTo(Set.of("order", "plain"));
+    assertThat(((Figure<?>) session.variables().get("order")).value()).isEqualTo(2);
+  }
+}

@@ -1,0 +1,116 @@
+package sheathwright.repl;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The prompt as a person meets it: the program in a pseudo-terminal, keys typed, the screen read.
+ */
+@Timeout(value = 120, unit = TimeUnit.SECONDS)
+class TerminalTest {
+
+  private static final char TAB = '\t';
+  private static final char CONTROL_C = 3;
+  private static final char UP = 'A';
+
+  @TempDir private Path home;
+
+  private Process terminal;
+  private final StringBuilder screen = new StringBuilder();
+  private int read;
+
+  @BeforeEach
+  void open() throws IOException {
+    String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+    String command =
+        "exec %s -XX:TieredStopAtLevel=1 -Dfile.encoding=UTF-8 -Dstdout.encoding=UTF-8 -Duser.home=%s -cp '%s' sheathwright.cli.Main"
+            .formatted(java, home, System.getProperty("java.class.path"));
+    ProcessBuilder builder =
+        new ProcessBuilder(
+            "script", "--quiet", "--flush", "--return", "--command", command, "/dev/null");
+    builder.environment().put("TERM", "xterm");
+    builder.environment().put("LC_ALL", "C.UTF-8");
+    terminal = builder.redirectErrorStream(true).start();
+    awaits("exit leaves");
+    awaits("> ");
+  }
+
+  @AfterEach
+  void close() {
+    terminal.destroyForcibly();
+  }
+
+  @Test
+  void aMorning_goesAsTyped() throws Exception {
+    type("area = sqft(64)\r");
+    awaits("area = 64 sq ft");
+    type("order = sheetsByArea(area, pct(0))\r");
+    awaits("order = 2 sheets");
+    type("area = sqft(96)\r");
+    awaits("order = 3 sheets (was 2 sheets)");
+
+    type("sheetsByA" + TAB + "area, pct(0))\r");
+    awaits("sheets = 3 sheets");
+
+    type("nailsPerSheet(in(16), " + TAB);
+    awaits("edgeSpacing: nail to nail along the sheet's edges");
+    type("in(6),\r");
+    awaits(". ");
+    type("in(12), NO, in(96), in(48))\r");
+    awaits("nails = 43 nails/sheet");
+
+    type("while (true) {}\r");
+    awaits("while");
+    TimeUnit.SECONDS.sleep(1); // the loop has to be running before it can be stopped
+    type(String.valueOf(CONTROL_C));
+    awaits("(stopped)");
+    awaits("> ");
+    type("order\r");
+    awaits("3 sheets");
+
+    type("System.exit(7)\r");
+    awaits("the session goes on");
+    type("\u001b[" + UP + "\u001b[" + UP + "\r"); // two lines up in the history
+    awaits("3 sheets");
+
+    type("exit\r");
+    assertThat(terminal.waitFor(20, TimeUnit.SECONDS)).isTrue();
+    assertThat(terminal.exitValue()).isZero();
+    assertThat(screen.toString()).doesNotContain("\tat ", "Exception");
+  }
+
+  private void type(String keys) throws IOException {
+    OutputStream in = terminal.getOutputStream();
+    in.write(keys.getBytes(StandardCharsets.UTF_8));
+    in.flush();
+  }
+
+  /** Reads the screen until the text stands on it, after what was awaited before. */
+  private void awaits(String text) throws IOException {
+    InputStream out = terminal.getInputStream();
+    byte[] some = new byte[4096];
+    while (true) {
+      int at = screen.indexOf(text, read);
+      if (at >= 0) {
+        read = at + text.length();
+        return;
+      }
+      int count = out.read(some);
+      assertThat(count)
+          .as("the terminal closed before it said \"" + text + "\": " + screen)
+          .isPositive();
+      screen.append(new String(some, 0, count, StandardCharsets.UTF_8));
+    }
+  }
+}
