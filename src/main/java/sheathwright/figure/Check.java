@@ -25,6 +25,11 @@ public record Check(
   @Override
   public String toString() {
     return "%s: %s of %s, ratio %s, %s"
-        .formatted(what, demand, capacity, ratio, ok.holds() ? "ok" : "NOT ok");
+        .formatted(
+            what,
+            demand,
+            capacity,
+            ratio,
+            ok.refusal().isPresent() ? "not known" : ok.holds() ? "ok" : "NOT ok");
   }
 }

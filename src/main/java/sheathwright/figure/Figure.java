@@ -80,7 +80,12 @@ public final class Figure<Q extends Quantity> implements Traced {
 
   static <Q extends Quantity> Figure<Q> gathered(
       double number, Refusal refusal, Unit<Q> unit, Step.Gathered step) {
-    return new Figure<>("", "", number, refusal, unit, step, Source.ARITHMETIC);
+    Refusal undefined =
+        Double.isFinite(number)
+            ? refusal
+            : new Refusal(step.words(Working::symbol).text() + " has no value");
+    return new Figure<>(
+        "", "", undefined == null ? number : 0, undefined, unit, step, Source.ARITHMETIC);
   }
 
   // What figures can do.
@@ -114,7 +119,8 @@ public final class Figure<Q extends Quantity> implements Traced {
 
   /** This pure number raised to any power. */
   public Figure<Quantity.Ratio> power(Figure<Quantity.Ratio> exponent) {
-    return applied(Operator.POWER, Units.RATIO, pure("raised to a power"), exponent);
+    return applied(
+        Operator.POWER, Units.RATIO, pure("raised to a power"), exponent.in(Units.RATIO));
   }
 
   /** This multiplied by itself. */
@@ -346,7 +352,10 @@ public final class Figure<Q extends Quantity> implements Traced {
   }
 
   private String described() {
-    return isNamed() ? name : refusal == null ? shown() : "a refused figure";
+    boolean isConstant = step instanceof Step.Given given && given.role() == Role.CONSTANT;
+    return isConstant
+        ? symbol()
+        : isNamed() ? name : refusal == null ? shown() : "a refused figure";
   }
 
   private Figure<?> like(Figure<?> other, String verb) {
@@ -359,7 +368,11 @@ public final class Figure<Q extends Quantity> implements Traced {
   }
 
   private static String unitOf(Figure<?> figure) {
-    return figure.unit.symbol().isEmpty() ? "plain numbers" : figure.unit.symbol();
+    return unitIn(figure.unit);
+  }
+
+  private static String unitIn(Unit<?> unit) {
+    return unit.symbol().isEmpty() ? "plain numbers" : unit.symbol();
   }
 
   private Figure<?> pure(String verb) {
@@ -381,7 +394,8 @@ public final class Figure<Q extends Quantity> implements Traced {
   private <R extends Quantity> Figure<R> typed(Unit<R> wanted) {
     if (!wanted.measuresTheSameAs(unit)) {
       throw new RefusedException(
-          "%s is in %s and cannot be given in %s".formatted(described(), unitOf(this), wanted));
+          "%s is in %s and cannot be given in %s"
+              .formatted(described(), unitOf(this), unitIn(wanted)));
     }
     return converted(wanted);
   }
@@ -395,7 +409,16 @@ public final class Figure<Q extends Quantity> implements Traced {
     Factor factor = unit.to(wanted);
     boolean onlyRelabelled = factor.equals(Factor.ONE) && !isNamed() && !isGiven();
     Step made = onlyRelabelled ? step : new Step.Converted(this, factor);
-    return new Figure<>("", "", factor.applyTo(number), refusal, wanted, made, source);
+    double number = factor.applyTo(this.number);
+    boolean isLost = refusal == null && !Double.isFinite(number);
+    return new Figure<>(
+        "",
+        "",
+        isLost ? 0 : number,
+        isLost ? new Refusal(described() + " has no value in " + unitIn(wanted)) : refusal,
+        wanted,
+        made,
+        source);
   }
 
   private boolean isGiven() {

@@ -32,8 +32,12 @@ public final class Lengths {
   public static double inches(String text) {
     String plain = text.strip();
     if (plain.startsWith("-")) {
-      return -inches(plain.substring(1));
+      return -unsignedInches(plain.substring(1).strip(), text);
     }
+    return unsignedInches(plain, text);
+  }
+
+  private static double unsignedInches(String plain, String text) {
     Matcher alone = INCHES_ALONE.matcher(plain);
     if (alone.matches()) {
       return inchesIn(alone, 1, text);
@@ -59,8 +63,12 @@ public final class Lengths {
   public static double inchesFromFeet(String text) {
     String plain = text.strip();
     if (plain.startsWith("-")) {
-      return -inchesFromFeet(plain.substring(1));
+      return -unsignedInchesFromFeet(plain.substring(1).strip(), text);
     }
+    return unsignedInchesFromFeet(plain, text);
+  }
+
+  private static double unsignedInchesFromFeet(String plain, String text) {
     if (DECIMAL.matcher(plain).matches()) {
       return Double.parseDouble(plain) * 12;
     }

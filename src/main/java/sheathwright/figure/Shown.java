@@ -48,7 +48,10 @@ public final class Shown {
       return Lengths.inInches(number) + " in";
     }
     if (unit.symbol().startsWith("$")) {
-      return (number < 0 ? "-$" : "$") + money(Math.abs(number), unit) + unit.symbol().substring(1);
+      double rounded = Rounding.halfUp(number, unit.decimals());
+      return (rounded < 0 ? "-$" : "$")
+          + money(Math.abs(rounded), unit)
+          + unit.symbol().substring(1);
     }
     String digits = grouped(number, unit.decimals());
     return digits

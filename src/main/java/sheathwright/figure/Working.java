@@ -83,7 +83,14 @@ public final class Working {
     return lines;
   }
 
-  private static Written symbol(Traced operand) {
+  /** A number under a power is bracketed if its unit or sign would seem to be raised instead. */
+  private static Written value(Traced operand) {
+    String shown = operand.shown();
+    boolean isBare = shown.chars().allMatch(each -> Character.isDigit(each) || each == '.');
+    return new Written(shown, isBare ? Written.WHOLE : Written.POWER);
+  }
+
+  static Written symbol(Traced operand) {
     boolean standsAlone = operand.isNamed() || operand.step() instanceof Step.Given;
     return standsAlone ? Written.whole(operand.symbol()) : operand.step().words(Working::symbol);
   }
@@ -91,7 +98,7 @@ public final class Working {
   private static Written number(Traced operand) {
     boolean standsAlone = operand.isNamed() || operand.step() instanceof Step.Given;
     return standsAlone
-        ? Written.whole(operand.refusal().isPresent() ? operand.symbol() : operand.shown())
+        ? operand.refusal().isPresent() ? Written.whole(operand.symbol()) : value(operand)
         : operand.step() instanceof Step.Matched
             ? symbol(operand)
             : operand.step().words(Working::number);

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import jdk.jshell.DeclarationSnippet;
 import jdk.jshell.Diag;
 import jdk.jshell.EvalException;
 import jdk.jshell.JShell;
@@ -36,6 +37,8 @@ final class Complaints {
   private static final Pattern FIGURE =
       Pattern.compile("(?:Figure|OneOf|Choice)<(?:Quantity\\.)?([^<>]*)>");
 
+  private static final Pattern INSIDES = Pattern.compile("REPL\\.\\$JShell\\$\\w+\\.");
+
   private final JShell shell;
   private final Runnable takeAllWords;
 
@@ -57,7 +60,9 @@ final class Complaints {
           type.equals(RefusedException.class.getName())
               || type.equals(Exits.LineEnded.class.getName());
       String name = type.substring(type.lastIndexOf('.') + 1);
-      return isOurs ? thrown.getMessage() : name + ": " + thrown.getMessage();
+      return isOurs
+          ? thrown.getMessage()
+          : name + ": " + INSIDES.matcher(String.valueOf(thrown.getMessage())).replaceAll("");
     }
     return "it uses something that is not defined";
   }
@@ -69,7 +74,18 @@ final class Complaints {
         .filter(Diag::isError)
         .findFirst()
         .map(diag -> about(diag, source))
-        .orElse("this is not a line that can be run: " + source.strip());
+        .orElseGet(() -> unresolved(snippet, source));
+  }
+
+  private String unresolved(Snippet snippet, String source) {
+    if (snippet instanceof DeclarationSnippet declaration) {
+      return shell
+          .unresolvedDependencies(declaration)
+          .map(name -> name.replaceAll("^\\w+ ", "").replaceAll("\\(.*", ""))
+          .map(name -> "there is no \"%s\"; the nearest are %s".formatted(name, nearest(name)))
+          .collect(joining("; "));
+    }
+    return "this is not a line that can be run: " + source.strip();
   }
 
   private String about(Diag diag, String source) {

@@ -77,6 +77,11 @@ final class Definitions {
     ordered.add(byName.get(name));
   }
 
+  /** Whether a source mentions a name. */
+  static boolean mentions(String source, String name) {
+    return wordsIn(source).contains(name);
+  }
+
   private static Set<String> wordsIn(String source) {
     Set<String> words = new HashSet<>();
     Matcher matcher = WORD.matcher(source);

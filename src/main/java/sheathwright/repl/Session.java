@@ -127,18 +127,27 @@ public final class Session implements AutoCloseable {
     return answers;
   }
 
-  /** A bare {@code name = value} declares the name, or declares it anew: its kind may change. */
+  /**
+   * A bare {@code name = value} declares the name, or declares it anew: its kind may change. Only a
+   * name made from itself is assigned, and then stands as it is.
+   */
   private String declared(String snippet) {
     Matcher bare = BARE_ASSIGNMENT.matcher(snippet);
-    return bare.matches() ? "var " + snippet.strip() : snippet;
+    boolean isDeclared =
+        bare.matches()
+            && !(definitions.has(bare.group(1))
+                && Definitions.mentions(bare.group(2), bare.group(1)));
+    return isDeclared ? "var " + snippet.strip() : snippet;
   }
 
   private Answer answer(SnippetEvent event, String source) {
     if (event.exception() != null) {
       return new Answer(Answer.Kind.FAILED, complaints.about(event.exception()));
     }
-    if (event.status() == Snippet.Status.REJECTED) {
-      return new Answer(Answer.Kind.FAILED, complaints.about(event.snippet(), source));
+    if (event.status() != Snippet.Status.VALID) {
+      String why = complaints.about(event.snippet(), source);
+      shell.drop(event.snippet());
+      return new Answer(Answer.Kind.FAILED, why);
     }
     if (event.snippet() instanceof VarSnippet variable) {
       String name = variable.name();
@@ -146,7 +155,8 @@ public final class Session implements AutoCloseable {
     }
     if (event.snippet().kind() == Snippet.Kind.EXPRESSION && event.value() != null) {
       String name = ((ExpressionSnippet) event.snippet()).name();
-      return answer("", name == null ? event.value() : value(name));
+      boolean isAssigned = event.snippet().subKind() == Snippet.SubKind.ASSIGNMENT_SUBKIND;
+      return answer(isAssigned ? name : "", name == null ? event.value() : value(name));
     }
     return null;
   }
@@ -164,20 +174,28 @@ public final class Session implements AutoCloseable {
   }
 
   private List<Answer> carriedAlong(Snippet snippet, String source) {
-    String name =
-        snippet instanceof VarSnippet variable
-            ? variable.name()
-            : snippet instanceof MethodSnippet method ? method.name() : "";
+    String name = definedBy(snippet);
     if (name.isEmpty() || name.startsWith("$")) {
       return List.of();
     }
     Map<String, String> before = texts(definitions.dependents(name));
-    definitions.put(name, source, snippet instanceof VarSnippet);
+    definitions.put(name, source, !(snippet instanceof MethodSnippet));
     List<Answer> answers = new ArrayList<>();
     for (Definition dependent : definitions.dependents(name)) {
       answers.add(recomputed(dependent, before.get(dependent.name())));
     }
     return answers;
+  }
+
+  private static String definedBy(Snippet snippet) {
+    if (snippet instanceof VarSnippet variable) {
+      return variable.name();
+    }
+    if (snippet instanceof MethodSnippet method) {
+      return method.name();
+    }
+    boolean isAssigned = snippet.subKind() == Snippet.SubKind.ASSIGNMENT_SUBKIND;
+    return isAssigned ? ((ExpressionSnippet) snippet).name() : "";
   }
 
   private Map<String, String> texts(List<Definition> dependents) {
@@ -189,7 +207,7 @@ public final class Session implements AutoCloseable {
   private Answer recomputed(Definition dependent, String before) {
     for (SnippetEvent event : shell.eval(dependent.source())) {
       if (event.causeSnippet() == null) {
-        if (event.exception() != null || event.status() == Snippet.Status.REJECTED) {
+        if (event.exception() != null || event.status() != Snippet.Status.VALID) {
           String why =
               event.exception() != null
                   ? complaints.about(event.exception())

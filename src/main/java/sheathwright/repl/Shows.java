@@ -33,6 +33,9 @@ final class Shows {
 
   /** A value in a few words, to be set beside a new one. */
   static String brief(Object value) {
+    if (value instanceof Traced traced && traced.refusal().isPresent()) {
+      return "no value";
+    }
     String text = text(value);
     return text.contains("\n") ? text.lines().findFirst().orElse("").strip() + " …" : text;
   }

@@ -14,6 +14,7 @@ import sheathwright.catalog.Card;
 import sheathwright.catalog.Catalog;
 import sheathwright.catalog.Parameter;
 import sheathwright.figure.Amounts;
+import sheathwright.figure.Units;
 
 /**
  * The words that stand ready at the prompt: amounts, functions, options, and the session's own.
@@ -34,6 +35,7 @@ final class Vocabulary {
   Vocabulary() {
     taken.add(AMOUNTS);
     add(Words.class);
+    add(Units.class);
     add(Amounts.class);
     for (Card card : Catalog.shipped().cards()) {
       add(card.method().getDeclaringClass());

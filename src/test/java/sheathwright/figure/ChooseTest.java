@@ -98,4 +98,11 @@ class ChooseTest {
     assertThat(Check.of("bending", "bending_ratio", in(3), in(2)))
         .hasToString("bending: 3 in of 2 in, ratio 1.5, NOT ok");
   }
+
+  @Test
+  void check_isPrintedEvenIfItIsRefused() {
+    String refused = "refused: " + BY_ZERO.reason();
+    assertThat(Check.of("bending", "bending_ratio", REFUSED, in(2)))
+        .hasToString("bending: " + refused + " of 2 in, ratio " + refused + ", not known");
+  }
 }

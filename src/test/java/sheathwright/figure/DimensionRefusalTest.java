@@ -60,6 +60,8 @@ class DimensionRefusalTest {
 
   static Stream<Arguments> wrongKinds() {
     return Stream.of(
+        refused(
+            () -> SPAN.in(Units.RATIO), "span_ft is in ft and cannot be given in plain numbers"),
         refused(() -> SPAN.in(Units.PSF), "span_ft is in ft and cannot be given in psf"),
         refused(
             () -> SPAN.times(LIVE).as("load_lb", Units.POUND),

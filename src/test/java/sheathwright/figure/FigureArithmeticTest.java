@@ -51,6 +51,7 @@ class FigureArithmeticTest {
   @Test
   void power_takesAPureNumber() {
     assertThat(number(0.25).power(number(0.5)).value()).isEqualTo(0.5);
+    assertThat(number(4).power(pct(50)).value()).isEqualTo(2); // √4
     assertThat(pct(50).power(number(2)).value()).isEqualTo(0.5 * 0.5);
     assertThat(pitch(6).power(number(2)).value()).isEqualTo(6d / 12 * 6 / 12);
   }

@@ -102,7 +102,10 @@ class LengthsReadingTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"", " ", "wet", "16-9", "1-3/8-2", "3/", "/8", "1,375", "1.5.2", "1-2-3", "9ft4x"})
+      strings = {
+        "", " ", "wet", "16-9", "1-3/8-2", "3/", "/8", "1,375", "--3", "-", "-wet", "1.5.2",
+        "1-2-3", "9ft4x"
+      })
   void inches_refusesWhatItCannotRead(String text) {
     assertThatExceptionOfType(RefusedException.class)
         .isThrownBy(() -> Lengths.inches(text))
@@ -114,7 +117,8 @@ class LengthsReadingTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "long", "16-", "16 9", "16,5", "1e2", "16'9'", "1-2-3-4"})
+  @ValueSource(
+      strings = {"", "long", "16-", "16 9", "16,5", "1e2", "--3", "-", "-wet", "16'9'", "1-2-3-4"})
   void inchesFromFeet_refusesWhatItCannotRead(String text) {
     assertThatExceptionOfType(RefusedException.class)
         .isThrownBy(() -> Lengths.inchesFromFeet(text))

@@ -28,6 +28,7 @@ class ShownTest {
         "0.02     | $/nail      | $0.02/nail",
         "1408.725 | $           | $1,408.73", // a half cent that is less as a double
         "-5       | $           | -$5.00",
+        "-0.004   | $           | $0.00", // nothing owed, not minus nothing
         "201.25   | in          | 201-1/4 in",
         "1.375    | in          | 1-3/8 in",
         "0.3      | in          | 0.3 in",

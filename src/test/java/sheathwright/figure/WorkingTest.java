@@ -104,6 +104,26 @@ class WorkingTest {
   }
 
   @Test
+  void of_bracketsANumberWithItsUnitUnderAPower() {
+    Figure<?> modulus =
+        in(2)
+            .as("thickness_in", Units.INCH)
+            .symbol("b")
+            .times(in(3).as("depth_in", Units.INCH).symbol("d").squared())
+            .dividedBy(number(6))
+            .as("section_modulus_in3", Units.CUBIC_INCH)
+            .symbol("S");
+
+    // 2 × 3² ÷ 6 = 3; "3 in^2" would read as three square inches.
+    assertThat(Working.of(modulus))
+        .isEqualTo(
+            """
+            S = b × d^2 ÷ 6
+              = 2 in × (3 in)^2 ÷ 6
+              = 3 in³""");
+  }
+
+  @Test
   void symbols_bracketOnlyWhatTheyMust() {
     Figure<Ratio> a = named("a");
     Figure<Ratio> b = named("b");

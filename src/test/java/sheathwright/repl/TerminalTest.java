@@ -11,15 +11,14 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The prompt as a person meets it: the program in a pseudo-terminal, keys typed, the screen read.
  */
-@Timeout(value = 120, unit = TimeUnit.SECONDS)
 class TerminalTest {
 
+  private static final int SECONDS_AT_MOST = 40;
   private static final char TAB = '\t';
   private static final char CONTROL_C = 3;
   private static final char UP = 'A';
@@ -31,10 +30,10 @@ class TerminalTest {
   private int read;
 
   @BeforeEach
-  void open() throws IOException {
+  void open() throws Exception {
     String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
     String command =
-        "exec %s -XX:TieredStopAtLevel=1 -Dfile.encoding=UTF-8 -Dstdout.encoding=UTF-8 -Duser.home=%s -cp '%s' sheathwright.cli.Main"
+        "stty cols 150 rows 40; exec %s -XX:TieredStopAtLevel=1 -Dfile.encoding=UTF-8 -Dstdout.encoding=UTF-8 -Duser.home=%s -cp '%s' sheathwright.cli.Main"
             .formatted(java, home, System.getProperty("java.class.path"));
     ProcessBuilder builder =
         new ProcessBuilder(
@@ -81,7 +80,7 @@ class TerminalTest {
 
     type("System.exit(7)\r");
     awaits("the session goes on");
-    type("\u001b[" + UP + "\u001b[" + UP + "\r"); // two lines up in the history
+    type("\u001bO" + UP + "\u001bO" + UP + "\r"); // two lines up in the history
     awaits("3 sheets");
 
     type("exit\r");
@@ -97,20 +96,21 @@ class TerminalTest {
   }
 
   /** Reads the screen until the text stands on it, after what was awaited before. */
-  private void awaits(String text) throws IOException {
+  private void awaits(String text) throws IOException, InterruptedException {
     InputStream out = terminal.getInputStream();
     byte[] some = new byte[4096];
-    while (true) {
-      int at = screen.indexOf(text, read);
-      if (at >= 0) {
-        read = at + text.length();
-        return;
+    long patience = System.nanoTime() + TimeUnit.SECONDS.toNanos(SECONDS_AT_MOST);
+    int at;
+    while ((at = screen.indexOf(text, read)) < 0) {
+      assertThat(System.nanoTime() < patience)
+          .as("the terminal says \"" + text + "\"; it said:\n" + screen)
+          .isTrue();
+      if (out.available() > 0) {
+        screen.append(new String(some, 0, out.read(some), StandardCharsets.UTF_8));
+      } else {
+        TimeUnit.MILLISECONDS.sleep(20);
       }
-      int count = out.read(some);
-      assertThat(count)
-          .as("the terminal closed before it said \"" + text + "\": " + screen)
-          .isPositive();
-      screen.append(new String(some, 0, count, StandardCharsets.UTF_8));
     }
+    read = at + text.length();
   }
 }
