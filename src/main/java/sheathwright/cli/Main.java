@@ -45,6 +45,9 @@ public final class Main implements Callable<Integer> {
 
   /** Runs one command and exits with its status. */
   public static void main(String[] arguments) {
+    if (arguments.length > 0 && arguments[0].equals("run")) {
+      Script.wake();
+    }
     PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
     int status = commandLine(out, err).execute(arguments);

@@ -9,9 +9,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 
 /** Runs lines of the language that come from a file or a pipe. */
 public final class Script {
+
+  private static CompletableFuture<Session> awake;
 
   private final String name;
   private final PrintWriter out;
@@ -25,6 +28,17 @@ public final class Script {
     this.showsDefinitions = showsDefinitions;
   }
 
+  /** Wakes the compiler early, while the command line is still being read. */
+  public static synchronized void wake() {
+    awake = CompletableFuture.supplyAsync(Session::new);
+  }
+
+  private static synchronized Session session() {
+    Session session = awake == null ? new Session() : awake.join();
+    awake = null;
+    return session;
+  }
+
   /**
    * Runs a file. Answers of bare expressions are shown, definitions are not.
    *
@@ -33,7 +47,7 @@ public final class Script {
    */
   public static boolean run(Path file, List<String> arguments, PrintWriter out, PrintWriter err)
       throws IOException {
-    try (Session session = new Session()) {
+    try (Session session = session()) {
       List<String> lines = Files.readAllLines(file);
       if (lines.stream().anyMatch(line -> line.contains("args"))) {
         session.answers(arrayOf(arguments));
@@ -45,7 +59,7 @@ public final class Script {
 
   /** Runs what comes from a pipe, every answer shown. */
   public static boolean pipe(BufferedReader in, PrintWriter out, PrintWriter err) {
-    try (Session session = new Session()) {
+    try (Session session = session()) {
       return new Script("standard input", out, err, true).ran(in.lines().toList(), session);
     }
   }

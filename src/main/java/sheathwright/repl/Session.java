@@ -60,7 +60,7 @@ public final class Session implements AutoCloseable {
 
   /** Whether the text is a whole line, or needs more. */
   boolean isComplete(String text) {
-    if (text.isBlank()) {
+    if (text.isBlank() || PlainLine.is(text)) {
       return true;
     }
     return switch (analysis.analyzeCompletion(text).completeness()) {
@@ -74,6 +74,9 @@ public final class Session implements AutoCloseable {
     List<Answer> answers = new ArrayList<>();
     String rest = Exits.caught(line);
     vocabulary.join().newlyNeededBy(rest).forEach(this::take);
+    if (PlainLine.is(rest)) {
+      return evaluated(PlainLine.statement(declared(rest)));
+    }
     while (!rest.isBlank()) {
       rest = declared(rest);
       CompletionInfo completion = analysis.analyzeCompletion(rest);
