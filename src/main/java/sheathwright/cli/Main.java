@@ -29,6 +29,7 @@ import sheathwright.repl.Script;
       FillCommand.class,
       RunCommand.class,
       FunctionsCommand.class,
+      HelpCommand.class,
       ExplainCommand.class
     },
     footerHeading = "%n",

@@ -351,7 +351,8 @@ public final class Figure<Q extends Quantity> implements Traced {
     return number;
   }
 
-  private String described() {
+  /** By its name, or by its value if it has none. */
+  String described() {
     boolean isConstant = step instanceof Step.Given given && given.role() == Role.CONSTANT;
     return isConstant
         ? symbol()
@@ -360,42 +361,28 @@ public final class Figure<Q extends Quantity> implements Traced {
 
   private Figure<?> like(Figure<?> other, String verb) {
     if (!other.unit.measuresTheSameAs(unit)) {
-      throw new RefusedException(
-          "%s in %s cannot be %s %s in %s: they do not measure the same thing"
-              .formatted(other.described(), unitOf(other), verb, described(), unitOf(this)));
+      throw Unlike.measures(other, verb, this);
     }
     return other.converted(unit);
   }
 
-  private static String unitOf(Figure<?> figure) {
-    return unitIn(figure.unit);
-  }
-
-  private static String unitIn(Unit<?> unit) {
-    return unit.symbol().isEmpty() ? "plain numbers" : unit.symbol();
-  }
-
   private Figure<?> pure(String verb) {
     if (!unit.measuresTheSameAs(Units.RATIO)) {
-      throw new RefusedException(
-          "%s in %s cannot be %s: only a pure number can".formatted(described(), unit, verb));
+      throw Unlike.toANumber(this, verb);
     }
     return converted(Units.RATIO);
   }
 
   private Unit<?> rootUnit(int degree) {
     if (!unit.dimension().hasRoot(degree)) {
-      throw new RefusedException(
-          "%s in %s has no root of degree %d".formatted(described(), unit, degree));
+      throw Unlike.root(this, degree);
     }
     return Units.named("root of " + unit.symbol(), Factor.ONE, unit.dimension().root(degree));
   }
 
   private <R extends Quantity> Figure<R> typed(Unit<R> wanted) {
     if (!wanted.measuresTheSameAs(unit)) {
-      throw new RefusedException(
-          "%s is in %s and cannot be given in %s"
-              .formatted(described(), unitOf(this), unitIn(wanted)));
+      throw Unlike.unit(this, wanted);
     }
     return converted(wanted);
   }
@@ -415,7 +402,7 @@ public final class Figure<Q extends Quantity> implements Traced {
         "",
         "",
         isLost ? 0 : number,
-        isLost ? new Refusal(described() + " has no value in " + unitIn(wanted)) : refusal,
+        isLost ? new Refusal(described() + " has no value in " + Unlike.said(wanted)) : refusal,
         wanted,
         made,
         source);

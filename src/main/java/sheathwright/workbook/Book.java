@@ -200,14 +200,14 @@ final class Book {
       closure.gather(heading(root), root);
     }
     closure.argumentNames().forEach(this::call);
-    new WorkingPage(working).write(closure);
+    new WorkingPage(this, working).write(closure);
     places.forEach(
         (value, place) -> {
           if (isInput(value)) {
             inputs.put(value, place);
           }
         });
-    closure.tables().forEach(tables::table);
+    closure.tables().forEach(table -> PrintedTable.write(this, tables, table));
     CellNotation notation = CellNotation.alone(places, guards);
     unfinished.forEach(write -> write.accept(notation));
     drawings.forEach(Runnable::run);

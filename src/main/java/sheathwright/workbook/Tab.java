@@ -12,11 +12,8 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Roll;
-import sheathwright.figure.Step;
-import sheathwright.figure.Table;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
-import sheathwright.figure.Working;
 import sheathwright.workbook.Look.Part;
 
 /**
@@ -30,9 +27,7 @@ final class Tab {
 
   private static final int CHARACTERS_A_LINE = 122;
   private static final int NOTE_CHARACTERS = 52;
-  private static final int STEP_CHARACTERS = 76;
-  private static final int SOURCE_CHARACTERS = 46;
-  private static final float LINE_HEIGHT = 13.5f;
+  static final float LINE_HEIGHT = 13.5f;
 
   private final Book book;
   private final XSSFSheet sheet;
@@ -64,6 +59,11 @@ final class Tab {
 
   List<Listing> listings() {
     return listings;
+  }
+
+  /** Takes the next line. */
+  int line() {
+    return next++;
   }
 
   void skip(int lines) {
@@ -221,34 +221,6 @@ final class Tab {
     return unit.isCount() ? unit.spoken() : unit.symbol();
   }
 
-  /** A step of the working: its value, its formula in words, and its source. */
-  void step(String label, Traced value, String owner) {
-    int line = next++;
-    book.placed(value, this, line, 1, owner);
-    text(line, 0, label, Part.LABEL);
-    Cell cell = cell(line, 1);
-    style(cell, value, Part.RESULT);
-    text(line, 2, unitBeside(value), Part.UNIT);
-    if (value.step() instanceof Step.Guarded guard) {
-      number(line, 3, guard.limits().least());
-      number(line, 4, guard.limits().most());
-      book.guarded(guard, this, line);
-      text(line, 5, "as given, within its limits: " + guard.limits().rule(), Part.NOTE);
-    } else {
-      text(line, 3, "", Part.LABEL);
-      text(line, 4, "", Part.LABEL);
-      text(line, 5, Working.symbols(value), Part.NOTE);
-    }
-    String source = value.source().toString();
-    text(line, 6, source, Part.NOTE);
-    int lines =
-        Math.max(
-            cell(line, 5).getStringCellValue().length() / STEP_CHARACTERS,
-            source.length() / SOURCE_CHARACTERS);
-    row(line).setHeightInPoints(LINE_HEIGHT * (1 + lines) + 2);
-    book.later(notation -> book.write(cell, value, notation));
-  }
-
   /**
    * A list, a line an item, its columns under headings; the columns' ranges carry the list's names.
    */
@@ -289,40 +261,6 @@ final class Tab {
     return listing;
   }
 
-  /** A published table, under its caption, with its notes. */
-  void table(Table table) {
-    heading(table.title());
-    for (String note : table.notes()) {
-      text(next++, 0, note.strip(), Part.NOTE);
-    }
-    int head = next++;
-    boolean joined = table.keys().size() > 1;
-    int first = joined ? 1 : 0;
-    if (joined) {
-      text(head, 0, "found by", Part.COLUMN_HEAD);
-    }
-    List<String> headings = new ArrayList<>(table.keys());
-    headings.addAll(table.columns());
-    for (int i = 0; i < headings.size(); i++) {
-      boolean isKey = i < table.keys().size();
-      text(head, first + i, headings.get(i), isKey ? Part.COLUMN_HEAD : Part.COLUMN_HEAD_RIGHT);
-    }
-    for (List<String> line : table.rows()) {
-      if (joined) {
-        text(next, 0, String.join("|", line.subList(0, table.keys().size())), Part.NOTE);
-      }
-      for (int i = 0; i < line.size(); i++) {
-        if (i < table.keys().size() || line.get(i).isEmpty()) {
-          text(next, first + i, line.get(i), Part.LABEL);
-        } else {
-          number(next, first + i, Double.parseDouble(line.get(i)));
-        }
-      }
-      next++;
-    }
-    book.named(table, this, head, next - 1, first);
-  }
-
   void text(int line, int column, String text, Part part) {
     Cell cell = cell(line, column);
     if (!text.isEmpty()) {
@@ -337,7 +275,7 @@ final class Tab {
     cell.setCellStyle(book.look().of(Part.RESULT));
   }
 
-  private void style(Cell cell, Traced value, Part part) {
+  void style(Cell cell, Traced value, Part part) {
     Part shown = book.isInput(value) ? Part.INPUT : part;
     cell.setCellStyle(book.look().of(textual(value) ? textOf(shown) : shown, value));
   }

@@ -47,7 +47,7 @@ class DimensionRefusalTest {
                 + " same thing"),
         refused(
             () -> SPAN.plus(psf(20)),
-            "20 psf in psf cannot be added to span_ft in ft: they do not measure the same thing"));
+            "20 psf cannot be added to span_ft in ft: they do not measure the same thing"));
   }
 
   @ParameterizedTest(name = "{1}")
@@ -60,20 +60,19 @@ class DimensionRefusalTest {
 
   static Stream<Arguments> wrongKinds() {
     return Stream.of(
-        refused(
-            () -> SPAN.in(Units.RATIO), "span_ft is in ft and cannot be given in plain numbers"),
-        refused(() -> SPAN.in(Units.PSF), "span_ft is in ft and cannot be given in psf"),
+        refused(() -> SPAN.in(Units.RATIO), "span_ft in ft cannot be given in plain numbers"),
+        refused(() -> SPAN.in(Units.PSF), "span_ft in ft cannot be given in psf"),
         refused(
             () -> SPAN.times(LIVE).as("load_lb", Units.POUND),
-            "240 lb/ft is in lb/ft and cannot be given in lb"), // 12 ft × 20 psf
+            "240 lb/ft cannot be given in lb"), // 12 ft × 20 psf
         refused(
             () -> SHARE.within("deck_area_sf", Units.SQUARE_FOOT, Limits.NONE),
-            "share is in plain numbers and cannot be given in sq ft"),
+            "share in plain numbers cannot be given in sq ft"),
         refused(
             () -> sheets(3).counting(Units.NAIL),
-            "3 sheets in sheet cannot be counted: only a pure number can"),
+            "3 sheets cannot be counted: only a pure number can"),
         refused(SPAN::squareRoot, "span_ft in ft has no root of degree 2"),
-        refused(SPAN.squared()::cubeRoot, "144 sq ft in sq ft has no root of degree 3"));
+        refused(SPAN.squared()::cubeRoot, "144 sq ft has no root of degree 3"));
   }
 
   @ParameterizedTest(name = "{1}")

@@ -52,7 +52,7 @@ class ScriptTest {
     assertThat(run("n = sheets(2)\nfor (int i = 0; i < 2; i++) {\n}\nn.plus(pct(3))\nn\n"))
         .isFalse();
     assertThat(out).hasToString("");
-    assertThat(err.toString()).startsWith("houses.jsh:4: 3 % in % cannot be added to 2 sheets");
+    assertThat(err.toString()).startsWith("houses.jsh:4: 3 % cannot be added to 2 sheets");
   }
 
   @Test

@@ -129,8 +129,7 @@ class SessionTest {
   @Test
   void differentKinds_areRefusedWithBothNamed() {
     assertThat(answer("sheets(1).plus(in(2))"))
-        .isEqualTo(
-            "2 in in in cannot be added to 1 sheet in sheet: they do not measure the same thing");
+        .isEqualTo("2 in cannot be added to 1 sheet: they do not measure the same thing");
   }
 
   @Test
