@@ -23,6 +23,16 @@ import sheathwright.figure.Traced;
  */
 final class Closure {
 
+  /**
+   * A user's own expression may be of any length; a formula that is longer than this is cut into
+   * steps.
+   */
+  private static final int LONG = 70;
+
+  private static final int POINTED_AT = 24;
+  private static final int WRITTEN_AROUND = 8;
+
+  private final Map<Traced, Integer> lengths = new IdentityHashMap<>();
   private final Set<Traced> placed;
   private final boolean literalsAreInputs;
   private final Map<Traced, String> argumentNames = new LinkedHashMap<>();
@@ -68,7 +78,9 @@ final class Closure {
         literalsAreInputs && node instanceof Choice<?> && node.isNamed() && isLiteral(node);
     boolean needsACell =
         isTypedWord || argumentNames.containsKey(node) || needsACell(node, uses.of(node));
-    if (placed.contains(node) || !needsACell) {
+    boolean isLong = literalsAreInputs && node instanceof Figure<?> && inlineLength(node) > LONG;
+    lengths.put(node, needsACell || isLong ? POINTED_AT : inlineLength(node));
+    if (placed.contains(node) || !(needsACell || isLong)) {
       return;
     }
     if (node.step() instanceof Step.Given given && given.role() != Role.INPUT) {
@@ -88,6 +100,15 @@ final class Closure {
         && !placed.contains(guard.argument())) {
       argumentNames.putIfAbsent(guard.argument(), node.name());
     }
+  }
+
+  /** About how long the formula would be that writes this step out. */
+  private int inlineLength(Traced node) {
+    return WRITTEN_AROUND
+        + node.step().operands().stream()
+            .mapToInt(
+                operand -> placed.contains(operand) ? POINTED_AT : lengths.getOrDefault(operand, 0))
+            .sum();
   }
 
   private static boolean isLiteral(Traced node) {

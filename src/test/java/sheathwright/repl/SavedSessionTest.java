@@ -9,8 +9,8 @@ import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /**
  * A session saved as a workbook: its variables are named cells, and a foreign engine follows them.
@@ -18,15 +18,11 @@ import org.junit.jupiter.api.Test;
  */
 class SavedSessionTest {
 
-  private static final Path FILE = Path.of("target", "workbooks", "session.xlsx");
+  private static final Path FILE = Path.of("target", "workbooks", "typed-session.xlsx");
+
+  @TempDir private Path folder;
 
   private final Session session = new Session();
-
-  @BeforeEach
-  void makeRoom() throws Exception {
-    Files.createDirectories(FILE.getParent());
-    Files.deleteIfExists(FILE);
-  }
 
   @AfterEach
   void close() {
@@ -41,6 +37,8 @@ class SavedSessionTest {
 
   @Test
   void everyVariable_isANamedCellThatFollowsWhatWasTyped() throws Exception {
+    Files.createDirectories(FILE.getParent());
+    Files.deleteIfExists(FILE);
     type(
         "deckArea = sqft(64)",
         "order = sheetsByArea(deckArea, pct(0))",
@@ -71,21 +69,23 @@ class SavedSessionTest {
 
   @Test
   void anExistingFile_isKept() throws Exception {
-    type("n = sheets(2)", "save(\"" + FILE + "\")");
-    byte[] before = Files.readAllBytes(FILE);
+    Path file = folder.resolve("session.xlsx");
+    type("n = sheets(2)", "save(\"" + file + "\")");
+    byte[] before = Files.readAllBytes(file);
 
-    assertThat(EstimatorGuideTest.answer(session, "save(\"" + FILE + "\")"))
+    assertThat(EstimatorGuideTest.answer(session, "save(\"" + file + "\")"))
         .endsWith("it exists and is kept; add --force to replace it, or name another");
-    assertThat(Files.readAllBytes(FILE)).isEqualTo(before);
-    type("n = sheets(3)", "saveOver(\"" + FILE + "\")");
-    assertThat(Files.readAllBytes(FILE)).isNotEqualTo(before);
+    assertThat(Files.readAllBytes(file)).isEqualTo(before);
+    type("n = sheets(3)", "saveOver(\"" + file + "\")");
+    assertThat(Files.readAllBytes(file)).isNotEqualTo(before);
   }
 
   @Test
   void aSessionWithoutFigures_isNotSaved() {
-    assertThat(EstimatorGuideTest.answer(session, "save(\"" + FILE + "\")"))
+    Path file = folder.resolve("session.xlsx");
+    assertThat(EstimatorGuideTest.answer(session, "save(\"" + file + "\")"))
         .startsWith("no variable holds a figure yet");
-    assertThat(FILE).doesNotExist();
+    assertThat(file).doesNotExist();
   }
 
   private static Cell cell(XSSFWorkbook workbook, String name) {

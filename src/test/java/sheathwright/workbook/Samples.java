@@ -9,11 +9,16 @@ import java.util.List;
 import java.util.Map;
 import sheathwright.catalog.Card;
 import sheathwright.catalog.Catalog;
+import sheathwright.figure.Amounts;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity;
+import sheathwright.figure.Traced;
 import sheathwright.job.CsvFile;
 import sheathwright.job.Estimate;
 import sheathwright.job.FilledTable;
 import sheathwright.job.Job;
 import sheathwright.job.JobTables;
+import sheathwright.sheathing.SheetCounts;
 
 /**
  * Every kind of workbook that the library writes, made from the demo jobs and from small tables.
@@ -38,8 +43,30 @@ final class Samples {
         .forEach(
             (function, text) ->
                 books.put("fill-" + function, FillBook.bytes(filled(function, text))));
+    books.put("session", SessionBook.bytes(session()));
     books.forEach((name, bytes) -> keep(FOLDER.resolve(name + ".xlsx"), bytes));
     return books;
+  }
+
+  /**
+   * What a session might hold: typed numbers, a long expression of the user's own, an answer, a
+   * word.
+   */
+  private static Map<String, Traced> session() {
+    Figure<Quantity.Area> area = Amounts.sqft(1408.72);
+    Figure<Quantity.Sheets> order = SheetCounts.sheetsByArea(area, Amounts.pct(10));
+    Figure<Quantity.Sheets> sum = order;
+    for (int i = 0; i < 40; i++) {
+      sum = sum.plus(order.times(Amounts.number(i + 0.5)));
+    }
+    Map<String, Traced> variables = new LinkedHashMap<>();
+    variables.put("area", area);
+    variables.put("order", order);
+    variables.put("sumOfMany", sum);
+    variables.put("sameAgain", order);
+    variables.put("isLarge", order.isMoreThan(Amounts.sheets(20)).as("is_large"));
+    variables.put("a1", Amounts.in(3));
+    return variables;
   }
 
   static JobTables tables(String job) {
