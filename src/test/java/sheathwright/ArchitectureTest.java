@@ -44,7 +44,7 @@ class ArchitectureTest {
           room("figure"),
           room("catalog", "figure"),
           room("published", "figure"),
-          room("roof", "figure"),
+          room("roof", "figure", "catalog"),
           room("cutting"),
           room("sheathing", "figure", "catalog", "published", "roof", "cutting"),
           room("fastening", "figure", "catalog", "published", "roof"),

@@ -127,6 +127,10 @@ final class Samples {
         17.10,26,0.026,6.5,1.5,46,18,12
         1,0,0,6.5,0.25,46,18,12
         """);
+    tables.put("slope_factor", "rise_in_12\n9\n5\n0\n");
+    tables.put("hip_valley_factor", "rise_in_12\n6\n5\n");
+    tables.put("slope_length", "run_ft,rise_in_12\n15,6\n16-0 1/2,8.5\n");
+    tables.put("joint_bearing", "rafter_center_in,joint_in\n47.25,48\n144.5,144\n96,95-15/16\n");
     return tables;
   }
 
