@@ -59,11 +59,14 @@ public final class Main implements Callable<Integer> {
 
   /** The commands, writing where they are told. */
   public static CommandLine commandLine(PrintWriter out, PrintWriter err) {
-    return new CommandLine(new Main())
-        .setOut(out)
-        .setErr(err)
-        .setUsageHelpAutoWidth(true)
-        .setExecutionExceptionHandler(Main::said);
+    CommandLine commands =
+        new CommandLine(new Main())
+            .setOut(out)
+            .setErr(err)
+            .setUsageHelpAutoWidth(true)
+            .setExecutionExceptionHandler(Main::said);
+    commands.getSubcommands().get("run").setStopAtPositional(true); // the rest is the script's own
+    return commands;
   }
 
   @Override

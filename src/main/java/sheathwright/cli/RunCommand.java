@@ -38,9 +38,9 @@ final class RunCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    if (!Files.isRegularFile(script)) {
-      throw new ProblemsException(
-          List.of(new Problem(script.toString(), 0, "", "there is no such script")));
+    if (!Files.exists(script) || Files.isDirectory(script)) {
+      String why = Files.exists(script) ? "it is a folder" : "there is no such script";
+      throw new ProblemsException(List.of(new Problem(script.toString(), 0, "", why)));
     }
     var commandLine = spec.commandLine();
     return Script.run(script, arguments, commandLine.getOut(), commandLine.getErr())

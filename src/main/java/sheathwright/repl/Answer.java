@@ -5,8 +5,13 @@ package sheathwright.repl;
  *
  * @param kind what became of the snippet
  * @param text what is shown; may be empty or many lines
+ * @param line on which line of the snippet it failed, counted from 0
  */
-record Answer(Kind kind, String text) {
+record Answer(Kind kind, String text, int line) {
+
+  Answer(Kind kind, String text) {
+    this(kind, text, 0);
+  }
 
   /** What became of a snippet. */
   enum Kind {

@@ -77,6 +77,19 @@ final class Complaints {
         .orElseGet(() -> unresolved(snippet, source));
   }
 
+  /** On which line of the source it went wrong, counted from 0. */
+  int line(Snippet snippet, String source) {
+    long position =
+        shell
+            .diagnostics(snippet)
+            .filter(Diag::isError)
+            .mapToLong(Diag::getPosition)
+            .findFirst()
+            .orElse(0);
+    int end = (int) Math.max(0, Math.min(position, source.length()));
+    return (int) source.substring(0, end).chars().filter(c -> c == '\n').count();
+  }
+
   private String unresolved(Snippet snippet, String source) {
     if (snippet instanceof DeclarationSnippet declaration) {
       return shell
@@ -100,6 +113,9 @@ final class Complaints {
       return method.group(1) == null
           ? wrongCall(method.group(2), method.group(3), message)
           : wrongCall(method.group(1), found(message), message);
+    }
+    if (message.startsWith("reached end of file")) {
+      return "the line is not finished: a bracket or a quote has no partner";
     }
     if (message.startsWith("incompatible types")) {
       return calledIn(source)
@@ -174,6 +190,10 @@ final class Complaints {
       before = bare;
       bare = FIGURE.matcher(bare).replaceAll("$1");
     } while (!bare.equals(before));
-    return bare.lines().map(String::strip).filter(line -> !line.isEmpty()).collect(joining("; "));
+    return bare.replaceAll(" +", " ")
+        .lines()
+        .map(String::strip)
+        .filter(line -> !line.isEmpty())
+        .collect(joining("; "));
   }
 }

@@ -3,6 +3,7 @@ package sheathwright.repl;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
+import java.util.regex.Pattern;
 import org.jline.reader.Candidate;
 import org.jline.reader.Completer;
 import org.jline.reader.LineReader;
@@ -13,6 +14,10 @@ import sheathwright.catalog.Parameter;
 
 /** What could come next, with each function's parameters and first sentence. */
 final class Completion implements Completer {
+
+  /** What every object can do, and no estimator wants. */
+  private static final Pattern EVERY_OBJECT =
+      Pattern.compile("(?:hashCode|getClass|notify|notifyAll|wait|equals)\\(");
 
   private final CompletableFuture<Session> session;
 
@@ -31,9 +36,14 @@ final class Completion implements Completer {
       tellParameter(reader, inside, argumentsBefore(text), before, candidates);
       return;
     }
+    if (text.isBlank()) {
+      offerFunctions(candidates);
+      return;
+    }
     int[] anchor = new int[1];
     session.join().analysis().completionSuggestions(text, text.length(), anchor).stream()
         .map(suggestion -> suggestion.continuation())
+        .filter(continuation -> !EVERY_OBJECT.matcher(continuation).lookingAt())
         .distinct()
         .forEach(
             continuation -> {
@@ -44,6 +54,16 @@ final class Completion implements Completer {
               candidates.add(
                   new Candidate(head + continuation, continuation, null, about, null, null, false));
             });
+  }
+
+  private static void offerFunctions(List<Candidate> candidates) {
+    for (Card card : Catalog.shipped().cards()) {
+      String call = card.method().getName() + "(";
+      candidates.add(new Candidate(call, call, null, card.text().summary(), null, null, false));
+    }
+    for (String word : List.of("help(", "explain(", "show(", "save(", "exit")) {
+      candidates.add(new Candidate(word, word, null, null, null, null, false));
+    }
   }
 
   /**

@@ -25,14 +25,25 @@ final class Definitions {
    */
   record Definition(String name, String source, Set<String> reads, boolean isVariable) {}
 
+  private final Set<String> typed = new HashSet<>();
   private final Map<String, Definition> byName = new LinkedHashMap<>();
 
   void put(String name, String source, boolean isVariable) {
     Set<String> reads = wordsIn(source);
     boolean readsItself = isVariable && mentionsTwice(source, name);
     reads.remove(name);
+    if (source.matches("(?s)\\s*(?!var\\b)[A-Za-z_][\\w<>\\[\\], .?]*\\s+" + name + "\\s*=.*")) {
+      typed.add(name);
+    } else if (source.strip().startsWith("var ")) {
+      typed.remove(name);
+    }
     byName.remove(name);
     byName.put(name, new Definition(name, source, readsItself ? Set.of() : reads, isVariable));
+  }
+
+  /** Whether the name was declared with a type of its own, which it then keeps. */
+  boolean isTyped(String name) {
+    return typed.contains(name);
   }
 
   boolean has(String name) {

@@ -5,14 +5,20 @@ import static java.util.stream.Collectors.joining;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
+import java.util.regex.Pattern;
+import sheathwright.job.Problem;
+import sheathwright.job.ProblemsException;
 
 /** Runs lines of the language that come from a file or a pipe. */
 public final class Script {
+
+  private static final Pattern CONTINUED = Pattern.compile("\\s*(?:\\.|(?:else|catch|finally)\\b)");
 
   private static CompletableFuture<Session> awake;
 
@@ -48,7 +54,7 @@ public final class Script {
   public static boolean run(Path file, List<String> arguments, PrintWriter out, PrintWriter err)
       throws IOException {
     try (Session session = session()) {
-      List<String> lines = Files.readAllLines(file);
+      List<String> lines = linesOf(file);
       if (lines.stream().anyMatch(line -> line.contains("args"))) {
         session.answers(arrayOf(arguments));
       }
@@ -69,7 +75,7 @@ public final class Script {
       for (Answer answer : session.answers(chunk.text())) {
         if (answer.isError()) {
           out.flush();
-          err.println(name + ":" + chunk.line() + ": " + answer.text());
+          err.println(name + ":" + (chunk.line() + answer.line()) + ": " + answer.text());
           return false;
         }
         if (!answer.text().isEmpty()
@@ -91,7 +97,7 @@ public final class Script {
     int first = 1;
     for (int i = 0; i < lines.size(); i++) {
       String line = lines.get(i);
-      boolean isBlank = line.isBlank() || line.startsWith("#!");
+      boolean isBlank = line.isBlank() || line.startsWith("#");
       if (text.length() == 0) {
         if (isBlank) {
           continue;
@@ -116,7 +122,7 @@ public final class Script {
   private static boolean goesOn(List<String> lines, int next) {
     for (int i = next; i < lines.size(); i++) {
       if (!lines.get(i).isBlank()) {
-        return lines.get(i).strip().startsWith(".");
+        return CONTINUED.matcher(lines.get(i)).lookingAt();
       }
     }
     return false;
@@ -128,7 +134,21 @@ public final class Script {
         .collect(joining(", ", "String[] args = {", "};"));
   }
 
+  private static List<String> linesOf(Path file) throws IOException {
+    try {
+      String text = Files.readString(file);
+      return (text.startsWith("\uFEFF") ? text.substring(1) : text).lines().toList();
+    } catch (CharacterCodingException foreign) {
+      Problem problem =
+          new Problem(file.toString(), 0, "", "it is not UTF-8 text; save it as UTF-8");
+      throw new ProblemsException(List.of(problem));
+    }
+  }
+
   private static String escaped(String text) {
-    return text.replace("\\", "\\\\").replace("\"", "\\\"");
+    return text.replace("\\", "\\\\")
+        .replace("\"", "\\\"")
+        .replace("\n", "\\n")
+        .replace("\r", "\\r");
   }
 }

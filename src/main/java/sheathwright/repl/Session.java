@@ -29,6 +29,10 @@ public final class Session implements AutoCloseable {
 
   private final CompletableFuture<Vocabulary> vocabulary =
       CompletableFuture.supplyAsync(Vocabulary::new);
+  private static final Pattern LENGTH_WITHOUT_QUOTES =
+      Pattern.compile(
+          "\\b(ft|in)\\(\\s*(\\d+\\s*-\\s*\\d+(?:\\s*/\\s*\\d+)?|\\d+\\s*/\\s*\\d+)\\s*\\)");
+
   private final LiveControl control = new LiveControl();
   private final JShell shell;
   private final SourceCodeAnalysis analysis;
@@ -74,6 +78,15 @@ public final class Session implements AutoCloseable {
     List<Answer> answers = new ArrayList<>();
     String rest = Exits.caught(line);
     vocabulary.join().newlyNeededBy(rest).forEach(this::take);
+    Matcher subtraction = LENGTH_WITHOUT_QUOTES.matcher(rest);
+    if (subtraction.find()) {
+      String said = subtraction.group();
+      return List.of(
+          new Answer(
+              Answer.Kind.FAILED,
+              "%s is arithmetic in Java, not a length; as it is spoken it stands in quotes: %s(\"%s\")"
+                  .formatted(said, subtraction.group(1), subtraction.group(2).strip())));
+    }
     if (PlainLine.is(rest)) {
       return evaluated(PlainLine.statement(declared(rest)));
     }
@@ -138,6 +151,7 @@ public final class Session implements AutoCloseable {
     Matcher bare = BARE_ASSIGNMENT.matcher(snippet);
     boolean isDeclared =
         bare.matches()
+            && !definitions.isTyped(bare.group(1))
             && !(definitions.has(bare.group(1))
                 && Definitions.mentions(bare.group(2), bare.group(1)));
     return isDeclared ? "var " + snippet.strip() : snippet;
@@ -149,8 +163,9 @@ public final class Session implements AutoCloseable {
     }
     if (event.status() != Snippet.Status.VALID) {
       String why = complaints.about(event.snippet(), source);
+      int line = complaints.line(event.snippet(), source);
       shell.drop(event.snippet());
-      return new Answer(Answer.Kind.FAILED, why);
+      return new Answer(Answer.Kind.FAILED, why, line);
     }
     if (event.snippet() instanceof VarSnippet variable) {
       String name = variable.name();
@@ -208,20 +223,17 @@ public final class Session implements AutoCloseable {
   }
 
   private Answer recomputed(Definition dependent, String before) {
+    String was = before == null ? "" : " (was " + before + ")";
     for (SnippetEvent event : shell.eval(dependent.source())) {
       if (event.causeSnippet() == null) {
-        if (event.exception() != null || event.status() != Snippet.Status.VALID) {
-          String why =
-              event.exception() != null
-                  ? complaints.about(event.exception())
-                  : complaints.about(event.snippet(), dependent.source());
-          return new Answer(
-              Answer.Kind.DEFINED, "  " + dependent.name() + " has no value now: " + why);
+        Answer now = answer(event, dependent.source());
+        String text = now == null ? "" : now.text();
+        boolean failed = now != null && now.kind() == Answer.Kind.FAILED;
+        if (failed) {
+          shown.put(dependent.name(), "no value");
         }
-        Object value = value(dependent.name());
-        Answer now = answer(dependent.name(), value);
-        String was = before == null ? "" : " (was " + before + ")";
-        return new Answer(Answer.Kind.DEFINED, "  " + now.text() + was);
+        String named = failed ? dependent.name() + " has no value: " + text : text;
+        return new Answer(Answer.Kind.DEFINED, "  " + named + was);
       }
     }
     return new Answer(Answer.Kind.DEFINED, "");

@@ -74,4 +74,23 @@ class ScriptTest {
     assertThat(Script.pipe(in, new PrintWriter(out), new PrintWriter(err))).isTrue();
     assertThat(out).hasToString("n = 2 sheets\n4 sheets\n");
   }
+
+  @Test
+  void anErrorInsideAMethod_isNamedWhereItStands() throws IOException {
+    assertThat(run("a = ft(3)\n\nint bad(int f) {\n\n  return f.nosuch();\n}\n")).isFalse();
+    assertThat(err.toString()).startsWith("houses.jsh:5: ");
+  }
+
+  @Test
+  void anElseOnItsOwnLine_belongsToTheIf() throws IOException {
+    assertThat(run("# a remark\nint n = 0;\nif (n > 1) {\n  n = 5;\n}\nelse {\n  n = 7;\n}\nn\n"))
+        .isTrue();
+    assertThat(out).hasToString("7\n");
+  }
+
+  @Test
+  void aByteOrderMark_isNoPartOfTheFirstLine() throws IOException {
+    assertThat(run("\uFEFFsheets(2)\n")).isTrue();
+    assertThat(out).hasToString("2 sheets\n");
+  }
 }

@@ -63,7 +63,7 @@ class SessionTest {
 
     assertThat(answer("x = in(3)"))
         .startsWith(
-            "x = 3 in\n  n has no value now: incompatible types: Length cannot be converted to Area");
+            "x = 3 in\n  n has no value: incompatible types: Length cannot be converted to Area");
     assertThat(answer("x = sqft(96)")).contains("n = 3 sheets");
   }
 
@@ -145,5 +145,33 @@ class SessionTest {
     answer("int plain = 3;");
     assertThat(session.variables().keySet()).isEqualTo(Set.of("order", "plain"));
     assertThat(((Figure<?>) session.variables().get("order")).value()).isEqualTo(2);
+  }
+
+  @Test
+  void aLengthWithoutQuotes_isNotTakenAsASubtraction() {
+    assertThat(answer("eave = ft(42-6)"))
+        .isEqualTo(
+            "ft(42-6) is arithmetic in Java, not a length; as it is spoken it stands in quotes: ft(\"42-6\")");
+    assertThat(answer("in(1-3/8)")).contains("in(\"1-3/8\")");
+    assertThat(answer("ft(42)")).isEqualTo("42' 0\"");
+  }
+
+  @Test
+  void aDeclaredType_isKept() {
+    answer("int x = 3");
+    answer("y = x + 1");
+    assertThat(answer("x = 4")).isEqualTo("x = 4\n  y = 5 (was 4)");
+    assertThat(answer("x = \"four\""))
+        .startsWith("incompatible types: String cannot be converted to int");
+  }
+
+  @Test
+  void aLostValue_saysWhatItWas() {
+    answer("a = 3");
+    answer("b = a * 2");
+    assertThat(answer("a = \"three\""))
+        .contains("b has no value: bad operand types")
+        .endsWith("(was 6)");
+    assertThat(answer("a = 5")).isEqualTo("a = 5\n  b = 10 (was no value)");
   }
 }
