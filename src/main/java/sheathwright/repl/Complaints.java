@@ -20,6 +20,7 @@ import sheathwright.catalog.Card;
 import sheathwright.catalog.Catalog;
 import sheathwright.catalog.Parameter;
 import sheathwright.figure.RefusedException;
+import sheathwright.job.ProblemsException;
 
 /**
  * What the prompt says when a line cannot be taken: what was given, what is allowed, and something
@@ -58,6 +59,7 @@ final class Complaints {
       String type = thrown.getExceptionClassName();
       boolean isOurs =
           type.equals(RefusedException.class.getName())
+              || type.equals(ProblemsException.class.getName())
               || type.equals(Exits.LineEnded.class.getName());
       String name = type.substring(type.lastIndexOf('.') + 1);
       return isOurs

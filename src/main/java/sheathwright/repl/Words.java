@@ -1,6 +1,7 @@
 package sheathwright.repl;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -74,11 +75,11 @@ public final class Words {
 
   /** The working of a figure, choice or check, or of everything that a function answered. */
   public static Page explain(Object result) {
-    List<Traced> traced = TracedParts.of(result);
+    List<Traced> traced = result == null ? List.of() : TracedParts.of(result);
     if (traced.isEmpty()) {
       throw new RefusedException(
-          "explain takes a figure, a choice, a check or a function's answer; this is a "
-              + result.getClass().getSimpleName());
+          "explain takes a figure, a choice, a check or a function's answer; this is "
+              + (result == null ? "nothing" : result.getClass().getSimpleName()));
     }
     return new Page(Working.of(traced));
   }
@@ -103,6 +104,11 @@ public final class Words {
   }
 
   private static Page save(String file, boolean mayReplace) throws IOException {
+    if (Files.exists(Path.of(file)) && !mayReplace) {
+      throw new RefusedException(
+          "%s exists and is kept; saveOver(\"%s\") replaces it, or name another"
+              .formatted(file, file));
+    }
     Map<String, Traced> cells = TracedParts.named(current.variables());
     if (cells.isEmpty()) {
       throw new RefusedException(

@@ -33,7 +33,7 @@ public final class SessionBook {
     front.paragraph(
         "Each variable of the session is a named cell on the tab Session, under its own name. A name is made legal by"
             + " writing it in lower case with an underscore before each capital; if it then reads as a cell's address, an"
-            + " underscore is added at its end.");
+            + " underscore is added at its end; if another variable has it already, session_ is put before it.");
     front.paragraph(
         "Straw-coloured cells with a frame are numbers that were typed: change them and everything follows. Working holds"
             + " every step, Tables the published values.");

@@ -74,7 +74,7 @@ class SavedSessionTest {
     byte[] before = Files.readAllBytes(file);
 
     assertThat(EstimatorGuideTest.answer(session, "save(\"" + file + "\")"))
-        .endsWith("it exists and is kept; add --force to replace it, or name another");
+        .contains("exists and is kept; saveOver(");
     assertThat(Files.readAllBytes(file)).isEqualTo(before);
     type("n = sheets(3)", "saveOver(\"" + file + "\")");
     assertThat(Files.readAllBytes(file)).isNotEqualTo(before);
