@@ -13,7 +13,7 @@ public record Source(String text, Mark mark) {
   public enum Mark {
     /** Read on the page named. */
     READ(""),
-    /** Read in somebody else's transcription of the page named. */
+    /** Read in somebody else's copy of the page named. */
     READ_SECOND_HAND("read second hand"),
     /** Remembered, the page was not read. */
     FROM_MEMORY("from memory"),
@@ -45,7 +45,7 @@ public record Source(String text, Mark mark) {
     return new Source(text, Mark.READ);
   }
 
-  /** A published page, known from a transcription. */
+  /** A published page, known from somebody else's copy. */
   public static Source secondHand(String text) {
     return new Source(text, Mark.READ_SECOND_HAND);
   }

@@ -11,11 +11,14 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The prompt as a person meets it: the program in a pseudo-terminal, keys typed, the screen read.
  */
+@EnabledOnOs(value = OS.LINUX, disabledReason = "the program script differs elsewhere")
 class TerminalTest {
 
   private static final int SECONDS_AT_MOST = 40;

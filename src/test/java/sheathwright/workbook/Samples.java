@@ -127,6 +127,9 @@ final class Samples {
         17.10,26,0.026,6.5,1.5,46,18,12
         1,0,0,6.5,0.25,46,18,12
         """);
+    tables.put(
+        "sheets_by_course",
+        "eave_ft,slope_length_ft,strip_rule\n42,16-9 1/4,rip\n42,16-9 1/4,equal\n42,16-9 1/4,two-foot\n29,12,equal\n");
     tables.put("slope_factor", "rise_in_12\n9\n5\n0\n");
     tables.put("hip_valley_factor", "rise_in_12\n6\n5\n");
     tables.put("slope_length", "run_ft,rise_in_12\n15,6\n16-0 1/2,8.5\n");
