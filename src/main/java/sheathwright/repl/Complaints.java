@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -97,7 +98,7 @@ final class Complaints {
       return shell
           .unresolvedDependencies(declaration)
           .map(name -> name.replaceAll("^\\w+ ", "").replaceAll("\\(.*", ""))
-          .map(name -> "there is no \"%s\"; the nearest are %s".formatted(name, nearest(name)))
+          .map(name -> "there is no \"%s\"; %s".formatted(name, nearest(name)))
           .collect(joining("; "));
     }
     return "this is not a line that can be run: " + source.strip();
@@ -107,8 +108,7 @@ final class Complaints {
     String message = diag.getMessage(Locale.ROOT);
     Matcher symbol = SYMBOL.matcher(message);
     if (symbol.find()) {
-      return "there is no \"%s\"; the nearest are %s"
-          .formatted(symbol.group(1), nearest(symbol.group(1)));
+      return "there is no \"%s\"; %s".formatted(symbol.group(1), nearest(symbol.group(1)));
     }
     Matcher method = METHOD.matcher(message);
     if (method.find()) {
@@ -177,12 +177,13 @@ final class Complaints {
             .map(word -> word.replaceAll("\\(.*", "").strip());
     List<String> words = known.filter(word -> word.length() > 1).distinct().toList();
     String folded = wanted.toLowerCase(Locale.ROOT);
-    return words.stream()
-        .sorted(
-            Comparator.comparingInt(
-                word -> Catalog.distance(folded, word.toLowerCase(Locale.ROOT))))
-        .limit(3)
-        .collect(joining(", "));
+    ToIntFunction<String> distance =
+        word -> Catalog.distance(folded, word.toLowerCase(Locale.ROOT));
+    List<String> best = words.stream().sorted(Comparator.comparingInt(distance)).limit(3).toList();
+    List<String> close =
+        best.stream().filter(word -> distance.applyAsInt(word) <= 1 + wanted.length() / 4).toList();
+    List<String> told = close.isEmpty() ? best : close;
+    return (told.size() == 1 ? "the nearest is " : "the nearest are ") + String.join(", ", told);
   }
 
   private static String plain(String message) {
