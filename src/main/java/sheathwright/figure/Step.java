@@ -328,11 +328,12 @@ public sealed interface Step {
 
     @Override
     public Written words(Notation notation) {
+      int wanted = all ? Written.COMPARISON : Written.ALTERNATIVE;
       return new Written(
           conditions.stream()
-              .map(condition -> notation.of(condition).text())
+              .map(condition -> notation.of(condition).atLeast(wanted))
               .collect(joining(all ? " and " : " or ")),
-          Written.COMPARISON);
+          wanted);
     }
 
     @Override

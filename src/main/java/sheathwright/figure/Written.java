@@ -6,6 +6,7 @@ package sheathwright.figure;
  */
 public record Written(String text, int binding) {
 
+  static final int ALTERNATIVE = 0;
   static final int COMPARISON = 1;
   static final int SUM = 2;
   static final int PRODUCT = 3;

@@ -101,16 +101,12 @@ public final class EstimateBook {
   private void known(Tab tab) {
     tab.heading("Facts of the job");
     job.labelledFacts().forEach((label, value) -> tab.entry(label, value, value.source().text()));
-    planes(tab);
+    Sections.planes(tab, estimate);
     Sections.readings(tab, estimate);
     tab.heading("Prices, before tax");
     job.labelledPrices().forEach((label, value) -> tab.entry(label, value, value.source().text()));
     tab.heading("Rates");
     job.labelledRates().forEach((label, value) -> tab.entry(label, value, value.source().text()));
-  }
-
-  private void planes(Tab tab) {
-    Sections.planes(tab, estimate);
   }
 
   private void buy(Tab tab) {

@@ -142,4 +142,16 @@ class WorkingTest {
   private static Figure<Ratio> named(String name) {
     return number(2).as(name, Units.RATIO);
   }
+
+  @Test
+  void anOrInsideAnAnd_isBracketed() {
+    Figure<Quantity.Length> span = Figure.constant("span_ft", 10, Units.FOOT, Source.GIVEN);
+    Figure<Quantity.Length> twelve = Amounts.ft(12);
+    Condition either = Condition.any(span.isAtMost(twelve), span.isMoreThan(twelve));
+
+    assertThat(Working.symbols(Condition.all(span.isLessThan(twelve), either)))
+        .isEqualTo("span < 12' 0\" and (span ≤ 12' 0\" or span > 12' 0\")");
+    assertThat(Working.symbols(Condition.any(either, Condition.all(span.isAtMost(twelve)))))
+        .isEqualTo("span ≤ 12' 0\" or span > 12' 0\" or span ≤ 12' 0\"");
+  }
 }
