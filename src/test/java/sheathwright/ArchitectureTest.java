@@ -127,6 +127,8 @@ class ArchitectureTest {
     "repl,     jdk.jshell..",
     "repl,     org.jline..",
     "cli,      picocli..",
+    "cutting,  org.ojalgo..",
+    "roof,     org.locationtech..",
   })
   void library_isImportedByOneRoom(String room, String library) {
     noClasses()
