@@ -78,6 +78,20 @@ public final class Figure<Q extends Quantity> implements Traced {
     return new Figure<>("", "", number, refusal, unit, step, source);
   }
 
+  static <Q extends Quantity> Figure<Q> solved(
+      String name, double number, Refusal refusal, Unit<Q> unit, Step.Solved step, Source source) {
+    return new Figure<>(name, "", number, refusal, unit, step, source);
+  }
+
+  /**
+   * No number, because there is none to give: {@code no limit}. It stands as these words in a cell
+   * and leaves a blank in a table; nothing can be computed from it.
+   */
+  public static <Q extends Quantity> Figure<Q> none(String words, Unit<Q> unit) {
+    Step given = new Step.Given(Role.LITERAL, Limits.NONE);
+    return new Figure<>("", words, 0, Refusal.absence(words), unit, given, Source.ARITHMETIC);
+  }
+
   static <Q extends Quantity> Figure<Q> gathered(
       double number, Refusal refusal, Unit<Q> unit, Step.Gathered step) {
     Refusal undefined =
@@ -334,17 +348,22 @@ public final class Figure<Q extends Quantity> implements Traced {
 
   @Override
   public String shown() {
-    return Shown.with(unit, value());
+    return isAbsent() ? refusal.reason() : Shown.with(unit, value());
   }
 
   @Override
   public String plain() {
-    return Shown.plain(value());
+    return isAbsent() ? "" : Shown.plain(value());
   }
 
   @Override
   public String toString() {
-    return refusal == null ? shown() : "refused: " + refusal.reason();
+    return refusal == null || isAbsent() ? shown() : "refused: " + refusal.reason();
+  }
+
+  /** Whether it is that there is no number to give. */
+  public boolean isAbsent() {
+    return refusal != null && refusal.isAnswer();
   }
 
   double number() {
@@ -417,7 +436,7 @@ public final class Figure<Q extends Quantity> implements Traced {
     List<Figure<?>> operands = List.of(arguments);
     for (Figure<?> operand : operands) {
       if (operand.refusal != null) {
-        return made(operator, unit, 0, operand.refusal, operands);
+        return made(operator, unit, 0, operand.refusal.passedOn(), operands);
       }
     }
     double number = operator.value(operands);

@@ -13,6 +13,11 @@ import java.util.List;
  */
 public sealed interface Step {
 
+  /** Whether it is written as a value, because no formula leads to it. */
+  default boolean isValueOnly() {
+    return this instanceof Given || this instanceof Solved;
+  }
+
   /** What it was made from, in the order in which the formula reads. */
   List<Traced> operands();
 
@@ -342,6 +347,25 @@ public sealed interface Step {
           conditions.stream()
               .map(condition -> notation.of(condition).text())
               .collect(joining(",", all ? "AND(" : "OR(", ")")));
+    }
+  }
+
+  /** Found by a solver; no formula leads to it. */
+  record Solved(Solution solution) implements Step {
+
+    @Override
+    public List<Traced> operands() {
+      return solution.inputs();
+    }
+
+    @Override
+    public Written words(Notation notation) {
+      return Written.whole("found by solving for " + Shown.inWords(solution.name()));
+    }
+
+    @Override
+    public Written cell(Notation notation) {
+      throw new IllegalStateException("a solved value has no formula");
     }
   }
 }

@@ -65,7 +65,7 @@ public final class Working {
     if (!(step.step() instanceof Step.Given)) {
       String symbols = symbols(step);
       lines.add(label + " = " + symbols);
-      if (step.refusal().isPresent()) {
+      if (step.refusal().filter(refusal -> !refusal.isAnswer()).isPresent()) {
         lines.add(indent + " refused: " + step.refusal().get().reason());
         return lines;
       }

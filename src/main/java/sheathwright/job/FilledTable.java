@@ -40,8 +40,7 @@ public record FilledTable(Card card, CsvFile file, List<Row> rows, List<Problem>
   public record Row(CsvFile.Line line, List<Traced> arguments, List<Traced> results, String error) {
 
     private String plain(int result) {
-      boolean hasNone =
-          results.isEmpty() || results.stream().anyMatch(each -> each.refusal().isPresent());
+      boolean hasNone = results.isEmpty() || results.stream().anyMatch(FilledTable::isRefused);
       return hasNone ? "" : results.get(result).plain();
     }
   }
@@ -83,6 +82,10 @@ public record FilledTable(Card card, CsvFile file, List<Row> rows, List<Problem>
       printer.printRecord(cells);
     }
     printer.flush();
+  }
+
+  private static boolean isRefused(Traced result) {
+    return result.refusal().filter(refusal -> !refusal.isAnswer()).isPresent();
   }
 
   private List<Integer> keptColumns() {
@@ -177,6 +180,7 @@ public record FilledTable(Card card, CsvFile file, List<Row> rows, List<Problem>
       }
       List<Traced> results = card.answer(arguments);
       results.stream()
+          .filter(FilledTable::isRefused)
           .flatMap(result -> result.refusal().stream())
           .map(Refusal::reason)
           .distinct()

@@ -181,7 +181,7 @@ public final class Session implements AutoCloseable {
 
   /** What is said of a value; the name is empty if no variable holds it. */
   private static Answer answer(String name, Object value) {
-    if (value instanceof Traced traced && traced.refusal().isPresent()) {
+    if (value instanceof Traced traced && Shows.isRefused(traced)) {
       String reason = traced.refusal().get().reason();
       return new Answer(
           Answer.Kind.REFUSED, name.isEmpty() ? reason : name + " has no value: " + reason);

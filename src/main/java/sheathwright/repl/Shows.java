@@ -26,18 +26,23 @@ final class Shows {
 
   /** A value that no variable holds. */
   static String expression(Object value) {
-    return value instanceof Traced traced && traced.isNamed() && traced.refusal().isEmpty()
+    return value instanceof Traced traced && traced.isNamed() && !isRefused(traced)
         ? traced.symbol() + " = " + traced.shown()
         : text(value);
   }
 
   /** A value in a few words, to be set beside a new one. */
   static String brief(Object value) {
-    if (value instanceof Traced traced && traced.refusal().isPresent()) {
+    if (value instanceof Traced traced && isRefused(traced)) {
       return "no value";
     }
     String text = text(value);
     return text.contains("\n") ? text.lines().findFirst().orElse("").strip() + " …" : text;
+  }
+
+  /** Whether a value is missing, and not merely an answer without a number. */
+  static boolean isRefused(Traced traced) {
+    return traced.refusal().filter(refusal -> !refusal.isAnswer()).isPresent();
   }
 
   static String text(Object value) {

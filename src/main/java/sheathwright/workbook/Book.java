@@ -258,7 +258,7 @@ final class Book {
    * Writes a value into its place: a formula and its value, or the bare value where it was given.
    */
   void write(Cell cell, Traced value, CellNotation notation) {
-    if (!(value.step() instanceof Step.Given)) {
+    if (!value.step().isValueOnly()) {
       cell.setCellFormula(notation.formula(value));
     }
     writeValue(cell, value);
@@ -273,7 +273,9 @@ final class Book {
   }
 
   private static void writeValue(Cell cell, Traced value) {
-    if (value.refusal().isPresent()) {
+    if (value instanceof Figure<?> figure && figure.isAbsent()) {
+      cell.setCellValue(figure.shown());
+    } else if (value.refusal().isPresent()) {
       cell.setCellErrorValue(FormulaError.NA.getCode());
     } else if (value instanceof Figure<?> figure) {
       cell.setCellValue(figure.value());

@@ -64,8 +64,9 @@ final class CellNotation implements Notation {
       return Written.whole(place.reference());
     }
     if (operand.step() instanceof Step.Given) {
-      return Written.whole(
-          operand instanceof Choice<?> ? quoted(operand.plain()) : operand.plain());
+      boolean isText =
+          operand instanceof Choice<?> || operand instanceof Figure<?> number && number.isAbsent();
+      return Written.whole(isText ? quoted(operand.shown()) : operand.plain());
     }
     return operand.step().cell(this);
   }
@@ -86,7 +87,9 @@ final class CellNotation implements Notation {
       return false;
     }
     return given.role() == Role.LITERAL
-        && (!(traced instanceof Figure<?> figure) || WRITTEN_OUT.contains(figure.value()));
+        && (!(traced instanceof Figure<?> figure)
+            || figure.isAbsent()
+            || WRITTEN_OUT.contains(figure.value()));
   }
 
   private static String quoted(String text) {

@@ -129,7 +129,7 @@ final class Closure {
     if (CellNotation.isWrittenOut(node)) {
       return false;
     }
-    boolean isGiven = node.step() instanceof Step.Given;
+    boolean isGiven = node.step().isValueOnly();
     boolean isGuarded = node.step() instanceof Step.Guarded;
     boolean isReused =
         uses > 1 && node instanceof Figure<?> && !(node.step() instanceof Step.Converted);

@@ -133,6 +133,9 @@ final class Samples {
     tables.put("slope_factor", "rise_in_12\n9\n5\n0\n");
     tables.put("hip_valley_factor", "rise_in_12\n6\n5\n");
     tables.put("slope_length", "run_ft,rise_in_12\n15,6\n16-0 1/2,8.5\n");
+    tables.put(
+        "joint_creep",
+        "panel_length_in,gap_in,min_bearing_in\n96,1/8,1/2\n95-7/8,1/8,0.5\n95-7/8,1/8,3/4\n");
     tables.put("joint_bearing", "rafter_center_in,joint_in\n47.25,48\n144.5,144\n96,95-15/16\n");
     return tables;
   }
