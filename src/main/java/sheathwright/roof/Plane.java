@@ -1,0 +1,219 @@
+package sheathwright.roof;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Limits;
+import sheathwright.figure.Quantity;
+import sheathwright.figure.Quantity.Area;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.RefusedException;
+import sheathwright.figure.Solution;
+import sheathwright.figure.Source;
+import sheathwright.figure.Traced;
+import sheathwright.figure.Units;
+
+/**
+ * A roof plane: its name, its shape as it lies, and what that was measured from. Lengths up the
+ * slope are along the wood; {@code slopeLength(run, rise)} makes one of a plan.
+ */
+public final class Plane {
+
+  private static final Figure<Length> NO_LEAN = Figure.of(0, Units.FOOT);
+  private static final Figure<Ratio> TWO = Figure.of(2, Units.RATIO);
+
+  private final String name;
+  private final Outline outline;
+  private final List<Box> openings;
+  private final List<Traced> given;
+  private final PlaneMeasures measures;
+  private final Figure<Area> area;
+
+  private Plane(
+      String name,
+      Outline outline,
+      List<Box> openings,
+      List<Traced> given,
+      PlaneMeasures measures,
+      Figure<Area> area) {
+    this.name = name;
+    this.outline = outline;
+    this.openings = openings;
+    this.given = given;
+    this.measures = measures;
+    this.area = area;
+  }
+
+  /** A plane between two rakes. */
+  public static Plane rectangle(String name, Figure<Length> eave, Figure<Length> slopeLength) {
+    return trapezoid(name, eave, slopeLength, NO_LEAN, NO_LEAN);
+  }
+
+  /** The end of a hip roof: its two hips meet over the middle of the eave. */
+  public static Plane triangle(String name, Figure<Length> eave, Figure<Length> slopeLength) {
+    Figure<Length> half = eave.dividedBy(TWO).in(Units.FOOT);
+    return trapezoid(name, eave, slopeLength, half, half);
+  }
+
+  /**
+   * A plane between a level eave and a level ridge.
+   *
+   * @param leftLean how far the left side leans in at the ridge, along the eave: 0 for a rake, less
+   *     for a valley
+   * @param rightLean the same of the right side
+   */
+  public static Plane trapezoid(
+      String name,
+      Figure<Length> eave,
+      Figure<Length> slopeLength,
+      Figure<Length> leftLean,
+      Figure<Length> rightLean) {
+    PlaneMeasures measures = Planes.planeMeasures(eave, slopeLength, leftLean, rightLean);
+    measures.area().value(); // refuses here what it must
+    Outline outline =
+        Outline.trapezoid(inches(eave), inches(slopeLength), inches(leftLean), inches(rightLean));
+    List<Traced> given = new ArrayList<>(List.of(eave, slopeLength));
+    if (leftLean != NO_LEAN || rightLean != NO_LEAN) {
+      given.add(leftLean);
+      given.add(rightLean);
+    }
+    return new Plane(name, outline, List.of(), given, measures, measures.area());
+  }
+
+  /**
+   * A plane of any shape.
+   *
+   * @param cornersInFeet in order round the plane, feet along the eave and up the slope: {@code "0
+   *     0, 40 0, 28 12, 12 12"}
+   */
+  public static Plane outline(String name, String cornersInFeet) {
+    return outline(name, cornersInFeet, null);
+  }
+
+  /**
+   * A plane of any shape from a plan.
+   *
+   * @param cornersInFeet in order round the plane, feet along the eave and level feet towards the
+   *     ridge
+   * @param rise rise in 12 of run
+   */
+  public static Plane outlineOfPlan(String name, String cornersInFeet, Figure<Ratio> rise) {
+    return outline(name, cornersInFeet, rise);
+  }
+
+  private static Plane outline(String name, String cornersInFeet, Figure<Ratio> rise) {
+    double upward = rise == null ? 1 : Slopes.slopeFactor(rise).value();
+    List<Traced> given = new ArrayList<>();
+    List<Spot> corners = new ArrayList<>();
+    for (String corner : cornersInFeet.strip().split("\\s*[,;]\\s*")) {
+      String[] parts = corner.split("\\s+");
+      if (parts.length != 2) {
+        throw new RefusedException(
+            "\"%s\" is not a corner; give feet along the eave and feet up the slope with a blank between: 0 0, 40 0, 28 12, 12 12"
+                .formatted(corner));
+      }
+      String label = name + "_corner_" + (corners.size() + 1);
+      Figure<Length> along = corner(label + "_along_ft", parts[0]);
+      Figure<Length> up = corner(label + "_up_ft", parts[1]);
+      given.add(along);
+      given.add(up);
+      corners.add(new Spot(inches(along), inches(up) * upward));
+    }
+    if (rise != null) {
+      given.add(rise);
+    }
+    Outline outline = Outline.of(corners);
+    PlaneMeasures measures = solved(name, outline, given);
+    return new Plane(name, outline, List.of(), given, measures, measures.area());
+  }
+
+  private static Figure<Length> corner(String name, String text) {
+    double feet = sheathwright.figure.Lengths.inchesFromFeet(text) / 12;
+    return Figure.input(name, feet, Units.FOOT, Limits.NONE, Source.GIVEN);
+  }
+
+  private static PlaneMeasures solved(String name, Outline outline, List<Traced> given) {
+    Solution solution = Solution.of(name + "_outline", given);
+    Source source = Source.derived("sides and area of the outline");
+    Map<Edge.Kind, Double> feet = new EnumMap<>(Edge.Kind.class);
+    outline.edges().forEach(edge -> feet.merge(edge.kind(), edge.length() / 12, Double::sum));
+    return new PlaneMeasures(
+        solution.figure("area_sf", outline.area() / 144, Units.SQUARE_FOOT, source),
+        solution.figure("ridge_ft", feet.getOrDefault(Edge.Kind.RIDGE, 0d), Units.FOOT, source),
+        solution.figure("hip_ft", feet.getOrDefault(Edge.Kind.HIP, 0d), Units.FOOT, source),
+        solution.figure("valley_ft", feet.getOrDefault(Edge.Kind.VALLEY, 0d), Units.FOOT, source),
+        solution.figure("rake_ft", feet.getOrDefault(Edge.Kind.RAKE, 0d), Units.FOOT, source));
+  }
+
+  /**
+   * This plane with an opening.
+   *
+   * @param along from the plane's left corner to the opening's left side, along the eave
+   * @param up from the eave to the opening's lower side
+   * @param width along the eave
+   * @param height up the slope
+   * @throws RefusedException if it reaches off the plane or into another opening
+   */
+  public Plane without(
+      Figure<Length> along, Figure<Length> up, Figure<Length> width, Figure<Length> height) {
+    Box opening = Box.at(inches(along), inches(up), inches(width), inches(height));
+    List<Box> all = new ArrayList<>(openings);
+    all.add(opening);
+    List<Traced> more = new ArrayList<>(given);
+    more.addAll(List.of(along, up, width, height));
+    return new Plane(
+        name,
+        outline.without(opening),
+        List.copyOf(all),
+        List.copyOf(more),
+        measures,
+        area.minus(width.times(height)).as("deck_area_sf", Units.SQUARE_FOOT));
+  }
+
+  public String name() {
+    return name;
+  }
+
+  /** Its shape, openings cut out. */
+  public Outline outline() {
+    return outline;
+  }
+
+  /** Its openings, in inches. */
+  public List<Box> openings() {
+    return openings;
+  }
+
+  /** Everything that it was measured from. */
+  public List<Traced> given() {
+    return given;
+  }
+
+  /** Its area with openings, and how long its sides are. */
+  public PlaneMeasures measures() {
+    return measures;
+  }
+
+  /** Its area, openings taken off. */
+  public Figure<Area> area() {
+    return area;
+  }
+
+  @Override
+  public String toString() {
+    return "plane %s, %s%s"
+        .formatted(
+            name,
+            area.shown(),
+            openings.isEmpty()
+                ? ""
+                : openings.size() == 1 ? ", 1 opening" : ", " + openings.size() + " openings");
+  }
+
+  private static double inches(Figure<? extends Quantity> length) {
+    return length.in(Units.INCH).value();
+  }
+}

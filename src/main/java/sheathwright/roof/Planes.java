@@ -1,0 +1,112 @@
+package sheathwright.roof;
+
+import sheathwright.catalog.Column;
+import sheathwright.catalog.LibraryFunction;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Limits;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Source;
+import sheathwright.figure.Units;
+
+/** Roof planes between a level eave and a level ridge. */
+public final class Planes {
+
+  private static final Source TRAPEZOID = Source.derived("area of a trapezoid");
+  private static final Source PYTHAGORAS = Source.derived("theorem of Pythagoras");
+  private static final Figure<Ratio> TWO = Figure.of(2, Units.RATIO);
+  private static final Figure<Length> NOTHING = Figure.of(0, Units.FOOT);
+  private static final Limits LEAN = Limits.between(-200, 200, "0 for a rake, less for a valley");
+
+  private Planes() {}
+
+  /**
+   * The area of a roof plane between a level eave and a level ridge, and how long its ridge, hips,
+   * valleys and rakes are.
+   *
+   * <pre>
+   * ridge = eave − left lean − right lean
+   * area  = (eave + ridge) ÷ 2 × slope length
+   * side  = √(lean² + slope length²): a hip if it leans in, a valley if it leans out, a rake if neither
+   * </pre>
+   *
+   * <p>Does not cover openings, or planes with more than four sides (see {@code outline} at the
+   * prompt). A hip or valley belongs to two planes: of the whole roof it is half of what the planes
+   * add up to.
+   *
+   * <p>On a roof of equal slopes and square corners a hip leans in by the run of the common
+   * rafters, a valley out by it.
+   *
+   * <pre>{@code
+   * planeMeasures(ft(40), ft(12), ft(12), ft(12)).area() // 336 sq ft
+   * planeMeasures(ft(20), ft(12), ft(0), ft(-12)).valley() // 16' 11-5/8"
+   * }</pre>
+   *
+   * @param eave length along the eave, 0.5 ft to 500 ft
+   * @param slopeLength from eave to ridge along the slope, 0.5 ft to 200 ft
+   * @param leftLean how far the left side leans in at the ridge, measured along the eave, -200 ft
+   *     to 200 ft
+   * @param rightLean the same of the right side, -200 ft to 200 ft
+   * @return square feet of deck, and feet of ridge, hips, valleys and rakes
+   * @throws RefusedException if a number lies outside its range, or the sides cross below the ridge
+   * @see "derived: area of a trapezoid and theorem of Pythagoras"
+   */
+  @LibraryFunction
+  public static PlaneMeasures planeMeasures(
+      @Column("eave_ft") Figure<Length> eave,
+      @Column("slope_length_ft") Figure<Length> slopeLength,
+      @Column(value = "left_lean_ft", preset = "0") Figure<Length> leftLean,
+      @Column(value = "right_lean_ft", preset = "0") Figure<Length> rightLean) {
+    var along = eave.within("eave_ft", Units.FOOT, Limits.between(0.5, 500, "along the eave"));
+    var up =
+        slopeLength.within(
+            "slope_length_ft", Units.FOOT, Limits.between(0.5, 200, "from eave to ridge"));
+    var left = leftLean.within("left_lean_ft", Units.FOOT, LEAN);
+    var right = rightLean.within("right_lean_ft", Units.FOOT, LEAN);
+
+    var across = along.minus(left).minus(right);
+    var ridge =
+        across
+            .onlyIf(
+                across.isAtLeast(NOTHING),
+                "the sides cross below the ridge: left_lean_ft and right_lean_ft together are more than eave_ft; a triangle's"
+                    + " leans add up to its eave")
+            .as("ridge_ft", Units.FOOT, TRAPEZOID);
+    var area =
+        along.plus(ridge).dividedBy(TWO).times(up).as("area_sf", Units.SQUARE_FOOT, TRAPEZOID);
+    var leftSide = side(left, up, "left_side_ft");
+    var rightSide = side(right, up, "right_side_ft");
+    var hip =
+        leaningIn(left, leftSide, "left_hip_ft")
+            .plus(leaningIn(right, rightSide, "right_hip_ft"))
+            .as("hip_ft", Units.FOOT);
+    var valley =
+        leaningOut(left, leftSide, "left_valley_ft")
+            .plus(leaningOut(right, rightSide, "right_valley_ft"))
+            .as("valley_ft", Units.FOOT);
+    var rake =
+        leftSide
+            .plus(rightSide)
+            .minus(hip)
+            .minus(valley)
+            .orIfMore(NOTHING)
+            .as("rake_ft", Units.FOOT);
+    return new PlaneMeasures(area, ridge, hip, valley, rake);
+  }
+
+  private static Figure<Length> side(Figure<Length> lean, Figure<Length> up, String name) {
+    return lean.squared()
+        .in(Units.SQUARE_FOOT)
+        .plus(up.squared())
+        .squareRoot()
+        .as(name, Units.FOOT, PYTHAGORAS);
+  }
+
+  private static Figure<Length> leaningIn(Figure<Length> lean, Figure<Length> side, String name) {
+    return Figure.choose(lean.isMoreThan(NOTHING), side, NOTHING).as(name, Units.FOOT);
+  }
+
+  private static Figure<Length> leaningOut(Figure<Length> lean, Figure<Length> side, String name) {
+    return Figure.choose(lean.isLessThan(NOTHING), side, NOTHING).as(name, Units.FOOT);
+  }
+}

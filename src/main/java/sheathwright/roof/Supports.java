@@ -1,0 +1,135 @@
+package sheathwright.roof;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.RefusedException;
+import sheathwright.figure.Traced;
+import sheathwright.figure.Units;
+
+/**
+ * The rafters or trusses under a plane, by their centers along the eave: regular, or as they were
+ * measured.
+ */
+public final class Supports {
+
+  private static final double SMALLEST_SPACING = 6;
+  private static final double LARGEST_SPACING = 60;
+
+  private final List<Traced> measures;
+  private final double first;
+  private final double spacing;
+  private final double[] measured;
+
+  private Supports(List<Traced> measures, double first, double spacing, double[] measured) {
+    this.measures = measures;
+    this.first = first;
+    this.spacing = spacing;
+    this.measured = measured;
+  }
+
+  /** Regular supports, the first on the plane's left edge. */
+  public static Supports every(Figure<Length> spacing) {
+    return every(spacing, Figure.of(0, Units.INCH));
+  }
+
+  /**
+   * Regular supports.
+   *
+   * @param spacing center to center, at least 6 in
+   * @param first center of any one of them, from the plane's left edge
+   */
+  public static Supports every(Figure<Length> spacing, Figure<Length> first) {
+    double inches = spacing.in(Units.INCH).value();
+    if (inches < SMALLEST_SPACING || inches > LARGEST_SPACING) {
+      throw new RefusedException(
+          "supports are %s apart; they must be from 6 to 60 in center to center, 16 or 24 is usual"
+              .formatted(spacing));
+    }
+    return new Supports(List.of(spacing, first), first.in(Units.INCH).value(), inches, null);
+  }
+
+  /** Supports where they were measured, in any order, from the plane's left edge. */
+  @SafeVarargs
+  @SuppressWarnings("varargs")
+  public static Supports at(Figure<Length>... centers) {
+    return at(Arrays.asList(centers));
+  }
+
+  /** Supports where they were measured, in any order, from the plane's left edge. */
+  public static Supports at(List<Figure<Length>> centers) {
+    double[] inches =
+        centers.stream().mapToDouble(center -> center.in(Units.INCH).value()).sorted().toArray();
+    if (inches.length < 2) {
+      throw new RefusedException("a plane stands on at least 2 supports; measure every center");
+    }
+    for (int i = 1; i < inches.length; i++) {
+      if (inches[i] - inches[i - 1] > LARGEST_SPACING) {
+        throw new RefusedException(
+            "no support is measured between %s and %s in; no panel spans more than 60 in"
+                .formatted(inches[i - 1], inches[i]));
+      }
+      if (inches[i] - inches[i - 1] < 1) {
+        throw new RefusedException(
+            "two supports are measured at %s and %s in; two side by side are one, of double width"
+                .formatted(inches[i - 1], inches[i]));
+      }
+    }
+    return new Supports(List.copyOf(centers), inches[0], 0, inches);
+  }
+
+  /** What they were said to be. */
+  public List<Traced> measures() {
+    return measures;
+  }
+
+  /** Whether they stand at one spacing. */
+  public boolean isRegular() {
+    return measured == null;
+  }
+
+  /** Inches between two of them: the one spacing, or the usual one of those measured. */
+  public double usualSpacing() {
+    if (isRegular()) {
+      return spacing;
+    }
+    double[] bays = new double[measured.length - 1];
+    Arrays.setAll(bays, bay -> measured[bay + 1] - measured[bay]);
+    Arrays.sort(bays);
+    return bays[bays.length / 2];
+  }
+
+  /** Centers from the one place to the other, both included, in inches from the left. */
+  public List<Double> between(double from, double to) {
+    if (!isRegular()) {
+      return Arrays.stream(measured).filter(x -> x >= from && x <= to).boxed().toList();
+    }
+    List<Double> centers = new ArrayList<>();
+    for (long i = (long) Math.ceil((from - first) / spacing); first + i * spacing <= to; i++) {
+      centers.add(first + i * spacing);
+    }
+    return centers;
+  }
+
+  /** The center nearest to a place. */
+  public double nearest(double x) {
+    Stream<Double> candidates =
+        isRegular()
+            ? Stream.of(Math.floor((x - first) / spacing), Math.ceil((x - first) / spacing))
+                .map(i -> first + i * spacing)
+            : Arrays.stream(measured).boxed();
+    return candidates
+        .min(java.util.Comparator.comparingDouble(center -> Math.abs(center - x)))
+        .orElseThrow();
+  }
+
+  @Override
+  public String toString() {
+    return isRegular()
+        ? "supports every " + measures.get(0).shown()
+        : measured.length + " measured supports";
+  }
+}

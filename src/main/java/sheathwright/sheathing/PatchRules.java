@@ -1,0 +1,68 @@
+package sheathwright.sheathing;
+
+import java.util.List;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Area;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.RefusedException;
+import sheathwright.figure.Source;
+import sheathwright.figure.Traced;
+import sheathwright.figure.Units;
+
+/**
+ * How bad wood is cut out. Each rule can be changed by the method of its name.
+ *
+ * @param margin that is cut away beyond a mark, to sound wood
+ * @param minLength least length of a new piece, across the supports
+ * @param minHeight least height of a new piece, and of what is left of the old sheet beside it
+ * @param minSpans fewest spans that a new piece crosses
+ * @param anotherPatch area of sheet that starting another patch is worth: two patches are made one
+ *     where that covers less than this more
+ */
+public record PatchRules(
+    Figure<Length> margin,
+    Figure<Length> minLength,
+    Figure<Length> minHeight,
+    Figure<Ratio> minSpans,
+    Figure<Area> anotherPatch) {
+
+  private static final Source SHORTEST =
+      Source.read("FEMA 499, fact sheet 18: no piece under 4 ft");
+  private static final Source NARROWEST =
+      Source.secondHand("IRC Table R503.2.1.1(1), footnote: panels 24 in or wider");
+  private static final Source SPANS = Source.read("APA E30V, page 62: two or more spans");
+
+  /**
+   * The usual rules: 3 in beyond the mark and 8 sq ft for another patch (both our own choice, no
+   * source), pieces of 48 by 24 in at least, over two spans.
+   */
+  public static final PatchRules USUAL =
+      new PatchRules(
+          Figure.constant("margin_in", 3, Units.INCH, Source.COMMON_PRACTICE),
+          Figure.constant("min_length_in", 48, Units.INCH, SHORTEST),
+          Figure.constant("min_height_in", 24, Units.INCH, NARROWEST),
+          Figure.constant("min_spans", 2, Units.RATIO, SPANS),
+          Figure.constant("another_patch_sf", 8, Units.SQUARE_FOOT, Source.COMMON_PRACTICE));
+
+  public PatchRules margin(Figure<Length> inches) {
+    double margin = LayoutRules.inches(inches);
+    if (margin < 0 || margin > 48) {
+      throw new RefusedException(
+          "the margin is %s; it must be from 0 to 48 in, 3 is usual".formatted(inches));
+    }
+    return new PatchRules(inches, minLength, minHeight, minSpans, anotherPatch);
+  }
+
+  public PatchRules minLength(Figure<Length> inches) {
+    return new PatchRules(margin, inches, minHeight, minSpans, anotherPatch);
+  }
+
+  public PatchRules anotherPatch(Figure<Area> area) {
+    return new PatchRules(margin, minLength, minHeight, minSpans, area);
+  }
+
+  List<Traced> given() {
+    return List.of(margin, minLength, minHeight, minSpans, anotherPatch);
+  }
+}
