@@ -85,11 +85,8 @@ public final class Planes {
             .plus(leaningOut(right, rightSide, "right_valley_ft"))
             .as("valley_ft", Units.FOOT);
     var rake =
-        leftSide
-            .plus(rightSide)
-            .minus(hip)
-            .minus(valley)
-            .orIfMore(NOTHING)
+        upright(left, leftSide, "left_rake_ft")
+            .plus(upright(right, rightSide, "right_rake_ft"))
             .as("rake_ft", Units.FOOT);
     return new PlaneMeasures(area, ridge, hip, valley, rake);
   }
@@ -108,5 +105,9 @@ public final class Planes {
 
   private static Figure<Length> leaningOut(Figure<Length> lean, Figure<Length> side, String name) {
     return Figure.choose(lean.isLessThan(NOTHING), side, NOTHING).as(name, Units.FOOT);
+  }
+
+  private static Figure<Length> upright(Figure<Length> lean, Figure<Length> side, String name) {
+    return Figure.choose(lean.isTheSameAs(NOTHING), side, NOTHING).as(name, Units.FOOT);
   }
 }

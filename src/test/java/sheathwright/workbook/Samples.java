@@ -134,6 +134,9 @@ final class Samples {
     tables.put("hip_valley_factor", "rise_in_12\n6\n5\n");
     tables.put("slope_length", "run_ft,rise_in_12\n15,6\n16-0 1/2,8.5\n");
     tables.put(
+        "plane_measures",
+        "eave_ft,slope_length_ft,left_lean_ft,right_lean_ft\n40,12,12,12\n20,12,0,-12\n42,16-9 1/4,,\n");
+    tables.put(
         "joint_creep",
         "panel_length_in,gap_in,min_bearing_in\n96,1/8,1/2\n95-7/8,1/8,0.5\n95-7/8,1/8,3/4\n");
     tables.put("joint_bearing", "rafter_center_in,joint_in\n47.25,48\n144.5,144\n96,95-15/16\n");
