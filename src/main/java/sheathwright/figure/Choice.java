@@ -45,6 +45,13 @@ public final class Choice<E> implements Traced, OneOf<E> {
     return new Choice<>("", spelled, refusal, new Step.Spelled(inches), Source.ARITHMETIC);
   }
 
+  /** Words that name the first line of a list which a column of ones and zeros marks. */
+  static Choice<String> firstMarked(
+      Roll roll, String marks, String labels, String before, String after) {
+    Step step = new Step.FirstMarked(roll, marks, labels, before, after);
+    return new Choice<>("", before + after, null, step, Source.ARITHMETIC);
+  }
+
   /** The one word if the condition holds, else the other. */
   public static <E> Choice<E> choose(Condition when, OneOf<E> then, OneOf<E> otherwise) {
     Step step = new Step.Chosen(when, then.choice(), otherwise.choice());

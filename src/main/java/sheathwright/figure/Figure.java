@@ -299,6 +299,11 @@ public final class Figure<Q extends Quantity> implements Traced {
     return new Figure<>("", "", number, broken, unit, made, source);
   }
 
+  /** This figure once more, in a cell of its own. */
+  Figure<Q> same() {
+    return applied(Operator.SAME, unit, this);
+  }
+
   /** The same value as a fresh input: whoever reads on learns the number, not how it came about. */
   public Figure<Q> restated(String newName, Limits limits, Source newSource) {
     return input(newName, value(), unit, limits, newSource);

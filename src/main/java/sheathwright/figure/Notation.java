@@ -8,6 +8,11 @@ public interface Notation {
   /** One operand. */
   Written of(Traced operand);
 
+  /** The cells of one column of a list. */
+  default String range(Roll roll, String column) {
+    return roll.range(column);
+  }
+
   /** The cell that holds the least value that a guard lets through. */
   default String least(Step.Guarded guard) {
     return Shown.plain(guard.limits().least());

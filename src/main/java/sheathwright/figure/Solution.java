@@ -1,38 +1,82 @@
 package sheathwright.figure;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What a solver found for certain inputs: a cut list, a layout, an area inside an outline. No cell
- * formula can express it, so its figures are written into a workbook as numbers, and a live guard
- * compares the inputs with those that it was solved for.
+ * formula can express it, so its figures are written into a workbook as numbers. Copies of the
+ * inputs are written beside them, and a live guard compares: {@code current}, or {@code solve
+ * again: eave changed}.
  */
 public final class Solution {
 
-  private final String name;
-  private final List<Traced> inputs;
+  /** What the guard says while every input is as it was solved for. */
+  public static final String CURRENT = "current";
 
-  private Solution(String name, List<Traced> inputs) {
+  private static final Figure<Quantity.Ratio> SAME = Figure.of(0, Units.RATIO);
+  private static final Figure<Quantity.Ratio> CHANGED = Figure.of(1, Units.RATIO);
+
+  private final String name;
+  private final List<Input> inputs;
+  private final Roll roll;
+  private final Choice<String> state;
+
+  /**
+   * One thing that a solution was found for.
+   *
+   * @param label what it is called when it has changed
+   * @param value the number or word itself
+   */
+  public record Input(String label, Traced value) {}
+
+  private Solution(String name, List<Input> inputs) {
     this.name = name;
     this.inputs = inputs;
+    this.roll =
+        Roll.of(
+            name,
+            Shown.inWords(name),
+            inputs.stream()
+                .filter(input -> input.value().refusal().isEmpty())
+                .map(Row::of)
+                .toList(),
+            Roll.<Row>column("input", Row::label),
+            Roll.column("now", Row::now),
+            Roll.column("solved_for", Row::solvedFor),
+            Roll.column("changed", Row::changed));
+    this.state = state(name, roll);
   }
 
   /**
    * A solution that holds for these inputs only.
    *
    * @param name what was solved, in snake case: {@code deck_layout}
-   * @param inputs everything that it was solved for, each once
+   * @param inputs everything that it was solved for; one that stands twice counts once
    */
-  public static Solution of(String name, List<? extends Traced> inputs) {
-    return new Solution(name, inputs.stream().<Traced>map(input -> input).distinct().toList());
+  public static Solution of(String name, List<Input> inputs) {
+    List<Input> once = new ArrayList<>();
+    Set<Traced> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+    for (Input input : inputs) {
+      boolean isConstant =
+          input.value().step() instanceof Step.Given given
+              && given.role() == Step.Given.Role.CONSTANT;
+      if (!isConstant && seen.add(input.value())) {
+        once.add(input);
+      }
+    }
+    return new Solution(name, List.copyOf(once));
   }
 
   /** A number that was found. */
   public <Q extends Quantity> Figure<Q> figure(
       String figureName, double number, Unit<Q> unit, Source source) {
-    return Figure.solved(
-        figureName, number, refusal().orElse(null), unit, new Step.Solved(this), source);
+    Refusal refused = refusal().orElse(null);
+    return Figure.solved(figureName, number, refused, unit, new Step.Solved(this), source);
   }
 
   /** A word that was found. */
@@ -47,10 +91,58 @@ public final class Solution {
 
   /** What it was solved for. */
   public List<Traced> inputs() {
-    return inputs;
+    return inputs.stream().map(Input::value).toList();
+  }
+
+  /** The inputs as they are now beside those that it was solved for. */
+  public Roll asSolved() {
+    return roll;
+  }
+
+  /** The guard: current, or which input changed first. */
+  public Choice<String> state() {
+    return state;
   }
 
   private Optional<Refusal> refusal() {
-    return inputs.stream().flatMap(input -> input.refusal().stream()).findFirst();
+    return inputs.stream().flatMap(input -> input.value().refusal().stream()).findFirst();
+  }
+
+  private static Choice<String> state(String name, Roll roll) {
+    Figure<Quantity.Ratio> changes =
+        roll.sum("changed", Units.RATIO).as(name + "_inputs_changed", Units.RATIO);
+    return Choice.choose(
+            changes.isAtMost(SAME),
+            Choice.literal(CURRENT),
+            Choice.firstMarked(roll, "changed", "input", "solve again: ", " changed"))
+        .as(name + "_state", Source.ARITHMETIC);
+  }
+
+  /** One input, held against its copy. */
+  private record Row(
+      Choice<String> label, Traced now, Traced solvedFor, Figure<Quantity.Ratio> changed) {
+
+    static Row of(Input input) {
+      Choice<String> label = Choice.literal(input.label());
+      return input.value() instanceof Figure<?> figure
+          ? of(label, figure)
+          : of(label, (Choice<?>) input.value());
+    }
+
+    private static <Q extends Quantity> Row of(Choice<String> label, Figure<Q> figure) {
+      Figure<Q> now = figure.same();
+      Figure<Q> copy = Figure.constant("", figure.value(), figure.unit(), Source.ARITHMETIC);
+      return new Row(label, now, copy, Figure.choose(now.isTheSameAs(copy), SAME, CHANGED));
+    }
+
+    private static <E> Row of(Choice<String> label, Choice<E> choice) {
+      Condition isSame = choice.is(choice.value());
+      Choice<String> copy = Choice.literal(choice.plain());
+      return new Row(
+          label,
+          Choice.choose(isSame, Choice.literal(choice.plain()), Choice.literal("another")),
+          copy,
+          Figure.choose(isSame, SAME, CHANGED));
+    }
   }
 }

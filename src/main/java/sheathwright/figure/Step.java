@@ -250,7 +250,7 @@ public sealed interface Step {
 
     @Override
     public Written cell(Notation notation) {
-      return Written.whole(how.function() + "(" + roll.range(column) + ")");
+      return Written.whole(how.function() + "(" + notation.range(roll, column) + ")");
     }
   }
 
@@ -347,6 +347,29 @@ public sealed interface Step {
           conditions.stream()
               .map(condition -> notation.of(condition).text())
               .collect(joining(",", all ? "AND(" : "OR(", ")")));
+    }
+  }
+
+  /** The label of the first line of a list that is marked with a one, in a sentence. */
+  record FirstMarked(Roll roll, String marks, String labels, String before, String after)
+      implements Step {
+
+    @Override
+    public List<Traced> operands() {
+      return roll.cellsOf(marks);
+    }
+
+    @Override
+    public Written words(Notation notation) {
+      return Written.whole("the first one marked in " + roll.title());
+    }
+
+    @Override
+    public Written cell(Notation notation) {
+      String found =
+          "INDEX(%s,MATCH(1,%s,0))"
+              .formatted(notation.range(roll, labels), notation.range(roll, marks));
+      return new Written("\"" + before + "\"&" + found + "&\"" + after + "\"", Written.COMPARISON);
     }
   }
 

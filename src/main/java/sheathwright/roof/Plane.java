@@ -5,15 +5,16 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Lengths;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity;
 import sheathwright.figure.Quantity.Area;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.RefusedException;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
-import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 
 /**
@@ -28,7 +29,7 @@ public final class Plane {
   private final String name;
   private final Outline outline;
   private final List<Box> openings;
-  private final List<Traced> given;
+  private final List<Solution.Input> given;
   private final PlaneMeasures measures;
   private final Figure<Area> area;
 
@@ -36,7 +37,7 @@ public final class Plane {
       String name,
       Outline outline,
       List<Box> openings,
-      List<Traced> given,
+      List<Solution.Input> given,
       PlaneMeasures measures,
       Figure<Area> area) {
     this.name = name;
@@ -75,10 +76,12 @@ public final class Plane {
     measures.area().value(); // refuses here what it must
     Outline outline =
         Outline.trapezoid(inches(eave), inches(slopeLength), inches(leftLean), inches(rightLean));
-    List<Traced> given = new ArrayList<>(List.of(eave, slopeLength));
+    List<Solution.Input> given = new ArrayList<>();
+    given.add(new Solution.Input("eave of " + name, eave));
+    given.add(new Solution.Input("slope length of " + name, slopeLength));
     if (leftLean != NO_LEAN || rightLean != NO_LEAN) {
-      given.add(leftLean);
-      given.add(rightLean);
+      given.add(new Solution.Input("left lean of " + name, leftLean));
+      given.add(new Solution.Input("right lean of " + name, rightLean));
     }
     return new Plane(name, outline, List.of(), given, measures, measures.area());
   }
@@ -106,7 +109,7 @@ public final class Plane {
 
   private static Plane outline(String name, String cornersInFeet, Figure<Ratio> rise) {
     double upward = rise == null ? 1 : Slopes.slopeFactor(rise).value();
-    List<Traced> given = new ArrayList<>();
+    List<Solution.Input> given = new ArrayList<>();
     List<Spot> corners = new ArrayList<>();
     for (String corner : cornersInFeet.strip().split("\\s*[,;]\\s*")) {
       String[] parts = corner.split("\\s+");
@@ -118,12 +121,12 @@ public final class Plane {
       String label = name + "_corner_" + (corners.size() + 1);
       Figure<Length> along = corner(label + "_along_ft", parts[0]);
       Figure<Length> up = corner(label + "_up_ft", parts[1]);
-      given.add(along);
-      given.add(up);
+      given.add(new Solution.Input(Shown.inWords(along.name()), along));
+      given.add(new Solution.Input(Shown.inWords(up.name()), up));
       corners.add(new Spot(inches(along), inches(up) * upward));
     }
     if (rise != null) {
-      given.add(rise);
+      given.add(new Solution.Input("rise of " + name, rise));
     }
     Outline outline = Outline.of(corners);
     PlaneMeasures measures = solved(name, outline, given);
@@ -131,11 +134,11 @@ public final class Plane {
   }
 
   private static Figure<Length> corner(String name, String text) {
-    double feet = sheathwright.figure.Lengths.inchesFromFeet(text) / 12;
+    double feet = Lengths.inchesFromFeet(text) / 12;
     return Figure.input(name, feet, Units.FOOT, Limits.NONE, Source.GIVEN);
   }
 
-  private static PlaneMeasures solved(String name, Outline outline, List<Traced> given) {
+  private static PlaneMeasures solved(String name, Outline outline, List<Solution.Input> given) {
     Solution solution = Solution.of(name + "_outline", given);
     Source source = Source.derived("sides and area of the outline");
     Map<Edge.Kind, Double> feet = new EnumMap<>(Edge.Kind.class);
@@ -162,8 +165,12 @@ public final class Plane {
     Box opening = Box.at(inches(along), inches(up), inches(width), inches(height));
     List<Box> all = new ArrayList<>(openings);
     all.add(opening);
-    List<Traced> more = new ArrayList<>(given);
-    more.addAll(List.of(along, up, width, height));
+    List<Solution.Input> more = new ArrayList<>(given);
+    String which = "opening " + all.size() + " of " + name;
+    more.add(new Solution.Input(which + ", along the eave", along));
+    more.add(new Solution.Input(which + ", up the slope", up));
+    more.add(new Solution.Input(which + ", width", width));
+    more.add(new Solution.Input(which + ", height", height));
     return new Plane(
         name,
         outline.without(opening),
@@ -188,7 +195,7 @@ public final class Plane {
   }
 
   /** Everything that it was measured from. */
-  public List<Traced> given() {
+  public List<Solution.Input> given() {
     return given;
   }
 

@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.RefusedException;
-import sheathwright.figure.Traced;
+import sheathwright.figure.Solution;
 import sheathwright.figure.Units;
 
 /**
@@ -19,13 +19,13 @@ public final class Supports {
   private static final double SMALLEST_SPACING = 6;
   private static final double LARGEST_SPACING = 60;
 
-  private final List<Traced> measures;
+  private final List<Solution.Input> given;
   private final double first;
   private final double spacing;
   private final double[] measured;
 
-  private Supports(List<Traced> measures, double first, double spacing, double[] measured) {
-    this.measures = measures;
+  private Supports(List<Solution.Input> given, double first, double spacing, double[] measured) {
+    this.given = given;
     this.first = first;
     this.spacing = spacing;
     this.measured = measured;
@@ -49,7 +49,13 @@ public final class Supports {
           "supports are %s apart; they must be from 6 to 60 in center to center, 16 or 24 is usual"
               .formatted(spacing));
     }
-    return new Supports(List.of(spacing, first), first.in(Units.INCH).value(), inches, null);
+    return new Supports(
+        List.of(
+            new Solution.Input("spacing of the supports", spacing),
+            new Solution.Input("first support", first)),
+        first.in(Units.INCH).value(),
+        inches,
+        null);
   }
 
   /** Supports where they were measured, in any order, from the plane's left edge. */
@@ -78,12 +84,16 @@ public final class Supports {
                 .formatted(inches[i - 1], inches[i]));
       }
     }
-    return new Supports(List.copyOf(centers), inches[0], 0, inches);
+    List<Solution.Input> given = new ArrayList<>();
+    for (Figure<Length> center : centers) {
+      given.add(new Solution.Input("support " + (given.size() + 1), center));
+    }
+    return new Supports(List.copyOf(given), inches[0], 0, inches);
   }
 
   /** What they were said to be. */
-  public List<Traced> measures() {
-    return measures;
+  public List<Solution.Input> given() {
+    return given;
   }
 
   /** Whether they stand at one spacing. */
@@ -129,7 +139,7 @@ public final class Supports {
   @Override
   public String toString() {
     return isRegular()
-        ? "supports every " + measures.get(0).shown()
+        ? "supports every " + given.get(0).value().shown()
         : measured.length + " measured supports";
   }
 }

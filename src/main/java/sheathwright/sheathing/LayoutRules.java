@@ -1,14 +1,13 @@
 package sheathwright.sheathing;
 
 import java.util.List;
-import java.util.stream.Stream;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.RefusedException;
+import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
-import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 
 /**
@@ -129,10 +128,16 @@ public record LayoutRules(
   }
 
   /** Every rule that a layout depends on. */
-  List<Traced> given() {
-    return Stream.<Traced>of(
-            origin, stagger, stripRule, minStrip, gap, sheetLength, supportWidth, minBearing)
-        .toList();
+  List<Solution.Input> given() {
+    return List.of(
+        new Solution.Input("first joint", origin),
+        new Solution.Input("stagger", stagger),
+        new Solution.Input("rule for the strip", stripRule),
+        new Solution.Input("least strip", minStrip),
+        new Solution.Input("gap", gap),
+        new Solution.Input("length of the sheets", sheetLength),
+        new Solution.Input("width of the supports", supportWidth),
+        new Solution.Input("least bearing", minBearing));
   }
 
   static double inches(Figure<Length> length) {

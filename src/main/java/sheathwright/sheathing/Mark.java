@@ -5,7 +5,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.RefusedException;
-import sheathwright.figure.Traced;
+import sheathwright.figure.Solution;
 import sheathwright.figure.Units;
 import sheathwright.roof.Box;
 import sheathwright.roof.Supports;
@@ -79,7 +79,12 @@ public record Mark(
   }
 
   /** What was measured. */
-  List<Traced> given() {
-    return List.of(along, up, width, height);
+  List<Solution.Input> given() {
+    String mark = "mark " + key;
+    return List.of(
+        new Solution.Input(mark + ", along the eave", along),
+        new Solution.Input(mark + ", up the slope", up),
+        new Solution.Input(mark + ", width", width),
+        new Solution.Input(mark + ", height", height));
   }
 }

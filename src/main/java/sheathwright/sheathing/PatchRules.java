@@ -6,8 +6,8 @@ import sheathwright.figure.Quantity.Area;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.RefusedException;
+import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
-import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 
 /**
@@ -62,7 +62,12 @@ public record PatchRules(
     return new PatchRules(margin, minLength, minHeight, minSpans, area);
   }
 
-  List<Traced> given() {
-    return List.of(margin, minLength, minHeight, minSpans, anotherPatch);
+  List<Solution.Input> given() {
+    return List.of(
+        new Solution.Input("margin", margin),
+        new Solution.Input("least length of a piece", minLength),
+        new Solution.Input("least height of a piece", minHeight),
+        new Solution.Input("fewest spans", minSpans),
+        new Solution.Input("worth of another patch", anotherPatch));
   }
 }

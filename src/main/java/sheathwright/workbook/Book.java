@@ -22,6 +22,7 @@ import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
+import sheathwright.figure.Roll;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Step;
 import sheathwright.figure.Step.Given.Role;
@@ -47,6 +48,7 @@ final class Book {
   private final List<Listing> listings = new ArrayList<>();
   private final Map<Step.Guarded, CellNotation.Guard> guards = new HashMap<>();
   private final List<Consumer<CellNotation>> unfinished = new ArrayList<>();
+  private final Map<Roll, String> lists = new IdentityHashMap<>();
   private final Map<Traced, String> called = new LinkedHashMap<>();
   private boolean literalsAreInputs;
   private final List<Runnable> drawings = new ArrayList<>();
@@ -143,6 +145,11 @@ final class Book {
     unfinished.add(write);
   }
 
+  /** The name of one column of a list; two lists of one name are told apart. */
+  String range(Roll roll, String column) {
+    return lists.computeIfAbsent(roll, list -> names.taken(list.name(), "second")) + "_" + column;
+  }
+
   void named(String name, Tab tab, int firstRow, int lastRow, int column) {
     define(name, range(tab, firstRow, column, lastRow, column));
   }
@@ -186,6 +193,7 @@ final class Book {
    * file's bytes.
    */
   byte[] finished(Tab working, Tab tables) {
+    SolvedPlans.in(roots, listings).forEach(solution -> SolvedPlans.write(this, working, solution));
     for (Listing listing : listings) {
       listing.settle(places);
     }
@@ -208,7 +216,7 @@ final class Book {
           }
         });
     closure.tables().forEach(table -> PrintedTable.write(this, tables, table));
-    CellNotation notation = CellNotation.alone(places, guards);
+    CellNotation notation = CellNotation.alone(places, guards, this::range);
     unfinished.forEach(write -> write.accept(notation));
     drawings.forEach(Runnable::run);
     validations();

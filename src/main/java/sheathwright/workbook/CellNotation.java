@@ -2,10 +2,12 @@ package sheathwright.workbook;
 
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BiFunction;
 import org.apache.poi.ss.util.CellReference;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Notation;
+import sheathwright.figure.Roll;
 import sheathwright.figure.Step;
 import sheathwright.figure.Step.Given.Role;
 import sheathwright.figure.Traced;
@@ -21,6 +23,7 @@ final class CellNotation implements Notation {
 
   private final Map<Traced, Place> places;
   private final Map<Step.Guarded, Guard> guards;
+  private final BiFunction<Roll, String, String> ranges;
   private final Map<Traced, Integer> columns;
   private final int row;
 
@@ -30,22 +33,27 @@ final class CellNotation implements Notation {
   private CellNotation(
       Map<Traced, Place> places,
       Map<Step.Guarded, Guard> guards,
+      BiFunction<Roll, String, String> ranges,
       Map<Traced, Integer> columns,
       int row) {
     this.places = places;
     this.guards = guards;
+    this.ranges = ranges;
     this.columns = columns;
     this.row = row;
   }
 
   /** For a cell that stands alone. */
-  static CellNotation alone(Map<Traced, Place> places, Map<Step.Guarded, Guard> guards) {
-    return new CellNotation(places, guards, Map.of(), 0);
+  static CellNotation alone(
+      Map<Traced, Place> places,
+      Map<Step.Guarded, Guard> guards,
+      BiFunction<Roll, String, String> ranges) {
+    return new CellNotation(places, guards, ranges, Map.of(), 0);
   }
 
   /** For a cell of a list, whose neighbours stand in these columns of the same row. */
   CellNotation inRow(int rowOfList, Map<Traced, Integer> neighbours) {
-    return new CellNotation(places, guards, neighbours, rowOfList);
+    return new CellNotation(places, guards, ranges, neighbours, rowOfList);
   }
 
   /** The formula that this step is. */
@@ -69,6 +77,11 @@ final class CellNotation implements Notation {
       return Written.whole(isText ? quoted(operand.shown()) : operand.plain());
     }
     return operand.step().cell(this);
+  }
+
+  @Override
+  public String range(Roll roll, String column) {
+    return ranges.apply(roll, column);
   }
 
   @Override

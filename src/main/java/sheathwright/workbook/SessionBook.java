@@ -1,6 +1,9 @@
 package sheathwright.workbook;
 
+import java.util.List;
 import java.util.Map;
+import sheathwright.figure.Shown;
+import sheathwright.figure.Solution;
 import sheathwright.figure.Step;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Working;
@@ -52,6 +55,11 @@ public final class SessionBook {
             stand(session, name, value);
           }
         });
+    List<Solution> plans = SolvedPlans.in(variables.values(), List.of());
+    if (!plans.isEmpty()) {
+      session.heading("Whether what was solved still holds");
+      plans.forEach(plan -> session.entry(Shown.inWords(plan.name()), plan.state(), ""));
+    }
     return book.finished(working, tables);
   }
 

@@ -84,6 +84,11 @@ final class Tab {
     paragraph(text, Part.TEXT);
   }
 
+  /** Small print across the page. */
+  void note(String text) {
+    paragraph(text, Part.NOTE);
+  }
+
   /** Running text that must not be overlooked. */
   void caution(String text) {
     paragraph(text, Part.CAUTION);
@@ -230,7 +235,7 @@ final class Tab {
       boolean right = units.get(column) != null;
       text(next, column, headings.get(column), right ? Part.COLUMN_HEAD_RIGHT : Part.COLUMN_HEAD);
       book.named(
-          roll.range(roll.columns().get(column)),
+          book.range(roll, roll.columns().get(column)),
           this,
           next + 1,
           next + Math.max(1, roll.rows().size()),

@@ -1,0 +1,46 @@
+package sheathwright.cutting;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.RoundingMode;
+import java.util.stream.DoubleStream;
+
+/**
+ * The largest unit of which several lengths are whole multiples, so that what fits exactly is seen
+ * to fit exactly. Lengths are taken to the millionth; every binary fraction of an inch down to 1/64
+ * is exact.
+ */
+public final class CommonUnit {
+
+  private static final int DECIMALS = 6;
+
+  private final BigDecimal unit;
+
+  private CommonUnit(BigDecimal unit) {
+    this.unit = unit;
+  }
+
+  /** The common unit of these lengths; zeros do not matter. */
+  public static CommonUnit of(double... lengths) {
+    BigInteger common =
+        DoubleStream.of(lengths)
+            .mapToObj(length -> scaled(length).unscaledValue())
+            .reduce(BigInteger.ZERO, BigInteger::gcd);
+    BigInteger unit = common.signum() == 0 ? BigInteger.ONE : common;
+    return new CommonUnit(new BigDecimal(unit, DECIMALS));
+  }
+
+  /** A length in units. */
+  public long units(double length) {
+    return scaled(length).divide(unit, 0, RoundingMode.HALF_UP).longValueExact();
+  }
+
+  /** The length of so many units. */
+  public double length(long units) {
+    return unit.multiply(BigDecimal.valueOf(units)).doubleValue();
+  }
+
+  private static BigDecimal scaled(double length) {
+    return new BigDecimal(length).setScale(DECIMALS, RoundingMode.HALF_UP);
+  }
+}

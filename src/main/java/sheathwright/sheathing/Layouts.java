@@ -1,0 +1,128 @@
+package sheathwright.sheathing;
+
+import static java.util.Comparator.comparingDouble;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import sheathwright.cutting.Patience;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.RefusedException;
+import sheathwright.figure.Units;
+import sheathwright.roof.Plane;
+import sheathwright.roof.Supports;
+
+/**
+ * Sheets laid on planes, and patches cut out of them. The answers are solved, not computed by a
+ * formula: in a workbook they stand as numbers, with a guard that says when an input has changed
+ * since.
+ *
+ * <p>Source of the rules: common practice, no source, unless a rule says otherwise. Does not cover
+ * the order of work, how a sheet is carried up, or whether the panel may span so far (see {@code
+ * panel_span}).
+ */
+public final class Layouts {
+
+  private static final int MOST_ORIGINS = 12;
+
+  private Layouts() {}
+
+  /**
+   * Sheets on one plane by the usual rules: from the left edge, shifted by 4 ft, the strip at the
+   * ridge ripped.
+   */
+  public static DeckLayout layout(Plane plane, Supports supports) {
+    return layout(plane, supports, LayoutRules.USUAL);
+  }
+
+  /** Sheets on one plane by rules of one's own: {@code usual().stagger(in(32)).origin(ft(5))}. */
+  public static DeckLayout layout(Plane plane, Supports supports, LayoutRules rules) {
+    return LayoutAnswer.of(List.of(courses(plane, supports, rules)), Patience.ENDLESS);
+  }
+
+  /** The usual rules, to be changed by the method of each one's name. */
+  public static LayoutRules usual() {
+    return LayoutRules.USUAL;
+  }
+
+  /** Several planes, what is cut off the one used on the other. */
+  public static DeckLayout together(DeckLayout... layouts) {
+    return LayoutAnswer.of(
+        Arrays.stream(layouts).flatMap(each -> each.planes().stream()).toList(), Patience.ENDLESS);
+  }
+
+  /** The sheets of one plane place by place, not yet cut. */
+  public static CourseLayout courses(Plane plane, Supports supports, LayoutRules rules) {
+    return CourseLayout.of(plane, supports, rules);
+  }
+
+  /** The same plane by each rule for the strip at the ridge, in the order rip, equal, two-foot. */
+  public static List<DeckLayout> byStripRule(Plane plane, Supports supports, LayoutRules rules) {
+    return Stream.of(StripRule.values())
+        .map(rule -> layout(plane, supports, rules.strips(Choice.literal(rule))))
+        .toList();
+  }
+
+  /**
+   * The layout that leaves the fewest feet of joint off their supports, then the fewest short
+   * pieces, then takes the fewest sheets. The first joint is tried on every support within 8 ft and
+   * every shift that keeps to the supports.
+   */
+  public static DeckLayout bestLayout(Plane plane, Supports supports, LayoutRules rules) {
+    List<CourseLayout> tried = new ArrayList<>();
+    double left = plane.outline().bounds().left();
+    List<Double> origins =
+        supports.between(left, left + LayoutRules.MODULE_LENGTH - 1).stream()
+            .limit(MOST_ORIGINS)
+            .toList();
+    for (double origin : origins) {
+      for (double shifted : origins) {
+        double stagger = shifted - origins.get(0);
+        boolean isStaggered = stagger >= 24 && stagger <= 72;
+        if (isStaggered) {
+          tried.add(
+              courses(
+                  plane,
+                  supports,
+                  rules
+                      .origin(Figure.of(origin, Units.INCH))
+                      .stagger(Figure.of(stagger, Units.INCH))));
+        }
+      }
+    }
+    tried.add(courses(plane, supports, rules));
+    Comparator<CourseLayout> fewest =
+        comparingDouble((CourseLayout each) -> Math.rint(each.jointLength(false)))
+            .thenComparingLong(LayoutAnswer::shortPieces);
+    double leastOff = tried.stream().min(fewest).orElseThrow().jointLength(false);
+    return tried.stream()
+        .filter(each -> each.jointLength(false) <= leastOff + 1)
+        .sorted(fewest)
+        .limit(MOST_ORIGINS)
+        .map(each -> LayoutAnswer.of(List.of(each), Patience.ENDLESS))
+        .min(
+            comparingDouble((DeckLayout each) -> each.shortPieces().value())
+                .thenComparingDouble(each -> each.sheets().value()))
+        .orElseThrow();
+  }
+
+  /** Patches for what was marked, by the usual rules. */
+  public static PatchPlan patches(Plane plane, Supports supports, Mark... marks) {
+    return patches(plane, supports, LayoutRules.USUAL, PatchRules.USUAL, Arrays.asList(marks));
+  }
+
+  /**
+   * Patches for what was marked. Marks of wood that only needs nails, a gap or a support are left
+   * out.
+   *
+   * @param old how the deck lies now: its course lines and its gaps
+   * @throws RefusedException if a mark lies off the plane, or two have one key
+   */
+  public static PatchPlan patches(
+      Plane plane, Supports supports, LayoutRules old, PatchRules rules, List<Mark> marks) {
+    return PatchAnswer.of(plane, supports, old, rules, marks);
+  }
+}

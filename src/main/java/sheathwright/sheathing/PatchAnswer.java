@@ -1,0 +1,105 @@
+package sheathwright.sheathing;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import sheathwright.cutting.Patience;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity;
+import sheathwright.figure.RefusedException;
+import sheathwright.figure.Solution;
+import sheathwright.figure.Source;
+import sheathwright.figure.Unit;
+import sheathwright.figure.Units;
+import sheathwright.roof.Plane;
+import sheathwright.roof.Supports;
+import sheathwright.sheathing.Patch.End;
+
+/** Counts what the patches of a plane come to, with their pieces cut out of sheets. */
+final class PatchAnswer {
+
+  private static final Source COUNTED = Source.derived("counted on the patches");
+
+  private PatchAnswer() {}
+
+  static PatchPlan of(
+      Plane plane, Supports supports, LayoutRules old, PatchRules rules, List<Mark> marks) {
+    check(plane, marks);
+    List<Mark> cutOut = marks.stream().filter(mark -> mark.finding().isCutOut()).toList();
+    List<Patch> patches =
+        new Patcher(new PatchFrame(plane, supports, old, rules), rules).patches(cutOut);
+    List<CutPiece> pieces = new ArrayList<>();
+    for (Patch patch : patches) {
+      for (Patch.Piece piece : patch.pieces()) {
+        String label = "P" + patch.number();
+        pieces.add(
+            new CutPiece(
+                label, LayoutAnswer.fine(piece.width()), LayoutAnswer.fine(piece.height()), 1));
+      }
+    }
+    double gap = LayoutRules.inches(old.gap());
+    SheetSize sheet =
+        new SheetSize(LayoutRules.MODULE_LENGTH - gap, LayoutRules.MODULE_WIDTH - gap);
+    CutList cutList = CutList.of(sheet, List.of(), gap, pieces, Patience.ENDLESS);
+    Solution solution =
+        Solution.of("patches_of_" + plane.name(), inputs(plane, supports, old, rules, marks));
+    double area =
+        patches.stream()
+            .flatMap(patch -> patch.pieces().stream())
+            .flatMap(piece -> plane.outline().within(piece.box()).stream())
+            .mapToDouble(part -> part.area())
+            .sum();
+    return new PatchPlan(
+        figure(solution, "patches", patches.size(), Units.PIECE),
+        figure(solution, "patch_pieces", pieces.size(), Units.PIECE),
+        figure(solution, "patch_area_sf", area / 144, Units.SQUARE_FOOT),
+        figure(solution, "patch_sheets", cutList.sheets(), Units.SHEET),
+        figure(solution, "patch_sheets_at_least", cutList.atLeast(), Units.SHEET),
+        figure(solution, "patch_cuts", cutList.cuts(), Units.RATIO),
+        figure(solution, "scabs", scabs(patches), Units.PIECE),
+        figure(solution, "blocking_ft", blocking(patches) / 12, Units.FOOT),
+        patches,
+        cutList);
+  }
+
+  private static void check(Plane plane, List<Mark> marks) {
+    Set<String> keys = new HashSet<>();
+    for (Mark mark : marks) {
+      if (!keys.add(mark.key())) {
+        throw new RefusedException(
+            "two marks are called %s; give each a key of its own".formatted(mark.key()));
+      }
+      if (plane.outline().within(mark.box()).isEmpty()) {
+        throw new RefusedException(
+            "mark %s lies off plane %s; along is measured from the plane's left corner, up from its eave"
+                .formatted(mark.key(), plane.name()));
+      }
+    }
+  }
+
+  private static List<Solution.Input> inputs(
+      Plane plane, Supports supports, LayoutRules old, PatchRules rules, List<Mark> marks) {
+    List<Solution.Input> inputs = new ArrayList<>(plane.given());
+    inputs.addAll(supports.given());
+    inputs.addAll(old.given());
+    inputs.addAll(rules.given());
+    marks.forEach(mark -> inputs.addAll(mark.given()));
+    return inputs;
+  }
+
+  private static <Q extends Quantity> Figure<Q> figure(
+      Solution solution, String name, double number, Unit<Q> unit) {
+    return solution.figure(name, number, unit, COUNTED);
+  }
+
+  private static double scabs(List<Patch> patches) {
+    return patches.stream()
+        .mapToInt(patch -> (patch.left() == End.SCAB ? 1 : 0) + (patch.right() == End.SCAB ? 1 : 0))
+        .sum();
+  }
+
+  private static double blocking(List<Patch> patches) {
+    return patches.stream().mapToDouble(Patch::blocking).sum();
+  }
+}
