@@ -27,6 +27,7 @@ import sheathwright.repl.Script;
     subcommands = {
       QuoteCommand.class,
       FillCommand.class,
+      SolveCommand.class,
       RunCommand.class,
       FunctionsCommand.class,
       HelpCommand.class,

@@ -86,6 +86,13 @@ public final class Choice<E> implements Traced, OneOf<E> {
         "", option.equals(value), refusal, new Step.Matched(this, option), Source.ARITHMETIC);
   }
 
+  /** Whether it is the same word as another. */
+  public Condition isTheSameAs(Choice<?> other) {
+    Refusal either = refusal != null ? refusal : other.refusal;
+    boolean holds = either == null && plain().equals(other.plain());
+    return new Condition("", holds, either, new Step.Alike(this, other), Source.ARITHMETIC);
+  }
+
   /** The option itself; raises its refusal if there is none. */
   public E value() {
     if (refusal != null) {

@@ -72,6 +72,13 @@ public final class Solution {
     return new Solution(name, List.copyOf(once));
   }
 
+  /** What a value was found by, if it was found and not computed. */
+  public static Optional<Solution> behind(Traced value) {
+    return value.step() instanceof Step.Solved solved
+        ? Optional.of(solved.solution())
+        : Optional.empty();
+  }
+
   /** A number that was found. */
   public <Q extends Quantity> Figure<Q> figure(
       String figureName, double number, Unit<Q> unit, Source source) {
@@ -136,11 +143,11 @@ public final class Solution {
     }
 
     private static <E> Row of(Choice<String> label, Choice<E> choice) {
-      Condition isSame = choice.is(choice.value());
       Choice<String> copy = Choice.literal(choice.plain());
+      Condition isSame = choice.isTheSameAs(copy);
       return new Row(
           label,
-          Choice.choose(isSame, Choice.literal(choice.plain()), Choice.literal("another")),
+          Choice.choose(isSame, copy, Choice.literal("another")),
           copy,
           Figure.choose(isSame, SAME, CHANGED));
     }

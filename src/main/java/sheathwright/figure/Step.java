@@ -323,6 +323,27 @@ public sealed interface Step {
     }
   }
 
+  /** Two words held against each other. */
+  record Alike(Choice<?> left, Choice<?> right) implements Step {
+
+    @Override
+    public List<Traced> operands() {
+      return List.of(left, right);
+    }
+
+    @Override
+    public Written words(Notation notation) {
+      return new Written(
+          notation.of(left).text() + " is " + notation.of(right).text(), Written.COMPARISON);
+    }
+
+    @Override
+    public Written cell(Notation notation) {
+      return new Written(
+          notation.of(left).text() + "=" + notation.of(right).text(), Written.COMPARISON);
+    }
+  }
+
   /** Several conditions of which all, or any, must hold. */
   record Joined(boolean all, List<Condition> conditions) implements Step {
 

@@ -2,7 +2,6 @@ package sheathwright.job;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sheathwright.fastening.NailCounts;
@@ -18,6 +17,8 @@ import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Roll;
+import sheathwright.figure.Shown;
+import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
@@ -63,7 +64,8 @@ public final class Estimate {
       Figure.constant("most_sheets_with_waste", 1.25, Units.RATIO, Source.COMMON_PRACTICE);
 
   private final Job job;
-  private final Roll planes;
+  private final Deck deck;
+  private final DeckAreas areas;
   private final Figure<Area> deckArea;
   private final Figure<Sheets> deckSheets;
   private final Figure<Sheets> plannedSheets;
@@ -83,16 +85,9 @@ public final class Estimate {
    */
   public Estimate(Job job) {
     this.job = job;
-    planes =
-        Roll.of(
-            "planes",
-            "the roof planes",
-            job.planes(),
-            Roll.<Map<String, Traced>>column("plane", row -> row.get("plane")),
-            Roll.column("eave_ft", row -> row.get("eave_ft")),
-            Roll.column("slope_length_ft", row -> row.get("slope_length_ft")),
-            Roll.column("area_sf", Estimate::area));
-    deckArea = planes.sum("area_sf", Units.SQUARE_FOOT).as("deck_area_sf", Units.SQUARE_FOOT);
+    deck = new Deck(job);
+    areas = new DeckAreas(job, deck);
+    deckArea = areas.total();
     deckSheets =
         SheetCounts.sheetsByArea(deckArea, Figure.of(0, Units.PERCENT))
             .as("deck_sheets", Units.SHEET);
@@ -128,12 +123,6 @@ public final class Estimate {
     Stream<Traced> levelled =
         Stream.ofNullable(levelling).map(Levelling::stock).flatMap(SisterStock::all);
     Stream.of(shown, ordered, checked, levelled).flatMap(each -> each).forEach(Traced::plain);
-  }
-
-  private static Figure<Area> area(Map<String, Traced> row) {
-    return Job.figure(row, "eave_ft", Units.FOOT)
-        .times(Job.figure(row, "slope_length_ft", Units.FOOT))
-        .in(Units.SQUARE_FOOT);
   }
 
   private UnitPrice sheetPrice(String hours) {
@@ -184,6 +173,17 @@ public final class Estimate {
         plannedSheets.isAtMost(deckSheets.times(MOST_WITH_WASTE)));
   }
 
+  /** That whatever was solved was solved for what the tables say now. */
+  public List<Tie> solvedTies() {
+    return deck.solutions().stream()
+        .map(
+            solution ->
+                new Tie(
+                    "Solved for what stands here now: " + Shown.inWords(solution.name()),
+                    solution.state().is(Solution.CURRENT)))
+        .toList();
+  }
+
   /** What must hold for the sums to tie and the prices to make sense. */
   public List<Tie> ties() {
     List<Tie> ties = new ArrayList<>();
@@ -204,10 +204,7 @@ public final class Estimate {
         new Tie(
             "The credit for a sheet not needed is not more than its price",
             quote.credit().isAtMost(plannedSheet.quoted())));
-    ties.add(
-        new Tie(
-            "The planes add up to the deck",
-            planes.sum("area_sf", Units.SQUARE_FOOT).isTheSameAs(deckArea)));
+    ties.addAll(solvedTies());
     if (levelling != null) {
       ties.add(
           new Tie(
@@ -235,8 +232,14 @@ public final class Estimate {
     return job;
   }
 
-  public Roll planes() {
-    return planes;
+  /** The planes as they are laid, what was found on them, and what is cut out. */
+  public Deck deck() {
+    return deck;
+  }
+
+  /** The planes and openings as they add up. */
+  public DeckAreas areas() {
+    return areas;
   }
 
   public Figure<Area> deckArea() {

@@ -26,7 +26,7 @@ public final class Job {
   private final Map<String, Input> prices;
   private final Map<String, Input> rates;
   private final List<Map<String, Traced>> planes;
-  private final List<Map<String, Traced>> readings;
+  private final Map<String, List<Map<String, Traced>>> onPlanes = new LinkedHashMap<>();
 
   private Job(JobTables tables) {
     TableReader reader = new TableReader();
@@ -40,11 +40,14 @@ public final class Job {
             "",
             List.of(
                 new Group(JobTables.JOB, true),
+                new Group(JobTables.DECK, false),
                 new Group(JobTables.RAFTERS, false),
                 new Group(JobTables.SISTERS, levels)));
     planes = reader.rows(tables.file("planes"), "planes", JobTables.PLANES);
-    readings =
-        levels ? reader.rows(tables.file("readings"), "readings", JobTables.READINGS) : List.of();
+    onPlanes(reader, tables, "openings", JobTables.OPENINGS);
+    onPlanes(reader, tables, "rafters", JobTables.SUPPORTS);
+    onPlanes(reader, tables, "marks", JobTables.MARKS);
+    onPlanes(reader, tables, "readings", JobTables.READINGS);
     prices =
         reader.keyed(
             tables.file("prices"),
@@ -62,9 +65,10 @@ public final class Job {
             "",
             List.of(new Group(JobTables.RATES, true), new Group(JobTables.SISTER_RATES, levels)));
     once(reader, tables.file("planes"), planes, "plane");
+    measured(reader, tables.file("planes"));
+    once(reader, tables.file("marks"), marks(), "mark");
     if (levels) {
-      once(reader, tables.file("readings"), readings, "rafter");
-      onKnownPlanes(reader, tables.file("readings"));
+      once(reader, tables.file("readings"), readings(), "rafter");
       shimsBelowSisters(reader, tables.file("job"));
     }
     reader.raiseProblems();
@@ -82,14 +86,22 @@ public final class Job {
     }
   }
 
-  private void onKnownPlanes(TableReader reader, CsvFile file) {
+  /** Reads a table whose lines each belong to a plane, if the job has it. */
+  private void onPlanes(TableReader reader, JobTables tables, String table, List<Field> fields) {
+    if (!tables.has(table)) {
+      onPlanes.put(table, List.of());
+      return;
+    }
+    CsvFile file = tables.file(table);
+    List<Map<String, Traced>> rows = reader.rows(file, table, fields);
+    onPlanes.put(table, rows);
     Set<String> known = new LinkedHashSet<>();
     planes.stream()
         .map(row -> row.get("plane"))
         .filter(Objects::nonNull)
         .forEach(plane -> known.add(plane.plain()));
-    for (int i = 0; i < readings.size(); i++) {
-      Traced plane = readings.get(i).get("plane");
+    for (int i = 0; i < rows.size(); i++) {
+      Traced plane = rows.get(i).get("plane");
       if (plane != null && !known.isEmpty() && !known.contains(plane.plain())) {
         reader.problem(
             file,
@@ -97,6 +109,21 @@ public final class Job {
             "plane",
             "\"%s\" is not a plane of planes.csv; it has %s"
                 .formatted(plane.plain(), String.join(", ", known)));
+      }
+    }
+  }
+
+  /** A plane has an eave and a slope length, or else corners. */
+  private void measured(TableReader reader, CsvFile file) {
+    for (int i = 0; i < planes.size(); i++) {
+      Map<String, Traced> row = planes.get(i);
+      boolean isSquare = row.containsKey("eave_ft") && row.containsKey("slope_length_ft");
+      if (!isSquare && !row.containsKey("corners_ft")) {
+        reader.problem(
+            file,
+            file.lines().get(i),
+            row.containsKey("eave_ft") ? "slope_length_ft" : "eave_ft",
+            "it is empty; a plane takes eave_ft and slope_length_ft, or corners_ft such as 0 0, 40 0, 28 12, 12 12");
       }
     }
   }
@@ -137,7 +164,7 @@ public final class Job {
 
   /** Whether the job has string-line readings. */
   public boolean levelsRafters() {
-    return !readings.isEmpty();
+    return !readings().isEmpty();
   }
 
   /** A fact in words. */
@@ -182,7 +209,20 @@ public final class Job {
   }
 
   List<Map<String, Traced>> readings() {
-    return readings;
+    return onPlanes.get("readings");
+  }
+
+  List<Map<String, Traced>> openings() {
+    return onPlanes.get("openings");
+  }
+
+  /** Measured centers of supports. */
+  List<Map<String, Traced>> supports() {
+    return onPlanes.get("rafters");
+  }
+
+  List<Map<String, Traced>> marks() {
+    return onPlanes.get("marks");
   }
 
   /** The facts of the job, labelled, in the order in which the tables ask for them. */

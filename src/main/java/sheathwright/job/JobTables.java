@@ -13,12 +13,14 @@ import sheathwright.framing.RafterLoad;
 import sheathwright.framing.Species;
 import sheathwright.framing.ValueSet;
 import sheathwright.published.LumberSize;
+import sheathwright.sheathing.Finding;
+import sheathwright.sheathing.StripRule;
 
 /**
  * The tables of one job, as they lie in a folder, and what each may hold.
  *
- * @param files by table name: {@code job}, {@code planes}, {@code readings}, {@code prices}, {@code
- *     rates}
+ * @param files by table name: {@code job}, {@code planes}, {@code openings}, {@code rafters},
+ *     {@code marks}, {@code readings}, {@code prices}, {@code rates}
  */
 public record JobTables(Map<String, CsvFile> files) {
 
@@ -71,8 +73,39 @@ public record JobTables(Map<String, CsvFile> files) {
   static final List<Field> PLANES =
       List.of(
           Field.text("plane", "Plane"),
-          Field.number("eave_ft", "Eave", 1, 500),
-          Field.number("slope_length_ft", "Slope length", 1, 200));
+          Field.number("eave_ft", "Eave", 1, 500).ifKnown(),
+          Field.number("slope_length_ft", "Slope length", 1, 200).ifKnown(),
+          Field.number("left_lean_ft", "Left side leans in", -200, 200).ifKnown(),
+          Field.number("right_lean_ft", "Right side leans in", -200, 200).ifKnown(),
+          Field.text("corners_ft", "Corners").ifKnown());
+
+  static final List<Field> OPENINGS =
+      List.of(
+          Field.text("plane", "Plane"),
+          Field.number("along_ft", "From the left", -200, 500),
+          Field.number("up_ft", "From the eave", 0, 200),
+          Field.number("width_ft", "Width", 0.25, 100),
+          Field.number("height_ft", "Height", 0.25, 100));
+
+  static final List<Field> SUPPORTS =
+      List.of(Field.text("plane", "Plane"), Field.number("center_in", "Center", -2_400, 6_000));
+
+  static final List<Field> MARKS =
+      List.of(
+          Field.text("mark", "Mark"),
+          Field.text("plane", "Plane"),
+          Field.word("finding", "Finding", Finding.class),
+          Field.number("along_in", "From the left", -2_400, 6_000),
+          Field.number("up_in", "From the eave", 0, 2_400),
+          Field.number("width_in", "Width", 1, 1_200),
+          Field.number("height_in", "Height", 1, 1_200),
+          Field.text("evidence", "Evidence").ifKnown());
+
+  static final List<Field> DECK =
+      List.of(
+          Field.word("strip_rule", "Strip at the ridge", StripRule.class).ifKnown(),
+          Field.number("gap_in", "Gap between sheets", 0, 1).ifKnown(),
+          Field.number("beyond_mark_in", "Cut away beyond a mark", 0, 48).ifKnown());
 
   static final List<Field> READINGS =
       List.of(
@@ -114,8 +147,9 @@ public record JobTables(Map<String, CsvFile> files) {
           Field.number("sister_h", "Sister", Units.HOURS_PER_PIECE, 0, 40),
           Field.number("shim_h", "Shimmed rafter", Units.HOURS_PER_PIECE, 0, 40));
 
-  private static final List<String> NAMES = List.of("job", "planes", "readings", "prices", "rates");
-  private static final List<String> OPTIONAL = List.of("readings");
+  private static final List<String> NAMES =
+      List.of("job", "planes", "openings", "rafters", "marks", "readings", "prices", "rates");
+  private static final List<String> OPTIONAL = List.of("openings", "rafters", "marks", "readings");
 
   /**
    * Reads the tables in a folder.

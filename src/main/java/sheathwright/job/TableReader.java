@@ -107,7 +107,11 @@ final class TableReader {
       }
     }
     Map<Field, Integer> columns = new LinkedHashMap<>();
-    fields.forEach(field -> columns.put(field, column(file, field.name())));
+    for (Field field : fields) {
+      if (field.isRequired() || file.header().contains(field.name())) {
+        columns.put(field, column(file, field.name()));
+      }
+    }
     if (columns.containsValue(-1)) {
       return rows;
     }
@@ -116,9 +120,9 @@ final class TableReader {
       columns.forEach(
           (field, column) -> {
             String text = line.cells().get(column);
-            if (text.isBlank()) {
+            if (text.isBlank() && field.isRequired()) {
               problem(file, line, field.name(), "it is empty: " + field.label());
-            } else {
+            } else if (!text.isBlank()) {
               row.put(field.name(), read(file, line, field.name(), field, field.name(), text));
             }
           });

@@ -9,9 +9,12 @@ import java.util.Objects;
 import sheathwright.figure.Check;
 import sheathwright.figure.Figure;
 import sheathwright.figure.RefusedException;
+import sheathwright.sheathing.CourseLayout;
+import sheathwright.sheathing.DeckLayout;
+import sheathwright.sheathing.PatchPlan;
 
 /**
- * Pictures in characters: what is used up of what is allowed, and lists of figures side by side.
+ * Pictures in characters: what is used up of what is allowed, lists of figures side by side, decks.
  */
 final class Bars {
 
@@ -23,6 +26,15 @@ final class Bars {
   private record Bar(String label, double length, String text) {}
 
   static String of(Object result) {
+    if (result instanceof DeckLayout layout) {
+      return layout.planes().stream().map(DeckChart::of).collect(joining("\n\n"));
+    }
+    if (result instanceof CourseLayout plane) {
+      return DeckChart.of(plane);
+    }
+    if (result instanceof PatchPlan patches) {
+      return DeckChart.of(patches);
+    }
     List<Check> checks = checks(result);
     if (!checks.isEmpty()) {
       return ofChecks(checks);
@@ -31,7 +43,7 @@ final class Bars {
       return ofFigures(many);
     }
     throw new RefusedException(
-        "there is no picture of this yet; show draws a check, a function's checks, or a list of figures");
+        "there is no picture of this yet; show draws a check, a function's checks, a list of figures, a layout or patches");
   }
 
   private static List<Check> checks(Object result) {

@@ -66,9 +66,16 @@ final class Shows {
         .anyMatch(component -> component.isAnnotationPresent(Column.class));
   }
 
+  private static boolean isTraced(Class<?> type) {
+    return Traced.class.isAssignableFrom(type) || type == Check.class;
+  }
+
   private static String table(Record results) {
     List<String[]> rows = new ArrayList<>();
     for (RecordComponent component : results.getClass().getRecordComponents()) {
+      if (!component.isAnnotationPresent(Column.class) && !isTraced(component.getType())) {
+        continue;
+      }
       Object part = part(component, results);
       if (part instanceof Check check) {
         rows.add(

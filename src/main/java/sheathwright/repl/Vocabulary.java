@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -15,6 +16,8 @@ import sheathwright.catalog.Catalog;
 import sheathwright.catalog.Parameter;
 import sheathwright.figure.Amounts;
 import sheathwright.figure.Units;
+import sheathwright.sheathing.Finding;
+import sheathwright.sheathing.Layouts;
 
 /**
  * The words that stand ready at the prompt: amounts, functions, options, and the session's own.
@@ -32,9 +35,18 @@ final class Vocabulary {
   private final Map<String, Set<String>> wordsOf = new LinkedHashMap<>();
   private final Set<String> taken = new HashSet<>();
 
+  private static final List<String> TYPES =
+      List.of(
+          "java.util.*",
+          "sheathwright.figure.*",
+          "sheathwright.roof.*",
+          "sheathwright.sheathing.*");
+
   Vocabulary() {
     taken.add(AMOUNTS);
     add(Words.class);
+    add(Layouts.class);
+    add(Finding.class);
     add(Units.class);
     add(Amounts.class);
     for (Card card : Catalog.shipped().cards()) {
@@ -56,8 +68,7 @@ final class Vocabulary {
     }
     Set<String> needed = new LinkedHashSet<>();
     if (TYPE.matcher(line).find()) {
-      needed.add("java.util.*");
-      needed.add("sheathwright.figure.*");
+      needed.addAll(TYPES);
     }
     wordsOf.forEach(
         (name, names) -> {
@@ -72,8 +83,7 @@ final class Vocabulary {
   /** Every import that was not taken yet. */
   Set<String> rest() {
     Set<String> rest = new LinkedHashSet<>(wordsOf.keySet());
-    rest.add("java.util.*");
-    rest.add("sheathwright.figure.*");
+    rest.addAll(TYPES);
     rest.removeIf(name -> !taken.add(name));
     return rest;
   }

@@ -13,6 +13,7 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.geom.util.LinearComponentExtracter;
 import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
@@ -125,7 +126,8 @@ public final class Outline {
   public double lengthInside(Spot from, Spot to) {
     LineString line = SHAPES.createLineString(new Coordinate[] {at(from), at(to)});
     Geometry inside = OverlayNGRobust.overlay(line, shape, OverlayNG.INTERSECTION);
-    return inside.difference(shape.getBoundary()).getLength();
+    Geometry lines = SHAPES.buildGeometry(LinearComponentExtracter.getLines(inside));
+    return lines.difference(shape.getBoundary()).getLength();
   }
 
   /** The sides of the plane; openings have none of these names. */

@@ -4,15 +4,14 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Lengths;
-import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity;
 import sheathwright.figure.Quantity.Area;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.RefusedException;
-import sheathwright.figure.Shown;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
@@ -93,7 +92,12 @@ public final class Plane {
    *     0, 40 0, 28 12, 12 12"}
    */
   public static Plane outline(String name, String cornersInFeet) {
-    return outline(name, cornersInFeet, null);
+    return outline(name, typed(name, cornersInFeet));
+  }
+
+  /** A plane of any shape, its corners in a cell: {@code 0 0, 40 0, 28 12, 12 12}. */
+  public static Plane outline(String name, Choice<String> cornersInFeet) {
+    return outline(name, cornersInFeet, 1, List.of());
   }
 
   /**
@@ -104,38 +108,35 @@ public final class Plane {
    * @param rise rise in 12 of run
    */
   public static Plane outlineOfPlan(String name, String cornersInFeet, Figure<Ratio> rise) {
-    return outline(name, cornersInFeet, rise);
+    return outline(
+        name,
+        typed(name, cornersInFeet),
+        Slopes.slopeFactor(rise).value(),
+        List.of(new Solution.Input("rise of " + name, rise)));
   }
 
-  private static Plane outline(String name, String cornersInFeet, Figure<Ratio> rise) {
-    double upward = rise == null ? 1 : Slopes.slopeFactor(rise).value();
-    List<Solution.Input> given = new ArrayList<>();
-    List<Spot> corners = new ArrayList<>();
-    for (String corner : cornersInFeet.strip().split("\\s*[,;]\\s*")) {
+  private static Choice<String> typed(String name, String corners) {
+    return Choice.literal(corners).as(name + "_corners_ft");
+  }
+
+  private static Plane outline(
+      String name, Choice<String> corners, double upward, List<Solution.Input> more) {
+    List<Spot> spots = new ArrayList<>();
+    for (String corner : corners.value().strip().split("\\s*[,;]\\s*")) {
       String[] parts = corner.split("\\s+");
       if (parts.length != 2) {
         throw new RefusedException(
             "\"%s\" is not a corner; give feet along the eave and feet up the slope with a blank between: 0 0, 40 0, 28 12, 12 12"
                 .formatted(corner));
       }
-      String label = name + "_corner_" + (corners.size() + 1);
-      Figure<Length> along = corner(label + "_along_ft", parts[0]);
-      Figure<Length> up = corner(label + "_up_ft", parts[1]);
-      given.add(new Solution.Input(Shown.inWords(along.name()), along));
-      given.add(new Solution.Input(Shown.inWords(up.name()), up));
-      corners.add(new Spot(inches(along), inches(up) * upward));
+      spots.add(
+          new Spot(Lengths.inchesFromFeet(parts[0]), Lengths.inchesFromFeet(parts[1]) * upward));
     }
-    if (rise != null) {
-      given.add(new Solution.Input("rise of " + name, rise));
-    }
-    Outline outline = Outline.of(corners);
+    Outline outline = Outline.of(spots);
+    List<Solution.Input> given = new ArrayList<>(more);
+    given.add(new Solution.Input("corners of " + name, corners));
     PlaneMeasures measures = solved(name, outline, given);
     return new Plane(name, outline, List.of(), given, measures, measures.area());
-  }
-
-  private static Figure<Length> corner(String name, String text) {
-    double feet = Lengths.inchesFromFeet(text) / 12;
-    return Figure.input(name, feet, Units.FOOT, Limits.NONE, Source.GIVEN);
   }
 
   private static PlaneMeasures solved(String name, Outline outline, List<Solution.Input> given) {

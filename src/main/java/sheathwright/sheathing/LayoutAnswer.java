@@ -101,8 +101,13 @@ final class LayoutAnswer {
     List<CutPiece> pieces = new ArrayList<>();
     for (CourseLayout plane : planes) {
       int number = 0;
-      for (Sheet sheet : plane.cut()) {
-        number++;
+      int course = 0;
+      for (Sheet sheet : plane.sheets()) {
+        number = sheet.course() == course ? number + 1 : 1;
+        course = sheet.course();
+        if (sheet.isWhole()) {
+          continue;
+        }
         for (Region part : sheet.parts()) {
           pieces.add(
               new CutPiece(

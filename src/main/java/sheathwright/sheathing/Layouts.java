@@ -50,8 +50,12 @@ public final class Layouts {
 
   /** Several planes, what is cut off the one used on the other. */
   public static DeckLayout together(DeckLayout... layouts) {
-    return LayoutAnswer.of(
-        Arrays.stream(layouts).flatMap(each -> each.planes().stream()).toList(), Patience.ENDLESS);
+    return together(Arrays.stream(layouts).flatMap(each -> each.planes().stream()).toList());
+  }
+
+  /** Several planes that are laid already, what is cut off the one used on the other. */
+  public static DeckLayout together(List<CourseLayout> planes) {
+    return LayoutAnswer.of(planes, Patience.ENDLESS);
   }
 
   /** The sheets of one plane place by place, not yet cut. */

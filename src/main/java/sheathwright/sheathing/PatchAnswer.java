@@ -5,9 +5,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import sheathwright.cutting.Patience;
+import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
 import sheathwright.figure.RefusedException;
+import sheathwright.figure.Roll;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Unit;
@@ -60,7 +62,44 @@ final class PatchAnswer {
         figure(solution, "scabs", scabs(patches), Units.PIECE),
         figure(solution, "blocking_ft", blocking(patches) / 12, Units.FOOT),
         patches,
-        cutList);
+        List.copyOf(marks),
+        CourseLayout.of(plane, supports, old.asLaid()),
+        work(solution, plane, patches),
+        cutting(solution, plane, cutList));
+  }
+
+  private static Roll work(Solution solution, Plane plane, List<Patch> patches) {
+    return Roll.of(
+        "patch_list_of_" + plane.name(),
+        "the patches of " + plane.name(),
+        patches,
+        Roll.<Patch>column("patch", patch -> word(solution, "P" + patch.number())),
+        Roll.column("marks", patch -> word(solution, String.join(", ", patch.marks()))),
+        Roll.column("along_in", patch -> inches(solution, patch.box().left())),
+        Roll.column("up_in", patch -> inches(solution, patch.box().bottom())),
+        Roll.column("width_in", patch -> inches(solution, patch.box().width())),
+        Roll.column("height_in", patch -> inches(solution, patch.box().height())));
+  }
+
+  private static Roll cutting(Solution solution, Plane plane, CutList cutList) {
+    return Roll.of(
+        "patch_cuts_of_" + plane.name(),
+        "the pieces for " + plane.name(),
+        cutList.pieces(),
+        Roll.<CutList.Placed>column("piece", each -> word(solution, each.piece().label())),
+        Roll.column("sheet", each -> figure(solution, "", each.sheet(), Units.RATIO)),
+        Roll.column("x_in", each -> inches(solution, each.x())),
+        Roll.column("y_in", each -> inches(solution, each.y())),
+        Roll.column("cut_width_in", each -> inches(solution, each.piece().width())),
+        Roll.column("cut_height_in", each -> inches(solution, each.piece().height())));
+  }
+
+  private static Choice<String> word(Solution solution, String word) {
+    return solution.word("", word, COUNTED);
+  }
+
+  private static Figure<Quantity.Length> inches(Solution solution, double inches) {
+    return figure(solution, "", inches, Units.INCH);
   }
 
   private static void check(Plane plane, List<Mark> marks) {

@@ -25,7 +25,7 @@ final class PatchFrame {
   private final List<Double> courseLines;
   private final double gap;
   private final double bearing;
-  private final double margin;
+  private final double beyondMark;
   private final double minLength;
   private final double minHeight;
   private final int minSpans;
@@ -39,7 +39,7 @@ final class PatchFrame {
     this.supports = supports;
     this.gap = LayoutRules.inches(old.gap());
     this.bearing = LayoutRules.inches(old.minBearing());
-    this.margin = LayoutRules.inches(rules.margin());
+    this.beyondMark = LayoutRules.inches(rules.beyondMark());
     this.minLength = LayoutRules.inches(rules.minLength());
     this.minHeight = LayoutRules.inches(rules.minHeight());
     this.minSpans = (int) rules.minSpans().value();
@@ -80,7 +80,7 @@ final class PatchFrame {
 
   /** A box of bad wood, grown to sound wood and on to where a patch may end. */
   Box cutOut(Box bad) {
-    return snapped(bad, margin);
+    return snapped(bad, beyondMark);
   }
 
   /** A box whose ends are moved on to where a patch may end. */

@@ -8,6 +8,7 @@ import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Sheets;
+import sheathwright.figure.Roll;
 
 /**
  * What is cut out of a deck and put in new.
@@ -21,7 +22,10 @@ import sheathwright.figure.Quantity.Sheets;
  * @param scabs under ends that no support carries, each as long as the end
  * @param blocking along long edges between supports
  * @param list each patch
- * @param cutList how the pieces are cut
+ * @param marks everything that was marked
+ * @param old the deck as it lies
+ * @param work each patch with the marks that it cures and where it lies, for whoever cuts it out
+ * @param cutting each piece with the sheet that it is cut from, for whoever cuts it
  */
 public record PatchPlan(
     @Column("patches") Figure<Pieces> patches,
@@ -33,4 +37,7 @@ public record PatchPlan(
     @Column("scabs") Figure<Pieces> scabs,
     @Column("blocking_ft") Figure<Length> blocking,
     List<Patch> list,
-    CutList cutList) {}
+    List<Mark> marks,
+    CourseLayout old,
+    Roll work,
+    Roll cutting) {}

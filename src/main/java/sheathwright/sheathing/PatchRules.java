@@ -13,7 +13,7 @@ import sheathwright.figure.Units;
 /**
  * How bad wood is cut out. Each rule can be changed by the method of its name.
  *
- * @param margin that is cut away beyond a mark, to sound wood
+ * @param beyondMark that is cut away beyond a mark, to sound wood
  * @param minLength least length of a new piece, across the supports
  * @param minHeight least height of a new piece, and of what is left of the old sheet beside it
  * @param minSpans fewest spans that a new piece crosses
@@ -21,7 +21,7 @@ import sheathwright.figure.Units;
  *     where that covers less than this more
  */
 public record PatchRules(
-    Figure<Length> margin,
+    Figure<Length> beyondMark,
     Figure<Length> minLength,
     Figure<Length> minHeight,
     Figure<Ratio> minSpans,
@@ -39,32 +39,32 @@ public record PatchRules(
    */
   public static final PatchRules USUAL =
       new PatchRules(
-          Figure.constant("margin_in", 3, Units.INCH, Source.COMMON_PRACTICE),
+          Figure.constant("beyond_mark_in", 3, Units.INCH, Source.COMMON_PRACTICE),
           Figure.constant("min_length_in", 48, Units.INCH, SHORTEST),
           Figure.constant("min_height_in", 24, Units.INCH, NARROWEST),
           Figure.constant("min_spans", 2, Units.RATIO, SPANS),
           Figure.constant("another_patch_sf", 8, Units.SQUARE_FOOT, Source.COMMON_PRACTICE));
 
-  public PatchRules margin(Figure<Length> inches) {
-    double margin = LayoutRules.inches(inches);
-    if (margin < 0 || margin > 48) {
+  public PatchRules beyondMark(Figure<Length> inches) {
+    double beyond = LayoutRules.inches(inches);
+    if (beyond < 0 || beyond > 48) {
       throw new RefusedException(
-          "the margin is %s; it must be from 0 to 48 in, 3 is usual".formatted(inches));
+          "the cut beyond a mark is %s; it must be from 0 to 48 in, 3 is usual".formatted(inches));
     }
     return new PatchRules(inches, minLength, minHeight, minSpans, anotherPatch);
   }
 
   public PatchRules minLength(Figure<Length> inches) {
-    return new PatchRules(margin, inches, minHeight, minSpans, anotherPatch);
+    return new PatchRules(beyondMark, inches, minHeight, minSpans, anotherPatch);
   }
 
   public PatchRules anotherPatch(Figure<Area> area) {
-    return new PatchRules(margin, minLength, minHeight, minSpans, area);
+    return new PatchRules(beyondMark, minLength, minHeight, minSpans, area);
   }
 
   List<Solution.Input> given() {
     return List.of(
-        new Solution.Input("margin", margin),
+        new Solution.Input("cut away beyond a mark", beyondMark),
         new Solution.Input("least length of a piece", minLength),
         new Solution.Input("least height of a piece", minHeight),
         new Solution.Input("fewest spans", minSpans),

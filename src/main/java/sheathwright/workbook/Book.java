@@ -9,6 +9,7 @@ import java.util.Date;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +25,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Shown;
+import sheathwright.figure.Solution;
 import sheathwright.figure.Step;
 import sheathwright.figure.Step.Given.Role;
 import sheathwright.figure.Table;
@@ -48,6 +50,8 @@ final class Book {
   private final List<Listing> listings = new ArrayList<>();
   private final Map<Step.Guarded, CellNotation.Guard> guards = new HashMap<>();
   private final List<Consumer<CellNotation>> unfinished = new ArrayList<>();
+  private final Map<Traced, Place> inLists = new IdentityHashMap<>();
+  private final List<Solution> drawn = new ArrayList<>();
   private final Map<Roll, String> lists = new IdentityHashMap<>();
   private final Map<Traced, String> called = new LinkedHashMap<>();
   private boolean literalsAreInputs;
@@ -193,7 +197,7 @@ final class Book {
    * file's bytes.
    */
   byte[] finished(Tab working, Tab tables) {
-    SolvedPlans.in(roots, listings).forEach(solution -> SolvedPlans.write(this, working, solution));
+    solutions().forEach(solution -> SolvedPlans.write(this, working, solution));
     for (Listing listing : listings) {
       listing.settle(places);
     }
@@ -216,7 +220,9 @@ final class Book {
           }
         });
     closure.tables().forEach(table -> PrintedTable.write(this, tables, table));
-    CellNotation notation = CellNotation.alone(places, guards, this::range);
+    Map<Traced, Place> everywhere = new IdentityHashMap<>(inLists);
+    everywhere.putAll(places);
+    CellNotation notation = CellNotation.alone(everywhere, guards, this::range);
     unfinished.forEach(write -> write.accept(notation));
     drawings.forEach(Runnable::run);
     validations();
@@ -236,6 +242,7 @@ final class Book {
         for (Traced value : listing.roll().rows().get(row)) {
           if (listing.owns(row, value)) {
             standing.add(value);
+            inLists.put(value, listing.place(row, value));
             if (isInput(value)) {
               inputs.put(value, listing.place(row, value));
             }
@@ -244,6 +251,26 @@ final class Book {
       }
     }
     return standing;
+  }
+
+  /** Something that was solved is drawn on a page, even where no number of it is written. */
+  void draws(List<Solution> solutions) {
+    drawn.addAll(solutions);
+  }
+
+  /** What solvers found, and everything on the pages rests on. */
+  List<Solution> solutions() {
+    Set<Solution> all = new LinkedHashSet<>(drawn);
+    all.addAll(SolvedPlans.in(roots, listings));
+    return List.copyOf(all);
+  }
+
+  /** The names of the cells that hold what was solved. */
+  Set<String> solvedNames() {
+    return places.entrySet().stream()
+        .filter(entry -> entry.getKey().step() instanceof Step.Solved)
+        .map(entry -> entry.getValue().name())
+        .collect(java.util.stream.Collectors.toSet());
   }
 
   /** Where each input stands. */

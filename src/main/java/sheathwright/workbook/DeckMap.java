@@ -26,7 +26,9 @@ final class DeckMap {
 
   private static final double LINE_POINTS = 15;
   private static final double PAGE_POINTS = 555;
-  private static final int MOST_LINES = 30;
+  private static final double HEADING = 40;
+  private static final double KEY_LINE = 17;
+  private static final int MOST_LINES = 18;
   private static final double HATCH_POINTS = 5;
 
   private final CourseLayout layout;
@@ -44,15 +46,20 @@ final class DeckMap {
         Math.max(bounds.width() / PAGE_POINTS, bounds.height() / (MOST_LINES * LINE_POINTS));
   }
 
-  /** Draws a plane below what stands on the page, with its key. */
-  static void draw(Tab page, CourseLayout layout, List<Mark> marks, List<Patch> patches) {
-    new DeckMap(layout, marks, patches).on(page);
+  /**
+   * Draws a plane below what stands on the page, under a heading, with its key, all on one page.
+   */
+  static void draw(
+      Tab page, String heading, CourseLayout layout, List<Mark> marks, List<Patch> patches) {
+    new DeckMap(layout, marks, patches).on(page, heading);
   }
 
-  private void on(Tab page) {
+  private void on(Tab page, String heading) {
     double margin = 14 * scale;
     Box frame = bounds.grown(margin);
     int lines = Math.max(4, (int) Math.ceil(frame.height() / scale / LINE_POINTS));
+    Page.keepTogether(page, lines * LINE_POINTS + HEADING + KEY_LINE * key().size());
+    page.heading(heading);
     double high = lines * LINE_POINTS * scale;
     double wide = PAGE_POINTS * scale + 2 * margin;
     Box padded = Box.at(frame.left(), frame.bottom() - (high - frame.height()), wide, high);

@@ -45,6 +45,8 @@ public final class EstimateBook {
     String subtitle = job.text("job_name").plain() + " · estimate, for the office only";
     Tab front = Sections.tab(book, "Read me first", subtitle);
     Tab known = Sections.tab(book, "What we know", subtitle);
+    Tab found = Sections.foundTab(book, subtitle);
+    Tab work = Sections.tab(book, "What to do", subtitle);
     Tab buy = Sections.tab(book, "What to buy", subtitle);
     Tab costs = Sections.tab(book, "What it costs", subtitle);
     Tab proof = Sections.tab(book, "Proof", subtitle);
@@ -53,6 +55,9 @@ public final class EstimateBook {
     Tab check = Sections.tab(book, "Self-check", subtitle);
 
     known(known);
+    book.draws(estimate.deck().solutions());
+    DeckPages.found(found, estimate);
+    DeckPages.work(work, estimate);
     buy(buy);
     costs(costs);
     Sections.proof(proof, estimate);
@@ -101,7 +106,7 @@ public final class EstimateBook {
   private void known(Tab tab) {
     tab.heading("Facts of the job");
     job.labelledFacts().forEach((label, value) -> tab.entry(label, value, value.source().text()));
-    Sections.planes(tab, estimate);
+    DeckPages.measured(tab, estimate);
     Sections.readings(tab, estimate);
     tab.heading("Prices, before tax");
     job.labelledPrices().forEach((label, value) -> tab.entry(label, value, value.source().text()));
@@ -124,6 +129,8 @@ public final class EstimateBook {
     tab.heading("Counts behind it");
     tab.entry("Deck sheets, by area", estimate.deckSheets(), "a quick count, not a layout");
     tab.entry("Nails in each sheet", estimate.nailsInASheet(), "at the job's spacing");
+    DeckPages.layout(tab, estimate);
+    DeckPages.cutting(tab, estimate);
     Sections.sisterStock(tab, estimate);
   }
 

@@ -11,7 +11,29 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
  */
 final class Page {
 
+  /** Characters in a line of an upright page. */
+  private static final int WIDEST_UPRIGHT = 110;
+
+  private static final double POINTS_UPRIGHT = 690;
+
   private Page() {}
+
+  /** Begins a new page where what comes next would not fit on this one. */
+  static void keepTogether(Tab tab, double points) {
+    XSSFSheet sheet = tab.sheet();
+    int[] breaks = sheet.getRowBreaks();
+    int first = breaks.length == 0 ? Tab.FIRST_LINE : breaks[breaks.length - 1] + 1;
+    double used = 0;
+    for (int line = first; line < tab.next(); line++) {
+      used +=
+          sheet.getRow(line) == null
+              ? sheet.getDefaultRowHeightInPoints()
+              : sheet.getRow(line).getHeightInPoints();
+    }
+    if (used + points > POINTS_UPRIGHT && tab.next() > first) {
+      sheet.setRowBreak(tab.next() - 1);
+    }
+  }
 
   static void finish(Tab tab) {
     XSSFSheet sheet = tab.sheet();
@@ -32,7 +54,7 @@ final class Page {
     print.setFitWidth((short) 1);
     print.setFitHeight((short) 0);
     print.setPaperSize((short) (PaperSize.LETTER_PAPER.ordinal() + 1));
-    print.setLandscape(tab.columns() > 6);
+    print.setLandscape(tab.characters() > WIDEST_UPRIGHT);
     sheet.getFooter().setLeft("&8" + "Planning help: local code and licensed practice decide.");
     sheet.getFooter().setRight("&8&A, page &P of &N");
     int last = Math.max(sheet.getLastRowNum(), tab.next() - 1);

@@ -1,5 +1,6 @@
 package sheathwright.workbook;
 
+import java.util.ArrayList;
 import java.util.List;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Traced;
@@ -43,20 +44,25 @@ public final class QuoteBook {
   }
 
   private List<Estimate.Tie> ties() {
-    return List.of(
+    List<Estimate.Tie> ties = new ArrayList<>(estimate.solvedTies());
+    ties.add(
         new Estimate.Tie(
             "The lines add up to the total",
-            quote.roll().sum("amount_usd", Units.USD).isTheSameAs(quote.total())),
-        estimate.sheetsTie(),
+            quote.roll().sum("amount_usd", Units.USD).isTheSameAs(quote.total())));
+    ties.add(estimate.sheetsTie());
+    ties.add(
         new Estimate.Tie(
             "The total is not more than the worst case",
             quote.total().isAtMost(quote.worstCase())));
+    return ties;
   }
 
   private byte[] written() {
     String subtitle = job.text("job_name").plain() + " · quote " + job.text("quote_number").plain();
     Tab front = Sections.tab(book, "Read me first", subtitle);
     Tab known = Sections.tab(book, "What we know", subtitle);
+    Tab found = Sections.foundTab(book, subtitle);
+    Tab work = Sections.tab(book, "What to do", subtitle);
     Tab buy = Sections.tab(book, "What to buy", subtitle);
     Tab costs = Sections.tab(book, "What it costs", subtitle);
     Tab proof = Sections.tab(book, "Proof", subtitle);
@@ -65,6 +71,9 @@ public final class QuoteBook {
     Tab check = Sections.tab(book, "Self-check", subtitle);
 
     known(known);
+    book.draws(estimate.deck().solutions());
+    DeckPages.found(found, estimate);
+    DeckPages.work(work, estimate);
     buy(buy);
     Listing lines = costs(costs);
     Sections.proof(proof, estimate);
@@ -132,7 +141,7 @@ public final class QuoteBook {
                 tab.entry(label, value, "");
               }
             });
-    Sections.planes(tab, estimate);
+    DeckPages.measured(tab, estimate);
     Sections.readings(tab, estimate);
     tab.heading("Prices, as quoted");
     tab.entry("An extra sheet", quote.extraSheet(), "");

@@ -22,6 +22,10 @@ final class Sections {
     return titled(book.tab(name, 37, 14, 12, 13, 14, 15), subtitle);
   }
 
+  static Tab foundTab(Book book, String subtitle) {
+    return titled(book.tab("What we found", 15, 14, 18, 15, 15, 14, 14), subtitle);
+  }
+
   static Tab workingTab(Book book, String subtitle) {
     return titled(book.tab("Working", 30, 13, 11, 8, 9, 54, 32), subtitle);
   }
@@ -54,15 +58,6 @@ final class Sections {
         .map(Map.Entry::getKey)
         .findFirst()
         .orElse(fact);
-  }
-
-  static void planes(Tab tab, Estimate estimate) {
-    tab.heading("Roof planes, measured on the slope");
-    tab.list(
-        estimate.planes(),
-        List.of("Plane", "Eave, ft", "Slope length, ft", "Area, sq ft"),
-        units(null, Units.FOOT, Units.FOOT, Units.SQUARE_FOOT));
-    tab.listTotal("Deck", estimate.deckArea(), 3);
   }
 
   static void readings(Tab tab, Estimate estimate) {

@@ -57,6 +57,15 @@ final class Tab {
     return columns;
   }
 
+  /** Characters that fit in a line across the page. */
+  int characters() {
+    int characters = 0;
+    for (int column = 0; column < columns; column++) {
+      characters += sheet.getColumnWidth(column) / 256;
+    }
+    return characters;
+  }
+
   List<Listing> listings() {
     return listings;
   }

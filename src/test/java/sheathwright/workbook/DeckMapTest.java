@@ -46,6 +46,7 @@ class DeckMapTest {
     CourseLayout layout = Layouts.courses(PLANE, SUPPORTS, LayoutRules.USUAL.asLaid());
     DeckMap.draw(
         page,
+        "South",
         layout,
         MARKS,
         Layouts.patches(PLANE, SUPPORTS, LayoutRules.USUAL, PatchRules.USUAL, MARKS).list());

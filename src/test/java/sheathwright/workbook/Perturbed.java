@@ -35,6 +35,7 @@ final class Perturbed {
       Choice<?> choice = (Choice<?>) input;
       texts.addAll(choice.options());
       texts.add(choice.plain() + " changed");
+      texts.add(choice.plain().replace("22", "21")); // a corner moved
       texts.remove(choice.plain());
     }
     return texts;

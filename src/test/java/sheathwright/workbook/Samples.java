@@ -25,7 +25,7 @@ import sheathwright.sheathing.SheetCounts;
  */
 final class Samples {
 
-  static final List<String> JOBS = List.of("quince-hollow", "mistwater-cottage");
+  static final List<String> JOBS = List.of("quince-hollow", "mistwater-cottage", "cinder-brook");
 
   private static final Path FOLDER = Path.of("target", "workbooks");
 

@@ -1,0 +1,86 @@
+package sheathwright.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import sheathwright.cutting.Patience;
+import sheathwright.figure.RefusedException;
+import sheathwright.job.CsvFile;
+import sheathwright.job.SolvedTable;
+import sheathwright.job.Solver;
+
+/** Solves a whole table at once. */
+@Command(
+    name = "solve",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Solve a whole table at once. The answer goes to standard output as CSV, its summary to standard error: what was"
+          + " found, what no plan can beat, and \"proven\" where the two meet, else \"open\".",
+      "The same table gives the same plan. At the limit of seconds the best plan found by then is given."
+    },
+    footerHeading = "%nSolvers:%n",
+    footer = {
+      "  cut_sheets  pieces out of the fewest sheets by straight cuts from edge to edge, the strength axis kept.",
+      "              Columns width_in (along the strength axis), height_in, count, label. A line for each piece.",
+      "              Options sheet_width_in=96 sheet_height_in=48 kerf_in=1/8 on_hand_in=48x24,30x30 seconds=10;",
+      "              offcuts on hand are used before a sheet is bought.",
+      "  cut_stock   pieces out of the cheapest sticks of several lengths. Columns length_in, count, label. A line for",
+      "              each stick: waste_in is what is left between the trims when every cut is made.",
+      "              Options stock_ft=8,10,12 stock_usd=4.10,5.35,6.60 kerf_in=1/8 trim_in=0 (off each end)",
+      "              on_hand_in=60,35 seconds=10.",
+      "",
+      "Examples:",
+      "  sheathwright solve cut_sheets pieces.csv kerf_in=1/8 seconds=5",
+      "  sheathwright solve cut_stock sisters.csv stock_ft=8,10,12 stock_usd=4.10,5.35,6.60"
+    })
+final class SolveCommand implements Callable<Integer> {
+
+  private static final double NANOSECONDS = 1e9;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(index = "0", paramLabel = "SOLVER", description = "cut_sheets or cut_stock")
+  private String name;
+
+  @Parameters(index = "1", paramLabel = "TABLE", description = "a CSV file")
+  private Path table;
+
+  @Parameters(
+      index = "2..*",
+      arity = "0..*",
+      paramLabel = "OPTION=VALUE",
+      description = "the solver's options")
+  private List<String> options = new ArrayList<>();
+
+  @Override
+  public Integer call() throws IOException {
+    Solver solver = solver();
+    CsvFile file = CsvFile.read(table);
+    SolvedTable answer = solver.solve(file, options, SolveCommand::clock);
+    answer.writeTo(spec.commandLine().getOut());
+    spec.commandLine().getOut().flush();
+    spec.commandLine().getErr().println(answer.summary());
+    return 0;
+  }
+
+  private Solver solver() {
+    try {
+      return Solver.named(name);
+    } catch (RefusedException unknown) {
+      throw new ParameterException(spec.commandLine(), unknown.getMessage());
+    }
+  }
+
+  /** Patience that lasts so many seconds from now. */
+  private static Patience clock(double seconds) {
+    long start = System.nanoTime();
+    return () -> seconds - (System.nanoTime() - start) / NANOSECONDS;
+  }
+}

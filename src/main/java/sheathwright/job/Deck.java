@@ -1,0 +1,202 @@
+package sheathwright.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.RefusedException;
+import sheathwright.figure.Roll;
+import sheathwright.figure.Solution;
+import sheathwright.figure.Traced;
+import sheathwright.figure.Units;
+import sheathwright.roof.Plane;
+import sheathwright.roof.Supports;
+import sheathwright.sheathing.CourseLayout;
+import sheathwright.sheathing.DeckLayout;
+import sheathwright.sheathing.Finding;
+import sheathwright.sheathing.LayoutRules;
+import sheathwright.sheathing.Layouts;
+import sheathwright.sheathing.Mark;
+import sheathwright.sheathing.PatchPlan;
+import sheathwright.sheathing.PatchRules;
+import sheathwright.sheathing.StripRule;
+
+/**
+ * A job's planes with what they stand on, what was found on them, and what new sheets and patches
+ * they take.
+ */
+public final class Deck {
+
+  private static final Figure<Length> NO_LEAN = Figure.of(0, Units.FOOT);
+
+  private final Job job;
+  private final List<Part> parts;
+  private final DeckLayout layout;
+
+  /**
+   * One plane.
+   *
+   * @param plane its shape
+   * @param courses sheets laid on it anew
+   * @param marks what was found on it
+   * @param patches what is cut out of it, if anything was found
+   */
+  public record Part(
+      Plane plane, CourseLayout courses, List<Mark> marks, Optional<PatchPlan> patches) {}
+
+  Deck(Job job) {
+    this.job = job;
+    this.parts = job.planes().stream().map(this::part).toList();
+    this.layout = Layouts.together(parts.stream().map(Part::courses).toList());
+  }
+
+  /** The planes, in the order of the table. */
+  public List<Part> parts() {
+    return parts;
+  }
+
+  /** New sheets on all planes, what is cut off the one used on the other. */
+  public DeckLayout layout() {
+    return layout;
+  }
+
+  /** Every mark, if there are any. */
+  public Optional<Roll> marks() {
+    return job.marks().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Roll.of(
+                "marks",
+                "what was found",
+                job.marks(),
+                Stream.of("mark", "plane", "finding", "along_in", "up_in", "width_in", "height_in")
+                    .map(Deck::column)
+                    .toList()));
+  }
+
+  /** The measured centers of supports, if there are any. */
+  public Optional<Roll> measuredSupports() {
+    return job.supports().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Roll.of(
+                "rafters",
+                "the measured rafters",
+                job.supports(),
+                List.of(column("plane"), column("center_in"))));
+  }
+
+  private static Roll.Column<Map<String, Traced>> column(String name) {
+    return Roll.column(name, row -> row.get(name));
+  }
+
+  /** Everything that was solved and not computed. */
+  public List<Solution> solutions() {
+    List<Solution> solutions = new ArrayList<>();
+    for (Part part : parts) {
+      Solution.behind(part.plane().measures().area()).ifPresent(solutions::add);
+      part.patches()
+          .flatMap(patches -> Solution.behind(patches.sheets()))
+          .ifPresent(solutions::add);
+    }
+    Solution.behind(layout.sheets()).ifPresent(solutions::add);
+    return solutions;
+  }
+
+  private Part part(Map<String, Traced> row) {
+    String name = row.get("plane").plain();
+    Plane plane = said(row, () -> shape(name, row));
+    for (Map<String, Traced> opening : on(name, job.openings())) {
+      Plane solid = plane;
+      plane =
+          said(
+              opening,
+              () ->
+                  solid.without(
+                      Job.figure(opening, "along_ft", Units.FOOT),
+                      Job.figure(opening, "up_ft", Units.FOOT),
+                      Job.figure(opening, "width_ft", Units.FOOT),
+                      Job.figure(opening, "height_ft", Units.FOOT)));
+    }
+    Supports supports = said(row, () -> supports(name));
+    List<Mark> marks = on(name, job.marks()).stream().map(Deck::mark).toList();
+    Plane whole = plane;
+    Optional<PatchPlan> patches =
+        marks.isEmpty()
+            ? Optional.empty()
+            : Optional.of(
+                said(row, () -> Layouts.patches(whole, supports, rules(), patchRules(), marks)));
+    return new Part(plane, Layouts.courses(plane, supports, rules()), marks, patches);
+  }
+
+  private static Plane shape(String name, Map<String, Traced> row) {
+    if (row.get("corners_ft") instanceof Choice<?> corners) {
+      @SuppressWarnings("unchecked") // a field of text is read as a string
+      Choice<String> text = (Choice<String>) corners;
+      return Plane.outline(name, text);
+    }
+    return Plane.trapezoid(
+        name,
+        Job.figure(row, "eave_ft", Units.FOOT),
+        Job.figure(row, "slope_length_ft", Units.FOOT),
+        lean(row, "left_lean_ft"),
+        lean(row, "right_lean_ft"));
+  }
+
+  static Figure<Length> lean(Map<String, Traced> row, String column) {
+    return row.containsKey(column) ? Job.figure(row, column, Units.FOOT) : NO_LEAN;
+  }
+
+  private Supports supports(String plane) {
+    List<Figure<Length>> centers = new ArrayList<>();
+    on(plane, job.supports()).forEach(row -> centers.add(Job.figure(row, "center_in", Units.INCH)));
+    return centers.isEmpty()
+        ? Supports.every(job.fact("support_spacing_in", Units.INCH))
+        : Supports.at(centers);
+  }
+
+  private static Mark mark(Map<String, Traced> row) {
+    @SuppressWarnings("unchecked") // the field says of which enum its words are
+    Choice<Finding> finding = (Choice<Finding>) row.get("finding");
+    return Mark.of(
+        row.get("mark").plain(),
+        finding,
+        Job.figure(row, "along_in", Units.INCH),
+        Job.figure(row, "up_in", Units.INCH),
+        Job.figure(row, "width_in", Units.INCH),
+        Job.figure(row, "height_in", Units.INCH));
+  }
+
+  private LayoutRules rules() {
+    LayoutRules rules = Layouts.usual();
+    if (job.knows("gap_in")) {
+      rules = rules.gap(job.fact("gap_in", Units.INCH));
+    }
+    return job.knows("strip_rule") ? rules.strips(job.<StripRule>word("strip_rule")) : rules;
+  }
+
+  private PatchRules patchRules() {
+    return job.knows("beyond_mark_in")
+        ? PatchRules.USUAL.beyondMark(job.fact("beyond_mark_in", Units.INCH))
+        : PatchRules.USUAL;
+  }
+
+  private static List<Map<String, Traced>> on(String plane, List<Map<String, Traced>> rows) {
+    return rows.stream().filter(row -> row.get("plane").plain().equals(plane)).toList();
+  }
+
+  /** What is refused is said with the line that it stands in. */
+  private static <T> T said(Map<String, Traced> row, Supplier<T> made) {
+    try {
+      return made.get();
+    } catch (RefusedException refused) {
+      String place = row.get("plane").source().text();
+      throw new RefusedException(place + ": " + refused.getMessage());
+    }
+  }
+}

@@ -1,0 +1,75 @@
+package sheathwright.job;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.DoubleFunction;
+import sheathwright.cutting.Patience;
+import sheathwright.figure.RefusedException;
+
+/** A function over a whole table, which no line of it can answer alone. */
+public enum Solver {
+  /** Pieces out of sheets. */
+  CUT_SHEETS("pieces out of the fewest sheets", SheetCutter.PRESETS) {
+    @Override
+    SolvedTable solved(CsvFile file, SolverOptions options, Patience patience) {
+      return SheetCutter.cut(file, options, patience);
+    }
+  },
+  /** Pieces out of sticks. */
+  CUT_STOCK("pieces out of the cheapest sticks", StickCutter.PRESETS) {
+    @Override
+    SolvedTable solved(CsvFile file, SolverOptions options, Patience patience) {
+      return StickCutter.cut(file, options, patience);
+    }
+  };
+
+  private final String purpose;
+  private final Map<String, String> presets;
+
+  Solver(String purpose, Map<String, String> presets) {
+    this.purpose = purpose;
+    this.presets = presets;
+  }
+
+  abstract SolvedTable solved(CsvFile file, SolverOptions options, Patience patience);
+
+  /** The solver of this name. */
+  public static Solver named(String name) {
+    for (Solver solver : values()) {
+      if (solver.word().equals(name.toLowerCase(java.util.Locale.ROOT).replace('-', '_'))) {
+        return solver;
+      }
+    }
+    throw new RefusedException(
+        "there is no solver \"%s\"; there are %s"
+            .formatted(
+                name,
+                String.join(", ", java.util.Arrays.stream(values()).map(Solver::word).toList())));
+  }
+
+  /** Its name as it is typed. */
+  public String word() {
+    return name().toLowerCase(java.util.Locale.ROOT);
+  }
+
+  /** What it finds. */
+  public String purpose() {
+    return purpose;
+  }
+
+  /** Its options with what each is when it is not typed. */
+  public Map<String, String> presets() {
+    return presets;
+  }
+
+  /**
+   * The answer for a table.
+   *
+   * @param typed options, each as {@code option=value}
+   * @param patience that lasts for so many seconds
+   */
+  public SolvedTable solve(CsvFile file, List<String> typed, DoubleFunction<Patience> patience) {
+    SolverOptions options = new SolverOptions(typed, presets);
+    return solved(file, options, patience.apply(options.number("seconds", 0.1, 3_600)));
+  }
+}

@@ -1,0 +1,102 @@
+package sheathwright.job;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import sheathwright.catalog.Numbers;
+import sheathwright.figure.RefusedException;
+import sheathwright.figure.Unit;
+import sheathwright.figure.Units;
+
+/** What was typed after a solver's table: {@code kerf_in=1/8 stock_ft=8,10,12}. */
+final class SolverOptions {
+
+  private final Map<String, String> given;
+  private final Map<String, String> presets;
+
+  /**
+   * @param typed each as {@code option=value}
+   * @param presets every option that the solver knows, with what it is when it is not typed
+   */
+  SolverOptions(List<String> typed, Map<String, String> presets) {
+    this.presets = presets;
+    this.given = new LinkedHashMap<>();
+    for (String each : typed) {
+      int equals = each.indexOf('=');
+      String name = equals < 0 ? each : each.substring(0, equals);
+      if (equals < 0 || !presets.containsKey(name)) {
+        throw new RefusedException(
+            "\"%s\" is not an option of this solver; it has %s"
+                .formatted(each, described(presets)));
+      }
+      given.put(name, each.substring(equals + 1));
+    }
+  }
+
+  private static String described(Map<String, String> presets) {
+    List<String> described = new ArrayList<>();
+    presets.forEach((name, preset) -> described.add(name + "=" + preset));
+    return String.join(", ", described);
+  }
+
+  private String text(String name) {
+    return given.getOrDefault(name, presets.get(name));
+  }
+
+  /** A number within limits. */
+  double number(String name, double least, double most) {
+    return within(name, text(name), least, most);
+  }
+
+  /** Several numbers within limits, commas between. */
+  List<Double> numbers(String name, double least, double most) {
+    List<Double> numbers = new ArrayList<>();
+    for (String part : text(name).split(",")) {
+      if (!part.isBlank()) {
+        numbers.add(within(name, part, least, most));
+      }
+    }
+    return numbers;
+  }
+
+  /** Several rectangles, width first: {@code 48x24,30x30}. */
+  List<double[]> rectangles(String name, double least, double most) {
+    List<double[]> rectangles = new ArrayList<>();
+    for (String part : text(name).split(",")) {
+      if (!part.isBlank()) {
+        String[] sides = part.split("x");
+        if (sides.length != 2) {
+          throw new RefusedException(
+              "%s: \"%s\" is not a rectangle; write width x height, such as 48x24"
+                  .formatted(name, part.strip()));
+        }
+        rectangles.add(
+            new double[] {
+              within(name, sides[0], least, most), within(name, sides[1], least, most)
+            });
+      }
+    }
+    return rectangles;
+  }
+
+  private static double within(String name, String text, double least, double most) {
+    Unit<?> unit = name.equals("seconds") ? Units.RATIO : Units.endingOf(name);
+    double number;
+    try {
+      number = Numbers.read(text, unit);
+    } catch (RefusedException unreadable) {
+      throw new RefusedException(name + ": " + unreadable.getMessage());
+    }
+    if (number < least || number > most) {
+      throw new RefusedException(
+          "%s is %s; it must be from %s to %s"
+              .formatted(
+                  name,
+                  text.strip(),
+                  sheathwright.figure.Shown.plain(least),
+                  sheathwright.figure.Shown.plain(most)));
+    }
+    return number;
+  }
+}
