@@ -134,6 +134,7 @@ final class Samples {
     tables.put("hip_valley_factor", "rise_in_12\n6\n5\n");
     tables.put("slope_length", "run_ft,rise_in_12\n15,6\n16-0 1/2,8.5\n");
     tables.put("joint_bearing", "rafter_center_in,joint_in\n47.25,48\n144.5,144\n96,95-15/16\n");
+    DeckSamples.putInto(tables);
     return tables;
   }
 
