@@ -49,8 +49,8 @@ public final class PanelEdges {
    * }</pre>
    *
    * @param spanRating as stamped
-   * @param thickness performance category as stamped, 0.25 in to 1.25 in; must be printed for the
-   *     rating
+   * @param thickness performance category as stamped, 0.25 in to 1.25 in; must be within 1/128 in
+   *     of one printed for the rating
    * @param supportSpacing center to center of the rafters or trusses, 6 in to 96 in
    * @param edge all long edges between courses, one after the other, 0 ft to 50000 ft
    * @param rafterWidth across the top of the rafter, 1 in to 5 in

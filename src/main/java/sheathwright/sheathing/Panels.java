@@ -55,8 +55,8 @@ public final class Panels {
    * }</pre>
    *
    * @param spanRating as stamped
-   * @param thickness performance category as stamped, 0.25 in to 1.25 in; must be printed for the
-   *     rating, to the nearest thirty-second
+   * @param thickness performance category as stamped, 0.25 in to 1.25 in; must be within 1/128 in
+   *     of one printed for the rating
    * @param supportSpacing center to center of the rafters or trusses, 6 in to 96 in
    * @param edgeSupport whether the long edges are supported between the rafters
    * @param dead of all that the panel carries and the panel itself, 0 psf to 100 psf
