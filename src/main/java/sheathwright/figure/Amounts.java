@@ -10,6 +10,7 @@ import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Sheets;
+import sheathwright.figure.Quantity.Stress;
 import sheathwright.figure.Quantity.Time;
 
 /** Numbers said with their unit, in the trade's words. Meant to be imported statically. */
@@ -45,6 +46,11 @@ public final class Amounts {
   /** Pounds per square foot. */
   public static Figure<Pressure> psf(double poundsPerSquareFoot) {
     return Figure.of(poundsPerSquareFoot, Units.PSF);
+  }
+
+  /** Pounds per square inch: a stress or a modulus. */
+  public static Figure<Stress> psi(double poundsPerSquareInch) {
+    return Figure.of(poundsPerSquareInch, Units.PSI);
   }
 
   /** Pounds of weight or force. */

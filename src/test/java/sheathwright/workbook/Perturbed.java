@@ -25,7 +25,14 @@ final class Perturbed {
     if (input instanceof Figure<?> figure) {
       double number = figure.value();
       for (double other :
-          new double[] {number * 1.0625, number * 0.9375, number + 1, number - 1, number + 0.125}) {
+          new double[] {
+            number * 1.0625,
+            number * 0.9375,
+            number + 1,
+            number - 1,
+            number + 0.125,
+            number + 0.03125
+          }) {
         if (other != number) {
           texts.add(Double.toString(other));
         }
