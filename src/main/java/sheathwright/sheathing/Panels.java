@@ -36,13 +36,16 @@ public final class Panels {
    * <pre>
    * max span = printed for the rating, with or without supported edges
    * live     = printed at the next larger printed spacing (16 in, 24 in, the rating's greatest span)
-   *            less what the dead load has over 10 psf; none beyond the max span
+   *            less what the dead load has over 10 psf; none beyond that span
    * </pre>
    *
    * <p>Does not cover pieces under 24 in wide, pieces over one span only, panels with the strength
    * axis along the supports, slopes under 2 in 12 (where a stiffer panel is advised), loads on one
    * point, wind, fire-retardant or decayed panels. Clips, tongue and groove or lumber blocking
    * support an edge.
+   *
+   * <p>The live load is printed for supported edges: where the spacing is more than the max span,
+   * it does not hold and the answer is no.
    *
    * <p>A single-floor rating such as 24 o.c. is written 24-oc. Loads are allowed loads, at a sag of
    * span over 180 in all and over 240 for the live load.
@@ -98,7 +101,10 @@ public final class Panels {
     var moreDead = weight.minus(DEAD_IN_THE_TABLE).orIfMore(NONE).as("dead_over_10_psf", Units.PSF);
     var left = printed.minus(moreDead).orIfMore(NONE).as("live_left_psf", Units.PSF);
     Condition isWithin = spacing.isAtMost(maxSpan);
-    var live = Figure.choose(isWithin, left, NONE).as("live_psf", Units.PSF, RatedPanel.SOURCE);
+    var greatest = panel.onlyIfPrinted(panel.supportedSpan()).as("greatest_span_in", Units.INCH);
+    var live =
+        Figure.choose(spacing.isAtMost(greatest), left, NONE)
+            .as("live_psf", Units.PSF, RatedPanel.SOURCE);
     return new PanelSpan(maxSpan, live, Condition.all(isWithin, live.isMoreThan(NONE)).as("ok"));
   }
 
