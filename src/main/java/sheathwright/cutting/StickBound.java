@@ -1,0 +1,148 @@
+package sheathwright.cutting;
+
+import java.util.Arrays;
+
+/**
+ * True lower bounds from prices that are only nearly right. Worths are made whole numbers first,
+ * and from there on all is exact: whatever the worths, a stick of stock k cannot hold more than
+ * its knapsack value, so any plan costs at least what the bound says.
+ */
+final class StickBound {
+
+  private static final int BITS = 38;
+
+  private final StickProblem problem;
+  private final long scale;
+  private final long dearest;
+  private long best;
+  private long[] bestWorth;
+
+  StickBound(StickProblem problem) {
+    this.problem = problem;
+    this.dearest = Math.max(1, Arrays.stream(problem.price).max().orElse(1));
+    this.scale = 1L << Math.max(0, BITS - (64 - Long.numberOfLeadingZeros(dearest)));
+    this.bestWorth = new long[problem.lengths()];
+  }
+
+  /** A usual cost. */
+  double unitCost() {
+    return dearest;
+  }
+
+  /** What a missing piece costs in the program: more than any way to cut it. */
+  double missing(int piece) {
+    double cheapest = Double.POSITIVE_INFINITY;
+    for (int k = 0; k < problem.stocks(); k++) {
+      if (problem.room[k] >= problem.length[piece] && problem.most[k] >= problem.pieces()) {
+        cheapest = Math.min(cheapest, problem.price[k]);
+      }
+    }
+    return cheapest < Double.POSITIVE_INFINITY ? 1.5 * cheapest + 0.01 * dearest : 20.0 * dearest;
+  }
+
+  /** A cost in whole parts. */
+  long scaled(double cost) {
+    return Math.round(cost * scale);
+  }
+
+  /** A whole cost in whole parts. */
+  long parts(long cost) {
+    return cost * scale;
+  }
+
+  /** What counts as nothing, in parts. */
+  long error() {
+    return Math.max(1, scale * dearest >> 22);
+  }
+
+  /** Worth of each piece in whole parts, 0 or more. */
+  long[] worth(double[] prices) {
+    long[] worth = new long[problem.lengths()];
+    for (int i = 0; i < worth.length; i++) {
+      worth[i] = Math.max(0, (long) Math.floor(Math.min(prices[i] * scale, 1e15)));
+    }
+    return worth;
+  }
+
+  /**
+   * Takes a filled knapsack into account. The worths are also tried in proportion, made smaller
+   * until a stock pays for what it holds (Farley 1990): for limited stock that need not be all.
+   */
+  void learn(long[] worth, StickKnapsack knapsack, int[] demand) {
+    if (!Arrays.equals(demand, problem.demand)) {
+      return;
+    }
+    consider(worth, 1, knapsack);
+    for (int k = 0; k < problem.stocks(); k++) {
+      if (knapsack.most(k) > parts(problem.price[k])) {
+        double share = (double) parts(problem.price[k]) / knapsack.most(k);
+        consider(Arrays.stream(worth).map(w -> (long) (w * share)).toArray(), share, knapsack);
+      }
+    }
+  }
+
+  private void consider(long[] worth, double share, StickKnapsack knapsack) {
+    long sum = total(worth);
+    double roughly = sum;
+    for (int k = 0; k < problem.stocks(); k++) {
+      // Worths were rounded down, so the stick's value times the share, rounded up, is safe.
+      long value = share == 1 ? knapsack.most(k) : (long) (knapsack.most(k) * share * (1 + 1e-12)) + 1;
+      long paid = Math.min(0, parts(problem.price[k]) - value);
+      sum += paid * problem.most[k];
+      roughly += (double) paid * problem.most[k];
+    }
+    if (sum > best && roughly > 0) {
+      best = sum;
+      bestWorth = worth.clone();
+    }
+  }
+
+  private long total(long[] worth) {
+    long total = 0;
+    for (int i = 0; i < worth.length; i++) {
+      total += worth[i] * problem.demand[i];
+    }
+    return total;
+  }
+
+  /** No plan costs less than this, in parts. */
+  long best() {
+    return best;
+  }
+
+  /** The worths that prove the best bound. */
+  long[] bestWorth() {
+    return bestWorth.clone();
+  }
+
+  /** Parts as a whole cost, rounded up. */
+  long cost(long parts) {
+    return Math.floorDiv(parts - 1, scale) + 1;
+  }
+
+  /** What the stock itself leaves over, in parts, when the knapsack is filled with the worths. */
+  long left(int stock, StickKnapsack knapsack) {
+    return parts(problem.price[stock]) - knapsack.most(stock);
+  }
+
+  /** A price of a row in whole parts, kept from growing too far. */
+  long clamped(double price) {
+    return (long) Math.max(0, Math.min(Math.rint(price * scale), 1e15));
+  }
+
+  /** A sum of products that knows when it has overflowed. */
+  static final class Sum {
+    private long exact;
+    private double roughly;
+
+    void add(long one, long other) {
+      exact += one * other;
+      roughly += Math.abs((double) one * other);
+    }
+
+    /** The sum, or the lowest number if it may have overflowed. */
+    long value() {
+      return roughly > 4e18 ? Long.MIN_VALUE / 2 : exact;
+    }
+  }
+}
