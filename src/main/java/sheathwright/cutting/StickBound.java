@@ -4,12 +4,13 @@ import java.util.Arrays;
 
 /**
  * True lower bounds from prices that are only nearly right. Worths are made whole numbers first,
- * and from there on all is exact: whatever the worths, a stick of stock k cannot hold more than
- * its knapsack value, so any plan costs at least what the bound says.
+ * and from there on all is exact: whatever the worths, a stick of stock k cannot hold more than its
+ * knapsack value, so any plan costs at least what the bound says.
  */
 final class StickBound {
 
   private static final int BITS = 38;
+  private static final double FARTHEST = 1e15;
 
   private final StickProblem problem;
   private final long scale;
@@ -29,6 +30,11 @@ final class StickBound {
     return dearest;
   }
 
+  /** More than a plan can cost in which every stick holds a piece. */
+  long moreThanAnyPlan() {
+    return Arrays.stream(problem.price).max().orElse(0) * problem.pieces() + 1;
+  }
+
   /** What a missing piece costs in the program: more than any way to cut it. */
   double missing(int piece) {
     double cheapest = Double.POSITIVE_INFINITY;
@@ -40,9 +46,9 @@ final class StickBound {
     return cheapest < Double.POSITIVE_INFINITY ? 1.5 * cheapest + 0.01 * dearest : 20.0 * dearest;
   }
 
-  /** A cost in whole parts. */
-  long scaled(double cost) {
-    return Math.round(cost * scale);
+  /** A price in whole parts, kept from growing too far. */
+  long scaled(double price) {
+    return (long) Math.max(-FARTHEST, Math.min(Math.rint(price * scale), FARTHEST));
   }
 
   /** A whole cost in whole parts. */
@@ -59,19 +65,24 @@ final class StickBound {
   long[] worth(double[] prices) {
     long[] worth = new long[problem.lengths()];
     for (int i = 0; i < worth.length; i++) {
-      worth[i] = Math.max(0, (long) Math.floor(Math.min(prices[i] * scale, 1e15)));
+      worth[i] = Math.max(0, (long) Math.floor(Math.min(prices[i] * scale, FARTHEST)));
     }
     return worth;
+  }
+
+  /** Worth in proportion to length, above what any stick costs by length. */
+  long[] worthByLength() {
+    double shortest = Arrays.stream(problem.room).min().orElse(1);
+    return Arrays.stream(problem.length)
+        .map(length -> (long) Math.min(length / shortest * dearest * scale, FARTHEST))
+        .toArray();
   }
 
   /**
    * Takes a filled knapsack into account. The worths are also tried in proportion, made smaller
    * until a stock pays for what it holds (Farley 1990): for limited stock that need not be all.
    */
-  void learn(long[] worth, StickKnapsack knapsack, int[] demand) {
-    if (!Arrays.equals(demand, problem.demand)) {
-      return;
-    }
+  void learn(long[] worth, StickKnapsack knapsack) {
     consider(worth, 1, knapsack);
     for (int k = 0; k < problem.stocks(); k++) {
       if (knapsack.most(k) > parts(problem.price[k])) {
@@ -86,7 +97,8 @@ final class StickBound {
     double roughly = sum;
     for (int k = 0; k < problem.stocks(); k++) {
       // Worths were rounded down, so the stick's value times the share, rounded up, is safe.
-      long value = share == 1 ? knapsack.most(k) : (long) (knapsack.most(k) * share * (1 + 1e-12)) + 1;
+      long value =
+          share == 1 ? knapsack.most(k) : (long) (knapsack.most(k) * share * (1 + 1e-12)) + 1;
       long paid = Math.min(0, parts(problem.price[k]) - value);
       sum += paid * problem.most[k];
       roughly += (double) paid * problem.most[k];
@@ -118,16 +130,6 @@ final class StickBound {
   /** Parts as a whole cost, rounded up. */
   long cost(long parts) {
     return Math.floorDiv(parts - 1, scale) + 1;
-  }
-
-  /** What the stock itself leaves over, in parts, when the knapsack is filled with the worths. */
-  long left(int stock, StickKnapsack knapsack) {
-    return parts(problem.price[stock]) - knapsack.most(stock);
-  }
-
-  /** A price of a row in whole parts, kept from growing too far. */
-  long clamped(double price) {
-    return (long) Math.max(0, Math.min(Math.rint(price * scale), 1e15));
   }
 
   /** A sum of products that knows when it has overflowed. */

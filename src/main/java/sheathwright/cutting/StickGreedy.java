@@ -11,50 +11,65 @@ import java.util.List;
  */
 final class StickGreedy {
 
-  private static final long UNIT = 1L << 24;
+  private static final double UNIT = 1L << 24;
+  private static final double LONG_PIECES_FIRST = 1.02;
+
+  /** Cells that may be filled for one careful plan. */
+  private static final double MOST_WORK = 2e10;
 
   private final StickProblem problem;
   private final StickKnapsack knapsack;
+  private final Patience patience;
+  private final boolean isLarge;
 
-  StickGreedy(StickProblem problem, StickKnapsack knapsack) {
+  StickGreedy(StickProblem problem, StickKnapsack knapsack, Patience patience) {
     this.problem = problem;
     this.knapsack = knapsack;
+    this.patience = patience;
+    this.isLarge = knapsack.cells() * problem.pieces() > MOST_WORK;
   }
 
-  /** The best of several plans, or null if in none the supply was enough. */
-  List<StickPattern> best(long[] firstWorth, int rounds, long goal, Patience patience) {
+  /**
+   * The best of several plans.
+   *
+   * @param firstWorth of each length, 0 or more; only proportions matter
+   * @param careful the best pattern for each stick, else the longest pieces first
+   * @param rounds how many plans are made
+   * @param goal a plan that costs no more ends the search
+   * @return null if in no plan the supply was enough
+   */
+  List<StickPattern> best(long[] firstWorth, boolean careful, int rounds, long goal) {
     long[] worth = firstWorth.clone();
     List<StickPattern> best = null;
-    for (int round = 0; round < rounds && !patience.isSpent(); round++) {
-      List<StickPattern> plan = complete(List.of(), worth);
-      if (plan != null && (best == null || problem.cost(plan) < problem.cost(best))) {
+    for (int round = 0; round == 0 || round < rounds && !patience.isSpent(); round++) {
+      List<StickPattern> plan = complete(List.of(), worth, careful && !isLarge);
+      if (plan == null) {
+        return best;
+      }
+      if (best == null || problem.cost(plan) < problem.cost(best)) {
         best = plan;
-        if (problem.cost(best) <= goal) {
-          return best;
-        }
       }
-      if (plan != null) {
-        correct(worth, plan);
+      if (problem.cost(best) <= goal) {
+        return best;
       }
+      correct(worth, plan);
     }
     return best;
   }
 
   /** Adds sticks for all that the given sticks leave, or returns null if the supply ends. */
   List<StickPattern> complete(List<StickPattern> given, long[] worth) {
+    return complete(given, worth, !isLarge);
+  }
+
+  private List<StickPattern> complete(List<StickPattern> given, long[] worth, boolean careful) {
     List<StickPattern> sticks = new ArrayList<>(given);
     int[] left = problem.demand.clone();
     int[] supply = problem.most.clone();
-    for (StickPattern stick : given) {
-      supply[stick.stock()]--;
-      for (int i = 0; i < stick.piece().length; i++) {
-        left[stick.piece()[i]] = Math.max(0, left[stick.piece()[i]] - stick.count()[i]);
-      }
-    }
+    given.forEach(stick -> take(stick, 1, left, supply));
     long[] positive = Arrays.stream(worth).map(w -> Math.max(1, w)).toArray();
     while (Arrays.stream(left).anyMatch(n -> n > 0)) {
-      knapsack.fill(positive, left);
-      StickPattern next = next(left, supply);
+      StickPattern next = next(left, supply, positive, careful && !patience.isSpent());
       if (next == null) {
         return null;
       }
@@ -62,52 +77,79 @@ final class StickGreedy {
       for (int i = 0; i < next.piece().length; i++) {
         times = Math.min(times, left[next.piece()[i]] / next.count()[i]);
       }
-      for (int i = 0; i < next.piece().length; i++) {
-        left[next.piece()[i]] -= times * next.count()[i];
-      }
-      supply[next.stock()] -= times;
+      take(next, times, left, supply);
       for (int n = 0; n < times; n++) {
         sticks.add(next);
       }
     }
-    return sticks;
+    return Arrays.stream(supply).allMatch(n -> n >= 0) ? sticks : null;
   }
 
-  private StickPattern next(int[] left, int[] supply) {
+  private static void take(StickPattern stick, int times, int[] left, int[] supply) {
+    supply[stick.stock()] -= times;
+    for (int i = 0; i < stick.piece().length; i++) {
+      int piece = stick.piece()[i];
+      left[piece] = Math.max(0, left[piece] - times * stick.count()[i]);
+    }
+  }
+
+  /** The cheapest stick that ends the work, else the one that holds most worth for its price. */
+  private StickPattern next(int[] left, int[] supply, long[] worth, boolean careful) {
+    if (careful) {
+      knapsack.fill(worth, left);
+    }
     long rest = 0;
     for (int i = 0; i < left.length; i++) {
       rest += left[i] * problem.length[i];
     }
-    int best = -1;
-    int closing = -1;
+    StickPattern best = null;
+    StickPattern last = null;
     for (int k = 0; k < problem.stocks(); k++) {
-      if (supply[k] > 0 && knapsack.most(k) > 0) {
-        if (problem.room[k] >= rest
-            && (closing < 0 || problem.price[k] < problem.price[closing])) {
-          closing = k;
-        }
-        if (best < 0 || isBetter(k, best)) {
-          best = k;
+      if (supply[k] <= 0) {
+        continue;
+      }
+      if (problem.room[k] >= rest) {
+        last =
+            last == null || problem.price[k] < problem.price[last.stock()] ? full(k, left) : last;
+      } else if (last == null) {
+        StickPattern pattern = careful ? knapsack.best(k, 0) : full(k, left);
+        if (pattern != null && pattern.piece().length > 0 && isBetter(pattern, best, worth)) {
+          best = pattern;
         }
       }
     }
-    int chosen = closing >= 0 ? closing : best;
-    return chosen < 0 ? null : knapsack.best(chosen, 0);
+    return last != null ? last : best;
   }
 
-  private boolean isBetter(int stock, int than) {
-    return (double) knapsack.most(stock) * problem.price[than]
-        > (double) knapsack.most(than) * problem.price[stock];
+  private boolean isBetter(StickPattern pattern, StickPattern than, long[] worth) {
+    return than == null
+        || (double) pattern.worth(worth) * problem.price[than.stock()]
+            > (double) than.worth(worth) * problem.price[pattern.stock()];
+  }
+
+  /** The longest pieces first, as many of each as have room. */
+  private StickPattern full(int stock, int[] left) {
+    int[] piece = new int[left.length];
+    int[] count = new int[left.length];
+    int kinds = 0;
+    long room = problem.room[stock];
+    for (int i = 0; i < left.length; i++) {
+      int n = (int) Math.min(left[i], room / problem.length[i]);
+      if (n > 0) {
+        piece[kinds] = i;
+        count[kinds++] = n;
+        room -= n * problem.length[i];
+      }
+    }
+    return new StickPattern(stock, Arrays.copyOf(piece, kinds), Arrays.copyOf(count, kinds));
   }
 
   private void correct(long[] worth, List<StickPattern> plan) {
     for (StickPattern stick : plan) {
-      double used = stick.worth(problem.length);
-      for (int i = 0; i < stick.piece().length; i++) {
-        int piece = stick.piece()[i];
-        double fair =
-            UNIT * problem.price[stick.stock()] * StrictMath.pow(problem.length[piece], 1.02) / used;
-        worth[piece] = Math.round((worth[piece] + fair) / 2);
+      double each = UNIT * problem.price[stick.stock()] / stick.worth(problem.length);
+      for (int piece : stick.piece()) {
+        double fair = each * StrictMath.pow(problem.length[piece], LONG_PIECES_FIRST);
+        worth[piece] = Math.round(Math.min(1e12, (worth[piece] + fair) / 2));
       }
     }
   }

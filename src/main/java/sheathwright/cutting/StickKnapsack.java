@@ -8,8 +8,8 @@ import java.util.function.Predicate;
  * stocks: {@code table[i][c]} is the most from the lengths i and shorter on c cells.
  *
  * <p>A cell is one unit of length where the table is small enough. Else a cell is several units:
- * pieces are rounded down to cells, so that the table says too much rather than too little. Patterns
- * are always measured in units.
+ * pieces are rounded down to cells, so that the table says too much rather than too little.
+ * Patterns are always measured in units.
  */
 final class StickKnapsack {
 
@@ -20,6 +20,7 @@ final class StickKnapsack {
 
   private final StickProblem problem;
   private final long cell;
+  private final long[][] rows;
   private final long[][] table;
   private long[] worth;
   private int[] demand;
@@ -34,8 +35,14 @@ final class StickKnapsack {
     long longest = Arrays.stream(problem.room).max().orElse(0);
     int cells = Math.max(1_000, Math.min(MOST_CELLS, MOST_ENTRIES / (problem.lengths() + 1)));
     this.cell = longest / cells + 1;
-    this.table = new long[problem.lengths() + 1][(int) (longest / cell) + 1];
+    this.rows = new long[problem.lengths() + 1][(int) (longest / cell) + 1];
+    this.table = rows.clone();
     this.chosen = new int[problem.lengths()];
+  }
+
+  /** Number of entries in the table. */
+  double cells() {
+    return (double) rows.length * rows[0].length;
   }
 
   /** Fills the table for these worths, 0 or more, and at most so many pieces of each length. */
@@ -44,11 +51,16 @@ final class StickKnapsack {
     demand = demandOfPiece.clone();
     for (int i = problem.lengths() - 1; i >= 0; i--) {
       long[] shorter = table[i + 1];
-      long[] row = table[i];
+      if (demand[i] == 0 || worth[i] == 0) {
+        table[i] = shorter;
+        continue;
+      }
+      long[] row = rows[i];
+      table[i] = row;
       System.arraycopy(shorter, 0, row, 0, row.length);
       int size = (int) (problem.length[i] / cell);
       int most = size == 0 ? demand[i] : Math.min(demand[i], (row.length - 1) / size);
-      for (int n = 1; n <= most && worth[i] > 0; n++) {
+      for (int n = 1; n <= most; n++) {
         long gain = n * worth[i];
         for (int c = n * size; c < row.length; c++) {
           row[c] = Math.max(row[c], shorter[c - n * size] + gain);
@@ -117,7 +129,12 @@ final class StickKnapsack {
   }
 
   private boolean each(
-      int stock, int i, long left, long least, long shortestSkipped, Predicate<StickPattern> taker) {
+      int stock,
+      int i,
+      long left,
+      long least,
+      long shortestSkipped,
+      Predicate<StickPattern> taker) {
     if (table[i][(int) (left / cell)] < least) {
       return true;
     }

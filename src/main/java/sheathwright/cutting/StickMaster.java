@@ -12,43 +12,43 @@ final class StickMaster {
   private final StickProblem problem;
   private final StickBound bound;
   private final StickKnapsack knapsack;
+  private final Patience patience;
   final StickProgram program;
 
-  StickMaster(StickProblem problem, StickBound bound, StickKnapsack knapsack) {
+  StickMaster(StickProblem problem, StickBound bound, StickKnapsack knapsack, Patience patience) {
     this.problem = problem;
     this.bound = bound;
     this.knapsack = knapsack;
-    this.program = new StickProgram(problem, bound, bound::missing);
+    this.patience = patience;
+    this.program = new StickProgram(problem, bound, bound::missing, patience);
   }
 
   /**
-   * Solves the program, making patterns for the demand given, which may be less than the whole when
-   * bounds already hold some sticks.
+   * Solves the program.
    *
    * @return whether no pattern is missing any more
    */
-  boolean solve(int[] demand, Patience patience) {
-    boolean ended = program.simplex.solve(Double.POSITIVE_INFINITY, MOST_STEPS);
-    for (int round = 0; ended && round < MOST_ROUNDS; round++) {
-      long[] worth = bound.worth(program.simplex.prices);
-      knapsack.fill(worth, demand);
-      bound.learn(worth, knapsack, demand);
+  boolean solve() {
+    StickSimplex simplex = program.simplex;
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      simplex.primal(MOST_STEPS);
+      long[] worth = bound.worth(simplex.prices);
+      knapsack.fill(worth, problem.demand);
+      bound.learn(worth, knapsack);
       boolean isNew = false;
       for (int k = 0; k < problem.stocks(); k++) {
-        long paid = bound.scaled(program.simplex.prices[problem.lengths() + k]);
-        long floor = paid + bound.error();
+        long floor = bound.scaled(simplex.prices[problem.lengths() + k]) + bound.error();
         if (knapsack.most(k) > floor) {
           StickPattern pattern = knapsack.best(k, floor);
           isNew |= pattern != null && program.add(pattern);
         }
       }
       if (!isNew) {
-        return true;
+        return simplex.isOptimal();
       }
       if (patience.isSpent()) {
         return false;
       }
-      ended = program.simplex.primal(MOST_STEPS);
     }
     return false;
   }

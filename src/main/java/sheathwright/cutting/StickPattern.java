@@ -20,6 +20,12 @@ record StickPattern(int stock, int[] piece, int[] count) {
     return most;
   }
 
+  /** How many of a length it cuts. */
+  int countOf(int length) {
+    int at = Arrays.binarySearch(piece, length);
+    return at < 0 ? 0 : count[at];
+  }
+
   /** What its pieces are worth together. */
   long worth(long[] worthOfPiece) {
     long worth = 0;

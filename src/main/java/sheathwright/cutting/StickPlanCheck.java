@@ -31,7 +31,8 @@ final class StickPlanCheck {
           "the pieces " + stick.pieces() + " do not fit stock " + stick.stock());
     }
     for (int i = 0; i < cut.length; i++) {
-      require(cut[i] == order.pieces().get(i).count(), "piece " + i + " is cut " + cut[i] + " times");
+      require(
+          cut[i] == order.pieces().get(i).count(), "piece " + i + " is cut " + cut[i] + " times");
     }
     for (int i = 0; i < used.length; i++) {
       require(used[i] <= order.stock().get(i).available(), "stock " + i + " runs out");

@@ -36,18 +36,18 @@ final class StickProblem {
   private final List<List<Integer>> pieceIndexes;
 
   private StickProblem(
-      StickOrder order, TreeMap<Long, List<Integer>> byLength, List<Integer> stocks) {
+      StickOrder order,
+      int[] stockIndex,
+      List<List<Integer>> pieceIndexes,
+      long[] length,
+      long[] room) {
     this.order = order;
-    int pieces = byLength.values().stream().mapToInt(List::size).sum();
-    long divisor = byLength.keySet().stream().reduce(0L, StickProblem::commonDivisor);
-    length = byLength.keySet().stream().mapToLong(Long::longValue).toArray();
-    for (int i = 0; i < length.length; i++) {
-      length[i] /= divisor;
-    }
-    pieceIndexes = List.copyOf(byLength.values());
+    this.stockIndex = stockIndex;
+    this.pieceIndexes = pieceIndexes;
+    this.length = length;
+    this.room = room;
     demand = pieceIndexes.stream().mapToInt(List::size).toArray();
-    stockIndex = stocks.stream().mapToInt(Integer::intValue).toArray();
-    room = Arrays.stream(stockIndex).mapToLong(k -> room(order, k) / divisor).toArray();
+    int pieces = pieces();
     price = Arrays.stream(stockIndex).mapToLong(k -> order.stock().get(k).price()).toArray();
     most =
         Arrays.stream(stockIndex)
@@ -80,7 +80,14 @@ final class StickProblem {
             .addAll(Collections.nCopies(piece.count(), i));
       }
     }
-    return new StickProblem(order, byLength, usefulStocks(order, byLength));
+    int[] stocks = usefulStocks(order, byLength);
+    long divisor = byLength.keySet().stream().reduce(0L, StickProblem::commonDivisor);
+    return new StickProblem(
+        order,
+        stocks,
+        List.copyOf(byLength.values()),
+        byLength.keySet().stream().mapToLong(length -> length / divisor).toArray(),
+        Arrays.stream(stocks).mapToLong(k -> room(order, k) / divisor).toArray());
   }
 
   private static long room(StickOrder order, int stock) {
@@ -92,14 +99,12 @@ final class StickProblem {
   }
 
   /** Stock that holds some piece, and that no other stock betters in length, price and supply. */
-  private static List<Integer> usefulStocks(
-      StickOrder order, TreeMap<Long, List<Integer>> byLength) {
+  private static int[] usefulStocks(StickOrder order, TreeMap<Long, List<Integer>> byLength) {
     int pieces = byLength.values().stream().mapToInt(List::size).sum();
     List<Integer> useful = new ArrayList<>();
     for (int k = 0; k < order.stock().size(); k++) {
       StockLength stock = order.stock().get(k);
-      boolean needed =
-          stock.available() > 0 && pieces > 0 && room(order, k) >= byLength.lastKey();
+      boolean needed = stock.available() > 0 && pieces > 0 && room(order, k) >= byLength.lastKey();
       for (int j = 0; j < order.stock().size() && needed; j++) {
         StockLength other = order.stock().get(j);
         boolean atLeastAsGood =
@@ -113,7 +118,24 @@ final class StickProblem {
         useful.add(k);
       }
     }
-    return useful;
+    return useful.stream().mapToInt(Integer::intValue).toArray();
+  }
+
+  /**
+   * An easier problem: so many neighbouring lengths at a time are taken for the shortest of them.
+   * Whatever can be cut in this problem can be cut in that one.
+   */
+  StickProblem grouped(int together) {
+    int groups = (lengths() + together - 1) / together;
+    long[] shortest = new long[groups];
+    List<List<Integer>> indexes = new ArrayList<>();
+    for (int group = 0; group < groups; group++) {
+      int end = Math.min(lengths(), (group + 1) * together);
+      shortest[group] = length[end - 1];
+      indexes.add(
+          pieceIndexes.subList(group * together, end).stream().flatMap(List::stream).toList());
+    }
+    return new StickProblem(order, stockIndex, indexes, shortest, room);
   }
 
   /** Number of different lengths of pieces. */
@@ -141,7 +163,8 @@ final class StickProblem {
    * and sticks that nothing is cut from then are not bought.
    */
   StickPlan plan(List<StickPattern> sticks, long atLeast) {
-    List<Deque<Integer>> wanted = pieceIndexes.stream().<Deque<Integer>>map(ArrayDeque::new).toList();
+    List<Deque<Integer>> wanted =
+        pieceIndexes.stream().<Deque<Integer>>map(ArrayDeque::new).toList();
     List<CutStick> cut = new ArrayList<>();
     long cost = 0;
     for (StickPattern stick : sticks) {

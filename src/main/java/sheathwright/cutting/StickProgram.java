@@ -1,10 +1,14 @@
 package sheathwright.cutting;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * The linear program of patterns: how many sticks of each stock, and how many of them by each
@@ -17,41 +21,46 @@ final class StickProgram {
 
   final StickProblem problem;
   final StickSimplex simplex;
-  final StickBound bound;
+  final StickColumns columns = new StickColumns();
   final List<StickPattern> patterns = new ArrayList<>();
-  private final Map<StickPattern, Integer> columns = new HashMap<>();
+  private final StickBound bound;
+  private final Set<StickPattern> known = new HashSet<>();
+  private final Map<StickCount, Integer> counts = new LinkedHashMap<>();
+  private final List<int[]> countedPatterns = new ArrayList<>();
   private final int firstPattern;
+  private final double much;
 
-  StickProgram(StickProblem problem, StickBound bound, IntToDoubleFunction missing) {
+  /**
+   * The program without any pattern: every piece is missing.
+   *
+   * @param missing what a missing piece of each length costs
+   * @param patience ends solutions early
+   */
+  StickProgram(
+      StickProblem problem, StickBound bound, IntToDoubleFunction missing, Patience patience) {
     this.problem = problem;
     this.bound = bound;
+    this.much = 2.0 * problem.pieces() + 10;
     int lengths = problem.lengths();
-    int stocks = problem.stocks();
-    long[] rightSide = new long[lengths + stocks];
-    for (int i = 0; i < lengths; i++) {
-      rightSide[i] = problem.demand[i];
-    }
-    simplex = new StickSimplex(rightSide, bound.unitCost());
-    int[] basis = new int[lengths + stocks];
-    double much = 2.0 * problem.pieces() + 10;
-    for (int k = 0; k < stocks; k++) {
+    int rows = lengths + problem.stocks();
+    int[] basis = new int[rows];
+    for (int k = 0; k < problem.stocks(); k++) {
       basis[lengths + k] = single(lengths + k, 1, problem.price[k], problem.most[k]);
     }
     for (int i = 0; i < lengths; i++) {
       basis[i] = single(i, 1, missing.applyAsDouble(i), 2.0 * problem.demand[i]);
     }
-    for (int i = 0; i < lengths; i++) {
-      single(i, -1, 0, much * problem.pieces());
+    // What is cut beyond the demand, and sticks bought but not cut.
+    for (int row = 0; row < rows; row++) {
+      single(row, -1, 0, much * much);
     }
-    for (int k = 0; k < stocks; k++) {
-      single(lengths + k, -1, 0, much);
-    }
-    firstPattern = simplex.columns;
-    simplex.start(basis);
+    firstPattern = columns.count;
+    int[] rightSide = Arrays.copyOf(problem.demand, rows);
+    simplex = new StickSimplex(columns, basis, rightSide, bound.unitCost(), patience);
   }
 
   private int single(int row, int entry, double cost, double most) {
-    return simplex.add(new int[] {row}, new int[] {entry}, cost, 0, most);
+    return columns.add(new int[] {row}, new int[] {entry}, cost, 0, most);
   }
 
   /** Column that counts the sticks of a stock. */
@@ -66,7 +75,7 @@ final class StickProgram {
 
   /** Adds a pattern unless it is there; returns whether it was new. */
   boolean add(StickPattern pattern) {
-    if (columns.putIfAbsent(pattern, patterns.size()) != null) {
+    if (!known.add(pattern)) {
       return false;
     }
     int kinds = pattern.piece().length;
@@ -77,7 +86,7 @@ final class StickProgram {
     index[kinds] = problem.lengths() + pattern.stock();
     value[kinds] = -1;
     patterns.add(pattern);
-    simplex.add(index, value, 0, 0, most(pattern));
+    columns.add(index, value, 0, 0, most(pattern));
     return true;
   }
 
@@ -86,41 +95,82 @@ final class StickProgram {
     return pattern.most(problem.demand) + 1;
   }
 
+  /** Columns that count patterns, oldest first. */
+  IntStream countColumns() {
+    return counts.values().stream().mapToInt(Integer::intValue);
+  }
+
+  /** Takes every bound away but those of the order itself. */
+  void freeAll() {
+    for (int k = 0; k < problem.stocks(); k++) {
+      free(stockColumn(k), problem.most[k]);
+    }
+    for (int p = 0; p < patterns.size(); p++) {
+      free(column(p), most(patterns.get(p)));
+    }
+    countColumns().forEach(column -> free(column, much));
+  }
+
+  private void free(int column, double most) {
+    columns.low[column] = 0;
+    columns.high[column] = most;
+  }
+
+  /** Counts the patterns that hold at least so many of two lengths; returns the column. */
+  int count(StickCount what) {
+    return counts.computeIfAbsent(what, this::newCount);
+  }
+
+  private int newCount(StickCount what) {
+    int[] counted =
+        IntStream.range(0, patterns.size()).filter(p -> what.isIn(patterns.get(p))).toArray();
+    countedPatterns.add(counted);
+    return simplex.addCount(Arrays.stream(counted).map(this::column).toArray(), much);
+  }
+
   /**
    * A bound in parts, true for these patterns within the bounds that the columns have now, whatever
    * the program's errors are.
    */
   long certified() {
-    long[] worth = bound.worth(simplex.prices);
     int stocks = problem.stocks();
-    long[] stick = new long[stocks];
-    for (int k = 0; k < stocks; k++) {
-      stick[k] = bound.clamped(simplex.prices[problem.lengths() + k]);
-    }
-    int count = patterns.size();
-    long[] worths = new long[count];
-    for (int p = 0; p < count; p++) {
-      StickPattern pattern = patterns.get(p);
-      worths[p] = pattern.worth(worth);
-      int column = column(p);
-      if (simplex.high[column] >= most(pattern)) {
-        stick[pattern.stock()] = Math.max(stick[pattern.stock()], worths[p]);
-      }
-    }
+    int lengths = problem.lengths();
+    long[] worth = bound.worth(simplex.prices);
+    long[] worths = patterns.stream().mapToLong(pattern -> pattern.worth(worth)).toArray();
     StickBound.Sum sum = new StickBound.Sum();
-    for (int i = 0; i < worth.length; i++) {
+    for (int i = 0; i < lengths; i++) {
       sum.add(worth[i], problem.demand[i]);
     }
-    for (int k = 0; k < stocks; k++) {
-      int column = stockColumn(k);
-      long rate = bound.parts(problem.price[k]) - stick[k];
-      sum.add(rate, (long) (rate >= 0 ? simplex.low[column] : simplex.high[column]));
+    int[] count = countColumns().toArray();
+    for (int c = 0; c < count.length; c++) {
+      long rate = bound.scaled(simplex.prices[lengths + stocks + c]);
+      if (Math.abs(rate) > bound.error()) {
+        for (int pattern : countedPatterns.get(c)) {
+          worths[pattern] += rate;
+        }
+        addLeast(sum, rate, count[c]);
+      }
     }
-    for (int p = 0; p < count; p++) {
-      int column = column(p);
-      long rate = stick[patterns.get(p).stock()] - worths[p];
-      sum.add(rate, (long) (rate >= 0 ? simplex.low[column] : simplex.high[column]));
+    long[] stick = new long[stocks];
+    for (int k = 0; k < stocks; k++) {
+      stick[k] = Math.max(0, bound.scaled(simplex.prices[lengths + k]));
+    }
+    for (int p = 0; p < worths.length; p++) {
+      int k = patterns.get(p).stock();
+      if (columns.high[column(p)] >= most(patterns.get(p))) {
+        stick[k] = Math.max(stick[k], worths[p]);
+      }
+    }
+    for (int k = 0; k < stocks; k++) {
+      addLeast(sum, bound.parts(problem.price[k]) - stick[k], stockColumn(k));
+    }
+    for (int p = 0; p < worths.length; p++) {
+      addLeast(sum, stick[patterns.get(p).stock()] - worths[p], column(p));
     }
     return sum.value();
+  }
+
+  private void addLeast(StickBound.Sum sum, long rate, int column) {
+    sum.add(rate, (long) (rate >= 0 ? columns.low[column] : columns.high[column]));
   }
 }

@@ -1,60 +1,138 @@
 package sheathwright.cutting;
 
+import java.util.Arrays;
 import java.util.List;
 
+/**
+ * The whole search: quick plans, the linear program for a bound, better plans from its prices, then
+ * the proof. For the proof the cost that is allowed rises step by step from the bound: at each step
+ * all patterns are made that a plan so cheap could use, and a tree is searched to its end.
+ */
 final class StickSearch {
 
-  static boolean debug = false;
-  private static final int MOST_PATTERNS = 30_000;
+  private static final int QUICK_ROUNDS = 10;
+  private static final int CAREFUL_ROUNDS = 10;
+  private static final int MOST_PATTERNS = 20_000;
+  private static final int MOST_NODES = 200_000;
+  private static final int MOST_NODES_OF_FEW = 100;
+  private static final int MOST_NODES_WITHOUT_PROOF = 2_000;
+  private static final double FIRST_STEP = 0.0002;
+  private static final int MANY_LENGTHS = 250;
+  private static final int GROUPS = 120;
+  private static final double SHARE_OF_GROUPS = 0.3;
+  private static final double SHARE_OF_PRICES = 0.5;
 
   private final StickProblem problem;
   private final StickBound bound;
-  private final StickMaster master;
   private final StickKnapsack knapsack;
   private final StickGreedy greedy;
-  private StickCosts costs;
+  private final Patience patience;
   private List<StickPattern> best;
   private long cost;
   private long atLeast;
+  private StickCosts costs;
 
-  StickSearch(StickProblem problem) {
+  StickSearch(StickProblem problem, Patience patience) {
     this.problem = problem;
+    this.patience = patience;
     this.bound = new StickBound(problem);
     this.knapsack = new StickKnapsack(problem);
-    this.master = new StickMaster(problem, bound, knapsack);
-    this.greedy = new StickGreedy(problem, knapsack);
+    this.greedy = new StickGreedy(problem, knapsack, patience);
+    this.cost = bound.moreThanAnyPlan();
   }
 
-  StickPlan plan(Patience patience) {
-    cost = Long.MAX_VALUE;
-    offer(greedy.best(problem.length, 5, 0, patience));
-    costs = new StickCosts(problem.price, best == null ? 0 : cost);
-    for (StickPattern p : best == null ? List.<StickPattern>of() : best) master.program.add(p);
-    boolean complete = master.solve(problem.demand, patience);
+  /**
+   * The best plan found.
+   *
+   * @throws CannotBeCutException if there is no plan, or none was found
+   */
+  StickPlan plan() {
+    offer(greedy.best(problem.length, false, QUICK_ROUNDS, 0));
+    costs = new StickCosts(problem.price, cost);
+    learn(bound.worthByLength());
+    if (problem.lengths() > MANY_LENGTHS) {
+      learnFromGroups();
+    }
+    StickMaster master = new StickMaster(problem, bound, knapsack, part(SHARE_OF_PRICES));
+    if (best != null) {
+      best.forEach(master.program::add);
+    }
+    boolean priced = master.solve();
     atLeast = costs.from(bound.cost(bound.best()));
-    if (debug) System.out.printf("  greedy %d lp %.4f complete %s cols %d left %.3f%n", cost, bound.best()/(double)bound.parts(1), complete, master.program.patterns.size(), patience.secondsLeft());
-    offer(greedy.best(bound.bestWorth(), 20, atLeast, patience));
-    if (debug) System.out.printf("  greedy2 %d left %.3f%n", cost, patience.secondsLeft());
-    double step = Math.max(1, 0.0002 * atLeast);
-    while (complete && atLeast < cost && !patience.isSpent()) {
+    offer(greedy.best(bound.worth(master.program.simplex.prices), true, CAREFUL_ROUNDS, atLeast));
+    if (atLeast < cost) {
+      search(master.program.patterns, cost, MOST_NODES_OF_FEW);
+    }
+    if (priced) {
+      prove();
+    }
+    if (best == null) {
+      throw new CannotBeCutException(
+          -1,
+          atLeast >= cost ? "the stock is not enough" : "no way to make the stock do was found");
+    }
+    return problem.plan(best, Math.min(atLeast, cost));
+  }
+
+  /** A first bound where the whole program may take too long. */
+  private void learnFromGroups() {
+    int together = (problem.lengths() + GROUPS - 1) / GROUPS;
+    StickProblem fewer = problem.grouped(together);
+    StickBound prices = new StickBound(fewer);
+    new StickMaster(fewer, prices, new StickKnapsack(fewer), part(SHARE_OF_GROUPS)).solve();
+    long[] worth = new long[problem.lengths()];
+    Arrays.setAll(worth, i -> prices.bestWorth()[i / together]);
+    learn(worth);
+  }
+
+  private void learn(long[] worth) {
+    knapsack.fill(worth, problem.demand);
+    bound.learn(worth, knapsack);
+  }
+
+  private Patience part(double share) {
+    double kept = (1 - share) * patience.secondsLeft();
+    return Double.isInfinite(kept) ? patience : () -> patience.secondsLeft() - kept;
+  }
+
+  private void prove() {
+    StickEnumeration enumeration = new StickEnumeration(problem, bound, knapsack);
+    double step = FIRST_STEP * atLeast;
+    while (atLeast < cost && !patience.isSpent()) {
       long cutoff = Math.min(cost, costs.from(atLeast + Math.max(1, (long) step)));
-      StickProgram program = new StickProgram(problem, bound, i -> 2.0 * cost);
-      int patterns = enumerate(cutoff, program);
-      if (patterns < 0) {
-        if (debug) System.out.printf("  too many patterns for %d%n", cutoff);
-        break;
+      long budget = enumeration.budget(costs.below(cutoff));
+      List<StickPattern> patterns = enumeration.within(budget, MOST_PATTERNS);
+      if (patterns == null) {
+        searchTheBest(enumeration, budget);
+        return;
       }
-      StickTree tree = new StickTree(program, costs, greedy);
-      boolean ended = tree.search(cutoff, 1_000_000, patience);
-      offer(tree.best());
-      if (debug) System.out.printf("  cutoff %d of %d..%d patterns %d (%d) nodes %d ended %s best %d left %.3f%n", cutoff, atLeast, cost, patterns, master.program.patterns.size(), tree.nodes, ended, cost, patience.secondsLeft());
-      if (!ended) {
-        break;
+      long proven = search(patterns, cutoff, MOST_NODES);
+      atLeast = Math.max(atLeast, proven);
+      if (proven < Math.min(cutoff, cost)) {
+        return;
       }
-      atLeast = Math.min(cutoff, cost);
       step *= 2;
     }
-    return problem.plan(best, atLeast);
+  }
+
+  /** Where there are too many patterns for a proof, those that waste least may make a plan. */
+  private void searchTheBest(StickEnumeration enumeration, long budget) {
+    List<StickPattern> patterns = null;
+    for (long less = budget / 2; patterns == null && less > 0; less /= 2) {
+      patterns = enumeration.within(less, MOST_PATTERNS);
+    }
+    if (patterns != null) {
+      search(patterns, cost, MOST_NODES_WITHOUT_PROOF);
+    }
+  }
+
+  private long search(List<StickPattern> patterns, long cutoff, int mostNodes) {
+    StickProgram program = new StickProgram(problem, bound, piece -> 2.0 * cost, patience);
+    patterns.forEach(program::add);
+    StickTree tree = new StickTree(program, bound, costs, greedy);
+    long proven = tree.search(cutoff, mostNodes, patience);
+    offer(tree.best());
+    return proven;
   }
 
   private void offer(List<StickPattern> plan) {
@@ -62,27 +140,5 @@ final class StickSearch {
       best = plan;
       cost = problem.cost(plan);
     }
-  }
-
-  private int enumerate(long cutoff, StickProgram program) {
-    long[] worth = bound.bestWorth();
-    knapsack.fill(worth, problem.demand);
-    long budget = bound.parts(costs.below(cutoff)) - bound.best();
-    int[] count = {0};
-    for (int k = 0; k < problem.stocks(); k++) {
-      long left = Math.max(0, bound.left(k, knapsack));
-      long least = knapsack.most(k) - (budget - left);
-      if (left <= budget
-          && !knapsack.each(
-              k,
-              least,
-              pattern -> {
-                program.add(pattern);
-                return ++count[0] < MOST_PATTERNS;
-              })) {
-        return -1;
-      }
-    }
-    return count[0];
   }
 }
