@@ -9,8 +9,10 @@ import java.util.Arrays;
  */
 final class StickBound {
 
-  private static final int BITS = 38;
-  private static final double FARTHEST = 1e15;
+  private static final int BITS = 34;
+
+  /** A stick of the most pieces that are each worth so much stays below the highest long. */
+  private static final double FARTHEST = 9e13;
 
   private final StickProblem problem;
   private final long scale;
@@ -93,28 +95,20 @@ final class StickBound {
   }
 
   private void consider(long[] worth, double share, StickKnapsack knapsack) {
-    long sum = total(worth);
-    double roughly = sum;
+    Sum sum = new Sum();
+    for (int i = 0; i < worth.length; i++) {
+      sum.add(worth[i], problem.demand[i]);
+    }
     for (int k = 0; k < problem.stocks(); k++) {
       // Worths were rounded down, so the stick's value times the share, rounded up, is safe.
       long value =
           share == 1 ? knapsack.most(k) : (long) (knapsack.most(k) * share * (1 + 1e-12)) + 1;
-      long paid = Math.min(0, parts(problem.price[k]) - value);
-      sum += paid * problem.most[k];
-      roughly += (double) paid * problem.most[k];
+      sum.add(Math.min(0, parts(problem.price[k]) - value), problem.most[k]);
     }
-    if (sum > best && roughly > 0) {
-      best = sum;
+    if (sum.value() > best) {
+      best = sum.value();
       bestWorth = worth.clone();
     }
-  }
-
-  private long total(long[] worth) {
-    long total = 0;
-    for (int i = 0; i < worth.length; i++) {
-      total += worth[i] * problem.demand[i];
-    }
-    return total;
   }
 
   /** No plan costs less than this, in parts. */
