@@ -14,22 +14,26 @@ final class StickColumns {
   double[] low = new double[FIRST_SIZE];
   double[] high = new double[FIRST_SIZE];
 
+  /** The high bound that a column was added with. */
+  double[] most = new double[FIRST_SIZE];
+
   /** Row that a column is basic in, or −1. */
   int[] rowOf = new int[FIRST_SIZE];
 
   /** Whether a column that is not basic rests at its high bound. */
   boolean[] atHigh = new boolean[FIRST_SIZE];
 
-  /** Adds a column that rests at its low bound and returns its number. */
-  int add(int[] rows, int[] entries, double columnCost, double least, double most) {
+  /** Adds a column that rests at 0, its low bound, and returns its number. */
+  int add(int[] rows, int[] entries, double columnCost, double highest) {
     if (count == cost.length) {
       grow(2 * count);
     }
     index[count] = rows;
     value[count] = entries;
     cost[count] = columnCost;
-    low[count] = least;
-    high[count] = most;
+    low[count] = 0;
+    high[count] = highest;
+    most[count] = highest;
     rowOf[count] = -1;
     return count++;
   }
@@ -40,8 +44,15 @@ final class StickColumns {
     cost = Arrays.copyOf(cost, size);
     low = Arrays.copyOf(low, size);
     high = Arrays.copyOf(high, size);
+    most = Arrays.copyOf(most, size);
     rowOf = Arrays.copyOf(rowOf, size);
     atHigh = Arrays.copyOf(atHigh, size);
+  }
+
+  /** Takes every bound away but those that the columns were added with. */
+  void free() {
+    Arrays.fill(low, 0, count, 0);
+    System.arraycopy(most, 0, high, 0, count);
   }
 
   /** Gives a column a one in a new row. */

@@ -60,7 +60,7 @@ final class StickProgram {
   }
 
   private int single(int row, int entry, double cost, double most) {
-    return columns.add(new int[] {row}, new int[] {entry}, cost, 0, most);
+    return columns.add(new int[] {row}, new int[] {entry}, cost, most);
   }
 
   /** Column that counts the sticks of a stock. */
@@ -86,34 +86,14 @@ final class StickProgram {
     index[kinds] = problem.lengths() + pattern.stock();
     value[kinds] = -1;
     patterns.add(pattern);
-    columns.add(index, value, 0, 0, most(pattern));
+    // More than are worth cutting: this bound must never press on a price.
+    columns.add(index, value, 0, pattern.most(problem.demand) + 1);
     return true;
-  }
-
-  /** More sticks than are worth cutting by a pattern: this bound must never press on a price. */
-  int most(StickPattern pattern) {
-    return pattern.most(problem.demand) + 1;
   }
 
   /** Columns that count patterns, oldest first. */
   IntStream countColumns() {
     return counts.values().stream().mapToInt(Integer::intValue);
-  }
-
-  /** Takes every bound away but those of the order itself. */
-  void freeAll() {
-    for (int k = 0; k < problem.stocks(); k++) {
-      free(stockColumn(k), problem.most[k]);
-    }
-    for (int p = 0; p < patterns.size(); p++) {
-      free(column(p), most(patterns.get(p)));
-    }
-    countColumns().forEach(column -> free(column, much));
-  }
-
-  private void free(int column, double most) {
-    columns.low[column] = 0;
-    columns.high[column] = most;
   }
 
   /** Counts the patterns that hold at least so many of two lengths; returns the column. */
@@ -157,7 +137,7 @@ final class StickProgram {
     }
     for (int p = 0; p < worths.length; p++) {
       int k = patterns.get(p).stock();
-      if (columns.high[column(p)] >= most(patterns.get(p))) {
+      if (columns.high[column(p)] == columns.most[column(p)]) {
         stick[k] = Math.max(stick[k], worths[p]);
       }
     }

@@ -12,11 +12,12 @@ final class StickSearch {
 
   private static final int QUICK_ROUNDS = 10;
   private static final int CAREFUL_ROUNDS = 10;
-  private static final int MOST_PATTERNS = 20_000;
+  private static final int MOST_PATTERNS = 30_000;
   private static final int MOST_NODES = 200_000;
   private static final int MOST_NODES_OF_FEW = 100;
-  private static final int MOST_NODES_WITHOUT_PROOF = 2_000;
+  private static final int MOST_NODES_WITHOUT_PROOF = 500;
   private static final double FIRST_STEP = 0.0002;
+  private static final double LEAST_STEP = 0.00005;
   private static final int MANY_LENGTHS = 250;
   private static final int GROUPS = 120;
   private static final double SHARE_OF_GROUPS = 0.3;
@@ -99,12 +100,20 @@ final class StickSearch {
     StickEnumeration enumeration = new StickEnumeration(problem, bound, knapsack);
     double step = FIRST_STEP * atLeast;
     while (atLeast < cost && !patience.isSpent()) {
-      long cutoff = Math.min(cost, costs.from(atLeast + Math.max(1, (long) step)));
+      // A step that would leave less than itself goes all the way.
+      long cutoff =
+          atLeast + 2 * step >= cost
+              ? cost
+              : Math.min(cost, costs.from(atLeast + Math.max(1, (long) step)));
       long budget = enumeration.budget(costs.below(cutoff));
       List<StickPattern> patterns = enumeration.within(budget, MOST_PATTERNS);
+      if (patterns == null && step < LEAST_STEP * atLeast) {
+        return;
+      }
       if (patterns == null) {
         searchTheBest(enumeration, budget);
-        return;
+        step /= 4;
+        continue;
       }
       long proven = search(patterns, cutoff, MOST_NODES);
       atLeast = Math.max(atLeast, proven);

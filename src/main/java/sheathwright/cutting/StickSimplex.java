@@ -29,7 +29,9 @@ final class StickSimplex {
   private final StickBasis basis;
   private final Patience patience;
   private final double costError;
+  private double[] cost = new double[0];
   private double[] reduced = new double[0];
+  private int costed;
   private boolean optimal;
 
   /**
@@ -69,7 +71,7 @@ final class StickSimplex {
     for (int column : counted) {
       columns.extend(column, row);
     }
-    int count = columns.add(new int[] {row}, new int[] {-1}, 0, 0, most);
+    int count = columns.add(new int[] {row}, new int[] {-1}, 0, most);
     prices = Arrays.copyOf(prices, row + 1);
     basis.addRow(counted, count);
     return count;
@@ -253,23 +255,27 @@ final class StickSimplex {
 
   /** Prices of the rows, and what each column costs beyond what the rows pay for it. */
   private void price() {
+    addToCosts();
     Arrays.fill(prices, 0);
     for (int row = 0; row < prices.length; row++) {
-      double cost = cost(basis.basic[row]);
+      double rate = cost[basis.basic[row]];
       double[] from = basis.inverse[row];
       for (int i = 0; i < prices.length; i++) {
-        prices[i] += cost * from[i];
+        prices[i] += rate * from[i];
       }
     }
-    if (reduced.length < columns.count) {
-      reduced = new double[2 * columns.count];
-    }
     for (int column = 0; column < columns.count; column++) {
-      reduced[column] = columns.isBasic(column) ? 0 : cost(column) - columns.dot(prices, column);
+      reduced[column] = columns.isBasic(column) ? 0 : cost[column] - columns.dot(prices, column);
     }
   }
 
-  private double cost(int column) {
-    return columns.cost[column] + costError * addition(column * 31 + 7);
+  private void addToCosts() {
+    if (cost.length < columns.count) {
+      cost = Arrays.copyOf(cost, 2 * columns.count);
+      reduced = new double[cost.length];
+    }
+    for (; costed < columns.count; costed++) {
+      cost[costed] = columns.cost[costed] + costError * addition(costed * 31 + 7);
+    }
   }
 }

@@ -137,7 +137,7 @@ final class StickTree {
   }
 
   private void reset() {
-    program.freeAll();
+    columns.free();
     for (int k = 0; k < problem.stocks(); k++) {
       if (problem.price[k] > 0) {
         int column = program.stockColumn(k);
