@@ -1,0 +1,11 @@
+#!/bin/sh
+# Our cutting searches beside general solvers. Usage: src/build/cutting-benchmark.sh FOLDER
+# FOLDER holds the published sets, which are not part of this repository.
+set -eu
+folder=$(cd "${1:?name the folder with the published sets}" && pwd)
+cd "$(dirname "$0")/../.."
+mvn -q -B -Pbenchmark test-compile
+for program in StickBenchmark; do
+  mvn -q -B -Pbenchmark exec:java -Dexec.classpathScope=test \
+    -Dexec.mainClass="sheathwright.cutting.$program" -Dexec.args="$folder"
+done

@@ -1,0 +1,12 @@
+package sheathwright.cutting;
+
+/** Patience by the clock, for tests and benchmarks. */
+final class StickPatience {
+
+  private StickPatience() {}
+
+  static Patience seconds(double seconds) {
+    long end = System.nanoTime() + (long) (seconds * 1e9);
+    return () -> (end - System.nanoTime()) / 1e9;
+  }
+}
