@@ -27,18 +27,21 @@ import sheathwright.job.Solver;
     },
     footerHeading = "%nSolvers:%n",
     footer = {
-      "  cut_sheets  pieces out of the fewest sheets by straight cuts from edge to edge, the strength axis kept.",
-      "              Columns width_in (along the strength axis), height_in, count, label. A line for each piece.",
-      "              Options sheet_width_in=96 sheet_height_in=48 kerf_in=1/8 on_hand_in=48x24,30x30 seconds=10;",
-      "              offcuts on hand are used before a sheet is bought.",
-      "  cut_stock   pieces out of the cheapest sticks of several lengths. Columns length_in, count, label. A line for",
-      "              each stick: waste_in is what is left between the trims when every cut is made.",
-      "              Options stock_ft=8,10,12 stock_usd=4.10,5.35,6.60 kerf_in=1/8 trim_in=0 (off each end)",
-      "              on_hand_in=60,35 seconds=10.",
+      "  cut_sheets  pieces out of the fewest sheets, by cuts from edge to edge",
+      "    columns   width_in (along the strength axis), height_in, count, label",
+      "    options   sheet_width_in=96 sheet_height_in=48 kerf_in=1/8 seconds=10",
+      "              on_hand_in=48x24,30x30 (offcuts, used before a sheet is bought)",
+      "    answer    a line for each piece; it is never turned",
+      "  cut_stock   pieces out of the cheapest sticks of several lengths",
+      "    columns   length_in, count, label",
+      "    options   stock_ft=8,10,12 stock_usd=4.10,5.35,6.60 kerf_in=1/8",
+      "              trim_in=0 (off each end) on_hand_in=60,35 seconds=10",
+      "    answer    a line for each stick; waste_in is what every cut leaves",
+      "              between the trims",
       "",
       "Examples:",
       "  sheathwright solve cut_sheets pieces.csv kerf_in=1/8 seconds=5",
-      "  sheathwright solve cut_stock sisters.csv stock_ft=8,10,12 stock_usd=4.10,5.35,6.60"
+      "  sheathwright solve cut_stock blocks.csv stock_ft=8,12 stock_usd=4.10,6.60"
     })
 final class SolveCommand implements Callable<Integer> {
 

@@ -1,5 +1,7 @@
 package sheathwright.job;
 
+import static java.util.Comparator.comparingDouble;
+import static java.util.Comparator.reverseOrder;
 import static java.util.stream.Collectors.joining;
 
 import java.math.BigDecimal;
@@ -106,12 +108,10 @@ final class StickCutter {
 
   private SolvedTable answered(StickPlan plan) {
     List<List<String>> lines = new ArrayList<>();
-    for (CutStick stick : plan.sticks()) {
+    for (CutStick stick : longestFirst(plan)) {
       boolean isBought = stick.stock() < stock.size();
-      double length =
-          isBought ? stock.get(stick.stock()) * 12 : onHand.get(stick.stock() - stock.size());
-      List<Double> pieces =
-          stick.pieces().stream().map(piece -> rows.get(piece).lengths().get(0)).toList();
+      double length = length(stick);
+      List<Double> pieces = pieces(stick);
       lines.add(
           List.of(
               Shown.plain(isBought ? stock.get(stick.stock()) : length / 12),
@@ -125,6 +125,24 @@ final class StickCutter {
         "total %s usd, at least %s, %s"
             .formatted(
                 money(plan.cost()), money(plan.atLeast()), SolvedTable.standing(plan.isProven())));
+  }
+
+  /** The sticks as they are bought and cut: the longest first, alike ones together. */
+  private List<CutStick> longestFirst(StickPlan plan) {
+    return plan.sticks().stream()
+        .sorted(
+            comparingDouble((CutStick stick) -> -length(stick))
+                .thenComparing(stick -> pieces(stick).toString(), reverseOrder()))
+        .toList();
+  }
+
+  private double length(CutStick stick) {
+    boolean isBought = stick.stock() < stock.size();
+    return isBought ? stock.get(stick.stock()) * 12 : onHand.get(stick.stock() - stock.size());
+  }
+
+  private List<Double> pieces(CutStick stick) {
+    return stick.pieces().stream().map(piece -> rows.get(piece).lengths().get(0)).toList();
   }
 
   /** What is left between the trims, once every cut between two pieces is made. */
