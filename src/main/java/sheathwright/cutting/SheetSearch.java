@@ -1,0 +1,73 @@
+package sheathwright.cutting;
+
+import java.util.List;
+import sheathwright.cutting.PatternSearch.Outcome;
+
+/**
+ * The search in its order: a packing by best fit, quick bounds, the bound over all patterns, and a
+ * search through the patterns for a plan at the bound or for the proof that there is none. It stops
+ * as soon as packing and bound meet; every step ends by its own count of work.
+ */
+final class SheetSearch {
+
+  private static final int FIRST_REPACKINGS = 2_000;
+  private static final int LAST_REPACKINGS = 20_000;
+  private static final int POLISHING = 500;
+
+  private final SheetTask task;
+  private final Patience patience;
+  private final SheetRepacking repacking;
+  private int atLeast;
+
+  SheetSearch(SheetTask task, Patience patience) {
+    this.task = task;
+    this.patience = patience;
+    atLeast = SheetAreaBound.of(task);
+    repacking = new SheetRepacking(task);
+    repacking.improve(FIRST_REPACKINGS, atLeast, patience);
+    if (isOpen()) {
+      boundAndCover();
+    }
+    if (isOpen()) {
+      repacking.improve(LAST_REPACKINGS, atLeast, patience);
+    }
+    repacking.polish(POLISHING, patience);
+  }
+
+  private boolean isOpen() {
+    return atLeast < repacking.newSheets() && !patience.isSpent();
+  }
+
+  private void boundAndCover() {
+    GuillotineBound bound = GuillotineBound.of(task, repacking.newSheets(), halfOf(patience));
+    atLeast = Math.max(atLeast, bound.atLeast());
+    int sheets = atLeast;
+    while (sheets < repacking.newSheets() && isOpen()) {
+      SheetCovering covering = new SheetCovering(patience);
+      Outcome outcome = covering.search(task, bound, sheets);
+      if (outcome == Outcome.FOUND) {
+        repacking.offer(covering.packed());
+      } else if (outcome == Outcome.IMPOSSIBLE) {
+        atLeast = sheets + 1;
+      }
+      sheets++;
+    }
+  }
+
+  private static Patience halfOf(Patience patience) {
+    double kept = patience.secondsLeft() / 2;
+    return Double.isInfinite(kept) ? patience : () -> patience.secondsLeft() - kept;
+  }
+
+  List<PackedSheet> packed() {
+    return repacking.best();
+  }
+
+  int newSheets() {
+    return repacking.newSheets();
+  }
+
+  int atLeast() {
+    return atLeast;
+  }
+}
