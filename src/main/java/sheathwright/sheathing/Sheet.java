@@ -15,7 +15,7 @@ import sheathwright.roof.Region;
  */
 public record Sheet(int course, Box place, List<Region> parts, boolean isWhole, int spans) {
 
-  private static final double SLIVER = 6;
+  private static final double SLIVER = 6 + 1.0 / 64;
 
   /**
    * Whether a part is so thin that it should be left out, or taken into its neighbour, on purpose.
@@ -24,8 +24,8 @@ public record Sheet(int course, Box place, List<Region> parts, boolean isWhole, 
     return parts.stream()
         .anyMatch(
             part ->
-                part.bounds().width() < SLIVER
-                    || part.bounds().height() < SLIVER
-                    || part.area() < 2 * SLIVER * SLIVER);
+                part.bounds().width() <= SLIVER
+                    || part.bounds().height() <= SLIVER
+                    || part.area() <= 2 * SLIVER * SLIVER);
   }
 }

@@ -59,6 +59,17 @@ class HandLayoutsTest {
         .isCloseTo(line.getDouble(15), within(0.002));
   }
 
+  @ParameterizedTest(name = "{0}")
+  @CsvFileSource(
+      resources = "/sheathwright/sheathing/hand-layouts.csv",
+      delimiter = ';',
+      numLinesToSkip = 4)
+  void sheets_areAsFewAsByHand_whenCutPiecesAreShared(ArgumentsAccessor line) {
+    DeckLayout layout = Layouts.together(laid(line));
+    assertThat(layout.sheets().value()).isEqualTo(line.getDouble(11));
+    assertThat(layout.atLeast().value()).isEqualTo(line.getDouble(11));
+  }
+
   private static double sum(List<CourseLayout> planes, ToDoubleFunction<CourseLayout> of) {
     return planes.stream().mapToDouble(of).sum();
   }
