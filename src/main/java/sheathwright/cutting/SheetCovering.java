@@ -115,7 +115,7 @@ final class SheetCovering {
   private static long[] asked(SheetTask task, GuillotineBound bound, long waste) {
     GuillotineValues values = bound.values();
     return IntStream.range(0, task.stocks().size())
-        .mapToLong(stock -> Math.max(1, values.most(stock) - waste))
+        .mapToLong(stock -> values.most(stock) - waste)
         .toArray();
   }
 
