@@ -40,6 +40,11 @@ public record CutList(List<Placed> pieces, int sheets, int atLeast, int cuts) {
     return sheets == atLeast;
   }
 
+  /** The same plan beside another bound. */
+  CutList boundedBy(int fewest) {
+    return new CutList(pieces, sheets, fewest, cuts);
+  }
+
   /**
    * The best plan found.
    *

@@ -11,16 +11,12 @@ import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
-import sheathwright.roof.Region;
 
 /** Counts what laid planes come to, with the pieces of all of them cut together. */
 final class LayoutAnswer {
 
   private static final Source COUNTED = Source.derived("counted on the layout");
   private static final int FEWEST_SPANS = 2;
-
-  /** Sizes are taken to the sixty-fourth of an inch below: closer than a saw is set. */
-  private static final double FINE = 64;
 
   private final List<CourseLayout> planes;
   private final Solution solution;
@@ -98,32 +94,47 @@ final class LayoutAnswer {
   /** The pieces of every cut sheet, out of sheets as they fill the module less its gap. */
   private CutList cutList(Patience patience) {
     double gap = LayoutRules.inches(planes.get(0).rules().gap());
-    List<CutPiece> pieces = new ArrayList<>();
+    List<SlantedEnds.Part> parts = cutParts();
+    SheetSize sheet =
+        new SheetSize(LayoutRules.MODULE_LENGTH - gap, LayoutRules.MODULE_WIDTH - gap);
+    CutList square =
+        CutList.of(
+            sheet,
+            List.of(),
+            gap,
+            parts.stream().map(part -> SlantedEnds.rectangle(part, gap)).toList(),
+            patience);
+    return SlantedEnds.nested(parts, gap)
+        .map(pieces -> CutList.of(sheet, List.of(), gap, pieces, patience))
+        .map(nested -> nested.sheets() < square.sheets() ? nested : square)
+        .map(fewer -> fewer.boundedBy(areaBound(parts)))
+        .orElse(square);
+  }
+
+  /**
+   * Sheets that the parts fill by their area alone: the only bound that holds however slanted parts
+   * are nested.
+   */
+  private static int areaBound(List<SlantedEnds.Part> parts) {
+    double area = parts.stream().mapToDouble(part -> part.region().area()).sum();
+    double module = LayoutRules.MODULE_LENGTH * LayoutRules.MODULE_WIDTH;
+    return (int) Math.ceil(area / module - 1e-6);
+  }
+
+  private List<SlantedEnds.Part> cutParts() {
+    List<SlantedEnds.Part> parts = new ArrayList<>();
     for (CourseLayout plane : planes) {
       int number = 0;
       int course = 0;
       for (Sheet sheet : plane.sheets()) {
         number = sheet.course() == course ? number + 1 : 1;
         course = sheet.course();
-        if (sheet.isWhole()) {
-          continue;
-        }
-        for (Region part : sheet.parts()) {
-          pieces.add(
-              new CutPiece(
-                  plane.plane().name() + " " + sheet.course() + "-" + number,
-                  fine(part.bounds().width()) - gap,
-                  fine(part.bounds().height()) - gap,
-                  1));
+        if (!sheet.isWhole()) {
+          String label = plane.plane().name() + " " + course + "-" + number;
+          sheet.parts().forEach(part -> parts.add(new SlantedEnds.Part(label, part)));
         }
       }
     }
-    SheetSize sheet =
-        new SheetSize(LayoutRules.MODULE_LENGTH - gap, LayoutRules.MODULE_WIDTH - gap);
-    return CutList.of(sheet, List.of(), gap, pieces, patience);
-  }
-
-  static double fine(double inches) {
-    return Math.floor(inches * FINE + 0.25) / FINE;
+    return parts;
   }
 }

@@ -37,7 +37,7 @@ final class PatchAnswer {
         String label = "P" + patch.number();
         pieces.add(
             new CutPiece(
-                label, LayoutAnswer.fine(piece.width()), LayoutAnswer.fine(piece.height()), 1));
+                label, SlantedEnds.fine(piece.width()), SlantedEnds.fine(piece.height()), 1));
       }
     }
     double gap = LayoutRules.inches(old.gap());
