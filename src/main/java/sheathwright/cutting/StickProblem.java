@@ -180,6 +180,6 @@ final class StickProblem {
         cost += price[stick.stock()];
       }
     }
-    return new StickPlan(cut, cost, Math.min(cost, atLeast));
+    return new StickPlan(cut, cost, atLeast);
   }
 }

@@ -2,6 +2,7 @@ package sheathwright.cutting;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,6 +30,8 @@ final class StickProgram {
   private final List<int[]> countedPatterns = new ArrayList<>();
   private final int firstPattern;
   private final double much;
+  private long[] rates = new long[0];
+  private long certified;
 
   /**
    * The program without any pattern: every piece is missing.
@@ -144,10 +147,25 @@ final class StickProgram {
     for (int k = 0; k < stocks; k++) {
       addLeast(sum, bound.parts(problem.price[k]) - stick[k], stockColumn(k));
     }
+    rates = worths;
     for (int p = 0; p < worths.length; p++) {
-      addLeast(sum, stick[patterns.get(p).stock()] - worths[p], column(p));
+      rates[p] = stick[patterns.get(p).stock()] - worths[p];
+      addLeast(sum, rates[p], column(p));
     }
-    return sum.value();
+    certified = sum.value();
+    return certified;
+  }
+
+  /**
+   * Adds the columns of patterns that, by the bound just certified, no plan can use even once that
+   * costs no more than this, in parts.
+   */
+  void addUseless(BitSet useless, long highest) {
+    for (int p = 0; p < rates.length; p++) {
+      if (rates[p] > highest - certified && columns.low[column(p)] == 0) {
+        useless.set(column(p));
+      }
+    }
   }
 
   private void addLeast(StickBound.Sum sum, long rate, int column) {

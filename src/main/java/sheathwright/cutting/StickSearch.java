@@ -72,7 +72,7 @@ final class StickSearch {
           -1,
           atLeast >= cost ? "the stock is not enough" : "no way to make the stock do was found");
     }
-    return problem.plan(best, Math.min(atLeast, cost));
+    return problem.plan(best, atLeast);
   }
 
   /** A first bound where the whole program may take too long. */

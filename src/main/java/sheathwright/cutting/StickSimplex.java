@@ -265,7 +265,8 @@ final class StickSimplex {
       }
     }
     for (int column = 0; column < columns.count; column++) {
-      reduced[column] = columns.isBasic(column) ? 0 : cost[column] - columns.dot(prices, column);
+      boolean canMove = !columns.isBasic(column) && columns.low[column] < columns.high[column];
+      reduced[column] = canMove ? cost[column] - columns.dot(prices, column) : 0;
     }
   }
 

@@ -1,6 +1,7 @@
 package sheathwright.cutting;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
@@ -30,8 +31,9 @@ final class StickTree {
   private long top;
   private List<StickPattern> best;
 
-  /** A bound on one column, on top of its parent's. */
-  private record Node(Node parent, int column, boolean isLeast, int value, long cost, int number) {}
+  /** A bound on one column, on top of its parent's, and the columns that are of no use any more. */
+  private record Node(
+      Node parent, int column, boolean isLeast, int value, BitSet useless, long cost, int number) {}
 
   /** What the program costs at least under its present bounds, after so many steps at most. */
   @FunctionalInterface
@@ -64,7 +66,7 @@ final class StickTree {
     top = costs.below(cutoff);
     long lost = cutoff;
     int number = 0;
-    open.add(new Node(null, -1, false, 0, 0, number));
+    open.add(new Node(null, -1, false, 0, new BitSet(), 0, number));
     reset();
     simplex.primal(MOST_FIRST_STEPS);
     StickBranching branching = new StickBranching(program);
@@ -88,13 +90,19 @@ final class StickTree {
       if (nodes % NODES_BETWEEN_ROUNDINGS == 0) {
         offer(rounded(ROUNDING_ERROR));
       }
+      BitSet useless = (BitSet) node.useless.clone();
+      program.addUseless(useless, bound.parts(top));
+      drop(useless);
       StickBranching.Branch branch = branching.choose(steps -> cost(steps, enough()), cost, top);
       if (branch == null) {
         lost = offer(rounded(0.5)) <= cost ? lost : Math.min(lost, cost);
       } else {
         int below = branch.below();
-        open.add(new Node(node, branch.column(), false, below, branch.costBelow(), ++number));
-        open.add(new Node(node, branch.column(), true, below + 1, branch.costAbove(), ++number));
+        open.add(
+            new Node(node, branch.column(), false, below, useless, branch.costBelow(), ++number));
+        open.add(
+            new Node(
+                node, branch.column(), true, below + 1, useless, branch.costAbove(), ++number));
       }
     }
     return Math.min(lost, best == null ? cutoff : problem.cost(best));
@@ -146,8 +154,13 @@ final class StickTree {
     }
   }
 
+  private void drop(BitSet useless) {
+    useless.stream().forEach(column -> columns.high[column] = 0);
+  }
+
   private void apply(Node leaf) {
     reset();
+    drop(leaf.useless);
     for (Node node = leaf; node.parent != null; node = node.parent) {
       if (node.isLeast) {
         columns.low[node.column] = Math.max(columns.low[node.column], node.value);
