@@ -127,7 +127,6 @@ class ArchitectureTest {
     "repl,     jdk.jshell..",
     "repl,     org.jline..",
     "cli,      picocli..",
-    "cutting,  org.ojalgo..",
     "roof,     org.locationtech..",
   })
   void library_isImportedByOneRoom(String room, String library) {
@@ -148,6 +147,17 @@ class ArchitectureTest {
         .should()
         .onlyDependOnClassesThat()
         .resideInAnyPackage("java..", inside("figure"))
+        .check(MAIN);
+  }
+
+  @Test
+  void cutting_needsNothingButTheJdk() {
+    classes()
+        .that()
+        .resideInAPackage(inside("cutting"))
+        .should()
+        .onlyDependOnClassesThat()
+        .resideInAnyPackage("java..", inside("cutting"))
         .check(MAIN);
   }
 

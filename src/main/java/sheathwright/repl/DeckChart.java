@@ -35,7 +35,7 @@ final class DeckChart {
     this.layout = layout;
     this.bounds = layout.plane().outline().bounds();
     this.cell = Math.max(NARROWEST_CELL, bounds.width() / WIDEST);
-    int rows = (int) Math.ceil(bounds.height() / (2 * cell));
+    int rows = Math.max(1, (int) Math.round(bounds.height() / (2 * cell)));
     int columns = (int) Math.ceil(bounds.width() / cell);
     picture = new char[rows][columns];
     for (char[] row : picture) {

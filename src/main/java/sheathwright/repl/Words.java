@@ -44,6 +44,7 @@ public final class Words {
         help("nail")         functions that speak of nails, with an example each
         explain(order)       the working, step by step, with sources
         show(check)          a picture, where one can be drawn
+        help("layout")       roof planes, sheets laid on them, patches
         save("roof.xlsx")    the session as a live workbook
         Tab completes and tells the parameters; exit leaves.
 
@@ -60,11 +61,12 @@ public final class Words {
     try {
       return new Page(Reference.page(catalog.named(words)));
     } catch (RefusedException noSuchName) {
-      List<Card> about = catalog.about(List.of(words.strip().split("\\s+")));
-      if (about.isEmpty()) {
+      List<String> wanted = List.of(words.strip().split("\\s+"));
+      List<Card> about = catalog.about(wanted);
+      StringBuilder page = new StringBuilder(DeckWords.about(wanted));
+      if (about.isEmpty() && page.isEmpty()) {
         throw noSuchName;
       }
-      StringBuilder page = new StringBuilder();
       for (Card card : about) {
         page.append(Reference.list(List.of(card))).append('\n');
         page.append("    ").append(card.text().examples().get(0)).append('\n');

@@ -78,6 +78,12 @@ public record Mark(
         LayoutRules.inches(height));
   }
 
+  @Override
+  public String toString() {
+    return "mark %s, %s, %s along and %s up, %s by %s"
+        .formatted(key, finding.word(), along, up, width, height);
+  }
+
   /** What was measured. */
   List<Solution.Input> given() {
     String mark = "mark " + key;

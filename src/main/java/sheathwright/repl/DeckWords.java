@@ -1,0 +1,58 @@
+package sheathwright.repl;
+
+import java.util.List;
+import java.util.Locale;
+
+/** What can be typed to lay sheets and cut patches, beside the library functions. */
+final class DeckWords {
+
+  /** One thing that can be typed, and what comes of it. */
+  private record Entry(String typed, String meaning) {}
+
+  private static final List<Entry> ENTRIES =
+      List.of(
+          new Entry(
+              "Plane.rectangle(\"south\", ft(42), slopeLength(ft(15), pitch(6)))",
+              "a roof plane between two rakes"),
+          new Entry(
+              "Plane.triangle(\"east\", ft(32), ft(17))", "the end of a hip roof, as a plane"),
+          new Entry(
+              "Plane.trapezoid(\"south\", ft(50), ft(17), ft(16), ft(16))",
+              "a plane whose sides lean in: hips; out, below zero: valleys"),
+          new Entry(
+              "Plane.outline(\"porch\", \"0 0, 22 0, 22 9, 14 9, 14 6, 0 6\")",
+              "a plane of any outline, feet along the eave and up the slope"),
+          new Entry("south.without(ft(22), ft(6), ft(3), ft(2))", "a plane with an opening"),
+          new Entry("south.measures()", "area, ridge, hips, valleys, rakes of a plane"),
+          new Entry("Supports.every(in(16))", "regular rafters or trusses, from the left edge"),
+          new Entry("Supports.at(in(0), in(24.5), in(47.25))", "rafters where they were measured"),
+          new Entry("layout(south, rafters)", "sheets laid in courses, cut and counted"),
+          new Entry(
+              "layout(south, rafters, usual().stagger(in(32)).origin(ft(5)))",
+              "the layout by rules of your own"),
+          new Entry("bestLayout(south, rafters, usual())", "the layout with the fewest joints off"),
+          new Entry(
+              "byStripRule(south, rafters, usual())",
+              "layouts with the strip at the ridge ripped, halved, made two feet"),
+          new Entry("together(layout1, layout2)", "several planes, offcuts shared"),
+          new Entry(
+              "Mark.of(\"m1\", ROT, in(60), in(10), in(30), in(14))",
+              "bad wood: along, up, width, height"),
+          new Entry("Mark.cell(\"m2\", SOFT, rafters, 3, 2)", "bad wood in one bay of one course"),
+          new Entry("patches(south, rafters, mark1, mark2)", "what is cut out and put in new"),
+          new Entry("show(deck)", "a map of a layout or of patches"));
+
+  private DeckWords() {}
+
+  /** The lines that speak of all these words; empty if none does. */
+  static String about(List<String> words) {
+    StringBuilder lines = new StringBuilder();
+    for (Entry entry : ENTRIES) {
+      String text = (entry.typed() + " " + entry.meaning()).toLowerCase(Locale.ROOT);
+      if (words.stream().allMatch(word -> text.contains(word.toLowerCase(Locale.ROOT)))) {
+        lines.append(entry.typed()).append("\n    ").append(entry.meaning()).append('\n');
+      }
+    }
+    return lines.toString();
+  }
+}
