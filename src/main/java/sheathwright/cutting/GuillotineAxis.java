@@ -102,10 +102,6 @@ final class GuillotineAxis {
     return places.length;
   }
 
-  boolean isExact() {
-    return exact;
-  }
-
   /** The last place not beyond this length, which is no longer than the axis. */
   int floor(long length) {
     if (!exact) {

@@ -40,7 +40,7 @@ final class GuillotineBound {
     this.task = task;
     kinds = task.kinds().size();
     stocks = task.stocks().size();
-    grid = new GuillotineGrid(task.kinds(), task.stocks());
+    grid = GuillotineGrid.of(task.kinds(), task.stocks());
     values = new GuillotineValues(grid);
     worth = new long[kinds];
     double[] demand = new double[kinds + stocks - 1];

@@ -18,26 +18,61 @@ final class GuillotineGrid {
   private final int[] stockX;
   private final int[] stockY;
 
-  GuillotineGrid(List<SheetTask.Kind> kinds, List<SheetTask.Stock> stocks) {
-    long[] widths = kinds.stream().mapToLong(SheetTask.Kind::width).toArray();
-    long[] heights = kinds.stream().mapToLong(SheetTask.Kind::height).toArray();
-    int[] counts = kinds.stream().mapToInt(SheetTask.Kind::count).toArray();
-    long width = stocks.stream().mapToLong(SheetTask.Stock::width).max().orElseThrow();
-    long height = stocks.stream().mapToLong(SheetTask.Stock::height).max().orElseThrow();
-    GuillotineAxis x = GuillotineAxis.of(widths, counts, width, MOST_PLACES);
-    GuillotineAxis y = GuillotineAxis.of(heights, counts, height, MOST_PLACES);
-    if (work(x, y) > MOST_WORK && x.size() > COARSE) {
-      x = GuillotineAxis.of(widths, counts, width, COARSE);
-    }
-    if (work(x, y) > MOST_WORK && y.size() > COARSE) {
-      y = GuillotineAxis.of(heights, counts, height, COARSE);
-    }
-    across = x;
-    up = y;
+  private GuillotineGrid(
+      List<SheetTask.Kind> kinds,
+      List<SheetTask.Stock> stocks,
+      GuillotineAxis across,
+      GuillotineAxis up) {
+    this.across = across;
+    this.up = up;
+    long width = width(stocks);
+    long height = height(stocks);
     kindX = kinds.stream().mapToInt(kind -> floorIn(across, kind.width(), width)).toArray();
     kindY = kinds.stream().mapToInt(kind -> floorIn(up, kind.height(), height)).toArray();
     stockX = stocks.stream().mapToInt(stock -> across.floor(stock.width())).toArray();
     stockY = stocks.stream().mapToInt(stock -> up.floor(stock.height())).toArray();
+  }
+
+  /** The exact grid, or a coarse one where that would be too large. */
+  static GuillotineGrid of(List<SheetTask.Kind> kinds, List<SheetTask.Stock> stocks) {
+    GuillotineAxis x = across(kinds, stocks, MOST_PLACES);
+    GuillotineAxis y = up(kinds, stocks, MOST_PLACES);
+    if (work(x, y) > MOST_WORK && x.size() > COARSE) {
+      x = across(kinds, stocks, COARSE);
+    }
+    if (work(x, y) > MOST_WORK && y.size() > COARSE) {
+      y = up(kinds, stocks, COARSE);
+    }
+    return new GuillotineGrid(kinds, stocks, x, y);
+  }
+
+  /** A grid of no more places than this along each axis. */
+  static GuillotineGrid coarse(List<SheetTask.Kind> kinds, List<SheetTask.Stock> stocks, int most) {
+    return new GuillotineGrid(kinds, stocks, across(kinds, stocks, most), up(kinds, stocks, most));
+  }
+
+  private static GuillotineAxis across(
+      List<SheetTask.Kind> kinds, List<SheetTask.Stock> stocks, int most) {
+    long[] widths = kinds.stream().mapToLong(SheetTask.Kind::width).toArray();
+    return GuillotineAxis.of(widths, counts(kinds), width(stocks), most);
+  }
+
+  private static GuillotineAxis up(
+      List<SheetTask.Kind> kinds, List<SheetTask.Stock> stocks, int most) {
+    long[] heights = kinds.stream().mapToLong(SheetTask.Kind::height).toArray();
+    return GuillotineAxis.of(heights, counts(kinds), height(stocks), most);
+  }
+
+  private static int[] counts(List<SheetTask.Kind> kinds) {
+    return kinds.stream().mapToInt(SheetTask.Kind::count).toArray();
+  }
+
+  private static long width(List<SheetTask.Stock> stocks) {
+    return stocks.stream().mapToLong(SheetTask.Stock::width).max().orElseThrow();
+  }
+
+  private static long height(List<SheetTask.Stock> stocks) {
+    return stocks.stream().mapToLong(SheetTask.Stock::height).max().orElseThrow();
   }
 
   private static int floorIn(GuillotineAxis axis, long length, long longest) {
@@ -56,11 +91,6 @@ final class GuillotineGrid {
     return up;
   }
 
-  /** Whether the grid is that of the task itself, not a coarse one that holds more. */
-  boolean isExact() {
-    return across.isExact() && up.isExact();
-  }
-
   int kindX(int kind) {
     return kindX[kind];
   }
@@ -75,10 +105,6 @@ final class GuillotineGrid {
 
   int stockY(int stock) {
     return stockY[stock];
-  }
-
-  int stocks() {
-    return stockX.length;
   }
 
   int kinds() {

@@ -4,14 +4,15 @@ import java.util.List;
 import sheathwright.cutting.PatternSearch.Outcome;
 
 /**
- * The search in its order: a packing by best fit, quick bounds, the bound over all patterns, and a
- * search through the patterns for a plan at the bound or for the proof that there is none. It stops
- * as soon as packing and bound meet; every step ends by its own count of work.
+ * The search in its order: a packing by best fit, quick bounds, the bound over all patterns, a
+ * longer time of packing again, and a search through the patterns for a plan at the bound or for
+ * the proof that there is none. It stops as soon as packing and bound meet; every step ends by its
+ * own count of work.
  */
 final class SheetSearch {
 
   private static final int FIRST_REPACKINGS = 2_000;
-  private static final int LAST_REPACKINGS = 20_000;
+  private static final int MORE_REPACKINGS = 20_000;
   private static final int POLISHING = 500;
 
   private final SheetTask task;
@@ -25,11 +26,16 @@ final class SheetSearch {
     atLeast = SheetAreaBound.of(task);
     repacking = new SheetRepacking(task);
     repacking.improve(FIRST_REPACKINGS, atLeast, patience);
+    GuillotineBound bound = null;
     if (isOpen()) {
-      boundAndCover();
+      bound = GuillotineBound.of(task, repacking.newSheets(), halfOf(patience));
+      atLeast = Math.max(atLeast, bound.atLeast());
     }
     if (isOpen()) {
-      repacking.improve(LAST_REPACKINGS, atLeast, patience);
+      repacking.improve(MORE_REPACKINGS, atLeast, patience);
+    }
+    if (isOpen()) {
+      cover(bound);
     }
     repacking.polish(POLISHING, patience);
   }
@@ -38,9 +44,7 @@ final class SheetSearch {
     return atLeast < repacking.newSheets() && !patience.isSpent();
   }
 
-  private void boundAndCover() {
-    GuillotineBound bound = GuillotineBound.of(task, repacking.newSheets(), halfOf(patience));
-    atLeast = Math.max(atLeast, bound.atLeast());
+  private void cover(GuillotineBound bound) {
     int sheets = atLeast;
     while (sheets < repacking.newSheets() && isOpen()) {
       SheetCovering covering = new SheetCovering(patience);

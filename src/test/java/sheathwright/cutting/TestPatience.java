@@ -1,0 +1,12 @@
+package sheathwright.cutting;
+
+/** Patience by the clock, for tests that must end in time. */
+final class TestPatience {
+
+  private TestPatience() {}
+
+  static Patience seconds(double seconds) {
+    long end = System.nanoTime() + (long) (seconds * 1e9);
+    return () -> (end - System.nanoTime()) / 1e9;
+  }
+}
