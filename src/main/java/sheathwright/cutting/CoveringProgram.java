@@ -96,9 +96,18 @@ final class CoveringProgram {
   /**
    * Finds the cheapest mix of the columns so far.
    *
-   * @return false if patience ran out before; prices and amounts are then those of a dearer mix
+   * @return false if patience ran out or the arithmetic failed; prices and amounts are then those
+   *     of a dearer mix, or of none
    */
   boolean solve(Patience patience) {
+    try {
+      return improve(patience);
+    } catch (ArithmeticException noInverse) {
+      return false;
+    }
+  }
+
+  private boolean improve(Patience patience) {
     findPrices();
     for (int step = 0; step < 50 * (rows + 20); step++) {
       if (step % 16 == 15 && patience.isSpent()) {

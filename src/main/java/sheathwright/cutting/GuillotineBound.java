@@ -19,6 +19,9 @@ final class GuillotineBound {
   /** Worth of a whole sheet, about. */
   static final long SCALE = 1L << 36;
 
+  /** Keeps sums far from the largest whole number, whatever the program says. */
+  static final long HIGHEST_PRICE = 4 * SCALE;
+
   private static final int MOST_ROUNDS = 2_000;
   private static final double SMALLEST_GAIN = 1e-7;
   private static final int MANY_KINDS = 100;
@@ -99,6 +102,9 @@ final class GuillotineBound {
   }
 
   private void tryPrices(long[] rounded) {
+    for (int kind = 0; kind < kinds; kind++) {
+      rounded[kind] = Math.min(rounded[kind], HIGHEST_PRICE);
+    }
     values.setWorth(rounded);
     take(rounded);
   }

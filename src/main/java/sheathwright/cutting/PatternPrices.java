@@ -66,10 +66,7 @@ final class PatternPrices {
       boolean solved = program.solve(patience);
       double[] prices = program.prices();
       for (int kind = 0; kind < wanted.length; kind++) {
-        worth[kind] =
-            wanted[kind] > 0
-                ? (long) (Math.max(0, prices[rowOfKind[kind]]) * GuillotineBound.SCALE)
-                : 0;
+        worth[kind] = wanted[kind] > 0 ? rounded(prices[rowOfKind[kind]]) : 0;
       }
       if (!solved || patience.isSpent() || !addColumns(prices)) {
         break;
@@ -78,6 +75,11 @@ final class PatternPrices {
     for (SheetPattern pattern : patterns) {
       price[pattern.stock()] = Math.max(price[pattern.stock()], worth(pattern));
     }
+  }
+
+  private static long rounded(double price) {
+    return Math.min(
+        GuillotineBound.HIGHEST_PRICE, (long) (Math.max(0, price) * GuillotineBound.SCALE));
   }
 
   /** Adds the best patterns for each kind; false if no pattern would lower the cost. */

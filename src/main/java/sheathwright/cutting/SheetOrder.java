@@ -9,17 +9,18 @@ import java.util.List;
  * @param sheetWidth of a new sheet along its strength axis, 1 to 1 000 000 000 units
  * @param sheetHeight of a new sheet across its strength axis, 1 to 1 000 000 000 units
  * @param offcuts on hand, none or more
- * @param pieces wanted, none or more
+ * @param pieces wanted, none or more, up to 10 000 copies in all; plans are good up to some
+ *     hundreds
  * @param kerf width of the saw cut between neighbouring pieces, 0 to 1 000 000 000 units
  */
 public record SheetOrder(
     long sheetWidth, long sheetHeight, List<Offcut> offcuts, List<SheetPiece> pieces, long kerf) {
 
   static final long LONGEST = 1_000_000_000;
-  private static final int MOST = 1_000_000;
+  private static final int MOST = 10_000;
 
   /**
-   * @throws IllegalArgumentException if a size is out of range or more than a million pieces are
+   * @throws IllegalArgumentException if a size is out of range or more than 10 000 pieces are
    *     wanted
    */
   public SheetOrder {

@@ -3,6 +3,8 @@ package sheathwright.cutting;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -21,8 +23,8 @@ final class SheetSawing {
 
   /**
    * @param restFirst whether a larger rest counts for more than fewer cuts
-   * @param fewPieces parts with more pieces are sawn by the cut that trims most or else the first
-   *     one, not by the best order of cuts
+   * @param fewPieces parts with more pieces are sawn by the cut that trims most, or else halves
+   *     them best, not by the best order of cuts
    */
   SheetSawing(long kerf, boolean restFirst, int fewPieces) {
     this.kerf = kerf;
@@ -53,7 +55,7 @@ final class SheetSawing {
     Stream<SheetCut> tried =
         moved.size() <= fewPieces
             ? cuts.stream()
-            : cuts.stream().min(Comparator.comparingLong(cut -> -trimmed(cut, moved))).stream();
+            : cuts.stream().min(trimmingOrHalving(moved)).stream();
     return tried
         .map(cut -> sawn(cut, moved))
         .min(better)
@@ -121,24 +123,32 @@ final class SheetSawing {
         : new SheetPart(part.x(), part.y() + from, part.width(), Math.max(0, part.height() - from));
   }
 
+  private Comparator<SheetCut> trimmingOrHalving(List<PlacedPiece> pieces) {
+    return Comparator.comparingLong((SheetCut cut) -> -trimmed(cut, pieces))
+        .thenComparingLong(
+            cut ->
+                Math.abs(
+                    2 * pieces.stream().filter(piece -> isNear(cut, piece)).count()
+                        - pieces.size()));
+  }
+
+  private static boolean isNear(SheetCut cut, PlacedPiece piece) {
+    SheetPart part = cut.part();
+    long from = isAcross(cut.direction()) ? part.x() : part.y();
+    return end(piece, cut.direction()) <= from + cut.at();
+  }
+
   /** Area without pieces that a cut leaves beyond it. */
   private long trimmed(SheetCut cut, List<PlacedPiece> pieces) {
-    SheetPart beyond = beyond(cut);
-    long from = isAcross(cut.direction()) ? beyond.x() : beyond.y();
-    boolean empty = pieces.stream().allMatch(piece -> end(piece, cut.direction()) <= from);
-    return empty ? beyond.area() : 0;
+    boolean empty = pieces.stream().allMatch(piece -> isNear(cut, piece));
+    return empty ? beyond(cut).area() : 0;
   }
 
   private Sawn sawn(SheetCut cut, List<PlacedPiece> pieces) {
-    SheetPart before = before(cut);
-    long edge =
-        isAcross(cut.direction()) ? before.x() + before.width() : before.y() + before.height();
-    List<PlacedPiece> near =
-        pieces.stream().filter(piece -> end(piece, cut.direction()) <= edge).toList();
-    List<PlacedPiece> far =
-        pieces.stream().filter(piece -> end(piece, cut.direction()) > edge).toList();
-    Sawn first = saw(before, near);
-    Sawn second = saw(beyond(cut), far);
+    Map<Boolean, List<PlacedPiece>> parted =
+        pieces.stream().collect(Collectors.partitioningBy(piece -> isNear(cut, piece)));
+    Sawn first = saw(before(cut), parted.get(true));
+    Sawn second = saw(beyond(cut), parted.get(false));
     List<PlacedPiece> all = new ArrayList<>(first.pieces());
     all.addAll(second.pieces());
     List<SheetCut> cuts = new ArrayList<>();

@@ -11,6 +11,9 @@ import sheathwright.cutting.PatternSearch.Outcome;
  */
 final class SheetSearch {
 
+  /** The linear program keeps a square table of this side. */
+  private static final int MOST_KINDS = 1_500;
+
   private static final int FIRST_REPACKINGS = 2_000;
   private static final int MORE_REPACKINGS = 20_000;
   private static final int POLISHING = 500;
@@ -27,14 +30,14 @@ final class SheetSearch {
     repacking = new SheetRepacking(task);
     repacking.improve(FIRST_REPACKINGS, atLeast, patience);
     GuillotineBound bound = null;
-    if (isOpen()) {
+    if (isOpen() && task.kinds().size() <= MOST_KINDS) {
       bound = GuillotineBound.of(task, repacking.newSheets(), halfOf(patience));
       atLeast = Math.max(atLeast, bound.atLeast());
     }
     if (isOpen()) {
       repacking.improve(MORE_REPACKINGS, atLeast, patience);
     }
-    if (isOpen()) {
+    if (isOpen() && bound != null) {
       cover(bound);
     }
     repacking.polish(POLISHING, patience);
