@@ -9,4 +9,4 @@ import sheathwright.figure.Quantity.Sheets;
  *
  * @param panels whole sheets before the first joint that loses its bearing, or no limit
  */
-public record JointCreep(@Column("panels") Figure<Sheets> panels) {}
+public record JointCreep(@Column(value = "panels", unit = "sheet") Figure<Sheets> panels) {}

@@ -41,11 +41,11 @@ class JobProblemsTest {
         "job|valid_days,30,|valid_days,,|job.csv, line 8, column value: valid_days is missing: Days that the price holds",
         "job|valid_days,30,\\n||job.csv: valid_days is missing: Days that the price holds",
         "prices|nail,0.02,\\n||prices.csv: nail is missing: Sheet nail",
-        "planes|front,20,12,|front,,12,|planes.csv, line 2, column eave_ft: it is empty: Eave",
+        "planes|front,20,12,|front,,12,|planes.csv, line 2, column eave_ft: it is empty; a plane takes eave_ft and slope_length_ft, or corners_ft such as 0 0, 40 0, 28 12, 12 12",
         // headings
         "prices|item,usd,note|item,price,note|prices.csv, line 1, column usd: this column is missing; the file has item, price, note",
-        "planes|plane,eave_ft,|plane,eave,|planes.csv, line 1, column eave_ft: this column is missing; the file has plane, eave, slope_length_ft, note",
-        "planes|,note|,colour|planes.csv, line 1, column colour: this column is not known; the table has plane, eave_ft, slope_length_ft and note",
+        "planes|plane,eave_ft,|plane,eave,|planes.csv, line 1, column eave: this column is not known; the table has plane, eave_ft, slope_length_ft, left_lean_ft, right_lean_ft, corners_ft and note",
+        "planes|,note|,colour|planes.csv, line 1, column colour: this column is not known; the table has plane, eave_ft, slope_length_ft, left_lean_ft, right_lean_ft, corners_ft and note",
         // unknown and doubled keys
         "prices|nail,0.02,|nail,0.02,\\nglue,3,|prices.csv, line 4, column item: \"glue\" is not known; it must be one of sheet, nail, sheet_extras, sister_stick, sister_nail, shim",
         "prices|nail,0.02,|nail,0.02,\\nnail,0.03,|prices.csv, line 4, column item: \"nail\" stands twice"

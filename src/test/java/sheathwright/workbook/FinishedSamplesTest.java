@@ -25,7 +25,9 @@ class FinishedSamplesTest {
     "quince-hollow,estimate",
     "quince-hollow,quote",
     "mistwater-cottage,estimate",
-    "mistwater-cottage,quote"
+    "mistwater-cottage,quote",
+    "cinder-brook,estimate",
+    "cinder-brook,quote"
   })
   void aSample_isCurrent(String job, String book) throws IOException {
     byte[] sample = Files.readAllBytes(Path.of("workbooks", job, book + ".xlsx"));
