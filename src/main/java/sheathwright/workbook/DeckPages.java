@@ -130,7 +130,7 @@ final class DeckPages {
                 "Height, in"),
             Sections.units(null, null, Units.INCH, Units.INCH, Units.INCH, Units.INCH));
         tab.entry("Sheets for them", patches.sheets(), "");
-        tab.entry("Not fewer than", patches.atLeast(), "the same: no cutting plan takes fewer");
+        tab.entry("Not fewer than", patches.atLeast(), "no cutting of these pieces takes fewer");
         tab.entry("Scabs under ends", patches.scabs(), "where no support carries a new end");
         tab.entry("Blocking or clips along new edges", patches.blocking(), "between supports");
       }
