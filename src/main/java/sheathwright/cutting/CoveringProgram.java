@@ -3,6 +3,7 @@ package sheathwright.cutting;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The least cost of a mix of columns that covers every row, columns in any fraction; columns can be
@@ -73,17 +74,27 @@ final class CoveringProgram {
     return (-1 - entry) % rows;
   }
 
-  /** Adds a column and returns its index. */
-  int add(double cost, int[] columnRows, double[] amounts) {
+  /**
+   * Adds a column.
+   *
+   * @param counts how much it covers of each row, from the first row on
+   * @param supplyRow the row that it takes one from, or -1
+   */
+  void add(double cost, int[] counts, int supplyRow) {
+    int[] used = IntStream.range(0, counts.length).filter(row -> counts[row] > 0).toArray();
+    int[] columnRows = Arrays.copyOf(used, supplyRow < 0 ? used.length : used.length + 1);
+    double[] amounts = new double[columnRows.length];
+    for (int at = 0; at < used.length; at++) {
+      amounts[at] = counts[used[at]];
+    }
+    if (supplyRow >= 0) {
+      columnRows[used.length] = supplyRow;
+      amounts[used.length] = -1;
+    }
     columns.add(new Column(cost, columnRows, amounts));
     if (columns.size() > columnInBasis.length) {
       columnInBasis = Arrays.copyOf(columnInBasis, 2 * columnInBasis.length);
     }
-    return columns.size() - 1;
-  }
-
-  int columns() {
-    return columns.size();
   }
 
   private double cost(int entry) {

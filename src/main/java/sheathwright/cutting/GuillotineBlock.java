@@ -1,5 +1,7 @@
 package sheathwright.cutting;
 
+import java.util.Arrays;
+
 /**
  * Pieces that guillotine cuts can take out of one rectangle: a single piece, or two blocks side by
  * side or one above the other.
@@ -75,9 +77,7 @@ final class GuillotineBlock {
 
   /** Whether this holds the same pieces in no more room. */
   boolean replaces(GuillotineBlock other) {
-    return width <= other.width
-        && height <= other.height
-        && java.util.Arrays.equals(kinds, other.kinds);
+    return width <= other.width && height <= other.height && Arrays.equals(kinds, other.kinds);
   }
 
   /** What is done with each piece of a block. */

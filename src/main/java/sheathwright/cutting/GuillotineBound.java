@@ -3,7 +3,6 @@ package sheathwright.cutting;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Set;
-import java.util.stream.IntStream;
 
 /**
  * A number of new sheets that no guillotine plan can undercut: the linear program over all cutting
@@ -152,7 +151,7 @@ final class GuillotineBound {
     long[] asked = new long[stocks];
     asked[SheetTask.NEW] = SCALE;
     for (int stock = 1; stock < stocks; stock++) {
-      asked[stock] = (long) (Math.max(0, prices[kinds + stock - 1]) * SCALE);
+      asked[stock] = (long) (Math.min(2, Math.max(0, prices[kinds + stock - 1])) * SCALE);
     }
     values.ask(asked);
     boolean added = false;
@@ -177,18 +176,8 @@ final class GuillotineBound {
     if (!known.add(stock + Arrays.toString(counts))) {
       return false;
     }
-    int[] used = IntStream.range(0, kinds).filter(kind -> counts[kind] > 0).toArray();
-    int supply = stock == SheetTask.NEW ? 0 : 1;
-    int[] rows = Arrays.copyOf(used, used.length + supply);
-    double[] amounts = new double[rows.length];
-    for (int at = 0; at < used.length; at++) {
-      amounts[at] = counts[used[at]];
-    }
-    if (supply > 0) {
-      rows[used.length] = kinds + stock - 1;
-      amounts[used.length] = -1;
-    }
-    program.add(1 - supply, rows, amounts);
+    boolean isNew = stock == SheetTask.NEW;
+    program.add(isNew ? 1 : 0, counts, isNew ? -1 : kinds + stock - 1);
     return true;
   }
 
@@ -202,22 +191,12 @@ final class GuillotineBound {
     return (double) over / under;
   }
 
-  /** The whole prices that give the bound. */
-  long[] worth() {
-    return worth.clone();
-  }
-
   /**
-   * What a plan that buys so many new sheets may waste in all, at the prices of the bound, a new
-   * sheet being worth {@link #sheetWorth()}. Never negative unless the bound forbids the plan.
+   * What a plan that buys so many new sheets may waste in all, at the prices of the bound. Never
+   * negative unless the bound forbids the plan.
    */
   long waste(int sheets) {
     return sheets * under - over;
-  }
-
-  /** The most that a new sheet can bring at the prices of the bound. */
-  long sheetWorth() {
-    return under;
   }
 
   GuillotineGrid grid() {

@@ -173,13 +173,4 @@ final class PackedSheet {
   double filled() {
     return filled;
   }
-
-  /** Counts of each kind. */
-  int[] counts(int kinds) {
-    int[] counts = new int[kinds];
-    for (int piece = 0; piece < pieces; piece++) {
-      counts[kind[piece]]++;
-    }
-    return counts;
-  }
 }

@@ -3,7 +3,6 @@ package sheathwright.cutting;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * The linear program over a given list of patterns and what is still wanted, with a bound in whole
@@ -119,18 +118,8 @@ final class PatternPrices {
         counts[rowOfKind[kind]]++;
       }
     }
-    int[] used = IntStream.range(0, rows).filter(row -> counts[row] > 0).toArray();
-    int limited = pattern.stock() == SheetTask.NEW ? 0 : 1;
-    int[] columnRows = Arrays.copyOf(used, used.length + limited);
-    double[] amounts = new double[columnRows.length];
-    for (int at = 0; at < used.length; at++) {
-      amounts[at] = counts[used[at]];
-    }
-    if (limited > 0) {
-      columnRows[used.length] = rows + pattern.stock() - 1;
-      amounts[used.length] = -1;
-    }
-    program.add(1 - limited, columnRows, amounts);
+    boolean isNew = pattern.stock() == SheetTask.NEW;
+    program.add(isNew ? 1 : 0, counts, isNew ? -1 : rows + pattern.stock() - 1);
     columnPatterns.add(index);
     isColumn[index] = true;
   }

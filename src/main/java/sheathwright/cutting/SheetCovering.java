@@ -17,13 +17,18 @@ final class SheetCovering {
 
   private static final long SEED = 104_729;
   private static final double WHOLE = 0.999;
+
+  // Tasks of few pieces are listed to the end if at all possible, since that can prove something.
   private static final int FEW_PIECES = 60;
   private static final int MOST_BLOCKS = 250_000;
   private static final int MOST_BLOCKS_OF_MANY = 80_000;
-  private static final long GROWTH = 3;
   private static final int MOST_NODES = 1_500;
+
+  // The waste that a pattern may have grows from a part of all waste by this factor.
   private static final int FIRST_PART_OF_FEW = 9;
   private static final int FIRST_PART = 512;
+  private static final long GROWTH = 3;
+
   private static final int TRIES = 5;
   private static final int MOST_TRIES = 40;
   private static final int REPACKINGS = 1_000;
@@ -47,6 +52,7 @@ final class SheetCovering {
    *
    * @param bound of the task
    * @param sheets new ones that may be bought
+   * @return impossible only if no guillotine plan buys so few or fewer
    */
   Outcome search(SheetTask task, GuillotineBound bound, int sheets) {
     return search(task, bound, sheets, false);
@@ -58,6 +64,9 @@ final class SheetCovering {
     }
     if (isRest) {
       SheetRepacking repacking = new SheetRepacking(task);
+      if (!repacking.isPacked()) {
+        return Outcome.GIVEN_UP;
+      }
       repacking.improve(REPACKINGS, sheets, patience);
       if (repacking.newSheets() <= sheets) {
         repacking.best().forEach(sheet -> packed.add(sheet.renamed(task)));

@@ -28,9 +28,6 @@ final class SheetRepacking {
   private boolean byArea;
   private PackedSheet.Split split = PackedSheet.Split.LARGEST_REST;
 
-  /**
-   * @throws CannotBeCutException if a piece that fits only offcuts found none
-   */
   SheetRepacking(SheetTask task) {
     this.task = task;
     SheetTask.Stock sheet = task.stocks().get(SheetTask.NEW);
@@ -53,22 +50,13 @@ final class SheetRepacking {
         }
       }
     }
-    if (best == null) {
-      throw noOffcutLeft();
-    }
     current = best;
     currentCost = bestCost;
   }
 
-  private CannotBeCutException noOffcutLeft() {
-    for (int kind = 0; kind < task.kinds().size(); kind++) {
-      if (!task.stocks().get(SheetTask.NEW).holds(task.kinds().get(kind))) {
-        return new CannotBeCutException(
-            task.piecesOfKind(kind).get(0),
-            "A piece fits only offcuts, and no plan was found that has one for each such piece.");
-      }
-    }
-    throw new IllegalStateException("pieces that fit were not packed");
+  /** Whether there is a packing; pieces that fit only offcuts may have found none. */
+  boolean isPacked() {
+    return best != null;
   }
 
   /** Takes over a packing from elsewhere if it is better. */
@@ -200,7 +188,7 @@ final class SheetRepacking {
     for (PackedSheet sheet : kept) {
       supply[sheet.stock()]--;
     }
-    int shared = kept.size();
+    int before = kept.size();
     for (int kind : loose) {
       SheetTask.Kind size = task.kinds().get(kind);
       int bestAt = -1;
@@ -220,7 +208,7 @@ final class SheetRepacking {
         supply[stock]--;
         bestAt = packed.size();
         packed.add(new PackedSheet(stock, task.stocks().get(stock)));
-      } else if (bestAt < shared && packed.get(bestAt) == kept.get(bestAt)) {
+      } else if (bestAt < before && packed.get(bestAt) == kept.get(bestAt)) {
         packed.set(bestAt, new PackedSheet(packed.get(bestAt)));
       }
       packed.get(bestAt).add(kind, size, byArea, split);

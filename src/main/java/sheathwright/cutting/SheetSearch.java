@@ -23,11 +23,17 @@ final class SheetSearch {
   private final SheetRepacking repacking;
   private int atLeast;
 
+  /**
+   * @throws CannotBeCutException if pieces that fit only offcuts were not all packed
+   */
   SheetSearch(SheetTask task, Patience patience) {
     this.task = task;
     this.patience = patience;
     atLeast = SheetAreaBound.of(task);
     repacking = new SheetRepacking(task);
+    if (!repacking.isPacked()) {
+      throw noOffcutLeft();
+    }
     repacking.improve(FIRST_REPACKINGS, atLeast, patience);
     GuillotineBound bound = null;
     if (isOpen() && task.kinds().size() <= MOST_KINDS) {
@@ -41,6 +47,17 @@ final class SheetSearch {
       cover(bound);
     }
     repacking.polish(POLISHING, patience);
+  }
+
+  private CannotBeCutException noOffcutLeft() {
+    for (int kind = 0; kind < task.kinds().size(); kind++) {
+      if (!task.stocks().get(SheetTask.NEW).holds(task.kinds().get(kind))) {
+        return new CannotBeCutException(
+            task.piecesOfKind(kind).get(0),
+            "A piece fits only offcuts, and no plan was found that has one for each such piece.");
+      }
+    }
+    throw new IllegalStateException("pieces that fit a sheet were not packed");
   }
 
   private boolean isOpen() {

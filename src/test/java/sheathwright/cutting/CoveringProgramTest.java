@@ -17,9 +17,9 @@ class CoveringProgramTest {
   @Test
   void threePairs_takeHalfOfEach() {
     CoveringProgram program = new CoveringProgram(new double[] {1, 1, 1}, 10);
-    program.add(1, new int[] {0, 1}, new double[] {1, 1});
-    program.add(1, new int[] {1, 2}, new double[] {1, 1});
-    program.add(1, new int[] {0, 2}, new double[] {1, 1});
+    program.add(1, new int[] {1, 1, 0}, -1);
+    program.add(1, new int[] {0, 1, 1}, -1);
+    program.add(1, new int[] {1, 0, 1}, -1);
     assertThat(program.solve(Patience.ENDLESS)).isTrue();
     assertThat(program.value()).isCloseTo(1.5, within(1e-5));
     assertThat(program.prices()).containsExactly(new double[] {0.5, 0.5, 0.5}, within(1e-9));
@@ -45,14 +45,15 @@ class CoveringProgramTest {
         boolean limited = random.nextInt(4) == 0;
         double cost = limited ? 0 : 1;
         Variable variable = model.newVariable("column" + column).lower(0).upper(50).weight(cost);
-        double[] amounts = new double[rows];
+        int[] amounts = new int[rows - 1];
         for (int row = 0; row < rows - 1; row++) {
           amounts[row] = Math.max(0, random.nextInt(4) - 1);
           covered[row].set(variable, amounts[row]);
         }
-        amounts[rows - 1] = limited ? -1 : 0;
-        covered[rows - 1].set(variable, amounts[rows - 1]);
-        program.add(cost, IntStream.range(0, rows).toArray(), amounts);
+        if (limited) {
+          covered[rows - 1].set(variable, -1);
+        }
+        program.add(cost, amounts, limited ? rows - 1 : -1);
       }
       assertThat(program.solve(Patience.ENDLESS)).isTrue();
       assertThat(program.value())

@@ -119,6 +119,21 @@ class SheetTinyCasesTest {
         .hasMessageContaining("offcuts");
   }
 
+  /** The offcut is left to the piece that fits nothing else. */
+  @Test
+  void pieceThatFitsOnlyAnOffcut_comesFirst() {
+    SheetOrder order =
+        new SheetOrder(
+            768,
+            384,
+            List.of(new Offcut(800, 100, 1)),
+            List.of(new SheetPiece(500, 90, 1), new SheetPiece(780, 90, 1)),
+            1);
+    SheetPlan plan = plan(order);
+    assertThat(plan.newSheets()).isEqualTo(1);
+    assertThat(plan.isProven()).isTrue();
+  }
+
   @ParameterizedTest(name = "{0} by {1}, {2} times")
   @CsvSource({"0, 5, 1", "5, -1, 1", "5, 5, 0", "1000000001, 5, 1"})
   void nonsense_isRefused(long width, long height, int count) {
