@@ -8,8 +8,20 @@ package sheathwright.cutting;
 @FunctionalInterface
 public interface Patience {
 
+  /** About how often a search asks. */
+  double ASKED_A_SECOND = 1000;
+
   /** Never runs out: the search ends by its own count of work. */
   Patience ENDLESS = () -> Double.POSITIVE_INFINITY;
+
+  /**
+   * Runs out when it has been asked so often, and so at the same place every time: a plan that must
+   * not depend on how fast a machine is. A search asks some thousand times a second.
+   */
+  static Patience asked(int times) {
+    int[] left = {times};
+    return () -> left[0]-- / ASKED_A_SECOND;
+  }
 
   /** Seconds that are left, zero or less when there are none. */
   double secondsLeft();

@@ -18,6 +18,9 @@ final class LayoutAnswer {
   private static final Source COUNTED = Source.derived("counted on the layout");
   private static final int FEWEST_SPANS = 2;
 
+  /** How long a search for the fewest sheets may go on: a second or few, counted and not timed. */
+  static final int PATIENCE = 3000;
+
   private final List<CourseLayout> planes;
   private final Solution solution;
 

@@ -40,7 +40,8 @@ public final class Layouts {
 
   /** Sheets on one plane by rules of one's own: {@code usual().stagger(in(32)).origin(ft(5))}. */
   public static DeckLayout layout(Plane plane, Supports supports, LayoutRules rules) {
-    return LayoutAnswer.of(List.of(courses(plane, supports, rules)), Patience.ENDLESS);
+    return LayoutAnswer.of(
+        List.of(courses(plane, supports, rules)), Patience.asked(LayoutAnswer.PATIENCE));
   }
 
   /** The usual rules, to be changed by the method of each one's name. */
@@ -55,7 +56,7 @@ public final class Layouts {
 
   /** Several planes that are laid already, what is cut off the one used on the other. */
   public static DeckLayout together(List<CourseLayout> planes) {
-    return LayoutAnswer.of(planes, Patience.ENDLESS);
+    return LayoutAnswer.of(planes, Patience.asked(LayoutAnswer.PATIENCE));
   }
 
   /** The sheets of one plane place by place, not yet cut. */
@@ -106,7 +107,7 @@ public final class Layouts {
         .filter(each -> each.jointLength(false) <= leastOff + 1)
         .sorted(fewest)
         .limit(MOST_ORIGINS)
-        .map(each -> LayoutAnswer.of(List.of(each), Patience.ENDLESS))
+        .map(each -> LayoutAnswer.of(List.of(each), Patience.asked(LayoutAnswer.PATIENCE)))
         .min(
             comparingDouble((DeckLayout each) -> each.shortPieces().value())
                 .thenComparingDouble(each -> each.sheets().value()))

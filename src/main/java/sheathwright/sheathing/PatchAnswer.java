@@ -43,7 +43,8 @@ final class PatchAnswer {
     double gap = LayoutRules.inches(old.gap());
     SheetSize sheet =
         new SheetSize(LayoutRules.MODULE_LENGTH - gap, LayoutRules.MODULE_WIDTH - gap);
-    CutList cutList = CutList.of(sheet, List.of(), gap, pieces, Patience.ENDLESS);
+    CutList cutList =
+        CutList.of(sheet, List.of(), gap, pieces, Patience.asked(LayoutAnswer.PATIENCE));
     Solution solution =
         Solution.of("patches_of_" + plane.name(), inputs(plane, supports, old, rules, marks));
     double area =

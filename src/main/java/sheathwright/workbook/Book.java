@@ -265,12 +265,24 @@ final class Book {
     return List.copyOf(all);
   }
 
-  /** The names of the cells that hold what was solved. */
+  /** The names of the cells and list columns that hold what was solved. */
   Set<String> solvedNames() {
-    return places.entrySet().stream()
-        .filter(entry -> entry.getKey().step() instanceof Step.Solved)
-        .map(entry -> entry.getValue().name())
-        .collect(java.util.stream.Collectors.toSet());
+    Set<String> solved = new LinkedHashSet<>();
+    places.forEach(
+        (value, place) -> {
+          if (value.step() instanceof Step.Solved) {
+            solved.add(place.name());
+          }
+        });
+    for (Listing listing : listings) {
+      for (String column : listing.roll().columns()) {
+        if (listing.roll().cellsOf(column).stream()
+            .anyMatch(value -> value.step() instanceof Step.Solved)) {
+          solved.add(range(listing.roll(), column));
+        }
+      }
+    }
+    return solved;
   }
 
   /** Where each input stands. */
