@@ -46,6 +46,7 @@ class WorkbookRulesTest {
           "INDEX",
           "MATCH",
           "SQRT",
+          "LOG10",
           "NA");
   private static final Set<String> LITERALS =
       Set.of("0", "1", "2", "12", "100", "144", "2000", "14400");
