@@ -26,14 +26,17 @@ final class RoofCoefficients {
     for (WindEdition edition : WindEdition.values()) {
       Table printed =
           Published.table(
-              file(edition), "roof_coefficients", "roof coefficients", PRINTED_KEYS.size());
+              file(edition),
+              "roof_coefficients",
+              "wind coefficients of roofs",
+              PRINTED_KEYS.size());
       columns.addAll(columns.isEmpty() ? printed.columns() : List.of());
       notes.addAll(printed.notes());
       printed.rows().forEach(row -> rows.addAll(oneByOne(edition, row)));
     }
     return new Table(
         "roof_coefficients",
-        "roof coefficients",
+        "wind coefficients of roofs",
         List.of("edition", "roof", "slope", "zone"),
         List.copyOf(columns),
         List.copyOf(rows),

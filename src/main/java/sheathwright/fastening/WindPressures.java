@@ -126,7 +126,8 @@ public final class WindPressures {
    *
    * <p>Does not cover overhangs, where the wind also pushes from below; hips of a roof no higher
    * than half its least width under ASCE 7-16; slopes over 12 in 12; hills; houses with openings
-   * (see {@code cladding_pressure}). From 27 to 45 degrees a hip roof under ASCE 7-22 takes the
+   * (see {@code cladding_pressure}); areas under 10 sq ft, where two curves of ASCE 7-16 go on
+   * rising and the value at 10 is taken. From 27 to 45 degrees a hip roof under ASCE 7-22 takes the
    * more severe of the two ends. Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
