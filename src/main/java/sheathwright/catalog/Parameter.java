@@ -1,7 +1,9 @@
 package sheathwright.catalog;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
@@ -10,6 +12,7 @@ import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
+import sheathwright.figure.Word;
 
 /**
  * One parameter of a library function.
@@ -68,13 +71,20 @@ public record Parameter(
 
   private Traced word(String given, Source source) {
     String wanted = given.toLowerCase(Locale.ROOT).replace(' ', '-').replace('_', '-');
-    List<String> words = words();
-    int index = words.indexOf(wanted);
-    if (index < 0) {
-      throw new RefusedException(
-          "%s is \"%s\"; it must be %s%s".formatted(column, given, allowed(), dateHint(given)));
-    }
-    return Choice.input(column, options.getEnumConstants()[index], source);
+    return Arrays.stream(options.getEnumConstants())
+        .filter(option -> isWritten(wanted, option))
+        .findFirst()
+        .map(option -> Choice.input(column, option, source))
+        .orElseThrow(
+            () ->
+                new RefusedException(
+                    "%s is \"%s\"; it must be %s%s"
+                        .formatted(column, given, allowed(), dateHint(given))));
+  }
+
+  private static boolean isWritten(String wanted, Object option) {
+    return Choice.literal(option).plain().equals(wanted)
+        || option instanceof Word word && word.alsoWritten().equals(wanted);
   }
 
   private String allowed() {
@@ -83,9 +93,28 @@ public record Parameter(
         : "one of " + String.join(", ", words());
   }
 
-  private static String dateHint(String given) {
+  private String dateHint(String given) {
     return DATE.matcher(given).matches()
-        ? "; a spreadsheet program may have made a date of it: format the column as text and type it again"
+        ? "; a spreadsheet program may have made a date of it: "
+            + likelyWord(given)
+                .map(word -> "write " + word)
+                .orElse("format the column as text and type it again")
         : "";
+  }
+
+  /** The word whose other spelling ends in a number that the date holds. */
+  private Optional<String> likelyWord(String date) {
+    List<String> numbers = List.of(date.split("\\D+"));
+    Object[] constants = options == null ? new Object[0] : options.getEnumConstants();
+    return Arrays.stream(constants)
+        .filter(option -> option instanceof Word)
+        .map(option -> (Word) option)
+        .filter(word -> numbers.contains(afterHyphen(word.alsoWritten())))
+        .findFirst()
+        .map(Word::word);
+  }
+
+  private static String afterHyphen(String text) {
+    return text.contains("-") ? text.substring(text.lastIndexOf('-') + 1) : "none";
   }
 }

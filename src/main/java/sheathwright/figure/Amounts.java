@@ -10,6 +10,8 @@ import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Sheets;
+import sheathwright.figure.Quantity.Speed;
+import sheathwright.figure.Quantity.StrengthPressure;
 import sheathwright.figure.Quantity.Stress;
 import sheathwright.figure.Quantity.Time;
 
@@ -46,6 +48,16 @@ public final class Amounts {
   /** Pounds per square foot. */
   public static Figure<Pressure> psf(double poundsPerSquareFoot) {
     return Figure.of(poundsPerSquareFoot, Units.PSF);
+  }
+
+  /** Pounds per square foot of wind at strength level, as a velocity pressure is. */
+  public static Figure<StrengthPressure> strengthPsf(double poundsPerSquareFoot) {
+    return Figure.of(poundsPerSquareFoot, Units.STRENGTH_PSF);
+  }
+
+  /** Miles an hour. */
+  public static Figure<Speed> mph(double milesAnHour) {
+    return Figure.of(milesAnHour, Units.MPH);
   }
 
   /** Pounds per square inch: a stress or a modulus. */

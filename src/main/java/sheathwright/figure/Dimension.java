@@ -1,9 +1,9 @@
 package sheathwright.figure;
 
 /**
- * What a unit measures, as whole-number powers of the bases: length, force, time, money, and the
- * counts. Eight powers are packed into one {@code long}, a byte each, offset so that adding packed
- * values adds powers.
+ * What a unit measures, as whole-number powers of the bases: length, force, time, money, the
+ * counts, and the level that a load is at. Eight powers are packed into one {@code long}, a byte
+ * each, offset so that adding packed values adds powers.
  */
 public record Dimension(long packed) {
 
@@ -21,7 +21,9 @@ public record Dimension(long packed) {
     MONEY,
     SHEET,
     NAIL,
-    PIECE
+    PIECE,
+    /** Not a thing but a level: loads with their load factors in them. */
+    STRENGTH
   }
 
   static Dimension of(Base base) {

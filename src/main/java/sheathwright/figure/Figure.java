@@ -159,6 +159,11 @@ public final class Figure<Q extends Quantity> implements Traced {
     return applied(Operator.ROOT, root, in(root.raisedTo(3)), THREE);
   }
 
+  /** The common logarithm of this pure number; zero and less are refused. */
+  public Figure<Quantity.Ratio> logarithm() {
+    return applied(Operator.LOGARITHM, Units.RATIO, pure("given a logarithm"));
+  }
+
   /** Whichever is less, in this unit. */
   public Figure<Q> orIfLess(Figure<Q> other) {
     return applied(Operator.LESSER, unit, this, like(other, "compared with"));

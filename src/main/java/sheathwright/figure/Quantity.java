@@ -21,6 +21,18 @@ public interface Quantity {
   /** A load spread over an area, in pounds per square foot. */
   interface Pressure extends Quantity {}
 
+  /**
+   * A wind pressure at strength level. It is no {@link Pressure}: the building code's share makes
+   * it one at allowable level.
+   */
+  interface StrengthPressure extends Quantity {}
+
+  /** The share of a load at strength level that is its allowable level. */
+  interface AllowableShare extends Quantity {}
+
+  /** Miles an hour. */
+  interface Speed extends Quantity {}
+
   /** A stress or modulus inside the wood, in pounds per square inch. */
   interface Stress extends Quantity {}
 

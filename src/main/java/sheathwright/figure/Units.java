@@ -3,6 +3,7 @@ package sheathwright.figure;
 import java.util.List;
 import java.util.Optional;
 import sheathwright.figure.Dimension.Base;
+import sheathwright.figure.Quantity.AllowableShare;
 import sheathwright.figure.Quantity.Area;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
@@ -17,6 +18,8 @@ import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.SecondMoment;
 import sheathwright.figure.Quantity.SectionModulus;
 import sheathwright.figure.Quantity.Sheets;
+import sheathwright.figure.Quantity.Speed;
+import sheathwright.figure.Quantity.StrengthPressure;
 import sheathwright.figure.Quantity.Stress;
 import sheathwright.figure.Quantity.Time;
 
@@ -31,6 +34,7 @@ public final class Units {
   private static final Dimension SHEETS = Dimension.of(Base.SHEET);
   private static final Dimension NAILS = Dimension.of(Base.NAIL);
   private static final Dimension PIECES = Dimension.of(Base.PIECE);
+  private static final Dimension STRENGTH = Dimension.of(Base.STRENGTH);
 
   public static final Unit<Length> INCH = unit("in", "in", 1, LENGTH, 4);
   public static final Unit<Length> FOOT = unit("ft", "ft", 12, LENGTH, 4);
@@ -45,6 +49,12 @@ public final class Units {
   public static final Unit<Force> TON = unit("ton", "tons", 2000, FORCE, 3);
   public static final Unit<Pressure> PSF =
       new Unit<>("psf", "psf", Factor.oneIn(144), FORCE.dividedBy(AREA), 2);
+  public static final Unit<StrengthPressure> STRENGTH_PSF =
+      new Unit<>(
+          "psf strength", "psf", Factor.oneIn(144), FORCE.dividedBy(AREA).times(STRENGTH), 2);
+  public static final Unit<AllowableShare> ALLOWABLE_PER_STRENGTH =
+      unit("psf/psf strength", "", 1, Dimension.NONE.dividedBy(STRENGTH), 2);
+  public static final Unit<Speed> MPH = unit("mph", "mph", 63_360, LENGTH.dividedBy(TIME), 0);
   public static final Unit<Stress> PSI = unit("psi", "psi", 1, FORCE.dividedBy(AREA), 1);
   public static final Unit<LineForce> POUND_PER_INCH =
       unit("lb/in", "lb_per_in", 1, FORCE.dividedBy(LENGTH), 2);
@@ -96,6 +106,9 @@ public final class Units {
           POUND,
           TON,
           PSF,
+          STRENGTH_PSF,
+          ALLOWABLE_PER_STRENGTH,
+          MPH,
           PSI,
           POUND_PER_INCH,
           POUND_PER_FOOT,

@@ -11,6 +11,11 @@ public interface Word {
   /** The name of the constant. */
   String name();
 
+  /** Another way in which people write it, lower case; empty if there is none. */
+  default String alsoWritten() {
+    return "";
+  }
+
   /** As it is written in tables, cells and answers. */
   default String word() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');

@@ -124,6 +124,32 @@ class ParameterReadTest {
         .withMessage("%s", "blocked_edges is \"" + date + "\"; it must be one of yes, no" + DATE);
   }
 
+  /** What spreadsheet programs make of 7-16, 7-10 and 7-22. */
+  @ParameterizedTest
+  @CsvSource({
+    "16-Jul, asce7-16",
+    "Jul-16, asce7-16",
+    "7/16/2026, asce7-16",
+    "2026-07-16 00:00:00, asce7-16",
+    "10-Jul, asce7-10",
+    "22-Jul, asce7-22"
+  })
+  void read_saysHowToWriteAnEditionThatBecameADate(String date, String word) {
+    assertThatExceptionOfType(RefusedException.class)
+        .isThrownBy(() -> parameter("sheathing_uplift", "edition").read(date, Source.GIVEN))
+        .withMessage(
+            "%s",
+            "edition is \"%s\"; it must be one of asce7-10, asce7-16, asce7-22; a spreadsheet program may have made a date of it: write %s"
+                .formatted(date, word));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"7-16, asce7-16", "ASCE7-16, asce7-16", "asce7_22, asce7-22", "7-10, asce7-10"})
+  void read_takesAnEditionEitherWay(String cell, String word) {
+    Choice<?> read = (Choice<?>) parameter("sheathing_uplift", "edition").read(cell, Source.GIVEN);
+    assertThat(read.shown()).isEqualTo(word);
+  }
+
   @Test
   void read_takesABareFractionInFeetForNoDate() {
     assertThatExceptionOfType(RefusedException.class)

@@ -6,6 +6,7 @@ import static sheathwright.figure.Amounts.ft;
 import static sheathwright.figure.Amounts.number;
 import static sheathwright.figure.Amounts.psf;
 import static sheathwright.figure.Amounts.sheets;
+import static sheathwright.figure.Amounts.strengthPsf;
 
 import java.util.stream.Stream;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
@@ -46,6 +47,10 @@ class DimensionRefusalTest {
             "share in plain numbers cannot be compared with span_ft in ft: they do not measure the"
                 + " same thing"),
         refused(
+            () -> LIVE.plus(strengthPsf(30)),
+            "30 psf strength cannot be added to live_psf in psf: they do not measure the same"
+                + " thing"),
+        refused(
             () -> SPAN.plus(psf(20)),
             "20 psf cannot be added to span_ft in ft: they do not measure the same thing"));
   }
@@ -68,6 +73,7 @@ class DimensionRefusalTest {
         refused(
             () -> SHARE.within("deck_area_sf", Units.SQUARE_FOOT, Limits.NONE),
             "share in plain numbers cannot be given in sq ft"),
+        refused(() -> strengthPsf(30).in(Units.PSF), "30 psf strength cannot be given in psf"),
         refused(
             () -> sheets(3).counting(Units.NAIL),
             "3 sheets cannot be counted: only a pure number can"),

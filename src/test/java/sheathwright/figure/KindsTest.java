@@ -31,6 +31,9 @@ class KindsTest {
             + "| Figure.choose(in(1).isAtMost(in(2)), in(1), psf(2))",
         "nailsPerSheet(in(16), in(6), in(12), NO, in(96), in(48))"
             + "| nailsPerSheet(in(16), in(6), NO, in(12), in(96), in(48))",
+        "nailSpacingForUplift(lb(60), allowablePressure(strengthPsf(50)), in(24))"
+            + "| nailSpacingForUplift(lb(60), strengthPsf(50), in(24))",
+        "psf(30).orIfMore(psf(10)) | psf(30).orIfMore(strengthPsf(10))",
         "rafterMaxSpan(HEM_FIR, NO_2, SIZE_2X6, in(16), psf(20), psf(10), SNOW, number(180), NDS2018)"
             + "| rafterMaxSpan(NO_2, HEM_FIR, SIZE_2X6, in(16), psf(20), psf(10), SNOW, number(180), NDS2018)",
       })
@@ -57,6 +60,8 @@ class KindsTest {
         import static sheathwright.figure.Amounts.*;
         import static sheathwright.figure.YesNo.*;
         import static sheathwright.fastening.NailCounts.*;
+        import static sheathwright.fastening.UpliftSpacings.*;
+        import static sheathwright.fastening.WindPressures.*;
         import static sheathwright.framing.Grade.*;
         import static sheathwright.framing.RafterLoad.*;
         import static sheathwright.framing.Rafters.*;

@@ -23,6 +23,7 @@ final class SecondRoad {
   static final Dimension SHEETS = UnitDimension.parse('S');
   static final Dimension NAILS = UnitDimension.parse('N');
   static final Dimension PIECES = UnitDimension.parse('P');
+  static final Dimension STRENGTH = UnitDimension.parse('U');
 
   static final Unit<?> INCH = Units.METRE.multiply(new BigDecimal("0.0254"));
   static final Unit<?> POUND =
@@ -33,6 +34,7 @@ final class SecondRoad {
   private static final Unit<?> SHEET = new BaseUnit<>("sheet", SHEETS);
   private static final Unit<?> NAIL = new BaseUnit<>("nail", NAILS);
   private static final Unit<?> PIECE = new BaseUnit<>("piece", PIECES);
+  private static final Unit<?> AT_STRENGTH = new BaseUnit<>("at strength", STRENGTH);
   private static final Unit<?> FOOT = INCH.multiply(12);
   private static final Unit<?> TON = POUND.multiply(2000);
   private static final Map<String, Unit<?>> BY_SYMBOL = bySymbol();
@@ -60,6 +62,9 @@ final class SecondRoad {
     units.put("lb", POUND);
     units.put("ton", TON);
     units.put("psf", POUND.divide(FOOT.pow(2)));
+    units.put("psf strength", POUND.divide(FOOT.pow(2)).multiply(AT_STRENGTH));
+    units.put("psf/psf strength", AbstractUnit.ONE.divide(AT_STRENGTH));
+    units.put("mph", FOOT.multiply(5280).divide(HOUR)); // NIST SP 811: a mile is 5280 ft
     units.put("psi", POUND.divide(INCH.pow(2)));
     units.put("lb/in", POUND.divide(INCH));
     units.put("lb/ft", POUND.divide(FOOT));

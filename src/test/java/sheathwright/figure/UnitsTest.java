@@ -136,6 +136,7 @@ class UnitsTest {
     powers.put(SecondRoad.SHEETS.toString(), ours.power(Base.SHEET));
     powers.put(SecondRoad.NAILS.toString(), ours.power(Base.NAIL));
     powers.put(SecondRoad.PIECES.toString(), ours.power(Base.PIECE));
+    powers.put(SecondRoad.STRENGTH.toString(), ours.power(Base.STRENGTH));
     powers.values().removeAll(List.of(0));
     return powers;
   }
