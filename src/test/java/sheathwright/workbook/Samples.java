@@ -141,6 +141,7 @@ final class Samples {
         "panel_length_in,gap_in,min_bearing_in\n96,1/8,1/2\n95-7/8,1/8,0.5\n95-7/8,1/8,3/4\n");
     tables.put("joint_bearing", "rafter_center_in,joint_in\n47.25,48\n144.5,144\n96,95-15/16\n");
     DeckSamples.putInto(tables);
+    NailSamples.putInto(tables);
     return tables;
   }
 
