@@ -69,15 +69,9 @@ public final class NailCounts {
       @Column(value = "blocked_edges", preset = "no") OneOf<YesNo> blockedEdges,
       @Column(value = "sheet_length_in", preset = "96") Figure<Length> sheetLength,
       @Column(value = "sheet_width_in", preset = "48") Figure<Length> sheetWidth) {
-    var support =
-        supportSpacing.within(
-            "support_spacing_in", Units.INCH, Limits.between(6, 96, "16, 19.2 and 24 are usual"));
-    var edge =
-        edgeSpacing.within(
-            "edge_spacing_in", Units.INCH, Limits.between(1, 24, "6 is usual, 4 in high wind"));
-    var field =
-        fieldSpacing.within(
-            "field_spacing_in", Units.INCH, Limits.between(1, 24, "12 or 6 are usual"));
+    var support = supportSpacing(supportSpacing);
+    var edge = edgeSpacing(edgeSpacing);
+    var field = fieldSpacing(fieldSpacing);
     var length =
         sheetLength.within(
             "sheet_length_in", Units.INCH, Limits.between(12, 192, "a whole sheet has 96"));
@@ -85,7 +79,7 @@ public final class NailCounts {
         sheetWidth.within(
             "sheet_width_in", Units.INCH, Limits.between(4, 96, "a whole sheet has 48"));
 
-    var line = width.minus(TWO.times(EDGE_DISTANCE)).as("nail_line_in", Units.INCH);
+    var line = line(width);
     var endLine = spaces(line, edge).plus(ONE).as("nails_on_an_end", Units.RATIO);
     var fieldLine = spaces(line, field).plus(ONE).as("nails_on_a_support", Units.RATIO);
     var bays = spaces(length, support).as("bays", Units.RATIO);
@@ -167,7 +161,31 @@ public final class NailCounts {
         .as("nails", Units.NAILS_PER_SHEET, Source.COMMON_PRACTICE);
   }
 
-  private static Figure<Ratio> spaces(Figure<Length> along, Figure<Length> spacing) {
+  /** Center to center of the supports, 6 in to 96 in. */
+  static Figure<Length> supportSpacing(Figure<Length> spacing) {
+    return spacing.within(
+        "support_spacing_in", Units.INCH, Limits.between(6, 96, "16, 19.2 and 24 are usual"));
+  }
+
+  /** Nail to nail on panel edges, 1 in to 24 in. */
+  static Figure<Length> edgeSpacing(Figure<Length> spacing) {
+    return spacing.within(
+        "edge_spacing_in", Units.INCH, Limits.between(1, 24, "6 is usual, 4 in high wind"));
+  }
+
+  /** Nail to nail between panel edges, 1 in to 24 in. */
+  static Figure<Length> fieldSpacing(Figure<Length> spacing) {
+    return spacing.within(
+        "field_spacing_in", Units.INCH, Limits.between(1, 24, "12 or 6 are usual"));
+  }
+
+  /** The line of nails across a piece of this width, 3/8 in short of both edges. */
+  static Figure<Length> line(Figure<Length> width) {
+    return width.minus(TWO.times(EDGE_DISTANCE)).as("nail_line_in", Units.INCH);
+  }
+
+  /** Spaces between nails along a length. */
+  static Figure<Ratio> spaces(Figure<Length> along, Figure<Length> spacing) {
     return along.dividedBy(spacing).in(Units.RATIO).roundedUp();
   }
 }

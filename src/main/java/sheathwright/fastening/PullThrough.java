@@ -45,7 +45,7 @@ public final class PullThrough {
    *
    * @param specificGravity G of the panel that is held down, 0.2 to 0.8
    * @param headDiameter D_H of a round head, 0.1 in to 1 in
-   * @param thickness t of the panel, 0.1 in to 3 in
+   * @param thickness t of the panel, 0.05 in to 3 in
    * @return reference value in pounds for one nail
    * @throws RefusedException if a number lies outside its range
    * @see "NDS 2018 section 12.2.5, numbers from memory"
@@ -61,10 +61,7 @@ public final class PullThrough {
         headDiameter
             .within("head_diameter_in", Units.INCH, Limits.between(0.1, 1, "0.281 is usual"))
             .symbol("D_H");
-    var t =
-        thickness
-            .within("thickness_in", Units.INCH, Limits.between(0.1, 3, "7/16 and 15/32 are usual"))
-            .symbol("t");
+    var t = Adjustments.heldThickness(thickness);
 
     var thin =
         THIN_PANEL

@@ -10,6 +10,7 @@ import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Sheets;
+import sheathwright.figure.Quantity.Speed;
 import sheathwright.figure.Quantity.Stress;
 import sheathwright.figure.Quantity.Time;
 
@@ -58,6 +59,11 @@ public final class Amounts {
     return Figure.of(pounds, Units.POUND);
   }
 
+  /** Miles an hour. */
+  public static Figure<Speed> mph(double milesPerHour) {
+    return Figure.of(milesPerHour, Units.MPH);
+  }
+
   /** Pounds for each sheet. */
   public static Figure<Per<Force, Sheets>> lbPerSheet(double pounds) {
     return Figure.of(pounds, Units.POUNDS_PER_SHEET);
@@ -101,6 +107,16 @@ public final class Amounts {
   /** Dollars for each ton of 2,000 lb. */
   public static Figure<Per<Money, Force>> usdPerTon(double dollars) {
     return Figure.of(dollars, Units.USD_PER_TON);
+  }
+
+  /** Nails. */
+  public static Figure<Nails> nails(double nails) {
+    return Figure.of(nails, Units.NAIL);
+  }
+
+  /** Nails in each pound. */
+  public static Figure<Per<Nails, Force>> nailsPerPound(double nails) {
+    return Figure.of(nails, Units.NAILS_PER_POUND);
   }
 
   /** Hours. */
