@@ -14,12 +14,13 @@ import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 
-/** How many nails a sheet takes. */
+/** How many nails a sheet takes, and how many an old one lacks. */
 public final class NailCounts {
 
   private static final Figure<Ratio> ONE = Figure.of(1, Units.RATIO);
   private static final Figure<Ratio> TWO = Figure.of(2, Units.RATIO);
   private static final Figure<Ratio> NONE = Figure.of(0, Units.RATIO);
+  private static final Figure<Per<Nails, Sheets>> NO_NAILS = Figure.of(0, Units.NAILS_PER_SHEET);
   private static final Figure<Length> EDGE_DISTANCE =
       Figure.constant(
               "edge_distance_in",
@@ -68,15 +69,9 @@ public final class NailCounts {
       @Column(value = "blocked_edges", preset = "no") OneOf<YesNo> blockedEdges,
       @Column(value = "sheet_length_in", preset = "96") Figure<Length> sheetLength,
       @Column(value = "sheet_width_in", preset = "48") Figure<Length> sheetWidth) {
-    var support =
-        supportSpacing.within(
-            "support_spacing_in", Units.INCH, Limits.between(6, 96, "16, 19.2 and 24 are usual"));
-    var edge =
-        edgeSpacing.within(
-            "edge_spacing_in", Units.INCH, Limits.between(1, 24, "6 is usual, 4 in high wind"));
-    var field =
-        fieldSpacing.within(
-            "field_spacing_in", Units.INCH, Limits.between(1, 24, "12 or 6 are usual"));
+    var support = supportSpacing(supportSpacing);
+    var edge = edgeSpacing(edgeSpacing);
+    var field = fieldSpacing(fieldSpacing);
     var length =
         sheetLength.within(
             "sheet_length_in", Units.INCH, Limits.between(12, 192, "a whole sheet has 96"));
@@ -84,7 +79,7 @@ public final class NailCounts {
         sheetWidth.within(
             "sheet_width_in", Units.INCH, Limits.between(4, 96, "a whole sheet has 48"));
 
-    var line = width.minus(TWO.times(EDGE_DISTANCE)).as("nail_line_in", Units.INCH);
+    var line = line(width);
     var endLine = spaces(line, edge).plus(ONE).as("nails_on_an_end", Units.RATIO);
     var fieldLine = spaces(line, field).plus(ONE).as("nails_on_a_support", Units.RATIO);
     var bays = spaces(length, support).as("bays", Units.RATIO);
@@ -110,7 +105,87 @@ public final class NailCounts {
         .as("nails", Units.NAILS_PER_SHEET, Source.COMMON_PRACTICE);
   }
 
-  private static Figure<Ratio> spaces(Figure<Length> along, Figure<Length> spacing) {
+  /**
+   * How many nails to add to a whole sheet that already has some, with or without credit for the
+   * old ones.
+   *
+   * <pre>
+   * nails = nails per sheet − sound nails, but not less than none, if the old ones may count
+   *       = nails per sheet, if they may not
+   * </pre>
+   *
+   * <p>Does not cover where the old nails sit: with credit each is taken to stand where the
+   * schedule wants one, so look at the spacing as well as at the number. Nails that miss the
+   * rafter, have pulled through, are rusted or proud are not sound. Which rule holds is the
+   * building department's to say.
+   *
+   * <pre>{@code
+   * nailsToAdd(nailsPerSheet(24), in(16), in(6), in(12), YES, NO, in(96), in(48)) // 19 nails/sheet
+   * nailsToAdd(nailsPerSheet(33), in(24), in(6), in(6), NO, NO, in(96), in(48)) // 45 nails/sheet
+   * }</pre>
+   *
+   * @param soundNails old nails in the sheet that hold, 0 to 500
+   * @param supportSpacing center to center of the rafters or trusses, 6 in to 96 in
+   * @param edgeSpacing nail to nail along the sheet's edges on framing, 1 in to 24 in
+   * @param fieldSpacing nail to nail on the supports between, 1 in to 24 in
+   * @param credit whether the rule lets old nails count
+   * @param blockedEdges whether the long edges lie on blocking and are nailed to it
+   * @param sheetLength across the supports, 12 in to 192 in
+   * @param sheetWidth along the supports, 4 in to 96 in
+   * @return whole nails to drive into one sheet
+   * @throws RefusedException if a number lies outside its range
+   * @see "common practice, no source: the schedule's count less the sound nails"
+   */
+  @LibraryFunction
+  @Column(value = "nails", unit = "nails/sheet")
+  public static Figure<Per<Nails, Sheets>> nailsToAdd(
+      @Column(value = "sound_nails", unit = "nails/sheet") Figure<Per<Nails, Sheets>> soundNails,
+      @Column("support_spacing_in") Figure<Length> supportSpacing,
+      @Column("edge_spacing_in") Figure<Length> edgeSpacing,
+      @Column("field_spacing_in") Figure<Length> fieldSpacing,
+      @Column("credit") OneOf<YesNo> credit,
+      @Column(value = "blocked_edges", preset = "no") OneOf<YesNo> blockedEdges,
+      @Column(value = "sheet_length_in", preset = "96") Figure<Length> sheetLength,
+      @Column(value = "sheet_width_in", preset = "48") Figure<Length> sheetWidth) {
+    var sound =
+        soundNails.within(
+            "sound_nails",
+            Units.NAILS_PER_SHEET,
+            Limits.whole(0, 500, "counted on an opened sheet; 0 if none holds"));
+    var wanted =
+        nailsPerSheet(
+                supportSpacing, edgeSpacing, fieldSpacing, blockedEdges, sheetLength, sheetWidth)
+            .as("nails_wanted", Units.NAILS_PER_SHEET);
+    var missing = wanted.minus(sound).orIfMore(NO_NAILS).as("nails_missing", Units.NAILS_PER_SHEET);
+    return Figure.choose(credit.choice().argument("credit").is(YesNo.YES), missing, wanted)
+        .as("nails", Units.NAILS_PER_SHEET, Source.COMMON_PRACTICE);
+  }
+
+  /** Center to center of the supports, 6 in to 96 in. */
+  static Figure<Length> supportSpacing(Figure<Length> spacing) {
+    return spacing.within(
+        "support_spacing_in", Units.INCH, Limits.between(6, 96, "16, 19.2 and 24 are usual"));
+  }
+
+  /** Nail to nail on panel edges, 1 in to 24 in. */
+  static Figure<Length> edgeSpacing(Figure<Length> spacing) {
+    return spacing.within(
+        "edge_spacing_in", Units.INCH, Limits.between(1, 24, "6 is usual, 4 in high wind"));
+  }
+
+  /** Nail to nail between panel edges, 1 in to 24 in. */
+  static Figure<Length> fieldSpacing(Figure<Length> spacing) {
+    return spacing.within(
+        "field_spacing_in", Units.INCH, Limits.between(1, 24, "12 or 6 are usual"));
+  }
+
+  /** The line of nails across a piece of this width, 3/8 in short of both edges. */
+  static Figure<Length> line(Figure<Length> width) {
+    return width.minus(TWO.times(EDGE_DISTANCE)).as("nail_line_in", Units.INCH);
+  }
+
+  /** Spaces between nails along a length. */
+  static Figure<Ratio> spaces(Figure<Length> along, Figure<Length> spacing) {
     return along.dividedBy(spacing).in(Units.RATIO).roundedUp();
   }
 }

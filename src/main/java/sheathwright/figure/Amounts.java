@@ -70,6 +70,11 @@ public final class Amounts {
     return Figure.of(pounds, Units.POUND);
   }
 
+  /** Miles an hour. */
+  public static Figure<Speed> mph(double milesPerHour) {
+    return Figure.of(milesPerHour, Units.MPH);
+  }
+
   /** Pounds for each sheet. */
   public static Figure<Per<Force, Sheets>> lbPerSheet(double pounds) {
     return Figure.of(pounds, Units.POUNDS_PER_SHEET);
@@ -113,6 +118,16 @@ public final class Amounts {
   /** Dollars for each ton of 2,000 lb. */
   public static Figure<Per<Money, Force>> usdPerTon(double dollars) {
     return Figure.of(dollars, Units.USD_PER_TON);
+  }
+
+  /** Nails. */
+  public static Figure<Nails> nails(double nails) {
+    return Figure.of(nails, Units.NAIL);
+  }
+
+  /** Nails in each pound. */
+  public static Figure<Per<Nails, Force>> nailsPerPound(double nails) {
+    return Figure.of(nails, Units.NAILS_PER_POUND);
   }
 
   /** Hours. */

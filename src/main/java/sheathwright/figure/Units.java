@@ -94,6 +94,10 @@ public final class Units {
   public static final Unit<Per<Area, Sheets>> SQUARE_FEET_PER_SHEET =
       unit("sq ft/sheet", "sf", 144, AREA.dividedBy(SHEETS), 2);
 
+  public static final Unit<Per<Nails, Force>> NAILS_PER_POUND =
+      unit("nails/lb", "", 1, NAILS.dividedBy(FORCE), 1);
+  public static final Unit<Speed> MPH = unit("mph", "mph", 5280 * 12, LENGTH.dividedBy(TIME), 1);
+
   private static final List<Unit<?>> ALL =
       List.of(
           INCH,
@@ -131,7 +135,9 @@ public final class Units {
           HOURS_PER_SHEET,
           HOURS_PER_PIECE,
           POUNDS_PER_SHEET,
-          SQUARE_FEET_PER_SHEET);
+          SQUARE_FEET_PER_SHEET,
+          NAILS_PER_POUND,
+          MPH);
 
   private Units() {}
 

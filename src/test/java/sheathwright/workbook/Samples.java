@@ -142,6 +142,7 @@ final class Samples {
     tables.put("joint_bearing", "rafter_center_in,joint_in\n47.25,48\n144.5,144\n96,95-15/16\n");
     DeckSamples.putInto(tables);
     WindSamples.putInto(tables);
+    NailSamples.putInto(tables);
     return tables;
   }
 
