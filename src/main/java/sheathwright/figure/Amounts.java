@@ -70,11 +70,6 @@ public final class Amounts {
     return Figure.of(pounds, Units.POUND);
   }
 
-  /** Miles an hour. */
-  public static Figure<Speed> mph(double milesPerHour) {
-    return Figure.of(milesPerHour, Units.MPH);
-  }
-
   /** Pounds for each sheet. */
   public static Figure<Per<Force, Sheets>> lbPerSheet(double pounds) {
     return Figure.of(pounds, Units.POUNDS_PER_SHEET);

@@ -48,9 +48,6 @@ public interface Quantity {
   /** Hours of labour. */
   interface Time extends Quantity {}
 
-  /** Wind, in miles an hour. */
-  interface Speed extends Quantity {}
-
   /** Dollars. */
   interface Money extends Quantity {}
 

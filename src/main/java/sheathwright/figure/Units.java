@@ -54,7 +54,6 @@ public final class Units {
           "psf strength", "psf", Factor.oneIn(144), FORCE.dividedBy(AREA).times(STRENGTH), 2);
   public static final Unit<AllowableShare> ALLOWABLE_PER_STRENGTH =
       unit("psf/psf strength", "", 1, Dimension.NONE.dividedBy(STRENGTH), 2);
-  public static final Unit<Speed> MPH = unit("mph", "mph", 63_360, LENGTH.dividedBy(TIME), 0);
   public static final Unit<Stress> PSI = unit("psi", "psi", 1, FORCE.dividedBy(AREA), 1);
   public static final Unit<LineForce> POUND_PER_INCH =
       unit("lb/in", "lb_per_in", 1, FORCE.dividedBy(LENGTH), 2);
@@ -136,8 +135,7 @@ public final class Units {
           HOURS_PER_PIECE,
           POUNDS_PER_SHEET,
           SQUARE_FEET_PER_SHEET,
-          NAILS_PER_POUND,
-          MPH);
+          NAILS_PER_POUND);
 
   private Units() {}
 

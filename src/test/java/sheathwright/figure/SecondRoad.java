@@ -83,7 +83,6 @@ final class SecondRoad {
     units.put("$/h", DOLLAR.divide(HOUR));
     units.put("$/ton", DOLLAR.divide(TON));
     units.put("nails/lb", NAIL.divide(POUND));
-    units.put("mph", FOOT.multiply(5280).divide(HOUR));
     units.put("nails/sheet", NAIL.divide(SHEET));
     units.put("nails/piece", NAIL.divide(PIECE));
     units.put("h/sheet", HOUR.divide(SHEET));
