@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import sheathwright.fastening.MakerRequirement;
 import sheathwright.fastening.NailCounts;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
@@ -77,6 +78,7 @@ public final class Estimate {
   private final Choice<?> verdict;
   private final QuoteLines quote;
   private final Roll order;
+  private final Roll maker;
 
   /**
    * Works a job out.
@@ -108,6 +110,7 @@ public final class Estimate {
     verdict = rafterCheck == null ? null : RafterWork.verdict(rafterCheck);
     quote = new QuoteLines(job, this);
     order = OrderLines.of(job, this);
+    maker = job.maker().isEmpty() ? null : MakerRequirement.roll(job.maker());
     refuseWhatHasNoValue();
   }
 
@@ -219,6 +222,12 @@ public final class Estimate {
                   .plus(levelling.shims())
                   .isAtMost(Figure.of(levelling.readings().rows().size(), Units.PIECE))));
     }
+    if (maker != null) {
+      ties.add(
+          new Tie(
+              "Everything that the covering's maker asks for is met",
+              MakerRequirement.unmet(maker).isAtMost(Figure.of(0, Units.RATIO))));
+    }
     if (rafterCheck != null) {
       ties.add(
           new Tie(
@@ -230,6 +239,11 @@ public final class Estimate {
 
   public Job job() {
     return job;
+  }
+
+  /** What the covering's maker asks of the deck against what is there, if the job says so. */
+  public Optional<Roll> maker() {
+    return Optional.ofNullable(maker);
   }
 
   /** The planes as they are laid, what was found on them, and what is cut out. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import sheathwright.fastening.MakerRequirement;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
@@ -26,6 +27,7 @@ public final class Job {
   private final Map<String, Input> prices;
   private final Map<String, Input> rates;
   private final List<Map<String, Traced>> planes;
+  private final List<MakerRequirement> maker;
   private final Map<String, List<Map<String, Traced>>> onPlanes = new LinkedHashMap<>();
 
   private Job(JobTables tables) {
@@ -64,6 +66,13 @@ public final class Job {
             "",
             "",
             List.of(new Group(JobTables.RATES, true), new Group(JobTables.SISTER_RATES, levels)));
+    maker =
+        tables.has("maker")
+            ? MakerTable.read(
+                reader,
+                tables.file("maker"),
+                reader.rows(tables.file("maker"), "maker", MakerTable.FIELDS))
+            : List.of();
     once(reader, tables.file("planes"), planes, "plane");
     measured(reader, tables.file("planes"));
     once(reader, tables.file("marks"), marks(), "mark");
@@ -223,6 +232,11 @@ public final class Job {
 
   List<Map<String, Traced>> marks() {
     return onPlanes.get("marks");
+  }
+
+  /** What the covering's maker asks of the deck. */
+  List<MakerRequirement> maker() {
+    return maker;
   }
 
   /** The facts of the job, labelled, in the order in which the tables ask for them. */

@@ -20,7 +20,7 @@ import sheathwright.sheathing.StripRule;
  * The tables of one job, as they lie in a folder, and what each may hold.
  *
  * @param files by table name: {@code job}, {@code planes}, {@code openings}, {@code rafters},
- *     {@code marks}, {@code readings}, {@code prices}, {@code rates}
+ *     {@code marks}, {@code readings}, {@code maker}, {@code prices}, {@code rates}
  */
 public record JobTables(Map<String, CsvFile> files) {
 
@@ -148,8 +148,10 @@ public record JobTables(Map<String, CsvFile> files) {
           Field.number("shim_h", "Shimmed rafter", Units.HOURS_PER_PIECE, 0, 40));
 
   private static final List<String> NAMES =
-      List.of("job", "planes", "openings", "rafters", "marks", "readings", "prices", "rates");
-  private static final List<String> OPTIONAL = List.of("openings", "rafters", "marks", "readings");
+      List.of(
+          "job", "planes", "openings", "rafters", "marks", "readings", "maker", "prices", "rates");
+  private static final List<String> OPTIONAL =
+      List.of("openings", "rafters", "marks", "readings", "maker");
 
   /**
    * Reads the tables in a folder.

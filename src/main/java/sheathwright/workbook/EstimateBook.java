@@ -50,6 +50,7 @@ public final class EstimateBook {
     Tab buy = Sections.tab(book, "What to buy", subtitle);
     Tab costs = Sections.tab(book, "What it costs", subtitle);
     Tab proof = Sections.tab(book, "Proof", subtitle);
+    Sections.maker(book, estimate, subtitle);
     Tab working = Sections.workingTab(book, subtitle);
     Tab tables = Sections.tablesTab(book, subtitle);
     Tab check = Sections.tab(book, "Self-check", subtitle);

@@ -136,6 +136,31 @@ final class Sections {
     cautions(tab);
   }
 
+  /** What the covering's maker asks for, on a tab of its own, if the job says so. */
+  static void maker(Book book, Estimate estimate, String subtitle) {
+    estimate
+        .maker()
+        .ifPresent(
+            roll -> {
+              Tab tab = titled(book.tab("The maker", 31, 7, 10, 11, 11, 8, 8, 22), subtitle);
+              tab.heading("What the covering's maker asks of the deck");
+              tab.note(
+                  "Filled from the maker's own engineering. A warranty rests on it, and it goes before what is common.");
+              tab.list(
+                  roll,
+                  List.of(
+                      "Requirement",
+                      "Unit",
+                      "Sense",
+                      "Required",
+                      "Found",
+                      "Met",
+                      "Unmet",
+                      "Evidence"),
+                  units(null, null, null, Units.RATIO, Units.RATIO, null, Units.RATIO, null));
+            });
+  }
+
   static void cautions(Tab tab) {
     tab.heading("On the roof");
     Cautions.ON_THE_ROOF.forEach(tab::paragraph);
