@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Solution;
@@ -37,6 +38,7 @@ public final class Deck {
   private final Job job;
   private final List<Part> parts;
   private final DeckLayout layout;
+  private final Figure<Nails> nails;
 
   /**
    * One plane.
@@ -52,7 +54,9 @@ public final class Deck {
   Deck(Job job) {
     this.job = job;
     this.parts = job.planes().stream().map(this::part).toList();
-    this.layout = Layouts.together(parts.stream().map(Part::courses).toList());
+    List<CourseLayout> planes = parts.stream().map(Part::courses).toList();
+    this.layout = Layouts.together(planes);
+    this.nails = DeckNails.of(job, planes);
   }
 
   /** The planes, in the order of the table. */
@@ -105,7 +109,13 @@ public final class Deck {
           .ifPresent(solutions::add);
     }
     Solution.behind(layout.sheets()).ifPresent(solutions::add);
+    Solution.behind(nails).ifPresent(solutions::add);
     return solutions;
+  }
+
+  /** The nails of all those sheets. */
+  public Figure<Nails> nails() {
+    return nails;
   }
 
   private Part part(Map<String, Traced> row) {
