@@ -3,8 +3,9 @@
  * rows.
  *
  * <p>Sources: NDS 2018 and 1997 supplements, southern pine values before June 2013, PS 20, IRC 2021
- * panel spans, panel makers' weights. Each file begins with its caption, source, mark and units,
- * and every deviation from print. Does not cover machine-graded lumber, timbers, or any table that
- * a code prints of computed results: those are computed here and only tested against print.
+ * panel spans, panel makers' weights, NDS 2018 gravities, fastener sizes and factors, IRC, IBC and
+ * FBC-Residential roof nailing. Each file begins with its caption, source, mark and units, and
+ * every deviation from print. Does not cover machine-graded lumber, timbers, or any table that a
+ * code prints of computed results: those are computed here and only tested against print.
  */
 package sheathwright.published;
