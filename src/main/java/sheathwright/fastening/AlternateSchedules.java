@@ -24,9 +24,7 @@ public final class AlternateSchedules {
           "irc/2015-2024/roof-alternates.csv", "roof_alternates", "IRC alternate fasteners", 3);
   private static final Source SOURCE = TABLE.source();
   private static final Figure<Ratio> ONE = Figure.of(1, Units.RATIO);
-  private static final Figure<Length> NEAR =
-      Figure.constant("near_enough_in", 1.0 / 128, Units.INCH, Source.COMMON_PRACTICE)
-          .symbol("1/128 in");
+  private static final Figure<Length> NEAR = NailingRow.NEAR;
   private static final Figure<Length> HALF = inch("half_panel_in", 0.5, "1/2 in");
   private static final Figure<Length> LEAST = inch("least_panel_in", 0.375, "3/8 in");
   private static final Figure<Length> FROM_19_32 = inch("second_from_in", 0.59375, "19/32 in");

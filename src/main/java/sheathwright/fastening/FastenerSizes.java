@@ -24,9 +24,9 @@ public final class FastenerSizes {
   private static final Figure<Length> THIN =
       Figure.constant("thin_shank_in", 0.142, Units.INCH, YIELD).symbol("0.142 in");
   private static final Figure<Stress> THIN_YIELD =
-      Figure.constant("thin_shank_yield_psi", 100_000, Units.PSI, YIELD);
+      Figure.constant("thin_shank_yield_psi", 100_000, Units.PSI, YIELD).symbol("100000 psi");
   private static final Figure<Stress> THICK_YIELD =
-      Figure.constant("thick_shank_yield_psi", 90_000, Units.PSI, YIELD);
+      Figure.constant("thick_shank_yield_psi", 90_000, Units.PSI, YIELD).symbol("90000 psi");
 
   private FastenerSizes() {}
 

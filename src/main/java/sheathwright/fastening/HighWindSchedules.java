@@ -49,7 +49,7 @@ public final class HighWindSchedules {
   private HighWindSchedules() {}
 
   private static Figure<Length> inch(String name, double inches) {
-    return Figure.constant(name, inches, Units.INCH, SOURCE);
+    return Figure.constant(name, inches, Units.INCH, SOURCE).symbol((int) inches + " in");
   }
 
   /**

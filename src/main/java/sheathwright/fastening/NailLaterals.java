@@ -17,7 +17,7 @@ public final class NailLaterals {
   private static final Source REDUCTION = Nds.COPIED.at("Table 12.3.1B");
   private static final Source PENETRATION = Nds.COPIED.at("12.1.6");
   private static final Figure<Stress> BEARING_STRENGTH =
-      Figure.constant("bearing_strength_psi", 16_600, Units.PSI, BEARING);
+      Figure.constant("bearing_strength_psi", 16_600, Units.PSI, BEARING).symbol("16600 psi");
   private static final Figure<Ratio> BEARING_EXPONENT =
       Nds.number("bearing_exponent", 1.84, "1.84", BEARING);
   private static final Figure<Stress> PRINTED_STEP =

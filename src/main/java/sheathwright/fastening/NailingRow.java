@@ -36,9 +36,12 @@ final class NailingRow {
   private static final Figure<Speed> ONE_MPH = Figure.of(1, Units.MPH);
   private static final Figure<Speed> NO_FOOTNOTE =
       Figure.constant("no_footnote_mph", 999, Units.MPH, SOURCE).symbol("999 mph");
-  private static final Figure<Length> NEAR =
+
+  /** How near a thickness must come to a printed one. */
+  static final Figure<Length> NEAR =
       Figure.constant("near_enough_in", 1.0 / 128, Units.INCH, Source.COMMON_PRACTICE)
           .symbol("1/128 in");
+
   private static final Figure<Length> THIN_MOST =
       Figure.constant("thin_most_in", 0.5, Units.INCH, SOURCE).symbol("1/2 in");
   private static final Figure<Length> OLD_MIDDLE_MOST =

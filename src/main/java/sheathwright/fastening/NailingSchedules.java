@@ -45,9 +45,9 @@ public final class NailingSchedules {
    *
    * <p>Does not cover design for uplift, which can ask for more (see the uplift functions), changes
    * that a state or town has made, high-wind regions outside the code's tables, staples (see {@code
-   * alternate_schedule}), or boards. Exposure D is printed in the IRC of 2015 and 2018 only. The
-   * IRC of 2018 prints nothing from 140 mph, nor does the IBC since 2021. Screening only: local
-   * code and a licensed engineer decide.
+   * alternate_schedule}), or boards. The IRC of 2015 and 2018 prints one wind for every exposure,
+   * later editions print exposures B and C only. The IRC of 2018 prints nothing from 140 mph, nor
+   * does the IBC since 2021. Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
    * nailingSchedule(IRC_2018, in("7/16"), NAIL_8D_COMMON, mph(115), EXPOSURE_B, in(24), number(0.42)).field() // 12 in

@@ -20,9 +20,9 @@ public final class PullThrough {
   private static final Figure<Ratio> THICK =
       Nds.number("thick_panel_in_head_diameters", 2.5, "2.5", SOURCE);
   private static final Figure<Stress> THIN_PANEL =
-      Figure.constant("thin_panel_pull_through_psi", 690, Units.PSI, SOURCE);
+      Figure.constant("thin_panel_pull_through_psi", 690, Units.PSI, SOURCE).symbol("690 psi");
   private static final Figure<Stress> THICK_PANEL =
-      Figure.constant("thick_panel_pull_through_psi", 1725, Units.PSI, SOURCE);
+      Figure.constant("thick_panel_pull_through_psi", 1725, Units.PSI, SOURCE).symbol("1725 psi");
 
   private PullThrough() {}
 

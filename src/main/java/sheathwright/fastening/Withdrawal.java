@@ -25,7 +25,8 @@ public final class Withdrawal {
   private static final Figure<Stress> RING_PSI = psi("ring_nail_psi", 1800, OTHER_NAIL);
   private static final Figure<Stress> WOOD_SCREW_PSI = psi("wood_screw_psi", 2850, WOOD_SCREW);
   private static final Figure<LineForce> LAG_SCREW_CONSTANT =
-      Figure.constant("lag_screw_lb_per_in", 1800, Units.POUND_PER_INCH, LAG_SCREW);
+      Figure.constant("lag_screw_lb_per_in", 1800, Units.POUND_PER_INCH, LAG_SCREW)
+          .symbol("1800 lb/in");
   private static final Figure<Length> INCH = Figure.of(1, Units.INCH);
   private static final Figure<Ratio> SMOOTH_EXPONENT =
       Nds.number("smooth_nail_exponent", 2.5, "2.5", SMOOTH_NAIL);
@@ -39,7 +40,7 @@ public final class Withdrawal {
   private Withdrawal() {}
 
   private static Figure<Stress> psi(String name, double number, Source source) {
-    return Figure.constant(name, number, Units.PSI, source);
+    return Figure.constant(name, number, Units.PSI, source).symbol((int) number + " psi");
   }
 
   /**

@@ -1,8 +1,12 @@
 /**
- * Nails: how many a sheet takes. Wind: how hard it pulls at a roof, and what holds against it.
+ * Nails and screws: how many a sheet, a piece or an old deck takes, what each holds, and the codes'
+ * schedules. Wind: how hard it pulls at a roof, and what holds against it.
  *
- * <p>Sources: the spacings are the user's, from the adopted code or the approved plan; the count is
- * arithmetic on them. Does not cover which schedule applies, nor what a nail holds.
+ * <p>Sources: NDS 2018, chapters 11 and 12; IRC, IBC and FBC-Residential roof nailing by edition,
+ * read on code pages; panel makers' tests. What is from memory says so where it is used: ring-shank
+ * and stainless withdrawal, head pull-through, most moisture and temperature factors, most heads.
+ * Counts are arithmetic on the spacing. Does not cover staples' strength, or fasteners whose maker
+ * states their values. Local code and a licensed engineer decide.
  *
  * <p>Wind by ASCE 7-10, 7-16 and 7-22, through the pressures and factors that residential codes
  * print. A pressure at strength level is another quantity than one at allowable level, and only the

@@ -14,7 +14,10 @@ import sheathwright.roof.Region;
 import sheathwright.sheathing.CourseLayout;
 import sheathwright.sheathing.Sheet;
 
-/** The nails of new sheets on a whole deck, counted sheet by sheet on its layout: where two share a rafter, both have a row. */
+/**
+ * The nails of new sheets on a whole deck, counted sheet by sheet on its layout: where two share a
+ * rafter, both have a row.
+ */
 final class DeckNails {
 
   private static final Source COUNTED = Source.derived("counted on the layout, sheet by sheet");

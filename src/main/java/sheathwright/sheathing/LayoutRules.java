@@ -128,7 +128,7 @@ public record LayoutRules(
   }
 
   /** Every rule that a layout depends on. */
-  List<Solution.Input> given() {
+  public List<Solution.Input> given() {
     return List.of(
         new Solution.Input("first joint", origin),
         new Solution.Input("stagger", stagger),

@@ -168,7 +168,10 @@ final class DeckPages {
     tab.entry("Sheets, by the layout", layout.sheets(), "what is cut off is used again");
     tab.entry("Not fewer than", layout.atLeast(), "for this layout");
     tab.entry("Laid uncut", layout.whole(), "");
-    tab.entry("Nails, sheet by sheet", estimate.deck().nails(), "a row for each sheet that shares a rafter");
+    tab.entry(
+        "Nails, sheet by sheet",
+        estimate.deck().nails(),
+        "a row for each sheet that shares a rafter");
     tab.entry("Saw cuts", layout.cuts(), "");
     tab.entry(
         "Joints that miss their support",

@@ -134,7 +134,7 @@ class SessionTest {
 
   @Test
   void helpRanks_andShowsAnExampleEach() {
-    assertThat(answer("help(\"nail\")"))
+    assertThat(answer("help(\"nails per sheet\")"))
         .startsWith("nails_per_sheet")
         .contains("nailsPerSheet(in(16), in(6), in(12), NO, in(96), in(48)) // 43 nails/sheet");
   }
