@@ -41,7 +41,7 @@ public final class StickBenchmark {
 
   /** One small list, so that neither side pays for loading and compiling. */
   private static void warmUp(StickList list) {
-    StickCutting.plan(list.order(), StickPatience.seconds(SECONDS));
+    StickCutting.plan(list.order(), TestPatience.seconds(SECONDS));
     StickArcFlow.solve(list.order(), SECONDS);
     say("Both were warmed up with the list %s.", list);
   }
@@ -57,7 +57,7 @@ public final class StickBenchmark {
     double widest = 0;
     for (StickList list : lists) {
       long start = System.nanoTime();
-      StickPlan plan = StickCutting.plan(list.order(), StickPatience.seconds(SECONDS));
+      StickPlan plan = StickCutting.plan(list.order(), TestPatience.seconds(SECONDS));
       ours.add((System.nanoTime() - start) / 1e9);
       start = System.nanoTime();
       StickArcFlow.Found found = StickArcFlow.solve(list.order(), SECONDS);
@@ -97,7 +97,7 @@ public final class StickBenchmark {
     int provenOfOpen = 0;
     for (StickList list : lists) {
       long start = System.nanoTime();
-      StickPlan plan = StickCutting.plan(list.order(), StickPatience.seconds(SECONDS));
+      StickPlan plan = StickCutting.plan(list.order(), TestPatience.seconds(SECONDS));
       seconds.add((System.nanoTime() - start) / 1e9);
       boolean isKnown = list.lower() == list.best();
       known += isKnown ? 1 : 0;

@@ -9,25 +9,23 @@ import sheathwright.figure.RefusedException;
 /** A function over a whole table, which no line of it can answer alone. */
 public enum Solver {
   /** Pieces out of sheets. */
-  CUT_SHEETS("pieces out of the fewest sheets", SheetCutter.PRESETS) {
+  CUT_SHEETS(SheetCutter.PRESETS) {
     @Override
     SolvedTable solved(CsvFile file, SolverOptions options, Patience patience) {
       return SheetCutter.cut(file, options, patience);
     }
   },
   /** Pieces out of sticks. */
-  CUT_STOCK("pieces out of the cheapest sticks", StickCutter.PRESETS) {
+  CUT_STOCK(StickCutter.PRESETS) {
     @Override
     SolvedTable solved(CsvFile file, SolverOptions options, Patience patience) {
       return StickCutter.cut(file, options, patience);
     }
   };
 
-  private final String purpose;
   private final Map<String, String> presets;
 
-  Solver(String purpose, Map<String, String> presets) {
-    this.purpose = purpose;
+  Solver(Map<String, String> presets) {
     this.presets = presets;
   }
 
@@ -50,16 +48,6 @@ public enum Solver {
   /** Its name as it is typed. */
   public String word() {
     return name().toLowerCase(java.util.Locale.ROOT);
-  }
-
-  /** What it finds. */
-  public String purpose() {
-    return purpose;
-  }
-
-  /** Its options with what each is when it is not typed. */
-  public Map<String, String> presets() {
-    return presets;
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import sheathwright.fastening.ZoneMap;
 import sheathwright.figure.Check;
 import sheathwright.figure.Figure;
 import sheathwright.figure.RefusedException;
@@ -32,6 +33,9 @@ final class Bars {
     if (result instanceof CourseLayout plane) {
       return DeckChart.of(plane);
     }
+    if (result instanceof ZoneMap zones) {
+      return ZoneChart.of(zones);
+    }
     if (result instanceof PatchPlan patches) {
       return DeckChart.of(patches);
     }
@@ -43,7 +47,7 @@ final class Bars {
       return ofFigures(many);
     }
     throw new RefusedException(
-        "there is no picture of this yet; show draws a check, a function's checks, a list of figures, a layout or patches");
+        "there is no picture of this yet; show draws a check, a function's checks, a list of figures, a layout, patches or wind zones");
   }
 
   private static List<Check> checks(Object result) {

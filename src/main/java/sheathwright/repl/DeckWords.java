@@ -40,7 +40,10 @@ final class DeckWords {
               "bad wood: along, up, width, height"),
           new Entry("Mark.cell(\"m2\", SOFT, rafters, 3, 2)", "bad wood in one bay of one course"),
           new Entry("patches(south, rafters, mark1, mark2)", "what is cut out and put in new"),
-          new Entry("show(deck)", "a map of a layout or of patches"));
+          new Entry(
+              "ZoneMap.of(south, pitch(6), GABLE, ASCE7_16, zoneWidth(ft(30), ft(18)))",
+              "the wind zones of a plane"),
+          new Entry("show(deck)", "a map of a layout, of patches or of wind zones"));
 
   private DeckWords() {}
 

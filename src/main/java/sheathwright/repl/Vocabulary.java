@@ -40,7 +40,8 @@ final class Vocabulary {
           "java.util.*",
           "sheathwright.figure.*",
           "sheathwright.roof.*",
-          "sheathwright.sheathing.*");
+          "sheathwright.sheathing.*",
+          "sheathwright.fastening.*");
 
   Vocabulary() {
     taken.add(AMOUNTS);

@@ -101,17 +101,6 @@ public final class Supports {
     return measured == null;
   }
 
-  /** Inches between two of them: the one spacing, or the usual one of those measured. */
-  public double usualSpacing() {
-    if (isRegular()) {
-      return spacing;
-    }
-    double[] bays = new double[measured.length - 1];
-    Arrays.setAll(bays, bay -> measured[bay + 1] - measured[bay]);
-    Arrays.sort(bays);
-    return bays[bays.length / 2];
-  }
-
   /** Centers from the one place to the other, both included, in inches from the left. */
   public List<Double> between(double from, double to) {
     if (!isRegular()) {

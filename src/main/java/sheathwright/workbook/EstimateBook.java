@@ -43,29 +43,17 @@ public final class EstimateBook {
 
   private byte[] written() {
     String subtitle = job.text("job_name").plain() + " · estimate, for the office only";
-    Tab front = Sections.tab(book, "Read me first", subtitle);
-    Tab known = Sections.tab(book, "What we know", subtitle);
-    Tab found = Sections.foundTab(book, subtitle);
-    Tab work = Sections.tab(book, "What to do", subtitle);
-    Tab buy = Sections.tab(book, "What to buy", subtitle);
-    Tab costs = Sections.tab(book, "What it costs", subtitle);
-    Tab proof = Sections.tab(book, "Proof", subtitle);
-    Sections.maker(book, estimate, subtitle);
-    Tab working = Sections.workingTab(book, subtitle);
-    Tab tables = Sections.tablesTab(book, subtitle);
-    Tab check = Sections.tab(book, "Self-check", subtitle);
-
-    known(known);
-    book.draws(estimate.deck().solutions());
-    DeckPages.found(found, estimate);
-    DeckPages.work(work, estimate);
-    buy(buy);
-    costs(costs);
-    Sections.proof(proof, estimate);
-    selfcheck.write(check, headlines());
-    front(front);
+    JobTabs tabs = JobTabs.of(book, estimate, subtitle);
+    known(tabs.known());
+    DeckPages.found(tabs.found(), estimate);
+    DeckPages.work(tabs.work(), estimate);
+    buy(tabs.buy());
+    costs(tabs.costs());
+    Sections.proof(tabs.proof(), estimate);
+    selfcheck.write(tabs.check(), headlines());
+    front(tabs.front());
     Sections.titles(book, selfcheck);
-    return book.finished(working, tables);
+    return book.finished(tabs.working(), tabs.tables());
   }
 
   private List<Figure<Money>> headlines() {
@@ -97,7 +85,7 @@ public final class EstimateBook {
         "Straw-coloured cells with a frame are inputs: change them and everything follows. All other cells are formulas or"
             + " text and are locked, without a password, against slips only.");
     tab.paragraph(
-        "What we know holds the inputs; What to buy and What it costs the answers; Proof the checks that an inspector asks"
+        "What we know and What we found hold the inputs; What to do, What to buy and What it costs the answers; Proof the checks that an inspector asks"
             + " for; Working every step with its source; Tables the published values; Self-check whether it all still ties.");
     tab.paragraph(
         "This file holds costs, overhead and margin. The homeowner gets quote.xlsx, which holds none of them.");

@@ -59,29 +59,17 @@ public final class QuoteBook {
 
   private byte[] written() {
     String subtitle = job.text("job_name").plain() + " · quote " + job.text("quote_number").plain();
-    Tab front = Sections.tab(book, "Read me first", subtitle);
-    Tab known = Sections.tab(book, "What we know", subtitle);
-    Tab found = Sections.foundTab(book, subtitle);
-    Tab work = Sections.tab(book, "What to do", subtitle);
-    Tab buy = Sections.tab(book, "What to buy", subtitle);
-    Tab costs = Sections.tab(book, "What it costs", subtitle);
-    Tab proof = Sections.tab(book, "Proof", subtitle);
-    Sections.maker(book, estimate, subtitle);
-    Tab working = Sections.workingTab(book, subtitle);
-    Tab tables = Sections.tablesTab(book, subtitle);
-    Tab check = Sections.tab(book, "Self-check", subtitle);
-
-    known(known);
-    book.draws(estimate.deck().solutions());
-    DeckPages.found(found, estimate);
-    DeckPages.work(work, estimate);
-    buy(buy);
-    Listing lines = costs(costs);
-    Sections.proof(proof, estimate);
-    selfcheck.write(check, List.of(quote.total(), quote.worstCase()));
-    front(front, lines);
+    JobTabs tabs = JobTabs.of(book, estimate, subtitle);
+    known(tabs.known());
+    DeckPages.found(tabs.found(), estimate);
+    DeckPages.work(tabs.work(), estimate);
+    buy(tabs.buy());
+    Listing lines = costs(tabs.costs());
+    Sections.proof(tabs.proof(), estimate);
+    selfcheck.write(tabs.check(), List.of(quote.total(), quote.worstCase()));
+    front(tabs.front(), lines);
     Sections.titles(book, selfcheck);
-    return book.finished(working, tables);
+    return book.finished(tabs.working(), tabs.tables());
   }
 
   private void front(Tab tab, Listing lines) {

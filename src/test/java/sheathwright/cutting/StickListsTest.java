@@ -81,7 +81,7 @@ class StickListsTest {
     List<StickList> lists = StickList.published(instances(), set);
     assertThat(lists).isNotEmpty();
     for (StickList list : lists) {
-      StickPlan plan = StickCutting.plan(list.order(), StickPatience.seconds(SECONDS));
+      StickPlan plan = StickCutting.plan(list.order(), TestPatience.seconds(SECONDS));
       assertThat(plan.cost()).as(list.name()).isBetween(list.lower(), list.best());
       assertThat(plan.atLeast()).as(list.name()).isBetween(list.lower(), list.best());
     }
@@ -91,7 +91,7 @@ class StickListsTest {
   @Test
   void plan_isNeverWrongOnTheHardSet() {
     for (StickList list : StickList.published(instances(), "hard28")) {
-      StickPlan plan = StickCutting.plan(list.order(), StickPatience.seconds(1));
+      StickPlan plan = StickCutting.plan(list.order(), TestPatience.seconds(1));
       assertThat(plan.cost()).as(list.name()).isBetween(list.lower(), list.best() + 1);
       assertThat(plan.atLeast()).as(list.name()).isLessThanOrEqualTo(list.best());
     }

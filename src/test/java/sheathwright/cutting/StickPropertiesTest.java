@@ -124,7 +124,7 @@ class StickPropertiesTest {
       pieces.add(new StickPiece(3_000_000 + random.nextInt(9_000_000), 1));
     }
     StickPlan plan =
-        StickCutting.plan(new StickOrder(stock, pieces, 20_833, 0), StickPatience.seconds(2));
+        StickCutting.plan(new StickOrder(stock, pieces, 20_833, 0), TestPatience.seconds(2));
     double material = pieces.stream().mapToLong(StickPiece::length).sum() / 16e6 * 798;
     assertThat((double) plan.atLeast()).isGreaterThan(material);
     assertThat((double) plan.cost()).isLessThan(1.02 * plan.atLeast());

@@ -1,6 +1,6 @@
 package sheathwright.cutting;
 
-/** Patience by the clock, for tests that must end in time. */
+/** Patience by the clock, for tests and benchmarks that must end in time. */
 final class TestPatience {
 
   private TestPatience() {}

@@ -158,6 +158,5 @@ class PlanesTest {
     Supports measured = Supports.at(in(47.25), in(0), in(24.5));
     assertThat(measured.between(20, 50)).containsExactly(24.5, 47.25);
     assertThat(measured.nearest(30)).isEqualTo(24.5);
-    assertThat(measured.usualSpacing()).isEqualTo(24.5);
   }
 }
