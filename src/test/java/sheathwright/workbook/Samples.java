@@ -31,8 +31,18 @@ final class Samples {
 
   private Samples() {}
 
-  /** Workbooks by name. They are also left in a folder for engines that read files. */
-  static Map<String, byte[]> all() {
+  private static Map<String, byte[]> all;
+
+  /** Workbooks by name, made once. They are also left in a folder for engines that read files. */
+  static synchronized Map<String, byte[]> all() {
+    if (all == null) {
+      all = made();
+    }
+    return all;
+  }
+
+  /** The same, made anew. */
+  static Map<String, byte[]> made() {
     Map<String, byte[]> books = new LinkedHashMap<>();
     for (String job : JOBS) {
       Estimate estimate = new Estimate(Job.of(tables(job)));

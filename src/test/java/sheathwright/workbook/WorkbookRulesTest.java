@@ -52,6 +52,7 @@ class WorkbookRulesTest {
       Set.of("0", "1", "2", "12", "100", "144", "2000", "14400");
 
   private static Map<String, byte[]> books;
+  private static Map<String, byte[]> again;
 
   static Iterable<String> names() {
     books = Samples.all();
@@ -171,7 +172,8 @@ class WorkbookRulesTest {
   @ParameterizedTest
   @MethodSource("names")
   void theSameInput_givesTheSameBytes(String name) {
-    assertThat(Samples.all().get(name)).isEqualTo(books.get(name));
+    again = again == null ? Samples.made() : again;
+    assertThat(again.get(name)).isEqualTo(books.get(name));
   }
 
   private static boolean hasValidation(XSSFSheet sheet, Place place) {
