@@ -39,7 +39,7 @@ final class MakerTable {
     List<MakerRequirement> requirements = new ArrayList<>();
     for (int i = 0; i < rows.size(); i++) {
       Map<String, Traced> row = rows.get(i);
-      if (row.size() == FIELDS.size()) {
+      if (row.size() == FIELDS.size() && !row.containsValue(null)) {
         CsvFile.Line line = file.lines().get(i);
         Unit<?> unit = ((MakerUnit) ((Choice<?>) row.get("unit")).value()).unit();
         Figure<?> required = number(reader, file, line, row, "required", unit);

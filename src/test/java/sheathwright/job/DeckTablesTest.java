@@ -1,0 +1,89 @@
+package sheathwright.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import sheathwright.figure.YesNo;
+
+/** A small job with openings, measured rafters, marks, and what the covering's maker asks for. */
+class DeckTablesTest {
+
+  private static final String MAKER = "requirement,unit,sense,required,found,evidence\n";
+  private static final String MARKS = "mark,plane,finding,along_in,up_in,width_in,height_in\n";
+  private static final String OPENINGS = "plane,along_ft,up_ft,width_ft,height_ft\n";
+
+  /** By hand: 20 by 12 and 20 by 12 ft 1/2 in less an opening of 3 by 2 ft. */
+  @Test
+  void anOpening_isTakenOffTheDeck() {
+    Estimate estimate =
+        new Estimate(JobText.small().withTable("openings", OPENINGS + "front,4,4,3,2\n").job());
+    assertThat(estimate.deckArea().value())
+        .isCloseTo(20 * 12 + 20 * (12 + 0.5 / 12) - 6, within(1e-9));
+  }
+
+  /** By hand: an L of 10 by 8 ft less 4 by 3. */
+  @Test
+  void aPlaneOfCorners_hasTheAreaOfItsOutline() {
+    JobText job =
+        JobText.small()
+            .withTable(
+                "planes",
+                "plane,eave_ft,slope_length_ft,corners_ft\nporch,,,\"0 0, 10 0, 10 5, 6 5, 6 8, 0 8\"\n");
+    assertThat(new Estimate(job.job()).deckArea().value()).isCloseTo(68, within(1e-9));
+  }
+
+  /**
+   * By hand: 24 by 4 ft on rafters 16 in apart are three whole sheets in one course; each sheet has
+   * 2 ends of 9 nails and 5 rafters of 5 between, a row for each of two sheets that share a rafter.
+   */
+  @Test
+  void theNailsOfTheDeck_areCountedSheetBySheet() {
+    JobText job =
+        JobText.small().withTable("planes", "plane,eave_ft,slope_length_ft\nfront,24,4\n");
+    assertThat(new Estimate(job.job()).deck().nails().value()).isEqualTo(3 * (2 * 9 + 5 * 5));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "marks|a,side,rot,10,10,5,5|marks.csv, line 2, column plane: \"side\" is not a plane of planes.csv; it has front, back",
+        "marks|a,front,rust,10,10,5,5|marks.csv, line 2, column finding: \"rust\" is given; it must be one of rot, delaminated",
+        "openings|front,4,4,3,200|openings.csv, line 2, column height_ft: 200 is given; it must be from 0.25 to 100 ft",
+        "maker|gap,yards,at-least,1,1,photo|maker.csv, line 2, column unit: \"yards\" is given; it must be one of in, ft, psf, lb, count",
+        "maker|gap,in,at-least,wide,1/8,photo|maker.csv, line 2, column required: "
+      })
+  void aTable_saysInOneLineWhatIsWrong(String table, String line, String said) {
+    String head = table.equals("marks") ? MARKS : table.equals("maker") ? MAKER : OPENINGS;
+    assertThat(JobText.small().withTable(table, head + line + "\n").problems())
+        .singleElement()
+        .asString()
+        .startsWith(said);
+  }
+
+  @Test
+  void anOpeningOffThePlane_isRefusedWithItsLine() {
+    Job job = JobText.small().withTable("openings", OPENINGS + "front,19,4,3,2\n").job();
+    assertThatThrownBy(() -> new Estimate(job))
+        .hasMessageStartingWith("openings.csv, line 2: the opening from 228 to 264 in")
+        .hasMessageContaining("reaches off the plane");
+  }
+
+  @Test
+  void theMakersRequirements_areHeldAgainstWhatIsThere() {
+    Estimate met =
+        new Estimate(
+            JobText.small()
+                .withTable("maker", MAKER + "panel,in,at-least,15/32,1/2,stamp\n")
+                .job());
+    assertThat(met.maker().orElseThrow().cellsOf("met")).hasToString("[" + YesNo.YES.word() + "]");
+    Estimate not =
+        new Estimate(
+            JobText.small().withTable("maker", MAKER + "dip,in,at-most,1/4,3/8,photo\n").job());
+    assertThat(not.maker().orElseThrow().cellsOf("met")).hasToString("[no]");
+  }
+}
