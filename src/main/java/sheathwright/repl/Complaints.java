@@ -122,6 +122,10 @@ final class Complaints {
     if (message.startsWith("incompatible types")) {
       return calledIn(source)
           .map(card -> plain(message) + ";\n" + usage(card))
+          .or(
+              () ->
+                  DeckWords.calledIn(source)
+                      .map(typed -> plain(message) + ";\nfor instance " + typed))
           .orElse(plain(message));
     }
     return plain(message);
@@ -143,6 +147,13 @@ final class Complaints {
         .filter(card -> card.method().getName().equals(name))
         .findFirst()
         .map(card -> wrongCall(card, plain(given)))
+        .or(
+            () ->
+                DeckWords.calledIn(name + "(")
+                    .map(
+                        typed ->
+                            "%s was given (%s);\nfor instance %s"
+                                .formatted(name, plain(given).replace(",", ", "), typed)))
         .orElse(plain(message));
   }
 

@@ -2,6 +2,7 @@ package sheathwright.repl;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** What can be typed to lay sheets and cut patches, beside the library functions. */
 final class DeckWords {
@@ -46,6 +47,19 @@ final class DeckWords {
           new Entry("show(deck)", "a map of a layout, of patches or of wind zones"));
 
   private DeckWords() {}
+
+  /** Every line that stands here as something to type. */
+  static List<String> typed() {
+    return ENTRIES.stream().map(Entry::typed).toList();
+  }
+
+  /** A right way to type what a line calls, if it calls any of these. */
+  static Optional<String> calledIn(String source) {
+    return ENTRIES.stream()
+        .map(Entry::typed)
+        .filter(typed -> source.contains(typed.substring(0, typed.indexOf('(') + 1)))
+        .findFirst();
+  }
 
   /** The lines that speak of all these words; empty if none does. */
   static String about(List<String> words) {
