@@ -59,7 +59,7 @@ final class QuoteCommand implements Callable<Integer> {
     out.println("wrote " + place.resolve("estimate.xlsx") + " and " + place.resolve("quote.xlsx"));
     out.println(
         "the homeowner pays " + estimate.total() + ", at worst " + estimate.quote().worstCase());
-    estimate.verdict().ifPresent(verdict -> out.println("the rafters: " + verdict));
+    out.println("the rafters: " + estimate.framing().decision());
     return 0;
   }
 }

@@ -15,11 +15,18 @@ public record Check(
     String what, Figure<?> demand, Figure<?> capacity, Figure<Ratio> ratio, Condition ok) {
 
   private static final Figure<Ratio> ONE = Figure.of(1, Units.RATIO);
+  private static final Figure<Ratio> NONE = Figure.of(0, Units.RATIO);
+  private static final Figure<Ratio> NO_RATIO = Figure.none("none allowed", Units.RATIO);
 
   /** The check of a demand against a capacity, its ratio under a name. */
   public static Check of(String what, String ratioName, Figure<?> demand, Figure<?> capacity) {
     Figure<Ratio> ratio = demand.dividedBy(capacity).as(ratioName, Units.RATIO, Source.ARITHMETIC);
     return new Check(what, demand, capacity, ratio, ratio.isAtMost(ONE));
+  }
+
+  /** The check of something of which there may be none. */
+  public static Check noneOf(String what, Figure<Ratio> count) {
+    return new Check(what, count, NONE, NO_RATIO, count.isAtMost(NONE));
   }
 
   @Override

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import sheathwright.fastening.MakerRequirement;
 import sheathwright.fastening.NailCounts;
-import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Area;
@@ -24,7 +23,6 @@ import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
-import sheathwright.framing.RafterCheck;
 import sheathwright.levelling.SisterStock;
 import sheathwright.pricing.PiecePrice;
 import sheathwright.pricing.UnitPrice;
@@ -74,8 +72,7 @@ public final class Estimate {
   private final UnitPrice plannedSheet;
   private final UnitPrice extraSheet;
   private final Levelling levelling;
-  private final RafterCheck rafterCheck;
-  private final Choice<?> verdict;
+  private final Framing framing;
   private final QuoteLines quote;
   private final Roll order;
   private final Roll maker;
@@ -106,8 +103,7 @@ public final class Estimate {
     plannedSheet = named("planned_sheet", sheetPrice("planned_sheet_h"));
     extraSheet = named("extra_sheet", sheetPrice("extra_sheet_h"));
     levelling = job.levelsRafters() ? levelling() : null;
-    rafterCheck = job.knowsItsRafters() ? RafterWork.check(job) : null;
-    verdict = rafterCheck == null ? null : RafterWork.verdict(rafterCheck);
+    framing = new Framing(job);
     quote = new QuoteLines(job, this);
     order = OrderLines.of(job, this);
     maker = job.maker().isEmpty() ? null : MakerRequirement.roll(job.maker());
@@ -122,7 +118,7 @@ public final class Estimate {
     Stream<Traced> shown =
         Stream.of(quote.total(), quote.worstCase(), nails, deckSheets, extraSheet.exact());
     Stream<Traced> ordered = order.rows().stream().flatMap(List::stream);
-    Stream<Traced> checked = Stream.ofNullable(verdict);
+    Stream<Traced> checked = Stream.of(framing.decision());
     Stream<Traced> levelled =
         Stream.ofNullable(levelling).map(Levelling::stock).flatMap(SisterStock::all);
     Stream.of(shown, ordered, checked, levelled).flatMap(each -> each).forEach(Traced::plain);
@@ -228,12 +224,10 @@ public final class Estimate {
               "Everything that the covering's maker asks for is met",
               MakerRequirement.unmet(maker).isAtMost(Figure.of(0, Units.RATIO))));
     }
-    if (rafterCheck != null) {
-      ties.add(
-          new Tie(
-              "The rafters screen as adequate; if not, a licensed engineer decides first",
-              rafterCheck.ok().is(YesNo.YES)));
-    }
+    ties.add(
+        new Tie(
+            "Nothing stops the repair of the rafters; if not, a licensed engineer decides first",
+            framing.mayRepair().is(YesNo.YES)));
     return ties;
   }
 
@@ -284,13 +278,9 @@ public final class Estimate {
     return Optional.ofNullable(levelling);
   }
 
-  public Optional<RafterCheck> rafterCheck() {
-    return Optional.ofNullable(rafterCheck);
-  }
-
-  /** What the check of the rafters comes to, in words, if they could be checked. */
-  public Optional<Choice<?>> verdict() {
-    return Optional.ofNullable(verdict);
+  /** What the rafters can carry, and whether they may be repaired. */
+  public Framing framing() {
+    return framing;
   }
 
   public QuoteLines quote() {

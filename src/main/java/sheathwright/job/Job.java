@@ -27,6 +27,7 @@ public final class Job {
   private final Map<String, Input> prices;
   private final Map<String, Input> rates;
   private final List<Map<String, Traced>> planes;
+  private final List<Map<String, Traced>> reports;
   private final List<MakerRequirement> maker;
   private final Map<String, List<Map<String, Traced>>> onPlanes = new LinkedHashMap<>();
 
@@ -66,6 +67,10 @@ public final class Job {
             "",
             "",
             List.of(new Group(JobTables.RATES, true), new Group(JobTables.SISTER_RATES, levels)));
+    reports =
+        tables.has("reports")
+            ? reader.rows(tables.file("reports"), "reports", JobTables.REPORTS)
+            : List.of();
     maker =
         tables.has("maker")
             ? MakerTable.read(
@@ -76,6 +81,7 @@ public final class Job {
     once(reader, tables.file("planes"), planes, "plane");
     measured(reader, tables.file("planes"));
     once(reader, tables.file("marks"), marks(), "mark");
+    once(reader, tables.file("reports"), reports, "report");
     if (levels) {
       once(reader, tables.file("readings"), readings(), "rafter");
       shimsBelowSisters(reader, tables.file("job"));
@@ -234,6 +240,11 @@ public final class Job {
     return onPlanes.get("marks");
   }
 
+  /** What was reported of the framing. */
+  List<Map<String, Traced>> reports() {
+    return reports;
+  }
+
   /** What the covering's maker asks of the deck. */
   List<MakerRequirement> maker() {
     return maker;
@@ -242,6 +253,16 @@ public final class Job {
   /** The facts of the job, labelled, in the order in which the tables ask for them. */
   public Map<String, Traced> labelledFacts() {
     return labelled(facts);
+  }
+
+  /** What the job says of its rafters, labelled. */
+  public Map<String, Traced> rafterFacts() {
+    Map<String, Input> of = new LinkedHashMap<>();
+    JobTables.RAFTERS.stream()
+        .map(Field::name)
+        .filter(facts::containsKey)
+        .forEach(name -> of.put(name, facts.get(name)));
+    return labelled(of);
   }
 
   /** The price book, labelled. */

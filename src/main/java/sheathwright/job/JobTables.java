@@ -11,6 +11,7 @@ import sheathwright.figure.YesNo;
 import sheathwright.framing.Grade;
 import sheathwright.framing.RafterLoad;
 import sheathwright.framing.Species;
+import sheathwright.framing.StopFinding;
 import sheathwright.framing.ValueSet;
 import sheathwright.published.LumberSize;
 import sheathwright.sheathing.Finding;
@@ -20,7 +21,8 @@ import sheathwright.sheathing.StripRule;
  * The tables of one job, as they lie in a folder, and what each may hold.
  *
  * @param files by table name: {@code job}, {@code planes}, {@code openings}, {@code rafters},
- *     {@code marks}, {@code readings}, {@code maker}, {@code prices}, {@code rates}
+ *     {@code marks}, {@code readings}, {@code reports}, {@code maker}, {@code prices}, {@code
+ *     rates}
  */
 public record JobTables(Map<String, CsvFile> files) {
 
@@ -113,6 +115,13 @@ public record JobTables(Map<String, CsvFile> files) {
           Field.text("rafter", "Rafter"),
           Field.number("drop_in", "Drop at mid-length", 0, 6));
 
+  static final List<Field> REPORTS =
+      List.of(
+          Field.text("report", "Report"),
+          Field.word("seen", "Seen", StopFinding.class),
+          Field.text("where", "Where"),
+          Field.text("evidence", "Evidence").ifKnown());
+
   static final List<Field> PRICES =
       List.of(
           Field.number("sheet", "Sheet", Units.USD_PER_SHEET, 0, 1_000),
@@ -149,9 +158,18 @@ public record JobTables(Map<String, CsvFile> files) {
 
   private static final List<String> NAMES =
       List.of(
-          "job", "planes", "openings", "rafters", "marks", "readings", "maker", "prices", "rates");
+          "job",
+          "planes",
+          "openings",
+          "rafters",
+          "marks",
+          "readings",
+          "reports",
+          "maker",
+          "prices",
+          "rates");
   private static final List<String> OPTIONAL =
-      List.of("openings", "rafters", "marks", "readings", "maker");
+      List.of("openings", "rafters", "marks", "readings", "reports", "maker");
 
   /**
    * Reads the tables in a folder.

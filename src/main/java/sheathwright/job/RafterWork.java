@@ -1,74 +1,27 @@
 package sheathwright.job;
 
 import java.util.Map;
-import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Gather;
-import sheathwright.figure.Option;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Roll;
-import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
-import sheathwright.framing.Grade;
-import sheathwright.framing.RafterCheck;
-import sheathwright.framing.RafterLoad;
-import sheathwright.framing.Rafters;
-import sheathwright.framing.Species;
-import sheathwright.framing.ValueSet;
 import sheathwright.levelling.SisterStock;
 import sheathwright.levelling.Sisters;
 import sheathwright.pricing.PiecePrice;
 import sheathwright.pricing.UnitPrices;
 import sheathwright.published.LumberSize;
 
-/** What the job's rafters can carry, and what it takes to bring them to the string line. */
+/** What it takes to bring the job's rafters to the string line. */
 final class RafterWork {
 
   private static final Figure<Pieces> ONE_RAFTER = Figure.of(1, Units.PIECE);
   private static final Figure<Pieces> NO_RAFTER = Figure.of(0, Units.PIECE);
 
   private RafterWork() {}
-
-  /** What the screening of the existing rafters comes to. */
-  public enum Verdict implements Option<Verdict> {
-    WITHIN_THE_SCREENING_LIMITS("within the screening limits"),
-    STOP("STOP: a licensed engineer decides before any repair");
-
-    private final String word;
-
-    Verdict(String word) {
-      this.word = word;
-    }
-
-    @Override
-    public String word() {
-      return word;
-    }
-  }
-
-  static RafterCheck check(Job job) {
-    return Rafters.rafterCheck(
-        job.<Species>word("species"),
-        job.<Grade>word("grade"),
-        job.<LumberSize>word("rafter_size"),
-        job.fact("support_spacing_in", Units.INCH),
-        job.fact("live_psf", Units.PSF),
-        job.fact("dead_psf", Units.PSF),
-        job.<RafterLoad>word("load"),
-        job.fact("deflection_limit", Units.RATIO),
-        job.<ValueSet>word("value_set"),
-        job.fact("span_ft", Units.FOOT),
-        job.fact("bearing_in", Units.INCH));
-  }
-
-  static Choice<Verdict> verdict(RafterCheck check) {
-    Condition ok = check.ok().is(sheathwright.figure.YesNo.YES);
-    return Choice.choose(ok, Verdict.WITHIN_THE_SCREENING_LIMITS, Verdict.STOP)
-        .as("rafter_verdict", Source.COMMON_PRACTICE);
-  }
 
   static Roll readings(Job job) {
     Figure<Length> sister = job.fact("sister_tolerance_in", Units.INCH);

@@ -99,6 +99,7 @@ final class DeckPages {
               tab.heading("What was found");
               tab.paragraph("Nothing is marked yet: the deck has not been seen from above.");
             });
+    reported(tab, estimate);
     for (Deck.Part part : deck.parts()) {
       DeckMap.draw(
           tab,
@@ -111,8 +112,24 @@ final class DeckPages {
         "Drawn when this file was written; whether it still holds is said on the Self-check tab. Sheets are drawn as they would be laid anew.");
   }
 
+  private static void reported(Tab tab, Estimate estimate) {
+    estimate
+        .framing()
+        .reported()
+        .ifPresent(
+            roll -> {
+              tab.heading("Reported of the framing");
+              tab.list(
+                  roll,
+                  List.of("Report", "Seen", "Where", "Evidence", "Stops the repair", "A truss"),
+                  Sections.units(null, null, null, null, Units.RATIO, Units.RATIO));
+            });
+  }
+
   /** What is cut out and put in, plane by plane. */
   static void work(Tab tab, Estimate estimate) {
+    tab.heading("Before any of it");
+    tab.linkedVerdict("The rafters", estimate.framing().decision());
     boolean hasPatches = false;
     for (Deck.Part part : estimate.deck().parts()) {
       if (part.patches().isPresent()) {

@@ -49,7 +49,7 @@ public final class EstimateBook {
     DeckPages.work(tabs.work(), estimate);
     buy(tabs.buy());
     costs(tabs.costs());
-    Sections.proof(tabs.proof(), estimate);
+    ProofPage.write(tabs.proof(), estimate);
     selfcheck.write(tabs.check(), headlines());
     front(tabs.front());
     Sections.titles(book, selfcheck);
@@ -79,7 +79,7 @@ public final class EstimateBook {
               tab.link("Rafters to sister", levelling.stock().pieces(), "");
               tab.link("Rafters to shim", levelling.shims(), "");
             });
-    estimate.verdict().ifPresent(verdict -> tab.linkedVerdict("The rafters", verdict));
+    tab.linkedVerdict("The rafters", estimate.framing().decision());
     tab.heading("How to use this workbook");
     tab.paragraph(
         "Straw-coloured cells with a frame are inputs: change them and everything follows. All other cells are formulas or"

@@ -26,7 +26,7 @@ record JobTabs(
     Tab work = Sections.tab(book, "What to do", subtitle);
     Tab buy = Sections.tab(book, "What to buy", subtitle);
     Tab costs = Sections.tab(book, "What it costs", subtitle);
-    Tab proof = Sections.tab(book, "Proof", subtitle);
+    Tab proof = ProofPage.tab(book, subtitle);
     Sections.maker(book, estimate, subtitle);
     Tab working = Sections.workingTab(book, subtitle);
     Tab tables = Sections.tablesTab(book, subtitle);

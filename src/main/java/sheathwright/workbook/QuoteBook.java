@@ -65,7 +65,7 @@ public final class QuoteBook {
     DeckPages.work(tabs.work(), estimate);
     buy(tabs.buy());
     Listing lines = costs(tabs.costs());
-    Sections.proof(tabs.proof(), estimate);
+    ProofPage.write(tabs.proof(), estimate);
     selfcheck.write(tabs.check(), List.of(quote.total(), quote.worstCase()));
     front(tabs.front(), lines);
     Sections.titles(book, selfcheck);
@@ -87,13 +87,8 @@ public final class QuoteBook {
         "shown to you before it is covered");
     tab.link("Credit for each sheet that is not needed", quote.credit(), "");
     tab.link("At the very worst, every sheet bad", quote.worstCase(), "");
-    estimate
-        .verdict()
-        .ifPresent(
-            verdict -> {
-              tab.linkedVerdict("Your rafters", verdict);
-              tab.paragraph(Cautions.SCREENING + " " + Cautions.SISTERS);
-            });
+    tab.linkedVerdict("Your rafters", estimate.framing().decision());
+    tab.paragraph(Cautions.SCREENING + " " + Cautions.SISTERS);
     tab.heading("Where the money goes");
     LinesChart.draw(book, tab, lines);
     tab.heading("Why a price for sheets that nobody has seen");

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.Cell;
-import sheathwright.figure.Check;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
@@ -79,6 +78,7 @@ final class Sections {
         .ifPresent(
             levelling -> {
               tab.heading("Sisters and shims");
+              tab.linkedVerdict("The rafters", estimate.framing().decision());
               tab.entry(
                   "Rafters to sister", levelling.stock().pieces(), "drop above the tolerance");
               tab.entry("Rafters to shim", levelling.shims(), "drop between the two tolerances");
@@ -105,35 +105,6 @@ final class Sections {
             units(null, Units.RATIO, null, Units.USD, Units.USD));
     tab.listTotal("Total", quote.total(), 4);
     return lines;
-  }
-
-  static void proof(Tab tab, Estimate estimate) {
-    tab.heading("The rafters");
-    estimate
-        .rafterCheck()
-        .ifPresentOrElse(
-            check -> {
-              tab.caution(Cautions.SCREENING);
-              for (Check each : check.checks()) {
-                String what = each.what().substring(0, 1).toUpperCase() + each.what().substring(1);
-                tab.entry(what + ": asked", each.demand(), "");
-                tab.entry(what + ": allowed", each.capacity(), "");
-                tab.total(what + ": used", each.ratio(), "1 at most");
-              }
-              tab.entry("All four within 1", check.ok(), "");
-              tab.entry("In a word", estimate.verdict().orElseThrow(), "");
-              tab.caution(Cautions.SISTERS);
-            },
-            () ->
-                tab.paragraph(
-                    "The job does not say what the rafters are, so they were not checked. Trusses are their engineer's"
-                        + " alone."));
-    tab.heading("The nails");
-    tab.link(
-        "Nails in each sheet",
-        estimate.nailsInASheet(),
-        "at the spacing in What we know; local code decides it");
-    cautions(tab);
   }
 
   /** What the covering's maker asks for, on a tab of its own, if the job says so. */

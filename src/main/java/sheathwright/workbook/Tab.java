@@ -131,6 +131,33 @@ final class Tab {
     book.later(notation -> book.writeLink(cell, value, notation));
   }
 
+  /** A value that has its place here and must not be overlooked. */
+  void verdict(String label, Traced value) {
+    text(next, 0, label, Part.LABEL);
+    stop(next, 1, value);
+    across(next++, 1, columns - 1, Part.VERDICT);
+  }
+
+  /** A word in one cell, in red where it says stop. */
+  void stop(int line, int column, Traced value) {
+    value(line, column, value, Part.VERDICT);
+    Cell cell = cell(line, column);
+    cell.setCellStyle(book.look().of(Part.VERDICT));
+    Validation.redIfItSaysStop(sheet, cell.getAddress());
+  }
+
+  /** A value in one cell of a line, in its own place unless it has one already. */
+  void value(int line, int column, Traced value, Part part) {
+    Cell cell = cell(line, column);
+    style(cell, value, part);
+    if (book.hasPlace(value)) {
+      book.later(notation -> book.writeLink(cell, value, notation));
+    } else {
+      book.placed(value, this, line, column);
+      book.later(notation -> book.write(cell, value, notation));
+    }
+  }
+
   /** The sum of a list's column, under that column. */
   Place listTotal(String label, Traced value, int column) {
     for (int i = 0; i < column; i++) {

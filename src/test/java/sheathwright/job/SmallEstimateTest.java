@@ -82,8 +82,9 @@ class SmallEstimateTest {
 
   @Test
   void estimate_knowsNothingOfRaftersThatAreNotGiven() {
-    assertThat(ESTIMATE.verdict()).isEmpty();
-    assertThat(ESTIMATE.rafterCheck()).isEmpty();
+    assertThat(ESTIMATE.framing().rafters()).isEmpty();
+    assertThat(ESTIMATE.framing().checks()).isEmpty();
+    assertThat(ESTIMATE.framing().decision().plain()).contains("strength was not checked");
     assertThat(ESTIMATE.rafterLevelling()).isEmpty();
   }
 

@@ -41,13 +41,35 @@ class RecalculationLibreOfficeCheck {
 
   @Test
   void everyChangedInput_isFollowed() throws Exception {
-    List<Path> files = in(PERTURBED);
-    assertThat(files).hasSizeGreaterThan(80);
+    assertThat(followed(PERTURBED)).isGreaterThan(80);
+  }
+
+  @Test
+  void everyValueOfEveryDropDown_isFollowed() throws Exception {
+    assertThat(followed(DropDownsTest.WALKED)).isGreaterThan(30);
+  }
+
+  @Test
+  void aValueThatJavaRefuses_leavesAnErrorWhereTheDecisionStands() throws Exception {
+    List<Path> files = in(DropDownsTest.REFUSED);
+    assertThat(files).isNotEmpty();
 
     LibreOffice.convert(files, folder, Recalculation.ALWAYS);
 
     for (Path file : files) {
-      Path expected = PERTURBED.resolve("expected").resolve(file.getFileName());
+      byte[] recalculated = Files.readAllBytes(folder.resolve(file.getFileName()));
+      assertThat(Cells.written(recalculated).get(DropDownsTest.decision(recalculated)))
+          .as(file.toString())
+          .isEqualTo("#error");
+    }
+  }
+
+  private int followed(Path edited) throws Exception {
+    List<Path> files = in(edited);
+    LibreOffice.convert(files, folder, Recalculation.ALWAYS);
+
+    for (Path file : files) {
+      Path expected = edited.resolve("expected").resolve(file.getFileName());
       byte[] fresh = Files.readAllBytes(expected);
       byte[] recalculated = Files.readAllBytes(folder.resolve(file.getFileName()));
       assertThat(
@@ -57,6 +79,7 @@ class RecalculationLibreOfficeCheck {
           .as(file.toString())
           .isEmpty();
     }
+    return files.size();
   }
 
   @Test

@@ -153,6 +153,7 @@ final class Samples {
     DeckSamples.putInto(tables);
     WindSamples.putInto(tables);
     NailSamples.putInto(tables);
+    FramingSamples.putInto(tables);
     return tables;
   }
 

@@ -1,0 +1,106 @@
+package sheathwright.workbook;
+
+import java.util.List;
+import sheathwright.figure.Check;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Source;
+import sheathwright.figure.Traced;
+import sheathwright.job.Estimate;
+import sheathwright.job.Framing;
+import sheathwright.workbook.Look.Part;
+
+/**
+ * The page for the inspector: each check as what is asked, what can be given, and what comes of it.
+ */
+final class ProofPage {
+
+  private static final List<String> HEADINGS =
+      List.of("Check", "Asked", "Can give", "Unit", "Used", "Verdict", "By what rule");
+  private static final int ASKED = 1;
+  private static final int GIVEN = 2;
+  private static final int UNIT = 3;
+  private static final int USED = 4;
+  private static final int VERDICT = 5;
+  private static final int RULE = 6;
+  private static final int RULE_CHARACTERS = 34;
+
+  private ProofPage() {}
+
+  static Tab tab(Book book, String subtitle) {
+    return Sections.titled(book.tab("Proof", 31, 12, 12, 9, 11, 10, 33), subtitle);
+  }
+
+  static void write(Tab tab, Estimate estimate) {
+    Framing framing = estimate.framing();
+    tab.heading("The rafters");
+    if (framing.rafters().isEmpty()) {
+      tab.paragraph(
+          "The job does not say what the rafters are, so they were not checked. Trusses are their engineer's alone.");
+    } else {
+      tab.caution(Cautions.SCREENING);
+      estimate
+          .job()
+          .rafterFacts()
+          .forEach((label, value) -> tab.link(label, value, "change it on What we know"));
+      tab.skip(1);
+    }
+    if (!framing.checks().isEmpty()) {
+      checks(tab, framing.checks());
+    }
+    tab.verdict("In a word", framing.decision());
+    tab.entry("May the crew repair them", framing.mayRepair(), "");
+    tab.caution(Cautions.SISTERS);
+    tab.heading("The nails");
+    tab.link(
+        "Nails in each sheet",
+        estimate.nailsInASheet(),
+        "at the spacing in What we know; local code decides it");
+    Sections.cautions(tab);
+  }
+
+  private static void checks(Tab tab, List<Check> checks) {
+    int head = tab.line();
+    for (int column = 0; column < HEADINGS.size(); column++) {
+      boolean right = column == ASKED || column == GIVEN || column == USED;
+      tab.text(
+          head, column, HEADINGS.get(column), right ? Part.COLUMN_HEAD_RIGHT : Part.COLUMN_HEAD);
+    }
+    checks.forEach(check -> line(tab, check));
+    tab.skip(1);
+  }
+
+  private static void line(Tab tab, Check check) {
+    int line = tab.line();
+    String what = check.what().substring(0, 1).toUpperCase() + check.what().substring(1);
+    tab.text(line, 0, what, Part.LABEL);
+    tab.value(line, ASKED, check.demand(), Part.RESULT);
+    tab.value(line, GIVEN, check.capacity(), Part.RESULT);
+    tab.text(line, UNIT, Tab.unitBeside(check.demand()), Part.UNIT);
+    tab.value(line, USED, check.ratio(), Part.RESULT);
+    tab.stop(line, VERDICT, verdict(check));
+    String rule = rule(check);
+    tab.text(line, RULE, rule, Part.NOTE);
+    tab.row(line).setHeightInPoints(Tab.LINE_HEIGHT * (1 + rule.length() / RULE_CHARACTERS) + 4);
+  }
+
+  private static Choice<String> verdict(Check check) {
+    Figure<?> named = check.ratio().isAbsent() ? check.demand() : check.ratio();
+    return Choice.choose(check.ok(), Choice.literal("holds"), Choice.literal("STOP"))
+        .as(named.name() + "_verdict", Source.ARITHMETIC);
+  }
+
+  private static String rule(Check check) {
+    String asked = said(check.demand());
+    String given = said(check.capacity());
+    return asked.equals(given) || given.isEmpty()
+        ? asked
+        : asked.isEmpty() ? given : asked + "; " + given;
+  }
+
+  private static String said(Traced value) {
+    boolean isPlain =
+        value.source().equals(Source.ARITHMETIC) || value.source().equals(Source.GIVEN);
+    return isPlain ? "" : value.source().toString();
+  }
+}

@@ -1,0 +1,107 @@
+package sheathwright.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Solution;
+import sheathwright.figure.Traced;
+import sheathwright.job.CsvFile;
+import sheathwright.job.Estimate;
+import sheathwright.job.Job;
+import sheathwright.job.JobTables;
+
+/**
+ * Walks every value of every drop-down of an estimate: recalculated elsewhere, the workbook says
+ * what Java says, and where Java refuses the value, the decision about the rafters is an error and
+ * never a number.
+ */
+class DropDownsTest {
+
+  static final Path WALKED = Path.of("target", "walked");
+  static final Path REFUSED = WALKED.resolve("refused");
+
+  static List<String> jobs() {
+    return Samples.JOBS;
+  }
+
+  @ParameterizedTest
+  @MethodSource("jobs")
+  void anEstimate_followsEveryValueOfEveryDropDown(String job) {
+    JobTables tables = Samples.tables(job);
+    Following.Made old = Following.made(EstimateBook::book, new Estimate(Job.of(tables)));
+    int walked = 0;
+    for (Map.Entry<Traced, Place> input : old.book().inputs().entrySet()) {
+      for (String option : otherOptions(job, input.getKey())) {
+        walk(job, tables, old, input, option);
+        walked++;
+      }
+    }
+    assertThat(walked).isGreaterThan(10);
+  }
+
+  private static List<String> otherOptions(String job, Traced input) {
+    Matcher place = Following.PLACE.matcher(input.source().text());
+    boolean isLikeTheFirst =
+        place.matches()
+            && List.of("marks", "reports", "maker").contains(place.group(1))
+            && Long.parseLong(place.group(2)) > 2;
+    if (!(input instanceof Choice<?> choice)
+        || !place.matches()
+        || isLikeTheFirst
+        || PerturbationTest.isFollowedElsewhere(job, input)) {
+      return List.of();
+    }
+    List<String> others = new ArrayList<>(choice.options());
+    others.remove(choice.plain());
+    return others;
+  }
+
+  private static void walk(
+      String job,
+      JobTables tables,
+      Following.Made old,
+      Map.Entry<Traced, Place> input,
+      String option) {
+    Matcher place = Following.PLACE.matcher(input.getKey().source().text());
+    assertThat(place.matches()).isTrue();
+    CsvFile file = tables.files().get(place.group(1));
+    CsvFile changed =
+        Following.changed(file, Long.parseLong(place.group(2)), input.getKey(), option);
+    Optional<Estimate> estimate = Following.estimate(tables, place.group(1), changed);
+    String what = String.join("-", job, input.getKey().name(), place.group(2), option);
+    if (estimate.isEmpty()) {
+      byte[] edited =
+          Perturbed.edited(old.bytes(), Map.of(Choice.literal(option), input.getValue()));
+      assertThat(Cells.byPoi(edited).get(decision(edited))).as(what).isEqualTo("#error");
+      Samples.keep(REFUSED.resolve(what + ".xlsx"), edited);
+      return;
+    }
+    Following.Made fresh = Following.made(EstimateBook::book, estimate.get());
+    byte[] edited = Perturbed.edited(old.bytes(), fresh.book().inputs());
+    List<Solution> stale = SolvedCells.restingOn(input.getKey(), old.book());
+    if (stale.isEmpty()) {
+      Following.assertFollows(what, edited, fresh.bytes());
+      Following.keepForOtherEngines(WALKED, what, edited, fresh.bytes());
+    } else {
+      Following.assertFollowsBesideWhatWasSolved(what, edited, fresh.bytes(), old.book());
+    }
+  }
+
+  /** Where the decision about the rafters stands. */
+  static String decision(byte[] file) {
+    try (XSSFWorkbook workbook = Cells.opened(file)) {
+      return workbook.getName("decision").getRefersToFormula().replace("'", "").replace("$", "");
+    } catch (java.io.IOException broken) {
+      throw new java.io.UncheckedIOException(broken);
+    }
+  }
+}

@@ -1,0 +1,83 @@
+package sheathwright.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.regex.Pattern;
+import sheathwright.figure.RefusedException;
+import sheathwright.figure.Traced;
+import sheathwright.job.CsvFile;
+import sheathwright.job.Estimate;
+import sheathwright.job.Job;
+import sheathwright.job.JobTables;
+import sheathwright.job.ProblemsException;
+
+/** Whether a workbook, edited and recalculated elsewhere, says what Java says of the same edit. */
+final class Following {
+
+  /** Where an input was read: its table and line. */
+  static final Pattern PLACE = Pattern.compile("(\\w+)\\.csv, line (\\d+)");
+
+  private Following() {}
+
+  /** A way of making a workbook that also tells where its inputs stand. */
+  interface Maker<T> {
+    Book book(T from, Consumer<byte[]> bytes);
+  }
+
+  record Made(byte[] bytes, Book book) {}
+
+  static <T> Made made(Maker<T> maker, T from) {
+    byte[][] bytes = new byte[1][];
+    Book book = maker.book(from, written -> bytes[0] = written);
+    return new Made(bytes[0], book);
+  }
+
+  /** The table with the input's cell changed. */
+  static CsvFile changed(CsvFile file, long line, Traced input, String text) {
+    int column = file.header().indexOf(input.name());
+    int last = file.header().indexOf("value") + file.header().indexOf("usd") + 1;
+    return Perturbed.with(file, line, column >= 0 ? column : last, text);
+  }
+
+  /** The estimate of the job with one table changed, unless it is refused. */
+  static Optional<Estimate> estimate(JobTables tables, String name, CsvFile changed) {
+    Map<String, CsvFile> files = new LinkedHashMap<>(tables.files());
+    files.put(name, changed);
+    try {
+      return Optional.of(new Estimate(Job.of(new JobTables(files))));
+    } catch (ProblemsException | RefusedException notAllowed) {
+      return Optional.empty();
+    }
+  }
+
+  static void assertFollows(String what, byte[] edited, byte[] fresh) {
+    Map<String, Object> expected = Perturbed.comparable(fresh, Cells.written(fresh));
+    Map<String, Object> recalculated = Perturbed.comparable(edited, Cells.byPoi(edited));
+    List<String> differences = Agreement.differences(expected, recalculated);
+    assertThat(differences).as(what).isEmpty();
+  }
+
+  static void assertFollowsBesideWhatWasSolved(
+      String what, byte[] edited, byte[] fresh, Book book) {
+    Set<String> solved = SolvedCells.addresses(edited, book.solvedNames());
+    Map<String, Object> expected = Perturbed.comparable(fresh, Cells.written(fresh));
+    Map<String, Object> recalculated = Perturbed.comparable(edited, Cells.byPoi(edited));
+    expected.keySet().removeAll(solved);
+    recalculated.keySet().removeAll(solved);
+    assertThat(recalculated).as(what).hasSizeGreaterThan(60);
+    assertThat(Agreement.differences(expected, recalculated)).as(what).isEmpty();
+  }
+
+  /** Leaves a workbook, and what it should say, for engines that read files. */
+  static void keepForOtherEngines(Path folder, String name, byte[] edited, byte[] fresh) {
+    Samples.keep(folder.resolve(name + ".xlsx"), edited);
+    Samples.keep(folder.resolve("expected").resolve(name + ".xlsx"), fresh);
+  }
+}
