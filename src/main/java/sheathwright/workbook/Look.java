@@ -33,8 +33,10 @@ final class Look {
     VERDICT,
     INPUT,
     INPUT_TEXT,
+    LISTED_INPUT_TEXT,
     RESULT,
     RESULT_TEXT,
+    LISTED_TEXT,
     TOTAL,
     TOTAL_LABEL,
     STATUS
@@ -87,12 +89,16 @@ final class Look {
         style.setWrapText(true);
         style.setVerticalAlignment(VerticalAlignment.TOP);
       }
-      case INPUT, INPUT_TEXT -> {
+      case INPUT, INPUT_TEXT, LISTED_INPUT_TEXT -> {
         filled(style, STRAW);
         framed(style);
         style.setLocked(false);
+        style.setWrapText(part == Part.LISTED_INPUT_TEXT);
       }
-      case RESULT, RESULT_TEXT, LABEL, UNIT, VERDICT -> under(style, BorderStyle.HAIR, LINE);
+      case RESULT, RESULT_TEXT, LISTED_TEXT, LABEL, UNIT, VERDICT -> {
+        under(style, BorderStyle.HAIR, LINE);
+        style.setWrapText(part == Part.LISTED_TEXT);
+      }
       case TOTAL, TOTAL_LABEL -> {
         style.setBorderTop(BorderStyle.THIN);
         style.setTopBorderColor(BARK);
@@ -104,10 +110,11 @@ final class Look {
     if (part == Part.UNIT
         || part == Part.NOTE
         || part == Part.RESULT_TEXT
+        || part == Part.LISTED_TEXT
         || part == Part.VERDICT) {
       style.setIndention((short) 1);
     }
-    if (part == Part.INPUT_TEXT) {
+    if (part == Part.INPUT_TEXT || part == Part.LISTED_INPUT_TEXT) {
       style.setQuotePrefixed(true);
     }
     return style;

@@ -23,12 +23,12 @@ final class ProofPage {
   private static final int USED = 4;
   private static final int VERDICT = 5;
   private static final int RULE = 6;
-  private static final int RULE_CHARACTERS = 34;
+  private static final int RULE_CHARACTERS = 52;
 
   private ProofPage() {}
 
   static Tab tab(Book book, String subtitle) {
-    return Sections.titled(book.tab("Proof", 31, 12, 12, 9, 11, 10, 33), subtitle);
+    return Sections.titled(book.tab("Proof", 28, 12, 12, 8, 11, 9, 42), subtitle);
   }
 
   static void write(Tab tab, Estimate estimate) {
@@ -39,11 +39,9 @@ final class ProofPage {
           "The job does not say what the rafters are, so they were not checked. Trusses are their engineer's alone.");
     } else {
       tab.caution(Cautions.SCREENING);
-      estimate
-          .job()
-          .rafterFacts()
-          .forEach((label, value) -> tab.link(label, value, "change it on What we know"));
-      tab.skip(1);
+      estimate.job().rafterFacts().forEach((label, value) -> tab.link(label, value, ""));
+      tab.note(
+          "To try another species, grade or size, change it on What we know: this page follows.");
     }
     if (!framing.checks().isEmpty()) {
       checks(tab, framing.checks());

@@ -279,6 +279,7 @@ final class Tab {
     }
     row(next).setHeightInPoints(30);
     for (int line = 0; line < roll.rows().size(); line++) {
+      roomForWords(next + 1 + line, roll.rows().get(line));
       for (int column = 0; column < headings.size(); column++) {
         Traced value = roll.rows().get(line).get(column);
         Cell cell = cell(next + 1 + line, column);
@@ -286,8 +287,7 @@ final class Tab {
         book.later(
             notation -> {
               boolean own = listing.owns(row, value);
-              Part part = own && book.isInput(value) ? Part.INPUT : Part.RESULT;
-              cell.setCellStyle(book.look().of(textual(value) ? textOf(part) : part, value));
+              cell.setCellStyle(book.look().of(listed(value, own), value));
               if (own) {
                 book.write(cell, value, listing.notation(notation, row));
               } else {
@@ -329,6 +329,28 @@ final class Tab {
   Cell cell(int line, int column) {
     Cell cell = row(line).getCell(column);
     return cell == null ? row(line).createCell(column) : cell;
+  }
+
+  /** Makes a line as high as its longest words need, each kept within its column. */
+  private void roomForWords(int line, List<Traced> values) {
+    int most = 1;
+    for (int column = 0; column < Math.min(columns, values.size()); column++) {
+      if (textual(values.get(column)) && values.get(column).refusal().isEmpty()) {
+        int fit = Math.max(1, sheet.getColumnWidth(column) / 256 + 1);
+        most = Math.max(most, 1 + (values.get(column).plain().length() - 1) / fit);
+      }
+    }
+    if (most > 1) {
+      row(line).setHeightInPoints(LINE_HEIGHT * most + 2);
+    }
+  }
+
+  private Part listed(Traced value, boolean own) {
+    boolean isInput = own && book.isInput(value);
+    if (textual(value)) {
+      return isInput ? Part.LISTED_INPUT_TEXT : Part.LISTED_TEXT;
+    }
+    return isInput ? Part.INPUT : Part.RESULT;
   }
 
   private static boolean textual(Traced value) {
