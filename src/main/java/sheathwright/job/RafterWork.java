@@ -19,6 +19,7 @@ import sheathwright.published.LumberSize;
 final class RafterWork {
 
   private static final Figure<Pieces> ONE_RAFTER = Figure.of(1, Units.PIECE);
+  private static final Figure<Length> AT_THE_STRING = Figure.of(0, Units.INCH);
   private static final Figure<Pieces> NO_RAFTER = Figure.of(0, Units.PIECE);
 
   private RafterWork() {}
@@ -37,11 +38,21 @@ final class RafterWork {
         Roll.column(
             "shim",
             row ->
-                countedIf(Condition.all(drop(row).isMoreThan(shim), drop(row).isAtMost(sister)))));
+                countedIf(Condition.all(drop(row).isMoreThan(shim), drop(row).isAtMost(sister)))),
+        Roll.column("before_in", row -> below(drop(row)).as("before_in", Units.INCH)),
+        Roll.column(
+            "after_in",
+            row ->
+                Figure.choose(drop(row).isMoreThan(shim), AT_THE_STRING, below(drop(row)))
+                    .as("after_in", Units.INCH)));
   }
 
   private static Figure<Length> drop(Map<String, Traced> row) {
     return Job.figure(row, "drop_in", Units.INCH);
+  }
+
+  private static Figure<Length> below(Figure<Length> drop) {
+    return AT_THE_STRING.minus(drop);
   }
 
   private static Figure<Pieces> countedIf(Condition condition) {

@@ -156,7 +156,6 @@ final class DeckPages {
       tab.heading("Patches");
       tab.paragraph("No patch is planned: nothing is marked yet.");
     }
-    Sections.cautions(tab);
   }
 
   /** How the pieces are cut, for the saw. */

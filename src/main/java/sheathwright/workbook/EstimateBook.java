@@ -21,11 +21,13 @@ public final class EstimateBook {
   private final Estimate estimate;
   private final Job job;
   private final Book book = new Book();
+  private final LevelPages levels;
   private final Selfcheck selfcheck;
 
   private EstimateBook(Estimate estimate) {
     this.estimate = estimate;
     this.job = estimate.job();
+    this.levels = new LevelPages(book, estimate);
     this.selfcheck = new Selfcheck(estimate.ties());
   }
 
@@ -47,6 +49,8 @@ public final class EstimateBook {
     known(tabs.known());
     DeckPages.found(tabs.found(), estimate);
     DeckPages.work(tabs.work(), estimate);
+    levels.charts(tabs.work());
+    Sections.cautions(tabs.work());
     buy(tabs.buy());
     costs(tabs.costs());
     ProofPage.write(tabs.proof(), estimate);
@@ -96,7 +100,7 @@ public final class EstimateBook {
     tab.heading("Facts of the job");
     job.labelledFacts().forEach((label, value) -> tab.entry(label, value, value.source().text()));
     DeckPages.measured(tab, estimate);
-    Sections.readings(tab, estimate);
+    levels.readings(tab);
     tab.heading("Prices, before tax");
     job.labelledPrices().forEach((label, value) -> tab.entry(label, value, value.source().text()));
     tab.heading("Rates");
@@ -120,7 +124,7 @@ public final class EstimateBook {
     tab.entry("Nails in each sheet", estimate.nailsInASheet(), "at the job's spacing");
     DeckPages.layout(tab, estimate);
     DeckPages.cutting(tab, estimate);
-    Sections.sisterStock(tab, estimate);
+    levels.stock(tab);
   }
 
   private void costs(Tab tab) {

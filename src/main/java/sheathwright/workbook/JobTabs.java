@@ -21,7 +21,7 @@ record JobTabs(
   /** Makes the tabs and writes those that say the same to everybody. */
   static JobTabs of(Book book, Estimate estimate, String subtitle) {
     Tab front = Sections.tab(book, "Read me first", subtitle);
-    Tab known = Sections.tab(book, "What we know", subtitle);
+    Tab known = Sections.knownTab(book, subtitle);
     Tab found = Sections.foundTab(book, subtitle);
     Tab work = Sections.tab(book, "What to do", subtitle);
     Tab buy = Sections.tab(book, "What to buy", subtitle);

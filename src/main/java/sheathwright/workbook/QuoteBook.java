@@ -22,12 +22,14 @@ public final class QuoteBook {
   private final Job job;
   private final QuoteLines quote;
   private final Book book = new Book();
+  private final LevelPages levels;
   private final Selfcheck selfcheck;
 
   private QuoteBook(Estimate estimate) {
     this.estimate = estimate;
     this.job = estimate.job();
     this.quote = estimate.quote().restated(estimate);
+    this.levels = new LevelPages(book, estimate);
     this.selfcheck = new Selfcheck(ties());
   }
 
@@ -63,6 +65,8 @@ public final class QuoteBook {
     known(tabs.known());
     DeckPages.found(tabs.found(), estimate);
     DeckPages.work(tabs.work(), estimate);
+    levels.charts(tabs.work());
+    Sections.cautions(tabs.work());
     buy(tabs.buy());
     Listing lines = costs(tabs.costs());
     ProofPage.write(tabs.proof(), estimate);
@@ -126,7 +130,7 @@ public final class QuoteBook {
               }
             });
     DeckPages.measured(tab, estimate);
-    Sections.readings(tab, estimate);
+    levels.readings(tab);
     tab.heading("Prices, as quoted");
     tab.entry("An extra sheet", quote.extraSheet(), "");
     tab.entry("Credit for a sheet not needed", quote.credit(), "");
@@ -141,7 +145,7 @@ public final class QuoteBook {
     tab.link("Deck sheets", estimate.plannedSheets(), "");
     tab.entry("Deck sheets, if all were replaced", estimate.deckSheets(), "a count by area");
     tab.entry("Nails in each sheet", estimate.nailsInASheet(), "");
-    Sections.sisterStock(tab, estimate);
+    levels.stock(tab);
   }
 
   private Listing costs(Tab tab) {

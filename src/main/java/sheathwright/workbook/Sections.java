@@ -21,6 +21,10 @@ final class Sections {
     return titled(book.tab(name, 37, 14, 12, 13, 14, 15), subtitle);
   }
 
+  static Tab knownTab(Book book, String subtitle) {
+    return titled(book.tab("What we know", 34, 14, 12, 12, 12, 12, 12), subtitle);
+  }
+
   static Tab foundTab(Book book, String subtitle) {
     return titled(book.tab("What we found", 15, 14, 18, 15, 15, 14, 14), subtitle);
   }
@@ -57,43 +61,6 @@ final class Sections {
         .map(Map.Entry::getKey)
         .findFirst()
         .orElse(fact);
-  }
-
-  static void readings(Tab tab, Estimate estimate) {
-    estimate
-        .rafterLevelling()
-        .ifPresent(
-            levelling -> {
-              tab.heading("String-line readings at mid-length");
-              tab.list(
-                  levelling.readings(),
-                  List.of("Plane", "Rafter", "Drop, in", "Sister", "Shim"),
-                  units(null, null, Units.INCH, Units.PIECE, Units.PIECE));
-            });
-  }
-
-  static void sisterStock(Tab tab, Estimate estimate) {
-    estimate
-        .rafterLevelling()
-        .ifPresent(
-            levelling -> {
-              tab.heading("Sisters and shims");
-              tab.linkedVerdict("The rafters", estimate.framing().decision());
-              tab.entry(
-                  "Rafters to sister", levelling.stock().pieces(), "drop above the tolerance");
-              tab.entry("Rafters to shim", levelling.shims(), "drop between the two tolerances");
-              tab.entry("Length of each sister", levelling.stock().length(), "");
-              tab.entry("Stick to buy", levelling.stock().stock(), "next of 8 to 20 ft");
-              tab.entry(
-                  "The next shorter stick lacks",
-                  levelling.stock().nearMiss(),
-                  "0 unless it is under an inch: look whether a cut saves it");
-              tab.entry("Nails in all sisters", levelling.stock().nails(), "");
-              tab.entry(
-                  "Sister's top above the old rafter at its ends",
-                  levelling.stock().endOffset(),
-                  "");
-            });
   }
 
   static Listing lines(Tab tab, QuoteLines quote) {
