@@ -23,6 +23,8 @@ public final class Surface {
 
   private record Triangle(Height a, Height b, Height c) {}
 
+  private static final int MOST_LEVELS = 8;
+
   private final List<Triangle> triangles = new ArrayList<>();
 
   private Surface() {}
@@ -58,6 +60,22 @@ public final class Surface {
       l += leftIsNext ? 1 : 0;
       r += leftIsNext ? 0 : 1;
     }
+  }
+
+  /**
+   * Levels to draw contours at: even steps of an eighth, a quarter, a half or a whole inch, eight
+   * at most, above nothing and up to the greatest.
+   */
+  public static List<Double> levels(double greatest) {
+    double step = 0.125;
+    while (greatest / step > MOST_LEVELS) {
+      step *= 2;
+    }
+    List<Double> levels = new ArrayList<>();
+    for (int i = 1; i * step < greatest; i++) {
+      levels.add(i * step);
+    }
+    return levels;
   }
 
   /** Whether there is anything between the stations. */

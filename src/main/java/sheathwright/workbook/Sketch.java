@@ -36,7 +36,8 @@ final class Sketch {
     HATCH(null, "1F2A24", 0.5, false),
     MARK("F6DDD6", "9A2F1C", 1, false),
     NOTE(null, "9A2F1C", 1, true),
-    JOINT(null, "9A2F1C", 2.25, false);
+    JOINT(null, "9A2F1C", 2.25, false),
+    CONTOUR(null, "9A2F1C", 1, false);
 
     private final String ink;
     private final String line;
