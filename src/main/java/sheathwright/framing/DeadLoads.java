@@ -81,7 +81,7 @@ public final class DeadLoads {
         given
             .onlyIf(
                 Condition.any(goesByLayer, given.isMoreThan(NO_THICKNESS)),
-                "thickness_in is missing; %s goes by its thickness, 1/2 in of gypsum board for one"
+                "a thickness is missing; %s goes by its thickness, 1/2 in of gypsum board for one"
                     .formatted(named))
             .onlyIf(
                 Condition.any(perInch.isMoreThan(NO_DENSITY), given.isTheSameAs(NO_THICKNESS)),
@@ -154,7 +154,7 @@ public final class DeadLoads {
    * }</pre>
    *
    * @param onSlope weight on the slope, 0 psf to 200 psf
-   * @param rise rise in 12 of run, 0 in 12 to 24 in 12
+   * @param rise rise in 12 of run, 0 in 12 to 48 in 12
    * @return pounds per square foot of horizontal projection
    * @throws RefusedException if either number lies outside its range
    * @see "derived: theorem of Pythagoras"

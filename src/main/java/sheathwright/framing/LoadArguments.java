@@ -36,7 +36,7 @@ final class LoadArguments {
     return rise.within(
         "rise_in_12",
         Units.RISE_IN_12,
-        Limits.between(0, 24, "inches of rise in 12 of run; 6 is a middling roof"));
+        Limits.between(0, 48, "inches of rise in 12 of run; 6 is a middling roof"));
   }
 
   /** A slope in degrees, from its rise in 12. */

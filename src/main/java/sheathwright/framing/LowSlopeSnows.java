@@ -66,7 +66,7 @@ public final class LowSlopeSnows {
    *
    * @param groundSnow p_g of the edition's own map, 0 psf to 300 psf
    * @param riskCategory of the building; a house is in II
-   * @param rise rise in 12 of run, 0 in 12 to 24 in 12
+   * @param rise rise in 12 of run, 0 in 12 to 48 in 12
    * @param edition of ASCE 7; in tables 7-16 may be written too
    * @return pounds per square foot of horizontal projection, 0 where there is no such case; at
    *     strength level under ASCE 7-22
@@ -101,7 +101,7 @@ public final class LowSlopeSnows {
    * What rain adds to the snow on a long low slope where the ground snow is small.
    *
    * <pre>
-   * rain = 5 psf where 0 < p_g ≤ 20 psf and θ in degrees < W ÷ 50 ft
+   * rain = 5 psf where p_g is over 0, p_g ≤ 20 psf, and θ in degrees is under W ÷ 50 ft
    *      = 8 psf in ASCE 7-22, to p_g of 25, 30, 35, 40 psf by risk category
    * </pre>
    *
@@ -116,7 +116,7 @@ public final class LowSlopeSnows {
    *
    * @param groundSnow p_g of the edition's own map, 0 psf to 300 psf
    * @param riskCategory of the building; a house is in II
-   * @param rise rise in 12 of run, 0 in 12 to 24 in 12
+   * @param rise rise in 12 of run, 0 in 12 to 48 in 12
    * @param eaveToRidge W on the flat, 1 ft to 500 ft
    * @param edition of ASCE 7; in tables 7-16 may be written too
    * @return pounds per square foot of horizontal projection, 0 where there is no such case; at

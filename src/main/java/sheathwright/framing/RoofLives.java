@@ -78,7 +78,7 @@ public final class RoofLives {
    * }</pre>
    *
    * @param tributary roof area that the member carries, on the flat, 0 sq ft to 100000 sq ft
-   * @param rise rise in 12 of run, 0 in 12 to 24 in 12
+   * @param rise rise in 12 of run, 0 in 12 to 48 in 12
    * @param edition of ASCE 7; in tables 7-16 may be written too
    * @return pounds per square foot of horizontal projection
    * @throws RefusedException if a number lies outside its range
@@ -138,7 +138,7 @@ public final class RoofLives {
    * }</pre>
    *
    * @param tributary roof area that the member carries, on the flat, 0 sq ft to 100000 sq ft
-   * @param rise rise in 12 of run, 0 in 12 to 24 in 12
+   * @param rise rise in 12 of run, 0 in 12 to 48 in 12
    * @return pounds per square foot of horizontal projection
    * @throws RefusedException if a number lies outside its range
    * @see "IRC 2018, Table R301.6, from memory: one of its nine cells was not read"

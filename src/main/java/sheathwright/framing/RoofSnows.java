@@ -55,7 +55,7 @@ public final class RoofSnows {
    * @param exposureFactor C_e, 0.7 to 1.2
    * @param thermalFactor C_t, 0.85 to 1.3
    * @param importance I_s, 0.8 to 1.2; under ASCE 7-22 nothing but 1
-   * @param rise rise in 12 of run, 0 in 12 to 24 in 12
+   * @param rise rise in 12 of run, 0 in 12 to 48 in 12
    * @param slippery whether snow slides off freely
    * @param edition of ASCE 7; in tables 7-16 may be written too
    * @return pounds per square foot of horizontal projection, flat and sloped; at strength level

@@ -84,7 +84,7 @@ public final class SnowFactors {
    * C_t = printed for how warm the roof is from below
    * </pre>
    *
-   * <p>Does not cover, under ASCE 7-22, heated roofs without ventilation: there the factor goes by
+   * <p>Does not cover heated roofs without ventilation under ASCE 7-22: there the factor goes by
    * the roof's insulation and the ground snow, and the two copies of that table that were seen
    * disagree. Screening only: local code and a licensed engineer decide.
    *

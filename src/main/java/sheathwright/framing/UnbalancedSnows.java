@@ -57,13 +57,13 @@ public final class UnbalancedSnows {
    *
    * <pre>{@code
    * unbalancedSnow(psf(40), psf(30.8), number(1), pitch(6), ft(14), YES, number(0.65), ASCE7_16).leeward() // 40 psf
-   * unbalancedSnow(psf(30), psf(25), number(1), pitch(0.5), ft(130), YES, number(0.65), ASCE7_10).surcharge() // 14.52 psf
+   * unbalancedSnow(psf(30), psf(25), number(1), pitch(0.5), ft(130), YES, number(0.65), ASCE7_10).surcharge() // 14.54 psf
    * }</pre>
    *
    * @param groundSnow p_g of the edition's own map, 1 psf to 300 psf
    * @param sloped p_s, the even snow on this slope (see {@code roof_snow}), 0 psf to 300 psf
    * @param importance I_s, 0.8 to 1.2; under ASCE 7-22 nothing but 1
-   * @param rise rise in 12 of run, 0 in 12 to 24 in 12
+   * @param rise rise in 12 of run, 0 in 12 to 48 in 12
    * @param eaveToRidge W on the flat, 1 ft to 500 ft
    * @param simpleRafters whether each rafter runs from eave to ridge by itself, carried at both
    *     ends
