@@ -36,9 +36,9 @@ public final class SnowFactors {
           "asce7/2016/snow-importance.csv", "snow_importance", "importance factors for snow", 1);
 
   private static final String NOT_HELD =
-      "the thermal factor of a heated roof goes by its insulation and the ground snow under ASCE"
-          + " 7-22 (Table 7.3-3), and the two copies of that table that were seen disagree, so that it is"
-          + " not held here; take it from the standard, or ask for cold-ventilated or unheated";
+      "the thermal factor of a roof that is %s was not read for certain under ASCE 7-22: heated roofs"
+          + " go by insulation and ground snow (Table 7.3-3), and the two copies of that table that"
+          + " were seen disagree; take it from the standard, or ask for cold-ventilated or unheated";
 
   private SnowFactors() {}
 
@@ -112,9 +112,10 @@ public final class SnowFactors {
             printed.is(LoadEdition.ASCE7_16),
             warmth.is(RoofWarmth.COLD_VENTILATED),
             warmth.is(RoofWarmth.UNHEATED));
+    var held = Choice.choose(isHeld, warmth, RoofWarmth.COLD_VENTILATED).as("roof_warmth_held");
     return THERMAL
-        .number(Units.RATIO, "ct", printed, warmth)
-        .onlyIf(isHeld, NOT_HELD)
+        .number(Units.RATIO, "ct", printed, held)
+        .onlyIf(isHeld, NOT_HELD.formatted(warmth))
         .as("thermal_factor", Units.RATIO);
   }
 
