@@ -2,10 +2,9 @@ package sheathwright.framing;
 
 import static sheathwright.framing.LoadArguments.ONE;
 
-import java.util.ArrayList;
-import java.util.List;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
+import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
@@ -26,7 +25,15 @@ public final class DeadLoads {
   private static final Source WEIGHT = Source.derived("section times density, by spacing");
   private static final Figure<Density> NO_DENSITY = Figure.of(0, Units.PSF_PER_INCH);
   private static final Figure<Length> NO_THICKNESS = Figure.of(0, Units.INCH);
-  private static final Table WEIGHTS = weights();
+  private static final Source LAYERS = Source.derived("layers times weight");
+  private static final Table WEIGHTS =
+      Published.table("asce7/2010/dead-loads.csv", "dead_loads", "weights of materials", 1);
+  private static final Table REMEMBERED =
+      Published.table(
+          "asce7/2010/dead-loads-from-memory.csv",
+          "dead_loads_from_memory",
+          "weights from memory",
+          1);
 
   private DeadLoads() {}
 
@@ -71,10 +78,18 @@ public final class DeadLoads {
         thickness.within(
             "thickness_in", Units.INCH, Limits.between(0, 24, "of one layer; 1/2 for a ceiling"));
 
-    var each = WEIGHTS.number(Units.PSF, "each_psf", named).as("each_layer_psf", Units.PSF);
+    var isRemembered = named.is(RoofMaterial.STANDING_SEAM);
+    var listed =
+        Choice.choose(isRemembered, RoofMaterial.ASPHALT_SHINGLES, named).as("listed_material");
+    var printed = WEIGHTS.number(Units.PSF, "each_psf", listed).as("listed_layer_psf", Units.PSF);
+    var remembered =
+        REMEMBERED
+            .number(Units.PSF, "each_psf", RoofMaterial.STANDING_SEAM)
+            .as("standing_seam_psf", Units.PSF);
+    var each = Figure.choose(isRemembered, remembered, printed).as("each_layer_psf", Units.PSF);
     var perInch =
         WEIGHTS
-            .number(Units.PSF_PER_INCH, "per_inch", named)
+            .number(Units.PSF_PER_INCH, "per_inch", listed)
             .as("each_inch_psf_per_in", Units.PSF_PER_INCH);
     var goesByLayer = perInch.isTheSameAs(NO_DENSITY);
     var t =
@@ -88,7 +103,7 @@ public final class DeadLoads {
                 "thickness_in is %s; %s goes by the layer and takes none, leave it out"
                     .formatted(given, named))
             .as("counted_thickness_in", Units.INCH);
-    return count.times(each.plus(perInch.times(t))).as("load_psf", Units.PSF, WEIGHTS.source());
+    return count.times(each.plus(perInch.times(t))).as("load_psf", Units.PSF, LAYERS);
   }
 
   /**
@@ -170,26 +185,5 @@ public final class DeadLoads {
     var pitch = LoadArguments.rise(rise).as("pitch", Units.RATIO);
     var longer = ONE.plus(pitch.squared()).squareRoot().as("slope_factor", Units.RATIO, GEOMETRY);
     return weight.times(longer).as("dead_psf", Units.PSF, GEOMETRY);
-  }
-
-  /** The table as printed, and the one row that is from memory. */
-  private static Table weights() {
-    Table printed =
-        Published.table("asce7/2010/dead-loads.csv", "dead_loads", "weights of materials", 1);
-    Table remembered =
-        Published.table(
-            "asce7/2010/dead-loads-from-memory.csv", "dead_loads", "weights of materials", 1);
-    List<List<String>> rows = new ArrayList<>(printed.rows());
-    rows.addAll(remembered.rows());
-    List<String> notes = new ArrayList<>(printed.notes());
-    notes.addAll(remembered.notes());
-    return new Table(
-        printed.name(),
-        printed.title(),
-        printed.keys(),
-        printed.columns(),
-        List.copyOf(rows),
-        Source.secondHand("ASCE 7-10, Table C3-1; standing-seam metal from memory"),
-        List.copyOf(notes));
   }
 }

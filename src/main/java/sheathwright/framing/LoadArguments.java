@@ -78,6 +78,12 @@ final class LoadArguments {
         .symbol("I_s");
   }
 
+  /** The edition whose print stands for this one: 7-10 is given what was read of 7-16. */
+  static Choice<LoadEdition> since2016(Choice<LoadEdition> edition) {
+    return Choice.choose(edition.is(LoadEdition.ASCE7_10), LoadEdition.ASCE7_16, edition)
+        .as("printed_edition", Source.fromMemory("ASCE 7-10 has the values of 7-16 here"));
+  }
+
   static Figure<Length> eaveToRidge(Figure<Length> run) {
     return run.within(
             "eave_to_ridge_ft",

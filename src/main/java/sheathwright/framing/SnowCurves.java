@@ -19,7 +19,7 @@ import sheathwright.published.LoadEdition;
 final class SnowCurves {
 
   private static final Source FIGURE =
-      Source.secondHand("ASCE 7-16, Figure 7.4-1; 7-10 from memory, 7-22 the colder of two copies");
+      Source.secondHand("ASCE 7-16, Figure 7.4-1; of 7-22 the colder of two copies");
   private static final Table CURVES =
       EditionTables.table(
           "slope_curves",
@@ -27,7 +27,6 @@ final class SnowCurves {
           1,
           FIGURE,
           Map.of(
-              LoadEdition.ASCE7_10, "asce7/2010/slope-curves.csv",
               LoadEdition.ASCE7_16, "asce7/2016/slope-curves.csv",
               LoadEdition.ASCE7_22, "asce7/2022/slope-curves.csv"));
   private static final Figure<Ratio> COOL = constant("cool_to", 1.1, Units.RATIO, "1.1", FIGURE);
@@ -53,7 +52,7 @@ final class SnowCurves {
             .as("surface");
     var start =
         CURVES
-            .numberAt(Units.RATIO, surface, edition, curve)
+            .numberAt(Units.RATIO, surface, LoadArguments.since2016(edition), curve)
             .as("full_snow_to_degrees", Units.RATIO)
             .symbol("s_0");
     var falling =

@@ -78,9 +78,13 @@ final class SnowDrift {
       Figure<Ratio> w2,
       Figure<Density> density,
       Choice<LoadEdition> edition) {
-    var lu = eaveToRidge.orIfMore(LEAST_FETCH).as("fetch_ft", Units.FOOT, HEIGHT).symbol("l_u");
-    var snow = groundSnow.dividedBy(ONE_PSF).as("snow_in_psf", Units.RATIO).symbol("p_g");
-    var fetch = lu.dividedBy(ONE_FOOT).as("fetch_in_feet", Units.RATIO).symbol("l_u");
+    var snow = groundSnow.dividedBy(ONE_PSF).as("snow_in_psf", Units.RATIO);
+    var fetch =
+        eaveToRidge
+            .orIfMore(LEAST_FETCH)
+            .dividedBy(ONE_FOOT)
+            .as("fetch_in_feet", Units.RATIO, HEIGHT)
+            .symbol("l_u");
 
     var before2022 =
         HEIGHT_SCALE

@@ -26,9 +26,8 @@ public final class SnowFactors {
           "snow_thermal",
           "thermal factors for snow",
           1,
-          Source.secondHand("ASCE 7-16, Table 7.3-2, and 7-22, 7.3.2; 7-10 from memory"),
+          Source.secondHand("ASCE 7-16, Table 7.3-2, and 7-22, 7.3.2"),
           Map.of(
-              LoadEdition.ASCE7_10, "asce7/2010/snow-thermal.csv",
               LoadEdition.ASCE7_16, "asce7/2016/snow-thermal.csv",
               LoadEdition.ASCE7_22, "asce7/2022/snow-thermal.csv"));
   private static final Table IMPORTANCE =
@@ -114,7 +113,7 @@ public final class SnowFactors {
             warmth.is(RoofWarmth.UNHEATED));
     var held = Choice.choose(isHeld, warmth, RoofWarmth.COLD_VENTILATED).as("roof_warmth_held");
     return THERMAL
-        .number(Units.RATIO, "ct", printed, held)
+        .number(Units.RATIO, "ct", LoadArguments.since2016(printed), held)
         .onlyIf(isHeld, NOT_HELD.formatted(warmth))
         .as("thermal_factor", Units.RATIO);
   }

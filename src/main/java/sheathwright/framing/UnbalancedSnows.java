@@ -107,6 +107,7 @@ public final class UnbalancedSnows {
             w2.isMoreThan(NOTHING));
     var pg =
         LoadArguments.groundSnow(groundSnow, 1)
+            .symbol("")
             .onlyIf(
                 sound,
                 "importance is %s; with a drift below the ridge it must be 1, for how it enters the height of a drift was not read"
