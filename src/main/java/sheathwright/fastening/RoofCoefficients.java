@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import sheathwright.figure.Source;
 import sheathwright.figure.Table;
+import sheathwright.published.LoadEdition;
 import sheathwright.published.Published;
 
 /**
@@ -23,7 +24,7 @@ final class RoofCoefficients {
     List<List<String>> rows = new ArrayList<>();
     List<String> notes = new ArrayList<>();
     List<String> columns = new ArrayList<>();
-    for (WindEdition edition : WindEdition.values()) {
+    for (LoadEdition edition : LoadEdition.values()) {
       Table printed =
           Published.table(
               file(edition),
@@ -45,7 +46,7 @@ final class RoofCoefficients {
         List.copyOf(notes));
   }
 
-  private static String file(WindEdition edition) {
+  private static String file(LoadEdition edition) {
     return switch (edition) {
       case ASCE7_10 -> "irc/2015/roof-coefficients.csv";
       case ASCE7_16 -> "irc/2021/roof-coefficients.csv";
@@ -53,7 +54,7 @@ final class RoofCoefficients {
     };
   }
 
-  private static List<List<String>> oneByOne(WindEdition edition, List<String> printed) {
+  private static List<List<String>> oneByOne(LoadEdition edition, List<String> printed) {
     List<List<String>> rows = new ArrayList<>();
     for (RoofShape shape : shapes(printed.get(0))) {
       for (RoofSlope slope : slopes(printed.get(1))) {

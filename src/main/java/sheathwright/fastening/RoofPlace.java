@@ -11,6 +11,7 @@ import sheathwright.figure.Quantity.Speed;
 import sheathwright.figure.Quantity.StrengthPressure;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
+import sheathwright.published.LoadEdition;
 
 /**
  * One zone of a roof, and the wind there as the code makes its tables: at 30 ft in Exposure B by
@@ -48,7 +49,7 @@ final class RoofPlace {
       Figure.constant("directionality_factor", 0.85, Units.RATIO, WindArguments.EQUATION)
           .symbol("0.85");
 
-  private final Choice<WindEdition> edition;
+  private final Choice<LoadEdition> edition;
   private final Choice<Exposure> exposure;
   private final Figure<Length> height;
   private final Choice<RoofShape> roof;
@@ -63,7 +64,7 @@ final class RoofPlace {
       OneOf<RoofShape> roof,
       OneOf<WindZone> zone,
       Figure<Area> area,
-      OneOf<WindEdition> edition) {
+      OneOf<LoadEdition> edition) {
     this.exposure = WindArguments.word("exposure", exposure);
     this.height = WindArguments.height(height);
     this.slope = RoofSlope.of(rise);

@@ -1,5 +1,7 @@
 package sheathwright.fastening;
 
+import sheathwright.published.LoadEdition;
+
 /** A part of a plane by where it lies, and the label that an edition's figures give it. */
 enum WindPart {
   FIELD(WindZone.ZONE_1, WindZone.ZONE_1),
@@ -18,8 +20,8 @@ enum WindPart {
   }
 
   /** Corners of hip roofs are zone 3 in every edition. */
-  WindZone label(WindEdition edition, RoofShape roof) {
+  WindZone label(LoadEdition edition, RoofShape roof) {
     boolean isHipCorner = roof == RoofShape.HIP && this == EAVE_CORNER;
-    return edition == WindEdition.ASCE7_16 && !isHipCorner ? in2016 : plain;
+    return edition == LoadEdition.ASCE7_16 && !isHipCorner ? in2016 : plain;
   }
 }

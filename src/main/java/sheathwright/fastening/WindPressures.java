@@ -13,6 +13,7 @@ import sheathwright.figure.Quantity.Speed;
 import sheathwright.figure.Quantity.StrengthPressure;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
+import sheathwright.published.LoadEdition;
 
 /** How hard the wind pulls at a roof. */
 public final class WindPressures {
@@ -65,7 +66,7 @@ public final class WindPressures {
       @Column("height_ft") Figure<Length> height,
       @Column(value = "kzt", preset = "1") Figure<Ratio> topography,
       @Column(value = "kd", preset = "0.85") Figure<Ratio> directionality,
-      @Column("edition") OneOf<WindEdition> edition) {
+      @Column("edition") OneOf<LoadEdition> edition) {
     var stagnation = WindArguments.stagnation(wind);
     var kz =
         WindTables.velocityExposure(
@@ -159,7 +160,7 @@ public final class WindPressures {
       @Column("roof") OneOf<RoofShape> roof,
       @Column("zone") OneOf<WindZone> zone,
       @Column(value = "area_sf", preset = "10") Figure<Area> area,
-      @Column("edition") OneOf<WindEdition> edition) {
+      @Column("edition") OneOf<LoadEdition> edition) {
     var place = new RoofPlace(exposure, height, rise, roof, zone, area, edition);
     var velocity = place.velocity(RoofPlace.atThirtyFeet(wind));
     var outward =
@@ -214,7 +215,7 @@ public final class WindPressures {
       @Column("roof") OneOf<RoofShape> roof,
       @Column("zone") OneOf<WindZone> zone,
       @Column(value = "area_sf", preset = "10") Figure<Area> area,
-      @Column("edition") OneOf<WindEdition> edition,
+      @Column("edition") OneOf<LoadEdition> edition,
       @Column(value = "kzt", preset = "1") Figure<Ratio> topography,
       @Column(value = "enclosure", preset = "enclosed") OneOf<Enclosure> enclosure) {
     var place = new RoofPlace(exposure, height, rise, roof, zone, area, edition);

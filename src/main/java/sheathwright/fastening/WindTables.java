@@ -1,11 +1,8 @@
 package sheathwright.fastening;
 
-import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import sheathwright.figure.Figure;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity;
@@ -16,7 +13,8 @@ import sheathwright.figure.Source;
 import sheathwright.figure.Table;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
-import sheathwright.published.Published;
+import sheathwright.published.EditionTables;
+import sheathwright.published.LoadEdition;
 
 /**
  * The printed wind tables of all editions, each kind as one table that the edition's word opens.
@@ -31,29 +29,31 @@ final class WindTables {
   private static final List<Integer> VELOCITY_HEIGHTS = List.of(15, 20, 25, 30, 40, 50, 60);
 
   private static final Table VELOCITY =
-      table(
+      EditionTables.table(
           "velocity_exposure",
           "velocity pressure exposure coefficients",
+          1,
           Source.fromMemory("ASCE 7-10 Table 30.3-1, ASCE 7-16 and 7-22 Table 26.10-1"),
           Map.of(
-              WindEdition.ASCE7_10, "asce7/2010/velocity-exposure.csv",
-              WindEdition.ASCE7_16, "asce7/2016/velocity-exposure.csv",
-              WindEdition.ASCE7_22, "asce7/2022/velocity-exposure.csv"));
+              LoadEdition.ASCE7_10, "asce7/2010/velocity-exposure.csv",
+              LoadEdition.ASCE7_16, "asce7/2016/velocity-exposure.csv",
+              LoadEdition.ASCE7_22, "asce7/2022/velocity-exposure.csv"));
   private static final Table HEIGHTS =
-      table(
+      EditionTables.table(
           "height_exposure",
           "height and exposure factors",
+          1,
           Source.read("IRC 2015 Table R301.2(3), IRC 2021 and 2024 Table R301.2.1(2)"),
           Map.of(
-              WindEdition.ASCE7_10, "irc/2015/height-exposure.csv",
-              WindEdition.ASCE7_16, "irc/2021/height-exposure.csv",
-              WindEdition.ASCE7_22, "irc/2024/height-exposure.csv"));
+              LoadEdition.ASCE7_10, "irc/2015/height-exposure.csv",
+              LoadEdition.ASCE7_16, "irc/2021/height-exposure.csv",
+              LoadEdition.ASCE7_22, "irc/2024/height-exposure.csv"));
 
   private WindTables() {}
 
   /** Kz of the standard for cladding, straight between printed heights. */
   static Figure<Ratio> velocityExposure(
-      OneOf<WindEdition> edition, OneOf<Exposure> exposure, Figure<Length> height) {
+      OneOf<LoadEdition> edition, OneOf<Exposure> exposure, Figure<Length> height) {
     return BetweenPrinted.straight(height, VELOCITY_HEIGHTS.stream().map(HEIGHT::get).toList())
         .value(
             "velocity_exposure_coefficient",
@@ -65,7 +65,7 @@ final class WindTables {
 
   /** The code's factor on pressures printed for 30 ft in Exposure B, straight between heights. */
   static Figure<Ratio> heightExposure(
-      OneOf<WindEdition> edition, OneOf<Exposure> exposure, Figure<Length> height) {
+      OneOf<LoadEdition> edition, OneOf<Exposure> exposure, Figure<Length> height) {
     return BetweenPrinted.straight(height, List.copyOf(HEIGHT.values()))
         .value(
             "height_exposure_factor",
@@ -89,33 +89,6 @@ final class WindTables {
                 feet -> RoofCoefficients.TABLE.number(Units.RATIO, direction + "_" + feet, rowKeys))
             .toList(),
         RoofCoefficients.TABLE.source());
-  }
-
-  private static Table table(
-      String name, String title, Source source, Map<WindEdition, String> files) {
-    List<List<String>> rows = new ArrayList<>();
-    List<String> notes = new ArrayList<>();
-    List<String> columns = new ArrayList<>();
-    new EnumMap<>(files)
-        .forEach(
-            (edition, file) -> {
-              Table printed = Published.table(file, name, title, 1);
-              columns.addAll(columns.isEmpty() ? printed.columns() : List.of());
-              notes.addAll(printed.notes());
-              printed.rows().forEach(row -> rows.add(opened(edition.word(), row)));
-            });
-    return new Table(
-        name,
-        title,
-        List.of("edition", "exposure"),
-        List.copyOf(columns),
-        List.copyOf(rows),
-        source,
-        List.copyOf(notes));
-  }
-
-  private static List<String> opened(String word, List<String> row) {
-    return Stream.concat(Stream.of(word), row.stream()).toList();
   }
 
   private static <Q extends Quantity> Map<Integer, Figure<Q>> constants(

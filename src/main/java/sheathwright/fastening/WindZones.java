@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import sheathwright.fastening.ConvexPart.Cut;
 import sheathwright.figure.RefusedException;
+import sheathwright.published.LoadEdition;
 import sheathwright.roof.Spot;
 
 /**
@@ -56,13 +57,13 @@ public final class WindZones {
     }
   }
 
-  private final WindEdition edition;
+  private final LoadEdition edition;
   private final RoofShape roof;
   private final Shape plane;
   private final double width;
   private final List<Part> parts = new ArrayList<>();
 
-  private WindZones(WindEdition edition, RoofShape roof, Shape plane, double width) {
+  private WindZones(LoadEdition edition, RoofShape roof, Shape plane, double width) {
     this.edition = edition;
     this.roof = roof;
     this.plane = plane;
@@ -79,7 +80,7 @@ public final class WindZones {
    * @throws RefusedException if a side does not belong to the roof, or the edition's zones go by
    *     the height
    */
-  public static List<Part> of(WindEdition edition, RoofShape roof, Shape plane, double zoneWidth) {
+  public static List<Part> of(LoadEdition edition, RoofShape roof, Shape plane, double zoneWidth) {
     WindZones zones = new WindZones(edition, roof, plane, zoneWidth);
     zones.check();
     zones.divide();
@@ -87,7 +88,7 @@ public final class WindZones {
   }
 
   private void check() {
-    if (isNearlyFlat() && edition != WindEdition.ASCE7_10) {
+    if (isNearlyFlat() && edition != LoadEdition.ASCE7_10) {
       throw new RefusedException(
           "zones of slopes to 7 degrees go by the height under %s and are not drawn here; treat the whole plane as zone 3"
               .formatted(edition.word()));

@@ -13,6 +13,7 @@ import sheathwright.figure.RefusedException;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
+import sheathwright.published.LoadEdition;
 import sheathwright.roof.Box;
 import sheathwright.roof.Edge;
 import sheathwright.roof.Plane;
@@ -42,7 +43,7 @@ public record ZoneMap(Plane plane, List<WindZones.Part> parts, Map<WindZone, Fig
       Plane plane,
       Figure<Ratio> rise,
       OneOf<RoofShape> roof,
-      OneOf<WindEdition> edition,
+      OneOf<LoadEdition> edition,
       Figure<Length> zoneWidth) {
     WindZones.Shape shape = shape(plane, rise.in(Units.RISE_IN_12).value());
     List<WindZones.Part> parts =

@@ -1,6 +1,7 @@
 package sheathwright.figure;
 
 import sheathwright.figure.Quantity.Area;
+import sheathwright.figure.Quantity.Density;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Money;
@@ -53,6 +54,11 @@ public final class Amounts {
   /** Pounds per square foot of wind at strength level, as a velocity pressure is. */
   public static Figure<StrengthPressure> strengthPsf(double poundsPerSquareFoot) {
     return Figure.of(poundsPerSquareFoot, Units.STRENGTH_PSF);
+  }
+
+  /** Pounds per cubic foot. */
+  public static Figure<Density> pcf(double poundsPerCubicFoot) {
+    return Figure.of(poundsPerCubicFoot, Units.PCF);
   }
 
   /** Miles an hour. */

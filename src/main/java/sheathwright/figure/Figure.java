@@ -164,6 +164,11 @@ public final class Figure<Q extends Quantity> implements Traced {
     return applied(Operator.LOGARITHM, Units.RATIO, pure("given a logarithm"));
   }
 
+  /** The angle whose tangent this pure number is, in radians. */
+  public Figure<Quantity.Ratio> arctangent() {
+    return applied(Operator.ARCTANGENT, Units.RATIO, pure("taken for a tangent"));
+  }
+
   /** Whichever is less, in this unit. */
   public Figure<Q> orIfLess(Figure<Q> other) {
     return applied(Operator.LESSER, unit, this, like(other, "compared with"));

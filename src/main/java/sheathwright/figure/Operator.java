@@ -23,6 +23,7 @@ public enum Operator {
   SQUARE_ROOT((a, b) -> Math.sqrt(a), Written.WHOLE, "√({0-})", "SQRT({0-})"),
   ROOT((a, b) -> Math.pow(a, 1 / b), Written.POWER, "({0-})^(1/{1+})", "({0-})^(1/{1+})"),
   LOGARITHM((a, b) -> Math.log10(a), Written.WHOLE, "log({0-})", "LOG10({0-})"),
+  ARCTANGENT((a, b) -> Math.atan(a), Written.WHOLE, "arctan({0-})", "ATAN({0-})"),
   LESSER(Math::min, Written.WHOLE, "the lesser of {0-} and {1-}", "MIN({0-},{1-})"),
   GREATER(Math::max, Written.WHOLE, "the greater of {0-} and {1-}", "MAX({0-},{1-})"),
   ROUND_UP((a, b) -> Rounding.up(a), Written.WHOLE, "⌈{0-}⌉", "ROUNDUP(ROUND({0-},6),0)"),

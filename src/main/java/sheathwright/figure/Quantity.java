@@ -42,6 +42,9 @@ public interface Quantity {
   /** Pounds for each inch or foot of length. */
   interface LineForce extends Quantity {}
 
+  /** What a volume weighs, in pounds per cubic foot. */
+  interface Density extends Quantity {}
+
   /** Bending moment, in inch-pounds. */
   interface Moment extends Quantity {}
 

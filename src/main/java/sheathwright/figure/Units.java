@@ -5,6 +5,7 @@ import java.util.Optional;
 import sheathwright.figure.Dimension.Base;
 import sheathwright.figure.Quantity.AllowableShare;
 import sheathwright.figure.Quantity.Area;
+import sheathwright.figure.Quantity.Density;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.LineForce;
@@ -59,6 +60,10 @@ public final class Units {
       unit("lb/in", "lb_per_in", 1, FORCE.dividedBy(LENGTH), 2);
   public static final Unit<LineForce> POUND_PER_FOOT =
       new Unit<>("lb/ft", "lb_per_ft", Factor.oneIn(12), FORCE.dividedBy(LENGTH), 2);
+  public static final Unit<Density> PCF =
+      new Unit<>("pcf", "pcf", Factor.oneIn(1728), FORCE.dividedBy(LENGTH.raisedTo(3)), 2);
+  public static final Unit<Density> PSF_PER_INCH =
+      new Unit<>("psf/in", "psf_per_in", Factor.oneIn(144), FORCE.dividedBy(LENGTH.raisedTo(3)), 2);
   public static final Unit<Moment> INCH_POUND = unit("in-lb", "in_lb", 1, FORCE.times(LENGTH), 0);
   public static final Unit<Time> HOUR = unit("h", "h", 1, TIME, 2);
   public static final Unit<Money> USD = unit("$", "usd", 1, MONEY, 2);
@@ -115,6 +120,8 @@ public final class Units {
           PSI,
           POUND_PER_INCH,
           POUND_PER_FOOT,
+          PCF,
+          PSF_PER_INCH,
           INCH_POUND,
           HOUR,
           USD,

@@ -158,6 +158,13 @@ final class Book {
     define(name, range(tab, firstRow, column, lastRow, column));
   }
 
+  /** Names the first column of some lines, and gives the name that it got. */
+  String named(String wanted, Tab tab, int firstRow, int lastRow) {
+    String name = names.taken(wanted, "second");
+    named(name, tab, firstRow, lastRow, 0);
+    return name;
+  }
+
   void named(Table table, Tab tab, int head, int last, int first) {
     define(table.keyRange(), range(tab, head + 1, 0, last, 0));
     int values = first + table.keys().size();
@@ -225,7 +232,7 @@ final class Book {
     CellNotation notation = CellNotation.alone(everywhere, guards, this::range);
     unfinished.forEach(write -> write.accept(notation));
     drawings.forEach(Runnable::run);
-    validations();
+    validations(new WordLists(this, tables));
     tabs.values().forEach(tab -> Page.finish(tab));
     return bytes();
   }
@@ -290,7 +297,7 @@ final class Book {
     return inputs;
   }
 
-  private void validations() {
+  private void validations(WordLists words) {
     Map<Traced, Limits> limits = GuardedInputs.limits(roots, listings, this::isInput);
     inputs.forEach(
         (value, place) ->
@@ -298,7 +305,8 @@ final class Book {
                 tabs.get(place.tab()).sheet(),
                 place,
                 value,
-                limits.getOrDefault(value, Limits.NONE)));
+                limits.getOrDefault(value, Limits.NONE),
+                words));
   }
 
   /**

@@ -23,16 +23,17 @@ final class Validation {
 
   private Validation() {}
 
-  static void of(XSSFSheet sheet, Place place, Traced input, Limits byFunction) {
+  static void of(
+      XSSFSheet sheet, Place place, Traced input, Limits byFunction, WordLists wordLists) {
     DataValidationHelper helper = sheet.getDataValidationHelper();
     if (input instanceof Choice<?> choice) {
       if (!choice.options().isEmpty()) {
-        String[] words = choice.options().toArray(String[]::new);
-        add(
-            sheet,
-            place,
-            helper.createExplicitListConstraint(words),
-            "one of the words in the list");
+        String range = wordLists.rangeOf(choice);
+        DataValidationConstraint words =
+            range.isEmpty()
+                ? helper.createExplicitListConstraint(choice.options().toArray(String[]::new))
+                : helper.createFormulaListConstraint(range);
+        add(sheet, place, words, "one of the words in the list");
       }
       return;
     }

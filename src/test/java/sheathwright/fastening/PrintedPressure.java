@@ -10,6 +10,7 @@ import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import sheathwright.figure.Amounts;
+import sheathwright.published.LoadEdition;
 
 /**
  * One printed pair of roof pressures, allowable level, psf. Printed slips of a sign are read by
@@ -18,7 +19,7 @@ import sheathwright.figure.Amounts;
 record PrintedPressure(
     String key,
     String code,
-    WindEdition edition,
+    LoadEdition edition,
     RoofShape roof,
     String slope,
     String zone,
@@ -75,8 +76,8 @@ record PrintedPressure(
     return Double.parseDouble(row.get(column));
   }
 
-  static WindEdition edition(String number) {
-    return List.of(WindEdition.values()).stream()
+  static LoadEdition edition(String number) {
+    return List.of(LoadEdition.values()).stream()
         .filter(edition -> edition.alsoWritten().equals(number))
         .findFirst()
         .orElseThrow();

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sheathwright.figure.RefusedException;
+import sheathwright.published.LoadEdition;
 import sheathwright.roof.Spot;
 
 class WindZonesTest {
@@ -18,14 +19,14 @@ class WindZonesTest {
 
   /** Corner, then zone by distances on the flat, without any cutting. */
   private static String zoneByDistance(
-      WindEdition edition, RoofShape roof, WindZones.Shape plane, double x, double y) {
+      LoadEdition edition, RoofShape roof, WindZones.Shape plane, double x, double y) {
     double depth = plane.slopeLength() / Math.hypot(1, plane.riseIn12() / 12);
     double v = y / Math.hypot(1, plane.riseIn12() / 12);
     boolean atEave = v < WIDTH;
     boolean hasRidge = plane.eave() > plane.leftLean() + plane.rightLean();
     boolean atRidge = hasRidge && depth - v < WIDTH;
     boolean atEnd = x < WIDTH || plane.eave() - x < WIDTH;
-    boolean is2016 = edition == WindEdition.ASCE7_16;
+    boolean is2016 = edition == LoadEdition.ASCE7_16;
     if (roof == RoofShape.GABLE) {
       String corner = atRidge ? "3r" : atEave ? "3e" : "2n";
       String middle = atRidge ? "2r" : atEave ? "2e" : "1";
@@ -54,7 +55,7 @@ class WindZonesTest {
     "ASCE7_22, HIP, 320, 200, 160, 160, 9",
   })
   void parts_areThoseThatDistancesTell(
-      WindEdition edition,
+      LoadEdition edition,
       RoofShape roof,
       double eave,
       double slope,
@@ -95,7 +96,7 @@ class WindZonesTest {
   void parts_ofAGableHaveTheAreasByHand() {
     double factor = Math.sqrt(1.25);
     var plane = new WindZones.Shape(480, 240 * factor, 0, 0, 6);
-    List<WindZones.Part> parts = WindZones.of(WindEdition.ASCE7_16, RoofShape.GABLE, plane, 36);
+    List<WindZones.Part> parts = WindZones.of(LoadEdition.ASCE7_16, RoofShape.GABLE, plane, 36);
     assertThat(feet(parts, WindZone.ZONE_3R)).isCloseTo(2 * 9 * factor, within(1e-9));
     assertThat(feet(parts, WindZone.ZONE_3E)).isCloseTo(2 * 9 * factor, within(1e-9));
     assertThat(feet(parts, WindZone.ZONE_2N)).isCloseTo(2 * 3 * 14 * factor, within(1e-9));
@@ -113,7 +114,7 @@ class WindZonesTest {
   @Test
   void parts_ofASideAtAValleyHaveNoStripThere() {
     var plane = new WindZones.Shape(480, 200, 0, -120, 6);
-    List<WindZones.Part> parts = WindZones.of(WindEdition.ASCE7_10, RoofShape.GABLE, plane, 36);
+    List<WindZones.Part> parts = WindZones.of(LoadEdition.ASCE7_10, RoofShape.GABLE, plane, 36);
     assertThat(parts.stream().filter(part -> part.zone() == WindZone.ZONE_3)).hasSize(2);
     assertThat(parts.stream().mapToDouble(WindZones.Part::area).sum())
         .isCloseTo((480 + 600) / 2.0 * 200, within(1e-6));
@@ -122,9 +123,9 @@ class WindZonesTest {
   @Test
   void flatRoofs_haveNoRidgeStripsOrAreRefused() {
     var plane = new WindZones.Shape(480, 200, 0, 0, 1);
-    List<WindZones.Part> parts = WindZones.of(WindEdition.ASCE7_10, RoofShape.GABLE, plane, 36);
+    List<WindZones.Part> parts = WindZones.of(LoadEdition.ASCE7_10, RoofShape.GABLE, plane, 36);
     assertThat(parts.stream().filter(part -> part.zone() == WindZone.ZONE_3)).hasSize(2);
-    assertThatThrownBy(() -> WindZones.of(WindEdition.ASCE7_22, RoofShape.GABLE, plane, 36))
+    assertThatThrownBy(() -> WindZones.of(LoadEdition.ASCE7_22, RoofShape.GABLE, plane, 36))
         .isInstanceOf(RefusedException.class)
         .hasMessageContaining("go by the height");
   }
@@ -133,9 +134,9 @@ class WindZonesTest {
   void sides_thatDoNotBelongToTheRoofAreRefused() {
     var hip = new WindZones.Shape(480, 200, 100, 100, 6);
     var rake = new WindZones.Shape(480, 200, 0, 100, 6);
-    assertThatThrownBy(() -> WindZones.of(WindEdition.ASCE7_10, RoofShape.GABLE, hip, 36))
+    assertThatThrownBy(() -> WindZones.of(LoadEdition.ASCE7_10, RoofShape.GABLE, hip, 36))
         .hasMessageContaining("call the roof hip");
-    assertThatThrownBy(() -> WindZones.of(WindEdition.ASCE7_10, RoofShape.HIP, rake, 36))
+    assertThatThrownBy(() -> WindZones.of(LoadEdition.ASCE7_10, RoofShape.HIP, rake, 36))
         .hasMessageContaining("call the roof gable");
   }
 }

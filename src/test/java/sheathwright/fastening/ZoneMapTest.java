@@ -10,11 +10,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sheathwright.figure.Choice;
+import sheathwright.published.LoadEdition;
 import sheathwright.roof.Plane;
 
 class ZoneMapTest {
 
-  private static ZoneMap map(Plane plane, RoofShape roof, WindEdition edition) {
+  private static ZoneMap map(Plane plane, RoofShape roof, LoadEdition edition) {
     return ZoneMap.of(plane, pitch(6), Choice.literal(roof), Choice.literal(edition), ft(3));
   }
 
@@ -29,7 +30,7 @@ class ZoneMapTest {
   void zones_coverThePlaneOnce(
       double eave, double slope, double left, double right, RoofShape roof) {
     Plane plane = Plane.trapezoid("south", ft(eave), ft(slope), ft(left), ft(right));
-    for (WindEdition edition : WindEdition.values()) {
+    for (LoadEdition edition : LoadEdition.values()) {
       double sum =
           map(plane, roof, edition).areas().values().stream()
               .mapToDouble(area -> area.value())
@@ -45,7 +46,7 @@ class ZoneMapTest {
   @Test
   void theCornersOfAGable_areSquaresOfTheZoneWidth() {
     ZoneMap map =
-        map(Plane.rectangle("south", ft(42), ft(16.77)), RoofShape.GABLE, WindEdition.ASCE7_10);
+        map(Plane.rectangle("south", ft(42), ft(16.77)), RoofShape.GABLE, LoadEdition.ASCE7_10);
     assertThat(map.areas().get(WindZone.ZONE_3).value())
         .isCloseTo(4 * 3 * 3 * Math.sqrt(1.25), within(0.01));
   }
@@ -53,7 +54,7 @@ class ZoneMapTest {
   @Test
   void aPlaneOfManySides_isRefused() {
     Plane porch = Plane.outline("porch", "0 0, 22 0, 22 9, 14 9, 14 6, 0 6");
-    assertThatThrownBy(() -> map(porch, RoofShape.GABLE, WindEdition.ASCE7_10))
+    assertThatThrownBy(() -> map(porch, RoofShape.GABLE, LoadEdition.ASCE7_10))
         .hasMessageContaining("plane porch has 6 sides");
   }
 }

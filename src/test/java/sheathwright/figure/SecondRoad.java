@@ -68,6 +68,8 @@ final class SecondRoad {
     units.put("psi", POUND.divide(INCH.pow(2)));
     units.put("lb/in", POUND.divide(INCH));
     units.put("lb/ft", POUND.divide(FOOT));
+    units.put("pcf", POUND.divide(FOOT.pow(3)));
+    units.put("psf/in", POUND.divide(FOOT.pow(2)).divide(INCH));
     units.put("in-lb", INCH.multiply(POUND));
     units.put("h", HOUR);
     units.put("$", DOLLAR);

@@ -8,9 +8,9 @@ import static sheathwright.figure.Amounts.pitch;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import sheathwright.fastening.RoofShape;
-import sheathwright.fastening.WindEdition;
 import sheathwright.fastening.ZoneMap;
 import sheathwright.figure.Choice;
+import sheathwright.published.LoadEdition;
 import sheathwright.roof.Plane;
 import sheathwright.roof.Supports;
 import sheathwright.sheathing.Finding;
@@ -56,7 +56,7 @@ class DeckChartTest {
             Plane.rectangle("shed", ft(16), ft(8)),
             pitch(6),
             Choice.literal(RoofShape.GABLE),
-            Choice.literal(WindEdition.ASCE7_10),
+            Choice.literal(LoadEdition.ASCE7_10),
             in(24));
     List<String> rows = Bars.of(zones).lines().skip(1).limit(12).toList();
     assertThat(rows.get(0)).isEqualTo("333333" + "2".repeat(36) + "333333");

@@ -47,6 +47,7 @@ class WorkbookRulesTest {
           "MATCH",
           "SQRT",
           "LOG10",
+          "ATAN",
           "NA");
   private static final Set<String> LITERALS =
       Set.of("0", "1", "2", "12", "100", "144", "2000", "14400");

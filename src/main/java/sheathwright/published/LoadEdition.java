@@ -1,19 +1,19 @@
-package sheathwright.fastening;
+package sheathwright.published;
 
 import sheathwright.figure.Option;
 
 /**
- * The edition of ASCE 7 that the wind loads follow. Spreadsheet programs take a bare {@code 7-16}
- * for a date, so that the long word stands in workbooks.
+ * The edition of ASCE 7 that loads follow. Spreadsheet programs take a bare {@code 7-16} for a
+ * date, so that the long word stands in workbooks.
  */
-public enum WindEdition implements Option<WindEdition> {
+public enum LoadEdition implements Option<LoadEdition> {
   ASCE7_10("7-10"),
   ASCE7_16("7-16"),
   ASCE7_22("7-22");
 
   private final String number;
 
-  WindEdition(String number) {
+  LoadEdition(String number) {
     this.number = number;
   }
 
