@@ -28,6 +28,7 @@ public final class Job {
   private final Map<String, Input> rates;
   private final List<Map<String, Traced>> planes;
   private final List<Map<String, Traced>> reports;
+  private final List<Map<String, Traced>> layers;
   private final List<MakerRequirement> maker;
   private final Map<String, List<Map<String, Traced>>> onPlanes = new LinkedHashMap<>();
 
@@ -44,7 +45,7 @@ public final class Job {
             List.of(
                 new Group(JobTables.JOB, true),
                 new Group(JobTables.DECK, false),
-                new Group(JobTables.RAFTERS, false),
+                new Group(JobTables.rafters(tables.has("layers")), tables.has("layers")),
                 new Group(JobTables.SISTERS, levels)));
     planes = reader.rows(tables.file("planes"), "planes", JobTables.PLANES);
     onPlanes(reader, tables, "openings", JobTables.OPENINGS);
@@ -67,10 +68,8 @@ public final class Job {
             "",
             "",
             List.of(new Group(JobTables.RATES, true), new Group(JobTables.SISTER_RATES, levels)));
-    reports =
-        tables.has("reports")
-            ? reader.rows(tables.file("reports"), "reports", JobTables.REPORTS)
-            : List.of();
+    reports = rows(reader, tables, "reports", JobTables.REPORTS);
+    layers = rows(reader, tables, "layers", JobTables.LAYERS);
     maker =
         tables.has("maker")
             ? MakerTable.read(
@@ -87,6 +86,11 @@ public final class Job {
       shimsBelowSisters(reader, tables.file("job"));
     }
     reader.raiseProblems();
+  }
+
+  private static List<Map<String, Traced>> rows(
+      TableReader reader, JobTables tables, String table, List<Field> fields) {
+    return tables.has(table) ? reader.rows(tables.file(table), table, fields) : List.of();
   }
 
   private static void once(
@@ -240,6 +244,11 @@ public final class Job {
     return onPlanes.get("marks");
   }
 
+  /** What the roof is built up of. */
+  List<Map<String, Traced>> layers() {
+    return layers;
+  }
+
   /** What was reported of the framing. */
   List<Map<String, Traced>> reports() {
     return reports;
@@ -258,7 +267,7 @@ public final class Job {
   /** What the job says of its rafters, labelled. */
   public Map<String, Traced> rafterFacts() {
     Map<String, Input> of = new LinkedHashMap<>();
-    JobTables.RAFTERS.stream()
+    JobTables.rafters(!layers.isEmpty()).stream()
         .map(Field::name)
         .filter(facts::containsKey)
         .forEach(name -> of.put(name, facts.get(name)));

@@ -10,6 +10,7 @@ import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.framing.Grade;
 import sheathwright.framing.RafterLoad;
+import sheathwright.framing.RoofMaterial;
 import sheathwright.framing.Species;
 import sheathwright.framing.StopFinding;
 import sheathwright.framing.ValueSet;
@@ -21,8 +22,8 @@ import sheathwright.sheathing.StripRule;
  * The tables of one job, as they lie in a folder, and what each may hold.
  *
  * @param files by table name: {@code job}, {@code planes}, {@code openings}, {@code rafters},
- *     {@code marks}, {@code readings}, {@code reports}, {@code maker}, {@code prices}, {@code
- *     rates}
+ *     {@code marks}, {@code readings}, {@code reports}, {@code layers}, {@code maker}, {@code
+ *     prices}, {@code rates}
  */
 public record JobTables(Map<String, CsvFile> files) {
 
@@ -48,6 +49,15 @@ public record JobTables(Map<String, CsvFile> files) {
           Field.number("field_spacing_in", "Nails on supports between", 1, 24),
           Field.word("blocked_edges", "Long panel edges on blocking", YesNo.class));
 
+  private static final Field DEAD = Field.number("dead_psf", "Dead load on the flat", 0, 100);
+  private static final Field RISE = Field.number("rise_in_12", "Rise in 12", 0, 24);
+
+  static final List<Field> LAYERS =
+      List.of(
+          Field.word("material", "Material", RoofMaterial.class),
+          Field.number("layers", "Layers", Units.RATIO, 0, 20),
+          Field.number("thickness_in", "Thickness of one", 0, 24).ifKnown());
+
   static final List<Field> RAFTERS =
       List.of(
           Field.word("species", "Rafter species", Species.class),
@@ -58,8 +68,15 @@ public record JobTables(Map<String, CsvFile> files) {
           Field.number("bearing_in", "Seat on the plate", 0.5, 12),
           Field.word("load", "Kind of live load", RafterLoad.class),
           Field.number("live_psf", "Live load on the flat", 1, 300),
-          Field.number("dead_psf", "Dead load on the flat", 0, 100),
+          DEAD,
           Field.number("deflection_limit", "Span divided by this may sag", 180, 240));
+
+  /**
+   * What a job says of its rafters: their dead load, or the slope under the layers that make it.
+   */
+  static List<Field> rafters(boolean isLayered) {
+    return RAFTERS.stream().map(field -> field == DEAD && isLayered ? RISE : field).toList();
+  }
 
   static final List<Field> SISTERS =
       List.of(
@@ -169,7 +186,7 @@ public record JobTables(Map<String, CsvFile> files) {
           "prices",
           "rates");
   private static final List<String> OPTIONAL =
-      List.of("openings", "rafters", "marks", "readings", "reports", "maker");
+      List.of("openings", "rafters", "marks", "readings", "reports", "layers", "maker");
 
   /**
    * Reads the tables in a folder.

@@ -51,6 +51,21 @@ final class DeckPages {
             });
     tab.total("Deck", estimate.deckArea(), "openings taken off");
     supports(tab, estimate);
+    layers(tab, estimate);
+  }
+
+  private static void layers(Tab tab, Estimate estimate) {
+    estimate
+        .framing()
+        .layers()
+        .ifPresent(
+            roll -> {
+              tab.heading("What the roof weighs, layer by layer");
+              tab.list(
+                  roll,
+                  List.of("Material", "Layers", "Thickness, in", "Load, psf of slope"),
+                  Sections.units(null, Units.RATIO, Units.INCH, Units.PSF));
+            });
   }
 
   private static void planes(Tab tab, Roll roll, boolean hasLeans) {

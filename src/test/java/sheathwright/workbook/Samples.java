@@ -153,11 +153,8 @@ final class Samples {
     DeckSamples.putInto(tables);
     WindSamples.putInto(tables);
     NailSamples.putInto(tables);
-<<<<<<< HEAD
     FramingSamples.putInto(tables);
-=======
     LoadSamples.putInto(tables);
->>>>>>> 514ee464f5d4983a66016e7543a212b198c5e8d6
     return tables;
   }
 
