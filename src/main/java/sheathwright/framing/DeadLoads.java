@@ -98,6 +98,7 @@ public final class DeadLoads {
                 Condition.any(goesByLayer, given.isMoreThan(NO_THICKNESS)),
                 "a thickness is missing; %s goes by its thickness, 1/2 in of gypsum board for one"
                     .formatted(named))
+            .as("thickness_if_asked_for_in", Units.INCH)
             .onlyIf(
                 Condition.any(perInch.isMoreThan(NO_DENSITY), given.isTheSameAs(NO_THICKNESS)),
                 "thickness_in is %s; %s goes by the layer and takes none, leave it out"
