@@ -87,6 +87,18 @@ public final class NoTargetException extends RuntimeException {
         frame.most(row.index()));
   }
 
+  /** The same for readings that are part of a longer list, at these places in it. */
+  NoTargetException among(List<Integer> places) {
+    return new NoTargetException(
+        clashes.stream()
+            .map(
+                clash ->
+                    new Clash(
+                        places.get(clash.reading()), clash.name(), clash.side(), clash.inches()))
+            .toList(),
+        lacking);
+  }
+
   /** The bounds that clash, in the order of the readings. */
   public List<Clash> clashes() {
     return clashes;

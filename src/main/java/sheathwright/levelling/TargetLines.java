@@ -3,6 +3,7 @@ package sheathwright.levelling;
 import static java.util.stream.Collectors.groupingBy;
 import static java.util.stream.Collectors.toList;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -68,20 +69,29 @@ public record TargetLines(
             .collect(groupingBy(i -> readings.get(i).x(), TreeMap::new, toList()));
     List<Line> lines = new ArrayList<>();
     List<Double> buildUps = new ArrayList<>(Collections.nCopies(readings.size(), 0.0));
-    double total = 0;
+    BigDecimal total = BigDecimal.ZERO;
     double largest = 0;
     for (Map.Entry<Double, List<Integer>> rafter : rafters.entrySet()) {
       List<Integer> its = rafter.getValue();
-      TargetPlane line =
-          TargetPlane.over(
-              its.stream().map(i -> readings.get(i).onItsRafter()).toList(), objective, cap);
+      TargetPlane line = line(readings, its, objective, cap);
       lines.add(new Line(rafter.getKey(), line.height(), line.up(), List.copyOf(its)));
       for (int i = 0; i < its.size(); i++) {
         buildUps.set(its.get(i), line.buildUps().get(i));
       }
-      total += line.total();
+      total = total.add(BigDecimal.valueOf(line.total()));
       largest = Math.max(largest, line.largest());
     }
-    return new TargetLines(objective, lines, List.copyOf(buildUps), total, largest);
+    return new TargetLines(objective, lines, List.copyOf(buildUps), total.doubleValue(), largest);
+  }
+
+  /** A plane over readings in one line is not tilted across it. */
+  private static TargetPlane line(
+      List<TargetReading> readings, List<Integer> its, TargetObjective objective, double cap) {
+    try {
+      return TargetPlane.over(
+          its.stream().map(i -> readings.get(i).onItsRafter()).toList(), objective, cap);
+    } catch (NoTargetException none) {
+      throw none.among(its);
+    }
   }
 }
