@@ -7,7 +7,7 @@ import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Roll;
 
 /**
- * A new surface over readings, as figures: the build-ups were solved, the rest is made of them.
+ * A new surface over readings, as solved figures.
  *
  * @param buildUps of each reading, in the order of the readings
  * @param readings a line for each: reading, x_in, y_in, z_in, build_up_in

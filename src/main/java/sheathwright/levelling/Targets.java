@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Gather;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Roll;
@@ -38,9 +37,9 @@ public final class Targets {
       List<TargetPoint> points,
       OneOf<TargetObjective> objective,
       Optional<Figure<Length>> cap) {
-    List<Double> buildUps =
-        TargetPlane.over(readings(points), objective.choice().value(), inches(cap)).buildUps();
-    return answered("target_plane_of_" + plane, points, objective, cap, buildUps);
+    TargetPlane found = TargetPlane.over(readings(points), objective.choice().value(), inches(cap));
+    Surface solved = new Surface(found.buildUps(), found.total(), found.largest());
+    return answered("target_plane_of_" + plane, points, objective, cap, solved);
   }
 
   /**
@@ -56,10 +55,13 @@ public final class Targets {
       List<TargetPoint> points,
       OneOf<TargetObjective> objective,
       Optional<Figure<Length>> cap) {
-    List<Double> buildUps =
-        TargetLines.over(readings(points), objective.choice().value(), inches(cap)).buildUps();
-    return answered("target_lines_of_" + plane, points, objective, cap, buildUps);
+    TargetLines found = TargetLines.over(readings(points), objective.choice().value(), inches(cap));
+    Surface solved = new Surface(found.buildUps(), found.total(), found.largest());
+    return answered("target_lines_of_" + plane, points, objective, cap, solved);
   }
+
+  /** What a target comes to, in inches. */
+  private record Surface(List<Double> buildUps, double total, double largest) {}
 
   private static List<TargetReading> readings(List<TargetPoint> points) {
     return points.stream().map(TargetPoint::reading).toList();
@@ -74,14 +76,14 @@ public final class Targets {
       List<TargetPoint> points,
       OneOf<TargetObjective> objective,
       Optional<Figure<Length>> cap,
-      List<Double> solved) {
+      Surface solved) {
     List<Solution.Input> inputs = new ArrayList<>();
     points.forEach(point -> inputs.addAll(point.given()));
     inputs.add(new Solution.Input("objective", objective.choice()));
     cap.ifPresent(most -> inputs.add(new Solution.Input("cap on build-up", most)));
     Solution solution = Solution.of(name, inputs);
     List<Figure<Length>> buildUps =
-        solved.stream()
+        solved.buildUps().stream()
             .map(inches -> solution.figure("build_up_in", inches, Units.INCH, SOLVED))
             .toList();
     Roll roll =
@@ -97,9 +99,8 @@ public final class Targets {
     return new LevelTarget(
         buildUps,
         roll,
-        roll.sum("build_up_in", Units.INCH).as("total_build_up_in", Units.INCH),
-        roll.gathered(Gather.GREATEST, "build_up_in", Units.INCH)
-            .as("largest_build_up_in", Units.INCH),
+        solution.figure("total_build_up_in", solved.total(), Units.INCH, SOLVED),
+        solution.figure("largest_build_up_in", solved.largest(), Units.INCH, SOLVED),
         solution.word("target_status", "optimal", SOLVED));
   }
 }
