@@ -48,7 +48,7 @@ public record TargetPlane(
     }
     if (!(cap >= 0)) {
       throw new RefusedException(
-          "the cap on build-up is %s in; it must be 0 or more".formatted(cap));
+          "the cap on build-up is %s in; it must be 0 or more".formatted(TargetReading.said(cap)));
     }
     TargetFrame frame = new TargetFrame(readings, cap);
     TargetSearch.Found found = new TargetSearch(frame).found(objective);

@@ -1,6 +1,7 @@
 package sheathwright.levelling;
 
 import sheathwright.figure.RefusedException;
+import sheathwright.figure.Shown;
 
 /**
  * A place on the old rafters whose height is known, and how much may be built up there.
@@ -25,8 +26,12 @@ public record TargetReading(String name, double x, double y, double z, double le
     if (!(least >= 0) || Double.isInfinite(least) || !(most >= least)) {
       throw new RefusedException(
           "%s: the build-up is to be from %s to %s in; it must begin at 0 or more and not end below that"
-              .formatted(name, least, most));
+              .formatted(name, said(least), said(most)));
     }
+  }
+
+  static String said(double number) {
+    return Double.isFinite(number) ? Shown.plain(number) : String.valueOf(number);
   }
 
   /** A reading at which any build-up will do. */
