@@ -128,6 +128,7 @@ class ArchitectureTest {
     "repl,     org.jline..",
     "cli,      picocli..",
     "roof,     org.locationtech..",
+    "levelling, org.ojalgo..",
   })
   void library_isImportedByOneRoom(String room, String library) {
     noClasses()

@@ -23,7 +23,7 @@ import sheathwright.job.Solver;
     description = {
       "Solve a whole table at once. The answer goes to standard output as CSV, its summary to standard error: what was"
           + " found, what no plan can beat, and \"proven\" where the two meet, else \"open\".",
-      "The same table gives the same plan. At the limit of seconds the best plan found by then is given."
+      "The same table gives the same plan. At the limit of seconds the best plan of cuts found by then is given."
     },
     footerHeading = "%nSolvers:%n",
     footer = {
@@ -38,10 +38,20 @@ import sheathwright.job.Solver;
       "              trim_in=0 (off each end) on_hand_in=60,35 seconds=10",
       "    answer    a line for each stick; waste_in is what every cut leaves",
       "              between the trims",
+      "  level_plane the flat plane over sagged rafters that needs least build-up",
+      "    columns   x_in (across the rafters), y_in (up the slope), z_in (height",
+      "              above the string, low wood negative), lo_in, hi_in (build-up",
+      "              at this place), notes of any other name",
+      "    options   objective=total (of all build-up) or largest (build-up)",
+      "              cap_in= (no build-up above this) target=plane or lines",
+      "              (a straight line over each rafter, flat across or not)",
+      "    answer    the same lines with build_up_in; of equal planes the one",
+      "              least steep across, then up",
       "",
       "Examples:",
       "  sheathwright solve cut_sheets pieces.csv kerf_in=1/8 seconds=5",
-      "  sheathwright solve cut_stock blocks.csv stock_ft=8,12 stock_usd=4.10,6.60"
+      "  sheathwright solve cut_stock blocks.csv stock_ft=8,12 stock_usd=4.10,6.60",
+      "  sheathwright solve level_plane readings.csv objective=largest cap_in=3/4"
     })
 final class SolveCommand implements Callable<Integer> {
 
@@ -49,7 +59,10 @@ final class SolveCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(index = "0", paramLabel = "SOLVER", description = "cut_sheets or cut_stock")
+  @Parameters(
+      index = "0",
+      paramLabel = "SOLVER",
+      description = "cut_sheets, cut_stock or level_plane")
   private String name;
 
   @Parameters(index = "1", paramLabel = "TABLE", description = "a CSV file")

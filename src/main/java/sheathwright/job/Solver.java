@@ -11,15 +11,22 @@ public enum Solver {
   /** Pieces out of sheets. */
   CUT_SHEETS(SheetCutter.PRESETS) {
     @Override
-    SolvedTable solved(CsvFile file, SolverOptions options, Patience patience) {
-      return SheetCutter.cut(file, options, patience);
+    SolvedTable solved(CsvFile file, SolverOptions options, DoubleFunction<Patience> patience) {
+      return SheetCutter.cut(file, options, patience.apply(options.seconds()));
     }
   },
   /** Pieces out of sticks. */
   CUT_STOCK(StickCutter.PRESETS) {
     @Override
-    SolvedTable solved(CsvFile file, SolverOptions options, Patience patience) {
-      return StickCutter.cut(file, options, patience);
+    SolvedTable solved(CsvFile file, SolverOptions options, DoubleFunction<Patience> patience) {
+      return StickCutter.cut(file, options, patience.apply(options.seconds()));
+    }
+  },
+  /** The surface over readings that needs the least build-up. */
+  LEVEL_PLANE(PlaneLeveller.PRESETS) {
+    @Override
+    SolvedTable solved(CsvFile file, SolverOptions options, DoubleFunction<Patience> patience) {
+      return PlaneLeveller.levelled(file, options);
     }
   };
 
@@ -29,7 +36,8 @@ public enum Solver {
     this.presets = presets;
   }
 
-  abstract SolvedTable solved(CsvFile file, SolverOptions options, Patience patience);
+  abstract SolvedTable solved(
+      CsvFile file, SolverOptions options, DoubleFunction<Patience> patience);
 
   /** The solver of this name. */
   public static Solver named(String name) {
@@ -57,7 +65,6 @@ public enum Solver {
    * @param patience that lasts for so many seconds
    */
   public SolvedTable solve(CsvFile file, List<String> typed, DoubleFunction<Patience> patience) {
-    SolverOptions options = new SolverOptions(typed, presets);
-    return solved(file, options, patience.apply(options.number("seconds", 0.1, 3_600)));
+    return solved(file, new SolverOptions(typed, presets), patience);
   }
 }

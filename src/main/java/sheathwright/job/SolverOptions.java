@@ -3,6 +3,7 @@ package sheathwright.job;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import sheathwright.catalog.Numbers;
 import sheathwright.figure.RefusedException;
@@ -42,6 +43,26 @@ final class SolverOptions {
 
   private String text(String name) {
     return given.getOrDefault(name, presets.get(name));
+  }
+
+  /** How long a search may take. */
+  double seconds() {
+    return number("seconds", 0.1, 3_600);
+  }
+
+  /** One of some words. */
+  String word(String name, List<String> words) {
+    String word = text(name).strip().toLowerCase(Locale.ROOT);
+    if (!words.contains(word)) {
+      throw new RefusedException(
+          "%s is \"%s\"; it must be %s".formatted(name, text(name), String.join(" or ", words)));
+    }
+    return word;
+  }
+
+  /** A number within limits; another one if it is left blank. */
+  double numberOr(double blank, String name, double least, double most) {
+    return text(name).isBlank() ? blank : number(name, least, most);
   }
 
   /** A number within limits. */

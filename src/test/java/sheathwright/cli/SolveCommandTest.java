@@ -137,6 +137,7 @@ class SolveCommandTest {
     Ran ran = Ran.of("solve", "cut_boards", table("length_in"));
     assertThat(ran.status()).isEqualTo(2);
     assertThat(ran.err())
-        .startsWith("there is no solver \"cut_boards\"; there are cut_sheets, cut_stock");
+        .startsWith(
+            "there is no solver \"cut_boards\"; there are cut_sheets, cut_stock, level_plane");
   }
 }

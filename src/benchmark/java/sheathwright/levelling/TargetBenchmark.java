@@ -1,0 +1,115 @@
+package sheathwright.levelling;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+
+/**
+ * The target over 60 sagged rafters of 12 stations, beside the same linear programme handed whole
+ * to the library that solves it: one solve of the first objective, without its ties and checks.
+ */
+public final class TargetBenchmark {
+
+  private static final int RAFTERS = 60;
+  private static final int STATIONS = 12;
+  private static final int PLANES = 40;
+  private static final int WARM_UP = 4;
+
+  private TargetBenchmark() {}
+
+  /** Takes nothing. */
+  public static void main(String[] arguments) {
+    List<List<TargetReading>> planes = new ArrayList<>();
+    for (int i = 0; i < PLANES; i++) {
+      planes.add(readings(new Random(i)));
+    }
+    for (TargetObjective objective : TargetObjective.values()) {
+      compare(planes, objective);
+    }
+    double[] lines = new double[PLANES];
+    for (int i = 0; i < PLANES; i++) {
+      long start = System.nanoTime();
+      TargetLines.over(planes.get(i), TargetObjective.TOTAL, TargetReading.UNLIMITED);
+      lines[i] = (System.nanoTime() - start) / 1e6;
+    }
+    say("A line over each rafter, total: median %.1f ms.", median(lines));
+  }
+
+  /**
+   * Readings in sixteenths: each rafter a parabola of its own, an eave and a ridge not straight.
+   */
+  private static List<TargetReading> readings(Random random) {
+    List<TargetReading> readings = new ArrayList<>();
+    for (int rafter = 0; rafter < RAFTERS; rafter++) {
+      double sag = 0.25 + 1.5 * random.nextDouble();
+      double eave = random.nextDouble() / 2;
+      double ridge = random.nextDouble() / 2;
+      for (int station = 0; station < STATIONS; station++) {
+        double up = (double) station / (STATIONS - 1);
+        double low = eave + (ridge - eave) * up + 4 * sag * up * (1 - up);
+        double drop = Math.rint((low + random.nextDouble() / 16) * 16) / 16;
+        readings.add(TargetReading.of("", 24.0 * rafter, 18.0 * station, -drop));
+      }
+    }
+    return readings;
+  }
+
+  private static void compare(List<List<TargetReading>> planes, TargetObjective objective) {
+    double[] ours = new double[PLANES];
+    double[] whole = new double[PLANES];
+    double widest = 0;
+    for (int i = 0; i < PLANES; i++) {
+      long start = System.nanoTime();
+      TargetPlane plane = TargetPlane.over(planes.get(i), objective, TargetReading.UNLIMITED);
+      ours[i] = (System.nanoTime() - start) / 1e6;
+      start = System.nanoTime();
+      double value = whole(planes.get(i), objective);
+      whole[i] = (System.nanoTime() - start) / 1e6;
+      boolean isTotal = objective == TargetObjective.TOTAL;
+      widest = Math.max(widest, Math.abs(value - (isTotal ? plane.total() : plane.largest())));
+    }
+    say(
+        "Least %s: ours %.1f ms (at most %.1f), whole programme %.1f ms, ratio %.3f, apart by %.1e in at most.",
+        objective.word(),
+        median(ours),
+        Arrays.stream(warm(ours)).max().orElseThrow(),
+        median(whole),
+        median(ours) / median(whole),
+        widest);
+  }
+
+  private static double whole(List<TargetReading> readings, TargetObjective objective) {
+    TargetFrame frame = new TargetFrame(readings, TargetReading.UNLIMITED);
+    TargetProgram program = new TargetProgram(TargetFrame.VARIABLES, frame.reach());
+    boolean isTotal = objective == TargetObjective.TOTAL;
+    for (int i = 0; i < frame.size(); i++) {
+      program.add(frame.least(i));
+      if (!isTotal) {
+        program.add(frame.largest(i));
+      }
+    }
+    double[] goal = isTotal ? frame.meanHeight() : TargetFrame.only(TargetFrame.EXTRA);
+    double[] values = program.least(goal).orElseThrow().values();
+    double sum = 0;
+    for (int i = 0; i < frame.size(); i++) {
+      sum += frame.buildUp(i, values);
+    }
+    return isTotal ? sum : values[TargetFrame.EXTRA];
+  }
+
+  private static double[] warm(double[] times) {
+    return Arrays.copyOfRange(times, WARM_UP, times.length);
+  }
+
+  private static double median(double[] times) {
+    double[] sorted = warm(times);
+    Arrays.sort(sorted);
+    return (sorted[(sorted.length - 1) / 2] + sorted[sorted.length / 2]) / 2;
+  }
+
+  private static void say(String text, Object... values) {
+    System.out.println(String.format(Locale.ROOT, text, values));
+  }
+}

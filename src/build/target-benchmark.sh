@@ -1,0 +1,6 @@
+#!/bin/sh
+# The target over 60 rafters of 12 stations, beside the same linear programme handed whole to the library.
+set -eu
+cd "$(dirname "$0")/../.."
+mvn -q -B -Pbenchmark test-compile
+mvn -q -B -Pbenchmark exec:java -Dexec.classpathScope=test -Dexec.mainClass=sheathwright.levelling.TargetBenchmark

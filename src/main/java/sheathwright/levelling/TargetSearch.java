@@ -1,0 +1,166 @@
+package sheathwright.levelling;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.IntFunction;
+import sheathwright.levelling.TargetProgram.Optimum;
+
+/**
+ * The search for a surface over the readings. Few of the readings ever decide: the programme begins
+ * with the outermost ones, and each time the reading is added that its answer does most wrong.
+ */
+final class TargetSearch {
+
+  /** Far below the millionth of an inch that is promised, far above the library's noise. */
+  private static final double UNMET = 1e-8;
+
+  private static final double TIGHT = 1e-7;
+  private static final int DIRECTIONS = 8;
+
+  private final TargetFrame frame;
+  private final Set<Integer> first = new TreeSet<>();
+
+  /**
+   * Where the search ended.
+   *
+   * @param rows of the last programme
+   * @param candidates rows that are met exactly, the deciding ones first
+   */
+  record Found(List<TargetRow> rows, List<TargetRow> candidates) {}
+
+  TargetSearch(TargetFrame frame) {
+    this.frame = frame;
+    for (int i = 0; i < DIRECTIONS; i++) {
+      double turn = 2 * Math.PI * i / DIRECTIONS;
+      first.add(outermost(Math.cos(turn), Math.sin(turn)));
+    }
+  }
+
+  private int outermost(double across, double up) {
+    int found = 0;
+    double furthest = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < frame.size(); i++) {
+      double[] place = frame.wood(i).factors();
+      double distance = across * place[TargetFrame.ACROSS] + up * place[TargetFrame.UP];
+      if (distance > furthest) {
+        furthest = distance;
+        found = i;
+      }
+    }
+    return found;
+  }
+
+  /**
+   * The surface of an objective: then the other one as small as can be, then the slope across, then
+   * the slope up.
+   *
+   * @throws NoTargetException if the bounds clash
+   */
+  Found found(TargetObjective objective) {
+    requireFeasible();
+    TargetProgram program = new TargetProgram(TargetFrame.VARIABLES, frame.reach());
+    first.forEach(i -> program.add(frame.least(i)));
+    List<IntFunction<TargetRow>> asked = new ArrayList<>();
+    asked.add(frame::least);
+    if (frame.isLimited()) {
+      asked.add(i -> frame.most(i, 0));
+    }
+    boolean isTotalFirst = objective == TargetObjective.TOTAL;
+    if (isTotalFirst) {
+      settled(program, frame.meanHeight(), asked);
+    }
+    first.forEach(i -> program.add(frame.largest(i)));
+    asked.add(frame::largest);
+    Optimum optimum = settled(program, TargetFrame.only(TargetFrame.EXTRA), asked);
+    if (!isTotalFirst) {
+      optimum = settled(program, frame.meanHeight(), asked);
+    }
+    for (int slope : List.of(TargetFrame.ACROSS, TargetFrame.UP)) {
+      program.add(TargetFrame.rise(slope));
+      program.add(TargetFrame.fall(slope));
+      optimum = settled(program, TargetFrame.only(slope + TargetFrame.SIZE), asked);
+    }
+    return new Found(program.rows(), candidates(program, optimum.values()));
+  }
+
+  /** The least value of an objective over all readings; what decided it is held from then on. */
+  private Optimum settled(
+      TargetProgram program, double[] objective, List<IntFunction<TargetRow>> asked) {
+    Optimum optimum = least(program, objective, asked);
+    program.hold(optimum.deciding());
+    return optimum;
+  }
+
+  private Optimum least(
+      TargetProgram program, double[] objective, List<IntFunction<TargetRow>> asked) {
+    while (true) {
+      Optimum optimum =
+          program
+              .least(objective)
+              .orElseThrow(
+                  () -> new IllegalStateException("the programme of the target has no answer"));
+      boolean isMet = true;
+      for (IntFunction<TargetRow> rows : asked) {
+        TargetRow worst = worst(rows, optimum.values());
+        if (worst.slack(optimum.values()) < -UNMET && !program.has(worst)) {
+          program.add(worst);
+          isMet = false;
+        }
+      }
+      if (isMet) {
+        return optimum;
+      }
+    }
+  }
+
+  private TargetRow worst(IntFunction<TargetRow> rows, double[] values) {
+    TargetRow worst = rows.apply(0);
+    for (int i = 1; i < frame.size(); i++) {
+      TargetRow row = rows.apply(i);
+      if (row.slack(values) < worst.slack(values)) {
+        worst = row;
+      }
+    }
+    return worst;
+  }
+
+  /** The wood does not give way; every other bound may, by the same amount. */
+  private void requireFeasible() {
+    if (!frame.isLimited()) {
+      return;
+    }
+    TargetProgram program = new TargetProgram(TargetFrame.VARIABLES, frame.reach());
+    program.keepPositive(TargetFrame.EXTRA);
+    first.forEach(i -> program.add(frame.wood(i)));
+    Optimum optimum =
+        least(
+            program,
+            TargetFrame.only(TargetFrame.EXTRA),
+            List.of(frame::wood, frame::leastGiving, i -> frame.most(i, 1)));
+    double lacking = optimum.values()[TargetFrame.EXTRA];
+    if (lacking > TIGHT) {
+      throw NoTargetException.of(frame, optimum.deciding(), lacking);
+    }
+    program.rows().forEach(row -> first.add(row.index()));
+  }
+
+  private static List<TargetRow> candidates(TargetProgram program, double[] values) {
+    List<TargetRow> candidates = new ArrayList<>();
+    for (int slope : List.of(TargetFrame.ACROSS, TargetFrame.UP)) {
+      if (Math.abs(values[slope]) < TIGHT) {
+        candidates.add(TargetFrame.level(slope));
+      }
+    }
+    program.rows().stream()
+        .filter(row -> row.slack(values) < TIGHT)
+        .filter(row -> row.kind() != TargetRow.Kind.RISE && row.kind() != TargetRow.Kind.FALL)
+        .sorted(
+            Comparator.comparing((TargetRow row) -> !program.isHeld(row))
+                .thenComparing(row -> Math.abs(row.slack(values))))
+        .forEach(candidates::add);
+    return candidates;
+  }
+}
