@@ -32,8 +32,8 @@ record RafterSection(
 
   /** The rectangle of this thickness and depth. */
   static RafterSection of(Figure<Length> thickness, Figure<Length> depth) {
-    var b = thickness.as("thickness_in", Units.INCH).symbol("b");
-    var d = depth.as("depth_in", Units.INCH).symbol("d");
+    var b = thickness.as("actual_thickness_in", Units.INCH).symbol("b");
+    var d = depth.as("actual_depth_in", Units.INCH).symbol("d");
     return new RafterSection(
         b,
         d,

@@ -138,13 +138,7 @@ public final class Rafters {
         span.within(
             "span_ft", Units.FOOT, Limits.between(1, 40, "clear, on the horizontal projection"));
     var inches = feet.as("span_in", Units.INCH).symbol("L");
-    var seat =
-        bearingLength
-            .within(
-                "bearing_in",
-                Units.INCH,
-                Limits.between(0.5, 12, "1-1/2 on wood and 3 on masonry are the IRC's least"))
-            .symbol("l_b");
+    var seat = BearingSeat.length(bearingLength);
 
     var moment =
         SimpleSpan.moment(r.totalLoad, inches)
