@@ -107,6 +107,47 @@ final class LateralStability {
         .symbol("C_L");
   }
 
+  /**
+   * The greatest distance between braces at which a stress is still allowed; nothing where the
+   * stress is not allowed at any.
+   *
+   * <pre>
+   * x = stress ÷ F_b*      F = x (1 − 0.95 x) ÷ (1 − x)
+   * l_e = 1.20 E_min' b² ÷ (F F_b* d), R_B at most 50
+   * </pre>
+   */
+  static Figure<Length> longestUnbraced(
+      RafterSection section,
+      Figure<Stress> minModulus,
+      Figure<Stress> bending,
+      Figure<Stress> stress) {
+    var d = section.depth();
+    var x = stress.dividedBy(bending).as("needed_stability", Units.RATIO).symbol("x");
+    Condition isPossible = x.isLessThan(ONE);
+    var rest = Figure.choose(isPossible, ONE.minus(x), ONE).as("stability_rest", Units.RATIO);
+    var curve = ONE.minus(BEND.times(x)).dividedBy(rest).as("stability_curve", Units.RATIO);
+    var f = x.times(curve).as("needed_buckling_ratio", Units.RATIO, EQUATION);
+    var square =
+        BUCKLING
+            .times(minModulus)
+            .dividedBy(f.times(bending))
+            .in(Units.RATIO)
+            .orIfLess(MOST_SLENDER.squared().in(Units.RATIO))
+            .as("allowed_slenderness_squared", Units.RATIO, COPIED.at("3.3.3.8"));
+    var effective =
+        square
+            .times(section.thickness().squared())
+            .dividedBy(d)
+            .as("allowed_effective_length_in", Units.INCH, COPIED.at("equation 3.3-5"));
+    var shortOne = effective.dividedBy(SHORT).as("allowed_short_in", Units.INCH, LENGTHS);
+    var longOne =
+        effective.minus(DEPTHS.times(d)).dividedBy(LONG).as("allowed_long_in", Units.INCH, LENGTHS);
+    var open =
+        Figure.choose(shortOne.isLessThan(SEVEN.times(d)), shortOne, longOne)
+            .as("allowed_unbraced_in", Units.INCH, LENGTHS);
+    return Figure.choose(isPossible, open, NOTHING);
+  }
+
   private static Figure<Ratio> number(String name, double number, String print, Source source) {
     return Figure.constant(name, number, Units.RATIO, source).symbol(print);
   }

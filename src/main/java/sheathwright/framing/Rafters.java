@@ -181,11 +181,12 @@ public final class Rafters {
         bearing,
         Condition.all(bending.ok(), shear.ok(), deflection.ok(), bearing.ok()).as("ok"),
         Governing.of(
-            List.of(
-                new Named(RafterLimit.BENDING, bending),
-                new Named(RafterLimit.SHEAR, shear),
-                new Named(RafterLimit.DEFLECTION, deflection),
-                new Named(RafterLimit.BEARING, bearing))),
+                List.of(
+                    new Named(RafterLimit.BENDING, bending.ratio()),
+                    new Named(RafterLimit.SHEAR, shear.ratio()),
+                    new Named(RafterLimit.DEFLECTION, deflection.ratio()),
+                    new Named(RafterLimit.BEARING, bearing.ratio())))
+            .limit(),
         longest(r, seat));
   }
 
