@@ -86,9 +86,10 @@ public final class DesignValues {
       @Column(value = "bearing_in", preset = "1.5") Figure<Length> bearingLength,
       @Column(value = "end_distance_in", preset = "0") Figure<Length> endDistance,
       @Column(value = "unbraced_in", preset = "0") Figure<Length> unbraced) {
-    var values = new LumberValues(species, grade, size, valueSet);
+    var nominal = size.choice().argument("size");
+    var values = new LumberValues(species, grade, nominal, valueSet);
     var wood = new AdjustedWood(values, moisture, temperature, incised);
-    var section = StockSection.of(size, stock, thickness, depth);
+    var section = StockSection.of(nominal, stock, thickness, depth);
     var open =
         unbraced.within(
             "unbraced_in",

@@ -110,12 +110,14 @@ public final class RafterScreenings {
       @Column(value = "tie_height_in", preset = "0") Figure<Length> tieHeight,
       @Column(value = "brace_spacing_in", preset = "0") Figure<Length> braceSpacing,
       @Column(value = "deck_off_live_psf", preset = "20") Figure<Pressure> deckOffLive) {
+    var nominal = size.choice().argument("size");
+    var damp = moisture.choice().argument("moisture");
     var s = Rafter.spacing(spacing);
     var loads = new RafterLoads(s, roofLive, snow, dead);
-    var section = StockSection.of(size, stock, thickness, depth);
+    var section = StockSection.of(nominal, stock, thickness, depth);
     var wood =
         new AdjustedWood(
-            new LumberValues(species, grade, size, valueSet), moisture, temperature, incised);
+            new LumberValues(species, grade, nominal, valueSet), damp, temperature, incised);
     var inches =
         span.within(
                 "span_ft", Units.FOOT, Limits.between(1, 40, "clear, on the horizontal projection"))
@@ -139,8 +141,7 @@ public final class RafterScreenings {
             .symbol("F_c⊥'");
     Condition isSeasoned =
         Condition.all(
-            seasoned.choice().argument("seasoned").is(YesNo.YES),
-            moisture.choice().argument("moisture").is(ServiceMoisture.DRY));
+            seasoned.choice().argument("seasoned").is(YesNo.YES), damp.is(ServiceMoisture.DRY));
     var sag =
         new RafterSag(
             wood.modulus,

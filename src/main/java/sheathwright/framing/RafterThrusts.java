@@ -36,7 +36,8 @@ public final class RafterThrusts {
    * @param load all load on the horizontal projection, 1 psf to 400 psf
    * @param tieHeight H_C of the tie above the plate, 0 in to 120 in
    * @return pull in pounds at each pair of rafters that is tied
-   * @throws RefusedException if a number lies outside its range
+   * @throws RefusedException if a number lies outside its range, or the tie stands above the lower
+   *     third of the roof
    * @see "derived: statics of a three-hinged frame"
    */
   @LibraryFunction

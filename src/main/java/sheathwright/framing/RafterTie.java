@@ -67,12 +67,17 @@ final class RafterTie {
                 Units.RISE_IN_12,
                 Limits.between(1, 24, "below 3 a ridge beam carries, and nothing pushes"))
             .symbol("tan θ");
-    this.height =
-        height
-            .within(
-                "tie_height_in", Units.INCH, Limits.between(0, 120, "0 where it lies on the plate"))
-            .symbol("H_C");
     ridge = span.times(this.rise).as("ridge_height_in", Units.INCH).symbol("H_R");
+    var told =
+        height.within(
+            "tie_height_in", Units.INCH, Limits.between(0, 120, "0 where it lies on the plate"));
+    this.height =
+        told.onlyIf(
+                THIRD.times(told).isAtMost(ridge),
+                "the rafter ties stand above the lower third of the roof, where the code's factors"
+                    + " end; a licensed engineer decides")
+            .as("counted_tie_height_in", Units.INCH, FACTORS.source())
+            .symbol("H_C");
   }
 
   /** What spans are multiplied by. */
@@ -83,10 +88,6 @@ final class RafterTie {
     var tie = upTo(LEAST, Height.TO_LEAST, fifth);
     return FACTORS
         .number(Units.RATIO, "factor", tie)
-        .onlyIf(
-            THIRD.times(height).isAtMost(ridge),
-            "the rafter ties stand above the lower third of the roof, where the code's factors end;"
-                + " a licensed engineer decides")
         .as("tie_height_factor", Units.RATIO, FACTORS.source());
   }
 
