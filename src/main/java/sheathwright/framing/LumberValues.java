@@ -19,10 +19,10 @@ import sheathwright.published.Published;
 final class LumberValues {
 
   private static final List<String> SIZES = List.of("2x4", "2x6", "2x8", "2x10", "2x12");
-  private static final List<String> OTHERS = List.of("fv_psi", "fc_perp_psi", "e_psi");
+  private static final List<String> OTHERS = List.of("fv_psi", "fc_perp_psi", "e_psi", "emin_psi");
   private static final Table VALUES = allValueSets();
   private static final Table SIZE_FACTOR =
-      Published.table("nds/2018/size-factor.csv", "size_factor", "size factors", 1);
+      Published.table("nds/2018/size-factor.csv", "size_factor", "size factors", 2);
   private static final Table LOAD_DURATION =
       Published.table("nds/2018/load-duration.csv", "load_duration", "load duration factors", 1);
 
@@ -62,11 +62,15 @@ final class LumberValues {
     return VALUES.number(Units.PSI, "e_psi", valueSet, species, grade);
   }
 
-  Figure<Ratio> sizeFactor() {
-    return SIZE_FACTOR.numberAt(Units.RATIO, species, size);
+  Figure<Stress> minModulus() {
+    return VALUES.number(Units.PSI, "emin_psi", valueSet, species, grade);
   }
 
-  static Figure<Ratio> loadDuration(OneOf<RafterLoad> load) {
+  Figure<Ratio> sizeFactor() {
+    return SIZE_FACTOR.numberAt(Units.RATIO, species, grade, size);
+  }
+
+  static Figure<Ratio> loadDuration(OneOf<?> load) {
     return LOAD_DURATION.number(Units.RATIO, "cd", load);
   }
 
@@ -76,16 +80,19 @@ final class LumberValues {
     Table old4a = Published.table("nds/1997/table-4a.csv", "old_4a", "NDS 1997 Table 4A", 2);
     Table oldPine =
         Published.table("spib/2012/southern-pine.csv", "old_pine", "southern pine before 2013", 2);
+    Table oldPineMinimum =
+        Published.table(
+            "spib/2012/minimum-modulus.csv", "old_minimum", "minimum moduli before 2013", 2);
     List<List<String>> rows = new ArrayList<>();
     rows.addAll(underValueSet(ValueSet.NDS2018, table4a));
     rows.addAll(underValueSet(ValueSet.NDS2018, table4b));
     rows.addAll(underValueSet(ValueSet.NDS1997, old4a));
     rows.addAll(underValueSet(ValueSet.NDS1997, table4b));
-    rows.addAll(underValueSet(ValueSet.SOUTHERN_PINE_2012, oldPine));
+    rows.addAll(underValueSet(ValueSet.SOUTHERN_PINE_2012, oldPine, oldPineMinimum));
     List<String> columns = new ArrayList<>(SIZES);
     columns.addAll(OTHERS);
     List<String> notes = new ArrayList<>();
-    for (Table table : List.of(table4a, table4b, old4a, oldPine)) {
+    for (Table table : List.of(table4a, table4b, old4a, oldPine, oldPineMinimum)) {
       notes.add(table.source().toString());
     }
     return new Table(
@@ -94,23 +101,35 @@ final class LumberValues {
         List.of("value_set", "species", "grade"),
         List.copyOf(columns),
         List.copyOf(rows),
-        Source.secondHand("NDS Supplement, Tables 4A and 4B, by value set"),
+        Source.secondHand(
+            "NDS Supplement by value set; from memory: Table 4B, 1997, Emin before 2013"),
         List.copyOf(notes));
   }
 
-  /** Rows under their value set; a table that prints one bending value gives it to every size. */
   private static List<List<String>> underValueSet(ValueSet set, Table table) {
-    return table.rows().stream()
-        .map(
-            row -> {
-              List<String> wide = new ArrayList<>(List.of(set.word(), row.get(0), row.get(1)));
-              for (String size : SIZES) {
-                wide.add(cell(table, row, table.columns().contains(size) ? size : "fb_psi"));
-              }
-              OTHERS.forEach(other -> wide.add(cell(table, row, other)));
-              return List.copyOf(wide);
-            })
-        .toList();
+    return underValueSet(set, table, table);
+  }
+
+  /**
+   * Rows under their value set; a table that prints one bending value gives it to every size, and
+   * the minimum modulus may stand in a table of its own with rows in the same order.
+   */
+  private static List<List<String>> underValueSet(ValueSet set, Table table, Table minimum) {
+    List<List<String>> rows = new ArrayList<>();
+    for (int i = 0; i < table.rows().size(); i++) {
+      List<String> row = table.rows().get(i);
+      List<String> wide = new ArrayList<>(List.of(set.word(), row.get(0), row.get(1)));
+      for (String size : SIZES) {
+        wide.add(cell(table, row, table.columns().contains(size) ? size : "fb_psi"));
+      }
+      for (String other : OTHERS) {
+        boolean isElsewhere = !table.columns().contains(other);
+        wide.add(
+            isElsewhere ? cell(minimum, minimum.rows().get(i), other) : cell(table, row, other));
+      }
+      rows.add(List.copyOf(wide));
+    }
+    return List.copyOf(rows);
   }
 
   private static String cell(Table table, List<String> row, String column) {

@@ -3,13 +3,10 @@ package sheathwright.framing;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.OneOf;
-import sheathwright.figure.Quantity.Area;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.LineForce;
 import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
-import sheathwright.figure.Quantity.SecondMoment;
-import sheathwright.figure.Quantity.SectionModulus;
 import sheathwright.figure.Quantity.Stress;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
@@ -23,12 +20,8 @@ import sheathwright.published.LumberSize;
 final class Rafter {
 
   static final Source NDS_2018 = Source.secondHand("NDS 2018");
-  static final Source STATICS = Source.derived("simple span, uniform load");
+  static final Source STATICS = SimpleSpan.STATICS;
 
-  private static final Figure<Ratio> SIX =
-      Figure.constant("section_modulus_divisor", 6, Units.RATIO, Source.derived("rectangle"))
-          .symbol("6");
-  private static final Figure<Ratio> TWELVE = Figure.of(12, Units.RATIO);
   private static final Figure<Ratio> REPETITIVE =
       Figure.constant("repetitive_member_factor", 1.15, Units.RATIO, NDS_2018.at("4.3.9"))
           .symbol("1.15");
@@ -37,11 +30,7 @@ final class Rafter {
       Figure.constant("repetitive_spacing_in", 24, Units.INCH, NDS_2018.at("4.3.9"))
           .symbol("24 in");
 
-  final Figure<Length> thickness;
-  final Figure<Length> width;
-  final Figure<Area> area;
-  final Figure<SectionModulus> sectionModulus;
-  final Figure<SecondMoment> secondMoment;
+  final RafterSection section;
   final Figure<Stress> bending;
   final Figure<Stress> shear;
   final Figure<Stress> bearing;
@@ -60,13 +49,7 @@ final class Rafter {
       OneOf<RafterLoad> load,
       Figure<Ratio> deflectionLimit,
       OneOf<ValueSet> valueSet) {
-    var s =
-        spacing
-            .within(
-                "spacing_in",
-                Units.INCH,
-                Limits.between(4, 48, "center to center; 16 and 24 are usual"))
-            .symbol("s");
+    var s = spacing(spacing);
     var lr =
         live.within(
                 "live_psf",
@@ -79,41 +62,18 @@ final class Rafter {
                 Units.PSF,
                 Limits.between(0, 100, "of horizontal projection; 10 and 20 are the tables' own"))
             .symbol("q_dead");
-    this.deflectionLimit =
-        deflectionLimit
-            .within(
-                "deflection_limit",
-                Units.RATIO,
-                Limits.either(
-                    180, 240, "the IRC's span divided by 180 without, 240 with a ceiling below"))
-            .symbol("n");
+    this.deflectionLimit = deflectionLimit(deflectionLimit);
 
     var values = new LumberValues(species, grade, size, valueSet);
-    thickness = DressedSizes.thickness(values.size()).as("thickness_in", Units.INCH).symbol("b");
-    width = DressedSizes.width(values.size()).as("depth_in", Units.INCH).symbol("d");
-    area = thickness.times(width).as("section_sq_in", Units.SQUARE_INCH).symbol("A");
-    sectionModulus =
-        thickness
-            .times(width.squared())
-            .dividedBy(SIX)
-            .as("section_modulus_in3", Units.CUBIC_INCH)
-            .symbol("S");
-    secondMoment =
-        thickness
-            .times(width.cubed())
-            .dividedBy(TWELVE)
-            .as("second_moment_in4", Units.INCH_TO_THE_FOURTH)
-            .symbol("I");
+    section =
+        RafterSection.of(DressedSizes.thickness(values.size()), DressedSizes.width(values.size()));
 
     var cd =
         LumberValues.loadDuration(load.choice().argument("load"))
             .as("load_duration_factor", Units.RATIO)
             .symbol("C_D");
     var cf = values.sizeFactor().as("size_factor", Units.RATIO).symbol("C_F");
-    var cr =
-        Figure.choose(s.isAtMost(REPETITIVE_SPACING), REPETITIVE, ALONE)
-            .as("repetitive_factor", Units.RATIO, NDS_2018.at("4.3.9"))
-            .symbol("C_r");
+    var cr = repetitive(s);
     var fb = values.bending().as("bending_value_psi", Units.PSI).symbol("F_b");
     var fv = values.shear().as("shear_value_psi", Units.PSI).symbol("F_v");
     bending =
@@ -131,5 +91,33 @@ final class Rafter {
         lr.plus(d).times(s).as("total_load_lb_per_in", Units.POUND_PER_INCH, STATICS).symbol("w");
     liveLoad =
         lr.times(s).as("live_load_lb_per_in", Units.POUND_PER_INCH, STATICS).symbol("w_live");
+  }
+
+  /** Center to center, 4 in to 48 in. */
+  static Figure<Length> spacing(Figure<Length> spacing) {
+    return spacing
+        .within(
+            "spacing_in",
+            Units.INCH,
+            Limits.between(4, 48, "center to center; 16 and 24 are usual"))
+        .symbol("s");
+  }
+
+  /** What the span is divided by for the sag allowed under live load, 180 or 240. */
+  static Figure<Ratio> deflectionLimit(Figure<Ratio> limit) {
+    return limit
+        .within(
+            "deflection_limit",
+            Units.RATIO,
+            Limits.either(
+                180, 240, "the IRC's span divided by 180 without, 240 with a ceiling below"))
+        .symbol("n");
+  }
+
+  /** 1.15 where a deck joins rafters that stand no more than 24 in apart. */
+  static Figure<Ratio> repetitive(Figure<Length> spacing) {
+    return Figure.choose(spacing.isAtMost(REPETITIVE_SPACING), REPETITIVE, ALONE)
+        .as("repetitive_factor", Units.RATIO, NDS_2018.at("4.3.9"))
+        .symbol("C_r");
   }
 }

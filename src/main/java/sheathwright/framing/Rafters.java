@@ -1,5 +1,6 @@
 package sheathwright.framing;
 
+import java.util.List;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Check;
@@ -13,6 +14,7 @@ import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
+import sheathwright.framing.Governing.Named;
 import sheathwright.framing.RafterSpan.Governs;
 import sheathwright.published.LumberSize;
 
@@ -20,11 +22,6 @@ import sheathwright.published.LumberSize;
 public final class Rafters {
 
   private static final Source STATICS = Rafter.STATICS;
-  private static final Figure<Ratio> EIGHT = constant("moment_divisor", 8);
-  private static final Figure<Ratio> FIVE = constant("deflection_multiplier", 5);
-  private static final Figure<Ratio> DEFLECTION_384 = constant("deflection_divisor", 384);
-  private static final Figure<Ratio> THREE = constant("shear_multiplier", 3);
-  private static final Figure<Ratio> TWO = Figure.of(2, Units.RATIO);
 
   private Rafters() {}
 
@@ -72,20 +69,8 @@ public final class Rafters {
       @Column("value_set") OneOf<ValueSet> valueSet) {
     var r = new Rafter(species, grade, size, spacing, live, dead, load, deflectionLimit, valueSet);
 
-    var bending =
-        EIGHT
-            .times(r.bending)
-            .times(r.sectionModulus)
-            .dividedBy(r.totalLoad)
-            .squareRoot()
-            .as("bending_span_in", Units.INCH, STATICS);
-    var deflection =
-        DEFLECTION_384
-            .times(r.modulus)
-            .times(r.secondMoment)
-            .dividedBy(FIVE.times(r.deflectionLimit).times(r.liveLoad))
-            .cubeRoot()
-            .as("deflection_span_in", Units.INCH, STATICS);
+    var bending = bendingSpan(r);
+    var deflection = deflectionSpan(r);
 
     var span =
         bending
@@ -100,11 +85,12 @@ public final class Rafters {
 
   /**
    * Whether a rafter of sound lumber carries its loads over a given span: bending, shear, sag and
-   * bearing, each as the part used up of what is allowed.
+   * bearing, each as the part used up of what is allowed, and the longest span that passes.
    *
    * <pre>
    * bending = (w L² ÷ 8 S) ÷ F_b'           shear = (3 w L ÷ 4 A) ÷ F_v'
    * sag = (5 w_live L⁴ ÷ 384 E I) ÷ (L ÷ n)   bearing = (w L ÷ 2 b l_b) ÷ F_c⊥
+   * longest span = the least of √(8 F_b' S ÷ w), 4 A F_v' ÷ 3 w, ∛(384 E I ÷ 5 n w_live), 2 b l_b F_c⊥ ÷ w
    * </pre>
    *
    * <p>Does not cover rafter ties above the plate, notches, decay, cracks, ripped or re-sawn stock,
@@ -114,6 +100,7 @@ public final class Rafters {
    *
    * <pre>{@code
    * rafterCheck(SPRUCE_PINE_FIR, NO_2, SIZE_2X6, in(16), psf(20), psf(10), ROOF_LIVE, number(180), NDS2018, ft(12), in(1.5)).ok() // yes
+   * rafterCheck(SPRUCE_PINE_FIR, NO_2, SIZE_2X6, in(16), psf(20), psf(10), ROOF_LIVE, number(180), NDS2018, ft(12), in(1.5)).governs() // bending
    * }</pre>
    *
    * @param species species group on the grade stamp
@@ -127,7 +114,8 @@ public final class Rafters {
    * @param valueSet edition of the design values, fitting the age of the wood
    * @param span clear span on the horizontal projection, 1 ft to 40 ft
    * @param bearingLength length of the seat on the plate, 0.5 in to 12 in
-   * @return four ratios, each of which may be 1 at most, and yes or no
+   * @return four ratios, each of which may be 1 at most, yes or no, which of the four is greatest,
+   *     and the longest span in feet at which all four pass, not capped
    * @throws RefusedException if a number lies outside its range, or the value set does not hold the
    *     species
    * @see "NDS 2018 sections 3.3 to 3.5 and 3.10, read second hand"
@@ -150,41 +138,27 @@ public final class Rafters {
         span.within(
             "span_ft", Units.FOOT, Limits.between(1, 40, "clear, on the horizontal projection"));
     var inches = feet.as("span_in", Units.INCH).symbol("L");
-    var seat =
-        bearingLength
-            .within(
-                "bearing_in",
-                Units.INCH,
-                Limits.between(0.5, 12, "1-1/2 on wood and 3 on masonry are the IRC's least"))
-            .symbol("l_b");
+    var seat = BearingSeat.length(bearingLength);
 
     var moment =
-        r.totalLoad
-            .times(inches.squared())
-            .dividedBy(EIGHT)
+        SimpleSpan.moment(r.totalLoad, inches)
             .as("moment_in_lb", Units.INCH_POUND, STATICS)
             .symbol("M");
     var bendingStress =
         moment
-            .dividedBy(r.sectionModulus)
+            .dividedBy(r.section.sectionModulus())
             .as("bending_stress_psi", Units.PSI, Rafter.NDS_2018.at("3.3.2"));
 
     var reaction =
-        r.totalLoad
-            .times(inches)
-            .dividedBy(TWO)
+        SimpleSpan.reaction(r.totalLoad, inches)
             .as("reaction_lb", Units.POUND, STATICS)
             .symbol("R");
     var shearStress =
-        THREE
-            .times(reaction)
-            .dividedBy(TWO.times(r.area))
+        SimpleSpan.shearStress(reaction, r.section.area())
             .as("shear_stress_psi", Units.PSI, Rafter.NDS_2018.at("3.4.2"));
 
     var sag =
-        FIVE.times(r.liveLoad)
-            .times(inches.times(inches.cubed()))
-            .dividedBy(DEFLECTION_384.times(r.modulus).times(r.secondMoment))
+        SimpleSpan.sag(r.liveLoad, inches, r.modulus, r.section.secondMoment())
             .as("live_sag_in", Units.INCH, STATICS);
     var sagAllowed =
         inches
@@ -193,7 +167,7 @@ public final class Rafters {
 
     var bearingStress =
         reaction
-            .dividedBy(r.thickness.times(seat))
+            .dividedBy(r.section.thickness().times(seat))
             .as("bearing_stress_psi", Units.PSI, Rafter.NDS_2018.at("3.10.2"));
 
     var bending = Check.of("bending", "bending_ratio", bendingStress, r.bending);
@@ -205,10 +179,38 @@ public final class Rafters {
         shear,
         deflection,
         bearing,
-        Condition.all(bending.ok(), shear.ok(), deflection.ok(), bearing.ok()).as("ok"));
+        Condition.all(bending.ok(), shear.ok(), deflection.ok(), bearing.ok()).as("ok"),
+        Governing.of(
+                List.of(
+                    new Named(RafterLimit.BENDING, bending.ratio()),
+                    new Named(RafterLimit.SHEAR, shear.ratio()),
+                    new Named(RafterLimit.DEFLECTION, deflection.ratio()),
+                    new Named(RafterLimit.BEARING, bearing.ratio())))
+            .limit(),
+        longest(r, seat));
   }
 
-  private static Figure<Ratio> constant(String name, double number) {
-    return Figure.constant(name, number, Units.RATIO, STATICS).symbol(String.valueOf((int) number));
+  private static Figure<Length> longest(Rafter r, Figure<Length> seat) {
+    var shear =
+        SimpleSpan.spanByShear(r.shear, r.section.area(), r.totalLoad)
+            .as("shear_span_in", Units.INCH, STATICS);
+    var bearing =
+        SimpleSpan.spanByBearing(r.bearing, r.section.thickness(), seat, r.totalLoad)
+            .as("bearing_span_in", Units.INCH, STATICS);
+    return bendingSpan(r)
+        .orIfLess(shear)
+        .orIfLess(deflectionSpan(r))
+        .orIfLess(bearing)
+        .as("longest_span_ft", Units.FOOT, STATICS);
+  }
+
+  private static Figure<Length> bendingSpan(Rafter r) {
+    return SimpleSpan.spanByBending(r.bending, r.section.sectionModulus(), r.totalLoad)
+        .as("bending_span_in", Units.INCH, STATICS);
+  }
+
+  private static Figure<Length> deflectionSpan(Rafter r) {
+    return SimpleSpan.spanBySag(r.modulus, r.section.secondMoment(), r.deflectionLimit, r.liveLoad)
+        .as("deflection_span_in", Units.INCH, STATICS);
   }
 }

@@ -6,6 +6,8 @@ import sheathwright.figure.Option;
 public enum Species implements Option<Species> {
   DOUGLAS_FIR_LARCH,
   HEM_FIR,
+  HEM_FIR_NORTH,
   SOUTHERN_PINE,
-  SPRUCE_PINE_FIR
+  SPRUCE_PINE_FIR,
+  SPRUCE_PINE_FIR_SOUTH
 }

@@ -62,6 +62,7 @@ class ParameterReadTest {
     "species, Spruce Pine Fir, spruce-pine-fir",
     "species, SPRUCE_PINE_FIR, spruce-pine-fir",
     "grade,   No 2,            no-2",
+    "grade,   No 1&Btr,        no-1-and-better",
     "size,    2X6,             2x6",
     "load,    ' snow ',        snow",
   })
@@ -93,8 +94,8 @@ class ParameterReadTest {
         "nails_per_sheet  | blocked_edges    | maybe |"
             + " blocked_edges is \"maybe\"; it must be one of yes, no",
         "rafter_check     | species          | oak   |"
-            + " species is \"oak\"; it must be one of douglas-fir-larch, hem-fir, southern-pine,"
-            + " spruce-pine-fir",
+            + " species is \"oak\"; it must be one of douglas-fir-larch, hem-fir, hem-fir-north,"
+            + " southern-pine, spruce-pine-fir, spruce-pine-fir-south",
         "rafter_check     | load             | ``    |"
             + " load is missing; give one of roof-live, snow",
         "rafter_check     | live_psf         | wet   | live_psf: \"wet\" is not a number",

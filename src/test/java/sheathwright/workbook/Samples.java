@@ -155,6 +155,7 @@ final class Samples {
     NailSamples.putInto(tables);
     FramingSamples.putInto(tables);
     LoadSamples.putInto(tables);
+    RafterSamples.putInto(tables);
     return tables;
   }
 
