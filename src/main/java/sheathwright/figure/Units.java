@@ -19,6 +19,7 @@ import sheathwright.figure.Quantity.SecondMoment;
 import sheathwright.figure.Quantity.SectionModulus;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Quantity.Speed;
+import sheathwright.figure.Quantity.Stiffness;
 import sheathwright.figure.Quantity.StrengthPressure;
 import sheathwright.figure.Quantity.Stress;
 import sheathwright.figure.Quantity.Time;
@@ -60,6 +61,8 @@ public final class Units {
   public static final Unit<LineForce> POUND_PER_FOOT =
       new Unit<>("lb/ft", "lb_per_ft", Factor.oneIn(12), FORCE.dividedBy(LENGTH), 2);
   public static final Unit<Moment> INCH_POUND = unit("in-lb", "in_lb", 1, FORCE.times(LENGTH), 0);
+  public static final Unit<Stiffness> POUND_SQUARE_INCH =
+      unit("lb-in²", "lb_in2", 1, FORCE.times(AREA), 0);
   public static final Unit<Time> HOUR = unit("h", "h", 1, TIME, 2);
   public static final Unit<Money> USD = unit("$", "usd", 1, MONEY, 2);
   public static final Unit<Ratio> RATIO = unit("", "", 1, Dimension.NONE, 4);
@@ -116,6 +119,7 @@ public final class Units {
           POUND_PER_INCH,
           POUND_PER_FOOT,
           INCH_POUND,
+          POUND_SQUARE_INCH,
           HOUR,
           USD,
           RATIO,

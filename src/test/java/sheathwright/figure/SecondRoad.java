@@ -69,6 +69,7 @@ final class SecondRoad {
     units.put("lb/in", POUND.divide(INCH));
     units.put("lb/ft", POUND.divide(FOOT));
     units.put("in-lb", INCH.multiply(POUND));
+    units.put("lb-in²", INCH.pow(2).multiply(POUND));
     units.put("h", HOUR);
     units.put("$", DOLLAR);
     units.put("", AbstractUnit.ONE);

@@ -1,0 +1,35 @@
+package sheathwright.framing;
+
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Stiffness;
+import sheathwright.figure.Source;
+import sheathwright.figure.Units;
+
+/**
+ * How stiff an old rafter and its sister are. Side by side on the same supports they bend to one
+ * curve, so each takes load by its stiffness, and neither slips along the other.
+ */
+final class Stiffnesses {
+
+  static final Source SAME_CURVE = Source.derived("two pieces side by side bend to one curve");
+
+  final Figure<Stiffness> rafter;
+  final Figure<Stiffness> sister;
+  final Figure<Stiffness> both;
+
+  Stiffnesses(Figure<Stiffness> rafter, Figure<Stiffness> sister) {
+    this.rafter = rafter;
+    this.sister = sister;
+    both =
+        rafter
+            .plus(sister)
+            .as("both_stiffness_lb_in2", Units.POUND_SQUARE_INCH, SAME_CURVE)
+            .symbol("EI");
+  }
+
+  SisterShare share() {
+    return new SisterShare(
+        rafter.dividedBy(both).as("rafter_share", Units.RATIO, SAME_CURVE).symbol("a_rafter"),
+        sister.dividedBy(both).as("sister_share", Units.RATIO, SAME_CURVE).symbol("a_sister"));
+  }
+}
