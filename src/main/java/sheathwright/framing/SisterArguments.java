@@ -5,11 +5,14 @@ import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.LineForce;
+import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Stress;
 import sheathwright.figure.Units;
 
 /** Arguments that several functions about sisters take, each with the range that it may have. */
 final class SisterArguments {
+
+  private static final Figure<Ratio> ONE = Figure.of(1, Units.RATIO);
 
   private SisterArguments() {}
 
@@ -78,5 +81,40 @@ final class SisterArguments {
             Limits.between(1, 40, "measured as the span is, on the projection"))
         .as("sister_length_in", Units.INCH)
         .symbol("l");
+  }
+
+  /** Between the middles of two neighbouring groups of nails. */
+  static Figure<Length> arm(Figure<Length> arm) {
+    return arm.within(
+            "arm_in",
+            Units.INCH,
+            Limits.between(3, 120, "the longer, the fewer nails; 24 is usual"))
+        .symbol("s");
+  }
+
+  /** From the middle of the outer group to the end of the sister. */
+  static Figure<Length> endDistance(Figure<Length> distance) {
+    return distance
+        .within("end_distance_in", Units.INCH, Limits.between(0, 24, "3 keeps nails from the end"))
+        .symbol("end distance");
+  }
+
+  /** A length that stands only where the old rafter is strong enough at its supports. */
+  static Figure<Length> support(Figure<Ratio> supportRatio, Figure<Length> length) {
+    var ratio =
+        supportRatio
+            .within(
+                "support_ratio",
+                Units.RATIO,
+                Limits.between(0, 20, "the greater of shear and bearing, from rafter_check"))
+            .symbol("support ratio");
+    return length
+        .onlyIf(
+            ratio.isAtMost(ONE),
+            "the old rafter fails in shear or bearing at its supports, and a sister that ends short of"
+                + " them takes nothing off there: a licensed engineer decides; a sister would have to"
+                + " stand on both plates")
+        .as("length_between_supports_in", Units.INCH)
+        .symbol(length.symbol());
   }
 }

@@ -92,7 +92,7 @@ public final class SisteredRafters {
    * @param sisterModulus E of the sister, 100000 psi to 5000000 psi
    * @param spacing center to center, 4 in to 48 in
    * @param span clear span on the horizontal projection, 1 ft to 40 ft
-   * @param live roof live load or snow on the horizontal projection, 0 psf to 300 psf
+   * @param live roof live load or snow on the horizontal projection, 1 psf to 300 psf
    * @param dead dead load on the horizontal projection, 0 psf to 100 psf
    * @param existing the part of the dead load that lies on the rafter when the sister is nailed, 0
    *     psf to 100 psf; it stays in the old rafter

@@ -20,7 +20,7 @@ final class SpanLoad {
 
   private static final Figure<Ratio> TWO = Figure.of(2, Units.RATIO);
   private static final Figure<Ratio> FIVE = constant("sag_multiplier", 5);
-  private static final Figure<Ratio> EIGHT = constant("middle_moment_divisor", 8);
+  static final Figure<Ratio> EIGHT = constant("middle_moment_divisor", 8);
   private static final Figure<Ratio> SAG_384 = constant("sag_divisor", 384);
   private static final Figure<LineForce> NOTHING = Figure.of(0, Units.POUND_PER_INCH);
 
@@ -48,7 +48,7 @@ final class SpanLoad {
         live.within(
                 "live_psf",
                 Units.PSF,
-                Limits.between(0, 300, "of horizontal projection; 20 is the usual least"))
+                Limits.between(1, 300, "of horizontal projection; 20 is the usual least"))
             .symbol("q_live");
     deadPressure =
         dead.within(
