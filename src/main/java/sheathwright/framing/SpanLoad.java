@@ -24,7 +24,7 @@ final class SpanLoad {
   private static final Figure<Ratio> SAG_384 = constant("sag_divisor", 384);
   private static final Figure<LineForce> NOTHING = Figure.of(0, Units.POUND_PER_INCH);
 
-  private final Figure<Length> spacing;
+  final Figure<Length> spacing;
   private final Figure<Pressure> deadPressure;
   final Figure<Length> span;
   final Figure<LineForce> live;
