@@ -34,7 +34,7 @@ public final class PartSisterReaches {
    * the engineer decides before any repair.
    *
    * <pre>{@code
-   * partSisterReach(in(1.5), in(7.25), psi(1000), in(24), ft(13), psf(30), psf(10), number(0.5), in(12)).reach() // 27.2549 in
+   * partSisterReach(in(1.5), in(7.25), psi(1000), in(24), ft(13), psf(30), psf(10), number(0.5), in(12)).reach() // 27.641 in
    * }</pre>
    *
    * @param rafterThickness of the old rafter as measured, 0.5 in to 6 in

@@ -49,7 +49,7 @@ public final class SisterSizing {
    *
    * <pre>{@code
    * sisterSizes(in(1.5), in(3.5), psi(1735.78), psi(1400000), SPRUCE_PINE_FIR, NO_2, SNOW, in(24), ft(10), psf(38.5), psf(10.81665), psf(0), NO, number(180), usdPerPiece(8), usdPerPiece(11), usdPerPiece(17.1), usdPerPiece(24), usdPerPiece(31)).cheapest() // 2x8
-   * sisterSizes(in(1.5), in(3.5), psi(1735.78), psi(1400000), SPRUCE_PINE_FIR, NO_2, SNOW, in(24), ft(10), psf(38.5), psf(10.81665), psf(0), NO, number(180), usdPerPiece(8), usdPerPiece(11), usdPerPiece(17.1), usdPerPiece(24), usdPerPiece(31)).ratio2x8() // 0.7285
+   * sisterSizes(in(1.5), in(3.5), psi(1735.78), psi(1400000), SPRUCE_PINE_FIR, NO_2, SNOW, in(24), ft(10), psf(38.5), psf(10.81665), psf(0), NO, number(180), usdPerPiece(8), usdPerPiece(11), usdPerPiece(17.1), usdPerPiece(24), usdPerPiece(31)).ratio2x8() // 0.7288
    * }</pre>
    *
    * @param rafterThickness of the old rafter as measured, 0.5 in to 6 in

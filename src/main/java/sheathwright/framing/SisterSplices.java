@@ -55,7 +55,7 @@ public final class SisterSplices {
    * @param spacing center to center of the rafters, 4 in to 48 in
    * @param live roof live load or snow on the horizontal projection, 1 psf to 300 psf
    * @param dead dead load on the horizontal projection, 0 psf to 100 psf
-   * @param near c, from the break to the middle of the near group, 0 in to 48 in: sound wood only
+   * @param near c, in sound wood, from the break to the middle of the near group, 0 in to 48 in
    * @param arm s, from the middle of the near group to the middle of the far one, 3 in to 120 in
    * @param endDistance from the middle of the far group to the sister's end, 0 in to 24 in
    * @param sisters on one side or on both, each with its own nails: 1 or 2
