@@ -4,6 +4,7 @@ import sheathwright.figure.Quantity.Area;
 import sheathwright.figure.Quantity.Density;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.LineForce;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Per;
@@ -74,6 +75,11 @@ public final class Amounts {
   /** Pounds of weight or force. */
   public static Figure<Force> lb(double pounds) {
     return Figure.of(pounds, Units.POUND);
+  }
+
+  /** Pounds for each inch: a load along a rafter, or how hard a nail holds against slip. */
+  public static Figure<LineForce> lbPerInch(double pounds) {
+    return Figure.of(pounds, Units.POUND_PER_INCH);
   }
 
   /** Pounds for each sheet. */

@@ -48,6 +48,9 @@ public interface Quantity {
   /** Bending moment, in inch-pounds. */
   interface Moment extends Quantity {}
 
+  /** Stiffness in bending, modulus times second moment, in pound-square-inches. */
+  interface Stiffness extends Quantity {}
+
   /** Hours of labour. */
   interface Time extends Quantity {}
 

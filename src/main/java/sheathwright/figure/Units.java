@@ -20,6 +20,7 @@ import sheathwright.figure.Quantity.SecondMoment;
 import sheathwright.figure.Quantity.SectionModulus;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Quantity.Speed;
+import sheathwright.figure.Quantity.Stiffness;
 import sheathwright.figure.Quantity.StrengthPressure;
 import sheathwright.figure.Quantity.Stress;
 import sheathwright.figure.Quantity.Time;
@@ -65,6 +66,8 @@ public final class Units {
   public static final Unit<Density> PSF_PER_INCH =
       new Unit<>("psf/in", "psf_per_in", Factor.oneIn(144), FORCE.dividedBy(LENGTH.raisedTo(3)), 2);
   public static final Unit<Moment> INCH_POUND = unit("in-lb", "in_lb", 1, FORCE.times(LENGTH), 0);
+  public static final Unit<Stiffness> POUND_SQUARE_INCH =
+      unit("lb-in²", "lb_in2", 1, FORCE.times(AREA), 0);
   public static final Unit<Time> HOUR = unit("h", "h", 1, TIME, 2);
   public static final Unit<Money> USD = unit("$", "usd", 1, MONEY, 2);
   public static final Unit<Ratio> RATIO = unit("", "", 1, Dimension.NONE, 4);
@@ -123,6 +126,7 @@ public final class Units {
           PCF,
           PSF_PER_INCH,
           INCH_POUND,
+          POUND_SQUARE_INCH,
           HOUR,
           USD,
           RATIO,

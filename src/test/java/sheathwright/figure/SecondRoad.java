@@ -71,6 +71,7 @@ final class SecondRoad {
     units.put("pcf", POUND.divide(FOOT.pow(3)));
     units.put("psf/in", POUND.divide(FOOT.pow(2)).divide(INCH));
     units.put("in-lb", INCH.multiply(POUND));
+    units.put("lb-in²", INCH.pow(2).multiply(POUND));
     units.put("h", HOUR);
     units.put("$", DOLLAR);
     units.put("", AbstractUnit.ONE);

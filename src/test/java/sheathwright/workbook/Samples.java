@@ -156,6 +156,7 @@ final class Samples {
     FramingSamples.putInto(tables);
     LoadSamples.putInto(tables);
     RafterSamples.putInto(tables);
+    SisterSamples.putInto(tables);
     return tables;
   }
 

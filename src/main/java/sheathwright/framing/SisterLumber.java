@@ -1,0 +1,65 @@
+package sheathwright.framing;
+
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.OneOf;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Quantity.Stress;
+import sheathwright.figure.Source;
+import sheathwright.figure.Units;
+import sheathwright.published.LumberSize;
+
+/** New lumber off the yard, of one species and grade, adjusted for a rafter's place and load. */
+final class SisterLumber {
+
+  private static final Source REPETITIVE_RULE = Source.secondHand("NDS 2018, 4.3.9");
+  private static final Choice<ValueSet> TODAY = ValueSet.NDS2018.choice().as("sister_value_set");
+  private static final Figure<Ratio> REPETITIVE =
+      Figure.constant("repetitive_sister_factor", 1.15, Units.RATIO, REPETITIVE_RULE)
+          .symbol("1.15");
+  private static final Figure<Length> REPETITIVE_SPACING =
+      Figure.constant("repetitive_sister_spacing_in", 24, Units.INCH, REPETITIVE_RULE)
+          .symbol("24 in");
+  private static final Figure<Ratio> ALONE = Figure.of(1, Units.RATIO);
+
+  private final OneOf<Species> species;
+  private final OneOf<Grade> grade;
+  private final Figure<Ratio> loadDuration;
+  private final Figure<Ratio> repetitive;
+
+  SisterLumber(
+      OneOf<Species> species, OneOf<Grade> grade, OneOf<RafterLoad> load, Figure<Length> spacing) {
+    this.species = species.choice().argument("sister_species");
+    this.grade = grade.choice().argument("sister_grade");
+    loadDuration =
+        LumberValues.loadDuration(load.choice().argument("load"))
+            .as("load_duration_factor", Units.RATIO)
+            .symbol("C_D");
+    repetitive =
+        Figure.choose(spacing.isAtMost(REPETITIVE_SPACING), REPETITIVE, ALONE)
+            .as("repetitive_factor", Units.RATIO, REPETITIVE_RULE)
+            .symbol("C_r");
+  }
+
+  /** F_b' of a piece of this size. */
+  Figure<Stress> bending(String whose, Choice<LumberSize> size) {
+    LumberValues values = values(size);
+    return values
+        .bending()
+        .times(loadDuration)
+        .times(values.sizeFactor())
+        .times(repetitive)
+        .as(whose + "_bending_psi", Units.PSI, Source.secondHand("NDS 2018, Table 4.3.1"))
+        .symbol("F_b'_" + whose);
+  }
+
+  /** E of a piece of this size. */
+  Figure<Stress> modulus(String whose, Choice<LumberSize> size) {
+    return values(size).modulus().as(whose + "_modulus_psi", Units.PSI).symbol("E_" + whose);
+  }
+
+  private LumberValues values(Choice<LumberSize> size) {
+    return new LumberValues(species, grade, size, TODAY);
+  }
+}
