@@ -88,7 +88,7 @@ final class RafterTie {
     var tie = upTo(LEAST, Height.TO_LEAST, fifth);
     return FACTORS
         .number(Units.RATIO, "factor", tie)
-        .as("tie_height_factor", Units.RATIO, FACTORS.source());
+        .as("tie_span_factor", Units.RATIO, FACTORS.source());
   }
 
   /** w L ÷ (2 tan θ (1 − H_C ÷ H_R)): what the tie of one pair holds. */

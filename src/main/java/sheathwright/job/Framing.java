@@ -14,25 +14,22 @@ import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.framing.DeadLoad;
-import sheathwright.framing.Grade;
+import sheathwright.framing.DeadLoads;
 import sheathwright.framing.Layer;
-import sheathwright.framing.RafterCheck;
-import sheathwright.framing.RafterLoad;
-import sheathwright.framing.Rafters;
+import sheathwright.framing.RafterScreening;
 import sheathwright.framing.RepairDecision;
 import sheathwright.framing.RoofMaterial;
-import sheathwright.framing.Species;
+import sheathwright.framing.SisterSizes;
 import sheathwright.framing.StopFinding;
 import sheathwright.framing.StopReports;
-import sheathwright.framing.ValueSet;
-import sheathwright.published.LumberSize;
 
 /** What a job's rafters can carry, what was reported of them, and whether they may be repaired. */
 public final class Framing {
 
   private static final Figure<Length> NO_THICKNESS = Figure.of(0, Units.INCH);
 
-  private final RafterCheck rafters;
+  private final RafterScreening rafters;
+  private final SisterSizes sisters;
   private final Roll layers;
   private final StopReports reports;
   private final RepairDecision decision;
@@ -42,30 +39,22 @@ public final class Framing {
         job.layers().isEmpty()
             ? null
             : DeadLoad.roll(job.layers().stream().map(Framing::layer).toList());
-    rafters = job.knowsItsRafters() ? check(job, dead(job)) : null;
+    boolean isKnown = job.knowsItsRafters();
+    Figure<Pressure> dead = isKnown ? dead(job) : null;
+    rafters = isKnown ? OldRafters.screening(job, dead) : null;
+    sisters = isKnown && job.choosesSisters() ? SisterChoice.of(job, dead) : null;
     reports = new StopReports(job.reports().stream().map(Framing::report).toList());
     decision = rafters == null ? reports.decision() : reports.decision(rafters.ok().is(YesNo.YES));
-  }
-
-  private static RafterCheck check(Job job, Figure<Pressure> dead) {
-    return Rafters.rafterCheck(
-        job.<Species>word("species"),
-        job.<Grade>word("grade"),
-        job.<LumberSize>word("rafter_size"),
-        job.fact("support_spacing_in", Units.INCH),
-        job.fact("live_psf", Units.PSF),
-        dead,
-        job.<RafterLoad>word("load"),
-        job.fact("deflection_limit", Units.RATIO),
-        job.<ValueSet>word("value_set"),
-        job.fact("span_ft", Units.FOOT),
-        job.fact("bearing_in", Units.INCH));
   }
 
   private Figure<Pressure> dead(Job job) {
     return layers == null
         ? job.fact("dead_psf", Units.PSF)
-        : DeadLoad.onProjection(layers, job.fact("rise_in_12", Units.RISE_IN_12));
+        : DeadLoads.deadOnProjection(
+            DeadLoad.onSlope(layers)
+                .plus(OldRafters.ownWeight(job))
+                .as("layers_and_rafters_psf", Units.PSF),
+            job.fact("rise_in_12", Units.RISE_IN_12));
   }
 
   @SuppressWarnings("unchecked") // the field says that it is a material
@@ -90,13 +79,18 @@ public final class Framing {
   /** Each thing that was checked, in the order in which a proof lists it. */
   public List<Check> checks() {
     List<Check> checks = new ArrayList<>();
-    rafters().map(RafterCheck::checks).ifPresent(checks::addAll);
+    rafters().map(RafterScreening::checks).ifPresent(checks::addAll);
     reported().ifPresent(roll -> checks.add(reports.check()));
     return checks;
   }
 
-  /** The check of the rafters' strength, if the job says what they are. */
-  public Optional<RafterCheck> rafters() {
+  /** What sisters would do beside the rafters, if the job asks. */
+  public Optional<SisterSizes> sisters() {
+    return Optional.ofNullable(sisters);
+  }
+
+  /** The screening of the rafters, if the job says what they are. */
+  public Optional<RafterScreening> rafters() {
     return Optional.ofNullable(rafters);
   }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 import sheathwright.fastening.MakerRequirement;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
@@ -45,7 +46,9 @@ public final class Job {
             List.of(
                 new Group(JobTables.JOB, true),
                 new Group(JobTables.DECK, false),
-                new Group(JobTables.rafters(tables.has("layers")), tables.has("layers")),
+                new Group(FramingTables.rafters(tables.has("layers")), tables.has("layers")),
+                new Group(FramingTables.oldRafters(tables.has("layers")), false),
+                new Group(FramingTables.SISTER_CHOICE, false),
                 new Group(JobTables.SISTERS, levels)));
     planes = reader.rows(tables.file("planes"), "planes", JobTables.PLANES);
     onPlanes(reader, tables, "openings", JobTables.OPENINGS);
@@ -59,7 +62,10 @@ public final class Job {
             "usd",
             "price_",
             "_usd",
-            List.of(new Group(JobTables.PRICES, true), new Group(JobTables.SISTER_PRICES, levels)));
+            List.of(
+                new Group(JobTables.PRICES, true),
+                new Group(JobTables.SISTER_PRICES, levels),
+                new Group(FramingTables.SISTER_STICKS, tables.choosesSisters())));
     rates =
         reader.keyed(
             tables.file("rates"),
@@ -68,8 +74,8 @@ public final class Job {
             "",
             "",
             List.of(new Group(JobTables.RATES, true), new Group(JobTables.SISTER_RATES, levels)));
-    reports = rows(reader, tables, "reports", JobTables.REPORTS);
-    layers = rows(reader, tables, "layers", JobTables.LAYERS);
+    reports = rows(reader, tables, "reports", FramingTables.REPORTS);
+    layers = rows(reader, tables, "layers", FramingTables.LAYERS);
     maker =
         tables.has("maker")
             ? MakerTable.read(
@@ -181,6 +187,11 @@ public final class Job {
     return facts.containsKey("rafter_size");
   }
 
+  /** Whether the job asks which sisters would do. */
+  public boolean choosesSisters() {
+    return facts.containsKey("sister_species");
+  }
+
   /** Whether the job has string-line readings. */
   public boolean levelsRafters() {
     return !readings().isEmpty();
@@ -208,6 +219,16 @@ public final class Job {
 
   <Q extends Quantity> Figure<Q> fact(String name, Unit<Q> unit) {
     return ((Figure<?>) facts.get(name).value()).in(unit);
+  }
+
+  /** A fact that the job may leave out: as is usual, then. */
+  <Q extends Quantity> Figure<Q> factOr(String name, double usual, Unit<Q> unit) {
+    return facts.containsKey(name) ? fact(name, unit) : Figure.of(usual, unit);
+  }
+
+  /** A fact in words that the job may leave out: as is usual, then. */
+  <E> Choice<E> wordOr(String name, E usual) {
+    return facts.containsKey(name) ? word(name) : Choice.literal(usual);
   }
 
   <Q extends Quantity> Figure<Q> price(String item, Unit<Q> unit) {
@@ -267,7 +288,11 @@ public final class Job {
   /** What the job says of its rafters, labelled. */
   public Map<String, Traced> rafterFacts() {
     Map<String, Input> of = new LinkedHashMap<>();
-    JobTables.rafters(!layers.isEmpty()).stream()
+    Stream.of(
+            FramingTables.rafters(!layers.isEmpty()),
+            FramingTables.oldRafters(!layers.isEmpty()),
+            FramingTables.SISTER_CHOICE)
+        .flatMap(List::stream)
         .map(Field::name)
         .filter(facts::containsKey)
         .forEach(name -> of.put(name, facts.get(name)));

@@ -8,12 +8,6 @@ import java.util.List;
 import java.util.Map;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
-import sheathwright.framing.Grade;
-import sheathwright.framing.RafterLoad;
-import sheathwright.framing.RoofMaterial;
-import sheathwright.framing.Species;
-import sheathwright.framing.StopFinding;
-import sheathwright.framing.ValueSet;
 import sheathwright.published.LumberSize;
 import sheathwright.sheathing.Finding;
 import sheathwright.sheathing.StripRule;
@@ -48,35 +42,6 @@ public record JobTables(Map<String, CsvFile> files) {
           Field.number("edge_spacing_in", "Nails along panel edges", 1, 24),
           Field.number("field_spacing_in", "Nails on supports between", 1, 24),
           Field.word("blocked_edges", "Long panel edges on blocking", YesNo.class));
-
-  private static final Field DEAD = Field.number("dead_psf", "Dead load on the flat", 0, 100);
-  private static final Field RISE = Field.number("rise_in_12", "Rise in 12", 0, 24);
-
-  static final List<Field> LAYERS =
-      List.of(
-          Field.word("material", "Material", RoofMaterial.class),
-          Field.number("layers", "Layers", Units.RATIO, 0, 20),
-          Field.number("thickness_in", "Thickness of one", 0, 24).ifKnown());
-
-  static final List<Field> RAFTERS =
-      List.of(
-          Field.word("species", "Rafter species", Species.class),
-          Field.word("grade", "Rafter grade", Grade.class),
-          Field.word("rafter_size", "Rafter size", LumberSize.class),
-          Field.word("value_set", "Edition of the design values", ValueSet.class),
-          Field.number("span_ft", "Rafter span, clear, on the flat", 1, 40),
-          Field.number("bearing_in", "Seat on the plate", 0.5, 12),
-          Field.word("load", "Kind of live load", RafterLoad.class),
-          Field.number("live_psf", "Live load on the flat", 1, 300),
-          DEAD,
-          Field.number("deflection_limit", "Span divided by this may sag", 180, 240));
-
-  /**
-   * What a job says of its rafters: their dead load, or the slope under the layers that make it.
-   */
-  static List<Field> rafters(boolean isLayered) {
-    return RAFTERS.stream().map(field -> field == DEAD && isLayered ? RISE : field).toList();
-  }
 
   static final List<Field> SISTERS =
       List.of(
@@ -132,13 +97,6 @@ public record JobTables(Map<String, CsvFile> files) {
           Field.text("rafter", "Rafter"),
           Field.number("drop_in", "Drop at mid-length", 0, 6));
 
-  static final List<Field> REPORTS =
-      List.of(
-          Field.text("report", "Report"),
-          Field.word("seen", "Seen", StopFinding.class),
-          Field.text("where", "Where"),
-          Field.text("evidence", "Evidence").ifKnown());
-
   static final List<Field> PRICES =
       List.of(
           Field.number("sheet", "Sheet", Units.USD_PER_SHEET, 0, 1_000),
@@ -182,6 +140,7 @@ public record JobTables(Map<String, CsvFile> files) {
           "marks",
           "readings",
           "reports",
+          "layers",
           "maker",
           "prices",
           "rates");
@@ -220,6 +179,15 @@ public record JobTables(Map<String, CsvFile> files) {
       throw new ProblemsException(problems);
     }
     return new JobTables(files);
+  }
+
+  /** Whether the job asks which sisters would do. */
+  boolean choosesSisters() {
+    CsvFile job = file("job");
+    int key = job == null ? -1 : job.header().indexOf("key");
+    return key >= 0
+        && job.lines().stream()
+            .anyMatch(line -> line.cells().get(key).strip().equals("sister_species"));
   }
 
   boolean has(String table) {

@@ -145,6 +145,15 @@ final class DeckPages {
   static void work(Tab tab, Estimate estimate) {
     tab.heading("Before any of it");
     tab.linkedVerdict("The rafters", estimate.framing().decision());
+    estimate
+        .framing()
+        .rafters()
+        .ifPresent(
+            screening ->
+                tab.link(
+                    "While the deck is off, braces at most",
+                    screening.deckOffBrace(),
+                    "apart along each rafter: see Proof"));
     boolean hasPatches = false;
     for (Deck.Part part : estimate.deck().parts()) {
       if (part.patches().isPresent()) {

@@ -6,6 +6,9 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
+import sheathwright.figure.Units;
+import sheathwright.framing.RafterScreening;
+import sheathwright.framing.SisterSizes;
 import sheathwright.job.Estimate;
 import sheathwright.job.Framing;
 import sheathwright.workbook.Look.Part;
@@ -48,13 +51,47 @@ final class ProofPage {
     }
     tab.verdict("In a word", framing.decision());
     tab.entry("May the crew repair them", framing.mayRepair(), "");
+    framing.rafters().ifPresent(screening -> answers(tab, screening));
     tab.caution(Cautions.SISTERS);
+    framing.rafters().ifPresent(screening -> deckOff(tab, screening));
+    framing.sisters().ifPresent(sisters -> sisters(tab, sisters));
     tab.heading("The nails");
     tab.link(
         "Nails in each sheet",
         estimate.nailsInASheet(),
         "at the spacing in What we know; local code decides it");
     Sections.cautions(tab);
+  }
+
+  private static void answers(Tab tab, RafterScreening screening) {
+    tab.entry("What uses up the most", screening.governs(), "");
+    tab.entry(
+        "Longest span that passes", screening.longest(), "on the flat, all checks, not capped");
+    tab.entry("Pull in the tie of one pair", screening.thrust(), "without a ridge beam");
+  }
+
+  private static void deckOff(Tab tab, RafterScreening screening) {
+    tab.heading("While the deck is off");
+    tab.note(
+        "Without its deck nothing holds a rafter's upper edge but battens and braces; it can roll over before it breaks.");
+    checks(tab, screening.deckOffChecks());
+    tab.entry(
+        "Braces at most this far apart",
+        screening.deckOffBrace(),
+        "0 where none would be enough; nobody walks an open rafter that is not held");
+  }
+
+  private static void sisters(Tab tab, SisterSizes sisters) {
+    tab.heading("Full-length sisters that would do");
+    tab.linkedVerdict("Beside it", sisters.decision());
+    tab.list(
+        sisters.roll(),
+        List.of("Size", "Old rafter", "Sister", "Sag", "Passes", "Stick", "Rank by price"),
+        Sections.units(
+            null, Units.RATIO, Units.RATIO, Units.RATIO, null, Units.USD_PER_PIECE, Units.RATIO));
+    tab.entry("Cheapest that passes", sisters.cheapest(), "");
+    tab.note(
+        "Each number is the part used up of what is allowed, 1 at most. Graded stock only: a stick ripped from a wider one has no grade.");
   }
 
   private static void checks(Tab tab, List<Check> checks) {

@@ -80,7 +80,7 @@ class CottageEstimateTest {
     double load = (38.5 + 10.82) * 24 / 144; // lb/in
     double stress = load * 120 * 120 / 8 / (1.5 * 3.5 * 3.5 / 6); // 4,831 psi
     double allowed = 875 * 1.15 * 1.5 * 1.15; // 1,736 psi
-    assertThat(COTTAGE.framing().rafters().orElseThrow().bending().ratio().value())
+    assertThat(COTTAGE.framing().rafters().orElseThrow().snowBending().ratio().value())
         .isCloseTo(stress / allowed, within(DIGITS))
         .isCloseTo(2.783, within(0.001));
     assertThat(COTTAGE.framing().decision().plain())

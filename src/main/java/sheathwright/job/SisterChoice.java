@@ -1,0 +1,83 @@
+package sheathwright.job;
+
+import sheathwright.figure.Choice;
+import sheathwright.figure.Condition;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Money;
+import sheathwright.figure.Quantity.Per;
+import sheathwright.figure.Quantity.Pieces;
+import sheathwright.figure.Quantity.Pressure;
+import sheathwright.figure.Units;
+import sheathwright.figure.YesNo;
+import sheathwright.framing.AdjustedValues;
+import sheathwright.framing.DesignValues;
+import sheathwright.framing.Grade;
+import sheathwright.framing.LoadDuration;
+import sheathwright.framing.RafterLoad;
+import sheathwright.framing.SectionProperties;
+import sheathwright.framing.ServiceMoisture;
+import sheathwright.framing.SisterSizes;
+import sheathwright.framing.SisterSizing;
+import sheathwright.framing.Species;
+import sheathwright.framing.Stock;
+import sheathwright.framing.ValueSet;
+import sheathwright.published.LumberSize;
+
+/** Which sisters would do beside a job's rafters, and which of those is the cheapest. */
+final class SisterChoice {
+
+  private SisterChoice() {}
+
+  static SisterSizes of(Job job, Figure<Pressure> dead) {
+    Choice<LumberSize> size = job.word("rafter_size");
+    Choice<Stock> stock = job.wordOr("rafter_stock", Stock.DRESSED);
+    SectionProperties section = OldRafters.section(job);
+    AdjustedValues old = values(job, size, stock);
+    return SisterSizing.sisterSizes(
+        section.thickness(),
+        section.depth(),
+        old.bending(),
+        old.modulus(),
+        job.<Species>word("sister_species"),
+        job.<Grade>word("sister_grade"),
+        job.<RafterLoad>word("load"),
+        job.fact("support_spacing_in", Units.INCH),
+        job.fact("span_ft", Units.FOOT),
+        job.fact("live_psf", Units.PSF),
+        dead,
+        job.fact("existing_psf", Units.PSF),
+        job.<YesNo>word("jacked"),
+        job.fact("deflection_limit", Units.RATIO),
+        stick(job, "2x4"),
+        stick(job, "2x6"),
+        stick(job, "2x8"),
+        stick(job, "2x10"),
+        stick(job, "2x12"));
+  }
+
+  private static AdjustedValues values(Job job, Choice<LumberSize> size, Choice<Stock> stock) {
+    Condition isSnow = job.<RafterLoad>word("load").is(RafterLoad.SNOW);
+    return DesignValues.designValues(
+        job.<Species>word("species"),
+        job.<Grade>word("grade"),
+        size,
+        job.<ValueSet>word("value_set"),
+        Choice.choose(isSnow, LoadDuration.DURATION_SNOW, LoadDuration.DURATION_ROOF_LIVE)
+            .as("sistered_load_duration"),
+        job.fact("support_spacing_in", Units.INCH),
+        stock,
+        job.factOr("rafter_thickness_in", 0, Units.INCH),
+        job.factOr("rafter_depth_in", 0, Units.INCH),
+        job.wordOr("moisture", ServiceMoisture.DRY),
+        job.factOr("temperature_f", 70, Units.RATIO),
+        job.wordOr("incised", YesNo.NO),
+        Choice.literal(YesNo.NO),
+        job.fact("bearing_in", Units.INCH),
+        job.factOr("end_distance_in", 0, Units.INCH),
+        Figure.of(0, Units.INCH));
+  }
+
+  private static Figure<Per<Money, Pieces>> stick(Job job, String size) {
+    return job.price("stick_" + size, Units.USD_PER_PIECE);
+  }
+}
