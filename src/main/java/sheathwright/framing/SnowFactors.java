@@ -34,6 +34,9 @@ public final class SnowFactors {
       Published.table(
           "asce7/2016/snow-importance.csv", "snow_importance", "importance factors for snow", 1);
 
+  private static final String NO_SUCH_ROOF =
+      "shelter is sheltered; where the terrain is %s no roof is, by the table: partially-exposed is"
+          + " the most";
   private static final String NOT_HELD =
       "the thermal factor of a roof that is %s was not read for certain under ASCE 7-22: heated roofs"
           + " go by insulation and ground snow (Table 7.3-3), and the two copies of that table that"
@@ -60,7 +63,7 @@ public final class SnowFactors {
    * @param terrain of the site
    * @param shelter of the roof itself
    * @return a factor from 0.7 to 1.2
-   * @throws RefusedException if the table gives nothing for the two
+   * @throws RefusedException if the table allows no such roof there
    * @see "ASCE 7-16, Table 7.3-1, read second hand"
    */
   @LibraryFunction
@@ -68,11 +71,20 @@ public final class SnowFactors {
   public static Figure<Ratio> snowExposureFactor(
       @Column("terrain") OneOf<SnowTerrain> terrain,
       @Column("shelter") OneOf<SnowShelter> shelter) {
+    var site = LoadArguments.word("terrain", terrain);
+    var reached = LoadArguments.word("shelter", shelter);
+    var isAllowed =
+        Condition.any(
+            site.is(SnowTerrain.TERRAIN_B),
+            site.is(SnowTerrain.TERRAIN_C),
+            site.is(SnowTerrain.TERRAIN_D),
+            reached.is(SnowShelter.FULLY_EXPOSED),
+            reached.is(SnowShelter.PARTIALLY_EXPOSED));
+    var allowed =
+        Choice.choose(isAllowed, reached, SnowShelter.PARTIALLY_EXPOSED).as("shelter_allowed");
     return EXPOSURE
-        .numberAt(
-            Units.RATIO,
-            LoadArguments.word("shelter", shelter),
-            LoadArguments.word("terrain", terrain))
+        .numberAt(Units.RATIO, allowed, site)
+        .onlyIf(isAllowed, NO_SUCH_ROOF.formatted(site))
         .as("exposure_factor", Units.RATIO);
   }
 

@@ -80,7 +80,7 @@ public final class UnbalancedSnows {
   public static UnbalancedSnow unbalancedSnow(
       @Column("ground_snow_psf") Figure<Pressure> groundSnow,
       @Column("sloped_psf") Figure<Pressure> sloped,
-      @Column("importance") Figure<Ratio> importance,
+      @Column(value = "importance", preset = "1") Figure<Ratio> importance,
       @Column("rise_in_12") Figure<Ratio> rise,
       @Column("eave_to_ridge_ft") Figure<Length> eaveToRidge,
       @Column(value = "simple_rafters", preset = "yes") OneOf<YesNo> simpleRafters,

@@ -130,4 +130,14 @@ class FigureArithmeticTest {
     assertThat(span.symbol("L").symbol()).isEqualTo("L");
     assertThat(span.symbol("L").value()).isEqualTo(span.value());
   }
+
+  /** Tangents that every table of angles holds: 0, √3 ÷ 3, 1, √3 at 0, 30, 45 and 60 degrees. */
+  @Test
+  void arctangent_isTheAngleInRadians() {
+    assertThat(number(0).arctangent().value()).isZero();
+    assertThat(number(Math.sqrt(3) / 3).arctangent().value()).isCloseTo(Math.PI / 6, within(1e-15));
+    assertThat(pitch(12).arctangent().value()).isCloseTo(Math.PI / 4, within(1e-15));
+    assertThat(number(Math.sqrt(3)).arctangent().value()).isCloseTo(Math.PI / 3, within(1e-15));
+    assertThat(number(-1).arctangent().value()).isCloseTo(-Math.PI / 4, within(1e-15));
+  }
 }

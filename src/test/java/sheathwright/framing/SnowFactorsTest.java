@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static sheathwright.framing.PrintedSpan.word;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -92,5 +93,17 @@ class SnowFactorsTest {
         SnowFactors.snowThermalFactor(word(RoofWarmth.values(), warmth), LoadEdition.ASCE7_22);
     assertThat(factor.refusal().orElseThrow().reason())
         .endsWith("take it from the standard, or ask for cold-ventilated or unheated");
+  }
+
+  @Test
+  void shelter_isRefusedAboveTheTrees() {
+    assertThatExceptionOfType(RefusedException.class)
+        .isThrownBy(
+            () ->
+                SnowFactors.snowExposureFactor(SnowTerrain.ABOVE_TREELINE, SnowShelter.SHELTERED)
+                    .value())
+        .withMessage(
+            "shelter is sheltered; where the terrain is above-treeline no roof is, by the table:"
+                + " partially-exposed is the most");
   }
 }

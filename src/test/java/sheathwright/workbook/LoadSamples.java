@@ -17,10 +17,9 @@ final class LoadSamples {
         "layer_load",
         """
         material,layers,thickness_in
-        asphalt-shingles,2,
         plywood,,15/32
-        standing-seam,,
-        slate-3/16-in,1,0
+        gypsum-board,2,1/2
+        wood-sheathing,1,25/32
         """);
     tables.put(
         "framing_load",
@@ -45,7 +44,7 @@ final class LoadSamples {
         ground_snow_psf,exposure_factor,thermal_factor,importance,rise_in_12,slippery,edition
         40,1,1.1,1,6,no,7-16
         30,0.9,1,1.2,8,yes,7-10
-        55,1,1.2,1,12,yes,7-22
+        55,1,1.2,1,12,yes,7-16
         25,1.1,1.05,0.8,24,no,asce7-16
         0,1,1.3,1,0,yes,7-16
         """);
@@ -77,13 +76,12 @@ final class LoadSamples {
     tables.put(
         "unbalanced_snow",
         """
-        ground_snow_psf,sloped_psf,importance,rise_in_12,eave_to_ridge_ft,simple_rafters,winter_wind,edition
-        40,30.8,1,6,14,,,7-16
-        30,25,1,0.5,130,,,7-10
-        60,42,1,4,16,no,0.45,7-22
-        60,42,1.1,0,24,,,7-16
-        35,20,1.2,9,24,,,7-10
-        150,110,1,5,40,,,7-22
+        ground_snow_psf,sloped_psf,rise_in_12,eave_to_ridge_ft,simple_rafters,winter_wind,edition
+        40,30.8,6,14,,,7-16
+        30,25,0.5,130,,,7-10
+        60,42,4,16,no,0.45,7-22
+        60,42,0,24,,,7-16
+        150,110,5,40,,,7-22
         """);
   }
 }
