@@ -84,8 +84,8 @@ final class TargetCheck {
 
   private List<double[]> touching() {
     List<double[]> touching = new ArrayList<>(held);
-    touching.add(new double[] {0, 1, 0});
-    touching.add(new double[] {0, 0, 1});
+    touching.add(frame.slope(TargetFrame.ACROSS));
+    touching.add(frame.slope(TargetFrame.UP));
     for (int i = 1; i < largest.size(); i++) {
       for (int j = 0; j < i; j++) {
         double[] one = largest.get(i);
@@ -106,8 +106,8 @@ final class TargetCheck {
     double[] changes = {
       isTotalFirst ? total : most,
       isTotalFirst ? most : total,
-      steeper(surface[TargetFrame.ACROSS], way[TargetFrame.ACROSS]),
-      steeper(surface[TargetFrame.UP], way[TargetFrame.UP])
+      steeper(TargetFrame.ACROSS, way),
+      steeper(TargetFrame.UP, way)
     };
     for (double change : changes) {
       if (Math.abs(change) > SAME) {
@@ -117,7 +117,9 @@ final class TargetCheck {
     return false;
   }
 
-  private static double steeper(double slope, double change) {
+  private double steeper(int which, double[] way) {
+    double slope = times(frame.slope(which), surface);
+    double change = times(frame.slope(which), way);
     return Math.abs(slope) < TOUCHING ? Math.abs(change) : Math.signum(slope) * change;
   }
 

@@ -9,15 +9,14 @@ import static sheathwright.levelling.TargetRow.Kind.RISE;
 import static sheathwright.levelling.TargetRow.Kind.WOOD;
 
 import java.math.BigDecimal;
-import java.util.DoubleSummaryStatistics;
+import java.util.Arrays;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 
 /**
- * Readings as the programme sees them: places from -1 to 1 about the middle, heights from their
- * mean, so that all of its numbers are of one size. The variables are the height of the surface in
- * the middle, its slopes across and up, the largest build-up (or what the bounds lack), and the
- * sizes of the slopes.
+ * Readings as the programme sees them: places about the middle, heights from their mean, so that
+ * all of its numbers are of one size. The variables are the height of the surface in the middle,
+ * what it rises over the places' two directions, the largest build-up (or what the bounds lack),
+ * and the sizes of the slopes across and up.
  */
 final class TargetFrame {
 
@@ -25,50 +24,25 @@ final class TargetFrame {
   static final int ACROSS = 1;
   static final int UP = 2;
   static final int EXTRA = 3;
-  static final int SIZE = 3; // from a slope to its size
+  static final int SIZE = 3; // from a slope's number to that of its size
   static final int VARIABLES = 6;
 
-  private static final double ONE_PLACE = 1e-6;
-  private static final double FAR = 1e6;
+  private static final double FAR = 1e4; // more would cost the library digits
 
   private final List<TargetReading> readings;
   private final double cap;
-  private final Spread across;
-  private final Spread up;
+  private final TargetPlaces where;
   private final double mean;
   private final double[][] places;
   private final double[] heights;
 
   TargetFrame(List<TargetReading> readings, double cap) {
-    this.readings = List.copyOf(readings);
     this.cap = cap;
-    across = Spread.of(readings, TargetReading::x);
-    up = Spread.of(readings, TargetReading::y);
+    where = new TargetPlaces(readings);
+    this.readings = readings.stream().map(where::inLine).toList();
     mean = readings.stream().mapToDouble(TargetReading::z).average().orElse(0);
-    places =
-        readings.stream()
-            .map(reading -> new double[] {1, across.place(reading.x()), up.place(reading.y())})
-            .toArray(double[][]::new);
+    places = readings.stream().map(where::of).toArray(double[][]::new);
     heights = readings.stream().mapToDouble(reading -> reading.z() - mean).toArray();
-  }
-
-  /**
-   * How far the readings spread.
-   *
-   * @param middle between the outermost, in inches
-   * @param half of their distance; 0 if all lie in one place
-   */
-  private record Spread(double middle, double half) {
-
-    static Spread of(List<TargetReading> readings, ToDoubleFunction<TargetReading> coordinate) {
-      DoubleSummaryStatistics ends = readings.stream().mapToDouble(coordinate).summaryStatistics();
-      double half = (ends.getMax() - ends.getMin()) / 2;
-      return new Spread(ends.getMin() + half, half < ONE_PLACE ? 0 : half);
-    }
-
-    double place(double coordinate) {
-      return half == 0 ? 0 : (coordinate - middle) / half;
-    }
   }
 
   int size() {
@@ -143,21 +117,29 @@ final class TargetFrame {
   }
 
   /** The size of a slope is at least its rise. */
-  static TargetRow rise(int slope) {
-    double[] factors = only(slope + SIZE);
-    factors[slope] = -1;
-    return new TargetRow(RISE, slope, factors, 0);
+  TargetRow rise(int slope) {
+    return new TargetRow(RISE, slope, size(slope, -1), 0);
   }
 
   /** The size of a slope is at least its fall. */
-  static TargetRow fall(int slope) {
-    double[] factors = only(slope + SIZE);
-    factors[slope] = 1;
-    return new TargetRow(FALL, slope, factors, 0);
+  TargetRow fall(int slope) {
+    return new TargetRow(FALL, slope, size(slope, 1), 0);
   }
 
-  static TargetRow level(int slope) {
-    return new TargetRow(LEVEL, slope, only(slope), 0);
+  private double[] size(int slope, double sign) {
+    double[] factors = Arrays.stream(slope(slope)).map(factor -> sign * factor).toArray();
+    factors[slope + SIZE] = 1;
+    return factors;
+  }
+
+  /** A slope is none. */
+  TargetRow level(int slope) {
+    return new TargetRow(LEVEL, slope, slope(slope), 0);
+  }
+
+  /** Factors of a slope of the roof, but for a scale. */
+  double[] slope(int slope) {
+    return Arrays.copyOf(slope == ACROSS ? where.across() : where.up(), VARIABLES);
   }
 
   private TargetRow row(TargetRow.Kind kind, int index, double sign, double extra, double least) {
@@ -171,15 +153,11 @@ final class TargetFrame {
 
   /** A surface in the variables of the programme: height at the origin, slopes, largest. */
   double[] seen(BigDecimal[] surface) {
-    double[] values = new double[VARIABLES];
-    values[ACROSS] = surface[ACROSS].doubleValue() * across.half();
-    values[UP] = surface[UP].doubleValue() * up.half();
-    values[HEIGHT] =
-        surface[HEIGHT]
-            .add(surface[ACROSS].multiply(BigDecimal.valueOf(across.middle())))
-            .add(surface[UP].multiply(BigDecimal.valueOf(up.middle())))
-            .subtract(BigDecimal.valueOf(mean))
-            .doubleValue();
+    double[] values =
+        Arrays.copyOf(
+            where.seen(
+                surface[HEIGHT].subtract(BigDecimal.valueOf(mean)), surface[ACROSS], surface[UP]),
+            VARIABLES);
     values[EXTRA] = surface[EXTRA].doubleValue();
     return values;
   }

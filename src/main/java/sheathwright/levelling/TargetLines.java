@@ -89,7 +89,9 @@ public record TargetLines(
       List<TargetReading> readings, List<Integer> its, TargetObjective objective, double cap) {
     try {
       return TargetPlane.over(
-          its.stream().map(i -> readings.get(i).onItsRafter()).toList(), objective, cap);
+          its.stream().map(i -> readings.get(i).at(0, readings.get(i).y())).toList(),
+          objective,
+          cap);
     } catch (NoTargetException none) {
       throw none.among(its);
     }

@@ -44,8 +44,8 @@ public record TargetReading(String name, double x, double y, double z, double le
     return new TargetReading(name, x, y, z, leastBuildUp, mostBuildUp);
   }
 
-  /** The same on a rafter of its own, seen from the side. */
-  TargetReading onItsRafter() {
-    return new TargetReading(name, 0, y, z, least, most);
+  /** The same in another place. */
+  TargetReading at(double otherX, double otherY) {
+    return new TargetReading(name, otherX, otherY, z, least, most);
   }
 }

@@ -79,8 +79,8 @@ final class TargetSearch {
       optimum = settled(program, frame.meanHeight(), asked);
     }
     for (int slope : List.of(TargetFrame.ACROSS, TargetFrame.UP)) {
-      program.add(TargetFrame.rise(slope));
-      program.add(TargetFrame.fall(slope));
+      program.add(frame.rise(slope));
+      program.add(frame.fall(slope));
       optimum = settled(program, TargetFrame.only(slope + TargetFrame.SIZE), asked);
     }
     return new Found(program.rows(), candidates(program, optimum.values()));
@@ -147,15 +147,16 @@ final class TargetSearch {
     program.rows().forEach(row -> first.add(row.index()));
   }
 
-  private static List<TargetRow> candidates(TargetProgram program, double[] values) {
+  private List<TargetRow> candidates(TargetProgram program, double[] values) {
     List<TargetRow> candidates = new ArrayList<>();
     for (int slope : List.of(TargetFrame.ACROSS, TargetFrame.UP)) {
-      if (Math.abs(values[slope]) < TIGHT) {
-        candidates.add(TargetFrame.level(slope));
+      TargetRow level = frame.level(slope);
+      if (Math.abs(level.slack(values)) < TIGHT) {
+        candidates.add(level);
       }
     }
     program.rows().stream()
-        .filter(row -> row.slack(values) < TIGHT)
+        .filter(row -> program.isHeld(row) || row.slack(values) < TIGHT)
         .filter(row -> row.kind() != TargetRow.Kind.RISE && row.kind() != TargetRow.Kind.FALL)
         .sorted(
             Comparator.comparing((TargetRow row) -> !program.isHeld(row))

@@ -16,7 +16,7 @@ final class TargetVertex {
 
   private static final MathContext DIGITS = new MathContext(100);
   private static final MathContext KEPT = new MathContext(60);
-  private static final int DECIMALS = 24; // of an inch
+  private static final int DECIMALS = 14; // of an inch
   private static final double DEPENDENT = 1e-6;
   private static final int UNKNOWNS = 4;
 
@@ -55,9 +55,10 @@ final class TargetVertex {
 
   private static BigDecimal[] equation(TargetFrame frame, TargetRow row) {
     if (row.kind() == TargetRow.Kind.LEVEL) {
-      return Arrays.stream(Arrays.copyOf(row.factors(), UNKNOWNS + 1))
-          .mapToObj(BigDecimal::new)
-          .toArray(BigDecimal[]::new);
+      BigDecimal[] level = new BigDecimal[UNKNOWNS + 1];
+      Arrays.fill(level, BigDecimal.ZERO);
+      level[row.index()] = BigDecimal.ONE;
+      return level;
     }
     TargetReading reading = frame.reading(row.index());
     BigDecimal above =

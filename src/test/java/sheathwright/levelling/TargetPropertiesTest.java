@@ -188,6 +188,21 @@ class TargetPropertiesTest {
     assertThat(plane.total()).isCloseTo(1.25, within(1e-9));
   }
 
+  /** Readings along a hip, whose places are rounded: the plane is not tilted aside to miss one. */
+  @Test
+  void readingsAlongAHip_takeAsLittleAsOnARafter() {
+    double[] drops = {0, -0.625, -0.875, -0.5, 0.125};
+    List<TargetReading> hip = new ArrayList<>();
+    for (int i = 0; i < drops.length; i++) {
+      hip.add(TargetReading.of("hip", 24 * i, Math.rint(36e5 * i / 1.1) / 1e5, drops[i]));
+    }
+    for (TargetObjective objective : TargetObjective.values()) {
+      TargetPlane plane = TargetPlane.over(hip, objective, NONE);
+      assertThat(plane.total()).isCloseTo(35 / 16.0, within(1e-6)); // one straight line: case P04
+      assertThat(plane.across()).isCloseTo(0, NOISE);
+    }
+  }
+
   /** A height read against another datum, and a plane that is steep against it. */
   @Test
   void heightsFarFromTheString_areAsExact() {
