@@ -6,5 +6,9 @@
  * for loads. Loads stand on the horizontal projection. Does not cover trusses, damaged or notched
  * members, ridge beams, thrust, or stability while the deck is off. Everything here is screening:
  * local code and a licensed engineer decide.
+ * IBC rafter tables, which the tests reproduce cell by cell; notches, creep, incising, heat and the
+ * stability equation from memory. Loads stand on the horizontal projection. Does not cover trusses,
+ * damaged members or ridge beams. Everything here is screening: local code and a licensed engineer
+ * decide.
  */
 package sheathwright.framing;

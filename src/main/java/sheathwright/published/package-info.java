@@ -9,5 +9,11 @@
  * its caption, source, mark and units, and every deviation from print. Does not cover
  * machine-graded lumber, timbers, or any table that a code prints of computed results: those are
  * computed here and only tested against print.
+ * southern pine values before June 2013, member factors, sizes by PS 20 and before it, rafter ties,
+ * IRC 2021 panel spans, panel makers' weights, IRC, IBC and FBC-Residential roof nailing, IRC 2015,
+ * 2021 and 2024 and FBC 2023 wind tables, ASCE 7 exposure coefficients. Each file begins with its
+ * caption, source, mark and units, and every deviation from print. Does not cover machine-graded
+ * lumber, timbers, or any table that a code prints of computed results: those are computed here and
+ * only tested against print.
  */
 package sheathwright.published;

@@ -89,6 +89,22 @@ record PrintedSpan(
         inches(row.get(size.word())));
   }
 
+  /** A cell of a row that says everything of itself. */
+  static PrintedSpan alone(CSVRecord row) {
+    return new PrintedSpan(
+        keyOf(row),
+        word(Species.values(), row.get("species")),
+        word(Grade.values(), row.get("grade")),
+        word(LumberSize.values(), row.get("size")),
+        Double.parseDouble(row.get("spacing_in")),
+        Double.parseDouble(row.get("live_psf")),
+        Double.parseDouble(row.get("dead_psf")),
+        word(RafterLoad.values(), row.get("load")),
+        Double.parseDouble(row.get("deflection_limit")),
+        word(ValueSet.values(), row.get("value_set")),
+        inches(row.get("printed")));
+  }
+
   /** {@code 16-9} is 16 × 12 + 9; one cell is printed 12-12. */
   private static Integer inches(String feetAndInches) {
     if (feetAndInches.isEmpty()) {
@@ -124,6 +140,11 @@ record PrintedSpan(
   /** The library's nearest inch less the printed number. */
   int difference() {
     return (int) computed().span().rounded().value() - printed;
+  }
+
+  /** As printed; the one cell of 156 inches among the misprints is printed 12-12. */
+  String spelled() {
+    return printed == 156 ? "12-12" : printed / 12 + "-" + printed % 12;
   }
 
   /** Pounds on each inch of the horizontal projection. */

@@ -48,7 +48,7 @@ class RafterSpanDifferencesTest {
         assertThat(cell.live()).isEqualTo(70);
       }
       case "likely misprint" ->
-          assertThat(oneDigitApart(spelled(cell), cell.computed().inFeetAndInches().value()))
+          assertThat(oneDigitApart(cell.spelled(), cell.computed().inFeetAndInches().value()))
               .isTrue();
       case "size factor of 2x12" ->
           assertThat(Math.round(span * Math.sqrt(1.0 / 1.1))).isEqualTo(cell.printed().longValue());
@@ -63,11 +63,6 @@ class RafterSpanDifferencesTest {
       case SPRUCE_PINE_FIR -> 425;
       default -> throw new AssertionError(species + " has no cell cut short by bearing");
     };
-  }
-
-  /** As printed; the one cell of 156 inches among the misprints is printed 12-12. */
-  private static String spelled(PrintedSpan cell) {
-    return cell.printed() == 156 ? "12-12" : cell.printed() / 12 + "-" + cell.printed() % 12;
   }
 
   private static boolean oneDigitApart(String printed, String meant) {
