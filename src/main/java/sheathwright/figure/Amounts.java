@@ -3,6 +3,7 @@ package sheathwright.figure;
 import sheathwright.figure.Quantity.Area;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.LineForce;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Per;
@@ -68,6 +69,11 @@ public final class Amounts {
   /** Pounds of weight or force. */
   public static Figure<Force> lb(double pounds) {
     return Figure.of(pounds, Units.POUND);
+  }
+
+  /** Pounds for each foot of length. */
+  public static Figure<LineForce> lbPerFt(double poundsPerFoot) {
+    return Figure.of(poundsPerFoot, Units.POUND_PER_FOOT);
   }
 
   /** Pounds for each sheet. */
