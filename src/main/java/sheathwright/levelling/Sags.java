@@ -40,8 +40,8 @@ public final class Sags {
    * @return span over sag, or the words no sag; the sag allowed in inches; sag over limit; yes or
    *     no
    * @throws RefusedException if a number lies outside its range
-   * @see "arithmetic; L/240 and L/180 are the limits that span tables print for sag under load,
-   *     from memory, and are taken here as a measure only"
+   * @see "derived: arithmetic; L/240 and L/180 are the limits that span tables print for sag under
+   *     load, from memory, and are taken here as a measure only"
    */
   @LibraryFunction
   public static SagFraction sagFraction(
@@ -80,7 +80,7 @@ public final class Sags {
    * straightedge over all readings.
    *
    * <pre>{@code
-   * chordDeviation(in(0), in("1/4"), in(120), in("3/4"), in(60), in("7/8")) // 0.375 in
+   * chordDeviation(in(0), in("1/4"), in(120), in("3/4"), in(60), in("7/8")) // 3/8 in
    * }</pre>
    *
    * @param first place of the first end, -1200 in to 2400 in
@@ -92,7 +92,7 @@ public final class Sags {
    * @return inches below the straight line, low positive
    * @throws RefusedException if a number lies outside its range, or the last end is not beyond the
    *     first
-   * @see "geometry"
+   * @see "derived: geometry"
    */
   @LibraryFunction
   @Column("deviation_in")

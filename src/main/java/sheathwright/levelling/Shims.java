@@ -28,7 +28,7 @@ public final class Shims {
    * about 1/4 in are hard to rip: take felt, shingle or thin plywood.
    *
    * <pre>{@code
-   * shimThickness(in("0.2"), in("1/16")) // 0.25 in
+   * shimThickness(in("0.2"), in("1/16")) // 1/4 in
    * }</pre>
    *
    * @param buildUp from the wood up to the target, negative where the wood is higher, -24 in to 24
@@ -83,7 +83,7 @@ public final class Shims {
       @Column("first_thickness_in") Figure<Length> firstThickness,
       @Column("last_thickness_in") Figure<Length> lastThickness,
       @Column("length_ft") Figure<Length> length,
-      @Column(value = "most_in_12", preset = "1/4") Figure<Ratio> most) {
+      @Column(value = "most_in_12", preset = "0.25") Figure<Ratio> most) {
     var first = thick(firstThickness, "first_thickness_in");
     var last = thick(lastThickness, "last_thickness_in");
     var along =
@@ -112,14 +112,14 @@ public final class Shims {
    * 1/2 in want longer structural screws or a sister, an engineer's call.
    *
    * <pre>{@code
-   * shimNail(in("2-1/2"), in("3/8")) // 2.875 in
+   * shimNail(in("2-1/2"), in("3/8")) // 2-7/8 in
    * }</pre>
    *
    * @param nail length that the schedule asks for, 0.5 in to 8 in
    * @param shim thickness of the strip under the sheet, 0 in to 3 in
    * @return inches at least; take the next longer nail that is sold
    * @throws RefusedException if a number lies outside its range
-   * @see "geometry"
+   * @see "derived: geometry"
    */
   @LibraryFunction
   @Column("nail_needed_in")

@@ -38,7 +38,7 @@ public final class SisterLaps {
    * carries.
    *
    * <pre>{@code
-   * sisterLap(in("1-5/8"), SIZE_2X8, SIZE_2X4, in("2-1/2")).lap() // 3.5 in
+   * sisterLap(in("1-5/8"), SIZE_2X8, SIZE_2X4, in("2-1/2")).lap() // 3-1/2 in
    * sisterLap(in("1-5/8"), SIZE_2X4, SIZE_2X4, in("2-1/2")).smallest() // 2x6
    * }</pre>
    *
@@ -50,7 +50,7 @@ public final class SisterLaps {
    * @return lap in inches; the least lap over the lap; the smallest size whose lap is enough, or
    *     none
    * @throws RefusedException if a number lies outside its range
-   * @see "geometry; 2-1/2 in for two rows of nails is common practice, no source"
+   * @see "derived: geometry; 2-1/2 in for two rows of nails is common practice, no source"
    */
   @LibraryFunction
   public static SisterLap sisterLap(

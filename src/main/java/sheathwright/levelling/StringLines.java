@@ -43,8 +43,8 @@ public final class StringLines {
    * @return inches below the straight line, zero at the blocks
    * @throws RefusedException if a number lies outside its range, or the place lies beyond the
    *     string's end
-   * @see "statics of a tight string; line weight and tension are common practice, no source: weigh
-   *     your own line"
+   * @see "derived: statics of a tight string; line weight and tension are common practice, no
+   *     source: weigh your own line"
    */
   @LibraryFunction
   @Column("string_sag_in")
@@ -85,7 +85,7 @@ public final class StringLines {
    * wood that stands high.
    *
    * <pre>{@code
-   * dropBelowString(in("2-1/8"), in("3/4"), in(0)) // 1.375 in
+   * dropBelowString(in("2-1/8"), in("3/4"), in(0)) // 1-3/8 in
    * }</pre>
    *
    * @param reading string to wood, 0 in to 24 in

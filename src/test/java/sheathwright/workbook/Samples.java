@@ -153,6 +153,7 @@ final class Samples {
     DeckSamples.putInto(tables);
     WindSamples.putInto(tables);
     NailSamples.putInto(tables);
+    LevelSamples.putInto(tables);
     return tables;
   }
 
