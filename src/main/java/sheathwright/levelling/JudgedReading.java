@@ -31,11 +31,16 @@ public record JudgedReading(
       Source.derived("straight line through the readings on either side, along or across");
 
   static JudgedReading of(
-      StringReading reading, Neighbours.Opinion opinion, SuspicionRules rules, Solution solution) {
+      StringReading reading,
+      Neighbours neighbours,
+      Neighbours.Spot spot,
+      SuspicionRules rules,
+      Solution solution) {
     Figure<Length> drop = reading.drop();
     Figure<Length> expected =
-        solution.figure("expected_in", opinion.expected(), Units.INCH, NEIGHBOURS);
-    Figure<Length> spread = solution.figure("spread_in", opinion.spread(), Units.INCH, NEIGHBOURS);
+        solution.figure("expected_in", neighbours.expected(spot), Units.INCH, NEIGHBOURS);
+    Figure<Length> spread =
+        solution.figure("spread_in", neighbours.spread(spot), Units.INCH, NEIGHBOURS);
     Figure<Length> departure = drop.minus(expected).as("departure_in", Units.INCH);
     Figure<Length> allowed =
         rules

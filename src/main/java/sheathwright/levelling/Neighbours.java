@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
 /**
@@ -16,21 +18,37 @@ import java.util.stream.Stream;
  */
 final class Neighbours {
 
+  /** Fewer readings than this say nothing of what is usual: the rafters beside are asked too. */
+  private static final int ENOUGH = 12;
+
   /**
-   * One reading as its neighbours see it.
+   * A reading by where it stands.
    *
-   * @param expected what they say; the reading itself if there are too few to say anything
-   * @param spread half of the readings on this rafter and on the two beside it depart by no more
+   * @param rafter counted from 0 at the left
+   * @param station counted from 0 at the eave
    */
-  record Opinion(double expected, double spread) {}
+  record Spot(int rafter, int station) {}
 
   private final List<RafterProfile> rafters;
+  private final Set<Spot> unheard;
   private final List<Profile> lines;
+  private final List<Profile> heard;
   private final List<double[]> expected = new ArrayList<>();
 
-  Neighbours(PlaneProfiles plane) {
+  /**
+   * The neighbours on a plane.
+   *
+   * @param unheard readings that nobody is to be judged by
+   */
+  Neighbours(PlaneProfiles plane, Set<Spot> unheard) {
     this.rafters = plane.rafters();
+    this.unheard = unheard;
     this.lines = rafters.stream().map(RafterProfile::inches).toList();
+    List<Profile> kept = new ArrayList<>();
+    for (int rafter = 0; rafter < rafters.size(); rafter++) {
+      kept.add(heard(rafter));
+    }
+    this.heard = kept;
     for (int rafter = 0; rafter < rafters.size(); rafter++) {
       double[] along = new double[lines.get(rafter).places().length];
       for (int station = 0; station < along.length; station++) {
@@ -40,85 +58,121 @@ final class Neighbours {
     }
   }
 
-  Opinion of(int rafter, int station) {
-    return new Opinion(expected.get(rafter)[station], spread(rafter, station));
-  }
-
-  private double expected(int rafter, int station) {
-    double read = lines.get(rafter).heights()[station];
-    return Stream.of(along(rafter, station), across(rafter, station))
-        .flatMap(Optional::stream)
-        .min(java.util.Comparator.comparingDouble(said -> Math.abs(said - read)))
-        .orElse(read);
-  }
-
-  private Optional<Double> along(int rafter, int station) {
-    double[] places = lines.get(rafter).places();
-    double[] heights = lines.get(rafter).heights();
-    if (places.length < 3) {
-      return Optional.empty();
+  private Profile heard(int rafter) {
+    Profile line = lines.get(rafter);
+    List<Integer> kept = new ArrayList<>();
+    for (int station = 0; station < line.places().length; station++) {
+      if (!unheard.contains(new Spot(rafter, station))) {
+        kept.add(station);
+      }
     }
-    int[] two = twoBeside(station, places.length);
-    return Optional.of(
-        onLine(places[station], places[two[0]], heights[two[0]], places[two[1]], heights[two[1]]));
+    return new Profile(
+        kept.stream().mapToDouble(station -> line.places()[station]).toArray(),
+        kept.stream().mapToDouble(station -> line.heights()[station]).toArray());
   }
 
-  private Optional<Double> across(int rafter, int station) {
-    double up = lines.get(rafter).places()[station];
-    if (rafters.size() < 3) {
-      return Optional.empty();
+  /** Readings that nobody is judged by. */
+  Set<Spot> unheard() {
+    return unheard;
+  }
+
+  /** Every reading. */
+  List<Spot> spots() {
+    List<Spot> spots = new ArrayList<>();
+    for (int rafter = 0; rafter < lines.size(); rafter++) {
+      for (int station = 0; station < lines.get(rafter).places().length; station++) {
+        spots.add(new Spot(rafter, station));
+      }
     }
-    int[] two = twoBeside(rafter, rafters.size());
-    if (!reaches(two[0], up) || !reaches(two[1], up)) {
-      return Optional.empty();
+    return spots;
+  }
+
+  /** What they say; the reading itself if there are too few to say anything. */
+  double expected(Spot spot) {
+    return expected.get(spot.rafter())[spot.station()];
+  }
+
+  /** How far a reading is from that, either way. */
+  double departure(Spot spot) {
+    return Math.abs(lines.get(spot.rafter()).heights()[spot.station()] - expected(spot));
+  }
+
+  /** Half of the readings round a reading depart by no more than this. */
+  double spread(Spot spot) {
+    double[] round = new double[0];
+    for (int reach = 1; round.length < ENOUGH && reach <= rafters.size(); reach++) {
+      round = departures(spot, reach);
     }
-    return Optional.of(
-        onLine(
-            rafters.get(rafter).centerInches(),
-            rafters.get(two[0]).centerInches(),
-            lines.get(two[0]).at(up),
-            rafters.get(two[1]).centerInches(),
-            lines.get(two[1]).at(up)));
+    return median(round);
   }
 
-  private boolean reaches(int rafter, double up) {
-    return up >= lines.get(rafter).first() && up <= lines.get(rafter).last();
-  }
-
-  /** The ones before and after; at an end the next two. */
-  private static int[] twoBeside(int index, int count) {
-    if (index == 0) {
-      return new int[] {1, 2};
-    }
-    return index == count - 1 ? new int[] {count - 3, count - 2} : new int[] {index - 1, index + 1};
-  }
-
-  private static double onLine(
-      double place, double first, double firstHeight, double last, double lastHeight) {
-    return firstHeight + (place - first) / (last - first) * (lastHeight - firstHeight);
-  }
-
-  private double spread(int rafter, int station) {
-    List<Double> departures = new ArrayList<>();
-    int from = Math.max(0, rafter - 1);
-    int to = Math.min(rafters.size() - 1, rafter + 1);
-    for (int i = from; i <= to; i++) {
-      for (int j = 0; j < expected.get(i).length; j++) {
-        if (i != rafter || j != station) {
-          departures.add(Math.abs(lines.get(i).heights()[j] - expected.get(i)[j]));
+  private double[] departures(Spot spot, int reach) {
+    DoubleStream.Builder departures = DoubleStream.builder();
+    int from = Math.max(0, spot.rafter() - reach);
+    int to = Math.min(rafters.size() - 1, spot.rafter() + reach);
+    for (int rafter = from; rafter <= to; rafter++) {
+      for (int station = 0; station < expected.get(rafter).length; station++) {
+        Spot other = new Spot(rafter, station);
+        if (!other.equals(spot) && !unheard.contains(other)) {
+          departures.add(departure(other));
         }
       }
     }
-    return median(departures.stream().mapToDouble(Double::doubleValue).toArray());
+    return departures.build().toArray();
   }
 
   private static double median(double[] values) {
     if (values.length == 0) {
       return 0;
     }
-    double[] sorted = values.clone();
-    Arrays.sort(sorted);
-    int middle = sorted.length / 2;
-    return sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
+    Arrays.sort(values);
+    int middle = values.length / 2;
+    return values.length % 2 == 1 ? values[middle] : (values[middle - 1] + values[middle]) / 2;
+  }
+
+  private double expected(int rafter, int station) {
+    double read = lines.get(rafter).heights()[station];
+    double up = lines.get(rafter).places()[station];
+    return Stream.of(along(rafter, up), across(rafter, up))
+        .flatMap(Optional::stream)
+        .min(java.util.Comparator.comparingDouble(said -> Math.abs(said - read)))
+        .orElse(read);
+  }
+
+  private Optional<Double> along(int rafter, double up) {
+    Profile line = heard.get(rafter);
+    List<double[]> points = new ArrayList<>();
+    for (int i = 0; i < line.places().length; i++) {
+      if (line.places()[i] != up) {
+        points.add(new double[] {line.places()[i], line.heights()[i]});
+      }
+    }
+    return said(points, up);
+  }
+
+  private Optional<Double> across(int rafter, double up) {
+    List<double[]> points = new ArrayList<>();
+    for (int i = 0; i < heard.size(); i++) {
+      Profile line = heard.get(i);
+      if (i != rafter && line.reaches(up)) {
+        points.add(new double[] {rafters.get(i).centerInches(), line.at(up)});
+      }
+    }
+    return said(points, rafters.get(rafter).centerInches());
+  }
+
+  /** The line through the points on both sides of a place, or through the nearest two. */
+  private static Optional<Double> said(List<double[]> points, double place) {
+    if (points.size() < 2) {
+      return Optional.empty();
+    }
+    int after = 0;
+    while (after < points.size() && points.get(after)[0] < place) {
+      after++;
+    }
+    int second = Math.min(Math.max(after, 1), points.size() - 1);
+    double[] left = points.get(second - 1);
+    double[] right = points.get(second);
+    return Optional.of(left[1] + (place - left[0]) / (right[0] - left[0]) * (right[1] - left[1]));
   }
 }

@@ -61,7 +61,7 @@ final class PlaneProfiles {
     List<double[]> crossed = new ArrayList<>();
     for (RafterProfile rafter : rafters) {
       Profile along = rafter.inches();
-      if (up >= along.first() && up <= along.last()) {
+      if (along.reaches(up)) {
         crossed.add(new double[] {rafter.centerInches(), along.at(up)});
       }
     }

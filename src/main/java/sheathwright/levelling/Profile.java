@@ -46,6 +46,11 @@ record Profile(double[] places, double[] heights) {
     return heights[heights.length - 1];
   }
 
+  /** Whether a place lies between the first and the last reading, or on one of them. */
+  boolean reaches(double place) {
+    return places.length > 0 && place >= first() && place <= last();
+  }
+
   double greatest() {
     return IntStream.range(0, heights.length).mapToDouble(i -> heights[i]).max().orElse(0);
   }

@@ -81,8 +81,10 @@ public final class StringReadings {
 
   private static List<JudgedReading> judged(
       PlaneProfiles plane, Map<String, List<StringReading>> byRafter, SuspicionRules rules) {
-    Solution solution = Solution.of("neighbours_on_" + plane.word(), plane.given());
-    Neighbours neighbours = new Neighbours(plane);
+    List<Solution.Input> given = new ArrayList<>(plane.given());
+    given.addAll(rules.given());
+    Solution solution = Solution.of("neighbours_on_" + plane.word(), given);
+    Neighbours neighbours = GrossErrors.silenced(plane, rules);
     List<JudgedReading> judged = new ArrayList<>();
     for (int rafter = 0; rafter < plane.rafters().size(); rafter++) {
       RafterProfile profile = plane.rafters().get(rafter);
@@ -93,7 +95,9 @@ public final class StringReadings {
                 .filter(each -> each.up() == up)
                 .findFirst()
                 .orElseThrow();
-        judged.add(JudgedReading.of(reading, neighbours.of(rafter, station), rules, solution));
+        judged.add(
+            JudgedReading.of(
+                reading, neighbours, new Neighbours.Spot(rafter, station), rules, solution));
       }
     }
     return judged;

@@ -1,9 +1,11 @@
 package sheathwright.levelling;
 
+import java.util.List;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 
@@ -18,6 +20,12 @@ public record SuspicionRules(Figure<Ratio> multiple, Figure<Length> floor) {
 
   private static final Source OURS =
       new Source("rule of this library", Source.Mark.COMMON_PRACTICE);
+
+  List<Solution.Input> given() {
+    return List.of(
+        new Solution.Input("the multiple of suspicion", multiple),
+        new Solution.Input("the floor of suspicion", floor));
+  }
 
   /** Five times the usual departure, and a quarter of an inch: our own numbers. */
   public static SuspicionRules usual() {

@@ -77,11 +77,31 @@ class StringReadingsTest {
           .satisfies(
               suspect -> {
                 assertThat(suspect.reading()).isSameAs(readings.get(wrong));
-                assertThat(suspect.departure().value() * error).isGreaterThan(0.6);
+                assertThat(suspect.departure().value() * error).isGreaterThan(0.25);
                 assertThat(suspect.toString()).contains("its neighbours say");
               });
       assertThat(judged.readings()).hasSize(readings.size());
       assertThat(judged.suspectCount().value()).isEqualTo(1);
+    }
+  }
+
+  @Test
+  void suspects_areBothOfTwoWrongReadingsThatAreNotNextToEachOther() {
+    Random random = new Random(3);
+    for (int i = 0; i < 100; i++) {
+      List<StringReading> readings = readings(sagged(random));
+      int left = STATIONS * random.nextInt(1, 4) + random.nextInt(1, STATIONS - 1);
+      int right = STATIONS * random.nextInt(5, RAFTERS - 1) + random.nextInt(1, STATIONS - 1);
+      for (int wrong : new int[] {left, right}) {
+        StringReading was = readings.get(wrong);
+        readings.set(
+            wrong,
+            StringReading.ofDrop(
+                was.rafter(), was.center(), was.up(), Amounts.in(was.drop().value() + 1)));
+      }
+      assertThat(judged(readings).suspects())
+          .extracting(JudgedReading::reading)
+          .containsExactly(readings.get(left), readings.get(right));
     }
   }
 
@@ -108,7 +128,7 @@ class StringReadingsTest {
     misread[1] = 3.375;
     assertThat(judged(cottage(misread)).suspects())
         .extracting(suspect -> suspect.reading().rafter())
-        .contains("A-2");
+        .containsExactly("A-2");
   }
 
   private static List<StringReading> cottage(double[] drops) {

@@ -1,6 +1,29 @@
 package sheathwright.workbook;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import sheathwright.figure.Amounts;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Gather;
+import sheathwright.figure.Quantity;
+import sheathwright.figure.Traced;
+import sheathwright.figure.Units;
+import sheathwright.levelling.FlatnessLimit;
+import sheathwright.levelling.FlatnessSurvey;
+import sheathwright.levelling.FramingAnswer;
+import sheathwright.levelling.LevelCost;
+import sheathwright.levelling.LevelPlan;
+import sheathwright.levelling.LevelPrices;
+import sheathwright.levelling.LevelRafter;
+import sheathwright.levelling.LevelRules;
+import sheathwright.levelling.RafterProfile;
+import sheathwright.levelling.StringLine;
+import sheathwright.levelling.StringReading;
+import sheathwright.levelling.StringReadings;
+import sheathwright.levelling.SuspicionRules;
+import sheathwright.published.LumberSize;
 
 /** Tables of cases for what is asked of string lines, strips and sisters. */
 final class LevelSamples {
@@ -44,5 +67,76 @@ final class LevelSamples {
         4,2x4,2x6,3
         10,2x6,2x10,
         """);
+  }
+
+  /**
+   * A levelling plan of five rafters as a session might hold it: every list of it hangs on one of
+   * these.
+   */
+  static Map<String, Traced> session() {
+    double[] drops = {0, 0.3, 0.9, 0.45, -0.25};
+    StringLine string =
+        new StringLine(
+            Amounts.ft(0),
+            Amounts.ft(12),
+            Amounts.in(0.75),
+            Amounts.lbPerFt(0.0015),
+            Amounts.lb(20));
+    List<StringReading> read = new ArrayList<>();
+    for (int rafter = 0; rafter < drops.length; rafter++) {
+      for (int station = 0; station <= 4; station++) {
+        double share = station * (4 - station) / 4.0;
+        double reading = 0.75 + drops[rafter] * share;
+        read.add(
+            string.read(
+                "A-" + (rafter + 1),
+                Amounts.in(24 * rafter),
+                Amounts.in(36 * station),
+                Amounts.in(reading)));
+      }
+    }
+    StringReadings readings = StringReadings.of("A", read, SuspicionRules.usual());
+    FlatnessSurvey survey = FlatnessSurvey.of("A", readings.profiles(), FlatnessLimit.strict());
+    LevelPlan plan = plan(readings.profiles());
+    LevelCost cost = LevelCost.of(plan, prices());
+    Map<String, Traced> variables = new LinkedHashMap<>();
+    variables.put("suspects", readings.suspectCount());
+    survey
+        .findings()
+        .forEach(finding -> variables.put("flat" + variables.size(), finding.check().ratio()));
+    variables.put("worst", survey.roll().gathered(Gather.GREATEST, "size_in", Units.INCH));
+    variables.put("sisters", plan.totals().sisters());
+    variables.put("shims", plan.totals().shims());
+    variables.put("nails", plan.totals().nails());
+    variables.put("lap", plan.lap().ratio());
+    variables.put("decision", plan.decision());
+    variables.put("cost", cost.total());
+    variables.put("deepestMark", plan.marksRoll().gathered(Gather.GREATEST, "mark_in", Units.INCH));
+    variables.put(
+        "longestNail", plan.stripsRoll().gathered(Gather.GREATEST, "nail_in", Units.INCH));
+    variables.put(
+        "thickest", plan.thicknessesRoll().gathered(Gather.GREATEST, "thickness_in", Units.INCH));
+    return variables;
+  }
+
+  private static LevelPlan plan(List<RafterProfile> buildUps) {
+    Figure<Quantity.Length> lower = Amounts.in(0);
+    Figure<Quantity.Length> upper = Amounts.in(144);
+    return LevelPlan.of(
+        "A",
+        buildUps.stream().map(profile -> new LevelRafter(profile, lower, upper)).toList(),
+        LevelRules.usual(LumberSize.SIZE_2X8, LumberSize.SIZE_2X4),
+        FramingAnswer.of(Amounts.number(0.8)));
+  }
+
+  private static LevelPrices prices() {
+    return new LevelPrices(
+        List.of(
+            new LevelPrices.Stick(Amounts.ft(12), Amounts.usdPerPiece(14.2)),
+            new LevelPrices.Stick(Amounts.ft(10), Amounts.usdPerPiece(11.5))),
+        Amounts.usdPerPiece(1),
+        Amounts.hoursPerPiece(1.5),
+        Amounts.hoursPerPiece(0.25),
+        Amounts.usdPerHour(46));
   }
 }
