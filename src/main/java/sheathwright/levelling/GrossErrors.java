@@ -77,7 +77,7 @@ final class GrossErrors {
   }
 
   private double excess(Neighbours heard, Spot spot) {
-    double departure = heard.departure(spot);
+    double departure = heard.departure(spot) / heard.doubt(spot);
     return departure <= floor
         ? 0
         : Math.max(0, departure - Math.max(floor, multiple * heard.spread(spot)));

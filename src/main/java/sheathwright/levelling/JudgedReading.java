@@ -4,6 +4,7 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
@@ -15,7 +16,8 @@ import sheathwright.figure.YesNo;
  * @param reading itself
  * @param expected what they say that the drop should be
  * @param departure of the drop from that
- * @param spread by which half of the readings round it depart
+ * @param doubt how many times more than between two neighbours that answer is to be doubted
+ * @param spread by which half of the readings round it depart, for each time of doubt
  * @param allowed departure before it is suspected
  * @param suspect whether it is to be read again
  */
@@ -23,6 +25,7 @@ public record JudgedReading(
     StringReading reading,
     Figure<Length> expected,
     Figure<Length> departure,
+    Figure<Ratio> doubt,
     Figure<Length> spread,
     Figure<Length> allowed,
     Choice<YesNo> suspect) {
@@ -39,6 +42,7 @@ public record JudgedReading(
     Figure<Length> drop = reading.drop();
     Figure<Length> expected =
         solution.figure("expected_in", neighbours.expected(spot), Units.INCH, NEIGHBOURS);
+    Figure<Ratio> doubt = solution.figure("doubt", neighbours.doubt(spot), Units.RATIO, NEIGHBOURS);
     Figure<Length> spread =
         solution.figure("spread_in", neighbours.spread(spot), Units.INCH, NEIGHBOURS);
     Figure<Length> departure = drop.minus(expected).as("departure_in", Units.INCH);
@@ -48,11 +52,12 @@ public record JudgedReading(
             .times(spread)
             .in(Units.INCH)
             .orIfMore(rules.floor())
+            .times(doubt)
             .as("allowed_in", Units.INCH);
     Choice<YesNo> suspect =
         Condition.any(departure.isMoreThan(allowed), expected.minus(drop).isMoreThan(allowed))
             .as("suspect");
-    return new JudgedReading(reading, expected, departure, spread, allowed, suspect);
+    return new JudgedReading(reading, expected, departure, doubt, spread, allowed, suspect);
   }
 
   /** Whether it is to be read again. */

@@ -12,7 +12,8 @@ import java.util.stream.Stream;
  * What the readings round a reading say that it should be, in inches. Along the rafter: the
  * straight line through the readings before and after it. Across: the straight line through the
  * rafters to its left and right, at its height. At an end it is the line through the next two, run
- * on. Of the two answers the one nearer to the reading counts: a rafter that sags alone is smooth
+ * on, which a bent line leaves the faster the farther it runs: such an answer is doubted that much
+ * more. Of the two answers the one that contradicts less counts: a rafter that sags alone is smooth
  * along its length, a dip over all rafters is smooth across them, and only a wrong reading is
  * neither. The rule is ours.
  */
@@ -29,11 +30,25 @@ final class Neighbours {
    */
   record Spot(int rafter, int station) {}
 
+  /**
+   * An answer.
+   *
+   * @param expected drop
+   * @param doubt how many times the usual departure means no more than the usual one does between
+   *     two neighbours; one between them
+   */
+  private record Said(double expected, double doubt) {
+
+    double contradicts(double read) {
+      return Math.abs(expected - read) / doubt;
+    }
+  }
+
   private final List<RafterProfile> rafters;
   private final Set<Spot> unheard;
   private final List<Profile> lines;
   private final List<Profile> heard;
-  private final List<double[]> expected = new ArrayList<>();
+  private final List<Said[]> said = new ArrayList<>();
 
   /**
    * The neighbours on a plane.
@@ -50,11 +65,11 @@ final class Neighbours {
     }
     this.heard = kept;
     for (int rafter = 0; rafter < rafters.size(); rafter++) {
-      double[] along = new double[lines.get(rafter).places().length];
-      for (int station = 0; station < along.length; station++) {
-        along[station] = expected(rafter, station);
+      Said[] ofRafter = new Said[lines.get(rafter).places().length];
+      for (int station = 0; station < ofRafter.length; station++) {
+        ofRafter[station] = said(rafter, station);
       }
-      expected.add(along);
+      said.add(ofRafter);
     }
   }
 
@@ -89,7 +104,12 @@ final class Neighbours {
 
   /** What they say; the reading itself if there are too few to say anything. */
   double expected(Spot spot) {
-    return expected.get(spot.rafter())[spot.station()];
+    return said.get(spot.rafter())[spot.station()].expected();
+  }
+
+  /** How much more than between two neighbours that is to be doubted: one or more. */
+  double doubt(Spot spot) {
+    return said.get(spot.rafter())[spot.station()].doubt();
   }
 
   /** How far a reading is from that, either way. */
@@ -97,7 +117,7 @@ final class Neighbours {
     return Math.abs(lines.get(spot.rafter()).heights()[spot.station()] - expected(spot));
   }
 
-  /** Half of the readings round a reading depart by no more than this. */
+  /** Half of the readings round a reading depart by no more than this, for each time of doubt. */
   double spread(Spot spot) {
     double[] round = new double[0];
     for (int reach = 1; round.length < ENOUGH && reach <= rafters.size(); reach++) {
@@ -111,10 +131,10 @@ final class Neighbours {
     int from = Math.max(0, spot.rafter() - reach);
     int to = Math.min(rafters.size() - 1, spot.rafter() + reach);
     for (int rafter = from; rafter <= to; rafter++) {
-      for (int station = 0; station < expected.get(rafter).length; station++) {
+      for (int station = 0; station < said.get(rafter).length; station++) {
         Spot other = new Spot(rafter, station);
         if (!other.equals(spot) && !unheard.contains(other)) {
-          departures.add(departure(other));
+          departures.add(departure(other) / doubt(other));
         }
       }
     }
@@ -130,16 +150,16 @@ final class Neighbours {
     return values.length % 2 == 1 ? values[middle] : (values[middle - 1] + values[middle]) / 2;
   }
 
-  private double expected(int rafter, int station) {
+  private Said said(int rafter, int station) {
     double read = lines.get(rafter).heights()[station];
     double up = lines.get(rafter).places()[station];
     return Stream.of(along(rafter, up), across(rafter, up))
         .flatMap(Optional::stream)
-        .min(java.util.Comparator.comparingDouble(said -> Math.abs(said - read)))
-        .orElse(read);
+        .min(java.util.Comparator.comparingDouble(answer -> answer.contradicts(read)))
+        .orElse(new Said(read, 1));
   }
 
-  private Optional<Double> along(int rafter, double up) {
+  private Optional<Said> along(int rafter, double up) {
     Profile line = heard.get(rafter);
     List<double[]> points = new ArrayList<>();
     for (int i = 0; i < line.places().length; i++) {
@@ -150,7 +170,7 @@ final class Neighbours {
     return said(points, up);
   }
 
-  private Optional<Double> across(int rafter, double up) {
+  private Optional<Said> across(int rafter, double up) {
     List<double[]> points = new ArrayList<>();
     for (int i = 0; i < heard.size(); i++) {
       Profile line = heard.get(i);
@@ -162,7 +182,7 @@ final class Neighbours {
   }
 
   /** The line through the points on both sides of a place, or through the nearest two. */
-  private static Optional<Double> said(List<double[]> points, double place) {
+  private static Optional<Said> said(List<double[]> points, double place) {
     if (points.size() < 2) {
       return Optional.empty();
     }
@@ -173,6 +193,8 @@ final class Neighbours {
     int second = Math.min(Math.max(after, 1), points.size() - 1);
     double[] left = points.get(second - 1);
     double[] right = points.get(second);
-    return Optional.of(left[1] + (place - left[0]) / (right[0] - left[0]) * (right[1] - left[1]));
+    double share = (place - left[0]) / (right[0] - left[0]);
+    return Optional.of(
+        new Said(left[1] + share * (right[1] - left[1]), Math.max(1, share * (share - 1))));
   }
 }

@@ -116,6 +116,7 @@ public final class StringReadings {
         Roll.column("drop_in", each -> each.reading().drop()),
         Roll.column("expected_in", JudgedReading::expected),
         Roll.column("departure_in", JudgedReading::departure),
+        Roll.column("doubt", JudgedReading::doubt),
         Roll.column("spread_in", JudgedReading::spread),
         Roll.column("allowed_in", JudgedReading::allowed),
         Roll.column("suspect", JudgedReading::suspect),

@@ -56,13 +56,13 @@ class StringReadingsTest {
   }
 
   @Test
-  void suspects_areTheOneReadingThatIsWrongByAnInch() {
+  void suspects_areTheOneReadingThatIsWrongByAnInchAndAHalf() {
     Random random = new Random(2);
     for (int i = 0; i < 300; i++) {
       List<StringReading> readings = readings(sagged(random));
       int wrong = random.nextInt(readings.size());
       StringReading right = readings.get(wrong);
-      double error = random.nextBoolean() ? 1 : -1;
+      double error = random.nextBoolean() ? 1.5 : -1.5;
       readings.set(
           wrong,
           StringReading.ofDrop(

@@ -1,15 +1,14 @@
 package sheathwright.workbook;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import sheathwright.figure.Amounts;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Gather;
 import sheathwright.figure.Quantity;
+import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
-import sheathwright.figure.Units;
+import sheathwright.figure.Unit;
 import sheathwright.levelling.FlatnessLimit;
 import sheathwright.levelling.FlatnessSurvey;
 import sheathwright.levelling.FramingAnswer;
@@ -69,11 +68,49 @@ final class LevelSamples {
         """);
   }
 
-  /**
-   * A levelling plan of five rafters as a session might hold it: every list of it hangs on one of
-   * these.
-   */
-  static Map<String, Traced> session() {
+  /** A levelling plan of five rafters with all its lists. */
+  static byte[] book() {
+    StringReadings readings = StringReadings.of("A", read(), SuspicionRules.usual());
+    FlatnessSurvey survey = FlatnessSurvey.of("A", readings.profiles(), FlatnessLimit.strict());
+    LevelPlan plan = plan(readings.profiles());
+    LevelCost cost = LevelCost.of(plan, prices());
+    Book book = new Book();
+    book.takeLiteralsAsInputs();
+    Tab tab = Sections.tab(book, "Levelling", "a plan of five rafters");
+    Tab working = Sections.workingTab(book, "a plan of five rafters");
+    Tab tables = Sections.tablesTab(book, "a plan of five rafters");
+    List<Roll> rolls =
+        List.of(
+            readings.roll(),
+            survey.roll(),
+            plan.roll(),
+            plan.marksRoll(),
+            plan.stripsRoll(),
+            plan.thicknessesRoll(),
+            cost.sticks());
+    for (Roll roll : rolls) {
+      tab.heading(roll.title());
+      tab.list(roll, roll.columns(), units(roll));
+    }
+    tab.heading("What it adds up to");
+    tab.total("Suspects", readings.suspectCount(), "");
+    tab.total("Strips", plan.totals().shims(), "");
+    tab.total("Nails", plan.totals().nails(), "");
+    tab.total("Lap", plan.lap().ratio(), "");
+    tab.total("Cost", cost.total(), "");
+    tab.entry("Who decides", plan.decision(), "");
+    return book.finished(working, tables);
+  }
+
+  private static List<Unit<?>> units(Roll roll) {
+    List<Unit<?>> units = new ArrayList<>();
+    for (Traced cell : roll.rows().get(0)) {
+      units.add(Tab.unitOf(cell));
+    }
+    return units;
+  }
+
+  private static List<StringReading> read() {
     double[] drops = {0, 0.3, 0.9, 0.45, -0.25};
     StringLine string =
         new StringLine(
@@ -85,38 +122,15 @@ final class LevelSamples {
     List<StringReading> read = new ArrayList<>();
     for (int rafter = 0; rafter < drops.length; rafter++) {
       for (int station = 0; station <= 4; station++) {
-        double share = station * (4 - station) / 4.0;
-        double reading = 0.75 + drops[rafter] * share;
         read.add(
             string.read(
                 "A-" + (rafter + 1),
                 Amounts.in(24 * rafter),
                 Amounts.in(36 * station),
-                Amounts.in(reading)));
+                Amounts.in(0.75 + drops[rafter] * station * (4 - station) / 4)));
       }
     }
-    StringReadings readings = StringReadings.of("A", read, SuspicionRules.usual());
-    FlatnessSurvey survey = FlatnessSurvey.of("A", readings.profiles(), FlatnessLimit.strict());
-    LevelPlan plan = plan(readings.profiles());
-    LevelCost cost = LevelCost.of(plan, prices());
-    Map<String, Traced> variables = new LinkedHashMap<>();
-    variables.put("suspects", readings.suspectCount());
-    survey
-        .findings()
-        .forEach(finding -> variables.put("flat" + variables.size(), finding.check().ratio()));
-    variables.put("worst", survey.roll().gathered(Gather.GREATEST, "size_in", Units.INCH));
-    variables.put("sisters", plan.totals().sisters());
-    variables.put("shims", plan.totals().shims());
-    variables.put("nails", plan.totals().nails());
-    variables.put("lap", plan.lap().ratio());
-    variables.put("decision", plan.decision());
-    variables.put("cost", cost.total());
-    variables.put("deepestMark", plan.marksRoll().gathered(Gather.GREATEST, "mark_in", Units.INCH));
-    variables.put(
-        "longestNail", plan.stripsRoll().gathered(Gather.GREATEST, "nail_in", Units.INCH));
-    variables.put(
-        "thickest", plan.thicknessesRoll().gathered(Gather.GREATEST, "thickness_in", Units.INCH));
-    return variables;
+    return read;
   }
 
   private static LevelPlan plan(List<RafterProfile> buildUps) {
