@@ -7,8 +7,6 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
-import sheathwright.figure.Quantity.Nails;
-import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
@@ -26,14 +24,6 @@ public final class Sisters {
   private static final Figure<Length> NO_LENGTH = Figure.of(0, Units.FOOT);
   private static final Figure<Length> NO_INCHES = Figure.of(0, Units.INCH);
   private static final Figure<Pieces> NO_PIECES = Figure.of(0, Units.PIECE);
-  private static final Figure<Per<Nails, Pieces>> NO_NAILS = Figure.of(0, Units.NAILS_PER_PIECE);
-  private static final Figure<Length> STOCK_STEP = Figure.of(2, Units.FOOT);
-  private static final Figure<Length> ONE_INCH = Figure.of(1, Units.INCH);
-  private static final Figure<Length> SHORTEST_STOCK =
-      Figure.constant("shortest_stock_ft", 8, Units.FOOT, Source.COMMON_PRACTICE).symbol("8 ft");
-  private static final Figure<Length> NAIL_END_DISTANCES =
-      Figure.constant("nail_end_distances_in", 4, Units.INCH, Source.COMMON_PRACTICE)
-          .symbol("4 in");
 
   private Sisters() {}
 
@@ -94,18 +84,13 @@ public final class Sisters {
     var full =
         span.within(
             "span_ft", Units.FOOT, Limits.between(2, 40, "bearing to bearing along the rafter"));
-    var left =
-        tolerance.within(
-            "tolerance_in",
-            Units.INCH,
-            Limits.between(0, 2, "3/8 is usual, 1/8 for flat metal pans"));
-    var overlap = lap.within("lap_in", Units.INCH, Limits.between(0, 120, "24 is usual"));
+    var left = tolerance.within("tolerance_in", Units.INCH, SisterRules.TOLERANCE);
+    var overlap = lap.within("lap_in", Units.INCH, SisterRules.LAP);
     var rafters =
         rafterCount.within(
             "rafter_count", Units.PIECE, Limits.whole(0, 500, "the rafters that drop too far"));
-    var spacing =
-        nailSpacing.within("nail_spacing_in", Units.INCH, Limits.between(2, 48, "12 is usual"));
-    var rows = nailRows.within("nail_rows", Units.RATIO, Limits.whole(1, 4, "2 is usual"));
+    var spacing = nailSpacing.within("nail_spacing_in", Units.INCH, SisterRules.NAIL_SPACING);
+    var rows = nailRows.within("nail_rows", Units.RATIO, SisterRules.NAIL_ROWS);
     // Every argument is held to its limits, also where the sag turns out to need nothing.
     var sound =
         Condition.all(
@@ -136,34 +121,11 @@ public final class Sisters {
             .as("reach_ft", Units.FOOT);
     var length = Figure.choose(needed, reach, NO_LENGTH).as("length_ft", Units.FOOT, PARABOLA);
 
-    var stockNeeded =
-        SHORTEST_STOCK
-            .orIfMore(length.roundedUpTo(STOCK_STEP))
-            .as("stock_needed_ft", Units.FOOT)
-            .within(
-                "stock_ft",
-                Units.FOOT,
-                Limits.between(8, 20, "the longest stock; splice it to an engineer's detail"));
-    var stock =
-        Figure.choose(needed, stockNeeded, NO_LENGTH)
-            .as("stock_ft", Units.FOOT, Source.COMMON_PRACTICE);
+    var stick = new SisterStick(needed, length);
+    var stock = stick.stock(SisterStick.sold(stick.wanted()));
     var pieces = Figure.choose(needed, rafters, NO_PIECES).as("pieces", Units.PIECE);
 
-    var nailsEach =
-        Figure.choose(
-                needed,
-                rows.times(
-                        length
-                            .minus(NAIL_END_DISTANCES)
-                            .orIfMore(NO_INCHES)
-                            .dividedBy(spacing)
-                            .in(Units.RATIO)
-                            .roundedUp()
-                            .plus(ONE))
-                    .in(Units.RATIO)
-                    .counting(Units.NAILS_PER_PIECE),
-                NO_NAILS)
-            .as("nails_each", Units.NAILS_PER_PIECE, Source.COMMON_PRACTICE);
+    var nailsEach = stick.nails(rows, spacing);
     var nails = nailsEach.times(pieces).as("nails", Units.NAIL);
 
     var straight = length.dividedBy(full).in(Units.RATIO);
@@ -171,10 +133,8 @@ public final class Sisters {
         Figure.choose(needed, drop.times(ONE.minus(straight.squared())).in(Units.INCH), NO_LENGTH)
             .as("end_offset_in", Units.INCH, PARABOLA);
 
-    var shorter = stock.minus(STOCK_STEP).as("next_shorter_ft", Units.FOOT);
-    var lacking = length.minus(shorter).as("lacking_in", Units.INCH);
-    var isNear = Condition.all(lacking.isLessThan(ONE_INCH), shorter.isAtLeast(SHORTEST_STOCK));
-    var nearMiss = Figure.choose(isNear, lacking, NO_LENGTH).as("near_miss_in", Units.INCH);
+    var shorter = stick.shorter(stock);
+    var nearMiss = SisterStick.nearMiss(shorter, stick.lacking(shorter));
     return new SisterStock(length, stock, pieces, nails, endOffset, nearMiss);
   }
 }

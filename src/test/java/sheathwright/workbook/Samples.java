@@ -54,6 +54,7 @@ final class Samples {
             (function, text) ->
                 books.put("fill-" + function, FillBook.bytes(filled(function, text))));
     books.put("session", SessionBook.bytes(session()));
+    books.put("levelling", LevelSamples.book());
     books.forEach((name, bytes) -> keep(FOLDER.resolve(name + ".xlsx"), bytes));
     return books;
   }
@@ -157,6 +158,7 @@ final class Samples {
     LoadSamples.putInto(tables);
     RafterSamples.putInto(tables);
     SisterSamples.putInto(tables);
+    LevelSamples.putInto(tables);
     return tables;
   }
 
