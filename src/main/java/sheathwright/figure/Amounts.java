@@ -80,6 +80,8 @@ public final class Amounts {
   /** Pounds for each inch: a load along a rafter, or how hard a nail holds against slip. */
   public static Figure<LineForce> lbPerInch(double pounds) {
     return Figure.of(pounds, Units.POUND_PER_INCH);
+  }
+
   /** Pounds for each foot of length. */
   public static Figure<LineForce> lbPerFt(double poundsPerFoot) {
     return Figure.of(poundsPerFoot, Units.POUND_PER_FOOT);
