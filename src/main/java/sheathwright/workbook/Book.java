@@ -107,6 +107,16 @@ final class Book {
             || given.role() == Role.LITERAL && literalsAreInputs && places.containsKey(value));
   }
 
+  /** Whether it can have its place on a page. */
+  boolean mayBePlaced(Traced value) {
+    return !places.containsKey(value) && !isGuardedElsewhere(value);
+  }
+
+  /** Sees to it that a value which a page only points at has a place. */
+  void needed(Traced value) {
+    roots.add(value);
+  }
+
   Place placed(Traced value, Tab tab, int row, int column) {
     roots.add(value);
     return placed(value, tab, row, column, tab.name());
@@ -206,7 +216,7 @@ final class Book {
   byte[] finished(Tab working, Tab tables) {
     solutions().forEach(solution -> SolvedPlans.write(this, working, solution));
     for (Listing listing : listings) {
-      listing.settle(places);
+      listing.settle(value -> places.containsKey(value) || isGuardedElsewhere(value));
     }
     Set<Traced> standing = standing();
     Closure closure = new Closure(standing, literalsAreInputs);
@@ -235,6 +245,11 @@ final class Book {
     validations(new WordLists(this, tables));
     tabs.values().forEach(tab -> Page.finish(tab));
     return bytes();
+  }
+
+  /** A guarded argument stands on the working page with its limits, unless a table holds those. */
+  private boolean isGuardedElsewhere(Traced value) {
+    return value.step() instanceof Step.Guarded guard && !guards.containsKey(guard);
   }
 
   private static String heading(Traced root) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
 
@@ -24,15 +25,18 @@ final class Listing {
     this.firstLine = firstLine;
   }
 
-  /** Decides, once every single value has its place, which cells are places of their own. */
-  void settle(Map<Traced, Place> places) {
+  /**
+   * Decides, once every single value has its place, which cells are places of their own.
+   *
+   * @param isElsewhere whether a value stands, or is to stand, on another page
+   */
+  void settle(Predicate<Traced> isElsewhere) {
     for (List<Traced> row : roll.rows()) {
       Map<Traced, Integer> columns = new IdentityHashMap<>();
       for (int column = 0; column < row.size(); column++) {
         Traced value = row.get(column);
-        boolean isElsewhere = places.containsKey(value) || columns.containsKey(value);
-        if (!isElsewhere) {
-          columns.put(value, column);
+        if (!isElsewhere.test(value)) {
+          columns.putIfAbsent(value, column);
         }
       }
       owned.add(columns);

@@ -150,11 +150,12 @@ final class Tab {
   void value(int line, int column, Traced value, Part part) {
     Cell cell = cell(line, column);
     style(cell, value, part);
-    if (book.hasPlace(value)) {
-      book.later(notation -> book.writeLink(cell, value, notation));
-    } else {
+    if (book.mayBePlaced(value)) {
       book.placed(value, this, line, column);
       book.later(notation -> book.write(cell, value, notation));
+    } else {
+      book.needed(value);
+      book.later(notation -> book.writeLink(cell, value, notation));
     }
   }
 
