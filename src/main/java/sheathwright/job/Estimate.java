@@ -13,7 +13,6 @@ import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Per;
-import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Roll;
@@ -23,8 +22,6 @@ import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
-import sheathwright.levelling.SisterStock;
-import sheathwright.pricing.PiecePrice;
 import sheathwright.pricing.UnitPrice;
 import sheathwright.pricing.UnitPrices;
 import sheathwright.sheathing.SheetCounts;
@@ -34,22 +31,6 @@ import sheathwright.sheathing.SheetCounts;
  * both.
  */
 public final class Estimate {
-
-  /**
-   * The work on rafters that have sagged.
-   *
-   * @param readings the string-line readings, each with what it asks for
-   * @param stock the sisters
-   * @param shims rafters to shim
-   * @param sisterPrice one sister
-   * @param shimPrice one shimmed rafter
-   */
-  public record Levelling(
-      Roll readings,
-      SisterStock stock,
-      Figure<Pieces> shims,
-      PiecePrice sisterPrice,
-      PiecePrice shimPrice) {}
 
   /** One thing that must hold, in words. */
   public record Tie(String what, Condition holds) {}
@@ -102,8 +83,8 @@ public final class Estimate {
             .as("nails_in_a_sheet", Units.NAILS_PER_SHEET);
     plannedSheet = named("planned_sheet", sheetPrice("planned_sheet_h"));
     extraSheet = named("extra_sheet", sheetPrice("extra_sheet_h"));
-    levelling = job.levelsRafters() ? levelling() : null;
     framing = new Framing(job);
+    levelling = job.levelsRafters() ? RafterWork.of(job, framing) : null;
     quote = new QuoteLines(job, this);
     order = OrderLines.of(job, this);
     maker = job.maker().isEmpty() ? null : MakerRequirement.roll(job.maker());
@@ -119,8 +100,7 @@ public final class Estimate {
         Stream.of(quote.total(), quote.worstCase(), nails, deckSheets, extraSheet.exact());
     Stream<Traced> ordered = order.rows().stream().flatMap(List::stream);
     Stream<Traced> checked = Stream.of(framing.decision());
-    Stream<Traced> levelled =
-        Stream.ofNullable(levelling).map(Levelling::stock).flatMap(SisterStock::all);
+    Stream<Traced> levelled = Stream.ofNullable(levelling).flatMap(Levelling::shown);
     Stream.of(shown, ordered, checked, levelled).flatMap(each -> each).forEach(Traced::plain);
   }
 
@@ -147,24 +127,6 @@ public final class Estimate {
         price.quoted().as(what + "_quoted_usd", Units.USD_PER_SHEET));
   }
 
-  private static PiecePrice named(String what, PiecePrice price) {
-    return new PiecePrice(
-        price.direct().as(what + "_direct_usd", Units.USD_PER_PIECE),
-        price.exact().as(what + "_exact_usd", Units.USD_PER_PIECE),
-        price.quoted().as(what + "_quoted_usd", Units.USD_PER_PIECE));
-  }
-
-  private Levelling levelling() {
-    Roll readings = RafterWork.readings(job);
-    SisterStock stock = RafterWork.sisters(job, readings);
-    return new Levelling(
-        readings,
-        stock,
-        readings.sum("shim", Units.PIECE).as("rafters_to_shim", Units.PIECE),
-        named("sister", RafterWork.sisterPrice(job, stock)),
-        named("shim", RafterWork.shimPrice(job)));
-  }
-
   /** That the price does not hold more sheets than the deck could take. */
   public Tie sheetsTie() {
     return new Tie(
@@ -174,13 +136,22 @@ public final class Estimate {
 
   /** That whatever was solved was solved for what the tables say now. */
   public List<Tie> solvedTies() {
-    return deck.solutions().stream()
+    return solutions().stream()
         .map(
             solution ->
                 new Tie(
                     "Solved for what stands here now: " + Shown.inWords(solution.name()),
                     solution.state().is(Solution.CURRENT)))
         .toList();
+  }
+
+  /** Everything that was solved. */
+  public List<Solution> solutions() {
+    List<Solution> all = new ArrayList<>(deck.solutions());
+    rafterLevelling()
+        .flatMap(Levelling::survey)
+        .ifPresent(survey -> all.addAll(survey.solutions()));
+    return all;
   }
 
   /** What must hold for the sums to tie and the prices to make sense. */
@@ -204,20 +175,23 @@ public final class Estimate {
             "The credit for a sheet not needed is not more than its price",
             quote.credit().isAtMost(plannedSheet.quoted())));
     ties.addAll(solvedTies());
-    if (levelling != null) {
-      ties.add(
-          new Tie(
-              "The stick that the sister price is for is long enough",
-              levelling.stock().stock().isAtMost(job.fact("sister_stick_ft", Units.FOOT))));
-      ties.add(
-          new Tie(
-              "Sisters and shims are not more than the rafters read",
-              levelling
-                  .stock()
-                  .pieces()
-                  .plus(levelling.shims())
-                  .isAtMost(Figure.of(levelling.readings().rows().size(), Units.PIECE))));
-    }
+    rafterLevelling()
+        .flatMap(Levelling::atMiddle)
+        .ifPresent(
+            middle -> {
+              ties.add(
+                  new Tie(
+                      "The stick that the sister price is for is long enough",
+                      middle.stickIsEnough()));
+              ties.add(
+                  new Tie(
+                      "Sisters and shims are not more than the rafters read",
+                      levelling
+                          .sisters()
+                          .plus(levelling.shims())
+                          .isAtMost(Figure.of(middle.readings().rows().size(), Units.PIECE))));
+            });
+    rafterLevelling().flatMap(Levelling::survey).ifPresent(survey -> ties.addAll(survey.ties()));
     if (maker != null) {
       ties.add(
           new Tie(

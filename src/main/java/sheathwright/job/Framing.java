@@ -9,6 +9,7 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Pressure;
+import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
@@ -26,6 +27,7 @@ import sheathwright.framing.StopReports;
 /** What a job's rafters can carry, what was reported of them, and whether they may be repaired. */
 public final class Framing {
 
+  private static final Figure<Ratio> NOTHING_ASKED = Figure.of(0, Units.RATIO);
   private static final Figure<Length> NO_THICKNESS = Figure.of(0, Units.INCH);
 
   private final RafterScreening rafters;
@@ -97,6 +99,20 @@ public final class Framing {
   /** The layers of the roof that make its dead load, if the job lists them. */
   public Optional<Roll> layers() {
     return Optional.ofNullable(layers);
+  }
+
+  /** The greatest part used up of what the old rafters may give. */
+  Figure<Ratio> greatestRatio() {
+    Figure<Ratio> greatest = NOTHING_ASKED;
+    int counted = 0;
+    for (Check check : rafters.checks()) {
+      counted++;
+      greatest =
+          greatest
+              .orIfMore(check.ratio())
+              .as("greatest_of_%d_ratios".formatted(counted), Units.RATIO);
+    }
+    return greatest;
   }
 
   /** What was reported of the framing, if anything was. */

@@ -28,6 +28,7 @@ public final class Job {
   private final Map<String, Input> prices;
   private final Map<String, Input> rates;
   private final List<Map<String, Traced>> planes;
+  private final boolean surveys;
   private final List<Map<String, Traced>> reports;
   private final List<Map<String, Traced>> layers;
   private final List<MakerRequirement> maker;
@@ -36,6 +37,7 @@ public final class Job {
   private Job(JobTables tables) {
     TableReader reader = new TableReader();
     boolean levels = tables.has("readings");
+    surveys = tables.surveysRafters();
     facts =
         reader.keyed(
             tables.file("job"),
@@ -46,15 +48,17 @@ public final class Job {
             List.of(
                 new Group(JobTables.JOB, true),
                 new Group(JobTables.DECK, false),
-                new Group(FramingTables.rafters(tables.has("layers")), tables.has("layers")),
+                new Group(
+                    FramingTables.rafters(tables.has("layers")), tables.has("layers") || surveys),
                 new Group(FramingTables.oldRafters(tables.has("layers")), false),
                 new Group(FramingTables.SISTER_CHOICE, false),
-                new Group(JobTables.SISTERS, levels)));
+                new Group(JobTables.sisters(surveys), levels),
+                new Group(SurveyTables.FACTS, surveys)));
     planes = reader.rows(tables.file("planes"), "planes", JobTables.PLANES);
     onPlanes(reader, tables, "openings", JobTables.OPENINGS);
     onPlanes(reader, tables, "rafters", JobTables.SUPPORTS);
     onPlanes(reader, tables, "marks", JobTables.MARKS);
-    onPlanes(reader, tables, "readings", JobTables.READINGS);
+    onPlanes(reader, tables, "readings", surveys ? SurveyTables.READINGS : JobTables.READINGS);
     prices =
         reader.keyed(
             tables.file("prices"),
@@ -88,7 +92,9 @@ public final class Job {
     once(reader, tables.file("marks"), marks(), "mark");
     once(reader, tables.file("reports"), reports, "report");
     if (levels) {
-      once(reader, tables.file("readings"), readings(), "rafter");
+      if (!surveys) {
+        once(reader, tables.file("readings"), readings(), "rafter");
+      }
       shimsBelowSisters(reader, tables.file("job"));
     }
     reader.raiseProblems();
@@ -195,6 +201,11 @@ public final class Job {
   /** Whether the job has string-line readings. */
   public boolean levelsRafters() {
     return !readings().isEmpty();
+  }
+
+  /** Whether every rafter was read at several stations. */
+  boolean surveysRafters() {
+    return surveys && levelsRafters();
   }
 
   /** A fact in words. */

@@ -54,6 +54,13 @@ public record JobTables(Map<String, CsvFile> files) {
           Field.whole("sister_nail_rows", "Rows of nails in a sister", Units.RATIO, 1, 4),
           Field.number("sister_stick_ft", "Stick that the sister price is for", 8, 20));
 
+  /** Sisters of a survey are as long as their rafters ask, not as a parabola does. */
+  static List<Field> sisters(boolean isSurveyed) {
+    return SISTERS.stream()
+        .filter(field -> !isSurveyed || !field.name().equals("sister_span_ft"))
+        .toList();
+  }
+
   static final List<Field> PLANES =
       List.of(
           Field.text("plane", "Plane"),
@@ -188,6 +195,11 @@ public record JobTables(Map<String, CsvFile> files) {
     return key >= 0
         && job.lines().stream()
             .anyMatch(line -> line.cells().get(key).strip().equals("sister_species"));
+  }
+
+  /** Whether readings stand at several stations of a rafter. */
+  boolean surveysRafters() {
+    return has("readings") && file("readings").header().contains(SurveyTables.STATION);
   }
 
   boolean has(String table) {

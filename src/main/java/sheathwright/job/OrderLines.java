@@ -49,12 +49,8 @@ final class OrderLines {
             levelling -> {
               lines.add(
                   new Line(
-                      "Sister sticks",
-                      levelling.stock().pieces(),
-                      "stick",
-                      Figure.of(1, Units.PIECE)));
-              lines.add(
-                  new Line("Nails for the sisters, boxes", levelling.stock().nails(), "nail", box));
+                      "Sister sticks", levelling.sisters(), "stick", Figure.of(1, Units.PIECE)));
+              lines.add(new Line("Nails for the sisters, boxes", levelling.nails(), "nail", box));
             });
     return Roll.of(
         "order",

@@ -98,7 +98,7 @@ public final class QuoteLines {
               lines.add(
                   new Line(
                       "Rafters sistered to a string line",
-                      levelling.stock().pieces(),
+                      levelling.sisters(),
                       "rafter",
                       levelling.sisterPrice().quoted()));
               lines.add(

@@ -1,10 +1,14 @@
 package sheathwright.job;
 
 import java.util.Map;
+import java.util.Optional;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Gather;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Money;
+import sheathwright.figure.Quantity.Nails;
+import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
@@ -24,7 +28,57 @@ final class RafterWork {
 
   private RafterWork() {}
 
-  static Roll readings(Job job) {
+  /** The levelling of a job that has string-line readings. */
+  static Levelling of(Job job, Framing framing) {
+    return job.surveysRafters() ? surveyed(job, framing) : atMiddle(job);
+  }
+
+  private static Levelling atMiddle(Job job) {
+    Roll readings = readings(job);
+    SisterStock stock = sisters(job, readings);
+    return new Levelling(
+        Optional.of(
+            new Levelling.AtMiddle(
+                readings, stock, stock.stock().isAtMost(job.fact("sister_stick_ft", Units.FOOT)))),
+        Optional.empty(),
+        stock.pieces(),
+        stock.nails(),
+        readings.sum("shim", Units.PIECE).as("rafters_to_shim", Units.PIECE),
+        named(
+            "sister",
+            sisterPrice(
+                job,
+                job.price("sister_stick", Units.USD_PER_PIECE),
+                stock.nails(),
+                stock.pieces())),
+        named("shim", shimPrice(job)));
+  }
+
+  private static Levelling surveyed(Job job, Framing framing) {
+    Survey survey = new Survey(job, framing);
+    Figure<Per<Money, Pieces>> stick =
+        survey
+            .sticks()
+            .dividedBy(survey.sisters().orIfMore(ONE_RAFTER))
+            .as("stick_of_a_sister_usd", Units.USD_PER_PIECE);
+    return new Levelling(
+        Optional.empty(),
+        Optional.of(survey),
+        survey.sisters(),
+        survey.nails(),
+        survey.shims(),
+        named("sister", sisterPrice(job, stick, survey.nails(), survey.sisters())),
+        named("shim", shimPrice(job)));
+  }
+
+  private static PiecePrice named(String what, PiecePrice price) {
+    return new PiecePrice(
+        price.direct().as(what + "_direct_usd", Units.USD_PER_PIECE),
+        price.exact().as(what + "_exact_usd", Units.USD_PER_PIECE),
+        price.quoted().as(what + "_quoted_usd", Units.USD_PER_PIECE));
+  }
+
+  private static Roll readings(Job job) {
     Figure<Length> sister = job.fact("sister_tolerance_in", Units.INCH);
     Figure<Length> shim = job.fact("shim_tolerance_in", Units.INCH);
     return Roll.of(
@@ -59,7 +113,7 @@ final class RafterWork {
     return Figure.choose(condition, ONE_RAFTER, NO_RAFTER);
   }
 
-  static SisterStock sisters(Job job, Roll readings) {
+  private static SisterStock sisters(Job job, Roll readings) {
     Figure<Length> worst =
         readings
             .gathered(Gather.GREATEST, "drop_in", Units.INCH)
@@ -76,11 +130,11 @@ final class RafterWork {
         job.fact("sister_nail_rows", Units.RATIO));
   }
 
-  static PiecePrice sisterPrice(Job job, SisterStock stock) {
-    Figure<Pieces> atLeastOne = stock.pieces().orIfMore(ONE_RAFTER);
+  private static PiecePrice sisterPrice(
+      Job job, Figure<Per<Money, Pieces>> stick, Figure<Nails> nails, Figure<Pieces> pieces) {
     return UnitPrices.pieceUnitPrice(
-        job.price("sister_stick", Units.USD_PER_PIECE),
-        stock.nails().dividedBy(atLeastOne).as("nails_in_a_sister", Units.NAILS_PER_PIECE),
+        stick,
+        nails.dividedBy(pieces.orIfMore(ONE_RAFTER)).as("nails_in_a_sister", Units.NAILS_PER_PIECE),
         job.price("sister_nail", Units.USD_PER_NAIL),
         job.rate("tax_pct", Units.PERCENT),
         job.rate("sister_h", Units.HOURS_PER_PIECE),
@@ -89,7 +143,7 @@ final class RafterWork {
         job.rate("margin_pct", Units.PERCENT));
   }
 
-  static PiecePrice shimPrice(Job job) {
+  private static PiecePrice shimPrice(Job job) {
     return UnitPrices.pieceUnitPrice(
         job.price("shim", Units.USD_PER_PIECE),
         Figure.of(0, Units.NAILS_PER_PIECE),

@@ -215,8 +215,11 @@ final class Book {
    */
   byte[] finished(Tab working, Tab tables) {
     solutions().forEach(solution -> SolvedPlans.write(this, working, solution));
+    Set<Traced> owned = Collections.newSetFromMap(new IdentityHashMap<>());
     for (Listing listing : listings) {
-      listing.settle(value -> places.containsKey(value) || isGuardedElsewhere(value));
+      listing.settle(
+          value -> places.containsKey(value) || owned.contains(value) || isGuardedElsewhere(value));
+      listing.roll().rows().forEach(owned::addAll);
     }
     Set<Traced> standing = standing();
     Closure closure = new Closure(standing, literalsAreInputs);
@@ -336,7 +339,7 @@ final class Book {
 
   /** Writes a value whose place is elsewhere: a formula that points there, or the bare value. */
   void writeLink(Cell cell, Traced value, CellNotation notation) {
-    if (places.containsKey(value)) {
+    if (places.containsKey(value) || inLists.containsKey(value)) {
       cell.setCellFormula(notation.of(value).text());
     }
     writeValue(cell, value);

@@ -80,7 +80,7 @@ public final class EstimateBook {
         .rafterLevelling()
         .ifPresent(
             levelling -> {
-              tab.link("Rafters to sister", levelling.stock().pieces(), "");
+              tab.link("Rafters to sister", levelling.sisters(), "");
               tab.link("Rafters to shim", levelling.shims(), "");
             });
     tab.linkedVerdict("The rafters", estimate.framing().decision());

@@ -31,7 +31,7 @@ record JobTabs(
     Tab working = Sections.workingTab(book, subtitle);
     Tab tables = Sections.tablesTab(book, subtitle);
     Tab check = Sections.tab(book, "Self-check", subtitle);
-    book.draws(estimate.deck().solutions());
+    book.draws(estimate.solutions());
     return new JobTabs(front, known, found, work, buy, costs, proof, working, tables, check);
   }
 }

@@ -1,0 +1,50 @@
+package sheathwright.job;
+
+import java.util.Optional;
+import java.util.stream.Stream;
+import sheathwright.figure.Condition;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Nails;
+import sheathwright.figure.Quantity.Pieces;
+import sheathwright.figure.Roll;
+import sheathwright.figure.Traced;
+import sheathwright.levelling.SisterStock;
+import sheathwright.pricing.PiecePrice;
+
+/**
+ * The work on rafters that have sagged, read at mid-length alone or surveyed at several stations.
+ *
+ * @param atMiddle what readings at mid-length come to, if they were taken so
+ * @param survey what a survey comes to, if there was one
+ * @param sisters rafters to sister
+ * @param nails in them
+ * @param shims rafters to shim
+ * @param sisterPrice one sister
+ * @param shimPrice one shimmed rafter
+ */
+public record Levelling(
+    Optional<AtMiddle> atMiddle,
+    Optional<Survey> survey,
+    Figure<Pieces> sisters,
+    Figure<Nails> nails,
+    Figure<Pieces> shims,
+    PiecePrice sisterPrice,
+    PiecePrice shimPrice) {
+
+  /**
+   * Readings at mid-length.
+   *
+   * @param readings each with what it asks for
+   * @param stock sisters, all of one length, for a sag that is a parabola
+   * @param stickIsEnough whether the stick that is priced is long enough
+   */
+  public record AtMiddle(Roll readings, SisterStock stock, Condition stickIsEnough) {}
+
+  /** What must have a value before anything is written. */
+  Stream<Traced> shown() {
+    Stream<Traced> counts = Stream.of(sisters, nails, shims);
+    Stream<Traced> stock =
+        atMiddle.stream().flatMap(middle -> middle.stock().all()).map(each -> each);
+    return Stream.concat(counts, stock);
+  }
+}

@@ -1,0 +1,182 @@
+package sheathwright.job;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Money;
+import sheathwright.figure.Quantity.Nails;
+import sheathwright.figure.Quantity.Per;
+import sheathwright.figure.Quantity.Pieces;
+import sheathwright.figure.Solution;
+import sheathwright.figure.Traced;
+import sheathwright.figure.Unit;
+import sheathwright.figure.Units;
+import sheathwright.figure.YesNo;
+import sheathwright.levelling.FramingAnswer;
+import sheathwright.levelling.LevelCost;
+import sheathwright.levelling.LevelPrices;
+import sheathwright.levelling.LevelRules;
+import sheathwright.levelling.ShimRules;
+import sheathwright.levelling.SisterRules;
+import sheathwright.levelling.StringReading;
+import sheathwright.levelling.SuspicionRules;
+import sheathwright.published.LumberSize;
+
+/** Every plane whose rafters were read at several stations, and what it all comes to. */
+public final class Survey {
+
+  private static final int SHORTEST_STICK = 8;
+  private static final int LONGEST_STICK = 20;
+
+  private final List<SurveyedPlane> planes = new ArrayList<>();
+  private final List<LevelCost> costs = new ArrayList<>();
+  private final Solution choices;
+  private final Figure<Pieces> sisters;
+  private final Figure<Nails> nails;
+  private final Figure<Pieces> shims;
+  private final Figure<Money> sticks;
+
+  Survey(Job job, Framing framing) {
+    FramingAnswer answer = FramingAnswer.of(framing.greatestRatio());
+    LevelRules rules = rules(job);
+    SuspicionRules suspicion = SuspicionRules.usual();
+    readings(job)
+        .forEach(
+            (plane, given) ->
+                planes.add(new SurveyedPlane(job, plane, given, suspicion, rules, answer)));
+    choices =
+        Solution.of(
+            "levelling_choices",
+            List.of(
+                new Solution.Input("what rafters are brought to", job.word("target")),
+                new Solution.Input("the flatness asked for", job.word("flatness"))));
+    LevelPrices prices = prices(job);
+    planes.forEach(plane -> costs.add(LevelCost.of(plane.plan(), prices)));
+    sisters = sum("rafters_to_sister", Units.PIECE, plane -> plane.plan().totals().sisters());
+    nails = sum("sister_nails", Units.NAIL, plane -> plane.plan().totals().nails());
+    shims = sum("rafters_to_shim", Units.PIECE, plane -> plane.plan().totals().shimmed());
+    sticks = added(costs.stream().map(LevelCost::sisters).toList(), "sister_sticks_usd", Units.USD);
+  }
+
+  private static Map<String, List<StringReading>> readings(Job job) {
+    Map<String, List<StringReading>> byPlane = new LinkedHashMap<>();
+    for (Map<String, Traced> row : job.readings()) {
+      byPlane
+          .computeIfAbsent(row.get("plane").plain(), plane -> new ArrayList<>())
+          .add(
+              StringReading.ofDrop(
+                  row.get("rafter").plain(),
+                  Job.figure(row, "along_in", Units.INCH),
+                  Job.figure(row, SurveyTables.STATION, Units.INCH),
+                  Job.figure(row, "drop_in", Units.INCH)));
+    }
+    return byPlane;
+  }
+
+  private static LevelRules rules(Job job) {
+    Figure<Length> sister = job.fact("sister_tolerance_in", Units.INCH);
+    return new LevelRules(
+        job.fact("shim_tolerance_in", Units.INCH),
+        sister,
+        job.<YesNo>word("truss"),
+        new SisterRules(
+            sister,
+            job.fact("sister_lap_in", Units.INCH),
+            job.<YesNo>word("full_bearing"),
+            job.<LumberSize>word("sister_size"),
+            job.<LumberSize>word("rafter_size"),
+            job.fact("least_lap_in", Units.INCH),
+            job.fact("sister_nail_spacing_in", Units.INCH),
+            job.fact("sister_nail_rows", Units.RATIO)),
+        ShimRules.usual());
+  }
+
+  /** Sticks priced by the foot, from the one that the price book has. */
+  private static LevelPrices prices(Job job) {
+    Figure<?> byTheFoot =
+        job.price("sister_stick", Units.USD_PER_PIECE)
+            .dividedBy(job.fact("sister_stick_ft", Units.FOOT));
+    List<LevelPrices.Stick> sticks = new ArrayList<>();
+    for (int feet = SHORTEST_STICK; feet <= LONGEST_STICK; feet += 2) {
+      Figure<Length> stock = Figure.of(feet, Units.FOOT);
+      Figure<Per<Money, Pieces>> price =
+          byTheFoot.times(stock).as("sister_stick_%d_ft_usd".formatted(feet), Units.USD_PER_PIECE);
+      sticks.add(new LevelPrices.Stick(stock, price));
+    }
+    return new LevelPrices(
+        sticks,
+        job.price("shim", Units.USD_PER_PIECE),
+        job.rate("sister_h", Units.HOURS_PER_PIECE),
+        job.rate("shim_h", Units.HOURS_PER_PIECE),
+        job.rate("labour_usd_per_h", Units.USD_PER_HOUR));
+  }
+
+  private <Q extends Quantity> Figure<Q> sum(
+      String name, Unit<Q> unit, java.util.function.Function<SurveyedPlane, Figure<Q>> of) {
+    return added(planes.stream().map(of).toList(), name, unit);
+  }
+
+  private static <Q extends Quantity> Figure<Q> added(
+      List<Figure<Q>> figures, String name, Unit<Q> unit) {
+    Figure<Q> sum = Figure.of(0, unit);
+    for (Figure<Q> figure : figures) {
+      sum = sum.plus(figure);
+    }
+    return sum.as(name, unit);
+  }
+
+  /** The planes in the order of the readings. */
+  public List<SurveyedPlane> planes() {
+    return planes;
+  }
+
+  /** What each plane's levelling costs before tax, in the same order. */
+  public List<LevelCost> costs() {
+    return costs;
+  }
+
+  Figure<Pieces> sisters() {
+    return sisters;
+  }
+
+  Figure<Nails> nails() {
+    return nails;
+  }
+
+  Figure<Pieces> shims() {
+    return shims;
+  }
+
+  /** That no reading is doubted, and that every sister lies against its rafter. */
+  List<Estimate.Tie> ties() {
+    List<Estimate.Tie> ties = new ArrayList<>();
+    for (SurveyedPlane plane : planes) {
+      ties.add(
+          new Estimate.Tie(
+              "No reading of plane %s is contradicted by its neighbours".formatted(plane.name()),
+              plane.readings().suspectCount().isAtMost(Figure.of(0, Units.RATIO))));
+      ties.add(
+          new Estimate.Tie(
+              "Sisters of plane %s lie far enough against their rafters".formatted(plane.name()),
+              plane.plan().lap().ok()));
+    }
+    return ties;
+  }
+
+  /** All sticks for sisters. */
+  public Figure<Money> sticks() {
+    return sticks;
+  }
+
+  /** What was solved for the choices and for each plane. */
+  public List<Solution> solutions() {
+    return Stream.concat(
+            Stream.of(choices), planes.stream().flatMap(plane -> plane.solutions().stream()))
+        .toList();
+  }
+}

@@ -1,0 +1,48 @@
+package sheathwright.job;
+
+import java.util.List;
+import sheathwright.figure.YesNo;
+import sheathwright.levelling.TargetObjective;
+
+/** What a job's tables say where every rafter was read at several stations. */
+final class SurveyTables {
+
+  /** The column that makes a reading one of several on its rafter. */
+  static final String STATION = "up_in";
+
+  static final List<Field> READINGS =
+      List.of(
+          Field.text("plane", "Plane"),
+          Field.text("rafter", "Rafter"),
+          Field.number("along_in", "From the left", -2_400, 6_000),
+          Field.number(STATION, "From the eave", 0, 2_400),
+          Field.number("drop_in", "Drop below the string", -6, 6));
+
+  static final List<Field> FACTS =
+      List.of(
+          Field.word("target", "Rafters are brought to", Target.class),
+          Field.word("objective", "Least build-up", TargetObjective.class),
+          Field.number("cap_in", "Build-up at most", 0, 12).ifKnown(),
+          Field.number("lower_bearing_in", "Lower bearing, from the eave", 0, 2_400),
+          Field.number("upper_bearing_in", "Upper bearing, from the eave", 0, 2_400),
+          Field.word("full_bearing", "Sisters run from bearing to bearing", YesNo.class),
+          Field.number("least_lap_in", "Sister lies against the rafter by", 1, 12),
+          Field.word("flatness", "Flatness asked for", Flatness.class),
+          Field.word("truss", "They are trusses", YesNo.class));
+
+  /** What rafters are brought to. */
+  enum Target implements sheathwright.figure.Option<Target> {
+    /** One flat plane. */
+    PLANE,
+    /** A straight line over each rafter. */
+    LINES
+  }
+
+  /** How flat the user wants the wood. */
+  enum Flatness implements sheathwright.figure.Option<Flatness> {
+    USUAL,
+    STRICT
+  }
+
+  private SurveyTables() {}
+}
