@@ -132,7 +132,8 @@ public final class PartSisters {
     var atEnd = load.momentAt(a, "end");
     var share = stiffnesses.share().sister();
     var couple = share.times(atEnd).dividedBy(s).as("couple_lb", Units.POUND, NailGroups.GROUPS);
-    var nails = SisterSplices.nails(couple.orIfMore(groups.rigid), z, "group_nails");
+    var nails =
+        SisterSplices.nails(couple.orIfMore(groups.rigid), z, "group_nails", NailGroups.GROUPS);
     var force = groups.force(nails, SisterArguments.slip(nailStiffness));
 
     var whole = load.middleMoment(load.total, "whole");
