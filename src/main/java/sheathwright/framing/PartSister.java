@@ -20,7 +20,7 @@ import sheathwright.figure.YesNo;
  * @param sister bending of the sister
  * @param deflection sag of both under the live load
  * @param sag how far the rafter sags under the live load
- * @param share the sister's part of the moment that is added, at mid-span
+ * @param part the sister's part of the moment that is added, at mid-span
  * @param couple force on each nail group if the full share began at the sister's ends
  * @param rigid force on each nail group if no nail slipped
  * @param group force on each nail group with nails that slip
@@ -35,7 +35,7 @@ public record PartSister(
     @Column("sister_ratio") Check sister,
     @Column("sag_ratio") Check deflection,
     @Column("sag_in") Figure<Length> sag,
-    @Column("sister_share") Figure<Ratio> share,
+    @Column("sister_part") Figure<Ratio> part,
     @Column("couple_lb") Figure<Force> couple,
     @Column("rigid_lb") Figure<Force> rigid,
     @Column("group_lb") Figure<Force> group,

@@ -31,16 +31,20 @@ public final class PartSisters {
    * R_rigid = u EI_rafter EI_sister ÷ ((EI_rafter + EI_sister) s² (b + s ÷ 3))
    * nails   = ⌈the greater of couple and R_rigid ÷ Z'⌉ in each of the four groups
    * R       = R_rigid k_group ÷ (k_group + k_pieces), k_group = nails × k ÷ 2
-   * M_sister = R s     M_rafter = the most of M(x) − R (x − x_1) and M(L ÷ 2) − R s
+   * M_rafter = the most of M(x) − R (x − x_1) and M(L ÷ 2) − R s
+   * M_sister = the greater of R s and a_sister M_added
    * sag = 5 w_live L⁴ ÷ (384 EI_rafter) less what R takes off
    * </pre>
    *
-   * <p>Does not cover shear and bearing at the supports, of which such a sister takes nothing;
-   * nails between the groups, which help; splitting; damage (see {@code sister_splice}); sag that
-   * grows with the years. R_rigid takes the force as if no nail slipped, u being how far the two
-   * groups would slip past each other without nails and b half the way between the near groups. The
-   * stiffness of a nail is from memory. Screening only: local code and a licensed engineer decide,
-   * and where alone_ratio passes 1 the engineer decides before any repair.
+   * <p>Does not cover shear and bearing at the supports, of which such a sister takes nothing; more
+   * than a few tacks between the groups, for nails there lessen the sag but pull harder on the
+   * groups than is counted here; splitting; damage (see {@code sister_splice}); sag that grows with
+   * the years. Screening only: local code and a licensed engineer decide, and where alone_ratio
+   * passes 1 the engineer decides before any repair.
+   *
+   * <p>R_rigid takes the force as if no nail slipped, u being how far the two groups would slip
+   * past each other without nails and b half the way between the near groups. The stiffness of a
+   * nail is from memory.
    *
    * <pre>{@code
    * partSister(in(1.5), in(7.25), SIZE_2X8, psi(1428), psi(1428), psi(1600000), psi(1600000), in(24), ft(13), psf(30), psf(10), psf(0), NO, number(180), number(0.5), ft(9.75), in(24), in(3), lb(135.7), lbPerInch(6000)).groupNails() // 4 nails
@@ -126,14 +130,10 @@ public final class PartSisters {
     var groups = new NailGroups(load, added, stiffnesses, far, s);
 
     var atEnd = load.momentAt(a, "end");
-    var couple =
-        stiffnesses
-            .share()
-            .sister()
-            .times(atEnd)
-            .dividedBy(s)
-            .as("couple_lb", Units.POUND, NailGroups.GROUPS);
-    var nails = SisterSplices.nails(couple.orIfMore(groups.rigid), z, "group_nails");
+    var share = stiffnesses.share().sister();
+    var couple = share.times(atEnd).dividedBy(s).as("couple_lb", Units.POUND, NailGroups.GROUPS);
+    var nails =
+        SisterSplices.nails(couple.orIfMore(groups.rigid), z, "group_nails", NailGroups.GROUPS);
     var force = groups.force(nails, SisterArguments.slip(nailStiffness));
 
     var whole = load.middleMoment(load.total, "whole");
@@ -152,8 +152,12 @@ public final class PartSisters {
             "rafter_ratio",
             groups.rafterMoment(whole, force),
             rafterCan);
+    var addedMoment = load.middleMoment(added, "added");
+    var brought = force.times(s).as("brought_moment_in_lb", Units.INCH_POUND, NailGroups.GROUPS);
     var sisterMoment =
-        force.times(s).as("sister_moment_in_lb", Units.INCH_POUND, NailGroups.GROUPS);
+        brought
+            .orIfMore(share.times(addedMoment).in(Units.INCH_POUND))
+            .as("sister_moment_in_lb", Units.INCH_POUND, NailGroups.GROUPS);
     var bent = Check.of("bending of the sister", "sister_ratio", sisterMoment, sisterCan);
     var liveForce =
         force.times(load.live).dividedBy(added).as("live_group_lb", Units.POUND, NailGroups.GROUPS);
@@ -169,9 +173,7 @@ public final class PartSisters {
         bent,
         sags,
         sag,
-        sisterMoment
-            .dividedBy(load.middleMoment(added, "added"))
-            .as("sister_share", Units.RATIO, NailGroups.GROUPS),
+        brought.dividedBy(addedMoment).as("sister_part", Units.RATIO, NailGroups.GROUPS),
         couple,
         groups.rigid,
         force,

@@ -23,6 +23,14 @@ public final class SisterNails {
   private static final Source BUILT_UP =
       Source.fromMemory("IRC Table R602.3(1), built-up pieces, the closer of 12 in and 16 in");
   private static final Figure<Ratio> TWO = Figure.of(2, Units.RATIO);
+  private static final Figure<Ratio> GIVEN_BACK =
+      Figure.constant(
+              "given_back_allowance",
+              1.25,
+              Units.RATIO,
+              Source.derived(
+                  "two-beam model with nails to 20000 lb/in: 1.08 times half the transfer"))
+          .symbol("1.25");
   private static final Figure<Length> COMMON_SPACING =
       Figure.constant("built_up_spacing_in", 12, Units.INCH, BUILT_UP).symbol("12 in");
   private static final Figure<Nails> COMMON_END =
@@ -38,7 +46,7 @@ public final class SisterNails {
    * transfer = a_sister w L            each nail = a_sister w s
    * greatest spacing = Z' ÷ (a_sister w)
    * use = the lesser of that and 12 in, staggered in two rows
-   * end nails = ⌈transfer ÷ 2 Z'⌉ where the sister does not bear, but 2 at least
+   * end nails = ⌈1.25 transfer ÷ 2 Z'⌉ where the sister does not bear, but 2 at least
    * </pre>
    *
    * <p>Does not cover sisters that end short of the supports (see {@code part_sister}), sisters
@@ -116,7 +124,8 @@ public final class SisterNails {
             .as("use_spacing_in", Units.INCH, BUILT_UP);
 
     var givenBack =
-        transfer
+        GIVEN_BACK
+            .times(transfer)
             .dividedBy(TWO.times(z))
             .in(Units.RATIO)
             .roundedUp()

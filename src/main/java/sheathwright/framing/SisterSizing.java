@@ -157,6 +157,7 @@ public final class SisterSizing {
             "price_" + size.plain() + "_usd",
             Units.USD_PER_PIECE,
             Limits.between(0, 1000, "of one stick; 0 if it is not sold"))
+        .as("stick_" + size.plain() + "_usd", Units.USD_PER_PIECE)
         .symbol("price of a " + size.plain());
   }
 

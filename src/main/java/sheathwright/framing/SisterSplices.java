@@ -138,8 +138,8 @@ public final class SisterSplices {
         shear,
         nearForce,
         far,
-        nails(nearForce, z, "near_nails"),
-        nails(far, z, "far_nails"),
+        nails(nearForce, z, "near_nails", SPLICE),
+        nails(far, z, "far_nails", SPLICE),
         TWO.times(half).as("least_length_ft", Units.FOOT, SPLICE),
         sister,
         sister.ok().as("ok"),
@@ -147,12 +147,12 @@ public final class SisterSplices {
   }
 
   /** Whole nails for a force. */
-  static Figure<Nails> nails(Figure<Force> force, Figure<Force> each, String name) {
+  static Figure<Nails> nails(Figure<Force> force, Figure<Force> each, String name, Source source) {
     return force
         .dividedBy(each)
         .in(Units.RATIO)
         .roundedUp()
         .counting(Units.NAIL)
-        .as(name, Units.NAIL, SPLICE);
+        .as(name, Units.NAIL, source);
   }
 }

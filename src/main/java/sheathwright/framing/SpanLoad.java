@@ -1,5 +1,6 @@
 package sheathwright.framing;
 
+import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.OneOf;
@@ -78,15 +79,16 @@ final class SpanLoad {
                 Units.PSF,
                 Limits.between(0, 100, "of the dead load: 0 once everything is stripped off"))
             .symbol("q_existing");
+    Condition isJacked = jacked.choice().argument("jacked").is(YesNo.YES);
     var existingLoad =
         there
             .onlyIf(
-                there.isAtMost(deadPressure),
+                Condition.any(isJacked, there.isAtMost(deadPressure)),
                 "the load that lies on the rafter while the sister is nailed, existing_psf, is more than"
                     + " the whole dead load, dead_psf; give the part of it that is still there")
             .times(spacing)
             .as("existing_load_lb_per_in", Units.POUND_PER_INCH, STATICS);
-    return Figure.choose(jacked.choice().argument("jacked").is(YesNo.YES), NOTHING, existingLoad)
+    return Figure.choose(isJacked, NOTHING, existingLoad)
         .as(
             "locked_load_lb_per_in",
             Units.POUND_PER_INCH,
