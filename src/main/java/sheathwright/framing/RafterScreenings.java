@@ -59,8 +59,8 @@ public final class RafterScreenings {
    * @param span clear span on the horizontal projection, 1 ft to 40 ft
    * @param bearingLength length of the seat on the plate, 0.5 in to 12 in
    * @param stock how it came to its size, which says what it measures
-   * @param thickness as measured, 0 in to 6 in; 0 unless the stock is measured
-   * @param depth as measured, 0 in to 24 in; 0 unless the stock is measured
+   * @param thickness as measured, 0 in to 6 in; 0 takes what the stock says
+   * @param depth as measured, 0 in to 24 in; 0 takes what the stock says
    * @param moisture whether it stays at 19 % or less
    * @param temperature degrees Fahrenheit that the wood keeps for long, 0 to 150
    * @param incised whether slits were pressed into it for a preservative
