@@ -25,6 +25,7 @@ final class DeckOff {
   /**
    * The checks of one rafter.
    *
+   * @param span counted as the height of the ties asks
    * @param braces distance between what holds the upper edge, 0 in to 600 in; 0 if nothing does
    * @param live 1 psf to 100 psf
    */

@@ -52,8 +52,8 @@ public final class DesignValues {
    * @param spacing center to center of at least three sticks that a deck joins, 4 in to 48 in; the
    *     repetitive factor is taken up to 24 in
    * @param stock how it came to its size, which says what it measures; for stability alone
-   * @param thickness as measured, 0 in to 6 in; 0 unless the stock is measured
-   * @param depth as measured, 0 in to 24 in; 0 unless the stock is measured
+   * @param thickness as measured, 0 in to 6 in; 0 takes what the stock says
+   * @param depth as measured, 0 in to 24 in; 0 takes what the stock says
    * @param moisture whether it stays at 19 % or less
    * @param temperature degrees Fahrenheit that the wood keeps for long, 0 to 150
    * @param incised whether slits were pressed into it for a preservative

@@ -85,7 +85,10 @@ final class LateralStability {
             .symbol("F_bE");
     var f = buckling.dividedBy(bending).as("buckling_ratio", Units.RATIO).symbol("F");
     var half =
-        ONE.plus(f).dividedBy(ROUND_OFF).as("half_sum", Units.RATIO, EQUATION).symbol("(1+F)/1.9");
+        ONE.plus(f)
+            .dividedBy(ROUND_OFF)
+            .as("half_sum", Units.RATIO, EQUATION)
+            .symbol("((1 + F)/1.9)");
     var unheld =
         half.minus(half.squared().in(Units.RATIO).minus(f.dividedBy(BEND)).squareRoot())
             .as("unheld_factor", Units.RATIO, EQUATION);

@@ -24,6 +24,12 @@ final class RafterLoads {
   /** The greater of roof live load and snow, without the dead load. */
   final Figure<LineForce> passing;
 
+  /** The greatest load at once. */
+  final Figure<LineForce> greatest;
+
+  /** The greatest w ÷ C_D, which governs bending and shear. */
+  final Figure<LineForce> greatestLasting;
+
   RafterLoads(
       Figure<Length> spacing,
       Figure<Pressure> roofLive,
@@ -49,26 +55,41 @@ final class RafterLoads {
                 Limits.between(0, 100, "of horizontal projection; 10 and 20 are the tables' own"))
             .symbol("q_dead");
     deadLoad = d;
-    this.dead = loadCase("dead", "dead load alone", d, spacing, LoadDuration.DURATION_PERMANENT);
+    this.dead =
+        loadCase("dead", "dead load alone", "D", d, spacing, LoadDuration.DURATION_PERMANENT);
     this.roofLive =
         loadCase(
             "roof_live",
             "dead and roof live load",
+            "D+Lr",
             d.plus(lr),
             spacing,
             LoadDuration.DURATION_ROOF_LIVE);
     this.snow =
-        loadCase("snow", "dead load and snow", d.plus(s), spacing, LoadDuration.DURATION_SNOW);
+        loadCase(
+            "snow", "dead load and snow", "D+S", d.plus(s), spacing, LoadDuration.DURATION_SNOW);
     passing =
         lr.orIfMore(s)
             .times(spacing)
             .as("passing_load_lb_per_in", Units.POUND_PER_INCH, SimpleSpan.STATICS)
             .symbol("w_live");
+    greatest =
+        this.roofLive
+            .load()
+            .orIfMore(this.snow.load())
+            .as("greatest_load_lb_per_in", Units.POUND_PER_INCH);
+    greatestLasting =
+        this.dead
+            .lasting()
+            .orIfMore(this.roofLive.lasting())
+            .orIfMore(this.snow.lasting())
+            .as("greatest_lasting_lb_per_in", Units.POUND_PER_INCH);
   }
 
   private static LoadCase loadCase(
       String name,
       String spoken,
+      String letters,
       Figure<Pressure> load,
       Figure<Length> spacing,
       LoadDuration duration) {
@@ -77,7 +98,7 @@ final class RafterLoads {
         spoken,
         load.times(spacing)
             .as(name + "_load_lb_per_in", Units.POUND_PER_INCH, SimpleSpan.STATICS)
-            .symbol("w"),
+            .symbol("w_" + letters),
         LumberValues.loadDuration(duration)
             .as(name + "_duration_factor", Units.RATIO)
             .symbol("C_D"));
@@ -85,21 +106,5 @@ final class RafterLoads {
 
   List<LoadCase> cases() {
     return List.of(dead, roofLive, snow);
-  }
-
-  /** The greatest load at once. */
-  Figure<LineForce> greatest() {
-    return roofLive
-        .load()
-        .orIfMore(snow.load())
-        .as("greatest_load_lb_per_in", Units.POUND_PER_INCH);
-  }
-
-  /** The greatest w ÷ C_D, which governs bending and shear. */
-  Figure<LineForce> greatestLasting() {
-    return dead.lasting()
-        .orIfMore(roofLive.lasting())
-        .orIfMore(snow.lasting())
-        .as("greatest_lasting_lb_per_in", Units.POUND_PER_INCH);
   }
 }

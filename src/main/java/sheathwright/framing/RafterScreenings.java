@@ -59,8 +59,8 @@ public final class RafterScreenings {
    * @param span clear span on the horizontal projection, 1 ft to 40 ft
    * @param bearingLength length of the seat on the plate, 0.5 in to 12 in
    * @param stock how it came to its size, which says what it measures
-   * @param thickness as measured, 0 in to 6 in; 0 unless the stock is measured
-   * @param depth as measured, 0 in to 24 in; 0 unless the stock is measured
+   * @param thickness as measured, 0 in to 6 in; 0 takes what the stock says
+   * @param depth as measured, 0 in to 24 in; 0 takes what the stock says
    * @param moisture whether it stays at 19 % or less
    * @param temperature degrees Fahrenheit that the wood keeps for long, 0 to 150
    * @param incised whether slits were pressed into it for a preservative
@@ -128,7 +128,7 @@ public final class RafterScreenings {
     var tie = new RafterTie(inches, rise, tieHeight);
 
     var factor = tie.spanFactor().symbol("f");
-    var counted = inches.dividedBy(factor).as("counted_span_in", Units.INCH).symbol("L/f");
+    var counted = inches.dividedBy(factor).as("counted_span_in", Units.INCH).symbol("(L/f)");
     var fb =
         wood.bending
             .times(Rafter.repetitive(s))
@@ -168,9 +168,9 @@ public final class RafterScreenings {
                 new Named(RafterLimit.DEFLECTION, passingSag.ratio()),
                 new Named(RafterLimit.TOTAL_DEFLECTION, totalSag.ratio()),
                 new Named(RafterLimit.BEARING, bearing.ratio()),
-                new Named(RafterLimit.NOTCH, cut.check().ratio())));
+                new Named(RafterLimit.NOTCH, cut.check.ratio())));
 
-    var lasting = loads.greatestLasting();
+    var lasting = loads.greatestLasting;
     var bent =
         SimpleSpan.spanByBending(fb, section.sectionModulus(), lasting)
             .as("bending_span_in", Units.INCH, SimpleSpan.STATICS);
@@ -178,7 +178,7 @@ public final class RafterScreenings {
         SimpleSpan.spanByShear(cut.shearAllowed(wood.shear), cut.area, lasting)
             .as("shear_span_in", Units.INCH, SimpleSpan.STATICS);
     var borne =
-        SimpleSpan.spanByBearing(fcPerp, section.thickness(), seat, loads.greatest())
+        SimpleSpan.spanByBearing(fcPerp, section.thickness(), seat, loads.greatest)
             .as("bearing_span_in", Units.INCH, SimpleSpan.STATICS);
     var tied = factor.times(bent.orIfLess(sag.longest())).as("tied_span_in", Units.INCH);
     var longest =
@@ -190,7 +190,7 @@ public final class RafterScreenings {
         new DeckOff(
             wood,
             section,
-            inches,
+            counted,
             tie.alongTheSlope(),
             s,
             loads.deadLoad,
@@ -206,7 +206,7 @@ public final class RafterScreenings {
         passingSag,
         totalSag,
         bearing,
-        cut.check(),
+        cut.check,
         governing.isWithin().as("ok"),
         governing.limit(),
         longest,
@@ -214,7 +214,7 @@ public final class RafterScreenings {
         off.slenderness,
         Condition.all(off.bending.ok(), off.slenderness.ok()).as("deck_off_ok"),
         off.longestUnbraced,
-        tie.thrust(loads.greatest()));
+        tie.thrust(loads.greatest));
   }
 
   private static Check bearing(
@@ -224,7 +224,7 @@ public final class RafterScreenings {
       Figure<Length> seat,
       Figure<Stress> allowed) {
     var stress =
-        SimpleSpan.reaction(loads.greatest(), span)
+        SimpleSpan.reaction(loads.greatest, span)
             .dividedBy(section.thickness().times(seat))
             .as("bearing_stress_psi", Units.PSI, Rafter.NDS_2018.at("3.10.2"));
     return Check.of("bearing at the plate", "bearing_ratio", stress, allowed);

@@ -21,8 +21,8 @@ public final class RafterSections {
    *
    * <p>Does not cover notches, wane, decay, or sticks laid flat. Ripped stock is refused: sawing a
    * stick lengthwise voids its grade, and no design value may be given to it until it is graded
-   * again. Old lumber differs from its name: measure it. Screening only: local code and a licensed
-   * engineer decide.
+   * again. Old lumber differs from its name: measure it; what is measured beats what is named.
+   * Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
    * sectionProperties(SIZE_2X8, DRESSED, in(0), in(0)).sectionModulus() // 13.141 in³
@@ -32,11 +32,11 @@ public final class RafterSections {
    * @param size nominal size
    * @param stock how it came to its size: dressed dry, dressed green, dressed before about 1970,
    *     sawn to its full size, measured, or ripped, which is refused
-   * @param thickness as measured, 0 in to 6 in; 0 unless the stock is measured
-   * @param depth as measured, 0 in to 24 in; 0 unless the stock is measured
+   * @param thickness as measured, 0 in to 6 in; 0 takes what the stock says
+   * @param depth as measured, 0 in to 24 in; 0 takes what the stock says
    * @return thickness and depth in inches, area, section modulus and second moment
    * @throws RefusedException if a number lies outside its range, the stock is ripped, or measured
-   *     without both measures
+   *     without both measures given
    * @see "PS 20-20 for dressed sizes and the green thickness, read second hand; green widths, sizes
    *     before about 1970 and full-sawn ones from memory"
    */

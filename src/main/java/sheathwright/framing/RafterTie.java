@@ -96,7 +96,7 @@ final class RafterTie {
     var lever =
         ONE.minus(height.dividedBy(ridge))
             .as("part_above_the_tie", Units.RATIO, FRAME)
-            .symbol("1 − H_C/H_R");
+            .symbol("(1 − H_C/H_R)");
     return load.times(span)
         .dividedBy(TWO.times(rise))
         .dividedBy(lever)

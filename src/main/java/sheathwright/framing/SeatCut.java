@@ -19,12 +19,13 @@ final class SeatCut {
   private static final Figure<Ratio> QUARTER =
       Figure.constant("notch_divisor", 4, Units.RATIO, LIMIT).symbol("4");
 
-  private final Figure<Length> notch;
-  private final Figure<Length> depth;
   private final Figure<Ratio> part;
 
   /** What is left over the seat. */
   final Figure<Area> area;
+
+  /** The notch against a quarter of the depth. */
+  final Check check;
 
   /**
    * A notch in a section.
@@ -32,18 +33,23 @@ final class SeatCut {
    * @param notch square to the edge, 0 in to 8 in
    */
   SeatCut(Figure<Length> notch, RafterSection section) {
-    this.notch =
+    var cutAway =
         notch.within(
             "notch_in", Units.INCH, Limits.between(0, 8, "a quarter of the depth is the most"));
-    depth = section.depth();
+    var depth = section.depth();
     var left =
         depth
             .minus(
-                this.notch.onlyIf(
-                    this.notch.isLessThan(depth), "the notch leaves nothing of the rafter"))
+                cutAway.onlyIf(cutAway.isLessThan(depth), "the notch leaves nothing of the rafter"))
             .as("depth_over_seat_in", Units.INCH)
             .symbol("d_n");
-    part = left.dividedBy(depth).as("part_over_seat", Units.RATIO).symbol("d_n/d");
+    part = left.dividedBy(depth).as("part_over_seat", Units.RATIO).symbol("(d_n/d)");
+    check =
+        Check.of(
+            "depth of the birdsmouth",
+            "notch_ratio",
+            cutAway,
+            depth.dividedBy(QUARTER).as("notch_allowed_in", Units.INCH, LIMIT));
     area = section.thickness().times(left).as("area_over_seat_sq_in", Units.SQUARE_INCH);
   }
 
@@ -55,14 +61,5 @@ final class SeatCut {
   /** The value that shear may reach in the area over the seat, F_v' (d_n ÷ d)². */
   Figure<Stress> shearAllowed(Figure<Stress> value) {
     return value.times(part.squared()).as("shear_over_seat_psi", Units.PSI, SHEAR);
-  }
-
-  /** The notch against a quarter of the depth. */
-  Check check() {
-    return Check.of(
-        "depth of the birdsmouth",
-        "notch_ratio",
-        notch,
-        depth.dividedBy(QUARTER).as("notch_allowed_in", Units.INCH, LIMIT));
   }
 }

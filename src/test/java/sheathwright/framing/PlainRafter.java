@@ -143,7 +143,12 @@ record PlainRafter(
       high = isAbove ? high : x;
     }
     double stress =
-        (dead + working) * spacing / 144 * length * length / 8 / (thickness * depth * depth / 6);
+        (dead + working)
+            * spacing
+            / 144
+            * Math.pow(length / tieFactor(), 2)
+            / 8
+            / (thickness * depth * depth / 6);
     return new double[] {stress / (star * low), slenderness / 50};
   }
 

@@ -71,10 +71,19 @@ class RafterSectionsTest {
     assertThat(wood.refusal().orElseThrow()).startsWith("stock is ripped");
   }
 
-  @ParameterizedTest
-  @CsvSource({"measured, 0, 7.5", "measured, 1.6, 0", "dressed, 1.6, 7.5", "ripped, 1.6, 7.5"})
-  void measures_belongToMeasuredStockAlone(String stock, String thickness, String depth) {
-    Asked stick = stick("2x8", stock).with("thickness_in", thickness).with("depth_in", depth);
-    assertThat(stick.refusal()).isPresent();
+  @Test
+  void measuredStock_needsBothMeasures() {
+    Asked stick = stick("2x8", "measured").with("thickness_in", "1.6");
+    assertThat(stick.refusal()).contains("measured stock needs both thickness_in and depth_in");
+    assertThat(stick.with("depth_in", "7.4").refusal()).isEmpty();
+  }
+
+  @Test
+  void whatIsMeasured_beatsWhatIsNamed() {
+    Asked stick = stick("2x8", "full-sawn").with("depth_in", "7-7/8");
+    assertThat(stick.number("actual_thickness_in")).isEqualTo(2);
+    assertThat(stick.number("actual_depth_in")).isEqualTo(7.875);
+    assertThat(stick("2x8", "ripped").with("depth_in", "5.5").with("thickness_in", "1.5").refusal())
+        .isPresent();
   }
 }

@@ -24,8 +24,8 @@ final class RafterSamples {
         """
         species,grade,size,value_set,load_duration,spacing_in,stock,thickness_in,depth_in,moisture,temperature_f,incised,flatwise,bearing_in,end_distance_in,unbraced_in
         douglas-fir-larch,no-2,2x8,nds2018,roof-live,24,,,,,,,,,,
-        hem-fir-north,stud,2x6,nds2018,permanent,32,full-sawn,,,wet,140,yes,,3.5,12,96
-        southern-pine,no-1,2x10,southern-pine-2012,snow,16,measured,1-11/16,9-5/8,wet,110,,yes,1.5,3,60
+        spruce-pine-fir,no-3,2x6,nds2018,permanent,32,full-sawn,,,wet,140,yes,,3.5,12,96
+        southern-pine,no-1,2x10,nds2018,snow,16,measured,1-11/16,9-5/8,wet,110,,yes,1.5,3,60
         hem-fir,no-1,2x12,nds1997,ten-minutes,24,pre-1970,,,dry,100,no,no,6,2,0
         """);
     tables.put(
@@ -36,10 +36,10 @@ final class RafterSamples {
         """
         species,grade,size,spacing_in,roof_live_psf,snow_psf,dead_psf,deflection_limit,value_set,span_ft,bearing_in,stock,thickness_in,depth_in,moisture,temperature_f,incised,seasoned,total_deflection_limit,notch_in,end_distance_in,rise_in_12,tie_height_in,brace_spacing_in,deck_off_live_psf
         douglas-fir-larch,no-2,2x8,16,20,30,10,180,nds2018,12,,,,,,,,,,,,,,,
-        hem-fir,no-1,2x6,24,20,50,20,240,nds1997,11-6,3.5,pre-1970,,,,,no,no,180,1-1/4,12,6,14,48,30
-        southern-pine,no-3,2x10,19.2,16,0,15,180,southern-pine-2012,16,3,measured,1-3/4,9-5/8,wet,120,yes,yes,240,2,0,12,48,24,20
-        spruce-pine-fir-south,stud,2x4,48,12,70,0,240,nds2018,4,1.5,full-sawn,,,dry,140,no,yes,,0,3,8,,600,5
-        hem-fir-north,no-1-and-better,2x12,12,20,5,60,180,nds2018,26,5,green,,,,,,,,3,6,3,20,0,20
+        hem-fir,no-1,2x6,24,20,50,20,240,nds1997,11-6,3.5,pre-1970,,,,,no,no,180,3/4,12,6,14,48,30
+        southern-pine,no-3,2x10,19.2,16,0,15,180,nds1997,16,3,measured,1-3/4,9-5/8,wet,120,yes,yes,240,2,0,12,48,24,20
+        spruce-pine-fir,no-1,2x4,48,12,70,0,240,nds2018,4,1.5,full-sawn,,,dry,140,no,yes,,0,3,8,,600,5
+        hem-fir,select-structural,2x12,12,20,5,60,180,nds2018,26,5,green,,11-3/8,,,,,,2-3/4,6,3,20,0,20
         """);
   }
 }
