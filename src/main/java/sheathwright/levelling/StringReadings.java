@@ -112,6 +112,7 @@ public final class StringReadings {
         Roll.column("center_in", each -> each.reading().center()),
         Roll.column("up_in", each -> each.reading().up()),
         Roll.column("reading_in", each -> each.reading().reading()),
+        Roll.column("place_ft", each -> each.reading().place()),
         Roll.column("string_sag_in", each -> each.reading().stringSag()),
         Roll.column("drop_in", each -> each.reading().drop()),
         Roll.column("expected_in", JudgedReading::expected),

@@ -2,8 +2,15 @@ package sheathwright.workbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import org.apache.poi.ss.usermodel.Name;
+import org.apache.poi.ss.util.AreaReference;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 
 /** A levelling plan in a workbook: every cell recalculated by an engine that we did not write. */
@@ -19,27 +26,39 @@ class LevelBookTest {
   }
 
   @Test
-  void lists_haveOneFormulaAColumn() {
-    // All cells of a column, their own line written as one letter, read the same.
+  void everyColumnOfALevellingList_hasOneFormula() throws IOException {
     Map<String, String> formulas = Cells.formulas(BOOK);
-    Map<String, TreeSet<String>> perColumn = new java.util.TreeMap<>();
-    formulas.forEach(
-        (address, formula) -> {
-          String line = address.replaceAll(".*?(\\d+)$", "$1");
-          if (address.startsWith("Levelling!")
-              && formula.matches(".*\\b[A-Z]{1,2}" + line + "\\b.*")) {
-            perColumn
-                .computeIfAbsent(address.replaceAll("\\d+$", ""), column -> new TreeSet<>())
-                .add(formula.replaceAll("(?<=[A-Z])" + line + "\\b", "#"));
-          }
-        });
-    assertThat(perColumn).isNotEmpty();
-    perColumn.forEach((k, v) -> System.out.println("COL " + k + " " + v));
-    formulas.forEach(
-        (k, v) -> {
-          if (k.startsWith("Levelling!") || k.startsWith("Working!"))
-            System.out.println("F " + k + " " + v);
-        });
-    System.getLogger("levelling").log(System.Logger.Level.DEBUG, perColumn);
+    try (XSSFWorkbook workbook = Cells.opened(BOOK)) {
+      List<Name> columns =
+          workbook.getAllNames().stream()
+              .filter(name -> name.getRefersToFormula().matches("'?Levelling'?!.*:.*"))
+              .map(Name.class::cast)
+              .toList();
+      assertThat(columns).hasSizeGreaterThan(60);
+      for (Name column : columns) {
+        assertThat(shapes(column, formulas)).as(column.getNameName()).hasSizeLessThan(2);
+      }
+    }
+  }
+
+  /**
+   * A column's formulas that are more than a link, each with its own line's number written as a
+   * hash.
+   */
+  private static TreeSet<String> shapes(Name column, Map<String, String> formulas) {
+    List<String> shapes = new ArrayList<>();
+    for (CellReference cell :
+        new AreaReference(
+                column.getRefersToFormula(), org.apache.poi.ss.SpreadsheetVersion.EXCEL2007)
+            .getAllReferencedCells()) {
+      int line = cell.getRow() + 1;
+      String address = "Levelling!" + CellReference.convertNumToColString(cell.getCol()) + line;
+      if (!formulas
+          .getOrDefault(address, "'Levelling'!$A$1")
+          .matches("'Levelling'!\\$[A-Z]+\\$\\d+")) {
+        shapes.add(formulas.get(address).replaceAll("(?<=[A-Z])" + line + "\\b", "#"));
+      }
+    }
+    return new TreeSet<>(shapes);
   }
 }
