@@ -18,6 +18,7 @@ import sheathwright.figure.YesNo;
  * @param departure of the drop from that
  * @param doubt how many times more than between two neighbours that answer is to be doubted
  * @param spread by which half of the readings round it depart, for each time of doubt
+ * @param usual departure allowed between two neighbours
  * @param allowed departure before it is suspected
  * @param suspect whether it is to be read again
  */
@@ -27,6 +28,7 @@ public record JudgedReading(
     Figure<Length> departure,
     Figure<Ratio> doubt,
     Figure<Length> spread,
+    Figure<Length> usual,
     Figure<Length> allowed,
     Choice<YesNo> suspect) {
 
@@ -46,18 +48,18 @@ public record JudgedReading(
     Figure<Length> spread =
         solution.figure("spread_in", neighbours.spread(spot), Units.INCH, NEIGHBOURS);
     Figure<Length> departure = drop.minus(expected).as("departure_in", Units.INCH);
-    Figure<Length> allowed =
+    Figure<Length> usual =
         rules
             .multiple()
             .times(spread)
             .in(Units.INCH)
             .orIfMore(rules.floor())
-            .times(doubt)
-            .as("allowed_in", Units.INCH);
+            .as("usual_in", Units.INCH);
+    Figure<Length> allowed = doubt.times(usual).as("allowed_in", Units.INCH);
     Choice<YesNo> suspect =
         Condition.any(departure.isMoreThan(allowed), expected.minus(drop).isMoreThan(allowed))
             .as("suspect");
-    return new JudgedReading(reading, expected, departure, doubt, spread, allowed, suspect);
+    return new JudgedReading(reading, expected, departure, doubt, spread, usual, allowed, suspect);
   }
 
   /** Whether it is to be read again. */

@@ -71,6 +71,7 @@ public record LevelCost(
   private static Roll sticks(LevelPlan plan, List<LevelPrices.Stick> onSale) {
     List<Roll.Column<PlannedRafter>> columns = new ArrayList<>();
     columns.add(Roll.column("rafter", each -> Choice.literal(each.rafter())));
+    columns.add(Roll.column("stock_ft", each -> each.sister().stock()));
     for (int i = 0; i < onSale.size(); i++) {
       Figure<Length> stock = onSale.get(i).stock();
       columns.add(

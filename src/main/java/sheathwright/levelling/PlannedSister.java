@@ -18,10 +18,12 @@ import sheathwright.figure.Units;
  * @param wanted stock length, at least the shortest that is sold
  * @param sold the same, refused where no stick is so long
  * @param stock of the stick to buy
+ * @param nailsWanted by a sister of that length
  * @param nails in it
  * @param shorter the next shorter stick
  * @param lacking what that one lacks
  * @param nearMiss the same where it is under an inch, else zero
+ * @param lapIfSistered by which a sister would lie against the old rafter
  * @param lap by which sister and old rafter lie against each other; the sister's depth if there is
  *     none
  */
@@ -32,10 +34,12 @@ public record PlannedSister(
     Figure<Length> wanted,
     Figure<Length> sold,
     Figure<Length> stock,
+    Figure<Per<Nails, Pieces>> nailsWanted,
     Figure<Per<Nails, Pieces>> nails,
     Figure<Length> shorter,
     Figure<Length> lacking,
     Figure<Length> nearMiss,
+    Figure<Length> lapIfSistered,
     Figure<Length> lap) {
 
   private static final Figure<Pieces> ONE = Figure.of(1, Units.PIECE);
@@ -52,10 +56,17 @@ public record PlannedSister(
     Figure<Length> length = Figure.choose(needed, covered, NO_LENGTH).as("length_ft", Units.FOOT);
     SisterStick stick = new SisterStick(needed, length);
     Figure<Length> wanted = stick.wanted();
-    Figure<Length> sold = SisterStick.sold(wanted);
+    Figure<Length> sold = SisterStick.soldInAList(wanted);
     Figure<Length> stock = stick.stock(sold);
     Figure<Length> shorter = stick.shorter(stock);
     Figure<Length> lacking = stick.lacking(shorter);
+    Figure<Per<Nails, Pieces>> nailsWanted =
+        stick
+            .nailsWanted(rules.nailRows(), rules.nailSpacing())
+            .as("nails_wanted", Units.NAILS_PER_PIECE);
+    Figure<Length> lap =
+        SisterLaps.lap(depths.sister(), depths.rafter(), greatest)
+            .as("lap_if_sistered_in", Units.INCH);
     return new PlannedSister(
         Figure.choose(needed, ONE, NONE),
         covered,
@@ -63,12 +74,12 @@ public record PlannedSister(
         wanted,
         sold,
         stock,
-        stick.nails(rules.nailRows(), rules.nailSpacing()),
+        nailsWanted,
+        stick.nails(nailsWanted),
         shorter,
         lacking,
         SisterStick.nearMiss(shorter, lacking),
-        Figure.choose(
-                needed, SisterLaps.lap(depths.sister(), depths.rafter(), greatest), depths.sister())
-            .as("lap_in", Units.INCH));
+        lap,
+        Figure.choose(needed, lap, depths.sister()).as("lap_in", Units.INCH));
   }
 }

@@ -22,6 +22,9 @@ final class SisterStick {
   private static final Figure<Per<Nails, Pieces>> NO_NAILS = Figure.of(0, Units.NAILS_PER_PIECE);
   private static final Figure<Length> SHORTEST_STOCK =
       Figure.constant("shortest_stock_ft", 8, Units.FOOT, Source.COMMON_PRACTICE).symbol("8 ft");
+  private static final Figure<Length> LONGEST_STOCK =
+      Figure.constant("longest_stock_ft", 20, Units.FOOT, Source.COMMON_PRACTICE).symbol("20 ft");
+  private static final String SPLICE = "splice it to an engineer's detail";
   private static final Figure<Length> NAIL_END_DISTANCES =
       Figure.constant("nail_end_distances_in", 4, Units.INCH, Source.COMMON_PRACTICE)
           .symbol("4 in");
@@ -45,9 +48,16 @@ final class SisterStick {
   /** The same, refused where it is longer than the longest that is sold. */
   static Figure<Length> sold(Figure<Length> wanted) {
     return wanted.within(
-        "stock_ft",
-        Units.FOOT,
-        Limits.between(8, 20, "the longest stock; splice it to an engineer's detail"));
+        "stock_ft", Units.FOOT, Limits.between(8, 20, "the longest stock; " + SPLICE));
+  }
+
+  /** The same for one line of a list, where limits have no room above the column. */
+  static Figure<Length> soldInAList(Figure<Length> wanted) {
+    return wanted
+        .onlyIf(
+            wanted.isAtMost(LONGEST_STOCK),
+            "a sister of %s is longer than any stick; %s".formatted(wanted, SPLICE))
+        .as("stock_sold_ft", Units.FOOT);
   }
 
   /** The stock to buy, of what is needed. */
@@ -56,21 +66,23 @@ final class SisterStick {
         .as("stock_ft", Units.FOOT, Source.COMMON_PRACTICE);
   }
 
-  /** Nails in one sister. */
-  Figure<Per<Nails, Pieces>> nails(Figure<Ratio> rows, Figure<Length> spacing) {
-    return Figure.choose(
-            needed,
-            rows.times(
-                    length
-                        .minus(NAIL_END_DISTANCES)
-                        .orIfMore(NO_INCHES)
-                        .dividedBy(spacing)
-                        .in(Units.RATIO)
-                        .roundedUp()
-                        .plus(ONE))
+  /** Nails in one sister of this length. */
+  Figure<Per<Nails, Pieces>> nailsWanted(Figure<Ratio> rows, Figure<Length> spacing) {
+    return rows.times(
+            length
+                .minus(NAIL_END_DISTANCES)
+                .orIfMore(NO_INCHES)
+                .dividedBy(spacing)
                 .in(Units.RATIO)
-                .counting(Units.NAILS_PER_PIECE),
-            NO_NAILS)
+                .roundedUp()
+                .plus(ONE))
+        .in(Units.RATIO)
+        .counting(Units.NAILS_PER_PIECE);
+  }
+
+  /** The same where a sister is needed. */
+  Figure<Per<Nails, Pieces>> nails(Figure<Per<Nails, Pieces>> wanted) {
+    return Figure.choose(needed, wanted, NO_NAILS)
         .as("nails_each", Units.NAILS_PER_PIECE, Source.COMMON_PRACTICE);
   }
 

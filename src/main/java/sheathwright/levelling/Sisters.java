@@ -125,7 +125,7 @@ public final class Sisters {
     var stock = stick.stock(SisterStick.sold(stick.wanted()));
     var pieces = Figure.choose(needed, rafters, NO_PIECES).as("pieces", Units.PIECE);
 
-    var nailsEach = stick.nails(rows, spacing);
+    var nailsEach = stick.nails(stick.nailsWanted(rows, spacing));
     var nails = nailsEach.times(pieces).as("nails", Units.NAIL);
 
     var straight = length.dividedBy(full).in(Units.RATIO);

@@ -49,15 +49,14 @@ public record StringLine(
    */
   public StringReading read(
       String rafter, Figure<Length> center, Figure<Length> up, Figure<Length> reading) {
-    double along = up.in(Units.FOOT).value() - start.value();
-    if (along < 0 || along > length.value()) {
+    Figure<Length> place = up.in(Units.FOOT).minus(start).in(Units.FOOT);
+    if (place.value() < 0 || place.value() > length.value()) {
       throw new RefusedException(
           "rafter %s is read at %s, beyond the string, which runs from %s over %s"
               .formatted(rafter, up, start, length));
     }
-    Figure<Length> sag =
-        StringLines.sag(length, up.minus(start).in(Units.FOOT), weight, tension).in(Units.INCH);
+    Figure<Length> sag = StringLines.sag(length, place, weight, tension).in(Units.INCH);
     Figure<Length> drop = StringLines.drop(reading.in(Units.INCH), block, sag);
-    return new StringReading(rafter, center, up, reading, sag, drop);
+    return new StringReading(rafter, center, up, reading, place, sag, drop);
   }
 }

@@ -75,7 +75,6 @@ final class LevelSamples {
     LevelPlan plan = plan(readings.profiles());
     LevelCost cost = LevelCost.of(plan, prices());
     Book book = new Book();
-    book.takeLiteralsAsInputs();
     Tab tab = Sections.tab(book, "Levelling", "a plan of five rafters");
     Tab working = Sections.workingTab(book, "a plan of five rafters");
     Tab tables = Sections.tablesTab(book, "a plan of five rafters");
