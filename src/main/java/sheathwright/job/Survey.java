@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
+import java.util.Optional;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
 import sheathwright.figure.Quantity.Length;
@@ -36,6 +36,7 @@ public final class Survey {
   private final List<SurveyedPlane> planes = new ArrayList<>();
   private final List<LevelCost> costs = new ArrayList<>();
   private final Solution choices;
+  private final Optional<LevelCutting> cutting;
   private final Figure<Pieces> sisters;
   private final Figure<Nails> nails;
   private final Figure<Pieces> shims;
@@ -56,6 +57,7 @@ public final class Survey {
                 new Solution.Input("what rafters are brought to", job.word("target")),
                 new Solution.Input("the flatness asked for", job.word("flatness"))));
     LevelPrices prices = prices(job);
+    cutting = LevelCutting.of(planes, prices.sticks());
     planes.forEach(plane -> costs.add(LevelCost.of(plane.plan(), prices)));
     sisters = sum("rafters_to_sister", Units.PIECE, plane -> plane.plan().totals().sisters());
     nails = sum("sister_nails", Units.NAIL, plane -> plane.plan().totals().nails());
@@ -173,10 +175,16 @@ public final class Survey {
     return sticks;
   }
 
-  /** What was solved for the choices and for each plane. */
+  /** The sisters of all planes, cut from as little stock as possible, if there are any. */
+  public Optional<LevelCutting> cutting() {
+    return cutting;
+  }
+
+  /** What was solved: for the choices, for each plane, for the saw. */
   public List<Solution> solutions() {
-    return Stream.concat(
-            Stream.of(choices), planes.stream().flatMap(plane -> plane.solutions().stream()))
-        .toList();
+    List<Solution> all = new ArrayList<>(List.of(choices));
+    planes.forEach(plane -> all.addAll(plane.solutions()));
+    cutting.map(LevelCutting::solution).ifPresent(all::add);
+    return all;
   }
 }

@@ -47,6 +47,7 @@ public final class SurveyedPlane {
   private final LevelTarget target;
   private final LevelPlan plan;
   private final Roll profiles;
+  private final Roll work;
 
   /** One station, as it stands to the string before and after. */
   private record Standing(
@@ -80,6 +81,28 @@ public final class SurveyedPlane {
     }
     plan = LevelPlan.of(name, rafters, rules, framing);
     profiles = profiles();
+    work = listed();
+  }
+
+  /** What is done to each rafter, in the few columns that a crew reads. */
+  public Roll work() {
+    return work;
+  }
+
+  private Roll listed() {
+    return Roll.of(
+        "work_of_" + word(name),
+        "what is done to each rafter",
+        plan.rafters(),
+        Roll.<PlannedRafter>column("rafter", rafter -> Choice.literal(rafter.rafter())),
+        Roll.column("action", PlannedRafter::action),
+        Roll.column("most_build_up_in", PlannedRafter::greatest),
+        Roll.column("least_build_up_in", PlannedRafter::least),
+        Roll.column("sister_ft", rafter -> rafter.sister().length()),
+        Roll.column("stick_ft", rafter -> rafter.sister().stock()),
+        Roll.column("shorter_lacks_in", rafter -> rafter.sister().nearMiss()),
+        Roll.column("strips", rafter -> rafter.shims().pieces()),
+        Roll.column("strip_ft", rafter -> rafter.shims().length()));
   }
 
   private static String word(String plane) {

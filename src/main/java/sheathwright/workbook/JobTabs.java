@@ -24,6 +24,7 @@ record JobTabs(
     Tab known = Sections.knownTab(book, subtitle);
     Tab found = Sections.foundTab(book, subtitle);
     Tab work = Sections.tab(book, "What to do", subtitle);
+    SurveyPages.write(book, estimate, subtitle);
     Tab buy = Sections.tab(book, "What to buy", subtitle);
     Tab costs = Sections.tab(book, "What it costs", subtitle);
     Tab proof = ProofPage.tab(book, subtitle);

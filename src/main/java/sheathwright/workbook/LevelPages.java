@@ -4,6 +4,8 @@ import java.util.List;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
+import sheathwright.job.Levelling;
+import sheathwright.levelling.SisterStock;
 
 /** Parts of pages that show how the rafters stand to the string, and how they will. */
 final class LevelPages {
@@ -25,12 +27,13 @@ final class LevelPages {
   void readings(Tab tab) {
     estimate
         .rafterLevelling()
+        .flatMap(Levelling::atMiddle)
         .ifPresent(
-            levelling -> {
+            middle -> {
               tab.heading("String-line readings at mid-length");
               readings =
                   tab.list(
-                      levelling.readings(),
+                      middle.readings(),
                       List.of(
                           "Plane",
                           "Rafter",
@@ -80,20 +83,20 @@ final class LevelPages {
             levelling -> {
               tab.heading("Sisters and shims");
               tab.linkedVerdict("The rafters", estimate.framing().decision());
-              tab.entry(
-                  "Rafters to sister", levelling.stock().pieces(), "drop above the tolerance");
+              tab.entry("Rafters to sister", levelling.sisters(), "drop above the tolerance");
               tab.entry("Rafters to shim", levelling.shims(), "drop between the two tolerances");
-              tab.entry("Length of each sister", levelling.stock().length(), "");
-              tab.entry("Stick to buy", levelling.stock().stock(), "next of 8 to 20 ft");
-              tab.entry(
-                  "The next shorter stick lacks",
-                  levelling.stock().nearMiss(),
-                  "0 unless it is under an inch: look whether a cut saves it");
-              tab.entry("Nails in all sisters", levelling.stock().nails(), "");
-              tab.entry(
-                  "Sister's top above the old rafter at its ends",
-                  levelling.stock().endOffset(),
-                  "");
+              tab.entry("Nails in all sisters", levelling.nails(), "");
+              levelling.atMiddle().ifPresent(middle -> sticks(tab, middle.stock()));
             });
+  }
+
+  private static void sticks(Tab tab, SisterStock stock) {
+    tab.entry("Length of each sister", stock.length(), "");
+    tab.entry("Stick to buy", stock.stock(), "next of 8 to 20 ft");
+    tab.entry(
+        "The next shorter stick lacks",
+        stock.nearMiss(),
+        "0 unless it is under an inch: look whether a cut saves it");
+    tab.entry("Sister's top above the old rafter at its ends", stock.endOffset(), "");
   }
 }

@@ -12,6 +12,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Roll;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
 import sheathwright.workbook.Look.Part;
@@ -261,6 +262,26 @@ final class Tab {
       return unit.symbol().replace("$/", "per ").replace("$", "");
     }
     return unit.isCount() ? unit.spoken() : unit.symbol();
+  }
+
+  /** A list whose headings are the names of its columns, in words. */
+  Listing list(Roll roll) {
+    List<String> headings = new ArrayList<>();
+    List<Unit<?>> units = new ArrayList<>();
+    for (String column : roll.columns()) {
+      List<Traced> cells = roll.cellsOf(column);
+      Unit<?> unit = cells.isEmpty() ? null : unitOf(cells.get(0));
+      String ending = unit == null ? "" : "_" + unit.suffix();
+      boolean isSaid = unit != null && !unit.suffix().isEmpty() && column.endsWith(ending);
+      String bare = isSaid ? column.substring(0, column.length() - ending.length()) : column;
+      String words = Shown.inWords(bare);
+      headings.add(
+          words.substring(0, 1).toUpperCase(java.util.Locale.ROOT)
+              + words.substring(1)
+              + (isSaid ? ", " + unit.symbol() : ""));
+      units.add(unit);
+    }
+    return list(roll, headings, units);
   }
 
   /**

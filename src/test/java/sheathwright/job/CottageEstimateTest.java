@@ -18,12 +18,12 @@ class CottageEstimateTest {
   };
 
   private static final Estimate COTTAGE = new Estimate(JobText.demo("mistwater-cottage").job());
-  private static final Estimate.Levelling LEVELLING = COTTAGE.rafterLevelling().orElseThrow();
+  private static final Levelling LEVELLING = COTTAGE.rafterLevelling().orElseThrow();
 
   @Test
   void cottage_readsItsThirtyDrops() {
     double[] read =
-        LEVELLING.readings().cellsOf("drop_in").stream()
+        LEVELLING.atMiddle().orElseThrow().readings().cellsOf("drop_in").stream()
             .map(Traced::plain)
             .mapToDouble(Double::parseDouble)
             .toArray();
@@ -35,17 +35,23 @@ class CottageEstimateTest {
   void cottage_sortsItsRaftersByTheirDrop() {
     long sisters = Arrays.stream(DROPS).filter(drop -> drop > 0.375).count();
     long shims = Arrays.stream(DROPS).filter(drop -> drop > 0.125 && drop <= 0.375).count();
-    assertThat(LEVELLING.stock().pieces().value()).isEqualTo(sisters).isEqualTo(11 + 7);
+    assertThat(LEVELLING.atMiddle().orElseThrow().stock().pieces().value())
+        .isEqualTo(sisters)
+        .isEqualTo(11 + 7);
     assertThat(LEVELLING.shims().value()).isEqualTo(shims).isEqualTo(2 + 5);
   }
 
   @Test
   void cottage_buysFourteenFootSistersBecauseTwelveFallAQuarterInchShort() {
-    assertThat(LEVELLING.stock().length().value()).isCloseTo(12 + 0.25 / 12, within(DIGITS));
-    assertThat(LEVELLING.stock().stock().value()).isEqualTo(14);
-    assertThat(LEVELLING.stock().nearMiss().value()).isCloseTo(0.25, within(DIGITS));
+    assertThat(LEVELLING.atMiddle().orElseThrow().stock().length().value())
+        .isCloseTo(12 + 0.25 / 12, within(DIGITS));
+    assertThat(LEVELLING.atMiddle().orElseThrow().stock().stock().value()).isEqualTo(14);
+    assertThat(LEVELLING.atMiddle().orElseThrow().stock().nearMiss().value())
+        .isCloseTo(0.25, within(DIGITS));
     // 2 rows × (⌈(144.25 − 4) ÷ 12⌉ + 1) = 26 nails in each
-    assertThat(LEVELLING.stock().nails().value()).isEqualTo(18 * 26).isEqualTo(468);
+    assertThat(LEVELLING.atMiddle().orElseThrow().stock().nails().value())
+        .isEqualTo(18 * 26)
+        .isEqualTo(468);
   }
 
   @Test
@@ -108,7 +114,16 @@ class CottageEstimateTest {
     Estimate straight =
         new Estimate(JobText.demo("mistwater-cottage").withTable("readings", level).job());
     assertThat(straight.total().value()).isEqualTo(5_480 + 450 + 165 + 28 * 101);
-    assertThat(straight.rafterLevelling().orElseThrow().stock().stock().value()).isZero();
+    assertThat(
+            straight
+                .rafterLevelling()
+                .orElseThrow()
+                .atMiddle()
+                .orElseThrow()
+                .stock()
+                .stock()
+                .value())
+        .isZero();
   }
 
   @Test

@@ -25,7 +25,8 @@ import sheathwright.sheathing.SheetCounts;
  */
 final class Samples {
 
-  static final List<String> JOBS = List.of("quince-hollow", "mistwater-cottage", "cinder-brook");
+  static final List<String> JOBS =
+      List.of("quince-hollow", "mistwater-cottage", "cinder-brook", "tallow-end");
 
   private static final Path FOLDER = Path.of("target", "workbooks");
 
