@@ -64,8 +64,9 @@ public final class LevelCutting {
             "sister_cuts",
             "the sisters, stick by stick",
             longestFirst(plan, onSale),
-            Roll.<CutStick>column("stick_ft", cut -> found("stick_ft", feet(cut, onSale))),
-            Roll.column("pieces", cut -> solution.word("pieces", words(cut, pieces), CUT)),
+            Roll.<CutStick>column(
+                "pieces", cut -> solution.word("pieces", words(cut, pieces), CUT)),
+            Roll.column("stick_ft", cut -> found("stick_ft", feet(cut, onSale))),
             Roll.column(
                 "left_in", cut -> found("left_in", left(cut, onSale, pieces)).in(Units.INCH)));
     cost = solution.figure("sister_cutting_usd", plan.cost() / CENTS, Units.USD, CUT);

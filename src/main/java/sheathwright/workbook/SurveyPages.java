@@ -1,6 +1,8 @@
 package sheathwright.workbook;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
 import sheathwright.job.Estimate;
@@ -8,6 +10,9 @@ import sheathwright.job.LevelCutting;
 import sheathwright.job.Levelling;
 import sheathwright.job.Survey;
 import sheathwright.job.SurveyedPlane;
+import sheathwright.levelling.FlatnessFinding;
+import sheathwright.levelling.FlatnessSurvey;
+import sheathwright.workbook.Look.Part;
 
 /**
  * Tabs of a job whose rafters were read at several stations: the readings, what is done to each
@@ -15,6 +20,9 @@ import sheathwright.job.SurveyedPlane;
  */
 final class SurveyPages {
 
+  private static final List<String> FLATNESS =
+      List.of("Straightedge", "Off by, in", "Allowed, in", "Used", "Holds", "Where");
+  private static final int PLACE = 5;
   private static final int UP = 1;
   private static final int BEFORE = 2;
   private static final int AFTER = 3;
@@ -27,6 +35,7 @@ final class SurveyPages {
   private final Tab strings;
   private final Tab rafters;
   private final Tab working;
+  private final Map<SurveyedPlane, Listing> stations = new HashMap<>();
 
   private SurveyPages(Book book, Estimate estimate, Survey survey, String subtitle) {
     this.book = book;
@@ -34,7 +43,7 @@ final class SurveyPages {
     this.survey = survey;
     strings =
         Sections.titled(
-            book.tab("String lines", 11, 11, 11, 10, 10, 10, 10, 10, 10, 10, 10, 9, 9), subtitle);
+            book.tab("String lines", 10, 9, 9, 9, 8, 8, 9, 10, 10, 8, 9, 9, 9, 9, 9), subtitle);
     rafters =
         Sections.titled(
             book.tab("Straight rafters", 34, 11, 12, 12, 11, 11, 12, 10, 11, 12), subtitle);
@@ -55,7 +64,9 @@ final class SurveyPages {
     for (SurveyedPlane plane : survey.planes()) {
       strings.heading("Plane " + plane.name() + ", below the string");
       strings.list(plane.readings().roll());
-      strings.entry("Readings to take again", plane.readings().suspectCount(), "none is dropped");
+      strings.entry("To read again", plane.readings().suspectCount(), "none is dropped");
+      strings.heading("Plane " + plane.name() + ", above the string before and after");
+      stations.put(plane, strings.list(plane.stations()));
       working.heading("Plane " + plane.name());
       working.list(plane.plan().roll());
     }
@@ -82,7 +93,7 @@ final class SurveyPages {
     rafters.entry(
         "Smallest lap of a sister on its rafter", plane.plan().totals().smallestLap(), "");
     rafters.heading(name + ", what a straightedge shows on the old wood");
-    rafters.list(plane.flatness().roll());
+    flatness(plane.flatness());
     profile(plane);
     LevelMap.draw(rafters, name + ", build-up in inches", plane.buildUps());
     list(name + ", the crew's marks: old top below the sister's top", plane.plan().marksRoll());
@@ -97,10 +108,30 @@ final class SurveyPages {
     }
   }
 
+  private void flatness(FlatnessSurvey survey) {
+    int head = rafters.line();
+    for (int column = 0; column < FLATNESS.size(); column++) {
+      boolean isNumber = column > 0 && column < PLACE - 1;
+      rafters.text(
+          head, column, FLATNESS.get(column), isNumber ? Part.COLUMN_HEAD_RIGHT : Part.COLUMN_HEAD);
+    }
+    for (FlatnessFinding finding : survey.findings()) {
+      int line = rafters.line();
+      rafters.text(line, 0, finding.check().what(), Part.LABEL);
+      rafters.value(line, 1, finding.deviation(), Part.RESULT);
+      rafters.value(line, 2, finding.check().capacity(), Part.RESULT);
+      rafters.value(line, 3, finding.check().ratio(), Part.RESULT);
+      rafters.value(
+          line,
+          PLACE - 1,
+          finding.check().ok().as(finding.check().ratio().name() + "_ok"),
+          Part.RESULT);
+      rafters.value(line, PLACE, finding.place(), Part.RESULT);
+    }
+  }
+
   /** The rafter that needs the most, drawn from the stations' own cells. */
   private void profile(SurveyedPlane plane) {
-    rafters.heading("Plane " + plane.name() + ", station by station");
-    Listing stations = rafters.list(plane.stations());
     List<Traced> names = plane.stations().cellsOf("rafter");
     String worst = plane.worst().rafter();
     int first = 0;
@@ -117,7 +148,7 @@ final class SurveyPages {
           rafters,
           "Rafter " + worst + ", before and after",
           "station, in up the slope",
-          new SagChart.Part(stations, first, last, UP, BEFORE, AFTER));
+          new SagChart.Part(stations.get(plane), first, last, UP, BEFORE, AFTER));
     }
   }
 
