@@ -70,7 +70,8 @@ record JobText(Map<String, String> tables) {
   /** One of the demo jobs that ship with the program. */
   static JobText demo(String name) {
     Map<String, String> tables = new LinkedHashMap<>();
-    for (String table : List.of("job", "planes", "readings", "prices", "rates")) {
+    for (String table :
+        List.of("job", "planes", "readings", "reports", "layers", "prices", "rates")) {
       Path file = Path.of("demo-data", name, table + ".csv");
       if (Files.exists(file)) {
         tables.put(table, textOf(file));

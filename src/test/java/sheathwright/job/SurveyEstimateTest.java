@@ -1,0 +1,116 @@
+package sheathwright.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import sheathwright.figure.Traced;
+
+/** The demo job whose rafters were read at five stations each, worked by hand from its readings. */
+class SurveyEstimateTest {
+
+  private static final double DIGITS = 1e-9;
+  private static final Estimate ESTIMATE = new Estimate(JobText.demo("tallow-end").job());
+  private static final Levelling LEVELLING = ESTIMATE.rafterLevelling().orElseThrow();
+  private static final SurveyedPlane PLANE = LEVELLING.survey().orElseThrow().planes().get(0);
+
+  /** Every rafter's ends lie at the string and nothing above it: its line is the string. */
+  @Test
+  void build_isTheDropWhereEveryRafterSags() {
+    for (int i = 0; i < PLANE.readings().readings().size(); i++) {
+      assertThat(PLANE.target().buildUps().get(i).value())
+          .isCloseTo(PLANE.readings().readings().get(i).reading().drop().value(), within(DIGITS));
+    }
+    assertThat(PLANE.target().largest().value()).isEqualTo(1.125);
+  }
+
+  /** Greatest drops 0, 1/8, 3/8, 3/4, 1-1/8, 7/8, 1/2, 1/4, 0: leave to 1/8, shim to 3/8. */
+  @Test
+  void actions_followTheGreatestDrop() {
+    assertThat(PLANE.work().cellsOf("action").stream().map(Traced::plain))
+        .containsExactly(
+            "leave", "leave", "shim", "sister", "sister", "sister", "sister", "shim", "leave");
+    assertThat(LEVELLING.sisters().value()).isEqualTo(4);
+    assertThat(LEVELLING.shims().value()).isEqualTo(2);
+  }
+
+  /**
+   * S-4 reads 0, 11/16, 3/4, 7/16, 0 at 6, 42, 78, 114, 150 in. It is 3/8 in low at 6 + 36 × 6/11
+   * and at 114 + 36 × 1/7; with 24 in beyond each, and no farther than the bearings.
+   */
+  @Test
+  void aSister_coversTheLowPartAndItsLaps() {
+    double from = Math.max(6, 6 + 36 * 6 / 11.0 - 24);
+    double to = Math.min(150, 114 + 36 / 7.0 + 24);
+    assertThat(
+            PLANE
+                .plan()
+                .rafters()
+                .get(3)
+                .sister()
+                .length()
+                .in(sheathwright.figure.Units.INCH)
+                .value())
+        .isCloseTo(to - from, within(1e-6));
+  }
+
+  /** A 12 ft straightedge is wanted to be within 1/8 in in 10 ft and 1/4 in in 20 ft: it is not. */
+  @Test
+  void straightedges_showTheOldWoodToBeOff() {
+    assertThat(PLANE.flatness().findings()).hasSize(4).noneMatch(f -> f.check().ok().holds());
+    // the rafters are 12 ft long: under 20 ft of straightedge the whole drop of S-5 shows
+    assertThat(PLANE.flatness().findings().get(2).deviation().value()).isEqualTo(1.125);
+  }
+
+  /** 2x6 at 9.60 for 12 ft, 0.80 a foot: sticks of 12, 12, 12 and 10 ft. */
+  @Test
+  void sticks_arePricedByTheFoot() {
+    Survey survey = LEVELLING.survey().orElseThrow();
+    assertThat(survey.sticks().value()).isCloseTo(0.80 * (12 + 12 + 12 + 10), within(DIGITS));
+    LevelCutting cutting = survey.cutting().orElseThrow();
+    assertThat(cutting.cost().value())
+        .isGreaterThanOrEqualTo(cutting.atLeast().value())
+        .isLessThanOrEqualTo(survey.sticks().value() + DIGITS);
+  }
+
+  @Test
+  void nothingIsDoubted_andEverythingTies() {
+    assertThat(PLANE.readings().suspectCount().value()).isZero();
+    assertThat(ESTIMATE.ties()).allMatch(tie -> tie.holds().holds());
+  }
+
+  @Test
+  void aReadingOffByAnInch_isKeptAndSaidToBeDoubted() {
+    JobText slipped =
+        JobText.demo("tallow-end").with("readings", "S,S-5,108,78,1-1/8,", "S,S-5,108,78,3-1/8,");
+    Estimate doubted = new Estimate(slipped.job());
+    SurveyedPlane plane =
+        doubted.rafterLevelling().orElseThrow().survey().orElseThrow().planes().get(0);
+    assertThat(plane.readings().suspects()).isNotEmpty();
+    assertThat(plane.target().largest().value()).isEqualTo(3.125);
+    assertThat(failing(doubted)).anyMatch(what -> what.contains("contradicted"));
+  }
+
+  /** A weak rafter made straight is weak still: the plan itself says who decides. */
+  @Test
+  void anOverstressedRafter_stopsThePlan() {
+    JobText weak = JobText.demo("tallow-end").with("job", "rafter_size,2x6", "rafter_size,2x4");
+    SurveyedPlane plane =
+        new Estimate(weak.job())
+            .rafterLevelling()
+            .orElseThrow()
+            .survey()
+            .orElseThrow()
+            .planes()
+            .get(0);
+    assertThat(plane.plan().decision().plain()).startsWith("STOP").contains("licensed engineer");
+  }
+
+  private static List<String> failing(Estimate estimate) {
+    return estimate.ties().stream()
+        .filter(tie -> !tie.holds().holds())
+        .map(Estimate.Tie::what)
+        .toList();
+  }
+}
