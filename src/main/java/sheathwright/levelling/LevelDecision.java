@@ -7,7 +7,7 @@ public enum LevelDecision implements Option<LevelDecision> {
   SCREENED(
       "the old rafters screen within their limits; screening only: local code and a licensed engineer decide"),
   ENGINEER_FIRST(
-      "STOP: the old rafters screen above what they can carry; a licensed engineer decides before any levelling; sisters set to a line do not by themselves make the roof adequate"),
+      "STOP: the old rafters screen above what they can carry; a licensed engineer decides before any levelling; sisters alone do not make the roof adequate"),
   TRUSS_DESIGNER_FIRST(
       "STOP: these are trusses; nothing is cut, planed or sistered without the truss designer");
 

@@ -4,6 +4,8 @@ import static java.util.stream.Collectors.joining;
 
 import java.util.ArrayList;
 import java.util.List;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 
 /**
@@ -67,7 +69,7 @@ public final class RepairList {
   }
 
   private static String height(PlannedRafter rafter) {
-    return "%.3f in".formatted(-rafter.least().value());
+    return Figure.of(-rafter.least().value(), Units.INCH).toString();
   }
 
   private static String sister(PlannedRafter rafter) {

@@ -114,7 +114,7 @@ public final class Sags {
         end.minus(begin)
             .onlyIf(
                 end.isMoreThan(begin),
-                "last_in is %s, not beyond first_in, %s; give the ends in order"
+                "the last end, at %s, is not beyond the first, at %s; give the ends in order"
                     .formatted(end, begin))
             .as("chord_length_in", Units.INCH);
     var share = there.minus(begin).dividedBy(chordLength).as("share", Units.RATIO);

@@ -62,7 +62,7 @@ public final class StringLines {
         along
             .onlyIf(
                 along.isAtMost(full),
-                "place_ft is %s, beyond the string's end at %s".formatted(along, full))
+                "the string ends at %s, before the place at %s".formatted(full, along))
             .as("on_the_string_ft", Units.FOOT);
     return sag(full, on, weight, pull).as("string_sag_in", Units.INCH, HANGING);
   }

@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import sheathwright.figure.Amounts;
-import sheathwright.figure.Figure;
-import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.levelling.Profile.Stretch;
 import sheathwright.published.LumberSize;
@@ -178,12 +176,5 @@ class LevelProfileTest {
     // lower than 1/8 from 4 in to 20 in
     assertThat(strip.from().value()).isCloseTo(4, within(1e-9));
     assertThat(strip.length().value()).isCloseTo(16 / 12.0, within(1e-9));
-  }
-
-  @Test
-  void count_followsTheThresholdWhoeverSetsIt() {
-    Figure<?> sisters =
-        LevelPlan.of("A", List.of(parabola(0.5, 144)), RULES, PASSES).totals().sisters();
-    assertThat(sisters.in(Units.PIECE).value()).isEqualTo(1);
   }
 }

@@ -82,6 +82,6 @@ class SagsTest {
   void chordDeviation_refusesEndsOutOfOrder() {
     assertThatExceptionOfType(RefusedException.class)
         .isThrownBy(() -> deviation(120, 0, 0, 0, 60, 1))
-        .withMessageContaining("not beyond first_in");
+        .withMessageContaining("not beyond the first");
   }
 }

@@ -54,7 +54,7 @@ class StringLinesTest {
   void stringSag_refusesAPlaceBeyondTheString() {
     assertThatExceptionOfType(RefusedException.class)
         .isThrownBy(() -> sag(12, 13, 0.0015, 20))
-        .withMessageContaining("beyond the string's end");
+        .withMessageContaining("before the place at");
   }
 
   @Test
