@@ -4,6 +4,7 @@ import java.util.List;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Check;
+import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
@@ -64,7 +65,8 @@ public final class RafterScreenings {
    * @param moisture whether it stays at 19 % or less
    * @param temperature degrees Fahrenheit that the wood keeps for long, 0 to 150
    * @param incised whether slits were pressed into it for a preservative
-   * @param seasoned whether it was dry when it was first loaded, which halves part of the creep
+   * @param seasoned whether it was dry when it was first loaded, so that it creeps less; green
+   *     stock was not
    * @param totalDeflectionLimit span divided by this is the sag allowed under all load with creep,
    *     60 to 360
    * @param notch depth of the birdsmouth, square to the rafter's edge, 0 in to 8 in
@@ -111,10 +113,11 @@ public final class RafterScreenings {
       @Column(value = "brace_spacing_in", preset = "0") Figure<Length> braceSpacing,
       @Column(value = "deck_off_live_psf", preset = "20") Figure<Pressure> deckOffLive) {
     var nominal = size.choice().argument("size");
+    var kind = stock.choice().argument("stock");
     var damp = moisture.choice().argument("moisture");
     var s = Rafter.spacing(spacing);
     var loads = new RafterLoads(s, roofLive, snow, dead);
-    var section = StockSection.of(nominal, stock, thickness, depth);
+    var section = StockSection.of(nominal, kind, thickness, depth);
     var wood =
         new AdjustedWood(
             new LumberValues(species, grade, nominal, valueSet), damp, temperature, incised);
@@ -139,9 +142,10 @@ public final class RafterScreenings {
             .times(BearingSeat.areaFactor(seat, BearingSeat.endDistance(endDistance)))
             .as("bearing_psi", Units.PSI, Rafter.NDS_2018.at("Table 4.3.1"))
             .symbol("F_c⊥'");
-    Condition isSeasoned =
-        Condition.all(
-            seasoned.choice().argument("seasoned").is(YesNo.YES), damp.is(ServiceMoisture.DRY));
+    var loadedDry =
+        Choice.choose(kind.is(Stock.GREEN), YesNo.NO, seasoned.choice().argument("seasoned"))
+            .as("loaded_dry");
+    Condition isSeasoned = Condition.all(loadedDry.is(YesNo.YES), damp.is(ServiceMoisture.DRY));
     var sag =
         new RafterSag(
             wood.modulus,
