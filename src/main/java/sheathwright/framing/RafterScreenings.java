@@ -21,6 +21,8 @@ import sheathwright.published.LumberSize;
 /** All that is asked of old rafters, before and while their deck is off. */
 public final class RafterScreenings {
 
+  private static final Figure<Length> NO_SPAN = Figure.of(0, Units.INCH);
+
   private RafterScreenings() {}
 
   /**
@@ -33,7 +35,7 @@ public final class RafterScreenings {
    * sag     = 5 w_live (L ÷ f)⁴ ÷ 384 E' I, with creep under w_live + K_cr w_dead
    * bearing = (w L ÷ 2 b l_b) ÷ F_c⊥'              notch = notch ÷ (d ÷ 4)
    * deck off: bending against F_b* C_L without C_r, C_D 1.25, and R_B against 50
-   * longest span = where the first of the checks with the deck on reaches 1
+   * longest span = where the first of the checks with the deck on reaches 1; 0 if the notch is too deep
    * thrust  = w L ÷ (2 tan θ) ÷ (1 − H_C ÷ H_R)
    * </pre>
    *
@@ -185,9 +187,9 @@ public final class RafterScreenings {
         SimpleSpan.spanByBearing(fcPerp, section.thickness(), seat, loads.greatest)
             .as("bearing_span_in", Units.INCH, SimpleSpan.STATICS);
     var tied = factor.times(bent.orIfLess(sag.longest())).as("tied_span_in", Units.INCH);
+    var unnotched = tied.orIfLess(sheared).orIfLess(borne).as("passing_span_in", Units.INCH);
     var longest =
-        tied.orIfLess(sheared)
-            .orIfLess(borne)
+        Figure.choose(cut.check.ok(), unnotched, NO_SPAN)
             .as("longest_span_ft", Units.FOOT, SimpleSpan.STATICS);
 
     var off =

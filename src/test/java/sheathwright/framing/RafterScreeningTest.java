@@ -164,6 +164,7 @@ class RafterScreeningTest {
     Asked deep = roomy.with("notch_in", "1.376");
     assertThat(deep.answer("ok")).isEqualTo("no");
     assertThat(deep.answer("governs")).isEqualTo("notch");
+    assertThat(deep.number("longest_span_ft")).isZero();
     assertThat(roomy.with("notch_in", "5.5").refusal())
         .contains("the notch leaves nothing of the rafter");
   }
