@@ -93,10 +93,17 @@ public record Table(
       next = nextKeys(words, known);
     }
     String where = known == 0 ? "" : " under " + String.join(", ", words.subList(0, known));
+    // Where the row itself is missing, every column of it is refused in the same words.
+    boolean hasTheRow = rows.stream().anyMatch(row -> row.subList(0, keys.size()).equals(words));
     return new Refusal(
-        "%s hold nothing for %s at %s (%s); they hold%s: %s"
+        "%s hold nothing for %s%s (%s); they hold%s: %s"
             .formatted(
-                title, String.join(", ", words), heading, source, where, String.join(", ", next)));
+                title,
+                String.join(", ", words),
+                hasTheRow ? " at " + heading : "",
+                source,
+                where,
+                String.join(", ", next)));
   }
 
   private Set<String> nextKeys(List<String> words, int known) {

@@ -24,7 +24,8 @@ import sheathwright.figure.YesNo;
  * @param notch depth of the birdsmouth
  * @param ok whether all of these are within what is allowed
  * @param governs which of them uses up the most
- * @param longest the longest span at which all of them are within what is allowed, not capped
+ * @param longest the longest span at which all of them are within what is allowed, not capped; 0 if
+ *     the notch is too deep
  * @param deckOffBending bending with its upper edge held by braces alone
  * @param deckOffSlenderness slenderness with its upper edge held by braces alone
  * @param deckOffOk whether both of these are within what is allowed

@@ -4,6 +4,7 @@ import java.util.List;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Check;
+import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
@@ -20,6 +21,8 @@ import sheathwright.published.LumberSize;
 /** All that is asked of old rafters, before and while their deck is off. */
 public final class RafterScreenings {
 
+  private static final Figure<Length> NO_SPAN = Figure.of(0, Units.INCH);
+
   private RafterScreenings() {}
 
   /**
@@ -32,7 +35,7 @@ public final class RafterScreenings {
    * sag     = 5 w_live (L ÷ f)⁴ ÷ 384 E' I, with creep under w_live + K_cr w_dead
    * bearing = (w L ÷ 2 b l_b) ÷ F_c⊥'              notch = notch ÷ (d ÷ 4)
    * deck off: bending against F_b* C_L without C_r, C_D 1.25, and R_B against 50
-   * longest span = where the first of the checks with the deck on reaches 1
+   * longest span = where the first of the checks with the deck on reaches 1; 0 if the notch is too deep
    * thrust  = w L ÷ (2 tan θ) ÷ (1 − H_C ÷ H_R)
    * </pre>
    *
@@ -64,7 +67,8 @@ public final class RafterScreenings {
    * @param moisture whether it stays at 19 % or less
    * @param temperature degrees Fahrenheit that the wood keeps for long, 0 to 150
    * @param incised whether slits were pressed into it for a preservative
-   * @param seasoned whether it was dry when it was first loaded, which halves part of the creep
+   * @param seasoned whether it was dry when it was first loaded, so that it creeps less; green
+   *     stock was not
    * @param totalDeflectionLimit span divided by this is the sag allowed under all load with creep,
    *     60 to 360
    * @param notch depth of the birdsmouth, square to the rafter's edge, 0 in to 8 in
@@ -111,10 +115,11 @@ public final class RafterScreenings {
       @Column(value = "brace_spacing_in", preset = "0") Figure<Length> braceSpacing,
       @Column(value = "deck_off_live_psf", preset = "20") Figure<Pressure> deckOffLive) {
     var nominal = size.choice().argument("size");
+    var kind = stock.choice().argument("stock");
     var damp = moisture.choice().argument("moisture");
     var s = Rafter.spacing(spacing);
     var loads = new RafterLoads(s, roofLive, snow, dead);
-    var section = StockSection.of(nominal, stock, thickness, depth);
+    var section = StockSection.of(nominal, kind, thickness, depth);
     var wood =
         new AdjustedWood(
             new LumberValues(species, grade, nominal, valueSet), damp, temperature, incised);
@@ -139,9 +144,10 @@ public final class RafterScreenings {
             .times(BearingSeat.areaFactor(seat, BearingSeat.endDistance(endDistance)))
             .as("bearing_psi", Units.PSI, Rafter.NDS_2018.at("Table 4.3.1"))
             .symbol("F_c⊥'");
-    Condition isSeasoned =
-        Condition.all(
-            seasoned.choice().argument("seasoned").is(YesNo.YES), damp.is(ServiceMoisture.DRY));
+    var loadedDry =
+        Choice.choose(kind.is(Stock.GREEN), YesNo.NO, seasoned.choice().argument("seasoned"))
+            .as("loaded_dry");
+    Condition isSeasoned = Condition.all(loadedDry.is(YesNo.YES), damp.is(ServiceMoisture.DRY));
     var sag =
         new RafterSag(
             wood.modulus,
@@ -181,9 +187,9 @@ public final class RafterScreenings {
         SimpleSpan.spanByBearing(fcPerp, section.thickness(), seat, loads.greatest)
             .as("bearing_span_in", Units.INCH, SimpleSpan.STATICS);
     var tied = factor.times(bent.orIfLess(sag.longest())).as("tied_span_in", Units.INCH);
+    var unnotched = tied.orIfLess(sheared).orIfLess(borne).as("passing_span_in", Units.INCH);
     var longest =
-        tied.orIfLess(sheared)
-            .orIfLess(borne)
+        Figure.choose(cut.check.ok(), unnotched, NO_SPAN)
             .as("longest_span_ft", Units.FOOT, SimpleSpan.STATICS);
 
     var off =

@@ -94,9 +94,9 @@ public final class Rafters {
    * </pre>
    *
    * <p>Does not cover rafter ties above the plate, notches, decay, cracks, ripped or re-sawn stock,
-   * trusses, overhangs, or a deck that is off; shear is taken at the support, not a depth away.
-   * Screening only: local code and a licensed engineer decide, and where a ratio passes 1 they
-   * decide before any repair.
+   * trusses, overhangs, or a deck that is off (see {@code rafter_screening}); shear is taken at the
+   * support, not a depth away. Screening only: local code and a licensed engineer decide, and where
+   * a ratio passes 1 they decide before any repair.
    *
    * <pre>{@code
    * rafterCheck(SPRUCE_PINE_FIR, NO_2, SIZE_2X6, in(16), psf(20), psf(10), ROOF_LIVE, number(180), NDS2018, ft(12), in(1.5)).ok() // yes

@@ -57,7 +57,7 @@ class TableTest {
     assertThat(VALUES.number(Units.PSI, "fb_psi", ash, GOOD).refusal())
         .contains(
             new Refusal(
-                "wood values hold nothing for ash, good at fb_psi (Standard 2020, Table 1 (read"
+                "wood values hold nothing for ash, good (Standard 2020, Table 1 (read"
                     + " second hand)); they hold: oak, elm"));
   }
 
@@ -66,7 +66,7 @@ class TableTest {
     assertThat(VALUES.number(Units.PSI, "fb_psi", ELM, FAIR).refusal())
         .contains(
             new Refusal(
-                "wood values hold nothing for elm, fair at fb_psi (Standard 2020, Table 1 (read"
+                "wood values hold nothing for elm, fair (Standard 2020, Table 1 (read"
                     + " second hand)); they hold under elm: good"));
   }
 

@@ -122,7 +122,7 @@ class RafterCheckTest {
   void valueSet_refusesASpeciesThatItDoesNotHold() {
     RafterSpan span = span(HEM_FIR, in(16), ValueSet.SOUTHERN_PINE_2012);
     String reason =
-        "lumber design values hold nothing for southern-pine-2012, hem-fir, no-2 at 2x6 (NDS"
+        "lumber design values hold nothing for southern-pine-2012, hem-fir, no-2 (NDS"
             + " Supplement by value set; from memory: Table 4B, 1997, Emin before 2013 (read second"
             + " hand)); they hold under southern-pine-2012: southern-pine";
     assertThat(span.span()).hasToString("refused: " + reason);

@@ -147,12 +147,24 @@ class RafterScreeningTest {
   }
 
   @Test
+  void creep_isThatOfItsWood() {
+    // NDS 2018 3.5.2, from memory: K_cr 1.5 seasoned, 2.0 green or wet; 30 psf snow, 10 dead.
+    double seasoned = PLAIN.number("total_deflection_ratio");
+    assertThat(seasoned / PLAIN.number("deflection_ratio")).isCloseTo(45 / 30d * 120 / 180, CLOSE);
+    Asked same = PLAIN.with("thickness_in", "1.5").with("depth_in", "5.5");
+    for (Asked creeping : new Asked[] {PLAIN.with("seasoned", "no"), same.with("stock", "green")}) {
+      assertThat(creeping.number("total_deflection_ratio") / seasoned).isCloseTo(50 / 45d, CLOSE);
+    }
+  }
+
+  @Test
   void notchDeeperThanAQuarter_isNotOk() {
     Asked roomy = PLAIN.with("span_ft", "4");
     assertThat(roomy.with("notch_in", "1.375").answer("ok")).isEqualTo("yes");
     Asked deep = roomy.with("notch_in", "1.376");
     assertThat(deep.answer("ok")).isEqualTo("no");
     assertThat(deep.answer("governs")).isEqualTo("notch");
+    assertThat(deep.number("longest_span_ft")).isZero();
     assertThat(roomy.with("notch_in", "5.5").refusal())
         .contains("the notch leaves nothing of the rafter");
   }
