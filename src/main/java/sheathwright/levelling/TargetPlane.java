@@ -52,7 +52,7 @@ public record TargetPlane(
     }
     TargetFrame frame = new TargetFrame(readings, cap);
     TargetSearch.Found found = new TargetSearch(frame).found(objective);
-    BigDecimal[] surface = TargetVertex.of(frame, found.candidates());
+    BigDecimal[] surface = TargetVertex.of(frame, found);
     List<BigDecimal> buildUps = TargetVertex.buildUps(frame, surface);
     if (!TargetCheck.isWithinBounds(frame, buildUps)
         || !TargetCheck.isBest(frame, objective, found.rows(), frame.seen(surface))) {
