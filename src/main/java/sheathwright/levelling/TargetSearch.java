@@ -2,6 +2,7 @@ package sheathwright.levelling;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.IntFunction;
@@ -17,10 +18,12 @@ final class TargetSearch {
   private static final double UNMET = 2e-8;
 
   private static final double TIGHT = 1e-7;
+  private static final double NOISE = 1e-9;
   private static final int DIRECTIONS = 8;
 
   private final TargetFrame frame;
   private final Set<Integer> first = new TreeSet<>();
+  private Optional<NoTargetException> clash = Optional.empty();
 
   /**
    * Where the search ended.
@@ -141,10 +144,18 @@ final class TargetSearch {
             TargetFrame.only(TargetFrame.EXTRA),
             List.of(frame::wood, frame::leastGiving, i -> frame.most(i, 1)));
     double lacking = optimum.values()[TargetFrame.EXTRA];
+    if (lacking > NOISE) {
+      clash = Optional.of(NoTargetException.of(frame, optimum.deciding(), lacking));
+    }
     if (lacking > UNMET) {
-      throw NoTargetException.of(frame, optimum.deciding(), lacking);
+      throw clash.orElseThrow();
     }
     program.rows().forEach(row -> first.add(row.index()));
+  }
+
+  /** A clash by less than anybody measures, such as of tie-ins that were rounded. */
+  Optional<NoTargetException> clash() {
+    return clash;
   }
 
   private Found foundIn(TargetProgram program, double[] values) {

@@ -161,7 +161,7 @@ class TargetPropertiesTest {
               one -> {
                 double above = 9 + one.x() / 7030 - one.y() / 3510 - one.z();
                 double rounded = Math.rint(above * 1e8) / 1e8;
-                return one.name().endsWith("1") ? one : one.within(rounded, rounded);
+                return one.name().endsWith("/3") ? one : one.within(rounded, rounded);
               });
       TargetPlane plane = TargetPlane.over(tied, objective, NONE);
       assertThat(plane.at(17, 40)).isCloseTo(9 + 17 / 7030.0 - 40 / 3510.0, within(1e-6));
