@@ -11,7 +11,7 @@ import sheathwright.figure.Shown;
 public final class NoTargetException extends RuntimeException {
 
   private static final long serialVersionUID = 1;
-  private static final int DECIMALS = 7;
+  private static final int DECIMALS = 9;
 
   private final transient List<Clash> clashes;
   private final double lacking;

@@ -51,12 +51,16 @@ public record TargetPlane(
           "the cap on build-up is %s in; it must be 0 or more".formatted(TargetReading.said(cap)));
     }
     TargetFrame frame = new TargetFrame(readings, cap);
-    TargetSearch.Found found = new TargetSearch(frame).found(objective);
-    BigDecimal[] surface = TargetVertex.of(frame, found.candidates());
+    TargetSearch search = new TargetSearch(frame);
+    TargetSearch.Found found = search.found(objective);
+    BigDecimal[] surface = TargetVertex.of(frame, found);
     List<BigDecimal> buildUps = TargetVertex.buildUps(frame, surface);
     if (!TargetCheck.isWithinBounds(frame, buildUps)
         || !TargetCheck.isBest(frame, objective, found.rows(), frame.seen(surface))) {
-      throw new IllegalStateException("the target found does not pass its check");
+      throw search
+          .clash()
+          .<RuntimeException>map(clash -> clash)
+          .orElseGet(() -> new IllegalStateException("the target found does not pass its check"));
     }
     return new TargetPlane(
         objective,

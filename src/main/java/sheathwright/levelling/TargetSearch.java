@@ -1,8 +1,8 @@
 package sheathwright.levelling;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.IntFunction;
@@ -15,21 +15,24 @@ import sheathwright.levelling.TargetProgram.Optimum;
 final class TargetSearch {
 
   /** Far below the millionth of an inch that is promised, far above the library's noise. */
-  private static final double UNMET = 1e-8;
+  private static final double UNMET = 2e-8;
 
   private static final double TIGHT = 1e-7;
+  private static final double NOISE = 1e-9;
   private static final int DIRECTIONS = 8;
 
   private final TargetFrame frame;
   private final Set<Integer> first = new TreeSet<>();
+  private Optional<NoTargetException> clash = Optional.empty();
 
   /**
    * Where the search ended.
    *
    * @param rows of the last programme
-   * @param candidates rows that are met exactly, the deciding ones first
+   * @param deciding rows that are met exactly because they decided
+   * @param touching other rows that are met exactly as far as can be told
    */
-  record Found(List<TargetRow> rows, List<TargetRow> candidates) {}
+  record Found(List<TargetRow> rows, List<TargetRow> deciding, List<TargetRow> touching) {}
 
   TargetSearch(TargetFrame frame) {
     this.frame = frame;
@@ -83,7 +86,7 @@ final class TargetSearch {
       program.add(frame.fall(slope));
       optimum = settled(program, TargetFrame.only(slope + TargetFrame.SIZE), asked);
     }
-    return new Found(program.rows(), candidates(program, optimum.values()));
+    return foundIn(program, optimum.values());
   }
 
   /** The least value of an objective over all readings; what decided it is held from then on. */
@@ -141,27 +144,37 @@ final class TargetSearch {
             TargetFrame.only(TargetFrame.EXTRA),
             List.of(frame::wood, frame::leastGiving, i -> frame.most(i, 1)));
     double lacking = optimum.values()[TargetFrame.EXTRA];
-    if (lacking > TIGHT) {
-      throw NoTargetException.of(frame, optimum.deciding(), lacking);
+    if (lacking > NOISE) {
+      clash = Optional.of(NoTargetException.of(frame, optimum.deciding(), lacking));
+    }
+    if (lacking > UNMET) {
+      throw clash.orElseThrow();
     }
     program.rows().forEach(row -> first.add(row.index()));
   }
 
-  private List<TargetRow> candidates(TargetProgram program, double[] values) {
-    List<TargetRow> candidates = new ArrayList<>();
+  /** A clash by less than anybody measures, such as of tie-ins that were rounded. */
+  Optional<NoTargetException> clash() {
+    return clash;
+  }
+
+  private Found foundIn(TargetProgram program, double[] values) {
+    List<TargetRow> deciding = new ArrayList<>();
+    List<TargetRow> touching = new ArrayList<>();
     for (int slope : List.of(TargetFrame.ACROSS, TargetFrame.UP)) {
       TargetRow level = frame.level(slope);
       if (Math.abs(level.slack(values)) < TIGHT) {
-        candidates.add(level);
+        deciding.add(level);
       }
     }
-    program.rows().stream()
-        .filter(row -> program.isHeld(row) || row.slack(values) < TIGHT)
-        .filter(row -> row.kind() != TargetRow.Kind.RISE && row.kind() != TargetRow.Kind.FALL)
-        .sorted(
-            Comparator.comparing((TargetRow row) -> !program.isHeld(row))
-                .thenComparing(row -> Math.abs(row.slack(values))))
-        .forEach(candidates::add);
-    return candidates;
+    for (TargetRow row : program.rows()) {
+      boolean isOfAReading = row.kind() != TargetRow.Kind.RISE && row.kind() != TargetRow.Kind.FALL;
+      if (isOfAReading && program.isHeld(row)) {
+        deciding.add(row);
+      } else if (isOfAReading && row.slack(values) < TIGHT) {
+        touching.add(row);
+      }
+    }
+    return new Found(program.rows(), deciding, touching);
   }
 }

@@ -25,12 +25,13 @@ final class TargetVertex {
   /**
    * Height of the surface at the origin, slope across, slope up, largest build-up.
    *
-   * @param candidates rows that the surface meets exactly, the surest first
+   * @param found rows that the surface meets exactly, surely or likely
    */
-  static BigDecimal[] of(TargetFrame frame, List<TargetRow> candidates) {
-    List<TargetRow> rows = independent(candidates);
+  static BigDecimal[] of(TargetFrame frame, TargetSearch.Found found) {
     BigDecimal[][] equations =
-        rows.stream().map(row -> equation(frame, row)).toArray(BigDecimal[][]::new);
+        independent(found.deciding(), found.touching()).stream()
+            .map(row -> equation(frame, row))
+            .toArray(BigDecimal[][]::new);
     return solved(equations);
   }
 
@@ -76,39 +77,49 @@ final class TargetVertex {
     };
   }
 
-  /** The first four rows of which none follows from the others. */
-  private static List<TargetRow> independent(List<TargetRow> candidates) {
+  /**
+   * Four rows of which none follows from the others: sure ones as long as there are any, of those
+   * the one that stands farthest apart.
+   */
+  private static List<TargetRow> independent(List<TargetRow> sure, List<TargetRow> likely) {
+    List<TargetRow> rows = new ArrayList<>(sure);
+    rows.addAll(likely);
+    double[][] rests =
+        rows.stream().map(row -> Arrays.copyOf(row.factors(), UNKNOWNS)).toArray(double[][]::new);
     List<TargetRow> chosen = new ArrayList<>();
-    List<double[]> reduced = new ArrayList<>();
-    List<Integer> pivots = new ArrayList<>();
-    for (TargetRow candidate : candidates) {
-      double[] rest = Arrays.copyOf(candidate.factors(), UNKNOWNS);
-      for (int i = 0; i < reduced.size(); i++) {
-        subtract(rest, reduced.get(i), rest[pivots.get(i)]);
+    while (chosen.size() < UNKNOWNS) {
+      int best = farthest(rests, 0, sure.size());
+      best = best < 0 ? farthest(rests, sure.size(), rests.length) : best;
+      if (best < 0) {
+        throw new IllegalStateException("the readings found do not settle the target");
       }
-      int pivot = largest(rest);
-      if (Math.abs(rest[pivot]) > DEPENDENT && chosen.size() < UNKNOWNS) {
-        double scale = rest[pivot];
-        reduced.add(Arrays.stream(rest).map(factor -> factor / scale).toArray());
-        pivots.add(pivot);
-        chosen.add(candidate);
+      chosen.add(rows.get(best));
+      double[] row = rests[best].clone();
+      int pivot = largest(row);
+      for (double[] rest : rests) {
+        double times = rest[pivot] / row[pivot];
+        Arrays.setAll(rest, i -> rest[i] - times * row[i]);
       }
-    }
-    if (chosen.size() < UNKNOWNS) {
-      throw new IllegalStateException("the readings found do not settle the target");
     }
     return chosen;
+  }
+
+  private static int farthest(double[][] rests, int from, int to) {
+    int best = -1;
+    double apart = DEPENDENT;
+    for (int i = from; i < to; i++) {
+      double largest = Math.abs(rests[i][largest(rests[i])]);
+      if (largest > apart) {
+        apart = largest;
+        best = i;
+      }
+    }
+    return best;
   }
 
   private static int largest(double[] row) {
     return IntStream.range(0, row.length)
         .reduce(0, (best, i) -> Math.abs(row[i]) > Math.abs(row[best]) ? i : best);
-  }
-
-  private static void subtract(double[] from, double[] row, double times) {
-    for (int i = 0; i < from.length; i++) {
-      from[i] -= times * row[i];
-    }
   }
 
   private static BigDecimal[] solved(BigDecimal[][] equations) {

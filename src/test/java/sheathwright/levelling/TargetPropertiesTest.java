@@ -150,6 +150,24 @@ class TargetPropertiesTest {
     }
   }
 
+  /** Tie-ins that another program wrote with eight decimals are still those of one plane. */
+  @ParameterizedTest
+  @EnumSource
+  void tieInsThatWereRounded_doNotClash(TargetObjective objective) {
+    for (List<TargetReading> roof : roofs()) {
+      List<TargetReading> tied =
+          each(
+              roof,
+              one -> {
+                double above = 9 + one.x() / 7030 - one.y() / 3510 - one.z();
+                double rounded = Math.rint(above * 1e8) / 1e8;
+                return one.name().endsWith("/3") ? one : one.within(rounded, rounded);
+              });
+      TargetPlane plane = TargetPlane.over(tied, objective, NONE);
+      assertThat(plane.at(17, 40)).isCloseTo(9 + 17 / 7030.0 - 40 / 3510.0, within(1e-6));
+    }
+  }
+
   @ParameterizedTest
   @EnumSource
   void aFlatRoof_needsNothing_howeverManyReadings(TargetObjective objective) {
