@@ -23,11 +23,13 @@ final class GrossErrors {
   private final PlaneProfiles plane;
   private final double multiple;
   private final double floor;
+  private final double part;
 
   private GrossErrors(PlaneProfiles plane, SuspicionRules rules) {
     this.plane = plane;
     this.multiple = rules.multiple().value();
     this.floor = rules.floor().in(Units.INCH).value();
+    this.part = rules.part().value();
   }
 
   /** What is left of the readings' neighbours when the contradicted ones are silent. */
@@ -77,9 +79,11 @@ final class GrossErrors {
   }
 
   private double excess(Neighbours heard, Spot spot) {
-    double departure = heard.departure(spot) / heard.doubt(spot);
-    return departure <= floor
+    double departure = heard.departure(spot);
+    double doubt = heard.doubt(spot);
+    double bent = Math.max(doubt * floor, part * heard.beside(spot));
+    return departure <= bent
         ? 0
-        : Math.max(0, departure - Math.max(floor, multiple * heard.spread(spot)));
+        : Math.max(0, departure - Math.max(bent, doubt * multiple * heard.spread(spot))) / doubt;
   }
 }

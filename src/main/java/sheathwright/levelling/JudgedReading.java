@@ -18,6 +18,7 @@ import sheathwright.figure.YesNo;
  * @param departure of the drop from that
  * @param doubt how many times more than between two neighbours that answer is to be doubted
  * @param spread by which half of the readings round it depart, for each time of doubt
+ * @param beside the greatest drop or rise of the readings beside it
  * @param usual departure allowed between two neighbours
  * @param allowed departure before it is suspected
  * @param suspect whether it is to be read again
@@ -28,6 +29,7 @@ public record JudgedReading(
     Figure<Length> departure,
     Figure<Ratio> doubt,
     Figure<Length> spread,
+    Figure<Length> beside,
     Figure<Length> usual,
     Figure<Length> allowed,
     Choice<YesNo> suspect) {
@@ -47,6 +49,8 @@ public record JudgedReading(
     Figure<Ratio> doubt = solution.figure("doubt", neighbours.doubt(spot), Units.RATIO, NEIGHBOURS);
     Figure<Length> spread =
         solution.figure("spread_in", neighbours.spread(spot), Units.INCH, NEIGHBOURS);
+    Figure<Length> beside =
+        solution.figure("beside_in", neighbours.beside(spot), Units.INCH, NEIGHBOURS);
     Figure<Length> departure = drop.minus(expected).as("departure_in", Units.INCH);
     Figure<Length> usual =
         rules
@@ -55,11 +59,17 @@ public record JudgedReading(
             .in(Units.INCH)
             .orIfMore(rules.floor())
             .as("usual_in", Units.INCH);
-    Figure<Length> allowed = doubt.times(usual).as("allowed_in", Units.INCH);
+    Figure<Length> allowed =
+        doubt
+            .times(usual)
+            .in(Units.INCH)
+            .orIfMore(rules.part().times(beside).in(Units.INCH))
+            .as("allowed_in", Units.INCH);
     Choice<YesNo> suspect =
         Condition.any(departure.isMoreThan(allowed), expected.minus(drop).isMoreThan(allowed))
             .as("suspect");
-    return new JudgedReading(reading, expected, departure, doubt, spread, usual, allowed, suspect);
+    return new JudgedReading(
+        reading, expected, departure, doubt, spread, beside, usual, allowed, suspect);
   }
 
   /** Whether it is to be read again. */

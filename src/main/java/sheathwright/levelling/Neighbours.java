@@ -36,8 +36,9 @@ final class Neighbours {
    * @param expected drop
    * @param doubt how many times the usual departure means no more than the usual one does between
    *     two neighbours; one between them
+   * @param beside the greater drop or rise of the two readings that it was made from
    */
-  private record Said(double expected, double doubt) {
+  private record Said(double expected, double doubt, double beside) {
 
     double contradicts(double read) {
       return Math.abs(expected - read) / doubt;
@@ -112,6 +113,11 @@ final class Neighbours {
     return said.get(spot.rafter())[spot.station()].doubt();
   }
 
+  /** The greatest drop or rise of the readings beside it, along and across. */
+  double beside(Spot spot) {
+    return said.get(spot.rafter())[spot.station()].beside();
+  }
+
   /** How far a reading is from that, either way. */
   double departure(Spot spot) {
     return Math.abs(lines.get(spot.rafter()).heights()[spot.station()] - expected(spot));
@@ -153,10 +159,13 @@ final class Neighbours {
   private Said said(int rafter, int station) {
     double read = lines.get(rafter).heights()[station];
     double up = lines.get(rafter).places()[station];
-    return Stream.of(along(rafter, up), across(rafter, up))
-        .flatMap(Optional::stream)
+    List<Said> answers =
+        Stream.of(along(rafter, up), across(rafter, up)).flatMap(Optional::stream).toList();
+    double beside = answers.stream().mapToDouble(Said::beside).max().orElse(0);
+    return answers.stream()
         .min(java.util.Comparator.comparingDouble(answer -> answer.contradicts(read)))
-        .orElse(new Said(read, 1));
+        .map(answer -> new Said(answer.expected(), answer.doubt(), beside))
+        .orElse(new Said(read, 1, 0));
   }
 
   private Optional<Said> along(int rafter, double up) {
@@ -195,6 +204,9 @@ final class Neighbours {
     double[] right = points.get(second);
     double share = (place - left[0]) / (right[0] - left[0]);
     return Optional.of(
-        new Said(left[1] + share * (right[1] - left[1]), Math.max(1, share * (share - 1))));
+        new Said(
+            left[1] + share * (right[1] - left[1]),
+            Math.max(1, share * (share - 1)),
+            Math.max(Math.abs(left[1]), Math.abs(right[1]))));
   }
 }

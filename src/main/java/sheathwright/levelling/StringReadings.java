@@ -119,6 +119,7 @@ public final class StringReadings {
         Roll.column("departure_in", JudgedReading::departure),
         Roll.column("doubt", JudgedReading::doubt),
         Roll.column("spread_in", JudgedReading::spread),
+        Roll.column("beside_in", JudgedReading::beside),
         Roll.column("usual_in", JudgedReading::usual),
         Roll.column("allowed_in", JudgedReading::allowed),
         Roll.column("suspect", JudgedReading::suspect),

@@ -43,7 +43,7 @@ final class SurveyPages {
     this.survey = survey;
     strings =
         Sections.titled(
-            book.tab("String lines", 10, 9, 9, 9, 8, 8, 9, 10, 10, 8, 9, 9, 9, 9, 9), subtitle);
+            book.tab("String lines", 9, 9, 9, 9, 8, 8, 9, 10, 10, 8, 9, 9, 9, 9, 8, 8), subtitle);
     rafters =
         Sections.titled(
             book.tab("Straight rafters", 34, 11, 12, 12, 11, 11, 12, 10, 11, 12), subtitle);

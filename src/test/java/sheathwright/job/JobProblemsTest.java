@@ -47,7 +47,7 @@ class JobProblemsTest {
         "planes|plane,eave_ft,|plane,eave,|planes.csv, line 1, column eave: this column is not known; the table has plane, eave_ft, slope_length_ft, left_lean_ft, right_lean_ft, corners_ft and note",
         "planes|,note|,colour|planes.csv, line 1, column colour: this column is not known; the table has plane, eave_ft, slope_length_ft, left_lean_ft, right_lean_ft, corners_ft and note",
         // unknown and doubled keys
-        "prices|nail,0.02,|nail,0.02,\\nglue,3,|prices.csv, line 4, column item: \"glue\" is not known; it must be one of sheet, nail, sheet_extras, sister_stick, sister_nail, shim",
+        "prices|nail,0.02,|nail,0.02,\\nglue,3,|prices.csv, line 4, column item: \"glue\" is not known; it must be one of sheet, nail, sheet_extras, sister_stick, sister_nail, shim, stick_2x4, stick_2x6, stick_2x8, stick_2x10, stick_2x12",
         "prices|nail,0.02,|nail,0.02,\\nnail,0.03,|prices.csv, line 4, column item: \"nail\" stands twice"
       })
   void job_saysInOneLineWhatIsWrong(String table, String text, String spoiled, String said) {

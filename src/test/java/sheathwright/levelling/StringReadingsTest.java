@@ -113,6 +113,27 @@ class StringReadingsTest {
     assertThat(judged(readings).suspects()).isEmpty();
   }
 
+  /**
+   * Five stations a rafter, three rafters deep in one place, as crews find them; all of it true.
+   */
+  @Test
+  void suspects_areNotDeepPlacesReadAtFewStations() {
+    double[] middles = {0, 0.125, 0.375, 0.75, 1.125, 0.875, 0.5, 0.25, 0};
+    double[] shape = {0, 0.8, 1, 0.65, 0};
+    List<StringReading> readings = new ArrayList<>();
+    for (int rafter = 0; rafter < middles.length; rafter++) {
+      for (int station = 0; station < shape.length; station++) {
+        readings.add(
+            StringReading.ofDrop(
+                "A-" + (rafter + 1),
+                Amounts.in(24 * rafter),
+                Amounts.in(36 * station),
+                Amounts.in(middles[rafter] * shape[station])));
+      }
+    }
+    assertThat(judged(readings).suspects()).isEmpty();
+  }
+
   @Test
   void suspects_areNotDipsOverAllRafters() {
     // Smooth across, however sharp along: a purlin that has dropped.
