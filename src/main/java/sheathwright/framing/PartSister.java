@@ -10,6 +10,7 @@ import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.YesNo;
+import sheathwright.framing.RepairDecision.Decision;
 
 /**
  * An old rafter with a sister, centered, that ends short of the supports.
@@ -41,7 +42,7 @@ public record PartSister(
     @Column("group_lb") Figure<Force> group,
     @Column(value = "group_nails", unit = "nail") Figure<Nails> groupNails,
     @Column("ok") Choice<YesNo> ok,
-    @Column("decision") Choice<SisterDecision> decision) {
+    @Column("decision") Choice<Decision> decision) {
 
   /** The old rafter alone, then what the sister makes of it, in order. */
   public List<Check> checks() {

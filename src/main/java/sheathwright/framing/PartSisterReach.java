@@ -5,6 +5,7 @@ import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.framing.RepairDecision.Decision;
 
 /**
  * How far a sister must reach.
@@ -18,4 +19,4 @@ public record PartSisterReach(
     @Column("alone_ratio") Check alone,
     @Column("reach_in") Figure<Length> reach,
     @Column("least_length_ft") Figure<Length> leastLength,
-    @Column("decision") Choice<SisterDecision> decision) {}
+    @Column("decision") Choice<Decision> decision) {}

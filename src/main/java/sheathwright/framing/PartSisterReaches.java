@@ -108,6 +108,6 @@ public final class PartSisterReaches {
         reckoned
             .minus(TWO.times(reach.minus(nailed)))
             .as("least_length_ft", Units.FOOT, PartSisterLengths.PRYING);
-    return new PartSisterReach(alone, reach, length, SisterDecision.where(alone.ok()));
+    return new PartSisterReach(alone, reach, length, RepairStops.byStrength(alone.ok()));
   }
 }

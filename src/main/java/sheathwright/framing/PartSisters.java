@@ -179,6 +179,6 @@ public final class PartSisters {
         force,
         nails,
         Condition.all(endCheck.ok(), along.ok(), bent.ok(), sags.ok()).as("ok"),
-        SisterDecision.where(alone.ok()));
+        RepairStops.byStrength(alone.ok()));
   }
 }

@@ -67,12 +67,14 @@ public final class RepairStops {
     return Figure.choose(seen.is(StopFinding.TRUSS), ONE, NONE).as("truss", Units.RATIO, RULE);
   }
 
+  /** The decision where nothing was said of what was seen: by the old rafter's strength alone. */
+  static Choice<Decision> byStrength(Condition strong) {
+    return Choice.choose(strong, Decision.WITHIN, Decision.STOP_ENGINEER).as("decision", RULE);
+  }
+
   /** The decision from what is known of the rafters' strength and a count of what was seen. */
   static RepairDecision decision(Condition strong, Figure<Ratio> stops, Figure<Ratio> trusses) {
-    var byStrength =
-        Choice.choose(strong, Decision.WITHIN, Decision.STOP_ENGINEER)
-            .as("decision_by_strength", RULE);
-    return decision(byStrength, strong, stops, trusses);
+    return decision(byStrength(strong).as("decision_by_strength"), strong, stops, trusses);
   }
 
   /** The decision where nobody knows what the rafters are. */

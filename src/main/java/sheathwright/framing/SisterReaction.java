@@ -8,6 +8,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Option;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.YesNo;
+import sheathwright.framing.RepairDecision.Decision;
 
 /**
  * What an old rafter and its sister bring to a support.
@@ -35,7 +36,7 @@ public record SisterReaction(
     @Column("sister_bearing_ratio") Check sisterBearing,
     @Column("carried_by") Choice<CarriedBy> carriedBy,
     @Column("ok") Choice<YesNo> ok,
-    @Column("decision") Choice<SisterDecision> decision) {
+    @Column("decision") Choice<Decision> decision) {
 
   /** Which pieces carry at a support. */
   public enum CarriedBy implements Option<CarriedBy> {

@@ -151,6 +151,6 @@ public final class SisterReactions {
         Choice.choose(bears, CarriedBy.RAFTER_AND_SISTER, CarriedBy.RAFTER_ALONE).as("carried_by"),
         Condition.all(rafterInShear.ok(), rafterOnSeat.ok(), sisterInShear.ok(), sisterOnSeat.ok())
             .as("ok"),
-        SisterDecision.where(Condition.all(aloneShear.ok(), aloneBearing.ok())));
+        RepairStops.byStrength(Condition.all(aloneShear.ok(), aloneBearing.ok())));
   }
 }

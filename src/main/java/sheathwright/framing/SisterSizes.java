@@ -10,6 +10,7 @@ import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Roll;
+import sheathwright.framing.RepairDecision.Decision;
 
 /**
  * Which full-length sisters do for a given rafter, span and load, and which is cheapest.
@@ -32,7 +33,7 @@ import sheathwright.figure.Roll;
  */
 public record SisterSizes(
     @Column("alone_ratio") Check alone,
-    @Column("decision") Choice<SisterDecision> decision,
+    @Column("decision") Choice<Decision> decision,
     @Column("cheapest") Choice<String> cheapest,
     @Column(value = "cheapest_usd", unit = "$/piece") Figure<Per<Money, Pieces>> price,
     @Column("ratio_2x4") Figure<Ratio> ratio2x4,
@@ -54,7 +55,7 @@ public record SisterSizes(
       List<SisterSize> sizes) {
     return new SisterSizes(
         alone,
-        SisterDecision.where(alone.ok()),
+        RepairStops.byStrength(alone.ok()),
         cheapest,
         price,
         sizes.get(0).ratio(),

@@ -9,6 +9,7 @@ import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Moment;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.YesNo;
+import sheathwright.framing.RepairDecision.Decision;
 
 /**
  * A sister over a break in a rafter.
@@ -34,4 +35,4 @@ public record SisterSplice(
     @Column("least_length_ft") Figure<Length> leastLength,
     @Column("sister_ratio") Check sister,
     @Column("ok") Choice<YesNo> ok,
-    @Column("decision") Choice<SisterDecision> decision) {}
+    @Column("decision") Choice<Decision> decision) {}

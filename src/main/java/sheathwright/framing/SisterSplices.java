@@ -15,6 +15,7 @@ import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Stress;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
+import sheathwright.framing.RepairDecision.Decision;
 import sheathwright.published.LumberSize;
 
 /** Sisters over a break, a cut or rot: the sister alone bridges it. */
@@ -143,7 +144,7 @@ public final class SisterSplices {
         TWO.times(half).as("least_length_ft", Units.FOOT, SPLICE),
         sister,
         sister.ok().as("ok"),
-        SisterDecision.ENGINEER_BEFORE_ANY_REPAIR.choice().as("decision"));
+        Decision.STOP_ENGINEER.choice().as("decision"));
   }
 
   /** Whole nails for a force. */

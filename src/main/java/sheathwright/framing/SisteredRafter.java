@@ -9,6 +9,7 @@ import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Moment;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.YesNo;
+import sheathwright.framing.RepairDecision.Decision;
 
 /**
  * An old rafter with a full-length sister.
@@ -34,7 +35,7 @@ public record SisteredRafter(
     @Column("sag_in") Figure<Length> sag,
     @Column("capacity_in_lb") Figure<Moment> capacity,
     @Column("ok") Choice<YesNo> ok,
-    @Column("decision") Choice<SisterDecision> decision) {
+    @Column("decision") Choice<Decision> decision) {
 
   /** The old rafter alone, then the pair, in order. */
   public List<Check> checks() {

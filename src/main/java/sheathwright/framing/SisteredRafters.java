@@ -167,6 +167,6 @@ public final class SisteredRafters {
         pair.sag,
         capacity,
         pair.ok.as("ok"),
-        SisterDecision.where(alone.ok()));
+        RepairStops.byStrength(alone.ok()));
   }
 }

@@ -9,6 +9,7 @@ import static sheathwright.figure.Amounts.psf;
 import static sheathwright.figure.Amounts.psi;
 
 import org.junit.jupiter.api.Test;
+import sheathwright.framing.RepairDecision.Decision;
 
 /** How far a sister must reach, against a walk along the rafter. */
 class PartSisterReachesTest {
@@ -38,7 +39,7 @@ class PartSisterReachesTest {
       assertThat(answer.reach().value()).isCloseTo(x, within(0.001));
       assertThat(answer.leastLength().in(answer.reach().unit()).value())
           .isCloseTo(156 - 2 * (x - 12), within(0.003));
-      assertThat(answer.decision().value()).isEqualTo(SisterDecision.ENGINEER_BEFORE_ANY_REPAIR);
+      assertThat(answer.decision().value()).isEqualTo(Decision.STOP_ENGINEER);
     }
   }
 
@@ -48,7 +49,7 @@ class PartSisterReachesTest {
     assertThat(reach(1544, 0.5).reach().refusal().orElseThrow().reason())
         .isEqualTo("the old rafter carries this load alone; for its strength it needs no sister");
     assertThat(reach(1543, 0.5).reach().refusal()).isEmpty();
-    assertThat(reach(1544, 0.5).decision().value()).isEqualTo(SisterDecision.SCREENING_ONLY);
+    assertThat(reach(1544, 0.5).decision().value()).isEqualTo(Decision.WITHIN);
   }
 
   @Test

@@ -11,6 +11,7 @@ import static sheathwright.figure.YesNo.YES;
 
 import org.junit.jupiter.api.Test;
 import sheathwright.figure.YesNo;
+import sheathwright.framing.RepairDecision.Decision;
 import sheathwright.framing.SisterReaction.CarriedBy;
 import sheathwright.published.LumberSize;
 
@@ -69,9 +70,8 @@ class SisterReactionsTest {
   @Test
   void decision_isTheEngineersWhereTheOldRafterAloneFailsAtItsSeat() {
     // 400 psi on 1-1/2 by 1-1/2 in is 900 lb
-    assertThat(reactions(YES, 0, 821).decision().value())
-        .isEqualTo(SisterDecision.ENGINEER_BEFORE_ANY_REPAIR);
-    assertThat(reactions(YES, 0, 719).decision().value()).isEqualTo(SisterDecision.SCREENING_ONLY);
+    assertThat(reactions(YES, 0, 821).decision().value()).isEqualTo(Decision.STOP_ENGINEER);
+    assertThat(reactions(YES, 0, 719).decision().value()).isEqualTo(Decision.WITHIN);
   }
 
   @Test

@@ -14,6 +14,7 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import sheathwright.figure.YesNo;
+import sheathwright.framing.RepairDecision.Decision;
 
 /** Sizes of sisters by price, against plain sorting and a hand calculation. */
 class SisterSizingTest {
@@ -118,9 +119,8 @@ class SisterSizingTest {
   @Test
   void decision_isTheEngineersWhereTheOldRafterAloneIsTooWeak() {
     double[] prices = {8, 11, 17.1, 24, 31};
-    assertThat(sizes(38.5, 10, prices).decision().value())
-        .isEqualTo(SisterDecision.ENGINEER_BEFORE_ANY_REPAIR);
-    assertThat(sizes(10, 6, prices).decision().value()).isEqualTo(SisterDecision.SCREENING_ONLY);
+    assertThat(sizes(38.5, 10, prices).decision().value()).isEqualTo(Decision.STOP_ENGINEER);
+    assertThat(sizes(10, 6, prices).decision().value()).isEqualTo(Decision.WITHIN);
   }
 
   @Test

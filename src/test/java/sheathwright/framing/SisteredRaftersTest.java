@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import sheathwright.figure.YesNo;
+import sheathwright.framing.RepairDecision.Decision;
 import sheathwright.published.LumberSize;
 
 /** Full-length sisters against hand arithmetic, brute force and the two-beam model. */
@@ -134,10 +135,10 @@ class SisteredRaftersTest {
   void decision_isTheEngineersWhereTheOldRafterAloneIsTooWeak() {
     SisteredRafter weak = pair(60, 12, 0, YES);
     assertThat(weak.alone().ok().holds()).isFalse();
-    assertThat(weak.decision().value()).isEqualTo(SisterDecision.ENGINEER_BEFORE_ANY_REPAIR);
+    assertThat(weak.decision().value()).isEqualTo(Decision.STOP_ENGINEER);
     SisteredRafter strong = pair(5, 5, 0, YES);
     assertThat(strong.alone().ok().holds()).isTrue();
-    assertThat(strong.decision().value()).isEqualTo(SisterDecision.SCREENING_ONLY);
+    assertThat(strong.decision().value()).isEqualTo(Decision.WITHIN);
     assertThat(weak.checks()).hasSize(4);
   }
 

@@ -24,6 +24,7 @@ final class NailSamples {
         0.192,4,1/2,0.42,0.55,80000
         0.1,3.2,0.1,0.36,0.5,250000
         """);
+    tables.put("toe_nail", "length_in,side_thickness_in\n2-1/2,\n3,3/4\n");
     tables.put(
         "nails_to_add",
         """
