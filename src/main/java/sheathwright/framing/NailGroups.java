@@ -26,7 +26,7 @@ final class NailGroups {
   private static final Figure<Ratio> FOUR =
       Figure.constant("half_span_squared_divisor", 4, Units.RATIO, GROUPS).symbol("4");
   private static final Figure<Ratio> TWENTY_FOUR =
-      Figure.constant("curve_divisor", 24, Units.RATIO, SpanLoad.STATICS).symbol("24");
+      Figure.constant("curve_divisor", 24, Units.RATIO, SimpleSpan.STATICS).symbol("24");
 
   private final SpanLoad load;
   private final Stiffnesses stiffnesses;
@@ -51,7 +51,7 @@ final class NailGroups {
         added
             .times(curve(near).minus(curve(far)))
             .dividedBy(TWENTY_FOUR.times(stiffnesses.rafter))
-            .as("slip_without_nails_in", Units.INCH, SpanLoad.STATICS)
+            .as("slip_without_nails_in", Units.INCH, SimpleSpan.STATICS)
             .symbol("u");
     var between =
         load.span

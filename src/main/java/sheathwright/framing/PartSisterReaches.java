@@ -94,7 +94,7 @@ public final class PartSisterReaches {
         reckoned
             .squared()
             .minus(
-                SpanLoad.EIGHT
+                SimpleSpan.EIGHT
                     .times(PartSisterLengths.PRYING_FACTOR)
                     .times(can)
                     .dividedBy(load.total));

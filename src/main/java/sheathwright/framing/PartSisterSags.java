@@ -17,7 +17,7 @@ public final class PartSisterSags {
 
   private static final Figure<Ratio> ONE = Figure.of(1, Units.RATIO);
   private static final Figure<Ratio> SIX =
-      Figure.constant("slope_divisor", 6, Units.RATIO, SpanLoad.STATICS).symbol("6");
+      Figure.constant("slope_divisor", 6, Units.RATIO, SimpleSpan.STATICS).symbol("6");
 
   private PartSisterSags() {}
 
@@ -83,12 +83,12 @@ public final class PartSisterSags {
         load.span
             .times(a.cubed())
             .dividedBy(SIX)
-            .minus(a.times(a.cubed()).dividedBy(SpanLoad.EIGHT));
+            .minus(a.times(a.cubed()).dividedBy(SimpleSpan.EIGHT));
     var stiff = load.sag(load.live, stiffnesses.both, "sag_full_length_in");
     var least =
         stiff
             .plus(softer.times(load.live).times(ends))
-            .as("least_sag_in", Units.INCH, SpanLoad.STATICS);
+            .as("least_sag_in", Units.INCH, SimpleSpan.STATICS);
     return new PartSisterSag(
         load.sag(load.live, stiffnesses.rafter, "most_sag_in"),
         least,

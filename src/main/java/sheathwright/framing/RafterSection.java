@@ -32,16 +32,32 @@ record RafterSection(
 
   /** The rectangle of this thickness and depth. */
   static RafterSection of(Figure<Length> thickness, Figure<Length> depth) {
-    var b = thickness.as("actual_thickness_in", Units.INCH).symbol("b");
-    var d = depth.as("actual_depth_in", Units.INCH).symbol("d");
+    return of(
+        "",
+        "",
+        thickness.as("actual_thickness_in", Units.INCH).symbol("b"),
+        depth.as("actual_depth_in", Units.INCH).symbol("d"));
+  }
+
+  /**
+   * The rectangle of one of several pieces, its names begun and its letters ended by whose it is.
+   */
+  static RafterSection of(String whose, Figure<Length> thickness, Figure<Length> depth) {
+    return of(whose + "_", "_" + whose, thickness, depth);
+  }
+
+  private static RafterSection of(String before, String after, Figure<Length> b, Figure<Length> d) {
     return new RafterSection(
         b,
         d,
-        b.times(d).as("section_sq_in", Units.SQUARE_INCH).symbol("A"),
-        b.times(d.squared()).dividedBy(SIX).as("section_modulus_in3", Units.CUBIC_INCH).symbol("S"),
+        b.times(d).as(before + "section_sq_in", Units.SQUARE_INCH).symbol("A" + after),
+        b.times(d.squared())
+            .dividedBy(SIX)
+            .as(before + "section_modulus_in3", Units.CUBIC_INCH)
+            .symbol("S" + after),
         b.times(d.cubed())
             .dividedBy(TWELVE)
-            .as("second_moment_in4", Units.INCH_TO_THE_FOURTH)
-            .symbol("I"));
+            .as(before + "second_moment_in4", Units.INCH_TO_THE_FOURTH)
+            .symbol("I" + after));
   }
 }

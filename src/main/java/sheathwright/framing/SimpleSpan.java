@@ -9,6 +9,7 @@ import sheathwright.figure.Quantity.Moment;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.SecondMoment;
 import sheathwright.figure.Quantity.SectionModulus;
+import sheathwright.figure.Quantity.Stiffness;
 import sheathwright.figure.Quantity.Stress;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
@@ -21,7 +22,7 @@ final class SimpleSpan {
 
   static final Source STATICS = Source.derived("simple span, uniform load");
 
-  private static final Figure<Ratio> EIGHT = constant("moment_divisor", 8);
+  static final Figure<Ratio> EIGHT = constant("moment_divisor", 8);
   private static final Figure<Ratio> FIVE = constant("deflection_multiplier", 5);
   private static final Figure<Ratio> DEFLECTION_384 = constant("deflection_divisor", 384);
   private static final Figure<Ratio> THREE = constant("shear_multiplier", 3);
@@ -51,6 +52,14 @@ final class SimpleSpan {
     return FIVE.times(w)
         .times(span.times(span.cubed()))
         .dividedBy(DEFLECTION_384.times(e).times(i))
+        .in(Units.INCH);
+  }
+
+  /** The same for pieces that share the load, by the sum of their E I. */
+  static Figure<Length> sag(Figure<LineForce> w, Figure<Length> span, Figure<Stiffness> stiffness) {
+    return FIVE.times(w)
+        .times(span.times(span.cubed()))
+        .dividedBy(DEFLECTION_384.times(stiffness))
         .in(Units.INCH);
   }
 

@@ -13,15 +13,7 @@ import sheathwright.published.LumberSize;
 /** New lumber off the yard, of one species and grade, adjusted for a rafter's place and load. */
 final class SisterLumber {
 
-  private static final Source REPETITIVE_RULE = Source.secondHand("NDS 2018, 4.3.9");
   private static final Choice<ValueSet> TODAY = ValueSet.NDS2018.choice().as("sister_value_set");
-  private static final Figure<Ratio> REPETITIVE =
-      Figure.constant("repetitive_sister_factor", 1.15, Units.RATIO, REPETITIVE_RULE)
-          .symbol("1.15");
-  private static final Figure<Length> REPETITIVE_SPACING =
-      Figure.constant("repetitive_sister_spacing_in", 24, Units.INCH, REPETITIVE_RULE)
-          .symbol("24 in");
-  private static final Figure<Ratio> ALONE = Figure.of(1, Units.RATIO);
 
   private final OneOf<Species> species;
   private final OneOf<Grade> grade;
@@ -36,10 +28,7 @@ final class SisterLumber {
         LumberValues.loadDuration(load.choice().argument("load"))
             .as("load_duration_factor", Units.RATIO)
             .symbol("C_D");
-    repetitive =
-        Figure.choose(spacing.isAtMost(REPETITIVE_SPACING), REPETITIVE, ALONE)
-            .as("repetitive_factor", Units.RATIO, REPETITIVE_RULE)
-            .symbol("C_r");
+    repetitive = Rafter.repetitive(spacing);
   }
 
   /** F_b' of a piece of this size. */

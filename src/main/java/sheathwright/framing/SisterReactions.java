@@ -108,14 +108,14 @@ public final class SisterReactions {
     Condition bears = sisterBears.choice().argument("sister_bears").is(YesNo.YES);
 
     var whole =
-        before.plus(after).as("whole_reaction_lb", Units.POUND, SpanLoad.STATICS).symbol("R");
+        before.plus(after).as("whole_reaction_lb", Units.POUND, SimpleSpan.STATICS).symbol("R");
     var sisterPart =
         Figure.choose(bears, ONE.minus(share), Figure.of(0, Units.RATIO))
             .as("sister_part", Units.RATIO, Stiffnesses.SAME_CURVE);
     var sisterReaction =
         sisterPart.times(after).as("sister_reaction_lb", Units.POUND, SisteredSpan.LOCKED);
     var rafterReaction =
-        whole.minus(sisterReaction).as("rafter_reaction_lb", Units.POUND, SpanLoad.STATICS);
+        whole.minus(sisterReaction).as("rafter_reaction_lb", Units.POUND, SimpleSpan.STATICS);
 
     var rafterEnd =
         new PlyEnd(

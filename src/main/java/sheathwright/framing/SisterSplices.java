@@ -122,7 +122,7 @@ public final class SisterSplices {
     var signed =
         load.total
             .times(load.span.dividedBy(TWO).minus(place))
-            .as("signed_shear_lb", Units.POUND, SpanLoad.STATICS);
+            .as("signed_shear_lb", Units.POUND, SimpleSpan.STATICS);
     var shear =
         signed.orIfMore(NO_FORCE.minus(signed)).as("shear_lb", Units.POUND, SPLICE).symbol("V_b");
 

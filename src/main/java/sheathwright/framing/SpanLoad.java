@@ -17,12 +17,7 @@ import sheathwright.figure.YesNo;
 /** A simple span and the even load on each inch of it, both on the horizontal projection. */
 final class SpanLoad {
 
-  static final Source STATICS = Source.derived("simple span, even load");
-
   private static final Figure<Ratio> TWO = Figure.of(2, Units.RATIO);
-  private static final Figure<Ratio> FIVE = constant("sag_multiplier", 5);
-  static final Figure<Ratio> EIGHT = constant("middle_moment_divisor", 8);
-  private static final Figure<Ratio> SAG_384 = constant("sag_divisor", 384);
   private static final Figure<LineForce> NOTHING = Figure.of(0, Units.POUND_PER_INCH);
 
   final Figure<Length> spacing;
@@ -60,13 +55,13 @@ final class SpanLoad {
     this.live =
         livePressure
             .times(this.spacing)
-            .as("live_load_lb_per_in", Units.POUND_PER_INCH, STATICS)
+            .as("live_load_lb_per_in", Units.POUND_PER_INCH, SimpleSpan.STATICS)
             .symbol("w_live");
     total =
         livePressure
             .plus(deadPressure)
             .times(this.spacing)
-            .as("total_load_lb_per_in", Units.POUND_PER_INCH, STATICS)
+            .as("total_load_lb_per_in", Units.POUND_PER_INCH, SimpleSpan.STATICS)
             .symbol("w");
   }
 
@@ -87,7 +82,7 @@ final class SpanLoad {
                 "the load that lies on the rafter while the sister is nailed, existing_psf, is more than"
                     + " the whole dead load, dead_psf; give the part of it that is still there")
             .times(spacing)
-            .as("existing_load_lb_per_in", Units.POUND_PER_INCH, STATICS);
+            .as("existing_load_lb_per_in", Units.POUND_PER_INCH, SimpleSpan.STATICS);
     return Figure.choose(isJacked, NOTHING, existingLoad)
         .as(
             "locked_load_lb_per_in",
@@ -99,15 +94,14 @@ final class SpanLoad {
   Figure<LineForce> addedTo(Figure<LineForce> locked) {
     return total
         .minus(locked)
-        .as("added_load_lb_per_in", Units.POUND_PER_INCH, STATICS)
+        .as("added_load_lb_per_in", Units.POUND_PER_INCH, SimpleSpan.STATICS)
         .symbol("w_added");
   }
 
   /** The bending moment at mid-span under one of the loads. */
   Figure<Moment> middleMoment(Figure<LineForce> load, String name) {
-    return load.times(span.squared())
-        .dividedBy(EIGHT)
-        .as(name + "_moment_in_lb", Units.INCH_POUND, STATICS)
+    return SimpleSpan.moment(load, span)
+        .as(name + "_moment_in_lb", Units.INCH_POUND, SimpleSpan.STATICS)
         .symbol("M_" + name);
   }
 
@@ -117,15 +111,12 @@ final class SpanLoad {
         .times(distance)
         .times(span.minus(distance))
         .dividedBy(TWO)
-        .as(name + "_moment_in_lb", Units.INCH_POUND, STATICS);
+        .as(name + "_moment_in_lb", Units.INCH_POUND, SimpleSpan.STATICS);
   }
 
   /** How far one stiffness sags at mid-span under one of the loads. */
   Figure<Length> sag(Figure<LineForce> load, Figure<Stiffness> stiffness, String name) {
-    return FIVE.times(load)
-        .times(span.times(span.cubed()))
-        .dividedBy(SAG_384.times(stiffness))
-        .as(name, Units.INCH, STATICS);
+    return SimpleSpan.sag(load, span, stiffness).as(name, Units.INCH, SimpleSpan.STATICS);
   }
 
   /** The sag that a limit allows. */
@@ -138,9 +129,5 @@ final class SpanLoad {
                     Limits.between(120, 480, "180 without, 240 with a ceiling below"))
                 .symbol("n"))
         .as("sag_allowed_in", Units.INCH, Source.secondHand("IRC Table R301.7"));
-  }
-
-  private static Figure<Ratio> constant(String name, double number) {
-    return Figure.constant(name, number, Units.RATIO, STATICS).symbol(String.valueOf((int) number));
   }
 }

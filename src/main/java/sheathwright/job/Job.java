@@ -53,7 +53,8 @@ public final class Job {
                 new Group(FramingTables.oldRafters(tables.has("layers")), false),
                 new Group(FramingTables.SISTER_CHOICE, false),
                 new Group(JobTables.sisters(surveys), levels),
-                new Group(SurveyTables.FACTS, surveys)));
+                new Group(SurveyTables.FACTS, surveys),
+                new Group(SurveyTables.STRING, false)));
     planes = reader.rows(tables.file("planes"), "planes", JobTables.PLANES);
     onPlanes(reader, tables, "openings", JobTables.OPENINGS);
     onPlanes(reader, tables, "rafters", JobTables.SUPPORTS);
@@ -92,7 +93,9 @@ public final class Job {
     once(reader, tables.file("marks"), marks(), "mark");
     once(reader, tables.file("reports"), reports, "report");
     if (levels) {
-      if (!surveys) {
+      if (surveys) {
+        dropsOrReadings(reader, tables.file("readings"));
+      } else {
         once(reader, tables.file("readings"), readings(), "rafter");
       }
       shimsBelowSisters(reader, tables.file("job"));
@@ -155,6 +158,18 @@ public final class Job {
             file.lines().get(i),
             row.containsKey("eave_ft") ? "slope_length_ft" : "eave_ft",
             "it is empty; a plane takes eave_ft and slope_length_ft, or corners_ft such as 0 0, 40 0, 28 12, 12 12");
+      }
+    }
+  }
+
+  /** A station has its drop, or what was read under the string. */
+  private void dropsOrReadings(TableReader reader, CsvFile file) {
+    for (int i = 0; i < readings().size(); i++) {
+      Map<String, Traced> row = readings().get(i);
+      if (row.containsKey("drop_in") == row.containsKey("reading_in")) {
+        String message =
+            "give the drop_in below the string or the reading_in under it, one of the two";
+        reader.problem(file, file.lines().get(i), "drop_in", message);
       }
     }
   }

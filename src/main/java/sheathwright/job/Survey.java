@@ -23,6 +23,7 @@ import sheathwright.levelling.LevelPrices;
 import sheathwright.levelling.LevelRules;
 import sheathwright.levelling.ShimRules;
 import sheathwright.levelling.SisterRules;
+import sheathwright.levelling.StringLine;
 import sheathwright.levelling.StringReading;
 import sheathwright.levelling.SuspicionRules;
 import sheathwright.published.LumberSize;
@@ -66,18 +67,34 @@ public final class Survey {
   }
 
   private static Map<String, List<StringReading>> readings(Job job) {
+    StringLine string = string(job);
     Map<String, List<StringReading>> byPlane = new LinkedHashMap<>();
     for (Map<String, Traced> row : job.readings()) {
       byPlane
           .computeIfAbsent(row.get("plane").plain(), plane -> new ArrayList<>())
-          .add(
-              StringReading.ofDrop(
-                  row.get("rafter").plain(),
-                  Job.figure(row, "along_in", Units.INCH),
-                  Job.figure(row, SurveyTables.STATION, Units.INCH),
-                  Job.figure(row, "drop_in", Units.INCH)));
+          .add(reading(row, string));
     }
     return byPlane;
+  }
+
+  /** From bearing to bearing, on blocks. */
+  private static StringLine string(Job job) {
+    Figure<Length> lower = job.fact("lower_bearing_in", Units.INCH);
+    return new StringLine(
+        lower,
+        job.fact("upper_bearing_in", Units.INCH).minus(lower).as("string_in", Units.INCH),
+        job.factOr("block_in", 0.75, Units.INCH),
+        job.factOr("string_lb_per_ft", 0.0015, Units.POUND_PER_FOOT),
+        job.factOr("string_tension_lb", 20, Units.POUND));
+  }
+
+  private static StringReading reading(Map<String, Traced> row, StringLine string) {
+    String rafter = row.get("rafter").plain();
+    Figure<Length> along = Job.figure(row, "along_in", Units.INCH);
+    Figure<Length> up = Job.figure(row, SurveyTables.STATION, Units.INCH);
+    return row.containsKey("drop_in")
+        ? StringReading.ofDrop(rafter, along, up, Job.figure(row, "drop_in", Units.INCH))
+        : string.read(rafter, along, up, Job.figure(row, "reading_in", Units.INCH));
   }
 
   private static LevelRules rules(Job job) {

@@ -1,7 +1,9 @@
 package sheathwright.job;
 
 import java.util.List;
+import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.levelling.Straightened;
 import sheathwright.levelling.TargetObjective;
 
 /** What a job's tables say where every rafter was read at several stations. */
@@ -16,11 +18,20 @@ final class SurveyTables {
           Field.text("rafter", "Rafter"),
           Field.number("along_in", "From the left", -2_400, 6_000),
           Field.number(STATION, "From the eave", 0, 2_400),
-          Field.number("drop_in", "Drop below the string", -6, 6));
+          Field.number("drop_in", "Drop below the string", -6, 6).ifKnown(),
+          Field.number("reading_in", "String to wood, blocks under its ends", 0, 12).ifKnown());
+
+  /** The string under which the wood was read, where the table does not say the drop itself. */
+  static final List<Field> STRING =
+      List.of(
+          Field.number("block_in", "Blocks under the string's ends", 0, 6).ifKnown(),
+          Field.number("string_lb_per_ft", "Weight of the string", Units.POUND_PER_FOOT, 0, 1)
+              .ifKnown(),
+          Field.number("string_tension_lb", "Pull on the string", 1, 500).ifKnown());
 
   static final List<Field> FACTS =
       List.of(
-          Field.word("target", "Rafters are brought to", Target.class),
+          Field.word("target", "Rafters are brought to", Straightened.Target.class),
           Field.word("objective", "Least build-up", TargetObjective.class),
           Field.number("cap_in", "Build-up at most", 0, 12).ifKnown(),
           Field.number("lower_bearing_in", "Lower bearing, from the eave", 0, 2_400),
@@ -29,14 +40,6 @@ final class SurveyTables {
           Field.number("least_lap_in", "Sister lies against the rafter by", 1, 12),
           Field.word("flatness", "Flatness asked for", Flatness.class),
           Field.word("truss", "They are trusses", YesNo.class));
-
-  /** What rafters are brought to. */
-  enum Target implements sheathwright.figure.Option<Target> {
-    /** One flat plane. */
-    PLANE,
-    /** A straight line over each rafter. */
-    LINES
-  }
 
   /** How flat the user wants the wood. */
   enum Flatness implements sheathwright.figure.Option<Flatness> {

@@ -154,4 +154,15 @@ public final class StringReadings {
   public Roll roll() {
     return roll;
   }
+
+  /** How many, and which are to be read again. */
+  @Override
+  public String toString() {
+    StringBuilder text =
+        new StringBuilder(
+            "%d readings on %d rafters of plane %s, %d to read again"
+                .formatted(readings.size(), profiles.size(), plane, suspects().size()));
+    suspects().forEach(suspect -> text.append("\n").append(suspect));
+    return text.toString();
+  }
 }

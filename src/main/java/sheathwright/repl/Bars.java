@@ -10,6 +10,7 @@ import sheathwright.fastening.ZoneMap;
 import sheathwright.figure.Check;
 import sheathwright.figure.Figure;
 import sheathwright.figure.RefusedException;
+import sheathwright.levelling.Straightened;
 import sheathwright.sheathing.CourseLayout;
 import sheathwright.sheathing.DeckLayout;
 import sheathwright.sheathing.PatchPlan;
@@ -39,6 +40,9 @@ final class Bars {
     if (result instanceof PatchPlan patches) {
       return DeckChart.of(patches);
     }
+    if (result instanceof Straightened rafters) {
+      return LevelChart.of(rafters);
+    }
     List<Check> checks = checks(result);
     if (!checks.isEmpty()) {
       return ofChecks(checks);
@@ -47,7 +51,7 @@ final class Bars {
       return ofFigures(many);
     }
     throw new RefusedException(
-        "there is no picture of this yet; show draws a check, a function's checks, a list of figures, a layout, patches or wind zones");
+        "there is no picture of this yet; show draws a check, a function's checks, a list of figures, a layout, patches, straightened rafters or wind zones");
   }
 
   private static List<Check> checks(Object result) {

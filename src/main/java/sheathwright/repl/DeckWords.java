@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** What can be typed to lay sheets and cut patches, beside the library functions. */
+/** What can be typed to lay sheets, cut patches and straighten rafters, beside the functions. */
 final class DeckWords {
 
   /** One thing that can be typed, and what comes of it. */
@@ -44,6 +44,14 @@ final class DeckWords {
           new Entry(
               "ZoneMap.of(south, pitch(6), GABLE, ASCE7_16, zoneWidth(ft(30), ft(18)))",
               "the wind zones of a plane"),
+          new Entry(
+              "string = stringReadings(\"demo-data/tallow-end/readings.csv\", \"S\")",
+              "drops below a string, from a file: rafter, along_in, up_in, drop_in"),
+          new Entry(
+              "straight = straighten(string, SIZE_2X6, SIZE_2X6, number(0.86))",
+              "a straight line over each rafter: size of sisters, of rafters, part of their strength used up"),
+          new Entry("repairList(straight)", "what the crew does; who decides stands first"),
+          new Entry("show(straight)", "the worst rafter, and build-up over the plane"),
           new Entry("show(deck)", "a map of a layout, of patches or of wind zones"));
 
   private DeckWords() {}

@@ -5,7 +5,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.function.Function;
+import sheathwright.figure.Figure;
 import sheathwright.figure.Lengths;
+import sheathwright.figure.Units;
+import sheathwright.levelling.Straightened;
 import sheathwright.levelling.Surface;
 import sheathwright.roof.Spot;
 
@@ -20,8 +24,40 @@ final class LevelChart {
 
   private LevelChart() {}
 
+  /** The rafter that needs most, and build-up over the whole plane. */
+  static String of(Straightened rafters) {
+    String worst = rafters.worst().rafter();
+    List<Straightened.Standing> stations =
+        rafters.standings().stream()
+            .filter(station -> station.rafter().plain().equals(worst))
+            .toList();
+    List<String> pictures = new ArrayList<>();
+    pictures.add(rafters.plan().decision().toString());
+    if (stations.size() > 1) {
+      pictures.add(
+          "rafter "
+              + worst
+              + "\n"
+              + along(
+                  inches(stations, Straightened.Standing::up),
+                  inches(stations, Straightened.Standing::before),
+                  inches(stations, Straightened.Standing::after)));
+    }
+    if (!Surface.through(rafters.buildUps()).isEmpty()) {
+      pictures.add("plane " + rafters.readings().plane() + "\n" + over(rafters.buildUps()));
+    }
+    return String.join("\n\n", pictures);
+  }
+
+  private static double[] inches(
+      List<Straightened.Standing> stations, Function<Straightened.Standing, Figure<?>> of) {
+    return stations.stream()
+        .mapToDouble(station -> of.apply(station).in(Units.INCH).value())
+        .toArray();
+  }
+
   /** Build-up over a plane: each digit so many steps, a full stop less than one. */
-  static String over(List<List<Surface.Height>> rafters) {
+  private static String over(List<List<Surface.Height>> rafters) {
     List<Surface.Height> all = rafters.stream().flatMap(List::stream).toList();
     double left = all.stream().mapToDouble(each -> each.at().x()).min().orElse(0);
     double right = all.stream().mapToDouble(each -> each.at().x()).max().orElse(0);
@@ -74,7 +110,7 @@ final class LevelChart {
    * @param before heights above the string as found, low negative
    * @param after heights above the string when the work is done
    */
-  static String along(double[] along, double[] before, double[] after) {
+  private static String along(double[] along, double[] before, double[] after) {
     double low = Math.min(0, Math.min(least(before), least(after)));
     double high = Math.max(0, Math.max(most(before), most(after)));
     double step = Math.max((high - low) / (PROFILE_ROWS - 1), 1.0 / 16);

@@ -16,6 +16,7 @@ import sheathwright.catalog.Catalog;
 import sheathwright.catalog.Parameter;
 import sheathwright.figure.Amounts;
 import sheathwright.figure.Units;
+import sheathwright.levelling.Straightening;
 import sheathwright.sheathing.Finding;
 import sheathwright.sheathing.Layouts;
 
@@ -41,12 +42,14 @@ final class Vocabulary {
           "sheathwright.figure.*",
           "sheathwright.roof.*",
           "sheathwright.sheathing.*",
+          "sheathwright.levelling.*",
           "sheathwright.fastening.*");
 
   Vocabulary() {
     taken.add(AMOUNTS);
     add(Words.class);
     add(Layouts.class);
+    add(Straightening.class);
     add(Finding.class);
     add(Units.class);
     add(Amounts.class);

@@ -12,6 +12,8 @@ import sheathwright.figure.RefusedException;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Working;
 import sheathwright.job.NewFile;
+import sheathwright.job.StringTable;
+import sheathwright.levelling.StringReadings;
 import sheathwright.workbook.SessionBook;
 
 /** What can be asked of a session at its own prompt. Meant to be imported statically. */
@@ -45,6 +47,7 @@ public final class Words {
         explain(order)       the working, step by step, with sources
         show(check)          a picture, where one can be drawn
         help("layout")       roof planes, sheets laid on them, patches
+        help("string")       string-line readings, rafters made straight
         save("roof.xlsx")    the session as a live workbook
         Tab completes and tells the parameters; exit leaves.
 
@@ -73,6 +76,11 @@ public final class Words {
       }
       return new Page(page.toString().stripTrailing());
     }
+  }
+
+  /** The string-line readings of a plane, from a file: rafter, along_in, up_in, drop_in. */
+  public static StringReadings stringReadings(String file, String plane) {
+    return StringTable.read(Path.of(file), plane);
   }
 
   /** The working of a figure, choice or check, or of everything that a function answered. */

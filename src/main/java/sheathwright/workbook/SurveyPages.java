@@ -95,7 +95,7 @@ final class SurveyPages {
     rafters.heading(name + ", what a straightedge shows on the old wood");
     flatness(plane.flatness());
     profile(plane);
-    LevelMap.draw(rafters, name + ", build-up in inches", plane.buildUps());
+    LevelMap.draw(rafters, name + ", build-up in inches", plane.straightened().buildUps());
     list(name + ", the crew's marks: old top below the sister's top", plane.plan().marksRoll());
     list(name + ", strips", plane.plan().stripsRoll());
     list(name + ", how thick the strips are", plane.plan().thicknessesRoll());
@@ -133,7 +133,7 @@ final class SurveyPages {
   /** The rafter that needs the most, drawn from the stations' own cells. */
   private void profile(SurveyedPlane plane) {
     List<Traced> names = plane.stations().cellsOf("rafter");
-    String worst = plane.worst().rafter();
+    String worst = plane.straightened().worst().rafter();
     int first = 0;
     while (!names.get(first).plain().equals(worst)) {
       first++;

@@ -4,13 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.api.Test;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Traced;
@@ -29,35 +30,41 @@ class DropDownsTest {
   static final Path WALKED = Path.of("target", "walked");
   static final Path REFUSED = WALKED.resolve("refused");
 
-  static List<String> jobs() {
-    return Samples.JOBS;
-  }
+  /**
+   * The job with the most to say of its rafters first: each drop-down is walked where it is met.
+   */
+  private static final List<String> JOBS =
+      List.of("mistwater-cottage", "tallow-end", "cinder-brook", "quince-hollow");
 
-  @ParameterizedTest
-  @MethodSource("jobs")
-  void anEstimate_followsEveryValueOfEveryDropDown(String job) {
-    JobTables tables = Samples.tables(job);
-    Following.Made old = Following.made(EstimateBook::book, new Estimate(Job.of(tables)));
+  @Test
+  void anEstimate_followsEveryValueOfEveryDropDown() {
+    assertThat(JOBS).containsExactlyInAnyOrderElementsOf(Samples.JOBS);
+    Set<String> met = new HashSet<>();
     int walked = 0;
-    for (Map.Entry<Traced, Place> input : old.book().inputs().entrySet()) {
-      for (String option : otherOptions(job, input.getKey())) {
-        walk(job, tables, old, input, option);
-        walked++;
+    for (String job : JOBS) {
+      JobTables tables = Samples.tables(job);
+      Following.Made old = Following.made(EstimateBook::book, new Estimate(Job.of(tables)));
+      Set<String> here = new HashSet<>();
+      for (Map.Entry<Traced, Place> input : old.book().inputs().entrySet()) {
+        List<String> options = otherOptions(input.getKey());
+        if (!met.contains(input.getKey().name())) {
+          options.forEach(option -> walk(job, tables, old, input, option));
+          walked += options.size();
+          here.add(input.getKey().name());
+        }
       }
+      met.addAll(here);
     }
-    assertThat(walked).isGreaterThan(10);
+    assertThat(walked).isGreaterThan(100);
   }
 
-  private static List<String> otherOptions(String job, Traced input) {
+  private static List<String> otherOptions(Traced input) {
     Matcher place = Following.PLACE.matcher(input.source().text());
     boolean isLikeTheFirst =
         place.matches()
-            && List.of("marks", "reports", "maker").contains(place.group(1))
+            && List.of("marks", "reports", "maker", "layers").contains(place.group(1))
             && Long.parseLong(place.group(2)) > 2;
-    if (!(input instanceof Choice<?> choice)
-        || !place.matches()
-        || isLikeTheFirst
-        || PerturbationTest.isFollowedElsewhere(job, input)) {
+    if (!(input instanceof Choice<?> choice) || !place.matches() || isLikeTheFirst) {
       return List.of();
     }
     List<String> others = new ArrayList<>(choice.options());
