@@ -33,9 +33,9 @@ public final class RepairStops {
    * Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
-   * framingStop(number(0.86), StopFinding.NOTHING).decision() // within the screening limits
-   * framingStop(number(0.86), StopFinding.TRUSS).decision() // STOP: the truss designer or a licensed engineer decides before any repair
-   * framingStop(number(2.783), StopFinding.NOTHING).mayRepair() // no
+   * framingStop(number(0.86), NOTHING).decision() // within the screening limits
+   * framingStop(number(0.86), TRUSS).decision() // STOP: the truss designer or a licensed engineer decides before any repair
+   * framingStop(number(2.783), NOTHING).mayRepair() // no
    * }</pre>
    *
    * @param worstRatio the greatest part used up of what the existing rafter may give, 0 to 1000

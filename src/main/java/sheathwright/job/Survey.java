@@ -34,6 +34,9 @@ public final class Survey {
   private static final int SHORTEST_STICK = 8;
   private static final int LONGEST_STICK = 20;
 
+  private static final Figure<Length> NO_LEAST = Figure.of(0, Units.INCH);
+  private static final Figure<Length> NO_MOST = Figure.of(120, Units.INCH);
+
   private final List<SurveyedPlane> planes = new ArrayList<>();
   private final List<LevelCost> costs = new ArrayList<>();
   private final Solution choices;
@@ -66,15 +69,25 @@ public final class Survey {
     sticks = added(costs.stream().map(LevelCost::sisters).toList(), "sister_sticks_usd", Units.USD);
   }
 
-  private static Map<String, List<StringReading>> readings(Job job) {
+  private static Map<String, Map<StringReading, List<Figure<Length>>>> readings(Job job) {
     StringLine string = string(job);
-    Map<String, List<StringReading>> byPlane = new LinkedHashMap<>();
+    Map<String, Map<StringReading, List<Figure<Length>>>> byPlane = new LinkedHashMap<>();
     for (Map<String, Traced> row : job.readings()) {
       byPlane
-          .computeIfAbsent(row.get("plane").plain(), plane -> new ArrayList<>())
-          .add(reading(row, string));
+          .computeIfAbsent(row.get("plane").plain(), plane -> new LinkedHashMap<>())
+          .put(reading(row, string), bounds(row));
     }
     return byPlane;
+  }
+
+  /** Least and most build-up at a reading; empty where any will do. */
+  private static List<Figure<Length>> bounds(Map<String, Traced> row) {
+    if (!row.containsKey("least_in") && !row.containsKey("most_in")) {
+      return List.of();
+    }
+    return List.of(
+        row.containsKey("least_in") ? Job.figure(row, "least_in", Units.INCH) : NO_LEAST,
+        row.containsKey("most_in") ? Job.figure(row, "most_in", Units.INCH) : NO_MOST);
   }
 
   /** From bearing to bearing, on blocks. */

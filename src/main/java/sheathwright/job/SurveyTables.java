@@ -3,8 +3,8 @@ package sheathwright.job;
 import java.util.List;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
-import sheathwright.levelling.Straightened;
 import sheathwright.levelling.TargetObjective;
+import sheathwright.levelling.TargetRules;
 
 /** What a job's tables say where every rafter was read at several stations. */
 final class SurveyTables {
@@ -19,7 +19,9 @@ final class SurveyTables {
           Field.number("along_in", "From the left", -2_400, 6_000),
           Field.number(STATION, "From the eave", 0, 2_400),
           Field.number("drop_in", "Drop below the string", -6, 6).ifKnown(),
-          Field.number("reading_in", "String to wood, blocks under its ends", 0, 12).ifKnown());
+          Field.number("reading_in", "String to wood, blocks under its ends", 0, 12).ifKnown(),
+          Field.number("least_in", "Build-up at least", 0, 12).ifKnown(),
+          Field.number("most_in", "Build-up at most", 0, 12).ifKnown());
 
   /** The string under which the wood was read, where the table does not say the drop itself. */
   static final List<Field> STRING =
@@ -31,7 +33,7 @@ final class SurveyTables {
 
   static final List<Field> FACTS =
       List.of(
-          Field.word("target", "Rafters are brought to", Straightened.Target.class),
+          Field.word("target", "Rafters are brought to", TargetRules.Shape.class),
           Field.word("objective", "Least build-up", TargetObjective.class),
           Field.number("cap_in", "Build-up at most", 0, 12).ifKnown(),
           Field.number("lower_bearing_in", "Lower bearing, from the eave", 0, 2_400),
@@ -39,6 +41,8 @@ final class SurveyTables {
           Field.word("full_bearing", "Sisters run from bearing to bearing", YesNo.class),
           Field.number("least_lap_in", "Sister lies against the rafter by", 1, 12),
           Field.word("flatness", "Flatness asked for", Flatness.class),
+          Field.number("sag_fraction", "Sag may be the span divided by", Units.RATIO, 60, 1_000)
+              .ifKnown(),
           Field.word("truss", "They are trusses", YesNo.class));
 
   /** How flat the user wants the wood. */

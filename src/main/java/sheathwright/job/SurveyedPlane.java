@@ -1,9 +1,14 @@
 package sheathwright.job;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Units;
@@ -12,20 +17,27 @@ import sheathwright.levelling.FlatnessLimit;
 import sheathwright.levelling.FlatnessSurvey;
 import sheathwright.levelling.FramingAnswer;
 import sheathwright.levelling.LevelPlan;
+import sheathwright.levelling.LevelRafter;
 import sheathwright.levelling.LevelRules;
 import sheathwright.levelling.LevelTarget;
+import sheathwright.levelling.NoTargetException;
 import sheathwright.levelling.PlannedRafter;
+import sheathwright.levelling.SagSurvey;
 import sheathwright.levelling.Straightened;
 import sheathwright.levelling.StringReading;
 import sheathwright.levelling.StringReadings;
 import sheathwright.levelling.SuspicionRules;
 import sheathwright.levelling.TargetObjective;
+import sheathwright.levelling.TargetRules;
 
 /** One plane whose rafters were read at several stations, from the readings to the plan. */
 public final class SurveyedPlane {
 
+  private static final double USUAL_FRACTION = 240;
+
   private final String name;
   private final FlatnessSurvey flatness;
+  private final SagSurvey sags;
   private final Straightened straightened;
   private final Roll stations;
   private final Roll work;
@@ -33,26 +45,40 @@ public final class SurveyedPlane {
   SurveyedPlane(
       Job job,
       String name,
-      List<StringReading> given,
+      Map<StringReading, List<Figure<Length>>> given,
       SuspicionRules suspicion,
       LevelRules rules,
       FramingAnswer framing) {
     this.name = name;
-    StringReadings readings = StringReadings.of(name, given, suspicion);
+    StringReadings readings = StringReadings.of(name, List.copyOf(given.keySet()), suspicion);
+    Figure<Length> lower = job.fact("lower_bearing_in", Units.INCH);
+    Figure<Length> upper = job.fact("upper_bearing_in", Units.INCH);
     flatness = FlatnessSurvey.of(name, readings.profiles(), limits(job));
-    Choice<TargetObjective> objective = job.word("objective");
-    straightened =
-        Straightened.of(
-            readings,
-            job.<Straightened.Target>word("target").value(),
-            objective,
-            job.knows("cap_in") ? Optional.of(job.fact("cap_in", Units.INCH)) : Optional.empty(),
-            job.fact("lower_bearing_in", Units.INCH),
-            job.fact("upper_bearing_in", Units.INCH),
-            rules,
-            framing);
+    sags =
+        SagSurvey.of(
+            name,
+            readings.profiles().stream()
+                .map(profile -> new LevelRafter(profile, lower, upper))
+                .toList(),
+            job.factOr("sag_fraction", USUAL_FRACTION, Units.RATIO));
+    try {
+      straightened = Straightened.of(readings, target(job, given), lower, upper, rules, framing);
+    } catch (NoTargetException none) {
+      throw new RefusedException("plane " + name + ": " + none.getMessage());
+    }
     stations = stations(straightened.standings());
     work = work(straightened.plan().rafters());
+  }
+
+  private static TargetRules target(Job job, Map<StringReading, List<Figure<Length>>> given) {
+    Map<StringReading, List<Figure<Length>>> bounds = new LinkedHashMap<>(given);
+    bounds.values().removeIf(List::isEmpty);
+    Choice<TargetObjective> objective = job.word("objective");
+    return new TargetRules(
+        job.<TargetRules.Shape>word("target").value(),
+        objective,
+        job.knows("cap_in") ? Optional.of(job.fact("cap_in", Units.INCH)) : Optional.empty(),
+        bounds);
   }
 
   private static List<FlatnessLimit> limits(Job job) {
@@ -116,6 +142,11 @@ public final class SurveyedPlane {
     return flatness;
   }
 
+  /** How far each rafter sags, and the worst against its span. */
+  public SagSurvey sags() {
+    return sags;
+  }
+
   /** The surface that the rafters are brought to. */
   public LevelTarget target() {
     return straightened.target();
@@ -131,6 +162,7 @@ public final class SurveyedPlane {
     return Stream.of(
             readings().readings().get(0).expected(),
             flatness.findings().get(0).deviation(),
+            sags.worst().sag().demand(),
             target().total(),
             straightened.worst().greatest())
         .flatMap(found -> Solution.behind(found).stream())

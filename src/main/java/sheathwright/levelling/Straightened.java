@@ -5,10 +5,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
-import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Units;
 import sheathwright.roof.Spot;
@@ -24,14 +22,6 @@ public record Straightened(StringReadings readings, LevelTarget target, LevelPla
 
   private static final Figure<Length> STRING = Figure.of(0, Units.INCH);
 
-  /** What rafters are brought to. */
-  public enum Target implements sheathwright.figure.Option<Target> {
-    /** One flat plane over all of them. */
-    PLANE,
-    /** A straight line over each. */
-    LINES
-  }
-
   /** One station as it stands to the string, low negative. */
   public record Standing(
       Choice<String> rafter, Figure<Length> up, Figure<Length> before, Figure<Length> after) {}
@@ -39,27 +29,24 @@ public record Straightened(StringReadings readings, LevelTarget target, LevelPla
   /**
    * What it takes to bring the rafters of a plane to a target.
    *
-   * @param cap no build-up is to be more, if there is such a limit
    * @param lower lower bearing of the rafters, from the eave up the slope
    * @param upper their upper bearing
    * @throws NoTargetException if no such target meets every bound
    */
   public static Straightened of(
       StringReadings readings,
-      Target target,
-      OneOf<TargetObjective> objective,
-      Optional<Figure<Length>> cap,
+      TargetRules target,
       Figure<Length> lower,
       Figure<Length> upper,
       LevelRules rules,
       FramingAnswer framing) {
     String plane = readings.plane();
-    List<TargetPoint> points = readings.readings().stream().map(Straightened::point).toList();
+    List<TargetPoint> points =
+        readings.readings().stream()
+            .map(judged -> target.bound(judged.reading(), point(judged.reading())))
+            .toList();
     String word = plane.toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]+", "_");
-    LevelTarget solved =
-        target == Target.PLANE
-            ? Targets.plane(word, points, objective, cap)
-            : Targets.lines(word, points, objective, cap);
+    LevelTarget solved = target.solved(word, points);
     Map<String, List<RafterStation>> buildUps = new LinkedHashMap<>();
     for (int i = 0; i < points.size(); i++) {
       StringReading reading = readings.readings().get(i).reading();
@@ -76,8 +63,7 @@ public record Straightened(StringReadings readings, LevelTarget target, LevelPla
     return new Straightened(readings, solved, LevelPlan.of(plane, rafters, rules, framing));
   }
 
-  private static TargetPoint point(JudgedReading judged) {
-    StringReading reading = judged.reading();
+  private static TargetPoint point(StringReading reading) {
     return TargetPoint.of(
         "rafter %s at %s".formatted(reading.rafter(), reading.up()),
         reading.center(),

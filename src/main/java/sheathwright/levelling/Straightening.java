@@ -2,7 +2,6 @@ package sheathwright.levelling;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
@@ -38,9 +37,7 @@ public final class Straightening {
             .toList();
     return Straightened.of(
         readings,
-        Straightened.Target.LINES,
-        TargetObjective.TOTAL,
-        Optional.empty(),
+        TargetRules.usual(),
         places.get(0),
         places.get(places.size() - 1),
         LevelRules.usual(sisterSize, rafterSize),

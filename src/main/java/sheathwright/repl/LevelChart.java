@@ -19,7 +19,7 @@ import sheathwright.roof.Spot;
  */
 final class LevelChart {
 
-  private static final int WIDEST = 96;
+  private static final int WIDEST = 64;
   private static final int PROFILE_ROWS = 9;
 
   private LevelChart() {}

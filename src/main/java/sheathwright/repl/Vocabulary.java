@@ -42,6 +42,7 @@ final class Vocabulary {
           "sheathwright.figure.*",
           "sheathwright.roof.*",
           "sheathwright.sheathing.*",
+          "sheathwright.framing.*",
           "sheathwright.levelling.*",
           "sheathwright.fastening.*");
 

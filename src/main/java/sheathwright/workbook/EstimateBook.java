@@ -9,6 +9,8 @@ import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.QuoteLines;
+import sheathwright.job.Survey;
+import sheathwright.levelling.LevelCost;
 import sheathwright.pricing.PiecePrice;
 import sheathwright.pricing.UnitPrice;
 
@@ -136,6 +138,7 @@ public final class EstimateBook {
             levelling -> {
               piece(tab, "A sistered rafter", levelling.sisterPrice());
               piece(tab, "A shimmed rafter", levelling.shimPrice());
+              levelling.survey().ifPresent(survey -> survey(tab, survey));
             });
     QuoteLines quote = estimate.quote();
     Sections.lines(tab, quote);
@@ -144,6 +147,27 @@ public final class EstimateBook {
     tab.link("Credit for a sheet not needed", quote.credit(), "");
     tab.entry("Sheets that could still turn out bad", quote.mostExtraSheets(), "all of the deck");
     tab.total("At worst", quote.worstCase(), "every sheet of the deck replaced");
+  }
+
+  /** What straightening takes, as the survey has it. */
+  private static void survey(Tab tab, Survey survey) {
+    for (int i = 0; i < survey.planes().size(); i++) {
+      LevelCost cost = survey.costs().get(i);
+      tab.heading("Straightening plane " + survey.planes().get(i).name() + ", before tax");
+      tab.list(cost.sticks());
+      tab.entry("Sticks for sisters", cost.sisters(), "each out of a stick of its own");
+      tab.entry("Strips", cost.shims(), "");
+      tab.entry("Hours", cost.hours(), "");
+      tab.entry("Labour", cost.labour(), "");
+      tab.total("Direct cost", cost.total(), "");
+    }
+    survey
+        .cutting()
+        .ifPresent(
+            cutting -> {
+              tab.entry("Sticks by the cut list", cutting.cost(), "of all planes together");
+              tab.entry("Not less than", cutting.atLeast(), "no cutting of these costs less");
+            });
   }
 
   private static void sheet(Tab tab, String what, UnitPrice price) {

@@ -94,6 +94,13 @@ final class SurveyPages {
         "Smallest lap of a sister on its rafter", plane.plan().totals().smallestLap(), "");
     rafters.heading(name + ", what a straightedge shows on the old wood");
     flatness(plane.flatness());
+    rafters.heading(name + ", how far the rafters sag");
+    rafters.entry("Worst rafter", plane.sags().rafter(), "");
+    rafters.entry("Its span divided by its sag", plane.sags().worst().spanOverSag(), "");
+    rafters.entry("Sag that the fraction allows", plane.sags().worst().limit(), "");
+    rafters.entry(
+        "Used", plane.sags().worst().sag().ratio(), "1 at most; how it looks, not strength");
+    rafters.list(plane.sags().roll());
     profile(plane);
     LevelMap.draw(rafters, name + ", build-up in inches", plane.straightened().buildUps());
     list(name + ", the crew's marks: old top below the sister's top", plane.plan().marksRoll());

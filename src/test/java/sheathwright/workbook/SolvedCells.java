@@ -2,8 +2,11 @@ package sheathwright.workbook;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Deque;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -27,6 +30,9 @@ import sheathwright.figure.Traced;
 final class SolvedCells {
 
   private static final Pattern WORD = Pattern.compile("[a-z][a-z0-9_]*");
+  private static final Pattern TEXT = Pattern.compile("\"[^\"]*\"");
+  private static final Pattern REFERENCE =
+      Pattern.compile("(?:('[^']+'|[A-Za-z]+)!)?(\\$?[A-Z]{1,3}\\$?\\d+)(?![\\d(])");
 
   private SolvedCells() {}
 
@@ -48,55 +54,61 @@ final class SolvedCells {
             && node.step().operands().stream().anyMatch(each -> reaches(each, input, seen));
   }
 
-  /** The guards and whatever is made from them, or from what was solved. */
+  /** The guards, what was solved, and whatever is made from either, however far down. */
   static Set<String> addresses(byte[] file, Set<String> solvedNames) {
-    try (XSSFWorkbook workbook = Cells.opened(file)) {
-      Map<String, String> addressOf = new LinkedHashMap<>();
-      Set<String> names = new HashSet<>(solvedNames);
-      Set<String> addresses = new HashSet<>();
-      workbook
-          .getAllNames()
-          .forEach(
-              name -> {
-                String range = name.getRefersToFormula();
-                String bare = name.getNameName();
-                if (!range.contains(":")) {
-                  addressOf.put(range.replace("'", "").replace("$", ""), bare);
-                }
-                if (bare.endsWith("_now") || bare.endsWith("_changed")) {
-                  names.add(bare);
-                  addresses.addAll(cells(range));
-                }
-              });
-      Map<String, String> formulas = Cells.formulas(file);
-      boolean grows = true;
-      while (grows) {
-        grows = false;
-        for (Map.Entry<String, String> formula : formulas.entrySet()) {
-          if (!addresses.contains(formula.getKey()) && mentions(formula.getValue(), names)) {
-            addresses.add(formula.getKey());
-            String name = addressOf.get(formula.getKey());
-            if (name != null) {
-              names.add(name);
-            }
-            grows = true;
+    Map<String, List<String>> cellsOf = cellsByName(file);
+    Deque<String> next = new ArrayDeque<>();
+    cellsOf.forEach(
+        (name, cells) -> {
+          if (solvedNames.contains(name) || name.endsWith("_now") || name.endsWith("_changed")) {
+            next.addAll(cells);
           }
-        }
+        });
+    Map<String, Set<String>> users = new HashMap<>();
+    Cells.formulas(file)
+        .forEach(
+            (address, formula) ->
+                operands(address, formula, cellsOf)
+                    .forEach(
+                        operand ->
+                            users.computeIfAbsent(operand, key -> new HashSet<>()).add(address)));
+    Set<String> reached = new HashSet<>();
+    while (!next.isEmpty()) {
+      String address = next.remove();
+      if (reached.add(address)) {
+        next.addAll(users.getOrDefault(address, Set.of()));
       }
-      return addresses;
+    }
+    return reached;
+  }
+
+  /** Every name of a workbook with the cells that it stands for, in order. */
+  static Map<String, List<String>> cellsByName(byte[] file) {
+    try (XSSFWorkbook workbook = Cells.opened(file)) {
+      Map<String, List<String>> cells = new LinkedHashMap<>();
+      workbook.getAllNames().stream()
+          .filter(name -> !name.getNameName().startsWith("_"))
+          .forEach(name -> cells.put(name.getNameName(), cells(name.getRefersToFormula())));
+      return cells;
     } catch (IOException broken) {
       throw new UncheckedIOException(broken);
     }
   }
 
-  private static boolean mentions(String formula, Set<String> names) {
+  private static Set<String> operands(
+      String address, String formula, Map<String, List<String>> cellsOf) {
+    Set<String> operands = new HashSet<>();
     Matcher words = WORD.matcher(formula);
     while (words.find()) {
-      if (names.contains(words.group())) {
-        return true;
-      }
+      operands.addAll(cellsOf.getOrDefault(words.group(), List.of()));
     }
-    return false;
+    Matcher references = REFERENCE.matcher(TEXT.matcher(formula).replaceAll("0"));
+    String own = address.substring(0, address.indexOf('!'));
+    while (references.find()) {
+      String tab = references.group(1) == null ? own : references.group(1).replace("'", "");
+      operands.add(tab + "!" + references.group(2).replace("$", ""));
+    }
+    return operands;
   }
 
   private static List<String> cells(String range) {

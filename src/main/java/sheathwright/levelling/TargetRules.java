@@ -1,0 +1,50 @@
+package sheathwright.levelling;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.OneOf;
+import sheathwright.figure.Option;
+import sheathwright.figure.Quantity.Length;
+
+/**
+ * What rafters are brought to.
+ *
+ * @param shape one plane, or a line over each rafter
+ * @param objective what is made least
+ * @param cap no build-up is to be more, if there is such a limit
+ * @param bounds least and most build-up at single readings: eaves, valleys and other tie-ins
+ */
+public record TargetRules(
+    Shape shape,
+    OneOf<TargetObjective> objective,
+    Optional<Figure<Length>> cap,
+    Map<StringReading, List<Figure<Length>>> bounds) {
+
+  /** What the new surface is made of. */
+  public enum Shape implements Option<Shape> {
+    /** One flat plane over all rafters. */
+    PLANE,
+    /** A straight line over each. */
+    LINES
+  }
+
+  /** A line over each rafter with the least build-up in all, bound by nothing. */
+  public static TargetRules usual() {
+    return new TargetRules(Shape.LINES, TargetObjective.TOTAL, Optional.empty(), Map.of());
+  }
+
+  LevelTarget solved(String plane, List<TargetPoint> points) {
+    Choice<TargetObjective> least = objective.choice();
+    return shape == Shape.PLANE
+        ? Targets.plane(plane, points, least, cap)
+        : Targets.lines(plane, points, least, cap);
+  }
+
+  TargetPoint bound(StringReading reading, TargetPoint point) {
+    List<Figure<Length>> two = bounds.get(reading);
+    return two == null ? point : point.within(two.get(0), two.get(1));
+  }
+}
