@@ -4,3 +4,4 @@ set -eu
 cd "$(dirname "$0")/../.."
 mvn -q -B -Pbenchmark test-compile
 mvn -q -B -Pbenchmark exec:java -Dexec.classpathScope=test -Dexec.mainClass=sheathwright.levelling.TargetBenchmark
+mvn -q -B -Pbenchmark exec:java -Dexec.classpathScope=test -Dexec.mainClass=sheathwright.levelling.PlanBenchmark

@@ -39,8 +39,8 @@ public final class ToeNails {
    * factor. Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
-   * toeNail(in(2.5), in(1.5)).mainBearing() // 1.332 in
-   * toeNail(in(2.5), in(1.5)).penetration() // 1.538 in
+   * toeNail(in(2.5), in(1.5)).mainBearing() // 1.3317 in
+   * toeNail(in(2.5), in(1.5)).penetration() // 1.5377 in
    * }</pre>
    *
    * @param length of the nail, 1 in to 8 in

@@ -34,10 +34,10 @@ final class SisterLumber {
   /** F_b' of a piece of this size. */
   Figure<Stress> bending(String whose, Choice<LumberSize> size) {
     LumberValues values = values(size);
-    return values
-        .bending()
-        .times(loadDuration)
-        .times(values.sizeFactor())
+    var fb = values.bending().as(whose + "_bending_value_psi", Units.PSI).symbol("F_b_" + whose);
+    var cf = values.sizeFactor().as(whose + "_size_factor", Units.RATIO).symbol("C_F_" + whose);
+    return fb.times(loadDuration)
+        .times(cf)
         .times(repetitive)
         .as(whose + "_bending_psi", Units.PSI, Source.secondHand("NDS 2018, Table 4.3.1"))
         .symbol("F_b'_" + whose);

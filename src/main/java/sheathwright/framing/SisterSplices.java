@@ -48,7 +48,7 @@ public final class SisterSplices {
    * <pre>{@code
    * sisterSplice(ft(13), ft(6.5), in(24), psf(30), psf(10), in(0), in(24.05), in(3), number(1), SIZE_2X8, psi(1428), lb(135.7)).near() // 843.2 lb
    * sisterSplice(ft(13), ft(6.5), in(24), psf(30), psf(10), in(0), in(24.05), in(3), number(1), SIZE_2X8, psi(1428), lb(135.7)).nearNails() // 7 nails
-   * sisterSplice(ft(13), ft(6.5), in(24), psf(30), psf(10), in(0), in(24.05), in(3), number(1), SIZE_2X8, psi(1428), lb(135.7)).decision() // engineer-before-any-repair
+   * sisterSplice(ft(13), ft(6.5), in(24), psf(30), psf(10), in(0), in(24.05), in(3), number(1), SIZE_2X8, psi(1428), lb(135.7)).decision() // STOP: a licensed engineer decides before any repair
    * }</pre>
    *
    * @param span clear span on the horizontal projection, 1 ft to 40 ft

@@ -67,6 +67,8 @@ final class SurveyPages {
       strings.entry("To read again", plane.readings().suspectCount(), "none is dropped");
       strings.heading("Plane " + plane.name() + ", above the string before and after");
       stations.put(plane, strings.list(plane.stations()));
+      strings.heading("Plane " + plane.name() + ", how far the rafters sag");
+      strings.list(plane.sags().roll());
       working.heading("Plane " + plane.name());
       working.list(plane.plan().roll());
     }
@@ -100,7 +102,6 @@ final class SurveyPages {
     rafters.entry("Sag that the fraction allows", plane.sags().worst().limit(), "");
     rafters.entry(
         "Used", plane.sags().worst().sag().ratio(), "1 at most; how it looks, not strength");
-    rafters.list(plane.sags().roll());
     profile(plane);
     LevelMap.draw(rafters, name + ", build-up in inches", plane.straightened().buildUps());
     list(name + ", the crew's marks: old top below the sister's top", plane.plan().marksRoll());

@@ -92,19 +92,66 @@ class SurveyEstimateTest {
     assertThat(failing(doubted)).anyMatch(what -> what.contains("contradicted"));
   }
 
+  /**
+   * 3/4 in blocks under a string of 12 ft and 20 lb: at mid-length it hangs w L² ÷ 8 T = 0.0162 in.
+   */
+  @Test
+  void readingsUnderTheString_becomeDrops() {
+    String drops = JobText.demo("tallow-end").tables().get("readings");
+    StringBuilder read = new StringBuilder("plane,rafter,along_in,up_in,reading_in,note\n");
+    for (String line : drops.lines().skip(1).toList()) {
+      String[] cells = line.split(",", -1);
+      double drop = sheathwright.figure.Lengths.inches(cells[4]);
+      read.append(String.join(",", cells[0], cells[1], cells[2], cells[3]))
+          .append(',')
+          .append(drop + 0.75)
+          .append(",\n");
+    }
+    SurveyedPlane plane = plane(JobText.demo("tallow-end").withTable("readings", read.toString()));
+    double hangs = 0.0015 * 12 * 12 / (8 * 20) * 12;
+    var middle = plane.readings().readings().get(22).reading();
+    assertThat(middle.up().value()).isEqualTo(78);
+    assertThat(middle.drop().value()).isCloseTo(1.125 + hangs, within(1e-9));
+  }
+
+  /** Nothing may be built up at the bearings, and no more than an inch anywhere: 1-1/8 in lacks. */
+  @Test
+  void boundsThatClash_areSaidInOneLineAndNothingIsWritten() {
+    JobText capped =
+        JobText.demo("tallow-end").with("job", "objective,total", "cap_in,1,\nobjective,total");
+    org.assertj.core.api.Assertions.assertThatThrownBy(() -> new Estimate(capped.job()))
+        .isInstanceOf(sheathwright.figure.RefusedException.class)
+        .hasMessageStartingWith("plane S: infeasible")
+        .hasMessageContaining("0.125 in");
+  }
+
+  @Test
+  void aStationIsReadOneWay() {
+    JobText both =
+        JobText.demo("tallow-end")
+            .withTable(
+                "readings",
+                "plane,rafter,along_in,up_in,drop_in,reading_in\nS,S-1,12,6,0,3/4\nS,S-1,12,42,,\n");
+    assertThat(both.problems()).hasSize(2).allMatch(problem -> problem.contains("one of the two"));
+  }
+
   /** A weak rafter made straight is weak still: the plan itself says who decides. */
   @Test
   void anOverstressedRafter_stopsThePlan() {
     JobText weak = JobText.demo("tallow-end").with("job", "rafter_size,2x6", "rafter_size,2x4");
-    SurveyedPlane plane =
-        new Estimate(weak.job())
-            .rafterLevelling()
-            .orElseThrow()
-            .survey()
-            .orElseThrow()
-            .planes()
-            .get(0);
-    assertThat(plane.plan().decision().plain()).startsWith("STOP").contains("licensed engineer");
+    assertThat(plane(weak).plan().decision().plain())
+        .startsWith("STOP")
+        .contains("licensed engineer");
+  }
+
+  private static SurveyedPlane plane(JobText job) {
+    return new Estimate(job.job())
+        .rafterLevelling()
+        .orElseThrow()
+        .survey()
+        .orElseThrow()
+        .planes()
+        .get(0);
   }
 
   private static List<String> failing(Estimate estimate) {

@@ -54,7 +54,9 @@ class LevelBookTest {
       int line = cell.getRow() + 1;
       String formula =
           formulas.get("Levelling!" + CellReference.convertNumToColString(cell.getCol()) + line);
-      if (formula != null) {
+      if (formula != null && formula.matches("'[^']+'!\\$[A-Z]+\\$\\d+")) {
+        shapes.add("a link to where the value stands in another list");
+      } else if (formula != null) {
         shapes.add(
             LINE.matcher(formula)
                 .replaceAll(found -> "#" + (Integer.parseInt(found.group(1)) - line)));

@@ -55,9 +55,12 @@ class PerturbationTest {
       Matcher place = Following.PLACE.matcher(input.source().text());
       boolean isLikeTheFirst =
           place.matches() && Long.parseLong(place.group(2)) > lastOfItsKind(job, place.group(1));
-      boolean isTheNameOfAPlane = input.name().equals("plane"); // readings must name a known one
+      // A reading names a plane that is known, and all readings of a rafter say where it stands.
+      boolean isBoundToOthers =
+          input.name().equals("plane")
+              || input.name().equals("along_in") && input.source().text().startsWith("readings");
       if (!place.matches()
-          || isTheNameOfAPlane
+          || isBoundToOthers
           || isLikeTheFirst
           || isFollowedElsewhere(job, input)) {
         continue;
