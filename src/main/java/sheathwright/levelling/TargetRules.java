@@ -12,7 +12,7 @@ import sheathwright.figure.Quantity.Length;
 /**
  * What rafters are brought to.
  *
- * @param shape one plane, or a line over each rafter
+ * @param shape one plane, a line over each rafter, or the string itself
  * @param objective what is made least
  * @param cap no build-up is to be more, if there is such a limit
  * @param bounds least and most build-up at single readings: eaves, valleys and other tie-ins
@@ -28,7 +28,9 @@ public record TargetRules(
     /** One flat plane over all rafters. */
     PLANE,
     /** A straight line over each. */
-    LINES
+    LINES,
+    /** The string as it was drawn: wood above it is planed down. */
+    STRING
   }
 
   /** A line over each rafter with the least build-up in all, bound by nothing. */
@@ -38,9 +40,11 @@ public record TargetRules(
 
   LevelTarget solved(String plane, List<TargetPoint> points) {
     Choice<TargetObjective> least = objective.choice();
-    return shape == Shape.PLANE
-        ? Targets.plane(plane, points, least, cap)
-        : Targets.lines(plane, points, least, cap);
+    return switch (shape) {
+      case PLANE -> Targets.plane(plane, points, least, cap);
+      case LINES -> Targets.lines(plane, points, least, cap);
+      case STRING -> Targets.string(plane, points, least, cap);
+    };
   }
 
   TargetPoint bound(StringReading reading, TargetPoint point) {

@@ -8,7 +8,9 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Roll;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
@@ -58,6 +60,36 @@ public final class Targets {
     TargetLines found = TargetLines.over(readings(points), objective.choice().value(), inches(cap));
     Surface solved = new Surface(found.buildUps(), found.total(), found.largest());
     return answered("target_lines_of_" + plane, points, objective, cap, solved);
+  }
+
+  /**
+   * The string itself, whatever build-up it needs; where the wood stands above it, that is below
+   * zero, and the wood is planed down.
+   *
+   * @param plane what the roof plane is called, in snake case
+   * @throws RefusedException if a build-up lies beyond a bound or the cap: the string moves for
+   *     none
+   */
+  public static LevelTarget string(
+      String plane,
+      List<TargetPoint> points,
+      OneOf<TargetObjective> objective,
+      Optional<Figure<Length>> cap) {
+    List<Double> buildUps = new ArrayList<>();
+    for (TargetReading reading : readings(points)) {
+      double buildUp = 0 - reading.z();
+      double most = Math.min(reading.most(), inches(cap));
+      if (buildUp > most || buildUp < reading.least() && reading.least() > 0) {
+        throw new RefusedException(
+            "%s: the string asks for %s in of build-up, beyond its bounds; bring the rafters to lines or a plane"
+                .formatted(reading.name(), Shown.plain(buildUp)));
+      }
+      buildUps.add(buildUp);
+    }
+    double total = buildUps.stream().mapToDouble(each -> Math.max(0, each)).sum();
+    double largest = buildUps.stream().mapToDouble(each -> Math.max(0, each)).max().orElse(0);
+    return answered(
+        "target_string_of_" + plane, points, objective, cap, new Surface(buildUps, total, largest));
   }
 
   /** What a target comes to, in inches. */

@@ -153,7 +153,7 @@ final class DeckPages {
                 tab.link(
                     "While the deck is off, braces at most",
                     screening.deckOffBrace(),
-                    "apart along each rafter: see Proof"));
+                    "apart along each rafter; 0 where none is close enough: see Proof"));
     boolean hasPatches = false;
     for (Deck.Part part : estimate.deck().parts()) {
       if (part.patches().isPresent()) {

@@ -125,6 +125,32 @@ class SurveyEstimateTest {
         .hasMessageContaining("0.125 in");
   }
 
+  private static JobText crowned() {
+    return JobText.demo("tallow-end")
+        .with("job", "target,lines", "target,string")
+        .with("readings", "S,S-1,12,78,0,", "S,S-1,12,78,-3/8,");
+  }
+
+  /** S-1 stands 3/8 in above the string at mid-length: planed to it, and a truss never is. */
+  @Test
+  void aCrown_isPlanedToTheStringButNotOnATruss() {
+    SurveyedPlane rafters = plane(crowned());
+    assertThat(rafters.work().cellsOf("action").get(0).plain()).isEqualTo("plane");
+    assertThat(rafters.plan().totals().planed().value()).isEqualTo(1);
+    assertThat(rafters.target().largest().value()).isEqualTo(1.125);
+    SurveyedPlane trusses = plane(crowned().with("job", "truss,no", "truss,yes"));
+    assertThat(trusses.work().cellsOf("action").get(0).plain()).isEqualTo("stop");
+    assertThat(trusses.plan().decision().plain()).startsWith("STOP").contains("truss");
+  }
+
+  @Test
+  void theString_movesForNoBound() {
+    JobText capped = crowned().with("job", "objective,total", "cap_in,1,\nobjective,total");
+    org.assertj.core.api.Assertions.assertThatThrownBy(() -> new Estimate(capped.job()))
+        .isInstanceOf(sheathwright.figure.RefusedException.class)
+        .hasMessageContaining("rafter S-5 at 78 in: the string asks for 1.125 in");
+  }
+
   @Test
   void aStationIsReadOneWay() {
     JobText both =
