@@ -42,9 +42,6 @@ final class ProofPage {
           "The job does not say what the rafters are, so they were not checked. Trusses are their engineer's alone.");
     } else {
       tab.caution(Cautions.SCREENING);
-      estimate.job().rafterFacts().forEach((label, value) -> tab.link(label, value, ""));
-      tab.note(
-          "To try another species, grade or size, change it on What we know: this page follows.");
     }
     if (!framing.checks().isEmpty()) {
       checks(tab, framing.checks());
@@ -55,6 +52,12 @@ final class ProofPage {
     tab.caution(Cautions.SISTERS);
     framing.rafters().ifPresent(screening -> deckOff(tab, screening));
     framing.sisters().ifPresent(sisters -> sisters(tab, sisters));
+    if (framing.rafters().isPresent()) {
+      tab.heading("What the rafters' checks were made from");
+      estimate.job().rafterFacts().forEach((label, value) -> tab.link(label, value, ""));
+      tab.note(
+          "To try another species, grade or size, change it on What we know: this page follows.");
+    }
     tab.heading("The nails");
     tab.link(
         "Nails in each sheet",
