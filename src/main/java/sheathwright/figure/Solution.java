@@ -1,8 +1,11 @@
 package sheathwright.figure;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Deque;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -56,7 +59,8 @@ public final class Solution {
    * A solution that holds for these inputs only.
    *
    * @param name what was solved, in snake case: {@code deck_layout}
-   * @param inputs everything that it was solved for; one that stands twice counts once
+   * @param inputs everything that it was solved for; one that stands twice counts once. Where one
+   *     of them was itself found by solving, whether that still holds counts as well
    */
   public static Solution of(String name, List<Input> inputs) {
     List<Input> once = new ArrayList<>();
@@ -69,7 +73,27 @@ public final class Solution {
         once.add(input);
       }
     }
+    for (Solution before : before(once)) {
+      once.add(new Input(Shown.inWords(before.name), before.state));
+    }
     return new Solution(name, List.copyOf(once));
+  }
+
+  /** The solutions that these inputs were themselves found by, or made from. */
+  private static Set<Solution> before(List<Input> inputs) {
+    Set<Solution> found = new LinkedHashSet<>();
+    Set<Traced> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+    Deque<Traced> next = new ArrayDeque<>();
+    inputs.forEach(input -> next.add(input.value()));
+    while (!next.isEmpty()) {
+      Traced node = next.remove();
+      if (node.step() instanceof Step.Solved solved) {
+        found.add(solved.solution());
+      } else if (seen.add(node)) {
+        next.addAll(node.step().operands());
+      }
+    }
+    return found;
   }
 
   /** What a value was found by, if it was found and not computed. */

@@ -119,6 +119,10 @@ class PerturbationTest {
     };
   }
 
+  static Stream<String> functions() {
+    return Samples.tablesToFill().keySet().stream();
+  }
+
   @ParameterizedTest
   @MethodSource("functions")
   void aFilledTable_followsEachOfItsInputs(String function) {
