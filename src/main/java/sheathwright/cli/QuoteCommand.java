@@ -60,6 +60,10 @@ final class QuoteCommand implements Callable<Integer> {
     out.println(
         "the homeowner pays " + estimate.total() + ", at worst " + estimate.quote().worstCase());
     out.println("the rafters: " + estimate.framing().decision());
+    var err = spec.commandLine().getErr();
+    estimate.ties().stream()
+        .filter(tie -> !tie.holds().holds())
+        .forEach(tie -> err.println("look, this does not hold: " + tie.what()));
     return 0;
   }
 }

@@ -1,6 +1,7 @@
 package sheathwright.framing;
 
 import java.util.List;
+import java.util.Optional;
 import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
@@ -8,6 +9,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Units;
+import sheathwright.figure.YesNo;
 
 /** What was reported of a job's framing, and whether any of it stops the repair. */
 public final class StopReports {
@@ -30,8 +32,12 @@ public final class StopReports {
   private final Figure<Ratio> stops;
   private final Figure<Ratio> trusses;
 
-  /** The reports of a job, as they were given. */
-  public StopReports(List<Report> reports) {
+  /**
+   * The reports of a job, as they were given.
+   *
+   * @param areTrusses whether its rafters are trusses, if the job says so
+   */
+  public StopReports(List<Report> reports, Optional<Choice<YesNo>> areTrusses) {
     roll =
         Roll.of(
             "reports",
@@ -43,8 +49,15 @@ public final class StopReports {
             Roll.column("evidence", Report::evidence),
             Roll.column("stops", report -> RepairStops.stops(report.seen())),
             Roll.column("truss", report -> RepairStops.trusses(report.seen())));
-    stops = count("stops").as("reports_that_stop", Units.RATIO);
-    trusses = count("truss").as("reports_of_trusses", Units.RATIO);
+    Figure<Ratio> all =
+        areTrusses
+            .map(
+                truss ->
+                    Figure.choose(truss.is(YesNo.YES), RepairStops.ONE, RepairStops.NONE)
+                        .as("rafters_are_trusses", Units.RATIO))
+            .orElse(RepairStops.NONE);
+    stops = count("stops").plus(all).as("reports_that_stop", Units.RATIO);
+    trusses = count("truss").plus(all).as("reports_of_trusses", Units.RATIO);
   }
 
   private Figure<Ratio> count(String column) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
+import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Pressure;
@@ -33,10 +34,12 @@ public final class Framing {
   private final RafterScreening rafters;
   private final SisterSizes sisters;
   private final Roll layers;
+  private final boolean saysMore;
   private final StopReports reports;
   private final RepairDecision decision;
 
   Framing(Job job) {
+    saysMore = !job.reports().isEmpty() || job.knows("truss");
     layers =
         job.layers().isEmpty()
             ? null
@@ -45,7 +48,10 @@ public final class Framing {
     Figure<Pressure> dead = isKnown ? dead(job) : null;
     rafters = isKnown ? OldRafters.screening(job, dead) : null;
     sisters = isKnown && job.choosesSisters() ? SisterChoice.of(job, dead) : null;
-    reports = new StopReports(job.reports().stream().map(Framing::report).toList());
+    reports =
+        new StopReports(
+            job.reports().stream().map(Framing::report).toList(),
+            job.knows("truss") ? Optional.of(job.word("truss")) : Optional.empty());
     decision = rafters == null ? reports.decision() : reports.decision(rafters.ok().is(YesNo.YES));
   }
 
@@ -82,7 +88,9 @@ public final class Framing {
   public List<Check> checks() {
     List<Check> checks = new ArrayList<>();
     rafters().map(RafterScreening::checks).ifPresent(checks::addAll);
-    reported().ifPresent(roll -> checks.add(reports.check()));
+    if (saysMore) {
+      checks.add(reports.check());
+    }
     return checks;
   }
 
@@ -113,6 +121,11 @@ public final class Framing {
               .as("greatest_of_%d_ratios".formatted(counted), Units.RATIO);
     }
     return greatest;
+  }
+
+  /** Whether nothing was reported that stops the repair, whatever the rafters can carry. */
+  Condition nothingReported() {
+    return reports.check().ok();
   }
 
   /** What was reported of the framing, if anything was. */

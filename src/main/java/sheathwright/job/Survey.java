@@ -47,7 +47,7 @@ public final class Survey {
   private final Figure<Money> sticks;
 
   Survey(Job job, Framing framing) {
-    FramingAnswer answer = FramingAnswer.of(framing.greatestRatio());
+    FramingAnswer answer = FramingAnswer.of(framing.greatestRatio(), framing.nothingReported());
     LevelRules rules = rules(job);
     SuspicionRules suspicion = SuspicionRules.usual();
     readings(job)

@@ -51,6 +51,7 @@ public final class SurveyedPlane {
       FramingAnswer framing) {
     this.name = name;
     StringReadings readings = StringReadings.of(name, List.copyOf(given.keySet()), suspicion);
+    new SurveyFacts(job, name).check(readings.profiles());
     Figure<Length> lower = job.fact("lower_bearing_in", Units.INCH);
     Figure<Length> upper = job.fact("upper_bearing_in", Units.INCH);
     flatness = FlatnessSurvey.of(name, readings.profiles(), limits(job));
@@ -66,8 +67,20 @@ public final class SurveyedPlane {
     } catch (NoTargetException none) {
       throw new RefusedException("plane " + name + ": " + none.getMessage());
     }
+    straightened.plan().rafters().forEach(SurveyedPlane::refuseLongSisters);
     stations = stations(straightened.standings());
     work = work(straightened.plan().rafters());
+  }
+
+  private static void refuseLongSisters(PlannedRafter rafter) {
+    rafter
+        .sister()
+        .stock()
+        .refusal()
+        .ifPresent(
+            refusal -> {
+              throw new RefusedException("rafter " + rafter.rafter() + ": " + refusal.reason());
+            });
   }
 
   private static TargetRules target(Job job, Map<StringReading, List<Figure<Length>>> given) {

@@ -75,8 +75,16 @@ public final class LevelPlan {
                 LevelDecision.TRUSS_DESIGNER_FIRST,
                 LevelDecision.SCREENED)
             .as("truss_decision_of_" + this.plane, Source.COMMON_PRACTICE);
+    Choice<LevelDecision> bySight =
+        Choice.choose(
+                framing.nothingReported(), LevelDecision.SCREENED, LevelDecision.REPORTED_FIRST)
+            .as("level_decision_by_sight_of_" + this.plane, Source.COMMON_PRACTICE);
+    Choice<LevelDecision> byTruss =
+        Choice.choose(
+                totals.trussStops().isMoreThan(NONE), LevelDecision.TRUSS_DESIGNER_FIRST, bySight)
+            .as("level_decision_by_truss_of_" + this.plane, Source.COMMON_PRACTICE);
     this.decision =
-        Choice.choose(framing.check().ok(), trussDecision, LevelDecision.ENGINEER_FIRST)
+        Choice.choose(framing.check().ok(), byTruss, LevelDecision.ENGINEER_FIRST)
             .as("level_decision_of_" + this.plane, Source.COMMON_PRACTICE);
   }
 
@@ -157,6 +165,12 @@ public final class LevelPlan {
   /** Who decides before anything is done: the line that every list of this plan begins with. */
   public Choice<LevelDecision> decision() {
     return decision;
+  }
+
+  /** What the crew does, who decides first. */
+  @Override
+  public String toString() {
+    return RepairList.of(this).toString();
   }
 
   /** The plane's name, as it may stand inside the name of a cell. */

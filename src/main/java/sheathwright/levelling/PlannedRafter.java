@@ -113,6 +113,11 @@ public record PlannedRafter(
         Roll.column("shim_ft", each -> each.shims().length()));
   }
 
+  @Override
+  public String toString() {
+    return "rafter %s: %s, if the first line of its plan allows it".formatted(rafter, action);
+  }
+
   private Figure<Pieces> counted(LevelAction what) {
     return Figure.choose(action.is(what), ONE, NONE);
   }

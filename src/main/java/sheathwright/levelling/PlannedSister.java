@@ -82,4 +82,10 @@ public record PlannedSister(
         lap,
         Figure.choose(needed, lap, depths.sister()).as("lap_in", Units.INCH));
   }
+
+  @Override
+  public String toString() {
+    return "sister %s long from a %s stick, if the first line of its plan allows it"
+        .formatted(length, stock);
+  }
 }

@@ -53,6 +53,12 @@ public record ShimStrip(
     }
   }
 
+  @Override
+  public String toString() {
+    return "strip on rafter %s from %s to %s, if the first line of its plan allows it"
+        .formatted(rafter, from, to);
+  }
+
   static Roll roll(String plane, List<ShimStrip> strips) {
     return Roll.of(
         "shim_strips_of_" + plane,

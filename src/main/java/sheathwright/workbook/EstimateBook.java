@@ -111,6 +111,7 @@ public final class EstimateBook {
 
   private void buy(Tab tab) {
     tab.heading("The order");
+    tab.linkedVerdict("The rafters", estimate.framing().decision());
     List<Unit<?>> units = new ArrayList<>();
     units.add(null);
     units.add(Units.RATIO);
@@ -141,7 +142,7 @@ public final class EstimateBook {
               levelling.survey().ifPresent(survey -> survey(tab, survey));
             });
     QuoteLines quote = estimate.quote();
-    Sections.lines(tab, quote);
+    Sections.lines(tab, estimate, quote);
     tab.heading("If more is found");
     tab.link("An extra sheet", quote.extraSheet(), "");
     tab.link("Credit for a sheet not needed", quote.credit(), "");

@@ -149,7 +149,7 @@ public final class QuoteBook {
   }
 
   private Listing costs(Tab tab) {
-    Listing lines = Sections.lines(tab, quote);
+    Listing lines = Sections.lines(tab, estimate, quote);
     tab.heading("If more is found");
     tab.link("An extra sheet", quote.extraSheet(), "");
     tab.link("Credit for a sheet not needed", quote.credit(), "");

@@ -63,8 +63,9 @@ final class Sections {
         .orElse(fact);
   }
 
-  static Listing lines(Tab tab, QuoteLines quote) {
+  static Listing lines(Tab tab, Estimate estimate, QuoteLines quote) {
     tab.heading("The quote");
+    tab.linkedVerdict("The rafters", estimate.framing().decision());
     Listing lines =
         tab.list(
             quote.roll(),

@@ -86,6 +86,6 @@ class RepairStopsTest {
                         Choice.literal("somewhere"),
                         Choice.literal("none")))
             .toList();
-    return new StopReports(reports);
+    return new StopReports(reports, java.util.Optional.empty());
   }
 }

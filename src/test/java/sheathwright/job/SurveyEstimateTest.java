@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import sheathwright.figure.Traced;
 
 /** The demo job whose rafters were read at five stations each, worked by hand from its readings. */
@@ -168,6 +170,57 @@ class SurveyEstimateTest {
     assertThat(plane(weak).plan().decision().plain())
         .startsWith("STOP")
         .contains("licensed engineer");
+  }
+
+  @Test
+  void trusses_stopTheWholeJob() {
+    Estimate trusses =
+        new Estimate(JobText.demo("tallow-end").with("job", "truss,no", "truss,yes").job());
+    assertThat(trusses.framing().decision().plain()).startsWith("STOP").contains("truss designer");
+  }
+
+  @Test
+  void aReportedSplit_standsAtTheHeadOfThePlanToo() {
+    JobText split = JobText.demo("tallow-end").with("reports", "F-1,nothing", "F-1,split");
+    SurveyedPlane plane = plane(split);
+    assertThat(plane.plan().decision().plain()).startsWith("STOP").contains("reported");
+    assertThat(plane.plan().toString()).startsWith("STOP");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "support_spacing_in,24 | support_spacing_in,16 | give the greatest spacing that is there",
+        "upper_bearing_in,150 | upper_bearing_in,247 | plane S is 156 in long up the slope"
+      })
+  void factsThatTheReadingsContradict_areRefused(String fact, String other, String said) {
+    JobText wrong = JobText.demo("tallow-end").with("job", fact, other);
+    assertRefused(wrong, said);
+  }
+
+  @Test
+  void aSisterLongerThanAnyStick_isRefusedByItsRafter() {
+    JobText longer =
+        JobText.demo("tallow-end")
+            .with("planes", "13-0", "26-0")
+            .with("job", "upper_bearing_in,150", "upper_bearing_in,300")
+            .with("job", "full_bearing,no", "full_bearing,yes");
+    assertRefused(longer, "rafter S-4: a sister of 26");
+  }
+
+  @Test
+  void aRafterReadOnce_isNotTakenForStraight() {
+    JobText once =
+        JobText.demo("tallow-end")
+            .withTable("readings", "plane,rafter,along_in,up_in,drop_in\nS,S-1,12,6,0\n");
+    assertRefused(once, "rafter S-1 of plane S is read at 1; read its two bearings");
+  }
+
+  private static void assertRefused(JobText job, String said) {
+    org.assertj.core.api.Assertions.assertThatThrownBy(() -> new Estimate(job.job()))
+        .isInstanceOf(sheathwright.figure.RefusedException.class)
+        .hasMessageContaining(said);
   }
 
   private static SurveyedPlane plane(JobText job) {

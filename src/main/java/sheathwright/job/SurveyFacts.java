@@ -1,0 +1,92 @@
+package sheathwright.job;
+
+import java.util.List;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.RefusedException;
+import sheathwright.figure.Unit;
+import sheathwright.figure.Units;
+import sheathwright.levelling.RafterProfile;
+import sheathwright.levelling.RafterStation;
+
+/** Whether the readings of a plane fit what else the job says of it. */
+final class SurveyFacts {
+
+  private static final int FEWEST_STATIONS = 3;
+  private static final double SLACK = 1;
+
+  private final Job job;
+  private final String plane;
+
+  SurveyFacts(Job job, String plane) {
+    this.job = job;
+    this.plane = plane;
+  }
+
+  /**
+   * Refuses readings that contradict the job's own facts.
+   *
+   * @throws RefusedException with what is given, and by what it is contradicted
+   */
+  void check(List<RafterProfile> rafters) {
+    double screened = fact("support_spacing_in", Units.INCH);
+    for (int i = 0; i < rafters.size(); i++) {
+      RafterProfile rafter = rafters.get(i);
+      if (rafter.stations().size() < FEWEST_STATIONS) {
+        throw new RefusedException(
+            "readings.csv: rafter %s of plane %s is read at %d; read its two bearings and at least one station between"
+                .formatted(rafter.rafter(), plane, rafter.stations().size()));
+      }
+      double apart = i == 0 ? 0 : inches(rafter) - inches(rafters.get(i - 1));
+      if (apart > screened + SLACK) {
+        throw new RefusedException(
+            "job.csv: support_spacing_in is %s in, but rafters %s and %s of plane %s are read %s in apart; give the greatest spacing that is there"
+                .formatted(
+                    plain(screened),
+                    rafters.get(i - 1).rafter(),
+                    rafter.rafter(),
+                    plane,
+                    plain(apart)));
+      }
+    }
+    slopeLength(rafters);
+  }
+
+  private void slopeLength(List<RafterProfile> rafters) {
+    job.planes().stream()
+        .filter(row -> row.get("plane").plain().equals(plane))
+        .filter(row -> row.containsKey("slope_length_ft"))
+        .map(row -> Job.figure(row, "slope_length_ft", Units.FOOT).in(Units.INCH).value())
+        .findFirst()
+        .ifPresent(
+            length -> {
+              refuseBeyond(
+                  length, "job.csv: upper_bearing_in", fact("upper_bearing_in", Units.INCH));
+              for (RafterProfile rafter : rafters) {
+                for (RafterStation station : rafter.stations()) {
+                  String what = "readings.csv: up_in of rafter " + rafter.rafter();
+                  refuseBeyond(length, what, station.up().in(Units.INCH).value());
+                }
+              }
+            });
+  }
+
+  private void refuseBeyond(double length, String what, double inches) {
+    if (inches > length + SLACK) {
+      throw new RefusedException(
+          "%s is %s in, but plane %s is %s in long up the slope"
+              .formatted(what, plain(inches), plane, plain(length)));
+    }
+  }
+
+  private static double inches(RafterProfile rafter) {
+    return rafter.center().in(Units.INCH).value();
+  }
+
+  private double fact(String name, Unit<Length> unit) {
+    return job.fact(name, unit).value();
+  }
+
+  private static String plain(double number) {
+    return sheathwright.figure.Shown.plain(number);
+  }
+}
