@@ -7,6 +7,7 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.YesNo;
+import sheathwright.framing.RepairDecision.Decision;
 
 /**
  * What is asked of a rafter against what it can give, four ways, and whether all four are within
@@ -19,6 +20,7 @@ import sheathwright.figure.YesNo;
  * @param ok whether all four are within what is allowed
  * @param governs which of the four uses up the most at this span
  * @param longest the longest span at which all four are within what is allowed, not capped
+ * @param decision who decides before any repair
  */
 public record RafterCheck(
     @Column("bending_ratio") Check bending,
@@ -27,7 +29,8 @@ public record RafterCheck(
     @Column("bearing_ratio") Check bearing,
     @Column("ok") Choice<YesNo> ok,
     @Column("governs") Choice<RafterLimit> governs,
-    @Column("longest_span_ft") Figure<Length> longest) {
+    @Column("longest_span_ft") Figure<Length> longest,
+    @Column("decision") Choice<Decision> decision) {
 
   /** The four, in order. */
   public List<Check> checks() {

@@ -8,6 +8,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.YesNo;
+import sheathwright.framing.RepairDecision.Decision;
 
 /**
  * All that is asked of an old rafter against what it can give.
@@ -31,6 +32,7 @@ import sheathwright.figure.YesNo;
  * @param deckOffOk whether both of these are within what is allowed
  * @param deckOffBrace the greatest distance between braces that is enough; 0 where none is
  * @param thrust what the tie of one pair of rafters holds
+ * @param decision who decides before any repair
  */
 public record RafterScreening(
     @Column("dead_bending_ratio") Check deadBending,
@@ -50,7 +52,8 @@ public record RafterScreening(
     @Column("deck_off_slenderness_ratio") Check deckOffSlenderness,
     @Column("deck_off_ok") Choice<YesNo> deckOffOk,
     @Column("deck_off_brace_in") Figure<Length> deckOffBrace,
-    @Column("thrust_lb") Figure<Force> thrust) {
+    @Column("thrust_lb") Figure<Force> thrust,
+    @Column("decision") Choice<Decision> decision) {
 
   /** The ten that hold with the deck on, in order. */
   public List<Check> checks() {

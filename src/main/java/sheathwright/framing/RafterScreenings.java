@@ -81,7 +81,7 @@ public final class RafterScreenings {
    * @param deckOffLive what people and materials weigh while the deck is off, 1 psf to 100 psf
    * @return ten ratios with the deck on, whether all are at most 1, which is greatest, the longest
    *     span in feet; two ratios with the deck off, whether both are at most 1, the greatest
-   *     distance between braces in inches; the thrust in pounds
+   *     distance between braces in inches; the thrust in pounds; who decides before any repair
    * @throws RefusedException if a number lies outside its range, the value set does not hold the
    *     wood, the stock is ripped, the notch goes through, or the ties stand above the lower third
    * @see "NDS 2018 chapters 3 and 4, read second hand; notches, creep, the stability equation and
@@ -202,6 +202,7 @@ public final class RafterScreenings {
             loads.deadLoad,
             braceSpacing,
             deckOffLive);
+    var ok = governing.isWithin().as("ok");
     return new RafterScreening(
         bending.get(0),
         bending.get(1),
@@ -213,14 +214,15 @@ public final class RafterScreenings {
         totalSag,
         bearing,
         cut.check,
-        governing.isWithin().as("ok"),
+        ok,
         governing.limit(),
         longest,
         off.bending,
         off.slenderness,
         Condition.all(off.bending.ok(), off.slenderness.ok()).as("deck_off_ok"),
         off.longestUnbraced,
-        tie.thrust(loads.greatest));
+        tie.thrust(loads.greatest),
+        RepairStops.byStrength(ok.is(YesNo.YES)));
   }
 
   private static Check bearing(

@@ -14,6 +14,7 @@ import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
+import sheathwright.figure.YesNo;
 import sheathwright.framing.Governing.Named;
 import sheathwright.framing.RafterSpan.Governs;
 import sheathwright.published.LumberSize;
@@ -115,7 +116,8 @@ public final class Rafters {
    * @param span clear span on the horizontal projection, 1 ft to 40 ft
    * @param bearingLength length of the seat on the plate, 0.5 in to 12 in
    * @return four ratios, each of which may be 1 at most, yes or no, which of the four is greatest,
-   *     and the longest span in feet at which all four pass, not capped
+   *     the longest span in feet at which all four pass, not capped, and who decides before any
+   *     repair
    * @throws RefusedException if a number lies outside its range, or the value set does not hold the
    *     species
    * @see "NDS 2018 sections 3.3 to 3.5 and 3.10, read second hand"
@@ -174,12 +176,13 @@ public final class Rafters {
     var shear = Check.of("shear", "shear_ratio", shearStress, r.shear);
     var deflection = Check.of("live-load sag", "deflection_ratio", sag, sagAllowed);
     var bearing = Check.of("bearing at the plate", "bearing_ratio", bearingStress, r.bearing);
+    var ok = Condition.all(bending.ok(), shear.ok(), deflection.ok(), bearing.ok()).as("ok");
     return new RafterCheck(
         bending,
         shear,
         deflection,
         bearing,
-        Condition.all(bending.ok(), shear.ok(), deflection.ok(), bearing.ok()).as("ok"),
+        ok,
         Governing.of(
                 List.of(
                     new Named(RafterLimit.BENDING, bending.ratio()),
@@ -187,7 +190,8 @@ public final class Rafters {
                     new Named(RafterLimit.DEFLECTION, deflection.ratio()),
                     new Named(RafterLimit.BEARING, bearing.ratio())))
             .limit(),
-        longest(r, seat));
+        longest(r, seat),
+        RepairStops.byStrength(ok.is(YesNo.YES)));
   }
 
   private static Figure<Length> longest(Rafter r, Figure<Length> seat) {

@@ -1,6 +1,7 @@
 package sheathwright.job;
 
 import java.util.List;
+import java.util.stream.Stream;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.framing.Grade;
@@ -83,7 +84,11 @@ final class FramingTables {
    * What a job says of its rafters: their dead load, or the slope under the layers that make it.
    */
   static List<Field> rafters(boolean isLayered) {
-    return RAFTERS.stream().map(field -> field == DEAD && isLayered ? RISE : field).toList();
+    return RAFTERS.stream()
+        .flatMap(
+            field ->
+                field == DEAD && isLayered ? Stream.of(RISE, DEAD.ifKnown()) : Stream.of(field))
+        .toList();
   }
 
   /** The slope is asked for once, with the layers where there are any. */

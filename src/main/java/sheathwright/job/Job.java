@@ -90,6 +90,7 @@ public final class Job {
             : List.of();
     once(reader, tables.file("planes"), planes, "plane");
     measured(reader, tables.file("planes"));
+    oneDeadLoad(reader, tables);
     once(reader, tables.file("marks"), marks(), "mark");
     once(reader, tables.file("reports"), reports, "report");
     if (levels) {
@@ -159,6 +160,15 @@ public final class Job {
             row.containsKey("eave_ft") ? "slope_length_ft" : "eave_ft",
             "it is empty; a plane takes eave_ft and slope_length_ft, or corners_ft such as 0 0, 40 0, 28 12, 12 12");
       }
+    }
+  }
+
+  /** The dead load is given, or made from the layers of the roof. */
+  private void oneDeadLoad(TableReader reader, JobTables tables) {
+    Input dead = facts.get("dead_psf");
+    if (dead != null && tables.has("layers")) {
+      String message = "dead_psf: layers.csv makes the dead load; take one of the two away";
+      reader.problem(tables.file("job"), dead.line(), "value", message);
     }
   }
 

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
 import sheathwright.figure.Quantity.Length;
@@ -192,6 +193,13 @@ public final class Survey {
           new Estimate.Tie(
               "No reading of plane %s is contradicted by its neighbours".formatted(plane.name()),
               plane.readings().suspectCount().isAtMost(Figure.of(0, Units.RATIO))));
+      ties.add(
+          new Estimate.Tie(
+              "Plane %s will be as flat as is asked for".formatted(plane.name()),
+              Condition.all(
+                  plane.finished().findings().stream()
+                      .map(finding -> finding.check().ok())
+                      .toArray(Condition[]::new))));
       ties.add(
           new Estimate.Tie(
               "Sisters of plane %s lie far enough against their rafters".formatted(plane.name()),

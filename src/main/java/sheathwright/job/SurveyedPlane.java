@@ -1,5 +1,6 @@
 package sheathwright.job;
 
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,8 @@ import sheathwright.levelling.LevelRules;
 import sheathwright.levelling.LevelTarget;
 import sheathwright.levelling.NoTargetException;
 import sheathwright.levelling.PlannedRafter;
+import sheathwright.levelling.RafterProfile;
+import sheathwright.levelling.RafterStation;
 import sheathwright.levelling.SagSurvey;
 import sheathwright.levelling.Straightened;
 import sheathwright.levelling.StringReading;
@@ -38,6 +41,7 @@ public final class SurveyedPlane {
   private final String name;
   private final FlatnessSurvey flatness;
   private final SagSurvey sags;
+  private final FlatnessSurvey finished;
   private final Straightened straightened;
   private final Roll stations;
   private final Roll work;
@@ -68,8 +72,28 @@ public final class SurveyedPlane {
       throw new RefusedException("plane " + name + ": " + none.getMessage());
     }
     straightened.plan().rafters().forEach(SurveyedPlane::refuseLongSisters);
-    stations = stations(straightened.standings());
+    List<Straightened.Standing> standings = straightened.standings();
+    stations = stations(standings);
+    finished =
+        FlatnessSurvey.of(
+            name + " when done", whenDone(readings.profiles(), standings), limits(job));
     work = work(straightened.plan().rafters());
+  }
+
+  /** The same stations, as far below the string as they will be. */
+  private static List<RafterProfile> whenDone(
+      List<RafterProfile> found, List<Straightened.Standing> standings) {
+    Iterator<Straightened.Standing> next = standings.iterator();
+    return found.stream()
+        .map(
+            rafter ->
+                new RafterProfile(
+                    rafter.rafter(),
+                    rafter.center(),
+                    rafter.stations().stream()
+                        .map(station -> new RafterStation(station.up(), next.next().below()))
+                        .toList()))
+        .toList();
   }
 
   private static void refuseLongSisters(PlannedRafter rafter) {
@@ -155,6 +179,11 @@ public final class SurveyedPlane {
     return flatness;
   }
 
+  /** What a straightedge will show when the plan is carried out. */
+  public FlatnessSurvey finished() {
+    return finished;
+  }
+
   /** How far each rafter sags, and the worst against its span. */
   public SagSurvey sags() {
     return sags;
@@ -175,6 +204,7 @@ public final class SurveyedPlane {
     return Stream.of(
             readings().readings().get(0).expected(),
             flatness.findings().get(0).deviation(),
+            finished.findings().get(0).deviation(),
             sags.worst().sag().demand(),
             target().total(),
             straightened.worst().greatest())

@@ -57,7 +57,13 @@ public final class LevelActions {
     var height =
         buildUp.within("build_up_in", Units.INCH, Limits.between(-24, 24, "low is positive"));
     var stays = leave.within("leave_in", Units.INCH, LevelRules.LEAVE);
-    var strip = shim.within("shim_in", Units.INCH, LevelRules.SHIM);
+    var most = shim.within("shim_in", Units.INCH, LevelRules.SHIM);
+    var strip =
+        most.onlyIf(
+                most.isAtLeast(stays),
+                "shim_in, the most that a strip makes up, is less than leave_in, the most that stays;"
+                    + " 1/8 and 3/8 are usual")
+            .as("most_shim_in", Units.INCH);
     var isTruss = truss.choice().argument("truss");
 
     var allowed = WhatTrussesAllow.of(isTruss);

@@ -78,8 +78,8 @@ public final class RepairList {
         sister.nearMiss().value() > 0
             ? " (%s is only %s short)".formatted(sister.shorter(), sister.nearMiss())
             : "";
-    return "sister %s long from a %s stick%s, %s"
-        .formatted(sister.length(), sister.stock(), near, sister.nails());
+    return "sister %s long from a %s stick%s, %.0f nails"
+        .formatted(sister.length(), sister.stock(), near, sister.nails().value());
   }
 
   private void addMarks(LevelPlan plan, PlannedRafter rafter) {

@@ -24,7 +24,13 @@ public record Straightened(StringReadings readings, LevelTarget target, LevelPla
 
   /** One station as it stands to the string, low negative. */
   public record Standing(
-      Choice<String> rafter, Figure<Length> up, Figure<Length> before, Figure<Length> after) {}
+      Choice<String> rafter, Figure<Length> up, Figure<Length> before, Figure<Length> after) {
+
+    /** How far it will lie below the string. */
+    public Figure<Length> below() {
+      return STRING.minus(after).as("below_when_done_in", Units.INCH);
+    }
+  }
 
   /**
    * What it takes to bring the rafters of a plane to a target.

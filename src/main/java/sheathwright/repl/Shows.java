@@ -92,7 +92,12 @@ final class Shows {
       }
     }
     int first = rows.stream().mapToInt(row -> row[0].length()).max().orElse(0);
-    int second = rows.stream().mapToInt(row -> row[1].length()).max().orElse(0);
+    int second =
+        rows.stream()
+            .filter(row -> !row[2].isEmpty())
+            .mapToInt(row -> row[1].length())
+            .max()
+            .orElse(0);
     return rows.stream()
         .map(row -> (pad(row[0], first + 2) + pad(row[1], second + 2) + row[2]).stripTrailing())
         .collect(joining("\n"));

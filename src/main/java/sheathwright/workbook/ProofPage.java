@@ -44,7 +44,7 @@ final class ProofPage {
       tab.caution(Cautions.SCREENING);
     }
     if (!framing.checks().isEmpty()) {
-      checks(tab, framing.checks());
+      checks(tab, framing.checks(), "STOP");
     }
     tab.verdict("In a word", framing.decision());
     tab.entry("May the crew repair them", framing.mayRepair(), "");
@@ -77,7 +77,7 @@ final class ProofPage {
     tab.heading("While the deck is off");
     tab.note(
         "Without its deck nothing holds a rafter's upper edge but battens and braces; it can roll over before it breaks.");
-    checks(tab, screening.deckOffChecks());
+    checks(tab, screening.deckOffChecks(), "BRACE");
     tab.entry(
         "Braces at most this far apart",
         screening.deckOffBrace(),
@@ -97,18 +97,18 @@ final class ProofPage {
         "Each number is the part used up of what is allowed, 1 at most. Graded stock only: a stick ripped from a wider one has no grade.");
   }
 
-  private static void checks(Tab tab, List<Check> checks) {
+  private static void checks(Tab tab, List<Check> checks, String otherwise) {
     int head = tab.line();
     for (int column = 0; column < HEADINGS.size(); column++) {
       boolean right = column == ASKED || column == GIVEN || column == USED;
       tab.text(
           head, column, HEADINGS.get(column), right ? Part.COLUMN_HEAD_RIGHT : Part.COLUMN_HEAD);
     }
-    checks.forEach(check -> line(tab, check));
+    checks.forEach(check -> line(tab, check, otherwise));
     tab.skip(1);
   }
 
-  private static void line(Tab tab, Check check) {
+  private static void line(Tab tab, Check check, String otherwise) {
     int line = tab.line();
     String what = check.what().substring(0, 1).toUpperCase() + check.what().substring(1);
     tab.text(line, 0, what, Part.LABEL);
@@ -116,15 +116,15 @@ final class ProofPage {
     tab.value(line, GIVEN, check.capacity(), Part.RESULT);
     tab.text(line, UNIT, Tab.unitBeside(check.demand()), Part.UNIT);
     tab.value(line, USED, check.ratio(), Part.RESULT);
-    tab.stop(line, VERDICT, verdict(check));
+    tab.stop(line, VERDICT, verdict(check, otherwise));
     String rule = rule(check);
     tab.text(line, RULE, rule, Part.NOTE);
     tab.row(line).setHeightInPoints(Tab.LINE_HEIGHT * (1 + rule.length() / RULE_CHARACTERS) + 4);
   }
 
-  private static Choice<String> verdict(Check check) {
+  private static Choice<String> verdict(Check check, String otherwise) {
     Figure<?> named = check.ratio().isAbsent() ? check.demand() : check.ratio();
-    return Choice.choose(check.ok(), Choice.literal("holds"), Choice.literal("STOP"))
+    return Choice.choose(check.ok(), Choice.literal("holds"), Choice.literal(otherwise))
         .as(named.name() + "_verdict", Source.ARITHMETIC);
   }
 

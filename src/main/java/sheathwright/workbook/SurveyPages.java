@@ -93,9 +93,15 @@ final class SurveyPages {
     rafters.entry("Sisters", plane.plan().totals().sisters(), "");
     rafters.entry("Strips", plane.plan().totals().shims(), "");
     rafters.entry(
+        "Rafters planed down",
+        plane.plan().totals().planed(),
+        "not in the price; a planed rafter is weaker: screen it at the depth that is left");
+    rafters.entry(
         "Smallest lap of a sister on its rafter", plane.plan().totals().smallestLap(), "");
     rafters.heading(name + ", what a straightedge shows on the old wood");
     flatness(plane.flatness());
+    rafters.heading(name + ", what it will show when this is done");
+    flatness(plane.finished());
     rafters.heading(name + ", how far the rafters sag");
     rafters.entry("Worst rafter", plane.sags().rafter(), "");
     rafters.entry("Its span divided by its sag", plane.sags().worst().spanOverSag(), "");

@@ -48,7 +48,7 @@ class FramingTablesTest {
         .singleElement()
         .asString()
         .startsWith("job.csv, line ")
-        .contains("\"dead_psf\" is not known");
+        .contains("layers.csv makes the dead load; take one of the two away");
   }
 
   /** A 2x4 planed before 1970 (from memory): 1-5/8 by 3-5/8. */
