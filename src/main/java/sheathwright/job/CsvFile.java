@@ -9,9 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -91,12 +89,6 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
     }
     if (header.isEmpty()) {
       throw broken(name, 0, "it is empty; its first line names the columns");
-    }
-    Set<String> headings = new HashSet<>();
-    for (String heading : header) {
-      if (!heading.isEmpty() && !headings.add(heading)) {
-        problems.add(new Problem(name, 1, heading, "this column stands twice; take one away"));
-      }
     }
     if (!problems.isEmpty()) {
       throw new ProblemsException(problems);

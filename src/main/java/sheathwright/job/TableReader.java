@@ -94,7 +94,11 @@ final class TableReader {
   /** A table with a heading for each field; one map for each line. */
   List<Map<String, Traced>> rows(CsvFile file, String table, List<Field> fields) {
     List<Map<String, Traced>> rows = new ArrayList<>();
+    Set<String> headings = new LinkedHashSet<>();
     for (String heading : file.header()) {
+      if (!heading.isEmpty() && !headings.add(heading)) {
+        problems.add(new Problem(file.name(), 1, heading, "this column stands twice"));
+      }
       boolean known = fields.stream().anyMatch(field -> field.name().equals(heading));
       if (!known && !heading.equals("note")) {
         problems.add(

@@ -173,6 +173,13 @@ class SurveyEstimateTest {
   }
 
   @Test
+  void aColumnThatStandsTwice_isSaid() {
+    JobText twice = JobText.demo("tallow-end").with("readings", "drop_in,note", "drop_in,drop_in");
+    assertThat(twice.problems())
+        .contains("readings.csv, line 1, column drop_in: this column stands twice");
+  }
+
+  @Test
   void trusses_stopTheWholeJob() {
     Estimate trusses =
         new Estimate(JobText.demo("tallow-end").with("job", "truss,no", "truss,yes").job());
