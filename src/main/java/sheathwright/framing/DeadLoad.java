@@ -3,7 +3,6 @@ package sheathwright.framing;
 import java.util.List;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Pressure;
-import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
@@ -32,10 +31,5 @@ public final class DeadLoad {
     return layers
         .sum(LOAD, Units.PSF)
         .as("dead_on_slope_psf", Units.PSF, Source.derived("sum of the layers"));
-  }
-
-  /** The same for each square foot of plan below a roof of this rise in 12. */
-  public static Figure<Pressure> onProjection(Roll layers, Figure<Ratio> rise) {
-    return DeadLoads.deadOnProjection(onSlope(layers), rise);
   }
 }

@@ -134,6 +134,13 @@ public final class Estimate {
         plannedSheets.isAtMost(deckSheets.times(MOST_WITH_WASTE)));
   }
 
+  /** That nobody has to decide before the crew repairs. */
+  public Tie stopTie() {
+    return new Tie(
+        "Nothing stops the repair of the rafters; if not, a licensed engineer decides first",
+        framing.mayRepair().is(YesNo.YES));
+  }
+
   /** That whatever was solved was solved for what the tables say now. */
   public List<Tie> solvedTies() {
     return solutions().stream()
@@ -198,10 +205,7 @@ public final class Estimate {
               "Everything that the covering's maker asks for is met",
               MakerRequirement.unmet(maker).isAtMost(Figure.of(0, Units.RATIO))));
     }
-    ties.add(
-        new Tie(
-            "Nothing stops the repair of the rafters; if not, a licensed engineer decides first",
-            framing.mayRepair().is(YesNo.YES)));
+    ties.add(stopTie());
     return ties;
   }
 

@@ -65,8 +65,14 @@ final class DeckWords {
   static Optional<String> calledIn(String source) {
     return ENTRIES.stream()
         .map(Entry::typed)
-        .filter(typed -> source.contains(typed.substring(0, typed.indexOf('(') + 1)))
+        .map(DeckWords::withoutItsName)
+        .filter(call -> source.contains(call.substring(0, call.indexOf('(') + 1)))
         .findFirst();
+  }
+
+  /** What is called, where a line keeps the answer under a name. */
+  private static String withoutItsName(String typed) {
+    return typed.substring(typed.indexOf(" = ") < 0 ? 0 : typed.indexOf(" = ") + 3);
   }
 
   /** The lines that speak of all these words; empty if none does. */

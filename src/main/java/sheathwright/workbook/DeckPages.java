@@ -2,9 +2,12 @@ package sheathwright.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
+import sheathwright.framing.RafterScreening;
 import sheathwright.job.Deck;
 import sheathwright.job.DeckAreas;
 import sheathwright.job.Estimate;
@@ -148,12 +151,7 @@ final class DeckPages {
     estimate
         .framing()
         .rafters()
-        .ifPresent(
-            screening ->
-                tab.link(
-                    "While the deck is off, braces at most",
-                    screening.deckOffBrace(),
-                    "apart along each rafter; 0 where none is close enough: see Proof"));
+        .ifPresent(screening -> tab.entry("While the deck is off", braces(screening), ""));
     boolean hasPatches = false;
     for (Deck.Part part : estimate.deck().parts()) {
       if (part.patches().isPresent()) {
@@ -180,6 +178,14 @@ final class DeckPages {
       tab.heading("Patches");
       tab.paragraph("No patch is planned: nothing is marked yet.");
     }
+  }
+
+  private static Choice<String> braces(RafterScreening screening) {
+    return Choice.choose(
+            screening.deckOffBrace().isMoreThan(Figure.of(0, Units.INCH)),
+            Choice.literal("brace the rafters' upper edges as close as Proof says"),
+            Choice.literal("no brace is close enough: nobody walks or loads an open rafter"))
+        .as("deck_off_in_words");
   }
 
   /** How the pieces are cut, for the saw. */

@@ -35,6 +35,11 @@ final class Page {
     }
   }
 
+  /** Begins a new page. */
+  static void startNew(Tab tab) {
+    tab.sheet().setRowBreak(tab.next() - 1);
+  }
+
   static void finish(Tab tab) {
     XSSFSheet sheet = tab.sheet();
     sheet.enableLocking();

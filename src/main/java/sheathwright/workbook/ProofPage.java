@@ -74,6 +74,7 @@ final class ProofPage {
   }
 
   private static void deckOff(Tab tab, RafterScreening screening) {
+    Page.startNew(tab);
     tab.heading("While the deck is off");
     tab.note(
         "Without its deck nothing holds a rafter's upper edge but battens and braces; it can roll over before it breaks.");

@@ -52,6 +52,7 @@ public final class QuoteBook {
             "The lines add up to the total",
             quote.roll().sum("amount_usd", Units.USD).isTheSameAs(quote.total())));
     ties.add(estimate.sheetsTie());
+    ties.add(estimate.stopTie());
     ties.add(
         new Estimate.Tie(
             "The total is not more than the worst case",

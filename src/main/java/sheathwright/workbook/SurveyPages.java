@@ -69,6 +69,10 @@ final class SurveyPages {
       stations.put(plane, strings.list(plane.stations()));
       strings.heading("Plane " + plane.name() + ", how far the rafters sag");
       strings.list(plane.sags().roll());
+      strings.entry("Worst rafter", plane.sags().rafter(), "");
+      strings.entry("Its span over its sag", plane.sags().worst().spanOverSag(), "");
+      strings.entry("Allowed", plane.sags().worst().limit(), "by the fraction");
+      strings.entry("Used", plane.sags().worst().sag().ratio(), "1 at most; looks, not strength");
       working.heading("Plane " + plane.name());
       working.list(plane.plan().roll());
     }
@@ -102,12 +106,6 @@ final class SurveyPages {
     flatness(plane.flatness());
     rafters.heading(name + ", what it will show when this is done");
     flatness(plane.finished());
-    rafters.heading(name + ", how far the rafters sag");
-    rafters.entry("Worst rafter", plane.sags().rafter(), "");
-    rafters.entry("Its span divided by its sag", plane.sags().worst().spanOverSag(), "");
-    rafters.entry("Sag that the fraction allows", plane.sags().worst().limit(), "");
-    rafters.entry(
-        "Used", plane.sags().worst().sag().ratio(), "1 at most; how it looks, not strength");
     profile(plane);
     LevelMap.draw(rafters, name + ", build-up in inches", plane.straightened().buildUps());
     list(name + ", the crew's marks: old top below the sister's top", plane.plan().marksRoll());

@@ -122,7 +122,7 @@ class DeadLoadsTest {
     double byHand = 2 * 2 + 4 * 0.4 + 4 * 0.55;
     assertThat(roof.columns()).containsExactly("material", "layers", "thickness_in", "load_psf");
     assertThat(DeadLoad.onSlope(roof).value()).isCloseTo(byHand, within(1e-12));
-    assertThat(DeadLoad.onProjection(roof, pitch(9)).value())
+    assertThat(DeadLoads.deadOnProjection(DeadLoad.onSlope(roof), pitch(9)).value())
         .isCloseTo(byHand * 1.25, within(1e-12)); // 3, 4, 5
   }
 }

@@ -41,6 +41,8 @@ class DeckWordsTest {
       assertRuns(session, "south = Plane.rectangle(\"south\", ft(42), ft(17))");
       assertThat(session.answers("layout(south)").get(0).text())
           .isEqualTo("layout was given (Plane);\nfor instance layout(south, rafters)");
+      assertThat(session.answers("straighten(number(1))").get(0).text())
+          .contains("for instance straighten(string, SIZE_2X6, SIZE_2X6, number(0.86))");
     }
   }
 }
