@@ -181,7 +181,6 @@ public final class Estimate {
         new Tie(
             "The credit for a sheet not needed is not more than its price",
             quote.credit().isAtMost(plannedSheet.quoted())));
-    ties.addAll(solvedTies());
     rafterLevelling()
         .flatMap(Levelling::atMiddle)
         .ifPresent(
@@ -206,6 +205,7 @@ public final class Estimate {
               MakerRequirement.unmet(maker).isAtMost(Figure.of(0, Units.RATIO))));
     }
     ties.add(stopTie());
+    ties.addAll(solvedTies());
     return ties;
   }
 

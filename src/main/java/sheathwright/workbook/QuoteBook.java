@@ -46,7 +46,7 @@ public final class QuoteBook {
   }
 
   private List<Estimate.Tie> ties() {
-    List<Estimate.Tie> ties = new ArrayList<>(estimate.solvedTies());
+    List<Estimate.Tie> ties = new ArrayList<>();
     ties.add(
         new Estimate.Tie(
             "The lines add up to the total",
@@ -57,6 +57,7 @@ public final class QuoteBook {
         new Estimate.Tie(
             "The total is not more than the worst case",
             quote.total().isAtMost(quote.worstCase())));
+    ties.addAll(estimate.solvedTies());
     return ties;
   }
 
