@@ -24,7 +24,7 @@ final class Adjustments {
           "nds/2018/fastener-temperature.csv",
           "fastener_temperature",
           "temperature factors of fasteners",
-          1);
+          2);
 
   private Adjustments() {}
 
@@ -39,25 +39,25 @@ final class Adjustments {
   }
 
   /** Wet service factor of a nail. */
-  static Figure<Ratio> nailMoisture(OneOf<WoodMoisture> moisture, Choice<Shank> shank) {
+  static Figure<Ratio> nailMoisture(Choice<WoodMoisture> moisture, Choice<Shank> shank) {
     return MOISTURE
-        .numberAt(Units.RATIO, shank, moisture.choice().argument("moisture"))
+        .numberAt(Units.RATIO, shank, moisture)
         .as("wet_service_factor", Units.RATIO, MOISTURE.source())
         .symbol("C_M");
   }
 
   /** Wet service factor of a screw. */
-  static Figure<Ratio> screwMoisture(OneOf<WoodMoisture> moisture) {
+  static Figure<Ratio> screwMoisture(Choice<WoodMoisture> moisture) {
     return MOISTURE
-        .number(Units.RATIO, "screw", moisture.choice().argument("moisture"))
+        .number(Units.RATIO, "screw", moisture)
         .as("wet_service_factor", Units.RATIO, MOISTURE.source())
         .symbol("C_M");
   }
 
-  /** Temperature factor. */
-  static Figure<Ratio> warmth(OneOf<WoodWarmth> warmth) {
+  /** Temperature factor; wood that is damp in service loses more. */
+  static Figure<Ratio> warmth(OneOf<WoodWarmth> warmth, Choice<WoodMoisture> moisture) {
     return WARMTH
-        .number(Units.RATIO, "ct", warmth.choice().argument("warmth"))
+        .number(Units.RATIO, "ct", moisture, warmth.choice().argument("warmth"))
         .as("temperature_factor", Units.RATIO, WARMTH.source())
         .symbol("C_t");
   }

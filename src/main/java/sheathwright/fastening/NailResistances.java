@@ -26,6 +26,7 @@ public final class NailResistances {
    * withdrawal   = W × penetration × C_D × C_M × C_t
    * pull-through = W_H × C_D × C_t
    * resistance   = the lesser of the two
+   * C_t = 1, 0.8 and 0.7 to 100, 125 and 150 degrees; in wood that is wet in service 1, 0.7 and 0.5
    * </pre>
    *
    * <p>Does not cover nails that miss, split or stand in decayed wood, which hold nothing,
@@ -76,8 +77,9 @@ public final class NailResistances {
     var panel = Adjustments.heldThickness(thickness);
     var shimmed = Adjustments.shim(shim);
     var cd = Adjustments.loadDuration(loadDuration);
-    var cm = Adjustments.nailMoisture(moisture, kind);
-    var ct = Adjustments.warmth(warmth);
+    Choice<WoodMoisture> damp = moisture.choice().argument("moisture");
+    var cm = Adjustments.nailMoisture(damp, kind);
+    var ct = Adjustments.warmth(warmth, damp);
 
     var inRafter =
         nail.minus(panel).minus(shimmed).orIfMore(NOTHING).as("length_in_rafter_in", Units.INCH);

@@ -15,6 +15,7 @@ import sheathwright.figure.Quantity.Ratio;
  * @param gable spacing on gable-end framing
  * @param item number of the row in the code's table
  * @param reason why it is so
+ * @param windDesign whether the house may have to be designed for wind
  */
 public record NailingSchedule(
     @Column("edge_spacing_in") Figure<Length> edge,
@@ -22,4 +23,5 @@ public record NailingSchedule(
     @Column("near_edges_spacing_in") Figure<Length> nearEdges,
     @Column("gable_spacing_in") Figure<Length> gable,
     @Column("item") Figure<Ratio> item,
-    @Column("reason") Choice<NailingReason> reason) {}
+    @Column("reason") Choice<NailingReason> reason,
+    @Column("wind_design") Choice<WindDesign> windDesign) {}

@@ -25,6 +25,7 @@ public final class ScrewResistances {
    * <pre>
    * thread     = the lesser of (length − thickness − shim) and the screw's thread, less its tip
    * resistance = W × thread × C_D × C_M × C_t
+   * C_t = 1, 0.8 and 0.7 to 100, 125 and 150 degrees; in wood that is wet in service 1, 0.7 and 0.5
    * </pre>
    *
    * <p>Does not cover the head's pull-through, the screw's own strength, lead holes, re-used holes,
@@ -78,8 +79,9 @@ public final class ScrewResistances {
     var held = Adjustments.heldThickness(thickness);
     var shimmed = Adjustments.shim(shim);
     var cd = Adjustments.loadDuration(loadDuration);
-    var cm = Adjustments.screwMoisture(moisture);
-    var ct = Adjustments.warmth(warmth);
+    Choice<WoodMoisture> damp = moisture.choice().argument("moisture");
+    var cm = Adjustments.screwMoisture(damp);
+    var ct = Adjustments.warmth(warmth, damp);
 
     var threadHeld =
         screw
@@ -157,7 +159,7 @@ public final class ScrewResistances {
     return perInch
         .times(thread)
         .times(Adjustments.loadDuration(loadDuration))
-        .times(Adjustments.screwMoisture(moisture))
+        .times(Adjustments.screwMoisture(moisture.choice().argument("moisture")))
         .as("resistance_lb", Units.POUND, Source.COMMON_PRACTICE);
   }
 }

@@ -20,15 +20,15 @@ public final class Withdrawal {
   private static final Source OTHER_NAIL = Nds.REMEMBERED.at("12.2.3");
   private static final Source WOOD_SCREW = Nds.COPIED.at("12.2.2");
   private static final Source LAG_SCREW = Nds.COPIED.at("12.2.1");
-  private static final Figure<Stress> SMOOTH_PSI = psi("smooth_nail_psi", 1380, SMOOTH_NAIL);
+  static final Figure<Stress> SMOOTH_PSI = psi("smooth_nail_psi", 1380, SMOOTH_NAIL);
   private static final Figure<Stress> STAINLESS_PSI = psi("stainless_nail_psi", 465, OTHER_NAIL);
-  private static final Figure<Stress> RING_PSI = psi("ring_nail_psi", 1800, OTHER_NAIL);
+  static final Figure<Stress> RING_PSI = psi("ring_nail_psi", 1800, OTHER_NAIL);
   private static final Figure<Stress> WOOD_SCREW_PSI = psi("wood_screw_psi", 2850, WOOD_SCREW);
   private static final Figure<LineForce> LAG_SCREW_CONSTANT =
       Figure.constant("lag_screw_lb_per_in", 1800, Units.POUND_PER_INCH, LAG_SCREW)
           .symbol("1800 lb/in");
   private static final Figure<Length> INCH = Figure.of(1, Units.INCH);
-  private static final Figure<Ratio> SMOOTH_EXPONENT =
+  static final Figure<Ratio> SMOOTH_EXPONENT =
       Nds.number("smooth_nail_exponent", 2.5, "2.5", SMOOTH_NAIL);
   private static final Figure<Ratio> STAINLESS_EXPONENT =
       Nds.number("stainless_nail_exponent", 1.5, "1.5", OTHER_NAIL);

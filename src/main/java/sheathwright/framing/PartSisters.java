@@ -29,7 +29,7 @@ public final class PartSisters {
    * <pre>
    * couple  = a_sister M(a) ÷ s, a from the support to the sister's end
    * R_rigid = u EI_rafter EI_sister ÷ ((EI_rafter + EI_sister) s² (b + s ÷ 3))
-   * nails   = ⌈the greater of couple and R_rigid ÷ Z'⌉ in each of the four groups
+   * nails   = ⌈the greater of couple and R_rigid ÷ Z'⌉ in each of the four groups, 3 at least in two rows
    * R       = R_rigid k_group ÷ (k_group + k_pieces), k_group = nails × k ÷ 2
    * M_rafter = the most of M(x) − R (x − x_1) and M(L ÷ 2) − R s
    * M_sister = the greater of R s and a_sister M_added

@@ -62,7 +62,7 @@ final class Rafter {
                 Units.PSF,
                 Limits.between(0, 100, "of horizontal projection; 10 and 20 are the tables' own"))
             .symbol("q_dead");
-    this.deflectionLimit = deflectionLimit(deflectionLimit);
+    this.deflectionLimit = SagLimits.passing(deflectionLimit);
 
     var values = new LumberValues(species, grade, size, valueSet);
     section =
@@ -101,17 +101,6 @@ final class Rafter {
             Units.INCH,
             Limits.between(4, 48, "center to center; 16 and 24 are usual"))
         .symbol("s");
-  }
-
-  /** What the span is divided by for the sag allowed under live load, 180 or 240. */
-  static Figure<Ratio> deflectionLimit(Figure<Ratio> limit) {
-    return limit
-        .within(
-            "deflection_limit",
-            Units.RATIO,
-            Limits.either(
-                180, 240, "the IRC's span divided by 180 without, 240 with a ceiling below"))
-        .symbol("n");
   }
 
   /** 1.15 where a deck joins rafters that stand no more than 24 in apart. */

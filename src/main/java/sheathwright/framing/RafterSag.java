@@ -3,7 +3,6 @@ package sheathwright.framing;
 import sheathwright.figure.Check;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.LineForce;
 import sheathwright.figure.Quantity.Ratio;
@@ -17,7 +16,6 @@ final class RafterSag {
 
   private static final Source CREEP = Source.fromMemory("NDS 2018, 3.5.2");
   private static final Source PASSING = Source.secondHand("IRC Table R301.7");
-  private static final Source TOTAL = Source.fromMemory("IBC 2018 Table 1604.3");
   private static final Figure<Ratio> SEASONED = creep("seasoned_creep", 1.5, "1.5");
   private static final Figure<Ratio> GREEN_OR_WET = creep("green_creep", 2.0, "2.0");
 
@@ -32,8 +30,8 @@ final class RafterSag {
    * The sag of one rafter.
    *
    * @param isSeasoned whether it was dry when it was loaded and has stayed so
-   * @param passingLimit 180 or 240
-   * @param totalLimit 60 to 360
+   * @param passingLimit 180, 240 or 360
+   * @param totalLimit 0 for the one that belongs to the other, or 60 to 360
    */
   RafterSag(
       Figure<Stress> modulus,
@@ -44,14 +42,8 @@ final class RafterSag {
       Figure<Ratio> totalLimit) {
     this.modulus = modulus;
     this.secondMoment = secondMoment;
-    this.passingLimit = Rafter.deflectionLimit(passingLimit);
-    this.totalLimit =
-        totalLimit
-            .within(
-                "total_deflection_limit",
-                Units.RATIO,
-                Limits.between(60, 360, "120 without a ceiling below, 180 and more with one"))
-            .symbol("n_total");
+    this.passingLimit = SagLimits.passing(passingLimit);
+    this.totalLimit = SagLimits.total(totalLimit, this.passingLimit);
     passing = loads.passing;
     var creep =
         Figure.choose(isSeasoned, SEASONED, GREEN_OR_WET)
@@ -68,7 +60,7 @@ final class RafterSag {
   }
 
   Check underAllLoad(Figure<Length> span) {
-    return check("sag with creep", "total_deflection", total, totalLimit, span, TOTAL);
+    return check("sag with creep", "total_deflection", total, totalLimit, span, SagLimits.SOURCE);
   }
 
   /** The span at which the first of the two limits is reached. */

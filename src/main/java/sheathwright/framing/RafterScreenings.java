@@ -32,7 +32,7 @@ public final class RafterScreenings {
    * <pre>
    * bending = (w (L ÷ f)² ÷ 8 S) ÷ (F_b' C_D)       under D, D + L_r and D + S, f for the tie's height
    * shear   = (3 V ÷ 2 b d_n) (d ÷ d_n)² ÷ (F_v' C_D)
-   * sag     = 5 w_live (L ÷ f)⁴ ÷ 384 E' I, with creep under w_live + K_cr w_dead
+   * sag     = 5 w_live (L ÷ f)⁴ ÷ 384 E' I, with creep under w_live + K_cr w_dead, K_cr 1.5 if seasoned, else 2
    * bearing = (w L ÷ 2 b l_b) ÷ F_c⊥'              notch = notch ÷ (d ÷ 4)
    * deck off: bending against F_b* C_L without C_r, C_D 1.25, and R_B against 50
    * longest span = where the first of the checks with the deck on reaches 1; 0 if the notch is too deep
@@ -57,7 +57,8 @@ public final class RafterScreenings {
    * @param snow snow on the horizontal projection, 0 psf to 300 psf; never added to roof live load
    * @param dead dead load on the horizontal projection, 0 psf to 100 psf; it is taken whole while
    *     the deck is off
-   * @param deflectionLimit span divided by this is the sag allowed under live load: 180 or 240
+   * @param deflectionLimit span divided by this is the sag allowed under live load, 180 to 360: 180
+   *     without a ceiling below, 240 with one, 360 with a plaster one
    * @param valueSet edition of the design values, fitting the age of the wood
    * @param span clear span on the horizontal projection, 1 ft to 40 ft
    * @param bearingLength length of the seat on the plate, 0.5 in to 12 in
@@ -67,10 +68,10 @@ public final class RafterScreenings {
    * @param moisture whether it stays at 19 % or less
    * @param temperature degrees Fahrenheit that the wood keeps for long, 0 to 150
    * @param incised whether slits were pressed into it for a preservative
-   * @param seasoned whether it was dry when it was first loaded, so that it creeps less; green
-   *     stock was not
+   * @param seasoned whether it is known to have been dry when it was first loaded, so that it
+   *     creeps less; no where nobody knows, for most old framing was put up green
    * @param totalDeflectionLimit span divided by this is the sag allowed under all load with creep,
-   *     60 to 360
+   *     0 to 360; 0 takes 120 with 180, 180 with 240 and 240 with 360, else it is 60 at least
    * @param notch depth of the birdsmouth, square to the rafter's edge, 0 in to 8 in
    * @param endDistance from the seat to the lower end of the rafter, 0 in to 240 in
    * @param rise tan θ, 1 in 12 to 24 in 12; 3 gives the greatest thrust that rafters without a
@@ -106,8 +107,8 @@ public final class RafterScreenings {
       @Column(value = "moisture", preset = "dry") OneOf<ServiceMoisture> moisture,
       @Column(value = "temperature_f", preset = "70") Figure<Ratio> temperature,
       @Column(value = "incised", preset = "no") OneOf<YesNo> incised,
-      @Column(value = "seasoned", preset = "yes") OneOf<YesNo> seasoned,
-      @Column(value = "total_deflection_limit", preset = "120") Figure<Ratio> totalDeflectionLimit,
+      @Column(value = "seasoned", preset = "no") OneOf<YesNo> seasoned,
+      @Column(value = "total_deflection_limit", preset = "0") Figure<Ratio> totalDeflectionLimit,
       @Column(value = "notch_in", preset = "0") Figure<Length> notch,
       @Column(value = "end_distance_in", preset = "0") Figure<Length> endDistance,
       @Column(value = "rise_in_12", preset = "3") Figure<Ratio> rise,

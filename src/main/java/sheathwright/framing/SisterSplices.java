@@ -24,6 +24,9 @@ public final class SisterSplices {
   private static final Source SPLICE =
       Source.derived("the old rafter carries no moment and no shear at the break");
   private static final Figure<Ratio> TWO = Figure.of(2, Units.RATIO);
+  private static final Figure<Nails> LEAST_GROUP =
+      Figure.constant("least_group_nails", 3, Units.NAIL, Source.COMMON_PRACTICE)
+          .symbol("3 nails");
   private static final Figure<Force> NO_FORCE = Figure.of(0, Units.POUND);
 
   private SisterSplices() {}
@@ -35,7 +38,7 @@ public final class SisterSplices {
    * <pre>
    * M_b = w x (L − x) ÷ 2          V_b = w (L ÷ 2 − x), without its sign
    * near = (M_b + c V_b) ÷ s + V_b          far = (M_b + c V_b) ÷ s
-   * nails = ⌈force ÷ Z'⌉          length = 2 (c + s + end distance)
+   * nails = ⌈force ÷ Z'⌉, 3 at least in two rows          length = 2 (c + s + end distance)
    * bending = (M_b + c V_b) ÷ (F_b' S) of the sister alone
    * </pre>
    *
@@ -147,13 +150,14 @@ public final class SisterSplices {
         Decision.STOP_ENGINEER.choice().as("decision"));
   }
 
-  /** Whole nails for a force. */
+  /** Whole nails for a force, enough to be a group: one nail would be a hinge. */
   static Figure<Nails> nails(Figure<Force> force, Figure<Force> each, String name, Source source) {
     return force
         .dividedBy(each)
         .in(Units.RATIO)
         .roundedUp()
         .counting(Units.NAIL)
+        .orIfMore(LEAST_GROUP)
         .as(name, Units.NAIL, source);
   }
 }

@@ -37,7 +37,7 @@ final class FramingTables {
           Field.word("load", "Kind of live load", RafterLoad.class),
           Field.number("live_psf", "Live load on the flat", 1, 300),
           DEAD,
-          Field.number("deflection_limit", "Span divided by this may sag", 180, 240));
+          Field.number("deflection_limit", "Span divided by this may sag", 180, 360));
 
   /** What a job may say of its rafters besides; what it leaves out is taken as is usual. */
   static final List<Field> OLD_RAFTERS =
@@ -50,7 +50,7 @@ final class FramingTables {
           Field.number("temperature_f", "Degrees Fahrenheit it stays at", Units.RATIO, 0, 150)
               .ifKnown(),
           Field.word("incised", "Incised for a preservative", YesNo.class).ifKnown(),
-          Field.word("seasoned", "Dry when first loaded", YesNo.class).ifKnown(),
+          Field.word("seasoned", "Known dry when first loaded", YesNo.class).ifKnown(),
           Field.number(
                   "total_deflection_limit",
                   "Span divided by this may sag in all",

@@ -1,6 +1,7 @@
 package sheathwright.fastening;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -63,10 +64,29 @@ class FastenerTablesTest {
     assertThat(Asked.of("panel_gravity").with("panel", "any-osb").number("specific_gravity"))
         .isEqualTo(0.5);
     Asked ring = Asked.of("panel_holding_gravity").with("shank", "ring");
-    assertThat(ring.number("specific_gravity")).isEqualTo(0.7);
     assertThat(ring.number("wet_use_factor")).isEqualTo(1);
     assertThat(ring.with("wet", "yes").number("wet_use_factor")).isEqualTo(0.75);
     assertThat(ring.with("shank", "stainless").refusal()).isPresent();
+  }
+
+  /**
+   * The makers' equivalent gravity of 0.70 belongs to 1380 G^2.5 D: with a shank of 0.120 in that is
+   * 67.9 lb/in, where 1800 G² D would give 105.8.
+   */
+  @Test
+  void aRingShankInAPanel_holdsWhatTheMakersEquationOfTheDayGave() {
+    String gravity =
+        Asked.of("panel_holding_gravity").with("shank", "ring").answer("specific_gravity");
+    Asked nail =
+        Asked.of("nail_withdrawal").with("specific_gravity", gravity).with("diameter_in", "0.12");
+    double makers = 1380 * Math.pow(0.7, 2.5) * 0.12;
+    assertThat(makers).isCloseTo(67.9, within(0.05));
+    assertThat(nail.with("shank", "ring").number("withdrawal_lb_per_in"))
+        .isCloseTo(makers, within(1e-3));
+    assertThat(nail.with("shank", "smooth").number("withdrawal_lb_per_in")).isLessThan(makers);
+    String smooth =
+        Asked.of("panel_holding_gravity").with("shank", "smooth").answer("specific_gravity");
+    assertThat(smooth).isEqualTo("0.4");
   }
 
   private static double wood(String wood) {

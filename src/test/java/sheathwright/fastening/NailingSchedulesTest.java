@@ -41,7 +41,7 @@ class NailingSchedulesTest {
     "irc-2015, 130, b, 12, 6, wind-within-the-footnote",
     "irc-2015, 130.01, b, 6, 4, wind-beyond-the-footnote",
     "irc-2015, 130.01, d, 6, 4, wind-beyond-the-footnote",
-    "irc-2015, 190, c, 6, 4, wind-beyond-the-footnote",
+    "irc-2015, 139.99, c, 6, 4, wind-beyond-the-footnote",
     "irc-2018, 129.99, c, 6, 6, wind-within-the-footnote",
     "irc-2018, 130, c, 4, 4, wind-beyond-the-footnote",
     "irc-2018, 139.99, d, 4, 4, wind-beyond-the-footnote",
@@ -66,8 +66,6 @@ class NailingSchedulesTest {
   /** What the pages do not print is refused, not made up. */
   @ParameterizedTest(name = "{0}: {1} in, {2}, {3} mph, {4}")
   @CsvSource({
-    "irc-2018, 7/16, 8d-common, 140, b",
-    "ibc-2021, 7/16, 8d-common, 140, b",
     "irc-2021, 7/16, 8d-common, 100, d",
     "irc-2024, 7/16, 8d-common, 100, d",
     "irc-2015, 17/32, 8d-common, 110, b",
@@ -85,10 +83,41 @@ class NailingSchedulesTest {
     assertThat(panel(code, thickness, nail, wind, exposure).refusal()).isPresent();
   }
 
+  /** IRC R301.2.1.1: from 140 mph the house is designed for wind, whatever the edition's table says. */
+  @ParameterizedTest(name = "{0}, {1} in, {2} mph")
+  @CsvSource({
+    "irc-2015, 7/16, 8d-common, 140",
+    "irc-2015, 7/16, 8d-common, 160",
+    "irc-2018, 7/16, 8d-common, 140",
+    "irc-2021, 7/16, rsrs-01, 200",
+    "irc-2021, 1-1/8, 10d-common, 180",
+    "irc-2024, 23/32, rsrs-01, 140",
+    "ibc-2015, 7/16, 8d-box, 150",
+    "ibc-2021, 7/16, 8d-common, 140"
+  })
+  void from140Mph_thePrescriptiveCodeEndsWithAWayOut(
+      String code, String thickness, String nail, String wind) {
+    assertThat(panel(code, thickness, nail, wind, "c").refusal().orElseThrow())
+        .startsWith("the prescriptive code ends where the wind reaches 140 mph")
+        .contains("sheathing_uplift", "nail_spacing_for_uplift", "a wind standard", "an engineer");
+  }
+
+  /** From 115 mph the map of IRC R301.2.1.1 says where wind design is required. */
+  @ParameterizedTest
+  @CsvSource({
+    "114.99, not by this wind speed",
+    "115, 'wind design may be required here, IRC R301.2.1.1 and its map'",
+    "139.99, 'wind design may be required here, IRC R301.2.1.1 and its map'"
+  })
+  void from115Mph_windDesignMayBeRequired(String wind, String said) {
+    assertThat(panel("irc-2018", "7/16", "8d-common", wind, "b").answer("wind_design"))
+        .isEqualTo(said);
+  }
+
   /** The row of thick panels has no footnote on wind. */
   @Test
   void thickPanels_haveNoFootnote() {
-    Asked thick = panel("irc-2021", "1-1/8", "10d-common", "180", "d");
+    Asked thick = panel("irc-2021", "1-1/8", "10d-common", "139.99", "d");
     assertThat(thick.answer("reason")).isEqualTo("no-wind-footnote");
     assertThat(thick.number("near_edges_spacing_in")).isEqualTo(12);
   }

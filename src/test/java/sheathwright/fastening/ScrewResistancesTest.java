@@ -65,6 +65,20 @@ class ScrewResistancesTest {
         .isCloseTo(142.5 * thread * 1.6 * factor, within(1e-9));
   }
 
+  /** NDS 2018 Table 11.3.4, from memory, beside the 0.7 of wood that is wet in service. */
+  @ParameterizedTest(name = "{0}, {1}")
+  @CsvSource({
+    "stays-dry, to-125-f, 0.8",
+    "dries-later, to-150-f, 0.7",
+    "gets-wet-later, to-125-f, 0.49",
+    "stays-wet, to-125-f, 0.49",
+    "stays-wet, to-150-f, 0.35"
+  })
+  void aHotScrew_holdsLessInWetWoodThanInDry(String moisture, String warmth, double factor) {
+    assertThat(lag().with("moisture", moisture).with("warmth", warmth).number("resistance_lb"))
+        .isCloseTo(factor * lag().number("resistance_lb"), within(1e-9));
+  }
+
   /** Worked by others from the solid-wood equation: no table of it is published. */
   @ParameterizedTest(name = "{0} in, G {1}, panel {2} in")
   @CsvFileSource(resources = "panel-screw-values.csv", useHeadersInDisplayName = true)

@@ -55,9 +55,9 @@ final class NailSamples {
     tables.put(
         "screw_resistance",
         """
-        screw_kind,diameter_in,length_in,thread_in,tip_in,specific_gravity,thickness_in,shim_in,load_duration,moisture
-        lag-screw,1/2,4,2.5,5/16,0.55,1.5,,1,
-        wood-screw,0.19,2.5,1-5/8,,0.42,7/16,1/4,,gets-wet-later
+        screw_kind,diameter_in,length_in,thread_in,tip_in,specific_gravity,thickness_in,shim_in,load_duration,moisture,warmth
+        lag-screw,1/2,4,2.5,5/16,0.55,1.5,,1,,
+        wood-screw,0.19,2.5,1-5/8,,0.42,7/16,1/4,,gets-wet-later,to-150-f
         """);
     tables.put(
         "panel_screw_withdrawal",
@@ -93,7 +93,7 @@ final class NailSamples {
         irc-2018,7/16,8d-common,115,b,24,0.42
         irc-2021,23/32,rsrs-01,120,c,16,0.5
         ibc-2024,0.47,deformed-2-1/2,105,c,,
-        irc-2015,1-1/8,10d-common,140,d,48,
+        irc-2015,1-1/8,10d-common,139,d,48,
         """);
     tables.put(
         "alternate_schedule",
