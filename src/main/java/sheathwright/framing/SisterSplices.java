@@ -42,7 +42,7 @@ public final class SisterSplices {
    * bending = (M_b + c V_b) ÷ (F_b' S) of the sister alone
    * </pre>
    *
-   * <p>Does not cover splitting (stagger a group in two rows), damage at a support, where the
+   * <p>Does not cover splitting, damage at a support, where the
    * sister must stand on the plate itself, temporary support while the rafter is cut, or trusses,
    * which nobody may cut or splice without their engineer. The forces are those of the worse side
    * of the break; both sides are nailed alike. Screening only: local code and a licensed engineer

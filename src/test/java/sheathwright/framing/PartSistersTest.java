@@ -1,6 +1,7 @@
 package sheathwright.framing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static java.util.Arrays.stream;
 import static org.assertj.core.api.Assertions.within;
 import static sheathwright.figure.Amounts.ft;
 import static sheathwright.figure.Amounts.in;
@@ -11,6 +12,7 @@ import static sheathwright.figure.Amounts.psf;
 import static sheathwright.figure.Amounts.psi;
 
 import java.util.Random;
+import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 import sheathwright.figure.YesNo;
 import sheathwright.published.DressedSizes;
@@ -110,11 +112,35 @@ class PartSistersTest {
           in(span * part));
     }
 
-    /** The same by finite elements, each group of nails a spring, under one of the loads. */
-    TwoBeams model(double load, double nails) {
+    double[] groups() {
       double far = sisterEnd() + end;
       double near = far + arm;
-      double[] groups = {far, near, span - near, span - far};
+      return new double[] {far, near, span - near, span - far};
+    }
+
+    Case with(double newPart, double newLateral) {
+      return new Case(
+          depth,
+          size,
+          rafterModulus,
+          sisterModulus,
+          span,
+          live,
+          dead,
+          existing,
+          newPart,
+          arm,
+          end,
+          newLateral,
+          slip);
+    }
+
+    /** The same by finite elements, each group of nails a spring, under one of the loads. */
+    TwoBeams model(double load, double nails) {
+      return model(load, nails, groups());
+    }
+
+    TwoBeams model(double load, double nails, double[] groups) {
       return new TwoBeams(
           span,
           load,
@@ -228,6 +254,47 @@ class PartSistersTest {
         ft(13),
         psf(40),
         ft(feet));
+  }
+
+  /** One nail is a hinge: a group is three nails in two rows at least, however strong a nail is. */
+  @Test
+  void aGroup_hasThreeNailsAtLeast() {
+    Random chance = new Random(19);
+    for (int i = 0; i < 100; i++) {
+      Case given = Case.by(chance);
+      PartSister answer = given.with(given.part, 5000).answer();
+      assertThat(answer.couple().value()).isLessThan(5000);
+      assertThat(answer.groupNails().value()).as(given.toString()).isEqualTo(3);
+    }
+  }
+
+  /**
+   * A longer sister with the same arm may leave more sag, and the model says so each time: its near
+   * groups go out with its ends. Where the nails of the shorter one stay in place and those of the
+   * longer one come on top, the model sags less.
+   */
+  @Test
+  void aLongerSister_sagsMoreOnlyWhereItsNailsLeaveTheMiddle() {
+    Random chance = new Random(23);
+    int more = 0;
+    for (int i = 0; i < 200; i++) {
+      Case given = Case.by(chance);
+      Case longer = given.with(given.part + (0.99 - given.part) * chance.nextDouble(), given.lateral);
+      double nails = given.answer().groupNails().value();
+      double few = longer.answer().groupNails().value();
+      double live = given.lineLoad(given.live);
+      double sag = given.model(live, nails).sag();
+      boolean sagsMore = longer.answer().sag().value() > given.answer().sag().value();
+      assertThat(sagsMore)
+          .as(given.toString())
+          .isEqualTo(longer.model(live, few).sag() > sag);
+      more += sagsMore ? 1 : 0;
+      double[] both = DoubleStream.concat(stream(given.groups()), stream(longer.groups())).toArray();
+      assertThat(longer.model(live, nails, both).sag())
+          .as(given.toString())
+          .isLessThan(sag * (1 + 1e-9));
+    }
+    assertThat(more).isPositive();
   }
 
   @Test

@@ -47,7 +47,7 @@ record PlainRafter(
         12 + chance.nextInt(9),
         chance.nextInt(60),
         chance.nextInt(30),
-        chance.nextBoolean() ? 180 : 240,
+        new int[] {180, 240, 360}[chance.nextInt(3)],
         48 + chance.nextInt(200),
         1 + chance.nextInt(14) / 2d,
         1.4 + chance.nextDouble(),

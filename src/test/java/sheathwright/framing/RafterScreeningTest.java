@@ -149,12 +149,39 @@ class RafterScreeningTest {
   @Test
   void creep_isThatOfItsWood() {
     // NDS 2018 3.5.2, from memory: K_cr 1.5 seasoned, 2.0 green or wet; 30 psf snow, 10 dead.
-    double seasoned = PLAIN.number("total_deflection_ratio");
+    Asked dry = PLAIN.with("seasoned", "yes");
+    double seasoned = dry.number("total_deflection_ratio");
     assertThat(seasoned / PLAIN.number("deflection_ratio")).isCloseTo(45 / 30d * 120 / 180, CLOSE);
-    Asked same = PLAIN.with("thickness_in", "1.5").with("depth_in", "5.5");
-    for (Asked creeping : new Asked[] {PLAIN.with("seasoned", "no"), same.with("stock", "green")}) {
+    Asked same = dry.with("thickness_in", "1.5").with("depth_in", "5.5");
+    // What nobody knows of old framing is not dry: a blank creeps as green wood does.
+    for (Asked creeping : new Asked[] {PLAIN, dry.with("seasoned", "no"), same.with("stock", "green")}) {
       assertThat(creeping.number("total_deflection_ratio") / seasoned).isCloseTo(50 / 45d, CLOSE);
     }
+  }
+
+  /** IBC Table 1604.3, read second hand: live load beside dead and live load, by the ceiling. */
+  @ParameterizedTest
+  @CsvSource({"180, 120", "240, 180", "360, 240"})
+  void totalLimit_followsTheLimitUnderLiveLoad(String live, double total) {
+    Asked blank = PLAIN.with("deflection_limit", live);
+    Asked typed = blank.with("total_deflection_limit", String.valueOf(total));
+    assertThat(blank.number("total_deflection_ratio"))
+        .isEqualTo(typed.number("total_deflection_ratio"));
+    // 2.0 dead and 30 psf of snow against snow alone.
+    assertThat(blank.number("total_deflection_ratio") / blank.number("deflection_ratio"))
+        .isCloseTo(50 / 30d * total / Double.parseDouble(live), CLOSE);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "deflection_limit, 200",
+    "deflection_limit, 300",
+    "total_deflection_limit, 30",
+    "total_deflection_limit, 59"
+  })
+  void limitsOfSag_areRefusedBetweenThoseOfTheCode(String column, String given) {
+    assertThat(PLAIN.with(column, given).refusal().orElseThrow())
+        .startsWith(column + " is " + given + "; it must be ");
   }
 
   @Test

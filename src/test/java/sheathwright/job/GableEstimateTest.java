@@ -53,6 +53,29 @@ class GableEstimateTest {
     assertThat(GABLE.framing().decision().plain()).isEqualTo("within the screening limits");
   }
 
+  /**
+   * IBC Table 1604.3 and NDS 3.5.2 by hand: L/120 under 20 psf and twice 10 psf of dead load, which
+   * creeps in wood that was put up green, as it is taken to be where nobody knows.
+   */
+  @Test
+  void gable_stopsWhereNobodyKnowsThatItsRaftersWereDry() {
+    JobText known = JobText.demo("quince-hollow");
+    Estimate unknown =
+        new Estimate(
+            known
+                .with("job", "seasoned,yes,S-DRY on the stamp: dry when it was planed; invented\n", "")
+                .job());
+    double sag =
+        5 * (20 + 2 * 10) * 16 / 144.0 * Math.pow(14 * 12, 4) / (384 * 1.4e6 * 1.5 * 5.5 * 5.5 * 5.5 / 12);
+    double ratio = sag / (14 * 12 / 120.0);
+    assertThat(ratio).isCloseTo(1.130, within(0.001));
+    assertThat(unknown.framing().rafters().orElseThrow().totalDeflection().ratio().value())
+        .isCloseTo(ratio, within(DIGITS));
+    assertThat(unknown.framing().decision().plain()).startsWith("STOP");
+    assertThat(GABLE.framing().rafters().orElseThrow().totalDeflection().ratio().value())
+        .isCloseTo(ratio * 35 / 40, within(DIGITS));
+  }
+
   /** Five in a hundred to spare: 3 × 1.05 = 3.15 sheets; 3 × 43 × 1.05 = 135 nails of 2,500. */
   @Test
   void gable_ordersFourSheetsAndABoxOfNails() {
