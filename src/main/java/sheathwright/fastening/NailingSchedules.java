@@ -36,7 +36,7 @@ public final class NailingSchedules {
   private static Figure<Speed> prescriptive(Figure<Speed> wind) {
     return wind.onlyIf(
             wind.isLessThan(DESIGNED),
-            "the prescriptive code ends where the wind reaches 140 mph (%s): take sheathing_uplift and"
+            "the prescriptive code ends where the wind reaches 140 mph, by %s: take sheathing_uplift and"
                     .formatted(PRESCRIPTIVE)
                 + " nail_spacing_for_uplift, a wind standard or an engineer")
         .as("prescriptive_wind_mph", Units.MPH, PRESCRIPTIVE);

@@ -57,7 +57,7 @@ public final class RafterScreenings {
    * @param snow snow on the horizontal projection, 0 psf to 300 psf; never added to roof live load
    * @param dead dead load on the horizontal projection, 0 psf to 100 psf; it is taken whole while
    *     the deck is off
-   * @param deflectionLimit span divided by this is the sag allowed under live load, 180 to 360: 180
+   * @param deflectionLimit span divided by this is the sag allowed under live load, 180 to 360; 180
    *     without a ceiling below, 240 with one, 360 with a plaster one
    * @param valueSet edition of the design values, fitting the age of the wood
    * @param span clear span on the horizontal projection, 1 ft to 40 ft

@@ -49,7 +49,7 @@ public final class Rafters {
    * @param live roof live load or ground snow on the horizontal projection, 1 psf to 300 psf
    * @param dead dead load on the horizontal projection, 0 psf to 100 psf
    * @param load which of the two live loads it is
-   * @param deflectionLimit span divided by this is the sag allowed under live load, 180 to 360: 180
+   * @param deflectionLimit span divided by this is the sag allowed under live load, 180 to 360; 180
    *     without a ceiling below, 240 with one, 360 with a plaster one
    * @param valueSet edition of the design values, fitting the age of the wood
    * @return span in inches, not capped; the same to the nearest inch in feet-inches; what governs
@@ -112,7 +112,7 @@ public final class Rafters {
    * @param live roof live load or ground snow on the horizontal projection, 1 psf to 300 psf
    * @param dead dead load on the horizontal projection, 0 psf to 100 psf
    * @param load which of the two live loads it is
-   * @param deflectionLimit span divided by this is the sag allowed under live load, 180 to 360: 180
+   * @param deflectionLimit span divided by this is the sag allowed under live load, 180 to 360; 180
    *     without a ceiling below, 240 with one, 360 with a plaster one
    * @param valueSet edition of the design values, fitting the age of the wood
    * @param span clear span on the horizontal projection, 1 ft to 40 ft

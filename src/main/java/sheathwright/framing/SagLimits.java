@@ -56,8 +56,8 @@ final class SagLimits {
                 given.isTheSameAs(NOT_PLASTER),
                 given.isTheSameAs(PLASTER)),
             "deflection_limit is %s; it must be 180 without a ceiling below, 240 with one or 360 with a"
-                .formatted(given)
-                + " plaster one (%s)".formatted(SOURCE))
+                    .formatted(given)
+                + " plaster one, by %s".formatted(SOURCE))
         .as("live_limit", Units.RATIO)
         .symbol("n");
   }

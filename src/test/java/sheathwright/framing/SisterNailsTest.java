@@ -106,5 +106,6 @@ class SisterNailsTest {
     SisterNail answer = nails(0, 12, 100, YES);
     assertThat(answer.greatestSpacing()).hasToString("no limit");
     assertThat(answer.spacing().value()).isEqualTo(12);
+    assertThat(nails(0, 12, 5000, NO).endNails().value()).isEqualTo(2);
   }
 }
