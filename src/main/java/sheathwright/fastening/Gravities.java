@@ -27,7 +27,8 @@ public final class Gravities {
           1);
   private static final Figure<Ratio> ONE = Figure.of(1, Units.RATIO);
   private static final Source OF_ITS_DAY =
-      Source.derived("makers' gravity in the equation of its day, 1380 G^2.5 D, set equal to 1800 G² D");
+      Source.derived(
+          "makers' gravity in the equation of its day, 1380 G^2.5 D, set equal to 1800 G² D");
 
   private Gravities() {}
 

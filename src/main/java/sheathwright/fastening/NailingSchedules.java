@@ -65,9 +65,10 @@ public final class NailingSchedules {
    * <p>Does not cover design for uplift, which can ask for more (see the uplift functions), changes
    * that a state or town has made, high-wind regions outside the code's tables, staples (see {@code
    * alternate_schedule}), or boards. The IRC of 2015 and 2018 prints one wind for every exposure,
-   * later editions print exposures B and C only. From 140 mph the prescriptive code ends and nothing
-   * is answered: take {@code sheathing_uplift} and {@code nail_spacing_for_uplift}, a wind standard
-   * or an engineer. From 115 mph the code's map says where that holds already. Screening only: local code and a licensed engineer decide.
+   * later editions print exposures B and C only. From 140 mph the prescriptive code ends and
+   * nothing is answered: take {@code sheathing_uplift} and {@code nail_spacing_for_uplift}, a wind
+   * standard or an engineer. From 115 mph the code's map says where that holds already. Screening
+   * only: local code and a licensed engineer decide.
    *
    * <pre>{@code
    * nailingSchedule(IRC_2018, in("7/16"), NAIL_8D_COMMON, mph(115), EXPOSURE_B, in(24), number(0.42)).field() // 12 in

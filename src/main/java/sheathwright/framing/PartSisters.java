@@ -42,11 +42,11 @@ public final class PartSisters {
    * the years. Screening only: local code and a licensed engineer decide, and where alone_ratio
    * passes 1 the engineer decides before any repair.
    *
-   * <p>A longer sister does not always leave less sag. With the same arm its near groups go out with
-   * its ends and leave the middle, between them it takes the same moment all along, and as less
-   * moment passes at its ends fewer nails do, which slip more. Let the arm grow with the sister, so
-   * that the near groups stay where they were. One nail alone would be a hinge: a group is three at
-   * least, in two rows.
+   * <p>A longer sister does not always leave less sag. With the same arm its near groups go out
+   * with its ends and leave the middle, between them it takes the same moment all along, and as
+   * less moment passes at its ends fewer nails do, which slip more. Let the arm grow with the
+   * sister, so that the near groups stay where they were. One nail alone would be a hinge: a group
+   * is three at least, in two rows.
    *
    * <p>R_rigid takes the force as if no nail slipped, u being how far the two groups would slip
    * past each other without nails and b half the way between the near groups. The stiffness of a

@@ -25,8 +25,7 @@ public final class SisterSplices {
       Source.derived("the old rafter carries no moment and no shear at the break");
   private static final Figure<Ratio> TWO = Figure.of(2, Units.RATIO);
   private static final Figure<Nails> LEAST_GROUP =
-      Figure.constant("least_group_nails", 3, Units.NAIL, Source.COMMON_PRACTICE)
-          .symbol("3 nails");
+      Figure.constant("least_group_nails", 3, Units.NAIL, Source.COMMON_PRACTICE).symbol("3 nails");
   private static final Figure<Force> NO_FORCE = Figure.of(0, Units.POUND);
 
   private SisterSplices() {}
@@ -42,11 +41,11 @@ public final class SisterSplices {
    * bending = (M_b + c V_b) ÷ (F_b' S) of the sister alone
    * </pre>
    *
-   * <p>Does not cover splitting, damage at a support, where the
-   * sister must stand on the plate itself, temporary support while the rafter is cut, or trusses,
-   * which nobody may cut or splice without their engineer. The forces are those of the worse side
-   * of the break; both sides are nailed alike. Screening only: local code and a licensed engineer
-   * decide, and with a broken rafter the engineer always decides before any repair.
+   * <p>Does not cover splitting, damage at a support, where the sister must stand on the plate
+   * itself, temporary support while the rafter is cut, or trusses, which nobody may cut or splice
+   * without their engineer. The forces are those of the worse side of the break; both sides are
+   * nailed alike. Screening only: local code and a licensed engineer decide, and with a broken
+   * rafter the engineer always decides before any repair.
    *
    * <pre>{@code
    * sisterSplice(ft(13), ft(6.5), in(24), psf(30), psf(10), in(0), in(24.05), in(3), number(1), SIZE_2X8, psi(1428), lb(135.7)).near() // 843.2 lb

@@ -70,8 +70,8 @@ class FastenerTablesTest {
   }
 
   /**
-   * The makers' equivalent gravity of 0.70 belongs to 1380 G^2.5 D: with a shank of 0.120 in that is
-   * 67.9 lb/in, where 1800 G² D would give 105.8.
+   * The makers' equivalent gravity of 0.70 belongs to 1380 G^2.5 D: with a shank of 0.120 in that
+   * is 67.9 lb/in, where 1800 G² D would give 105.8.
    */
   @Test
   void aRingShankInAPanel_holdsWhatTheMakersEquationOfTheDayGave() {

@@ -111,11 +111,14 @@ class NailResistancesTest {
 
   /** NDS 2018 Table 11.3.4 takes off pull-through what it takes off withdrawal. */
   @ParameterizedTest
-  @CsvSource({"stays-wet, to-125-f, 0.7", "gets-wet-later, to-150-f, 0.5", "dries-later, to-150-f, 0.7"})
+  @CsvSource({
+    "stays-wet, to-125-f, 0.7",
+    "gets-wet-later, to-150-f, 0.5",
+    "dries-later, to-150-f, 0.7"
+  })
   void pullThrough_takesTheHeatOfTheWoodAsItIsInService(
       String moisture, String warmth, double factor) {
-    assertThat(
-            common().with("moisture", moisture).with("warmth", warmth).number("pull_through_lb"))
+    assertThat(common().with("moisture", moisture).with("warmth", warmth).number("pull_through_lb"))
         .isCloseTo(factor * common().number("pull_through_lb"), within(1e-9));
   }
 

@@ -83,7 +83,9 @@ class NailingSchedulesTest {
     assertThat(panel(code, thickness, nail, wind, exposure).refusal()).isPresent();
   }
 
-  /** IRC R301.2.1.1: from 140 mph the house is designed for wind, whatever the edition's table says. */
+  /**
+   * IRC R301.2.1.1: from 140 mph the house is designed for wind, whatever the edition's table says.
+   */
   @ParameterizedTest(name = "{0}, {1} in, {2} mph")
   @CsvSource({
     "irc-2015, 7/16, 8d-common, 140",

@@ -83,7 +83,10 @@ class PrintedPressuresTest {
   @Test
   void pressures_agreeInNinetyNineOfAHundredRows() {
     List<PrintedPressure> held =
-        PRINTED.stream().filter(row -> !row.isSlip()).filter(LEFT_TO_FLORIDA.or(LEFT_TO_THE_FIGURE).negate()).toList();
+        PRINTED.stream()
+            .filter(row -> !row.isSlip())
+            .filter(LEFT_TO_FLORIDA.or(LEFT_TO_THE_FIGURE).negate())
+            .toList();
     assertThat(PRINTED).hasSize(2152);
     assertThat(held).hasSize(1996);
     assertThat(held.stream().filter(PrintedPressuresTest::agrees).count())

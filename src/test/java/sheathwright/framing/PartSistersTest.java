@@ -1,7 +1,7 @@
 package sheathwright.framing;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static java.util.Arrays.stream;
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static sheathwright.figure.Amounts.ft;
 import static sheathwright.figure.Amounts.in;
@@ -279,17 +279,17 @@ class PartSistersTest {
     int more = 0;
     for (int i = 0; i < 200; i++) {
       Case given = Case.by(chance);
-      Case longer = given.with(given.part + (0.99 - given.part) * chance.nextDouble(), given.lateral);
+      Case longer =
+          given.with(given.part + (0.99 - given.part) * chance.nextDouble(), given.lateral);
       double nails = given.answer().groupNails().value();
       double few = longer.answer().groupNails().value();
       double live = given.lineLoad(given.live);
       double sag = given.model(live, nails).sag();
       boolean sagsMore = longer.answer().sag().value() > given.answer().sag().value();
-      assertThat(sagsMore)
-          .as(given.toString())
-          .isEqualTo(longer.model(live, few).sag() > sag);
+      assertThat(sagsMore).as(given.toString()).isEqualTo(longer.model(live, few).sag() > sag);
       more += sagsMore ? 1 : 0;
-      double[] both = DoubleStream.concat(stream(given.groups()), stream(longer.groups())).toArray();
+      double[] both =
+          DoubleStream.concat(stream(given.groups()), stream(longer.groups())).toArray();
       assertThat(longer.model(live, nails, both).sag())
           .as(given.toString())
           .isLessThan(sag * (1 + 1e-9));

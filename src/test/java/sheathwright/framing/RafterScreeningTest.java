@@ -154,7 +154,8 @@ class RafterScreeningTest {
     assertThat(seasoned / PLAIN.number("deflection_ratio")).isCloseTo(45 / 30d * 120 / 180, CLOSE);
     Asked same = dry.with("thickness_in", "1.5").with("depth_in", "5.5");
     // What nobody knows of old framing is not dry: a blank creeps as green wood does.
-    for (Asked creeping : new Asked[] {PLAIN, dry.with("seasoned", "no"), same.with("stock", "green")}) {
+    for (Asked creeping :
+        new Asked[] {PLAIN, dry.with("seasoned", "no"), same.with("stock", "green")}) {
       assertThat(creeping.number("total_deflection_ratio") / seasoned).isCloseTo(50 / 45d, CLOSE);
     }
   }

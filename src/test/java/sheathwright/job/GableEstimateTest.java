@@ -63,10 +63,18 @@ class GableEstimateTest {
     Estimate unknown =
         new Estimate(
             known
-                .with("job", "seasoned,yes,S-DRY on the stamp: dry when it was planed; invented\n", "")
+                .with(
+                    "job",
+                    "seasoned,yes,S-DRY on the stamp: dry when it was planed; invented\n",
+                    "")
                 .job());
     double sag =
-        5 * (20 + 2 * 10) * 16 / 144.0 * Math.pow(14 * 12, 4) / (384 * 1.4e6 * 1.5 * 5.5 * 5.5 * 5.5 / 12);
+        5
+            * (20 + 2 * 10)
+            * 16
+            / 144.0
+            * Math.pow(14 * 12, 4)
+            / (384 * 1.4e6 * 1.5 * 5.5 * 5.5 * 5.5 / 12);
     double ratio = sag / (14 * 12 / 120.0);
     assertThat(ratio).isCloseTo(1.130, within(0.001));
     assertThat(unknown.framing().rafters().orElseThrow().totalDeflection().ratio().value())
