@@ -98,6 +98,12 @@ public final class Main implements Callable<Integer> {
     for (ParseResult each = parsed; each != null; each = each.subcommand()) {
       for (OptionSpec option : each.matchedOptions()) {
         List<String> values = option.stringValues();
+        if (values.contains("")) {
+          throw new ParameterException(
+              each.commandSpec().commandLine(),
+              "%s is given with nothing behind it; name something, or leave it away"
+                  .formatted(option.longestName()));
+        }
         if (values.size() > 1) {
           String named = option.arity().max() == 0 ? "" : ", as " + String.join(" and ", values);
           throw new ParameterException(

@@ -10,6 +10,8 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Iterator;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -66,6 +68,24 @@ class StandardOutputTest {
       assertThat(status).isEqualTo(3);
     }
     assertThat(err.toString()).startsWith("standard output could not be written: ").hasLineCount(1);
+  }
+
+  @Test
+  void tooLittleMemory_isSaidInOneLine() {
+    StringWriter err = new StringWriter();
+    Iterator<Error> thrown = List.<Error>of(new OutOfMemoryError("Java heap space")).iterator();
+    OutputStream sink =
+        new OutputStream() {
+          @Override
+          public void write(int octet) {
+            if (thrown.hasNext()) {
+              throw thrown.next();
+            }
+          }
+        };
+    int status = Main.status(new StandardOutput(sink), new PrintWriter(err), "functions");
+    assertThat(status).isEqualTo(3);
+    assertThat(err.toString()).startsWith("there is not memory enough").hasLineCount(1);
   }
 
   private static void assertLost(String reason, String... command) {
