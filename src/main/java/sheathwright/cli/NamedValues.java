@@ -31,7 +31,8 @@ final class NamedValues {
       if (before != null) {
         throw new ParameterException(
             spec.commandLine(),
-            "%s is given more than once, as %s and %s; give it once".formatted(name, before, value));
+            "%s is given more than once, as %s and %s; give it once"
+                .formatted(name, before, value));
       }
     }
     return given;

@@ -154,7 +154,8 @@ public record JobTables(Map<String, CsvFile> files) {
       Path file = folder.resolve(table.word() + ".csv");
       if (!Files.exists(file)) {
         if (table.isNeeded()) {
-          problems.add(new Problem(table.word() + ".csv", 0, "", "this table is missing from " + name));
+          problems.add(
+              new Problem(table.word() + ".csv", 0, "", "this table is missing from " + name));
         }
         continue;
       }

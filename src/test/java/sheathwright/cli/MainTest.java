@@ -85,4 +85,11 @@ class MainTest {
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err()).startsWith(refusal);
   }
+
+  @Test
+  void main_refusesAnOptionWithNothingBehindIt() {
+    Ran ran = Ran.of("quote", "demo-data/quince-hollow", "-o", "");
+    assertThat(ran.status()).isEqualTo(2);
+    assertThat(ran.err()).startsWith("-o is given with nothing behind it;");
+  }
 }

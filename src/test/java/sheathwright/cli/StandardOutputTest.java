@@ -91,8 +91,7 @@ class StandardOutputTest {
   private static void assertLost(String reason, String... command) {
     StringWriter err = new StringWriter();
     assertThat(Main.status(full(reason), new PrintWriter(err), command)).isEqualTo(3);
-    assertThat(err.toString().strip())
-        .isEqualTo("standard output could not be written: " + reason);
+    assertThat(err.toString().strip()).isEqualTo("standard output could not be written: " + reason);
   }
 
   private static StandardOutput full(String reason) {

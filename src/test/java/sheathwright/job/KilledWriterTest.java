@@ -28,17 +28,7 @@ class KilledWriterTest {
     Random random = new Random(17);
     int drafts = 0;
     for (int kill = 0; kill < KILLS; kill++) {
-      Process writer =
-          new ProcessBuilder(
-                  Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                  "-Xshare:auto",
-                  "-XX:TieredStopAtLevel=1",
-                  "-cp",
-                  System.getProperty("java.class.path"),
-                  KilledWriter.class.getName(),
-                  folder.toString())
-              .start();
-      assertThat(writer.inputReader().readLine()).isEqualTo("begun");
+      Process writer = begun("together");
       TimeUnit.MILLISECONDS.sleep(random.nextInt(MILLISECONDS_AT_MOST));
       writer.destroyForcibly().waitFor();
       drafts += names().size() > 2 ? 1 : 0;
@@ -50,6 +40,32 @@ class KilledWriterTest {
       assertThat(estimate).hasLineCount(2_000);
     }
     assertThat(drafts).as("kills that met a run in the middle of writing").isPositive();
+  }
+
+  /** As by Ctrl-C: no next run is needed. */
+  @Test
+  void aRunThatIsToldToEnd_takesItsDraftAway() throws Exception {
+    Process writer = begun("forever");
+    assertThat(names()).hasSize(1).allMatch(name -> name.endsWith(".part"));
+    writer.destroy();
+    writer.waitFor();
+    assertThat(names()).isEmpty();
+  }
+
+  private Process begun(String how) throws IOException {
+    Process writer =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xshare:auto",
+                "-XX:TieredStopAtLevel=1",
+                "-cp",
+                System.getProperty("java.class.path"),
+                KilledWriter.class.getName(),
+                folder.toString(),
+                how)
+            .start();
+    assertThat(writer.inputReader().readLine()).isEqualTo("begun");
+    return writer;
   }
 
   private List<String> names() throws IOException {

@@ -25,7 +25,10 @@ class NewFilesTest {
   @Test
   void newFiles_areAllWritten() throws IOException {
     write("estimate.xlsx", "old estimate");
-    new NewFiles().with(at("estimate.xlsx"), bytes("new")).with(at("quote.xlsx"), bytes("q")).write();
+    new NewFiles()
+        .with(at("estimate.xlsx"), bytes("new"))
+        .with(at("quote.xlsx"), bytes("q"))
+        .write();
     assertThat(text("estimate.xlsx")).isEqualTo("new");
     assertThat(text("quote.xlsx")).isEqualTo("q");
     assertThat(names()).containsExactlyInAnyOrder("estimate.xlsx", "quote.xlsx");
