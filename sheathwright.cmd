@@ -1,5 +1,7 @@
 @echo off
 rem Starts Sheathwright; builds it first in a fresh clone and whenever its sources differ from those of the last build.
+rem Not tried on Windows: the class archive, the second compiler of "solve", and Maven's options for a newer Java. They
+rem were written after the launcher for other systems, where they were tried.
 setlocal EnableExtensions DisableDelayedExpansion
 set "here=%~dp0."
 set "target=%here%\target"
@@ -7,6 +9,10 @@ set "jar=%target%\sheathwright.jar"
 set "stamp=%target%\launcher.stamp"
 set "built=%target%\launcher-built"
 set "lock=%target%\launcher.lock.d"
+set "archive=%target%\sheathwright.jsa"
+set "options=-XX:+UseSerialGC -Xshare:auto -Dlog4j.provider=org.apache.logging.log4j.simple.internal.SimpleProvider"
+set "options=%options% -Dfile.encoding=UTF-8 -Dstdout.encoding=UTF-8 -Dstderr.encoding=UTF-8"
+set "options=%options% -Dsun.stdout.encoding=UTF-8 -Dsun.stderr.encoding=UTF-8"
 
 set "java="
 for %%j in (java.exe) do set "java=%%~$PATH:j"
@@ -28,11 +34,12 @@ rem The console shows UTF-8 while the program runs, and goes back to its own cod
 for /f "tokens=2 delims=:" %%c in ('chcp') do set "codepage=%%c"
 set "codepage=%codepage:.=%"
 chcp 65001 >nul
-"%java%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xshare:auto ^
-  -Dlog4j.provider=org.apache.logging.log4j.simple.internal.SimpleProvider ^
-  -Dfile.encoding=UTF-8 -Dstdout.encoding=UTF-8 -Dstderr.encoding=UTF-8 ^
-  -Dsun.stdout.encoding=UTF-8 -Dsun.stderr.encoding=UTF-8 ^
-  -cp "%jar%;%target%\lib\*" sheathwright.cli.Main %*
+rem A search runs long enough for the second compiler to pay.
+set "compiler=1"
+if "%~1"=="solve" set "compiler=4"
+set "shared=-Xshare:auto"
+if exist "%archive%" set "shared=-XX:SharedArchiveFile=%archive%"
+"%java%" -XX:TieredStopAtLevel=%compiler% %options% "%shared%" -Xlog:disable -jar "%jar%" %*
 set "status=%errorlevel%"
 chcp %codepage% >nul
 exit /b %status%
@@ -84,12 +91,25 @@ if errorlevel 1 (
 if exist "%stamp%" del "%stamp%"
 rem The copy is made before the build: what is edited meanwhile differs from it.
 call :sources
+rem Maven's own libraries make a newer Java warn; only the one that JAVA_HOME names is surely Maven's too.
+set "quiet="
+if %major% GEQ 24 if "%java%"=="%JAVA_HOME%\bin\java.exe" set "quiet=yes"
+if defined quiet set "MAVEN_OPTS=%MAVEN_OPTS% --enable-native-access=ALL-UNNAMED --sun-misc-unsafe-memory-access=allow"
 call mvn -B -q -f "%here%\pom.xml" -DskipTests -Dmaven.test.skip=true package <nul 1>&2
 if errorlevel 1 (
   >&2 echo sheathwright: the build failed; the reason stands above
   exit /b 1
 )
+call :archive_classes
 >"%stamp%" echo %java%
+exit /b 0
+
+rem Keeps the classes that a session needs in one file that Java maps in whole; without it everything works, but later.
+:archive_classes
+if exist "%archive%" del "%archive%"
+"%java%" -XX:TieredStopAtLevel=1 %options% "-XX:ArchiveClassesAtExit=%archive%" -Xlog:disable -jar "%jar%" ^
+  run "%here%\src\build\warm-up.jsh" <nul >nul 2>nul
+if errorlevel 1 if exist "%archive%" del "%archive%"
 exit /b 0
 
 :check_java

@@ -1,13 +1,11 @@
 package sheathwright.cli;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import sheathwright.catalog.Card;
@@ -49,15 +47,7 @@ final class ExplainCommand implements Callable<Integer> {
   }
 
   private List<Traced> arguments(Card card) {
-    Map<String, String> given = new LinkedHashMap<>();
-    for (String value : values) {
-      int equals = value.indexOf('=');
-      if (equals < 0) {
-        throw new ParameterException(
-            spec.commandLine(), "\"" + value + "\" is not of the form parameter=value");
-      }
-      given.put(value.substring(0, equals).strip(), value.substring(equals + 1));
-    }
+    Map<String, String> given = NamedValues.of(values, "parameter=value", spec);
     List<String> wrong = new ArrayList<>();
     List<Traced> arguments = new ArrayList<>();
     for (Parameter parameter : card.parameters()) {

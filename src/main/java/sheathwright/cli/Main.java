@@ -1,18 +1,24 @@
 package sheathwright.cli;
 
 import java.io.BufferedReader;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
-import sheathwright.figure.RefusedException;
-import sheathwright.job.ProblemsException;
 import sheathwright.repl.Prompt;
 import sheathwright.repl.Script;
 
@@ -35,12 +41,12 @@ import sheathwright.repl.Script;
     },
     footerHeading = "%n",
     footer = {
-      "Exit status: 0 done, 2 wrong use, 3 input refused, 1 a fault of the program's own.",
+      "Exit status: 0 done, 2 wrong use, 3 input or output refused (a full disk too), 1 a fault of the program's own. A reader of a pipe who has had enough refuses nothing.",
       "Results are planning help: local code and licensed practice decide."
     })
 public final class Main implements Callable<Integer> {
 
-  /** The input was refused. */
+  /** The input was refused, or a file or standard output could not be written. */
   static final int REFUSED = 3;
 
   @Spec private CommandSpec spec;
@@ -50,12 +56,26 @@ public final class Main implements Callable<Integer> {
     if (arguments.length > 0 && arguments[0].equals("run")) {
       Script.wake();
     }
-    PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+    StandardOutput standardOutput = new StandardOutput(new FileOutputStream(FileDescriptor.out));
+    System.setOut(new PrintStream(standardOutput, true, StandardCharsets.UTF_8));
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-    int status = commandLine(out, err).execute(arguments);
+    System.exit(status(standardOutput, err, arguments));
+  }
+
+  /** The status of one command; when it ends, its output has been written or its loss is said. */
+  static int status(StandardOutput standardOutput, PrintWriter err, String... arguments) {
+    PrintWriter out = new PrintWriter(standardOutput, true, StandardCharsets.UTF_8);
+    int status;
+    try {
+      status = commandLine(out, err).execute(arguments);
+    } catch (RuntimeException | OutOfMemoryError | StackOverflowError thrown) {
+      status = said(thrown, err);
+    }
     out.flush();
+    Optional<String> complaint = standardOutput.complaint();
+    complaint.ifPresent(err::println);
     err.flush();
-    System.exit(status);
+    return status == 0 && complaint.isPresent() ? REFUSED : status;
   }
 
   /** The commands, writing where they are told. */
@@ -65,9 +85,34 @@ public final class Main implements Callable<Integer> {
             .setOut(out)
             .setErr(err)
             .setUsageHelpAutoWidth(true)
-            .setExecutionExceptionHandler(Main::said);
+            .setOverwrittenOptionsAllowed(true) // so that both values can be named
+            .setExecutionStrategy(Main::ranOnce)
+            .setExecutionExceptionHandler(
+                (thrown, command, parsed) -> said(thrown, command.getErr()));
     commands.getSubcommands().get("run").setStopAtPositional(true); // the rest is the script's own
     return commands;
+  }
+
+  /** Runs a command whose options are each given once at most. */
+  private static int ranOnce(ParseResult parsed) {
+    for (ParseResult each = parsed; each != null; each = each.subcommand()) {
+      for (OptionSpec option : each.matchedOptions()) {
+        List<String> values = option.stringValues();
+        if (values.contains("")) {
+          throw new ParameterException(
+              each.commandSpec().commandLine(),
+              "%s is given with nothing behind it; name something, or leave it away"
+                  .formatted(option.longestName()));
+        }
+        if (values.size() > 1) {
+          String named = option.arity().max() == 0 ? "" : ", as " + String.join(" and ", values);
+          throw new ParameterException(
+              each.commandSpec().commandLine(),
+              "%s is given more than once%s; give it once".formatted(option.longestName(), named));
+        }
+      }
+    }
+    return new CommandLine.RunLast().execute(parsed);
   }
 
   @Override
@@ -83,31 +128,9 @@ public final class Main implements Callable<Integer> {
     return Script.pipe(in, out, spec.commandLine().getErr()) ? 0 : REFUSED;
   }
 
-  private static int said(
-      Exception thrown, CommandLine command, CommandLine.ParseResult arguments) {
-    PrintWriter err = command.getErr();
-    if (thrown instanceof RefusedException || thrown instanceof ProblemsException) {
-      err.println(thrown.getMessage());
-      return REFUSED;
-    }
-    if (thrown instanceof java.nio.file.FileSystemException file) {
-      err.println(file.getFile() + ": cannot be written or read: " + reason(file));
-      return REFUSED;
-    }
-    err.println(
-        "a fault of sheathwright's own, not of your input: "
-            + thrown
-            + "; please report it with the command that you typed");
-    return CommandLine.ExitCode.SOFTWARE;
-  }
-
-  private static String reason(java.nio.file.FileSystemException file) {
-    if (file instanceof java.nio.file.FileAlreadyExistsException) {
-      return "a file of that name stands where a folder is wanted";
-    }
-    if (file instanceof java.nio.file.AccessDeniedException) {
-      return "permission is denied";
-    }
-    return file.getReason() == null ? "the disk refused it" : file.getReason();
+  private static int said(Throwable thrown, PrintWriter err) {
+    Failure failure = Failure.of(thrown);
+    err.println(failure.line());
+    return failure.status();
   }
 }

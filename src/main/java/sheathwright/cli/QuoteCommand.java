@@ -3,6 +3,8 @@ package sheathwright.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -11,7 +13,9 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
+import sheathwright.job.JobTable;
 import sheathwright.job.NewFile;
+import sheathwright.job.NewFiles;
 import sheathwright.workbook.EstimateBook;
 import sheathwright.workbook.QuoteBook;
 
@@ -21,7 +25,7 @@ import sheathwright.workbook.QuoteBook;
     mixinStandardHelpOptions = true,
     description = {
       "Make a job's workbooks: estimate.xlsx for the office, and quote.xlsx for the homeowner, which holds no cost.",
-      "A job is a folder of small tables: job.csv, planes.csv, prices.csv, rates.csv and, if rafters are levelled, readings.csv."
+      "A job is a folder of small tables. It needs those marked *, and the others as it has them:"
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -30,7 +34,7 @@ import sheathwright.workbook.QuoteBook;
     })
 final class QuoteCommand implements Callable<Integer> {
 
-  @Spec private CommandSpec spec;
+  private CommandSpec spec;
 
   @Parameters(paramLabel = "JOB", description = "the job's folder")
   private Path folder;
@@ -44,6 +48,18 @@ final class QuoteCommand implements Callable<Integer> {
   @Option(names = "--force", description = "replace the workbooks if they exist")
   private boolean force;
 
+  /** Takes what the command is made of, and tells its help of the tables. */
+  @Spec
+  void take(CommandSpec described) {
+    spec = described;
+    List<String> lines = new ArrayList<>(List.of(described.usageMessage().description()));
+    for (JobTable table : JobTable.values()) {
+      String mark = table.isNeeded() ? "*" : " ";
+      lines.add("  %s %-12s  %s".formatted(mark, table.word() + ".csv", table.meaning()));
+    }
+    described.usageMessage().description(lines.toArray(String[]::new));
+  }
+
   @Override
   public Integer call() throws IOException {
     Path place = output == null ? folder : output;
@@ -53,8 +69,7 @@ final class QuoteCommand implements Callable<Integer> {
     NewFile forHomeowner = NewFile.at(place.resolve("quote.xlsx"), force);
     byte[] office = EstimateBook.bytes(estimate);
     byte[] homeowner = QuoteBook.bytes(estimate);
-    forOffice.write(office);
-    forHomeowner.write(homeowner);
+    new NewFiles().with(forOffice, office).with(forHomeowner, homeowner).write();
     var out = spec.commandLine().getOut();
     out.println("wrote " + place.resolve("estimate.xlsx") + " and " + place.resolve("quote.xlsx"));
     out.println(

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -78,8 +79,9 @@ final class SolveCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Solver solver = solver();
+    Map<String, String> given = NamedValues.of(options, "option=value", spec);
     CsvFile file = CsvFile.read(table);
-    SolvedTable answer = solver.solve(file, options, SolveCommand::clock);
+    SolvedTable answer = solver.solve(file, given, SolveCommand::clock);
     answer.writeTo(spec.commandLine().getOut());
     spec.commandLine().getOut().flush();
     spec.commandLine().getErr().println(answer.summary());

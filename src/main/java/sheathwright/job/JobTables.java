@@ -15,9 +15,7 @@ import sheathwright.sheathing.StripRule;
 /**
  * The tables of one job, as they lie in a folder, and what each may hold.
  *
- * @param files by table name: {@code job}, {@code planes}, {@code openings}, {@code rafters},
- *     {@code marks}, {@code readings}, {@code reports}, {@code layers}, {@code maker}, {@code
- *     prices}, {@code rates}
+ * @param files by the {@linkplain JobTable table}'s word
  */
 public record JobTables(Map<String, CsvFile> files) {
 
@@ -138,22 +136,6 @@ public record JobTables(Map<String, CsvFile> files) {
           Field.number("sister_h", "Sister", Units.HOURS_PER_PIECE, 0, 40),
           Field.number("shim_h", "Shimmed rafter", Units.HOURS_PER_PIECE, 0, 40));
 
-  private static final List<String> NAMES =
-      List.of(
-          "job",
-          "planes",
-          "openings",
-          "rafters",
-          "marks",
-          "readings",
-          "reports",
-          "layers",
-          "maker",
-          "prices",
-          "rates");
-  private static final List<String> OPTIONAL =
-      List.of("openings", "rafters", "marks", "readings", "reports", "layers", "maker");
-
   /**
    * Reads the tables in a folder.
    *
@@ -168,16 +150,17 @@ public record JobTables(Map<String, CsvFile> files) {
     }
     Map<String, CsvFile> files = new LinkedHashMap<>();
     List<Problem> problems = new ArrayList<>();
-    for (String table : NAMES) {
-      Path file = folder.resolve(table + ".csv");
+    for (JobTable table : JobTable.values()) {
+      Path file = folder.resolve(table.word() + ".csv");
       if (!Files.exists(file)) {
-        if (!OPTIONAL.contains(table)) {
-          problems.add(new Problem(table + ".csv", 0, "", "this table is missing from " + name));
+        if (table.isNeeded()) {
+          problems.add(
+              new Problem(table.word() + ".csv", 0, "", "this table is missing from " + name));
         }
         continue;
       }
       try {
-        files.put(table, CsvFile.read(file));
+        files.put(table.word(), CsvFile.read(file));
       } catch (ProblemsException broken) {
         problems.addAll(broken.problems());
       }

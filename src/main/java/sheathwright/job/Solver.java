@@ -1,6 +1,5 @@
 package sheathwright.job;
 
-import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleFunction;
 import sheathwright.cutting.Patience;
@@ -61,10 +60,11 @@ public enum Solver {
   /**
    * The answer for a table.
    *
-   * @param typed options, each as {@code option=value}
+   * @param typed options by name
    * @param patience that lasts for so many seconds
    */
-  public SolvedTable solve(CsvFile file, List<String> typed, DoubleFunction<Patience> patience) {
+  public SolvedTable solve(
+      CsvFile file, Map<String, String> typed, DoubleFunction<Patience> patience) {
     return solved(file, new SolverOptions(typed, presets), patience);
   }
 }

@@ -1,7 +1,6 @@
 package sheathwright.job;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -17,22 +16,20 @@ final class SolverOptions {
   private final Map<String, String> presets;
 
   /**
-   * @param typed each as {@code option=value}
+   * @param given what was typed, by name
    * @param presets every option that the solver knows, with what it is when it is not typed
    */
-  SolverOptions(List<String> typed, Map<String, String> presets) {
+  SolverOptions(Map<String, String> given, Map<String, String> presets) {
     this.presets = presets;
-    this.given = new LinkedHashMap<>();
-    for (String each : typed) {
-      int equals = each.indexOf('=');
-      String name = equals < 0 ? each : each.substring(0, equals);
-      if (equals < 0 || !presets.containsKey(name)) {
-        throw new RefusedException(
-            "\"%s\" is not an option of this solver; it has %s"
-                .formatted(each, described(presets)));
-      }
-      given.put(name, each.substring(equals + 1));
-    }
+    this.given = given;
+    given.forEach(
+        (name, value) -> {
+          if (!presets.containsKey(name)) {
+            throw new RefusedException(
+                "\"%s=%s\" is not an option of this solver; it has %s"
+                    .formatted(name, value, described(presets)));
+          }
+        });
   }
 
   private static String described(Map<String, String> presets) {

@@ -7,6 +7,7 @@ import java.io.Writer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -66,5 +67,29 @@ class MainTest {
     assertThat(ran.status()).isEqualTo(2);
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err()).startsWith("Missing required parameter");
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "quote demo-data/quince-hollow -o a%s -o b | -o is given more than once, as a%s and b;",
+        "fill nails_per_sheet cases.csv -o a.csv -o b.csv | -o is given more than once, as a.csv and b.csv;",
+        "quote demo-data/quince-hollow --force --force | --force is given more than once;",
+        "explain sheets_by_area waste_pct=5 waste_pct=7 | waste_pct is given more than once, as 5 and 7;",
+        "solve cut_stock cases.csv kerf_in=0 kerf_in=1/8 | kerf_in is given more than once, as 0 and 1/8;"
+      })
+  void main_refusesWhatIsGivenTwice(String command, String refusal) {
+    Ran ran = Ran.of((Object[]) command.split(" "));
+    assertThat(ran.status()).isEqualTo(2);
+    assertThat(ran.out()).isEmpty();
+    assertThat(ran.err()).startsWith(refusal);
+  }
+
+  @Test
+  void main_refusesAnOptionWithNothingBehindIt() {
+    Ran ran = Ran.of("quote", "demo-data/quince-hollow", "-o", "");
+    assertThat(ran.status()).isEqualTo(2);
+    assertThat(ran.err()).startsWith("-o is given with nothing behind it;");
   }
 }

@@ -148,4 +148,20 @@ class QuoteCommandTest {
       return entries.map(entry -> entry.getFileName().toString()).toList();
     }
   }
+
+  @Test
+  void quote_helpNamesEachTableThatAJobMayHave() throws IOException {
+    Ran ran = Ran.of("quote", "--help");
+    assertThat(ran.out().lines())
+        .filteredOn(line -> line.matches("  [* ] \\w+\\.csv  .+"))
+        .hasSize(11);
+    for (Path job : List.of(GABLE, COTTAGE, Path.of("demo-data", "cinder-brook"))) {
+      try (Stream<Path> tables = Files.list(job)) {
+        tables
+            .map(table -> table.getFileName().toString())
+            .filter(name -> name.endsWith(".csv"))
+            .forEach(name -> assertThat(ran.out()).contains(" " + name + " "));
+      }
+    }
+  }
 }

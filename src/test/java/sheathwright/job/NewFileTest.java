@@ -73,7 +73,7 @@ class NewFileTest {
     NewFile file = NewFile.at(place, true);
     Path inTheWay = Files.createDirectories(place);
     Files.write(inTheWay.resolve("kept.txt"), OLD);
-    assertThatThrownBy(() -> file.write(NEW)).isInstanceOf(IOException.class);
+    assertThatThrownBy(() -> file.write(NEW)).isInstanceOf(ProblemsException.class);
     assertThat(inTheWay.resolve("kept.txt")).hasBinaryContent(OLD);
     assertThat(names()).containsExactly("quote.xlsx");
   }
@@ -83,7 +83,7 @@ class NewFileTest {
     Path gone = Files.createDirectory(folder.resolve("gone"));
     NewFile file = NewFile.at(gone.resolve("quote.xlsx"), false);
     Files.delete(gone);
-    assertThatThrownBy(() -> file.write(NEW)).isInstanceOf(IOException.class);
+    assertThatThrownBy(() -> file.write(NEW)).isInstanceOf(ProblemsException.class);
     assertThat(names()).isEmpty();
   }
 

@@ -1,0 +1,65 @@
+package sheathwright.cli;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.Locale;
+import java.util.Optional;
+import sheathwright.job.Refusal;
+
+/**
+ * Standard output, which remembers what became of it: the JDK's writers swallow what a full disk or
+ * a pipe says. Once lost, all of the rest is refused too.
+ */
+final class StandardOutput extends OutputStream {
+
+  private final OutputStream sink;
+  private IOException lost;
+
+  StandardOutput(OutputStream sink) {
+    this.sink = sink;
+  }
+
+  /** One step of writing. */
+  private interface Step {
+    void run() throws IOException;
+  }
+
+  @Override
+  public void write(int octet) throws IOException {
+    tried(() -> sink.write(octet));
+  }
+
+  @Override
+  public void write(byte[] octets, int from, int count) throws IOException {
+    tried(() -> sink.write(octets, from, count));
+  }
+
+  @Override
+  public void flush() throws IOException {
+    tried(sink::flush);
+  }
+
+  private synchronized void tried(Step step) throws IOException {
+    if (lost != null) {
+      throw lost;
+    }
+    try {
+      step.run();
+    } catch (IOException refused) {
+      lost = refused;
+      throw refused;
+    }
+  }
+
+  /** What is to be said of a loss; nothing where the reader of a pipe has had enough. */
+  synchronized Optional<String> complaint() {
+    return Optional.ofNullable(lost)
+        .filter(loss -> !isBrokenPipe(loss))
+        .map(loss -> "standard output could not be written: " + Refusal.of(loss));
+  }
+
+  /** Linux and macOS say that the pipe is broken, Windows that it is being closed or has ended. */
+  private static boolean isBrokenPipe(IOException loss) {
+    return String.valueOf(loss.getMessage()).toLowerCase(Locale.ROOT).contains("pipe");
+  }
+}
