@@ -1,6 +1,8 @@
 package sheathwright.job;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -38,13 +40,27 @@ public final class NewFile {
     return new NewFile(place, mayReplace);
   }
 
+  /** What a file holds, written bit by bit. */
+  @FunctionalInterface
+  public interface Body {
+    /** Writes all of it, and leaves the stream open. */
+    void writeTo(OutputStream out) throws IOException;
+  }
+
   /** Writes all of it. */
   public void write(byte[] bytes) throws IOException {
+    write(out -> out.write(bytes));
+  }
+
+  /** Writes all of it as it is made; what is broken off leaves nothing. */
+  public void write(Body body) throws IOException {
     Path folder = place.toAbsolutePath().getParent();
     String draftName = "." + place.getFileName() + "." + ProcessHandle.current().pid() + ".part";
     Path draft = folder.resolve(draftName);
     try {
-      Files.write(draft, bytes);
+      try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(draft))) {
+        body.writeTo(out);
+      }
       if (!mayReplace && Files.exists(place)) {
         throw problem(place, "it was made meanwhile and is kept");
       }

@@ -56,6 +56,12 @@ final class CellNotation implements Notation {
     return new CellNotation(places, guards, ranges, neighbours, rowOfList);
   }
 
+  /** The same for a row that holds guarded arguments of its own. */
+  CellNotation inRow(
+      int rowOfList, Map<Traced, Integer> neighbours, Map<Step.Guarded, Guard> guardsOfRow) {
+    return new CellNotation(places, guardsOfRow, ranges, neighbours, rowOfList);
+  }
+
   /** The formula that this step is. */
   String formula(Traced traced) {
     return traced.step().cell(this).text();

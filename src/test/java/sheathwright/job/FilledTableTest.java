@@ -111,7 +111,7 @@ class FilledTableTest {
             "1-5/8,12.0185,3/8,7,18",
             "0.3751,3,3/8,0.01,1",
             "1/3,19.99,1/7,1/9,7");
-    List<FilledTable.Row> rows = filling.table().rows();
+    List<FilledRow> rows = filling.table().rows();
     for (int result = 0; result < 6; result++) {
       List<String> printed = filling.column(filling.table().card().results().get(result).column());
       for (int row = 0; row < rows.size(); row++) {
