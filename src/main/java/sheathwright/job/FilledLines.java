@@ -80,9 +80,17 @@ public final class FilledLines {
     file.lines().forEach(line -> action.accept(row(line)));
   }
 
-  /** The first row whose results could be worked out, refused or not. */
+  /** The first row that has results; where all are refused, the first whose arguments are read. */
   public Optional<FilledRow> firstComputed() {
-    return file.lines().stream().map(this::row).filter(row -> !row.results().isEmpty()).findFirst();
+    FilledRow refused = null;
+    for (CsvFile.Line line : file.lines()) {
+      FilledRow row = row(line);
+      if (!row.isRefused()) {
+        return Optional.of(row);
+      }
+      refused = refused == null && !row.results().isEmpty() ? row : refused;
+    }
+    return Optional.ofNullable(refused);
   }
 
   /**

@@ -20,6 +20,7 @@ import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.util.Reproducibility;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
@@ -245,6 +246,9 @@ final class Book {
   void finish(Tab working, Tab tables, Tab tab, OutputStream out, Lines lines) throws IOException {
     CellNotation notation = finish(working, tables);
     try (SXSSFWorkbook streamed = new SXSSFWorkbook(workbook, LINES_HELD)) {
+      streamed.setShouldCalculateSheetDimensions(false);
+      tab.sheet()
+          .setDimensionOverride(new CellRangeAddress(0, tab.next() - 1, 0, tab.columns() - 1));
       lines.writeTo(streamed.getSheet(tab.name()), notation);
       write(streamed, out);
     }
@@ -389,13 +393,7 @@ final class Book {
     writeValue(cell, value);
   }
 
-  /** Writes a value that another cell of the same row holds. */
-  void writeNeighbor(Cell cell, Traced value, CellNotation notation) {
-    cell.setCellFormula(notation.of(value).text());
-    writeValue(cell, value);
-  }
-
-  private static void writeValue(Cell cell, Traced value) {
+  static void writeValue(Cell cell, Traced value) {
     if (value instanceof Figure<?> figure && figure.isAbsent()) {
       cell.setCellValue(CellText.of(figure.shown()));
     } else if (value.refusal().isPresent()) {

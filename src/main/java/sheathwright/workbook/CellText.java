@@ -18,7 +18,8 @@ final class CellText {
   private CellText() {}
 
   static String of(String text) {
-    String plain = LOOKS_LIKE_A_NUMBER.matcher(text).replaceAll("_x005F_");
+    String plain =
+        text.contains("_x") ? LOOKS_LIKE_A_NUMBER.matcher(text).replaceAll("_x005F_") : text;
     return NOT_IN_XML
         .matcher(plain)
         .replaceAll(found -> "_x%04X_".formatted((int) found.group().charAt(0)));

@@ -7,12 +7,12 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellReference;
 import sheathwright.catalog.Card;
 import sheathwright.catalog.Parameter;
@@ -112,14 +112,35 @@ public final class FillBook {
         tables,
         table,
         out,
-        (sheet, notation) ->
-            filled.forEach(
-                row -> {
-                  List<Traced> cells = cells(row, headings.size());
-                  Row line = sheet.createRow(next++);
-                  table.listLine(line, cells, notation, guards(cells, limits));
-                  written.accept(row);
-                }));
+        (sheet, notation) -> {
+          List<String> formulas =
+              model.map(row -> formulas(cells(row, headings.size()), limits, notation)).orElse(List.of());
+          filled.forEach(
+              row -> {
+                table.listLine(sheet.createRow(next++), cells(row, headings.size()), formulas);
+                written.accept(row);
+              });
+        });
+  }
+
+  /** The formula of each column: one for all rows. */
+  private static List<String> formulas(List<Traced> model, int limits, CellNotation notation) {
+    Map<Traced, Integer> neighbors = new IdentityHashMap<>();
+    for (int column = 0; column < model.size(); column++) {
+      neighbors.putIfAbsent(model.get(column), column);
+    }
+    CellNotation inRow = notation.inEveryRow(neighbors, guards(model, limits));
+    List<String> formulas = new ArrayList<>();
+    for (int column = 0; column < model.size(); column++) {
+      Traced value = model.get(column);
+      boolean standsBefore = neighbors.get(value) < column;
+      if (standsBefore) {
+        formulas.add(inRow.of(value).text());
+      } else {
+        formulas.add(value.step().isValueOnly() ? "" : inRow.formula(value));
+      }
+    }
+    return formulas;
   }
 
   private void front(Tab tab) {

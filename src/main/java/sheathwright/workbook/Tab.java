@@ -3,9 +3,7 @@ package sheathwright.workbook;
 import static java.util.stream.Collectors.joining;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
@@ -16,7 +14,6 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Shown;
-import sheathwright.figure.Step;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
 import sheathwright.workbook.Look.Part;
@@ -349,28 +346,18 @@ final class Tab {
    * A line of a list whose headings stand, written out at once.
    *
    * @param line is empty
-   * @param guards where the limits of its guarded arguments stand
+   * @param formulas of its columns for every row, empty where a value stands by itself
    */
-  void listLine(
-      Row line,
-      List<Traced> values,
-      CellNotation alone,
-      Map<Step.Guarded, CellNotation.Guard> guards) {
-    Map<Traced, Integer> neighbors = new IdentityHashMap<>();
-    for (int column = 0; column < values.size(); column++) {
-      neighbors.putIfAbsent(values.get(column), column);
-    }
-    CellNotation notation = alone.inRow(line.getRowNum(), neighbors, guards);
+  void listLine(Row line, List<Traced> values, List<String> formulas) {
+    String number = String.valueOf(line.getRowNum() + 1);
     for (int column = 0; column < values.size(); column++) {
       Traced value = values.get(column);
-      boolean own = neighbors.get(value) == column;
       Cell cell = line.createCell(column);
-      cell.setCellStyle(book.look().of(listed(value, own), value));
-      if (own) {
-        book.write(cell, value, notation);
-      } else {
-        book.writeNeighbor(cell, value, notation);
+      cell.setCellStyle(book.look().of(listed(value, true), value));
+      if (!value.step().isValueOnly()) {
+        cell.setCellFormula(formulas.get(column).replace(CellNotation.ROW, number));
       }
+      Book.writeValue(cell, value);
     }
     if (linesFor(values) > 1) {
       line.setHeightInPoints(height(values));
