@@ -135,6 +135,20 @@ class FilledTableTest {
   }
 
   @Test
+  void filledTable_carriesNotesThrough() {
+    Filling filling =
+        Filling.of(
+            "sheets_by_area",
+            "job,deck_area_sf,note,waste_pct,note_2,id",
+            "barn, 704.36 ,\"say, twice\",0,,007");
+    assertThat(filling.problems()).isEmpty();
+    assertThat(filling.lines())
+        .containsExactly(
+            "job,deck_area_sf,note,waste_pct,note_2,id,sheets,error",
+            "barn,\" 704.36 \",\"say, twice\",0,,007,23,");
+  }
+
+  @Test
   void filledTable_filledAgainSaysTheSame() {
     String once = Filling.of("sheets_by_area", "deck_area_sf,waste_pct", "704.36,0", "0,0").text();
     Filling twice = Filling.ofText("sheets_by_area", once);
