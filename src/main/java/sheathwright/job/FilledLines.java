@@ -149,7 +149,8 @@ public final class FilledLines {
       } else if (card.parameter(heading) != null) {
         columnOf.put(heading, i);
       } else if (!isOwnAnswer(heading) && !isCarried(heading)) {
-        wrongHeading(heading, "%s has no such parameter; it has %s".formatted(card.name(), names()));
+        wrongHeading(
+            heading, "%s has no such parameter; it has %s".formatted(card.name(), names()));
       }
     }
     for (Parameter parameter : card.parameters()) {

@@ -123,7 +123,9 @@ final class StickCutter {
     return new StickOrder(lengths, pieces, inches.units(kerf), inches.units(trim));
   }
 
-  /** What a little less on each piece would save; only asked where the lengths leave room for it. */
+  /**
+   * What a little less on each piece would save; only asked where the lengths leave room for it.
+   */
   private Optional<String> nearMiss(StickPlan plan, Patience patience) {
     if (patience.isSpent() || !NearMiss.isPossible(kerf, rows)) {
       return Optional.empty();

@@ -16,6 +16,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.zip.Deflater;
+import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -245,7 +247,7 @@ final class Book {
    */
   void finish(Tab working, Tab tables, Tab tab, OutputStream out, Lines lines) throws IOException {
     CellNotation notation = finish(working, tables);
-    try (SXSSFWorkbook streamed = new SXSSFWorkbook(workbook, LINES_HELD)) {
+    try (SXSSFWorkbook streamed = new QuicklyPacked(workbook)) {
       streamed.setShouldCalculateSheetDimensions(false);
       tab.sheet()
           .setDimensionOverride(new CellRangeAddress(0, tab.next() - 1, 0, tab.columns() - 1));
@@ -409,6 +411,21 @@ final class Book {
     synchronized (ONE_AT_A_TIME) {
       Reproducibility.runWithSourceDateEpoch(() -> workbook.write(out));
       workbook.close();
+    }
+  }
+
+  /** Packs a long sheet, whose lines are much alike, in a third of the time and a little larger. */
+  private static final class QuicklyPacked extends SXSSFWorkbook {
+
+    QuicklyPacked(XSSFWorkbook workbook) {
+      super(workbook, LINES_HELD);
+    }
+
+    @Override
+    protected ZipArchiveOutputStream createArchiveOutputStream(OutputStream out) {
+      ZipArchiveOutputStream packed = super.createArchiveOutputStream(out);
+      packed.setLevel(Deflater.BEST_SPEED);
+      return packed;
     }
   }
 }

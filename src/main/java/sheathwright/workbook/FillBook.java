@@ -114,7 +114,9 @@ public final class FillBook {
         out,
         (sheet, notation) -> {
           List<String> formulas =
-              model.map(row -> formulas(cells(row, headings.size()), limits, notation)).orElse(List.of());
+              model
+                  .map(row -> formulas(cells(row, headings.size()), limits, notation))
+                  .orElse(List.of());
           filled.forEach(
               row -> {
                 table.listLine(sheet.createRow(next++), cells(row, headings.size()), formulas);

@@ -108,7 +108,8 @@ final class Tab {
 
   private void paragraph(String text, Part part) {
     text(next, 0, text, part);
-    sheet.addMergedRegion(new org.apache.poi.ss.util.CellRangeAddress(next, next, 0, columns() - 1));
+    sheet.addMergedRegion(
+        new org.apache.poi.ss.util.CellRangeAddress(next, next, 0, columns() - 1));
     int lines = 1 + text.length() / CHARACTERS_A_LINE;
     row(next++).setHeightInPoints(LINE_HEIGHT * lines + 3);
   }

@@ -119,8 +119,7 @@ class FillCommandTest {
     FillTally tally = new FillTally(lines, new PrintWriter(terminal), true);
     lines.forEach(tally);
     tally.say();
-    assertThat(terminal.toString().strip())
-        .isEqualTo("1,000 of 2,500 rows\r2,000 of 2,500 rows");
+    assertThat(terminal.toString().strip()).isEqualTo("1,000 of 2,500 rows\r2,000 of 2,500 rows");
   }
 
   @Test

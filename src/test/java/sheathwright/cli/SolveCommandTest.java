@@ -76,7 +76,10 @@ class SolveCommandTest {
             """);
   }
 
-  /** 2 × 95-1/2 + 1/8 is 191-1/8, a sixteenth less on each is 191: 16 ft less half an inch at each end. */
+  /**
+   * 2 × 95-1/2 + 1/8 is 191-1/8, a sixteenth less on each is 191: 16 ft less half an inch at each
+   * end.
+   */
   @Test
   void cutStock_saysWhatHalfASawCutLessWouldSave() throws IOException {
     String options = "stock_ft=16 stock_usd=9 trim_in=1/2";

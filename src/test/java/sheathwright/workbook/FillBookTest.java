@@ -62,13 +62,23 @@ class FillBookTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "_x0041_", "a_x0041_x0042_b", "_x005F_", "_x005f_x0041_", "__x0041_", "_x41_", "x_y",
-        "a\u0001b", "a\uFFFEb", "a\uD83Cb", "\uD83C\uDFE0"
+        "_x0041_",
+        "a_x0041_x0042_b",
+        "_x005F_",
+        "_x005f_x0041_",
+        "__x0041_",
+        "_x41_",
+        "x_y",
+        "a\u0001b",
+        "a\uFFFEb",
+        "a\uD83Cb",
+        "\uD83C\uDFE0"
       })
   void aTextOfTheUsers_isReadBackAsTyped(String typed) throws IOException {
     byte[] book =
         FillBook.bytes(
-            Samples.filled("sheets_by_area", "note,deck_area_sf,waste_pct\n" + typed + ",704.36,0\n"));
+            Samples.filled(
+                "sheets_by_area", "note,deck_area_sf,waste_pct\n" + typed + ",704.36,0\n"));
     try (XSSFWorkbook workbook = Cells.opened(book)) {
       Cell note = workbook.getSheet("Filled").getRow(FIRST).getCell(0);
       assertThat(note.getStringCellValue()).isEqualTo(typed);
