@@ -5,7 +5,6 @@ set -eu
 home=$(cd "$(dirname "$0")/../.." && pwd)
 folder=$(mktemp -d)
 trap 'rm -rf "$folder"' EXIT
-export JAVA_TOOL_OPTIONS=-Xmx256m
 
 # Processor seconds that filling this table into this kind of file takes: those of a shell's only child.
 seconds() {
@@ -14,6 +13,7 @@ seconds() {
 }
 
 "$home/sheathwright" functions >/dev/null # builds, if need be
+export JAVA_TOOL_OPTIONS=-Xmx256m
 [ $# -gt 0 ] || set -- 5000 50000
 for rows in "$@"; do
   awk -v rows="$rows" 'BEGIN {
