@@ -1,6 +1,10 @@
 package sheathwright.cli;
 
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -15,7 +19,7 @@ import sheathwright.catalog.Card;
 import sheathwright.catalog.Catalog;
 import sheathwright.figure.RefusedException;
 import sheathwright.job.CsvFile;
-import sheathwright.job.FilledTable;
+import sheathwright.job.FilledLines;
 import sheathwright.job.NewFile;
 import sheathwright.workbook.FillBook;
 
@@ -25,7 +29,8 @@ import sheathwright.workbook.FillBook;
     mixinStandardHelpOptions = true,
     description = {
       "Fill one library function down a table: the same rows, with result columns and an error column appended.",
-      "A blank cell or an absent column takes the parameter's preset. Rows that are refused say why; the others are filled."
+      "A blank cell or an absent column takes the parameter's preset. Rows that are refused say why; the others are filled.",
+      "Columns named job or id, or beginning with note, are carried through as they are."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -64,19 +69,26 @@ final class FillCommand implements Callable<Integer> {
           spec.commandLine(),
           output + " must end in .csv or .xlsx: the ending says what is written");
     }
-    FilledTable filled = FilledTable.of(card, CsvFile.read(table));
+    FilledLines lines = FilledLines.of(card, CsvFile.read(table));
+    PrintWriter err = spec.commandLine().getErr();
+    FillTally tally = new FillTally(lines, err, output != null && System.console() != null);
     if (output == null) {
-      filled.writeTo(spec.commandLine().getOut());
+      lines.writeTo(spec.commandLine().getOut(), tally);
       spec.commandLine().getOut().flush();
     } else if (ending.endsWith(".csv")) {
-      StringBuilder text = new StringBuilder();
-      filled.writeTo(text);
-      NewFile.at(output, force).write(text.toString().getBytes(StandardCharsets.UTF_8));
+      NewFile.at(output, force).write(out -> writeText(lines, out, tally));
     } else {
-      NewFile.at(output, force).write(FillBook.bytes(filled));
+      NewFile.at(output, force).write(out -> FillBook.write(lines, out, tally));
     }
-    filled.problems().forEach(spec.commandLine().getErr()::println);
-    return filled.problems().isEmpty() ? 0 : Main.REFUSED;
+    tally.say();
+    return tally.isClean() ? 0 : Main.REFUSED;
+  }
+
+  private static void writeText(FilledLines lines, OutputStream out, FillTally tally)
+      throws IOException {
+    Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+    lines.writeTo(text, tally);
+    text.flush();
   }
 
   /** The function of this name, or wrong use. */

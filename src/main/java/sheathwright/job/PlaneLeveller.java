@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import sheathwright.figure.Shown;
 import sheathwright.levelling.NoTargetException;
@@ -64,7 +65,8 @@ final class PlaneLeveller {
     return new SolvedTable(
         header,
         lines,
-        "total %s in, largest %s in, optimal".formatted(Shown.plain(total), Shown.plain(largest)));
+        "total %s in, largest %s in, optimal".formatted(Shown.plain(total), Shown.plain(largest)),
+        Optional.empty());
   }
 
   private static ProblemsException clash(CsvFile file, NoTargetException none) {

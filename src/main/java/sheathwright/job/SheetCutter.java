@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import sheathwright.cutting.CannotBeCutException;
 import sheathwright.cutting.Patience;
 import sheathwright.figure.Shown;
@@ -41,15 +42,10 @@ final class SheetCutter {
             .map(sides -> new SheetSize(sides[0], sides[1]))
             .toList();
     List<PieceRows.Row> rows = PieceRows.of(file, List.of("width_in", "height_in"));
-    List<CutPiece> pieces =
-        rows.stream()
-            .map(
-                row ->
-                    new CutPiece(
-                        row.label(), row.lengths().get(0), row.lengths().get(1), row.count()))
-            .toList();
+    List<CutPiece> pieces = pieces(rows);
     try {
-      return answered(CutList.of(sheet, onHand, kerf, pieces, patience));
+      CutList plan = CutList.of(sheet, onHand, kerf, pieces, patience);
+      return answered(plan, nearMiss(plan, sheet, onHand, kerf, rows, patience));
     } catch (CannotBeCutException tooLarge) {
       throw PieceRows.cannotBeCut(
           file,
@@ -63,7 +59,52 @@ final class SheetCutter {
     }
   }
 
-  private static SolvedTable answered(CutList plan) {
+  private static List<CutPiece> pieces(List<PieceRows.Row> rows) {
+    return rows.stream()
+        .map(
+            row ->
+                new CutPiece(row.label(), row.lengths().get(0), row.lengths().get(1), row.count()))
+        .toList();
+  }
+
+  /** What a little less on each piece would save; only asked where the area leaves room for it. */
+  private static Optional<String> nearMiss(
+      CutList plan,
+      SheetSize sheet,
+      List<SheetSize> onHand,
+      double kerf,
+      List<PieceRows.Row> rows,
+      Patience patience) {
+    if (patience.isSpent() || !NearMiss.isPossible(kerf, rows)) {
+      return Optional.empty();
+    }
+    List<CutPiece> less = pieces(NearMiss.less(kerf, rows));
+    double wanted =
+        less.stream()
+            .mapToDouble(piece -> piece.count() * area(piece.width(), piece.height(), kerf))
+            .sum();
+    double had = onHand.stream().mapToDouble(each -> area(each.width(), each.height(), kerf)).sum();
+    double fewer = (plan.sheets() - 1) * area(sheet.width(), sheet.height(), kerf);
+    if (wanted > had + fewer) {
+      return Optional.empty();
+    }
+    try {
+      int sheets = CutList.of(sheet, onHand, kerf, less, patience).sheets();
+      String saved = sheets + (sheets == 1 ? " sheet" : " sheets");
+      return sheets < plan.sheets()
+          ? Optional.of(NearMiss.inWords(kerf, "less each way", saved))
+          : Optional.empty();
+    } catch (CannotBeCutException noneFound) {
+      return Optional.empty();
+    }
+  }
+
+  /** The area that a piece takes with the saw cuts beside it; of a sheet, what it has for them. */
+  private static double area(double width, double height, double kerf) {
+    return (width + kerf) * (height + kerf);
+  }
+
+  private static SolvedTable answered(CutList plan, Optional<String> nearMiss) {
     List<List<String>> lines = new ArrayList<>();
     for (CutList.Placed placed : plan.pieces()) {
       lines.add(
@@ -79,6 +120,7 @@ final class SheetCutter {
         List.of("sheet", "x_in", "y_in", "width_in", "height_in", "label"),
         lines,
         "sheets %d, at least %d, %s"
-            .formatted(plan.sheets(), plan.atLeast(), SolvedTable.standing(plan.isProven())));
+            .formatted(plan.sheets(), plan.atLeast(), SolvedTable.standing(plan.isProven())),
+        nearMiss);
   }
 }

@@ -2,6 +2,7 @@ package sheathwright.job;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
@@ -11,8 +12,10 @@ import org.apache.commons.csv.CSVPrinter;
  * @param header of the answer
  * @param rows of the answer
  * @param summary the answer in one line
+ * @param nearMiss what a little less would have saved, in one line; empty if nothing
  */
-public record SolvedTable(List<String> header, List<List<String>> rows, String summary) {
+public record SolvedTable(
+    List<String> header, List<List<String>> rows, String summary, Optional<String> nearMiss) {
 
   /** The answer as CSV. */
   public void writeTo(Appendable out) throws IOException {

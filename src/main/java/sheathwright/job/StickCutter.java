@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.DoubleStream;
 import sheathwright.cutting.CannotBeCutException;
 import sheathwright.cutting.CommonUnit;
@@ -51,16 +52,31 @@ final class StickCutter {
               .formatted(stock.size(), prices.size()));
     }
     rows = PieceRows.of(file, List.of("length_in"));
+    inches = unit();
+    dollars = CommonUnit.of(prices.stream().mapToDouble(Double::doubleValue).toArray());
+  }
+
+  /** The same order with each piece a little less. */
+  private StickCutter(StickCutter order) {
+    stock = order.stock;
+    prices = order.prices;
+    onHand = order.onHand;
+    kerf = order.kerf;
+    trim = order.trim;
+    rows = NearMiss.less(kerf, order.rows);
+    inches = unit();
+    dollars = order.dollars;
+  }
+
+  private CommonUnit unit() {
     DoubleStream wanted = rows.stream().mapToDouble(row -> row.lengths().get(0));
     DoubleStream had =
         DoubleStream.concat(
             stock.stream().mapToDouble(feet -> feet * 12),
             onHand.stream().mapToDouble(Double::doubleValue));
-    inches =
-        CommonUnit.of(
-            DoubleStream.concat(DoubleStream.of(kerf, trim), DoubleStream.concat(had, wanted))
-                .toArray());
-    dollars = CommonUnit.of(prices.stream().mapToDouble(Double::doubleValue).toArray());
+    return CommonUnit.of(
+        DoubleStream.concat(DoubleStream.of(kerf, trim), DoubleStream.concat(had, wanted))
+            .toArray());
   }
 
   private static Map<String, String> presets() {
@@ -77,7 +93,8 @@ final class StickCutter {
   static SolvedTable cut(CsvFile file, SolverOptions options, Patience patience) {
     StickCutter cutter = new StickCutter(file, options);
     try {
-      return cutter.answered(StickCutting.plan(cutter.order(), patience));
+      StickPlan plan = StickCutting.plan(cutter.order(), patience);
+      return cutter.answered(plan, cutter.nearMiss(plan, patience));
     } catch (CannotBeCutException tooLong) {
       if (tooLong.piece() < 0) {
         throw new RefusedException(file.name() + ": " + tooLong.getMessage());
@@ -106,25 +123,73 @@ final class StickCutter {
     return new StickOrder(lengths, pieces, inches.units(kerf), inches.units(trim));
   }
 
-  private SolvedTable answered(StickPlan plan) {
+  /**
+   * What a little less on each piece would save; only asked where the lengths leave room for it.
+   */
+  private Optional<String> nearMiss(StickPlan plan, Patience patience) {
+    if (patience.isSpent() || !NearMiss.isPossible(kerf, rows)) {
+      return Optional.empty();
+    }
+    StickCutter less = new StickCutter(this);
+    if (less.costsAtLeast() >= dollars.length(plan.cost())) {
+      return Optional.empty();
+    }
+    try {
+      long cost = StickCutting.plan(less.order(), patience).cost();
+      return cost < plan.cost()
+          ? Optional.of(NearMiss.inWords(kerf, "shorter", money(cost) + " usd"))
+          : Optional.empty();
+    } catch (CannotBeCutException noneFound) {
+      return Optional.empty();
+    }
+  }
+
+  /** What all pieces cost at the price of the length that is cheapest by the inch. */
+  private double costsAtLeast() {
+    double had = onHand.stream().mapToDouble(this::room).sum();
+    double wanted =
+        rows.stream().mapToDouble(row -> row.count() * (row.lengths().get(0) + kerf)).sum();
+    double cheapest = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < stock.size(); i++) {
+      double room = room(stock.get(i) * 12);
+      cheapest = room > kerf ? Math.min(cheapest, prices.get(i) / room) : cheapest;
+    }
+    return Math.max(0, wanted - had) * cheapest;
+  }
+
+  /** What a stick has for pieces, each with a saw cut: the last needs none. */
+  private double room(double length) {
+    return length - 2 * trim + kerf;
+  }
+
+  private SolvedTable answered(StickPlan plan, Optional<String> nearMiss) {
+    boolean isLabeled = rows.stream().anyMatch(row -> !row.label().isEmpty());
     List<List<String>> lines = new ArrayList<>();
     for (CutStick stick : longestFirst(plan)) {
       boolean isBought = stick.stock() < stock.size();
       double length = length(stick);
       List<Double> pieces = pieces(stick);
-      lines.add(
-          List.of(
-              Shown.plain(isBought ? stock.get(stick.stock()) : length / 12),
-              isBought ? money(dollars.units(prices.get(stick.stock()))) : "0.00",
-              pieces.stream().map(Shown::plain).collect(joining("+")),
-              Shown.plain(waste(length, pieces))));
+      List<String> line = new ArrayList<>();
+      line.add(Shown.plain(isBought ? stock.get(stick.stock()) : length / 12));
+      line.add(isBought ? money(dollars.units(prices.get(stick.stock()))) : "0.00");
+      line.add(pieces.stream().map(Shown::plain).collect(joining("+")));
+      line.add(Shown.plain(waste(length, pieces)));
+      if (isLabeled) {
+        line.add(labels(stick));
+      }
+      lines.add(line);
+    }
+    List<String> header = new ArrayList<>(List.of("stock_ft", "usd", "pieces", "waste_in"));
+    if (isLabeled) {
+      header.add("labels");
     }
     return new SolvedTable(
-        List.of("stock_ft", "usd", "pieces", "waste_in"),
+        header,
         lines,
         "total %s usd, at least %s, %s"
             .formatted(
-                money(plan.cost()), money(plan.atLeast()), SolvedTable.standing(plan.isProven())));
+                money(plan.cost()), money(plan.atLeast()), SolvedTable.standing(plan.isProven())),
+        nearMiss);
   }
 
   /** The sticks as they are bought and cut: the longest first, alike ones together. */
@@ -143,6 +208,14 @@ final class StickCutter {
 
   private List<Double> pieces(CutStick stick) {
     return stick.pieces().stream().map(piece -> rows.get(piece).lengths().get(0)).toList();
+  }
+
+  /** What each piece of a stick is for, in the order of the pieces. */
+  private String labels(CutStick stick) {
+    return stick.pieces().stream()
+        .map(piece -> rows.get(piece).label())
+        .map(label -> label.isEmpty() ? "-" : label)
+        .collect(joining("+"));
   }
 
   /** What is left between the trims, once every cut between two pieces is made. */

@@ -19,13 +19,16 @@ import sheathwright.figure.Written;
  */
 final class CellNotation implements Notation {
 
+  /** Stands for the number of a row; no formula holds it otherwise. */
+  static final String ROW = "\u0001";
+
   private static final Set<Double> WRITTEN_OUT = Set.of(0d, 1d, 2d, 12d, 100d, 144d, 2000d);
 
   private final Map<Traced, Place> places;
   private final Map<Step.Guarded, Guard> guards;
   private final BiFunction<Roll, String, String> ranges;
   private final Map<Traced, Integer> columns;
-  private final int row;
+  private final String row;
 
   /** Where a guard's limits stand. */
   record Guard(String least, String most) {}
@@ -35,7 +38,7 @@ final class CellNotation implements Notation {
       Map<Step.Guarded, Guard> guards,
       BiFunction<Roll, String, String> ranges,
       Map<Traced, Integer> columns,
-      int row) {
+      String row) {
     this.places = places;
     this.guards = guards;
     this.ranges = ranges;
@@ -48,12 +51,22 @@ final class CellNotation implements Notation {
       Map<Traced, Place> places,
       Map<Step.Guarded, Guard> guards,
       BiFunction<Roll, String, String> ranges) {
-    return new CellNotation(places, guards, ranges, Map.of(), 0);
+    return new CellNotation(places, guards, ranges, Map.of(), "");
   }
 
   /** For a cell of a list, whose neighbours stand in these columns of the same row. */
   CellNotation inRow(int rowOfList, Map<Traced, Integer> neighbours) {
-    return new CellNotation(places, guards, ranges, neighbours, rowOfList);
+    return new CellNotation(places, guards, ranges, neighbours, String.valueOf(rowOfList + 1));
+  }
+
+  /**
+   * For every row of a list at once: a row's formula is this one with the row's number at each
+   * {@link #ROW}.
+   *
+   * @param guardsOfRow where the limits of the row's guarded arguments stand
+   */
+  CellNotation inEveryRow(Map<Traced, Integer> neighbors, Map<Step.Guarded, Guard> guardsOfRow) {
+    return new CellNotation(places, guardsOfRow, ranges, neighbors, ROW);
   }
 
   /** The formula that this step is. */
@@ -65,7 +78,7 @@ final class CellNotation implements Notation {
   public Written of(Traced operand) {
     Integer column = columns.get(operand);
     if (column != null) {
-      return Written.whole(new CellReference(row, column, false, false).formatAsString());
+      return Written.whole(CellReference.convertNumToColString(column) + row);
     }
     Place place = places.get(operand);
     if (place != null) {

@@ -1,9 +1,18 @@
 package sheathwright.workbook;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.apache.poi.ss.util.CellReference;
 import sheathwright.catalog.Card;
 import sheathwright.catalog.Parameter;
@@ -15,7 +24,11 @@ import sheathwright.figure.Step;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Working;
+import sheathwright.job.FilledLines;
+import sheathwright.job.FilledRow;
 import sheathwright.job.FilledTable;
+import sheathwright.job.Problem;
+import sheathwright.job.ProblemsException;
 import sheathwright.workbook.Look.Part;
 
 /**
@@ -24,11 +37,14 @@ import sheathwright.workbook.Look.Part;
  */
 public final class FillBook {
 
-  private static final Traced BLANK = Choice.literal("");
+  /** A sheet has 1,048,576 rows, and some stand above the table. */
+  private static final int MOST_LINES = 1_000_000;
 
-  private final FilledTable filled;
+  private final FilledLines filled;
   private final Card card;
+  private final List<String> kept;
   private final Book book = new Book();
+  private int next;
 
   /**
    * One column: its name, its unit, its formula in words, and the limits that its cells are held
@@ -36,26 +52,49 @@ public final class FillBook {
    */
   private record Heading(String name, Unit<?> unit, String how, Limits limits) {}
 
-  private FillBook(FilledTable filled) {
+  private FillBook(FilledLines filled) {
     this.filled = filled;
     this.card = filled.card();
+    this.kept = filled.keptHeadings();
   }
 
-  /** The workbook of a filled table, as the bytes of an .xlsx file. */
+  /** The workbook of a small filled table, as the bytes of an .xlsx file. */
   public static byte[] bytes(FilledTable filled) {
-    return new FillBook(filled).written();
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try {
+      write(filled.lines(), bytes, row -> {});
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
+    return bytes.toByteArray();
   }
 
-  /** The book itself, for tests that need to know where each input stands. */
-  static Book book(FilledTable filled, java.util.function.Consumer<byte[]> bytes) {
-    FillBook written = new FillBook(filled);
-    bytes.accept(written.written());
-    return written.book;
+  /**
+   * Writes the workbook of a table as long as a sheet can be: each row is computed, written and
+   * forgotten.
+   *
+   * @param written is told of each row
+   * @throws ProblemsException if the table has more lines than a sheet
+   */
+  public static void write(FilledLines filled, OutputStream out, Consumer<FilledRow> written)
+      throws IOException {
+    int lines = filled.file().lines().size();
+    if (lines > MOST_LINES) {
+      throw new ProblemsException(
+          List.of(
+              new Problem(
+                  filled.file().name(),
+                  0,
+                  "",
+                  "it has %,d lines; a workbook takes at most %,d: fill it into a .csv file"
+                      .formatted(lines, MOST_LINES))));
+    }
+    new FillBook(filled).write(out, written);
   }
 
-  private byte[] written() {
+  private void write(OutputStream out, Consumer<FilledRow> written) throws IOException {
     String subtitle = card.name() + ", filled down " + filled.file().name();
-    List<Traced> model = model();
+    Optional<FilledRow> model = filled.firstComputed();
     List<Heading> headings = headings(model);
     Tab front = Sections.titled(book.tab("Read me first", 37, 14, 12, 13, 14, 15), subtitle);
     int[] widths = new int[Math.max(3, headings.size())];
@@ -66,8 +105,44 @@ public final class FillBook {
     Tab working = Sections.workingTab(book, subtitle);
     Tab tables = Sections.tablesTab(book, subtitle);
     front(front);
-    fill(table, headings);
-    return book.finished(working, tables);
+    int limits = table.next();
+    head(table, headings, model);
+    book.finish(
+        working,
+        tables,
+        table,
+        out,
+        (sheet, notation) -> {
+          List<String> formulas =
+              model
+                  .map(row -> formulas(cells(row, headings.size()), limits, notation))
+                  .orElse(List.of());
+          filled.forEach(
+              row -> {
+                table.listLine(sheet.createRow(next++), cells(row, headings.size()), formulas);
+                written.accept(row);
+              });
+        });
+  }
+
+  /** The formula of each column: one for all rows. */
+  private static List<String> formulas(List<Traced> model, int limits, CellNotation notation) {
+    Map<Traced, Integer> neighbors = new IdentityHashMap<>();
+    for (int column = 0; column < model.size(); column++) {
+      neighbors.putIfAbsent(model.get(column), column);
+    }
+    CellNotation inRow = notation.inEveryRow(neighbors, guards(model, limits));
+    List<String> formulas = new ArrayList<>();
+    for (int column = 0; column < model.size(); column++) {
+      Traced value = model.get(column);
+      boolean standsBefore = neighbors.get(value) < column;
+      if (standsBefore) {
+        formulas.add(inRow.of(value).text());
+      } else {
+        formulas.add(value.step().isValueOnly() ? "" : inRow.formula(value));
+      }
+    }
+    return formulas;
   }
 
   private void front(Tab tab) {
@@ -83,16 +158,7 @@ public final class FillBook {
     tab.paragraph("Planning help: local code and licensed practice decide.");
   }
 
-  /** The steps of the first row that could be computed: every row has the same. */
-  private List<Traced> model() {
-    return filled.rows().stream()
-        .filter(row -> !row.results().isEmpty())
-        .findFirst()
-        .map(row -> RowSteps.between(row.arguments(), row.results()))
-        .orElse(List.of());
-  }
-
-  private List<Heading> headings(List<Traced> model) {
+  private List<Heading> headings(Optional<FilledRow> model) {
     List<Heading> headings = new ArrayList<>();
     Set<String> taken = new HashSet<>();
     for (String own : ownColumns()) {
@@ -105,7 +171,7 @@ public final class FillBook {
       taken.add(result.column());
     }
     int steps = 0;
-    for (Traced step : model) {
+    for (Traced step : model.map(FillBook::steps).orElse(List.of())) {
       steps++;
       String name = step.isNamed() ? step.name() : "step_" + steps;
       if (step.step() instanceof Step.Guarded guard) {
@@ -131,10 +197,11 @@ public final class FillBook {
   }
 
   private List<String> ownColumns() {
-    return filled.keptHeadings().stream().filter(name -> card.parameter(name) == null).toList();
+    return kept.stream().filter(name -> card.parameter(name) == null).toList();
   }
 
-  private void fill(Tab tab, List<Heading> headings) {
+  /** Formulas in words, limits and headings; the model tells what every row is made of. */
+  private void head(Tab tab, List<Heading> headings, Optional<FilledRow> model) {
     int line = tab.next();
     for (int column = 0; column < headings.size(); column++) {
       Heading heading = headings.get(column);
@@ -145,50 +212,59 @@ public final class FillBook {
       }
     }
     tab.skip(3);
-    List<List<Traced>> rows = filled.rows().stream().map(row -> cells(row, headings)).toList();
-    guard(tab, line, rows);
+    List<List<Traced>> rows = model.map(row -> cells(row, headings.size())).stream().toList();
+    rows.forEach(cells -> guards(cells, line).forEach(book::guarded));
     List<Roll.Column<List<Traced>>> columns = new ArrayList<>();
     for (int column = 0; column < headings.size(); column++) {
       int index = column;
       columns.add(Roll.column(headings.get(column).name(), row -> row.get(index)));
     }
-    Roll roll = Roll.of("filled", "the filled table", rows, columns);
-    tab.list(
-        roll,
+    next = tab.next() + 1;
+    tab.headingsOf(
+        Roll.of("filled", "the filled table", rows, columns),
         headings.stream().map(Heading::name).toList(),
-        headings.stream().<Unit<?>>map(Heading::unit).toList());
+        headings.stream().<Unit<?>>map(Heading::unit).toList(),
+        filled.file().lines().size());
   }
 
-  private void guard(Tab tab, int line, List<List<Traced>> rows) {
-    for (List<Traced> row : rows) {
-      for (int column = 0; column < row.size(); column++) {
-        if (row.get(column).step() instanceof Step.Guarded guard) {
-          book.guarded(
-              guard,
-              new CellReference(line + 1, column, true, false).formatAsString(),
-              new CellReference(line + 2, column, true, false).formatAsString());
-        }
+  /** Where the limits of a row's guarded arguments stand: two lines below the formulas in words. */
+  private static Map<Step.Guarded, CellNotation.Guard> guards(List<Traced> cells, int line) {
+    Map<Step.Guarded, CellNotation.Guard> guards = new HashMap<>();
+    for (int column = 0; column < cells.size(); column++) {
+      if (cells.get(column).step() instanceof Step.Guarded guard) {
+        guards.put(
+            guard,
+            new CellNotation.Guard(
+                new CellReference(line + 1, column, true, false).formatAsString(),
+                new CellReference(line + 2, column, true, false).formatAsString()));
       }
     }
+    return guards;
   }
 
-  private List<Traced> cells(FilledTable.Row row, List<Heading> headings) {
+  private static List<Traced> steps(FilledRow row) {
+    return RowSteps.between(row.arguments(), row.results());
+  }
+
+  private List<Traced> cells(FilledRow row, int columns) {
     List<Traced> cells = new ArrayList<>();
-    List<String> kept = filled.keptHeadings();
-    for (String own : ownColumns()) {
-      cells.add(Choice.literal(filled.keptCells(row).get(kept.indexOf(own))));
+    List<String> given = filled.keptCells(row.line());
+    for (int column = 0; column < given.size(); column++) {
+      if (card.parameter(kept.get(column)) == null) {
+        cells.add(Choice.literal(given.get(column)));
+      }
     }
     if (row.results().isEmpty()) {
       for (Parameter parameter : card.parameters()) {
         int column = kept.indexOf(parameter.column());
-        cells.add(column < 0 ? BLANK : Choice.literal(filled.keptCells(row).get(column)));
+        cells.add(Choice.literal(column < 0 ? "" : given.get(column)));
       }
-      while (cells.size() < headings.size() - 1) {
+      while (cells.size() < columns - 1) {
         cells.add(Choice.literal(""));
       }
     } else {
       cells.addAll(row.arguments());
-      cells.addAll(RowSteps.between(row.arguments(), row.results()));
+      cells.addAll(steps(row));
       cells.addAll(row.results());
     }
     cells.add(Choice.literal(row.error()));

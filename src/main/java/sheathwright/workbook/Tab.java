@@ -4,6 +4,7 @@ import static java.util.stream.Collectors.joining;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
@@ -32,14 +33,19 @@ final class Tab {
 
   private final Book book;
   private final XSSFSheet sheet;
-  private final int columns;
+  private final int[] widths;
   private final List<Listing> listings = new ArrayList<>();
   private int next = FIRST_LINE;
 
-  Tab(Book book, XSSFSheet sheet, int columns) {
+  /**
+   * A tab.
+   *
+   * @param widths of its columns, in characters
+   */
+  Tab(Book book, XSSFSheet sheet, int... widths) {
     this.book = book;
     this.sheet = sheet;
-    this.columns = columns;
+    this.widths = widths;
   }
 
   String name() {
@@ -55,16 +61,12 @@ final class Tab {
   }
 
   int columns() {
-    return columns;
+    return widths.length;
   }
 
   /** Characters that fit in a line across the page. */
   int characters() {
-    int characters = 0;
-    for (int column = 0; column < columns; column++) {
-      characters += sheet.getColumnWidth(column) / 256;
-    }
-    return characters;
+    return IntStream.of(widths).sum();
   }
 
   List<Listing> listings() {
@@ -83,7 +85,7 @@ final class Tab {
   /** A heading, with air above it unless it is the first. */
   void heading(String text) {
     next += next == FIRST_LINE ? 0 : 1;
-    for (int column = 0; column < columns; column++) {
+    for (int column = 0; column < columns(); column++) {
       text(next, column, column == 0 ? text : "", Part.HEADING);
     }
     row(next++).setHeightInPoints(20);
@@ -106,7 +108,8 @@ final class Tab {
 
   private void paragraph(String text, Part part) {
     text(next, 0, text, part);
-    sheet.addMergedRegion(new org.apache.poi.ss.util.CellRangeAddress(next, next, 0, columns - 1));
+    sheet.addMergedRegion(
+        new org.apache.poi.ss.util.CellRangeAddress(next, next, 0, columns() - 1));
     int lines = 1 + text.length() / CHARACTERS_A_LINE;
     row(next++).setHeightInPoints(LINE_HEIGHT * lines + 3);
   }
@@ -128,7 +131,7 @@ final class Tab {
     Cell cell = cell(next, 1);
     cell.setCellStyle(book.look().of(Part.VERDICT));
     Validation.redIfItSaysStop(sheet, cell.getAddress());
-    across(next++, 1, columns - 1, Part.VERDICT);
+    across(next++, 1, columns() - 1, Part.VERDICT);
     book.later(notation -> book.writeLink(cell, value, notation));
   }
 
@@ -136,7 +139,7 @@ final class Tab {
   void verdict(String label, Traced value) {
     text(next, 0, label, Part.LABEL);
     stop(next, 1, value);
-    across(next++, 1, columns - 1, Part.VERDICT);
+    across(next++, 1, columns() - 1, Part.VERDICT);
   }
 
   /** A word in one cell, in red where it says stop. */
@@ -225,7 +228,7 @@ final class Tab {
     if (textual(value)) {
       Part rest = book.isInput(value) ? Part.INPUT_TEXT : Part.RESULT_TEXT;
       boolean isShort = book.isInput(value) && !isFreeText(value);
-      across(line, 1, isShort ? 2 : columns - 1, rest);
+      across(line, 1, isShort ? 2 : columns() - 1, rest);
       if (isShort) {
         noted(line, note);
       }
@@ -237,7 +240,7 @@ final class Tab {
 
   private void noted(int line, String note) {
     text(line, 3, note, Part.NOTE);
-    across(line, 3, columns - 1, Part.NOTE);
+    across(line, 3, columns() - 1, Part.NOTE);
     row(line).setHeightInPoints(LINE_HEIGHT * (1 + note.length() / NOTE_CHARACTERS) + 2);
   }
 
@@ -288,46 +291,84 @@ final class Tab {
    * A list, a line an item, its columns under headings; the columns' ranges carry the list's names.
    */
   Listing list(Roll roll, List<String> headings, List<Unit<?>> units) {
-    Listing listing = new Listing(this, roll, next + 1);
-    for (int column = 0; column < headings.size(); column++) {
-      boolean right = units.get(column) != null;
-      text(next, column, headings.get(column), right ? Part.COLUMN_HEAD_RIGHT : Part.COLUMN_HEAD);
-      book.named(
-          book.range(roll, roll.columns().get(column)),
-          this,
-          next + 1,
-          next + Math.max(1, roll.rows().size()),
-          column);
-    }
-    row(next).setHeightInPoints(30);
-    for (int line = 0; line < roll.rows().size(); line++) {
-      roomForWords(next + 1 + line, roll.rows().get(line));
+    Listing listing = headed(roll, headings, units, roll.rows().size());
+    for (int row = 0; row < roll.rows().size(); row++) {
+      int item = row;
+      int line = listing.firstLine() + row;
+      List<Traced> values = roll.rows().get(row);
+      if (linesFor(values) > 1) {
+        row(line).setHeightInPoints(height(values));
+      }
       for (int column = 0; column < headings.size(); column++) {
-        Traced value = roll.rows().get(line).get(column);
-        Cell cell = cell(next + 1 + line, column);
-        int row = line;
+        Traced value = values.get(column);
+        Cell cell = cell(line, column);
         book.later(
             notation -> {
-              boolean own = listing.owns(row, value);
+              boolean own = listing.owns(item, value);
               cell.setCellStyle(book.look().of(listed(value, own), value));
               if (own) {
-                book.write(cell, value, listing.notation(notation, row));
+                book.write(cell, value, listing.notation(notation, item));
               } else {
                 book.writeLink(cell, value, notation);
               }
             });
       }
     }
-    next += 1 + Math.max(1, roll.rows().size());
+    return listing;
+  }
+
+  /**
+   * The headings of a list whose lines are written later, one by one.
+   *
+   * @param model one item, which tells what all of them are made of; or none
+   * @param lines how many there will be
+   */
+  void headingsOf(Roll model, List<String> headings, List<Unit<?>> units, int lines) {
+    headed(model, headings, units, lines);
+    book.filledDown(this, next - 1);
+  }
+
+  private Listing headed(Roll roll, List<String> headings, List<Unit<?>> units, int lines) {
+    Listing listing = new Listing(this, roll, next + 1);
+    int last = next + Math.max(1, lines);
+    for (int column = 0; column < headings.size(); column++) {
+      boolean right = units.get(column) != null;
+      text(next, column, headings.get(column), right ? Part.COLUMN_HEAD_RIGHT : Part.COLUMN_HEAD);
+      book.named(book.range(roll, roll.columns().get(column)), this, next + 1, last, column);
+    }
+    row(next).setHeightInPoints(30);
+    next = last + 1;
     listings.add(listing);
     book.listed(listing);
     return listing;
   }
 
+  /**
+   * A line of a list whose headings stand, written out at once.
+   *
+   * @param line is empty
+   * @param formulas of its columns for every row, empty where a value stands by itself
+   */
+  void listLine(Row line, List<Traced> values, List<String> formulas) {
+    String number = String.valueOf(line.getRowNum() + 1);
+    for (int column = 0; column < values.size(); column++) {
+      Traced value = values.get(column);
+      Cell cell = line.createCell(column);
+      cell.setCellStyle(book.look().of(listed(value, true), value));
+      if (!value.step().isValueOnly()) {
+        cell.setCellFormula(formulas.get(column).replace(CellNotation.ROW, number));
+      }
+      Book.writeValue(cell, value);
+    }
+    if (linesFor(values) > 1) {
+      line.setHeightInPoints(height(values));
+    }
+  }
+
   void text(int line, int column, String text, Part part) {
     Cell cell = cell(line, column);
     if (!text.isEmpty()) {
-      cell.setCellValue(text);
+      cell.setCellValue(CellText.of(text));
     }
     cell.setCellStyle(book.look().of(part));
   }
@@ -353,18 +394,20 @@ final class Tab {
     return cell == null ? row(line).createCell(column) : cell;
   }
 
-  /** Makes a line as high as its longest words need, each kept within its column. */
-  private void roomForWords(int line, List<Traced> values) {
+  private float height(List<Traced> values) {
+    return LINE_HEIGHT * linesFor(values) + 2;
+  }
+
+  /** How many lines the longest words need, each kept within its column. */
+  private int linesFor(List<Traced> values) {
     int most = 1;
-    for (int column = 0; column < Math.min(columns, values.size()); column++) {
+    for (int column = 0; column < Math.min(columns(), values.size()); column++) {
       if (textual(values.get(column)) && values.get(column).refusal().isEmpty()) {
-        int fit = Math.max(1, sheet.getColumnWidth(column) / 256 + 1);
+        int fit = Math.max(1, widths[column] + 1);
         most = Math.max(most, 1 + (values.get(column).plain().length() - 1) / fit);
       }
     }
-    if (most > 1) {
-      row(line).setHeightInPoints(LINE_HEIGHT * most + 2);
-    }
+    return most;
   }
 
   private Part listed(Traced value, boolean own) {

@@ -23,8 +23,20 @@ final class Validation {
 
   private Validation() {}
 
+  /**
+   * Holds an input to what it may be.
+   *
+   * @param last line down to which the same is asked, from the input's own line
+   */
   static void of(
-      XSSFSheet sheet, Place place, Traced input, Limits byFunction, WordLists wordLists) {
+      XSSFSheet sheet,
+      Place place,
+      int last,
+      Traced input,
+      Limits byFunction,
+      WordLists wordLists) {
+    CellRangeAddressList cells =
+        new CellRangeAddressList(place.row(), last, place.column(), place.column());
     DataValidationHelper helper = sheet.getDataValidationHelper();
     if (input instanceof Choice<?> choice) {
       if (!choice.options().isEmpty()) {
@@ -33,7 +45,7 @@ final class Validation {
             range.isEmpty()
                 ? helper.createExplicitListConstraint(choice.options().toArray(String[]::new))
                 : helper.createFormulaListConstraint(range);
-        add(sheet, place, words, "one of the words in the list");
+        add(sheet, cells, words, "one of the words in the list");
       }
       return;
     }
@@ -41,9 +53,9 @@ final class Validation {
     Limits limits = own.and(byFunction);
     if (limits.kind() == Limits.Kind.ENDS_ONLY) {
       String[] two = {Shown.plain(limits.least()), Shown.plain(limits.most())};
-      add(sheet, place, helper.createExplicitListConstraint(two), limits.inWords());
+      add(sheet, cells, helper.createExplicitListConstraint(two), limits.inWords());
     } else if (limits.exist()) {
-      add(sheet, place, range(helper, limits), limits.inWords() + " " + ((Figure<?>) input).unit());
+      add(sheet, cells, range(helper, limits), limits.inWords() + " " + ((Figure<?>) input).unit());
     }
   }
 
@@ -66,10 +78,11 @@ final class Validation {
   }
 
   private static void add(
-      XSSFSheet sheet, Place place, DataValidationConstraint constraint, String allowed) {
-    CellRangeAddressList cell =
-        new CellRangeAddressList(place.row(), place.row(), place.column(), place.column());
-    DataValidation validation = sheet.getDataValidationHelper().createValidation(constraint, cell);
+      XSSFSheet sheet,
+      CellRangeAddressList cells,
+      DataValidationConstraint constraint,
+      String allowed) {
+    DataValidation validation = sheet.getDataValidationHelper().createValidation(constraint, cells);
     validation.setErrorStyle(DataValidation.ErrorStyle.STOP);
     validation.createErrorBox("Not allowed here", "It must be " + allowed.strip() + ".");
     validation.setShowErrorBox(true);

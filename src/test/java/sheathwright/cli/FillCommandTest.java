@@ -3,11 +3,16 @@ package sheathwright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import sheathwright.catalog.Catalog;
+import sheathwright.job.CsvFile;
+import sheathwright.job.FilledLines;
 
 class FillCommandTest {
 
@@ -79,10 +84,8 @@ class FillCommandTest {
                 + reason
                 + "\"\n766.78,0,24,\n");
     assertThat(ran.err().lines())
-        .singleElement()
-        .asString()
-        .startsWith("cases.csv, line 3, column deck_area_sf: ")
-        .endsWith(reason);
+        .containsExactly(
+            "cases.csv, line 3, column deck_area_sf: " + reason, "1 of 3 rows refused");
   }
 
   @Test
@@ -91,8 +94,32 @@ class FillCommandTest {
     Path out = folder.resolve("filled.csv");
     Ran ran = Ran.of("fill", "sheets_by_area", cases, "-o", out);
     assertThat(ran.status()).isEqualTo(3);
-    assertThat(ran.err()).hasLineCount(1);
+    assertThat(ran.err()).hasLineCount(2).endsWith("1 of 2 rows refused\n");
     assertThat(Files.readString(out)).contains("deck_area_sf is -1;").endsWith("766.78,0,24,\n");
+  }
+
+  @Test
+  void fill_countsRefusedRowsInThousands() throws IOException {
+    Files.writeString(cases, "deck_area_sf,waste_pct\n" + "704.36,0\n-1,0\n".repeat(1_000));
+    assertThat(Ran.of("fill", "sheets_by_area", cases).err().lines())
+        .hasSize(1_001)
+        .last()
+        .isEqualTo("1,000 of 2,000 rows refused");
+  }
+
+  @Test
+  void fill_showsItsProgressToNobodyButATerminal() throws IOException {
+    Files.writeString(cases, "deck_area_sf,waste_pct\n" + "704.36,0\n".repeat(2_500));
+    Path out = folder.resolve("filled.csv");
+    assertThat(Ran.of("fill", "sheets_by_area", cases, "-o", out)).isEqualTo(new Ran(0, "", ""));
+
+    FilledLines lines =
+        FilledLines.of(Catalog.shipped().named("sheets_by_area"), CsvFile.read(cases));
+    StringWriter terminal = new StringWriter();
+    FillTally tally = new FillTally(lines, new PrintWriter(terminal), true);
+    lines.forEach(tally);
+    tally.say();
+    assertThat(terminal.toString().strip()).isEqualTo("1,000 of 2,500 rows\r2,000 of 2,500 rows");
   }
 
   @Test

@@ -35,16 +35,16 @@ class SolveCommandTest {
         "96,1; stock_ft=8 stock_usd=1; total 1.00 usd, at least 1.00, proven",
         "95-15/16,1; stock_ft=8 stock_usd=1; total 1.00 usd, at least 1.00, proven",
         "119,2; stock_ft=10,20 stock_usd=10.42,22.96; total 20.84 usd, at least 20.84, proven",
-        "119,1|121,1; stock_ft=10,20 stock_usd=10.42,22.96; total 33.38 usd, at least 33.38, proven",
+        "119,1|121,1; stock_ft=10,20 stock_usd=10.42,22.96; total 33.38 usd, at least 33.38, proven|with each piece 1/16 in shorter: 22.96 usd",
         "70,2; stock_ft=8,12,16 stock_usd=7.98,11.97,16.88; total 11.97 usd, at least 11.97, proven",
-        "95-1/2,2; stock_ft=16 stock_usd=9 trim_in=1/2; total 18.00 usd, at least 18.00, proven",
+        "95-1/2,3; stock_ft=16 stock_usd=9 trim_in=1; total 27.00 usd, at least 27.00, proven",
         "59,2; stock_ft=8 stock_usd=7.98 on_hand_in=60; total 7.98 usd, at least 7.98, proven",
         "5,0; stock_ft=8 stock_usd=7.98; total 0.00 usd, at least 0.00, proven"
       })
   void cutStock_isAsCheap_asByHand(String pieces, String options, String summary)
       throws IOException {
     Ran ran = cutStock(pieces, options);
-    assertThat(ran.err()).isEqualTo(summary + "\n");
+    assertThat(ran.err()).isEqualTo(summary.replace('|', '\n') + "\n");
     assertThat(ran.status()).isZero();
   }
 
@@ -57,6 +57,38 @@ class SolveCommandTest {
             8,4.10,60+31.875,4
             8,4.10,31.875+31.875,32.125
             """);
+  }
+
+  @Test
+  void cutStock_saysWhatEachPieceIsFor() throws IOException {
+    Path pieces = table("length_in,count,label|31-7/8,2,block|31-7/8,1,|60,1,scab");
+    assertThat(Ran.of("solve", "cut_stock", pieces, "stock_ft=8", "stock_usd=4.10").out())
+        .isIn(
+            """
+            stock_ft,usd,pieces,waste_in,labels
+            8,4.10,60+31.875,4,scab+block
+            8,4.10,31.875+31.875,32.125,block+-
+            """,
+            """
+            stock_ft,usd,pieces,waste_in,labels
+            8,4.10,60+31.875,4,scab+-
+            8,4.10,31.875+31.875,32.125,block+block
+            """);
+  }
+
+  /**
+   * 2 × 95-1/2 + 1/8 is 191-1/8, a sixteenth less on each is 191: 16 ft less half an inch at each
+   * end.
+   */
+  @Test
+  void cutStock_saysWhatHalfASawCutLessWouldSave() throws IOException {
+    String options = "stock_ft=16 stock_usd=9 trim_in=1/2";
+    assertThat(cutStock("95-1/2,2", options).err())
+        .isEqualTo(
+            "total 18.00 usd, at least 18.00, proven\nwith each piece 1/16 in shorter: 9.00 usd\n");
+    assertThat(cutStock("95-9/16,2", options).err())
+        .as("a sixteenth less is still an eighth too long")
+        .isEqualTo("total 18.00 usd, at least 18.00, proven\n");
   }
 
   @ParameterizedTest
@@ -100,6 +132,23 @@ class SolveCommandTest {
     Ran ran = cutSheets(pieces, options);
     assertThat(ran.err()).isEqualTo("sheets %1$d, at least %1$d, proven%n".formatted(sheets));
     assertThat(ran.status()).isZero();
+  }
+
+  /** 2 × 48 + 1/8 is more than 96; 2 × 47-15/16 + 1/8 is 96, and half of that 48: four a sheet. */
+  @ParameterizedTest(name = "{0} {1}")
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "48,24,5,a; ''; sheets 5, at least 5, proven|with each piece 1/16 in less each way: 2 sheets|",
+        "48,24,5,a; kerf_in=1/16; sheets 5, at least 5, proven|with each piece 0.03125 in less each way: 2 sheets|",
+        "48,24,5,a; kerf_in=0; sheets 2, at least 2, proven|",
+        "48-1/16,24-1/16,5,a; ''; sheets 5, at least 5, proven|",
+        "48,24,4,a; ''; sheets 4, at least 4, proven|with each piece 1/16 in less each way: 1 sheet|",
+        "47-7/8,23-7/8,5,a; ''; sheets 2, at least 2, proven|"
+      })
+  void cutSheets_sayWhatHalfASawCutLessWouldSave(String pieces, String options, String said)
+      throws IOException {
+    assertThat(cutSheets(pieces, options).err()).isEqualTo(said.replace('|', '\n'));
   }
 
   @Test

@@ -111,7 +111,7 @@ class FilledTableTest {
             "1-5/8,12.0185,3/8,7,18",
             "0.3751,3,3/8,0.01,1",
             "1/3,19.99,1/7,1/9,7");
-    List<FilledTable.Row> rows = filling.table().rows();
+    List<FilledRow> rows = filling.table().rows();
     for (int result = 0; result < 6; result++) {
       List<String> printed = filling.column(filling.table().card().results().get(result).column());
       for (int row = 0; row < rows.size(); row++) {
@@ -132,6 +132,20 @@ class FilledTableTest {
             "deck_area_sf,waste_pct,sheets,error",
             "\"1,408.72\",\" 0 \",45,", // 44.02
             "766.78,5 %,26,"); // 766.78 × 1.05 ÷ 32 = 25.16
+  }
+
+  @Test
+  void filledTable_carriesNotesThrough() {
+    Filling filling =
+        Filling.of(
+            "sheets_by_area",
+            "job,deck_area_sf,note,waste_pct,note_2,id",
+            "barn, 704.36 ,\"say, twice\",0,,007");
+    assertThat(filling.problems()).isEmpty();
+    assertThat(filling.lines())
+        .containsExactly(
+            "job,deck_area_sf,note,waste_pct,note_2,id,sheets,error",
+            "barn,\" 704.36 \",\"say, twice\",0,,007,23,");
   }
 
   @Test

@@ -21,7 +21,7 @@ record Filling(FilledTable table) {
   String text() {
     try {
       StringBuilder out = new StringBuilder();
-      table.writeTo(out);
+      table.lines().writeTo(out, row -> {});
       return out.toString();
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import sheathwright.catalog.Catalog;
 import sheathwright.catalog.Parameter;
+import sheathwright.job.FilledRow;
 import sheathwright.job.FilledTable;
 
 /**
@@ -79,7 +80,7 @@ class LoadBooksTest {
   }
 
   private static boolean stands(
-      FilledTable filled, FilledTable.Row row, Parameter parameter, String word) {
+      FilledTable filled, FilledRow row, Parameter parameter, String word) {
     int index = filled.card().parameters().indexOf(parameter);
     return row.arguments().get(index).plain().equals(word);
   }

@@ -3,16 +3,20 @@ package sheathwright.workbook;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.apache.poi.ss.util.CellReference;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Traced;
 import sheathwright.job.CsvFile;
 import sheathwright.job.Estimate;
+import sheathwright.job.FilledRow;
 import sheathwright.job.FilledTable;
 import sheathwright.job.Job;
 import sheathwright.job.JobTables;
@@ -144,8 +148,8 @@ class PerturbationTest {
   @MethodSource("functions")
   void aFilledTable_followsEachOfItsInputs(String function) {
     FilledTable filled = Samples.filled(function, Samples.tablesToFill().get(function));
-    Following.Made old = Following.made(FillBook::book, filled);
-    for (FilledTable.Row row : filled.rows()) {
+    byte[] old = FillBook.bytes(filled);
+    for (FilledRow row : filled.rows()) {
       for (Traced input : row.arguments()) {
         int column = filled.file().header().indexOf(input.name());
         if (column >= 0) {
@@ -156,11 +160,25 @@ class PerturbationTest {
                   .filter(table -> table.problems().isEmpty())
                   .findFirst()
                   .orElseThrow();
-          Following.Made fresh = Following.made(FillBook::book, other);
-          byte[] edited = Perturbed.edited(old.bytes(), fresh.book().inputs());
-          Following.assertFollows(function + " " + input.name(), edited, fresh.bytes());
+          byte[] fresh = FillBook.bytes(other);
+          byte[] edited = Perturbed.edited(old, inputs(other, fresh));
+          Following.assertFollows(function + " " + input.name(), edited, fresh);
         }
       }
     }
+  }
+
+  /** Where each argument of a filled table stands: its column's range says so. */
+  private static Map<Traced, Place> inputs(FilledTable filled, byte[] book) {
+    Map<String, List<String>> cells = SolvedCells.cellsByName(book);
+    Map<Traced, Place> inputs = new IdentityHashMap<>();
+    for (int row = 0; row < filled.rows().size(); row++) {
+      for (Traced argument : filled.rows().get(row).arguments()) {
+        String address = cells.get("filled_" + argument.name()).get(row);
+        CellReference cell = new CellReference(address.substring(address.indexOf('!') + 1));
+        inputs.put(argument, new Place("Filled", cell.getRow(), cell.getCol(), ""));
+      }
+    }
+    return inputs;
   }
 }

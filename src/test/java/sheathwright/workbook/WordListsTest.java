@@ -25,7 +25,7 @@ class WordListsTest {
       assertThat(filled.getDataValidations())
           .extracting(validation -> validation.getValidationConstraint().getFormula1())
           .filteredOn("material_words"::equals)
-          .hasSize(2); // one a row, one list
+          .hasSize(1); // one for the column
       assertThat(words(workbook, "material_words")).isEqualTo(Choice.wordsOf(RoofMaterial.class));
     }
   }

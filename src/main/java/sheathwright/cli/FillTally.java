@@ -1,0 +1,62 @@
+package sheathwright.cli;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import sheathwright.job.FilledLines;
+import sheathwright.job.FilledRow;
+import sheathwright.job.Problem;
+
+/** What became of a table's rows, counted as they are written. */
+final class FillTally implements Consumer<FilledRow> {
+
+  private static final int ROWS_A_STEP = 1_000;
+
+  private final int all;
+  private final PrintWriter err;
+  private final boolean isWatched;
+  private final List<Problem> problems;
+  private int written;
+  private int refused;
+
+  /**
+   * A tally that begins.
+   *
+   * @param isWatched whether somebody sits before a terminal and is to see how far it is
+   */
+  FillTally(FilledLines lines, PrintWriter err, boolean isWatched) {
+    this.all = lines.file().lines().size();
+    this.err = err;
+    this.isWatched = isWatched;
+    this.problems = new ArrayList<>(lines.problems());
+  }
+
+  @Override
+  public void accept(FilledRow row) {
+    written++;
+    problems.addAll(row.problems());
+    if (row.isRefused()) {
+      refused++;
+    }
+    if (isWatched && written % ROWS_A_STEP == 0) {
+      err.print("\r%,d of %,d rows".formatted(written, all));
+      err.flush();
+    }
+  }
+
+  /** Says what is wrong and how many rows were refused. */
+  void say() {
+    if (isWatched && written >= ROWS_A_STEP) {
+      err.println();
+    }
+    problems.forEach(err::println);
+    if (refused > 0) {
+      err.println("%,d of %,d rows refused".formatted(refused, all));
+    }
+  }
+
+  boolean isClean() {
+    return problems.isEmpty();
+  }
+}
