@@ -20,6 +20,7 @@ import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.util.Reproducibility;
 import org.apache.poi.xssf.usermodel.XSSFName;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
@@ -317,14 +318,14 @@ final class Book {
 
   private void validations(WordLists words) {
     Map<Traced, Limits> limits = GuardedInputs.limits(roots, listings, this::isInput);
+    Validations validations = new Validations();
     inputs.forEach(
-        (value, place) ->
-            Validation.of(
-                tabs.get(place.tab()).sheet(),
-                place,
-                value,
-                limits.getOrDefault(value, Limits.NONE),
-                words));
+        (value, place) -> {
+          XSSFSheet sheet = tabs.get(place.tab()).sheet();
+          Validation.of(sheet, place, value, limits.getOrDefault(value, Limits.NONE), words);
+          validations.takeFrom(sheet);
+        });
+    validations.write();
   }
 
   /**
