@@ -131,7 +131,8 @@ final class GrowingWork {
     for (int rafter = 0; rafter < size; rafter++) {
       String plane = plane(rafter / onEach);
       int number = rafter % onEach;
-      double sag = 0.9 * Math.sin(Math.PI * (number + 1) / (onEach + 1)) + 0.25 * random.nextDouble();
+      double sag =
+          0.9 * Math.sin(Math.PI * (number + 1) / (onEach + 1)) + 0.25 * random.nextDouble();
       for (int station = 0; station < STATIONS; station++) {
         double up = 6 + station * 144.0 / (STATIONS - 1);
         double drop = sag * Math.sin(Math.PI * station / (STATIONS - 1));

@@ -3,7 +3,10 @@ package sheathwright.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -51,10 +54,13 @@ final class QuoteCommand implements Callable<Integer> {
     Files.createDirectories(place);
     NewFile forOffice = NewFile.at(place.resolve("estimate.xlsx"), force);
     NewFile forHomeowner = NewFile.at(place.resolve("quote.xlsx"), force);
-    byte[] office = EstimateBook.bytes(estimate);
-    byte[] homeowner = QuoteBook.bytes(estimate);
-    forOffice.write(office);
-    forHomeowner.write(homeowner);
+    List<byte[]> books =
+        Stream.<Function<Estimate, byte[]>>of(EstimateBook::bytes, QuoteBook::bytes)
+            .parallel()
+            .map(book -> book.apply(estimate))
+            .toList();
+    forOffice.write(books.get(0));
+    forHomeowner.write(books.get(1));
     var out = spec.commandLine().getOut();
     out.println("wrote " + place.resolve("estimate.xlsx") + " and " + place.resolve("quote.xlsx"));
     out.println(

@@ -86,8 +86,7 @@ public final class Script {
       err.println(name + ":" + (line + answer.line()) + ": " + answer.text());
       return false;
     }
-    if (!answer.text().isEmpty()
-        && (showsDefinitions || answer.kind() != Answer.Kind.DEFINED)) {
+    if (!answer.text().isEmpty() && (showsDefinitions || answer.kind() != Answer.Kind.DEFINED)) {
       out.println(answer.text());
     }
     return true;

@@ -314,14 +314,14 @@ public final class Session implements AutoCloseable {
 
   private Object compiledValue(String name) {
     return shell
-            .variables()
-            .filter(variable -> variable.name().equals(name))
-            .reduce((older, newer) -> newer)
-            .map(
-                variable -> {
-                  shell.varValue(variable);
-                  return control.last(name);
-                })
-            .orElse(null);
+        .variables()
+        .filter(variable -> variable.name().equals(name))
+        .reduce((older, newer) -> newer)
+        .map(
+            variable -> {
+              shell.varValue(variable);
+              return control.last(name);
+            })
+        .orElse(null);
   }
 }

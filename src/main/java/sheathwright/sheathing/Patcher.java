@@ -29,7 +29,8 @@ final class Patcher {
     List<Draft> drafts = new ArrayList<>();
     for (Mark mark : marks) {
       for (Box part : frame.besideOpenings(mark.box())) {
-        drafts.add(new Draft(drafts.size(), frame.cutOut(part), new TreeSet<>(List.of(mark.key()))));
+        drafts.add(
+            new Draft(drafts.size(), frame.cutOut(part), new TreeSet<>(List.of(mark.key()))));
       }
     }
     drafts = Joining.joined(frame, anotherPatch, drafts);

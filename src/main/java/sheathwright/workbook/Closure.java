@@ -80,10 +80,7 @@ final class Closure {
     boolean needsACell =
         isTypedWord || argumentNames.containsKey(node) || needsACell(node, uses.of(node));
     boolean isLong =
-        !needsACell
-            && literalsAreInputs
-            && node instanceof Figure<?>
-            && inlineLength(node) > LONG;
+        !needsACell && literalsAreInputs && node instanceof Figure<?> && inlineLength(node) > LONG;
     lengths.put(node, needsACell || isLong ? POINTED_AT : inlineLength(node));
     if (placed.contains(node) || !(needsACell || isLong)) {
       return;

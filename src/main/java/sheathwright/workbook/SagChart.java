@@ -92,9 +92,7 @@ final class SagChart {
       byte[] ink,
       MarkerStyle marker) {
     var series =
-        (XDDFLineChartData.Series)
-            lines.addSeries(
-                stations, numbers(from, column(part, column)));
+        (XDDFLineChartData.Series) lines.addSeries(stations, numbers(from, column(part, column)));
     series.setTitle(title, null);
     series.setSmooth(false);
     series.setMarkerStyle(marker);
