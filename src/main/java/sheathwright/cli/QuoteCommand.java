@@ -6,6 +6,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -67,9 +69,12 @@ final class QuoteCommand implements Callable<Integer> {
     Files.createDirectories(place);
     NewFile forOffice = NewFile.at(place.resolve("estimate.xlsx"), force);
     NewFile forHomeowner = NewFile.at(place.resolve("quote.xlsx"), force);
-    byte[] office = EstimateBook.bytes(estimate);
-    byte[] homeowner = QuoteBook.bytes(estimate);
-    new NewFiles().with(forOffice, office).with(forHomeowner, homeowner).write();
+    List<byte[]> books =
+        Stream.<Function<Estimate, byte[]>>of(EstimateBook::bytes, QuoteBook::bytes)
+            .parallel()
+            .map(book -> book.apply(estimate))
+            .toList();
+    new NewFiles().with(forOffice, books.get(0)).with(forHomeowner, books.get(1)).write();
     var out = spec.commandLine().getOut();
     out.println("wrote " + place.resolve("estimate.xlsx") + " and " + place.resolve("quote.xlsx"));
     out.println(

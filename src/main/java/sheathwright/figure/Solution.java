@@ -26,6 +26,8 @@ public final class Solution {
 
   private final String name;
   private final List<Input> inputs;
+  private final List<Traced> values;
+  private final Refusal refusal;
   private final Roll roll;
   private final Choice<String> state;
 
@@ -40,6 +42,9 @@ public final class Solution {
   private Solution(String name, List<Input> inputs) {
     this.name = name;
     this.inputs = inputs;
+    this.values = inputs.stream().map(Input::value).toList();
+    this.refusal =
+        values.stream().flatMap(value -> value.refusal().stream()).findFirst().orElse(null);
     this.roll =
         Roll.of(
             name,
@@ -106,13 +111,12 @@ public final class Solution {
   /** A number that was found. */
   public <Q extends Quantity> Figure<Q> figure(
       String figureName, double number, Unit<Q> unit, Source source) {
-    Refusal refused = refusal().orElse(null);
-    return Figure.solved(figureName, number, refused, unit, new Step.Solved(this), source);
+    return Figure.solved(figureName, number, refusal, unit, new Step.Solved(this), source);
   }
 
   /** A word that was found. */
   public Choice<String> word(String wordName, String word, Source source) {
-    return new Choice<>(wordName, word, refusal().orElse(null), new Step.Solved(this), source);
+    return new Choice<>(wordName, word, refusal, new Step.Solved(this), source);
   }
 
   /** What was solved, in snake case. */
@@ -122,7 +126,7 @@ public final class Solution {
 
   /** What it was solved for. */
   public List<Traced> inputs() {
-    return inputs.stream().map(Input::value).toList();
+    return values;
   }
 
   /** The inputs as they are now beside those that it was solved for. */
@@ -133,10 +137,6 @@ public final class Solution {
   /** The guard: current, or which input changed first. */
   public Choice<String> state() {
     return state;
-  }
-
-  private Optional<Refusal> refusal() {
-    return inputs.stream().flatMap(input -> input.value().refusal().stream()).findFirst();
   }
 
   private static Choice<String> state(String name, Roll roll) {

@@ -6,6 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
 import java.util.function.ToIntFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -43,14 +45,17 @@ final class Complaints {
 
   private final JShell shell;
   private final Runnable takeAllWords;
+  private final Supplier<Set<String>> held;
 
   /**
    * Complaints of a shell.
    *
    * @param takeAllWords brings in every word, so that the nearest can be named
+   * @param held the variables that the shell does not know
    */
-  Complaints(JShell shell, Runnable takeAllWords) {
+  Complaints(JShell shell, Runnable takeAllWords, Supplier<Set<String>> held) {
     this.shell = shell;
+    this.held = held;
     this.takeAllWords = takeAllWords;
   }
 
@@ -182,10 +187,11 @@ final class Complaints {
 
   private String nearest(String wanted) {
     takeAllWords.run();
-    Stream<String> known =
+    Stream<String> suggested =
         shell.sourceCodeAnalysis().completionSuggestions("", 0, new int[1]).stream()
             .map(Suggestion::continuation)
             .map(word -> word.replaceAll("\\(.*", "").strip());
+    Stream<String> known = Stream.concat(suggested, held.get().stream());
     List<String> words = known.filter(word -> word.length() > 1).distinct().toList();
     String folded = wanted.toLowerCase(Locale.ROOT);
     ToIntFunction<String> distance =

@@ -1,6 +1,7 @@
 package sheathwright.repl;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -13,7 +14,11 @@ import java.util.regex.Pattern;
 /** What the session has defined, and what was made from what. */
 final class Definitions {
 
-  private static final Pattern WORD = Pattern.compile("\"(?:\\\\.|[^\"\\\\])*\"|[A-Za-z_$][\\w$]*");
+  /** A name, or a text in quotes. */
+  static final Pattern WORD = Pattern.compile("\"(?:\\\\.|[^\"\\\\])*\"|[A-Za-z_$][\\w$]*");
+
+  private static final Pattern BARE_ASSIGNMENT =
+      Pattern.compile("(?s)\\s*([A-Za-z_]\\w*)\\s*=(?!=)(.*)");
 
   /**
    * One variable or method.
@@ -27,6 +32,15 @@ final class Definitions {
 
   private final Set<String> typed = new HashSet<>();
   private final Map<String, Definition> byName = new LinkedHashMap<>();
+  private final Map<String, Set<String>> readers = new HashMap<>();
+
+  /** The same, to plan ahead with. */
+  Definitions copy() {
+    Definitions copy = new Definitions();
+    copy.typed.addAll(typed);
+    byName.values().forEach(copy::put);
+    return copy;
+  }
 
   void put(String name, String source, boolean isVariable) {
     Set<String> reads = wordsIn(source);
@@ -37,8 +51,35 @@ final class Definitions {
     } else if (source.strip().startsWith("var ")) {
       typed.remove(name);
     }
-    byName.remove(name);
-    byName.put(name, new Definition(name, source, readsItself ? Set.of() : reads, isVariable));
+    put(new Definition(name, source, readsItself ? Set.of() : reads, isVariable));
+  }
+
+  private void put(Definition definition) {
+    Definition before = byName.remove(definition.name());
+    if (before != null) {
+      before.reads().forEach(read -> readers.get(read).remove(before.name()));
+    }
+    byName.put(definition.name(), definition);
+    definition
+        .reads()
+        .forEach(
+            read ->
+                readers
+                    .computeIfAbsent(read, each -> new LinkedHashSet<>())
+                    .add(definition.name()));
+  }
+
+  /**
+   * A bare {@code name = value} declares the name, or declares it anew: its kind may change. Only a
+   * name made from itself is assigned, and then stands as it is.
+   */
+  String declared(String snippet) {
+    Matcher bare = BARE_ASSIGNMENT.matcher(snippet);
+    boolean isDeclared =
+        bare.matches()
+            && !isTyped(bare.group(1))
+            && !(has(bare.group(1)) && wordsIn(bare.group(2)).contains(bare.group(1)));
+    return isDeclared ? "var " + snippet.strip() : snippet;
   }
 
   /** Whether the name was declared with a type of its own, which it then keeps. */
@@ -68,9 +109,9 @@ final class Definitions {
   }
 
   private void affect(String changed, Set<String> affected) {
-    for (Definition definition : byName.values()) {
-      if (definition.reads().contains(changed) && affected.add(definition.name())) {
-        affect(definition.name(), affected);
+    for (String reader : readers.getOrDefault(changed, Set.of())) {
+      if (affected.add(reader)) {
+        affect(reader, affected);
       }
     }
   }
@@ -88,12 +129,8 @@ final class Definitions {
     ordered.add(byName.get(name));
   }
 
-  /** Whether a source mentions a name. */
-  static boolean mentions(String source, String name) {
-    return wordsIn(source).contains(name);
-  }
-
-  private static Set<String> wordsIn(String source) {
+  /** Every name, and every text in quotes, that a source mentions. */
+  static Set<String> wordsIn(String source) {
     Set<String> words = new HashSet<>();
     Matcher matcher = WORD.matcher(source);
     while (matcher.find()) {

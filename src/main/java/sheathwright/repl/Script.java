@@ -71,20 +71,24 @@ public final class Script {
   }
 
   private boolean ran(List<String> lines, Session session) {
-    for (Chunk chunk : chunks(lines, session)) {
-      for (Answer answer : session.answers(chunk.text())) {
-        if (answer.isError()) {
-          out.flush();
-          err.println(name + ":" + (chunk.line() + answer.line()) + ": " + answer.text());
-          return false;
-        }
-        if (!answer.text().isEmpty()
-            && (showsDefinitions || answer.kind() != Answer.Kind.DEFINED)) {
-          out.println(answer.text());
-        }
-      }
-    }
+    List<Chunk> chunks = chunks(lines, session);
+    boolean ran =
+        session.answers(
+            chunks.stream().map(Chunk::text).toList(),
+            (chunk, answer) -> says(answer, chunks.get(chunk).line()));
     out.flush();
+    return ran;
+  }
+
+  private boolean says(Answer answer, int line) {
+    if (answer.isError()) {
+      out.flush();
+      err.println(name + ":" + (line + answer.line()) + ": " + answer.text());
+      return false;
+    }
+    if (!answer.text().isEmpty() && (showsDefinitions || answer.kind() != Answer.Kind.DEFINED)) {
+      out.println(answer.text());
+    }
     return true;
   }
 

@@ -1,14 +1,18 @@
 package sheathwright.repl;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.BiPredicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import jdk.jshell.ExpressionSnippet;
 import jdk.jshell.JShell;
+import jdk.jshell.JShellException;
 import jdk.jshell.MethodSnippet;
 import jdk.jshell.Snippet;
 import jdk.jshell.SnippetEvent;
@@ -16,6 +20,7 @@ import jdk.jshell.SourceCodeAnalysis;
 import jdk.jshell.SourceCodeAnalysis.CompletionInfo;
 import jdk.jshell.VarSnippet;
 import sheathwright.figure.Traced;
+import sheathwright.repl.Block.Step;
 import sheathwright.repl.Definitions.Definition;
 
 /**
@@ -23,9 +28,6 @@ import sheathwright.repl.Definitions.Definition;
  * carries along everything made from it.
  */
 public final class Session implements AutoCloseable {
-
-  private static final Pattern BARE_ASSIGNMENT =
-      Pattern.compile("(?s)\\s*([A-Za-z_]\\w*)\\s*=(?!=)(.*)");
 
   private final CompletableFuture<Vocabulary> vocabulary =
       CompletableFuture.supplyAsync(Vocabulary::new);
@@ -39,6 +41,8 @@ public final class Session implements AutoCloseable {
   private final Definitions definitions = new Definitions();
   private final Complaints complaints;
   private final Map<String, String> shown = new LinkedHashMap<>();
+  private final Held held = new Held();
+  private final Set<String> compiled = new HashSet<>();
 
   /** A session with the trade's words in place. */
   public Session() {
@@ -49,7 +53,7 @@ public final class Session implements AutoCloseable {
             .build();
     analysis = shell.sourceCodeAnalysis();
     take(Vocabulary.AMOUNTS); // wakes the compiler while the vocabulary is gathered
-    complaints = new Complaints(shell, this::takeAllWords);
+    complaints = new Complaints(shell, this::takeAllWords, held::names);
     Words.in(this);
   }
 
@@ -88,10 +92,10 @@ public final class Session implements AutoCloseable {
                   .formatted(said, subtraction.group(1), subtraction.group(2).strip())));
     }
     if (PlainLine.is(rest)) {
-      return evaluated(PlainLine.statement(declared(rest)));
+      return evaluated(PlainLine.statement(definitions.declared(rest)));
     }
     while (!rest.isBlank()) {
-      rest = declared(rest);
+      rest = definitions.declared(rest);
       CompletionInfo completion = analysis.analyzeCompletion(rest);
       String snippet = completion.source() == null ? rest : completion.source();
       rest = completion.source() == null ? "" : completion.remaining();
@@ -103,13 +107,73 @@ public final class Session implements AutoCloseable {
     return answers;
   }
 
+  /** What a line of a block made. */
+  Answer made(Step step, Kept<?> kept) {
+    String before = shown.get(step.name());
+    if (!step.name().isEmpty()) {
+      held.put(step.name(), kept);
+      shown.put(step.name(), Shows.brief(kept.value()));
+    }
+    Answer answer = answer(step.name(), kept.value());
+    if (step.isCarried()) {
+      return again(answer, step.name(), before);
+    }
+    if (!step.name().isEmpty()) {
+      definitions.put(step.name(), step.source(), true);
+    }
+    return answer;
+  }
+
+  /** What is said of a line that is carried along and cannot be run. */
+  Answer recomputed(Step step) {
+    return recomputed(step.name(), step.source(), shown.get(step.name()));
+  }
+
+  Answer raised(JShellException raised) {
+    return new Answer(Answer.Kind.FAILED, complaints.about(raised));
+  }
+
+  /**
+   * Evaluates whole lines in order, plain ones together.
+   *
+   * @param isToGoOn hears each answer with the number of its line, and says whether to go on
+   * @return whether it went on to the end
+   */
+  boolean answers(List<String> lines, BiPredicate<Integer, Answer> isToGoOn) {
+    Set<Integer> alone = new HashSet<>();
+    int next = 0;
+    while (next < lines.size()) {
+      Block block =
+          Block.at(
+              next,
+              lines,
+              definitions,
+              held,
+              name -> held.has(name) || !compiled.contains(name),
+              line ->
+                  alone.contains(line) || LENGTH_WITHOUT_QUOTES.matcher(lines.get(line)).find());
+      if (!block.isEmpty()) {
+        vocabulary.join().newlyNeededBy(block.code()).forEach(this::take);
+        next = new BlockRun(this, shell, held, isToGoOn).next(block, alone);
+      } else {
+        for (Answer answer : answers(lines.get(next))) {
+          if (!isToGoOn.test(next, answer)) {
+            return false;
+          }
+        }
+        next++;
+      }
+    }
+    return next == lines.size();
+  }
+
   /** What the variables hold, by name, in the order in which they were last given a value. */
   Map<String, Object> variables() {
-    Map<String, Object> held = new LinkedHashMap<>();
+    Map<String, Object> values = new LinkedHashMap<>();
     for (String name : definitions.variables()) {
-      held.put(name, value(name));
+      values.put(name, value(name));
     }
-    return held;
+    return values;
   }
 
   /** Stops what is being computed. */
@@ -128,7 +192,7 @@ public final class Session implements AutoCloseable {
 
   private List<Answer> evaluated(String snippet) {
     List<Answer> answers = new ArrayList<>();
-    for (SnippetEvent event : shell.eval(snippet)) {
+    for (SnippetEvent event : compiled(snippet)) {
       if (event.causeSnippet() != null) {
         continue;
       }
@@ -143,23 +207,9 @@ public final class Session implements AutoCloseable {
     return answers;
   }
 
-  /**
-   * A bare {@code name = value} declares the name, or declares it anew: its kind may change. Only a
-   * name made from itself is assigned, and then stands as it is.
-   */
-  private String declared(String snippet) {
-    Matcher bare = BARE_ASSIGNMENT.matcher(snippet);
-    boolean isDeclared =
-        bare.matches()
-            && !definitions.isTyped(bare.group(1))
-            && !(definitions.has(bare.group(1))
-                && Definitions.mentions(bare.group(2), bare.group(1)));
-    return isDeclared ? "var " + snippet.strip() : snippet;
-  }
-
   private Answer answer(SnippetEvent event, String source) {
     if (event.exception() != null) {
-      return new Answer(Answer.Kind.FAILED, complaints.about(event.exception()));
+      return raised(event.exception());
     }
     if (event.status() != Snippet.Status.VALID) {
       String why = complaints.about(event.snippet(), source);
@@ -200,7 +250,7 @@ public final class Session implements AutoCloseable {
     definitions.put(name, source, !(snippet instanceof MethodSnippet));
     List<Answer> answers = new ArrayList<>();
     for (Definition dependent : definitions.dependents(name)) {
-      answers.add(recomputed(dependent, before.get(dependent.name())));
+      answers.add(recomputed(dependent.name(), dependent.source(), before.get(dependent.name())));
     }
     return answers;
   }
@@ -222,36 +272,56 @@ public final class Session implements AutoCloseable {
     return texts;
   }
 
-  private Answer recomputed(Definition dependent, String before) {
-    String was = before == null ? "" : " (was " + before + ")";
-    for (SnippetEvent event : shell.eval(dependent.source())) {
+  private Answer recomputed(String name, String source, String before) {
+    for (SnippetEvent event : compiled(source)) {
       if (event.causeSnippet() == null) {
-        Answer now = answer(event, dependent.source());
-        String text = now == null ? "" : now.text();
-        boolean failed = now != null && now.kind() == Answer.Kind.FAILED;
-        if (failed) {
-          shown.put(dependent.name(), "no value");
+        Answer now = answer(event, source);
+        if (now != null && now.kind() == Answer.Kind.FAILED) {
+          shown.put(name, "no value");
         }
-        String named = failed ? dependent.name() + " has no value: " + text : text;
-        return new Answer(Answer.Kind.DEFINED, "  " + named + was);
+        return again(now, name, before);
       }
     }
     return new Answer(Answer.Kind.DEFINED, "");
   }
 
+  private static Answer again(Answer now, String name, String before) {
+    String text = now == null ? "" : now.text();
+    boolean failed = now != null && now.kind() == Answer.Kind.FAILED;
+    String was = before == null ? "" : " (was " + before + ")";
+    return new Answer(
+        Answer.Kind.DEFINED, "  " + (failed ? name + " has no value: " + text : text) + was);
+  }
+
+  /** Evaluates one snippet; what it mentions, the compiler has to know from now on. */
+  private List<SnippetEvent> compiled(String snippet) {
+    for (String word : Definitions.wordsIn(snippet)) {
+      compiled.add(word);
+      if (held.has(word)) {
+        held.open();
+        shell.eval(held.declaration(word));
+        held.release(word);
+      }
+    }
+    return shell.eval(snippet);
+  }
+
   private Object value(String name) {
-    Object value =
-        shell
-            .variables()
-            .filter(variable -> variable.name().equals(name))
-            .reduce((older, newer) -> newer)
-            .map(
-                variable -> {
-                  shell.varValue(variable);
-                  return control.last(name);
-                })
-            .orElse(null);
+    Object value = held.has(name) ? held.valueOf(name) : compiledValue(name);
     shown.put(name, Shows.brief(value));
     return value;
+  }
+
+  private Object compiledValue(String name) {
+    return shell
+        .variables()
+        .filter(variable -> variable.name().equals(name))
+        .reduce((older, newer) -> newer)
+        .map(
+            variable -> {
+              shell.varValue(variable);
+              return control.last(name);
+            })
+        .orElse(null);
   }
 }

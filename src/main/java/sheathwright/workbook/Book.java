@@ -27,6 +27,7 @@ import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.util.Reproducibility;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFName;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
@@ -366,15 +367,16 @@ final class Book {
 
   private void validations(WordLists words) {
     Map<Traced, Limits> limits = GuardedInputs.limits(roots, listings, this::isInput);
+    Validations validations = new Validations();
     inputs.forEach(
-        (value, place) ->
-            Validation.of(
-                tabs.get(place.tab()).sheet(),
-                place,
-                filledDown.getOrDefault(place.tab(), place.row()),
-                value,
-                limits.getOrDefault(value, Limits.NONE),
-                words));
+        (value, place) -> {
+          XSSFSheet sheet = tabs.get(place.tab()).sheet();
+          int last = filledDown.getOrDefault(place.tab(), place.row());
+          Limits byFunction = limits.getOrDefault(value, Limits.NONE);
+          Validation.of(sheet, place, last, value, byFunction, words);
+          validations.takeFrom(sheet);
+        });
+    validations.write();
   }
 
   /**

@@ -37,6 +37,7 @@ final class Closure {
   private final boolean literalsAreInputs;
   private final Map<Traced, String> argumentNames = new LinkedHashMap<>();
   private final Uses uses = new Uses();
+  private final Operands operands = new Operands();
   private final Set<Traced> seen = Collections.newSetFromMap(new IdentityHashMap<>());
   private final Map<String, List<Traced>> steps = new LinkedHashMap<>();
   private final List<Traced> constants = new ArrayList<>();
@@ -59,7 +60,7 @@ final class Closure {
 
   /** Gathers what one value on a page is made from, under the value's own heading. */
   void gather(String heading, Traced root) {
-    for (Traced operand : root.step().operands()) {
+    for (Traced operand : operands.of(root)) {
       visit(heading, operand);
     }
     note(root);
@@ -70,7 +71,7 @@ final class Closure {
       return;
     }
     nameArgument(node);
-    for (Traced operand : node.step().operands()) {
+    for (Traced operand : operands.of(node)) {
       visit(heading, operand);
     }
     note(node);
@@ -78,7 +79,8 @@ final class Closure {
         literalsAreInputs && node instanceof Choice<?> && node.isNamed() && isLiteral(node);
     boolean needsACell =
         isTypedWord || argumentNames.containsKey(node) || needsACell(node, uses.of(node));
-    boolean isLong = literalsAreInputs && node instanceof Figure<?> && inlineLength(node) > LONG;
+    boolean isLong =
+        !needsACell && literalsAreInputs && node instanceof Figure<?> && inlineLength(node) > LONG;
     lengths.put(node, needsACell || isLong ? POINTED_AT : inlineLength(node));
     if (placed.contains(node) || !(needsACell || isLong)) {
       return;

@@ -16,6 +16,7 @@ final class GuardedInputs {
   private final Predicate<Traced> isInput;
   private final Map<Traced, Limits> limits = new IdentityHashMap<>();
   private final Set<Traced> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+  private final Operands operands = new Operands();
 
   private GuardedInputs(Predicate<Traced> isInput) {
     this.isInput = isInput;
@@ -36,6 +37,6 @@ final class GuardedInputs {
     if (node.step() instanceof Step.Guarded guard && isInput.test(guard.argument())) {
       limits.merge(guard.argument(), guard.limits(), Limits::and);
     }
-    node.step().operands().forEach(this::visit);
+    operands.of(node).forEach(this::visit);
   }
 }

@@ -1,7 +1,9 @@
 package sheathwright.workbook;
 
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -15,6 +17,7 @@ final class Names {
       Pattern.compile("[a-z]{1,3}\\d+|r\\d*c\\d*|r\\d+|c\\d+|r|c|true|false");
 
   private final Set<String> taken = new HashSet<>();
+  private final Map<String, Integer> numbers = new HashMap<>();
 
   /** A name like the wanted one; if it is taken, one that says whose it is as well. */
   String taken(String wanted, String owner) {
@@ -26,11 +29,12 @@ final class Names {
     if (taken.add(owned)) {
       return owned;
     }
-    for (int i = 2; ; i++) {
-      if (taken.add(owned + "_" + i)) {
-        return owned + "_" + i;
-      }
-    }
+    int number = numbers.getOrDefault(owned, 1);
+    do {
+      number++;
+    } while (!taken.add(owned + "_" + number));
+    numbers.put(owned, number);
+    return owned + "_" + number;
   }
 
   static String legal(String wanted) {

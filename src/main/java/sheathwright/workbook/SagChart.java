@@ -15,6 +15,7 @@ import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
 import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
 import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
 import org.apache.poi.xddf.usermodel.chart.XDDFLineChartData;
+import org.apache.poi.xddf.usermodel.chart.XDDFNumericalDataSource;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -91,9 +92,7 @@ final class SagChart {
       byte[] ink,
       MarkerStyle marker) {
     var series =
-        (XDDFLineChartData.Series)
-            lines.addSeries(
-                stations, XDDFDataSourcesFactory.fromNumericCellRange(from, column(part, column)));
+        (XDDFLineChartData.Series) lines.addSeries(stations, numbers(from, column(part, column)));
     series.setTitle(title, null);
     series.setSmooth(false);
     series.setMarkerStyle(marker);
@@ -104,6 +103,17 @@ final class SagChart {
       properties.setPresetDash(new XDDFPresetLineDash(PresetLineDash.DASH));
     }
     series.setLineProperties(properties);
+  }
+
+  /** The numbers that stand in the cells: a chart would have every formula worked out again. */
+  private static XDDFNumericalDataSource<Double> numbers(XSSFSheet from, CellRangeAddress cells) {
+    Double[] numbers = new Double[cells.getNumberOfCells()];
+    for (int i = 0; i < numbers.length; i++) {
+      var cell = from.getRow(cells.getFirstRow() + i).getCell(cells.getFirstColumn());
+      numbers[i] = cell.getNumericCellValue();
+    }
+    return XDDFDataSourcesFactory.fromArray(
+        numbers, cells.formatAsString(from.getSheetName(), true));
   }
 
   private static CellRangeAddress column(Part part, int column) {

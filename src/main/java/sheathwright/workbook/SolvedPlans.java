@@ -21,6 +21,7 @@ import sheathwright.figure.Units;
 final class SolvedPlans {
 
   private final Set<Traced> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+  private final Operands operands = new Operands();
   private final Set<Solution> found = new LinkedHashSet<>();
 
   private SolvedPlans() {}
@@ -37,7 +38,7 @@ final class SolvedPlans {
     if (!seen.add(node)) {
       return;
     }
-    node.step().operands().forEach(this::visit);
+    operands.of(node).forEach(this::visit);
     if (node.step() instanceof Step.Solved solved) {
       found.add(solved.solution());
     }

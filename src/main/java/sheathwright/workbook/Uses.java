@@ -6,15 +6,19 @@ import java.util.Map;
 import java.util.Set;
 import sheathwright.figure.Traced;
 
-/** How often each value is an operand of others, every step being looked at once. */
+/**
+ * Whether each value is an operand of none, of one or of several others, every step being looked at
+ * once.
+ */
 final class Uses {
 
   private final Map<Traced, Integer> uses = new IdentityHashMap<>();
   private final Set<Traced> looked = Collections.newSetFromMap(new IdentityHashMap<>());
+  private final Operands operands = new Operands();
 
   void count(Traced node) {
     if (looked.add(node)) {
-      for (Traced operand : node.step().operands()) {
+      for (Traced operand : operands.of(node)) {
         uses.merge(operand, 1, Integer::sum);
         count(operand);
       }

@@ -93,4 +93,62 @@ class ScriptTest {
     assertThat(run("\uFEFFsheets(2)\n")).isTrue();
     assertThat(out).hasToString("2 sheets\n");
   }
+
+  @Test
+  void aLineAmongPlainOnes_isNamedWhereItFails() throws IOException {
+    assertThat(run("a = in(3)\nb = in(4)\na\nc = a.plus(b)\nnone(c)\nc\n")).isFalse();
+    assertThat(out).hasToString("3 in\n");
+    assertThat(err.toString()).startsWith("houses.jsh:5: there is no \"none\"");
+  }
+
+  @Test
+  void aNameMadeBeforeByAPlainLine_isNamedAsTheNearest() throws IOException {
+    assertThat(run("eaveLength = in(3)\nother = in(4)\neaveLenght\n")).isFalse();
+    assertThat(err.toString()).contains("\"eaveLenght\"").contains("eaveLength");
+  }
+
+  @Test
+  void plainLines_carryAlongWhatIsMadeFromThem_whereverItStands() throws IOException {
+    String lines =
+        """
+        a = in(1)
+        b = a.plus(in(1))
+        c = b.plus(in(1))
+        a = in(10)
+        c
+        for (int i = 0; i < 2; i++) { a = a.plus(in(1)); }
+        b
+        a = in(100)
+        c
+        """;
+    assertThat(run(lines)).isTrue();
+    assertThat(out).hasToString("12 in\n11 in\n102 in\n");
+  }
+
+  @Test
+  void aNameGivenAnotherKindOfValue_byAPlainLine_isOfThatKind() throws IOException {
+    assertThat(run("a = in(1)\nb = a\na = sheets(2)\na.plus(sheets(3))\nb\n")).isTrue();
+    assertThat(out).hasToString("5 sheets\n2 sheets\n");
+  }
+
+  @Test
+  void aNameMadeFromItself_standsAsItIs() throws IOException {
+    assertThat(run("a = in(1)\nb = a\na = a.plus(in(1))\na = a.plus(in(1))\nb\n")).isTrue();
+    assertThat(out).hasToString("3 in\n");
+  }
+
+  @Test
+  void aMethod_seesWhatPlainLinesMade_beforeAndAfterIt() throws IOException {
+    String lines = "a = in(1)\nb = in(2)\nObject f() { return a.plus(b); }\nb = in(5)\nf()\n";
+    assertThat(run(lines)).isTrue();
+    assertThat(out).hasToString("6 in\n");
+  }
+
+  @Test
+  void aPipe_saysWhatIsCarriedAlong() {
+    String lines = "a = in(1)\nb = a.plus(in(1))\na = in(3)\n";
+    BufferedReader in = new BufferedReader(new StringReader(lines));
+    assertThat(Script.pipe(in, new PrintWriter(out), new PrintWriter(err))).isTrue();
+    assertThat(out).hasToString("a = 1 in\nb = 2 in\na = 3 in\n  b = 4 in (was 2 in)\n");
+  }
 }
