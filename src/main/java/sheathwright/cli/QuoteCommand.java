@@ -12,8 +12,7 @@ import picocli.CommandLine.Spec;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.NewFile;
-import sheathwright.workbook.EstimateBook;
-import sheathwright.workbook.QuoteBook;
+import sheathwright.workbook.JobBooks;
 
 /** Makes a job's two workbooks. */
 @Command(
@@ -48,19 +47,22 @@ final class QuoteCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     Path place = output == null ? folder : output;
     Estimate estimate = new Estimate(Job.in(folder));
+    JobBooks books = JobBooks.of(estimate);
     Files.createDirectories(place);
     NewFile forOffice = NewFile.at(place.resolve("estimate.xlsx"), force);
     NewFile forHomeowner = NewFile.at(place.resolve("quote.xlsx"), force);
-    byte[] office = EstimateBook.bytes(estimate);
-    byte[] homeowner = QuoteBook.bytes(estimate);
-    forOffice.write(office);
-    forHomeowner.write(homeowner);
+    forOffice.write(books.office());
+    forHomeowner.write(books.homeowner());
     var out = spec.commandLine().getOut();
     out.println("wrote " + place.resolve("estimate.xlsx") + " and " + place.resolve("quote.xlsx"));
     out.println(
         "the homeowner pays " + estimate.total() + ", at worst " + estimate.quote().worstCase());
     out.println("the rafters: " + estimate.framing().decision());
     var err = spec.commandLine().getErr();
+    if (!estimate.stopTie().holds().holds()) {
+      err.println(
+          estimate.framing().decision() + "; until then nobody repairs the rafters by this quote");
+    }
     estimate.ties().stream()
         .filter(tie -> !tie.holds().holds())
         .forEach(tie -> err.println("look, this does not hold: " + tie.what()));

@@ -23,6 +23,7 @@ import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
+import sheathwright.figure.Refusal;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Solution;
@@ -57,6 +58,7 @@ final class Book {
   private boolean literalsAreInputs;
   private final List<Runnable> drawings = new ArrayList<>();
   private final Map<Traced, Place> inputs = new LinkedHashMap<>();
+  private final Set<Refusal> refused = new LinkedHashSet<>();
 
   Book() {
     workbook.setCellFormulaValidation(false);
@@ -345,16 +347,22 @@ final class Book {
     writeValue(cell, value);
   }
 
-  private static void writeValue(Cell cell, Traced value) {
+  private void writeValue(Cell cell, Traced value) {
     if (value instanceof Figure<?> figure && figure.isAbsent()) {
       cell.setCellValue(figure.shown());
     } else if (value.refusal().isPresent()) {
+      refused.add(value.refusal().get());
       cell.setCellErrorValue(FormulaError.NA.getCode());
     } else if (value instanceof Figure<?> figure) {
       cell.setCellValue(figure.value());
     } else {
       cell.setCellValue(value.plain());
     }
+  }
+
+  /** Why cells hold no value; known once the book is finished. */
+  Set<Refusal> refused() {
+    return refused;
   }
 
   private byte[] bytes() {
