@@ -315,13 +315,13 @@ public final class Figure<Q extends Quantity> implements Traced {
   }
 
   /**
-   * The same value as a fresh input: whoever reads on learns the number, not how it came about. If
-   * it has none, or one beyond the limits, that is refused because of this figure.
+   * The same value as a fresh input: whoever reads on learns the number, not how it came about. One
+   * beyond the limits is refused because of this figure; one that this figure refuses is raised.
    */
   public Figure<Q> restated(String newName, Limits limits, Source newSource) {
     Refusal outside =
-        refusal != null || limits.allow(number)
-            ? refusal
+        limits.allow(value())
+            ? null
             : Refusal.of(this, limits.refusal(newName, Shown.plain(number)));
     Step given = new Step.Given(Role.INPUT, limits);
     return new Figure<>(newName, "", number, outside, unit, given, newSource);

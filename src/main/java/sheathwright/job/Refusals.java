@@ -1,7 +1,5 @@
 package sheathwright.job;
 
-import static java.util.stream.Collectors.joining;
-
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -75,11 +73,13 @@ public final class Refusals {
     if (cells.size() == 1) {
       return "";
     }
-    String named =
-        cells.stream()
-            .limit(MOST_NAMED)
-            .map(cell -> "%s (%s)".formatted(cell.item(), cell.inWords()))
-            .collect(joining(cells.size() > MOST_NAMED ? ", " : " and "));
-    return "; from " + named + (cells.size() > MOST_NAMED ? " and others" : "");
+    List<String> named =
+        cells.stream().map(cell -> "%s (%s)".formatted(cell.item(), cell.inWords())).toList();
+    boolean isLong = named.size() > MOST_NAMED;
+    int before = isLong ? MOST_NAMED : named.size() - 1;
+    return "; from "
+        + String.join(", ", named.subList(0, before))
+        + " and "
+        + (isLong ? "others" : named.get(before));
   }
 }

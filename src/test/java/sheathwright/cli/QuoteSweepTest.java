@@ -30,7 +30,7 @@ import org.junit.jupiter.api.io.TempDir;
 class QuoteSweepTest {
 
   private static final String WHICH = System.getProperty("sheathwright.sweep", "");
-  private static final int CELLS_IN_THE_SAMPLE = 16;
+  private static final int CELLS_IN_THE_SAMPLE = 6;
   private static final int VALUES_IN_THE_SAMPLE = 2;
   private static final long SEED = 20270504;
 

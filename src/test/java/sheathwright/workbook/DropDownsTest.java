@@ -83,16 +83,17 @@ class DropDownsTest {
     CsvFile file = tables.files().get(place.group(1));
     CsvFile changed =
         Following.changed(file, Long.parseLong(place.group(2)), input.getKey(), option);
-    Optional<Estimate> estimate = Following.estimate(tables, place.group(1), changed);
+    Optional<Following.Made> made =
+        Following.made(EstimateBook::book, tables, place.group(1), changed);
     String what = String.join("-", job, input.getKey().name(), place.group(2), option);
-    if (estimate.isEmpty()) {
+    if (made.isEmpty()) {
       byte[] edited =
           Perturbed.edited(old.bytes(), Map.of(Choice.literal(option), input.getValue()));
       assertThat(Cells.byPoi(edited).get(decision(edited))).as(what).isEqualTo("#error");
       Samples.keep(REFUSED.resolve(what + ".xlsx"), edited);
       return;
     }
-    Following.Made fresh = Following.made(EstimateBook::book, estimate.get());
+    Following.Made fresh = made.get();
     byte[] edited = Perturbed.edited(old.bytes(), fresh.book().inputs());
     List<Solution> stale = SolvedCells.restingOn(input.getKey(), old.book());
     if (stale.isEmpty()) {
