@@ -28,7 +28,9 @@ public record Refusal(String reason, boolean isAnswer, List<Traced> causes) {
     return isAnswer ? new Refusal("nothing can be computed from \"" + reason + "\"") : this;
   }
 
-  /** The refusal of a value: whoever is refused first is the cause, also of what follows from it. */
+  /**
+   * The refusal of a value: whoever is refused first is the cause, also of what follows from it.
+   */
   static Refusal of(Traced value, Refusal refusal) {
     return refusal == null || !refusal.causes.isEmpty()
         ? refusal

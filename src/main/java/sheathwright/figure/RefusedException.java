@@ -41,9 +41,7 @@ public final class RefusedException extends RuntimeException {
     try {
       return solver.get();
     } catch (RefusedException refused) {
-      throw refused.causes.isEmpty()
-          ? new RefusedException(refused.getMessage(), inputs)
-          : refused;
+      throw refused.causes.isEmpty() ? new RefusedException(refused.getMessage(), inputs) : refused;
     }
   }
 }

@@ -152,8 +152,7 @@ final class TableReader {
   private Traced read(
       CsvFile file, CsvFile.Line line, String column, Field field, String cellName, String text) {
     try {
-      Source source =
-          Source.given(new TableCell(file.name(), line.number(), column, field.name()));
+      Source source = Source.given(new TableCell(file.name(), line.number(), column, field.name()));
       return field.read(cellName, file.readable(text), source);
     } catch (RefusedException wrong) {
       String which = column.equals(field.name()) ? "" : field.name() + ": ";

@@ -71,7 +71,8 @@ public final class Supports {
     double[] inches =
         centers.stream().mapToDouble(center -> center.in(Units.INCH).value()).sorted().toArray();
     if (inches.length < 2) {
-      throw new RefusedException("a plane stands on at least 2 supports; measure every center", centers);
+      throw new RefusedException(
+          "a plane stands on at least 2 supports; measure every center", centers);
     }
     for (int i = 1; i < inches.length; i++) {
       if (inches[i] - inches[i - 1] > LARGEST_SPACING) {

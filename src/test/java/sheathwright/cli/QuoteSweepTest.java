@@ -37,7 +37,8 @@ class QuoteSweepTest {
   private static final List<String> BESIDES = List.of("0", "-1", "0.001", "1", "7", "100");
   private static final Pattern ENDS =
       Pattern.compile("must be (?:a whole number )?(?:from )?(-?[0-9][^ ]*) (?:to|or) ([^ ,;]+)");
-  private static final Pattern WORDS = Pattern.compile("must be one of ([a-z0-9-]+(?:, [a-z0-9-]+)*)");
+  private static final Pattern WORDS =
+      Pattern.compile("must be one of ([a-z0-9-]+(?:, [a-z0-9-]+)*)");
   private static final Pattern PLACED =
       Pattern.compile("[a-z]+\\.csv(, line \\d+)?(, column \\w+)?: .+");
   private static final String ERROR_CELL = "t=\"e\"";

@@ -40,8 +40,10 @@ class ChooseTest {
 
   @Test
   void choose_raisesTheRefusalOfTheBranchTaken() {
-    assertThat(Figure.choose(TRUE, REFUSED, in(4)).refusal().map(Refusal::reason)).contains(BY_ZERO);
-    assertThat(Figure.choose(FALSE, in(3), REFUSED).refusal().map(Refusal::reason)).contains(BY_ZERO);
+    assertThat(Figure.choose(TRUE, REFUSED, in(4)).refusal().map(Refusal::reason))
+        .contains(BY_ZERO);
+    assertThat(Figure.choose(FALSE, in(3), REFUSED).refusal().map(Refusal::reason))
+        .contains(BY_ZERO);
   }
 
   @Test
@@ -54,8 +56,10 @@ class ChooseTest {
   @Test
   void choose_refusesWhereItCannotDecide() {
     Condition undecided = REFUSED.isLessThan(in(1));
-    assertThat(Figure.choose(undecided, in(3), in(4)).refusal().map(Refusal::reason)).contains(BY_ZERO);
-    assertThat(Choice.choose(undecided, YesNo.YES, YesNo.NO).refusal().map(Refusal::reason)).contains(BY_ZERO);
+    assertThat(Figure.choose(undecided, in(3), in(4)).refusal().map(Refusal::reason))
+        .contains(BY_ZERO);
+    assertThat(Choice.choose(undecided, YesNo.YES, YesNo.NO).refusal().map(Refusal::reason))
+        .contains(BY_ZERO);
   }
 
   @Test

@@ -97,7 +97,8 @@ class RefusalTest {
             usd(117)
                 .as("quoted_usd", Units.USD)
                 .dividedBy(usd(0).as("material_usd", Units.USD))
-                .refusal().map(Refusal::reason))
+                .refusal()
+                .map(Refusal::reason))
         .contains("quoted_usd cannot be divided by material_usd, which is zero");
     assertThat(ft(8).dividedBy(in(0)).refusal().map(Refusal::reason))
         .contains("8' 0\" cannot be divided by 0 in, which is zero");
@@ -106,8 +107,10 @@ class RefusalTest {
   @Test
   void roots_refuseANegativeNumber() {
     Figure<?> under = sqft(1).minus(sqft(5)).as("left_sf", Units.SQUARE_INCH);
-    assertThat(under.squareRoot().refusal().map(Refusal::reason)).contains("√(left_sf) has no value");
-    assertThat(number(-8).cubeRoot().refusal().map(Refusal::reason)).contains("(-8)^(1/3) has no value");
+    assertThat(under.squareRoot().refusal().map(Refusal::reason))
+        .contains("√(left_sf) has no value");
+    assertThat(number(-8).cubeRoot().refusal().map(Refusal::reason))
+        .contains("(-8)^(1/3) has no value");
     assertThat(number(-1).power(number(0.5)).refusal().map(Refusal::reason))
         .contains("-1^0.5 has no value");
   }
@@ -115,7 +118,8 @@ class RefusalTest {
   @Test
   void times_refusesWhatOverflows() {
     Figure<?> huge = number(1e200).as("huge", Units.RATIO);
-    assertThat(huge.times(huge).refusal().map(Refusal::reason)).contains("huge × huge has no value");
+    assertThat(huge.times(huge).refusal().map(Refusal::reason))
+        .contains("huge × huge has no value");
   }
 
   @Test
