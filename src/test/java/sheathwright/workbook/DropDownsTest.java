@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Solution;
@@ -89,7 +88,7 @@ class DropDownsTest {
     if (made.isEmpty()) {
       byte[] edited =
           Perturbed.edited(old.bytes(), Map.of(Choice.literal(option), input.getValue()));
-      assertThat(Cells.byPoi(edited).get(decision(edited))).as(what).isEqualTo("#error");
+      assertThat(Cells.byPoi(edited).values()).as(what).contains("#error");
       Samples.keep(REFUSED.resolve(what + ".xlsx"), edited);
       return;
     }
@@ -101,15 +100,6 @@ class DropDownsTest {
       Following.keepForOtherEngines(WALKED, what, edited, fresh.bytes());
     } else {
       Following.assertFollowsBesideWhatWasSolved(what, edited, fresh.bytes(), old.book());
-    }
-  }
-
-  /** Where the decision about the rafters stands. */
-  static String decision(byte[] file) {
-    try (XSSFWorkbook workbook = Cells.opened(file)) {
-      return workbook.getName("decision").getRefersToFormula().replace("'", "").replace("$", "");
-    } catch (java.io.IOException broken) {
-      throw new java.io.UncheckedIOException(broken);
     }
   }
 }
