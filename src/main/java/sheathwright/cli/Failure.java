@@ -7,7 +7,7 @@ import java.util.concurrent.CompletionException;
 import picocli.CommandLine.ExitCode;
 import sheathwright.figure.RefusedException;
 import sheathwright.job.ProblemsException;
-import sheathwright.job.Refusal;
+import sheathwright.job.FileTrouble;
 
 /**
  * What ended a command early: what is said of it, and the exit status.
@@ -22,11 +22,11 @@ record Failure(String line, int status) {
       return new Failure(thrown.getMessage(), Main.REFUSED);
     }
     if (thrown instanceof FileSystemException file) {
-      String line = file.getFile() + ": cannot be written or read: " + Refusal.of(file);
+      String line = file.getFile() + ": cannot be written or read: " + FileTrouble.of(file);
       return new Failure(line, Main.REFUSED);
     }
     if (thrown instanceof IOException input) {
-      return new Failure("input cannot be read: " + Refusal.of(input), Main.REFUSED);
+      return new Failure("input cannot be read: " + FileTrouble.of(input), Main.REFUSED);
     }
     if (thrown instanceof OutOfMemoryError) {
       return new Failure(

@@ -6,8 +6,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.function.Function;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -18,8 +16,7 @@ import sheathwright.job.Job;
 import sheathwright.job.JobTable;
 import sheathwright.job.NewFile;
 import sheathwright.job.NewFiles;
-import sheathwright.workbook.EstimateBook;
-import sheathwright.workbook.QuoteBook;
+import sheathwright.workbook.JobBooks;
 
 /** Makes a job's two workbooks. */
 @Command(
@@ -66,21 +63,21 @@ final class QuoteCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     Path place = output == null ? folder : output;
     Estimate estimate = new Estimate(Job.in(folder));
+    JobBooks books = JobBooks.of(estimate);
     Files.createDirectories(place);
     NewFile forOffice = NewFile.at(place.resolve("estimate.xlsx"), force);
     NewFile forHomeowner = NewFile.at(place.resolve("quote.xlsx"), force);
-    List<byte[]> books =
-        Stream.<Function<Estimate, byte[]>>of(EstimateBook::bytes, QuoteBook::bytes)
-            .parallel()
-            .map(book -> book.apply(estimate))
-            .toList();
-    new NewFiles().with(forOffice, books.get(0)).with(forHomeowner, books.get(1)).write();
+    new NewFiles().with(forOffice, books.office()).with(forHomeowner, books.homeowner()).write();
     var out = spec.commandLine().getOut();
     out.println("wrote " + place.resolve("estimate.xlsx") + " and " + place.resolve("quote.xlsx"));
     out.println(
         "the homeowner pays " + estimate.total() + ", at worst " + estimate.quote().worstCase());
     out.println("the rafters: " + estimate.framing().decision());
     var err = spec.commandLine().getErr();
+    if (!estimate.stopTie().holds().holds()) {
+      err.println(
+          estimate.framing().decision() + "; until then nobody repairs the rafters by this quote");
+    }
     estimate.ties().stream()
         .filter(tie -> !tie.holds().holds())
         .forEach(tie -> err.println("look, this does not hold: " + tie.what()));

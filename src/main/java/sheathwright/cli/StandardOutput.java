@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Locale;
 import java.util.Optional;
-import sheathwright.job.Refusal;
+import sheathwright.job.FileTrouble;
 
 /**
  * Standard output, which remembers what became of it: the JDK's writers swallow what a full disk or
@@ -55,7 +55,7 @@ final class StandardOutput extends OutputStream {
   synchronized Optional<String> complaint() {
     return Optional.ofNullable(lost)
         .filter(loss -> !isBrokenPipe(loss))
-        .map(loss -> "standard output could not be written: " + Refusal.of(loss));
+        .map(loss -> "standard output could not be written: " + FileTrouble.of(loss));
   }
 
   /** Linux and macOS say that the pipe is broken, Windows that it is being closed or has ended. */

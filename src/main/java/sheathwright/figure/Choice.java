@@ -15,9 +15,9 @@ public final class Choice<E> implements Traced, OneOf<E> {
   Choice(String name, E value, Refusal refusal, Step step, Source source) {
     this.name = name;
     this.value = value;
-    this.refusal = refusal;
     this.step = step;
     this.source = source;
+    this.refusal = Refusal.of(this, refusal);
   }
 
   /** An option named in passing. */

@@ -15,9 +15,9 @@ public final class Condition implements Traced {
   Condition(String name, boolean holds, Refusal refusal, Step step, Source source) {
     this.name = name;
     this.holds = holds;
-    this.refusal = refusal;
     this.step = step;
     this.source = source;
+    this.refusal = Refusal.of(this, refusal);
   }
 
   static Condition compared(Comparison how, Figure<?> left, Figure<?> right) {

@@ -39,10 +39,10 @@ public final class Figure<Q extends Quantity> implements Traced {
     this.name = name;
     this.symbol = symbol;
     this.number = number;
-    this.refusal = refusal;
     this.unit = unit;
     this.step = step;
     this.source = source;
+    this.refusal = Refusal.of(this, refusal);
   }
 
   // Where figures begin.
@@ -314,9 +314,17 @@ public final class Figure<Q extends Quantity> implements Traced {
     return applied(Operator.SAME, unit, this);
   }
 
-  /** The same value as a fresh input: whoever reads on learns the number, not how it came about. */
+  /**
+   * The same value as a fresh input: whoever reads on learns the number, not how it came about. One
+   * beyond the limits is refused because of this figure; one that this figure refuses is raised.
+   */
   public Figure<Q> restated(String newName, Limits limits, Source newSource) {
-    return input(newName, value(), unit, limits, newSource);
+    Refusal outside =
+        limits.allow(value())
+            ? null
+            : Refusal.of(this, limits.refusal(newName, Shown.plain(number)));
+    Step given = new Step.Given(Role.INPUT, limits);
+    return new Figure<>(newName, "", number, outside, unit, given, newSource);
   }
 
   // What figures tell.

@@ -1,13 +1,16 @@
 package sheathwright.figure;
 
+import java.util.Optional;
+
 /**
  * Where a number or rule comes from, and how surely it was had.
  *
  * @param text body, edition and clause; or the column of the user's table; or empty where the mark
  *     says all
  * @param mark how it was had
+ * @param cell where it stands in the user's table, if it stands in one
  */
-public record Source(String text, Mark mark) {
+public record Source(String text, Mark mark, Optional<TableCell> cell) {
 
   /** How sure a source is. A mark is copied with its value and never upgraded. */
   public enum Mark {
@@ -29,6 +32,11 @@ public record Source(String text, Mark mark) {
     Mark(String words) {
       this.words = words;
     }
+  }
+
+  /** A source that is not a user's table. */
+  public Source(String text, Mark mark) {
+    this(text, mark, Optional.empty());
   }
 
   /** What the trade does; nobody published it. */
@@ -65,9 +73,14 @@ public record Source(String text, Mark mark) {
     return new Source(text, Mark.GIVEN);
   }
 
+  /** A value of the user's, with the cell of the table that it was read from. */
+  public static Source given(TableCell cell) {
+    return new Source(cell.inWords(), Mark.GIVEN, Optional.of(cell));
+  }
+
   /** The same source, at one clause, table or equation. */
   public Source at(String clause) {
-    return new Source(text + ", " + clause, mark);
+    return new Source(text + ", " + clause, mark, cell);
   }
 
   @Override

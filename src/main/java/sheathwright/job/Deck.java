@@ -141,7 +141,8 @@ public final class Deck {
             ? Optional.empty()
             : Optional.of(
                 said(row, () -> Layouts.patches(whole, supports, rules(), patchRules(), marks)));
-    return new Part(plane, Layouts.courses(plane, supports, rules()), marks, patches);
+    CourseLayout courses = said(row, () -> Layouts.courses(whole, supports, rules()));
+    return new Part(plane, courses, marks, patches);
   }
 
   private static Plane shape(String name, Map<String, Traced> row) {
@@ -200,13 +201,13 @@ public final class Deck {
     return rows.stream().filter(row -> row.get("plane").plain().equals(plane)).toList();
   }
 
-  /** What is refused is said with the line that it stands in. */
+  /** What is refused for a line of a table: its measures, or else its shape in words. */
   private static <T> T said(Map<String, Traced> row, Supplier<T> made) {
-    try {
-      return made.get();
-    } catch (RefusedException refused) {
-      String place = row.get("plane").source().text();
-      throw new RefusedException(place + ": " + refused.getMessage());
-    }
+    List<Traced> measures =
+        row.entrySet().stream()
+            .filter(cell -> cell.getValue() instanceof Figure || cell.getKey().equals("corners_ft"))
+            .map(Map.Entry::getValue)
+            .toList();
+    return RefusedException.solvedFor(measures, made);
   }
 }

@@ -3,7 +3,6 @@ package sheathwright.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import sheathwright.fastening.MakerRequirement;
 import sheathwright.fastening.NailCounts;
 import sheathwright.figure.Condition;
@@ -19,7 +18,6 @@ import sheathwright.figure.Roll;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
-import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.pricing.UnitPrice;
@@ -61,11 +59,22 @@ public final class Estimate {
   /**
    * Works a job out.
    *
-   * @throws sheathwright.figure.RefusedException if a function refuses what the job says
+   * @throws ProblemsException if a part of it is refused, with every part's refusal and its place.
+   *     A single value may still be refused: that is found where it is written down
    */
   public Estimate(Job job) {
     this.job = job;
-    deck = new Deck(job);
+    Refusals refusals = new Refusals();
+    Optional<Deck> laid = refusals.tried(() -> new Deck(job));
+    Optional<Framing> screened = refusals.tried(() -> new Framing(job));
+    Optional<Levelling> straightened =
+        screened
+            .filter(any -> job.levelsRafters())
+            .flatMap(known -> refusals.tried(() -> RafterWork.of(job, known)));
+    refusals.raise();
+    deck = laid.orElseThrow();
+    framing = screened.orElseThrow();
+    levelling = straightened.orElse(null);
     areas = new DeckAreas(job, deck);
     deckArea = areas.total();
     deckSheets =
@@ -83,25 +92,9 @@ public final class Estimate {
             .as("nails_in_a_sheet", Units.NAILS_PER_SHEET);
     plannedSheet = named("planned_sheet", sheetPrice("planned_sheet_h"));
     extraSheet = named("extra_sheet", sheetPrice("extra_sheet_h"));
-    framing = new Framing(job);
-    levelling = job.levelsRafters() ? RafterWork.of(job, framing) : null;
     quote = new QuoteLines(job, this);
     order = OrderLines.of(job, this);
     maker = job.maker().isEmpty() ? null : MakerRequirement.roll(job.maker());
-    refuseWhatHasNoValue();
-  }
-
-  /**
-   * Everything that a page will show has a value, or the job is refused here and nothing is
-   * written.
-   */
-  private void refuseWhatHasNoValue() {
-    Stream<Traced> shown =
-        Stream.of(quote.total(), quote.worstCase(), nails, deckSheets, extraSheet.exact());
-    Stream<Traced> ordered = order.rows().stream().flatMap(List::stream);
-    Stream<Traced> checked = Stream.of(framing.decision());
-    Stream<Traced> levelled = Stream.ofNullable(levelling).flatMap(Levelling::shown);
-    Stream.of(shown, ordered, checked, levelled).flatMap(each -> each).forEach(Traced::plain);
   }
 
   private UnitPrice sheetPrice(String hours) {

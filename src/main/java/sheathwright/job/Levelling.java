@@ -1,13 +1,11 @@
 package sheathwright.job;
 
 import java.util.Optional;
-import java.util.stream.Stream;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Roll;
-import sheathwright.figure.Traced;
 import sheathwright.levelling.SisterStock;
 import sheathwright.pricing.PiecePrice;
 
@@ -39,12 +37,4 @@ public record Levelling(
    * @param stickIsEnough whether the stick that is priced is long enough
    */
   public record AtMiddle(Roll readings, SisterStock stock, Condition stickIsEnough) {}
-
-  /** What must have a value before anything is written. */
-  Stream<Traced> shown() {
-    Stream<Traced> counts = Stream.of(sisters, nails, shims);
-    Stream<Traced> stock =
-        atMiddle.stream().flatMap(middle -> middle.stock().all()).map(each -> each);
-    return Stream.concat(counts, stock);
-  }
 }

@@ -93,7 +93,7 @@ public final class NewFile {
 
   /** That it could not be written, as one line. */
   ProblemsException refused(IOException reason) {
-    return problem(named, "it cannot be written: " + Refusal.of(reason));
+    return problem(named, "it cannot be written: " + FileTrouble.of(reason));
   }
 
   private static Path followed(Path named) {
@@ -106,7 +106,7 @@ public final class NewFile {
         at = at.resolveSibling(Files.readSymbolicLink(at));
       }
     } catch (IOException unreadable) {
-      throw problem(named, "it is a link that cannot be read: " + Refusal.of(unreadable));
+      throw problem(named, "it is a link that cannot be read: " + FileTrouble.of(unreadable));
     }
     return at;
   }

@@ -73,11 +73,11 @@ public final class NewFiles {
         return new FileSystemException(
             draft.file().place().toString(),
             null,
-            Refusal.of(refused)
+            FileTrouble.of(refused)
                 + "; and "
                 + draft.file().place()
                 + " is the new one already, and cannot be put back: "
-                + Refusal.of(stuck));
+                + FileTrouble.of(stuck));
       }
     }
     return refused;

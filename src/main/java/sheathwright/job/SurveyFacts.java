@@ -1,9 +1,9 @@
 package sheathwright.job;
 
 import java.util.List;
+import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.RefusedException;
-import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
 import sheathwright.levelling.RafterProfile;
 import sheathwright.levelling.RafterStation;
@@ -28,24 +28,26 @@ final class SurveyFacts {
    * @throws RefusedException with what is given, and by what it is contradicted
    */
   void check(List<RafterProfile> rafters) {
-    double screened = fact("support_spacing_in", Units.INCH);
+    double screened = job.fact("support_spacing_in", Units.INCH).value();
     for (int i = 0; i < rafters.size(); i++) {
       RafterProfile rafter = rafters.get(i);
       if (rafter.stations().size() < FEWEST_STATIONS) {
         throw new RefusedException(
-            "readings.csv: rafter %s of plane %s is read at %d; read its two bearings and at least one station between"
-                .formatted(rafter.rafter(), plane, rafter.stations().size()));
+            "rafter %s of plane %s is read at %d; read its two bearings and at least one station between"
+                .formatted(rafter.rafter(), plane, rafter.stations().size()),
+            List.of(rafter.stations().get(0).up()));
       }
       double apart = i == 0 ? 0 : inches(rafter) - inches(rafters.get(i - 1));
       if (apart > screened + SLACK) {
         throw new RefusedException(
-            "job.csv: support_spacing_in is %s in, but rafters %s and %s of plane %s are read %s in apart; give the greatest spacing that is there"
+            "support_spacing_in is %s in, but rafters %s and %s of plane %s are read %s in apart; give the greatest spacing that is there"
                 .formatted(
                     plain(screened),
                     rafters.get(i - 1).rafter(),
                     rafter.rafter(),
                     plane,
-                    plain(apart)));
+                    plain(apart)),
+            List.of(job.given("support_spacing_in")));
       }
     }
     slopeLength(rafters);
@@ -59,31 +61,27 @@ final class SurveyFacts {
         .findFirst()
         .ifPresent(
             length -> {
-              refuseBeyond(
-                  length, "job.csv: upper_bearing_in", fact("upper_bearing_in", Units.INCH));
+              refuseBeyond(length, "upper_bearing_in", job.fact("upper_bearing_in", Units.INCH));
               for (RafterProfile rafter : rafters) {
                 for (RafterStation station : rafter.stations()) {
-                  String what = "readings.csv: up_in of rafter " + rafter.rafter();
-                  refuseBeyond(length, what, station.up().in(Units.INCH).value());
+                  refuseBeyond(length, "up_in of rafter " + rafter.rafter(), station.up());
                 }
               }
             });
   }
 
-  private void refuseBeyond(double length, String what, double inches) {
+  private void refuseBeyond(double length, String what, Figure<Length> up) {
+    double inches = up.in(Units.INCH).value();
     if (inches > length + SLACK) {
       throw new RefusedException(
           "%s is %s in, but plane %s is %s in long up the slope"
-              .formatted(what, plain(inches), plane, plain(length)));
+              .formatted(what, plain(inches), plane, plain(length)),
+          List.of(up));
     }
   }
 
   private static double inches(RafterProfile rafter) {
     return rafter.center().in(Units.INCH).value();
-  }
-
-  private double fact(String name, Unit<Length> unit) {
-    return job.fact(name, unit).value();
   }
 
   private static String plain(double number) {

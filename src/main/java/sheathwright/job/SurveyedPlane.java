@@ -1,5 +1,6 @@
 package sheathwright.job;
 
+import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -69,7 +70,8 @@ public final class SurveyedPlane {
     try {
       straightened = Straightened.of(readings, target(job, given), lower, upper, rules, framing);
     } catch (NoTargetException none) {
-      throw new RefusedException("plane " + name + ": " + none.getMessage());
+      throw new RefusedException(
+          "plane " + name + ": " + none.getMessage(), clashing(job, readings, given, none));
     }
     straightened.plan().rafters().forEach(SurveyedPlane::refuseLongSisters);
     List<Straightened.Standing> standings = straightened.standings();
@@ -103,8 +105,29 @@ public final class SurveyedPlane {
         .refusal()
         .ifPresent(
             refusal -> {
-              throw new RefusedException("rafter " + rafter.rafter() + ": " + refusal.reason());
+              throw new RefusedException(
+                  "rafter " + rafter.rafter() + ": " + refusal.reason(), refusal.causes());
             });
+  }
+
+  /** The cells that hold the bounds which cannot be met together. */
+  private static List<Figure<?>> clashing(
+      Job job,
+      StringReadings readings,
+      Map<StringReading, List<Figure<Length>>> given,
+      NoTargetException none) {
+    List<Figure<?>> cells = new ArrayList<>();
+    for (NoTargetException.Clash clash : none.clashes()) {
+      StringReading reading = readings.readings().get(clash.reading()).reading();
+      cells.add(
+          switch (clash.side()) {
+            case WOOD -> reading.drop();
+            case LEAST -> given.get(reading).get(0);
+            case MOST -> given.get(reading).get(1);
+            case CAP -> job.fact("cap_in", Units.INCH);
+          });
+    }
+    return cells;
   }
 
   private static TargetRules target(Job job, Map<StringReading, List<Figure<Length>>> given) {

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
+import sheathwright.figure.TableCell;
 import sheathwright.figure.Traced;
 
 /** Reads the inputs out of a job's tables and gathers everything that is wrong with them. */
@@ -151,7 +152,7 @@ final class TableReader {
   private Traced read(
       CsvFile file, CsvFile.Line line, String column, Field field, String cellName, String text) {
     try {
-      Source source = Source.given(file.name() + ", line " + line.number());
+      Source source = Source.given(new TableCell(file.name(), line.number(), column, field.name()));
       return field.read(cellName, file.readable(text), source);
     } catch (RefusedException wrong) {
       String which = column.equals(field.name()) ? "" : field.name() + ": ";

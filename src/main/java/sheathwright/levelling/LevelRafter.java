@@ -22,7 +22,8 @@ public record LevelRafter(RafterProfile buildUp, Figure<Length> lower, Figure<Le
     if (upper.in(Units.INCH).value() <= lower.in(Units.INCH).value()) {
       throw new RefusedException(
           "rafter %s has its upper bearing at %s, not above its lower one at %s"
-              .formatted(buildUp.rafter(), upper, lower));
+              .formatted(buildUp.rafter(), upper, lower),
+          List.of(upper, lower));
     }
   }
 

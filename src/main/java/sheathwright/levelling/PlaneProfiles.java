@@ -23,7 +23,8 @@ final class PlaneProfiles {
       if (right.centerInches() - left.centerInches() < 1) {
         throw new RefusedException(
             "rafters %s and %s of plane %s have their centers at one place; two side by side are read as one"
-                .formatted(left.rafter(), right.rafter(), plane));
+                .formatted(left.rafter(), right.rafter(), plane),
+            List.of(right.center(), left.center()));
       }
     }
   }

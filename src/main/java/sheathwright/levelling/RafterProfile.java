@@ -30,7 +30,8 @@ public record RafterProfile(String rafter, Figure<Length> center, List<RafterSta
       if (stations.get(i).upInches() - stations.get(i - 1).upInches() < APART) {
         throw new RefusedException(
             "rafter %s has two stations at %s; a place is read once"
-                .formatted(rafter, stations.get(i).up()));
+                .formatted(rafter, stations.get(i).up()),
+            List.of(stations.get(i).up(), stations.get(i - 1).up()));
       }
     }
   }

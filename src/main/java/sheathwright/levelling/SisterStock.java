@@ -1,6 +1,5 @@
 package sheathwright.levelling;
 
-import java.util.stream.Stream;
 import sheathwright.catalog.Column;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
@@ -23,10 +22,4 @@ public record SisterStock(
     @Column(value = "pieces", unit = "piece") Figure<Pieces> pieces,
     @Column(value = "nails", unit = "nail") Figure<Nails> nails,
     @Column("end_offset_in") Figure<Length> endOffset,
-    @Column("near_miss_in") Figure<Length> nearMiss) {
-
-  /** All six, in order. */
-  public Stream<Figure<?>> all() {
-    return Stream.of(length, stock, pieces, nails, endOffset, nearMiss);
-  }
-}
+    @Column("near_miss_in") Figure<Length> nearMiss) {}

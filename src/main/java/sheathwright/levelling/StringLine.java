@@ -1,5 +1,6 @@
 package sheathwright.levelling;
 
+import java.util.List;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Force;
@@ -53,7 +54,8 @@ public record StringLine(
     if (place.value() < 0 || place.value() > length.value()) {
       throw new RefusedException(
           "rafter %s is read at %s, beyond the string, which runs from %s over %s"
-              .formatted(rafter, up, start, length));
+              .formatted(rafter, up, start, length),
+          List.of(up, start, length));
     }
     Figure<Length> sag = StringLines.sag(length, place, weight, tension).in(Units.INCH);
     Figure<Length> drop = StringLines.drop(reading.in(Units.INCH), block, sag);

@@ -68,7 +68,8 @@ public final class StringReadings {
       if (Math.abs(inches(reading.center()) - inches(first.center())) > 1e-6) {
         throw new RefusedException(
             "rafter %s is said to have its center at %s and at %s; a rafter has one"
-                .formatted(first.rafter(), first.center(), reading.center()));
+                .formatted(first.rafter(), first.center(), reading.center()),
+            List.of(reading.center(), first.center()));
       }
     }
     return new RafterProfile(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Units;
 
@@ -43,7 +44,8 @@ public record TargetPoint(
     TargetReading reading = TargetReading.of(name, inches(x), inches(y), inches(z));
     return bounds.isEmpty()
         ? reading
-        : reading.within(inches(bounds.get(0)), inches(bounds.get(1)));
+        : RefusedException.solvedFor(
+            bounds, () -> reading.within(inches(bounds.get(0)), inches(bounds.get(1))));
   }
 
   static double inches(Figure<Length> length) {

@@ -82,7 +82,8 @@ public final class Targets {
       if (buildUp > most || buildUp < reading.least() && reading.least() > 0) {
         throw new RefusedException(
             "%s: the string asks for %s in of build-up, beyond its bounds; bring the rafters to lines or a plane"
-                .formatted(reading.name(), Shown.plain(buildUp)));
+                .formatted(reading.name(), Shown.plain(buildUp)),
+            List.of(points.get(buildUps.size()).z()));
       }
       buildUps.add(buildUp);
     }

@@ -47,7 +47,8 @@ public final class Supports {
     if (inches < SMALLEST_SPACING || inches > LARGEST_SPACING) {
       throw new RefusedException(
           "supports are %s apart; they must be from 6 to 60 in center to center, 16 or 24 is usual"
-              .formatted(spacing));
+              .formatted(spacing),
+          List.of(spacing));
     }
     return new Supports(
         List.of(
@@ -70,18 +71,21 @@ public final class Supports {
     double[] inches =
         centers.stream().mapToDouble(center -> center.in(Units.INCH).value()).sorted().toArray();
     if (inches.length < 2) {
-      throw new RefusedException("a plane stands on at least 2 supports; measure every center");
+      throw new RefusedException(
+          "a plane stands on at least 2 supports; measure every center", centers);
     }
     for (int i = 1; i < inches.length; i++) {
       if (inches[i] - inches[i - 1] > LARGEST_SPACING) {
         throw new RefusedException(
             "no support is measured between %s and %s in; no panel spans more than 60 in"
-                .formatted(inches[i - 1], inches[i]));
+                .formatted(inches[i - 1], inches[i]),
+            at(centers, inches[i], inches[i - 1]));
       }
       if (inches[i] - inches[i - 1] < 1) {
         throw new RefusedException(
             "two supports are measured at %s and %s in; two side by side are one, of double width"
-                .formatted(inches[i - 1], inches[i]));
+                .formatted(inches[i - 1], inches[i]),
+            at(centers, inches[i], inches[i - 1]));
       }
     }
     List<Solution.Input> given = new ArrayList<>();
@@ -89,6 +93,13 @@ public final class Supports {
       given.add(new Solution.Input("support " + (given.size() + 1), center));
     }
     return new Supports(List.copyOf(given), inches[0], 0, inches);
+  }
+
+  private static List<Figure<Length>> at(
+      List<Figure<Length>> centers, double later, double earlier) {
+    return centers.stream()
+        .filter(center -> List.of(later, earlier).contains(center.in(Units.INCH).value()))
+        .toList();
   }
 
   /** What they were said to be. */

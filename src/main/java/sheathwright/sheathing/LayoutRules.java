@@ -91,7 +91,8 @@ public record LayoutRules(
     double gap = inches.in(Units.INCH).value();
     if (gap < 0 || gap > 1) {
       throw new RefusedException(
-          "the gap is %s; it must be from 0 to 1 in, 1/8 is usual".formatted(inches));
+          "the gap is %s; it must be from 0 to 1 in, 1/8 is usual".formatted(inches),
+          List.of(inches));
     }
     return new LayoutRules(
         origin,

@@ -40,7 +40,8 @@ public record Mark(
     if (mark.box().width() <= 0 || mark.box().height() <= 0) {
       throw new RefusedException(
           "mark %s is %s by %s; both must be more than 0, from its left and its lower side"
-              .formatted(key, width, height));
+              .formatted(key, width, height),
+          List.of(width, height));
     }
     return mark;
   }

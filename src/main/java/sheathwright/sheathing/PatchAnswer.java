@@ -113,7 +113,8 @@ final class PatchAnswer {
       if (plane.outline().within(mark.box()).isEmpty()) {
         throw new RefusedException(
             "mark %s lies off plane %s; along is measured from the plane's left corner, up from its eave"
-                .formatted(mark.key(), plane.name()));
+                .formatted(mark.key(), plane.name()),
+            List.of(mark.along(), mark.up(), mark.width(), mark.height()));
       }
     }
   }

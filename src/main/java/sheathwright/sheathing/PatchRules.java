@@ -49,7 +49,8 @@ public record PatchRules(
     double beyond = LayoutRules.inches(inches);
     if (beyond < 0 || beyond > 48) {
       throw new RefusedException(
-          "the cut beyond a mark is %s; it must be from 0 to 48 in, 3 is usual".formatted(inches));
+          "the cut beyond a mark is %s; it must be from 0 to 48 in, 3 is usual".formatted(inches),
+          List.of(inches));
     }
     return new PatchRules(inches, minLength, minHeight, minSpans, anotherPatch);
   }

@@ -31,6 +31,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
+import sheathwright.figure.Refusal;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Solution;
@@ -67,6 +68,7 @@ final class Book {
   private final List<Runnable> drawings = new ArrayList<>();
   private final Map<Traced, Place> inputs = new LinkedHashMap<>();
   private final Map<String, Integer> filledDown = new HashMap<>();
+  private final Set<Refusal> refused = new LinkedHashSet<>();
 
   Book() {
     workbook.setCellFormulaValidation(false);
@@ -386,7 +388,7 @@ final class Book {
     if (!value.step().isValueOnly()) {
       cell.setCellFormula(notation.formula(value));
     }
-    writeValue(cell, value);
+    valued(cell, value);
   }
 
   /** Writes a value whose place is elsewhere: a formula that points there, or the bare value. */
@@ -394,9 +396,15 @@ final class Book {
     if (places.containsKey(value) || inLists.containsKey(value)) {
       cell.setCellFormula(notation.of(value).text());
     }
+    valued(cell, value);
+  }
+
+  private void valued(Cell cell, Traced value) {
+    value.refusal().filter(refusal -> !refusal.isAnswer()).ifPresent(refused::add);
     writeValue(cell, value);
   }
 
+  /** Writes a value alone; the caller knows what to make of one that is refused. */
   static void writeValue(Cell cell, Traced value) {
     if (value instanceof Figure<?> figure && figure.isAbsent()) {
       cell.setCellValue(CellText.of(figure.shown()));
@@ -407,6 +415,11 @@ final class Book {
     } else {
       cell.setCellValue(CellText.of(value.plain()));
     }
+  }
+
+  /** Why cells hold no value; known once the book is finished. */
+  Set<Refusal> refused() {
+    return refused;
   }
 
   private static void write(Workbook workbook, OutputStream out) throws IOException {

@@ -33,15 +33,16 @@ public final class EstimateBook {
     this.selfcheck = new Selfcheck(estimate.ties());
   }
 
-  /** The workbook of an estimate, as the bytes of an .xlsx file. */
+  /** The workbook of an estimate, as the bytes of an .xlsx file; refused if a cell has no value. */
   public static byte[] bytes(Estimate estimate) {
-    return new EstimateBook(estimate).written();
+    EstimateBook book = new EstimateBook(estimate);
+    return JobBooks.laidOut(book.book, book::written);
   }
 
   /** The same, for tests that need to know where each input stands. */
   static Book book(Estimate estimate, java.util.function.Consumer<byte[]> bytes) {
     EstimateBook written = new EstimateBook(estimate);
-    bytes.accept(written.written());
+    bytes.accept(JobBooks.laidOut(written.book, written::written));
     return written.book;
   }
 

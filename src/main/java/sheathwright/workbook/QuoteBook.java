@@ -33,15 +33,16 @@ public final class QuoteBook {
     this.selfcheck = new Selfcheck(ties());
   }
 
-  /** The workbook of a quote, as the bytes of an .xlsx file. */
+  /** The workbook of a quote, as the bytes of an .xlsx file; refused if a cell has no value. */
   public static byte[] bytes(Estimate estimate) {
-    return new QuoteBook(estimate).written();
+    QuoteBook book = new QuoteBook(estimate);
+    return JobBooks.laidOut(book.book, book::written);
   }
 
   /** The same, for tests that need to know where each input stands. */
   static Book book(Estimate estimate, java.util.function.Consumer<byte[]> bytes) {
     QuoteBook written = new QuoteBook(estimate);
-    bytes.accept(written.written());
+    bytes.accept(JobBooks.laidOut(written.book, written::written));
     return written.book;
   }
 

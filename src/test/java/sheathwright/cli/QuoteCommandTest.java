@@ -9,11 +9,14 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class QuoteCommandTest {
 
   private static final Path GABLE = Path.of("demo-data", "quince-hollow");
   private static final Path COTTAGE = Path.of("demo-data", "mistwater-cottage");
+  private static final Path HIP = Path.of("demo-data", "cinder-brook");
 
   @TempDir private Path folder;
 
@@ -38,6 +41,10 @@ class QuoteCommandTest {
     assertThat(ran.out())
         .contains("$11,166.00")
         .contains("STOP: a licensed engineer decides before any repair");
+    assertThat(ran.err().lines())
+        .contains(
+            "STOP: a licensed engineer decides before any repair; until then nobody repairs the rafters"
+                + " by this quote");
   }
 
   @Test
@@ -103,11 +110,53 @@ class QuoteCommandTest {
     Path out = folder.resolve("out");
     Ran ran = Ran.of("quote", folder, "-o", out);
     assertThat(ran.status()).isEqualTo(3);
-    assertThat(ran.err().strip())
-        .isEqualTo(
-            "sag_in is 3-1/2 in, not less than the depth of a 2x4 sister: set to the string it would"
-                + " not lie against the old rafter at mid-length; take a deeper one");
+    assertThat(ran.err())
+        .hasLineCount(1)
+        .startsWith("job.csv, line ")
+        .contains(
+            ": sag_in is 3-1/2 in, not less than the depth of a 2x4 sister: set to the string it would"
+                + " not lie against the old rafter at mid-length; take a deeper one; from sister_size (job.csv");
     assertThat(out).doesNotExist();
+  }
+
+  /** What the rafters' screening refuses, each in the table and line where it is said. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "job.csv|deflection_limit,180|deflection_limit,200|28|value|deflection_limit is 200; it must be 180 or 240",
+        "job.csv|rise_in_12,5|rise_in_12,0|27|value|rise_in_12 is 0; it must be from 1 to 24",
+        "layers.csv|plywood,1,|plywood,12,|3|layers|layers is 12; it must be a whole number from 1 to 10"
+      })
+  void quote_asksForEveryAnswerBeforeItWrites(
+      String table, String text, String spoiled, int line, String column, String said)
+      throws IOException {
+    copy(HIP);
+    spoil(table, text, spoiled);
+    Path out = folder.resolve("out");
+    Ran ran = Ran.of("quote", folder, "-o", out);
+    assertThat(ran.status()).isEqualTo(3);
+    assertThat(ran.out()).isEmpty();
+    assertThat(ran.err())
+        .hasLineCount(1)
+        .startsWith("%s, line %d, column %s: %s".formatted(table, line, column, said));
+    assertThat(out).doesNotExist();
+  }
+
+  @Test
+  void quote_saysEveryRefusalOfWhatIsWorkedOut() throws IOException {
+    copy(HIP);
+    spoil("job.csv", "deflection_limit,180", "deflection_limit,200");
+    spoil("layers.csv", "gypsum-board,1,", "gypsum-board,12,");
+    spoil("openings.csv", "S,31-6,", "S,43-6,");
+    Ran ran = Ran.of("quote", folder, "-o", folder.resolve("out"));
+    assertThat(ran.status()).isEqualTo(3);
+    assertThat(ran.err()).contains("openings.csv, line 2, column along_ft: the opening");
+    spoil("openings.csv", "S,43-6,", "S,31-6,");
+    assertThat(Ran.of("quote", folder, "-o", folder.resolve("out")).err().lines())
+        .satisfiesExactlyInAnyOrder(
+            line -> assertThat(line).startsWith("job.csv, line 28, column value: deflection_limit"),
+            line -> assertThat(line).startsWith("layers.csv, line 5, column layers: layers is 12"));
   }
 
   @Test

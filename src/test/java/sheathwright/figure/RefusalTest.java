@@ -63,7 +63,7 @@ class RefusalTest {
   @ParameterizedTest
   @MethodSource("everythingMadeFromIt")
   void refusal_passesThroughEveryOperation(Traced made) {
-    assertThat(made.refusal()).contains(new Refusal(REASON));
+    assertThat(made.refusal().map(Refusal::reason)).contains(REASON);
     assertThat(made).hasToString("refused: " + REASON);
     assertThatExceptionOfType(RefusedException.class)
         .isThrownBy(made::shown)
@@ -87,8 +87,8 @@ class RefusalTest {
   @Test
   void refusal_ofTheFirstOperandIsTheOneTold() {
     Figure<Length> alsoBad = in(0).within("gap_in", Units.INCH, Limits.between(1, 2, ""));
-    assertThat(alsoBad.plus(BAD).refusal())
-        .contains(new Refusal("gap_in is 0; it must be from 1 to 2"));
+    assertThat(alsoBad.plus(BAD).refusal().map(Refusal::reason))
+        .contains("gap_in is 0; it must be from 1 to 2");
   }
 
   @Test
@@ -97,31 +97,35 @@ class RefusalTest {
             usd(117)
                 .as("quoted_usd", Units.USD)
                 .dividedBy(usd(0).as("material_usd", Units.USD))
-                .refusal())
-        .contains(new Refusal("quoted_usd cannot be divided by material_usd, which is zero"));
-    assertThat(ft(8).dividedBy(in(0)).refusal())
-        .contains(new Refusal("8' 0\" cannot be divided by 0 in, which is zero"));
+                .refusal()
+                .map(Refusal::reason))
+        .contains("quoted_usd cannot be divided by material_usd, which is zero");
+    assertThat(ft(8).dividedBy(in(0)).refusal().map(Refusal::reason))
+        .contains("8' 0\" cannot be divided by 0 in, which is zero");
   }
 
   @Test
   void roots_refuseANegativeNumber() {
     Figure<?> under = sqft(1).minus(sqft(5)).as("left_sf", Units.SQUARE_INCH);
-    assertThat(under.squareRoot().refusal()).contains(new Refusal("√(left_sf) has no value"));
-    assertThat(number(-8).cubeRoot().refusal()).contains(new Refusal("(-8)^(1/3) has no value"));
-    assertThat(number(-1).power(number(0.5)).refusal())
-        .contains(new Refusal("-1^0.5 has no value"));
+    assertThat(under.squareRoot().refusal().map(Refusal::reason))
+        .contains("√(left_sf) has no value");
+    assertThat(number(-8).cubeRoot().refusal().map(Refusal::reason))
+        .contains("(-8)^(1/3) has no value");
+    assertThat(number(-1).power(number(0.5)).refusal().map(Refusal::reason))
+        .contains("-1^0.5 has no value");
   }
 
   @Test
   void times_refusesWhatOverflows() {
     Figure<?> huge = number(1e200).as("huge", Units.RATIO);
-    assertThat(huge.times(huge).refusal()).contains(new Refusal("huge × huge has no value"));
+    assertThat(huge.times(huge).refusal().map(Refusal::reason))
+        .contains("huge × huge has no value");
   }
 
   @Test
   void in_refusesWhatOverflows() {
-    assertThat(ft(1.7e308).as("far_ft", Units.FOOT).in(Units.INCH).refusal())
-        .contains(new Refusal("far_ft has no value in in"));
+    assertThat(ft(1.7e308).as("far_ft", Units.FOOT).in(Units.INCH).refusal().map(Refusal::reason))
+        .contains("far_ft has no value in in");
   }
 
   @Test
@@ -132,19 +136,19 @@ class RefusalTest {
             "the spans",
             List.of(1.7e308, 1.7e308),
             Roll.column("span_in", (Double span) -> in(span)));
-    assertThat(roll.sum("span_in", Units.INCH).refusal())
-        .contains(new Refusal("the sum of span in the spans has no value"));
+    assertThat(roll.sum("span_in", Units.INCH).refusal().map(Refusal::reason))
+        .contains("the sum of span in the spans has no value");
   }
 
   @ParameterizedTest
   @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
   void given_refusesWhatIsNotANumber(double number) {
-    Refusal refusal = new Refusal("\"" + number + "\" is not a number that can be used");
+    String reason = "\"" + number + "\" is not a number that can be used";
     assertThat(
             List.of(
                 Figure.of(number, Units.INCH),
                 Figure.constant("constant_in", number, Units.INCH, Source.GIVEN),
                 Figure.input("gap_in", number, Units.INCH, Limits.NONE, Source.GIVEN)))
-        .allSatisfy(figure -> assertThat(figure.refusal()).contains(refusal));
+        .allSatisfy(figure -> assertThat(figure.refusal().map(Refusal::reason)).contains(reason));
   }
 }

@@ -69,7 +69,8 @@ class DeckTablesTest {
   void anOpeningOffThePlane_isRefusedWithItsLine() {
     Job job = JobText.small().withTable("openings", OPENINGS + "front,19,4,3,2\n").job();
     assertThatThrownBy(() -> new Estimate(job))
-        .hasMessageStartingWith("openings.csv, line 2: the opening from 228 to 264 in")
+        .hasMessageStartingWith(
+            "openings.csv, line 2, column along_ft: the opening from 228 to 264 in")
         .hasMessageContaining("reaches off the plane");
   }
 

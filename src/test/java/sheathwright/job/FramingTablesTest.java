@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import sheathwright.framing.RafterScreening;
 import sheathwright.framing.SisterSize;
+import sheathwright.workbook.JobBooks;
 
 /** What a job says of its framing, worked by hand beside each. */
 class FramingTablesTest {
@@ -64,8 +65,11 @@ class FramingTablesTest {
   @Test
   void aRippedStick_isRefusedBeforeAnythingIsWritten() {
     JobText ripped = cottage().with("job", "rafter_stock,dressed", "rafter_stock,ripped");
-    org.assertj.core.api.Assertions.assertThatThrownBy(() -> new Estimate(ripped.job()))
-        .isInstanceOf(sheathwright.figure.RefusedException.class)
+    org.assertj.core.api.Assertions.assertThatThrownBy(
+            () -> JobBooks.of(new Estimate(ripped.job())))
+        .isInstanceOf(ProblemsException.class)
+        .hasMessageStartingWith("job.csv, line ")
+        .hasMessageContaining("rafter_stock")
         .hasMessageContaining("grade");
   }
 

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.junit.jupiter.api.Test;
-import sheathwright.figure.RefusedException;
+import sheathwright.workbook.JobBooks;
 
 /** Keys that belong together are given together; some of them only if the job asks for them. */
 class JobGroupsTest {
@@ -119,8 +119,10 @@ class JobGroupsTest {
     JobText cottage =
         JobText.demo("mistwater-cottage")
             .with("job", "sister_span_ft,12-0 1/4", "sister_span_ft,20-0 1/4");
-    assertThatThrownBy(() -> new Estimate(cottage.job()))
-        .isInstanceOf(RefusedException.class)
-        .hasMessageStartingWith("stock_ft is 22; it must be from 8 to 20");
+    assertThatThrownBy(() -> JobBooks.of(new Estimate(cottage.job())))
+        .isInstanceOf(ProblemsException.class)
+        .hasMessageStartingWith("job.csv, line ")
+        .hasMessageContaining("stock_ft is 22; it must be from 8 to 20")
+        .hasMessageContaining("from sister_span_ft (job.csv, line ");
   }
 }

@@ -122,9 +122,11 @@ class SurveyEstimateTest {
     JobText capped =
         JobText.demo("tallow-end").with("job", "objective,total", "cap_in,1,\nobjective,total");
     org.assertj.core.api.Assertions.assertThatThrownBy(() -> new Estimate(capped.job()))
-        .isInstanceOf(sheathwright.figure.RefusedException.class)
-        .hasMessageStartingWith("plane S: infeasible")
-        .hasMessageContaining("0.125 in");
+        .isInstanceOf(ProblemsException.class)
+        .hasMessageContaining("plane S: infeasible")
+        .hasMessageContaining("0.125 in")
+        .hasMessageContaining("from drop_in (readings.csv, line ")
+        .hasMessageContaining("cap_in (job.csv, line ");
   }
 
   private static JobText crowned() {
@@ -149,7 +151,7 @@ class SurveyEstimateTest {
   void theString_movesForNoBound() {
     JobText capped = crowned().with("job", "objective,total", "cap_in,1,\nobjective,total");
     org.assertj.core.api.Assertions.assertThatThrownBy(() -> new Estimate(capped.job()))
-        .isInstanceOf(sheathwright.figure.RefusedException.class)
+        .isInstanceOf(ProblemsException.class)
         .hasMessageContaining("rafter S-5 at 78 in: the string asks for 1.125 in");
   }
 
@@ -226,7 +228,7 @@ class SurveyEstimateTest {
 
   private static void assertRefused(JobText job, String said) {
     org.assertj.core.api.Assertions.assertThatThrownBy(() -> new Estimate(job.job()))
-        .isInstanceOf(sheathwright.figure.RefusedException.class)
+        .isInstanceOf(ProblemsException.class)
         .hasMessageContaining(said);
   }
 

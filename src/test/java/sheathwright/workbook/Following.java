@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
-import sheathwright.figure.RefusedException;
 import sheathwright.figure.Traced;
 import sheathwright.job.CsvFile;
 import sheathwright.job.Estimate;
@@ -46,13 +45,14 @@ final class Following {
     return Perturbed.with(file, line, column >= 0 ? column : last, text);
   }
 
-  /** The estimate of the job with one table changed, unless it is refused. */
-  static Optional<Estimate> estimate(JobTables tables, String name, CsvFile changed) {
+  /** The workbook of the job with one table changed, unless the job is refused. */
+  static Optional<Made> made(
+      Maker<Estimate> maker, JobTables tables, String name, CsvFile changed) {
     Map<String, CsvFile> files = new LinkedHashMap<>(tables.files());
     files.put(name, changed);
     try {
-      return Optional.of(new Estimate(Job.of(new JobTables(files))));
-    } catch (ProblemsException | RefusedException notAllowed) {
+      return Optional.of(made(maker, new Estimate(Job.of(new JobTables(files)))));
+    } catch (ProblemsException notAllowed) {
       return Optional.empty();
     }
   }

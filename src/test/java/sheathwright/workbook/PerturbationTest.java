@@ -86,14 +86,13 @@ class PerturbationTest {
         continue;
       }
       CsvFile file = tables.files().get(place.group(1));
-      Estimate other =
+      Following.Made fresh =
           Perturbed.otherTexts(input).stream()
               .map(text -> Following.changed(file, Long.parseLong(place.group(2)), input, text))
-              .flatMap(table -> Following.estimate(tables, place.group(1), table).stream())
+              .flatMap(table -> Following.made(maker, tables, place.group(1), table).stream())
               .findFirst()
               .orElseThrow(
                   () -> new AssertionError("no other value is allowed for " + input.name()));
-      Following.Made fresh = Following.made(maker, other);
       byte[] edited = Perturbed.edited(old.bytes(), fresh.book().inputs());
       String what = kind + "-" + input.name() + "-" + place.group(2);
       List<Solution> stale = SolvedCells.restingOn(input, old.book());

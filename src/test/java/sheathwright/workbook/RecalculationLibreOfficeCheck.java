@@ -50,7 +50,7 @@ class RecalculationLibreOfficeCheck {
   }
 
   @Test
-  void aValueThatJavaRefuses_leavesAnErrorWhereTheDecisionStands() throws Exception {
+  void aValueThatJavaRefuses_leavesAnError() throws Exception {
     List<Path> files = in(DropDownsTest.REFUSED);
     assertThat(files).isNotEmpty();
 
@@ -58,9 +58,7 @@ class RecalculationLibreOfficeCheck {
 
     for (Path file : files) {
       byte[] recalculated = Files.readAllBytes(folder.resolve(file.getFileName()));
-      assertThat(Cells.written(recalculated).get(DropDownsTest.decision(recalculated)))
-          .as(file.toString())
-          .isEqualTo("#error");
+      assertThat(Cells.written(recalculated).values()).as(file.toString()).contains("#error");
     }
   }
 

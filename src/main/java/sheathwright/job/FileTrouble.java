@@ -7,9 +7,9 @@ import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 
 /** Why a disk, a folder or a stream refused something, in words that a user can act on. */
-public final class Refusal {
+public final class FileTrouble {
 
-  private Refusal() {}
+  private FileTrouble() {}
 
   /** The reason, without the name of the file. */
   public static String of(IOException thrown) {

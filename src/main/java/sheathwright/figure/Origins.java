@@ -1,0 +1,78 @@
+package sheathwright.figure;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Deque;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Set;
+import sheathwright.figure.Step.Given.Role;
+
+/** The inputs that a value comes from. */
+public final class Origins {
+
+  private Origins() {}
+
+  /**
+   * The inputs that decided these values, the nearest first: those of a branch that was not taken
+   * decided nothing; where a condition failed or a divisor is zero, that alone did; and of the
+   * greatest or least of several, the one that is it.
+   */
+  public static List<Traced> of(List<? extends Traced> values) {
+    List<Traced> inputs = new ArrayList<>();
+    Set<Traced> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+    Deque<Traced> next = new ArrayDeque<>(values);
+    while (!next.isEmpty()) {
+      Traced value = next.remove();
+      if (!seen.add(value)) {
+        continue;
+      }
+      if (value.step() instanceof Step.Given given && given.role() == Role.INPUT) {
+        inputs.add(value);
+      }
+      next.addAll(deciding(value));
+    }
+    return inputs;
+  }
+
+  private static List<? extends Traced> deciding(Traced value) {
+    Step step = value.step();
+    if (step instanceof Step.Gathered gathered && gathered.how() != Gather.SUM) {
+      return likest(value, step);
+    }
+    if (step instanceof Step.Provided provided) {
+      return List.of(provided.condition());
+    }
+    if (step instanceof Step.Chosen chosen && chosen.when().refusal().isEmpty()) {
+      return List.of(chosen.when().holds() ? chosen.then() : chosen.otherwise(), chosen.when());
+    }
+    if (step instanceof Step.Applied applied) {
+      return switch (applied.operator()) {
+        case DIVIDED_BY -> zeroOrAll(applied);
+        case LESSER, GREATER -> likest(value, step);
+        default -> step.operands();
+      };
+    }
+    return step.operands();
+  }
+
+  private static List<? extends Traced> zeroOrAll(Step.Applied quotient) {
+    Figure<?> divisor = quotient.arguments().get(1);
+    boolean isZero = divisor.refusal().isEmpty() && divisor.number() == 0;
+    return isZero ? List.of(divisor) : quotient.arguments();
+  }
+
+  /** Of several numbers of which one is taken, those that are that one; all, if none was. */
+  private static List<Traced> likest(Traced taken, Step step) {
+    List<Traced> alike =
+        step.operands().stream()
+            .filter(each -> number(each) == number(taken) && each.refusal().isEmpty())
+            .toList();
+    return taken.refusal().isPresent() || alike.isEmpty() ? step.operands() : alike;
+  }
+
+  private static double number(Traced value) {
+    return ((Figure<?>) value).number();
+  }
+}
