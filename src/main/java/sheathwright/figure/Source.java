@@ -6,8 +6,9 @@ package sheathwright.figure;
  * @param text body, edition and clause; or the column of the user's table; or empty where the mark
  *     says all
  * @param mark how it was had
+ * @param exceptions which parts of it were had less surely, in words; empty if none were
  */
-public record Source(String text, Mark mark) {
+public record Source(String text, Mark mark, String exceptions) {
 
   /** How sure a source is. A mark is copied with its value and never upgraded. */
   public enum Mark {
@@ -29,6 +30,10 @@ public record Source(String text, Mark mark) {
     Mark(String words) {
       this.words = words;
     }
+  }
+
+  public Source(String text, Mark mark) {
+    this(text, mark, "");
   }
 
   /** What the trade does; nobody published it. */
@@ -67,13 +72,31 @@ public record Source(String text, Mark mark) {
 
   /** The same source, at one clause, table or equation. */
   public Source at(String clause) {
-    return new Source(text + ", " + clause, mark);
+    return new Source(text + ", " + clause, mark, exceptions);
+  }
+
+  /** The same source, parts of which were had less surely. */
+  public Source but(String parts) {
+    return new Source(text, mark, parts);
+  }
+
+  /**
+   * Body, edition and clause as they are named to somebody whom it does not concern how they were
+   * had; nothing where the page was not read by anybody.
+   */
+  public String plainly() {
+    return switch (mark) {
+      case READ, READ_SECOND_HAND, DERIVED -> text;
+      case FROM_MEMORY, COMMON_PRACTICE -> "";
+      case GIVEN -> mark.words;
+    };
   }
 
   @Override
   public String toString() {
-    return text.isEmpty()
+    String whole = exceptions.isEmpty() ? text : text + "; " + exceptions;
+    return whole.isEmpty()
         ? mark.words
-        : mark.words.isEmpty() ? text : text + " (" + mark.words + ")";
+        : mark.words.isEmpty() ? whole : whole + " (" + mark.words + ")";
   }
 }

@@ -41,6 +41,7 @@ final class Book {
   private static final Date FIXED_DATE = new Date(0);
   private static final Object ONE_AT_A_TIME = new Object();
 
+  private final Audience audience;
   private final XSSFWorkbook workbook = new XSSFWorkbook();
   private final Look look = new Look(workbook);
   private final Names names = new Names();
@@ -58,7 +59,13 @@ final class Book {
   private final List<Runnable> drawings = new ArrayList<>();
   private final Map<Traced, Place> inputs = new LinkedHashMap<>();
 
+  /** A workbook for the office. */
   Book() {
+    this(Audience.office());
+  }
+
+  Book(Audience audience) {
+    this.audience = audience;
     workbook.setCellFormulaValidation(false);
     workbook.getProperties().getCoreProperties().setCreator("Sheathwright 0.1.0");
     workbook.getProperties().getCoreProperties().setCreated(Optional.of(FIXED_DATE));
@@ -66,6 +73,11 @@ final class Book {
 
   XSSFWorkbook workbook() {
     return workbook;
+  }
+
+  /** Whom it is for. */
+  Audience audience() {
+    return audience;
   }
 
   Look look() {
@@ -280,7 +292,7 @@ final class Book {
 
   /** Something that was solved is drawn on a page, even where no number of it is written. */
   void draws(List<Solution> solutions) {
-    drawn.addAll(solutions);
+    solutions.stream().filter(each -> audience.maySee(each.state())).forEach(drawn::add);
   }
 
   /** What solvers found, and everything on the pages rests on. */
@@ -334,7 +346,7 @@ final class Book {
     if (!value.step().isValueOnly()) {
       cell.setCellFormula(notation.formula(value));
     }
-    writeValue(cell, value);
+    writeValue(cell, audience.allowed(value));
   }
 
   /** Writes a value whose place is elsewhere: a formula that points there, or the bare value. */
@@ -342,7 +354,7 @@ final class Book {
     if (places.containsKey(value) || inLists.containsKey(value)) {
       cell.setCellFormula(notation.of(value).text());
     }
-    writeValue(cell, value);
+    writeValue(cell, audience.allowed(value));
   }
 
   private static void writeValue(Cell cell, Traced value) {

@@ -21,13 +21,16 @@ public final class QuoteBook {
   private final Estimate estimate;
   private final Job job;
   private final QuoteLines quote;
-  private final Book book = new Book();
+  private final Audience audience;
+  private final Book book;
   private final LevelPages levels;
   private final Selfcheck selfcheck;
 
   private QuoteBook(Estimate estimate) {
     this.estimate = estimate;
     this.job = estimate.job();
+    this.audience = Audience.homeowner(job);
+    this.book = new Book(audience);
     this.quote = estimate.quote().restated(estimate);
     this.levels = new LevelPages(book, estimate);
     this.selfcheck = new Selfcheck(ties());
@@ -57,7 +60,9 @@ public final class QuoteBook {
         new Estimate.Tie(
             "The total is not more than the worst case",
             quote.total().isAtMost(quote.worstCase())));
-    ties.addAll(estimate.solvedTies());
+    estimate.solvedTies().stream()
+        .filter(tie -> audience.maySee(tie.holds()))
+        .forEach(ties::add);
     return ties;
   }
 
