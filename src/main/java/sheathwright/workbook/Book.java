@@ -53,7 +53,7 @@ final class Book {
   private final List<Consumer<CellNotation>> unfinished = new ArrayList<>();
   private final Map<Traced, Place> inLists = new IdentityHashMap<>();
   private final List<Solution> drawn = new ArrayList<>();
-  private final Map<Roll, String> lists = new IdentityHashMap<>();
+  private final Map<Roll, Map<String, String>> lists = new IdentityHashMap<>();
   private final Map<Traced, String> called = new LinkedHashMap<>();
   private boolean literalsAreInputs;
   private final List<Runnable> drawings = new ArrayList<>();
@@ -173,7 +173,14 @@ final class Book {
 
   /** The name of one column of a list; two lists of one name are told apart. */
   String range(Roll roll, String column) {
-    return lists.computeIfAbsent(roll, list -> names.taken(list.name(), "second")) + "_" + column;
+    return lists.computeIfAbsent(roll, this::namesOf).get(column);
+  }
+
+  private Map<String, String> namesOf(Roll roll) {
+    Map<String, String> ranges = new HashMap<>();
+    roll.columns()
+        .forEach(column -> ranges.put(column, names.taken(roll.range(column), "second")));
+    return ranges;
   }
 
   void named(String name, Tab tab, int firstRow, int lastRow, int column) {
