@@ -72,8 +72,7 @@ public final class Estimate {
     deckSheets =
         SheetCounts.sheetsByArea(deckArea, Figure.of(0, Units.PERCENT))
             .as("deck_sheets", Units.SHEET);
-    sheetsAtWorst =
-        deckSheets.orIfMore(deck.layout().sheets()).as("sheets_at_worst", Units.SHEET);
+    sheetsAtWorst = deckSheets.orIfMore(deck.layout().sheets()).as("sheets_at_worst", Units.SHEET);
     plannedSheets = job.fact("planned_sheets", Units.SHEET);
     nails =
         NailCounts.nailsPerSheet(

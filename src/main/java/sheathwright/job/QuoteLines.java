@@ -191,10 +191,7 @@ public final class QuoteLines {
    * @param estimate the estimate that it belongs to
    */
   public QuoteLines restated(Estimate estimate) {
-    List<Line> told =
-        lines.stream()
-            .map(QuoteLines::told)
-            .toList();
+    List<Line> told = lines.stream().map(QuoteLines::told).toList();
     return new QuoteLines(
         told,
         Priced.told(extraSheet.price()),

@@ -57,8 +57,7 @@ public final class Survey {
             (plane, given) ->
                 planes.add(new SurveyedPlane(job, plane, given, suspicion, rules, answer)));
     lines =
-        Belonging.of("readings_of_each_rafter")
-            .with("reading", job.readings(), "plane", "rafter");
+        Belonging.of("readings_of_each_rafter").with("reading", job.readings(), "plane", "rafter");
     choices =
         Solution.of(
             "levelling_choices",

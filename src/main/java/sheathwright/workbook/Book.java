@@ -178,8 +178,7 @@ final class Book {
 
   private Map<String, String> namesOf(Roll roll) {
     Map<String, String> ranges = new HashMap<>();
-    roll.columns()
-        .forEach(column -> ranges.put(column, names.taken(roll.range(column), "second")));
+    roll.columns().forEach(column -> ranges.put(column, names.taken(roll.range(column), "second")));
     return ranges;
   }
 

@@ -58,9 +58,7 @@ public final class QuoteBook {
         new Estimate.Tie(
             "The total is not more than the worst case",
             quote.total().isAtMost(quote.worstCase())));
-    estimate.solvedTies().stream()
-        .filter(tie -> audience.maySee(tie.holds()))
-        .forEach(ties::add);
+    estimate.solvedTies().stream().filter(tie -> audience.maySee(tie.holds())).forEach(ties::add);
     return ties;
   }
 
