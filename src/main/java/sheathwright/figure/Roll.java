@@ -54,6 +54,16 @@ public final class Roll {
     return new Column<>(name, cell);
   }
 
+  /** The same list with some of its columns. */
+  public Roll only(List<String> kept) {
+    List<Integer> places = kept.stream().map(columns::indexOf).toList();
+    return new Roll(
+        name,
+        title,
+        List.copyOf(kept),
+        rows.stream().map(row -> places.stream().map(row::get).toList()).toList());
+  }
+
   /** A column brought down to one number. */
   public <Q extends Quantity> Figure<Q> gathered(Gather how, String column, Unit<Q> unit) {
     Step.Gathered step = new Step.Gathered(how, this, column);

@@ -8,9 +8,10 @@ import java.util.Optional;
  * @param text body, edition and clause; or the column of the user's table; or empty where the mark
  *     says all
  * @param mark how it was had
+ * @param exceptions which parts of it were had less surely, in words; empty if none were
  * @param cell where it stands in the user's table, if it stands in one
  */
-public record Source(String text, Mark mark, Optional<TableCell> cell) {
+public record Source(String text, Mark mark, String exceptions, Optional<TableCell> cell) {
 
   /** How sure a source is. A mark is copied with its value and never upgraded. */
   public enum Mark {
@@ -34,9 +35,9 @@ public record Source(String text, Mark mark, Optional<TableCell> cell) {
     }
   }
 
-  /** A source that is not a user's table. */
+  /** A source that is not a user's table, had all alike. */
   public Source(String text, Mark mark) {
-    this(text, mark, Optional.empty());
+    this(text, mark, "", Optional.empty());
   }
 
   /** What the trade does; nobody published it. */
@@ -75,18 +76,36 @@ public record Source(String text, Mark mark, Optional<TableCell> cell) {
 
   /** A value of the user's, with the cell of the table that it was read from. */
   public static Source given(TableCell cell) {
-    return new Source(cell.inWords(), Mark.GIVEN, Optional.of(cell));
+    return new Source(cell.inWords(), Mark.GIVEN, "", Optional.of(cell));
   }
 
   /** The same source, at one clause, table or equation. */
   public Source at(String clause) {
-    return new Source(text + ", " + clause, mark, cell);
+    return new Source(text + ", " + clause, mark, exceptions, cell);
+  }
+
+  /** The same source, parts of which were had less surely. */
+  public Source but(String parts) {
+    return new Source(text, mark, parts, cell);
+  }
+
+  /**
+   * Body, edition and clause as they are named to somebody whom it does not concern how they were
+   * had; nothing where the page was not read by anybody.
+   */
+  public String plainly() {
+    return switch (mark) {
+      case READ, READ_SECOND_HAND, DERIVED -> text;
+      case FROM_MEMORY, COMMON_PRACTICE -> "";
+      case GIVEN -> mark.words;
+    };
   }
 
   @Override
   public String toString() {
-    return text.isEmpty()
+    String whole = exceptions.isEmpty() ? text : text + "; " + exceptions;
+    return whole.isEmpty()
         ? mark.words
-        : mark.words.isEmpty() ? text : text + " (" + mark.words + ")";
+        : mark.words.isEmpty() ? whole : whole + " (" + mark.words + ")";
   }
 }

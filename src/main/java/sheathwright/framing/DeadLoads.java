@@ -31,8 +31,8 @@ public final class DeadLoads {
   private static final Table REMEMBERED =
       Published.table(
           "asce7/2010/dead-loads-from-memory.csv",
-          "dead_loads_from_memory",
-          "weights from memory",
+          "more_dead_loads",
+          "weights of more materials",
           1);
 
   private DeadLoads() {}

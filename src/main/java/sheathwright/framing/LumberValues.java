@@ -101,8 +101,8 @@ final class LumberValues {
         List.of("value_set", "species", "grade"),
         List.copyOf(columns),
         List.copyOf(rows),
-        Source.secondHand(
-            "NDS Supplement by value set; from memory: Table 4B, 1997, Emin before 2013"),
+        Source.secondHand("NDS Supplement by value set")
+            .but("from memory: Table 4B, 1997, Emin before 2013"),
         List.copyOf(notes));
   }
 

@@ -36,6 +36,8 @@ public final class Deck {
   private static final Figure<Length> NO_LEAN = Figure.of(0, Units.FOOT);
 
   private final Job job;
+  private final Belonging planes;
+  private final Optional<Belonging> marks;
   private final List<Part> parts;
   private final DeckLayout layout;
   private final Figure<Nails> nails;
@@ -53,6 +55,16 @@ public final class Deck {
 
   Deck(Job job) {
     this.job = job;
+    this.planes =
+        Belonging.of("lines_of_each_plane")
+            .with("plane", job.planes(), "plane")
+            .with("opening", job.openings(), "plane")
+            .with("rafter", job.supports(), "plane");
+    this.marks =
+        job.marks().isEmpty()
+            ? Optional.empty()
+            : Optional.of(
+                Belonging.of("marks_of_each_plane").with("mark", job.marks(), "mark", "plane"));
     this.parts = job.planes().stream().map(this::part).toList();
     List<CourseLayout> planes = parts.stream().map(Part::courses).toList();
     this.layout = Layouts.together(planes);
@@ -101,7 +113,8 @@ public final class Deck {
 
   /** Everything that was solved and not computed. */
   public List<Solution> solutions() {
-    List<Solution> solutions = new ArrayList<>();
+    List<Solution> solutions = new ArrayList<>(List.of(planes.solution()));
+    marks.map(Belonging::solution).ifPresent(solutions::add);
     for (Part part : parts) {
       Solution.behind(part.plane().measures().area()).ifPresent(solutions::add);
       part.patches()
@@ -135,14 +148,22 @@ public final class Deck {
     }
     Supports supports = said(row, () -> supports(name));
     List<Mark> marks = on(name, job.marks()).stream().map(Deck::mark).toList();
-    Plane whole = plane;
+    Plane whole = plane.given(planes.input());
     Optional<PatchPlan> patches =
         marks.isEmpty()
             ? Optional.empty()
             : Optional.of(
-                said(row, () -> Layouts.patches(whole, supports, rules(), patchRules(), marks)));
+                said(
+                    row,
+                    () ->
+                        Layouts.patches(
+                            whole.given(this.marks.orElseThrow().input()),
+                            supports,
+                            rules(),
+                            patchRules(),
+                            marks)));
     CourseLayout courses = said(row, () -> Layouts.courses(whole, supports, rules()));
-    return new Part(plane, courses, marks, patches);
+    return new Part(whole, courses, marks, patches);
   }
 
   private static Plane shape(String name, Map<String, Traced> row) {

@@ -3,6 +3,7 @@ package sheathwright.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sheathwright.fastening.MakerRequirement;
 import sheathwright.fastening.NailCounts;
 import sheathwright.figure.Condition;
@@ -46,6 +47,7 @@ public final class Estimate {
   private final DeckAreas areas;
   private final Figure<Area> deckArea;
   private final Figure<Sheets> deckSheets;
+  private final Figure<Sheets> sheetsAtWorst;
   private final Figure<Sheets> plannedSheets;
   private final Figure<Per<Nails, Sheets>> nails;
   private final UnitPrice plannedSheet;
@@ -80,6 +82,7 @@ public final class Estimate {
     deckSheets =
         SheetCounts.sheetsByArea(deckArea, Figure.of(0, Units.PERCENT))
             .as("deck_sheets", Units.SHEET);
+    sheetsAtWorst = deckSheets.orIfMore(deck.layout().sheets()).as("sheets_at_worst", Units.SHEET);
     plannedSheets = job.fact("planned_sheets", Units.SHEET);
     nails =
         NailCounts.nailsPerSheet(
@@ -127,6 +130,25 @@ public final class Estimate {
         plannedSheets.isAtMost(deckSheets.times(MOST_WITH_WASTE)));
   }
 
+  /** That what is quoted for a piece of work is its exact price, up to a whole dollar. */
+  private Tie quotedTie() {
+    List<Condition> all = new ArrayList<>();
+    all.add(isUpToADollar(plannedSheet.exact(), plannedSheet.quoted()));
+    all.add(isUpToADollar(extraSheet.exact(), extraSheet.quoted()));
+    rafterLevelling()
+        .ifPresent(
+            levelling ->
+                Stream.of(levelling.sisterPrice(), levelling.shimPrice())
+                    .forEach(price -> all.add(isUpToADollar(price.exact(), price.quoted()))));
+    return new Tie(
+        "Every price quoted is its exact price, up to a whole dollar",
+        Condition.all(all.toArray(Condition[]::new)));
+  }
+
+  private static Condition isUpToADollar(Figure<?> exact, Figure<?> quoted) {
+    return exact.roundedUp().isTheSameAs(quoted);
+  }
+
   /** That nobody has to decide before the crew repairs. */
   public Tie stopTie() {
     return new Tie(
@@ -157,10 +179,8 @@ public final class Estimate {
   /** What must hold for the sums to tie and the prices to make sense. */
   public List<Tie> ties() {
     List<Tie> ties = new ArrayList<>();
-    ties.add(
-        new Tie(
-            "The lines of the quote add up to its total",
-            quote.sumOfLines().isTheSameAs(quote.total())));
+    ties.addAll(quote.ties());
+    ties.add(quotedTie());
     ties.add(sheetsTie());
     ties.add(
         new Tie(
@@ -227,6 +247,11 @@ public final class Estimate {
 
   public Figure<Sheets> deckSheets() {
     return deckSheets;
+  }
+
+  /** All sheets of the deck, by its area or as they are laid, whichever are more. */
+  public Figure<Sheets> sheetsAtWorst() {
+    return sheetsAtWorst;
   }
 
   public Figure<Sheets> plannedSheets() {

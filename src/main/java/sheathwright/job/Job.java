@@ -280,6 +280,14 @@ public final class Job {
     return ((Figure<?>) rates.get(name).value()).in(unit);
   }
 
+  /** What the contractor pays, and what is reckoned with: for the office alone. */
+  public List<Traced> costs() {
+    return Stream.of(prices, rates)
+        .flatMap(table -> table.values().stream())
+        .map(Input::value)
+        .toList();
+  }
+
   List<Map<String, Traced>> planes() {
     return planes;
   }

@@ -3,12 +3,16 @@ package sheathwright.job;
 import java.util.ArrayList;
 import java.util.List;
 import sheathwright.figure.Choice;
+import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Limits;
+import sheathwright.figure.Quantity;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Source;
+import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 
 /** The lines that the homeowner pays, their total, and the prices of what may be found besides. */
@@ -22,39 +26,76 @@ public final class QuoteLines {
    * @param item what it is for
    * @param quantity how many
    * @param unit of what
-   * @param price of each, as quoted
+   * @param price of each, as it stands in the line
+   * @param quoted the price that it must be: worked out elsewhere, or as it was when the quote was
+   *     issued
    */
-  public record Line(String item, Figure<?> quantity, String unit, Figure<?> price) {
+  public record Line(
+      String item, Figure<?> quantity, String unit, Figure<?> price, Figure<?> quoted) {
+
+    /** A line of a price that is worked out elsewhere. */
+    static Line of(String item, Figure<?> quantity, String unit, Figure<?> price) {
+      return new Line(item, quantity, unit, named(price), price);
+    }
+
+    private static <Q extends Quantity> Figure<Q> named(Figure<Q> price) {
+      return price.as("price_usd", price.unit());
+    }
 
     Figure<Money> amount() {
       return quantity.times(price).in(Units.USD).toCents();
+    }
+
+    /** The amount once more, from the quantity and the price that it must be. */
+    Figure<Money> reckoned() {
+      return quantity.times(quoted).in(Units.USD).toCents();
+    }
+  }
+
+  /** A price beside what it must be. */
+  private record Priced<Q extends Quantity>(Figure<Q> price, Figure<Q> quoted) {
+
+    static <Q extends Quantity> Priced<Q> of(Figure<Q> price) {
+      return new Priced<>(price, price);
+    }
+
+    /** The price as a new input, and as it was when the quote was issued. */
+    static <Q extends Quantity> Priced<Q> told(Figure<Q> price) {
+      Source source = Source.given("as quoted");
+      Limits limits = Limits.between(0, 1_000_000, "");
+      return new Priced<>(
+          price.restated(price.name(), limits, source),
+          Figure.constant("as_quoted_" + price.name(), price.value(), price.unit(), source));
+    }
+
+    Condition isAsQuoted() {
+      return price.isTheSameAs(quoted);
     }
   }
 
   private final List<Line> lines;
   private final Roll roll;
-  private final Figure<Money> sumOfLines;
   private final Figure<Money> total;
-  private final Figure<Per<Money, Sheets>> extraSheet;
-  private final Figure<Per<Money, Sheets>> credit;
+  private final Priced<Per<Money, Sheets>> extraSheet;
+  private final Priced<Per<Money, Sheets>> credit;
   private final Figure<Sheets> mostExtraSheets;
   private final Figure<Money> worstCase;
 
   QuoteLines(Job job, Estimate estimate) {
     this(
         linesOf(job, estimate),
-        estimate.extraSheet().quoted(),
-        job.fact("credit_usd", Units.USD_PER_SHEET),
+        Priced.of(estimate.extraSheet().quoted()),
+        Priced.of(job.fact("credit_usd", Units.USD_PER_SHEET)),
         estimate.plannedSheets(),
-        estimate.deckSheets());
+        estimate.sheetsAtWorst());
   }
 
   private QuoteLines(
       List<Line> lines,
-      Figure<Per<Money, Sheets>> extraSheet,
-      Figure<Per<Money, Sheets>> credit,
+      Priced<Per<Money, Sheets>> extraSheet,
+      Priced<Per<Money, Sheets>> credit,
       Figure<Sheets> planned,
-      Figure<Sheets> deck) {
+      Figure<Sheets> atWorst) {
     this.lines = lines;
     this.extraSheet = extraSheet;
     this.credit = credit;
@@ -68,25 +109,57 @@ public final class QuoteLines {
             Roll.column("unit", line -> Choice.literal(line.unit())),
             Roll.column("price_usd", Line::price),
             Roll.column("amount_usd", Line::amount));
-    sumOfLines = roll.sum("amount_usd", Units.USD);
-    total = sumOfLines.as("quote_total_usd", Units.USD);
-    mostExtraSheets = deck.minus(planned).orIfMore(NO_SHEETS).as("most_extra_sheets", Units.SHEET);
-    worstCase =
-        total
-            .plus(mostExtraSheets.times(extraSheet).in(Units.USD).toCents())
-            .as("worst_case_usd", Units.USD);
+    total = roll.sum("amount_usd", Units.USD).as("quote_total_usd", Units.USD);
+    mostExtraSheets =
+        atWorst.minus(planned).orIfMore(NO_SHEETS).as("most_extra_sheets", Units.SHEET);
+    worstCase = total.plus(allExtra(extraSheet.price())).as("worst_case_usd", Units.USD);
+  }
+
+  private Figure<Money> allExtra(Figure<Per<Money, Sheets>> price) {
+    return mostExtraSheets.times(price).in(Units.USD).toCents();
+  }
+
+  /**
+   * What must hold of the lines. Each is worked out from quantities and from the prices that must
+   * be, and never from the amounts that it holds to account.
+   */
+  public List<Estimate.Tie> ties() {
+    List<Condition> prices = new ArrayList<>();
+    List<Condition> amounts = new ArrayList<>();
+    Figure<Money> sum = Figure.of(0, Units.USD);
+    List<Traced> standing = roll.cellsOf("amount_usd");
+    for (int i = 0; i < lines.size(); i++) {
+      Line line = lines.get(i);
+      Figure<Money> reckoned = line.reckoned();
+      prices.add(line.price().isTheSameAs(line.quoted()));
+      amounts.add(reckoned.isTheSameAs((Figure<?>) standing.get(i)));
+      sum = sum.plus(reckoned);
+    }
+    prices.add(extraSheet.isAsQuoted());
+    prices.add(credit.isAsQuoted());
+    return List.of(
+        tie("Every price is as it was quoted", prices),
+        tie("Every amount is its quantity times its price, to the cent", amounts),
+        tie("Quantities times prices add up to the total", List.of(total.isTheSameAs(sum))),
+        tie(
+            "The worst case is the total and every sheet that could still turn out bad",
+            List.of(worstCase.isTheSameAs(sum.plus(allExtra(extraSheet.quoted()))))));
+  }
+
+  private static Estimate.Tie tie(String what, List<Condition> all) {
+    return new Estimate.Tie(what, Condition.all(all.toArray(Condition[]::new)));
   }
 
   private static List<Line> linesOf(Job job, Estimate estimate) {
     List<Line> lines = new ArrayList<>();
     Figure<?> once = Figure.of(1, Units.RATIO);
-    lines.add(new Line("Covering", once, "job", job.fact("base_roofing_usd", Units.USD)));
-    lines.add(new Line("Permit", once, "job", job.fact("permit_usd", Units.USD)));
+    lines.add(Line.of("Covering", once, "job", job.fact("base_roofing_usd", Units.USD)));
+    lines.add(Line.of("Permit", once, "job", job.fact("permit_usd", Units.USD)));
     if (job.knows("engineer_usd")) {
-      lines.add(new Line("Engineer's letter", once, "job", job.fact("engineer_usd", Units.USD)));
+      lines.add(Line.of("Engineer's letter", once, "job", job.fact("engineer_usd", Units.USD)));
     }
     lines.add(
-        new Line(
+        Line.of(
             "Deck sheets taken out and replaced",
             estimate.plannedSheets(),
             "sheet",
@@ -96,13 +169,13 @@ public final class QuoteLines {
         .ifPresent(
             levelling -> {
               lines.add(
-                  new Line(
+                  Line.of(
                       "Rafters sistered to a string line",
                       levelling.sisters(),
                       "rafter",
                       levelling.sisterPrice().quoted()));
               lines.add(
-                  new Line(
+                  Line.of(
                       "Rafters shimmed",
                       levelling.shims(),
                       "rafter",
@@ -118,26 +191,22 @@ public final class QuoteLines {
    * @param estimate the estimate that it belongs to
    */
   public QuoteLines restated(Estimate estimate) {
-    List<Line> told =
-        lines.stream()
-            .map(line -> new Line(line.item(), line.quantity(), line.unit(), told(line.price())))
-            .toList();
+    List<Line> told = lines.stream().map(QuoteLines::told).toList();
     return new QuoteLines(
-        told, told(extraSheet), told(credit), estimate.plannedSheets(), estimate.deckSheets());
+        told,
+        Priced.told(extraSheet.price()),
+        Priced.told(credit.price()),
+        estimate.plannedSheets(),
+        estimate.sheetsAtWorst());
   }
 
-  private static <Q extends sheathwright.figure.Quantity> Figure<Q> told(Figure<Q> price) {
-    Source source = Source.given("as quoted");
-    return price.restated(
-        price.name(), sheathwright.figure.Limits.between(0, 1_000_000, ""), source);
+  private static Line told(Line line) {
+    Priced<?> price = Priced.told(line.quoted());
+    return new Line(line.item(), line.quantity(), line.unit(), price.price(), price.quoted());
   }
 
   public Roll roll() {
     return roll;
-  }
-
-  Figure<Money> sumOfLines() {
-    return sumOfLines;
   }
 
   public Figure<Money> total() {
@@ -145,11 +214,11 @@ public final class QuoteLines {
   }
 
   public Figure<Per<Money, Sheets>> extraSheet() {
-    return extraSheet;
+    return extraSheet.price();
   }
 
   public Figure<Per<Money, Sheets>> credit() {
-    return credit;
+    return credit.price();
   }
 
   public Figure<Sheets> mostExtraSheets() {

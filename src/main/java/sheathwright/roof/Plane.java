@@ -181,6 +181,13 @@ public final class Plane {
         area.minus(width.times(height)).as("deck_area_sf", Units.SQUARE_FOOT));
   }
 
+  /** The same plane, which rests on this as well: on which lines of a table tell of it. */
+  public Plane given(Solution.Input more) {
+    List<Solution.Input> all = new ArrayList<>(given);
+    all.add(more);
+    return new Plane(name, outline, openings, List.copyOf(all), measures, area);
+  }
+
   public String name() {
     return name;
   }

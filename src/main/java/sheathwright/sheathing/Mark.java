@@ -1,6 +1,7 @@
 package sheathwright.sheathing;
 
 import java.util.List;
+import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
@@ -14,7 +15,7 @@ import sheathwright.roof.Supports;
  * A place on a plane where something was found.
  *
  * @param key what it is called on the deck, in the photographs and in the change order
- * @param finding what is wrong
+ * @param found what is wrong
  * @param along from the plane's left corner to its left side, along the eave
  * @param up from the eave to its lower side
  * @param width along the eave
@@ -22,7 +23,7 @@ import sheathwright.roof.Supports;
  */
 public record Mark(
     String key,
-    Finding finding,
+    Choice<Finding> found,
     Figure<Length> along,
     Figure<Length> up,
     Figure<Length> width,
@@ -36,7 +37,7 @@ public record Mark(
       Figure<Length> up,
       Figure<Length> width,
       Figure<Length> height) {
-    Mark mark = new Mark(key, finding.choice().value(), along, up, width, height);
+    Mark mark = new Mark(key, finding.choice(), along, up, width, height);
     if (mark.box().width() <= 0 || mark.box().height() <= 0) {
       throw new RefusedException(
           "mark %s is %s by %s; both must be more than 0, from its left and its lower side"
@@ -70,6 +71,11 @@ public record Mark(
         Figure.of(LayoutRules.MODULE_WIDTH, Units.INCH));
   }
 
+  /** What is wrong there. */
+  public Finding finding() {
+    return found.value();
+  }
+
   /** Where it is, in inches. */
   public Box box() {
     return Box.at(
@@ -82,13 +88,14 @@ public record Mark(
   @Override
   public String toString() {
     return "mark %s, %s, %s along and %s up, %s by %s"
-        .formatted(key, finding.word(), along, up, width, height);
+        .formatted(key, finding().word(), along, up, width, height);
   }
 
-  /** What was measured. */
+  /** What was seen and measured. */
   List<Solution.Input> given() {
     String mark = "mark " + key;
     return List.of(
+        new Solution.Input(mark + ", what was found", found),
         new Solution.Input(mark + ", along the eave", along),
         new Solution.Input(mark + ", up the slope", up),
         new Solution.Input(mark + ", width", width),

@@ -51,6 +51,7 @@ final class Book {
   private static final Date FIXED_DATE = new Date(0);
   private static final Object ONE_AT_A_TIME = new Object();
 
+  private final Audience audience;
   private final XSSFWorkbook workbook = new XSSFWorkbook();
   private final Look look = new Look(workbook);
   private final Names names = new Names();
@@ -62,7 +63,7 @@ final class Book {
   private final List<Consumer<CellNotation>> unfinished = new ArrayList<>();
   private final Map<Traced, Place> inLists = new IdentityHashMap<>();
   private final List<Solution> drawn = new ArrayList<>();
-  private final Map<Roll, String> lists = new IdentityHashMap<>();
+  private final Map<Roll, Map<String, String>> lists = new IdentityHashMap<>();
   private final Map<Traced, String> called = new LinkedHashMap<>();
   private boolean literalsAreInputs;
   private final List<Runnable> drawings = new ArrayList<>();
@@ -70,7 +71,13 @@ final class Book {
   private final Map<String, Integer> filledDown = new HashMap<>();
   private final Set<Refusal> refused = new LinkedHashSet<>();
 
+  /** A workbook for the office. */
   Book() {
+    this(Audience.office());
+  }
+
+  Book(Audience audience) {
+    this.audience = audience;
     workbook.setCellFormulaValidation(false);
     workbook.getProperties().getCoreProperties().setCreator("Sheathwright 0.1.0");
     workbook.getProperties().getCoreProperties().setCreated(Optional.of(FIXED_DATE));
@@ -78,6 +85,11 @@ final class Book {
 
   XSSFWorkbook workbook() {
     return workbook;
+  }
+
+  /** Whom it is for. */
+  Audience audience() {
+    return audience;
   }
 
   Look look() {
@@ -178,7 +190,13 @@ final class Book {
 
   /** The name of one column of a list; two lists of one name are told apart. */
   String range(Roll roll, String column) {
-    return lists.computeIfAbsent(roll, list -> names.taken(list.name(), "second")) + "_" + column;
+    return lists.computeIfAbsent(roll, this::namesOf).get(column);
+  }
+
+  private Map<String, String> namesOf(Roll roll) {
+    Map<String, String> ranges = new HashMap<>();
+    roll.columns().forEach(column -> ranges.put(column, names.taken(roll.range(column), "second")));
+    return ranges;
   }
 
   void named(String name, Tab tab, int firstRow, int lastRow, int column) {
@@ -332,7 +350,7 @@ final class Book {
 
   /** Something that was solved is drawn on a page, even where no number of it is written. */
   void draws(List<Solution> solutions) {
-    drawn.addAll(solutions);
+    solutions.stream().filter(each -> audience.maySee(each.state())).forEach(drawn::add);
   }
 
   /** What solvers found, and everything on the pages rests on. */
@@ -388,7 +406,7 @@ final class Book {
     if (!value.step().isValueOnly()) {
       cell.setCellFormula(notation.formula(value));
     }
-    valued(cell, value);
+    valued(cell, audience.allowed(value));
   }
 
   /** Writes a value whose place is elsewhere: a formula that points there, or the bare value. */
@@ -396,7 +414,7 @@ final class Book {
     if (places.containsKey(value) || inLists.containsKey(value)) {
       cell.setCellFormula(notation.of(value).text());
     }
-    valued(cell, value);
+    valued(cell, audience.allowed(value));
   }
 
   private void valued(Cell cell, Traced value) {

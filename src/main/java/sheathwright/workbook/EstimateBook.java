@@ -147,6 +147,10 @@ public final class EstimateBook {
     tab.heading("If more is found");
     tab.link("An extra sheet", quote.extraSheet(), "");
     tab.link("Credit for a sheet not needed", quote.credit(), "");
+    tab.entry(
+        "Sheets of the whole deck at worst",
+        estimate.sheetsAtWorst(),
+        "by area or as they are laid, whichever are more");
     tab.entry("Sheets that could still turn out bad", quote.mostExtraSheets(), "all of the deck");
     tab.total("At worst", quote.worstCase(), "every sheet of the deck replaced");
   }

@@ -13,7 +13,7 @@ final class PrintedTable {
   /** Writes a published table, under its caption, with its notes. */
   static void write(Book book, Tab tab, Table table) {
     tab.heading(table.title());
-    for (String note : table.notes()) {
+    for (String note : book.audience().notes(table)) {
       tab.text(tab.line(), 0, note.strip(), Part.NOTE);
     }
     int head = tab.line();

@@ -93,7 +93,9 @@ final class ProofPage {
         List.of("Size", "Old rafter", "Sister", "Sag", "Passes", "Stick", "Rank by price"),
         Sections.units(
             null, Units.RATIO, Units.RATIO, Units.RATIO, null, Units.USD_PER_PIECE, Units.RATIO));
-    tab.entry("Cheapest that passes", sisters.cheapest(), "");
+    if (tab.audience().maySee(sisters.cheapest())) {
+      tab.entry("Cheapest that passes", sisters.cheapest(), "");
+    }
     tab.note(
         "Each number is the part used up of what is allowed, 1 at most. Graded stock only: a stick ripped from a wider one has no grade.");
   }
@@ -118,7 +120,7 @@ final class ProofPage {
     tab.text(line, UNIT, Tab.unitBeside(check.demand()), Part.UNIT);
     tab.value(line, USED, check.ratio(), Part.RESULT);
     tab.stop(line, VERDICT, verdict(check, otherwise));
-    String rule = rule(check);
+    String rule = rule(tab, check);
     tab.text(line, RULE, rule, Part.NOTE);
     tab.row(line).setHeightInPoints(Tab.LINE_HEIGHT * (1 + rule.length() / RULE_CHARACTERS) + 4);
   }
@@ -129,17 +131,17 @@ final class ProofPage {
         .as(named.name() + "_verdict", Source.ARITHMETIC);
   }
 
-  private static String rule(Check check) {
-    String asked = said(check.demand());
-    String given = said(check.capacity());
+  private static String rule(Tab tab, Check check) {
+    String asked = said(tab, check.demand());
+    String given = said(tab, check.capacity());
     return asked.equals(given) || given.isEmpty()
         ? asked
         : asked.isEmpty() ? given : asked + "; " + given;
   }
 
-  private static String said(Traced value) {
+  private static String said(Tab tab, Traced value) {
     boolean isPlain =
         value.source().equals(Source.ARITHMETIC) || value.source().equals(Source.GIVEN);
-    return isPlain ? "" : value.source().toString();
+    return isPlain ? "" : tab.audience().cited(value.source());
   }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Traced;
-import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.QuoteLines;
@@ -18,16 +17,21 @@ public final class QuoteBook {
   private static final List<String> FACTS =
       List.of("job_name", "customer", "site", "prepared_by", "quote_number", "quote_date");
 
+  private static final String WORST = "by area or as they are laid, whichever are more";
+
   private final Estimate estimate;
   private final Job job;
   private final QuoteLines quote;
-  private final Book book = new Book();
+  private final Audience audience;
+  private final Book book;
   private final LevelPages levels;
   private final Selfcheck selfcheck;
 
   private QuoteBook(Estimate estimate) {
     this.estimate = estimate;
     this.job = estimate.job();
+    this.audience = Audience.homeowner(job);
+    this.book = new Book(audience);
     this.quote = estimate.quote().restated(estimate);
     this.levels = new LevelPages(book, estimate);
     this.selfcheck = new Selfcheck(ties());
@@ -48,17 +52,14 @@ public final class QuoteBook {
 
   private List<Estimate.Tie> ties() {
     List<Estimate.Tie> ties = new ArrayList<>();
-    ties.add(
-        new Estimate.Tie(
-            "The lines add up to the total",
-            quote.roll().sum("amount_usd", Units.USD).isTheSameAs(quote.total())));
+    ties.addAll(quote.ties());
     ties.add(estimate.sheetsTie());
     ties.add(estimate.stopTie());
     ties.add(
         new Estimate.Tie(
             "The total is not more than the worst case",
             quote.total().isAtMost(quote.worstCase())));
-    ties.addAll(estimate.solvedTies());
+    estimate.solvedTies().stream().filter(tie -> audience.maySee(tie.holds())).forEach(ties::add);
     return ties;
   }
 
@@ -146,7 +147,9 @@ public final class QuoteBook {
   private void buy(Tab tab) {
     tab.heading("What we bring for it");
     tab.link("Deck sheets", estimate.plannedSheets(), "");
-    tab.entry("Deck sheets, if all were replaced", estimate.deckSheets(), "a count by area");
+    tab.entry("Sheets of the whole deck", estimate.deckSheets(), "a count by area");
+    tab.entry("The same, as they would be laid", estimate.deck().layout().sheets(), "");
+    tab.entry("Deck sheets, if all were replaced", estimate.sheetsAtWorst(), WORST);
     tab.entry("Nails in each sheet", estimate.nailsInASheet(), "");
     levels.stock(tab);
   }
@@ -156,7 +159,7 @@ public final class QuoteBook {
     tab.heading("If more is found");
     tab.link("An extra sheet", quote.extraSheet(), "");
     tab.link("Credit for a sheet not needed", quote.credit(), "");
-    tab.entry("Sheets that could still turn out bad", quote.mostExtraSheets(), "all of the deck");
+    tab.entry("Sheets that could still turn out bad", quote.mostExtraSheets(), WORST);
     tab.total("At the very worst", quote.worstCase(), "every sheet of the deck replaced");
     return lines;
   }

@@ -83,7 +83,10 @@ final class SurveyPages {
     for (SurveyedPlane plane : survey.planes()) {
       plane(plane);
     }
-    survey.cutting().ifPresent(this::cutting);
+    survey
+        .cutting()
+        .filter(sticks -> book.audience().maySee(sticks.cost()))
+        .ifPresent(this::cutting);
     Sections.cautions(rafters);
   }
 

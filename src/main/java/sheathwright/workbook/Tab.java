@@ -48,6 +48,11 @@ final class Tab {
     this.widths = widths;
   }
 
+  /** Whom the workbook is for. */
+  Audience audience() {
+    return book.audience();
+  }
+
   String name() {
     return sheet.getSheetName();
   }
@@ -289,8 +294,28 @@ final class Tab {
 
   /**
    * A list, a line an item, its columns under headings; the columns' ranges carry the list's names.
+   * A column that the reader may not see is left out.
    */
   Listing list(Roll roll, List<String> headings, List<Unit<?>> units) {
+    List<String> seen =
+        roll.columns().stream()
+            .filter(column -> roll.cellsOf(column).stream().allMatch(audience()::maySee))
+            .toList();
+    return seen.size() == roll.columns().size()
+        ? listed(roll, headings, units)
+        : listed(
+            roll.only(seen),
+            kept(headings, roll.columns(), seen),
+            kept(units, roll.columns(), seen));
+  }
+
+  private static <T> List<T> kept(List<T> of, List<String> columns, List<String> seen) {
+    List<T> kept = new ArrayList<>();
+    seen.forEach(column -> kept.add(of.get(columns.indexOf(column))));
+    return kept;
+  }
+
+  private Listing listed(Roll roll, List<String> headings, List<Unit<?>> units) {
     Listing listing = headed(roll, headings, units, roll.rows().size());
     for (int row = 0; row < roll.rows().size(); row++) {
       int item = row;

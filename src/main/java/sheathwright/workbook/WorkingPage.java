@@ -65,7 +65,7 @@ final class WorkingPage {
       tab.text(line, 4, "", Part.LABEL);
       tab.text(line, 5, Working.symbols(value), Part.NOTE);
     }
-    String source = value.source().toString();
+    String source = book.audience().cited(value.source());
     tab.text(line, 6, source, Part.NOTE);
     int lines =
         Math.max(

@@ -8,6 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.Name;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
@@ -66,8 +68,8 @@ final class Perturbed {
   }
 
   /**
-   * The old workbook with every input set to what it is in the new one; its formulas still hold
-   * their old values.
+   * The old workbook with every input set to what it is in the new one, prices as they are quoted
+   * then; its formulas still hold their old values.
    */
   static byte[] edited(byte[] old, Map<Traced, Place> newInputs) {
     try (XSSFWorkbook workbook = Cells.opened(old);
@@ -77,6 +79,7 @@ final class Perturbed {
             Cell cell = workbook.getSheet(place.tab()).getRow(place.row()).getCell(place.column());
             if (value instanceof Figure<?> figure) {
               cell.setCellValue(figure.value());
+              asQuoted(workbook, figure);
             } else {
               cell.setCellValue(value.plain());
             }
@@ -85,6 +88,21 @@ final class Perturbed {
       return bytes.toByteArray();
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);
+    }
+  }
+
+  /**
+   * Sets the copy of a restated price that was taken when the quote was issued, if there is one.
+   */
+  private static void asQuoted(XSSFWorkbook workbook, Figure<?> price) {
+    Name copy = workbook.getName(Names.legal("as_quoted_" + price.name()));
+    if (copy != null) {
+      CellReference at = new CellReference(copy.getRefersToFormula());
+      workbook
+          .getSheet(at.getSheetName())
+          .getRow(at.getRow())
+          .getCell(at.getCol())
+          .setCellValue(price.value());
     }
   }
 
