@@ -3,10 +3,8 @@ package sheathwright.job;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import sheathwright.catalog.Card;
@@ -125,32 +123,26 @@ public record FilledTable(Card card, CsvFile file, List<Row> rows, List<Problem>
     }
 
     private void readHeadings() {
-      Set<String> seen = new HashSet<>();
+      List<String> names = card.parameters().stream().map(Parameter::column).toList();
+      String allowed = "%s has %s and note".formatted(card.name(), String.join(", ", names));
+      for (Problem wrong :
+          Headings.problems(
+              file,
+              names,
+              heading -> Headings.isNote(heading) || isOwnAnswer(card, heading),
+              allowed)) {
+        problems.add(wrong);
+        wrongWithAll.add(
+            (wrong.column().isEmpty() ? "" : "column " + wrong.column() + ": ") + wrong.message());
+      }
       for (int i = 0; i < file.header().size(); i++) {
-        String heading = file.header().get(i);
-        if (!seen.add(heading)) {
-          wrongHeading(heading, "this heading stands twice");
-        } else if (card.parameter(heading) != null) {
-          columnOf.put(heading, i);
-        } else if (!isOwnAnswer(card, heading)) {
-          wrongHeading(
-              heading, "%s has no such parameter; it has %s".formatted(card.name(), names()));
-        }
+        columnOf.putIfAbsent(file.header().get(i), i);
       }
       for (Parameter parameter : card.parameters()) {
         if (parameter.isRequired() && !columnOf.containsKey(parameter.column())) {
           problems.add(new Problem(file.name(), 1, parameter.column(), "this column is missing"));
         }
       }
-    }
-
-    private void wrongHeading(String heading, String message) {
-      problems.add(new Problem(file.name(), 1, heading, message));
-      wrongWithAll.add("column " + heading + ": " + message);
-    }
-
-    private String names() {
-      return String.join(", ", card.parameters().stream().map(Parameter::column).toList());
     }
 
     private Row filled(CsvFile.Line line) {
