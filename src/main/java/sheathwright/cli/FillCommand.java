@@ -17,6 +17,7 @@ import sheathwright.figure.RefusedException;
 import sheathwright.job.CsvFile;
 import sheathwright.job.FilledTable;
 import sheathwright.job.NewFile;
+import sheathwright.job.ProblemLines;
 import sheathwright.workbook.FillBook;
 
 /** Fills one function down a table. */
@@ -75,7 +76,7 @@ final class FillCommand implements Callable<Integer> {
     } else {
       NewFile.at(output, force).write(FillBook.bytes(filled));
     }
-    filled.problems().forEach(spec.commandLine().getErr()::println);
+    ProblemLines.of(filled.problems()).forEach(spec.commandLine().getErr()::println);
     return filled.problems().isEmpty() ? 0 : Main.REFUSED;
   }
 

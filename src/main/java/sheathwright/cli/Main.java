@@ -11,6 +11,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import sheathwright.figure.Printable;
 import sheathwright.figure.RefusedException;
 import sheathwright.job.ProblemsException;
 import sheathwright.repl.Prompt;
@@ -65,7 +66,8 @@ public final class Main implements Callable<Integer> {
             .setOut(out)
             .setErr(err)
             .setUsageHelpAutoWidth(true)
-            .setExecutionExceptionHandler(Main::said);
+            .setExecutionExceptionHandler(Main::said)
+            .setParameterExceptionHandler(Main::wrongUse);
     commands.getSubcommands().get("run").setStopAtPositional(true); // the rest is the script's own
     return commands;
   }
@@ -87,18 +89,30 @@ public final class Main implements Callable<Integer> {
       Exception thrown, CommandLine command, CommandLine.ParseResult arguments) {
     PrintWriter err = command.getErr();
     if (thrown instanceof RefusedException || thrown instanceof ProblemsException) {
-      err.println(thrown.getMessage());
+      err.println(Printable.lines(thrown.getMessage()));
       return REFUSED;
     }
     if (thrown instanceof java.nio.file.FileSystemException file) {
-      err.println(file.getFile() + ": cannot be written or read: " + reason(file));
+      err.println(
+          Printable.line(file.getFile() + ": cannot be written or read: " + reason(file)));
       return REFUSED;
     }
     err.println(
         "a fault of sheathwright's own, not of your input: "
-            + thrown
+            + Printable.line(thrown.toString())
             + "; please report it with the command that you typed");
     return CommandLine.ExitCode.SOFTWARE;
+  }
+
+  /** Wrong use is said as picocli says it, whatever was typed. */
+  private static int wrongUse(CommandLine.ParameterException wrong, String[] arguments) {
+    CommandLine command = wrong.getCommandLine();
+    PrintWriter err = command.getErr();
+    err.println(command.getColorScheme().errorText(Printable.lines(wrong.getMessage())));
+    if (!CommandLine.UnmatchedArgumentException.printSuggestions(wrong, err)) {
+      command.usage(err);
+    }
+    return CommandLine.ExitCode.USAGE;
   }
 
   private static String reason(java.nio.file.FileSystemException file) {

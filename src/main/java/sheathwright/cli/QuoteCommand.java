@@ -9,9 +9,11 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import sheathwright.figure.Printable;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.NewFile;
+import sheathwright.job.ProblemLines;
 import sheathwright.workbook.EstimateBook;
 import sheathwright.workbook.QuoteBook;
 
@@ -56,11 +58,14 @@ final class QuoteCommand implements Callable<Integer> {
     forOffice.write(office);
     forHomeowner.write(homeowner);
     var out = spec.commandLine().getOut();
-    out.println("wrote " + place.resolve("estimate.xlsx") + " and " + place.resolve("quote.xlsx"));
+    out.println(
+        Printable.line(
+            "wrote " + place.resolve("estimate.xlsx") + " and " + place.resolve("quote.xlsx")));
     out.println(
         "the homeowner pays " + estimate.total() + ", at worst " + estimate.quote().worstCase());
     out.println("the rafters: " + estimate.framing().decision());
     var err = spec.commandLine().getErr();
+    ProblemLines.of(estimate.job().questions()).forEach(each -> err.println("question: " + each));
     estimate.ties().stream()
         .filter(tie -> !tie.holds().holds())
         .forEach(tie -> err.println("look, this does not hold: " + tie.what()));

@@ -1,6 +1,7 @@
 package sheathwright.job;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,6 +34,7 @@ import sheathwright.sheathing.StripRule;
  */
 public final class Deck {
 
+  private static final String CENTER = "center_in";
   private static final Figure<Length> NO_LEAN = Figure.of(0, Units.FOOT);
 
   private final Job job;
@@ -120,12 +122,12 @@ public final class Deck {
 
   private Part part(Map<String, Traced> row) {
     String name = row.get("plane").plain();
-    Plane plane = said(row, () -> shape(name, row));
+    Plane plane = said(place(row, "plane"), () -> shape(name, row));
     for (Map<String, Traced> opening : on(name, job.openings())) {
       Plane solid = plane;
       plane =
           said(
-              opening,
+              place(opening, "plane"),
               () ->
                   solid.without(
                       Job.figure(opening, "along_ft", Units.FOOT),
@@ -133,14 +135,21 @@ public final class Deck {
                       Job.figure(opening, "width_ft", Units.FOOT),
                       Job.figure(opening, "height_ft", Units.FOOT)));
     }
-    Supports supports = said(row, () -> supports(name));
-    List<Mark> marks = on(name, job.marks()).stream().map(Deck::mark).toList();
     Plane whole = plane;
+    DeckPlaces places = new DeckPlaces(whole);
+    List<Map<String, Traced>> rafters = on(name, job.supports());
+    rafters.forEach(places::checkRafter);
+    Supports supports = rafters.isEmpty() ? regularSupports() : measuredSupports(rafters);
+    List<Map<String, Traced>> found = on(name, job.marks());
+    found.forEach(places::checkMark);
+    List<Mark> marks = found.stream().map(Deck::mark).toList();
     Optional<PatchPlan> patches =
         marks.isEmpty()
             ? Optional.empty()
             : Optional.of(
-                said(row, () -> Layouts.patches(whole, supports, rules(), patchRules(), marks)));
+                said(
+                    "marks.csv, plane " + name,
+                    () -> Layouts.patches(whole, supports, rules(), patchRules(), marks)));
     return new Part(plane, Layouts.courses(plane, supports, rules()), marks, patches);
   }
 
@@ -162,12 +171,31 @@ public final class Deck {
     return row.containsKey(column) ? Job.figure(row, column, Units.FOOT) : NO_LEAN;
   }
 
-  private Supports supports(String plane) {
-    List<Figure<Length>> centers = new ArrayList<>();
-    on(plane, job.supports()).forEach(row -> centers.add(Job.figure(row, "center_in", Units.INCH)));
-    return centers.isEmpty()
-        ? Supports.every(job.fact("support_spacing_in", Units.INCH))
-        : Supports.at(centers);
+  private Supports regularSupports() {
+    Figure<Length> spacing = job.fact("support_spacing_in", Units.INCH);
+    String place = job.given("support_spacing_in").source().text() + ", column value";
+    return said(place, () -> Supports.every(spacing));
+  }
+
+  /** Rafters as measured; two that do not stand beside each other are said where the second is. */
+  private static Supports measuredSupports(List<Map<String, Traced>> rafters) {
+    List<Map<String, Traced>> sorted =
+        rafters.stream().sorted(Comparator.comparingDouble(Deck::inches)).toList();
+    for (int i = 1; i < sorted.size(); i++) {
+      List<Figure<Length>> two = List.of(center(sorted.get(i - 1)), center(sorted.get(i)));
+      said(place(sorted.get(i), CENTER), () -> Supports.at(two));
+    }
+    return said(
+        place(sorted.get(0), CENTER),
+        () -> Supports.at(rafters.stream().map(Deck::center).toList()));
+  }
+
+  private static Figure<Length> center(Map<String, Traced> rafter) {
+    return Job.figure(rafter, CENTER, Units.INCH);
+  }
+
+  private static double inches(Map<String, Traced> rafter) {
+    return center(rafter).value();
   }
 
   private static Mark mark(Map<String, Traced> row) {
@@ -200,12 +228,16 @@ public final class Deck {
     return rows.stream().filter(row -> row.get("plane").plain().equals(plane)).toList();
   }
 
-  /** What is refused is said with the line that it stands in. */
-  private static <T> T said(Map<String, Traced> row, Supplier<T> made) {
+  /** Where a cell stands. */
+  static String place(Map<String, Traced> row, String column) {
+    return row.get(column).source().text() + ", column " + column;
+  }
+
+  /** What is refused is said with its place. */
+  private static <T> T said(String place, Supplier<T> made) {
     try {
       return made.get();
     } catch (RefusedException refused) {
-      String place = row.get("plane").source().text();
       throw new RefusedException(place + ": " + refused.getMessage());
     }
   }

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.regex.Pattern;
+import sheathwright.figure.Printable;
 import sheathwright.job.Problem;
 import sheathwright.job.ProblemsException;
 
@@ -75,7 +76,8 @@ public final class Script {
       for (Answer answer : session.answers(chunk.text())) {
         if (answer.isError()) {
           out.flush();
-          err.println(name + ":" + (chunk.line() + answer.line()) + ": " + answer.text());
+          int line = chunk.line() + answer.line();
+          err.println(Printable.lines(name + ":" + line + ": " + answer.text()));
           return false;
         }
         if (!answer.text().isEmpty()
