@@ -73,10 +73,10 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
 
   private static byte[] bytes(Path file, String name) throws IOException {
     if (Files.isDirectory(file)) {
-      throw broken(name, 0, "it is a folder and cannot be read as a table; name a CSV file");
+      throw broken(name, 0, "it cannot be read: it is a folder; name a CSV file");
     }
     if (isDevice(file)) {
-      throw broken(name, 0, "it is a device and cannot be read as a table; name a CSV file");
+      throw broken(name, 0, "it cannot be read: it is a device; name a CSV file");
     }
     try (InputStream stream = Files.newInputStream(file)) {
       byte[] bytes = stream.readNBytes(MOST_BYTES + 1);

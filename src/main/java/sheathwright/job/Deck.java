@@ -122,12 +122,12 @@ public final class Deck {
 
   private Part part(Map<String, Traced> row) {
     String name = row.get("plane").plain();
-    Plane plane = said(place(row, "plane"), () -> shape(name, row));
+    Plane plane = said(place(row), () -> shape(name, row));
     for (Map<String, Traced> opening : on(name, job.openings())) {
       Plane solid = plane;
       plane =
           said(
-              place(opening, "plane"),
+              place(opening),
               () ->
                   solid.without(
                       Job.figure(opening, "along_ft", Units.FOOT),
@@ -228,9 +228,14 @@ public final class Deck {
     return rows.stream().filter(row -> row.get("plane").plain().equals(plane)).toList();
   }
 
+  /** Where a line stands. */
+  private static String place(Map<String, Traced> row) {
+    return row.get("plane").source().text();
+  }
+
   /** Where a cell stands. */
   static String place(Map<String, Traced> row, String column) {
-    return row.get(column).source().text() + ", column " + column;
+    return place(row) + ", column " + column;
   }
 
   /** What is refused is said with its place. */
