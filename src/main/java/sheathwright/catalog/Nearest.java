@@ -15,8 +15,8 @@ public final class Nearest {
   private Nearest() {}
 
   /**
-   * The known name that is a slip or two away, or that the given one begins, without regard to case,
-   * blanks and hyphens.
+   * The known name that is a slip or two away, or that the given one begins, without regard to
+   * case, blanks and hyphens.
    */
   public static Optional<String> to(String given, Collection<String> known) {
     String wanted = folded(given);

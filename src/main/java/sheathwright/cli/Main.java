@@ -93,8 +93,7 @@ public final class Main implements Callable<Integer> {
       return REFUSED;
     }
     if (thrown instanceof java.nio.file.FileSystemException file) {
-      err.println(
-          Printable.line(file.getFile() + ": cannot be written or read: " + reason(file)));
+      err.println(Printable.line(file.getFile() + ": cannot be written or read: " + reason(file)));
       return REFUSED;
     }
     err.println(

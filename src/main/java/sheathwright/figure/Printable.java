@@ -1,8 +1,8 @@
 package sheathwright.figure;
 
 /**
- * Text as it may be printed: what would steer a terminal, or turn the direction of reading, is shown
- * as a code instead, such as {@code \u001b}.
+ * Text as it may be printed: what would steer a terminal, or turn the direction of reading, is
+ * shown as a code instead, such as {@code \u001b}.
  */
 public final class Printable {
 

@@ -38,7 +38,9 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
   private static final Pattern THOUSANDS_OR_DECIMALS =
       Pattern.compile("([+-]?(?:\\$\\s*)?)([1-9]\\d{0,2})[.,](\\d{3})(\\s*%)?");
 
-  /** What a table may hold: more than anybody fills in, and no more than memory and a sheet take. */
+  /**
+   * What a table may hold: more than anybody fills in, and no more than memory and a sheet take.
+   */
   private static final int MOST_BYTES = 32_000_000;
 
   private static final int MOST_LINES = 200_000;
@@ -140,7 +142,8 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
   private static Optional<Problem> wrongWithHeadings(
       String name, long number, List<String> header) {
     if (header.size() > MOST_COLUMNS) {
-      String message = "%,d columns; a table takes at most %d".formatted(header.size(), MOST_COLUMNS);
+      String message =
+          "%,d columns; a table takes at most %d".formatted(header.size(), MOST_COLUMNS);
       return Optional.of(new Problem(name, number, "", message));
     }
     return header.stream()
@@ -176,7 +179,8 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
     }
     return text.codePoints()
         .filter(Printable::isForeign)
-        .mapToObj("it holds the character \\u%04x, which nobody can see; type the cell again"::formatted)
+        .mapToObj(
+            "it holds the character \\u%04x, which nobody can see; type the cell again"::formatted)
         .findFirst();
   }
 
@@ -192,8 +196,8 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
   /**
    * A cell as it is to be read: a semicolon-separated file writes its decimals with a comma.
    *
-   * @throws RefusedException if it is too long for a number or a word, or is one number to those who
-   *     write decimals with a comma and another to those who write thousands with it
+   * @throws RefusedException if it is too long for a number or a word, or is one number to those
+   *     who write decimals with a comma and another to those who write thousands with it
    */
   String readable(String cell) {
     String given = cell.strip();

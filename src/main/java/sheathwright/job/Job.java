@@ -39,14 +39,7 @@ public final class Job {
     TableReader reader = new TableReader();
     boolean levels = tables.has("readings");
     surveys = tables.surveysRafters();
-    facts =
-        reader.keyed(
-            tables.file("job"),
-            "key",
-            "value",
-            "",
-            "",
-            factGroups(tables));
+    facts = reader.keyed(tables.file("job"), "key", "value", "", "", factGroups(tables));
     planes = reader.rows(tables.file("planes"), JobTables.PLANES);
     onPlanes(reader, tables, "openings", JobTables.OPENINGS);
     onPlanes(reader, tables, "rafters", JobTables.SUPPORTS);
@@ -76,9 +69,7 @@ public final class Job {
     maker =
         tables.has("maker")
             ? MakerTable.read(
-                reader,
-                tables.file("maker"),
-                reader.rows(tables.file("maker"), MakerTable.FIELDS))
+                reader, tables.file("maker"), reader.rows(tables.file("maker"), MakerTable.FIELDS))
             : List.of();
     once(reader, tables.file("planes"), planes, "plane");
     measured(reader, tables.file("planes"));

@@ -36,7 +36,8 @@ public record JobTables(Map<String, CsvFile> files) {
           Field.number("valid_days", "Days that the price holds", 1, 365),
           Field.text("looked_at", "What was looked at").ifKnown(),
           Field.text("not_looked_at", "What could not be seen").ifKnown(),
-          Field.number("base_roofing_usd", "Covering, by the roofing price book", 0, 1_000_000).usuallyOrNone(500, 500_000),
+          Field.number("base_roofing_usd", "Covering, by the roofing price book", 0, 1_000_000)
+              .usuallyOrNone(500, 500_000),
           Field.number("permit_usd", "Permit", 0, 50_000).usuallyOrNone(5, 5_000),
           Field.number("engineer_usd", "Engineer's letter, at cost", 0, 50_000).ifKnown(),
           Field.whole("planned_sheets", "Deck sheets in the price", Units.SHEET, 0, 5_000),
@@ -120,9 +121,11 @@ public record JobTables(Map<String, CsvFile> files) {
 
   static final List<Field> SISTER_PRICES =
       List.of(
-          Field.number("sister_stick", "Sister stick", Units.USD_PER_PIECE, 0, 1_000).usually(1, 500),
+          Field.number("sister_stick", "Sister stick", Units.USD_PER_PIECE, 0, 1_000)
+              .usually(1, 500),
           Field.number("sister_nail", "Sister nail", Units.USD_PER_NAIL, 0, 5).usually(0.001, 1),
-          Field.number("shim", "Shims for a rafter", Units.USD_PER_PIECE, 0, 1_000).usually(0.01, 100));
+          Field.number("shim", "Shims for a rafter", Units.USD_PER_PIECE, 0, 1_000)
+              .usually(0.01, 100));
 
   static final List<Field> RATES =
       List.of(
@@ -130,14 +133,19 @@ public record JobTables(Map<String, CsvFile> files) {
           Field.number("overhead_pct", "Overhead on direct cost", 0, 200).usuallyOrNone(1, 100),
           Field.number("margin_pct", "Margin on the price", 0, 90).usuallyOrNone(1, 60),
           Field.number("tax_pct", "Sales tax on material", 0, 30).usuallyOrNone(1, 15),
-          Field.number("waste_pct", "Sheets lost to cuts and breakage", 0, 100).usuallyOrNone(1, 50),
+          Field.number("waste_pct", "Sheets lost to cuts and breakage", 0, 100)
+              .usuallyOrNone(1, 50),
           Field.number("disposal_usd_per_ton", "Tip", 0, 2_000).usuallyOrNone(5, 500),
-          Field.number("sheet_disposal_lb", "Old sheet", Units.POUNDS_PER_SHEET, 0, 500).usuallyOrNone(10, 150),
-          Field.number("planned_sheet_h", "Planned sheet", Units.HOURS_PER_SHEET, 0, 40).usually(0.05, 8),
+          Field.number("sheet_disposal_lb", "Old sheet", Units.POUNDS_PER_SHEET, 0, 500)
+              .usuallyOrNone(10, 150),
+          Field.number("planned_sheet_h", "Planned sheet", Units.HOURS_PER_SHEET, 0, 40)
+              .usually(0.05, 8),
           Field.number(
-              "extra_sheet_h", "Extra sheet, found on the day", Units.HOURS_PER_SHEET, 0, 40).usually(0.05, 8),
+                  "extra_sheet_h", "Extra sheet, found on the day", Units.HOURS_PER_SHEET, 0, 40)
+              .usually(0.05, 8),
           Field.number("order_spare_pct", "Spare on every order", 0, 100).usuallyOrNone(1, 50),
-          Field.whole("nails_per_box", "Nails in a box", Units.NAIL, 1, 100_000).usually(50, 50_000));
+          Field.whole("nails_per_box", "Nails in a box", Units.NAIL, 1, 100_000)
+              .usually(50, 50_000));
 
   static final List<Field> SISTER_RATES =
       List.of(

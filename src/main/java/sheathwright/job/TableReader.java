@@ -66,13 +66,13 @@ final class TableReader {
         CsvFile.Line line = given.get(field.name());
         if (filled.contains(field.name())) {
           String cellName = prefix + field.name() + suffix;
-          Traced read =
-              read(file, line, valueColumn, field, cellName, line.cells().get(value));
+          Traced read = read(file, line, valueColumn, field, cellName, line.cells().get(value));
           if (read != null) {
             inputs.put(field.name(), new Input(field, read, line));
           }
           if (!group.needed().isEmpty()) {
-            String message = "\"%s\" is for %s, which the job has not; add it, or take this line away";
+            String message =
+                "\"%s\" is for %s, which the job has not; add it, or take this line away";
             problem(file, line, keyColumn, message.formatted(field.name(), group.needed()));
           }
         } else if (field.isRequired() && group.isAsked(isGiven)) {

@@ -36,8 +36,7 @@ final class TargetRows {
     PLACE.stream()
         .filter(column -> !file.header().contains(column))
         .forEach(column -> problem(1, column, "this column is missing; " + known()));
-    problems.addAll(
-        Headings.problems(file, KNOWN, heading -> !isMeant(heading), known()));
+    problems.addAll(Headings.problems(file, KNOWN, heading -> !isMeant(heading), known()));
     if (file.lines().isEmpty()) {
       problem(0, "", "it has no lines under its heading");
     }

@@ -98,8 +98,7 @@ class JobGroupsTest {
 
   @Test
   void factsOfASurvey_needStations() {
-    assertThat(
-            JobText.demo("mistwater-cottage").withLines("job", "objective,total,").problems())
+    assertThat(JobText.demo("mistwater-cottage").withLines("job", "objective,total,").problems())
         .singleElement()
         .asString()
         .contains(

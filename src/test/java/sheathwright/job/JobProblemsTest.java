@@ -120,7 +120,9 @@ class JobProblemsTest {
   void notes_mayStandInSeveralColumns() {
     assertThat(
             JobText.small()
-                .withTable("prices", "note,item,Notes of the yard,usd,note_2\n,sheet,a,40,b\n,nail,,.02,\n")
+                .withTable(
+                    "prices",
+                    "note,item,Notes of the yard,usd,note_2\n,sheet,a,40,b\n,nail,,.02,\n")
                 .problems())
         .isEmpty();
   }
