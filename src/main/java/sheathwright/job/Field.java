@@ -53,6 +53,15 @@ record Field(
     Form(int longest) {
       this.longest = longest;
     }
+
+    /** What is said of a text that is longer than this form takes. */
+    Optional<String> tooLong(String text) {
+      return text.length() <= longest
+          ? Optional.empty()
+          : Optional.of(
+              "%,d characters are given; at most %,d are allowed"
+                  .formatted(text.length(), longest));
+    }
   }
 
   static Field number(String name, String label, double least, double most) {
@@ -116,11 +125,11 @@ record Field(
   /** The input that a cell's text stands for, under a name of its own in the workbook. */
   Traced read(String cellName, String text, Source source) {
     String given = text.strip();
-    if (given.length() > form.longest) {
-      throw new RefusedException(
-          "%,d characters are given; at most %,d are allowed"
-              .formatted(given.length(), form.longest));
-    }
+    form.tooLong(given)
+        .ifPresent(
+            message -> {
+              throw new RefusedException(message);
+            });
     return switch (form) {
       case NUMBER -> number(cellName, given, source);
       case WORD -> word(cellName, given, source);

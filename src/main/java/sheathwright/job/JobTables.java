@@ -248,9 +248,12 @@ public record JobTables(Map<String, CsvFile> files) {
   /** Whether the job gives any of these facts. */
   boolean says(List<Field> facts) {
     CsvFile job = file("job");
-    int key = job == null ? -1 : job.header().indexOf("key");
+    int key = job.header().indexOf("key");
+    int value = job.header().indexOf("value");
     return key >= 0
+        && value >= 0
         && job.lines().stream()
+            .filter(line -> !line.cells().get(value).isBlank())
             .map(line -> line.cells().get(key).strip())
             .anyMatch(name -> facts.stream().anyMatch(fact -> fact.name().equals(name)));
   }

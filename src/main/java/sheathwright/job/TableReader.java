@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import sheathwright.catalog.Nearest;
 import sheathwright.figure.RefusedException;
@@ -47,7 +48,10 @@ final class TableReader {
     Map<String, CsvFile.Line> given = new LinkedHashMap<>();
     for (CsvFile.Line line : file.lines()) {
       String name = line.cells().get(key).strip();
-      if (given.put(name, line) != null) {
+      Optional<String> tooLong = Field.Form.NAME.tooLong(name);
+      if (tooLong.isPresent()) {
+        problem(file, line, keyColumn, tooLong.get());
+      } else if (given.put(name, line) != null) {
         problem(file, line, keyColumn, "\"" + name + "\" stands twice");
       } else if (groups.stream().noneMatch(group -> group.field(name) != null)) {
         problem(

@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 class QuoteCommandTest {
@@ -127,6 +129,7 @@ class QuoteCommandTest {
   }
 
   @Test
+  @DisabledOnOs(OS.WINDOWS) // no file can be called so there
   void quote_neverSteersTheTerminal() throws IOException {
     Path odd = folder.resolve("a\u001b]0;b\u0007");
     Ran ran = Ran.of("quote", odd);
