@@ -20,6 +20,8 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import sheathwright.figure.Printable;
 import sheathwright.figure.RefusedException;
+import sheathwright.figure.Shown;
+import sheathwright.figure.Units;
 
 /**
  * A CSV file as spreadsheet programs save it: with or without a byte-order mark, separated by
@@ -83,8 +85,11 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
     try (InputStream stream = Files.newInputStream(file)) {
       byte[] bytes = stream.readNBytes(MOST_BYTES + 1);
       if (bytes.length > MOST_BYTES) {
-        String message = "it is longer than %,d bytes, the most that is read of a table; split it";
-        throw broken(name, 0, message.formatted(MOST_BYTES));
+        String most = Shown.with(Units.RATIO, MOST_BYTES);
+        throw broken(
+            name,
+            0,
+            "it is longer than " + most + " bytes, the most that is read of a table; split it");
       }
       return bytes;
     }
@@ -118,7 +123,10 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
         } else if (cells.stream().anyMatch(cell -> !cell.isBlank())) {
           if (lines.size() == MOST_LINES) {
             throw broken(
-                name, number, "a table takes at most %,d lines; split it".formatted(MOST_LINES));
+                name,
+                number,
+                "a table takes at most %s lines; split it"
+                    .formatted(Shown.with(Units.RATIO, MOST_LINES)));
           }
           wrongWithLine(name, number, header, cells, separator).ifPresent(problems::add);
           while (cells.size() < header.size()) {
@@ -143,7 +151,7 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
       String name, long number, List<String> header) {
     if (header.size() > MOST_COLUMNS) {
       String message =
-          "%,d columns; a table takes at most %d".formatted(header.size(), MOST_COLUMNS);
+          "%d columns; a table takes at most %d".formatted(header.size(), MOST_COLUMNS);
       return Optional.of(new Problem(name, number, "", message));
     }
     return header.stream()
@@ -173,9 +181,9 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
   }
 
   private static Optional<String> wrongWithCell(String text, int longest) {
-    if (text.length() > longest) {
-      return Optional.of(
-          "%,d characters are given; at most %,d are allowed".formatted(text.length(), longest));
+    Optional<String> tooLong = tooLong(text, longest);
+    if (tooLong.isPresent()) {
+      return tooLong;
     }
     return text.codePoints()
         .filter(Printable::isForeign)
@@ -193,6 +201,16 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
     return new ArrayList<>(cells.subList(0, end));
   }
 
+  /** What is said of a text of more characters than may stand there. */
+  static Optional<String> tooLong(String text, int longest) {
+    return text.length() <= longest
+        ? Optional.empty()
+        : Optional.of(
+            "%s characters are given; at most %s are allowed"
+                .formatted(
+                    Shown.with(Units.RATIO, text.length()), Shown.with(Units.RATIO, longest)));
+  }
+
   /**
    * A cell as it is to be read: a semicolon-separated file writes its decimals with a comma.
    *
@@ -201,11 +219,11 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
    */
   String readable(String cell) {
     String given = cell.strip();
-    if (given.length() > LONGEST_NUMBER) {
-      throw new RefusedException(
-          "%,d characters are given; a number or a word takes at most %d"
-              .formatted(given.length(), LONGEST_NUMBER));
-    }
+    tooLong(given, LONGEST_NUMBER)
+        .ifPresent(
+            message -> {
+              throw new RefusedException(message);
+            });
     if (separator != ';') {
       return cell;
     }

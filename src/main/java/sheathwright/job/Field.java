@@ -56,11 +56,7 @@ record Field(
 
     /** What is said of a text that is longer than this form takes. */
     Optional<String> tooLong(String text) {
-      return text.length() <= longest
-          ? Optional.empty()
-          : Optional.of(
-              "%,d characters are given; at most %,d are allowed"
-                  .formatted(text.length(), longest));
+      return CsvFile.tooLong(text, longest);
     }
   }
 

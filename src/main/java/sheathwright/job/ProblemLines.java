@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import sheathwright.figure.Printable;
+import sheathwright.figure.Shown;
+import sheathwright.figure.Units;
 
 /**
  * Problems as they are printed: a line each, and where there are too many to read, some of each
@@ -60,7 +62,8 @@ public final class ProblemLines {
           }
         });
     left.forEach(
-        (where, more) -> lines.add(Printable.line("and %,d more%s".formatted(more, where))));
+        (where, more) ->
+            lines.add(Printable.line("and " + Shown.with(Units.RATIO, more) + " more" + where)));
     return lines;
   }
 }

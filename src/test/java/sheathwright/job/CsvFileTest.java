@@ -112,7 +112,7 @@ class CsvFileTest {
   @Test
   void csvFile_refusesANumberOfManyCharacters() {
     assertThatThrownBy(() -> CsvFile.parse("t.csv", "a,b\n").readable("9".repeat(61)))
-        .hasMessage("61 characters are given; a number or a word takes at most 60");
+        .hasMessage("61 characters are given; at most 60 are allowed");
   }
 
   @ParameterizedTest(name = "{0}")
