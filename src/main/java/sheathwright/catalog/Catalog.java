@@ -42,9 +42,9 @@ public final class Catalog {
    * @throws RefusedException if there is none, with the nearest names
    */
   public Card named(String name) {
-    String wanted = folded(name);
+    String wanted = Nearest.folded(name);
     return cards.stream()
-        .filter(card -> folded(card.name()).equals(wanted))
+        .filter(card -> Nearest.folded(card.name()).equals(wanted))
         .findFirst()
         .orElseThrow(
             () ->
@@ -74,14 +74,10 @@ public final class Catalog {
 
   private String nearest(String wanted) {
     return cards.stream()
-        .sorted(comparingInt(card -> distance(wanted, folded(card.name()))))
+        .sorted(comparingInt(card -> distance(wanted, Nearest.folded(card.name()))))
         .limit(3)
         .map(Card::name)
         .collect(joining(", "));
-  }
-
-  private static String folded(String name) {
-    return name.toLowerCase(Locale.ROOT).replaceAll("[_ -]", "");
   }
 
   /** The number of single letters to change, put in or take out to make one word of the other. */

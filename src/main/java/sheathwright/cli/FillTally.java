@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import sheathwright.job.FilledLines;
 import sheathwright.job.FilledRow;
 import sheathwright.job.Problem;
+import sheathwright.job.ProblemLines;
 
 /** What became of a table's rows, counted as they are written. */
 final class FillTally implements Consumer<FilledRow> {
@@ -50,7 +51,7 @@ final class FillTally implements Consumer<FilledRow> {
     if (isWatched && written >= ROWS_A_STEP) {
       err.println();
     }
-    problems.forEach(err::println);
+    ProblemLines.of(problems).forEach(err::println);
     if (refused > 0) {
       err.println("%,d of %,d rows refused".formatted(refused, all));
     }

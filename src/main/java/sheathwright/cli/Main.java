@@ -19,6 +19,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
+import sheathwright.figure.Printable;
 import sheathwright.repl.Prompt;
 import sheathwright.repl.Script;
 
@@ -87,6 +88,7 @@ public final class Main implements Callable<Integer> {
             .setUsageHelpAutoWidth(true)
             .setOverwrittenOptionsAllowed(true) // so that both values can be named
             .setExecutionStrategy(Main::ranOnce)
+            .setParameterExceptionHandler(Main::wrongUse)
             .setExecutionExceptionHandler(
                 (thrown, command, parsed) -> said(thrown, command.getErr()));
     commands.getSubcommands().get("run").setStopAtPositional(true); // the rest is the script's own
@@ -130,7 +132,18 @@ public final class Main implements Callable<Integer> {
 
   private static int said(Throwable thrown, PrintWriter err) {
     Failure failure = Failure.of(thrown);
-    err.println(failure.line());
+    err.println(Printable.lines(failure.line()));
     return failure.status();
+  }
+
+  /** Wrong use is said as picocli says it, whatever was typed. */
+  private static int wrongUse(ParameterException wrong, String[] arguments) {
+    CommandLine command = wrong.getCommandLine();
+    PrintWriter err = command.getErr();
+    err.println(command.getColorScheme().errorText(Printable.lines(wrong.getMessage())));
+    if (!CommandLine.UnmatchedArgumentException.printSuggestions(wrong, err)) {
+      command.usage(err);
+    }
+    return CommandLine.ExitCode.USAGE;
   }
 }

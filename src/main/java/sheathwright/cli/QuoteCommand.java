@@ -11,11 +11,13 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import sheathwright.figure.Printable;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobTable;
 import sheathwright.job.NewFile;
 import sheathwright.job.NewFiles;
+import sheathwright.job.ProblemLines;
 import sheathwright.workbook.JobBooks;
 
 /** Makes a job's two workbooks. */
@@ -54,7 +56,7 @@ final class QuoteCommand implements Callable<Integer> {
     List<String> lines = new ArrayList<>(List.of(described.usageMessage().description()));
     for (JobTable table : JobTable.values()) {
       String mark = table.isNeeded() ? "*" : " ";
-      lines.add("  %s %-12s  %s".formatted(mark, table.word() + ".csv", table.meaning()));
+      lines.add("  %s %-12s  %s".formatted(mark, table.file(), table.meaning()));
     }
     described.usageMessage().description(lines.toArray(String[]::new));
   }
@@ -69,7 +71,9 @@ final class QuoteCommand implements Callable<Integer> {
     NewFile forHomeowner = NewFile.at(place.resolve("quote.xlsx"), force);
     new NewFiles().with(forOffice, books.office()).with(forHomeowner, books.homeowner()).write();
     var out = spec.commandLine().getOut();
-    out.println("wrote " + place.resolve("estimate.xlsx") + " and " + place.resolve("quote.xlsx"));
+    out.println(
+        Printable.line(
+            "wrote " + place.resolve("estimate.xlsx") + " and " + place.resolve("quote.xlsx")));
     out.println(
         "the homeowner pays " + estimate.total() + ", at worst " + estimate.quote().worstCase());
     out.println("the rafters: " + estimate.framing().decision());
@@ -78,6 +82,7 @@ final class QuoteCommand implements Callable<Integer> {
       err.println(
           estimate.framing().decision() + "; until then nobody repairs the rafters by this quote");
     }
+    ProblemLines.of(estimate.job().questions()).forEach(each -> err.println("question: " + each));
     estimate.ties().stream()
         .filter(tie -> !tie.holds().holds())
         .forEach(tie -> err.println("look, this does not hold: " + tie.what()));

@@ -1,6 +1,7 @@
 package sheathwright.job;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,6 +34,7 @@ import sheathwright.sheathing.StripRule;
  */
 public final class Deck {
 
+  private static final String CENTER = "center_in";
   private static final Figure<Length> NO_LEAN = Figure.of(0, Units.FOOT);
 
   private final Job job;
@@ -146,9 +148,14 @@ public final class Deck {
                       Job.figure(opening, "width_ft", Units.FOOT),
                       Job.figure(opening, "height_ft", Units.FOOT)));
     }
-    Supports supports = said(row, () -> supports(name));
-    List<Mark> marks = on(name, job.marks()).stream().map(Deck::mark).toList();
     Plane whole = plane.given(planes.input());
+    DeckPlaces places = new DeckPlaces(whole);
+    List<Map<String, Traced>> rafters = on(name, job.supports());
+    rafters.forEach(places::checkRafter);
+    Supports supports = rafters.isEmpty() ? regularSupports() : measuredSupports(rafters);
+    List<Map<String, Traced>> found = on(name, job.marks());
+    found.forEach(places::checkMark);
+    List<Mark> marks = found.stream().map(Deck::mark).toList();
     Optional<PatchPlan> patches =
         marks.isEmpty()
             ? Optional.empty()
@@ -184,12 +191,30 @@ public final class Deck {
     return row.containsKey(column) ? Job.figure(row, column, Units.FOOT) : NO_LEAN;
   }
 
-  private Supports supports(String plane) {
-    List<Figure<Length>> centers = new ArrayList<>();
-    on(plane, job.supports()).forEach(row -> centers.add(Job.figure(row, "center_in", Units.INCH)));
-    return centers.isEmpty()
-        ? Supports.every(job.fact("support_spacing_in", Units.INCH))
-        : Supports.at(centers);
+  private Supports regularSupports() {
+    Figure<Length> spacing = job.fact("support_spacing_in", Units.INCH);
+    return RefusedException.solvedFor(List.of(spacing), () -> Supports.every(spacing));
+  }
+
+  /** Rafters as measured; two that do not stand beside each other are said where the second is. */
+  private static Supports measuredSupports(List<Map<String, Traced>> rafters) {
+    List<Map<String, Traced>> sorted =
+        rafters.stream().sorted(Comparator.comparingDouble(Deck::inches)).toList();
+    for (int i = 1; i < sorted.size(); i++) {
+      List<Figure<Length>> two = List.of(center(sorted.get(i - 1)), center(sorted.get(i)));
+      RefusedException.solvedFor(List.of(two.get(1)), () -> Supports.at(two));
+    }
+    return RefusedException.solvedFor(
+        List.of(center(sorted.get(0))),
+        () -> Supports.at(rafters.stream().map(Deck::center).toList()));
+  }
+
+  private static Figure<Length> center(Map<String, Traced> rafter) {
+    return Job.figure(rafter, CENTER, Units.INCH);
+  }
+
+  private static double inches(Map<String, Traced> rafter) {
+    return center(rafter).value();
   }
 
   private static Mark mark(Map<String, Traced> row) {

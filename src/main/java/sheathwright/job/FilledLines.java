@@ -3,7 +3,6 @@ package sheathwright.job;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,7 +26,6 @@ public final class FilledLines {
 
   private static final String ERROR = "error";
   private static final Set<String> CARRIED = Set.of("job", "id");
-  private static final String NOTE = "note";
 
   private final Card card;
   private final CsvFile file;
@@ -137,21 +135,21 @@ public final class FilledLines {
 
   /** What tells rows apart for whoever keeps the table: it is nobody's argument. */
   private static boolean isCarried(String heading) {
-    return CARRIED.contains(heading) || heading.startsWith(NOTE);
+    return CARRIED.contains(heading) || Headings.isNote(heading);
   }
 
   private void readHeadings() {
-    Set<String> seen = new HashSet<>();
+    List<String> names = card.parameters().stream().map(Parameter::column).toList();
+    String allowed = "%s has %s".formatted(card.name(), String.join(", ", names));
+    for (Problem wrong :
+        Headings.problems(
+            file, names, heading -> isCarried(heading) || isOwnAnswer(heading), allowed)) {
+      problems.add(wrong);
+      wrongWithAll.add(
+          (wrong.column().isEmpty() ? "" : "column " + wrong.column() + ": ") + wrong.message());
+    }
     for (int i = 0; i < file.header().size(); i++) {
-      String heading = file.header().get(i);
-      if (!seen.add(heading)) {
-        wrongHeading(heading, "this heading stands twice");
-      } else if (card.parameter(heading) != null) {
-        columnOf.put(heading, i);
-      } else if (!isOwnAnswer(heading) && !isCarried(heading)) {
-        wrongHeading(
-            heading, "%s has no such parameter; it has %s".formatted(card.name(), names()));
-      }
+      columnOf.putIfAbsent(file.header().get(i), i);
     }
     for (Parameter parameter : card.parameters()) {
       if (isMissing(parameter)) {
@@ -160,17 +158,8 @@ public final class FilledLines {
     }
   }
 
-  private void wrongHeading(String heading, String message) {
-    problems.add(new Problem(file.name(), 1, heading, message));
-    wrongWithAll.add("column " + heading + ": " + message);
-  }
-
   private boolean isMissing(Parameter parameter) {
     return parameter.isRequired() && !columnOf.containsKey(parameter.column());
-  }
-
-  private String names() {
-    return String.join(", ", card.parameters().stream().map(Parameter::column).toList());
   }
 
   /** One line, filled. Nothing in it stops the other lines from being filled. */

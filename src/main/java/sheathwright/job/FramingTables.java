@@ -74,11 +74,16 @@ final class FramingTables {
 
   static final List<Field> SISTER_STICKS =
       List.of(
-          Field.number("stick_2x4", "A long enough 2x4", Units.USD_PER_PIECE, 0, 1_000),
-          Field.number("stick_2x6", "A long enough 2x6", Units.USD_PER_PIECE, 0, 1_000),
-          Field.number("stick_2x8", "A long enough 2x8", Units.USD_PER_PIECE, 0, 1_000),
-          Field.number("stick_2x10", "A long enough 2x10", Units.USD_PER_PIECE, 0, 1_000),
-          Field.number("stick_2x12", "A long enough 2x12", Units.USD_PER_PIECE, 0, 1_000));
+          Field.number("stick_2x4", "A long enough 2x4", Units.USD_PER_PIECE, 0, 1_000)
+              .usually(1, 500),
+          Field.number("stick_2x6", "A long enough 2x6", Units.USD_PER_PIECE, 0, 1_000)
+              .usually(1, 500),
+          Field.number("stick_2x8", "A long enough 2x8", Units.USD_PER_PIECE, 0, 1_000)
+              .usually(1, 500),
+          Field.number("stick_2x10", "A long enough 2x10", Units.USD_PER_PIECE, 0, 1_000)
+              .usually(1, 500),
+          Field.number("stick_2x12", "A long enough 2x12", Units.USD_PER_PIECE, 0, 1_000)
+              .usually(1, 500));
 
   /**
    * What a job says of its rafters: their dead load, or the slope under the layers that make it.
@@ -100,7 +105,7 @@ final class FramingTables {
 
   static final List<Field> REPORTS =
       List.of(
-          Field.text("report", "Report"),
+          Field.name("report", "Report"),
           Field.word("seen", "Seen", StopFinding.class),
           Field.text("where", "Where"),
           Field.text("evidence", "Evidence").ifKnown());

@@ -32,30 +32,15 @@ public final class Job {
   private final List<Map<String, Traced>> reports;
   private final List<Map<String, Traced>> layers;
   private final List<MakerRequirement> maker;
+  private final List<Problem> questions;
   private final Map<String, List<Map<String, Traced>>> onPlanes = new LinkedHashMap<>();
 
   private Job(JobTables tables) {
     TableReader reader = new TableReader();
     boolean levels = tables.has("readings");
     surveys = tables.surveysRafters();
-    facts =
-        reader.keyed(
-            tables.file("job"),
-            "key",
-            "value",
-            "",
-            "",
-            List.of(
-                new Group(JobTables.JOB, true),
-                new Group(JobTables.DECK, false),
-                new Group(
-                    FramingTables.rafters(tables.has("layers")), tables.has("layers") || surveys),
-                new Group(FramingTables.oldRafters(tables.has("layers")), false),
-                new Group(FramingTables.SISTER_CHOICE, false),
-                new Group(JobTables.sisters(surveys), levels),
-                new Group(SurveyTables.FACTS, surveys),
-                new Group(SurveyTables.STRING, false)));
-    planes = reader.rows(tables.file("planes"), "planes", JobTables.PLANES);
+    facts = reader.keyed(tables.file("job"), "key", "value", "", "", factGroups(tables));
+    planes = reader.rows(tables.file("planes"), JobTables.PLANES);
     onPlanes(reader, tables, "openings", JobTables.OPENINGS);
     onPlanes(reader, tables, "rafters", JobTables.SUPPORTS);
     onPlanes(reader, tables, "marks", JobTables.MARKS);
@@ -84,9 +69,7 @@ public final class Job {
     maker =
         tables.has("maker")
             ? MakerTable.read(
-                reader,
-                tables.file("maker"),
-                reader.rows(tables.file("maker"), "maker", MakerTable.FIELDS))
+                reader, tables.file("maker"), reader.rows(tables.file("maker"), MakerTable.FIELDS))
             : List.of();
     once(reader, tables.file("planes"), planes, "plane");
     measured(reader, tables.file("planes"));
@@ -102,11 +85,38 @@ public final class Job {
       shimsBelowSisters(reader, tables.file("job"));
     }
     reader.raiseProblems();
+    questions = reader.questions();
+  }
+
+  /** The facts of a job, each group with what it speaks of. */
+  private static List<Group> factGroups(JobTables tables) {
+    boolean levels = tables.has("readings");
+    boolean surveys = tables.surveysRafters();
+    boolean layered = tables.has("layers");
+    List<Field> rafters = FramingTables.rafters(layered);
+    boolean hasRafters = tables.says(FramingTables.RAFTERS);
+    String framing = "rafters that are checked (rafter_size and what belongs to it)";
+    String stations =
+        levels
+            ? "readings at several stations of a rafter (a column %s in readings.csv)"
+                .formatted(SurveyTables.STATION)
+            : "the table readings.csv";
+    return List.of(
+        new Group(JobTables.JOB, true),
+        new Group(JobTables.DECK, false),
+        new Group(JobTables.PATCHES, false).needing("the table marks.csv", tables.has("marks")),
+        new Group(rafters, layered || surveys),
+        new Group(FramingTables.oldRafters(layered), false).needing(framing, hasRafters),
+        new Group(FramingTables.SISTER_CHOICE, false).needing(framing, hasRafters),
+        new Group(JobTables.sisters(surveys), levels).needing("the table readings.csv", levels),
+        new Group(SurveyTables.FACTS, surveys).needing(stations, surveys),
+        new Group(SurveyTables.TRUSS, surveys),
+        new Group(SurveyTables.STRING, false).needing(stations, surveys));
   }
 
   private static List<Map<String, Traced>> rows(
       TableReader reader, JobTables tables, String table, List<Field> fields) {
-    return tables.has(table) ? reader.rows(tables.file(table), table, fields) : List.of();
+    return tables.has(table) ? reader.rows(tables.file(table), fields) : List.of();
   }
 
   private static void once(
@@ -128,7 +138,7 @@ public final class Job {
       return;
     }
     CsvFile file = tables.file(table);
-    List<Map<String, Traced>> rows = reader.rows(file, table, fields);
+    List<Map<String, Traced>> rows = reader.rows(file, fields);
     onPlanes.put(table, rows);
     Set<String> known = new LinkedHashSet<>();
     planes.stream()
@@ -211,6 +221,11 @@ public final class Job {
   /** The job in tables already at hand. */
   public static Job of(JobTables tables) {
     return new Job(tables);
+  }
+
+  /** What is allowed in its tables but is hardly what was meant, each with its place. */
+  public List<Problem> questions() {
+    return questions;
   }
 
   /** Whether the job says what its rafters are, so that they can be checked. */

@@ -16,6 +16,9 @@ public enum JobTable {
   PRICES(true, "what material costs"),
   RATES(true, "wages, hours, overhead, margin, tax, waste and spare");
 
+  /** How the name of every table's file ends. */
+  static final String ENDING = ".csv";
+
   private final boolean isNeeded;
   private final String meaning;
 
@@ -24,9 +27,14 @@ public enum JobTable {
     this.meaning = meaning;
   }
 
-  /** Its name in messages; the file is this name and {@code .csv}. */
+  /** Its name in messages. */
   public String word() {
     return name().toLowerCase(Locale.ROOT);
+  }
+
+  /** The name of its file. */
+  public String file() {
+    return word() + ENDING;
   }
 
   /** What it is for, in a few words. */

@@ -1,11 +1,15 @@
 package sheathwright.job;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
+import sheathwright.catalog.Nearest;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.published.LumberSize;
@@ -21,17 +25,18 @@ public record JobTables(Map<String, CsvFile> files) {
 
   static final List<Field> JOB =
       List.of(
-          Field.text("job_name", "Job"),
-          Field.text("customer", "For"),
-          Field.text("site", "Site"),
-          Field.text("prepared_by", "Prepared by"),
-          Field.text("quote_number", "Quote number"),
-          Field.text("quote_date", "Date of the quote"),
+          Field.line("job_name", "Job"),
+          Field.line("customer", "For"),
+          Field.line("site", "Site"),
+          Field.line("prepared_by", "Prepared by"),
+          Field.line("quote_number", "Quote number"),
+          Field.date("quote_date", "Date of the quote"),
           Field.number("valid_days", "Days that the price holds", 1, 365),
           Field.text("looked_at", "What was looked at").ifKnown(),
           Field.text("not_looked_at", "What could not be seen").ifKnown(),
-          Field.number("base_roofing_usd", "Covering, by the roofing price book", 0, 1_000_000),
-          Field.number("permit_usd", "Permit", 0, 50_000),
+          Field.number("base_roofing_usd", "Covering, by the roofing price book", 0, 1_000_000)
+              .usuallyOrNone(500, 500_000),
+          Field.number("permit_usd", "Permit", 0, 50_000).usuallyOrNone(5, 5_000),
           Field.number("engineer_usd", "Engineer's letter, at cost", 0, 50_000).ifKnown(),
           Field.whole("planned_sheets", "Deck sheets in the price", Units.SHEET, 0, 5_000),
           Field.number(
@@ -61,7 +66,7 @@ public record JobTables(Map<String, CsvFile> files) {
 
   static final List<Field> PLANES =
       List.of(
-          Field.text("plane", "Plane"),
+          Field.name("plane", "Plane"),
           Field.number("eave_ft", "Eave", 1, 500).ifKnown(),
           Field.number("slope_length_ft", "Slope length", 1, 200).ifKnown(),
           Field.number("left_lean_ft", "Left side leans in", -200, 200).ifKnown(),
@@ -70,19 +75,19 @@ public record JobTables(Map<String, CsvFile> files) {
 
   static final List<Field> OPENINGS =
       List.of(
-          Field.text("plane", "Plane"),
+          Field.name("plane", "Plane"),
           Field.number("along_ft", "From the left", -200, 500),
           Field.number("up_ft", "From the eave", 0, 200),
           Field.number("width_ft", "Width", 0.25, 100),
           Field.number("height_ft", "Height", 0.25, 100));
 
   static final List<Field> SUPPORTS =
-      List.of(Field.text("plane", "Plane"), Field.number("center_in", "Center", -2_400, 6_000));
+      List.of(Field.name("plane", "Plane"), Field.number("center_in", "Center", -2_400, 6_000));
 
   static final List<Field> MARKS =
       List.of(
-          Field.text("mark", "Mark"),
-          Field.text("plane", "Plane"),
+          Field.name("mark", "Mark"),
+          Field.name("plane", "Plane"),
           Field.word("finding", "Finding", Finding.class),
           Field.number("along_in", "From the left", -2_400, 6_000),
           Field.number("up_in", "From the eave", 0, 2_400),
@@ -93,48 +98,57 @@ public record JobTables(Map<String, CsvFile> files) {
   static final List<Field> DECK =
       List.of(
           Field.word("strip_rule", "Strip at the ridge", StripRule.class).ifKnown(),
-          Field.number("gap_in", "Gap between sheets", 0, 1).ifKnown(),
-          Field.number("beyond_mark_in", "Cut away beyond a mark", 0, 48).ifKnown());
+          Field.number("gap_in", "Gap between sheets", 0, 1).ifKnown());
+
+  static final List<Field> PATCHES =
+      List.of(Field.number("beyond_mark_in", "Cut away beyond a mark", 0, 48).ifKnown());
 
   static final List<Field> READINGS =
       List.of(
-          Field.text("plane", "Plane"),
-          Field.text("rafter", "Rafter"),
+          Field.name("plane", "Plane"),
+          Field.name("rafter", "Rafter"),
           Field.number("drop_in", "Drop at mid-length", 0, 6));
 
   static final List<Field> PRICES =
       List.of(
-          Field.number("sheet", "Sheet", Units.USD_PER_SHEET, 0, 1_000),
-          Field.number("nail", "Sheet nail", Units.USD_PER_NAIL, 0, 5),
+          Field.number("sheet", "Sheet", Units.USD_PER_SHEET, 0, 1_000).usually(5, 300),
+          Field.number("nail", "Sheet nail", Units.USD_PER_NAIL, 0, 5).usually(0.001, 1),
           Field.number(
                   "sheet_extras", "Clips and the like for a sheet", Units.USD_PER_SHEET, 0, 1_000)
               .ifKnown());
 
   static final List<Field> SISTER_PRICES =
       List.of(
-          Field.number("sister_stick", "Sister stick", Units.USD_PER_PIECE, 0, 1_000),
-          Field.number("sister_nail", "Sister nail", Units.USD_PER_NAIL, 0, 5),
-          Field.number("shim", "Shims for a rafter", Units.USD_PER_PIECE, 0, 1_000));
+          Field.number("sister_stick", "Sister stick", Units.USD_PER_PIECE, 0, 1_000)
+              .usually(1, 500),
+          Field.number("sister_nail", "Sister nail", Units.USD_PER_NAIL, 0, 5).usually(0.001, 1),
+          Field.number("shim", "Shims for a rafter", Units.USD_PER_PIECE, 0, 1_000)
+              .usually(0.01, 100));
 
   static final List<Field> RATES =
       List.of(
-          Field.number("labour_usd_per_h", "Labour with its burden", 0, 500),
-          Field.number("overhead_pct", "Overhead on direct cost", 0, 200),
-          Field.number("margin_pct", "Margin on the price", 0, 90),
-          Field.number("tax_pct", "Sales tax on material", 0, 30),
-          Field.number("waste_pct", "Sheets lost to cuts and breakage", 0, 100),
-          Field.number("disposal_usd_per_ton", "Tip", 0, 2_000),
-          Field.number("sheet_disposal_lb", "Old sheet", Units.POUNDS_PER_SHEET, 0, 500),
-          Field.number("planned_sheet_h", "Planned sheet", Units.HOURS_PER_SHEET, 0, 40),
+          Field.number("labour_usd_per_h", "Labour with its burden", 0, 500).usually(10, 250),
+          Field.number("overhead_pct", "Overhead on direct cost", 0, 200).usuallyOrNone(1, 100),
+          Field.number("margin_pct", "Margin on the price", 0, 90).usuallyOrNone(1, 60),
+          Field.number("tax_pct", "Sales tax on material", 0, 30).usuallyOrNone(1, 15),
+          Field.number("waste_pct", "Sheets lost to cuts and breakage", 0, 100)
+              .usuallyOrNone(1, 50),
+          Field.number("disposal_usd_per_ton", "Tip", 0, 2_000).usuallyOrNone(5, 500),
+          Field.number("sheet_disposal_lb", "Old sheet", Units.POUNDS_PER_SHEET, 0, 500)
+              .usuallyOrNone(10, 150),
+          Field.number("planned_sheet_h", "Planned sheet", Units.HOURS_PER_SHEET, 0, 40)
+              .usually(0.05, 8),
           Field.number(
-              "extra_sheet_h", "Extra sheet, found on the day", Units.HOURS_PER_SHEET, 0, 40),
-          Field.number("order_spare_pct", "Spare on every order", 0, 100),
-          Field.whole("nails_per_box", "Nails in a box", Units.NAIL, 1, 100_000));
+                  "extra_sheet_h", "Extra sheet, found on the day", Units.HOURS_PER_SHEET, 0, 40)
+              .usually(0.05, 8),
+          Field.number("order_spare_pct", "Spare on every order", 0, 100).usuallyOrNone(1, 50),
+          Field.whole("nails_per_box", "Nails in a box", Units.NAIL, 1, 100_000)
+              .usually(50, 50_000));
 
   static final List<Field> SISTER_RATES =
       List.of(
-          Field.number("sister_h", "Sister", Units.HOURS_PER_PIECE, 0, 40),
-          Field.number("shim_h", "Shimmed rafter", Units.HOURS_PER_PIECE, 0, 40));
+          Field.number("sister_h", "Sister", Units.HOURS_PER_PIECE, 0, 40).usually(0.05, 16),
+          Field.number("shim_h", "Shimmed rafter", Units.HOURS_PER_PIECE, 0, 40).usually(0.05, 8));
 
   /**
    * Reads the tables in a folder.
@@ -149,13 +163,12 @@ public record JobTables(Map<String, CsvFile> files) {
               new Problem(name, 0, "", "there is no such folder; a job is a folder of CSV files")));
     }
     Map<String, CsvFile> files = new LinkedHashMap<>();
-    List<Problem> problems = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>(overlooked(folder));
     for (JobTable table : JobTable.values()) {
-      Path file = folder.resolve(table.word() + ".csv");
+      Path file = folder.resolve(table.file());
       if (!Files.exists(file)) {
         if (table.isNeeded()) {
-          problems.add(
-              new Problem(table.word() + ".csv", 0, "", "this table is missing from " + name));
+          problems.add(new Problem(table.file(), 0, "", "this table is missing from " + name));
         }
         continue;
       }
@@ -171,13 +184,58 @@ public record JobTables(Map<String, CsvFile> files) {
     return new JobTables(files);
   }
 
+  /** Files that look like tables, under names that no job knows: nobody would read them. */
+  private static List<Problem> overlooked(Path folder) {
+    List<String> known = Stream.of(JobTable.values()).map(JobTable::file).toList();
+    try (Stream<Path> entries = Files.list(folder)) {
+      return entries
+          .map(entry -> entry.getFileName().toString())
+          .filter(name -> looksLikeATable(name) && !known.contains(name))
+          .sorted()
+          .map(
+              name ->
+                  new Problem(
+                      name,
+                      0,
+                      "",
+                      "no table of a job is called so%s; the tables are %s; rename it, or keep it elsewhere"
+                          .formatted(
+                              Nearest.asked(withoutText(name), known), String.join(", ", known))))
+          .toList();
+    } catch (IOException unreadable) {
+      String message = "the folder cannot be read";
+      return List.of(new Problem(String.valueOf(folder), 0, "", message));
+    }
+  }
+
+  private static boolean looksLikeATable(String name) {
+    return !name.startsWith(".") && withoutText(name).endsWith(JobTable.ENDING);
+  }
+
+  /** Editors put a second ending behind a name that already has one. */
+  private static String withoutText(String name) {
+    String folded = name.strip().toLowerCase(Locale.ROOT);
+    return folded.endsWith(JobTable.ENDING + ".txt")
+        ? folded.substring(0, folded.length() - ".txt".length())
+        : folded;
+  }
+
   /** Whether the job asks which sisters would do. */
   boolean choosesSisters() {
+    return says(List.of(FramingTables.SISTER_CHOICE.get(0)));
+  }
+
+  /** Whether the job gives any of these facts. */
+  boolean says(List<Field> facts) {
     CsvFile job = file("job");
-    int key = job == null ? -1 : job.header().indexOf("key");
+    int key = job.header().indexOf("key");
+    int value = job.header().indexOf("value");
     return key >= 0
+        && value >= 0
         && job.lines().stream()
-            .anyMatch(line -> line.cells().get(key).strip().equals("sister_species"));
+            .filter(line -> !line.cells().get(value).isBlank())
+            .map(line -> line.cells().get(key).strip())
+            .anyMatch(name -> facts.stream().anyMatch(fact -> fact.name().equals(name)));
   }
 
   /** Whether readings stand at several stations of a rafter. */

@@ -22,11 +22,11 @@ final class MakerTable {
 
   static final List<Field> FIELDS =
       List.of(
-          Field.text("requirement", "Requirement"),
+          Field.line("requirement", "Requirement"),
           Field.word("unit", "Unit", MakerUnit.class),
           Field.word("sense", "Least or greatest", Sense.class),
-          Field.text("required", "Required"),
-          Field.text("found", "Found"),
+          Field.line("required", "Required"),
+          Field.line("found", "Found"),
           Field.text("evidence", "Evidence"));
 
   private static final Limits SENSIBLE = Limits.between(0, 1_000_000, "");

@@ -46,24 +46,11 @@ final class PieceRows {
   private List<Row> rows() {
     List<String> known = new ArrayList<>(columns);
     known.addAll(List.of("count", "label"));
-    for (String heading : file.header()) {
-      if (!known.contains(heading)) {
-        problems.add(
-            new Problem(
-                file.name(),
-                1,
-                heading,
-                "this column is not known; the table has " + String.join(", ", known)));
-      }
-    }
+    String allowed = "the table has " + String.join(", ", known) + " and note";
+    problems.addAll(Headings.problems(file, known, Headings::isNote, allowed));
     for (String column : columns) {
       if (!file.header().contains(column)) {
-        problems.add(
-            new Problem(
-                file.name(),
-                1,
-                column,
-                "this column is missing; the table has " + String.join(", ", known)));
+        problems.add(new Problem(file.name(), 1, column, "this column is missing; " + allowed));
       }
     }
     raise();

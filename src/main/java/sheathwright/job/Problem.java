@@ -1,7 +1,9 @@
 package sheathwright.job;
 
+import sheathwright.figure.Printable;
+
 /**
- * One thing wrong with a user's file.
+ * One thing wrong with a user's file, or to be asked about it.
  *
  * @param file its name
  * @param line counted from 1, the heading included; 0 if the whole file is meant
@@ -12,10 +14,11 @@ public record Problem(String file, long line, String column, String message) {
 
   @Override
   public String toString() {
-    return file
-        + (line == 0 ? "" : ", line " + line)
-        + (column.isEmpty() ? "" : ", column " + column)
-        + ": "
-        + message;
+    return Printable.line(
+        file
+            + (line == 0 ? "" : ", line " + line)
+            + (column.isEmpty() ? "" : ", column " + column)
+            + ": "
+            + message);
   }
 }

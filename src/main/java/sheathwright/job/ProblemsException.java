@@ -1,7 +1,5 @@
 package sheathwright.job;
 
-import static java.util.stream.Collectors.joining;
-
 import java.util.List;
 
 /** Everything that is wrong with what the user gave, said at once. */
@@ -12,7 +10,7 @@ public final class ProblemsException extends RuntimeException {
   private final transient List<Problem> problems;
 
   public ProblemsException(List<Problem> problems) {
-    super(problems.stream().map(Problem::toString).collect(joining("\n")));
+    super(String.join("\n", ProblemLines.of(problems)));
     this.problems = List.copyOf(problems);
   }
 

@@ -15,8 +15,8 @@ public final class StringTable {
 
   private static final List<Field> FIELDS =
       List.of(
-          Field.text("plane", "Plane").ifKnown(),
-          Field.text("rafter", "Rafter"),
+          Field.name("plane", "Plane").ifKnown(),
+          Field.name("rafter", "Rafter"),
           Field.number("along_in", "From the left", -2_400, 6_000),
           Field.number("up_in", "From the eave", 0, 2_400),
           Field.number("drop_in", "Drop below the string", -6, 6));
@@ -31,7 +31,7 @@ public final class StringTable {
    */
   public static StringReadings read(Path file, String plane) {
     TableReader reader = new TableReader();
-    List<Map<String, Traced>> rows = reader.rows(CsvFile.read(file), "readings", FIELDS);
+    List<Map<String, Traced>> rows = reader.rows(CsvFile.read(file), FIELDS);
     reader.raiseProblems();
     List<StringReading> readings = new ArrayList<>();
     for (Map<String, Traced> row : rows) {

@@ -14,8 +14,8 @@ final class SurveyTables {
 
   static final List<Field> READINGS =
       List.of(
-          Field.text("plane", "Plane"),
-          Field.text("rafter", "Rafter"),
+          Field.name("plane", "Plane"),
+          Field.name("rafter", "Rafter"),
           Field.number("along_in", "From the left", -2_400, 6_000),
           Field.number(STATION, "From the eave", 0, 2_400),
           Field.number("drop_in", "Drop below the string", -6, 6).ifKnown(),
@@ -42,8 +42,10 @@ final class SurveyTables {
           Field.number("least_lap_in", "Sister lies against the rafter by", 1, 12),
           Field.word("flatness", "Flatness asked for", Flatness.class),
           Field.number("sag_fraction", "Sag may be the span divided by", Units.RATIO, 60, 1_000)
-              .ifKnown(),
-          Field.word("truss", "They are trusses", YesNo.class));
+              .ifKnown());
+
+  /** Said of rafters that nobody surveyed too: it stops their repair. */
+  static final List<Field> TRUSS = List.of(Field.word("truss", "They are trusses", YesNo.class));
 
   /** How flat the user wants the wood. */
   enum Flatness implements sheathwright.figure.Option<Flatness> {

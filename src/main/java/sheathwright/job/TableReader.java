@@ -1,13 +1,13 @@
 package sheathwright.job;
 
-import static java.util.stream.Collectors.joining;
-
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import sheathwright.catalog.Nearest;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
 import sheathwright.figure.TableCell;
@@ -17,6 +17,7 @@ import sheathwright.figure.Traced;
 final class TableReader {
 
   private final List<Problem> problems = new ArrayList<>();
+  private final List<Problem> questions = new ArrayList<>();
 
   /** One input read, with what it is called and where it stands. */
   record Input(Field field, Traced value, CsvFile.Line line) {}
@@ -26,7 +27,7 @@ final class TableReader {
    *
    * @param file the table
    * @param keyColumn heading of the first
-   * @param valueColumn heading of the second; further columns are notes
+   * @param valueColumn heading of the second
    * @param prefix begins the names of its cells in a workbook
    * @param suffix ends them
    * @param groups what may stand in it: a group is given whole or, where it is optional, not at all
@@ -39,6 +40,7 @@ final class TableReader {
       String suffix,
       List<Group> groups) {
     Map<String, Input> inputs = new LinkedHashMap<>();
+    headings(file, List.of(keyColumn, valueColumn));
     int key = column(file, keyColumn);
     int value = column(file, valueColumn);
     if (key < 0 || value < 0) {
@@ -47,28 +49,38 @@ final class TableReader {
     Map<String, CsvFile.Line> given = new LinkedHashMap<>();
     for (CsvFile.Line line : file.lines()) {
       String name = line.cells().get(key).strip();
-      if (given.put(name, line) != null) {
+      Optional<String> tooLong = Field.Form.NAME.tooLong(name);
+      if (tooLong.isPresent()) {
+        problem(file, line, keyColumn, tooLong.get());
+      } else if (given.put(name, line) != null) {
         problem(file, line, keyColumn, "\"" + name + "\" stands twice");
       } else if (groups.stream().noneMatch(group -> group.field(name) != null)) {
         problem(
             file,
             line,
             keyColumn,
-            "\"%s\" is not known; it must be one of %s".formatted(name, names(groups)));
+            "\"%s\" is not known%s; it must be one of %s"
+                .formatted(
+                    name, Nearest.asked(name, names(groups)), String.join(", ", names(groups))));
       }
     }
+    Set<String> filled = nonBlank(given, value);
     for (Group group : groups) {
-      boolean asked = group.isRequired() || group.isGivenIn(nonBlank(given, value));
+      boolean isGiven = group.isGivenIn(filled);
       for (Field field : group.fields()) {
         CsvFile.Line line = given.get(field.name());
-        String text = line == null ? "" : line.cells().get(value);
-        if (!text.isBlank()) {
+        if (filled.contains(field.name())) {
           String cellName = prefix + field.name() + suffix;
-          Traced read = read(file, line, valueColumn, field, cellName, text);
+          Traced read = read(file, line, valueColumn, field, cellName, line.cells().get(value));
           if (read != null) {
             inputs.put(field.name(), new Input(field, read, line));
           }
-        } else if (asked && field.isRequired()) {
+          if (!group.needed().isEmpty()) {
+            String message =
+                "\"%s\" is for %s, which the job has not; add it, or take this line away";
+            problem(file, line, keyColumn, message.formatted(field.name(), group.needed()));
+          }
+        } else if (field.isRequired() && group.isAsked(isGiven)) {
           problems.add(
               new Problem(
                   file.name(),
@@ -93,24 +105,9 @@ final class TableReader {
   }
 
   /** A table with a heading for each field; one map for each line. */
-  List<Map<String, Traced>> rows(CsvFile file, String table, List<Field> fields) {
+  List<Map<String, Traced>> rows(CsvFile file, List<Field> fields) {
     List<Map<String, Traced>> rows = new ArrayList<>();
-    Set<String> headings = new LinkedHashSet<>();
-    for (String heading : file.header()) {
-      if (!heading.isEmpty() && !headings.add(heading)) {
-        problems.add(new Problem(file.name(), 1, heading, "this column stands twice"));
-      }
-      boolean known = fields.stream().anyMatch(field -> field.name().equals(heading));
-      if (!known && !heading.equals("note")) {
-        problems.add(
-            new Problem(
-                file.name(),
-                1,
-                heading,
-                "this column is not known; the table has %s and note"
-                    .formatted(fields.stream().map(Field::name).collect(joining(", ")))));
-      }
-    }
+    headings(file, fields.stream().map(Field::name).toList());
     Map<Field, Integer> columns = new LinkedHashMap<>();
     for (Field field : fields) {
       if (field.isRequired() || file.header().contains(field.name())) {
@@ -139,6 +136,11 @@ final class TableReader {
     return rows;
   }
 
+  private void headings(CsvFile file, List<String> known) {
+    String allowed = "the table has %s and note".formatted(String.join(", ", known));
+    problems.addAll(Headings.problems(file, known, Headings::isNote, allowed));
+  }
+
   void problem(CsvFile file, CsvFile.Line line, String column, String message) {
     problems.add(new Problem(file.name(), line.number(), column, message));
   }
@@ -149,13 +151,24 @@ final class TableReader {
     }
   }
 
+  /** What was read and is allowed, but is hardly what was meant. */
+  List<Problem> questions() {
+    return List.copyOf(questions);
+  }
+
   private Traced read(
       CsvFile file, CsvFile.Line line, String column, Field field, String cellName, String text) {
+    String which = column.equals(field.name()) ? "" : field.name() + ": ";
     try {
       Source source = Source.given(new TableCell(file.name(), line.number(), column, field.name()));
-      return field.read(cellName, file.readable(text), source);
+      String readable = field.form() == Field.Form.NUMBER ? file.readable(text) : text;
+      Traced value = field.read(cellName, readable, source);
+      field
+          .question(text, value)
+          .map(question -> new Problem(file.name(), line.number(), column, which + question))
+          .ifPresent(questions::add);
+      return value;
     } catch (RefusedException wrong) {
-      String which = column.equals(field.name()) ? "" : field.name() + ": ";
       problem(file, line, column, which + wrong.getMessage());
       return null;
     }
@@ -174,10 +187,10 @@ final class TableReader {
     return column;
   }
 
-  private static String names(List<Group> groups) {
+  private static Set<String> names(List<Group> groups) {
     Set<String> names = new LinkedHashSet<>();
     groups.forEach(group -> group.fields().forEach(field -> names.add(field.name())));
-    return String.join(", ", names);
+    return names;
   }
 
   /**
@@ -185,8 +198,18 @@ final class TableReader {
    *
    * @param fields the fields
    * @param isRequired whether the job must have them; else all or none
+   * @param needed what they speak of, if the job has it not; else empty
    */
-  record Group(List<Field> fields, boolean isRequired) {
+  record Group(List<Field> fields, boolean isRequired, String needed) {
+
+    Group(List<Field> fields, boolean isRequired) {
+      this(fields, isRequired, "");
+    }
+
+    /** The same, of no use to a job that has not what they speak of. */
+    Group needing(String what, boolean isThere) {
+      return isThere ? this : new Group(fields, isRequired, what);
+    }
 
     Field field(String name) {
       return fields.stream().filter(field -> field.name().equals(name)).findFirst().orElse(null);
@@ -194,6 +217,10 @@ final class TableReader {
 
     boolean isGivenIn(Set<String> names) {
       return fields.stream().map(Field::name).anyMatch(names::contains);
+    }
+
+    boolean isAsked(boolean isGiven) {
+      return needed.isEmpty() && (isRequired || isGiven);
     }
   }
 }

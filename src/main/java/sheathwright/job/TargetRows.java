@@ -36,14 +36,7 @@ final class TargetRows {
     PLACE.stream()
         .filter(column -> !file.header().contains(column))
         .forEach(column -> problem(1, column, "this column is missing; " + known()));
-    for (int i = 0; i < file.header().size(); i++) {
-      String heading = file.header().get(i);
-      if (file.header().indexOf(heading) < i && KNOWN.contains(heading)) {
-        problem(1, heading, "this column stands twice");
-      } else if (!KNOWN.contains(heading) && isMeant(heading)) {
-        problem(1, heading, "this column is not known; " + known());
-      }
-    }
+    problems.addAll(Headings.problems(file, KNOWN, heading -> !isMeant(heading), known()));
     if (file.lines().isEmpty()) {
       problem(0, "", "it has no lines under its heading");
     }

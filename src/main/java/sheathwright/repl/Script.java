@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.regex.Pattern;
+import sheathwright.figure.Printable;
 import sheathwright.job.Problem;
 import sheathwright.job.ProblemsException;
 
@@ -83,7 +84,8 @@ public final class Script {
   private boolean says(Answer answer, int line) {
     if (answer.isError()) {
       out.flush();
-      err.println(name + ":" + (line + answer.line()) + ": " + answer.text());
+      String place = name + ":" + (line + answer.line());
+      err.println(Printable.lines(place + ": " + answer.text()));
       return false;
     }
     if (!answer.text().isEmpty() && (showsDefinitions || answer.kind() != Answer.Kind.DEFINED)) {

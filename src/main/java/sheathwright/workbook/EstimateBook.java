@@ -8,6 +8,7 @@ import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
+import sheathwright.job.ProblemLines;
 import sheathwright.job.QuoteLines;
 import sheathwright.job.Survey;
 import sheathwright.levelling.LevelCost;
@@ -87,6 +88,7 @@ public final class EstimateBook {
               tab.link("Rafters to shim", levelling.shims(), "");
             });
     tab.linkedVerdict("The rafters", estimate.framing().decision());
+    asked(tab);
     tab.heading("How to use this workbook");
     tab.paragraph(
         "Straw-coloured cells with a frame are inputs: change them and everything follows. All other cells are formulas or"
@@ -97,6 +99,15 @@ public final class EstimateBook {
     tab.paragraph(
         "This file holds costs, overhead and margin. The homeowner gets quote.xlsx, which holds none of them.");
     Sections.cautions(tab);
+  }
+
+  /** What stood in the tables and is hardly what was meant. */
+  private void asked(Tab tab) {
+    List<String> questions = ProblemLines.of(job.questions());
+    if (!questions.isEmpty()) {
+      tab.heading("To be asked, as the tables were read");
+      questions.forEach(tab::caution);
+    }
   }
 
   private void known(Tab tab) {

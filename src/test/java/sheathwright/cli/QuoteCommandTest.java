@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -157,6 +159,36 @@ class QuoteCommandTest {
         .satisfiesExactlyInAnyOrder(
             line -> assertThat(line).startsWith("job.csv, line 28, column value: deflection_limit"),
             line -> assertThat(line).startsWith("layers.csv, line 5, column layers: layers is 12"));
+  }
+
+  /** What no firm means is taken as it stands, and asked about. */
+  @Test
+  void quote_asksAboutWhatIsHardlyMeant() throws IOException {
+    copy(GABLE);
+    spoil("rates.csv", "margin_pct,12", "margin_pct,0.15");
+    spoil("prices.csv", "nail,0.020", "nail,0");
+    Ran ran = Ran.of("quote", folder);
+    assertThat(ran.status()).isZero();
+    assertThat(ran.err().lines())
+        .containsExactly(
+            "question: prices.csv, line 3, column usd: nail: 0 is given, but from 0.001 to 1 $/nail"
+                + " is usual; is that what you mean?",
+            "question: rates.csv, line 4, column value: margin_pct: 0.15 is given, but from 1 to 60"
+                + " % is usual, or 0; did you mean 15?");
+  }
+
+  @Test
+  @DisabledOnOs(OS.WINDOWS) // no file can be called so there
+  void quote_neverSteersTheTerminal() throws IOException {
+    Path odd = folder.resolve("a\u001b]0;b\u0007");
+    Ran ran = Ran.of("quote", odd);
+    assertThat(ran.err()).startsWith(folder + "/a\\u001b]0;b\\u0007: there is no such folder");
+    assertThat(Ran.of("fill", "nails\u001b[2J", "t.csv").err()).doesNotContain("\u001b");
+    assertThat(Ran.of("solve", "--odd\u001b[2J").err()).doesNotContain("\u001b");
+    Path table = Files.writeString(folder.resolve("t.csv"), "length_in\n\u001b[2J\n");
+    assertThat(Ran.of("solve", "cut_stock", table).err())
+        .contains("t.csv, line 2, column length_in: it holds the character \\u001b")
+        .doesNotContain("\u001b");
   }
 
   @Test

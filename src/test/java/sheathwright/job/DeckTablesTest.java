@@ -52,7 +52,7 @@ class DeckTablesTest {
       delimiter = '|',
       value = {
         "marks|a,side,rot,10,10,5,5|marks.csv, line 2, column plane: \"side\" is not a plane of planes.csv; it has front, back",
-        "marks|a,front,rust,10,10,5,5|marks.csv, line 2, column finding: \"rust\" is given; it must be one of rot, delaminated",
+        "marks|a,front,rust,10,10,5,5|marks.csv, line 2, column finding: \"rust\" is given (did you mean rot?); it must be one of rot, delaminated",
         "openings|front,4,4,3,200|openings.csv, line 2, column height_ft: 200 is given; it must be from 0.25 to 100 ft",
         "maker|gap,yards,at-least,1,1,photo|maker.csv, line 2, column unit: \"yards\" is given; it must be one of in, ft, psf, lb, count",
         "maker|gap,in,at-least,wide,1/8,photo|maker.csv, line 2, column required: "
@@ -72,6 +72,45 @@ class DeckTablesTest {
         .hasMessageStartingWith(
             "openings.csv, line 2, column along_ft: the opening from 228 to 264 in")
         .hasMessageContaining("reaches off the plane");
+  }
+
+  @ParameterizedTest(name = "{1}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "marks|a,front,rot,230,10,20,5|marks.csv, line 2, column along_in: the mark reaches from 230 to 250 in, but plane front goes from 0 to 240 in along the eave",
+        "marks|a,front,rot,10,140,5,20|marks.csv, line 2, column up_in: the mark reaches from 140 to 160 in, but plane front goes from 0 to 144 in up the slope",
+        "marks|a,front,rot,-20,10,5,5|marks.csv, line 2, column along_in: the mark reaches from -20 to -15 in, but",
+        "marks|a,front,loose,60,60,5,5|marks.csv, line 2, column along_in: no wood is there: the mark lies in an opening of plane front (openings.csv)",
+        "rafters|front,0\\nfront,48\\nfront,300|rafters.csv, line 4, column center_in: 300 is given, but plane front goes from 0 to 240 in along the eave",
+        "rafters|front,110\\nfront,0\\nfront,170|rafters.csv, line 2, column center_in: no support is measured between 0.0 and 110.0 in",
+        "rafters|front,0\\nfront,48\\nfront,110|rafters.csv, line 4, column center_in: no support is measured between 48.0 and 110.0 in",
+        "rafters|front,16|rafters.csv, line 2, column center_in: a plane stands on at least 2 supports"
+      })
+  void whatLiesOffItsPlane_isSaidWithItsOwnTable(String table, String lines, String said) {
+    String head = table.equals("marks") ? MARKS : "plane,center_in\n";
+    Job job =
+        JobText.small()
+            .withTable("openings", OPENINGS + "front,4,4,3,2\n")
+            .withTable(table, head + lines.replace("\\n", "\n") + "\n")
+            .job();
+    assertThatThrownBy(() -> new Estimate(job)).hasMessageStartingWith(said);
+  }
+
+  /** Over the hip of a plane that leans in, no wood is there. */
+  @Test
+  void aMarkBesideAHip_isSaidWithItsOwnTable() {
+    Job job =
+        JobText.small()
+            .withTable(
+                "planes",
+                "plane,eave_ft,slope_length_ft,left_lean_ft,right_lean_ft\nfront,20,12,8,8\n")
+            .withTable("marks", MARKS + "a,front,rot,0,130,6,6\n")
+            .job();
+    assertThatThrownBy(() -> new Estimate(job))
+        .hasMessageStartingWith(
+            "marks.csv, line 2, column along_in: no wood is there: the mark lies outside the sides"
+                + " of plane front");
   }
 
   @Test

@@ -56,13 +56,31 @@ class FilledTableProblemsTest {
     Filling filling = Filling.of("sheets_by_area", "deck_area_sf,waste_pct,color", "704.36,0,red");
     assertThat(filling.problems())
         .containsExactly(
-            "cases.csv, line 1, column color: sheets_by_area has no such parameter; it has"
-                + " deck_area_sf, waste_pct");
+            "cases.csv, line 1, column color: this column is not known; sheets_by_area has"
+                + " deck_area_sf, waste_pct and note");
     assertThat(filling.lines())
         .containsExactly(
             "deck_area_sf,waste_pct,color,sheets,error",
-            "704.36,0,red,23,\"column color: sheets_by_area has no such parameter; it has"
-                + " deck_area_sf, waste_pct\"");
+            "704.36,0,red,23,\"column color: this column is not known; sheets_by_area has"
+                + " deck_area_sf, waste_pct and note\"");
+  }
+
+  @Test
+  void filledTable_carriesNotesAlong() {
+    Filling filling = Filling.of("sheets_by_area", "note,deck_area_sf,waste_pct", "south,704.36,0");
+    assertThat(filling.problems()).isEmpty();
+    assertThat(filling.lines())
+        .containsExactly("note,deck_area_sf,waste_pct,sheets,error", "south,704.36,0,23,");
+  }
+
+  @Test
+  void filledTable_refusesANumberThatTwoReadersReadDifferently() {
+    Filling filling = Filling.ofText("sheets_by_area", "deck_area_sf;waste_pct\n10,420;0\n");
+    assertThat(filling.problems())
+        .containsExactly(
+            "cases.csv, line 2, column deck_area_sf: \"10,420\" could be 10420 or 10.42 in a file"
+                + " with semicolons between its cells; write 10420 or 10.42");
+    assertThat(filling.column("sheets")).containsExactly("");
   }
 
   @Test
@@ -81,7 +99,7 @@ class FilledTableProblemsTest {
     Filling filling =
         Filling.of("sheets_by_area", "deck_area_sf,waste_pct,waste_pct", "704.36,0,10");
     assertThat(filling.problems())
-        .containsExactly("cases.csv, line 1, column waste_pct: this heading stands twice");
+        .containsExactly("cases.csv, line 1, column waste_pct: this column stands twice");
   }
 
   @ParameterizedTest(name = "{0} in a column of feet")

@@ -27,7 +27,7 @@ class FilledTableTextTest {
     Filling filling =
         Filling.ofText(
             "sister_stock",
-            "sag_in;span_ft;tolerance_in;lap_in;rafter_count\n1,625;12,0185;0,375;24;18\n1-5/8;12-0 1/4;3/8;24;18\n");
+            "sag_in;span_ft;tolerance_in;lap_in;rafter_count\n1,6250;12,0185;0,375;24;18\n1-5/8;12-0 1/4;3/8;24;18\n");
     assertThat(filling.problems()).isEmpty();
     assertThat(filling.column("stock_ft")).containsExactly("14", "14");
     assertThat(filling.column("nails")).containsExactly("468", "468");

@@ -9,6 +9,8 @@ import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class JobFolderTest {
 
@@ -51,6 +53,46 @@ class JobFolderTest {
     write(JobText.small());
     Files.writeString(folder.resolve("notes.txt"), "ring the owner");
     assertThat(Job.in(folder).levelsRafters()).isFalse();
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "report.csv, ' (did you mean reports.csv?)'",
+    "mark.csv, ' (did you mean marks.csv?)'",
+    "Readings.csv, ' (did you mean readings.csv?)'",
+    "openings.CSV, ' (did you mean openings.csv?)'",
+    "reports.csv.txt, ' (did you mean reports.csv?)'",
+    "raf ters.csv, ' (did you mean rafters.csv?)'",
+    "spans of another job.csv, ''"
+  })
+  void jobFolder_overlooksNoTable(String name, String asked) throws IOException {
+    write(JobText.small());
+    Files.writeString(folder.resolve(name), "report,seen,where\nF-1,split,rafter 3\n");
+    assertThat(problemsOf(folder))
+        .isEqualTo(
+            name
+                + ": no table of a job is called so"
+                + asked
+                + "; the tables are job.csv, planes.csv, openings.csv, rafters.csv, marks.csv,"
+                + " readings.csv, reports.csv, layers.csv, maker.csv, prices.csv, rates.csv; rename"
+                + " it, or keep it elsewhere");
+  }
+
+  /** What other programs leave beside a table is not one: a lock, a second copy of the system's. */
+  @Test
+  void jobFolder_mayHoldWhatOtherProgramsLeave() throws IOException {
+    write(JobText.small());
+    Files.writeString(folder.resolve("._marks.csv"), "");
+    Files.writeString(folder.resolve(".~lock.job.csv#"), "");
+    assertThat(Job.in(folder).planes()).hasSize(2);
+  }
+
+  @Test
+  void jobFolder_saysThatATableIsAFolder() throws IOException {
+    write(JobText.small());
+    Files.createDirectory(folder.resolve("marks.csv"));
+    assertThat(problemsOf(folder))
+        .isEqualTo("marks.csv: it cannot be read: it is a folder; name a CSV file");
   }
 
   private void write(JobText text) throws IOException {

@@ -3,7 +3,11 @@ package sheathwright.job;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import sheathwright.workbook.JobBooks;
 
 /** Keys that belong together are given together; some of them only if the job asks for them. */
@@ -60,6 +64,53 @@ class JobGroupsTest {
   void job_withoutReadingsAsksForNoSisters() {
     assertThat(JobText.small().job().levelsRafters()).isFalse();
     assertThat(JobText.demo("mistwater-cottage").job().levelsRafters()).isTrue();
+  }
+
+  /** A fact that speaks of a table which is not there would be read and forgotten. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "shim_tolerance_in,1/8,|\"shim_tolerance_in\" is for the table readings.csv",
+        "cap_in,1,|\"cap_in\" is for the table readings.csv",
+        "string_tension_lb,20,|\"string_tension_lb\" is for the table readings.csv",
+        "beyond_mark_in,3,|\"beyond_mark_in\" is for the table marks.csv",
+        "notch_in,1,|\"notch_in\" is for rafters that are checked (rafter_size and what belongs to it)",
+        "sister_grade,no-2,|\"sister_grade\" is for rafters that are checked (rafter_size and what belongs to it)"
+      })
+  void aFact_isNotOverlookedForWantOfWhatItSpeaksOf(String line, String said) {
+    assertThat(JobText.small().withLines("job", line).problems())
+        .containsExactly(
+            "job.csv, line 19, column key: "
+                + said
+                + ", which the job has not; add it, or take this line away");
+  }
+
+  /** The demo job's own table of readings, under a name that no job knows. */
+  @Test
+  void sistersWithoutReadings_areNotOverlooked() {
+    Map<String, String> tables = new LinkedHashMap<>(JobText.demo("mistwater-cottage").tables());
+    tables.remove("readings");
+    assertThat(new JobText(tables).problems())
+        .hasSize(8)
+        .allMatch(problem -> problem.contains(" is for the table readings.csv, which the job has"));
+  }
+
+  @Test
+  void factsOfASurvey_needStations() {
+    assertThat(JobText.demo("mistwater-cottage").withLines("job", "objective,total,").problems())
+        .singleElement()
+        .asString()
+        .contains(
+            "\"objective\" is for readings at several stations of a rafter (a column up_in in"
+                + " readings.csv), which the job has not");
+  }
+
+  /** Trusses stop a repair, whether anybody read heights or not. */
+  @Test
+  void trusses_areSaidOfAnyJob() {
+    Job job = JobText.demo("quince-hollow").withLines("job", "truss,yes,").job();
+    assertThat(new Estimate(job).framing().decision().plain()).startsWith("STOP");
   }
 
   @Test

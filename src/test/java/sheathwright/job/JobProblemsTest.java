@@ -44,9 +44,21 @@ class JobProblemsTest {
         "planes|front,20,12,|front,,12,|planes.csv, line 2, column eave_ft: it is empty; a plane takes eave_ft and slope_length_ft, or corners_ft such as 0 0, 40 0, 28 12, 12 12",
         // headings
         "prices|item,usd,note|item,price,note|prices.csv, line 1, column usd: this column is missing; the file has item, price, note",
-        "planes|plane,eave_ft,|plane,eave,|planes.csv, line 1, column eave: this column is not known; the table has plane, eave_ft, slope_length_ft, left_lean_ft, right_lean_ft, corners_ft and note",
+        "planes|plane,eave_ft,|plane,eave,|planes.csv, line 1, column eave: this column is not known (did you mean eave_ft?); the table has plane, eave_ft, slope_length_ft, left_lean_ft, right_lean_ft, corners_ft and note",
         "planes|,note|,colour|planes.csv, line 1, column colour: this column is not known; the table has plane, eave_ft, slope_length_ft, left_lean_ft, right_lean_ft, corners_ft and note",
+        // doubled and unknown columns of two-column tables
+        "rates|rate,value,note|rate,value,value|rates.csv, line 1, column value: this column stands twice",
+        "rates|rate,value,note|rate,value,valeu|rates.csv, line 1, column valeu: this column is not known (did you mean value?); the table has rate, value and note",
+        "job|key,value,note|key,value,remark|job.csv, line 1, column remark: this column is not known; the table has key, value and note",
+        "planes|ft,note\\nfront,20,12,|ft,,x\\nfront,20,12,,y|planes.csv, line 1: column 4 has no heading; name it, or begin its heading with note",
+        // dates
+        "job|2027-05-04|soon|job.csv, line 7, column value: quote_date: \"soon\" is not a date of this century; write year-month-day, such as 2027-05-04, or May 4, 2027, or month/day/year",
+        // too long
+        "planes|front,20|FRONT,20|planes.csv, line 2, column plane: 240 characters are given; at most 60 are allowed",
+        "job|two sheets|SHEETS|job.csv, line 9, column value: looked_at: 2,001 characters are given; at most 2,000 are allowed",
+        "prices|nail,0.02,|FRONT,0.02,|prices.csv, line 3, column item: 240 characters are given; at most 60 are allowed",
         // unknown and doubled keys
+        "prices|nail,0.02,|nale,0.02,|prices.csv, line 3, column item: \"nale\" is not known (did you mean nail?); it must be one of sheet, nail, sheet_extras, sister_stick, sister_nail, shim, stick_2x4, stick_2x6, stick_2x8, stick_2x10, stick_2x12",
         "prices|nail,0.02,|nail,0.02,\\nglue,3,|prices.csv, line 4, column item: \"glue\" is not known; it must be one of sheet, nail, sheet_extras, sister_stick, sister_nail, shim, stick_2x4, stick_2x6, stick_2x8, stick_2x10, stick_2x12",
         "prices|nail,0.02,|nail,0.02,\\nnail,0.03,|prices.csv, line 4, column item: \"nail\" stands twice"
       })
@@ -105,7 +117,20 @@ class JobProblemsTest {
         .containsExactly("planes.csv: it has no lines under its heading");
   }
 
+  @Test
+  void notes_mayStandInSeveralColumns() {
+    assertThat(
+            JobText.small()
+                .withTable(
+                    "prices",
+                    "note,item,Notes of the yard,usd,note_2\n,sheet,a,40,b\n,nail,,.02,\n")
+                .problems())
+        .isEmpty();
+  }
+
   private static String unescaped(String text) {
-    return text.replace("\\n", "\n");
+    return text.replace("\\n", "\n")
+        .replace("FRONT", "f".repeat(240))
+        .replace("SHEETS", "s".repeat(2_001));
   }
 }

@@ -44,6 +44,7 @@ final class Perturbed {
       Choice<?> choice = (Choice<?>) input;
       texts.addAll(choice.options());
       texts.add(choice.plain() + " changed");
+      texts.add("2030-01-31"); // where it takes nothing but a date
       texts.add(choice.plain().replace("22", "21")); // a corner moved
       texts.remove(choice.plain());
     }

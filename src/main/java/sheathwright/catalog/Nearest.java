@@ -1,0 +1,41 @@
+package sheathwright.catalog;
+
+import static java.util.Comparator.comparingInt;
+
+import java.util.Collection;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The name that somebody meant who wrote another one. */
+public final class Nearest {
+
+  private static final int LETTERS_A_SLIP = 4;
+  private static final int FEWEST_LETTERS = 3;
+
+  private Nearest() {}
+
+  /**
+   * The known name that is a slip or two away, or that the given one begins, without regard to
+   * case, blanks and hyphens.
+   */
+  public static Optional<String> to(String given, Collection<String> known) {
+    String wanted = folded(given);
+    return known.stream()
+        .filter(name -> isNear(wanted, folded(name)))
+        .min(comparingInt(name -> Catalog.distance(wanted, folded(name))));
+  }
+
+  /** The same as a question behind a message: {@code " (did you mean marks?)"}, or nothing. */
+  public static String asked(String given, Collection<String> known) {
+    return to(given, known).map(" (did you mean %s?)"::formatted).orElse("");
+  }
+
+  private static boolean isNear(String wanted, String name) {
+    boolean isBegun = wanted.length() >= FEWEST_LETTERS && name.startsWith(wanted);
+    return isBegun || Catalog.distance(wanted, name) <= 1 + wanted.length() / LETTERS_A_SLIP;
+  }
+
+  static String folded(String name) {
+    return name.toLowerCase(Locale.ROOT).replaceAll("[_ -]", "");
+  }
+}
