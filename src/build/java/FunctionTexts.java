@@ -18,6 +18,7 @@ import com.sun.source.doctree.ThrowsTree;
 import com.sun.source.tree.ClassTree;
 import com.sun.source.tree.CompilationUnitTree;
 import com.sun.source.tree.MethodTree;
+import com.sun.source.tree.Tree;
 import com.sun.source.tree.VariableTree;
 import com.sun.source.util.DocTrees;
 import com.sun.source.util.JavacTask;
@@ -100,6 +101,52 @@ final class FunctionTexts extends TreePathScanner<Void, Void> {
   }
 
   @Override
+  public Void visitClass(ClassTree type, Void nothing) {
+    if (type.getKind() == Tree.Kind.RECORD) {
+      columns(type);
+    }
+    return super.visitClass(type, nothing);
+  }
+
+  /** What a record says of each of its parts that has a column. */
+  private void columns(ClassTree record) {
+    List<String> parts =
+        record.getMembers().stream()
+            .filter(member -> member instanceof VariableTree part && hasColumn(part))
+            .map(member -> ((VariableTree) member).getName().toString())
+            .toList();
+    if (parts.isEmpty()) {
+      return;
+    }
+    DocCommentTree comment = docTrees.getDocCommentTree(getCurrentPath());
+    Map<String, String> described = described(comment);
+    for (String part : parts) {
+      if (described.getOrDefault(part, "").isEmpty()) {
+        problems.add(binaryName(getCurrentPath()) + " has no @param " + part);
+      }
+      texts.setProperty(
+          binaryName(getCurrentPath()) + ".param." + part, described.getOrDefault(part, ""));
+    }
+  }
+
+  private static boolean hasColumn(VariableTree part) {
+    return part.getModifiers().getAnnotations().stream()
+        .anyMatch(annotation -> annotation.getAnnotationType().toString().equals("Column"));
+  }
+
+  private Map<String, String> described(DocCommentTree comment) {
+    Map<String, String> described = new LinkedHashMap<>();
+    if (comment != null) {
+      for (DocTree tag : comment.getBlockTags()) {
+        if (tag instanceof ParamTree param && !param.isTypeParameter()) {
+          described.put(param.getName().toString(), plain(param.getDescription()));
+        }
+      }
+    }
+    return described;
+  }
+
+  @Override
   public Void visitMethod(MethodTree method, Void nothing) {
     boolean marked =
         method.getModifiers().getAnnotations().stream()
@@ -156,12 +203,7 @@ final class FunctionTexts extends TreePathScanner<Void, Void> {
     }
 
     private void parameters() {
-      Map<String, String> described = new LinkedHashMap<>();
-      for (DocTree tag : comment.getBlockTags()) {
-        if (tag instanceof ParamTree param && !param.isTypeParameter()) {
-          described.put(param.getName().toString(), plain(param.getDescription()));
-        }
-      }
+      Map<String, String> described = described(comment);
       List<String> names = new ArrayList<>();
       for (VariableTree parameter : method.getParameters()) {
         String each = parameter.getName().toString();
@@ -214,31 +256,6 @@ final class FunctionTexts extends TreePathScanner<Void, Void> {
           .collect(joining("; "));
     }
 
-    private String plain(List<? extends DocTree> parts) {
-      return oneLine(parts.stream().map(this::written).collect(joining()));
-    }
-
-    /** The text of one part as a reader sees it; markup has none. */
-    private String written(DocTree part) {
-      if (part instanceof TextTree text && !(part instanceof ErroneousTree)) {
-        return text.getBody();
-      } else if (part instanceof LiteralTree literal) {
-        return literal.getBody().getBody();
-      } else if (part instanceof EntityTree entity && docTrees.getCharacters(entity) != null) {
-        return docTrees.getCharacters(entity).replace('\u00a0', ' ');
-      } else if (part instanceof LinkTree link) {
-        return link.getLabel().isEmpty()
-            ? link.getReference().getSignature().replaceFirst("^#", "").replace('#', '.')
-            : plain(link.getLabel());
-      } else if (part instanceof StartElementTree start) {
-        return start.getName().contentEquals("sup") ? "^" : "";
-      } else if (part instanceof EndElementTree) {
-        return "";
-      }
-      problem("has a doc comment that cannot be read at: " + oneLine(part.toString()));
-      return "";
-    }
-
     private void require(String part, String missing, String text) {
       if (text.isEmpty()) {
         problem("has no " + missing);
@@ -259,15 +276,44 @@ final class FunctionTexts extends TreePathScanner<Void, Void> {
     }
 
     private String qualifiedName() {
-      String owner = "";
-      for (TreePath up = path; up != null; up = up.getParentPath()) {
-        if (up.getLeaf() instanceof ClassTree type) {
-          owner = type.getSimpleName() + (owner.isEmpty() ? "" : "$" + owner);
-        }
-      }
-      var packageName = path.getCompilationUnit().getPackageName();
-      return (packageName == null ? "" : packageName + ".") + owner + "#" + method.getName();
+      return binaryName(path) + "#" + method.getName();
     }
+  }
+
+  private static String binaryName(TreePath path) {
+    String owner = "";
+    for (TreePath up = path; up != null; up = up.getParentPath()) {
+      if (up.getLeaf() instanceof ClassTree type) {
+        owner = type.getSimpleName() + (owner.isEmpty() ? "" : "$" + owner);
+      }
+    }
+    var packageName = path.getCompilationUnit().getPackageName();
+    return (packageName == null ? "" : packageName + ".") + owner;
+  }
+
+  private String plain(List<? extends DocTree> parts) {
+    return oneLine(parts.stream().map(this::written).collect(joining()));
+  }
+
+  /** The text of one part as a reader sees it; markup has none. */
+  private String written(DocTree part) {
+    if (part instanceof TextTree text && !(part instanceof ErroneousTree)) {
+      return text.getBody();
+    } else if (part instanceof LiteralTree literal) {
+      return literal.getBody().getBody();
+    } else if (part instanceof EntityTree entity && docTrees.getCharacters(entity) != null) {
+      return docTrees.getCharacters(entity).replace('\u00a0', ' ');
+    } else if (part instanceof LinkTree link) {
+      return link.getLabel().isEmpty()
+          ? link.getReference().getSignature().replaceFirst("^#", "").replace('#', '.')
+          : plain(link.getLabel());
+    } else if (part instanceof StartElementTree start) {
+      return start.getName().contentEquals("sup") ? "^" : "";
+    } else if (part instanceof EndElementTree) {
+      return "";
+    }
+    problems.add("a doc comment cannot be read at: " + oneLine(part.toString()));
+    return "";
   }
 
   /** A paragraph, or what stands between {@code <pre>} and {@code </pre>}. */

@@ -2,6 +2,7 @@ package sheathwright.catalog;
 
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
+import java.util.Iterator;
 import java.util.List;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Traced;
@@ -11,32 +12,42 @@ import sheathwright.figure.Traced;
  *
  * @param name as tables and commands call it: {@code nails_per_sheet}
  * @param method the method itself
- * @param parameters in the method's order
+ * @param arguments in the method's order
  * @param results in the order of the answer
  * @param text what its doc comment says
  */
 public record Card(
-    String name, Method method, List<Parameter> parameters, List<Result> results, Text text) {
+    String name, Method method, List<Argument> arguments, List<Result> results, Text text) {
+
+  /** The columns that it is asked by, in order: a thing has several. */
+  public List<Parameter> parameters() {
+    return arguments.stream().flatMap(argument -> argument.parameters().stream()).toList();
+  }
 
   /**
    * Calls the function.
    *
-   * @param arguments one for each parameter, in order
+   * @param given one for each parameter, in order
    * @return its results, in order; a refusal stays inside them until their value is asked for
    * @throws RefusedException if the function refuses outright
    */
-  public List<Traced> answer(List<Traced> arguments) {
+  public List<Traced> answer(List<Traced> given) {
+    Iterator<Traced> next = given.iterator();
+    Object[] made = arguments.stream().map(argument -> argument.from(next)).toArray();
     try {
-      Object answer = method.invoke(null, arguments.toArray());
+      Object answer = method.invoke(null, made);
       return results.stream().map(result -> result.in().apply(answer)).toList();
     } catch (InvocationTargetException thrown) {
-      if (thrown.getCause() instanceof RuntimeException cause) {
-        throw cause;
-      }
-      throw new IllegalStateException(name + " failed", thrown.getCause());
+      throw unwrapped(thrown, name);
     } catch (IllegalAccessException impossible) {
       throw new IllegalStateException(name + " is not public", impossible);
     }
+  }
+
+  static RuntimeException unwrapped(InvocationTargetException thrown, String called) {
+    return thrown.getCause() instanceof RuntimeException cause
+        ? cause
+        : new IllegalStateException(called + " failed", thrown.getCause());
   }
 
   /** The room that it stands in: {@code fastening}. */
@@ -47,7 +58,7 @@ public record Card(
 
   /** The parameter of this column, or null. */
   public Parameter parameter(String column) {
-    return parameters.stream()
+    return parameters().stream()
         .filter(parameter -> parameter.column().equals(column))
         .findFirst()
         .orElse(null);

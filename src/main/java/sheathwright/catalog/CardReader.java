@@ -5,17 +5,15 @@ import java.lang.reflect.Method;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Properties;
 import java.util.function.Function;
 import sheathwright.figure.Check;
+import sheathwright.figure.Limits;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Traced;
-import sheathwright.figure.Unit;
-import sheathwright.figure.Units;
 
 /** Makes cards of the methods that the index of doc comments lists. */
 final class CardReader {
@@ -40,24 +38,58 @@ final class CardReader {
             .findFirst()
             .orElseThrow();
     return new Card(
-        snakeCase(name), method, parameters(qualified, method), results(method), text(qualified));
+        snakeCase(name), method, arguments(qualified, method), results(method), text(qualified));
   }
 
-  private List<Parameter> parameters(String qualified, Method method) {
-    List<Parameter> parameters = new ArrayList<>();
-    for (java.lang.reflect.Parameter parameter : method.getParameters()) {
-      Column column = parameter.getAnnotation(Column.class);
-      boolean isWord = OneOf.class.isAssignableFrom(parameter.getType());
-      parameters.add(
-          new Parameter(
-              parameter.getName(),
-              column.value(),
-              isWord ? null : unit(column),
-              isWord ? options(parameter.getParameterizedType()) : null,
-              column.preset(),
-              index.getProperty(qualified + ".param." + parameter.getName())));
+  private List<Argument> arguments(String qualified, Method method) {
+    return Arrays.stream(method.getParameters())
+        .map(
+            parameter ->
+                argument(
+                    qualified,
+                    "",
+                    new Part(
+                        parameter.getName(),
+                        parameter.getParameterizedType(),
+                        parameter.getAnnotation(Column.class))))
+        .toList();
+  }
+
+  /** A parameter of a method, or a component of a record. */
+  private record Part(String javaName, Type type, Column column) {
+
+    static Part of(RecordComponent component) {
+      return new Part(
+          component.getName(), component.getGenericType(), component.getAnnotation(Column.class));
     }
-    return List.copyOf(parameters);
+  }
+
+  private Argument argument(String owner, String prefix, Part part) {
+    String text = index.getProperty(owner + ".param." + part.javaName());
+    if (part.type() instanceof Class<?> type && type.isRecord()) {
+      Class<? extends Record> thing = type.asSubclass(Record.class);
+      String further = part.column() == null ? prefix : prefix + part.column().prefix();
+      return new Argument.Thing(
+          part.javaName(),
+          text,
+          thing,
+          Arrays.stream(thing.getRecordComponents())
+              .map(component -> argument(thing.getName(), further, Part.of(component)))
+              .toList());
+    }
+    Column column = part.column();
+    boolean isWord =
+        part.type() instanceof ParameterizedType kind && kind.getRawType() == OneOf.class;
+    Limits limits = Columns.limits(column);
+    return new Argument.Plain(
+        new Parameter(
+            part.javaName(),
+            prefix + column.value(),
+            isWord ? null : Columns.unit(column),
+            isWord ? Columns.options(part.type()) : null,
+            column.preset(),
+            limits,
+            text + (limits.exist() ? ", " + limits.ends(Columns.unit(column)) : "")));
   }
 
   private static List<Result> results(Method method) {
@@ -75,7 +107,7 @@ final class CardReader {
     Column column = element.getAnnotation(Column.class);
     boolean isWord = OneOf.class.isAssignableFrom(type);
     return new Result(
-        column.value(), isWord ? null : unit(column), answer -> traced(part.apply(answer)));
+        column.value(), isWord ? null : Columns.unit(column), answer -> traced(part.apply(answer)));
   }
 
   private static Traced traced(Object part) {
@@ -88,17 +120,6 @@ final class CardReader {
     } catch (ReflectiveOperationException impossible) {
       throw new IllegalStateException(impossible);
     }
-  }
-
-  private static Unit<?> unit(Column column) {
-    return column.unit().isEmpty()
-        ? Units.endingOf(column.value())
-        : Units.written(column.unit()).orElseThrow();
-  }
-
-  @SuppressWarnings("unchecked") // a OneOf parameter is always of an enum
-  private static Class<? extends Enum<?>> options(Type type) {
-    return (Class<? extends Enum<?>>) ((ParameterizedType) type).getActualTypeArguments()[0];
   }
 
   private Text text(String qualified) {

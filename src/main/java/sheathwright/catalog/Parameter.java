@@ -22,7 +22,8 @@ import sheathwright.figure.Word;
  * @param unit of its numbers; null if it is a word
  * @param options the enum of its words; null if it is a number
  * @param preset what a blank means; empty if a value must be given
- * @param text what the doc comment says of it
+ * @param limits of its numbers, where they are written at its column
+ * @param text what the doc comment says of it, with its range
  */
 public record Parameter(
     String javaName,
@@ -30,6 +31,7 @@ public record Parameter(
     Unit<?> unit,
     Class<? extends Enum<?>> options,
     String preset,
+    Limits limits,
     String text) {
 
   private static final Pattern DATE =
@@ -70,16 +72,21 @@ public record Parameter(
   }
 
   private Traced word(String given, Source source) {
-    String wanted = given.toLowerCase(Locale.ROOT).replace(' ', '-').replace('_', '-');
-    return Arrays.stream(options.getEnumConstants())
-        .filter(option -> isWritten(wanted, option))
-        .findFirst()
+    return option(given, options)
         .map(option -> Choice.input(column, option, source))
         .orElseThrow(
             () ->
                 new RefusedException(
                     "%s is \"%s\"; it must be %s%s"
                         .formatted(column, given, allowed(), dateHint(given))));
+  }
+
+  /** The option that a text names, however it is spaced or capitalized. */
+  static Optional<? extends Enum<?>> option(String given, Class<? extends Enum<?>> options) {
+    String wanted = given.toLowerCase(Locale.ROOT).replace(' ', '-').replace('_', '-');
+    return Arrays.stream(options.getEnumConstants())
+        .filter(option -> isWritten(wanted, option))
+        .findFirst();
   }
 
   private static boolean isWritten(String wanted, Object option) {

@@ -92,6 +92,12 @@ public final class Figure<Q extends Quantity> implements Traced {
     return new Figure<>("", words, 0, Refusal.absence(words), unit, given, Source.ARITHMETIC);
   }
 
+  /** A number that has to be given and was not: it refuses by saying what would be right. */
+  public static <Q extends Quantity> Figure<Q> missing(String name, Unit<Q> unit, Limits limits) {
+    Step given = new Step.Given(Role.LITERAL, Limits.NONE);
+    return new Figure<>(name, "", 0, limits.missing(name, unit), unit, given, Source.GIVEN);
+  }
+
   static <Q extends Quantity> Figure<Q> gathered(
       double number, Refusal refusal, Unit<Q> unit, Step.Gathered step) {
     Refusal undefined =
@@ -436,7 +442,7 @@ public final class Figure<Q extends Quantity> implements Traced {
       return same;
     }
     Factor factor = unit.to(wanted);
-    boolean onlyRelabelled = factor.equals(Factor.ONE) && !isNamed() && !isGiven();
+    boolean onlyRelabelled = factor.equals(Factor.ONE) && !isNamed() && !step.isGiven();
     Step made = onlyRelabelled ? step : new Step.Converted(this, factor);
     double number = factor.applyTo(this.number);
     boolean isLost = refusal == null && !Double.isFinite(number);
@@ -448,10 +454,6 @@ public final class Figure<Q extends Quantity> implements Traced {
         wanted,
         made,
         source);
-  }
-
-  private boolean isGiven() {
-    return step instanceof Step.Given;
   }
 
   private static <R extends Quantity> Figure<R> applied(

@@ -61,6 +61,13 @@ public record Limits(double least, double most, Kind kind, String rule) {
     };
   }
 
+  /** Both ends with their unit, as a page of help states a range: {@code 6 in to 96 in}. */
+  public String ends(Unit<?> unit) {
+    String after = unit.suffix().isEmpty() ? "" : " " + unit.symbol();
+    String between = kind == Kind.ENDS_ONLY ? " or " : " to ";
+    return Shown.plain(least) + after + between + Shown.plain(most) + after;
+  }
+
   /** The narrower of two limits. */
   public Limits and(Limits other) {
     if (kind == Kind.ENDS_ONLY || !other.exist()) {
@@ -75,6 +82,12 @@ public record Limits(double least, double most, Kind kind, String rule) {
         Math.min(most, other.most),
         isWhole ? Kind.WHOLE_ONLY : Kind.ANY,
         rule);
+  }
+
+  Refusal missing(String name, Unit<?> unit) {
+    String range = exist() ? inWords() + " " : "a number of ";
+    return new Refusal(
+        name + " is missing; give " + range + unit.spoken() + (rule.isEmpty() ? "" : ", " + rule));
   }
 
   Refusal refusal(String name, String given) {

@@ -18,6 +18,11 @@ public sealed interface Step {
     return this instanceof Given || this instanceof Solved;
   }
 
+  /** Whether somebody gave it, rather than that it was worked out. */
+  default boolean isGiven() {
+    return this instanceof Given;
+  }
+
   /** What it was made from, in the order in which the formula reads. */
   List<Traced> operands();
 

@@ -21,6 +21,8 @@ import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.pricing.Disposal;
+import sheathwright.pricing.SheetMaterial;
 import sheathwright.pricing.UnitPrice;
 import sheathwright.pricing.UnitPrices;
 import sheathwright.sheathing.SheetCounts;
@@ -102,18 +104,15 @@ public final class Estimate {
 
   private UnitPrice sheetPrice(String hours) {
     return UnitPrices.sheetUnitPrice(
-        job.price("sheet", Units.USD_PER_SHEET),
-        job.rate("waste_pct", Units.PERCENT),
-        nails,
-        job.price("nail", Units.USD_PER_NAIL),
-        job.rate("tax_pct", Units.PERCENT),
+        SheetMaterial.sheet(job.price("sheet", Units.USD_PER_SHEET))
+            .waste(job.rate("waste_pct", Units.PERCENT))
+            .nails(nails, job.price("nail", Units.USD_PER_NAIL))
+            .extras(job.priceIfGiven("sheet_extras", Units.USD_PER_SHEET)),
         job.rate(hours, Units.HOURS_PER_SHEET),
-        job.rate("labour_usd_per_h", Units.USD_PER_HOUR),
-        job.rate("sheet_disposal_lb", Units.POUNDS_PER_SHEET),
-        job.rate("disposal_usd_per_ton", Units.USD_PER_TON),
-        job.rate("overhead_pct", Units.PERCENT),
-        job.rate("margin_pct", Units.PERCENT),
-        job.priceIfGiven("sheet_extras", Units.USD_PER_SHEET));
+        Disposal.of(
+            job.rate("sheet_disposal_lb", Units.POUNDS_PER_SHEET),
+            job.rate("disposal_usd_per_ton", Units.USD_PER_TON)),
+        job.rates());
   }
 
   private static UnitPrice named(String what, UnitPrice price) {

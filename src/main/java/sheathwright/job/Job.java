@@ -16,8 +16,10 @@ import sheathwright.figure.Quantity;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
+import sheathwright.figure.Units;
 import sheathwright.job.TableReader.Group;
 import sheathwright.job.TableReader.Input;
+import sheathwright.pricing.Rates;
 
 /**
  * One job as its tables tell it: every input read, checked, and named as it will be in a workbook.
@@ -27,6 +29,7 @@ public final class Job {
   private final Map<String, Input> facts;
   private final Map<String, Input> prices;
   private final Map<String, Input> rates;
+  private final Rates office;
   private final List<Map<String, Traced>> planes;
   private final boolean surveys;
   private final List<Map<String, Traced>> reports;
@@ -86,6 +89,11 @@ public final class Job {
     }
     reader.raiseProblems();
     questions = reader.questions();
+    office =
+        Rates.labor(rate("labour_usd_per_h", Units.USD_PER_HOUR))
+            .tax(rate("tax_pct", Units.PERCENT))
+            .overhead(rate("overhead_pct", Units.PERCENT))
+            .margin(rate("margin_pct", Units.PERCENT));
   }
 
   /** The facts of a job, each group with what it speaks of. */
@@ -301,6 +309,11 @@ public final class Job {
         .flatMap(table -> table.values().stream())
         .map(Input::value)
         .toList();
+  }
+
+  /** What the office charges by. */
+  Rates rates() {
+    return office;
   }
 
   List<Map<String, Traced>> planes() {

@@ -15,6 +15,7 @@ import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.levelling.SisterStock;
 import sheathwright.levelling.Sisters;
+import sheathwright.pricing.PieceMaterial;
 import sheathwright.pricing.PiecePrice;
 import sheathwright.pricing.UnitPrices;
 import sheathwright.published.LumberSize;
@@ -133,25 +134,22 @@ final class RafterWork {
   private static PiecePrice sisterPrice(
       Job job, Figure<Per<Money, Pieces>> stick, Figure<Nails> nails, Figure<Pieces> pieces) {
     return UnitPrices.pieceUnitPrice(
-        stick,
-        nails.dividedBy(pieces.orIfMore(ONE_RAFTER)).as("nails_in_a_sister", Units.NAILS_PER_PIECE),
-        job.price("sister_nail", Units.USD_PER_NAIL),
-        job.rate("tax_pct", Units.PERCENT),
+        PieceMaterial.piece(stick)
+            .nails(
+                nails
+                    .dividedBy(pieces.orIfMore(ONE_RAFTER))
+                    .as("nails_in_a_sister", Units.NAILS_PER_PIECE),
+                job.price("sister_nail", Units.USD_PER_NAIL)),
         job.rate("sister_h", Units.HOURS_PER_PIECE),
-        job.rate("labour_usd_per_h", Units.USD_PER_HOUR),
-        job.rate("overhead_pct", Units.PERCENT),
-        job.rate("margin_pct", Units.PERCENT));
+        job.rates());
   }
 
   private static PiecePrice shimPrice(Job job) {
     return UnitPrices.pieceUnitPrice(
-        job.price("shim", Units.USD_PER_PIECE),
-        Figure.of(0, Units.NAILS_PER_PIECE),
-        job.price("sister_nail", Units.USD_PER_NAIL),
-        job.rate("tax_pct", Units.PERCENT),
+        PieceMaterial.piece(job.price("shim", Units.USD_PER_PIECE))
+            .nails(
+                Figure.of(0, Units.NAILS_PER_PIECE), job.price("sister_nail", Units.USD_PER_NAIL)),
         job.rate("shim_h", Units.HOURS_PER_PIECE),
-        job.rate("labour_usd_per_h", Units.USD_PER_HOUR),
-        job.rate("overhead_pct", Units.PERCENT),
-        job.rate("margin_pct", Units.PERCENT));
+        job.rates());
   }
 }

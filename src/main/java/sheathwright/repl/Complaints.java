@@ -19,6 +19,7 @@ import jdk.jshell.JShell;
 import jdk.jshell.JShellException;
 import jdk.jshell.Snippet;
 import jdk.jshell.SourceCodeAnalysis.Suggestion;
+import sheathwright.catalog.Argument;
 import sheathwright.catalog.Card;
 import sheathwright.catalog.Catalog;
 import sheathwright.catalog.Parameter;
@@ -174,11 +175,18 @@ final class Complaints {
     return "%s takes %s;\nfor instance %s"
         .formatted(
             card.method().getName(),
-            card.parameters().stream().map(Complaints::said).collect(joining(", ", "(", ")")),
+            card.arguments().stream().map(Complaints::said).collect(joining(", ", "(", ")")),
             card.text().examples().get(0).replaceAll(" // .*", ""));
   }
 
-  private static String said(Parameter parameter) {
+  private static String said(Argument argument) {
+    if (argument instanceof Argument.Thing thing) {
+      return thing.type().getSimpleName()
+          + thing.parameters().stream()
+              .map(Parameter::column)
+              .collect(joining(", ", " " + thing.javaName() + " (", ")"));
+    }
+    Parameter parameter = argument.parameters().get(0);
     return parameter.javaName()
         + (parameter.options() == null
             ? parameter.unit().symbol().isEmpty() ? "" : " (" + parameter.unit() + ")"

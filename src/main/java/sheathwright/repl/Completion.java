@@ -8,9 +8,9 @@ import org.jline.reader.Candidate;
 import org.jline.reader.Completer;
 import org.jline.reader.LineReader;
 import org.jline.reader.ParsedLine;
+import sheathwright.catalog.Argument;
 import sheathwright.catalog.Card;
 import sheathwright.catalog.Catalog;
-import sheathwright.catalog.Parameter;
 
 /** What could come next, with each function's parameters and first sentence. */
 final class Completion implements Completer {
@@ -72,14 +72,14 @@ final class Completion implements Completer {
    */
   private void tellParameter(
       LineReader reader, Card card, int index, String before, List<Candidate> candidates) {
-    if (index >= card.parameters().size()) {
+    if (index >= card.arguments().size()) {
       return;
     }
-    Parameter due = card.parameters().get(index);
+    Argument due = card.arguments().get(index);
     reader.printAbove("  " + due.javaName() + ": " + due.text());
     List<String> offers = new ArrayList<>();
-    if (due.options() != null) {
-      for (Enum<?> option : due.options().getEnumConstants()) {
+    if (due instanceof Argument.Plain word && word.parameter().options() != null) {
+      for (Enum<?> option : word.parameter().options().getEnumConstants()) {
         offers.add(option.name());
       }
     }

@@ -44,7 +44,8 @@ final class Vocabulary {
           "sheathwright.sheathing.*",
           "sheathwright.framing.*",
           "sheathwright.levelling.*",
-          "sheathwright.fastening.*");
+          "sheathwright.fastening.*",
+          "sheathwright.pricing.*");
 
   Vocabulary() {
     taken.add(AMOUNTS);

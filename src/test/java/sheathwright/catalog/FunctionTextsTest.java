@@ -69,7 +69,8 @@ class FunctionTextsTest {
   @ParameterizedTest
   @MethodSource("cards")
   void everyParameterAndResult_hasItsTextAndUnit(Card card) {
-    assertThat(card.parameters()).hasSize(card.method().getParameterCount()).isNotEmpty();
+    assertThat(card.arguments()).hasSize(card.method().getParameterCount()).isNotEmpty();
+    assertThat(card.arguments()).allSatisfy(each -> assertThat(each.text()).isNotBlank());
     assertThat(card.parameters())
         .allSatisfy(
             parameter -> {

@@ -1,0 +1,128 @@
+package sheathwright.catalog;
+
+import java.lang.reflect.Constructor;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Limits;
+import sheathwright.figure.OneOf;
+import sheathwright.figure.Quantity;
+import sheathwright.figure.Step;
+import sheathwright.figure.Traced;
+import sheathwright.figure.Unit;
+import sheathwright.figure.Units;
+
+/**
+ * The columns of one kind of thing: a record whose parts stand in tables. What a part is called,
+ * its unit, its range and its preset are written at the part, once; the record's constructor lets
+ * its parts through here, so that no thing exists with a wrong one and no function checks again.
+ */
+public final class Columns {
+
+  private static final ClassValue<Columns> READ =
+      new ClassValue<>() {
+        @Override
+        protected Columns computeValue(Class<?> thing) {
+          return new Columns(thing.asSubclass(Record.class));
+        }
+      };
+
+  private final Class<? extends Record> thing;
+  private final Map<String, RecordComponent> components = new LinkedHashMap<>();
+
+  private Columns(Class<? extends Record> thing) {
+    this.thing = thing;
+    for (RecordComponent component : thing.getRecordComponents()) {
+      components.put(component.getName(), component);
+    }
+  }
+
+  /** The columns of a thing. */
+  public static Columns of(Class<? extends Record> thing) {
+    return READ.get(thing);
+  }
+
+  /**
+   * A number for a part of the thing, let through because it lies within the part's limits.
+   *
+   * @param part the part, as the record calls it
+   * @param given the number; null is the part's preset, and where it has none, a figure that
+   *     refuses because it is missing
+   */
+  public <Q extends Quantity> Figure<Q> let(String part, Figure<Q> given) {
+    Column column = column(part);
+    Limits limits = limits(column);
+    @SuppressWarnings("unchecked") // a part's column is in a unit of the part's own quantity
+    Unit<Q> unit = (Unit<Q>) unit(column);
+    if (given == null && column.preset().isEmpty()) {
+      return Figure.missing(column.value(), unit, limits);
+    }
+    Figure<Q> argument =
+        given == null ? Figure.of(Numbers.read(column.preset(), unit), unit) : given;
+    if (argument.step() instanceof Step.Guarded guarded && guarded.limits().equals(limits)) {
+      return argument;
+    }
+    return argument.within(nameOf(argument, column), unit, limits).symbol(column.symbol());
+  }
+
+  /**
+   * A word for a part of the thing.
+   *
+   * @param part the part, as the record calls it
+   * @param given the word; null is the part's preset, and where it has none, a word that refuses
+   *     because it is missing
+   */
+  public <E> Choice<E> let(String part, OneOf<E> given) {
+    Column column = column(part);
+    if (given != null) {
+      return given.choice().argument(column.value());
+    }
+    Class<? extends Enum<?>> words = options(components.get(part).getGenericType());
+    if (column.preset().isEmpty()) {
+      return Choice.missing(column.value(), words);
+    }
+    @SuppressWarnings("unchecked") // the part's words are those of its type
+    E preset = (E) Parameter.option(column.preset(), words).orElseThrow();
+    return Choice.literal(preset).argument(column.value());
+  }
+
+  Constructor<?> constructor() throws NoSuchMethodException {
+    return thing.getDeclaredConstructor(
+        Arrays.stream(thing.getRecordComponents())
+            .map(RecordComponent::getType)
+            .toArray(Class<?>[]::new));
+  }
+
+  private Column column(String part) {
+    return Optional.ofNullable(components.get(part))
+        .map(component -> component.getAnnotation(Column.class))
+        .orElseThrow(() -> new IllegalArgumentException(thing + " has no column for " + part));
+  }
+
+  /** An input keeps its own name where that says more than the column: whose size it is. */
+  private static String nameOf(Traced argument, Column column) {
+    boolean saysMore = argument.step().isGiven() && argument.name().endsWith("_" + column.value());
+    return saysMore ? argument.name() : column.value();
+  }
+
+  static Limits limits(Column column) {
+    return new Limits(column.least(), column.most(), column.allowed(), column.rule());
+  }
+
+  static Unit<?> unit(Column column) {
+    return column.unit().isEmpty()
+        ? Units.endingOf(column.value())
+        : Units.written(column.unit()).orElseThrow();
+  }
+
+  @SuppressWarnings("unchecked") // a OneOf is always of an enum where it has a column
+  static Class<? extends Enum<?>> options(Type type) {
+    return (Class<? extends Enum<?>>) ((ParameterizedType) type).getActualTypeArguments()[0];
+  }
+}
