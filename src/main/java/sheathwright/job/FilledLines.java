@@ -140,7 +140,7 @@ public final class FilledLines {
 
   private void readHeadings() {
     List<String> names = card.parameters().stream().map(Parameter::column).toList();
-    String allowed = "%s has %s".formatted(card.name(), String.join(", ", names));
+    String allowed = "%s has %s and note".formatted(card.name(), String.join(", ", names));
     for (Problem wrong :
         Headings.problems(
             file, names, heading -> isCarried(heading) || isOwnAnswer(heading), allowed)) {

@@ -2,6 +2,7 @@ package sheathwright.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
@@ -14,6 +15,7 @@ import sheathwright.figure.Roll;
 import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
+import sheathwright.figure.YesNo;
 
 /** The lines that the homeowner pays, their total, and the prices of what may be found besides. */
 public final class QuoteLines {
@@ -68,8 +70,9 @@ public final class QuoteLines {
           Figure.constant("as_quoted_" + price.name(), price.value(), price.unit(), source));
     }
 
-    Condition isAsQuoted() {
-      return price.isTheSameAs(quoted);
+    /** That it is as it was quoted, where it is told a second time and could be another. */
+    Stream<Condition> stands() {
+      return price == quoted ? Stream.empty() : Stream.of(price.isTheSameAs(quoted));
     }
   }
 
@@ -135,19 +138,25 @@ public final class QuoteLines {
       amounts.add(reckoned.isTheSameAs((Figure<?>) standing.get(i)));
       sum = sum.plus(reckoned);
     }
-    prices.add(extraSheet.isAsQuoted());
-    prices.add(credit.isAsQuoted());
+    Stream.of(extraSheet, credit).flatMap(Priced::stands).forEach(prices::add);
     return List.of(
-        tie("Every price is as it was quoted", prices),
-        tie("Every amount is its quantity times its price, to the cent", amounts),
-        tie("Quantities times prices add up to the total", List.of(total.isTheSameAs(sum))),
-        tie(
+        new Estimate.Tie("Every price is as it was quoted", all("price_stands_", prices)),
+        new Estimate.Tie(
+            "Every amount is its quantity times its price, to the cent",
+            all("amount_stands_", amounts)),
+        new Estimate.Tie("Quantities times prices add up to the total", total.isTheSameAs(sum)),
+        new Estimate.Tie(
             "The worst case is the total and every sheet that could still turn out bad",
-            List.of(worstCase.isTheSameAs(sum.plus(allExtra(extraSheet.quoted()))))));
+            worstCase.isTheSameAs(sum.plus(allExtra(extraSheet.quoted())))));
   }
 
-  private static Estimate.Tie tie(String what, List<Condition> all) {
-    return new Estimate.Tie(what, Condition.all(all.toArray(Condition[]::new)));
+  /** That all hold, each in a cell of its own, so that no formula grows with the lines. */
+  private static Condition all(String name, List<Condition> each) {
+    List<Condition> named = new ArrayList<>();
+    for (Condition condition : each) {
+      named.add(condition.as(name + (named.size() + 1)).is(YesNo.YES));
+    }
+    return Condition.all(named.toArray(Condition[]::new));
   }
 
   private static List<Line> linesOf(Job job, Estimate estimate) {

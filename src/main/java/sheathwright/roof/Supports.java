@@ -97,8 +97,8 @@ public final class Supports {
 
   private static List<Figure<Length>> at(
       List<Figure<Length>> centers, double later, double earlier) {
-    return centers.stream()
-        .filter(center -> List.of(later, earlier).contains(center.in(Units.INCH).value()))
+    return Stream.of(later, earlier)
+        .flatMap(at -> centers.stream().filter(center -> center.in(Units.INCH).value() == at))
         .toList();
   }
 

@@ -4,14 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.util.List;
-import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFDataValidation;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** A table filled into a workbook row by row. */
 class FillBookTest {
@@ -56,32 +53,5 @@ class FillBookTest {
           .isEqualTo(filled.getRow(FIRST + 3).getCell(sheets).getCellFormula().replace("11", "9"));
     }
     assertThat(Agreement.differences(Cells.written(book), Cells.byPoi(book))).isEmpty();
-  }
-
-  /** What a spreadsheet program's file would take for a character by its number. */
-  @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "_x0041_",
-        "a_x0041_x0042_b",
-        "_x005F_",
-        "_x005f_x0041_",
-        "__x0041_",
-        "_x41_",
-        "x_y",
-        "a\u0001b",
-        "a\uFFFEb",
-        "a\uD83Cb",
-        "\uD83C\uDFE0"
-      })
-  void aTextOfTheUsers_isReadBackAsTyped(String typed) throws IOException {
-    byte[] book =
-        FillBook.bytes(
-            Samples.filled(
-                "sheets_by_area", "note,deck_area_sf,waste_pct\n" + typed + ",704.36,0\n"));
-    try (XSSFWorkbook workbook = Cells.opened(book)) {
-      Cell note = workbook.getSheet("Filled").getRow(FIRST).getCell(0);
-      assertThat(note.getStringCellValue()).isEqualTo(typed);
-    }
   }
 }

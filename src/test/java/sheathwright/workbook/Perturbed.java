@@ -78,6 +78,7 @@ final class Perturbed {
       newInputs.forEach(
           (value, place) -> {
             Cell cell = workbook.getSheet(place.tab()).getRow(place.row()).getCell(place.column());
+            cell.setBlank(); // text that stands in the cell itself would stay beside a new one
             if (value instanceof Figure<?> figure) {
               cell.setCellValue(figure.value());
               asQuoted(workbook, figure);
