@@ -3,5 +3,5 @@
 set -eu
 cd "$(dirname "$0")/../.."
 mvn -q -B -Pbenchmark test-compile
-mvn -q -B -Pbenchmark exec:java -Dexec.classpathScope=test -Dexec.mainClass=sheathwright.levelling.TargetBenchmark
-mvn -q -B -Pbenchmark exec:java -Dexec.classpathScope=test -Dexec.mainClass=sheathwright.levelling.PlanBenchmark
+mvn -q -B -Pbenchmark exec:java -Dexec.classpathScope=test -Dexec.mainClass=sheathwright.leveling.target.TargetBenchmark
+mvn -q -B -Pbenchmark exec:java -Dexec.classpathScope=test -Dexec.mainClass=sheathwright.leveling.string.PlanBenchmark

@@ -38,23 +38,66 @@ class ArchitectureTest {
   private static final Path SOURCES =
       Path.of(System.getProperty("basedir", ""), "src", "main", "java");
 
-  /** Every room with the rooms that it may import; a room is added here before it is built. */
+  /** What every room of the trade may import. */
+  private static final List<String> NOUNS =
+      List.of("figure", "catalog", "published", "wood", "loads", "roof");
+
+  /** Every room with the rooms that it may import, sub-rooms included. */
   private static final Map<String, List<String>> ROOMS =
       Map.ofEntries(
           room("figure"),
           room("catalog", "figure"),
           room("published", "figure"),
+          room("wood", "figure", "catalog", "published"),
           room("roof", "figure", "catalog"),
+          room("loads", "figure", "catalog", "published", "roof"),
           room("cutting"),
-          room("sheathing", "figure", "catalog", "published", "roof", "cutting"),
-          room("fastening", "figure", "catalog", "published", "roof"),
-          room("framing", "figure", "catalog", "published"),
-          room("levelling", "figure", "catalog", "published", "roof", "cutting"),
+          trade("sheathing", "cutting"),
+          trade("fastening"),
+          trade("framing"),
+          trade("leveling", "cutting"),
           room("pricing", "figure", "catalog"),
           room("job", all()),
           room("workbook", all("job")),
           room("repl", all("job", "workbook")),
           room("cli", all("job", "workbook", "repl")));
+
+  /** The corners of rooms, each with the corners of its own room that it may import. */
+  private static final Map<String, List<String>> CORNERS =
+      Map.ofEntries(
+          room("loads.wind", "loads"),
+          room("loads.snow", "loads"),
+          room("cutting.program", "cutting"),
+          room("cutting.stick", "cutting"),
+          room("cutting.sheet", "cutting", "cutting.program"),
+          room("sheathing.panel"),
+          room("sheathing.board"),
+          room("sheathing.layout"),
+          room("sheathing.patch", "sheathing.layout"),
+          room("fastening.strength"),
+          room("fastening.count"),
+          room("fastening.schedule", "fastening.strength", "fastening.count"),
+          room("fastening.uplift"),
+          room("framing.stop"),
+          room("framing.rafter", "framing.stop"),
+          room("framing.sister", "framing.stop", "framing.rafter"),
+          room("leveling.string"),
+          room("leveling.target", "leveling.string"),
+          room("leveling.plan", "leveling.string", "leveling.target"),
+          room("job.table"),
+          room("job.file", "job.table"),
+          room("job.fill", "job.table"),
+          room("job.solve", "job.table"),
+          room("workbook.book"),
+          room("workbook.draw", "workbook.book"),
+          room("workbook.page", "workbook.book", "workbook.draw"));
+
+  /** More files than this in one folder are not seen whole. */
+  private static final int MOST_FILES = 35;
+
+  private static Map.Entry<String, List<String>> trade(String name, String... further) {
+    return Map.entry(name, Stream.concat(NOUNS.stream(), Stream.of(further)).toList());
+  }
 
   private static final Set<String> BEFORE_JOB =
       ROOMS.keySet().stream()
@@ -73,18 +116,10 @@ class ArchitectureTest {
   /** The rooms before {@code job}, and these. */
   private static String[] all(String... further) {
     List<String> before =
-        List.of(
-            "figure",
-            "catalog",
-            "published",
-            "roof",
-            "cutting",
-            "sheathing",
-            "fastening",
-            "framing",
-            "levelling",
-            "pricing");
-    return Stream.concat(before.stream(), Stream.of(further)).toArray(String[]::new);
+        List.of("cutting", "sheathing", "fastening", "framing", "leveling", "pricing");
+    return Stream.of(NOUNS.stream(), before.stream(), Stream.of(further))
+        .flatMap(each -> each)
+        .toArray(String[]::new);
   }
 
   private static String inside(String room) {
@@ -112,6 +147,36 @@ class ArchitectureTest {
         .check(MAIN);
   }
 
+  static Stream<Arguments> corners() {
+    return CORNERS.entrySet().stream()
+        .map(corner -> Arguments.of(corner.getKey(), corner.getValue()));
+  }
+
+  @ParameterizedTest(name = "{0} may import {1} of its room")
+  @MethodSource("corners")
+  void corner_importsOnlyTheCornersThatItMay(String corner, List<String> imports) {
+    String room = corner.substring(0, corner.indexOf('.'));
+    String[] allowed =
+        Stream.concat(Stream.of(corner), imports.stream())
+            .map(each -> "sheathwright." + each)
+            .toArray(String[]::new);
+    noClasses()
+        .that()
+        .resideInAPackage("sheathwright." + corner)
+        .should()
+        .dependOnClassesThat(resideInAPackage(inside(room)).and(not(resideInAnyPackage(allowed))))
+        .check(MAIN);
+  }
+
+  @Test
+  void everyCorner_isNamed() {
+    assertThat(
+            MAIN.stream()
+                .map(type -> type.getPackageName().substring("sheathwright.".length()))
+                .filter(name -> name.contains(".")))
+        .isSubsetOf(CORNERS.keySet());
+  }
+
   @Test
   void everyClass_standsInARoom() {
     classes()
@@ -128,7 +193,7 @@ class ArchitectureTest {
     "repl,     org.jline..",
     "cli,      picocli..",
     "roof,     org.locationtech..",
-    "levelling, org.ojalgo..",
+    "leveling, org.ojalgo..",
   })
   void library_isImportedByOneRoom(String room, String library) {
     noClasses()
@@ -165,6 +230,11 @@ class ArchitectureTest {
   @Test
   void rooms_formNoCycle() {
     slices().matching("sheathwright.(*)..").should().beFreeOfCycles().check(MAIN);
+  }
+
+  @Test
+  void corners_formNoCycle() {
+    slices().matching("sheathwright.(**)").should().beFreeOfCycles().check(MAIN);
   }
 
   @Test
@@ -231,6 +301,15 @@ class ArchitectureTest {
           .map(Path::getParent)
           .collect(Collectors.toCollection(TreeSet::new))
           .stream();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("packages")
+  void everyFolder_isSeenWhole(Path room) throws IOException {
+    try (Stream<Path> files = Files.list(room)) {
+      assertThat(files.filter(file -> file.toString().endsWith(".java")))
+          .hasSizeLessThanOrEqualTo(MOST_FILES);
     }
   }
 

@@ -52,8 +52,7 @@ public record Card(
 
   /** The room that it stands in: {@code fastening}. */
   public String room() {
-    String room = method.getDeclaringClass().getPackageName();
-    return room.substring(room.lastIndexOf('.') + 1);
+    return method.getDeclaringClass().getPackageName().split("\\.")[1];
   }
 
   /** The parameter of this column, or null. */

@@ -6,8 +6,8 @@ import java.nio.file.FileSystemException;
 import java.util.concurrent.CompletionException;
 import picocli.CommandLine.ExitCode;
 import sheathwright.figure.RefusedException;
-import sheathwright.job.ProblemsException;
-import sheathwright.job.FileTrouble;
+import sheathwright.job.file.FileTrouble;
+import sheathwright.job.table.ProblemsException;
 
 /**
  * What ended a command early: what is said of it, and the exit status.

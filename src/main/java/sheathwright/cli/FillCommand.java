@@ -18,10 +18,10 @@ import picocli.CommandLine.Spec;
 import sheathwright.catalog.Card;
 import sheathwright.catalog.Catalog;
 import sheathwright.figure.RefusedException;
-import sheathwright.job.CsvFile;
-import sheathwright.job.FilledLines;
-import sheathwright.job.NewFile;
-import sheathwright.workbook.FillBook;
+import sheathwright.job.file.NewFile;
+import sheathwright.job.fill.FilledLines;
+import sheathwright.job.table.CsvFile;
+import sheathwright.workbook.page.FillBook;
 
 /** Fills one function down a table. */
 @Command(

@@ -4,10 +4,10 @@ import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
-import sheathwright.job.FilledLines;
-import sheathwright.job.FilledRow;
-import sheathwright.job.Problem;
-import sheathwright.job.ProblemLines;
+import sheathwright.job.fill.FilledLines;
+import sheathwright.job.fill.FilledRow;
+import sheathwright.job.table.Problem;
+import sheathwright.job.table.ProblemLines;
 
 /** What became of a table's rows, counted as they are written. */
 final class FillTally implements Consumer<FilledRow> {

@@ -19,7 +19,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
-import sheathwright.figure.Printable;
+import sheathwright.job.table.Printable;
 import sheathwright.repl.Prompt;
 import sheathwright.repl.Script;
 

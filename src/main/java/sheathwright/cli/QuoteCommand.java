@@ -11,14 +11,14 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import sheathwright.figure.Printable;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobTable;
-import sheathwright.job.NewFile;
-import sheathwright.job.NewFiles;
-import sheathwright.job.ProblemLines;
-import sheathwright.workbook.JobBooks;
+import sheathwright.job.file.NewFile;
+import sheathwright.job.file.NewFiles;
+import sheathwright.job.table.Printable;
+import sheathwright.job.table.ProblemLines;
+import sheathwright.workbook.page.JobBooks;
 
 /** Makes a job's two workbooks. */
 @Command(

@@ -9,8 +9,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import sheathwright.job.Problem;
-import sheathwright.job.ProblemsException;
+import sheathwright.job.table.Problem;
+import sheathwright.job.table.ProblemsException;
 import sheathwright.repl.Script;
 
 /** Runs a script. */

@@ -13,9 +13,9 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import sheathwright.cutting.Patience;
 import sheathwright.figure.RefusedException;
-import sheathwright.job.CsvFile;
-import sheathwright.job.SolvedTable;
-import sheathwright.job.Solver;
+import sheathwright.job.solve.SolvedTable;
+import sheathwright.job.solve.Solver;
+import sheathwright.job.table.CsvFile;
 
 /** Solves a whole table at once. */
 @Command(

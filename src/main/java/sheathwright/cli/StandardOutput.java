@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Locale;
 import java.util.Optional;
-import sheathwright.job.FileTrouble;
+import sheathwright.job.file.FileTrouble;
 
 /**
  * Standard output, which remembers what became of it: the JDK's writers swallow what a full disk or

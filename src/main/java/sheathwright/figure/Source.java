@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param exceptions which parts of it were had less surely, in words; empty if none were
  * @param cell where it stands in the user's table, if it stands in one
  */
-public record Source(String text, Mark mark, String exceptions, Optional<TableCell> cell) {
+public record Source(String text, Mark mark, String exceptions, Optional<Cell> cell) {
 
   /** How sure a source is. A mark is copied with its value and never upgraded. */
   public enum Mark {
@@ -75,7 +75,7 @@ public record Source(String text, Mark mark, String exceptions, Optional<TableCe
   }
 
   /** A value of the user's, with the cell of the table that it was read from. */
-  public static Source given(TableCell cell) {
+  public static Source given(Cell cell) {
     return new Source(cell.inWords(), Mark.GIVEN, "", Optional.of(cell));
   }
 
@@ -107,5 +107,21 @@ public record Source(String text, Mark mark, String exceptions, Optional<TableCe
     return whole.isEmpty()
         ? mark.words
         : mark.words.isEmpty() ? whole : whole + " (" + mark.words + ")";
+  }
+
+  /**
+   * Where a value stands in a user's table.
+   *
+   * @param table the file's name
+   * @param line counted from 1, the heading included
+   * @param column as headed
+   * @param item what the value is called there: its column, or the key of a two-column table
+   */
+  public record Cell(String table, long line, String column, String item) {
+
+    /** The file and the line, as a source says them: {@code job.csv, line 12}. */
+    public String inWords() {
+      return table + ", line " + line;
+    }
   }
 }

@@ -18,15 +18,15 @@ import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.roof.Plane;
 import sheathwright.roof.Supports;
-import sheathwright.sheathing.CourseLayout;
-import sheathwright.sheathing.DeckLayout;
-import sheathwright.sheathing.Finding;
-import sheathwright.sheathing.LayoutRules;
 import sheathwright.sheathing.Layouts;
-import sheathwright.sheathing.Mark;
-import sheathwright.sheathing.PatchPlan;
-import sheathwright.sheathing.PatchRules;
-import sheathwright.sheathing.StripRule;
+import sheathwright.sheathing.layout.CourseLayout;
+import sheathwright.sheathing.layout.DeckLayout;
+import sheathwright.sheathing.layout.LayoutRules;
+import sheathwright.sheathing.layout.StripRule;
+import sheathwright.sheathing.patch.Finding;
+import sheathwright.sheathing.patch.Mark;
+import sheathwright.sheathing.patch.PatchPlan;
+import sheathwright.sheathing.patch.PatchRules;
 
 /**
  * A job's planes with what they stand on, what was found on them, and what new sheets and patches

@@ -2,7 +2,7 @@ package sheathwright.job;
 
 import java.util.ArrayList;
 import java.util.List;
-import sheathwright.fastening.NailPattern;
+import sheathwright.fastening.count.NailPattern;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Solution;
@@ -11,8 +11,8 @@ import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.roof.Box;
 import sheathwright.roof.Region;
-import sheathwright.sheathing.CourseLayout;
-import sheathwright.sheathing.Sheet;
+import sheathwright.sheathing.layout.CourseLayout;
+import sheathwright.sheathing.layout.Sheet;
 
 /**
  * The nails of new sheets on a whole deck, counted sheet by sheet on its layout: where two share a

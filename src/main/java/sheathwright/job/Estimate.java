@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import sheathwright.fastening.MakerRequirement;
-import sheathwright.fastening.NailCounts;
+import sheathwright.fastening.count.NailCounts;
+import sheathwright.fastening.uplift.MakerRequirement;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Area;
@@ -21,11 +21,12 @@ import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.job.table.ProblemsException;
 import sheathwright.pricing.Disposal;
 import sheathwright.pricing.SheetMaterial;
 import sheathwright.pricing.UnitPrice;
 import sheathwright.pricing.UnitPrices;
-import sheathwright.sheathing.SheetCounts;
+import sheathwright.sheathing.layout.SheetCounts;
 
 /**
  * Everything that is worked out from a job's tables: what to buy, what it costs, and the proof of

@@ -15,15 +15,15 @@ import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
-import sheathwright.framing.DeadLoad;
-import sheathwright.framing.DeadLoads;
-import sheathwright.framing.Layer;
-import sheathwright.framing.RafterScreening;
-import sheathwright.framing.RepairDecision;
-import sheathwright.framing.RoofMaterial;
-import sheathwright.framing.SisterSizes;
-import sheathwright.framing.StopFinding;
-import sheathwright.framing.StopReports;
+import sheathwright.framing.rafter.RafterScreening;
+import sheathwright.framing.sister.SisterSizes;
+import sheathwright.framing.stop.RepairDecision;
+import sheathwright.framing.stop.StopFinding;
+import sheathwright.framing.stop.StopReports;
+import sheathwright.loads.DeadLoad;
+import sheathwright.loads.DeadLoads;
+import sheathwright.loads.Layer;
+import sheathwright.loads.RoofMaterial;
 
 /** What a job's rafters can carry, what was reported of them, and whether they may be repaired. */
 public final class Framing {

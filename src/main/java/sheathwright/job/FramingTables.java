@@ -4,15 +4,16 @@ import java.util.List;
 import java.util.stream.Stream;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
-import sheathwright.framing.Grade;
-import sheathwright.framing.RafterLoad;
-import sheathwright.framing.RoofMaterial;
-import sheathwright.framing.ServiceMoisture;
-import sheathwright.framing.Species;
-import sheathwright.framing.Stock;
-import sheathwright.framing.StopFinding;
-import sheathwright.framing.ValueSet;
-import sheathwright.published.LumberSize;
+import sheathwright.framing.rafter.RafterLoad;
+import sheathwright.framing.stop.StopFinding;
+import sheathwright.job.table.Field;
+import sheathwright.loads.RoofMaterial;
+import sheathwright.wood.Grade;
+import sheathwright.wood.LumberSize;
+import sheathwright.wood.ServiceMoisture;
+import sheathwright.wood.Species;
+import sheathwright.wood.Stock;
+import sheathwright.wood.ValueSet;
 
 /** What a job's tables may say of its framing. */
 final class FramingTables {

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
-import sheathwright.fastening.MakerRequirement;
+import sheathwright.fastening.uplift.MakerRequirement;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
@@ -17,8 +17,13 @@ import sheathwright.figure.RefusedException;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
-import sheathwright.job.TableReader.Group;
-import sheathwright.job.TableReader.Input;
+import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.Field;
+import sheathwright.job.table.Problem;
+import sheathwright.job.table.ProblemsException;
+import sheathwright.job.table.TableReader;
+import sheathwright.job.table.TableReader.Group;
+import sheathwright.job.table.TableReader.Input;
 import sheathwright.pricing.Rates;
 
 /**

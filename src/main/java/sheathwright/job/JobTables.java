@@ -12,9 +12,13 @@ import java.util.stream.Stream;
 import sheathwright.catalog.Nearest;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
-import sheathwright.published.LumberSize;
-import sheathwright.sheathing.Finding;
-import sheathwright.sheathing.StripRule;
+import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.Field;
+import sheathwright.job.table.Problem;
+import sheathwright.job.table.ProblemsException;
+import sheathwright.sheathing.layout.StripRule;
+import sheathwright.sheathing.patch.Finding;
+import sheathwright.wood.LumberSize;
 
 /**
  * The tables of one job, as they lie in a folder, and what each may hold.

@@ -6,10 +6,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import sheathwright.cutting.CutStick;
 import sheathwright.cutting.Patience;
-import sheathwright.cutting.StickCutting;
-import sheathwright.cutting.StickPlan;
+import sheathwright.cutting.stick.CutStick;
+import sheathwright.cutting.stick.StickCutting;
+import sheathwright.cutting.stick.StickPlan;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Money;
@@ -17,10 +17,10 @@ import sheathwright.figure.Roll;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
-import sheathwright.levelling.LevelPiece;
-import sheathwright.levelling.LevelPrices;
-import sheathwright.levelling.LevelSticks;
-import sheathwright.levelling.PlannedRafter;
+import sheathwright.leveling.plan.LevelPiece;
+import sheathwright.leveling.plan.LevelPrices;
+import sheathwright.leveling.plan.LevelSticks;
+import sheathwright.leveling.plan.PlannedRafter;
 
 /** The sisters of all planes cut from as little stock as possible, stick by stick. */
 public final class LevelCutting {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import sheathwright.catalog.Numbers;
-import sheathwright.fastening.MakerRequirement;
-import sheathwright.fastening.MakerRequirement.Sense;
+import sheathwright.fastening.uplift.MakerRequirement;
+import sheathwright.fastening.uplift.MakerRequirement.Sense;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
@@ -13,6 +13,9 @@ import sheathwright.figure.RefusedException;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
+import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.Field;
+import sheathwright.job.table.TableReader;
 
 /**
  * What the covering's maker asks of the deck, from a table that the user fills from the maker's

@@ -7,18 +7,18 @@ import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
-import sheathwright.framing.DeadLoads;
-import sheathwright.framing.Grade;
-import sheathwright.framing.RafterLoad;
-import sheathwright.framing.RafterScreening;
-import sheathwright.framing.RafterScreenings;
-import sheathwright.framing.RafterSections;
-import sheathwright.framing.SectionProperties;
-import sheathwright.framing.ServiceMoisture;
-import sheathwright.framing.Species;
-import sheathwright.framing.Stock;
-import sheathwright.framing.ValueSet;
-import sheathwright.published.LumberSize;
+import sheathwright.framing.rafter.RafterLoad;
+import sheathwright.framing.rafter.RafterScreening;
+import sheathwright.framing.rafter.RafterScreenings;
+import sheathwright.loads.DeadLoads;
+import sheathwright.wood.Grade;
+import sheathwright.wood.LumberSize;
+import sheathwright.wood.RafterSections;
+import sheathwright.wood.SectionProperties;
+import sheathwright.wood.ServiceMoisture;
+import sheathwright.wood.Species;
+import sheathwright.wood.Stock;
+import sheathwright.wood.ValueSet;
 
 /**
  * A job's rafters as they are screened, from what the job says and what is usual where it does not.

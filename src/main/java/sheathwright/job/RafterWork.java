@@ -13,12 +13,12 @@ import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
-import sheathwright.levelling.SisterStock;
-import sheathwright.levelling.Sisters;
+import sheathwright.leveling.plan.SisterStock;
+import sheathwright.leveling.plan.Sisters;
 import sheathwright.pricing.PieceMaterial;
 import sheathwright.pricing.PiecePrice;
 import sheathwright.pricing.UnitPrices;
-import sheathwright.published.LumberSize;
+import sheathwright.wood.LumberSize;
 
 /** What it takes to bring the job's rafters to the string line. */
 final class RafterWork {

@@ -9,8 +9,10 @@ import java.util.function.Supplier;
 import sheathwright.figure.Origins;
 import sheathwright.figure.Refusal;
 import sheathwright.figure.RefusedException;
-import sheathwright.figure.TableCell;
+import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
+import sheathwright.job.table.Problem;
+import sheathwright.job.table.ProblemsException;
 
 /**
  * Gathers everything that is refused while a job is worked out and written down, each refusal once,
@@ -54,12 +56,12 @@ public final class Refusals {
   }
 
   private static Problem problem(String reason, List<Traced> causes) {
-    List<TableCell> cells =
+    List<Source.Cell> cells =
         Origins.of(causes).stream().flatMap(input -> input.source().cell().stream()).toList();
     if (cells.isEmpty()) {
       return new Problem("job.csv", 0, "", reason);
     }
-    TableCell nearest = cells.get(0);
+    Source.Cell nearest = cells.get(0);
     boolean isSaid =
         cells.size() > 1
             || reason.contains(nearest.item())
@@ -69,7 +71,7 @@ public final class Refusals {
   }
 
   /** Several inputs that together are refused, the nearest first. */
-  private static String from(List<TableCell> cells) {
+  private static String from(List<Source.Cell> cells) {
     if (cells.size() == 1) {
       return "";
     }

@@ -9,19 +9,19 @@ import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
-import sheathwright.framing.AdjustedValues;
-import sheathwright.framing.DesignValues;
-import sheathwright.framing.Grade;
-import sheathwright.framing.LoadDuration;
-import sheathwright.framing.RafterLoad;
-import sheathwright.framing.SectionProperties;
-import sheathwright.framing.ServiceMoisture;
-import sheathwright.framing.SisterSizes;
-import sheathwright.framing.SisterSizing;
-import sheathwright.framing.Species;
-import sheathwright.framing.Stock;
-import sheathwright.framing.ValueSet;
-import sheathwright.published.LumberSize;
+import sheathwright.framing.rafter.RafterLoad;
+import sheathwright.framing.sister.SisterSizes;
+import sheathwright.framing.sister.SisterSizing;
+import sheathwright.wood.AdjustedValues;
+import sheathwright.wood.DesignValues;
+import sheathwright.wood.Grade;
+import sheathwright.wood.LoadDuration;
+import sheathwright.wood.LumberSize;
+import sheathwright.wood.SectionProperties;
+import sheathwright.wood.ServiceMoisture;
+import sheathwright.wood.Species;
+import sheathwright.wood.Stock;
+import sheathwright.wood.ValueSet;
 
 /** Which sisters would do beside a job's rafters, and which of those is the cheapest. */
 final class SisterChoice {

@@ -6,9 +6,13 @@ import java.util.List;
 import java.util.Map;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
-import sheathwright.levelling.StringReading;
-import sheathwright.levelling.StringReadings;
-import sheathwright.levelling.SuspicionRules;
+import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.Field;
+import sheathwright.job.table.ProblemsException;
+import sheathwright.job.table.TableReader;
+import sheathwright.leveling.string.StringReading;
+import sheathwright.leveling.string.StringReadings;
+import sheathwright.leveling.string.SuspicionRules;
 
 /** The drops of one plane below a string, station by station, from a table of their own. */
 public final class StringTable {

@@ -18,16 +18,16 @@ import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
-import sheathwright.levelling.FramingAnswer;
-import sheathwright.levelling.LevelCost;
-import sheathwright.levelling.LevelPrices;
-import sheathwright.levelling.LevelRules;
-import sheathwright.levelling.ShimRules;
-import sheathwright.levelling.SisterRules;
-import sheathwright.levelling.StringLine;
-import sheathwright.levelling.StringReading;
-import sheathwright.levelling.SuspicionRules;
-import sheathwright.published.LumberSize;
+import sheathwright.leveling.plan.FramingAnswer;
+import sheathwright.leveling.plan.LevelCost;
+import sheathwright.leveling.plan.LevelPrices;
+import sheathwright.leveling.plan.LevelRules;
+import sheathwright.leveling.plan.ShimRules;
+import sheathwright.leveling.plan.SisterRules;
+import sheathwright.leveling.string.StringLine;
+import sheathwright.leveling.string.StringReading;
+import sheathwright.leveling.string.SuspicionRules;
+import sheathwright.wood.LumberSize;
 
 /** Every plane whose rafters were read at several stations, and what it all comes to. */
 public final class Survey {

@@ -5,8 +5,8 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Units;
-import sheathwright.levelling.RafterProfile;
-import sheathwright.levelling.RafterStation;
+import sheathwright.leveling.string.RafterProfile;
+import sheathwright.leveling.string.RafterStation;
 
 /** Whether the readings of a plane fit what else the job says of it. */
 final class SurveyFacts {

@@ -3,8 +3,9 @@ package sheathwright.job;
 import java.util.List;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
-import sheathwright.levelling.TargetObjective;
-import sheathwright.levelling.TargetRules;
+import sheathwright.job.table.Field;
+import sheathwright.leveling.target.TargetObjective;
+import sheathwright.leveling.target.TargetRules;
 
 /** What a job's tables say where every rafter was read at several stations. */
 final class SurveyTables {

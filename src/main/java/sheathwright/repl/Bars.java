@@ -6,14 +6,14 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
-import sheathwright.fastening.ZoneMap;
 import sheathwright.figure.Check;
 import sheathwright.figure.Figure;
 import sheathwright.figure.RefusedException;
-import sheathwright.levelling.Straightened;
-import sheathwright.sheathing.CourseLayout;
-import sheathwright.sheathing.DeckLayout;
-import sheathwright.sheathing.PatchPlan;
+import sheathwright.leveling.plan.Straightened;
+import sheathwright.loads.wind.ZoneMap;
+import sheathwright.sheathing.layout.CourseLayout;
+import sheathwright.sheathing.layout.DeckLayout;
+import sheathwright.sheathing.patch.PatchPlan;
 
 /**
  * Pictures in characters: what is used up of what is allowed, lists of figures side by side, decks.

@@ -24,7 +24,7 @@ import sheathwright.catalog.Card;
 import sheathwright.catalog.Catalog;
 import sheathwright.catalog.Parameter;
 import sheathwright.figure.RefusedException;
-import sheathwright.job.ProblemsException;
+import sheathwright.job.table.ProblemsException;
 
 /**
  * What the prompt says when a line cannot be taken: what was given, what is allowed, and something

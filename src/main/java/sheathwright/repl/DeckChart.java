@@ -9,13 +9,13 @@ import sheathwright.figure.Lengths;
 import sheathwright.figure.Shown;
 import sheathwright.roof.Box;
 import sheathwright.roof.Outline;
-import sheathwright.sheathing.CourseLayout;
-import sheathwright.sheathing.CourseLine;
-import sheathwright.sheathing.Finding;
-import sheathwright.sheathing.Joint;
-import sheathwright.sheathing.Mark;
-import sheathwright.sheathing.Patch;
-import sheathwright.sheathing.PatchPlan;
+import sheathwright.sheathing.layout.CourseLayout;
+import sheathwright.sheathing.layout.CourseLine;
+import sheathwright.sheathing.layout.Joint;
+import sheathwright.sheathing.patch.Finding;
+import sheathwright.sheathing.patch.Mark;
+import sheathwright.sheathing.patch.Patch;
+import sheathwright.sheathing.patch.PatchPlan;
 
 /**
  * A plane of the deck in characters, the eave below: a cell is twice as high as it is wide, as

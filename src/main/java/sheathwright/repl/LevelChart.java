@@ -9,8 +9,8 @@ import java.util.function.Function;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Lengths;
 import sheathwright.figure.Units;
-import sheathwright.levelling.Straightened;
-import sheathwright.levelling.Surface;
+import sheathwright.leveling.plan.Straightened;
+import sheathwright.leveling.target.Surface;
 import sheathwright.roof.Spot;
 
 /**

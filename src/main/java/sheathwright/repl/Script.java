@@ -12,9 +12,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.regex.Pattern;
-import sheathwright.figure.Printable;
-import sheathwright.job.Problem;
-import sheathwright.job.ProblemsException;
+import sheathwright.job.table.Printable;
+import sheathwright.job.table.Problem;
+import sheathwright.job.table.ProblemsException;
 
 /** Runs lines of the language that come from a file or a pipe. */
 public final class Script {

@@ -16,9 +16,9 @@ import sheathwright.catalog.Catalog;
 import sheathwright.catalog.Parameter;
 import sheathwright.figure.Amounts;
 import sheathwright.figure.Units;
-import sheathwright.levelling.Straightening;
-import sheathwright.sheathing.Finding;
+import sheathwright.leveling.plan.Straightening;
 import sheathwright.sheathing.Layouts;
+import sheathwright.sheathing.patch.Finding;
 
 /**
  * The words that stand ready at the prompt: amounts, functions, options, and the session's own.
@@ -36,16 +36,15 @@ final class Vocabulary {
   private final Map<String, Set<String>> wordsOf = new LinkedHashMap<>();
   private final Set<String> taken = new HashSet<>();
 
-  private static final List<String> TYPES =
-      List.of(
-          "java.util.*",
-          "sheathwright.figure.*",
-          "sheathwright.roof.*",
-          "sheathwright.sheathing.*",
-          "sheathwright.framing.*",
-          "sheathwright.levelling.*",
-          "sheathwright.fastening.*",
-          "sheathwright.pricing.*");
+  /** Packages whose types are named at the prompt; those of functions and their things besides. */
+  private final Set<String> types =
+      new LinkedHashSet<>(
+          List.of(
+              "java.util.*",
+              "sheathwright.figure.*",
+              "sheathwright.roof.*",
+              "sheathwright.sheathing.patch.*",
+              "sheathwright.leveling.target.*"));
 
   Vocabulary() {
     taken.add(AMOUNTS);
@@ -57,6 +56,7 @@ final class Vocabulary {
     add(Amounts.class);
     for (Card card : Catalog.shipped().cards()) {
       add(card.method().getDeclaringClass());
+      types.add(card.method().getDeclaringClass().getPackageName() + ".*");
       for (Parameter parameter : card.parameters()) {
         if (parameter.options() != null) {
           add(parameter.options());
@@ -74,7 +74,7 @@ final class Vocabulary {
     }
     Set<String> needed = new LinkedHashSet<>();
     if (TYPE.matcher(line).find()) {
-      needed.addAll(TYPES);
+      needed.addAll(types);
     }
     wordsOf.forEach(
         (name, names) -> {
@@ -89,7 +89,7 @@ final class Vocabulary {
   /** Every import that was not taken yet. */
   Set<String> rest() {
     Set<String> rest = new LinkedHashSet<>(wordsOf.keySet());
-    rest.addAll(TYPES);
+    rest.addAll(types);
     rest.removeIf(name -> !taken.add(name));
     return rest;
   }

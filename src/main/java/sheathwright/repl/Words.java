@@ -11,10 +11,10 @@ import sheathwright.catalog.Reference;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Working;
-import sheathwright.job.NewFile;
 import sheathwright.job.StringTable;
-import sheathwright.levelling.StringReadings;
-import sheathwright.workbook.SessionBook;
+import sheathwright.job.file.NewFile;
+import sheathwright.leveling.string.StringReadings;
+import sheathwright.workbook.page.SessionBook;
 
 /** What can be asked of a session at its own prompt. Meant to be imported statically. */
 public final class Words {

@@ -2,7 +2,7 @@ package sheathwright.repl;
 
 import java.util.ArrayList;
 import java.util.List;
-import sheathwright.fastening.ZoneMap;
+import sheathwright.loads.wind.ZoneMap;
 import sheathwright.roof.Box;
 import sheathwright.roof.Spot;
 

@@ -14,6 +14,15 @@ import sheathwright.figure.RefusedException;
 import sheathwright.figure.Units;
 import sheathwright.roof.Plane;
 import sheathwright.roof.Supports;
+import sheathwright.sheathing.layout.CourseLayout;
+import sheathwright.sheathing.layout.DeckLayout;
+import sheathwright.sheathing.layout.LayoutAnswer;
+import sheathwright.sheathing.layout.LayoutRules;
+import sheathwright.sheathing.layout.StripRule;
+import sheathwright.sheathing.patch.Mark;
+import sheathwright.sheathing.patch.PatchAnswer;
+import sheathwright.sheathing.patch.PatchPlan;
+import sheathwright.sheathing.patch.PatchRules;
 
 /**
  * Sheets laid on planes, and patches cut out of them. The answers are solved, not computed by a

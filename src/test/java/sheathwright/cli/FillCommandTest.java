@@ -11,8 +11,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sheathwright.catalog.Catalog;
-import sheathwright.job.CsvFile;
-import sheathwright.job.FilledLines;
+import sheathwright.job.fill.FilledLines;
+import sheathwright.job.table.CsvFile;
 
 class FillCommandTest {
 

@@ -1,11 +1,11 @@
 package sheathwright.cutting;
 
 /** Patience by the clock, for tests and benchmarks that must end in time. */
-final class TestPatience {
+public final class TestPatience {
 
   private TestPatience() {}
 
-  static Patience seconds(double seconds) {
+  public static Patience seconds(double seconds) {
     long end = System.nanoTime() + (long) (seconds * 1e9);
     return () -> (end - System.nanoTime()) / 1e9;
   }

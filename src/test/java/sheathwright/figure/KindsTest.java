@@ -59,16 +59,16 @@ class KindsTest {
         import sheathwright.figure.Figure;
         import static sheathwright.figure.Amounts.*;
         import static sheathwright.figure.YesNo.*;
-        import static sheathwright.fastening.NailCounts.*;
-        import static sheathwright.fastening.UpliftSpacings.*;
-        import static sheathwright.fastening.WindPressures.*;
-        import static sheathwright.framing.Grade.*;
-        import static sheathwright.framing.RafterLoad.*;
-        import static sheathwright.framing.Rafters.*;
-        import static sheathwright.framing.Species.*;
-        import static sheathwright.framing.ValueSet.*;
-        import static sheathwright.published.LumberSize.*;
-        import static sheathwright.sheathing.SheetCounts.*;
+        import static sheathwright.fastening.count.NailCounts.*;
+        import static sheathwright.fastening.uplift.UpliftSpacings.*;
+        import static sheathwright.loads.wind.WindPressures.*;
+        import static sheathwright.wood.Grade.*;
+        import static sheathwright.framing.rafter.RafterLoad.*;
+        import static sheathwright.framing.rafter.Rafters.*;
+        import static sheathwright.wood.Species.*;
+        import static sheathwright.wood.ValueSet.*;
+        import static sheathwright.wood.LumberSize.*;
+        import static sheathwright.sheathing.layout.SheetCounts.*;
         class Tried {
           Object answer = %s;
         }

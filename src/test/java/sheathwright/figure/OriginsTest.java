@@ -13,7 +13,7 @@ class OriginsTest {
   private static final Figure<Length> NOTHING = input("spacing_in", 0, 22);
 
   private static Figure<Length> input(String name, double number, long line) {
-    Source source = Source.given(new TableCell("job.csv", line, "value", name));
+    Source source = Source.given(new Source.Cell("job.csv", line, "value", name));
     return Figure.input(name, number, Units.INCH, Limits.NONE, source);
   }
 

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import sheathwright.figure.Traced;
+import sheathwright.job.table.JobText;
 
 /** The demo job of the sagging cottage: invented figures, worked out by hand beside each. */
 class CottageEstimateTest {

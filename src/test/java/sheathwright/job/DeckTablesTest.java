@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sheathwright.figure.YesNo;
+import sheathwright.job.table.JobText;
 
 /** A small job with openings, measured rafters, marks, and what the covering's maker asks for. */
 class DeckTablesTest {

@@ -3,6 +3,7 @@ package sheathwright.job;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import sheathwright.job.table.Filling;
 
 /** Tables as spreadsheet programs save them. */
 class FilledTableTextTest {

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
-import sheathwright.framing.RafterScreening;
-import sheathwright.framing.SisterSize;
-import sheathwright.workbook.JobBooks;
+import sheathwright.framing.rafter.RafterScreening;
+import sheathwright.framing.sister.SisterSize;
+import sheathwright.job.table.JobText;
+import sheathwright.job.table.ProblemsException;
+import sheathwright.workbook.page.JobBooks;
 
 /** What a job says of its framing, worked by hand beside each. */
 class FramingTablesTest {

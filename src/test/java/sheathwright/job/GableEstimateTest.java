@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import sheathwright.job.table.JobText;
 
 /** The demo job of the simple gable: invented figures, worked out by hand beside each. */
 class GableEstimateTest {

@@ -11,6 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sheathwright.job.table.JobText;
+import sheathwright.job.table.ProblemsException;
 
 class JobFolderTest {
 

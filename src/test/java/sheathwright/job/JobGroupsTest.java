@@ -8,7 +8,9 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import sheathwright.workbook.JobBooks;
+import sheathwright.job.table.JobText;
+import sheathwright.job.table.ProblemsException;
+import sheathwright.workbook.page.JobBooks;
 
 /** Keys that belong together are given together; some of them only if the job asks for them. */
 class JobGroupsTest {

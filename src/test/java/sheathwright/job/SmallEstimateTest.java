@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import sheathwright.figure.Traced;
+import sheathwright.job.table.JobText;
 
 /** A small invented job, worked out by hand beside each figure. */
 class SmallEstimateTest {

@@ -8,6 +8,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sheathwright.figure.Traced;
+import sheathwright.job.table.JobText;
+import sheathwright.job.table.ProblemsException;
 
 /** The demo job whose rafters were read at five stations each, worked by hand from its readings. */
 class SurveyEstimateTest {

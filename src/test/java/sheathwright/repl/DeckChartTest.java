@@ -7,15 +7,15 @@ import static sheathwright.figure.Amounts.pitch;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import sheathwright.fastening.RoofShape;
-import sheathwright.fastening.ZoneMap;
 import sheathwright.figure.Choice;
+import sheathwright.loads.wind.RoofShape;
+import sheathwright.loads.wind.ZoneMap;
 import sheathwright.published.LoadEdition;
 import sheathwright.roof.Plane;
 import sheathwright.roof.Supports;
-import sheathwright.sheathing.Finding;
 import sheathwright.sheathing.Layouts;
-import sheathwright.sheathing.Mark;
+import sheathwright.sheathing.patch.Finding;
+import sheathwright.sheathing.patch.Mark;
 
 /** Small planes whose picture can be drawn by hand: a cell is 4 in wide and 8 in high. */
 class DeckChartTest {

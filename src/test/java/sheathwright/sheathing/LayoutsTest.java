@@ -15,7 +15,15 @@ import sheathwright.figure.Choice;
 import sheathwright.roof.Plane;
 import sheathwright.roof.Region;
 import sheathwright.roof.Supports;
-import sheathwright.sheathing.Joint.Repair;
+import sheathwright.sheathing.layout.CourseLayout;
+import sheathwright.sheathing.layout.DeckLayout;
+import sheathwright.sheathing.layout.Joint;
+import sheathwright.sheathing.layout.Joint.Repair;
+import sheathwright.sheathing.layout.LayoutRules;
+import sheathwright.sheathing.layout.Sheet;
+import sheathwright.sheathing.patch.Finding;
+import sheathwright.sheathing.patch.Mark;
+import sheathwright.sheathing.patch.RandomDecks;
 
 class LayoutsTest {
 

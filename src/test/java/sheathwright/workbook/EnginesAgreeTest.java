@@ -13,6 +13,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import sheathwright.catalog.Catalog;
+import sheathwright.workbook.book.Cells;
+import sheathwright.workbook.page.Agreement;
+import sheathwright.workbook.page.Samples;
 
 /**
  * The library's values against POI's evaluator, cell by cell. LibreOffice does the same in the

@@ -13,6 +13,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sheathwright.workbook.page.Samples;
 
 /**
  * The finished samples are what the program writes today, part by part (how tightly a JDK packs

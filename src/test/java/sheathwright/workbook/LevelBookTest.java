@@ -13,6 +13,9 @@ import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
+import sheathwright.workbook.book.Cells;
+import sheathwright.workbook.book.LevelSamples;
+import sheathwright.workbook.page.Agreement;
 
 /** A levelling plan in a workbook: every cell recalculated by an engine that we did not write. */
 class LevelBookTest {

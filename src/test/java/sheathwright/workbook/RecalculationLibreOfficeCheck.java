@@ -11,6 +11,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sheathwright.workbook.LibreOffice.Recalculation;
+import sheathwright.workbook.book.Cells;
+import sheathwright.workbook.book.DropDownsTest;
+import sheathwright.workbook.book.Perturbed;
+import sheathwright.workbook.page.Agreement;
 
 /**
  * The library's values against LibreOffice's, for every workbook that the ordinary tests left

@@ -1,4 +1,0 @@
-package sheathwright.cutting;
-
-/** A block that is cut out of a stock of the task. */
-record SheetPattern(int stock, GuillotineBlock block) {}

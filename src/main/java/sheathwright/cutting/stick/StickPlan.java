@@ -1,0 +1,22 @@
+package sheathwright.cutting.stick;
+
+import java.util.List;
+
+/**
+ * Which sticks to buy and how to cut them.
+ *
+ * @param sticks every stick, equal ones one after another
+ * @param cost of all sticks, in the order's money unit
+ * @param atLeast no plan for the same order costs less than this
+ */
+public record StickPlan(List<CutStick> sticks, long cost, long atLeast) {
+
+  public StickPlan {
+    sticks = List.copyOf(sticks);
+  }
+
+  /** Whether no cheaper plan exists. */
+  public boolean isProven() {
+    return cost == atLeast;
+  }
+}

@@ -1,0 +1,6 @@
+/**
+ * Sticks cut out of priced lengths with the least money, and a bound that no plan can beat.
+ *
+ * <p>Whole numbers in and out. Does not cover defects in the stick.
+ */
+package sheathwright.cutting.stick;

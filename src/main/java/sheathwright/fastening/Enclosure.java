@@ -1,9 +1,0 @@
-package sheathwright.fastening;
-
-import sheathwright.figure.Option;
-
-/** How far the wind can get into the house and push from below. */
-public enum Enclosure implements Option<Enclosure> {
-  ENCLOSED,
-  PARTIALLY_ENCLOSED
-}

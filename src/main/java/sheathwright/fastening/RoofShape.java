@@ -1,9 +1,0 @@
-package sheathwright.fastening;
-
-import sheathwright.figure.Option;
-
-/** The shape of the roof that a plane belongs to. */
-public enum RoofShape implements Option<RoofShape> {
-  GABLE,
-  HIP
-}

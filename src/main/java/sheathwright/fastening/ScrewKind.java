@@ -1,9 +1,0 @@
-package sheathwright.fastening;
-
-import sheathwright.figure.Option;
-
-/** What kind of screw it is. */
-public enum ScrewKind implements Option<ScrewKind> {
-  WOOD_SCREW,
-  LAG_SCREW
-}

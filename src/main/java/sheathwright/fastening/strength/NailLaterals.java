@@ -1,0 +1,129 @@
+package sheathwright.fastening.strength;
+
+import sheathwright.catalog.Column;
+import sheathwright.catalog.LibraryFunction;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Limits;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Quantity.Stress;
+import sheathwright.figure.Source;
+import sheathwright.figure.Units;
+import sheathwright.wood.Nds;
+
+/** What a nail carries across its length. */
+public final class NailLaterals {
+
+  private static final Source BEARING = Nds.COPIED.at("Table 12.3.3");
+  private static final Source REDUCTION = Nds.COPIED.at("Table 12.3.1B");
+  private static final Source PENETRATION = Nds.COPIED.at("12.1.6");
+  private static final Figure<Stress> BEARING_STRENGTH =
+      Figure.constant("bearing_strength_psi", 16_600, Units.PSI, BEARING).symbol("16600 psi");
+  private static final Figure<Ratio> BEARING_EXPONENT =
+      Nds.number("bearing_exponent", 1.84, "1.84", BEARING);
+  private static final Figure<Stress> PRINTED_STEP =
+      Figure.constant("bearing_step_psi", 50, Units.PSI, BEARING).symbol("50 psi");
+  private static final Figure<Length> THIN_NAIL =
+      Figure.constant("thin_nail_in", 0.17, Units.INCH, REDUCTION).symbol("0.17 in");
+  private static final Figure<Ratio> THIN_REDUCTION =
+      Nds.number("thin_nail_reduction", 2.2, "2.2", REDUCTION);
+  private static final Figure<Length> TENTH =
+      Figure.constant("tenth_of_an_inch_in", 0.1, Units.INCH, REDUCTION).symbol("0.1 in");
+  private static final Figure<Ratio> HALF = Nds.number("reduction_offset", 0.5, "0.5", REDUCTION);
+  private static final Figure<Ratio> LEAST_DIAMETERS =
+      Nds.number("least_penetration_in_diameters", 6, "6", PENETRATION);
+
+  private NailLaterals() {}
+
+  /**
+   * What one nail through a side member into a rafter carries across its length, in single shear.
+   *
+   * <pre>
+   * Z  = the least of the six yield modes Im, Is, II, IIIm, IIIs and IV, each divided by R_d
+   * F_e = 16600 psi × G^1.84, to the nearest 50 psi as printed
+   * R_d = 2.2 where D ≤ 0.17 in, else D ÷ 0.1 in + 0.5
+   * p  = length − side thickness; l_m = p − D, for the tip of 2 D bears by half
+   * </pre>
+   *
+   * <p>Does not cover adjustment factors, nails whose tip comes out at the back, toe-nails, double
+   * shear, end grain, steel side members, spacing and splitting, or nails of 1/4 in and more. The
+   * equations are used at every penetration from 6 diameters; the table's shortcut p ÷ 10 D, which
+   * gives less, is not. Screening only: local code and a licensed engineer decide.
+   *
+   * <pre>{@code
+   * nailLateral(in(0.148), in(3), in(1.5), number(0.5), number(0.5), psi(90000)).lateral() // 117.6 lb
+   * nailLateral(in(0.148), in(3), in(1.5), number(0.5), number(0.5), psi(90000)).mode() // IV
+   * }</pre>
+   *
+   * @param diameter D of the shank, 0.05 in to 0.24 in
+   * @param length of the nail, 0.5 in to 8 in
+   * @param sideThickness of the member under the head, 0.1 in to 4 in
+   * @param sideGravity G of the member under the head, 0.2 to 0.8
+   * @param mainGravity G of the member that holds the point, 0.2 to 0.8
+   * @param bendingYield F_yb of the nail, 30000 psi to 250000 psi
+   * @return reference value in pounds for one nail, and the yield mode that governs
+   * @throws RefusedException if a number lies outside its range, or the point reaches less than 6
+   *     diameters into the main member
+   * @see "NDS 2018 sections 12.1.6 and 12.3 with Tables 12.3.1A, 12.3.1B and 12.3.3, read second
+   *     hand"
+   */
+  @LibraryFunction
+  public static LateralValue nailLateral(
+      @Column("diameter_in") Figure<Length> diameter,
+      @Column("length_in") Figure<Length> length,
+      @Column("side_thickness_in") Figure<Length> sideThickness,
+      @Column("side_gravity") Figure<Ratio> sideGravity,
+      @Column("main_gravity") Figure<Ratio> mainGravity,
+      @Column("bending_yield_psi") Figure<Stress> bendingYield) {
+    var d = Nds.nailDiameter(diameter);
+    var nail =
+        length
+            .within("length_in", Units.INCH, Limits.between(0.5, 8, "an 8d common has 2-1/2"))
+            .symbol("L");
+    var side =
+        sideThickness
+            .within("side_thickness_in", Units.INCH, Limits.between(0.1, 4, "1-1/2 for a 2x"))
+            .symbol("l_s");
+    var fyb =
+        bendingYield
+            .within(
+                "bending_yield_psi",
+                Units.PSI,
+                Limits.between(30_000, 250_000, "100000 to 0.142 in, 90000 to 0.177 in"))
+            .symbol("F_yb");
+    var fes = bearing("side", sideGravity).symbol("F_es");
+    var fem = bearing("main", mainGravity).symbol("F_em");
+
+    var penetration = nail.minus(side).as("penetration_in", Units.INCH, PENETRATION).symbol("p");
+    var least = LEAST_DIAMETERS.times(d).as("least_penetration_in", Units.INCH, PENETRATION);
+    var enough =
+        penetration
+            .onlyIf(
+                penetration.isAtLeast(least),
+                "the nail reaches less than 6 diameters into the main member, and then no lateral"
+                    + " value may be counted (%s); take a longer nail".formatted(PENETRATION))
+            .as("counted_penetration_in", Units.INCH, PENETRATION);
+    var bearingLength =
+        enough.minus(d).as("main_bearing_in", Units.INCH, Nds.COPIED.at("12.3.5")).symbol("l_m");
+    var thick = d.dividedBy(TENTH).in(Units.RATIO).plus(HALF).as("thick_reduction", Units.RATIO);
+    var rd =
+        Figure.choose(d.isAtMost(THIN_NAIL), THIN_REDUCTION, thick)
+            .as("reduction_term", Units.RATIO, REDUCTION)
+            .symbol("R_d");
+
+    var shear = new SingleShear(d, bearingLength, side, fem, fes, fyb, rd);
+    var z = shear.least.as("lateral_lb", Units.POUND, Nds.COPIED.at("12.3.1"));
+    return new LateralValue(z, shear.modeOf(z).as("mode"));
+  }
+
+  private static Figure<Stress> bearing(String member, Figure<Ratio> gravity) {
+    var g = Nds.gravity(member + "_gravity", gravity);
+    return BEARING_STRENGTH
+        .times(g.power(BEARING_EXPONENT))
+        .dividedBy(PRINTED_STEP)
+        .in(Units.RATIO)
+        .rounded()
+        .times(PRINTED_STEP)
+        .as(member + "_bearing_psi", Units.PSI, BEARING);
+  }
+}

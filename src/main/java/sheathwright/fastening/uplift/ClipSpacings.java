@@ -1,0 +1,151 @@
+package sheathwright.fastening.uplift;
+
+import sheathwright.catalog.Column;
+import sheathwright.catalog.LibraryFunction;
+import sheathwright.fastening.uplift.ClipSpacing.Governs;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Limits;
+import sheathwright.figure.Quantity.Force;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Pressure;
+import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Source;
+import sheathwright.figure.Units;
+import sheathwright.loads.wind.WindArguments;
+
+/** How close the clips of a standing-seam roof must stand. */
+public final class ClipSpacings {
+
+  private static final Figure<Ratio> ONE = Figure.of(1, Units.RATIO);
+
+  private ClipSpacings() {}
+
+  /**
+   * How far apart the clips of a standing-seam panel may stand so that their screws do not pull out
+   * of the deck, exactly.
+   *
+   * <pre>
+   * spacing = screws per clip × resistance ÷ (uplift × panel cover)
+   * </pre>
+   *
+   * <p>Does not cover the strength of clip, seam and panel, nor the maker's greatest spacing (see
+   * {@code clip_spacing_limit}). Most tests of metal roofs were made on 15/32 in of plywood or
+   * more: a thinner deck must be shown by test. Screening only: local code and a licensed engineer
+   * decide.
+   *
+   * <pre>{@code
+   * clipSpacing(lb(71.6), number(2), psf(80.3), in(16)) // 16.0498 in
+   * }</pre>
+   *
+   * @param resistance of one screw pulled out of this deck, allowable for wind, 1 lb to 2000 lb
+   * @param screws in each clip, 1 to 6
+   * @param uplift of the zone at allowable level, 1 psf to 500 psf
+   * @param cover of the panel, seam to seam, 4 in to 48 in
+   * @return inches from clip to clip
+   * @throws RefusedException if a number lies outside its range
+   * @see "derived: load of the area that one clip holds"
+   */
+  @LibraryFunction
+  @Column("spacing_in")
+  public static Figure<Length> clipSpacing(
+      @Column("resistance_lb") Figure<Force> resistance,
+      @Column("screws_per_clip") Figure<Ratio> screws,
+      @Column("uplift_psf") Figure<Pressure> uplift,
+      @Column("panel_cover_in") Figure<Length> cover) {
+    var clip = clip(WindArguments.strength("resistance_lb", resistance), screws);
+    return WindArguments.spacing(
+        "spacing_in", clip, WindArguments.uplift(uplift), WindArguments.cover(cover));
+  }
+
+  /**
+   * How far apart the clips of a standing-seam panel may stand by screws, clip, seam and maker, and
+   * which of the four decides.
+   *
+   * <pre>
+   * by screws = screws per clip × resistance ÷ (uplift × panel cover)
+   * by clip   = clip strength ÷ (uplift × panel cover)
+   * by seam   = tested spacing × tested pressure ÷ uplift, not over the tested spacing
+   * spacing   = the least of these and the maker's greatest
+   * </pre>
+   *
+   * <p>Does not cover panels that were never tested; a test value is divided by its safety factor
+   * first, 2 in product approvals, and the maker's engineering decides. Screening only: local code
+   * and a licensed engineer decide.
+   *
+   * <pre>{@code
+   * clipSpacingLimit(lb(71.6), number(2), lb(250), psf(60), in(24), in(24), psf(80.3), in(16)).governs() // screws
+   * clipSpacingLimit(lb(94.8), number(2), lb(250), psf(60), in(24), in(24), psf(80.3), in(16)).governs() // seam
+   * }</pre>
+   *
+   * @param resistance of one screw pulled out of this deck, allowable for wind, 1 lb to 2000 lb
+   * @param screws in each clip, 1 to 6
+   * @param clip tested strength of one clip, safety factor taken off, 1 lb to 5000 lb
+   * @param seam tested uplift of panel and seam, safety factor taken off, 1 psf to 500 psf
+   * @param tested clip spacing of that test, 1 in to 72 in
+   * @param most greatest clip spacing that the maker states, 1 in to 72 in
+   * @param uplift of the zone at allowable level, 1 psf to 500 psf
+   * @param cover of the panel, seam to seam, 4 in to 48 in
+   * @return inches from clip to clip, and screws, clip, seam or maker
+   * @throws RefusedException if a number lies outside its range
+   * @see "derived: load of the area that one clip holds; a test is not stretched to wider spacings"
+   */
+  @LibraryFunction
+  public static ClipSpacing clipSpacingLimit(
+      @Column("resistance_lb") Figure<Force> resistance,
+      @Column("screws_per_clip") Figure<Ratio> screws,
+      @Column("clip_lb") Figure<Force> clip,
+      @Column("seam_psf") Figure<Pressure> seam,
+      @Column("tested_spacing_in") Figure<Length> tested,
+      @Column("maker_most_in") Figure<Length> most,
+      @Column("uplift_psf") Figure<Pressure> uplift,
+      @Column("panel_cover_in") Figure<Length> cover) {
+    var pull = WindArguments.uplift(uplift);
+    var width = WindArguments.cover(cover);
+    var byScrews =
+        WindArguments.spacing(
+            "spacing_by_screws_in",
+            clip(WindArguments.strength("resistance_lb", resistance), screws),
+            pull,
+            width);
+    var byClip =
+        WindArguments.spacing("spacing_by_clip_in", WindArguments.clipStrength(clip), pull, width);
+    var atTest = spacing("tested_spacing_in", tested, "as the maker's test report says");
+    var share =
+        WindArguments.seam(seam)
+            .dividedBy(pull)
+            .in(Units.RATIO)
+            .orIfLess(ONE)
+            .as("seam_share", Units.RATIO);
+    var bySeam =
+        atTest
+            .times(share)
+            .as("spacing_by_seam_in", Units.INCH, Source.derived("same load on each clip"));
+    var byMaker = spacing("maker_most_in", most, "as the maker's engineering says; 24 is usual");
+
+    var byTest = byClip.orIfLess(bySeam).as("spacing_by_test_in", Units.INCH);
+    var onDeck = byScrews.orIfLess(byTest).as("spacing_by_strength_in", Units.INCH);
+    var testGoverns =
+        Choice.choose(byClip.isAtMost(bySeam), Governs.CLIP, Governs.SEAM).as("test_governs");
+    var strengthGoverns =
+        Choice.choose(byScrews.isAtMost(byTest), Governs.SCREWS, testGoverns)
+            .as("strength_governs");
+    return new ClipSpacing(
+        onDeck
+            .orIfLess(byMaker)
+            .as("spacing_in", Units.INCH, Source.derived("least of all that limit it")),
+        Choice.choose(byMaker.isAtMost(onDeck), Governs.MAKER, strengthGoverns).as("governs"));
+  }
+
+  /** What all screws of a clip hold together. */
+  static Figure<Force> clip(Figure<Force> resistance, Figure<Ratio> screws) {
+    var count = screws.within("screws_per_clip", Units.RATIO, Limits.whole(1, 6, "2 are usual"));
+    return resistance
+        .times(count)
+        .as("screws_hold_lb", Units.POUND, Source.derived("screws that share the pull"));
+  }
+
+  static Figure<Length> spacing(String name, Figure<Length> spacing, String rule) {
+    return spacing.within(name, Units.INCH, Limits.between(1, 72, rule));
+  }
+}

@@ -1,0 +1,149 @@
+package sheathwright.fastening.uplift;
+
+import sheathwright.catalog.Column;
+import sheathwright.catalog.LibraryFunction;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Limits;
+import sheathwright.figure.Quantity.Area;
+import sheathwright.figure.Quantity.Force;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Pressure;
+import sheathwright.figure.Source;
+import sheathwright.figure.Units;
+import sheathwright.loads.wind.WindArguments;
+
+/** How close nails must stand where the wind pulls. */
+public final class UpliftSpacings {
+
+  private static final Figure<Length> TWELVE = nailedAt(12);
+  private static final Figure<Length> SIX = nailedAt(6);
+  private static final Figure<Length> FOUR = nailedAt(4);
+  private static final Figure<Length> THREE = nailedAt(3);
+
+  private UpliftSpacings() {}
+
+  /**
+   * How far apart nails may stand on rafters so that each bears the wind's pull on its part of the
+   * deck, exactly.
+   *
+   * <pre>
+   * spacing = resistance ÷ (uplift × support spacing)
+   * </pre>
+   *
+   * <p>Does not cover rounding to what is nailed (see {@code practical_nail_spacing}), the code's
+   * own greatest spacing, the weight of the roof, which is left out of the balance, or rake
+   * overhangs, whose edge nails bear wind from both faces. Screening only: local code and a
+   * licensed engineer decide.
+   *
+   * <pre>{@code
+   * nailSpacingForUplift(lb(68.2), psf(57.3), in(24)) // 7.1414 in
+   * nailSpacingForUplift(lb(68.2), psf(57.3), in(16)) // 10.712 in
+   * }</pre>
+   *
+   * @param resistance of one nail, the lesser of withdrawal and pull-through, allowable for wind, 1
+   *     lb to 2000 lb
+   * @param uplift of the zone at allowable level, 1 psf to 500 psf
+   * @param supportSpacing center to center of the rafters or trusses, 6 in to 96 in
+   * @return inches from nail to nail
+   * @throws RefusedException if a number lies outside its range
+   * @see "derived: load of the area that one nail holds"
+   */
+  @LibraryFunction
+  @Column("spacing_in")
+  public static Figure<Length> nailSpacingForUplift(
+      @Column("resistance_lb") Figure<Force> resistance,
+      @Column("uplift_psf") Figure<Pressure> uplift,
+      @Column("support_spacing_in") Figure<Length> supportSpacing) {
+    return WindArguments.spacing(
+        "spacing_in",
+        WindArguments.strength("resistance_lb", resistance),
+        WindArguments.uplift(uplift),
+        WindArguments.supports(supportSpacing));
+  }
+
+  /**
+   * The spacing at which nails are driven in practice, from the greatest that the load allows.
+   *
+   * <pre>
+   * nailed at 12, 6, 4 or 3 in, the next below the spacing and the greatest that the code allows
+   * </pre>
+   *
+   * <p>Does not cover two rows of nails, and says nothing where less than 3 in would be needed:
+   * there wood may split, and another nail is the answer. Screening only: local code and a licensed
+   * engineer decide.
+   *
+   * <pre>{@code
+   * practicalNailSpacing(nailSpacingForUplift(lb(68.2), psf(57.3), in(24)), in(12)) // 6 in
+   * practicalNailSpacing(in(5), in(6)) // 4 in
+   * }</pre>
+   *
+   * @param spacing that the load allows, 0.1 in to 1000 in
+   * @param most that the code's schedule allows in this place, 3 in to 24 in
+   * @return inches from nail to nail
+   * @throws RefusedException if a number lies outside its range, or nails would stand closer than 3
+   *     in
+   * @see "common practice, no source: 12, 6, 4 and 3 in"
+   */
+  @LibraryFunction
+  @Column("nail_spacing_in")
+  public static Figure<Length> practicalNailSpacing(
+      @Column("spacing_in") Figure<Length> spacing,
+      @Column(value = "most_in", preset = "12") Figure<Length> most) {
+    var exact =
+        spacing.within(
+            "spacing_in",
+            Units.INCH,
+            Limits.between(0.1, 1000, "as nail_spacing_for_uplift gives"));
+    var code =
+        most.within(
+            "most_in", Units.INCH, Limits.between(3, 24, "6 on edges and 12 between are usual"));
+    var allowed = exact.orIfLess(code).as("allowed_spacing_in", Units.INCH);
+    var under6 = Figure.choose(allowed.isAtLeast(FOUR), FOUR, THREE).as("under_6_in", Units.INCH);
+    var under12 = Figure.choose(allowed.isAtLeast(SIX), SIX, under6).as("under_12_in", Units.INCH);
+    var nailed =
+        Figure.choose(allowed.isAtLeast(TWELVE), TWELVE, under12).as("next_below_in", Units.INCH);
+    return nailed
+        .onlyIf(
+            allowed.isAtLeast(THREE),
+            "nails would stand closer than 3 in, where wood splits; take a nail that holds more,"
+                + " such as a ring-shank nail")
+        .as("nail_spacing_in", Units.INCH, Source.COMMON_PRACTICE);
+  }
+
+  /**
+   * The part of a deck or covering that one nail or clip holds.
+   *
+   * <pre>
+   * area = spacing × distance between lines
+   * </pre>
+   *
+   * <p>Does not cover fasteners at edges, which hold about half as much. Screening only: local code
+   * and a licensed engineer decide.
+   *
+   * <pre>{@code
+   * tributaryArea(in(12), in(24)) // 2 sq ft
+   * }</pre>
+   *
+   * @param spacing from nail to nail or clip to clip, 1 in to 96 in
+   * @param between from rafter to rafter or seam to seam, 1 in to 96 in
+   * @return square feet
+   * @throws RefusedException if a number lies outside its range
+   * @see "derived: rectangle"
+   */
+  @LibraryFunction
+  @Column("tributary_sf")
+  public static Figure<Area> tributaryArea(
+      @Column("spacing_in") Figure<Length> spacing,
+      @Column("line_spacing_in") Figure<Length> between) {
+    var along = spacing.within("spacing_in", Units.INCH, Limits.between(1, 96, "6 is usual"));
+    var across =
+        between.within("line_spacing_in", Units.INCH, Limits.between(1, 96, "16 and 24 are usual"));
+    return along.times(across).as("tributary_sf", Units.SQUARE_FOOT, Source.derived("rectangle"));
+  }
+
+  private static Figure<Length> nailedAt(int inches) {
+    return Figure.constant(
+            "nailed_at_%d_in".formatted(inches), inches, Units.INCH, Source.COMMON_PRACTICE)
+        .symbol(inches + " in");
+  }
+}

@@ -1,0 +1,113 @@
+package sheathwright.framing.rafter;
+
+import java.util.List;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Limits;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.LineForce;
+import sheathwright.figure.Quantity.Pressure;
+import sheathwright.figure.Units;
+import sheathwright.wood.LoadDuration;
+import sheathwright.wood.LumberValues;
+import sheathwright.wood.SimpleSpan;
+
+/**
+ * What lies on one rafter of many: dead load alone, with roof live load, or with snow. Roof live
+ * load and snow are never added.
+ */
+final class RafterLoads {
+
+  /** On the horizontal projection. */
+  final Figure<Pressure> deadLoad;
+
+  final LoadCase dead;
+  final LoadCase roofLive;
+  final LoadCase snow;
+
+  /** The greater of roof live load and snow, without the dead load. */
+  final Figure<LineForce> passing;
+
+  /** The greatest load at once. */
+  final Figure<LineForce> greatest;
+
+  /** The greatest w ÷ C_D, which governs bending and shear. */
+  final Figure<LineForce> greatestLasting;
+
+  RafterLoads(
+      Figure<Length> spacing,
+      Figure<Pressure> roofLive,
+      Figure<Pressure> snow,
+      Figure<Pressure> dead) {
+    var lr =
+        roofLive
+            .within(
+                "roof_live_psf",
+                Units.PSF,
+                Limits.between(1, 100, "of horizontal projection; 20 is the usual least"))
+            .symbol("q_live");
+    var s =
+        snow.within(
+                "snow_psf",
+                Units.PSF,
+                Limits.between(0, 300, "of horizontal projection; 0 where it does not snow"))
+            .symbol("q_snow");
+    var d =
+        dead.within(
+                "dead_psf",
+                Units.PSF,
+                Limits.between(0, 100, "of horizontal projection; 10 and 20 are the tables' own"))
+            .symbol("q_dead");
+    deadLoad = d;
+    this.dead =
+        loadCase("dead", "dead load alone", "D", d, spacing, LoadDuration.DURATION_PERMANENT);
+    this.roofLive =
+        loadCase(
+            "roof_live",
+            "dead and roof live load",
+            "D+Lr",
+            d.plus(lr),
+            spacing,
+            LoadDuration.DURATION_ROOF_LIVE);
+    this.snow =
+        loadCase(
+            "snow", "dead load and snow", "D+S", d.plus(s), spacing, LoadDuration.DURATION_SNOW);
+    passing =
+        lr.orIfMore(s)
+            .times(spacing)
+            .as("passing_load_lb_per_in", Units.POUND_PER_INCH, SimpleSpan.STATICS)
+            .symbol("w_live");
+    greatest =
+        this.roofLive
+            .load()
+            .orIfMore(this.snow.load())
+            .as("greatest_load_lb_per_in", Units.POUND_PER_INCH);
+    greatestLasting =
+        this.dead
+            .lasting()
+            .orIfMore(this.roofLive.lasting())
+            .orIfMore(this.snow.lasting())
+            .as("greatest_lasting_lb_per_in", Units.POUND_PER_INCH);
+  }
+
+  private static LoadCase loadCase(
+      String name,
+      String spoken,
+      String letters,
+      Figure<Pressure> load,
+      Figure<Length> spacing,
+      LoadDuration duration) {
+    return new LoadCase(
+        name,
+        spoken,
+        load.times(spacing)
+            .as(name + "_load_lb_per_in", Units.POUND_PER_INCH, SimpleSpan.STATICS)
+            .symbol("w_" + letters),
+        LumberValues.loadDuration(duration)
+            .as(name + "_duration_factor", Units.RATIO)
+            .symbol("C_D"));
+  }
+
+  List<LoadCase> cases() {
+    return List.of(dead, roofLive, snow);
+  }
+}

@@ -1,0 +1,229 @@
+package sheathwright.framing.rafter;
+
+import java.util.List;
+import sheathwright.catalog.Column;
+import sheathwright.catalog.LibraryFunction;
+import sheathwright.figure.Check;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Condition;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Limits;
+import sheathwright.figure.OneOf;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Pressure;
+import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Source;
+import sheathwright.figure.Units;
+import sheathwright.figure.YesNo;
+import sheathwright.framing.rafter.Governing.Named;
+import sheathwright.framing.rafter.RafterSpan.Governs;
+import sheathwright.framing.stop.RepairStops;
+import sheathwright.wood.BearingSeat;
+import sheathwright.wood.Grade;
+import sheathwright.wood.LumberSize;
+import sheathwright.wood.RepetitiveMember;
+import sheathwright.wood.SimpleSpan;
+import sheathwright.wood.Species;
+import sheathwright.wood.ValueSet;
+
+/** Spans and checks of sawn rafters, by the method that made the code's span tables. */
+public final class Rafters {
+
+  private static final Source STATICS = Rafter.STATICS;
+
+  private Rafters() {}
+
+  /**
+   * How far a rafter of sound lumber may span on the flat before it bends too hard or sags too far.
+   *
+   * <pre>
+   * span = the lesser of √(8 F_b' S ÷ w) and ∛(384 E I ÷ (5 n w_live))
+   * F_b' = F_b C_D C_F C_r
+   * </pre>
+   *
+   * <p>Does not cover shear and bearing (see {@code rafter_check}), rafter ties above the plate,
+   * notches, decay, ripped or re-sawn stock, trusses, or a deck that is off. Screening only: local
+   * code and a licensed engineer decide.
+   *
+   * <pre>{@code
+   * rafterMaxSpan(SPRUCE_PINE_FIR, NO_2, SIZE_2X6, in(16), psf(20), psf(10), ROOF_LIVE, number(240), NDS2018).inFeetAndInches() // 13-5
+   * }</pre>
+   *
+   * @param species species group on the grade stamp
+   * @param grade visual grade on the grade stamp
+   * @param size nominal size, taken at its dry dressed size
+   * @param spacing center to center, 4 in to 48 in; the repetitive factor is taken up to 24 in
+   * @param live roof live load or ground snow on the horizontal projection, 1 psf to 300 psf
+   * @param dead dead load on the horizontal projection, 0 psf to 100 psf
+   * @param load which of the two live loads it is
+   * @param deflectionLimit span divided by this is the sag allowed under live load, 180 to 360; 180
+   *     without a ceiling below, 240 with one, 360 with a plaster one
+   * @param valueSet edition of the design values, fitting the age of the wood
+   * @return span in inches, not capped; the same to the nearest inch in feet-inches; what governs
+   * @throws RefusedException if a number lies outside its range, or the value set does not hold the
+   *     species
+   * @see "IRC 2021 Tables R802.4.1(1) to (8) and IBC 2018 Table 2308.7.2, reproduced; NDS 2018
+   *     sections 3 and 4, read second hand"
+   */
+  @LibraryFunction
+  public static RafterSpan rafterMaxSpan(
+      @Column("species") OneOf<Species> species,
+      @Column("grade") OneOf<Grade> grade,
+      @Column("size") OneOf<LumberSize> size,
+      @Column("spacing_in") Figure<Length> spacing,
+      @Column("live_psf") Figure<Pressure> live,
+      @Column("dead_psf") Figure<Pressure> dead,
+      @Column("load") OneOf<RafterLoad> load,
+      @Column("deflection_limit") Figure<Ratio> deflectionLimit,
+      @Column("value_set") OneOf<ValueSet> valueSet) {
+    var r = new Rafter(species, grade, size, spacing, live, dead, load, deflectionLimit, valueSet);
+
+    var bending = bendingSpan(r);
+    var deflection = deflectionSpan(r);
+
+    var span =
+        bending
+            .orIfLess(deflection)
+            .as("span_in", Units.INCH, Source.secondHand("method of the IRC rafter tables"));
+    return new RafterSpan(
+        span,
+        Choice.feetAndInches(span.rounded()).as("span_ft_in"),
+        Choice.choose(bending.isAtMost(deflection), Governs.BENDING, Governs.DEFLECTION)
+            .as("governs"));
+  }
+
+  /**
+   * Whether a rafter of sound lumber carries its loads over a given span: bending, shear, sag and
+   * bearing, each as the part used up of what is allowed, and the longest span that passes.
+   *
+   * <pre>
+   * bending = (w L² ÷ 8 S) ÷ F_b'           shear = (3 w L ÷ 4 A) ÷ F_v'
+   * sag = (5 w_live L⁴ ÷ 384 E I) ÷ (L ÷ n)   bearing = (w L ÷ 2 b l_b) ÷ F_c⊥
+   * longest span = the least of √(8 F_b' S ÷ w), 4 A F_v' ÷ 3 w, ∛(384 E I ÷ 5 n w_live), 2 b l_b F_c⊥ ÷ w
+   * </pre>
+   *
+   * <p>Does not cover rafter ties above the plate, notches, decay, cracks, ripped or re-sawn stock,
+   * trusses, overhangs, or a deck that is off (see {@code rafter_screening}); shear is taken at the
+   * support, not a depth away. Screening only: local code and a licensed engineer decide, and where
+   * a ratio passes 1 they decide before any repair.
+   *
+   * <pre>{@code
+   * rafterCheck(SPRUCE_PINE_FIR, NO_2, SIZE_2X6, in(16), psf(20), psf(10), ROOF_LIVE, number(180), NDS2018, ft(12), in(1.5)).ok() // yes
+   * rafterCheck(SPRUCE_PINE_FIR, NO_2, SIZE_2X6, in(16), psf(20), psf(10), ROOF_LIVE, number(180), NDS2018, ft(12), in(1.5)).governs() // bending
+   * }</pre>
+   *
+   * @param species species group on the grade stamp
+   * @param grade visual grade on the grade stamp
+   * @param size nominal size, taken at its dry dressed size
+   * @param spacing center to center, 4 in to 48 in; the repetitive factor is taken up to 24 in
+   * @param live roof live load or ground snow on the horizontal projection, 1 psf to 300 psf
+   * @param dead dead load on the horizontal projection, 0 psf to 100 psf
+   * @param load which of the two live loads it is
+   * @param deflectionLimit span divided by this is the sag allowed under live load, 180 to 360; 180
+   *     without a ceiling below, 240 with one, 360 with a plaster one
+   * @param valueSet edition of the design values, fitting the age of the wood
+   * @param span clear span on the horizontal projection, 1 ft to 40 ft
+   * @param bearingLength length of the seat on the plate, 0.5 in to 12 in
+   * @return four ratios, each of which may be 1 at most, yes or no, which of the four is greatest,
+   *     the longest span in feet at which all four pass, not capped, and who decides before any
+   *     repair
+   * @throws RefusedException if a number lies outside its range, or the value set does not hold the
+   *     species
+   * @see "NDS 2018 sections 3.3 to 3.5 and 3.10, read second hand"
+   */
+  @LibraryFunction
+  public static RafterCheck rafterCheck(
+      @Column("species") OneOf<Species> species,
+      @Column("grade") OneOf<Grade> grade,
+      @Column("size") OneOf<LumberSize> size,
+      @Column("spacing_in") Figure<Length> spacing,
+      @Column("live_psf") Figure<Pressure> live,
+      @Column("dead_psf") Figure<Pressure> dead,
+      @Column("load") OneOf<RafterLoad> load,
+      @Column("deflection_limit") Figure<Ratio> deflectionLimit,
+      @Column("value_set") OneOf<ValueSet> valueSet,
+      @Column("span_ft") Figure<Length> span,
+      @Column(value = "bearing_in", preset = "1.5") Figure<Length> bearingLength) {
+    var r = new Rafter(species, grade, size, spacing, live, dead, load, deflectionLimit, valueSet);
+    var feet =
+        span.within(
+            "span_ft", Units.FOOT, Limits.between(1, 40, "clear, on the horizontal projection"));
+    var inches = feet.as("span_in", Units.INCH).symbol("L");
+    var seat = BearingSeat.length(bearingLength);
+
+    var moment =
+        SimpleSpan.moment(r.totalLoad, inches)
+            .as("moment_in_lb", Units.INCH_POUND, STATICS)
+            .symbol("M");
+    var bendingStress =
+        moment
+            .dividedBy(r.section.sectionModulus())
+            .as("bending_stress_psi", Units.PSI, RepetitiveMember.NDS_2018.at("3.3.2"));
+
+    var reaction =
+        SimpleSpan.reaction(r.totalLoad, inches)
+            .as("reaction_lb", Units.POUND, STATICS)
+            .symbol("R");
+    var shearStress =
+        SimpleSpan.shearStress(reaction, r.section.area())
+            .as("shear_stress_psi", Units.PSI, RepetitiveMember.NDS_2018.at("3.4.2"));
+
+    var sag =
+        SimpleSpan.sag(r.liveLoad, inches, r.modulus, r.section.secondMoment())
+            .as("live_sag_in", Units.INCH, STATICS);
+    var sagAllowed =
+        inches
+            .dividedBy(r.deflectionLimit)
+            .as("sag_allowed_in", Units.INCH, Source.secondHand("IRC Table R301.7"));
+
+    var bearingStress =
+        reaction
+            .dividedBy(r.section.thickness().times(seat))
+            .as("bearing_stress_psi", Units.PSI, RepetitiveMember.NDS_2018.at("3.10.2"));
+
+    var bending = Check.of("bending", "bending_ratio", bendingStress, r.bending);
+    var shear = Check.of("shear", "shear_ratio", shearStress, r.shear);
+    var deflection = Check.of("live-load sag", "deflection_ratio", sag, sagAllowed);
+    var bearing = Check.of("bearing at the plate", "bearing_ratio", bearingStress, r.bearing);
+    var ok = Condition.all(bending.ok(), shear.ok(), deflection.ok(), bearing.ok()).as("ok");
+    return new RafterCheck(
+        bending,
+        shear,
+        deflection,
+        bearing,
+        ok,
+        Governing.of(
+                List.of(
+                    new Named(RafterLimit.BENDING, bending.ratio()),
+                    new Named(RafterLimit.SHEAR, shear.ratio()),
+                    new Named(RafterLimit.DEFLECTION, deflection.ratio()),
+                    new Named(RafterLimit.BEARING, bearing.ratio())))
+            .limit(),
+        longest(r, seat),
+        RepairStops.byStrength(ok.is(YesNo.YES)));
+  }
+
+  private static Figure<Length> longest(Rafter r, Figure<Length> seat) {
+    var shear =
+        SimpleSpan.spanByShear(r.shear, r.section.area(), r.totalLoad)
+            .as("shear_span_in", Units.INCH, STATICS);
+    var bearing =
+        SimpleSpan.spanByBearing(r.bearing, r.section.thickness(), seat, r.totalLoad)
+            .as("bearing_span_in", Units.INCH, STATICS);
+    return bendingSpan(r)
+        .orIfLess(shear)
+        .orIfLess(deflectionSpan(r))
+        .orIfLess(bearing)
+        .as("longest_span_ft", Units.FOOT, STATICS);
+  }
+
+  private static Figure<Length> bendingSpan(Rafter r) {
+    return SimpleSpan.spanByBending(r.bending, r.section.sectionModulus(), r.totalLoad)
+        .as("bending_span_in", Units.INCH, STATICS);
+  }
+
+  private static Figure<Length> deflectionSpan(Rafter r) {
+    return SimpleSpan.spanBySag(r.modulus, r.section.secondMoment(), r.deflectionLimit, r.liveLoad)
+        .as("deflection_span_in", Units.INCH, STATICS);
+  }
+}

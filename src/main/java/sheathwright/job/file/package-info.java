@@ -1,0 +1,6 @@
+/**
+ * Files written whole or not at all, several together, and what a dead run left behind put right.
+ *
+ * <p>Does not cover folders that other machines write to at the same time.
+ */
+package sheathwright.job.file;

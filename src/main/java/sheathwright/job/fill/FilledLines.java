@@ -1,0 +1,225 @@
+package sheathwright.job.fill;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import sheathwright.catalog.Card;
+import sheathwright.catalog.Parameter;
+import sheathwright.catalog.Result;
+import sheathwright.figure.Refusal;
+import sheathwright.figure.RefusedException;
+import sheathwright.figure.Source;
+import sheathwright.figure.Traced;
+import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.Headings;
+import sheathwright.job.table.Problem;
+
+/**
+ * One function filled down a table a line at a time: a row is computed when it is asked for, and
+ * nobody has to keep it.
+ */
+public final class FilledLines {
+
+  private static final String ERROR = "error";
+  private static final Set<String> CARRIED = Set.of("job", "id");
+
+  private final Card card;
+  private final CsvFile file;
+  private final Map<String, Integer> columnOf = new HashMap<>();
+  private final List<Integer> keptColumns;
+  private final List<Problem> problems = new ArrayList<>();
+  private final List<String> wrongWithAll = new ArrayList<>();
+
+  private FilledLines(Card card, CsvFile file) {
+    this.card = card;
+    this.file = file;
+    this.keptColumns = keptColumns();
+    readHeadings();
+  }
+
+  /** A function to be filled down a table, whose headings are read now. */
+  public static FilledLines of(Card card, CsvFile file) {
+    return new FilledLines(card, file);
+  }
+
+  /** The function. */
+  public Card card() {
+    return card;
+  }
+
+  /** The table it is filled down. */
+  public CsvFile file() {
+    return file;
+  }
+
+  /** What is wrong with the headings. */
+  public List<Problem> problems() {
+    return List.copyOf(problems);
+  }
+
+  /**
+   * The headings that are kept from the table: all but results and errors of an earlier filling.
+   */
+  public List<String> keptHeadings() {
+    return keptColumns.stream().map(file.header()::get).toList();
+  }
+
+  /** A line's own cells under the headings that are kept. */
+  public List<String> keptCells(CsvFile.Line line) {
+    return keptColumns.stream().map(line.cells()::get).toList();
+  }
+
+  /** Does something with each row in turn, computed then and there. */
+  public void forEach(Consumer<FilledRow> action) {
+    file.lines().forEach(line -> action.accept(row(line)));
+  }
+
+  /** The first row that has results; where all are refused, the first whose arguments are read. */
+  public Optional<FilledRow> firstComputed() {
+    FilledRow refused = null;
+    for (CsvFile.Line line : file.lines()) {
+      FilledRow row = row(line);
+      if (!row.isRefused()) {
+        return Optional.of(row);
+      }
+      refused = refused == null && !row.results().isEmpty() ? row : refused;
+    }
+    return Optional.ofNullable(refused);
+  }
+
+  /**
+   * The same rows with result columns and an error column appended, as CSV.
+   *
+   * @param written is told of each row
+   */
+  public void writeTo(Appendable out, Consumer<FilledRow> written) throws IOException {
+    CSVFormat format =
+        CSVFormat.DEFAULT.builder().setDelimiter(file.separator()).setRecordSeparator('\n').get();
+    CSVPrinter printer = new CSVPrinter(out, format);
+    List<String> header = new ArrayList<>(keptHeadings());
+    card.results().forEach(result -> header.add(result.column()));
+    header.add(ERROR);
+    printer.printRecord(header);
+    for (CsvFile.Line line : file.lines()) {
+      FilledRow row = row(line);
+      List<String> cells = new ArrayList<>(keptCells(line));
+      for (int i = 0; i < card.results().size(); i++) {
+        cells.add(row.isRefused() ? "" : row.results().get(i).plain());
+      }
+      cells.add(row.error());
+      printer.printRecord(cells);
+      written.accept(row);
+    }
+    printer.flush();
+  }
+
+  private List<Integer> keptColumns() {
+    List<Integer> kept = new ArrayList<>();
+    for (int i = 0; i < file.header().size(); i++) {
+      String heading = file.header().get(i);
+      if (card.parameter(heading) != null || !isOwnAnswer(heading)) {
+        kept.add(i);
+      }
+    }
+    return kept;
+  }
+
+  private boolean isOwnAnswer(String heading) {
+    return heading.equals(ERROR)
+        || card.results().stream().map(Result::column).anyMatch(heading::equals);
+  }
+
+  /** What tells rows apart for whoever keeps the table: it is nobody's argument. */
+  private static boolean isCarried(String heading) {
+    return CARRIED.contains(heading) || Headings.isNote(heading);
+  }
+
+  private void readHeadings() {
+    List<String> names = card.parameters().stream().map(Parameter::column).toList();
+    String allowed = "%s has %s and note".formatted(card.name(), String.join(", ", names));
+    for (Problem wrong :
+        Headings.problems(
+            file, names, heading -> isCarried(heading) || isOwnAnswer(heading), allowed)) {
+      problems.add(wrong);
+      wrongWithAll.add(
+          (wrong.column().isEmpty() ? "" : "column " + wrong.column() + ": ") + wrong.message());
+    }
+    for (int i = 0; i < file.header().size(); i++) {
+      columnOf.putIfAbsent(file.header().get(i), i);
+    }
+    for (Parameter parameter : card.parameters()) {
+      if (isMissing(parameter)) {
+        problems.add(new Problem(file.name(), 1, parameter.column(), "this column is missing"));
+      }
+    }
+  }
+
+  private boolean isMissing(Parameter parameter) {
+    return parameter.isRequired() && !columnOf.containsKey(parameter.column());
+  }
+
+  /** One line, filled. Nothing in it stops the other lines from being filled. */
+  private FilledRow row(CsvFile.Line line) {
+    List<Problem> wrongHere = new ArrayList<>();
+    List<String> wrong = new ArrayList<>(wrongWithAll);
+    List<Traced> arguments = new ArrayList<>();
+    for (Parameter parameter : card.parameters()) {
+      try {
+        arguments.add(argument(parameter, line));
+      } catch (RefusedException unreadable) {
+        wrong.add(unreadable.getMessage());
+        if (!isMissing(parameter)) {
+          String reason = unreadable.getMessage();
+          String named = parameter.column() + ": ";
+          wrongHere.add(
+              new Problem(
+                  file.name(),
+                  line.number(),
+                  parameter.column(),
+                  reason.startsWith(named) ? reason.substring(named.length()) : reason));
+        }
+      }
+    }
+    if (arguments.size() < card.parameters().size()) {
+      return new FilledRow(line, List.of(), List.of(), wrongHere, String.join("; ", wrong));
+    }
+    List<Traced> results = card.answer(arguments);
+    results.stream()
+        .filter(FilledRow::isRefused)
+        .flatMap(result -> result.refusal().stream())
+        .map(Refusal::reason)
+        .distinct()
+        .forEach(
+            reason -> {
+              wrong.add(reason);
+              wrongHere.add(new Problem(file.name(), line.number(), columnIn(reason), reason));
+            });
+    return new FilledRow(line, arguments, results, wrongHere, String.join("; ", wrong));
+  }
+
+  private Traced argument(Parameter parameter, CsvFile.Line line) {
+    Integer column = columnOf.get(parameter.column());
+    String cell = column == null ? "" : file.readable(line.cells().get(column));
+    Source source =
+        cell.isBlank()
+            ? Source.given("preset of " + card.name())
+            : Source.given(file.name() + ", line " + line.number());
+    return parameter.read(cell, source);
+  }
+
+  /** The parameter that a refusal speaks of: it begins with the name. */
+  private String columnIn(String reason) {
+    return card.parameters().stream()
+        .map(Parameter::column)
+        .filter(column -> reason.startsWith(column + " "))
+        .findFirst()
+        .orElse("");
+  }
+}

@@ -1,0 +1,32 @@
+package sheathwright.job.fill;
+
+import java.util.List;
+import sheathwright.figure.Traced;
+import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.Problem;
+
+/**
+ * One line of a table, filled.
+ *
+ * @param line as it came
+ * @param arguments one for each parameter; empty if they could not be read
+ * @param results one for each result, perhaps refused; empty if the arguments could not be read
+ * @param problems everything wrong with this line
+ * @param error the same in one line, with what is wrong with the headings, or empty
+ */
+public record FilledRow(
+    CsvFile.Line line,
+    List<Traced> arguments,
+    List<Traced> results,
+    List<Problem> problems,
+    String error) {
+
+  /** Whether no result is given: all are refused together. */
+  public boolean isRefused() {
+    return results.isEmpty() || results.stream().anyMatch(FilledRow::isRefused);
+  }
+
+  static boolean isRefused(Traced result) {
+    return result.refusal().filter(refusal -> !refusal.isAnswer()).isPresent();
+  }
+}

@@ -1,0 +1,127 @@
+package sheathwright.job.solve;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import sheathwright.cutting.CannotBeCutException;
+import sheathwright.cutting.Patience;
+import sheathwright.figure.Shown;
+import sheathwright.job.table.CsvFile;
+import sheathwright.sheathing.layout.CutList;
+import sheathwright.sheathing.layout.CutPiece;
+import sheathwright.sheathing.layout.SheetSize;
+
+/** A list of pieces cut out of sheets: a line for each piece, with its sheet and where it lies. */
+final class SheetCutter {
+
+  static final Map<String, String> PRESETS = presets();
+
+  private static final double LARGEST = 1_000;
+
+  private SheetCutter() {}
+
+  private static Map<String, String> presets() {
+    Map<String, String> presets = new LinkedHashMap<>();
+    presets.put("sheet_width_in", "96");
+    presets.put("sheet_height_in", "48");
+    presets.put("kerf_in", "1/8");
+    presets.put("on_hand_in", "");
+    presets.put("seconds", "10");
+    return presets;
+  }
+
+  static SolvedTable cut(CsvFile file, SolverOptions options, Patience patience) {
+    SheetSize sheet =
+        new SheetSize(
+            options.number("sheet_width_in", 1, LARGEST),
+            options.number("sheet_height_in", 1, LARGEST));
+    double kerf = options.number("kerf_in", 0, 2);
+    List<SheetSize> onHand =
+        options.rectangles("on_hand_in", 1, LARGEST).stream()
+            .map(sides -> new SheetSize(sides[0], sides[1]))
+            .toList();
+    List<PieceRows.Row> rows = PieceRows.of(file, List.of("width_in", "height_in"));
+    List<CutPiece> pieces = pieces(rows);
+    try {
+      CutList plan = CutList.of(sheet, onHand, kerf, pieces, patience);
+      return answered(plan, nearMiss(plan, sheet, onHand, kerf, rows, patience));
+    } catch (CannotBeCutException tooLarge) {
+      throw PieceRows.cannotBeCut(
+          file,
+          rows.get(tooLarge.piece()),
+          "no sheet of %s by %s in takes %s by %s in without turning its strength axis"
+              .formatted(
+                  Shown.plain(sheet.width()),
+                  Shown.plain(sheet.height()),
+                  Shown.plain(pieces.get(tooLarge.piece()).width()),
+                  Shown.plain(pieces.get(tooLarge.piece()).height())));
+    }
+  }
+
+  private static List<CutPiece> pieces(List<PieceRows.Row> rows) {
+    return rows.stream()
+        .map(
+            row ->
+                new CutPiece(row.label(), row.lengths().get(0), row.lengths().get(1), row.count()))
+        .toList();
+  }
+
+  /** What a little less on each piece would save; only asked where the area leaves room for it. */
+  private static Optional<String> nearMiss(
+      CutList plan,
+      SheetSize sheet,
+      List<SheetSize> onHand,
+      double kerf,
+      List<PieceRows.Row> rows,
+      Patience patience) {
+    if (patience.isSpent() || !NearMiss.isPossible(kerf, rows)) {
+      return Optional.empty();
+    }
+    List<CutPiece> less = pieces(NearMiss.less(kerf, rows));
+    double wanted =
+        less.stream()
+            .mapToDouble(piece -> piece.count() * area(piece.width(), piece.height(), kerf))
+            .sum();
+    double had = onHand.stream().mapToDouble(each -> area(each.width(), each.height(), kerf)).sum();
+    double fewer = (plan.sheets() - 1) * area(sheet.width(), sheet.height(), kerf);
+    if (wanted > had + fewer) {
+      return Optional.empty();
+    }
+    try {
+      int sheets = CutList.of(sheet, onHand, kerf, less, patience).sheets();
+      String saved = sheets + (sheets == 1 ? " sheet" : " sheets");
+      return sheets < plan.sheets()
+          ? Optional.of(NearMiss.inWords(kerf, "less each way", saved))
+          : Optional.empty();
+    } catch (CannotBeCutException noneFound) {
+      return Optional.empty();
+    }
+  }
+
+  /** The area that a piece takes with the saw cuts beside it; of a sheet, what it has for them. */
+  private static double area(double width, double height, double kerf) {
+    return (width + kerf) * (height + kerf);
+  }
+
+  private static SolvedTable answered(CutList plan, Optional<String> nearMiss) {
+    List<List<String>> lines = new ArrayList<>();
+    for (CutList.Placed placed : plan.pieces()) {
+      lines.add(
+          List.of(
+              (placed.isOffcut() ? "on-hand-" : "") + placed.sheet(),
+              Shown.plain(placed.x()),
+              Shown.plain(placed.y()),
+              Shown.plain(placed.piece().width()),
+              Shown.plain(placed.piece().height()),
+              placed.piece().label()));
+    }
+    return new SolvedTable(
+        List.of("sheet", "x_in", "y_in", "width_in", "height_in", "label"),
+        lines,
+        "sheets %d, at least %d, %s"
+            .formatted(plan.sheets(), plan.atLeast(), SolvedTable.standing(plan.isProven())),
+        nearMiss);
+  }
+}

@@ -1,0 +1,71 @@
+package sheathwright.job.solve;
+
+import java.util.Map;
+import java.util.function.DoubleFunction;
+import sheathwright.cutting.Patience;
+import sheathwright.figure.RefusedException;
+import sheathwright.job.table.CsvFile;
+
+/** A function over a whole table, which no line of it can answer alone. */
+public enum Solver {
+  /** Pieces out of sheets. */
+  CUT_SHEETS(SheetCutter.PRESETS) {
+    @Override
+    SolvedTable solved(CsvFile file, SolverOptions options, DoubleFunction<Patience> patience) {
+      return SheetCutter.cut(file, options, patience.apply(options.seconds()));
+    }
+  },
+  /** Pieces out of sticks. */
+  CUT_STOCK(StickCutter.PRESETS) {
+    @Override
+    SolvedTable solved(CsvFile file, SolverOptions options, DoubleFunction<Patience> patience) {
+      return StickCutter.cut(file, options, patience.apply(options.seconds()));
+    }
+  },
+  /** The surface over readings that needs the least build-up. */
+  LEVEL_PLANE(PlaneLeveller.PRESETS) {
+    @Override
+    SolvedTable solved(CsvFile file, SolverOptions options, DoubleFunction<Patience> patience) {
+      return PlaneLeveller.levelled(file, options);
+    }
+  };
+
+  private final Map<String, String> presets;
+
+  Solver(Map<String, String> presets) {
+    this.presets = presets;
+  }
+
+  abstract SolvedTable solved(
+      CsvFile file, SolverOptions options, DoubleFunction<Patience> patience);
+
+  /** The solver of this name. */
+  public static Solver named(String name) {
+    for (Solver solver : values()) {
+      if (solver.word().equals(name.toLowerCase(java.util.Locale.ROOT).replace('-', '_'))) {
+        return solver;
+      }
+    }
+    throw new RefusedException(
+        "there is no solver \"%s\"; there are %s"
+            .formatted(
+                name,
+                String.join(", ", java.util.Arrays.stream(values()).map(Solver::word).toList())));
+  }
+
+  /** Its name as it is typed. */
+  public String word() {
+    return name().toLowerCase(java.util.Locale.ROOT);
+  }
+
+  /**
+   * The answer for a table.
+   *
+   * @param typed options by name
+   * @param patience that lasts for so many seconds
+   */
+  public SolvedTable solve(
+      CsvFile file, Map<String, String> typed, DoubleFunction<Patience> patience) {
+    return solved(file, new SolverOptions(typed, presets), patience);
+  }
+}

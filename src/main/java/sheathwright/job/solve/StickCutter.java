@@ -1,0 +1,236 @@
+package sheathwright.job.solve;
+
+import static java.util.Comparator.comparingDouble;
+import static java.util.Comparator.reverseOrder;
+import static java.util.stream.Collectors.joining;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import sheathwright.cutting.CannotBeCutException;
+import sheathwright.cutting.CommonUnit;
+import sheathwright.cutting.Patience;
+import sheathwright.cutting.stick.CutStick;
+import sheathwright.cutting.stick.StickCutting;
+import sheathwright.cutting.stick.StickOrder;
+import sheathwright.cutting.stick.StickPiece;
+import sheathwright.cutting.stick.StickPlan;
+import sheathwright.cutting.stick.StockLength;
+import sheathwright.figure.RefusedException;
+import sheathwright.figure.Shown;
+import sheathwright.job.table.CsvFile;
+
+/** A list of pieces cut out of sticks of several lengths and prices: a line for each stick. */
+final class StickCutter {
+
+  static final Map<String, String> PRESETS = presets();
+
+  private static final int CENTS = 2;
+
+  private final List<Double> stock;
+  private final List<Double> prices;
+  private final List<Double> onHand;
+  private final double kerf;
+  private final double trim;
+  private final List<PieceRows.Row> rows;
+  private final CommonUnit inches;
+  private final CommonUnit dollars;
+
+  private StickCutter(CsvFile file, SolverOptions options) {
+    stock = options.numbers("stock_ft", 0.5, 100);
+    prices = options.numbers("stock_usd", 0, 100_000);
+    onHand = options.numbers("on_hand_in", 1, 1_200);
+    kerf = options.number("kerf_in", 0, 2);
+    trim = options.number("trim_in", 0, 24);
+    if (stock.size() != prices.size() || stock.isEmpty()) {
+      throw new RefusedException(
+          "stock_ft names %d lengths and stock_usd %d prices; each length takes one price: stock_ft=8,10,12 stock_usd=4.10,5.35,6.60"
+              .formatted(stock.size(), prices.size()));
+    }
+    rows = PieceRows.of(file, List.of("length_in"));
+    inches = unit();
+    dollars = CommonUnit.of(prices.stream().mapToDouble(Double::doubleValue).toArray());
+  }
+
+  /** The same order with each piece a little less. */
+  private StickCutter(StickCutter order) {
+    stock = order.stock;
+    prices = order.prices;
+    onHand = order.onHand;
+    kerf = order.kerf;
+    trim = order.trim;
+    rows = NearMiss.less(kerf, order.rows);
+    inches = unit();
+    dollars = order.dollars;
+  }
+
+  private CommonUnit unit() {
+    DoubleStream wanted = rows.stream().mapToDouble(row -> row.lengths().get(0));
+    DoubleStream had =
+        DoubleStream.concat(
+            stock.stream().mapToDouble(feet -> feet * 12),
+            onHand.stream().mapToDouble(Double::doubleValue));
+    return CommonUnit.of(
+        DoubleStream.concat(DoubleStream.of(kerf, trim), DoubleStream.concat(had, wanted))
+            .toArray());
+  }
+
+  private static Map<String, String> presets() {
+    Map<String, String> presets = new LinkedHashMap<>();
+    presets.put("stock_ft", "");
+    presets.put("stock_usd", "");
+    presets.put("kerf_in", "1/8");
+    presets.put("trim_in", "0");
+    presets.put("on_hand_in", "");
+    presets.put("seconds", "10");
+    return presets;
+  }
+
+  static SolvedTable cut(CsvFile file, SolverOptions options, Patience patience) {
+    StickCutter cutter = new StickCutter(file, options);
+    try {
+      StickPlan plan = StickCutting.plan(cutter.order(), patience);
+      return cutter.answered(plan, cutter.nearMiss(plan, patience));
+    } catch (CannotBeCutException tooLong) {
+      if (tooLong.piece() < 0) {
+        throw new RefusedException(file.name() + ": " + tooLong.getMessage());
+      }
+      PieceRows.Row row = cutter.rows.get(tooLong.piece());
+      throw PieceRows.cannotBeCut(
+          file,
+          row,
+          "%s in is longer than every stick less its trim"
+              .formatted(Shown.plain(row.lengths().get(0))));
+    }
+  }
+
+  private StickOrder order() {
+    List<StockLength> lengths = new ArrayList<>();
+    for (int i = 0; i < stock.size(); i++) {
+      lengths.add(
+          new StockLength(
+              inches.units(stock.get(i) * 12), dollars.units(prices.get(i)), StockLength.ANY));
+    }
+    onHand.forEach(length -> lengths.add(new StockLength(inches.units(length), 0, 1)));
+    List<StickPiece> pieces =
+        rows.stream()
+            .map(row -> new StickPiece(inches.units(row.lengths().get(0)), row.count()))
+            .toList();
+    return new StickOrder(lengths, pieces, inches.units(kerf), inches.units(trim));
+  }
+
+  /**
+   * What a little less on each piece would save; only asked where the lengths leave room for it.
+   */
+  private Optional<String> nearMiss(StickPlan plan, Patience patience) {
+    if (patience.isSpent() || !NearMiss.isPossible(kerf, rows)) {
+      return Optional.empty();
+    }
+    StickCutter less = new StickCutter(this);
+    if (less.costsAtLeast() >= dollars.length(plan.cost())) {
+      return Optional.empty();
+    }
+    try {
+      long cost = StickCutting.plan(less.order(), patience).cost();
+      return cost < plan.cost()
+          ? Optional.of(NearMiss.inWords(kerf, "shorter", money(cost) + " usd"))
+          : Optional.empty();
+    } catch (CannotBeCutException noneFound) {
+      return Optional.empty();
+    }
+  }
+
+  /** What all pieces cost at the price of the length that is cheapest by the inch. */
+  private double costsAtLeast() {
+    double had = onHand.stream().mapToDouble(this::room).sum();
+    double wanted =
+        rows.stream().mapToDouble(row -> row.count() * (row.lengths().get(0) + kerf)).sum();
+    double cheapest = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < stock.size(); i++) {
+      double room = room(stock.get(i) * 12);
+      cheapest = room > kerf ? Math.min(cheapest, prices.get(i) / room) : cheapest;
+    }
+    return Math.max(0, wanted - had) * cheapest;
+  }
+
+  /** What a stick has for pieces, each with a saw cut: the last needs none. */
+  private double room(double length) {
+    return length - 2 * trim + kerf;
+  }
+
+  private SolvedTable answered(StickPlan plan, Optional<String> nearMiss) {
+    boolean isLabeled = rows.stream().anyMatch(row -> !row.label().isEmpty());
+    List<List<String>> lines = new ArrayList<>();
+    for (CutStick stick : longestFirst(plan)) {
+      boolean isBought = stick.stock() < stock.size();
+      double length = length(stick);
+      List<Double> pieces = pieces(stick);
+      List<String> line = new ArrayList<>();
+      line.add(Shown.plain(isBought ? stock.get(stick.stock()) : length / 12));
+      line.add(isBought ? money(dollars.units(prices.get(stick.stock()))) : "0.00");
+      line.add(pieces.stream().map(Shown::plain).collect(joining("+")));
+      line.add(Shown.plain(waste(length, pieces)));
+      if (isLabeled) {
+        line.add(labels(stick));
+      }
+      lines.add(line);
+    }
+    List<String> header = new ArrayList<>(List.of("stock_ft", "usd", "pieces", "waste_in"));
+    if (isLabeled) {
+      header.add("labels");
+    }
+    return new SolvedTable(
+        header,
+        lines,
+        "total %s usd, at least %s, %s"
+            .formatted(
+                money(plan.cost()), money(plan.atLeast()), SolvedTable.standing(plan.isProven())),
+        nearMiss);
+  }
+
+  /** The sticks as they are bought and cut: the longest first, alike ones together. */
+  private List<CutStick> longestFirst(StickPlan plan) {
+    return plan.sticks().stream()
+        .sorted(
+            comparingDouble((CutStick stick) -> -length(stick))
+                .thenComparing(stick -> pieces(stick).toString(), reverseOrder()))
+        .toList();
+  }
+
+  private double length(CutStick stick) {
+    boolean isBought = stick.stock() < stock.size();
+    return isBought ? stock.get(stick.stock()) * 12 : onHand.get(stick.stock() - stock.size());
+  }
+
+  private List<Double> pieces(CutStick stick) {
+    return stick.pieces().stream().map(piece -> rows.get(piece).lengths().get(0)).toList();
+  }
+
+  /** What each piece of a stick is for, in the order of the pieces. */
+  private String labels(CutStick stick) {
+    return stick.pieces().stream()
+        .map(piece -> rows.get(piece).label())
+        .map(label -> label.isEmpty() ? "-" : label)
+        .collect(joining("+"));
+  }
+
+  /** What is left between the trims, once every cut between two pieces is made. */
+  private double waste(double length, List<Double> pieces) {
+    long used = pieces.stream().mapToLong(inches::units).sum();
+    long cuts = (pieces.size() - 1) * inches.units(kerf);
+    return inches.length(inches.units(length) - 2 * inches.units(trim) - used - cuts);
+  }
+
+  /** Dollars with their cents, and with whatever the prices have beyond them. */
+  private String money(long units) {
+    BigDecimal amount = BigDecimal.valueOf(dollars.length(units)).stripTrailingZeros();
+    return amount
+        .setScale(Math.max(CENTS, amount.scale()), RoundingMode.UNNECESSARY)
+        .toPlainString();
+  }
+}

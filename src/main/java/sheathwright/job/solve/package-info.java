@@ -1,0 +1,6 @@
+/**
+ * Functions over a whole table: pieces cut from sheets or sticks, and a plane over readings.
+ *
+ * <p>Does not cover how they are solved: that is in the rooms for cutting and leveling.
+ */
+package sheathwright.job.solve;

@@ -1,0 +1,168 @@
+package sheathwright.job.table;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import sheathwright.catalog.Nearest;
+import sheathwright.catalog.Numbers;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Limits;
+import sheathwright.figure.RefusedException;
+import sheathwright.figure.Source;
+import sheathwright.figure.Traced;
+import sheathwright.figure.Unit;
+import sheathwright.figure.Units;
+
+/**
+ * One thing that a job's table may hold: a number, one of a few words, a date, or text.
+ *
+ * @param name the column, or the key of a two-column table
+ * @param label what it is, for a person
+ * @param form how it is written
+ * @param unit of a number; null for anything else
+ * @param options the enum of the words; null for anything else
+ * @param limits of a number
+ * @param usual what is given for it; other numbers are asked about
+ * @param isRequired whether it must be given
+ */
+public record Field(
+    String name,
+    String label,
+    Form form,
+    Unit<?> unit,
+    Class<? extends Enum<?>> options,
+    Limits limits,
+    Usual usual,
+    boolean isRequired) {
+
+  /** How a cell is written, and how many characters it takes at most. */
+  enum Form {
+    NUMBER(60),
+    WORD(60),
+    DATE(60),
+    /** What something is called: it heads pages and names cells. */
+    NAME(60),
+    /** A line of text. */
+    LINE(200),
+    /** As much as fits on a page. */
+    TEXT(2_000);
+
+    private final int longest;
+
+    Form(int longest) {
+      this.longest = longest;
+    }
+
+    /** What is said of a text that is longer than this form takes. */
+    Optional<String> tooLong(String text) {
+      return CsvFile.tooLong(text, longest);
+    }
+  }
+
+  public static Field number(String name, String label, double least, double most) {
+    return number(name, label, Units.endingOf(name), least, most);
+  }
+
+  public static Field number(String name, String label, Unit<?> unit, double least, double most) {
+    return number(name, label, unit, Limits.between(least, most, ""));
+  }
+
+  public static Field whole(String name, String label, Unit<?> unit, double least, double most) {
+    return number(name, label, unit, Limits.whole(least, most, ""));
+  }
+
+  public static Field word(String name, String label, Class<? extends Enum<?>> options) {
+    return new Field(name, label, Form.WORD, null, options, Limits.NONE, Usual.ANY, true);
+  }
+
+  public static Field name(String name, String label) {
+    return of(name, label, Form.NAME);
+  }
+
+  public static Field line(String name, String label) {
+    return of(name, label, Form.LINE);
+  }
+
+  public static Field text(String name, String label) {
+    return of(name, label, Form.TEXT);
+  }
+
+  public static Field date(String name, String label) {
+    return of(name, label, Form.DATE);
+  }
+
+  private static Field of(String name, String label, Form form) {
+    return new Field(name, label, form, null, null, Limits.NONE, Usual.ANY, true);
+  }
+
+  private static Field number(String name, String label, Unit<?> unit, Limits limits) {
+    return new Field(name, label, Form.NUMBER, unit, null, limits, Usual.ANY, true);
+  }
+
+  public Field ifKnown() {
+    return new Field(name, label, form, unit, options, limits, usual, false);
+  }
+
+  /** The same, asked about where it is none of these. */
+  public Field usually(double least, double most) {
+    return asked(new Usual(least, most, false));
+  }
+
+  /** The same, asked about where it is none of these and not 0. */
+  public Field usuallyOrNone(double least, double most) {
+    return asked(new Usual(least, most, true));
+  }
+
+  private Field asked(Usual other) {
+    return new Field(name, label, form, unit, options, limits, other, isRequired);
+  }
+
+  /** The input that a cell's text stands for, under a name of its own in the workbook. */
+  Traced read(String cellName, String text, Source source) {
+    String given = text.strip();
+    form.tooLong(given)
+        .ifPresent(
+            message -> {
+              throw new RefusedException(message);
+            });
+    return switch (form) {
+      case NUMBER -> number(cellName, given, source);
+      case WORD -> word(cellName, given, source);
+      case DATE -> Choice.input(cellName, Dates.read(given).toString(), source);
+      case NAME, LINE, TEXT -> Choice.input(cellName, given, source);
+    };
+  }
+
+  /** What is to be asked about a value that was read, if anything. */
+  Optional<String> question(String text, Traced value) {
+    return value instanceof Figure<?> figure
+        ? usual.question(text.strip(), figure)
+        : Optional.empty();
+  }
+
+  private Traced number(String cellName, String given, Source source) {
+    Figure<?> figure = Figure.input(cellName, Numbers.read(given, unit), unit, limits, source);
+    figure
+        .refusal()
+        .ifPresent(
+            outside -> {
+              throw new RefusedException(
+                  "%s is given; it must be %s%s"
+                      .formatted(
+                          given, limits.inWords(), unit.symbol().isEmpty() ? "" : " " + unit));
+            });
+    return figure;
+  }
+
+  private Traced word(String cellName, String given, Source source) {
+    List<String> words = Choice.wordsOf(options);
+    int index = words.indexOf(given.toLowerCase(Locale.ROOT).replace(' ', '-').replace('_', '-'));
+    if (index < 0) {
+      throw new RefusedException(
+          "\"%s\" is given%s; it must be one of %s"
+              .formatted(given, Nearest.asked(given, words), String.join(", ", words)));
+    }
+    return Choice.input(cellName, options.getEnumConstants()[index], source);
+  }
+}

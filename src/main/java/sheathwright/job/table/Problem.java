@@ -1,0 +1,22 @@
+package sheathwright.job.table;
+
+/**
+ * One thing wrong with a user's file, or to be asked about it.
+ *
+ * @param file its name
+ * @param line counted from 1, the heading included; 0 if the whole file is meant
+ * @param column as headed; empty if the whole line is meant
+ * @param message what was given and what is allowed
+ */
+public record Problem(String file, long line, String column, String message) {
+
+  @Override
+  public String toString() {
+    return Printable.line(
+        file
+            + (line == 0 ? "" : ", line " + line)
+            + (column.isEmpty() ? "" : ", column " + column)
+            + ": "
+            + message);
+  }
+}

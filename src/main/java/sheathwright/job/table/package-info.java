@@ -1,0 +1,7 @@
+/**
+ * A table read: lines, columns, keys and cells, each held against what it may be, and everything
+ * wrong said at once.
+ *
+ * <p>Does not know what a job is made of.
+ */
+package sheathwright.job.table;

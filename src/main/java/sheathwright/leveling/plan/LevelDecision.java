@@ -1,0 +1,26 @@
+package sheathwright.leveling.plan;
+
+import sheathwright.figure.Option;
+
+/** Who decides before a plane is levelled. */
+public enum LevelDecision implements Option<LevelDecision> {
+  SCREENED(
+      "the old rafters screen within their limits; screening only: local code and a licensed engineer decide"),
+  ENGINEER_FIRST(
+      "STOP: the old rafters screen above what they can carry; a licensed engineer decides before any levelling; sisters alone do not make the roof adequate"),
+  REPORTED_FIRST(
+      "STOP: something was reported of the framing; a licensed engineer decides before any levelling"),
+  TRUSS_DESIGNER_FIRST(
+      "STOP: these are trusses; nothing is cut, planed or sistered without the truss designer");
+
+  private final String word;
+
+  LevelDecision(String word) {
+    this.word = word;
+  }
+
+  @Override
+  public String word() {
+    return word;
+  }
+}

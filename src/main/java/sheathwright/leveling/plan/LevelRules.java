@@ -1,0 +1,58 @@
+package sheathwright.leveling.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Limits;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Solution;
+import sheathwright.figure.Source;
+import sheathwright.figure.Units;
+import sheathwright.figure.YesNo;
+import sheathwright.wood.LumberSize;
+
+/**
+ * What the user wants of a levelling plan.
+ *
+ * @param leave the most that may stay, low or high, 0 in to 1 in
+ * @param shim the most that a strip makes up, 0 in to 1 in
+ * @param truss whether they are trusses and no rafters
+ * @param sisters how sisters are cut and nailed
+ * @param shims how strips are cut and nailed through
+ */
+public record LevelRules(
+    Figure<Length> leave,
+    Figure<Length> shim,
+    Choice<YesNo> truss,
+    SisterRules sisters,
+    ShimRules shims) {
+
+  static final Limits LEAVE = Limits.between(0, 1, "1/8 is usual");
+  static final Limits SHIM =
+      Limits.between(0, 1, "3/8 is usual; more than about 1/2 is an engineer's call");
+
+  /** The trade's usual numbers, each an input that whoever holds the workbook may change. */
+  public static LevelRules usual(LumberSize sisterSize, LumberSize rafterSize) {
+    return new LevelRules(
+        inches("leave_in", 0.125, LEAVE),
+        inches("shim_in", 0.375, SHIM),
+        Choice.input("truss", YesNo.NO, Source.GIVEN),
+        SisterRules.usual(sisterSize, rafterSize),
+        ShimRules.usual());
+  }
+
+  static Figure<Length> inches(String name, double inches, Limits limits) {
+    return Figure.input(name, inches, Units.INCH, limits, Source.COMMON_PRACTICE);
+  }
+
+  /** What a plan of strips and sisters is solved for. */
+  List<Solution.Input> given() {
+    List<Solution.Input> given = new ArrayList<>();
+    given.add(new Solution.Input("what may stay", leave));
+    given.add(new Solution.Input("what a strip makes up", shim));
+    given.add(new Solution.Input("truss", truss));
+    given.addAll(sisters.given());
+    return given;
+  }
+}

@@ -1,0 +1,133 @@
+package sheathwright.leveling.plan;
+
+import sheathwright.catalog.Column;
+import sheathwright.catalog.LibraryFunction;
+import sheathwright.figure.Check;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Limits;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Source;
+import sheathwright.figure.Units;
+
+/** Strips on top of a rafter, under the sheet. */
+public final class Shims {
+
+  private static final Figure<Length> NOTHING = Figure.of(0, Units.INCH);
+
+  private Shims() {}
+
+  /**
+   * How thick a strip is at one station: the build-up there, up to the next step of thickness.
+   *
+   * <pre>
+   * thickness = ⌈build-up ÷ step⌉ × step, nothing where the wood is at the target or higher
+   * </pre>
+   *
+   * <p>Does not cover wood that stands too high, or build-ups that ask for a sister. Strips under
+   * about 1/4 in are hard to rip: take felt, shingle or thin plywood.
+   *
+   * <pre>{@code
+   * shimThickness(in("0.2"), in("1/16")) // 1/4 in
+   * }</pre>
+   *
+   * @param buildUp from the wood up to the target, negative where the wood is higher, -24 in to 24
+   *     in
+   * @param step of thickness, 0.01 in to 1 in
+   * @return inches, zero where nothing is missing
+   * @throws RefusedException if a number lies outside its range
+   * @see "common practice, no source: strips to the next 1/16 in"
+   */
+  @LibraryFunction
+  @Column("thickness_in")
+  public static Figure<Length> shimThickness(
+      @Column("build_up_in") Figure<Length> buildUp,
+      @Column(value = "step_in", preset = "1/16") Figure<Length> step) {
+    var height =
+        buildUp.within("build_up_in", Units.INCH, Limits.between(-24, 24, "low is positive"));
+    var sixteenth = step.within("step_in", Units.INCH, ShimRules.STEP);
+    return thickness(height, sixteenth).as("thickness_in", Units.INCH, Source.COMMON_PRACTICE);
+  }
+
+  /** The thickness from numbers that have been held to their limits. */
+  static Figure<Length> thickness(Figure<Length> buildUp, Figure<Length> step) {
+    return buildUp.orIfMore(NOTHING).roundedUpTo(step);
+  }
+
+  /**
+   * How fast a strip grows thicker between two stations, held against the most that looks straight
+   * from the ground.
+   *
+   * <pre>
+   * taper = |last thickness − first thickness| ÷ length
+   * </pre>
+   *
+   * <p>Does not cover whether the covering's maker allows it: a metal panel shows every change of
+   * slope.
+   *
+   * <pre>{@code
+   * shimTaper(in(0), in("3/8"), ft(2), pitch(0.25)).gradual() // yes
+   * shimTaper(in(0), in("3/8"), ft(1), pitch(0.25)).taper() // 0.375 in 12
+   * }</pre>
+   *
+   * @param firstThickness at the first station, 0 in to 24 in
+   * @param lastThickness at the last station, 0 in to 24 in
+   * @param length from the one to the other, 0.1 ft to 40 ft
+   * @param most taper wanted, 0.01 in 12 to 3 in 12
+   * @return taper in inches in a foot; taper over the most; yes or no
+   * @throws RefusedException if a number lies outside its range
+   * @see "common practice, no source: 1/4 in in a foot is our suggestion"
+   */
+  @LibraryFunction
+  public static ShimTaper shimTaper(
+      @Column("first_thickness_in") Figure<Length> firstThickness,
+      @Column("last_thickness_in") Figure<Length> lastThickness,
+      @Column("length_ft") Figure<Length> length,
+      @Column(value = "most_in_12", preset = "0.25") Figure<Ratio> most) {
+    var first = thick(firstThickness, "first_thickness_in");
+    var last = thick(lastThickness, "last_thickness_in");
+    var along =
+        length.within("length_ft", Units.FOOT, Limits.between(0.1, 40, "station to station"));
+    var wanted = most.within("most_in_12", Units.RISE_IN_12, ShimRules.TAPER);
+
+    var change = last.orIfMore(first).minus(last.orIfLess(first)).as("change_in", Units.INCH);
+    var taper = change.dividedBy(along).as("taper_in_12", Units.RISE_IN_12, Source.COMMON_PRACTICE);
+    var check = Check.of("taper of the strip", "taper_ratio", taper, wanted);
+    return new ShimTaper(taper, check, check.ok().as("gradual"));
+  }
+
+  private static Figure<Length> thick(Figure<Length> thickness, String name) {
+    return thickness.within(name, Units.INCH, Limits.between(0, 24, "nothing missing is 0"));
+  }
+
+  /**
+   * How long a nail must be where a strip lies under the sheet, so that as much of it stands in the
+   * rafter as before.
+   *
+   * <pre>
+   * nail = nail without a strip + strip
+   * </pre>
+   *
+   * <p>Does not cover a strip that is itself counted as holding wood: it is not. Strips over about
+   * 1/2 in want longer structural screws or a sister, an engineer's call.
+   *
+   * <pre>{@code
+   * shimNail(in("2-1/2"), in("3/8")) // 2-7/8 in
+   * }</pre>
+   *
+   * @param nail length that the schedule asks for, 0.5 in to 8 in
+   * @param shim thickness of the strip under the sheet, 0 in to 3 in
+   * @return inches at least; take the next longer nail that is sold
+   * @throws RefusedException if a number lies outside its range
+   * @see "derived: geometry"
+   */
+  @LibraryFunction
+  @Column("nail_needed_in")
+  public static Figure<Length> shimNail(
+      @Column("nail_in") Figure<Length> nail, @Column("shim_in") Figure<Length> shim) {
+    var asked = nail.within("nail_in", Units.INCH, ShimRules.NAIL);
+    var under =
+        shim.within("shim_in", Units.INCH, Limits.between(0, 3, "over about 1/2 take a sister"));
+    return asked.plus(under).as("nail_needed_in", Units.INCH, Source.derived("geometry"));
+  }
+}

@@ -1,0 +1,62 @@
+package sheathwright.leveling.plan;
+
+import java.util.List;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Limits;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Solution;
+import sheathwright.figure.Source;
+import sheathwright.figure.Units;
+import sheathwright.figure.YesNo;
+import sheathwright.wood.LumberSize;
+
+/**
+ * How sisters are cut and nailed.
+ *
+ * @param tolerance a sister covers the part of a rafter that is lower than this, 0 in to 2 in
+ * @param lap how far it runs on beyond that part at each end, to sound wood, 0 in to 120 in
+ * @param fullBearing whether every sister runs from bearing to bearing instead
+ * @param size of the sisters
+ * @param rafterSize of the old rafters
+ * @param leastLap the least height by which sister and old rafter must lie against each other
+ * @param nailSpacing nail to nail in a row, 2 in to 48 in
+ * @param nailRows rows of nails, 1 to 4
+ */
+public record SisterRules(
+    Figure<Length> tolerance,
+    Figure<Length> lap,
+    Choice<YesNo> fullBearing,
+    Choice<LumberSize> size,
+    Choice<LumberSize> rafterSize,
+    Figure<Length> leastLap,
+    Figure<Length> nailSpacing,
+    Figure<Ratio> nailRows) {
+
+  static final Limits TOLERANCE = Limits.between(0, 2, "3/8 is usual, 1/8 for flat metal pans");
+  static final Limits LAP = Limits.between(0, 120, "24 is usual");
+  static final Limits LEAST_LAP = Limits.between(1, 12, "2-1/2 leaves room for two rows of nails");
+  static final Limits NAIL_SPACING = Limits.between(2, 48, "12 is usual");
+  static final Limits NAIL_ROWS = Limits.whole(1, 4, "2 is usual");
+
+  /** The trade's usual numbers, each an input that whoever holds the workbook may change. */
+  public static SisterRules usual(LumberSize size, LumberSize rafterSize) {
+    return new SisterRules(
+        LevelRules.inches("sister_tolerance_in", 0.375, TOLERANCE),
+        LevelRules.inches("sister_lap_in", 24, LAP),
+        Choice.input("full_bearing", YesNo.NO, Source.COMMON_PRACTICE),
+        Choice.input("sister_size", size, Source.GIVEN),
+        Choice.input("rafter_size", rafterSize, Source.GIVEN),
+        LevelRules.inches("least_lap_in", 2.5, LEAST_LAP),
+        LevelRules.inches("sister_nail_spacing_in", 12, NAIL_SPACING),
+        Figure.input("sister_nail_rows", 2, Units.RATIO, NAIL_ROWS, Source.COMMON_PRACTICE));
+  }
+
+  List<Solution.Input> given() {
+    return List.of(
+        new Solution.Input("the tolerance of sisters", tolerance),
+        new Solution.Input("the lap of sisters", lap),
+        new Solution.Input("full bearing", fullBearing));
+  }
+}

@@ -1,0 +1,236 @@
+package sheathwright.loads.wind;
+
+import sheathwright.catalog.Column;
+import sheathwright.catalog.LibraryFunction;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Limits;
+import sheathwright.figure.OneOf;
+import sheathwright.figure.Quantity.Area;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Pressure;
+import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Quantity.Speed;
+import sheathwright.figure.Quantity.StrengthPressure;
+import sheathwright.figure.Source;
+import sheathwright.figure.Units;
+import sheathwright.published.LoadEdition;
+
+/** How hard the wind pulls at a roof. */
+public final class WindPressures {
+
+  private static final Figure<Pressure> CODE_LEAST =
+      Figure.constant(
+              "code_least_psf",
+              10,
+              Units.PSF,
+              Source.secondHand("IRC 2015, Table R301.2(2), the least that is printed"))
+          .symbol("10 psf");
+
+  private WindPressures() {}
+
+  /**
+   * The pressure of the wind at a height above the ground, before any part of the roof shapes it,
+   * at strength level.
+   *
+   * <pre>
+   * q = 0.00256 K_z K_zt K_d V²
+   * </pre>
+   *
+   * <p>Does not cover heights over 60 ft, ground elevation (taken as 1, which is the cautious
+   * side), tornadoes. The directionality factor stands inside in every edition, also in ASCE 7-22,
+   * which applies it later: apply it once. In Exposure B under 30 ft ASCE 7-10 takes no less than
+   * 0.70 for cladding, later editions do. Screening only: local code and a licensed engineer
+   * decide.
+   *
+   * <pre>{@code
+   * velocityPressure(mph(105), EXPOSURE_B, ft("12-0"), number(1), number(0.85), ASCE7_16) // 13.67 psf strength
+   * allowablePressure(velocityPressure(mph(150), EXPOSURE_B, ft(30), number(1), number(0.85), ASCE7_10)) // 20.56 psf
+   * }</pre>
+   *
+   * @param wind ultimate wind speed of the code's map, 50 mph to 250 mph
+   * @param exposure of the site: b, c or d
+   * @param height mean roof height, 1 ft to 60 ft; under 15 ft the value at 15 ft holds
+   * @param topography 1 on level ground, 1 to 3
+   * @param directionality 0.85 for roofs of buildings, 0.8 to 1
+   * @param edition of ASCE 7; in tables 7-16 may be written too
+   * @return pounds per square foot at strength level, which is not an allowable pressure
+   * @throws RefusedException if a number lies outside its range
+   * @see "ASCE 7-16, equation 26.10-1, read second hand; Kz of ASCE 7-10, 7-16 and 7-22 from
+   *     memory, held against the height factors of IRC 2015, 2021 and 2024"
+   */
+  @LibraryFunction
+  @Column(value = "velocity_pressure_psf", unit = "psf strength")
+  public static Figure<StrengthPressure> velocityPressure(
+      @Column("wind_mph") Figure<Speed> wind,
+      @Column("exposure") OneOf<Exposure> exposure,
+      @Column("height_ft") Figure<Length> height,
+      @Column(value = "kzt", preset = "1") Figure<Ratio> topography,
+      @Column(value = "kd", preset = "0.85") Figure<Ratio> directionality,
+      @Column("edition") OneOf<LoadEdition> edition) {
+    var stagnation = WindArguments.stagnation(wind);
+    var kz =
+        WindTables.velocityExposure(
+                WindArguments.word("edition", edition),
+                WindArguments.word("exposure", exposure),
+                WindArguments.height(height))
+            .symbol("K_z");
+    var kzt = WindArguments.topography(topography);
+    var kd =
+        directionality
+            .within("kd", Units.RATIO, Limits.between(0.8, 1, "0.85 is right for a roof"))
+            .symbol("K_d");
+    return stagnation
+        .times(kz)
+        .times(kzt)
+        .times(kd)
+        .as("velocity_pressure_psf", Units.STRENGTH_PSF, WindArguments.EQUATION);
+  }
+
+  /**
+   * A wind pressure at strength level, as it is held against allowable strengths of nails and
+   * screws.
+   *
+   * <pre>
+   * allowable = 0.6 × strength
+   * </pre>
+   *
+   * <p>Does not cover pressures of codes before 2012, which are at allowable level already.
+   * Screening only: local code and a licensed engineer decide.
+   *
+   * <pre>{@code
+   * allowablePressure(strengthPsf(50)) // 30 psf
+   * }</pre>
+   *
+   * @param strength at strength level, 0 psf strength to 1000 psf strength
+   * @return pounds per square foot at allowable level
+   * @throws RefusedException if the pressure lies outside its range
+   * @see "ASCE 7-10, section 2.4, 0.6 W, read second hand"
+   */
+  @LibraryFunction
+  @Column("allowable_psf")
+  public static Figure<Pressure> allowablePressure(
+      @Column(value = "strength_psf", unit = "psf strength") Figure<StrengthPressure> strength) {
+    var given =
+        strength.within(
+            "strength_psf", Units.STRENGTH_PSF, Limits.between(0, 1000, "an ultimate pressure"));
+    return WindArguments.allowable("allowable_psf", given);
+  }
+
+  /**
+   * How hard the wind pulls deck and covering off a house that it cannot get into, in one zone of
+   * the roof, and how hard it pushes there.
+   *
+   * <pre>
+   * p = 0.6 × 0.00256 × 0.70059 × 0.85 V² × (G C_p and 0.18 outward or inward) × height and exposure factor
+   * uplift = p outward, inward = p inward, neither under 10 psf
+   * </pre>
+   *
+   * <p>Does not cover overhangs, where the wind also pushes from below; hips of a roof no higher
+   * than half its least width under ASCE 7-16; slopes over 12 in 12; hills; houses with openings
+   * (see {@code cladding_pressure}); areas under 10 sq ft, where two curves of ASCE 7-16 go on
+   * rising and the value at 10 is taken. From 27 to 45 degrees a hip roof under ASCE 7-22 takes the
+   * more severe of the two ends. Screening only: local code and a licensed engineer decide.
+   *
+   * <pre>{@code
+   * sheathingUplift(mph(130), EXPOSURE_B, ft(30), pitch(4), GABLE, ZONE_2E, sqft(10), ASCE7_16).uplift() // 33.7 psf
+   * sheathingUplift(mph(130), EXPOSURE_B, ft(30), pitch(4), GABLE, ZONE_1, sqft(10), ASCE7_10).uplift() // 16.69 psf
+   * }</pre>
+   *
+   * @param wind ultimate wind speed of the code's map, 50 mph to 250 mph
+   * @param exposure of the site: b, c or d
+   * @param height mean roof height, 1 ft to 60 ft; under 15 ft the value at 15 ft holds
+   * @param rise rise in 12 of run, 0 in 12 to 12 in 12
+   * @param roof gable or hip; gable also reads what is printed for any roof
+   * @param zone one label of the edition's figure: 1, 2, 3, or with e, n or r in ASCE 7-16
+   * @param area effective wind area, 0.1 sq ft to 1000 sq ft; nails and clips have less than 10,
+   *     where the value at 10 holds
+   * @param edition of ASCE 7; in tables 7-16 may be written too
+   * @return outward and inward pressure at allowable level, both positive
+   * @throws RefusedException if a number lies outside its range, or the edition prints nothing for
+   *     the roof, slope and zone
+   * @see "IRC 2015 (ASCE 7-10), IRC 2021 (ASCE 7-16) and FBC Residential 2023 (ASCE 7-22), roof
+   *     pressures, read second hand and solved for coefficients"
+   */
+  @LibraryFunction
+  public static SheathingUplift sheathingUplift(
+      @Column("wind_mph") Figure<Speed> wind,
+      @Column("exposure") OneOf<Exposure> exposure,
+      @Column("height_ft") Figure<Length> height,
+      @Column("rise_in_12") Figure<Ratio> rise,
+      @Column("roof") OneOf<RoofShape> roof,
+      @Column("zone") OneOf<WindZone> zone,
+      @Column(value = "area_sf", preset = "10") Figure<Area> area,
+      @Column("edition") OneOf<LoadEdition> edition) {
+    var place = new RoofPlace(exposure, height, rise, roof, zone, area, edition);
+    var velocity = place.velocity(RoofPlace.atThirtyFeet(wind));
+    var outward =
+        WindArguments.allowable("outward_psf", place.outward(velocity, RoofPlace.ENCLOSED));
+    var inward = WindArguments.allowable("push_psf", place.inward(velocity, RoofPlace.ENCLOSED));
+    return new SheathingUplift(
+        outward.orIfMore(CODE_LEAST).as("uplift_psf", Units.PSF, CODE_LEAST.source()),
+        inward.orIfMore(CODE_LEAST).as("inward_psf", Units.PSF, CODE_LEAST.source()));
+  }
+
+  /**
+   * How hard the wind pulls and pushes at one zone of a roof, also on hills and where it can get
+   * into the house, with nothing rounded up to the code's least.
+   *
+   * <pre>
+   * p = 0.00256 × 0.70059 × 0.85 K_zt V² × height and exposure factor × (G C_p and G C_pi)
+   * allowable = 0.6 p
+   * </pre>
+   *
+   * <p>Does not cover overhangs; hips of a roof no higher than half its least width under ASCE
+   * 7-16; slopes over 12 in 12; the code's least of 10 psf, which {@code sheathing_uplift} takes.
+   * Screening only: local code and a licensed engineer decide.
+   *
+   * <pre>{@code
+   * claddingPressure(mph(150), EXPOSURE_B, ft(30), pitch(5), GABLE, ZONE_3, sqft(10), ASCE7_10, number(1), ENCLOSED).outward() // 57.23 psf
+   * claddingPressure(mph(150), EXPOSURE_B, ft(30), pitch(5), GABLE, ZONE_3, sqft(10), ASCE7_10, number(1), PARTIALLY_ENCLOSED).outward() // 64.85 psf
+   * }</pre>
+   *
+   * @param wind ultimate wind speed of the code's map, 50 mph to 250 mph
+   * @param exposure of the site: b, c or d
+   * @param height mean roof height, 1 ft to 60 ft; under 15 ft the value at 15 ft holds
+   * @param rise rise in 12 of run, 0 in 12 to 12 in 12
+   * @param roof gable or hip; gable also reads what is printed for any roof
+   * @param zone one label of the edition's figure: 1, 2, 3, or with e, n or r in ASCE 7-16
+   * @param area effective wind area, 0.1 sq ft to 1000 sq ft
+   * @param edition of ASCE 7; in tables 7-16 may be written too
+   * @param topography 1 on level ground, 1 to 3
+   * @param enclosure whether the wind can get into the house
+   * @return outward and inward pressure, at strength level and at allowable level
+   * @throws RefusedException if a number lies outside its range, or the edition prints nothing for
+   *     the roof, slope and zone
+   * @see "IRC 2015 (ASCE 7-10), IRC 2021 (ASCE 7-16) and FBC Residential 2023 (ASCE 7-22), roof
+   *     pressures, read second hand and solved for coefficients; 0.55 of a partially enclosed house
+   *     from memory"
+   */
+  @LibraryFunction
+  public static CladdingPressure claddingPressure(
+      @Column("wind_mph") Figure<Speed> wind,
+      @Column("exposure") OneOf<Exposure> exposure,
+      @Column("height_ft") Figure<Length> height,
+      @Column("rise_in_12") Figure<Ratio> rise,
+      @Column("roof") OneOf<RoofShape> roof,
+      @Column("zone") OneOf<WindZone> zone,
+      @Column(value = "area_sf", preset = "10") Figure<Area> area,
+      @Column("edition") OneOf<LoadEdition> edition,
+      @Column(value = "kzt", preset = "1") Figure<Ratio> topography,
+      @Column(value = "enclosure", preset = "enclosed") OneOf<Enclosure> enclosure) {
+    var place = new RoofPlace(exposure, height, rise, roof, zone, area, edition);
+    var onHill =
+        RoofPlace.atThirtyFeet(wind)
+            .times(WindArguments.topography(topography))
+            .as("pressure_on_hill_psf", Units.STRENGTH_PSF, WindArguments.EQUATION);
+    var velocity = place.velocity(onHill);
+    var inside = RoofPlace.inside(WindArguments.word("enclosure", enclosure));
+    var outward = place.outward(velocity, inside);
+    var inward = place.inward(velocity, inside);
+    return new CladdingPressure(
+        outward,
+        inward,
+        WindArguments.allowable("outward_psf", outward),
+        WindArguments.allowable("inward_psf", inward));
+  }
+}

@@ -1,0 +1,109 @@
+package sheathwright.loads.wind;
+
+import sheathwright.catalog.Column;
+import sheathwright.catalog.LibraryFunction;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Limits;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Source;
+import sheathwright.figure.Units;
+
+/** How wide the zones are in which the wind pulls harder, and how high the roof stands. */
+public final class WindZoneWidths {
+
+  private static final Source FIGURES = Source.secondHand("ASCE 7-10, notes of Figure 30.4-2A");
+  private static final Figure<Ratio> TENTH = constant("width_share", 0.1);
+  private static final Figure<Ratio> OF_HEIGHT = constant("height_share", 0.4);
+  private static final Figure<Ratio> LEAST_SHARE = constant("least_width_share", 0.04);
+  private static final Figure<Length> LEAST =
+      Figure.constant("least_zone_width_ft", 3, Units.FOOT, FIGURES).symbol("3 ft");
+  private static final Figure<Ratio> TWO = Figure.of(2, Units.RATIO);
+
+  private WindZoneWidths() {}
+
+  /**
+   * How wide the strips along eave, rake, ridge and hip are in which the wind pulls harder, on the
+   * flat.
+   *
+   * <pre>
+   * a = the lesser of 0.1 × least width and 0.4 × height, but not under 0.04 × least width, nor 3 ft
+   * </pre>
+   *
+   * <p>Does not cover roofs of 7 degrees or less under ASCE 7-16 and 7-22, whose zones go by the
+   * height. Screening only: local code and a licensed engineer decide.
+   *
+   * <pre>{@code
+   * zoneWidth(ft(28), ft(20)) // 3' 0"
+   * zoneWidth(ft(120), ft(12)) // 4' 9-5/8"
+   * }</pre>
+   *
+   * @param leastWidth the lesser of the house's two widths, 8 ft to 300 ft
+   * @param height mean roof height, 1 ft to 60 ft
+   * @return feet on the flat
+   * @throws RefusedException if a number lies outside its range
+   * @see "ASCE 7-10, notes of Figure 30.4-2A, read second hand"
+   */
+  @LibraryFunction
+  @Column("zone_width_ft")
+  public static Figure<Length> zoneWidth(
+      @Column("least_width_ft") Figure<Length> leastWidth,
+      @Column("height_ft") Figure<Length> height) {
+    var width =
+        leastWidth.within(
+            "least_width_ft", Units.FOOT, Limits.between(8, 300, "the house's shorter side"));
+    var h = WindArguments.height(height);
+    var lesser =
+        width
+            .times(TENTH)
+            .in(Units.FOOT)
+            .orIfLess(h.times(OF_HEIGHT).in(Units.FOOT))
+            .as("zone_by_size_ft", Units.FOOT, FIGURES);
+    return lesser
+        .orIfMore(width.times(LEAST_SHARE).in(Units.FOOT))
+        .orIfMore(LEAST)
+        .as("zone_width_ft", Units.FOOT, FIGURES);
+  }
+
+  /**
+   * How high a roof stands on the average of eave and ridge, as wind loads want it.
+   *
+   * <pre>
+   * height = eave height + run × rise ÷ 12 ÷ 2
+   * </pre>
+   *
+   * <p>Does not cover roofs under 10 degrees, for which the eave height may be taken, and ridges of
+   * unequal height. Screening only: local code and a licensed engineer decide.
+   *
+   * <pre>{@code
+   * meanRoofHeight(ft(10), ft(16), pitch(6)) // 14' 0"
+   * }</pre>
+   *
+   * @param eave of the eave above the ground, 1 ft to 60 ft
+   * @param run on the flat, from the eave to below the ridge, 0.5 ft to 200 ft
+   * @param rise rise in 12 of run, 0 in 12 to 24 in 12
+   * @return feet above the ground
+   * @throws RefusedException if a number lies outside its range
+   * @see "ASCE 7-16, definition of mean roof height, read second hand"
+   */
+  @LibraryFunction
+  @Column("height_ft")
+  public static Figure<Length> meanRoofHeight(
+      @Column("eave_height_ft") Figure<Length> eave,
+      @Column("run_ft") Figure<Length> run,
+      @Column("rise_in_12") Figure<Ratio> rise) {
+    var low = eave.within("eave_height_ft", Units.FOOT, Limits.between(1, 60, "9 is usual"));
+    var flat =
+        run.within("run_ft", Units.FOOT, Limits.between(0.5, 200, "half the width of a gable"));
+    var pitch =
+        rise.within("rise_in_12", Units.RISE_IN_12, Limits.between(0, 24, "6 is a middling roof"))
+            .as("pitch", Units.RATIO);
+    var climb = flat.times(pitch).as("climb_ft", Units.FOOT);
+    return low.plus(climb.dividedBy(TWO).in(Units.FOOT))
+        .as("height_ft", Units.FOOT, Source.secondHand("ASCE 7-16, mean roof height"));
+  }
+
+  private static Figure<Ratio> constant(String name, double number) {
+    return Figure.constant(name, number, Units.RATIO, FIGURES).symbol(String.valueOf(number));
+  }
+}

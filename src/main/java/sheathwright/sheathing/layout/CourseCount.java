@@ -1,0 +1,20 @@
+package sheathwright.sheathing.layout;
+
+import sheathwright.catalog.Column;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Sheets;
+import sheathwright.figure.YesNo;
+
+/**
+ * The sheets of one plane, laid in courses.
+ *
+ * @param sheets whole sheets to buy
+ * @param lastCourse height of the course at the ridge
+ * @param narrow whether that is less than the least strip
+ */
+public record CourseCount(
+    @Column(value = "sheets", unit = "sheet") Figure<Sheets> sheets,
+    @Column("last_course_in") Figure<Length> lastCourse,
+    @Column("narrow") Choice<YesNo> narrow) {}

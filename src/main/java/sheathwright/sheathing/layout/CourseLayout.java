@@ -1,0 +1,144 @@
+package sheathwright.sheathing.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import sheathwright.figure.RefusedException;
+import sheathwright.roof.Box;
+import sheathwright.roof.Outline;
+import sheathwright.roof.Plane;
+import sheathwright.roof.Region;
+import sheathwright.roof.Spot;
+import sheathwright.roof.Supports;
+
+/**
+ * The sheets of one plane in courses from the eave, place by place, with their joints. A place
+ * counts where any wood of it is on the plane; touching is not enough.
+ *
+ * @param plane the plane
+ * @param supports what it stands on
+ * @param rules how it was laid
+ * @param sheets from the eave up, from the left
+ * @param joints likewise
+ * @param lines between the courses
+ * @param lastCourse height of the course at the ridge, in inches
+ */
+public record CourseLayout(
+    Plane plane,
+    Supports supports,
+    LayoutRules rules,
+    List<Sheet> sheets,
+    List<Joint> joints,
+    List<CourseLine> lines,
+    double lastCourse) {
+
+  private static final double MOST_COURSES = 200;
+
+  public static CourseLayout of(Plane plane, Supports supports, LayoutRules rules) {
+    return new Layer(plane, supports, rules).laid();
+  }
+
+  /** The sheets that are cut. */
+  List<Sheet> cut() {
+    return sheets.stream().filter(sheet -> !sheet.isWhole()).toList();
+  }
+
+  /** Inches of joints, with their bearing or without. */
+  public double jointLength(boolean isSupported) {
+    return joints.stream()
+        .filter(joint -> joint.isSupported() == isSupported)
+        .mapToDouble(Joint::length)
+        .sum();
+  }
+
+  /** Inches of long edges between courses. */
+  double lineLength() {
+    return lines.stream().mapToDouble(CourseLine::length).sum();
+  }
+
+  /** Lays one plane. */
+  private static final class Layer {
+
+    private final Plane plane;
+    private final Outline outline;
+    private final Supports supports;
+    private final LayoutRules rules;
+    private final double gap;
+    private final JointMaker joints;
+
+    Layer(Plane plane, Supports supports, LayoutRules rules) {
+      this.plane = plane;
+      this.outline = plane.outline();
+      this.supports = supports;
+      this.rules = rules;
+      this.gap = LayoutRules.inches(rules.gap());
+      this.joints = new JointMaker(outline, supports, rules);
+    }
+
+    CourseLayout laid() {
+      Box bounds = outline.bounds();
+      List<Double> heights = CourseHeights.of(bounds.height(), rules.stripRule().value());
+      if (heights.size() > MOST_COURSES) {
+        throw new RefusedException(
+            "the plane is %.0f in high, more than 200 courses; give lengths in feet or inches as they are"
+                .formatted(bounds.height()));
+      }
+      List<Sheet> sheets = new ArrayList<>();
+      List<Joint> met = new ArrayList<>();
+      List<CourseLine> lines = new ArrayList<>();
+      double bottom = bounds.bottom();
+      for (int course = 1; course <= heights.size(); course++) {
+        double top = bottom + heights.get(course - 1);
+        List<Sheet> row = row(course, bottom, top);
+        sheets.addAll(row);
+        met.addAll(joints.between(row));
+        if (course > 1) {
+          lines.add(line(bottom));
+        }
+        bottom = top;
+      }
+      return new CourseLayout(
+          plane, supports, rules, sheets, met, lines, heights.get(heights.size() - 1));
+    }
+
+    private List<Sheet> row(int course, double bottom, double top) {
+      Box bounds = outline.bounds();
+      double shift = course % 2 == 0 ? LayoutRules.inches(rules.stagger()) : 0;
+      double start = LayoutRules.inches(rules.origin()) + shift;
+      double module = LayoutRules.MODULE_LENGTH;
+      List<Sheet> row = new ArrayList<>();
+      for (long slot = (long) Math.floor((bounds.left() - start) / module);
+          start + slot * module < bounds.right();
+          slot++) {
+        Box place = Box.at(start + slot * module, bottom, module, top - bottom);
+        List<Region> parts = outline.within(place);
+        if (!parts.isEmpty()) {
+          boolean isWhole = place.height() == LayoutRules.MODULE_WIDTH && outline.covers(place);
+          int spans = parts.stream().mapToInt(this::spans).min().orElse(0);
+          row.add(new Sheet(course, place, parts, isWhole, spans));
+        }
+      }
+      return row;
+    }
+
+    private int spans(Region part) {
+      Box bounds = part.bounds();
+      return Math.max(0, supports.between(bounds.left() - gap, bounds.right() + gap).size() - 1);
+    }
+
+    private CourseLine line(double y) {
+      Box bounds = outline.bounds();
+      double length = outline.lengthInside(new Spot(bounds.left(), y), new Spot(bounds.right(), y));
+      List<Double> centers = supports.between(bounds.left() - 96, bounds.right() + 96);
+      int bays = 0;
+      for (int i = 1; i < centers.size(); i++) {
+        double middle = (centers.get(i - 1) + centers.get(i)) / 2;
+        bays += isInside(middle, y) ? 1 : 0;
+      }
+      return new CourseLine(y, length, bays);
+    }
+
+    private boolean isInside(double x, double y) {
+      return outline.covers(Box.at(x - 0.5, y - 0.5, 1, 1));
+    }
+  }
+}

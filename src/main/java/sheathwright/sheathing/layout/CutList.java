@@ -1,0 +1,105 @@
+package sheathwright.sheathing.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import sheathwright.cutting.CommonUnit;
+import sheathwright.cutting.Patience;
+import sheathwright.cutting.sheet.CutSheet;
+import sheathwright.cutting.sheet.Offcut;
+import sheathwright.cutting.sheet.PlacedPiece;
+import sheathwright.cutting.sheet.SheetCutting;
+import sheathwright.cutting.sheet.SheetOrder;
+import sheathwright.cutting.sheet.SheetPiece;
+import sheathwright.cutting.sheet.SheetPlan;
+
+/**
+ * Pieces laid out on sheets, in inches: straight cuts from edge to edge, no piece turned out of its
+ * strength axis.
+ *
+ * @param pieces each with the sheet it is cut from; offcuts on hand first
+ * @param sheets new sheets to buy
+ * @param atLeast no plan of such cuts buys fewer
+ * @param cuts saw cuts in all
+ */
+public record CutList(List<Placed> pieces, int sheets, int atLeast, int cuts) {
+
+  /**
+   * One piece where it lies.
+   *
+   * @param sheet counted from 1, offcuts and new sheets each by themselves
+   * @param isOffcut whether it comes out of an offcut on hand
+   * @param x inches from the sheet's left edge
+   * @param y inches from its lower edge
+   * @param piece what is cut
+   */
+  public record Placed(int sheet, boolean isOffcut, double x, double y, CutPiece piece) {}
+
+  /** Whether no plan buys fewer sheets. */
+  public boolean isProven() {
+    return sheets == atLeast;
+  }
+
+  /** The same plan beside another bound. */
+  CutList boundedBy(int fewest) {
+    return new CutList(pieces, sheets, fewest, cuts);
+  }
+
+  /**
+   * The best plan found.
+   *
+   * @param sheet what is bought
+   * @param onHand offcuts, used before a sheet is bought
+   * @param kerf inches of saw cut between neighbours
+   * @throws sheathwright.cutting.CannotBeCutException if a piece fits no sheet without being turned
+   */
+  public static CutList of(
+      SheetSize sheet,
+      List<SheetSize> onHand,
+      double kerf,
+      List<CutPiece> pieces,
+      Patience patience) {
+    CommonUnit unit = CommonUnit.of(lengths(sheet, onHand, kerf, pieces));
+    SheetOrder order =
+        new SheetOrder(
+            unit.units(sheet.width()),
+            unit.units(sheet.height()),
+            onHand.stream()
+                .map(each -> new Offcut(unit.units(each.width()), unit.units(each.height()), 1))
+                .toList(),
+            pieces.stream()
+                .map(
+                    each ->
+                        new SheetPiece(
+                            unit.units(each.width()), unit.units(each.height()), each.count()))
+                .toList(),
+            unit.units(kerf));
+    SheetPlan plan = SheetCutting.plan(order, patience);
+    List<Placed> placed = new ArrayList<>();
+    int bought = 0;
+    int taken = 0;
+    for (CutSheet cut : plan.sheets()) {
+      int number = cut.isNew() ? ++bought : ++taken;
+      for (PlacedPiece piece : cut.pieces()) {
+        placed.add(
+            new Placed(
+                number,
+                !cut.isNew(),
+                unit.length(piece.x()),
+                unit.length(piece.y()),
+                pieces.get(piece.piece())));
+      }
+    }
+    return new CutList(placed, plan.newSheets(), plan.atLeast(), plan.cuts());
+  }
+
+  private static double[] lengths(
+      SheetSize sheet, List<SheetSize> onHand, double kerf, List<CutPiece> pieces) {
+    DoubleStream fixed = DoubleStream.of(sheet.width(), sheet.height(), kerf);
+    DoubleStream stock =
+        onHand.stream().flatMapToDouble(each -> DoubleStream.of(each.width(), each.height()));
+    DoubleStream wanted =
+        pieces.stream().flatMapToDouble(each -> DoubleStream.of(each.width(), each.height()));
+    return DoubleStream.concat(fixed, DoubleStream.concat(stock, wanted)).toArray();
+  }
+}

@@ -1,0 +1,152 @@
+package sheathwright.sheathing.layout;
+
+import sheathwright.catalog.Column;
+import sheathwright.catalog.LibraryFunction;
+import sheathwright.figure.Condition;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Limits;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Source;
+import sheathwright.figure.Units;
+
+/** Where sheet ends meet. */
+public final class Joints {
+
+  private static final Figure<Ratio> TWO = Figure.of(2, Units.RATIO);
+  private static final Figure<Length> NOTHING = Figure.of(0, Units.INCH);
+  private static final Figure<Length> ONE_INCH = Figure.of(1, Units.INCH);
+  private static final Figure<Length> MODULE =
+      Figure.constant("module_in", 96, Units.INCH, Source.derived("8 ft")).symbol("96 in");
+
+  private Joints() {}
+
+  /**
+   * How much of a rafter each of two sheet ends stands on where they meet, and whether that is
+   * enough.
+   *
+   * <pre>
+   * left  = the lesser of joint and far face, less near face
+   * right = far face less the greater of joint + gap and near face
+   * </pre>
+   *
+   * <p>Does not cover split or crowned rafters, nails that miss, or scabs; measure the rafter as it
+   * is, not as it was drawn.
+   *
+   * <pre>{@code
+   * jointBearing(in("47-1/4"), in(48), in("1/8"), in(1.5), in(0.5)).ok() // no
+   * jointBearing(in(48), in("47-15/16"), in("1/8"), in(1.5), in(0.5)).right() // 11/16 in
+   * }</pre>
+   *
+   * @param rafterCenter from where the row of sheets begins, 0 in to 6000 in
+   * @param joint where the left sheet ends; the right one begins a gap further, 0 in to 6000 in
+   * @param gap between the two sheets, 0 in to 2 in
+   * @param rafterWidth across the top of the rafter, 1 in to 12 in
+   * @param minBearing least bearing of each sheet, 0 in to 3 in
+   * @return inches of bearing left and right, and yes or no
+   * @throws RefusedException if a number lies outside its range
+   * @see "common practice, no source: half an inch of bearing each; the gap of 1/8 in is the panel
+   *     makers' advice"
+   */
+  @LibraryFunction
+  public static JointBearing jointBearing(
+      @Column("rafter_center_in") Figure<Length> rafterCenter,
+      @Column("joint_in") Figure<Length> joint,
+      @Column(value = "gap_in", preset = "1/8") Figure<Length> gap,
+      @Column(value = "rafter_width_in", preset = "1.5") Figure<Length> rafterWidth,
+      @Column(value = "min_bearing_in", preset = "1/2") Figure<Length> minBearing) {
+    var center =
+        rafterCenter.within(
+            "rafter_center_in", Units.INCH, Limits.between(0, 6000, "from where the row begins"));
+    var end =
+        joint.within("joint_in", Units.INCH, Limits.between(0, 6000, "from where the row begins"));
+    var between = gap.within("gap_in", Units.INCH, Limits.between(0, 2, "1/8 is usual"));
+    var width =
+        rafterWidth.within(
+            "rafter_width_in", Units.INCH, Limits.between(1, 12, "2x stock has 1.5"));
+    var least =
+        minBearing.within("min_bearing_in", Units.INCH, Limits.between(0, 3, "1/2 is usual"));
+
+    var near = center.minus(width.dividedBy(TWO)).as("near_face_in", Units.INCH);
+    var far = near.plus(width).as("far_face_in", Units.INCH);
+    var left =
+        end.orIfLess(far)
+            .minus(near)
+            .orIfMore(NOTHING)
+            .as("left_in", Units.INCH, Source.COMMON_PRACTICE);
+    var right =
+        far.minus(end.plus(between).orIfMore(near))
+            .orIfMore(NOTHING)
+            .as("right_in", Units.INCH, Source.COMMON_PRACTICE);
+    return new JointBearing(
+        left, right, Condition.all(left.isAtLeast(least), right.isAtLeast(least)).as("ok"));
+  }
+
+  /**
+   * How many whole sheets can be laid, each with its gap, before a joint that began on the middle
+   * of a rafter has crept so far that one sheet loses its bearing.
+   *
+   * <pre>
+   * slack  = rafter width ÷ 2 − gap ÷ 2 − least bearing
+   * creep  = |sheet length + gap − 96 in|
+   * panels = ⌊slack ÷ creep⌋; no limit where nothing creeps
+   * </pre>
+   *
+   * <p>Does not cover rafters that stand off the 8 ft module: check those joint by joint (see
+   * {@code joint_bearing}). Sheets cut to length at every joint never creep.
+   *
+   * <pre>{@code
+   * jointCreep(in("95-15/16"), in("1/8"), in(1.5), in(0.5)).panels() // 3 sheets
+   * jointCreep(in("95-7/8"), in("1/8"), in(1.5), in(0.5)).panels() // no limit
+   * }</pre>
+   *
+   * @param panelLength along the course, as measured, 90 in to 100 in
+   * @param gap between two sheets, 0 in to 2 in
+   * @param rafterWidth across the top of the rafter, 1 in to 12 in
+   * @param minBearing least bearing of each sheet, 0 in to 3 in
+   * @return whole sheets, or no limit
+   * @throws RefusedException if a number lies outside its range
+   * @see "common practice, no source: half an inch of bearing each; arithmetic on an 8 ft module"
+   */
+  @LibraryFunction
+  public static JointCreep jointCreep(
+      @Column("panel_length_in") Figure<Length> panelLength,
+      @Column(value = "gap_in", preset = "1/8") Figure<Length> gap,
+      @Column(value = "rafter_width_in", preset = "1.5") Figure<Length> rafterWidth,
+      @Column(value = "min_bearing_in", preset = "1/2") Figure<Length> minBearing) {
+    var length =
+        panelLength.within(
+            "panel_length_in", Units.INCH, Limits.between(90, 100, "a 4 by 8 sheet has 96"));
+    var between = gap.within("gap_in", Units.INCH, Limits.between(0, 2, "1/8 is usual"));
+    var width =
+        rafterWidth.within(
+            "rafter_width_in", Units.INCH, Limits.between(1, 12, "2x stock has 1.5"));
+    var least =
+        minBearing.within("min_bearing_in", Units.INCH, Limits.between(0, 3, "1/2 is usual"));
+
+    var slack =
+        width
+            .minus(between)
+            .dividedBy(TWO)
+            .minus(least)
+            .as("slack_in", Units.INCH, Source.COMMON_PRACTICE);
+    var pitch = length.plus(between).as("sheet_and_gap_in", Units.INCH);
+    var creep = pitch.minus(MODULE).orIfMore(MODULE.minus(pitch)).as("creep_in", Units.INCH);
+    var isOnTheModule = creep.isTheSameAs(NOTHING);
+    var divisor = Figure.choose(isOnTheModule, ONE_INCH, creep).as("divisor_in", Units.INCH);
+    var counted =
+        slack
+            .orIfMore(NOTHING)
+            .dividedBy(divisor)
+            .in(Units.RATIO)
+            .roundedDown()
+            .counting(Units.SHEET);
+    var panels =
+        Figure.choose(
+                Condition.all(isOnTheModule, slack.isAtLeast(NOTHING)),
+                Figure.none("no limit", Units.SHEET),
+                counted)
+            .as("panels", Units.SHEET, Source.COMMON_PRACTICE);
+    return new JointCreep(panels);
+  }
+}

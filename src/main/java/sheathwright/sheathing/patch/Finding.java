@@ -1,0 +1,43 @@
+package sheathwright.sheathing.patch;
+
+import sheathwright.figure.Option;
+
+/** What is wrong with a place on the deck, in the trade's words. */
+public enum Finding implements Option<Finding> {
+  /** An awl goes in under hand pressure. */
+  ROT('R', true),
+  /** The plies part. */
+  DELAMINATED('D', true),
+  /** It gives underfoot. */
+  SOFT('S', true),
+  /** Edges or face stand up from wet. */
+  SWOLLEN('W', true),
+  /** A hole that the covering would bridge. */
+  HOLE('H', true),
+  /** Split, crushed or burnt through. */
+  BROKEN('B', true),
+  /** It moves on its nails. */
+  LOOSE('L', false),
+  /** Edges butt and hump. */
+  TIGHT('T', false),
+  /** An end or edge without support. */
+  UNSUPPORTED('U', false);
+
+  private final char letter;
+  private final boolean isCutOut;
+
+  Finding(char letter, boolean isCutOut) {
+    this.letter = letter;
+    this.isCutOut = isCutOut;
+  }
+
+  /** A letter of the word, for a drawing. */
+  public char letter() {
+    return letter;
+  }
+
+  /** Whether the wood is cut out; else it is fastened, relieved or supported where it is. */
+  public boolean isCutOut() {
+    return isCutOut;
+  }
+}

@@ -1,0 +1,153 @@
+package sheathwright.sheathing.patch;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import sheathwright.cutting.Patience;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity;
+import sheathwright.figure.RefusedException;
+import sheathwright.figure.Roll;
+import sheathwright.figure.Solution;
+import sheathwright.figure.Source;
+import sheathwright.figure.Unit;
+import sheathwright.figure.Units;
+import sheathwright.roof.Plane;
+import sheathwright.roof.Supports;
+import sheathwright.sheathing.layout.CourseLayout;
+import sheathwright.sheathing.layout.CutList;
+import sheathwright.sheathing.layout.CutPiece;
+import sheathwright.sheathing.layout.LayoutAnswer;
+import sheathwright.sheathing.layout.LayoutRules;
+import sheathwright.sheathing.layout.SheetSize;
+import sheathwright.sheathing.layout.SlantedEnds;
+import sheathwright.sheathing.patch.Patch.End;
+
+/** Counts what the patches of a plane come to, with their pieces cut out of sheets. */
+public final class PatchAnswer {
+
+  private static final Source COUNTED = Source.derived("counted on the patches");
+
+  private PatchAnswer() {}
+
+  public static PatchPlan of(
+      Plane plane, Supports supports, LayoutRules old, PatchRules rules, List<Mark> marks) {
+    check(plane, marks);
+    List<Mark> cutOut = marks.stream().filter(mark -> mark.finding().isCutOut()).toList();
+    List<Patch> patches =
+        new Patcher(new PatchFrame(plane, supports, old, rules), rules).patches(cutOut);
+    List<CutPiece> pieces = new ArrayList<>();
+    for (Patch patch : patches) {
+      for (Patch.Piece piece : patch.pieces()) {
+        String label = "P" + patch.number();
+        pieces.add(
+            new CutPiece(
+                label, SlantedEnds.fine(piece.width()), SlantedEnds.fine(piece.height()), 1));
+      }
+    }
+    double gap = LayoutRules.inches(old.gap());
+    SheetSize sheet =
+        new SheetSize(LayoutRules.MODULE_LENGTH - gap, LayoutRules.MODULE_WIDTH - gap);
+    CutList cutList =
+        CutList.of(sheet, List.of(), gap, pieces, Patience.asked(LayoutAnswer.PATIENCE));
+    Solution solution =
+        Solution.of("patches_of_" + plane.name(), inputs(plane, supports, old, rules, marks));
+    double area =
+        patches.stream()
+            .flatMap(patch -> patch.pieces().stream())
+            .flatMap(piece -> plane.outline().within(piece.box()).stream())
+            .mapToDouble(part -> part.area())
+            .sum();
+    return new PatchPlan(
+        figure(solution, "patches", patches.size(), Units.PIECE),
+        figure(solution, "patch_pieces", pieces.size(), Units.PIECE),
+        figure(solution, "patch_area_sf", area / 144, Units.SQUARE_FOOT),
+        figure(solution, "patch_sheets", cutList.sheets(), Units.SHEET),
+        figure(solution, "patch_sheets_at_least", cutList.atLeast(), Units.SHEET),
+        figure(solution, "patch_cuts", cutList.cuts(), Units.RATIO),
+        figure(solution, "scabs", scabs(patches), Units.PIECE),
+        figure(solution, "blocking_ft", blocking(patches) / 12, Units.FOOT),
+        patches,
+        List.copyOf(marks),
+        CourseLayout.of(plane, supports, old.asLaid()),
+        work(solution, plane, patches),
+        cutting(solution, plane, cutList));
+  }
+
+  private static Roll work(Solution solution, Plane plane, List<Patch> patches) {
+    return Roll.of(
+        "patch_list_of_" + plane.name(),
+        "the patches of " + plane.name(),
+        patches,
+        Roll.<Patch>column("patch", patch -> word(solution, "P" + patch.number())),
+        Roll.column("marks", patch -> word(solution, String.join(", ", patch.marks()))),
+        Roll.column("along_in", patch -> inches(solution, patch.box().left())),
+        Roll.column("up_in", patch -> inches(solution, patch.box().bottom())),
+        Roll.column("width_in", patch -> inches(solution, patch.box().width())),
+        Roll.column("height_in", patch -> inches(solution, patch.box().height())));
+  }
+
+  private static Roll cutting(Solution solution, Plane plane, CutList cutList) {
+    return Roll.of(
+        "patch_cuts_of_" + plane.name(),
+        "the pieces for " + plane.name(),
+        cutList.pieces(),
+        Roll.<CutList.Placed>column("piece", each -> word(solution, each.piece().label())),
+        Roll.column("sheet", each -> figure(solution, "", each.sheet(), Units.RATIO)),
+        Roll.column("x_in", each -> inches(solution, each.x())),
+        Roll.column("y_in", each -> inches(solution, each.y())),
+        Roll.column("cut_width_in", each -> inches(solution, each.piece().width())),
+        Roll.column("cut_height_in", each -> inches(solution, each.piece().height())));
+  }
+
+  private static Choice<String> word(Solution solution, String word) {
+    return solution.word("", word, COUNTED);
+  }
+
+  private static Figure<Quantity.Length> inches(Solution solution, double inches) {
+    return figure(solution, "", inches, Units.INCH);
+  }
+
+  private static void check(Plane plane, List<Mark> marks) {
+    Set<String> keys = new HashSet<>();
+    for (Mark mark : marks) {
+      if (!keys.add(mark.key())) {
+        throw new RefusedException(
+            "two marks are called %s; give each a key of its own".formatted(mark.key()));
+      }
+      if (plane.outline().within(mark.box()).isEmpty()) {
+        throw new RefusedException(
+            "mark %s lies off plane %s; along is measured from the plane's left corner, up from its eave"
+                .formatted(mark.key(), plane.name()),
+            List.of(mark.along(), mark.up(), mark.width(), mark.height()));
+      }
+    }
+  }
+
+  private static List<Solution.Input> inputs(
+      Plane plane, Supports supports, LayoutRules old, PatchRules rules, List<Mark> marks) {
+    List<Solution.Input> inputs = new ArrayList<>(plane.given());
+    inputs.addAll(supports.given());
+    inputs.addAll(old.given());
+    inputs.addAll(rules.given());
+    marks.forEach(mark -> inputs.addAll(mark.given()));
+    return inputs;
+  }
+
+  private static <Q extends Quantity> Figure<Q> figure(
+      Solution solution, String name, double number, Unit<Q> unit) {
+    return solution.figure(name, number, unit, COUNTED);
+  }
+
+  private static double scabs(List<Patch> patches) {
+    return patches.stream()
+        .mapToInt(patch -> (patch.left() == End.SCAB ? 1 : 0) + (patch.right() == End.SCAB ? 1 : 0))
+        .sum();
+  }
+
+  private static double blocking(List<Patch> patches) {
+    return patches.stream().mapToDouble(Patch::blocking).sum();
+  }
+}

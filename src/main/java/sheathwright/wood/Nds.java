@@ -1,0 +1,41 @@
+package sheathwright.wood;
+
+import sheathwright.figure.Figure;
+import sheathwright.figure.Limits;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Source;
+import sheathwright.figure.Units;
+
+/**
+ * The wood design specification's sources, and the arguments that its fastener equations share.
+ * What is from memory says so wherever it is used.
+ */
+public final class Nds {
+
+  /** Clauses known from somebody else's copy. */
+  public static final Source COPIED = Source.secondHand("NDS 2018");
+
+  /** Clauses known to exist, their numbers from memory. */
+  public static final Source REMEMBERED = Source.fromMemory("NDS 2018");
+
+  private Nds() {}
+
+  /** Specific gravity of the wood, under a column of that name, 0.2 to 0.8. */
+  public static Figure<Ratio> gravity(String column, Figure<Ratio> gravity) {
+    return gravity.within(
+        column, Units.RATIO, Limits.between(0.2, 0.8, "spruce-pine-fir has 0.42"));
+  }
+
+  /** Diameter of a nail's shank, 0.05 in to 0.24 in. */
+  public static Figure<Length> nailDiameter(Figure<Length> diameter) {
+    return diameter
+        .within("diameter_in", Units.INCH, Limits.between(0.05, 0.24, "an 8d common has 0.131"))
+        .symbol("D");
+  }
+
+  /** An exponent or another pure number of an equation, written as in print. */
+  public static Figure<Ratio> number(String name, double number, String print, Source source) {
+    return Figure.constant(name, number, Units.RATIO, source).symbol(print);
+  }
+}

@@ -1,0 +1,72 @@
+package sheathwright.workbook.book;
+
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import sheathwright.figure.Source;
+import sheathwright.figure.Table;
+import sheathwright.figure.Traced;
+import sheathwright.job.Job;
+
+/**
+ * Whom a workbook is for. The office sees everything. A homeowner sees nothing that was made from
+ * what the contractor pays or reckons with, however far back, and no talk of how a source was had.
+ */
+public final class Audience {
+
+  private final boolean isOffice;
+  private final Set<Traced> secrets;
+  private final Map<Traced, Boolean> told = new IdentityHashMap<>();
+
+  private Audience(boolean isOffice, Set<Traced> secrets) {
+    this.isOffice = isOffice;
+    this.secrets = secrets;
+  }
+
+  /** Whoever may see everything. */
+  static Audience office() {
+    return new Audience(true, Set.of());
+  }
+
+  /** Whoever pays for the job. */
+  public static Audience homeowner(Job job) {
+    Set<Traced> secrets = Collections.newSetFromMap(new IdentityHashMap<>());
+    secrets.addAll(job.costs());
+    return new Audience(false, secrets);
+  }
+
+  /** Whether a value was made without anything that this reader is not to know. */
+  public boolean maySee(Traced value) {
+    if (secrets.isEmpty()) {
+      return true;
+    }
+    Boolean known = told.get(value);
+    if (known == null) {
+      known = !secrets.contains(value) && value.step().operands().stream().allMatch(this::maySee);
+      told.put(value, known);
+    }
+    return known;
+  }
+
+  /** The same value, which no page may write for a reader who is not to know it. */
+  Traced allowed(Traced value) {
+    if (!maySee(value)) {
+      throw new IllegalStateException(
+          "%s is made from costs, and the reader of this workbook is not to know them"
+              .formatted(value.isNamed() ? value.name() : value.symbol()));
+    }
+    return value;
+  }
+
+  /** A source as it is named to this reader. */
+  public String cited(Source source) {
+    return isOffice ? source.toString() : source.plainly();
+  }
+
+  /** What stands above a published table. */
+  List<String> notes(Table table) {
+    return isOffice ? table.notes() : List.of(table.source().plainly());
+  }
+}

@@ -1,0 +1,465 @@
+package sheathwright.workbook.book;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Date;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.zip.Deflater;
+import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.FormulaError;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.util.Reproducibility;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+import org.apache.poi.xssf.usermodel.XSSFName;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Limits;
+import sheathwright.figure.Refusal;
+import sheathwright.figure.Roll;
+import sheathwright.figure.Shown;
+import sheathwright.figure.Solution;
+import sheathwright.figure.Step;
+import sheathwright.figure.Step.Given.Role;
+import sheathwright.figure.Table;
+import sheathwright.figure.Traced;
+
+/**
+ * A workbook in the making. Pages say what stands on them; the book finds everything that those
+ * values are made from, gives each its place, and writes every derived number as a formula with the
+ * library's own value beside it.
+ */
+public final class Book {
+
+  private static final int LINES_HELD = 100;
+  private static final Date FIXED_DATE = new Date(0);
+  private static final Object ONE_AT_A_TIME = new Object();
+
+  private final Audience audience;
+  private final XSSFWorkbook workbook = new XSSFWorkbook();
+  private final Look look = new Look(workbook);
+  private final Names names = new Names();
+  private final Map<String, Tab> tabs = new LinkedHashMap<>();
+  private final Map<Traced, Place> places = new LinkedHashMap<>();
+  private final List<Traced> roots = new ArrayList<>();
+  private final List<Listing> listings = new ArrayList<>();
+  private final Map<Step.Guarded, CellNotation.Guard> guards = new HashMap<>();
+  private final List<Consumer<CellNotation>> unfinished = new ArrayList<>();
+  private final Map<Traced, Place> inLists = new IdentityHashMap<>();
+  private final List<Solution> drawn = new ArrayList<>();
+  private final Map<Roll, Map<String, String>> lists = new IdentityHashMap<>();
+  private final Map<Traced, String> called = new LinkedHashMap<>();
+  private boolean literalsAreInputs;
+  private final List<Runnable> drawings = new ArrayList<>();
+  private final Map<Traced, Place> inputs = new LinkedHashMap<>();
+  private final Map<String, Integer> filledDown = new HashMap<>();
+  private final Set<Refusal> refused = new LinkedHashSet<>();
+
+  /** A workbook for the office. */
+  public Book() {
+    this(Audience.office());
+  }
+
+  public Book(Audience audience) {
+    this.audience = audience;
+    workbook.setCellFormulaValidation(false);
+    workbook.getProperties().getCoreProperties().setCreator("Sheathwright 0.1.0");
+    workbook.getProperties().getCoreProperties().setCreated(Optional.of(FIXED_DATE));
+  }
+
+  XSSFWorkbook workbook() {
+    return workbook;
+  }
+
+  /** Whom it is for. */
+  public Audience audience() {
+    return audience;
+  }
+
+  Look look() {
+    return look;
+  }
+
+  /** A new tab; its lines are written later, its place among the tabs is taken now. */
+  public Tab tab(String name, int... widths) {
+    Tab tab = new Tab(this, workbook.createSheet(name), widths);
+    for (int column = 0; column < widths.length; column++) {
+      tab.sheet().setColumnWidth(column, widths[column] * 256);
+    }
+    tabs.put(name, tab);
+    return tab;
+  }
+
+  public Iterable<Tab> tabs() {
+    return tabs.values();
+  }
+
+  /** Lets numbers typed in passing be inputs, as in a session, and not constants. */
+  public void takeLiteralsAsInputs() {
+    literalsAreInputs = true;
+  }
+
+  /** Gives a value another name than its own. */
+  void call(Traced value, String name) {
+    called.put(value, name);
+  }
+
+  public boolean hasPlace(Traced value) {
+    return places.containsKey(value);
+  }
+
+  /** Whether whoever holds the workbook may change it. */
+  boolean isInput(Traced value) {
+    return value.step() instanceof Step.Given given
+        && (given.role() == Role.INPUT
+            || given.role() == Role.LITERAL && literalsAreInputs && places.containsKey(value));
+  }
+
+  /** Whether it can have its place on a page. */
+  boolean mayBePlaced(Traced value) {
+    return !places.containsKey(value) && !isGuardedElsewhere(value);
+  }
+
+  /** Sees to it that a value which a page only points at has a place. */
+  void needed(Traced value) {
+    roots.add(value);
+  }
+
+  Place placed(Traced value, Tab tab, int row, int column) {
+    roots.add(value);
+    return placed(value, tab, row, column, tab.name());
+  }
+
+  Place placed(Traced value, Tab tab, int row, int column, String owner) {
+    if (places.containsKey(value)) {
+      throw new IllegalStateException(value.name() + " already stands at " + places.get(value));
+    }
+    String own = value.isNamed() ? value.name() : "step_" + (row + 1);
+    String wanted = called.getOrDefault(value, own);
+    Place place = new Place(tab.name(), row, column, names.taken(wanted, owner));
+    define(place.name(), place.absolute());
+    places.put(value, place);
+    return place;
+  }
+
+  public void guarded(Step.Guarded guard, Tab tab, int row) {
+    guards.put(
+        guard,
+        new CellNotation.Guard(
+            new Place(tab.name(), row, 3, "").absolute(),
+            new Place(tab.name(), row, 4, "").absolute()));
+  }
+
+  public void guarded(Step.Guarded guard, CellNotation.Guard limits) {
+    guards.put(guard, limits);
+  }
+
+  void listed(Listing listing) {
+    listings.add(listing);
+  }
+
+  /** The first line of a tab's list stands for all lines down to the last. */
+  void filledDown(Tab tab, int last) {
+    filledDown.put(tab.name(), last);
+  }
+
+  /** Does something once every cell is written, such as drawing what the cells hold. */
+  public void afterwards(Runnable drawing) {
+    drawings.add(drawing);
+  }
+
+  public void later(Consumer<CellNotation> write) {
+    unfinished.add(write);
+  }
+
+  /** The name of one column of a list; two lists of one name are told apart. */
+  String range(Roll roll, String column) {
+    return lists.computeIfAbsent(roll, this::namesOf).get(column);
+  }
+
+  private Map<String, String> namesOf(Roll roll) {
+    Map<String, String> ranges = new HashMap<>();
+    roll.columns().forEach(column -> ranges.put(column, names.taken(roll.range(column), "second")));
+    return ranges;
+  }
+
+  void named(String name, Tab tab, int firstRow, int lastRow, int column) {
+    define(name, range(tab, firstRow, column, lastRow, column));
+  }
+
+  /** Names the first column of some lines, and gives the name that it got. */
+  String named(String wanted, Tab tab, int firstRow, int lastRow) {
+    String name = names.taken(wanted, "second");
+    named(name, tab, firstRow, lastRow, 0);
+    return name;
+  }
+
+  void named(Table table, Tab tab, int head, int last, int first) {
+    define(table.keyRange(), range(tab, head + 1, 0, last, 0));
+    int values = first + table.keys().size();
+    int end = values + table.columns().size() - 1;
+    for (int i = 0; i < table.columns().size(); i++) {
+      String column = table.columnRange(table.columns().get(i));
+      define(column, range(tab, head + 1, values + i, last, values + i));
+    }
+    define(table.bodyRange(), range(tab, head + 1, values, last, end));
+    define(table.headRange(), range(tab, head, values, head, end));
+  }
+
+  private static String range(Tab tab, int firstRow, int firstColumn, int lastRow, int lastColumn) {
+    return "'%s'!%s:%s"
+        .formatted(
+            tab.name(),
+            new CellReference(firstRow, firstColumn, true, true).formatAsString(),
+            new CellReference(lastRow, lastColumn, true, true).formatAsString());
+  }
+
+  private void define(String name, String formula) {
+    XSSFName defined = workbook.createName();
+    defined.setNameName(Names.legal(name));
+    defined.setRefersToFormula(formula);
+  }
+
+  /** What may be written into an input, in words. */
+  String allowed(Traced value) {
+    if (value.step() instanceof Step.Given given && given.limits().exist()) {
+      return given.limits().inWords();
+    }
+    return "";
+  }
+
+  /**
+   * Finds a place for everything that is still without one, writes all formulas, and gives the
+   * file's bytes.
+   */
+  public byte[] finished(Tab working, Tab tables) {
+    finish(working, tables);
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try {
+      write(workbook, bytes);
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
+    return bytes.toByteArray();
+  }
+
+  /**
+   * Finishes the book and writes it, with more lines below what stands on one tab: each is written
+   * out and forgotten when the next ones come.
+   *
+   * @param tab holds a list of which only the headings stand
+   * @param lines writes all of them onto the sheet that it is given
+   */
+  public void finish(Tab working, Tab tables, Tab tab, OutputStream out, Lines lines)
+      throws IOException {
+    CellNotation notation = finish(working, tables);
+    try (SXSSFWorkbook streamed = new QuicklyPacked(workbook)) {
+      streamed.setShouldCalculateSheetDimensions(false);
+      tab.sheet()
+          .setDimensionOverride(new CellRangeAddress(0, tab.next() - 1, 0, tab.columns() - 1));
+      lines.writeTo(streamed.getSheet(tab.name()), notation);
+      write(streamed, out);
+    }
+  }
+
+  /** Lines that are written when everything that they point at has its place. */
+  @FunctionalInterface
+  public interface Lines {
+    void writeTo(Sheet sheet, CellNotation notation);
+  }
+
+  private CellNotation finish(Tab working, Tab tables) {
+    solutions().forEach(solution -> SolvedPlans.write(this, working, solution));
+    Set<Traced> owned = Collections.newSetFromMap(new IdentityHashMap<>());
+    for (Listing listing : listings) {
+      listing.settle(
+          value -> places.containsKey(value) || owned.contains(value) || isGuardedElsewhere(value));
+      listing.roll().rows().forEach(owned::addAll);
+    }
+    Set<Traced> standing = standing();
+    Closure closure = new Closure(standing, literalsAreInputs);
+    List<Traced> all = new ArrayList<>(roots);
+    for (Listing listing : listings) {
+      listing.roll().rows().forEach(all::addAll);
+    }
+    all.forEach(closure::count);
+    for (Traced root : all) {
+      closure.gather(heading(root), root);
+    }
+    closure.argumentNames().forEach(this::call);
+    new WorkingPage(this, working).write(closure);
+    places.forEach(
+        (value, place) -> {
+          if (isInput(value)) {
+            inputs.put(value, place);
+          }
+        });
+    closure.tables().forEach(table -> PrintedTable.write(this, tables, table));
+    Map<Traced, Place> everywhere = new IdentityHashMap<>(inLists);
+    everywhere.putAll(places);
+    CellNotation notation = CellNotation.alone(everywhere, guards, this::range);
+    unfinished.forEach(write -> write.accept(notation));
+    drawings.forEach(Runnable::run);
+    validations(new WordLists(this, tables));
+    tabs.values().forEach(tab -> Page.finish(tab));
+    return notation;
+  }
+
+  /** A guarded argument stands on the working page with its limits, unless a table holds those. */
+  private boolean isGuardedElsewhere(Traced value) {
+    return value.step() instanceof Step.Guarded guard && !guards.containsKey(guard);
+  }
+
+  private static String heading(Traced root) {
+    return root.isNamed() ? Shown.inWords(root.name()) : "lists";
+  }
+
+  private Set<Traced> standing() {
+    Set<Traced> standing = Collections.newSetFromMap(new IdentityHashMap<>());
+    standing.addAll(places.keySet());
+    for (Listing listing : listings) {
+      for (int row = 0; row < listing.roll().rows().size(); row++) {
+        for (Traced value : listing.roll().rows().get(row)) {
+          if (listing.owns(row, value)) {
+            standing.add(value);
+            inLists.put(value, listing.place(row, value));
+            if (isInput(value)) {
+              inputs.put(value, listing.place(row, value));
+            }
+          }
+        }
+      }
+    }
+    return standing;
+  }
+
+  /** Something that was solved is drawn on a page, even where no number of it is written. */
+  public void draws(List<Solution> solutions) {
+    solutions.stream().filter(each -> audience.maySee(each.state())).forEach(drawn::add);
+  }
+
+  /** What solvers found, and everything on the pages rests on. */
+  List<Solution> solutions() {
+    Set<Solution> all = new LinkedHashSet<>(drawn);
+    all.addAll(SolvedPlans.in(roots, listings));
+    return List.copyOf(all);
+  }
+
+  /** The names of the cells and list columns that hold what was solved. */
+  Set<String> solvedNames() {
+    Set<String> solved = new LinkedHashSet<>();
+    places.forEach(
+        (value, place) -> {
+          if (value.step() instanceof Step.Solved) {
+            solved.add(place.name());
+          }
+        });
+    for (Listing listing : listings) {
+      for (String column : listing.roll().columns()) {
+        if (listing.roll().cellsOf(column).stream()
+            .anyMatch(value -> value.step() instanceof Step.Solved)) {
+          solved.add(range(listing.roll(), column));
+        }
+      }
+    }
+    return solved;
+  }
+
+  /** Where each input stands. */
+  Map<Traced, Place> inputs() {
+    return inputs;
+  }
+
+  private void validations(WordLists words) {
+    Map<Traced, Limits> limits = GuardedInputs.limits(roots, listings, this::isInput);
+    Validations validations = new Validations();
+    inputs.forEach(
+        (value, place) -> {
+          XSSFSheet sheet = tabs.get(place.tab()).sheet();
+          int last = filledDown.getOrDefault(place.tab(), place.row());
+          Limits byFunction = limits.getOrDefault(value, Limits.NONE);
+          Validation.of(sheet, place, last, value, byFunction, words);
+          validations.takeFrom(sheet);
+        });
+    validations.write();
+  }
+
+  /**
+   * Writes a value into its place: a formula and its value, or the bare value where it was given.
+   */
+  void write(Cell cell, Traced value, CellNotation notation) {
+    if (!value.step().isValueOnly()) {
+      cell.setCellFormula(notation.formula(value));
+    }
+    valued(cell, audience.allowed(value));
+  }
+
+  /** Writes a value whose place is elsewhere: a formula that points there, or the bare value. */
+  public void writeLink(Cell cell, Traced value, CellNotation notation) {
+    if (places.containsKey(value) || inLists.containsKey(value)) {
+      cell.setCellFormula(notation.of(value).text());
+    }
+    valued(cell, audience.allowed(value));
+  }
+
+  private void valued(Cell cell, Traced value) {
+    value.refusal().filter(refusal -> !refusal.isAnswer()).ifPresent(refused::add);
+    writeValue(cell, value);
+  }
+
+  /** Writes a value alone; the caller knows what to make of one that is refused. */
+  static void writeValue(Cell cell, Traced value) {
+    if (value instanceof Figure<?> figure && figure.isAbsent()) {
+      cell.setCellValue(CellText.of(figure.shown()));
+    } else if (value.refusal().isPresent()) {
+      cell.setCellErrorValue(FormulaError.NA.getCode());
+    } else if (value instanceof Figure<?> figure) {
+      cell.setCellValue(figure.value());
+    } else {
+      cell.setCellValue(CellText.of(value.plain()));
+    }
+  }
+
+  /** Why cells hold no value; known once the book is finished. */
+  public Set<Refusal> refused() {
+    return refused;
+  }
+
+  private static void write(Workbook workbook, OutputStream out) throws IOException {
+    synchronized (ONE_AT_A_TIME) {
+      Reproducibility.runWithSourceDateEpoch(() -> workbook.write(out));
+      workbook.close();
+    }
+  }
+
+  /** Packs a long sheet, whose lines are much alike, in a third of the time and a little larger. */
+  private static final class QuicklyPacked extends SXSSFWorkbook {
+
+    QuicklyPacked(XSSFWorkbook workbook) {
+      super(workbook, LINES_HELD);
+    }
+
+    @Override
+    protected ZipArchiveOutputStream createArchiveOutputStream(OutputStream out) {
+      ZipArchiveOutputStream packed = super.createArchiveOutputStream(out);
+      packed.setLevel(Deflater.BEST_SPEED);
+      return packed;
+    }
+  }
+}

@@ -1,0 +1,125 @@
+package sheathwright.workbook.book;
+
+import java.util.Map;
+import java.util.Set;
+import java.util.function.BiFunction;
+import org.apache.poi.ss.util.CellReference;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Notation;
+import sheathwright.figure.Roll;
+import sheathwright.figure.Step;
+import sheathwright.figure.Step.Given.Role;
+import sheathwright.figure.Traced;
+import sheathwright.figure.Written;
+
+/**
+ * Operands as a cell formula writes them: a neighbour in the same row, a named cell, or the formula
+ * itself.
+ */
+public final class CellNotation implements Notation {
+
+  /** Stands for the number of a row; no formula holds it otherwise. */
+  static final String ROW = "\u0001";
+
+  private static final Set<Double> WRITTEN_OUT = Set.of(0d, 1d, 2d, 12d, 100d, 144d, 2000d);
+
+  private final Map<Traced, Place> places;
+  private final Map<Step.Guarded, Guard> guards;
+  private final BiFunction<Roll, String, String> ranges;
+  private final Map<Traced, Integer> columns;
+  private final String row;
+
+  /** Where a guard's limits stand. */
+  public record Guard(String least, String most) {}
+
+  private CellNotation(
+      Map<Traced, Place> places,
+      Map<Step.Guarded, Guard> guards,
+      BiFunction<Roll, String, String> ranges,
+      Map<Traced, Integer> columns,
+      String row) {
+    this.places = places;
+    this.guards = guards;
+    this.ranges = ranges;
+    this.columns = columns;
+    this.row = row;
+  }
+
+  /** For a cell that stands alone. */
+  static CellNotation alone(
+      Map<Traced, Place> places,
+      Map<Step.Guarded, Guard> guards,
+      BiFunction<Roll, String, String> ranges) {
+    return new CellNotation(places, guards, ranges, Map.of(), "");
+  }
+
+  /** For a cell of a list, whose neighbours stand in these columns of the same row. */
+  CellNotation inRow(int rowOfList, Map<Traced, Integer> neighbours) {
+    return new CellNotation(places, guards, ranges, neighbours, String.valueOf(rowOfList + 1));
+  }
+
+  /**
+   * For every row of a list at once: a row's formula is this one with the row's number at each
+   * {@link #ROW}.
+   *
+   * @param guardsOfRow where the limits of the row's guarded arguments stand
+   */
+  public CellNotation inEveryRow(
+      Map<Traced, Integer> neighbors, Map<Step.Guarded, Guard> guardsOfRow) {
+    return new CellNotation(places, guardsOfRow, ranges, neighbors, ROW);
+  }
+
+  /** The formula that this step is. */
+  public String formula(Traced traced) {
+    return traced.step().cell(this).text();
+  }
+
+  @Override
+  public Written of(Traced operand) {
+    Integer column = columns.get(operand);
+    if (column != null) {
+      return Written.whole(CellReference.convertNumToColString(column) + row);
+    }
+    Place place = places.get(operand);
+    if (place != null) {
+      return Written.whole(place.reference());
+    }
+    if (operand.step() instanceof Step.Given) {
+      boolean isText =
+          operand instanceof Choice<?> || operand instanceof Figure<?> number && number.isAbsent();
+      return Written.whole(isText ? quoted(operand.shown()) : operand.plain());
+    }
+    return operand.step().cell(this);
+  }
+
+  @Override
+  public String range(Roll roll, String column) {
+    return ranges.apply(roll, column);
+  }
+
+  @Override
+  public String least(Step.Guarded guard) {
+    return guards.get(guard).least();
+  }
+
+  @Override
+  public String most(Step.Guarded guard) {
+    return guards.get(guard).most();
+  }
+
+  /** Whether a formula writes this value out, instead of pointing at a cell that holds it. */
+  static boolean isWrittenOut(Traced traced) {
+    if (!(traced.step() instanceof Step.Given given)) {
+      return false;
+    }
+    return given.role() == Role.LITERAL
+        && (!(traced instanceof Figure<?> figure)
+            || figure.isAbsent()
+            || WRITTEN_OUT.contains(figure.value()));
+  }
+
+  private static String quoted(String text) {
+    return "\"" + text.replace("\"", "\"\"") + "\"";
+  }
+}

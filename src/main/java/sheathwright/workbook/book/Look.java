@@ -1,0 +1,208 @@
+package sheathwright.workbook.book;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.usermodel.VerticalAlignment;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFColor;
+import org.apache.poi.xssf.usermodel.XSSFFont;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Traced;
+import sheathwright.figure.Unit;
+import sheathwright.figure.Units;
+
+/** How cells look: one style for each part that a cell plays and each way of writing its number. */
+public final class Look {
+
+  /** The part that a cell plays on its page. */
+  public enum Part {
+    TITLE,
+    SUBTITLE,
+    HEADING,
+    COLUMN_HEAD,
+    COLUMN_HEAD_RIGHT,
+    LABEL,
+    UNIT,
+    TEXT,
+    NOTE,
+    CAUTION,
+    VERDICT,
+    INPUT,
+    INPUT_TEXT,
+    LISTED_INPUT_TEXT,
+    RESULT,
+    RESULT_TEXT,
+    LISTED_TEXT,
+    TOTAL,
+    TOTAL_LABEL,
+    STATUS
+  }
+
+  private static final String FONT = "Arial";
+  private static final XSSFColor INK = color(0x1F, 0x2A, 0x24);
+  private static final XSSFColor BARK = color(0x3B, 0x4A, 0x3F);
+  private static final XSSFColor CHALK = color(0xFF, 0xFF, 0xFF);
+  private static final XSSFColor STRAW = color(0xFB, 0xF3, 0xDC);
+  private static final XSSFColor SAWDUST = color(0xEE, 0xEB, 0xE2);
+  private static final XSSFColor STONE = color(0x5C, 0x63, 0x5E);
+  private static final XSSFColor BRICK = color(0x9A, 0x2F, 0x1C);
+  private static final XSSFColor LINE = color(0xC9, 0xC4, 0xB5);
+
+  private final XSSFWorkbook workbook;
+  private final Map<String, XSSFCellStyle> styles = new HashMap<>();
+
+  Look(XSSFWorkbook workbook) {
+    this.workbook = workbook;
+  }
+
+  XSSFCellStyle of(Part part) {
+    return of(part, "General");
+  }
+
+  XSSFCellStyle of(Part part, Traced value) {
+    return of(part, format(value));
+  }
+
+  XSSFCellStyle of(Part part, String format) {
+    return styles.computeIfAbsent(part + " " + format, key -> made(part, format));
+  }
+
+  private XSSFCellStyle made(Part part, String format) {
+    XSSFCellStyle style = workbook.createCellStyle();
+    style.setDataFormat(workbook.createDataFormat().getFormat(format));
+    style.setVerticalAlignment(VerticalAlignment.CENTER);
+    style.setFont(font(part));
+    switch (part) {
+      case TITLE, SUBTITLE -> filled(style, BARK);
+      case HEADING -> under(style, BorderStyle.MEDIUM, BARK);
+      case COLUMN_HEAD, COLUMN_HEAD_RIGHT -> {
+        filled(style, SAWDUST);
+        under(style, BorderStyle.THIN, BARK);
+        style.setWrapText(true);
+      }
+      case NOTE -> style.setWrapText(true);
+      case TEXT, CAUTION -> {
+        style.setWrapText(true);
+        style.setVerticalAlignment(VerticalAlignment.TOP);
+      }
+      case INPUT, INPUT_TEXT, LISTED_INPUT_TEXT -> {
+        filled(style, STRAW);
+        framed(style);
+        style.setLocked(false);
+        style.setWrapText(part == Part.LISTED_INPUT_TEXT);
+      }
+      case RESULT, RESULT_TEXT, LISTED_TEXT, LABEL, UNIT, VERDICT -> {
+        under(style, BorderStyle.HAIR, LINE);
+        style.setWrapText(part == Part.LISTED_TEXT);
+      }
+      case TOTAL, TOTAL_LABEL -> {
+        style.setBorderTop(BorderStyle.THIN);
+        style.setTopBorderColor(BARK);
+        under(style, BorderStyle.DOUBLE, BARK);
+      }
+      default -> {}
+    }
+    style.setAlignment(alignment(part));
+    if (part == Part.UNIT
+        || part == Part.NOTE
+        || part == Part.RESULT_TEXT
+        || part == Part.LISTED_TEXT
+        || part == Part.VERDICT) {
+      style.setIndention((short) 1);
+    }
+    if (part == Part.INPUT_TEXT || part == Part.LISTED_INPUT_TEXT) {
+      style.setQuotePrefixed(true);
+    }
+    return style;
+  }
+
+  private static HorizontalAlignment alignment(Part part) {
+    return switch (part) {
+      case INPUT, RESULT, TOTAL, STATUS, COLUMN_HEAD_RIGHT -> HorizontalAlignment.RIGHT;
+      default -> HorizontalAlignment.LEFT;
+    };
+  }
+
+  private XSSFFont font(Part part) {
+    XSSFFont font = workbook.createFont();
+    font.setFontName(FONT);
+    font.setFontHeightInPoints((short) 10);
+    font.setColor(INK);
+    switch (part) {
+      case TITLE -> {
+        font.setFontHeightInPoints((short) 16);
+        font.setBold(true);
+        font.setColor(CHALK);
+      }
+      case SUBTITLE -> font.setColor(CHALK);
+      case HEADING -> {
+        font.setFontHeightInPoints((short) 12);
+        font.setBold(true);
+        font.setColor(BARK);
+      }
+      case COLUMN_HEAD, COLUMN_HEAD_RIGHT, TOTAL, TOTAL_LABEL, STATUS, VERDICT ->
+          font.setBold(true);
+      case NOTE -> {
+        font.setFontHeightInPoints((short) 9);
+        font.setColor(STONE);
+      }
+      case CAUTION -> {
+        font.setColor(BRICK);
+        font.setBold(true);
+      }
+      default -> {}
+    }
+    return font;
+  }
+
+  /** How a value is written in a cell; its unit stands beside it. */
+  private static String format(Traced value) {
+    if (!(value instanceof Figure<?> figure)) {
+      return "General";
+    }
+    Unit<?> unit = figure.unit();
+    if (unit.symbol().startsWith("$")) {
+      return unit.decimals() > 2 ? "$#,##0.000" : "$#,##0.00";
+    }
+    if (unit.equals(Units.SQUARE_FOOT) || unit.equals(Units.FOOT)) {
+      return "#,##0.00";
+    }
+    if (unit.equals(Units.INCH)) {
+      return "#,##0.000";
+    }
+    if (unit.equals(Units.PSI) || unit.equals(Units.POUND) || unit.equals(Units.INCH_POUND)) {
+      return "#,##0.0";
+    }
+    boolean isWhole = figure.refusal().isPresent() || figure.value() == Math.rint(figure.value());
+    return isWhole ? "General" : "#,##0.000";
+  }
+
+  private static void filled(XSSFCellStyle style, XSSFColor color) {
+    style.setFillForegroundColor(color);
+    style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+  }
+
+  private static void under(XSSFCellStyle style, BorderStyle border, XSSFColor color) {
+    style.setBorderBottom(border);
+    style.setBottomBorderColor(color);
+  }
+
+  private static void framed(XSSFCellStyle style) {
+    style.setBorderTop(BorderStyle.THIN);
+    style.setBorderBottom(BorderStyle.THIN);
+    style.setBorderLeft(BorderStyle.THIN);
+    style.setBorderRight(BorderStyle.THIN);
+    style.setTopBorderColor(LINE);
+    style.setBottomBorderColor(LINE);
+    style.setLeftBorderColor(LINE);
+    style.setRightBorderColor(LINE);
+  }
+
+  private static XSSFColor color(int red, int green, int blue) {
+    return new XSSFColor(new byte[] {(byte) red, (byte) green, (byte) blue}, null);
+  }
+}

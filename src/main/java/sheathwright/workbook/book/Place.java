@@ -1,0 +1,24 @@
+package sheathwright.workbook.book;
+
+import org.apache.poi.ss.util.CellReference;
+
+/**
+ * Where something stands.
+ *
+ * @param tab the tab
+ * @param row counted from 0
+ * @param column counted from 0
+ * @param name its defined name; empty if it has none
+ */
+record Place(String tab, int row, int column, String name) {
+
+  /** As a formula refers to it. */
+  String reference() {
+    return name.isEmpty() ? absolute() : name;
+  }
+
+  /** As its name is defined. */
+  String absolute() {
+    return "'" + tab + "'!" + new CellReference(row, column, true, true).formatAsString();
+  }
+}

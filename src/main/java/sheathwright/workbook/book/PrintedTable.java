@@ -1,0 +1,46 @@
+package sheathwright.workbook.book;
+
+import java.util.ArrayList;
+import java.util.List;
+import sheathwright.figure.Table;
+import sheathwright.workbook.book.Look.Part;
+
+/** A published table as it stands in a workbook, its ranges named so that look-ups find it. */
+final class PrintedTable {
+
+  private PrintedTable() {}
+
+  /** Writes a published table, under its caption, with its notes. */
+  static void write(Book book, Tab tab, Table table) {
+    tab.heading(table.title());
+    for (String note : book.audience().notes(table)) {
+      tab.text(tab.line(), 0, note.strip(), Part.NOTE);
+    }
+    int head = tab.line();
+    boolean joined = table.keys().size() > 1;
+    int first = joined ? 1 : 0;
+    if (joined) {
+      tab.text(head, 0, "found by", Part.COLUMN_HEAD);
+    }
+    List<String> headings = new ArrayList<>(table.keys());
+    headings.addAll(table.columns());
+    for (int i = 0; i < headings.size(); i++) {
+      boolean isKey = i < table.keys().size();
+      tab.text(head, first + i, headings.get(i), isKey ? Part.COLUMN_HEAD : Part.COLUMN_HEAD_RIGHT);
+    }
+    for (List<String> line : table.rows()) {
+      if (joined) {
+        tab.text(tab.next(), 0, String.join("|", line.subList(0, table.keys().size())), Part.NOTE);
+      }
+      for (int i = 0; i < line.size(); i++) {
+        if (i < table.keys().size() || line.get(i).isEmpty()) {
+          tab.text(tab.next(), first + i, line.get(i), Part.LABEL);
+        } else {
+          tab.number(tab.next(), first + i, Double.parseDouble(line.get(i)));
+        }
+      }
+      tab.skip(1);
+    }
+    book.named(table, tab, head, tab.next() - 1, first);
+  }
+}

@@ -1,0 +1,461 @@
+package sheathwright.workbook.book;
+
+import static java.util.stream.Collectors.joining;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Roll;
+import sheathwright.figure.Shown;
+import sheathwright.figure.Traced;
+import sheathwright.figure.Unit;
+import sheathwright.workbook.book.Look.Part;
+
+/**
+ * One tab, written from the top down. What is written stands at once; formulas are written when the
+ * book is finished and every cell that they point at has its place.
+ */
+public final class Tab {
+
+  /** Where a tab's own lines begin, below its title and the state of the self-check. */
+  static final int FIRST_LINE = 3;
+
+  private static final int CHARACTERS_A_LINE = 122;
+  private static final int NOTE_CHARACTERS = 52;
+  public static final float LINE_HEIGHT = 13.5f;
+
+  private final Book book;
+  private final XSSFSheet sheet;
+  private final int[] widths;
+  private final List<Listing> listings = new ArrayList<>();
+  private int next = FIRST_LINE;
+
+  /**
+   * A tab.
+   *
+   * @param widths of its columns, in characters
+   */
+  Tab(Book book, XSSFSheet sheet, int... widths) {
+    this.book = book;
+    this.sheet = sheet;
+    this.widths = widths;
+  }
+
+  /** Whom the workbook is for. */
+  public Audience audience() {
+    return book.audience();
+  }
+
+  public String name() {
+    return sheet.getSheetName();
+  }
+
+  public XSSFSheet sheet() {
+    return sheet;
+  }
+
+  public int next() {
+    return next;
+  }
+
+  public int columns() {
+    return widths.length;
+  }
+
+  /** Characters that fit in a line across the page. */
+  int characters() {
+    return IntStream.of(widths).sum();
+  }
+
+  List<Listing> listings() {
+    return listings;
+  }
+
+  /** Takes the next line. */
+  public int line() {
+    return next++;
+  }
+
+  public void skip(int lines) {
+    next += lines;
+  }
+
+  /** A heading, with air above it unless it is the first. */
+  public void heading(String text) {
+    next += next == FIRST_LINE ? 0 : 1;
+    for (int column = 0; column < columns(); column++) {
+      text(next, column, column == 0 ? text : "", Part.HEADING);
+    }
+    row(next++).setHeightInPoints(20);
+  }
+
+  /** Running text across the page. */
+  public void paragraph(String text) {
+    paragraph(text, Part.TEXT);
+  }
+
+  /** Small print across the page. */
+  public void note(String text) {
+    paragraph(text, Part.NOTE);
+  }
+
+  /** Running text that must not be overlooked. */
+  public void caution(String text) {
+    paragraph(text, Part.CAUTION);
+  }
+
+  private void paragraph(String text, Part part) {
+    text(next, 0, text, part);
+    sheet.addMergedRegion(
+        new org.apache.poi.ss.util.CellRangeAddress(next, next, 0, columns() - 1));
+    int lines = 1 + text.length() / CHARACTERS_A_LINE;
+    row(next++).setHeightInPoints(LINE_HEIGHT * lines + 3);
+  }
+
+  /** A fact in words that nobody computes with. */
+  public void fact(String label, String value) {
+    text(next, 0, label, Part.LABEL);
+    text(next++, 1, value, Part.RESULT_TEXT);
+  }
+
+  /** A value that has its place here. */
+  public Place entry(String label, Traced value, String note) {
+    return entry(label, value, note, Part.RESULT);
+  }
+
+  /** A value whose place is elsewhere and that must not be overlooked. */
+  public void linkedVerdict(String label, Traced value) {
+    text(next, 0, label, Part.LABEL);
+    Cell cell = cell(next, 1);
+    cell.setCellStyle(book.look().of(Part.VERDICT));
+    Validation.redIfItSaysStop(sheet, cell.getAddress());
+    across(next++, 1, columns() - 1, Part.VERDICT);
+    book.later(notation -> book.writeLink(cell, value, notation));
+  }
+
+  /** A value that has its place here and must not be overlooked. */
+  public void verdict(String label, Traced value) {
+    text(next, 0, label, Part.LABEL);
+    stop(next, 1, value);
+    across(next++, 1, columns() - 1, Part.VERDICT);
+  }
+
+  /** A word in one cell, in red where it says stop. */
+  public void stop(int line, int column, Traced value) {
+    value(line, column, value, Part.VERDICT);
+    Cell cell = cell(line, column);
+    cell.setCellStyle(book.look().of(Part.VERDICT));
+    Validation.redIfItSaysStop(sheet, cell.getAddress());
+  }
+
+  /** A value in one cell of a line, in its own place unless it has one already. */
+  public void value(int line, int column, Traced value, Part part) {
+    Cell cell = cell(line, column);
+    style(cell, value, part);
+    if (book.mayBePlaced(value)) {
+      book.placed(value, this, line, column);
+      book.later(notation -> book.write(cell, value, notation));
+    } else {
+      book.needed(value);
+      book.later(notation -> book.writeLink(cell, value, notation));
+    }
+  }
+
+  /** The sum of a list's column, under that column. */
+  public Place listTotal(String label, Traced value, int column) {
+    for (int i = 0; i < column; i++) {
+      text(next, i, i == 0 ? label : "", Part.TOTAL_LABEL);
+    }
+    Place place = book.placed(value, this, next, column);
+    Cell cell = cell(next++, column);
+    style(cell, value, Part.TOTAL);
+    book.later(notation -> book.write(cell, value, notation));
+    return place;
+  }
+
+  /** A value that has its place here and closes what stands above it. */
+  public Place total(String label, Traced value, String note) {
+    return entry(label, value, note, Part.TOTAL);
+  }
+
+  /** A value that has its place here and is shown by the state it stands for. */
+  public Place state(String label, Figure<?> value, String format) {
+    Place place = book.placed(value, this, next, 1);
+    text(next, 0, label, Part.LABEL);
+    Cell cell = cell(next++, 1);
+    cell.setCellStyle(book.look().of(Part.STATUS, format));
+    book.later(notation -> book.write(cell, value, notation));
+    return place;
+  }
+
+  private Place entry(String label, Traced value, String note, Part part) {
+    Place place = book.placed(value, this, next, 1);
+    text(next, 0, label, part == Part.TOTAL ? Part.TOTAL_LABEL : Part.LABEL);
+    Cell cell = cell(next, 1);
+    style(cell, value, part);
+    book.later(notation -> book.write(cell, value, notation));
+    beside(next++, value, book.isInput(value) ? book.allowed(value) : "", note, part);
+    return place;
+  }
+
+  /** A variable of a session, under its own name. */
+  public void variable(String label, String cellName, Traced value, String how) {
+    book.call(value, cellName);
+    entry(label, value, how);
+  }
+
+  /** A value whose place is elsewhere. */
+  public void link(String label, Traced value, String note) {
+    link(label, value, note, Part.RESULT);
+  }
+
+  /** A value whose place is elsewhere, closing what stands above it. */
+  public void linkedTotal(String label, Traced value, String note) {
+    link(label, value, note, Part.TOTAL);
+  }
+
+  private void link(String label, Traced value, String note, Part part) {
+    text(next, 0, label, part == Part.TOTAL ? Part.TOTAL_LABEL : Part.LABEL);
+    Cell cell = cell(next, 1);
+    cell.setCellStyle(book.look().of(textual(value) ? textOf(part) : part, value));
+    book.later(notation -> book.writeLink(cell, value, notation));
+    beside(next++, value, "", note, part);
+  }
+
+  private void beside(int line, Traced value, String allowed, String note, Part part) {
+    if (textual(value)) {
+      Part rest = book.isInput(value) ? Part.INPUT_TEXT : Part.RESULT_TEXT;
+      boolean isShort = book.isInput(value) && !isFreeText(value);
+      across(line, 1, isShort ? 2 : columns() - 1, rest);
+      if (isShort) {
+        noted(line, note);
+      }
+      return;
+    }
+    text(line, 2, unitBeside(value), part == Part.TOTAL ? Part.TOTAL_LABEL : Part.UNIT);
+    noted(line, Stream.of(allowed, note).filter(said -> !said.isEmpty()).collect(joining("; ")));
+  }
+
+  private void noted(int line, String note) {
+    text(line, 3, note, Part.NOTE);
+    across(line, 3, columns() - 1, Part.NOTE);
+    row(line).setHeightInPoints(LINE_HEIGHT * (1 + note.length() / NOTE_CHARACTERS) + 2);
+  }
+
+  private void across(int line, int first, int last, Part rest) {
+    for (int column = first + 1; column <= last; column++) {
+      text(line, column, "", rest);
+    }
+    sheet.addMergedRegion(new CellRangeAddress(line, line, first, last));
+  }
+
+  private static boolean isFreeText(Traced value) {
+    return value instanceof Choice<?> choice && choice.options().isEmpty();
+  }
+
+  /** The unit as it is said beside a number that shows its own dollar sign. */
+  public static String unitBeside(Traced value) {
+    Unit<?> unit = unitOf(value);
+    if (unit == null) {
+      return "";
+    }
+    if (unit.symbol().startsWith("$")) {
+      return unit.symbol().replace("$/", "per ").replace("$", "");
+    }
+    return unit.isCount() ? unit.spoken() : unit.symbol();
+  }
+
+  /** A list whose headings are the names of its columns, in words. */
+  public Listing list(Roll roll) {
+    List<String> headings = new ArrayList<>();
+    List<Unit<?>> units = new ArrayList<>();
+    for (String column : roll.columns()) {
+      List<Traced> cells = roll.cellsOf(column);
+      Unit<?> unit = cells.isEmpty() ? null : unitOf(cells.get(0));
+      String ending = unit == null ? "" : "_" + unit.suffix();
+      boolean isSaid = unit != null && !unit.suffix().isEmpty() && column.endsWith(ending);
+      String bare = isSaid ? column.substring(0, column.length() - ending.length()) : column;
+      String words = Shown.inWords(bare);
+      headings.add(
+          words.substring(0, 1).toUpperCase(java.util.Locale.ROOT)
+              + words.substring(1)
+              + (isSaid ? ", " + unit.symbol() : ""));
+      units.add(unit);
+    }
+    return list(roll, headings, units);
+  }
+
+  /**
+   * A list, a line an item, its columns under headings; the columns' ranges carry the list's names.
+   * A column that the reader may not see is left out.
+   */
+  public Listing list(Roll roll, List<String> headings, List<Unit<?>> units) {
+    List<String> seen =
+        roll.columns().stream()
+            .filter(column -> roll.cellsOf(column).stream().allMatch(audience()::maySee))
+            .toList();
+    return seen.size() == roll.columns().size()
+        ? listed(roll, headings, units)
+        : listed(
+            roll.only(seen),
+            kept(headings, roll.columns(), seen),
+            kept(units, roll.columns(), seen));
+  }
+
+  private static <T> List<T> kept(List<T> of, List<String> columns, List<String> seen) {
+    List<T> kept = new ArrayList<>();
+    seen.forEach(column -> kept.add(of.get(columns.indexOf(column))));
+    return kept;
+  }
+
+  private Listing listed(Roll roll, List<String> headings, List<Unit<?>> units) {
+    Listing listing = headed(roll, headings, units, roll.rows().size());
+    for (int row = 0; row < roll.rows().size(); row++) {
+      int item = row;
+      int line = listing.firstLine() + row;
+      List<Traced> values = roll.rows().get(row);
+      if (linesFor(values) > 1) {
+        row(line).setHeightInPoints(height(values));
+      }
+      for (int column = 0; column < headings.size(); column++) {
+        Traced value = values.get(column);
+        Cell cell = cell(line, column);
+        book.later(
+            notation -> {
+              boolean own = listing.owns(item, value);
+              cell.setCellStyle(book.look().of(listed(value, own), value));
+              if (own) {
+                book.write(cell, value, listing.notation(notation, item));
+              } else {
+                book.writeLink(cell, value, notation);
+              }
+            });
+      }
+    }
+    return listing;
+  }
+
+  /**
+   * The headings of a list whose lines are written later, one by one.
+   *
+   * @param model one item, which tells what all of them are made of; or none
+   * @param lines how many there will be
+   */
+  public void headingsOf(Roll model, List<String> headings, List<Unit<?>> units, int lines) {
+    headed(model, headings, units, lines);
+    book.filledDown(this, next - 1);
+  }
+
+  private Listing headed(Roll roll, List<String> headings, List<Unit<?>> units, int lines) {
+    Listing listing = new Listing(this, roll, next + 1);
+    int last = next + Math.max(1, lines);
+    for (int column = 0; column < headings.size(); column++) {
+      boolean right = units.get(column) != null;
+      text(next, column, headings.get(column), right ? Part.COLUMN_HEAD_RIGHT : Part.COLUMN_HEAD);
+      book.named(book.range(roll, roll.columns().get(column)), this, next + 1, last, column);
+    }
+    row(next).setHeightInPoints(30);
+    next = last + 1;
+    listings.add(listing);
+    book.listed(listing);
+    return listing;
+  }
+
+  /**
+   * A line of a list whose headings stand, written out at once.
+   *
+   * @param line is empty
+   * @param formulas of its columns for every row, empty where a value stands by itself
+   */
+  public void listLine(Row line, List<Traced> values, List<String> formulas) {
+    String number = String.valueOf(line.getRowNum() + 1);
+    for (int column = 0; column < values.size(); column++) {
+      Traced value = values.get(column);
+      Cell cell = line.createCell(column);
+      cell.setCellStyle(book.look().of(listed(value, true), value));
+      if (!value.step().isValueOnly()) {
+        cell.setCellFormula(formulas.get(column).replace(CellNotation.ROW, number));
+      }
+      Book.writeValue(cell, value);
+    }
+    if (linesFor(values) > 1) {
+      line.setHeightInPoints(height(values));
+    }
+  }
+
+  public void text(int line, int column, String text, Part part) {
+    Cell cell = cell(line, column);
+    if (!text.isEmpty()) {
+      cell.setCellValue(CellText.of(text));
+    }
+    cell.setCellStyle(book.look().of(part));
+  }
+
+  public void number(int line, int column, double number) {
+    Cell cell = cell(line, column);
+    cell.setCellValue(number);
+    cell.setCellStyle(book.look().of(Part.RESULT));
+  }
+
+  void style(Cell cell, Traced value, Part part) {
+    Part shown = book.isInput(value) ? Part.INPUT : part;
+    cell.setCellStyle(book.look().of(textual(value) ? textOf(shown) : shown, value));
+  }
+
+  public Row row(int line) {
+    Row row = sheet.getRow(line);
+    return row == null ? sheet.createRow(line) : row;
+  }
+
+  public Cell cell(int line, int column) {
+    Cell cell = row(line).getCell(column);
+    return cell == null ? row(line).createCell(column) : cell;
+  }
+
+  private float height(List<Traced> values) {
+    return LINE_HEIGHT * linesFor(values) + 2;
+  }
+
+  /** How many lines the longest words need, each kept within its column. */
+  private int linesFor(List<Traced> values) {
+    int most = 1;
+    for (int column = 0; column < Math.min(columns(), values.size()); column++) {
+      if (textual(values.get(column)) && values.get(column).refusal().isEmpty()) {
+        int fit = Math.max(1, widths[column] + 1);
+        most = Math.max(most, 1 + (values.get(column).plain().length() - 1) / fit);
+      }
+    }
+    return most;
+  }
+
+  private Part listed(Traced value, boolean own) {
+    boolean isInput = own && book.isInput(value);
+    if (textual(value)) {
+      return isInput ? Part.LISTED_INPUT_TEXT : Part.LISTED_TEXT;
+    }
+    return isInput ? Part.INPUT : Part.RESULT;
+  }
+
+  private static boolean textual(Traced value) {
+    return value instanceof Choice<?>;
+  }
+
+  private static Part textOf(Part part) {
+    return switch (part) {
+      case INPUT -> Part.INPUT_TEXT;
+      case TOTAL -> Part.TOTAL_LABEL;
+      default -> Part.RESULT_TEXT;
+    };
+  }
+
+  public static Unit<?> unitOf(Traced value) {
+    return value instanceof Figure<?> figure ? figure.unit() : null;
+  }
+}

@@ -1,0 +1,88 @@
+package sheathwright.workbook.book;
+
+import java.util.List;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.Cell;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Shown;
+import sheathwright.figure.Step;
+import sheathwright.figure.Traced;
+import sheathwright.figure.Working;
+import sheathwright.workbook.book.Look.Part;
+
+/** The page that shows every step between the inputs and the results. */
+final class WorkingPage {
+
+  private static final List<String> HEADINGS =
+      List.of("Step", "Value", "Unit", "Least", "Most", "How it is worked out", "Source");
+
+  private static final int STEP_CHARACTERS = 76;
+  private static final int SOURCE_CHARACTERS = 46;
+
+  private final Book book;
+  private final Tab tab;
+
+  WorkingPage(Book book, Tab tab) {
+    this.book = book;
+    this.tab = tab;
+  }
+
+  void write(Closure closure) {
+    for (int column = 0; column < HEADINGS.size(); column++) {
+      tab.text(tab.next(), column, HEADINGS.get(column), Part.COLUMN_HEAD);
+    }
+    tab.skip(1);
+    for (Map.Entry<String, List<Traced>> group : closure.steps().entrySet()) {
+      tab.heading("for " + group.getKey());
+      for (Traced step : group.getValue()) {
+        step(label(step), step, group.getKey());
+      }
+    }
+    if (!closure.constants().isEmpty()) {
+      tab.heading(
+          closure.argumentNames().isEmpty() ? "constants" : "typed in passing, and constants");
+      for (Traced constant : closure.constants()) {
+        step(closure.argumentNames().getOrDefault(constant, label(constant)), constant, "typed");
+      }
+    }
+  }
+
+  /** A step of the working: its value, its formula in words, and its source. */
+  private void step(String label, Traced value, String owner) {
+    int line = tab.line();
+    book.placed(value, tab, line, 1, owner);
+    tab.text(line, 0, label, Part.LABEL);
+    Cell cell = tab.cell(line, 1);
+    tab.style(cell, value, Part.RESULT);
+    tab.text(line, 2, Tab.unitBeside(value), Part.UNIT);
+    if (value.step() instanceof Step.Guarded guard) {
+      tab.number(line, 3, guard.limits().least());
+      tab.number(line, 4, guard.limits().most());
+      book.guarded(guard, tab, line);
+      tab.text(line, 5, "as given, within its limits: " + guard.limits().rule(), Part.NOTE);
+    } else {
+      tab.text(line, 3, "", Part.LABEL);
+      tab.text(line, 4, "", Part.LABEL);
+      tab.text(line, 5, Working.symbols(value), Part.NOTE);
+    }
+    String source = book.audience().cited(value.source());
+    tab.text(line, 6, source, Part.NOTE);
+    int lines =
+        Math.max(
+            tab.cell(line, 5).getStringCellValue().length() / STEP_CHARACTERS,
+            source.length() / SOURCE_CHARACTERS);
+    tab.row(line).setHeightInPoints(Tab.LINE_HEIGHT * (1 + lines) + 2);
+    book.later(notation -> book.write(cell, value, notation));
+  }
+
+  private static String label(Traced step) {
+    if (step.isNamed()) {
+      String words = Shown.inWords(step.name());
+      boolean hasLetter =
+          !step.symbol().equals(words) && Character.isLetter(step.symbol().charAt(0));
+      return hasLetter && step instanceof Figure<?> ? words + ", " + step.symbol() : words;
+    }
+    String symbols = Working.symbols(step);
+    return symbols.isEmpty() ? step.symbol() : symbols;
+  }
+}

@@ -1,0 +1,7 @@
+/**
+ * The engine: figures given their places in a workbook, formulas, names, inputs, styles, and who
+ * may see what.
+ *
+ * <p>Knows no trade. Does not cover reading a workbook back.
+ */
+package sheathwright.workbook.book;

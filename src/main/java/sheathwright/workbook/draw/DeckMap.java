@@ -1,0 +1,218 @@
+package sheathwright.workbook.draw;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import sheathwright.figure.Lengths;
+import sheathwright.figure.Shown;
+import sheathwright.roof.Box;
+import sheathwright.roof.Region;
+import sheathwright.roof.Spot;
+import sheathwright.sheathing.layout.CourseLayout;
+import sheathwright.sheathing.layout.Joint;
+import sheathwright.sheathing.layout.Sheet;
+import sheathwright.sheathing.patch.Finding;
+import sheathwright.sheathing.patch.Mark;
+import sheathwright.sheathing.patch.Patch;
+import sheathwright.workbook.book.Page;
+import sheathwright.workbook.book.Tab;
+import sheathwright.workbook.draw.Sketch.Pen;
+
+/**
+ * A plane of the deck drawn to scale, as one looks up at it: sheets, supports, joints that miss
+ * their support, what was found and what is cut out. Each is told by a letter or a hatching, never
+ * by color alone.
+ */
+public final class DeckMap {
+
+  private static final double LINE_POINTS = 15;
+  private static final double PAGE_POINTS = 555;
+  private static final double HEADING = 40;
+  private static final double KEY_LINE = 17;
+  private static final int MOST_LINES = 18;
+  private static final double HATCH_POINTS = 5;
+
+  private final CourseLayout layout;
+  private final List<Mark> marks;
+  private final List<Patch> patches;
+  private final Box bounds;
+  private final double scale;
+
+  private DeckMap(CourseLayout layout, List<Mark> marks, List<Patch> patches) {
+    this.layout = layout;
+    this.marks = marks;
+    this.patches = patches;
+    this.bounds = layout.plane().outline().bounds();
+    this.scale =
+        Math.max(bounds.width() / PAGE_POINTS, bounds.height() / (MOST_LINES * LINE_POINTS));
+  }
+
+  /**
+   * Draws a plane below what stands on the page, under a heading, with its key, all on one page.
+   */
+  public static void draw(
+      Tab page, String heading, CourseLayout layout, List<Mark> marks, List<Patch> patches) {
+    new DeckMap(layout, marks, patches).on(page, heading);
+  }
+
+  private void on(Tab page, String heading) {
+    double margin = 14 * scale;
+    Box frame = bounds.grown(margin);
+    int lines = Math.max(4, (int) Math.ceil(frame.height() / scale / LINE_POINTS));
+    Page.keepTogether(page, lines * LINE_POINTS + HEADING + KEY_LINE * key().size());
+    page.heading(heading);
+    double high = lines * LINE_POINTS * scale;
+    double wide = PAGE_POINTS * scale + 2 * margin;
+    Box padded = Box.at(frame.left(), frame.bottom() - (high - frame.height()), wide, high);
+    Sketch sketch = new Sketch(page.sheet(), padded, page.next(), page.columns(), lines, 1);
+    wood(sketch);
+    supports(sketch);
+    patches.forEach(patch -> patch(sketch, patch));
+    sketch.lines(Pen.SHEET, sheetEdges());
+    openings(sketch);
+    marks.forEach(mark -> mark(sketch, mark));
+    joints(sketch);
+    sketch.areas(Pen.OUTLINE, rings(layout.plane().outline().regions()));
+    labels(sketch, margin);
+    page.skip(lines);
+    key().forEach(page::note);
+  }
+
+  private void wood(Sketch sketch) {
+    sketch.areas(Pen.WOOD, rings(layout.plane().outline().regions()));
+  }
+
+  private static List<List<Spot>> rings(List<Region> regions) {
+    List<List<Spot>> rings = new ArrayList<>();
+    for (Region region : regions) {
+      rings.add(region.corners());
+      rings.addAll(region.holes());
+    }
+    return rings;
+  }
+
+  private void supports(Sketch sketch) {
+    List<List<Spot>> lines = new ArrayList<>();
+    for (double x : layout.supports().between(bounds.left(), bounds.right())) {
+      Box strip = new Box(x - 0.05, bounds.bottom(), x + 0.05, bounds.top());
+      for (Region part : layout.plane().outline().within(strip)) {
+        lines.add(List.of(new Spot(x, part.bounds().bottom()), new Spot(x, part.bounds().top())));
+      }
+    }
+    sketch.lines(Pen.SUPPORT, lines);
+  }
+
+  private List<List<Spot>> sheetEdges() {
+    List<List<Spot>> edges = new ArrayList<>();
+    for (Sheet sheet : layout.sheets()) {
+      for (List<Spot> ring : rings(sheet.parts())) {
+        List<Spot> closed = new ArrayList<>(ring);
+        closed.add(ring.get(0));
+        edges.add(closed);
+      }
+    }
+    return edges;
+  }
+
+  private void openings(Sketch sketch) {
+    for (Box opening : layout.plane().openings()) {
+      sketch.box(Pen.OPENING, opening);
+      List<Spot> corners = Sketch.corners(opening);
+      sketch.lines(
+          Pen.OPENING,
+          List.of(
+              List.of(corners.get(0), corners.get(2)), List.of(corners.get(1), corners.get(3))));
+    }
+  }
+
+  private void patch(Sketch sketch, Patch patch) {
+    List<List<Spot>> rings = new ArrayList<>();
+    for (Patch.Piece piece : patch.pieces()) {
+      rings.addAll(rings(layout.plane().outline().within(piece.box())));
+    }
+    sketch.areas(Pen.PATCH, rings);
+    sketch.lines(Pen.HATCH, Hatching.lines(rings, 45, HATCH_POINTS * scale));
+    label(sketch, "P" + patch.number(), new Spot(patch.box().middleX(), patch.box().top()), -8);
+  }
+
+  private void mark(Sketch sketch, Mark mark) {
+    sketch.box(mark.finding().isCutOut() ? Pen.MARK : Pen.NOTE, mark.box());
+    String text = mark.finding().letter() + " " + mark.key();
+    label(sketch, text, new Spot(mark.box().middleX(), mark.box().middleY()), 0);
+  }
+
+  private void joints(Sketch sketch) {
+    for (Joint joint : layout.joints()) {
+      if (!joint.isSupported()) {
+        Spot foot = joint.foot();
+        Spot head = new Spot(foot.x(), foot.y() + joint.length());
+        sketch.lines(Pen.JOINT, List.of(List.of(foot, head)));
+        String letter = joint.repair().word().substring(0, 1).toUpperCase(java.util.Locale.ROOT);
+        label(sketch, letter, new Spot(foot.x(), (foot.y() + head.y()) / 2), 0);
+      }
+    }
+  }
+
+  /** Words on a chip of white, so that a hatching does not run through them. */
+  private void label(Sketch sketch, String text, Spot at, double pointsUp) {
+    double wide = (5 * text.length() + 4) * scale;
+    double high = 11 * scale;
+    Spot middle = new Spot(at.x(), at.y() + pointsUp * scale);
+    sketch.box(Pen.CHIP, Box.at(middle.x() - wide / 2, middle.y() - high / 2, wide, high));
+    sketch.words(text, middle, wide, high, 8);
+  }
+
+  private void labels(Sketch sketch, double margin) {
+    sketch.words(
+        "eave, " + Lengths.inFeetAndInches(bounds.width()),
+        new Spot(bounds.middleX(), bounds.bottom() - margin / 2),
+        120 * scale,
+        margin,
+        8);
+    sketch.words(
+        "ridge side",
+        new Spot(bounds.middleX(), bounds.top() + margin / 2),
+        120 * scale,
+        margin,
+        8);
+  }
+
+  private List<String> key() {
+    List<String> key = new ArrayList<>();
+    key.add(
+        "Solid lines are sheets, broken lines supports (%s); a crossed box is an opening. Seen as one looks up the slope, %s up the slope."
+            .formatted(layout.supports(), Lengths.inFeetAndInches(bounds.height())));
+    if (!patches.isEmpty()) {
+      key.add("Hatched with a heavy edge, P1, P2, …: cut out and put in new.");
+    }
+    Set<Finding> found = new LinkedHashSet<>();
+    marks.forEach(mark -> found.add(mark.finding()));
+    if (!found.isEmpty()) {
+      List<String> letters = new ArrayList<>();
+      found.forEach(finding -> letters.add(finding.letter() + " " + Shown.inWords(finding.word())));
+      key.add(
+          "A tinted box with a letter and the mark's key; broken where the wood stays: "
+              + String.join(", ", letters)
+              + ".");
+    }
+    Set<Joint.Repair> repairs = new LinkedHashSet<>();
+    layout.joints().stream()
+        .filter(joint -> !joint.isSupported())
+        .forEach(j -> repairs.add(j.repair()));
+    if (!repairs.isEmpty()) {
+      List<String> letters = new ArrayList<>();
+      repairs.forEach(
+          repair ->
+              letters.add(
+                  repair.word().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
+                      + " "
+                      + repair.word()));
+      key.add(
+          "A heavy joint misses its support; its letter says what makes it good: "
+              + String.join(", ", letters)
+              + ".");
+    }
+    return key;
+  }
+}

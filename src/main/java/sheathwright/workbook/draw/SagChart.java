@@ -1,0 +1,128 @@
+package sheathwright.workbook.draw;
+
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xddf.usermodel.PresetColor;
+import org.apache.poi.xddf.usermodel.PresetLineDash;
+import org.apache.poi.xddf.usermodel.XDDFColor;
+import org.apache.poi.xddf.usermodel.XDDFLineProperties;
+import org.apache.poi.xddf.usermodel.XDDFPresetLineDash;
+import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
+import org.apache.poi.xddf.usermodel.chart.AxisPosition;
+import org.apache.poi.xddf.usermodel.chart.AxisTickLabelPosition;
+import org.apache.poi.xddf.usermodel.chart.ChartTypes;
+import org.apache.poi.xddf.usermodel.chart.LegendPosition;
+import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
+import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
+import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
+import org.apache.poi.xddf.usermodel.chart.XDDFLineChartData;
+import org.apache.poi.xddf.usermodel.chart.XDDFNumericalDataSource;
+import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
+import org.apache.poi.xssf.usermodel.XSSFChart;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import sheathwright.workbook.book.Book;
+import sheathwright.workbook.book.Listing;
+import sheathwright.workbook.book.Page;
+import sheathwright.workbook.book.Tab;
+
+/**
+ * The wood against the string, before and after, as a chart of the spreadsheet program's own: it
+ * follows the cells it is drawn from.
+ */
+public final class SagChart {
+
+  private static final int LINES_TALL = 15;
+  private static final double POINTS = LINES_TALL * 15 + 40.0;
+  private static final byte[] BRICK = {(byte) 0x9A, 0x2F, 0x1C};
+  private static final byte[] BARK = {0x3B, 0x4A, 0x3F};
+
+  /**
+   * The part of a list that is drawn.
+   *
+   * @param listing the list, on whatever tab
+   * @param first its first line to draw, from 0
+   * @param last its last
+   * @param along the column of what stands below the chart
+   * @param before the column of heights as found
+   * @param after the column of heights when the work is done
+   */
+  public record Part(Listing listing, int first, int last, int along, int before, int after) {}
+
+  private SagChart() {}
+
+  /** Draws the chart below what stands on the page, under a heading of its own. */
+  public static void draw(Book book, Tab page, String heading, String below, Part part) {
+    Page.keepTogether(page, POINTS);
+    page.heading(heading);
+    int top = page.next();
+    page.skip(LINES_TALL);
+    book.afterwards(() -> draw(page, top, below, part));
+  }
+
+  private static void draw(Tab page, int top, String below, Part part) {
+    XSSFSheet from = part.listing().tab().sheet();
+    var anchor =
+        page.sheet()
+            .createDrawingPatriarch()
+            .createAnchor(0, 0, 0, 0, 0, top, page.columns(), top + LINES_TALL);
+    XSSFChart chart = page.sheet().getDrawingPatriarch().createChart(anchor);
+    chart.getOrAddLegend().setPosition(LegendPosition.TOP);
+    XDDFCategoryAxis along = chart.createCategoryAxis(AxisPosition.BOTTOM);
+    along.setTitle(below);
+    along.setTickLabelPosition(AxisTickLabelPosition.LOW);
+    XDDFValueAxis height = chart.createValueAxis(AxisPosition.LEFT);
+    height.setTitle("above the string, in");
+    height.setNumberFormat("0.00");
+    height.setMaximum(0.25);
+    height.setMajorUnit(0.25);
+    height
+        .getOrAddMajorGridProperties()
+        .setLineProperties(
+            new XDDFLineProperties(
+                new XDDFSolidFillProperties(XDDFColor.from(PresetColor.LIGHT_GRAY))));
+    var lines = (XDDFLineChartData) chart.createData(ChartTypes.LINE, along, height);
+    var stations = XDDFDataSourcesFactory.fromStringCellRange(from, column(part, part.along()));
+    line(lines, stations, from, part, part.before(), "before", BRICK, MarkerStyle.DIAMOND);
+    line(lines, stations, from, part, part.after(), "after", BARK, MarkerStyle.SQUARE);
+    chart.plot(lines);
+  }
+
+  private static void line(
+      XDDFLineChartData lines,
+      org.apache.poi.xddf.usermodel.chart.XDDFCategoryDataSource stations,
+      XSSFSheet from,
+      Part part,
+      int column,
+      String title,
+      byte[] ink,
+      MarkerStyle marker) {
+    var series =
+        (XDDFLineChartData.Series) lines.addSeries(stations, numbers(from, column(part, column)));
+    series.setTitle(title, null);
+    series.setSmooth(false);
+    series.setMarkerStyle(marker);
+    var fill = new XDDFSolidFillProperties(XDDFColor.from(ink));
+    var properties = new XDDFLineProperties(fill);
+    properties.setWidth(1.75);
+    if (title.equals("before")) {
+      properties.setPresetDash(new XDDFPresetLineDash(PresetLineDash.DASH));
+    }
+    series.setLineProperties(properties);
+  }
+
+  /** The numbers that stand in the cells: a chart would have every formula worked out again. */
+  private static XDDFNumericalDataSource<Double> numbers(XSSFSheet from, CellRangeAddress cells) {
+    Double[] numbers = new Double[cells.getNumberOfCells()];
+    for (int i = 0; i < numbers.length; i++) {
+      var cell = from.getRow(cells.getFirstRow() + i).getCell(cells.getFirstColumn());
+      numbers[i] = cell.getNumericCellValue();
+    }
+    return XDDFDataSourcesFactory.fromArray(
+        numbers, cells.formatAsString(from.getSheetName(), true));
+  }
+
+  private static CellRangeAddress column(Part part, int column) {
+    int first = part.listing().firstLine() + part.first();
+    int last = part.listing().firstLine() + part.last();
+    return new CellRangeAddress(first, last, column, column);
+  }
+}

@@ -1,0 +1,241 @@
+package sheathwright.workbook.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Roll;
+import sheathwright.figure.Unit;
+import sheathwright.figure.Units;
+import sheathwright.framing.rafter.RafterScreening;
+import sheathwright.job.Deck;
+import sheathwright.job.DeckAreas;
+import sheathwright.job.Estimate;
+import sheathwright.sheathing.layout.DeckLayout;
+import sheathwright.sheathing.patch.PatchPlan;
+import sheathwright.workbook.book.Tab;
+import sheathwright.workbook.draw.DeckMap;
+
+/**
+ * Parts of pages that show the deck: what it measures, what was found on it, what is cut out and
+ * laid.
+ */
+final class DeckPages {
+
+  private DeckPages() {}
+
+  /** The planes and openings as they were measured. */
+  static void measured(Tab tab, Estimate estimate) {
+    DeckAreas areas = estimate.areas();
+    tab.heading("Roof planes, measured on the slope");
+    areas.planes().ifPresent(roll -> planes(tab, roll, areas.hasLeans()));
+    areas
+        .shapes()
+        .ifPresent(
+            roll ->
+                tab.list(
+                    roll,
+                    List.of("Plane", "Corners, ft along and up", "Area, sq ft"),
+                    Sections.units(null, null, Units.SQUARE_FOOT)));
+    areas
+        .openings()
+        .ifPresent(
+            roll -> {
+              tab.heading("Openings");
+              tab.list(
+                  roll,
+                  List.of(
+                      "Plane",
+                      "From the left, ft",
+                      "From the eave, ft",
+                      "Width, ft",
+                      "Height, ft",
+                      "Area, sq ft"),
+                  Sections.units(
+                      null, Units.FOOT, Units.FOOT, Units.FOOT, Units.FOOT, Units.SQUARE_FOOT));
+            });
+    tab.total("Deck", estimate.deckArea(), "openings taken off");
+    supports(tab, estimate);
+    layers(tab, estimate);
+  }
+
+  private static void layers(Tab tab, Estimate estimate) {
+    estimate
+        .framing()
+        .layers()
+        .ifPresent(
+            roll -> {
+              tab.heading("What the roof weighs, layer by layer");
+              tab.list(
+                  roll,
+                  List.of("Material", "Layers", "Thickness, in", "Load, psf of slope"),
+                  Sections.units(null, Units.RATIO, Units.INCH, Units.PSF));
+            });
+  }
+
+  private static void planes(Tab tab, Roll roll, boolean hasLeans) {
+    List<String> headings = new ArrayList<>(List.of("Plane", "Eave, ft", "Slope length, ft"));
+    List<Unit<?>> units = new ArrayList<>(Sections.units(null, Units.FOOT, Units.FOOT));
+    if (hasLeans) {
+      headings.addAll(List.of("Left leans in, ft", "Right leans in, ft"));
+      units.addAll(List.of(Units.FOOT, Units.FOOT));
+    }
+    headings.add("Area, sq ft");
+    units.add(Units.SQUARE_FOOT);
+    tab.list(roll, headings, units);
+  }
+
+  private static void supports(Tab tab, Estimate estimate) {
+    estimate
+        .deck()
+        .measuredSupports()
+        .ifPresent(
+            roll -> {
+              tab.heading("Rafters, measured along the eave");
+              tab.list(roll, List.of("Plane", "Center, in"), Sections.units(null, Units.INCH));
+            });
+  }
+
+  /** What was found, plane by plane, drawn to scale. */
+  static void found(Tab tab, Estimate estimate) {
+    Deck deck = estimate.deck();
+    deck.marks()
+        .ifPresentOrElse(
+            roll -> {
+              tab.heading("What was found");
+              tab.list(
+                  roll,
+                  List.of(
+                      "Mark",
+                      "Plane",
+                      "Finding",
+                      "From the left, in",
+                      "From the eave, in",
+                      "Width, in",
+                      "Height, in"),
+                  Sections.units(null, null, null, Units.INCH, Units.INCH, Units.INCH, Units.INCH));
+            },
+            () -> {
+              tab.heading("What was found");
+              tab.paragraph("Nothing is marked yet: the deck has not been seen from above.");
+            });
+    reported(tab, estimate);
+    for (Deck.Part part : deck.parts()) {
+      DeckMap.draw(
+          tab,
+          "Plane " + part.plane().name(),
+          part.courses(),
+          part.marks(),
+          part.patches().map(PatchPlan::list).orElse(List.of()));
+    }
+    tab.note(
+        "Drawn when this file was written; whether it still holds is said on the Self-check tab. Sheets are drawn as they would be laid anew.");
+  }
+
+  private static void reported(Tab tab, Estimate estimate) {
+    estimate
+        .framing()
+        .reported()
+        .ifPresent(
+            roll -> {
+              tab.heading("Reported of the framing");
+              tab.list(
+                  roll,
+                  List.of("Report", "Seen", "Where", "Evidence", "Stops the repair", "A truss"),
+                  Sections.units(null, null, null, null, Units.RATIO, Units.RATIO));
+            });
+  }
+
+  /** What is cut out and put in, plane by plane. */
+  static void work(Tab tab, Estimate estimate) {
+    tab.heading("Before any of it");
+    tab.linkedVerdict("The rafters", estimate.framing().decision());
+    estimate
+        .framing()
+        .rafters()
+        .ifPresent(screening -> tab.entry("While the deck is off", braces(screening), ""));
+    boolean hasPatches = false;
+    for (Deck.Part part : estimate.deck().parts()) {
+      if (part.patches().isPresent()) {
+        hasPatches = true;
+        PatchPlan patches = part.patches().get();
+        tab.heading("Patches on plane " + part.plane().name());
+        tab.list(
+            patches.work(),
+            List.of(
+                "Patch",
+                "Cures the marks",
+                "From the left, in",
+                "From the eave, in",
+                "Width, in",
+                "Height, in"),
+            Sections.units(null, null, Units.INCH, Units.INCH, Units.INCH, Units.INCH));
+        tab.entry("Sheets for them", patches.sheets(), "");
+        tab.entry("Not fewer than", patches.atLeast(), "no cutting of these pieces takes fewer");
+        tab.entry("Scabs under ends", patches.scabs(), "where no support carries a new end");
+        tab.entry("Blocking or clips along new edges", patches.blocking(), "between supports");
+      }
+    }
+    if (!hasPatches) {
+      tab.heading("Patches");
+      tab.paragraph("No patch is planned: nothing is marked yet.");
+    }
+  }
+
+  private static Choice<String> braces(RafterScreening screening) {
+    return Choice.choose(
+            screening.deckOffBrace().isMoreThan(Figure.of(0, Units.INCH)),
+            Choice.literal("brace the rafters' upper edges as close as Proof says"),
+            Choice.literal("no brace is close enough: nobody walks or loads an open rafter"))
+        .as("deck_off_in_words");
+  }
+
+  /** How the pieces are cut, for the saw. */
+  static void cutting(Tab tab, Estimate estimate) {
+    for (Deck.Part part : estimate.deck().parts()) {
+      part.patches()
+          .ifPresent(
+              patches -> {
+                tab.heading("Cutting the patches of plane " + part.plane().name());
+                tab.note(
+                    "From the sheet's lower left corner; the strength axis runs along x, never turned.");
+                tab.list(
+                    patches.cutting(),
+                    List.of(
+                        "For patch", "Sheet", "x, in", "y, in", "Cut width, in", "Cut height, in"),
+                    Sections.units(
+                        null, Units.RATIO, Units.INCH, Units.INCH, Units.INCH, Units.INCH));
+              });
+    }
+  }
+
+  /** New sheets on the whole deck, from the layout. */
+  static void layout(Tab tab, Estimate estimate) {
+    DeckLayout layout = estimate.deck().layout();
+    tab.heading("If the whole deck were laid anew");
+    tab.entry("Sheets, by the layout", layout.sheets(), "what is cut off is used again");
+    tab.entry("Not fewer than", layout.atLeast(), "for this layout");
+    tab.entry("Laid uncut", layout.whole(), "");
+    tab.entry(
+        "Nails, sheet by sheet",
+        estimate.deck().nails(),
+        "a row for each sheet that shares a rafter");
+    tab.entry("Saw cuts", layout.cuts(), "");
+    tab.entry(
+        "Joints that miss their support",
+        layout.jointsOff(),
+        "trim, scab or block them: see the map");
+    tab.entry(
+        "Long edges between courses",
+        layout.edge(),
+        "clips, blocking or tongue and groove, where the span table asks");
+    tab.entry(
+        "Clips, one in each bay", layout.bays(), "where clips are used; two in bays of 48 in");
+    tab.entry(
+        "Pieces over fewer than two spans",
+        layout.shortPieces(),
+        "move the first joint, or support all their edges");
+    tab.entry("Height of the last course", layout.lastCourse(), "");
+    tab.entry("Is that narrow", layout.narrow(), "under 24 in the span table does not hold");
+  }
+}

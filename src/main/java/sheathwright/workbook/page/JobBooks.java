@@ -1,0 +1,59 @@
+package sheathwright.workbook.page;
+
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.function.Supplier;
+import sheathwright.job.Estimate;
+import sheathwright.job.Refusals;
+import sheathwright.job.table.ProblemsException;
+import sheathwright.workbook.book.Book;
+
+/**
+ * Both workbooks of a job, laid out in full before either is written, so that a job which cannot be
+ * answered leaves no file behind.
+ *
+ * @param office the bytes of the estimate
+ * @param homeowner the bytes of the quote
+ */
+public record JobBooks(byte[] office, byte[] homeowner) {
+
+  /**
+   * The workbooks of an estimate.
+   *
+   * @throws ProblemsException if a cell of either would hold no value: with every refusal, each
+   *     once and with its place
+   */
+  public static JobBooks of(Estimate estimate) {
+    CompletableFuture<byte[]> meanwhile =
+        CompletableFuture.supplyAsync(() -> QuoteBook.bytes(estimate));
+    Refusals refusals = new Refusals();
+    Optional<byte[]> office = refusals.tried(() -> EstimateBook.bytes(estimate));
+    Optional<byte[]> homeowner = refusals.tried(() -> joined(meanwhile));
+    refusals.raise();
+    return new JobBooks(office.orElseThrow(), homeowner.orElseThrow());
+  }
+
+  private static byte[] joined(CompletableFuture<byte[]> book) {
+    try {
+      return book.join();
+    } catch (CompletionException thrown) {
+      throw thrown.getCause() instanceof RuntimeException cause ? cause : thrown;
+    }
+  }
+
+  /**
+   * One of them.
+   *
+   * @param book that it is laid out in
+   * @param pages lays it out
+   * @throws ProblemsException if a cell of it would hold no value
+   */
+  static byte[] laidOut(Book book, Supplier<byte[]> pages) {
+    Refusals refusals = new Refusals();
+    Optional<byte[]> bytes = refusals.tried(pages);
+    book.refused().forEach(refusals::add);
+    refusals.raise();
+    return bytes.orElseThrow();
+  }
+}

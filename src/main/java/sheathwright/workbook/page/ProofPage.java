@@ -1,0 +1,150 @@
+package sheathwright.workbook.page;
+
+import java.util.List;
+import sheathwright.figure.Check;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Source;
+import sheathwright.figure.Traced;
+import sheathwright.figure.Units;
+import sheathwright.framing.rafter.RafterScreening;
+import sheathwright.framing.sister.SisterSizes;
+import sheathwright.job.Estimate;
+import sheathwright.job.Framing;
+import sheathwright.workbook.book.Book;
+import sheathwright.workbook.book.Look.Part;
+import sheathwright.workbook.book.Page;
+import sheathwright.workbook.book.Tab;
+
+/**
+ * The page for the inspector: each check as what is asked, what can be given, and what comes of it.
+ */
+final class ProofPage {
+
+  private static final List<String> HEADINGS =
+      List.of("Check", "Asked", "Can give", "Unit", "Used", "Verdict", "By what rule");
+  private static final int ASKED = 1;
+  private static final int GIVEN = 2;
+  private static final int UNIT = 3;
+  private static final int USED = 4;
+  private static final int VERDICT = 5;
+  private static final int RULE = 6;
+  private static final int RULE_CHARACTERS = 52;
+
+  private ProofPage() {}
+
+  static Tab tab(Book book, String subtitle) {
+    return Sections.titled(book.tab("Proof", 28, 12, 12, 8, 11, 9, 42), subtitle);
+  }
+
+  static void write(Tab tab, Estimate estimate) {
+    Framing framing = estimate.framing();
+    tab.heading("The rafters");
+    if (framing.rafters().isEmpty()) {
+      tab.paragraph(
+          "The job does not say what the rafters are, so they were not checked. Trusses are their engineer's alone.");
+    } else {
+      tab.caution(Cautions.SCREENING);
+    }
+    if (!framing.checks().isEmpty()) {
+      checks(tab, framing.checks(), "STOP");
+    }
+    tab.verdict("In a word", framing.decision());
+    tab.entry("May the crew repair them", framing.mayRepair(), "");
+    framing.rafters().ifPresent(screening -> answers(tab, screening));
+    tab.caution(Cautions.SISTERS);
+    framing.rafters().ifPresent(screening -> deckOff(tab, screening));
+    framing.sisters().ifPresent(sisters -> sisters(tab, sisters));
+    if (framing.rafters().isPresent()) {
+      tab.heading("What the rafters' checks were made from");
+      estimate.job().rafterFacts().forEach((label, value) -> tab.link(label, value, ""));
+      tab.note(
+          "To try another species, grade or size, change it on What we know: this page follows.");
+    }
+    tab.heading("The nails");
+    tab.link(
+        "Nails in each sheet",
+        estimate.nailsInASheet(),
+        "at the spacing in What we know; local code decides it");
+    Sections.cautions(tab);
+  }
+
+  private static void answers(Tab tab, RafterScreening screening) {
+    tab.entry("What uses up the most", screening.governs(), "");
+    tab.entry(
+        "Longest span that passes", screening.longest(), "on the flat, all checks, not capped");
+    tab.entry("Pull in the tie of one pair", screening.thrust(), "without a ridge beam");
+  }
+
+  private static void deckOff(Tab tab, RafterScreening screening) {
+    Page.startNew(tab);
+    tab.heading("While the deck is off");
+    tab.note(
+        "Without its deck nothing holds a rafter's upper edge but battens and braces; it can roll over before it breaks.");
+    checks(tab, screening.deckOffChecks(), "BRACE");
+    tab.entry(
+        "Braces at most this far apart",
+        screening.deckOffBrace(),
+        "0 where none would be enough; nobody walks an open rafter that is not held");
+  }
+
+  private static void sisters(Tab tab, SisterSizes sisters) {
+    tab.heading("Full-length sisters that would do");
+    tab.linkedVerdict("Beside it", sisters.decision());
+    tab.list(
+        sisters.roll(),
+        List.of("Size", "Old rafter", "Sister", "Sag", "Passes", "Stick", "Rank by price"),
+        Sections.units(
+            null, Units.RATIO, Units.RATIO, Units.RATIO, null, Units.USD_PER_PIECE, Units.RATIO));
+    if (tab.audience().maySee(sisters.cheapest())) {
+      tab.entry("Cheapest that passes", sisters.cheapest(), "");
+    }
+    tab.note(
+        "Each number is the part used up of what is allowed, 1 at most. Graded stock only: a stick ripped from a wider one has no grade.");
+  }
+
+  private static void checks(Tab tab, List<Check> checks, String otherwise) {
+    int head = tab.line();
+    for (int column = 0; column < HEADINGS.size(); column++) {
+      boolean right = column == ASKED || column == GIVEN || column == USED;
+      tab.text(
+          head, column, HEADINGS.get(column), right ? Part.COLUMN_HEAD_RIGHT : Part.COLUMN_HEAD);
+    }
+    checks.forEach(check -> line(tab, check, otherwise));
+    tab.skip(1);
+  }
+
+  private static void line(Tab tab, Check check, String otherwise) {
+    int line = tab.line();
+    String what = check.what().substring(0, 1).toUpperCase() + check.what().substring(1);
+    tab.text(line, 0, what, Part.LABEL);
+    tab.value(line, ASKED, check.demand(), Part.RESULT);
+    tab.value(line, GIVEN, check.capacity(), Part.RESULT);
+    tab.text(line, UNIT, Tab.unitBeside(check.demand()), Part.UNIT);
+    tab.value(line, USED, check.ratio(), Part.RESULT);
+    tab.stop(line, VERDICT, verdict(check, otherwise));
+    String rule = rule(tab, check);
+    tab.text(line, RULE, rule, Part.NOTE);
+    tab.row(line).setHeightInPoints(Tab.LINE_HEIGHT * (1 + rule.length() / RULE_CHARACTERS) + 4);
+  }
+
+  private static Choice<String> verdict(Check check, String otherwise) {
+    Figure<?> named = check.ratio().isAbsent() ? check.demand() : check.ratio();
+    return Choice.choose(check.ok(), Choice.literal("holds"), Choice.literal(otherwise))
+        .as(named.name() + "_verdict", Source.ARITHMETIC);
+  }
+
+  private static String rule(Tab tab, Check check) {
+    String asked = said(tab, check.demand());
+    String given = said(tab, check.capacity());
+    return asked.equals(given) || given.isEmpty()
+        ? asked
+        : asked.isEmpty() ? given : asked + "; " + given;
+  }
+
+  private static String said(Tab tab, Traced value) {
+    boolean isPlain =
+        value.source().equals(Source.ARITHMETIC) || value.source().equals(Source.GIVEN);
+    return isPlain ? "" : tab.audience().cited(value.source());
+  }
+}

@@ -1,0 +1,114 @@
+package sheathwright.workbook.page;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.Cell;
+import sheathwright.figure.Traced;
+import sheathwright.figure.Unit;
+import sheathwright.figure.Units;
+import sheathwright.job.Estimate;
+import sheathwright.job.Job;
+import sheathwright.job.QuoteLines;
+import sheathwright.workbook.book.Book;
+import sheathwright.workbook.book.Listing;
+import sheathwright.workbook.book.Look.Part;
+import sheathwright.workbook.book.Tab;
+
+/** Parts of pages that the office's and the homeowner's workbook share. */
+public final class Sections {
+
+  private Sections() {}
+
+  public static Tab tab(Book book, String name, String subtitle) {
+    return titled(book.tab(name, 37, 14, 12, 13, 14, 15), subtitle);
+  }
+
+  static Tab knownTab(Book book, String subtitle) {
+    return titled(book.tab("What we know", 34, 14, 12, 12, 12, 12, 12), subtitle);
+  }
+
+  static Tab foundTab(Book book, String subtitle) {
+    return titled(book.tab("What we found", 15, 14, 18, 15, 15, 14, 14), subtitle);
+  }
+
+  public static Tab workingTab(Book book, String subtitle) {
+    return titled(book.tab("Working", 30, 13, 11, 8, 9, 54, 32), subtitle);
+  }
+
+  public static Tab tablesTab(Book book, String subtitle) {
+    return titled(book.tab("Tables", 40, 18, 18, 17, 8, 8, 8, 8, 8, 9, 12, 11), subtitle);
+  }
+
+  static Tab titled(Tab tab, String subtitle) {
+    for (int column = 0; column < tab.columns(); column++) {
+      tab.text(0, column, column == 0 ? tab.name() : "", Part.TITLE);
+      tab.text(1, column, column == 0 ? subtitle : "", Part.SUBTITLE);
+    }
+    tab.row(0).setHeightInPoints(28);
+    tab.row(1).setHeightInPoints(18);
+    return tab;
+  }
+
+  /** Says at the top of every tab how the self-check stands. */
+  static void titles(Book book, Selfcheck selfcheck) {
+    for (Tab tab : book.tabs()) {
+      Cell cell = tab.cell(1, Math.min(3, tab.columns() - 1));
+      book.later(notation -> book.writeLink(cell, selfcheck.state(), notation));
+    }
+  }
+
+  static String label(Job job, String fact) {
+    return job.labelledFacts().entrySet().stream()
+        .filter(entry -> entry.getValue() == (Traced) job.text(fact))
+        .map(Map.Entry::getKey)
+        .findFirst()
+        .orElse(fact);
+  }
+
+  static Listing lines(Tab tab, Estimate estimate, QuoteLines quote) {
+    tab.heading("The quote");
+    tab.linkedVerdict("The rafters", estimate.framing().decision());
+    Listing lines =
+        tab.list(
+            quote.roll(),
+            List.of("For", "How many", "Unit", "Each", "Amount"),
+            units(null, Units.RATIO, null, Units.USD, Units.USD));
+    tab.listTotal("Total", quote.total(), 4);
+    return lines;
+  }
+
+  /** What the covering's maker asks for, on a tab of its own, if the job says so. */
+  static void maker(Book book, Estimate estimate, String subtitle) {
+    estimate
+        .maker()
+        .ifPresent(
+            roll -> {
+              Tab tab = titled(book.tab("The maker", 31, 7, 10, 11, 11, 8, 8, 22), subtitle);
+              tab.heading("What the covering's maker asks of the deck");
+              tab.note(
+                  "Filled from the maker's own engineering. A warranty rests on it, and it goes before what is common.");
+              tab.list(
+                  roll,
+                  List.of(
+                      "Requirement",
+                      "Unit",
+                      "Sense",
+                      "Required",
+                      "Found",
+                      "Met",
+                      "Unmet",
+                      "Evidence"),
+                  units(null, null, null, Units.RATIO, Units.RATIO, null, Units.RATIO, null));
+            });
+  }
+
+  static void cautions(Tab tab) {
+    tab.heading("On the roof");
+    Cautions.ON_THE_ROOF.forEach(tab::paragraph);
+  }
+
+  static List<Unit<?>> units(Unit<?>... units) {
+    return Arrays.asList(units);
+  }
+}

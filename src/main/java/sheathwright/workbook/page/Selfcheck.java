@@ -1,0 +1,85 @@
+package sheathwright.workbook.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Condition;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Money;
+import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Source;
+import sheathwright.figure.Units;
+import sheathwright.job.Estimate;
+import sheathwright.workbook.book.Tab;
+
+/**
+ * The page on which the workbook checks itself, and the line at the top of every page that says how
+ * it stands.
+ */
+final class Selfcheck {
+
+  private static final String HOLDS_OR_LOOK = "\"LOOK\";\"LOOK\";\"holds\"";
+  private static final Figure<Ratio> FAILS = Figure.of(1, Units.RATIO);
+  private static final Figure<Ratio> HOLDS = Figure.of(0, Units.RATIO);
+
+  private final List<Estimate.Tie> ties;
+  private final List<Figure<Ratio>> checks = new ArrayList<>();
+  private final Figure<Ratio> failing;
+  private final Choice<String> state;
+
+  Selfcheck(List<Estimate.Tie> ties) {
+    this.ties = ties;
+    Figure<Ratio> sum = null;
+    for (Estimate.Tie tie : ties) {
+      Figure<Ratio> check =
+          Figure.choose(tie.holds(), HOLDS, FAILS)
+              .as("check_" + (checks.size() + 1), Units.RATIO, Source.ARITHMETIC);
+      checks.add(check);
+      sum = sum == null ? check : sum.plus(check);
+    }
+    failing = sum.as("checks_failing", Units.RATIO);
+    Condition none = failing.isAtMost(HOLDS);
+    state =
+        Choice.choose(
+                none,
+                Choice.literal("Self-check: every check holds"),
+                Choice.literal("Self-check: LOOK at the last tab"))
+            .as("self_check_state");
+  }
+
+  /** Writes the page. */
+  void write(Tab tab, List<Figure<Money>> headlines) {
+    tab.heading("What must hold");
+    for (int i = 0; i < ties.size(); i++) {
+      tab.state(ties.get(i).what(), checks.get(i), HOLDS_OR_LOOK);
+    }
+    tab.total("Checks that do not hold", failing, "0 when all is well");
+    tab.entry("In words", state, "");
+    tab.heading("Since this file was written");
+    tab.paragraph(
+        "Each headline as the library computed it, against what the workbook says now. A headline changes when an input"
+            + " is edited; that is what the workbook is for.");
+    for (Figure<Money> headline : headlines) {
+      Figure<Money> written =
+          Figure.constant(
+              "written_" + headline.name(),
+              headline.toCents().value(),
+              Units.USD,
+              Source.derived("written by the library"));
+      Choice<String> same =
+          Choice.choose(
+                  headline.toCents().isTheSameAs(written),
+                  Choice.literal("as written"),
+                  Choice.literal("changed since it was written"))
+              .as("state_of_" + headline.name());
+      String name = sheathwright.figure.Shown.inWords(headline.name());
+      tab.link(name + " now", headline, "");
+      tab.entry(name + " as written", written, "");
+      tab.entry(name + " is", same, "");
+    }
+  }
+
+  Choice<String> state() {
+    return state;
+  }
+}

@@ -1,0 +1,61 @@
+package sheathwright.job.table;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import sheathwright.job.Job;
+
+/** What is allowed but hardly meant is asked about; what firms give is not. */
+class QuestionsTest {
+
+  private static List<String> questions(JobText text) {
+    return text.job().questions().stream().map(Problem::toString).toList();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"quince-hollow", "mistwater-cottage", "tallow-end"})
+  void theDemoJobs_askNothing(String name) {
+    assertThat(questions(JobText.demo(name))).isEmpty();
+  }
+
+  @Test
+  void nothing_isAskedOfTheUsual() {
+    assertThat(questions(JobText.small())).isEmpty();
+    assertThat(questions(JobText.small().with("rates", "margin_pct,10", "margin_pct,0"))).isEmpty();
+  }
+
+  @ParameterizedTest(name = "{1}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "rates|margin_pct,10|margin_pct,0.15|rates.csv, line 4, column value: margin_pct: 0.15 is given, but from 1 to 60 % is usual, or 0; did you mean 15?",
+        "rates|overhead_pct,20|overhead_pct,.07|rates.csv, line 3, column value: overhead_pct: .07 is given, but from 1 to 100 % is usual, or 0; did you mean 7?",
+        "rates|margin_pct,10|margin_pct,75|rates.csv, line 4, column value: margin_pct: 75 is given, but from 1 to 60 % is usual, or 0; is that what you mean?",
+        "rates|labour_usd_per_h,50|labour_usd_per_h,5|rates.csv, line 2, column value: labour_usd_per_h: 5 is given, but from 10 to 250 $/h is usual; is that what you mean?",
+        "prices|nail,0.02|nail,0|prices.csv, line 3, column usd: nail: 0 is given, but from 0.001 to 1 $/nail is usual; is that what you mean?"
+      })
+  void whatNoFirmMeans_isAsked(String table, String text, String other, String question) {
+    assertThat(questions(JobText.small().with(table, text, other))).containsExactly(question);
+  }
+
+  /** Sheets are whole and never fewer than none: that is refused, not asked. */
+  @ParameterizedTest
+  @ValueSource(strings = {"-1", "2.5"})
+  void includedSheets_areCounted(String sheets) {
+    assertThat(
+            JobText.small().with("job", "planned_sheets,2", "planned_sheets," + sheets).problems())
+        .singleElement()
+        .asString()
+        .startsWith("job.csv, line 13, column value: planned_sheets: " + sheets + " is given");
+  }
+
+  @Test
+  void aDate_standsAsYearMonthDay() {
+    Job job = JobText.small().with("job", "2027-05-04", "\"May 4, 2027\"").job();
+    assertThat(job.text("quote_date").plain()).isEqualTo("2027-05-04");
+  }
+}

@@ -1,0 +1,60 @@
+package sheathwright.loads.wind;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static sheathwright.figure.Amounts.ft;
+import static sheathwright.figure.Amounts.pitch;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import sheathwright.figure.Choice;
+import sheathwright.published.LoadEdition;
+import sheathwright.roof.Plane;
+
+class ZoneMapTest {
+
+  private static ZoneMap map(Plane plane, RoofShape roof, LoadEdition edition) {
+    return ZoneMap.of(plane, pitch(6), Choice.literal(roof), Choice.literal(edition), ft(3));
+  }
+
+  /** The zones cover the plane once, so that their areas add up to its own. */
+  @ParameterizedTest
+  @CsvSource({
+    "50, 17.9, 16, 16, HIP",
+    "32, 17.9, 16, 16, HIP",
+    "42, 16.77, 0, 0, GABLE",
+    "20, 12, 0, -8, GABLE"
+  })
+  void zones_coverThePlaneOnce(
+      double eave, double slope, double left, double right, RoofShape roof) {
+    Plane plane = Plane.trapezoid("south", ft(eave), ft(slope), ft(left), ft(right));
+    for (LoadEdition edition : LoadEdition.values()) {
+      double sum =
+          map(plane, roof, edition).areas().values().stream()
+              .mapToDouble(area -> area.value())
+              .sum();
+      assertThat(sum).as("%s", edition).isCloseTo(plane.area().value(), within(0.02));
+    }
+  }
+
+  /**
+   * By hand: corners of a gable are 3 ft on the flat square, wider along the wood by the slope
+   * factor 1.118.
+   */
+  @Test
+  void theCornersOfAGable_areSquaresOfTheZoneWidth() {
+    ZoneMap map =
+        map(Plane.rectangle("south", ft(42), ft(16.77)), RoofShape.GABLE, LoadEdition.ASCE7_10);
+    assertThat(map.areas().get(WindZone.ZONE_3).value())
+        .isCloseTo(4 * 3 * 3 * Math.sqrt(1.25), within(0.01));
+  }
+
+  @Test
+  void aPlaneOfManySides_isRefused() {
+    Plane porch = Plane.outline("porch", "0 0, 22 0, 22 9, 14 9, 14 6, 0 6");
+    assertThatThrownBy(() -> map(porch, RoofShape.GABLE, LoadEdition.ASCE7_10))
+        .hasMessageContaining("plane porch has 6 sides");
+  }
+}

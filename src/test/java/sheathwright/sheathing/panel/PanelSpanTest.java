@@ -1,0 +1,173 @@
+package sheathwright.sheathing.panel;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static sheathwright.figure.Amounts.in;
+import static sheathwright.figure.Amounts.psf;
+import static sheathwright.figure.YesNo.NO;
+import static sheathwright.figure.YesNo.YES;
+import static sheathwright.sheathing.panel.SpanRating.RATING_24_16;
+import static sheathwright.sheathing.panel.SpanRating.RATING_32_16;
+
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import sheathwright.catalog.Asked;
+import sheathwright.figure.RefusedException;
+
+class PanelSpanTest {
+
+  private static final Asked USUAL =
+      Asked.of("panel_span")
+          .with("span_rating", "24/16")
+          .with("thickness_in", "7/16")
+          .with("support_spacing_in", "24")
+          .with("edge_support", "no");
+
+  /** The table's footnote: 10 psf of dead load are counted in, more comes off. By hand from 40. */
+  @ParameterizedTest(name = "{0} psf leave {1}")
+  @CsvSource({
+    "0, 40, yes",
+    "10, 40, yes",
+    "10.5, 39.5, yes",
+    "15, 35, yes",
+    "49.9, 0.1, yes",
+    "50, 0, no",
+    "100, 0, no"
+  })
+  void dead_takesFromTheLiveLoadWhatItHasOverTen(double dead, double live, String ok) {
+    PanelSpan span = Panels.panelSpan(RATING_24_16, in(0.4375), in(24), NO, psf(dead));
+    assertThat(span.live().value()).isCloseTo(live, within(1e-9));
+    assertThat(span.ok()).hasToString(ok);
+    assertThat(span.maxSpan().value()).isEqualTo(24);
+  }
+
+  /**
+   * A thickness is taken for the printed one within half a sixty-fourth, here 1/128 = 0.0078125.
+   */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "32/16, 15/32",
+    "32/16, 0.46875",
+    "32/16, 0.47",
+    "32/16, 1/2",
+    "32/16, 0.4609375",
+    "32/16, 0.4765625",
+    "24/16, 7/16",
+    "24/16, 0.44",
+    "24/16, 0.43",
+    "40/20, 0.59",
+    "40/20, 0.63",
+    "48/24, 0.72",
+    "60/32, 0.88",
+    "24/0, 0.38",
+    "24/0, 0.47",
+    "48-oc, 1-3/32",
+    "48-oc, 1.09"
+  })
+  void thickness_isReadToTheNearestPrintedOne(String rating, String thickness) {
+    assertThat(USUAL.with("span_rating", rating).with("thickness_in", thickness).refusal())
+        .isEmpty();
+  }
+
+  @ParameterizedTest(name = "{0} of {1}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "24/16 | 15/32  | 15/32 in  | 7/16 in",
+        "24/16 | 0.42   | 0.42 in   | 7/16 in",
+        "24/16 | 0.4296 | 0.4296 in | 7/16 in",
+        "24/16 | 0.4454 | 0.4454 in | 7/16 in",
+        "32/16 | 7/16   | 7/16 in   | 15/32 in or 1/2 in",
+        "32/16 | 0.4844 | 0.4844 in | 15/32 in or 1/2 in",
+        "24/0  | 7/16   | 7/16 in   | 3/8 in or 15/32 in or 1/2 in",
+        "20/0  | 1      | 1 in      | 3/8 in",
+        "48-oc | 7/8    | 7/8 in    | 1-3/32 in or 1-1/8 in",
+      })
+  void thickness_isRefusedWhereTheRatingIsNotPrintedForIt(
+      String rating, String thickness, String given, String printed) {
+    Asked asked = USUAL.with("span_rating", rating).with("thickness_in", thickness);
+    for (String edges : List.of("yes", "no")) {
+      assertThat(asked.with("edge_support", edges).refusal().orElseThrow())
+          .startsWith(
+              "no panel of %s is printed for the span rating %s, only of %s (IRC 2021"
+                  .formatted(given, rating, printed));
+    }
+  }
+
+  /** None of the three answers gets past a wrong thickness. */
+  @Test
+  void aWrongThickness_leavesNoAnswer() {
+    PanelSpan span = Panels.panelSpan(RATING_32_16, in("7/16"), in(16), YES, psf(10));
+    assertThatThrownBy(() -> span.maxSpan().value()).isInstanceOf(RefusedException.class);
+    assertThatThrownBy(() -> span.live().value()).isInstanceOf(RefusedException.class);
+    assertThatThrownBy(() -> span.ok().value()).isInstanceOf(RefusedException.class);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"24/17", "24", "7/16", "24-Jul", "2024-07-16"})
+  void anUnknownRating_isRefused(String rating) {
+    assertThatThrownBy(() -> USUAL.with("span_rating", rating).refusal())
+        .isInstanceOf(RefusedException.class)
+        .hasMessageStartingWith(
+            "span_rating is \"%s\"; it must be one of 16/0, 20/0, 24/0, 24/16, 32/16", rating);
+  }
+
+  @Test
+  void aThicknessThatBecameADate_isRefusedAndSaidSo() {
+    assertThatThrownBy(() -> USUAL.with("thickness_in", "16-Jul").refusal())
+        .isInstanceOf(RefusedException.class)
+        .hasMessageContaining("a spreadsheet program may have made a date of it");
+  }
+
+  @ParameterizedTest(name = "{0} from {2} to {3}")
+  @CsvSource({
+    "thickness_in, 0.249, 1.251",
+    "support_spacing_in, 5.999, 96.001",
+    "dead_psf, -0.001, 100.001"
+  })
+  void aNumberOutsideItsRange_isRefused(String parameter, String below, String above) {
+    assertThat(USUAL.with(parameter, below).refusal().orElseThrow()).startsWith(parameter + " is ");
+    assertThat(USUAL.with(parameter, above).refusal().orElseThrow()).startsWith(parameter + " is ");
+  }
+
+  /** Whatever the stamp: wider supports and more dead load never carry more, edges never harm. */
+  @Test
+  void live_neverGrowsWithSpacingOrDeadLoadNorShrinksWithSupportedEdges() {
+    Random random = new Random(503);
+    for (SpanRating rating : SpanRating.values()) {
+      double thickness = printedThickness(rating);
+      for (int i = 0; i < 60; i++) {
+        double spacing = 6 + 60 * random.nextDouble();
+        double dead = 60 * random.nextDouble();
+        double live = live(rating, thickness, spacing, true, dead);
+        assertThat(live(rating, thickness, spacing + 5, true, dead)).isLessThanOrEqualTo(live);
+        assertThat(live(rating, thickness, spacing, true, dead + 5)).isLessThanOrEqualTo(live);
+        assertThat(live(rating, thickness, spacing, false, dead)).isLessThanOrEqualTo(live);
+      }
+    }
+  }
+
+  private static double live(
+      SpanRating rating, double thickness, double spacing, boolean edges, double dead) {
+    return Panels.panelSpan(rating, in(thickness), in(spacing), edges ? YES : NO, psf(dead))
+        .live()
+        .value();
+  }
+
+  /** The least category printed for each rating, IRC Table R503.2.1.1(1). */
+  private static double printedThickness(SpanRating rating) {
+    return switch (rating) {
+      case RATING_16_0, RATING_20_0, RATING_24_0 -> 3 / 8.0;
+      case RATING_24_16 -> 7 / 16.0;
+      case RATING_32_16 -> 15 / 32.0;
+      case RATING_40_20, RATING_16_OC, RATING_20_OC -> 19 / 32.0;
+      case RATING_48_24, RATING_24_OC -> 23 / 32.0;
+      case RATING_60_32, RATING_32_OC -> 7 / 8.0;
+      case RATING_48_OC -> 1 + 3 / 32.0;
+    };
+  }
+}

@@ -1,0 +1,169 @@
+package sheathwright.sheathing.patch;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static sheathwright.figure.Amounts.ft;
+import static sheathwright.figure.Amounts.in;
+import static sheathwright.figure.Amounts.sqft;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import sheathwright.figure.Choice;
+import sheathwright.roof.Box;
+import sheathwright.roof.Plane;
+import sheathwright.roof.Supports;
+import sheathwright.sheathing.layout.LayoutRules;
+import sheathwright.sheathing.patch.Patch.End;
+
+class PatcherTest {
+
+  private static final Plane RECTANGLE = Plane.rectangle("south", ft(32), ft(16));
+  private static final Supports SIXTEEN = Supports.every(in(16));
+
+  private static Mark mark(String key, double left, double bottom, double width, double height) {
+    return Mark.of(key, Choice.literal(Finding.SOFT), in(left), in(bottom), in(width), in(height));
+  }
+
+  private static List<Patch> patches(
+      Plane plane, Supports supports, PatchRules rules, Mark... marks) {
+    return new Patcher(new PatchFrame(plane, supports, LayoutRules.USUAL, rules), rules)
+        .patches(Arrays.asList(marks));
+  }
+
+  private static List<Patch> patches(Mark... marks) {
+    return patches(RECTANGLE, SIXTEEN, PatchRules.USUAL, marks);
+  }
+
+  /** By hand: 100 − 3 falls back to 96, 110 + 3 goes on to 128, and 32 in is made 48. */
+  @Test
+  void aSmallMark_isMadeFourFeetBetweenSupports_inHalfACourse() {
+    Patch patch = patches(mark("a", 100, 8, 10, 6)).get(0);
+    assertThat(patch.box()).isEqualTo(new Box(96, 0, 144, 24));
+    assertThat(patch.left()).isEqualTo(End.SUPPORT);
+    assertThat(patch.right()).isEqualTo(End.SUPPORT);
+    assertThat(patch.marks()).containsExactly("a");
+    assertThat(patch.isNarrow()).isFalse();
+    assertThat(patch.pieces()).hasSize(1);
+    assertThat(patch.pieces().get(0).width()).isEqualTo(47.875);
+    assertThat(patch.pieces().get(0).height()).isEqualTo(23.875);
+    assertThat(patch.blocking()).isEqualTo(48); // the eave needs none, the new edge all of it
+  }
+
+  @Test
+  void aMarkAcrossTheMiddleOfACourse_takesTheWholeCourse() {
+    assertThat(patches(mark("a", 100, 20, 10, 10)).get(0).box()).isEqualTo(new Box(96, 0, 144, 48));
+  }
+
+  @Test
+  void aMarkAcrossACourseLine_takesHalfOfEach() {
+    Patch patch = patches(mark("a", 100, 40, 10, 20)).get(0);
+    assertThat(patch.box()).isEqualTo(new Box(96, 24, 144, 72));
+    assertThat(patch.pieces()).hasSize(2);
+  }
+
+  @Test
+  void neighbours_areMadeOne_whereTheOldSheetBetweenWouldBeTooShort() {
+    List<Patch> patches = patches(mark("b", 130, 8, 10, 6), mark("a", 52, 8, 10, 6));
+    assertThat(patches).hasSize(1);
+    assertThat(patches.get(0).marks()).containsExactly("a", "b");
+    assertThat(patches.get(0).box()).isEqualTo(new Box(48, 0, 160, 24));
+    assertThat(patches.get(0).pieces()).hasSize(2);
+  }
+
+  /** By hand: 48 to 96 and 192 to 240 are 8 sq ft each; as one, 48 to 240, they are 32: 16 more. */
+  @Test
+  void neighbours_areMadeOne_onlyWhereThatIsCheaper() {
+    Mark[] marks = {mark("a", 52, 8, 30, 6), mark("b", 200, 8, 30, 6)};
+    assertThat(patches(RECTANGLE, SIXTEEN, PatchRules.USUAL.anotherPatch(sqft(15.9)), marks))
+        .hasSize(2);
+    assertThat(patches(RECTANGLE, SIXTEEN, PatchRules.USUAL.anotherPatch(sqft(16.1)), marks))
+        .hasSize(1);
+  }
+
+  @Test
+  void aMarkRoundAnOpening_isCutOutBesideIt() {
+    Plane plane = RECTANGLE.without(in(160), in(60), in(32), in(24));
+    List<Patch> patches =
+        patches(plane, SIXTEEN, PatchRules.USUAL, mark("chimney", 150, 50, 52, 44));
+    assertThat(patches).isNotEmpty();
+    Box opening = plane.openings().get(0);
+    for (Patch patch : patches) {
+      assertThat(patch.box().overlaps(opening)).isFalse();
+      assertThat(patch.marks()).containsExactly("chimney");
+    }
+  }
+
+  @Test
+  void anOpeningOffItsSupports_askForAScab() {
+    Plane plane = RECTANGLE.without(in(170), in(0), in(20), in(48));
+    Patch patch = patches(plane, SIXTEEN, PatchRules.USUAL, mark("a", 150, 8, 18, 6)).get(0);
+    assertThat(patch.box().right()).isEqualTo(170);
+    assertThat(patch.right()).isEqualTo(End.SCAB);
+  }
+
+  /**
+   * Independent: points of a grid are asked one by one. Bad wood is all cut out, once, and nothing
+   * is put where no plane is.
+   */
+  @ParameterizedTest
+  @ValueSource(
+      longs = {
+        1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20, 21, 22, 23, 24, 25,
+        26, 27, 28, 29, 30
+      })
+  void patches_coverTheBadWood_once_andNothingElsewhere(long seed) {
+    RandomDecks decks = new RandomDecks(seed);
+    for (int i = 0; i < 15; i++) {
+      Plane plane = decks.plane();
+      Supports supports = decks.supports(plane);
+      List<Mark> marks = decks.marks(plane, 1 + i % 7);
+      List<Patch> patches = patches(plane, supports, PatchRules.USUAL, marks.toArray(Mark[]::new));
+      assertCoversOnce(plane, marks, patches);
+      for (Patch patch : patches) {
+        assertEnds(supports, patch);
+      }
+    }
+  }
+
+  private static void assertCoversOnce(Plane plane, List<Mark> marks, List<Patch> patches) {
+    Box bounds = plane.outline().bounds();
+    Set<String> cured = new TreeSet<>();
+    patches.forEach(patch -> cured.addAll(patch.marks()));
+    for (double x = bounds.left() + 1.3171; x < bounds.right(); x += 5.7173) {
+      for (double y = bounds.bottom() + 1.1239; y < bounds.top(); y += 4.1311) {
+        Box point = Box.at(x - 0.001, y - 0.001, 0.002, 0.002);
+        boolean isInAnOpening = plane.openings().stream().anyMatch(point::overlaps);
+        long put =
+            patches.stream()
+                .flatMap(patch -> patch.pieces().stream())
+                .filter(piece -> piece.box().holds(point))
+                .count();
+        for (Mark mark : marks) {
+          if (mark.box().holds(point) && plane.outline().covers(point)) {
+            assertThat(put).as("new wood at %s, %s for %s", x, y, mark).isEqualTo(1);
+            assertThat(cured).contains(mark.key());
+          }
+        }
+        assertThat(put).as("pieces at %s, %s", x, y).isLessThanOrEqualTo(1);
+        if (isInAnOpening) {
+          assertThat(put).as("in the opening at %s, %s", x, y).isZero();
+        }
+      }
+    }
+  }
+
+  private static void assertEnds(Supports supports, Patch patch) {
+    for (Patch.Piece piece : patch.pieces()) {
+      assertThat(piece.box().width()).isLessThanOrEqualTo(96.02);
+      assertThat(piece.box().height()).isLessThanOrEqualTo(48.02);
+    }
+    if (patch.left() == End.SUPPORT) {
+      assertThat(Math.abs(supports.nearest(patch.box().left()) - patch.box().left()))
+          .isLessThanOrEqualTo(0.25);
+    }
+  }
+}

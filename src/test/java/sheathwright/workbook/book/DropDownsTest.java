@@ -1,0 +1,107 @@
+package sheathwright.workbook.book;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import org.junit.jupiter.api.Test;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Solution;
+import sheathwright.figure.Traced;
+import sheathwright.job.Estimate;
+import sheathwright.job.Job;
+import sheathwright.job.JobTables;
+import sheathwright.job.table.CsvFile;
+import sheathwright.workbook.page.EstimateBook;
+import sheathwright.workbook.page.Samples;
+
+/**
+ * Walks every value of every drop-down of an estimate: recalculated elsewhere, the workbook says
+ * what Java says, and where Java refuses the value, the decision about the rafters is an error and
+ * never a number.
+ */
+public class DropDownsTest {
+
+  public static final Path WALKED = Path.of("target", "walked");
+  public static final Path REFUSED = WALKED.resolve("refused");
+
+  /**
+   * The job with the most to say of its rafters first: each drop-down is walked where it is met.
+   */
+  private static final List<String> JOBS =
+      List.of("mistwater-cottage", "tallow-end", "cinder-brook", "quince-hollow");
+
+  @Test
+  void anEstimate_followsEveryValueOfEveryDropDown() {
+    assertThat(JOBS).containsExactlyInAnyOrderElementsOf(Samples.JOBS);
+    Set<String> met = new HashSet<>();
+    int walked = 0;
+    for (String job : JOBS) {
+      JobTables tables = Samples.tables(job);
+      Following.Made old = Following.made(EstimateBook::book, new Estimate(Job.of(tables)));
+      Set<String> here = new HashSet<>();
+      for (Map.Entry<Traced, Place> input : old.book().inputs().entrySet()) {
+        List<String> options = otherOptions(input.getKey());
+        if (!met.contains(input.getKey().name())) {
+          options.forEach(option -> walk(job, tables, old, input, option));
+          walked += options.size();
+          here.add(input.getKey().name());
+        }
+      }
+      met.addAll(here);
+    }
+    assertThat(walked).isGreaterThan(90);
+  }
+
+  private static List<String> otherOptions(Traced input) {
+    Matcher place = Following.PLACE.matcher(input.source().text());
+    boolean isLikeTheFirst =
+        place.matches()
+            && List.of("marks", "reports", "maker", "layers").contains(place.group(1))
+            && Long.parseLong(place.group(2)) > 2;
+    if (!(input instanceof Choice<?> choice) || !place.matches() || isLikeTheFirst) {
+      return List.of();
+    }
+    List<String> others = new ArrayList<>(choice.options());
+    others.remove(choice.plain());
+    return others;
+  }
+
+  private static void walk(
+      String job,
+      JobTables tables,
+      Following.Made old,
+      Map.Entry<Traced, Place> input,
+      String option) {
+    Matcher place = Following.PLACE.matcher(input.getKey().source().text());
+    assertThat(place.matches()).isTrue();
+    CsvFile file = tables.files().get(place.group(1));
+    CsvFile changed =
+        Following.changed(file, Long.parseLong(place.group(2)), input.getKey(), option);
+    Optional<Following.Made> made =
+        Following.made(EstimateBook::book, tables, place.group(1), changed);
+    String what = String.join("-", job, input.getKey().name(), place.group(2), option);
+    if (made.isEmpty()) {
+      byte[] edited =
+          Perturbed.edited(old.bytes(), Map.of(Choice.literal(option), input.getValue()));
+      assertThat(Cells.byPoi(edited).values()).as(what).contains("#error");
+      Samples.keep(REFUSED.resolve(what + ".xlsx"), edited);
+      return;
+    }
+    Following.Made fresh = made.get();
+    byte[] edited = Perturbed.edited(old.bytes(), fresh.book().inputs());
+    List<Solution> stale = SolvedCells.restingOn(input.getKey(), old.book());
+    if (stale.isEmpty()) {
+      Following.assertFollows(what, edited, fresh.bytes());
+      Following.keepForOtherEngines(WALKED, what, edited, fresh.bytes());
+    } else {
+      Following.assertFollowsBesideWhatWasSolved(what, edited, fresh.bytes(), old.book());
+    }
+  }
+}

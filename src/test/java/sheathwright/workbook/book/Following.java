@@ -1,0 +1,106 @@
+package sheathwright.workbook.book;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.regex.Pattern;
+import sheathwright.figure.Traced;
+import sheathwright.job.Estimate;
+import sheathwright.job.Job;
+import sheathwright.job.JobTables;
+import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.ProblemsException;
+import sheathwright.workbook.page.Agreement;
+import sheathwright.workbook.page.Samples;
+
+/** Whether a workbook, edited and recalculated elsewhere, says what Java says of the same edit. */
+final class Following {
+
+  /** Where an input was read: its table and line. */
+  static final Pattern PLACE = Pattern.compile("(\\w+)\\.csv, line (\\d+)");
+
+  private Following() {}
+
+  /** A way of making a workbook that also tells where its inputs stand. */
+  interface Maker<T> {
+    Book book(T from, Consumer<byte[]> bytes);
+  }
+
+  record Made(byte[] bytes, Book book) {}
+
+  static <T> Made made(Maker<T> maker, T from) {
+    byte[][] bytes = new byte[1][];
+    Book book = maker.book(from, written -> bytes[0] = written);
+    return new Made(bytes[0], book);
+  }
+
+  /** The table with the input's cell changed. */
+  static CsvFile changed(CsvFile file, long line, Traced input, String text) {
+    int column = file.header().indexOf(input.name());
+    int last = file.header().indexOf("value") + file.header().indexOf("usd") + 1;
+    return Perturbed.with(file, line, column >= 0 ? column : last, text);
+  }
+
+  /** The workbook of the job with one table changed, unless the job is refused. */
+  static Optional<Made> made(
+      Maker<Estimate> maker, JobTables tables, String name, CsvFile changed) {
+    Map<String, CsvFile> files = new LinkedHashMap<>(tables.files());
+    files.put(name, changed);
+    try {
+      return Optional.of(made(maker, new Estimate(Job.of(new JobTables(files)))));
+    } catch (ProblemsException notAllowed) {
+      return Optional.empty();
+    }
+  }
+
+  static void assertFollows(String what, byte[] edited, byte[] fresh) {
+    Map<String, Object> expected = Perturbed.comparable(fresh, Cells.written(fresh));
+    Map<String, Object> recalculated = Perturbed.comparable(edited, Cells.byPoi(edited));
+    List<String> differences = Agreement.differences(expected, recalculated);
+    assertThat(differences).as(what).isEmpty();
+  }
+
+  /**
+   * The same where an input of something solved was changed: what does not rest on what was solved
+   * follows. Lists of what was solved may be longer or shorter when they are solved again, so cells
+   * are told by their names and not by where they stand.
+   */
+  static void assertFollowsBesideWhatWasSolved(
+      String what, byte[] edited, byte[] fresh, Book book) {
+    Map<String, Object> expected = byName(fresh, Cells.written(fresh), Set.of());
+    Map<String, Object> recalculated =
+        byName(edited, Cells.byPoi(edited), SolvedCells.addresses(edited, book.solvedNames()));
+    recalculated.keySet().retainAll(expected.keySet());
+    expected.keySet().retainAll(recalculated.keySet());
+    assertThat(recalculated).as(what).hasSizeGreaterThan(60);
+    assertThat(Agreement.differences(expected, recalculated)).as(what).isEmpty();
+  }
+
+  private static Map<String, Object> byName(
+      byte[] file, Map<String, Object> values, Set<String> except) {
+    Map<String, Object> named = new LinkedHashMap<>();
+    SolvedCells.cellsByName(file)
+        .forEach(
+            (name, cells) -> {
+              boolean isItsOwn = !name.startsWith("step_") && !name.startsWith("state_of_");
+              for (int i = 0; isItsOwn && i < cells.size(); i++) {
+                if (values.containsKey(cells.get(i)) && !except.contains(cells.get(i))) {
+                  named.put(name + "!" + i + " of " + cells.size(), values.get(cells.get(i)));
+                }
+              }
+            });
+    return named;
+  }
+
+  /** Leaves a workbook, and what it should say, for engines that read files. */
+  static void keepForOtherEngines(Path folder, String name, byte[] edited, byte[] fresh) {
+    Samples.keep(folder.resolve(name + ".xlsx"), edited);
+    Samples.keep(folder.resolve("expected").resolve(name + ".xlsx"), fresh);
+  }
+}

@@ -1,0 +1,117 @@
+package sheathwright.workbook.book;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Traced;
+import sheathwright.job.Estimate;
+import sheathwright.job.Job;
+import sheathwright.job.JobTables;
+import sheathwright.job.table.CsvFile;
+import sheathwright.workbook.page.QuoteBook;
+import sheathwright.workbook.page.Samples;
+
+/**
+ * Each price and rate of a job is made odd and unlike every other number in it; then no part of the
+ * homeowner's file may hold any of them, or its name, or where it was read.
+ */
+class HomeownerSecretsTest {
+
+  /** Odd parts of a unit, so that no count or length of a demo job has them. */
+  private static final double ODD = 0.00713;
+
+  static List<String> jobs() {
+    return Samples.JOBS;
+  }
+
+  @ParameterizedTest
+  @MethodSource("jobs")
+  void noPart_holdsAPriceOrARate_norItsName(String job) throws IOException {
+    Map<String, String> odd = new LinkedHashMap<>();
+    String everything =
+        everything(QuoteBook.bytes(new Estimate(Job.of(new JobTables(odd(job, odd))))));
+
+    assertThat(odd).hasSizeGreaterThan(11);
+    odd.forEach(
+        (name, value) -> {
+          assertThat(everything.contains(value)).as("the value of " + name).isFalse();
+          assertThat(isNamed(everything, name)).as("the name " + name).isFalse();
+        });
+  }
+
+  /** The count of sheets by area has a waste of its own, which is 0 and no rate of anybody's. */
+  private static boolean isNamed(String everything, String name) {
+    return !name.equals("waste_pct")
+        && Pattern.compile("(?<![a-z_])" + name).matcher(everything).find();
+  }
+
+  @ParameterizedTest
+  @MethodSource("jobs")
+  void noPart_tellsHowASourceWasHad(String job) throws IOException {
+    String everything = everything(QuoteBook.bytes(new Estimate(Job.of(Samples.tables(job)))));
+
+    assertThat(everything.contains("nds 2018")).isTrue();
+    for (String said : List.of(".csv", "from memory", "from_memory", "second hand", "no source")) {
+      assertThat(everything.contains(said)).as(said).isFalse();
+    }
+  }
+
+  @Test
+  void aPageThatTriedToShowACost_isRefused() {
+    Job job = Job.of(Samples.tables("quince-hollow"));
+    Traced cost = job.labelledPrices().get("Sheet");
+    Book book = new Book(Audience.homeowner(job));
+    Tab tab = book.tab("A page of the future", 20, 20, 20, 20, 20, 20);
+    Figure<?> made = ((Figure<?>) cost).times((Figure<?>) cost);
+    tab.entry("Looks harmless", made, "");
+
+    assertThatIllegalStateException()
+        .isThrownBy(() -> book.finished(book.tab("Working", 9, 9, 9, 9, 9, 9, 9), tab))
+        .withMessageContaining("not to know");
+  }
+
+  /** The job's tables, each price and rate by a little more, and what each is now. */
+  private static Map<String, CsvFile> odd(String job, Map<String, String> odd) {
+    Map<String, CsvFile> files = new LinkedHashMap<>(Samples.tables(job).files());
+    for (String table : List.of("prices", "rates")) {
+      CsvFile file = files.get(table);
+      for (CsvFile.Line line : new ArrayList<>(file.lines())) {
+        String name = line.cells().get(0);
+        if (name.equals("nails_per_box")) {
+          continue; // whole, and on the office's order alone
+        }
+        double value = Double.parseDouble(line.cells().get(1)) + ODD * (1 + odd.size() * 0.0137);
+        String text = String.format(Locale.ROOT, "%.7f", value);
+        odd.put(table.equals("prices") ? "price_" + name + "_usd" : name, text);
+        file = Perturbed.with(file, line.number(), 1, text);
+      }
+      files.put(table, file);
+    }
+    return files;
+  }
+
+  private static String everything(byte[] file) throws IOException {
+    StringBuilder all = new StringBuilder();
+    try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(file))) {
+      for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+        all.append(new String(zip.readAllBytes(), StandardCharsets.UTF_8));
+      }
+    }
+    return all.toString().toLowerCase(Locale.ROOT);
+  }
+}

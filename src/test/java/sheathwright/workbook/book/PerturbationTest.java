@@ -1,0 +1,187 @@
+package sheathwright.workbook.book;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.apache.poi.ss.util.CellReference;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import sheathwright.figure.Solution;
+import sheathwright.figure.Traced;
+import sheathwright.job.Estimate;
+import sheathwright.job.Job;
+import sheathwright.job.JobTables;
+import sheathwright.job.fill.FilledRow;
+import sheathwright.job.fill.FilledTable;
+import sheathwright.job.table.CsvFile;
+import sheathwright.workbook.page.EstimateBook;
+import sheathwright.workbook.page.FillBook;
+import sheathwright.workbook.page.QuoteBook;
+import sheathwright.workbook.page.Samples;
+
+/**
+ * Changes each input of a written workbook, lets a foreign engine recalculate it, and compares
+ * every cell with Java run again on the changed input. A branch that Java had cut out of the
+ * workbook would show here.
+ */
+class PerturbationTest {
+
+  /** Later readings are as the first ones; slower engines need not see them all. */
+  private static final int READINGS_KEPT = 3;
+
+  private static final Pattern ANY = Pattern.compile(".*");
+  private static final Pattern OF_THE_DECK =
+      Pattern.compile(
+          "strip_rule|beyond_mark_in|support_spacing_in|material|layers|.*thickness_in");
+  private static final Pattern OF_THE_RAFTERS =
+      Pattern.compile(
+          ".*(sister|shim|stick|rafter|species|grade|span|load|live|dead|_psf|moisture|incised|seasoned|notch|brace|rise|jacked|deflection|value_set|bearing|engineer).*");
+  private static final Pattern OF_THE_SURVEY =
+      Pattern.compile(
+          "target|objective|.*_bearing.*|least_lap_in|flatness|truss|rise_in_12|rafter_size|support_spacing_in|.*(sister|shim).*");
+
+  private static final Path FOLDER = Path.of("target", "perturbed");
+
+  static Stream<String> jobs() {
+    return Samples.JOBS.stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("jobs")
+  void anEstimate_followsEachOfItsInputs(String job) {
+    int changed = followsEachInput(job, EstimateBook::book, "estimate");
+    assertThat(changed).isGreaterThan(15);
+  }
+
+  /** The hip house's quote has the pages of its estimate. */
+  static Stream<String> quotedJobs() {
+    return Samples.JOBS.stream().filter(job -> !job.equals("cinder-brook"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("quotedJobs")
+  void aQuote_followsEachOfItsInputs(String job) {
+    int changed = followsEachInput(job, QuoteBook::book, "quote");
+    assertThat(changed).isGreaterThan(15);
+  }
+
+  private static int followsEachInput(String job, Following.Maker<Estimate> maker, String kind) {
+    JobTables tables = Samples.tables(job);
+    Following.Made old = Following.made(maker, new Estimate(Job.of(tables)));
+    int changed = 0;
+    for (Traced input : old.book().inputs().keySet()) {
+      Matcher place = Following.PLACE.matcher(input.source().text());
+      boolean isLikeTheFirst =
+          place.matches() && Long.parseLong(place.group(2)) > lastOfItsKind(place.group(1));
+      // A reading names a plane that is known, and all readings of a rafter say where it stands.
+      boolean isBoundToOthers =
+          input.name().equals("plane")
+              || input.name().equals("along_in") && input.source().text().startsWith("readings");
+      if (!place.matches()
+          || isBoundToOthers
+          || isLikeTheFirst
+          || isFollowedElsewhere(job, input)) {
+        continue;
+      }
+      CsvFile file = tables.files().get(place.group(1));
+      Following.Made fresh =
+          Perturbed.otherTexts(input).stream()
+              .map(text -> Following.changed(file, Long.parseLong(place.group(2)), input, text))
+              .flatMap(table -> Following.made(maker, tables, place.group(1), table).stream())
+              .findFirst()
+              .orElseThrow(
+                  () -> new AssertionError("no other value is allowed for " + input.name()));
+      byte[] edited = Perturbed.edited(old.bytes(), fresh.book().inputs());
+      String what = kind + "-" + input.name() + "-" + place.group(2);
+      List<Solution> stale = SolvedCells.restingOn(input, old.book());
+      if (stale.isEmpty()) {
+        Following.assertFollows(what, edited, fresh.bytes());
+      } else {
+        Following.assertFollowsBesideWhatWasSolved(what, edited, fresh.bytes(), old.book());
+      }
+      SolvedCells.states(edited, old.book().solutions())
+          .forEach(
+              (solution, state) ->
+                  assertThat(state)
+                      .as("%s: %s", what, solution.name())
+                      .startsWith(stale.contains(solution) ? "solve again: " : "current"));
+      boolean isLate =
+          place.group(1).equals("readings") && Long.parseLong(place.group(2)) > READINGS_KEPT + 1;
+      if (kind.equals("estimate") && !isLate && stale.isEmpty()) {
+        Following.keepForOtherEngines(FOLDER, job + "-" + what, edited, fresh.bytes());
+      }
+      changed++;
+    }
+    return changed;
+  }
+
+  /** The last line of a table that is changed; those behind it are as the ones before. */
+  private static long lastOfItsKind(String table) {
+    return switch (table) {
+      case "marks", "rafters", "reports", "layers", "planes", "openings", "maker" -> 3;
+      case "readings" -> 8;
+      default -> Long.MAX_VALUE;
+    };
+  }
+
+  /** What a job says as another one does is changed there; each job has what is its own. */
+  private static boolean isFollowedElsewhere(String job, Traced input) {
+    boolean isShared = input.source().text().matches("(job|prices|rates|layers)\\.csv.*");
+    Pattern own =
+        switch (job) {
+          case "cinder-brook" -> OF_THE_DECK;
+          case "tallow-end" -> OF_THE_SURVEY;
+          case "mistwater-cottage" -> OF_THE_RAFTERS;
+          default -> ANY;
+        };
+    return isShared && !own.matcher(input.name()).matches();
+  }
+
+  static Stream<String> functions() {
+    return Samples.tablesToFill().keySet().stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("functions")
+  void aFilledTable_followsEachOfItsInputs(String function) {
+    FilledTable filled = Samples.filled(function, Samples.tablesToFill().get(function));
+    byte[] old = FillBook.bytes(filled);
+    for (FilledRow row : filled.rows()) {
+      for (Traced input : row.arguments()) {
+        int column = filled.file().header().indexOf(input.name());
+        if (column >= 0) {
+          FilledTable other =
+              Perturbed.otherTexts(input).stream()
+                  .map(text -> Perturbed.with(filled.file(), row.line().number(), column, text))
+                  .map(table -> FilledTable.of(filled.card(), table))
+                  .filter(table -> table.problems().isEmpty())
+                  .findFirst()
+                  .orElseThrow();
+          byte[] fresh = FillBook.bytes(other);
+          byte[] edited = Perturbed.edited(old, inputs(other, fresh));
+          Following.assertFollows(function + " " + input.name(), edited, fresh);
+        }
+      }
+    }
+  }
+
+  /** Where each argument of a filled table stands: its column's range says so. */
+  private static Map<Traced, Place> inputs(FilledTable filled, byte[] book) {
+    Map<String, List<String>> cells = SolvedCells.cellsByName(book);
+    Map<Traced, Place> inputs = new IdentityHashMap<>();
+    for (int row = 0; row < filled.rows().size(); row++) {
+      for (Traced argument : filled.rows().get(row).arguments()) {
+        String address = cells.get("filled_" + argument.name()).get(row);
+        CellReference cell = new CellReference(address.substring(address.indexOf('!') + 1));
+        inputs.put(argument, new Place("Filled", cell.getRow(), cell.getCol(), ""));
+      }
+    }
+    return inputs;
+  }
+}

@@ -1,0 +1,75 @@
+package sheathwright.workbook.draw;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static sheathwright.figure.Amounts.ft;
+import static sheathwright.figure.Amounts.in;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.poi.xssf.usermodel.XSSFShape;
+import org.apache.poi.xssf.usermodel.XSSFShapeGroup;
+import org.apache.poi.xssf.usermodel.XSSFSimpleShape;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import sheathwright.figure.Choice;
+import sheathwright.roof.Plane;
+import sheathwright.roof.Supports;
+import sheathwright.sheathing.Layouts;
+import sheathwright.sheathing.layout.CourseLayout;
+import sheathwright.sheathing.layout.LayoutRules;
+import sheathwright.sheathing.patch.Finding;
+import sheathwright.sheathing.patch.Mark;
+import sheathwright.sheathing.patch.PatchRules;
+import sheathwright.workbook.book.Book;
+import sheathwright.workbook.book.Cells;
+import sheathwright.workbook.book.Tab;
+import sheathwright.workbook.page.Samples;
+import sheathwright.workbook.page.Sections;
+
+/** The drawing of a plane, read back. */
+class DeckMapTest {
+
+  private static final Plane PLANE =
+      Plane.trapezoid("south", ft(40), ft(14), ft(8), ft(0)).without(ft(22), ft(6), ft(3), ft(2));
+  private static final Supports SUPPORTS = Supports.every(in(24), in(3));
+  private static final List<Mark> MARKS =
+      List.of(
+          mark("m1", Finding.ROT, 60, 10, 30, 14),
+          mark("m2", Finding.SOFT, 300, 60, 20, 20),
+          mark("m3", Finding.LOOSE, 380, 100, 60, 30));
+
+  private static Mark mark(
+      String key, Finding finding, double along, double up, double width, double height) {
+    return Mark.of(key, Choice.literal(finding), in(along), in(up), in(width), in(height));
+  }
+
+  private static byte[] drawn() {
+    Book book = new Book();
+    Tab page = Sections.tab(book, "Map", "a plane");
+    CourseLayout layout = Layouts.courses(PLANE, SUPPORTS, LayoutRules.USUAL.asLaid());
+    DeckMap.draw(
+        page,
+        "South",
+        layout,
+        MARKS,
+        Layouts.patches(PLANE, SUPPORTS, LayoutRules.USUAL, PatchRules.USUAL, MARKS).list());
+    return book.finished(Sections.workingTab(book, "a plane"), Sections.tablesTab(book, "a plane"));
+  }
+
+  @Test
+  void aMap_holdsEverySheetMarkPatchAndBadJoint_withItsLetter() throws IOException {
+    byte[] bytes = drawn();
+    Samples.keep(Path.of("target", "deck-map.xlsx"), bytes);
+    List<String> words = new ArrayList<>();
+    try (XSSFWorkbook workbook = Cells.opened(bytes)) {
+      for (XSSFShape shape : workbook.getSheet("Map").getDrawingPatriarch().getShapes()) {
+        for (XSSFShape part : (XSSFShapeGroup) shape) {
+          words.add(((XSSFSimpleShape) part).getText());
+        }
+      }
+    }
+    assertThat(words).contains("R m1", "S m2", "L m3", "P1", "P2", "eave, 40' 0\"");
+  }
+}
