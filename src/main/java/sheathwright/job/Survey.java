@@ -40,7 +40,6 @@ public final class Survey {
 
   private final List<SurveyedPlane> planes = new ArrayList<>();
   private final List<LevelCost> costs = new ArrayList<>();
-  private final Belonging lines;
   private final Solution choices;
   private final Optional<LevelCutting> cutting;
   private final Figure<Pieces> sisters;
@@ -56,8 +55,6 @@ public final class Survey {
         .forEach(
             (plane, given) ->
                 planes.add(new SurveyedPlane(job, plane, given, suspicion, rules, answer)));
-    lines =
-        Belonging.of("readings_of_each_rafter").with("reading", job.readings(), "plane", "rafter");
     choices =
         Solution.of(
             "levelling_choices",
@@ -223,7 +220,7 @@ public final class Survey {
 
   /** What was solved: for the choices, for each plane, for the saw. */
   public List<Solution> solutions() {
-    List<Solution> all = new ArrayList<>(List.of(lines.solution(), choices));
+    List<Solution> all = new ArrayList<>(List.of(choices));
     planes.forEach(plane -> all.addAll(plane.solutions()));
     cutting.map(LevelCutting::solution).ifPresent(all::add);
     return all;
