@@ -1,5 +1,5 @@
 #!/bin/sh
-# The target over 60 rafters of 12 stations, beside the same linear programme handed whole to the library.
+# The target over 60 rafters of 12 stations, beside the same linear program handed whole to the library.
 set -eu
 cd "$(dirname "$0")/../.."
 mvn -q -B -Pbenchmark test-compile

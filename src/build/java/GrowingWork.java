@@ -198,7 +198,7 @@ final class GrowingWork {
         "rates.csv",
         Stream.of(
             "rate,value,note",
-            "labour_usd_per_h,46.00,invented",
+            "labor_usd_per_h,46.00,invented",
             "overhead_pct,18,invented",
             "margin_pct,12,invented",
             "tax_pct,6.5,invented",

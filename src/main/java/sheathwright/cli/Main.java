@@ -27,7 +27,7 @@ import sheathwright.repl.Script;
 @Command(
     name = "sheathwright",
     description =
-        "Estimates for stripping, inspecting, repairing and levelling the wood roof deck of a house.",
+        "Estimates for stripping, inspecting, repairing and leveling the wood roof deck of a house.",
     mixinStandardHelpOptions = true,
     version = "sheathwright 0.1.0",
     synopsisSubcommandLabel = "COMMAND",

@@ -176,12 +176,12 @@ public final class Figure<Q extends Quantity> implements Traced {
   }
 
   /** Whichever is less, in this unit. */
-  public Figure<Q> orIfLess(Figure<Q> other) {
+  public Figure<Q> min(Figure<Q> other) {
     return applied(Operator.LESSER, unit, this, like(other, "compared with"));
   }
 
   /** Whichever is more, in this unit. */
-  public Figure<Q> orIfMore(Figure<Q> other) {
+  public Figure<Q> max(Figure<Q> other) {
     return applied(Operator.GREATER, unit, this, like(other, "compared with"));
   }
 
@@ -442,8 +442,8 @@ public final class Figure<Q extends Quantity> implements Traced {
       return same;
     }
     Factor factor = unit.to(wanted);
-    boolean onlyRelabelled = factor.equals(Factor.ONE) && !isNamed() && !step.isGiven();
-    Step made = onlyRelabelled ? step : new Step.Converted(this, factor);
+    boolean onlyRelabeled = factor.equals(Factor.ONE) && !isNamed() && !step.isGiven();
+    Step made = onlyRelabeled ? step : new Step.Converted(this, factor);
     double number = factor.applyTo(this.number);
     boolean isLost = refusal == null && !Double.isFinite(number);
     return new Figure<>(

@@ -51,7 +51,7 @@ public interface Quantity {
   /** Stiffness in bending, modulus times second moment, in pound-square-inches. */
   interface Stiffness extends Quantity {}
 
-  /** Hours of labour. */
+  /** Hours of labor. */
   interface Time extends Quantity {}
 
   /** Dollars. */

@@ -55,7 +55,7 @@ public final class Estimate {
   private final Figure<Per<Nails, Sheets>> nails;
   private final UnitPrice plannedSheet;
   private final UnitPrice extraSheet;
-  private final Levelling levelling;
+  private final Leveling leveling;
   private final Framing framing;
   private final QuoteLines quote;
   private final Roll order;
@@ -72,20 +72,20 @@ public final class Estimate {
     Refusals refusals = new Refusals();
     Optional<Deck> laid = refusals.tried(() -> new Deck(job));
     Optional<Framing> screened = refusals.tried(() -> new Framing(job));
-    Optional<Levelling> straightened =
+    Optional<Leveling> straightened =
         screened
             .filter(any -> job.levelsRafters())
             .flatMap(known -> refusals.tried(() -> RafterWork.of(job, known)));
     refusals.raise();
     deck = laid.orElseThrow();
     framing = screened.orElseThrow();
-    levelling = straightened.orElse(null);
+    leveling = straightened.orElse(null);
     areas = new DeckAreas(job, deck);
     deckArea = areas.total();
     deckSheets =
         SheetCounts.sheetsByArea(deckArea, Figure.of(0, Units.PERCENT))
             .as("deck_sheets", Units.SHEET);
-    sheetsAtWorst = deckSheets.orIfMore(deck.layout().sheets()).as("sheets_at_worst", Units.SHEET);
+    sheetsAtWorst = deckSheets.max(deck.layout().sheets()).as("sheets_at_worst", Units.SHEET);
     plannedSheets = job.fact("planned_sheets", Units.SHEET);
     nails =
         NailCounts.nailsPerSheet(
@@ -135,10 +135,10 @@ public final class Estimate {
     List<Condition> all = new ArrayList<>();
     all.add(isUpToADollar(plannedSheet.exact(), plannedSheet.quoted()));
     all.add(isUpToADollar(extraSheet.exact(), extraSheet.quoted()));
-    rafterLevelling()
+    rafterLeveling()
         .ifPresent(
-            levelling ->
-                Stream.of(levelling.sisterPrice(), levelling.shimPrice())
+            leveling ->
+                Stream.of(leveling.sisterPrice(), leveling.shimPrice())
                     .forEach(price -> all.add(isUpToADollar(price.exact(), price.quoted()))));
     return new Tie(
         "Every price quoted is its exact price, up to a whole dollar",
@@ -170,9 +170,7 @@ public final class Estimate {
   /** Everything that was solved. */
   public List<Solution> solutions() {
     List<Solution> all = new ArrayList<>(deck.solutions());
-    rafterLevelling()
-        .flatMap(Levelling::survey)
-        .ifPresent(survey -> all.addAll(survey.solutions()));
+    rafterLeveling().flatMap(Leveling::survey).ifPresent(survey -> all.addAll(survey.solutions()));
     return all;
   }
 
@@ -194,8 +192,8 @@ public final class Estimate {
         new Tie(
             "The credit for a sheet not needed is not more than its price",
             quote.credit().isAtMost(plannedSheet.quoted())));
-    rafterLevelling()
-        .flatMap(Levelling::atMiddle)
+    rafterLeveling()
+        .flatMap(Leveling::atMiddle)
         .ifPresent(
             middle -> {
               ties.add(
@@ -205,12 +203,12 @@ public final class Estimate {
               ties.add(
                   new Tie(
                       "Sisters and shims are not more than the rafters read",
-                      levelling
+                      leveling
                           .sisters()
-                          .plus(levelling.shims())
+                          .plus(leveling.shims())
                           .isAtMost(Figure.of(middle.readings().rows().size(), Units.PIECE))));
             });
-    rafterLevelling().flatMap(Levelling::survey).ifPresent(survey -> ties.addAll(survey.ties()));
+    rafterLeveling().flatMap(Leveling::survey).ifPresent(survey -> ties.addAll(survey.ties()));
     if (maker != null) {
       ties.add(
           new Tie(
@@ -270,8 +268,8 @@ public final class Estimate {
     return extraSheet;
   }
 
-  public Optional<Levelling> rafterLevelling() {
-    return Optional.ofNullable(levelling);
+  public Optional<Leveling> rafterLeveling() {
+    return Optional.ofNullable(leveling);
   }
 
   /** What the rafters can carry, and whether they may be repaired. */

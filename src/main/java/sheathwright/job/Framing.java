@@ -116,9 +116,7 @@ public final class Framing {
     for (Check check : rafters.checks()) {
       counted++;
       greatest =
-          greatest
-              .orIfMore(check.ratio())
-              .as("greatest_of_%d_ratios".formatted(counted), Units.RATIO);
+          greatest.max(check.ratio()).as("greatest_of_%d_ratios".formatted(counted), Units.RATIO);
     }
     return greatest;
   }

@@ -95,7 +95,7 @@ public final class Job {
     reader.raiseProblems();
     questions = reader.questions();
     office =
-        Rates.labor(rate("labour_usd_per_h", Units.USD_PER_HOUR))
+        Rates.labor(rate("labor_usd_per_h", Units.USD_PER_HOUR))
             .tax(rate("tax_pct", Units.PERCENT))
             .overhead(rate("overhead_pct", Units.PERCENT))
             .margin(rate("margin_pct", Units.PERCENT));
@@ -357,12 +357,12 @@ public final class Job {
     return maker;
   }
 
-  /** The facts of the job, labelled, in the order in which the tables ask for them. */
-  public Map<String, Traced> labelledFacts() {
-    return labelled(facts);
+  /** The facts of the job, labeled, in the order in which the tables ask for them. */
+  public Map<String, Traced> labeledFacts() {
+    return labeled(facts);
   }
 
-  /** What the job says of its rafters, labelled. */
+  /** What the job says of its rafters, labeled. */
   public Map<String, Traced> rafterFacts() {
     Map<String, Input> of = new LinkedHashMap<>();
     Stream.of(
@@ -373,23 +373,23 @@ public final class Job {
         .map(Field::name)
         .filter(facts::containsKey)
         .forEach(name -> of.put(name, facts.get(name)));
-    return labelled(of);
+    return labeled(of);
   }
 
-  /** The price book, labelled. */
-  public Map<String, Traced> labelledPrices() {
-    return labelled(prices);
+  /** The price book, labeled. */
+  public Map<String, Traced> labeledPrices() {
+    return labeled(prices);
   }
 
-  /** The rates, labelled. */
-  public Map<String, Traced> labelledRates() {
-    return labelled(rates);
+  /** The rates, labeled. */
+  public Map<String, Traced> labeledRates() {
+    return labeled(rates);
   }
 
-  private static Map<String, Traced> labelled(Map<String, Input> inputs) {
-    Map<String, Traced> labelled = new LinkedHashMap<>();
-    inputs.values().forEach(input -> labelled.put(input.field().label(), input.value()));
-    return labelled;
+  private static Map<String, Traced> labeled(Map<String, Input> inputs) {
+    Map<String, Traced> labeled = new LinkedHashMap<>();
+    inputs.values().forEach(input -> labeled.put(input.field().label(), input.value()));
+    return labeled;
   }
 
   static <Q extends Quantity> Figure<Q> figure(

@@ -131,7 +131,7 @@ public record JobTables(Map<String, CsvFile> files) {
 
   static final List<Field> RATES =
       List.of(
-          Field.number("labour_usd_per_h", "Labour with its burden", 0, 500).usually(10, 250),
+          Field.number("labor_usd_per_h", "Labor with its burden", 0, 500).usually(10, 250),
           Field.number("overhead_pct", "Overhead on direct cost", 0, 200).usuallyOrNone(1, 100),
           Field.number("margin_pct", "Margin on the price", 0, 90).usuallyOrNone(1, 60),
           Field.number("tax_pct", "Sales tax on material", 0, 30).usuallyOrNone(1, 15),

@@ -44,13 +44,13 @@ final class OrderLines {
             "nail",
             box));
     estimate
-        .rafterLevelling()
+        .rafterLeveling()
         .ifPresent(
-            levelling -> {
+            leveling -> {
               lines.add(
                   new Line(
-                      "Sister sticks", levelling.sisters(), "stick", Figure.of(1, Units.PIECE)));
-              lines.add(new Line("Nails for the sisters, boxes", levelling.nails(), "nail", box));
+                      "Sister sticks", leveling.sisters(), "stick", Figure.of(1, Units.PIECE)));
+              lines.add(new Line("Nails for the sisters, boxes", leveling.nails(), "nail", box));
             });
     return Roll.of(
         "order",

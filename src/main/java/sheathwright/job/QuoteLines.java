@@ -113,8 +113,7 @@ public final class QuoteLines {
             Roll.column("price_usd", Line::price),
             Roll.column("amount_usd", Line::amount));
     total = roll.sum("amount_usd", Units.USD).as("quote_total_usd", Units.USD);
-    mostExtraSheets =
-        atWorst.minus(planned).orIfMore(NO_SHEETS).as("most_extra_sheets", Units.SHEET);
+    mostExtraSheets = atWorst.minus(planned).max(NO_SHEETS).as("most_extra_sheets", Units.SHEET);
     worstCase = total.plus(allExtra(extraSheet.price())).as("worst_case_usd", Units.USD);
   }
 
@@ -174,21 +173,21 @@ public final class QuoteLines {
             "sheet",
             estimate.plannedSheet().quoted()));
     estimate
-        .rafterLevelling()
+        .rafterLeveling()
         .ifPresent(
-            levelling -> {
+            leveling -> {
               lines.add(
                   Line.of(
                       "Rafters sistered to a string line",
-                      levelling.sisters(),
+                      leveling.sisters(),
                       "rafter",
-                      levelling.sisterPrice().quoted()));
+                      leveling.sisterPrice().quoted()));
               lines.add(
                   Line.of(
                       "Rafters shimmed",
-                      levelling.shims(),
+                      leveling.shims(),
                       "rafter",
-                      levelling.shimPrice().quoted()));
+                      leveling.shimPrice().quoted()));
             });
     return lines;
   }

@@ -29,17 +29,17 @@ final class RafterWork {
 
   private RafterWork() {}
 
-  /** The levelling of a job that has string-line readings. */
-  static Levelling of(Job job, Framing framing) {
+  /** The leveling of a job that has string-line readings. */
+  static Leveling of(Job job, Framing framing) {
     return job.surveysRafters() ? surveyed(job, framing) : atMiddle(job);
   }
 
-  private static Levelling atMiddle(Job job) {
+  private static Leveling atMiddle(Job job) {
     Roll readings = readings(job);
     SisterStock stock = sisters(job, readings);
-    return new Levelling(
+    return new Leveling(
         Optional.of(
-            new Levelling.AtMiddle(
+            new Leveling.AtMiddle(
                 readings, stock, stock.stock().isAtMost(job.fact("sister_stick_ft", Units.FOOT)))),
         Optional.empty(),
         stock.pieces(),
@@ -55,14 +55,14 @@ final class RafterWork {
         named("shim", shimPrice(job)));
   }
 
-  private static Levelling surveyed(Job job, Framing framing) {
+  private static Leveling surveyed(Job job, Framing framing) {
     Survey survey = new Survey(job, framing);
     Figure<Per<Money, Pieces>> stick =
         survey
             .sticks()
-            .dividedBy(survey.sisters().orIfMore(ONE_RAFTER))
+            .dividedBy(survey.sisters().max(ONE_RAFTER))
             .as("stick_of_a_sister_usd", Units.USD_PER_PIECE);
-    return new Levelling(
+    return new Leveling(
         Optional.empty(),
         Optional.of(survey),
         survey.sisters(),
@@ -137,7 +137,7 @@ final class RafterWork {
         PieceMaterial.piece(stick)
             .nails(
                 nails
-                    .dividedBy(pieces.orIfMore(ONE_RAFTER))
+                    .dividedBy(pieces.max(ONE_RAFTER))
                     .as("nails_in_a_sister", Units.NAILS_PER_PIECE),
                 job.price("sister_nail", Units.USD_PER_NAIL)),
         job.rate("sister_h", Units.HOURS_PER_PIECE),

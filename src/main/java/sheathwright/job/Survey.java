@@ -57,7 +57,7 @@ public final class Survey {
                 planes.add(new SurveyedPlane(job, plane, given, suspicion, rules, answer)));
     choices =
         Solution.of(
-            "levelling_choices",
+            "leveling_choices",
             List.of(
                 new Solution.Input("what rafters are brought to", job.word("target")),
                 new Solution.Input("the flatness asked for", job.word("flatness"))));
@@ -146,7 +146,7 @@ public final class Survey {
         job.price("shim", Units.USD_PER_PIECE),
         job.rate("sister_h", Units.HOURS_PER_PIECE),
         job.rate("shim_h", Units.HOURS_PER_PIECE),
-        job.rate("labour_usd_per_h", Units.USD_PER_HOUR));
+        job.rate("labor_usd_per_h", Units.USD_PER_HOUR));
   }
 
   private <Q extends Quantity> Figure<Q> sum(
@@ -168,7 +168,7 @@ public final class Survey {
     return planes;
   }
 
-  /** What each plane's levelling costs before tax, in the same order. */
+  /** What each plane's leveling costs before tax, in the same order. */
   public List<LevelCost> costs() {
     return costs;
   }
@@ -191,7 +191,7 @@ public final class Survey {
     for (SurveyedPlane plane : planes) {
       ties.add(
           new Estimate.Tie(
-              "No reading of plane %s is contradicted by its neighbours".formatted(plane.name()),
+              "No reading of plane %s is contradicted by its neighbors".formatted(plane.name()),
               plane.readings().suspectCount().isAtMost(Figure.of(0, Units.RATIO))));
       ties.add(
           new Estimate.Tie(

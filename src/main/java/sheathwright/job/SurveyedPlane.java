@@ -192,7 +192,7 @@ public final class SurveyedPlane {
     return straightened;
   }
 
-  /** The readings, each held against its neighbours. */
+  /** The readings, each held against its neighbors. */
   public StringReadings readings() {
     return straightened.readings();
   }

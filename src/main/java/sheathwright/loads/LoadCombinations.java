@@ -143,14 +143,9 @@ public final class LoadCombinations {
     var snow = all.get(2).byDuration();
     var net = all.get(3).byDuration();
     var either =
-        net.orIfMore(LoadArguments.NO_LOAD.minus(net))
-            .as("uplift_either_way_psf", Units.PSF, DURATION);
+        net.max(LoadArguments.NO_LOAD.minus(net)).as("uplift_either_way_psf", Units.PSF, DURATION);
     var most =
-        alone
-            .orIfMore(live)
-            .orIfMore(snow)
-            .orIfMore(either)
-            .as("most_by_duration_psf", Units.PSF, DURATION);
+        alone.max(live).max(snow).max(either).as("most_by_duration_psf", Units.PSF, DURATION);
     var snowOrUplift =
         Choice.choose(snow.isAtLeast(most), Name.DEAD_AND_SNOW, Name.DEAD_AND_UPLIFT)
             .as("governs_of_snow_and_uplift");

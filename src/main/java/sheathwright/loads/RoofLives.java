@@ -117,7 +117,7 @@ public final class RoofLives {
             .as("basic_live_psf", Units.PSF)
             .symbol("L_o");
     var least = ROOF_LIVE.number(Units.PSF, "least_psf", printed).as("least_live_psf", Units.PSF);
-    return basic.times(r1).times(r2).in(Units.PSF).orIfMore(least).as("live_psf", Units.PSF, RULE);
+    return basic.times(r1).times(r2).in(Units.PSF).max(least).as("live_psf", Units.PSF, RULE);
   }
 
   /**

@@ -9,7 +9,7 @@ import sheathwright.figure.Quantity.Pieces;
 /**
  * What one piece of lumber costs to put in and sells for.
  *
- * @param direct material with tax, and labour
+ * @param direct material with tax, and labor
  * @param exact with overhead and margin
  * @param quoted up to a whole dollar
  */

@@ -23,7 +23,7 @@ public record Rates(
     @Column(value = "tax_pct", least = 0, most = 30, rule = "write 6.5 for 6.5 %")
         Figure<Ratio> tax,
     @Column(
-            value = "labour_usd_per_h",
+            value = "labor_usd_per_h",
             least = 0,
             most = 500,
             rule = "with taxes and insurance",

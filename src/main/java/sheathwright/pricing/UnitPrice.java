@@ -9,7 +9,7 @@ import sheathwright.figure.Quantity.Sheets;
 /**
  * What one sheet costs and sells for.
  *
- * @param direct material with waste and tax, labour, and disposal
+ * @param direct material with waste and tax, labor, and disposal
  * @param exact with overhead and margin
  * @param quoted up to a whole dollar
  */

@@ -2,7 +2,7 @@
  * What work costs and what it sells for.
  *
  * <p>Sources: overhead on direct cost and margin on price are common practice; the rest is
- * arithmetic on the user's own price book. Does not cover sales tax on labour, local caps on
+ * arithmetic on the user's own price book. Does not cover sales tax on labor, local caps on
  * deposits, or currencies other than the dollar.
  */
 package sheathwright.pricing;

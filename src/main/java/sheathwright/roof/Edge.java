@@ -17,9 +17,9 @@ public record Edge(Kind kind, Spot from, Spot to) {
     RIDGE,
     /** Straight up the slope: a rake, or a wall that the plane ends at. */
     RAKE,
-    /** Slanted, the plane growing narrower towards the ridge. */
+    /** Slanted, the plane growing narrower toward the ridge. */
     HIP,
-    /** Slanted, the plane growing wider towards the ridge. */
+    /** Slanted, the plane growing wider toward the ridge. */
     VALLEY
   }
 

@@ -103,7 +103,7 @@ public final class Plane {
   /**
    * A plane of any shape from a plan.
    *
-   * @param cornersInFeet in order round the plane, feet along the eave and level feet towards the
+   * @param cornersInFeet in order round the plane, feet along the eave and level feet toward the
    *     ridge
    * @param rise rise in 12 of run
    */

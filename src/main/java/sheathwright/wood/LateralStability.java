@@ -135,7 +135,7 @@ public final class LateralStability {
             .times(minModulus)
             .dividedBy(f.times(bending))
             .in(Units.RATIO)
-            .orIfLess(MOST_SLENDER.squared().in(Units.RATIO))
+            .min(MOST_SLENDER.squared().in(Units.RATIO))
             .as("allowed_slenderness_squared", Units.RATIO, COPIED.at("3.3.3.8"));
     var effective =
         square

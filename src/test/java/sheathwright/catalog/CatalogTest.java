@@ -38,11 +38,11 @@ class CatalogTest {
     "sheets_by_areas,  sheets_by_area",
     "sisterstok,       sister_stock",
   })
-  void named_findsTheNearestNamesOfAMisspeltOne(String misspelt, String nearest) {
+  void named_findsTheNearestNamesOfAMisspelledOne(String misspelled, String nearest) {
     assertThatExceptionOfType(RefusedException.class)
-        .isThrownBy(() -> CATALOG.named(misspelt))
+        .isThrownBy(() -> CATALOG.named(misspelled))
         .withMessageStartingWith(
-            "there is no function \"%s\"; the nearest are %s, ".formatted(misspelt, nearest));
+            "there is no function \"%s\"; the nearest are %s, ".formatted(misspelled, nearest));
   }
 
   @Test

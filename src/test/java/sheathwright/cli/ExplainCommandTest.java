@@ -38,7 +38,7 @@ class ExplainCommandTest {
 
   @Test
   void explain_saysEverythingThatIsWrong() {
-    Ran ran = Ran.of("explain", "nails_per_sheet", "edge_spacing_in=wide", "colour=red");
+    Ran ran = Ran.of("explain", "nails_per_sheet", "edge_spacing_in=wide", "color=red");
     assertThat(ran.status()).isEqualTo(3);
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err().lines())
@@ -47,7 +47,7 @@ class ExplainCommandTest {
         .anyMatch(line -> line.startsWith("edge_spacing_in: \"wide\" is not a length"))
         .anyMatch(line -> line.startsWith("field_spacing_in is missing; give a number"))
         .contains(
-            "nails_per_sheet has no parameter colour; it has support_spacing_in, edge_spacing_in,"
+            "nails_per_sheet has no parameter color; it has support_spacing_in, edge_spacing_in,"
                 + " field_spacing_in, blocked_edges, sheet_length_in, sheet_width_in");
   }
 

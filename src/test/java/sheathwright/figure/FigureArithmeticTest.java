@@ -73,10 +73,10 @@ class FigureArithmeticTest {
 
   @Test
   void orIfLessAndOrIfMore_compareAcrossUnits() {
-    assertThat(ft(1).orIfLess(in(11)).value()).isEqualTo(11d / 12);
-    assertThat(ft(1).orIfLess(in(13)).value()).isEqualTo(1);
-    assertThat(ft(1).orIfMore(in(13)).value()).isEqualTo(13d / 12);
-    assertThat(ft(1).orIfMore(in(11)).value()).isEqualTo(1);
+    assertThat(ft(1).min(in(11)).value()).isEqualTo(11d / 12);
+    assertThat(ft(1).min(in(13)).value()).isEqualTo(1);
+    assertThat(ft(1).max(in(13)).value()).isEqualTo(13d / 12);
+    assertThat(ft(1).max(in(11)).value()).isEqualTo(1);
   }
 
   @Test

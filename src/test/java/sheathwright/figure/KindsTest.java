@@ -24,8 +24,8 @@ class KindsTest {
       delimiter = '|',
       value = {
         "sheetsByArea(sqft(100), pct(5))             | sheetsByArea(pct(5), sqft(100))",
-        "ft(12).orIfLess(in(3))                      | ft(12).orIfLess(psf(3))",
-        "usdPerSheet(1).orIfMore(usdPerSheet(2))     | usdPerSheet(1).orIfMore(usdPerPiece(2))",
+        "ft(12).min(in(3))                      | ft(12).min(psf(3))",
+        "usdPerSheet(1).max(usdPerSheet(2))     | usdPerSheet(1).max(usdPerPiece(2))",
         "number(2).power(pct(50))                    | number(2).power(in(3))",
         "Figure.choose(in(1).isAtMost(in(2)), in(1), ft(2))"
             + "| Figure.choose(in(1).isAtMost(in(2)), in(1), psf(2))",
@@ -33,7 +33,7 @@ class KindsTest {
             + "| nailsPerSheet(in(16), in(6), NO, in(12), in(96), in(48))",
         "nailSpacingForUplift(lb(60), allowablePressure(strengthPsf(50)), in(24))"
             + "| nailSpacingForUplift(lb(60), strengthPsf(50), in(24))",
-        "psf(30).orIfMore(psf(10)) | psf(30).orIfMore(strengthPsf(10))",
+        "psf(30).max(psf(10)) | psf(30).max(strengthPsf(10))",
         "rafterMaxSpan(HEM_FIR, NO_2, SIZE_2X6, in(16), psf(20), psf(10), SNOW, number(180), NDS2018)"
             + "| rafterMaxSpan(NO_2, HEM_FIR, SIZE_2X6, in(16), psf(20), psf(10), SNOW, number(180), NDS2018)",
       })

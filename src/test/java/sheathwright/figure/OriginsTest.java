@@ -59,7 +59,7 @@ class OriginsTest {
   @Test
   void theGreaterOfTwo_comesFromThatOne() {
     Figure<Length> refused =
-        DEPTH.orIfMore(SPAN).within("most_in", Units.INCH, Limits.between(0, 1, ""));
+        DEPTH.max(SPAN).within("most_in", Units.INCH, Limits.between(0, 1, ""));
     assertThat(blamed(refused)).containsExactly(SPAN);
   }
 

@@ -94,7 +94,7 @@ class RoundingTest {
     "21.9999994, 22, 21",
     "0.000001,    1,  0",
     "0,           0,  0",
-    "-1.2,       -2, -1", // ROUNDUP goes away from zero, ROUNDDOWN towards it
+    "-1.2,       -2, -1", // ROUNDUP goes away from zero, ROUNDDOWN toward it
   })
   void upAndDown_sweepTheDustAwayFirst(double number, double up, double down) {
     assertThat(Rounding.up(number)).isEqualTo(up);

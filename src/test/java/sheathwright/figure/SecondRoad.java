@@ -11,7 +11,7 @@ import tech.units.indriya.unit.UnitDimension;
 import tech.units.indriya.unit.Units;
 
 /**
- * Our units built a second time, from the metre, the newton and the second, with the reference
+ * Our units built a second time, from the meter, the newton and the second, with the reference
  * implementation of JSR 385.
  *
  * <p>Exact definitions, NIST SP 811, Appendix B: 1 in = 0.0254 m; 1 lb = 0.453 592 37 kg under the
@@ -25,7 +25,7 @@ final class SecondRoad {
   static final Dimension PIECES = UnitDimension.parse('P');
   static final Dimension STRENGTH = UnitDimension.parse('U');
 
-  static final Unit<?> INCH = Units.METRE.multiply(new BigDecimal("0.0254"));
+  static final Unit<?> INCH = Units.METER.multiply(new BigDecimal("0.0254"));
   static final Unit<?> POUND =
       Units.NEWTON.multiply(new BigDecimal("0.45359237").multiply(new BigDecimal("9.80665")));
   static final Unit<?> HOUR = Units.SECOND.multiply(3600);

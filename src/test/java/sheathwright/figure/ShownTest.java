@@ -63,7 +63,7 @@ class ShownTest {
   @Test
   void inWords_leavesTheUnitOff() {
     assertThat(Shown.inWords("edge_spacing_in")).isEqualTo("edge spacing");
-    assertThat(Shown.inWords("labour_usd_per_h")).isEqualTo("labour");
+    assertThat(Shown.inWords("labor_usd_per_h")).isEqualTo("labor");
     assertThat(Shown.inWords("sheets")).isEqualTo("sheets");
   }
 

@@ -95,7 +95,7 @@ class UnitsTest {
   @ParameterizedTest
   @CsvSource({
     "deck_area_sf,        sq ft",
-    "labour_usd_per_h,    $/h",
+    "labor_usd_per_h,    $/h",
     "disposal_usd_per_ton,$/ton",
     "rise_in_12,          in 12",
     "spacing_in,          in",
@@ -110,7 +110,7 @@ class UnitsTest {
     assertThat(Units.endingOf(column).symbol()).isEqualTo(symbol);
   }
 
-  /** A figure's number in metres, newtons, seconds and counts. */
+  /** A figure's number in meters, newtons, seconds and counts. */
   private static double inSi(Figure<?> figure) {
     Unit<?> unit = figure.unit();
     return figure.value()

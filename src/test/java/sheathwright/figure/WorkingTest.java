@@ -136,7 +136,7 @@ class WorkingTest {
     assertThat(Working.symbols(a.plus(b).times(c))).isEqualTo("(a + b) × c");
     assertThat(Working.symbols(a.plus(b).power(c))).isEqualTo("(a + b)^c");
     assertThat(Working.symbols(a.plus(b).squareRoot())).isEqualTo("√(a + b)");
-    assertThat(Working.symbols(a.orIfLess(b))).isEqualTo("the lesser of a and b");
+    assertThat(Working.symbols(a.min(b))).isEqualTo("the lesser of a and b");
   }
 
   private static Figure<Ratio> named(String name) {

@@ -19,12 +19,12 @@ class CottageEstimateTest {
   };
 
   private static final Estimate COTTAGE = new Estimate(JobText.demo("mistwater-cottage").job());
-  private static final Levelling LEVELLING = COTTAGE.rafterLevelling().orElseThrow();
+  private static final Leveling LEVELING = COTTAGE.rafterLeveling().orElseThrow();
 
   @Test
   void cottage_readsItsThirtyDrops() {
     double[] read =
-        LEVELLING.atMiddle().orElseThrow().readings().cellsOf("drop_in").stream()
+        LEVELING.atMiddle().orElseThrow().readings().cellsOf("drop_in").stream()
             .map(Traced::plain)
             .mapToDouble(Double::parseDouble)
             .toArray();
@@ -36,21 +36,21 @@ class CottageEstimateTest {
   void cottage_sortsItsRaftersByTheirDrop() {
     long sisters = Arrays.stream(DROPS).filter(drop -> drop > 0.375).count();
     long shims = Arrays.stream(DROPS).filter(drop -> drop > 0.125 && drop <= 0.375).count();
-    assertThat(LEVELLING.atMiddle().orElseThrow().stock().pieces().value())
+    assertThat(LEVELING.atMiddle().orElseThrow().stock().pieces().value())
         .isEqualTo(sisters)
         .isEqualTo(11 + 7);
-    assertThat(LEVELLING.shims().value()).isEqualTo(shims).isEqualTo(2 + 5);
+    assertThat(LEVELING.shims().value()).isEqualTo(shims).isEqualTo(2 + 5);
   }
 
   @Test
   void cottage_buysFourteenFootSistersBecauseTwelveFallAQuarterInchShort() {
-    assertThat(LEVELLING.atMiddle().orElseThrow().stock().length().value())
+    assertThat(LEVELING.atMiddle().orElseThrow().stock().length().value())
         .isCloseTo(12 + 0.25 / 12, within(DIGITS));
-    assertThat(LEVELLING.atMiddle().orElseThrow().stock().stock().value()).isEqualTo(14);
-    assertThat(LEVELLING.atMiddle().orElseThrow().stock().nearMiss().value())
+    assertThat(LEVELING.atMiddle().orElseThrow().stock().stock().value()).isEqualTo(14);
+    assertThat(LEVELING.atMiddle().orElseThrow().stock().nearMiss().value())
         .isCloseTo(0.25, within(DIGITS));
     // 2 rows × (⌈(144.25 − 4) ÷ 12⌉ + 1) = 26 nails in each
-    assertThat(LEVELLING.atMiddle().orElseThrow().stock().nails().value())
+    assertThat(LEVELING.atMiddle().orElseThrow().stock().nails().value())
         .isEqualTo(18 * 26)
         .isEqualTo(468);
   }
@@ -59,10 +59,10 @@ class CottageEstimateTest {
   void cottage_pricesASisterAndAShim() {
     double sister = ((17.10 + 26 * 0.026) * 1.065 + 1.5 * 46) * 1.18 / 0.88; // 117.9081
     double shim = (1.00 * 1.065 + 0.25 * 46) * 1.18 / 0.88; // 16.8485
-    assertThat(LEVELLING.sisterPrice().exact().value()).isCloseTo(sister, within(DIGITS));
-    assertThat(LEVELLING.sisterPrice().quoted().value()).isEqualTo(118);
-    assertThat(LEVELLING.shimPrice().exact().value()).isCloseTo(shim, within(DIGITS));
-    assertThat(LEVELLING.shimPrice().quoted().value()).isEqualTo(17);
+    assertThat(LEVELING.sisterPrice().exact().value()).isCloseTo(sister, within(DIGITS));
+    assertThat(LEVELING.sisterPrice().quoted().value()).isEqualTo(118);
+    assertThat(LEVELING.shimPrice().exact().value()).isCloseTo(shim, within(DIGITS));
+    assertThat(LEVELING.shimPrice().quoted().value()).isEqualTo(17);
   }
 
   @Test
@@ -117,7 +117,7 @@ class CottageEstimateTest {
     assertThat(straight.total().value()).isEqualTo(5_480 + 450 + 165 + 28 * 101);
     assertThat(
             straight
-                .rafterLevelling()
+                .rafterLeveling()
                 .orElseThrow()
                 .atMiddle()
                 .orElseThrow()

@@ -102,6 +102,6 @@ class GableEstimateTest {
 
   @Test
   void gable_hasNothingToLevel() {
-    assertThat(GABLE.rafterLevelling()).isEmpty();
+    assertThat(GABLE.rafterLeveling()).isEmpty();
   }
 }

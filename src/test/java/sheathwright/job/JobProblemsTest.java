@@ -46,7 +46,7 @@ class JobProblemsTest {
         // headings
         "prices|item,usd,note|item,price,note|prices.csv, line 1, column usd: this column is missing; the file has item, price, note",
         "planes|plane,eave_ft,|plane,eave,|planes.csv, line 1, column eave: this column is not known (did you mean eave_ft?); the table has plane, eave_ft, slope_length_ft, left_lean_ft, right_lean_ft, corners_ft and note",
-        "planes|,note|,colour|planes.csv, line 1, column colour: this column is not known; the table has plane, eave_ft, slope_length_ft, left_lean_ft, right_lean_ft, corners_ft and note",
+        "planes|,note|,color|planes.csv, line 1, column color: this column is not known; the table has plane, eave_ft, slope_length_ft, left_lean_ft, right_lean_ft, corners_ft and note",
         // doubled and unknown columns of two-column tables
         "rates|rate,value,note|rate,value,value|rates.csv, line 1, column value: this column stands twice",
         "rates|rate,value,note|rate,value,valeu|rates.csv, line 1, column valeu: this column is not known (did you mean value?); the table has rate, value and note",
@@ -91,7 +91,7 @@ class JobProblemsTest {
             .with("job", "permit_usd,100", "permit_usd,-1")
             .with("job", "edge_spacing_in,6", "edge_spacing_in,600")
             .with("job", "blocked_edges,no", "blocked_edges,perhaps")
-            .withLines("job", "roof_colour,red,");
+            .withLines("job", "roof_color,red,");
     assertThat(five.problems()).hasSize(5);
   }
 

@@ -86,7 +86,7 @@ class SmallEstimateTest {
     assertThat(ESTIMATE.framing().rafters()).isEmpty();
     assertThat(ESTIMATE.framing().checks()).isEmpty();
     assertThat(ESTIMATE.framing().decision().plain()).contains("strength was not checked");
-    assertThat(ESTIMATE.rafterLevelling()).isEmpty();
+    assertThat(ESTIMATE.rafterLeveling()).isEmpty();
   }
 
   private static List<String> amounts(Estimate estimate) {

@@ -16,8 +16,8 @@ class SurveyEstimateTest {
 
   private static final double DIGITS = 1e-9;
   private static final Estimate ESTIMATE = new Estimate(JobText.demo("tallow-end").job());
-  private static final Levelling LEVELLING = ESTIMATE.rafterLevelling().orElseThrow();
-  private static final SurveyedPlane PLANE = LEVELLING.survey().orElseThrow().planes().get(0);
+  private static final Leveling LEVELING = ESTIMATE.rafterLeveling().orElseThrow();
+  private static final SurveyedPlane PLANE = LEVELING.survey().orElseThrow().planes().get(0);
 
   /** Every rafter's ends lie at the string and nothing above it: its line is the string. */
   @Test
@@ -35,8 +35,8 @@ class SurveyEstimateTest {
     assertThat(PLANE.work().cellsOf("action").stream().map(Traced::plain))
         .containsExactly(
             "leave", "leave", "shim", "sister", "sister", "sister", "sister", "shim", "leave");
-    assertThat(LEVELLING.sisters().value()).isEqualTo(4);
-    assertThat(LEVELLING.shims().value()).isEqualTo(2);
+    assertThat(LEVELING.sisters().value()).isEqualTo(4);
+    assertThat(LEVELING.shims().value()).isEqualTo(2);
   }
 
   /**
@@ -70,7 +70,7 @@ class SurveyEstimateTest {
   /** 2x6 at 9.60 for 12 ft, 0.80 a foot: sticks of 12, 12, 12 and 10 ft. */
   @Test
   void sticks_arePricedByTheFoot() {
-    Survey survey = LEVELLING.survey().orElseThrow();
+    Survey survey = LEVELING.survey().orElseThrow();
     assertThat(survey.sticks().value()).isCloseTo(0.80 * (12 + 12 + 12 + 10), within(DIGITS));
     LevelCutting cutting = survey.cutting().orElseThrow();
     assertThat(cutting.cost().value())
@@ -90,7 +90,7 @@ class SurveyEstimateTest {
         JobText.demo("tallow-end").with("readings", "S,S-5,108,78,1-1/8,", "S,S-5,108,78,3-1/8,");
     Estimate doubted = new Estimate(slipped.job());
     SurveyedPlane plane =
-        doubted.rafterLevelling().orElseThrow().survey().orElseThrow().planes().get(0);
+        doubted.rafterLeveling().orElseThrow().survey().orElseThrow().planes().get(0);
     assertThat(plane.readings().suspects()).isNotEmpty();
     assertThat(plane.target().largest().value()).isEqualTo(3.125);
     assertThat(failing(doubted)).anyMatch(what -> what.contains("contradicted"));
@@ -236,7 +236,7 @@ class SurveyEstimateTest {
 
   private static SurveyedPlane plane(JobText job) {
     return new Estimate(job.job())
-        .rafterLevelling()
+        .rafterLeveling()
         .orElseThrow()
         .survey()
         .orElseThrow()

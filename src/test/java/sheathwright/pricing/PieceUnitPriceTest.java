@@ -22,7 +22,7 @@ class PieceUnitPriceTest {
           .with("nail_usd", "0.026")
           .with("tax_pct", "6.5")
           .with("hours", "1.5")
-          .with("labour_usd_per_h", "46.00")
+          .with("labor_usd_per_h", "46.00")
           .with("overhead_pct", "18")
           .with("margin_pct", "12");
 
@@ -58,7 +58,7 @@ class PieceUnitPriceTest {
   }
 
   @Test
-  void pieceUnitPrice_taxesMaterialAndNailsButNotLabour() {
+  void pieceUnitPrice_taxesMaterialAndNailsButNotLabor() {
     Asked untaxed = SISTER.with("tax_pct", "0");
     assertThat(SISTER.number("direct_usd") - untaxed.number("direct_usd"))
         .isCloseTo(0.065 * (17.10 + 26 * 0.026), within(DIGITS));
@@ -79,7 +79,7 @@ class PieceUnitPriceTest {
     "nail_usd, -0.001, 5, 5.001",
     "tax_pct, -0.01, 30, 30.01",
     "hours, -0.01, 40, 40.01",
-    "labour_usd_per_h, -0.01, 500, 500.01",
+    "labor_usd_per_h, -0.01, 500, 500.01",
     "overhead_pct, -0.01, 200, 200.01",
     "margin_pct, -0.01, 90, 90.01"
   })

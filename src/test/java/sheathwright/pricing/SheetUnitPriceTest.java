@@ -23,7 +23,7 @@ class SheetUnitPriceTest {
           .with("nail_usd", "0.020")
           .with("tax_pct", "6.5")
           .with("hours", "0.90")
-          .with("labour_usd_per_h", "46.00")
+          .with("labor_usd_per_h", "46.00")
           .with("disposal_lb", "45")
           .with("disposal_usd_per_ton", "78.00")
           .with("overhead_pct", "18")
@@ -126,7 +126,7 @@ class SheetUnitPriceTest {
     "nail_usd, -0.001, 5, 5.001",
     "tax_pct, -0.01, 30, 30.01",
     "hours, -0.01, 40, 40.01",
-    "labour_usd_per_h, -0.01, 500, 500.01",
+    "labor_usd_per_h, -0.01, 500, 500.01",
     "disposal_lb, -0.01, 500, 500.01",
     "disposal_usd_per_ton, -0.01, 2000, 2000.01",
     "overhead_pct, -0.01, 200, 200.01",

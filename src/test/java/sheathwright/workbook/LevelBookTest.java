@@ -17,7 +17,7 @@ import sheathwright.workbook.book.Cells;
 import sheathwright.workbook.book.LevelSamples;
 import sheathwright.workbook.page.Agreement;
 
-/** A levelling plan in a workbook: every cell recalculated by an engine that we did not write. */
+/** A leveling plan in a workbook: every cell recalculated by an engine that we did not write. */
 class LevelBookTest {
 
   private static final byte[] BOOK = LevelSamples.book();
@@ -33,13 +33,13 @@ class LevelBookTest {
   }
 
   @Test
-  void everyColumnOfALevellingList_hasOneFormula() throws IOException {
+  void everyColumnOfALevelingList_hasOneFormula() throws IOException {
     Map<String, String> formulas = Cells.formulas(BOOK);
     try (XSSFWorkbook workbook = Cells.opened(BOOK)) {
       List<? extends Name> columns =
           workbook.getAllNames().stream()
               .filter(name -> !name.getNameName().startsWith("_"))
-              .filter(name -> name.getRefersToFormula().matches("'?Levelling'?!.*:.*"))
+              .filter(name -> name.getRefersToFormula().matches("'?Leveling'?!.*:.*"))
               .toList();
       assertThat(columns).hasSizeGreaterThan(60);
       for (Name column : columns) {
@@ -56,7 +56,7 @@ class LevelBookTest {
             .getAllReferencedCells()) {
       int line = cell.getRow() + 1;
       String formula =
-          formulas.get("Levelling!" + CellReference.convertNumToColString(cell.getCol()) + line);
+          formulas.get("Leveling!" + CellReference.convertNumToColString(cell.getCol()) + line);
       if (formula != null && formula.matches("'[^']+'!\\$[A-Z]+\\$\\d+")) {
         shapes.add("a link to where the value stands in another list");
       } else if (formula != null) {

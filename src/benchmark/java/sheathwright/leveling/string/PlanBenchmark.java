@@ -16,7 +16,7 @@ import sheathwright.wood.LumberSize;
 
 /**
  * From the readings of 60 sagged rafters of 12 stations to what is done to each: the readings held
- * against their neighbours, and the whole plan, beside the line over each rafter alone.
+ * against their neighbors, and the whole plan, beside the line over each rafter alone.
  */
 public final class PlanBenchmark {
 
@@ -68,7 +68,7 @@ public final class PlanBenchmark {
     return read;
   }
 
-  /** Of this thread, in nanoseconds: what neighbours on the machine do not change. */
+  /** Of this thread, in nanoseconds: what neighbors on the machine do not change. */
   private static long cpu() {
     return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
   }

@@ -8,8 +8,8 @@ import java.util.Locale;
 import java.util.Random;
 
 /**
- * The target over 60 sagged rafters of 12 stations, beside the same linear programme handed whole
- * to the library that solves it: one solve of the first objective, without its ties and checks.
+ * The target over 60 sagged rafters of 12 stations, beside the same linear program handed whole to
+ * the library that solves it: one solve of the first objective, without its ties and checks.
  */
 public final class TargetBenchmark {
 
@@ -53,7 +53,7 @@ public final class TargetBenchmark {
       widest = Math.max(widest, Math.abs(value - (isTotal ? plane.total() : plane.largest())));
     }
     say(
-        "Least %s: ours %.1f ms of CPU (at most %.1f), whole programme %.1f ms, ratio %.3f, apart by %.1e in at most.",
+        "Least %s: ours %.1f ms of CPU (at most %.1f), whole program %.1f ms, ratio %.3f, apart by %.1e in at most.",
         objective.word(),
         median(ours),
         Arrays.stream(warm(ours)).max().orElseThrow(),
@@ -81,7 +81,7 @@ public final class TargetBenchmark {
     return isTotal ? sum : values[TargetFrame.EXTRA];
   }
 
-  /** Of this thread, in nanoseconds: what neighbours on the machine do not change. */
+  /** Of this thread, in nanoseconds: what neighbors on the machine do not change. */
   private static long cpu() {
     return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
   }

@@ -11,7 +11,7 @@ import java.util.List;
  * @param offcuts on hand, none or more
  * @param pieces wanted, none or more, up to 10 000 copies in all; plans are good up to some
  *     hundreds
- * @param kerf width of the saw cut between neighbouring pieces, 0 to 1 000 000 000 units
+ * @param kerf width of the saw cut between neighboring pieces, 0 to 1 000 000 000 units
  */
 public record SheetOrder(
     long sheetWidth, long sheetHeight, List<Offcut> offcuts, List<SheetPiece> pieces, long kerf) {

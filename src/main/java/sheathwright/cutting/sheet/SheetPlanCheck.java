@@ -9,7 +9,7 @@ import java.util.function.ToLongFunction;
 
 /**
  * Checks a plan against its order, without any of the code that made it: every piece is there once
- * for each copy wanted, inside its sheet and a kerf from its neighbours; the sheet can be parted
+ * for each copy wanted, inside its sheet and a kerf from its neighbors; the sheet can be parted
  * into its pieces by guillotine cuts; and the cuts that the plan names do it.
  */
 final class SheetPlanCheck {

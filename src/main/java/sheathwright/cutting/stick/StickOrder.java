@@ -8,7 +8,7 @@ import java.util.List;
  *
  * @param stock the lengths on sale or on hand, in any order
  * @param pieces the lengths wanted, in any order
- * @param kerf what one cut between two neighbouring pieces takes, 0 or more; the last cut, beside
+ * @param kerf what one cut between two neighboring pieces takes, 0 or more; the last cut, beside
  *     the offcut, costs no room
  * @param trim what is taken off each of the two ends of every stick before it is used, 0 or more
  */

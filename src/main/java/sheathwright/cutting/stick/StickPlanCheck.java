@@ -42,7 +42,7 @@ final class StickPlanCheck {
     return plan;
   }
 
-  /** Both ends, every piece, and a kerf between neighbours. */
+  /** Both ends, every piece, and a kerf between neighbors. */
   private static long needed(StickOrder order, List<Integer> pieces) {
     long lengths = pieces.stream().mapToLong(piece -> order.pieces().get(piece).length()).sum();
     return 2 * order.trim() + lengths + (pieces.size() - 1) * order.kerf();

@@ -123,7 +123,7 @@ final class StickProblem {
   }
 
   /**
-   * An easier problem: so many neighbouring lengths at a time are taken for the shortest of them.
+   * An easier problem: so many neighboring lengths at a time are taken for the shortest of them.
    * Whatever can be cut in this problem can be cut in that one.
    */
   StickProblem grouped(int together) {

@@ -5,7 +5,7 @@ import sheathwright.cutting.Patience;
 
 /**
  * A linear program that grows: columns are added while it runs, bounds are moved, and it goes on
- * from the basis that it has. Minimises cost; every row is an equation; every column lies between
+ * from the basis that it has. Minimizes cost; every row is an equation; every column lies between
  * two finite bounds. Revised simplex: dual steps until the levels lie within the bounds, then
  * primal steps until no column would lower the cost.
  *

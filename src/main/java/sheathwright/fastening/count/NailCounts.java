@@ -156,7 +156,7 @@ public final class NailCounts {
         nailsPerSheet(
                 supportSpacing, edgeSpacing, fieldSpacing, blockedEdges, sheetLength, sheetWidth)
             .as("nails_wanted", Units.NAILS_PER_SHEET);
-    var missing = wanted.minus(sound).orIfMore(NO_NAILS).as("nails_missing", Units.NAILS_PER_SHEET);
+    var missing = wanted.minus(sound).max(NO_NAILS).as("nails_missing", Units.NAILS_PER_SHEET);
     return Figure.choose(credit.choice().argument("credit").is(YesNo.YES), missing, wanted)
         .as("nails", Units.NAILS_PER_SHEET, Source.COMMON_PRACTICE);
   }

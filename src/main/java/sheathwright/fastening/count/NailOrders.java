@@ -139,7 +139,7 @@ public final class NailOrders {
     var staggeredJoints =
         count(along.minus(length.dividedBy(TWO)), length)
             .roundedUp()
-            .orIfMore(NONE)
+            .max(NONE)
             .as("staggered_joints", Units.RATIO);
     var alongEave = courses.minus(ONE).times(along).as("along_the_eave_ft", Units.FOOT);
     var plain = joints.times(up.minus(staggeredHeight)).as("plain_joints_ft", Units.FOOT);

@@ -26,7 +26,7 @@ public final class NailPattern {
    * @param left where the piece begins along the eave
    * @param right where it ends, more than left
    * @param height of the piece along the supports
-   * @param centres of the supports along the eave, in rising order; those outside the piece are
+   * @param centers of the supports along the eave, in rising order; those outside the piece are
    *     passed over
    * @param edgeSpacing nail to nail on a support under an end, and on blocking
    * @param fieldSpacing nail to nail on the supports between
@@ -38,7 +38,7 @@ public final class NailPattern {
       double left,
       double right,
       double height,
-      List<Double> centres,
+      List<Double> centers,
       double edgeSpacing,
       double fieldSpacing,
       boolean blocked) {
@@ -47,15 +47,15 @@ public final class NailPattern {
     List<Double> between = new ArrayList<>();
     double first = left;
     double last = right;
-    for (double centre : centres) {
-      if (Math.abs(centre - left) <= ON_SUPPORT_IN) {
-        first = centre;
+    for (double center : centers) {
+      if (Math.abs(center - left) <= ON_SUPPORT_IN) {
+        first = center;
         nails += spaces(line, edgeSpacing) + 1;
-      } else if (Math.abs(centre - right) <= ON_SUPPORT_IN) {
-        last = centre;
+      } else if (Math.abs(center - right) <= ON_SUPPORT_IN) {
+        last = center;
         nails += spaces(line, edgeSpacing) + 1;
-      } else if (centre > left && centre < right) {
-        between.add(centre);
+      } else if (center > left && center < right) {
+        between.add(center);
         nails += spaces(line, fieldSpacing) + 1;
       }
     }
@@ -67,9 +67,9 @@ public final class NailPattern {
       double first, double last, List<Double> between, double edgeSpacing) {
     int nails = 0;
     double from = first;
-    for (double centre : between) {
-      nails += spaces(centre - from, edgeSpacing) - 1;
-      from = centre;
+    for (double center : between) {
+      nails += spaces(center - from, edgeSpacing) - 1;
+      from = center;
     }
     return nails + spaces(last - from, edgeSpacing) - 1;
   }

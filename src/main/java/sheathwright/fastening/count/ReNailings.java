@@ -71,7 +71,7 @@ public final class ReNailings {
         .counting(Units.NAIL)
         .as("nails_wanted", Units.NAIL)
         .minus(sound)
-        .orIfMore(NO_NAILS)
+        .max(NO_NAILS)
         .as("nails", Units.NAIL, Source.COMMON_PRACTICE);
   }
 

@@ -128,7 +128,7 @@ public final class NailingSchedules {
         field,
         row.byWind("near_in")
             .as("row_near_edges_in", Units.INCH)
-            .orIfLess(field)
+            .min(field)
             .as("near_edges_spacing_in", Units.INCH, NailingRow.SOURCE),
         row.byWind("gable_in").as("gable_spacing_in", Units.INCH, NailingRow.SOURCE),
         row.holding("item", Units.RATIO).as("item", Units.RATIO, NailingRow.SOURCE),

@@ -116,7 +116,7 @@ public final class Gravities {
    * @param wet whether the panel is or gets wet
    * @return equivalent specific gravity, and the factor to multiply the nail's value by
    * @throws RefusedException if nothing was tested for the shank
-   * @see "common practice, no source: the panel makers' programme of 1900 tests, read; that its
+   * @see "common practice, no source: the panel makers' program of 1900 tests, read; that its
    *     gravity belongs to 1380 G^2.5 D is derived from its date"
    */
   @LibraryFunction
@@ -135,7 +135,7 @@ public final class Gravities {
             .dividedBy(Withdrawal.RING_PSI)
             .squareRoot()
             .in(Units.RATIO)
-            .orIfLess(listed)
+            .min(listed)
             .as("ring_shank_gravity", Units.RATIO, OF_ITS_DAY);
     return new HoldingGravity(
         Figure.choose(kind.is(Shank.RING), inTodaysEquation, listed)

@@ -86,8 +86,8 @@ public final class NailResistances {
     var ct = Adjustments.warmth(warmth, damp);
 
     var inRafter =
-        nail.minus(panel).minus(shimmed).orIfMore(NOTHING).as("length_in_rafter_in", Units.INCH);
-    var ringsInRafter = inRafter.orIfLess(ringed).as("rings_in_rafter_in", Units.INCH);
+        nail.minus(panel).minus(shimmed).max(NOTHING).as("length_in_rafter_in", Units.INCH);
+    var ringsInRafter = inRafter.min(ringed).as("rings_in_rafter_in", Units.INCH);
     var penetration =
         Figure.choose(kind.is(Shank.RING), ringsInRafter, inRafter)
             .as("penetration_in", Units.INCH, Nds.REMEMBERED.at("12.2.3"))
@@ -117,9 +117,7 @@ public final class NailResistances {
         penetration,
         withdrawal,
         pullThrough,
-        withdrawal
-            .orIfLess(pullThrough)
-            .as("resistance_lb", Units.POUND, Nds.REMEMBERED.at("12.2")),
+        withdrawal.min(pullThrough).as("resistance_lb", Units.POUND, Nds.REMEMBERED.at("12.2")),
         Choice.choose(
                 withdrawal.isAtMost(pullThrough),
                 HeldNail.Governs.WITHDRAWAL,

@@ -36,7 +36,7 @@ public final class PullThrough {
    * </pre>
    *
    * <p>Does not cover adjustment factors (see {@code nail_resistance}), overdriven, clipped or
-   * off-centre heads, staples, or wet panels. Editions before 2018 have no such clause. Screening
+   * off-center heads, staples, or wet panels. Editions before 2018 have no such clause. Screening
    * only: local code and a licensed engineer decide.
    *
    * <pre>{@code

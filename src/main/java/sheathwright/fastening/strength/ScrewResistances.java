@@ -90,9 +90,9 @@ public final class ScrewResistances {
         screw
             .minus(held)
             .minus(shimmed)
-            .orIfLess(threaded)
+            .min(threaded)
             .minus(tapered)
-            .orIfMore(NOTHING)
+            .max(NOTHING)
             .as("thread_held_in", Units.INCH, Nds.COPIED.at("12.2"));
     var perInch =
         Figure.choose(
@@ -158,7 +158,7 @@ public final class ScrewResistances {
         Withdrawal.screwWithdrawal(specificGravity, diameter)
             .as("reference_lb_per_in", Units.POUND_PER_INCH)
             .symbol("W");
-    var thread = panel.minus(inside).orIfMore(NOTHING).as("thread_held_in", Units.INCH);
+    var thread = panel.minus(inside).max(NOTHING).as("thread_held_in", Units.INCH);
     return perInch
         .times(thread)
         .times(Adjustments.loadDuration(loadDuration))

@@ -94,11 +94,8 @@ final class SingleShear {
             .times(TWO.times(fem).times(fyb).dividedBy(THREE.times(ONE.plus(re))).squareRoot())
             .as("mode_iv_lb", Units.POUND, TABLE);
     var unbent =
-        crushingMain
-            .orIfLess(crushingSide)
-            .orIfLess(turning)
-            .as("least_unbent_mode_lb", Units.POUND);
-    least = unbent.orIfLess(bendingInSide).orIfLess(bendingInMain).orIfLess(bendingTwice);
+        crushingMain.min(crushingSide).min(turning).as("least_unbent_mode_lb", Units.POUND);
+    least = unbent.min(bendingInSide).min(bendingInMain).min(bendingTwice);
   }
 
   private static Figure<Ratio> bent(

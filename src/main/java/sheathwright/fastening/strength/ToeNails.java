@@ -63,7 +63,7 @@ public final class ToeNails {
             "side_thickness_in", Units.INCH, Limits.between(0.5, 4, "1-1/2 for a 2x"));
     var third = nail.dividedBy(THREE).as("third_of_the_nail_in", Units.INCH, SLANTED);
     return new ToeNail(
-        side.orIfLess(third).as("side_bearing_in", Units.INCH, SLANTED).symbol("l_s"),
+        side.min(third).as("side_bearing_in", Units.INCH, SLANTED).symbol("l_s"),
         nail.times(COSINE).minus(third).as("main_bearing_in", Units.INCH, SLANTED).symbol("l_m"),
         nail.minus(third.dividedBy(COSINE)).as("penetration_in", Units.INCH, SLANTED).symbol("p"),
         LATERAL.as("lateral_factor", Units.RATIO, FACTOR),

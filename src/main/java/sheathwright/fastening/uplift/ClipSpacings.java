@@ -115,7 +115,7 @@ public final class ClipSpacings {
         WindArguments.seam(seam)
             .dividedBy(pull)
             .in(Units.RATIO)
-            .orIfLess(ONE)
+            .min(ONE)
             .as("seam_share", Units.RATIO);
     var bySeam =
         atTest
@@ -123,8 +123,8 @@ public final class ClipSpacings {
             .as("spacing_by_seam_in", Units.INCH, Source.derived("same load on each clip"));
     var byMaker = spacing("maker_most_in", most, "as the maker's engineering says; 24 is usual");
 
-    var byTest = byClip.orIfLess(bySeam).as("spacing_by_test_in", Units.INCH);
-    var onDeck = byScrews.orIfLess(byTest).as("spacing_by_strength_in", Units.INCH);
+    var byTest = byClip.min(bySeam).as("spacing_by_test_in", Units.INCH);
+    var onDeck = byScrews.min(byTest).as("spacing_by_strength_in", Units.INCH);
     var testGoverns =
         Choice.choose(byClip.isAtMost(bySeam), Governs.CLIP, Governs.SEAM).as("test_governs");
     var strengthGoverns =
@@ -132,7 +132,7 @@ public final class ClipSpacings {
             .as("strength_governs");
     return new ClipSpacing(
         onDeck
-            .orIfLess(byMaker)
+            .min(byMaker)
             .as("spacing_in", Units.INCH, Source.derived("least of all that limit it")),
         Choice.choose(byMaker.isAtMost(onDeck), Governs.MAKER, strengthGoverns).as("governs"));
   }

@@ -91,8 +91,8 @@ public final class HoldDowns {
             .as("area_of_a_nail_sf", Units.SQUARE_FOOT);
     var deck = holds("deck_holds_psf", WindArguments.strength("nail_lb", nail), nailArea);
 
-    var metal = seamHolds.orIfLess(clipHolds).as("metal_holds_psf", Units.PSF);
-    var covering = metal.orIfLess(screwsHold).as("covering_holds_psf", Units.PSF, SHARE);
+    var metal = seamHolds.min(clipHolds).as("metal_holds_psf", Units.PSF);
+    var covering = metal.min(screwsHold).as("covering_holds_psf", Units.PSF, SHARE);
     var inMetal =
         Choice.choose(seamHolds.isAtMost(clipHolds), Link.SEAM, Link.CLIP).as("weakest_in_metal");
     var inCovering =

@@ -97,7 +97,7 @@ public final class UpliftSpacings {
     var code =
         most.within(
             "most_in", Units.INCH, Limits.between(3, 24, "6 on edges and 12 between are usual"));
-    var allowed = exact.orIfLess(code).as("allowed_spacing_in", Units.INCH);
+    var allowed = exact.min(code).as("allowed_spacing_in", Units.INCH);
     var under6 = Figure.choose(allowed.isAtLeast(FOUR), FOUR, THREE).as("under_6_in", Units.INCH);
     var under12 = Figure.choose(allowed.isAtLeast(SIX), SIX, under6).as("under_12_in", Units.INCH);
     var nailed =

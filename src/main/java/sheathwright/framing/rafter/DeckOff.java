@@ -17,7 +17,7 @@ import sheathwright.wood.SimpleSpan;
 
 /**
  * A rafter while the deck is off: nothing but battens or braces keeps its upper edge from rolling,
- * no deck shares a load with its neighbours, and people work on it.
+ * no deck shares a load with its neighbors, and people work on it.
  */
 final class DeckOff {
 
@@ -55,7 +55,7 @@ final class DeckOff {
             "deck_off_live_psf", Units.PSF, Limits.between(1, 100, "20 is the code's roof live"));
     Condition isOpen = held.isAtMost(NOTHING);
     var lu =
-        Figure.choose(isOpen, alongTheSlope, held.orIfLess(alongTheSlope))
+        Figure.choose(isOpen, alongTheSlope, held.min(alongTheSlope))
             .as("unbraced_in", Units.INCH)
             .symbol("l_u");
     var cd =

@@ -45,9 +45,7 @@ record Governing(Choice<RafterLimit> limit, Figure<Ratio> greatest) {
     Figure<Ratio> greatest = checks.get(0).ratio();
     for (Named each : checks.subList(1, checks.size())) {
       greatest =
-          greatest
-              .orIfMore(each.ratio())
-              .as("greatest_to_" + inANumbersName(each.limit()), Units.RATIO);
+          greatest.max(each.ratio()).as("greatest_to_" + inANumbersName(each.limit()), Units.RATIO);
     }
     return greatest;
   }

@@ -72,20 +72,20 @@ final class RafterLoads {
         loadCase(
             "snow", "dead load and snow", "D+S", d.plus(s), spacing, LoadDuration.DURATION_SNOW);
     passing =
-        lr.orIfMore(s)
+        lr.max(s)
             .times(spacing)
             .as("passing_load_lb_per_in", Units.POUND_PER_INCH, SimpleSpan.STATICS)
             .symbol("w_live");
     greatest =
         this.roofLive
             .load()
-            .orIfMore(this.snow.load())
+            .max(this.snow.load())
             .as("greatest_load_lb_per_in", Units.POUND_PER_INCH);
     greatestLasting =
         this.dead
             .lasting()
-            .orIfMore(this.roofLive.lasting())
-            .orIfMore(this.snow.lasting())
+            .max(this.roofLive.lasting())
+            .max(this.snow.lasting())
             .as("greatest_lasting_lb_per_in", Units.POUND_PER_INCH);
   }
 

@@ -68,7 +68,7 @@ final class RafterSag {
   Figure<Length> longest() {
     return SimpleSpan.spanBySag(modulus, secondMoment, passingLimit, passing)
         .as("deflection_span_in", Units.INCH, SimpleSpan.STATICS)
-        .orIfLess(
+        .min(
             SimpleSpan.spanBySag(modulus, secondMoment, totalLimit, total)
                 .as("total_deflection_span_in", Units.INCH, SimpleSpan.STATICS));
   }

@@ -200,8 +200,8 @@ public final class RafterScreenings {
     var borne =
         SimpleSpan.spanByBearing(fcPerp, section.thickness(), seat, loads.greatest)
             .as("bearing_span_in", Units.INCH, SimpleSpan.STATICS);
-    var tied = factor.times(bent.orIfLess(sag.longest())).as("tied_span_in", Units.INCH);
-    var unnotched = tied.orIfLess(sheared).orIfLess(borne).as("passing_span_in", Units.INCH);
+    var tied = factor.times(bent.min(sag.longest())).as("tied_span_in", Units.INCH);
+    var unnotched = tied.min(sheared).min(borne).as("passing_span_in", Units.INCH);
     var longest =
         Figure.choose(cut.check.ok(), unnotched, NO_SPAN)
             .as("longest_span_ft", Units.FOOT, SimpleSpan.STATICS);
@@ -256,8 +256,8 @@ public final class RafterScreenings {
     return checks
         .get(0)
         .ratio()
-        .orIfMore(checks.get(1).ratio())
-        .orIfMore(checks.get(2).ratio())
+        .max(checks.get(1).ratio())
+        .max(checks.get(2).ratio())
         .as("greatest_" + what + "_ratio", Units.RATIO);
   }
 }

@@ -83,7 +83,7 @@ public final class Rafters {
 
     var span =
         bending
-            .orIfLess(deflection)
+            .min(deflection)
             .as("span_in", Units.INCH, Source.secondHand("method of the IRC rafter tables"));
     return new RafterSpan(
         span,
@@ -211,9 +211,9 @@ public final class Rafters {
         SimpleSpan.spanByBearing(r.bearing, r.section.thickness(), seat, r.totalLoad)
             .as("bearing_span_in", Units.INCH, STATICS);
     return bendingSpan(r)
-        .orIfLess(shear)
-        .orIfLess(deflectionSpan(r))
-        .orIfLess(bearing)
+        .min(shear)
+        .min(deflectionSpan(r))
+        .min(bearing)
         .as("longest_span_ft", Units.FOOT, STATICS);
   }
 

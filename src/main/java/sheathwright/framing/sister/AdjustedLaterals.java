@@ -102,10 +102,10 @@ public final class AdjustedLaterals {
     var counted =
         Figure.choose(
                 penetrationCounted.choice().argument("penetration_counted").is(YesNo.YES),
-                enough.orIfMore(ONE),
+                enough.max(ONE),
                 enough)
             .as("part_to_count", Units.RATIO, PENETRATION);
-    var factor = counted.orIfLess(ONE).as("penetration_factor", Units.RATIO, PENETRATION);
+    var factor = counted.min(ONE).as("penetration_factor", Units.RATIO, PENETRATION);
     var cm =
         Figure.choose(wet.choice().argument("wet").is(YesNo.YES), WET_FACTOR, ONE)
             .as("wet_service_factor", Units.RATIO, WET)

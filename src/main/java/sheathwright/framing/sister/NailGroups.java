@@ -96,14 +96,14 @@ final class NailGroups {
             .dividedBy(TWO)
             .minus(force.dividedBy(load.total))
             .in(Units.INCH)
-            .orIfMore(far)
-            .orIfLess(near)
+            .max(far)
+            .min(near)
             .as("peak_between_groups_in", Units.INCH, GROUPS)
             .symbol("x_peak");
     return load.momentAt(peak, "peak")
         .minus(force.times(peak.minus(far)))
         .in(Units.INCH_POUND)
-        .orIfMore(middle)
+        .max(middle)
         .as("rafter_moment_in_lb", Units.INCH_POUND, GROUPS);
   }
 

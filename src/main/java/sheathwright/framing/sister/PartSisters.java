@@ -139,8 +139,7 @@ public final class PartSisters {
     var atEnd = load.momentAt(a, "end");
     var share = stiffnesses.share().sister();
     var couple = share.times(atEnd).dividedBy(s).as("couple_lb", Units.POUND, NailGroups.GROUPS);
-    var nails =
-        SisterSplices.nails(couple.orIfMore(groups.rigid), z, "group_nails", NailGroups.GROUPS);
+    var nails = SisterSplices.nails(couple.max(groups.rigid), z, "group_nails", NailGroups.GROUPS);
     var force = groups.force(nails, SisterArguments.slip(nailStiffness));
 
     var whole = load.middleMoment(load.total, "whole");
@@ -163,7 +162,7 @@ public final class PartSisters {
     var brought = force.times(s).as("brought_moment_in_lb", Units.INCH_POUND, NailGroups.GROUPS);
     var sisterMoment =
         brought
-            .orIfMore(share.times(addedMoment).in(Units.INCH_POUND))
+            .max(share.times(addedMoment).in(Units.INCH_POUND))
             .as("sister_moment_in_lb", Units.INCH_POUND, NailGroups.GROUPS);
     var bent = Check.of("bending of the sister", "sister_ratio", sisterMoment, sisterCan);
     var liveForce =

@@ -83,7 +83,7 @@ final class SisterArguments {
         .symbol("l");
   }
 
-  /** Between the middles of two neighbouring groups of nails. */
+  /** Between the middles of two neighboring groups of nails. */
   static Figure<Length> arm(Figure<Length> arm) {
     return arm.within(
             "arm_in",

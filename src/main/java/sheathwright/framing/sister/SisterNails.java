@@ -135,7 +135,7 @@ public final class SisterNails {
         Figure.choose(
                 sisterBears.choice().argument("sister_bears").is(YesNo.YES),
                 COMMON_END,
-                givenBack.orIfMore(COMMON_END))
+                givenBack.max(COMMON_END))
             .as("end_nails", Units.NAIL, BUILT_UP);
     return new SisterNail(transfer, each, nail, byStrength, common, use, endNails);
   }

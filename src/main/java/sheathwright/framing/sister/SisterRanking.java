@@ -52,8 +52,8 @@ final class SisterRanking {
             .span
             .rafter
             .ratio()
-            .orIfMore(entry.span.sister.ratio())
-            .orIfMore(entry.span.deflection.ratio())
+            .max(entry.span.sister.ratio())
+            .max(entry.span.deflection.ratio())
             .as("ratio_" + entry.word(), Units.RATIO);
     Figure<Ratio> place = ONE;
     for (Entry other : entries) {

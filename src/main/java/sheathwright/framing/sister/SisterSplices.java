@@ -127,7 +127,7 @@ public final class SisterSplices {
             .times(load.span.dividedBy(TWO).minus(place))
             .as("signed_shear_lb", Units.POUND, SimpleSpan.STATICS);
     var shear =
-        signed.orIfMore(NO_FORCE.minus(signed)).as("shear_lb", Units.POUND, SPLICE).symbol("V_b");
+        signed.max(NO_FORCE.minus(signed)).as("shear_lb", Units.POUND, SPLICE).symbol("V_b");
 
     var worst =
         moment
@@ -157,7 +157,7 @@ public final class SisterSplices {
         .in(Units.RATIO)
         .roundedUp()
         .counting(Units.NAIL)
-        .orIfMore(LEAST_GROUP)
+        .max(LEAST_GROUP)
         .as(name, Units.NAIL, source);
   }
 }

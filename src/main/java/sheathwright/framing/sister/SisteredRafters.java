@@ -156,7 +156,7 @@ public final class SisteredRafters {
         rafterCapacity
             .dividedBy(share.rafter())
             .in(Units.INCH_POUND)
-            .orIfLess(sisterCapacity.dividedBy(share.sister()).in(Units.INCH_POUND))
+            .min(sisterCapacity.dividedBy(share.sister()).in(Units.INCH_POUND))
             .as("capacity_in_lb", Units.INCH_POUND, Stiffnesses.SAME_CURVE);
     return new SisteredRafter(
         share.rafter(),

@@ -23,10 +23,10 @@ public enum Solver {
     }
   },
   /** The surface over readings that needs the least build-up. */
-  LEVEL_PLANE(PlaneLeveller.PRESETS) {
+  LEVEL_PLANE(PlaneLeveler.PRESETS) {
     @Override
     SolvedTable solved(CsvFile file, SolverOptions options, DoubleFunction<Patience> patience) {
-      return PlaneLeveller.levelled(file, options);
+      return PlaneLeveler.leveled(file, options);
     }
   };
 

@@ -9,7 +9,7 @@ import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 
 /**
- * What the screening of the old rafters came to, as a levelling plan must know it.
+ * What the screening of the old rafters came to, as a leveling plan must know it.
  *
  * @param check the greatest ratio of that screening against one
  * @param nothingReported whether nothing else was reported that stops a repair

@@ -33,8 +33,8 @@ public final class LevelActions {
    * engineer decides those first. Trusses are for their designer.
    *
    * <pre>{@code
-   * levellingAction(in("3/8"), in("1/8"), in("3/8"), NO) // shim
-   * levellingAction(in("1/2"), in("1/8"), in("3/8"), YES) // stop
+   * levelingAction(in("3/8"), in("1/8"), in("3/8"), NO) // shim
+   * levelingAction(in("1/2"), in("1/8"), in("3/8"), YES) // stop
    * }</pre>
    *
    * @param buildUp from the wood up to the target, negative where the wood is higher, -24 in to 24
@@ -49,7 +49,7 @@ public final class LevelActions {
    */
   @LibraryFunction
   @Column("action")
-  public static Choice<LevelAction> levellingAction(
+  public static Choice<LevelAction> levelingAction(
       @Column("build_up_in") Figure<Length> buildUp,
       @Column(value = "leave_in", preset = "1/8") Figure<Length> leave,
       @Column(value = "shim_in", preset = "3/8") Figure<Length> shim,

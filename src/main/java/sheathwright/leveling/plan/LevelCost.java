@@ -13,22 +13,22 @@ import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 
 /**
- * What a levelling plan costs before tax, and its hours: pieces times price, hours times wage.
+ * What a leveling plan costs before tax, and its hours: pieces times price, hours times wage.
  *
  * @param sticks for each rafter a one under the stick that its sister is cut from, in the order of
  *     the prices
  * @param sisters for all sticks
  * @param shims for all strips
  * @param hours in all
- * @param labour for those
- * @param total of wood and labour
+ * @param labor for those
+ * @param total of wood and labor
  */
 public record LevelCost(
     Roll sticks,
     Figure<Money> sisters,
     Figure<Money> shims,
     Figure<Time> hours,
-    Figure<Money> labour,
+    Figure<Money> labor,
     Figure<Money> total) {
 
   private static final Figure<Pieces> ONE = Figure.of(1, Units.PIECE);
@@ -50,21 +50,21 @@ public record LevelCost(
             .sisters()
             .times(prices.sisterHours())
             .plus(totals.shims().times(prices.shimHours()))
-            .as("levelling_of_" + plane + "_h", Units.HOUR, Source.ARITHMETIC);
-    Figure<Money> labour =
+            .as("leveling_of_" + plane + "_h", Units.HOUR, Source.ARITHMETIC);
+    Figure<Money> labor =
         hours
             .times(prices.wage())
-            .as("levelling_labour_of_" + plane + "_usd", Units.USD, Source.ARITHMETIC);
+            .as("leveling_labor_of_" + plane + "_usd", Units.USD, Source.ARITHMETIC);
     return new LevelCost(
         sticks,
         sisters,
         shims,
         hours,
-        labour,
+        labor,
         sisters
             .plus(shims)
-            .plus(labour)
-            .as("levelling_of_" + plane + "_usd", Units.USD, Source.ARITHMETIC));
+            .plus(labor)
+            .as("leveling_of_" + plane + "_usd", Units.USD, Source.ARITHMETIC));
   }
 
   /** For each rafter a one under the stick that its sister is cut from. */

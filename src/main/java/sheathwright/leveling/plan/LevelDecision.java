@@ -2,14 +2,14 @@ package sheathwright.leveling.plan;
 
 import sheathwright.figure.Option;
 
-/** Who decides before a plane is levelled. */
+/** Who decides before a plane is leveled. */
 public enum LevelDecision implements Option<LevelDecision> {
   SCREENED(
       "the old rafters screen within their limits; screening only: local code and a licensed engineer decide"),
   ENGINEER_FIRST(
-      "STOP: the old rafters screen above what they can carry; a licensed engineer decides before any levelling; sisters alone do not make the roof adequate"),
+      "STOP: the old rafters screen above what they can carry; a licensed engineer decides before any leveling; sisters alone do not make the roof adequate"),
   REPORTED_FIRST(
-      "STOP: something was reported of the framing; a licensed engineer decides before any levelling"),
+      "STOP: something was reported of the framing; a licensed engineer decides before any leveling"),
   TRUSS_DESIGNER_FIRST(
       "STOP: these are trusses; nothing is cut, planed or sistered without the truss designer");
 

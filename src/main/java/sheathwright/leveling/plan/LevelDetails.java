@@ -89,7 +89,7 @@ final class LevelDetails {
         taper,
         taper.isAtMost(rules.mostTaper()).as("gradual"),
         thickest.isLessThan(rules.leastThickness()).as("thin"),
-        rules.sheetNail().plus(thickest.orIfMore(NOTHING)).as("nail_in", Units.INCH),
+        rules.sheetNail().plus(thickest.max(NOTHING)).as("nail_in", Units.INCH),
         parts.knots(strip).stream()
             .map(up -> station(rafter, up, parts.profile().at(up)))
             .toList());

@@ -9,7 +9,7 @@ import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Quantity.Time;
 
 /**
- * What the pieces of a levelling plan cost and how long they take.
+ * What the pieces of a leveling plan cost and how long they take.
  *
  * @param sticks for one stick of each length that sisters are cut from
  * @param shim for one strip

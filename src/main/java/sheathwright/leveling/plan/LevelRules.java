@@ -13,7 +13,7 @@ import sheathwright.figure.YesNo;
 import sheathwright.wood.LumberSize;
 
 /**
- * What the user wants of a levelling plan.
+ * What the user wants of a leveling plan.
  *
  * @param leave the most that may stay, low or high, 0 in to 1 in
  * @param shim the most that a strip makes up, 0 in to 1 in

@@ -8,7 +8,7 @@ import sheathwright.cutting.stick.StickPiece;
 import sheathwright.cutting.stick.StockLength;
 
 /**
- * Pieces of a levelling plan as an order of sticks to cut.
+ * Pieces of a leveling plan as an order of sticks to cut.
  *
  * @param order for {@link sheathwright.cutting.stick.StickCutting}, its pieces in the order of the
  *     list
@@ -32,7 +32,7 @@ public record LevelSticks(StickOrder order, CommonUnit unit, List<LevelPiece> pi
    *
    * @param pieces sisters or strips
    * @param onSale lengths and prices, any number of each
-   * @param kerf inches of saw cut between neighbours
+   * @param kerf inches of saw cut between neighbors
    */
   public static LevelSticks of(List<LevelPiece> pieces, List<OnSale> onSale, double kerf) {
     DoubleStream lengths =

@@ -11,7 +11,7 @@ import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
 
 /**
- * What a levelling plan adds up to.
+ * What a leveling plan adds up to.
  *
  * @param sisters rafters that are sistered
  * @param shimmed rafters that are shimmed and not sistered
@@ -52,7 +52,7 @@ public record LevelTotals(
         total(rafters, "shim_ft", "shim_strips_of_" + plane + "_ft", Units.FOOT),
         rafters
             .gathered(Gather.LEAST, "lap_in", Units.INCH)
-            .orIfMore(SisterLaps.HAIR)
+            .max(SisterLaps.HAIR)
             .as("smallest_lap_of_" + plane + "_in", Units.INCH));
   }
 

@@ -75,7 +75,7 @@ public record PlannedRafter(
   /** The columns of a list of them, each after those that it is made from. */
   static Roll roll(String plane, List<PlannedRafter> rafters) {
     return Roll.of(
-        "levelling_of_" + plane,
+        "leveling_of_" + plane,
         "the rafters",
         rafters,
         Roll.<PlannedRafter>column("rafter", each -> Choice.literal(each.rafter())),

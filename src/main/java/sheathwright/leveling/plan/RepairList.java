@@ -9,7 +9,7 @@ import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 
 /**
- * A levelling plan as words for the crew. It begins with who decides, and it cannot be had without:
+ * A leveling plan as words for the crew. It begins with who decides, and it cannot be had without:
  * where that cannot be said, neither can the rest.
  */
 public final class RepairList {

@@ -51,7 +51,7 @@ public final class Shims {
 
   /** The thickness from numbers that have been held to their limits. */
   static Figure<Length> thickness(Figure<Length> buildUp, Figure<Length> step) {
-    return buildUp.orIfMore(NOTHING).roundedUpTo(step);
+    return buildUp.max(NOTHING).roundedUpTo(step);
   }
 
   /**
@@ -90,7 +90,7 @@ public final class Shims {
         length.within("length_ft", Units.FOOT, Limits.between(0.1, 40, "station to station"));
     var wanted = most.within("most_in_12", Units.RISE_IN_12, ShimRules.TAPER);
 
-    var change = last.orIfMore(first).minus(last.orIfLess(first)).as("change_in", Units.INCH);
+    var change = last.max(first).minus(last.min(first)).as("change_in", Units.INCH);
     var taper = change.dividedBy(along).as("taper_in_12", Units.RISE_IN_12, Source.COMMON_PRACTICE);
     var check = Check.of("taper of the strip", "taper_ratio", taper, wanted);
     return new ShimTaper(taper, check, check.ok().as("gradual"));

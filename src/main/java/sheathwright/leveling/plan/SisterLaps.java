@@ -75,13 +75,13 @@ public final class SisterLaps {
             "lap of sister and rafter",
             "lap_ratio",
             least,
-            lap.orIfMore(HAIR).as("lap_held_in", Units.INCH));
+            lap.max(HAIR).as("lap_held_in", Units.INCH));
     return new SisterLap(lap, enough, smallest(rafter, height, least));
   }
 
   /** The lap of two depths, the one so much higher than the other. */
   static Figure<Length> lap(Figure<Length> sister, Figure<Length> rafter, Figure<Length> buildUp) {
-    return sister.minus(buildUp).orIfLess(rafter).orIfMore(NO_LAP);
+    return sister.minus(buildUp).min(rafter).max(NO_LAP);
   }
 
   /** From the deepest size to the shallowest, each kept if it still laps enough. */

@@ -40,9 +40,7 @@ final class SisterStick {
 
   /** The next stock length up, however long. */
   Figure<Length> wanted() {
-    return SHORTEST_STOCK
-        .orIfMore(length.roundedUpTo(STOCK_STEP))
-        .as("stock_needed_ft", Units.FOOT);
+    return SHORTEST_STOCK.max(length.roundedUpTo(STOCK_STEP)).as("stock_needed_ft", Units.FOOT);
   }
 
   /** The same, refused where it is longer than the longest that is sold. */
@@ -71,7 +69,7 @@ final class SisterStick {
     return rows.times(
             length
                 .minus(NAIL_END_DISTANCES)
-                .orIfMore(NO_INCHES)
+                .max(NO_INCHES)
                 .dividedBy(spacing)
                 .in(Units.RATIO)
                 .roundedUp()

@@ -117,7 +117,7 @@ public final class Sisters {
         full.times(curved.squareRoot())
             .in(Units.FOOT)
             .plus(TWO.times(overlap))
-            .orIfLess(full)
+            .min(full)
             .as("reach_ft", Units.FOOT);
     var length = Figure.choose(needed, reach, NO_LENGTH).as("length_ft", Units.FOOT, PARABOLA);
 

@@ -24,7 +24,7 @@ import sheathwright.roof.Spot;
 /**
  * The rafters of one plane from their readings to what is done to each.
  *
- * @param readings each held against its neighbours
+ * @param readings each held against its neighbors
  * @param target the surface that the rafters are brought to
  * @param plan what is done to each
  */

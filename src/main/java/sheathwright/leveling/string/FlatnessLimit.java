@@ -33,7 +33,7 @@ public record FlatnessLimit(String what, Figure<Length> window, Figure<Length> a
     return List.of(of("1/8 in in 10 ft", 10, 0.125, MAKER), of("1/4 in in 20 ft", 20, 0.25, MAKER));
   }
 
-  /** An inch in 8 ft: beyond it a licensed engineer decides before any levelling. */
+  /** An inch in 8 ft: beyond it a licensed engineer decides before any leveling. */
   public static FlatnessLimit engineer() {
     return of("1 in in 8 ft, where an engineer decides", 8, 1, ENGINEER);
   }

@@ -94,7 +94,7 @@ public final class FlatnessSurvey {
     Figure<Length> deviation =
         solution.figure(name + "deviation_in", worst.amount(), Units.INCH, SLID);
     Figure<Length> size =
-        deviation.orIfMore(NO_DEVIATION.minus(deviation)).as(name + "size_in", Units.INCH);
+        deviation.max(NO_DEVIATION.minus(deviation)).as(name + "size_in", Units.INCH);
     String what = "%s %s".formatted(limit.what(), way.word().replace('-', ' '));
     return new FlatnessFinding(
         limit,

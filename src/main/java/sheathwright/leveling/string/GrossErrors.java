@@ -5,12 +5,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import sheathwright.figure.Units;
-import sheathwright.leveling.string.Neighbours.Spot;
+import sheathwright.leveling.string.Neighbors.Spot;
 
 /**
- * Which readings are not to be heard where others are judged. One wrong reading makes its
- * neighbours look wrong too; so the one whose silence clears up most is silenced first, and so on
- * until nobody is contradicted any more.
+ * Which readings are not to be heard where others are judged. One wrong reading makes its neighbors
+ * look wrong too; so the one whose silence clears up most is silenced first, and so on until nobody
+ * is contradicted any more.
  */
 final class GrossErrors {
 
@@ -32,14 +32,14 @@ final class GrossErrors {
     this.part = rules.part().value();
   }
 
-  /** What is left of the readings' neighbours when the contradicted ones are silent. */
-  static Neighbours silenced(PlaneProfiles plane, SuspicionRules rules) {
+  /** What is left of the readings' neighbors when the contradicted ones are silent. */
+  static Neighbors silenced(PlaneProfiles plane, SuspicionRules rules) {
     return new GrossErrors(plane, rules).silenced();
   }
 
-  private Neighbours silenced() {
+  private Neighbors silenced() {
     Set<Spot> silent = new HashSet<>();
-    Neighbours heard = new Neighbours(plane, silent);
+    Neighbors heard = new Neighbors(plane, silent);
     int most = heard.spots().size() / BELIEVED;
     while (silent.size() < most) {
       List<Spot> worst = worst(heard, silent);
@@ -57,13 +57,13 @@ final class GrossErrors {
     return heard;
   }
 
-  private Neighbours with(Set<Spot> silent, Spot spot) {
+  private Neighbors with(Set<Spot> silent, Spot spot) {
     Set<Spot> more = new HashSet<>(silent);
     more.add(spot);
-    return new Neighbours(plane, more);
+    return new Neighbors(plane, more);
   }
 
-  private List<Spot> worst(Neighbours heard, Set<Spot> silent) {
+  private List<Spot> worst(Neighbors heard, Set<Spot> silent) {
     return heard.spots().stream()
         .filter(spot -> !silent.contains(spot) && excess(heard, spot) > 0)
         .sorted(Comparator.comparingDouble((Spot spot) -> -excess(heard, spot)))
@@ -71,14 +71,14 @@ final class GrossErrors {
         .toList();
   }
 
-  private double excess(Neighbours heard) {
+  private double excess(Neighbors heard) {
     return heard.spots().stream()
         .filter(spot -> !heard.unheard().contains(spot))
         .mapToDouble(spot -> excess(heard, spot))
         .sum();
   }
 
-  private double excess(Neighbours heard, Spot spot) {
+  private double excess(Neighbors heard, Spot spot) {
     double departure = heard.departure(spot);
     double doubt = heard.doubt(spot);
     double bent = Math.max(doubt * floor, part * heard.beside(spot));

@@ -11,15 +11,15 @@ import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 
 /**
- * A reading and what its neighbours say to it. It is kept whatever they say.
+ * A reading and what its neighbors say to it. It is kept whatever they say.
  *
  * @param reading itself
  * @param expected what they say that the drop should be
  * @param departure of the drop from that
- * @param doubt how many times more than between two neighbours that answer is to be doubted
+ * @param doubt how many times more than between two neighbors that answer is to be doubted
  * @param spread by which half of the readings round it depart, for each time of doubt
  * @param beside the greatest drop or rise of the readings beside it
- * @param usual departure allowed between two neighbours
+ * @param usual departure allowed between two neighbors
  * @param allowed departure before it is suspected
  * @param suspect whether it is to be read again
  */
@@ -34,36 +34,31 @@ public record JudgedReading(
     Figure<Length> allowed,
     Choice<YesNo> suspect) {
 
-  private static final Source NEIGHBOURS =
+  private static final Source NEIGHBORS =
       Source.derived("straight line through the readings on either side, along or across");
 
   static JudgedReading of(
       StringReading reading,
-      Neighbours neighbours,
-      Neighbours.Spot spot,
+      Neighbors neighbors,
+      Neighbors.Spot spot,
       SuspicionRules rules,
       Solution solution) {
     Figure<Length> drop = reading.drop();
     Figure<Length> expected =
-        solution.figure("expected_in", neighbours.expected(spot), Units.INCH, NEIGHBOURS);
-    Figure<Ratio> doubt = solution.figure("doubt", neighbours.doubt(spot), Units.RATIO, NEIGHBOURS);
+        solution.figure("expected_in", neighbors.expected(spot), Units.INCH, NEIGHBORS);
+    Figure<Ratio> doubt = solution.figure("doubt", neighbors.doubt(spot), Units.RATIO, NEIGHBORS);
     Figure<Length> spread =
-        solution.figure("spread_in", neighbours.spread(spot), Units.INCH, NEIGHBOURS);
+        solution.figure("spread_in", neighbors.spread(spot), Units.INCH, NEIGHBORS);
     Figure<Length> beside =
-        solution.figure("beside_in", neighbours.beside(spot), Units.INCH, NEIGHBOURS);
+        solution.figure("beside_in", neighbors.beside(spot), Units.INCH, NEIGHBORS);
     Figure<Length> departure = drop.minus(expected).as("departure_in", Units.INCH);
     Figure<Length> usual =
-        rules
-            .multiple()
-            .times(spread)
-            .in(Units.INCH)
-            .orIfMore(rules.floor())
-            .as("usual_in", Units.INCH);
+        rules.multiple().times(spread).in(Units.INCH).max(rules.floor()).as("usual_in", Units.INCH);
     Figure<Length> allowed =
         doubt
             .times(usual)
             .in(Units.INCH)
-            .orIfMore(rules.part().times(beside).in(Units.INCH))
+            .max(rules.part().times(beside).in(Units.INCH))
             .as("allowed_in", Units.INCH);
     Choice<YesNo> suspect =
         Condition.any(departure.isMoreThan(allowed), expected.minus(drop).isMoreThan(allowed))
@@ -85,6 +80,6 @@ public record JudgedReading(
             reading.rafter(),
             reading.up(),
             reading.drop(),
-            isSuspect() ? ", its neighbours say %s: read it again".formatted(expected) : "");
+            isSuspect() ? ", its neighbors say %s: read it again".formatted(expected) : "");
   }
 }

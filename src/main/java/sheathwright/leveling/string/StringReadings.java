@@ -14,7 +14,7 @@ import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 
 /**
- * The readings of one plane, each held against its neighbours. A reading that they contradict is
+ * The readings of one plane, each held against its neighbors. A reading that they contradict is
  * flagged with both numbers and stays in; who read it decides.
  *
  * <p>Does not cover two wrong readings side by side that bear each other out, or a plane with fewer
@@ -84,8 +84,8 @@ public final class StringReadings {
       PlaneProfiles plane, Map<String, List<StringReading>> byRafter, SuspicionRules rules) {
     List<Solution.Input> given = new ArrayList<>(plane.given());
     given.addAll(rules.given());
-    Solution solution = Solution.of("neighbours_on_" + plane.word(), given);
-    Neighbours neighbours = GrossErrors.silenced(plane, rules);
+    Solution solution = Solution.of("neighbors_on_" + plane.word(), given);
+    Neighbors neighbors = GrossErrors.silenced(plane, rules);
     List<JudgedReading> judged = new ArrayList<>();
     for (int rafter = 0; rafter < plane.rafters().size(); rafter++) {
       RafterProfile profile = plane.rafters().get(rafter);
@@ -98,7 +98,7 @@ public final class StringReadings {
                 .orElseThrow();
         judged.add(
             JudgedReading.of(
-                reading, neighbours, new Neighbours.Spot(rafter, station), rules, solution));
+                reading, neighbors, new Neighbors.Spot(rafter, station), rules, solution));
       }
     }
     return judged;
@@ -136,7 +136,7 @@ public final class StringReadings {
     return readings;
   }
 
-  /** Those that their neighbours contradict. */
+  /** Those that their neighbors contradict. */
   public List<JudgedReading> suspects() {
     return readings.stream().filter(JudgedReading::isSuspect).toList();
   }

@@ -10,7 +10,7 @@ import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 
 /**
- * When a reading is read again: it departs from what its neighbours say by more than a multiple of
+ * When a reading is read again: it departs from what its neighbors say by more than a multiple of
  * the usual departure round it, by more than a floor, and by more than a part of the drops beside
  * it: the deeper the wood lies there, the more it is bent between two stations.
  *

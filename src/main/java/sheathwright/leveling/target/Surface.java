@@ -7,10 +7,10 @@ import java.util.OptionalDouble;
 import sheathwright.roof.Spot;
 
 /**
- * Something measured at stations along each rafter, taken as flat between three neighbouring
+ * Something measured at stations along each rafter, taken as flat between three neighboring
  * stations: what it is anywhere between, and where it is so and so much.
  *
- * <p>Neighbouring rafters are joined by triangles from the eave up, each time to the station that
+ * <p>Neighboring rafters are joined by triangles from the eave up, each time to the station that
  * comes next. Beyond the outermost stations there is no surface. Inches throughout.
  */
 public final class Surface {

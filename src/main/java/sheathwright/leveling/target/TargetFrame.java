@@ -13,10 +13,10 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Readings as the programme sees them: places about the middle, heights from their mean, so that
- * all of its numbers are of one size. The variables are the height of the surface in the middle,
- * what it rises over the places' two directions, the largest build-up (or what the bounds lack),
- * and the sizes of the slopes across and up.
+ * Readings as the program sees them: places about the middle, heights from their mean, so that all
+ * of its numbers are of one size. The variables are the height of the surface in the middle, what
+ * it rises over the places' two directions, the largest build-up (or what the bounds lack), and the
+ * sizes of the slopes across and up.
  */
 final class TargetFrame {
 
@@ -151,7 +151,7 @@ final class TargetFrame {
     return new TargetRow(kind, index, factors, least);
   }
 
-  /** A surface in the variables of the programme: height at the origin, slopes, largest. */
+  /** A surface in the variables of the program: height at the origin, slopes, largest. */
   double[] seen(BigDecimal[] surface) {
     double[] values =
         Arrays.copyOf(

@@ -9,8 +9,8 @@ import org.ojalgo.optimisation.linear.LinearSolver;
 import org.ojalgo.structure.Access1D;
 
 /**
- * A small linear programme, handed to the solver library. Rows may be added and it may be solved
- * again; the rows that decided an optimum may be held for what is minimised next.
+ * A small linear program, handed to the solver library. Rows may be added and it may be solved
+ * again; the rows that decided an optimum may be held for what is minimized next.
  */
 final class TargetProgram {
 
@@ -30,7 +30,7 @@ final class TargetProgram {
    */
   record Optimum(double[] values, List<TargetRow> deciding) {}
 
-  /** A programme whose variables may be anything from minus to plus so much. */
+  /** A program whose variables may be anything from minus to plus so much. */
   TargetProgram(int variables, double reach) {
     lower = new double[variables];
     upper = new double[variables];

@@ -9,7 +9,7 @@ import java.util.function.IntFunction;
 import sheathwright.leveling.target.TargetProgram.Optimum;
 
 /**
- * The search for a surface over the readings. Few of the readings ever decide: the programme begins
+ * The search for a surface over the readings. Few of the readings ever decide: the program begins
  * with the outermost ones, and each time the reading is added that its answer does most wrong.
  */
 final class TargetSearch {
@@ -28,7 +28,7 @@ final class TargetSearch {
   /**
    * Where the search ended.
    *
-   * @param rows of the last programme
+   * @param rows of the last program
    * @param deciding rows that are met exactly because they decided
    * @param touching other rows that are met exactly as far as can be told
    */
@@ -104,7 +104,7 @@ final class TargetSearch {
           program
               .least(objective)
               .orElseThrow(
-                  () -> new IllegalStateException("the programme of the target has no answer"));
+                  () -> new IllegalStateException("the program of the target has no answer"));
       boolean isMet = true;
       for (IntFunction<TargetRow> rows : asked) {
         TargetRow worst = worst(rows, optimum.values());

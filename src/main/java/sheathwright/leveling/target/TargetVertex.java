@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 
 /**
  * The surface computed again from the readings that carry it: four equations in a hundred decimal
- * digits, so that 7/16 in is 0.4375 and not a neighbour of it.
+ * digits, so that 7/16 in is 0.4375 and not a neighbor of it.
  */
 final class TargetVertex {
 

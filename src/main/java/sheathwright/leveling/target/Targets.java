@@ -22,7 +22,7 @@ import sheathwright.figure.Units;
  */
 public final class Targets {
 
-  private static final Source SOLVED = Source.derived("least build-up, by linear programme");
+  private static final Source SOLVED = Source.derived("least build-up, by linear program");
 
   private Targets() {}
 

@@ -88,9 +88,9 @@ public final class LowSlopeSnows {
 
     var byImportance =
         SnowFactors.importance(category)
-            .times(pg.orIfLess(MINIMUM_FROM))
+            .times(pg.min(MINIMUM_FROM))
             .as("minimum_by_importance_psf", Units.PSF, MINIMUM);
-    var byCategory = pg.orIfLess(most(category)).as("minimum_by_category_psf", Units.PSF, MINIMUM);
+    var byCategory = pg.min(most(category)).as("minimum_by_category_psf", Units.PSF, MINIMUM);
     var low =
         Figure.choose(isOf2022(edition), byCategory, byImportance)
             .as("low_slope_minimum_psf", Units.PSF, MINIMUM);

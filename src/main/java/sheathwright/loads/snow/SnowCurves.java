@@ -61,7 +61,7 @@ final class SnowCurves {
             .minus(degrees)
             .dividedBy(NO_SNOW.minus(start))
             .in(Units.RATIO)
-            .orIfMore(NOTHING)
+            .max(NOTHING)
             .as("falling_slope_factor", Units.RATIO, FIGURE);
     return Figure.choose(degrees.isAtMost(start), ONE, falling)
         .as("roof_slope_factor", Units.RATIO, FIGURE)

@@ -56,7 +56,7 @@ final class SnowDrift {
         .times(groundSnow.dividedBy(ONE_PSF).times(ONE_PCF))
         .in(Units.PCF)
         .plus(DENSITY_OFFSET)
-        .orIfLess(MOST_DENSITY)
+        .min(MOST_DENSITY)
         .as("snow_density_pcf", Units.PCF, DENSITY)
         .symbol("γ");
   }
@@ -81,7 +81,7 @@ final class SnowDrift {
     var snow = groundSnow.dividedBy(ONE_PSF).as("snow_in_psf", Units.RATIO);
     var fetch =
         eaveToRidge
-            .orIfMore(LEAST_FETCH)
+            .max(LEAST_FETCH)
             .dividedBy(ONE_FOOT)
             .as("fetch_in_feet", Units.RATIO, HEIGHT)
             .symbol("l_u");

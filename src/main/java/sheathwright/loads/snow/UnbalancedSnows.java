@@ -119,7 +119,7 @@ public final class UnbalancedSnows {
     var density = SnowDrift.density(pg);
     var height = SnowDrift.height(pg, w, w2, density, printed);
     var spread =
-        ONE.dividedBy(pitch.orIfMore(FLATTEST).as("pitch_of_a_drift", Units.RATIO))
+        ONE.dividedBy(pitch.max(FLATTEST).as("pitch_of_a_drift", Units.RATIO))
             .squareRoot()
             .as("root_of_run_per_rise", Units.RATIO, RULE)
             .symbol("√S");
@@ -130,7 +130,7 @@ public final class UnbalancedSnows {
             .times(spread)
             .dividedBy(THREE)
             .in(Units.FOOT)
-            .orIfLess(w)
+            .min(w)
             .as("drift_to_the_eave_ft", Units.FOOT, RULE);
 
     var onGround = is.times(pg).as("ground_snow_on_roof_psf", Units.PSF, RULE);

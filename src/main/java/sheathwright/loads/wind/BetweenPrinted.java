@@ -57,8 +57,8 @@ final class BetweenPrinted {
     shares.add(
         share
             .in(Units.RATIO)
-            .orIfMore(NONE)
-            .orIfLess(ALL)
+            .max(NONE)
+            .min(ALL)
             .as("share_" + span, Units.RATIO, Source.derived("between printed columns")));
   }
 

@@ -49,7 +49,7 @@ public final class WindArguments {
 
   static Figure<Length> height(Figure<Length> height) {
     return height.within(
-        "height_ft", Units.FOOT, Limits.between(1, 60, "mean roof height; a storey is about 10"));
+        "height_ft", Units.FOOT, Limits.between(1, 60, "mean roof height; a story is about 10"));
   }
 
   static Figure<Ratio> topography(Figure<Ratio> factor) {

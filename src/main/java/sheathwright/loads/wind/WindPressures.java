@@ -167,8 +167,8 @@ public final class WindPressures {
         WindArguments.allowable("outward_psf", place.outward(velocity, RoofPlace.ENCLOSED));
     var inward = WindArguments.allowable("push_psf", place.inward(velocity, RoofPlace.ENCLOSED));
     return new SheathingUplift(
-        outward.orIfMore(CODE_LEAST).as("uplift_psf", Units.PSF, CODE_LEAST.source()),
-        inward.orIfMore(CODE_LEAST).as("inward_psf", Units.PSF, CODE_LEAST.source()));
+        outward.max(CODE_LEAST).as("uplift_psf", Units.PSF, CODE_LEAST.source()),
+        inward.max(CODE_LEAST).as("inward_psf", Units.PSF, CODE_LEAST.source()));
   }
 
   /**

@@ -57,11 +57,11 @@ public final class WindZoneWidths {
         width
             .times(TENTH)
             .in(Units.FOOT)
-            .orIfLess(h.times(OF_HEIGHT).in(Units.FOOT))
+            .min(h.times(OF_HEIGHT).in(Units.FOOT))
             .as("zone_by_size_ft", Units.FOOT, FIGURES);
     return lesser
-        .orIfMore(width.times(LEAST_SHARE).in(Units.FOOT))
-        .orIfMore(LEAST)
+        .max(width.times(LEAST_SHARE).in(Units.FOOT))
+        .max(LEAST)
         .as("zone_width_ft", Units.FOOT, FIGURES);
   }
 

@@ -6,6 +6,6 @@ import sheathwright.figure.Option;
 public enum BoardEdge implements Option<BoardEdge> {
   /** Square or lapped: each board carries alone. */
   SQUARE,
-  /** Each board leans on its neighbour. */
+  /** Each board leans on its neighbor. */
   TONGUE_AND_GROOVE
 }

@@ -75,8 +75,7 @@ public final class Courses {
     var perCourse = along.dividedBy(SHEET_LENGTH).as("sheets_in_a_course", Units.RATIO);
     var whole =
         up.dividedBy(SHEET_WIDTH).in(Units.RATIO).roundedDown().as("whole_courses", Units.RATIO);
-    var strip =
-        up.minus(whole.times(SHEET_WIDTH)).orIfMore(NO_STRIP).as("strip_ft", Units.FOOT, SHEET);
+    var strip = up.minus(whole.times(SHEET_WIDTH)).max(NO_STRIP).as("strip_ft", Units.FOOT, SHEET);
 
     Condition hasStrip = strip.isMoreThan(NO_STRIP);
     var replaced =

@@ -50,7 +50,7 @@ public record CutList(List<Placed> pieces, int sheets, int atLeast, int cuts) {
    *
    * @param sheet what is bought
    * @param onHand offcuts, used before a sheet is bought
-   * @param kerf inches of saw cut between neighbours
+   * @param kerf inches of saw cut between neighbors
    * @throws sheathwright.cutting.CannotBeCutException if a piece fits no sheet without being turned
    */
   public static CutList of(

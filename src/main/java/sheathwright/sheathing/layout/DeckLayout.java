@@ -24,7 +24,7 @@ import sheathwright.figure.YesNo;
  * @param edge length of the long edges between courses, which supports only cross
  * @param bays spaces between supports that those edges cross: a clip in each, where clips are used
  * @param shortPieces places whose sheet crosses fewer than two spans
- * @param slivers places with a part so thin that it is better left out or joined to its neighbour
+ * @param slivers places with a part so thin that it is better left out or joined to its neighbor
  * @param lastCourse height of the course at the ridge
  * @param narrow whether that is less than the least strip
  * @param planes each plane as it was laid

@@ -37,8 +37,7 @@ final class JointMaker {
   }
 
   /**
-   * The joints between neighbours of one course, which begin on the module and creep sheet by
-   * sheet.
+   * The joints between neighbors of one course, which begin on the module and creep sheet by sheet.
    */
   List<Joint> between(List<Sheet> row) {
     List<Joint> joints = new ArrayList<>();

@@ -70,13 +70,10 @@ public final class Joints {
     var near = center.minus(width.dividedBy(TWO)).as("near_face_in", Units.INCH);
     var far = near.plus(width).as("far_face_in", Units.INCH);
     var left =
-        end.orIfLess(far)
-            .minus(near)
-            .orIfMore(NOTHING)
-            .as("left_in", Units.INCH, Source.COMMON_PRACTICE);
+        end.min(far).minus(near).max(NOTHING).as("left_in", Units.INCH, Source.COMMON_PRACTICE);
     var right =
-        far.minus(end.plus(between).orIfMore(near))
-            .orIfMore(NOTHING)
+        far.minus(end.plus(between).max(near))
+            .max(NOTHING)
             .as("right_in", Units.INCH, Source.COMMON_PRACTICE);
     return new JointBearing(
         left, right, Condition.all(left.isAtLeast(least), right.isAtLeast(least)).as("ok"));
@@ -131,16 +128,11 @@ public final class Joints {
             .minus(least)
             .as("slack_in", Units.INCH, Source.COMMON_PRACTICE);
     var pitch = length.plus(between).as("sheet_and_gap_in", Units.INCH);
-    var creep = pitch.minus(MODULE).orIfMore(MODULE.minus(pitch)).as("creep_in", Units.INCH);
+    var creep = pitch.minus(MODULE).max(MODULE.minus(pitch)).as("creep_in", Units.INCH);
     var isOnTheModule = creep.isTheSameAs(NOTHING);
     var divisor = Figure.choose(isOnTheModule, ONE_INCH, creep).as("divisor_in", Units.INCH);
     var counted =
-        slack
-            .orIfMore(NOTHING)
-            .dividedBy(divisor)
-            .in(Units.RATIO)
-            .roundedDown()
-            .counting(Units.SHEET);
+        slack.max(NOTHING).dividedBy(divisor).in(Units.RATIO).roundedDown().counting(Units.SHEET);
     var panels =
         Figure.choose(
                 Condition.all(isOnTheModule, slack.isAtLeast(NOTHING)),

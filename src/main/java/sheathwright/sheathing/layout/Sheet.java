@@ -18,7 +18,7 @@ public record Sheet(int course, Box place, List<Region> parts, boolean isWhole, 
   private static final double SLIVER = 6 + 1.0 / 64;
 
   /**
-   * Whether a part is so thin that it should be left out, or taken into its neighbour, on purpose.
+   * Whether a part is so thin that it should be left out, or taken into its neighbor, on purpose.
    */
   public boolean hasSliver() {
     return parts.stream()

@@ -51,7 +51,7 @@ public final class PanelPieces {
    * @param pieceWidth across the strength axis, 1 in to 96 in
    * @param supportSpacing center to center of the rafters or trusses, 6 in to 96 in
    * @param strengthAxis how the strength axis lies on the supports
-   * @param edgesSupported whether both long edges lie on blocking or are clipped to a neighbour
+   * @param edgesSupported whether both long edges lie on blocking or are clipped to a neighbor
    * @param minLength least length asked for, 0 in to 192 in; 48 in windy places
    * @param minWidth least width without supported edges, 0 in to 48 in
    * @param rafterWidth across the top of the rafter, 1 in to 5 in
@@ -101,7 +101,7 @@ public final class PanelPieces {
         length
             .plus(rafter)
             .minus(TWO.times(bearing))
-            .orIfMore(NOTHING)
+            .max(NOTHING)
             .dividedBy(spacing)
             .in(Units.RATIO)
             .roundedDown()

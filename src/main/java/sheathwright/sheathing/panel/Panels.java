@@ -98,8 +98,8 @@ public final class Panels {
     var printed =
         Figure.choose(spacing.isAtMost(SPACING_16), panel.liveAt16(), printedFrom24)
             .as("live_at_spacing_psf", Units.PSF);
-    var moreDead = weight.minus(DEAD_IN_THE_TABLE).orIfMore(NONE).as("dead_over_10_psf", Units.PSF);
-    var left = printed.minus(moreDead).orIfMore(NONE).as("live_left_psf", Units.PSF);
+    var moreDead = weight.minus(DEAD_IN_THE_TABLE).max(NONE).as("dead_over_10_psf", Units.PSF);
+    var left = printed.minus(moreDead).max(NONE).as("live_left_psf", Units.PSF);
     Condition isWithin = spacing.isAtMost(maxSpan);
     var greatest = panel.onlyIfPrinted(panel.supportedSpan()).as("greatest_span_in", Units.INCH);
     var live =

@@ -14,7 +14,7 @@ public enum Finding implements Option<Finding> {
   SWOLLEN('W', true),
   /** A hole that the covering would bridge. */
   HOLE('H', true),
-  /** Split, crushed or burnt through. */
+  /** Split, crushed or burned through. */
   BROKEN('B', true),
   /** It moves on its nails. */
   LOOSE('L', false),

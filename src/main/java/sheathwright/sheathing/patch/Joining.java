@@ -8,7 +8,7 @@ import java.util.TreeSet;
 import sheathwright.roof.Box;
 
 /**
- * Makes neighbouring patches one, those first that gain most by it, until no two are better as one.
+ * Makes neighboring patches one, those first that gain most by it, until no two are better as one.
  * What two come to is worked out once; what they gain, again only where something in it changed.
  */
 final class Joining {

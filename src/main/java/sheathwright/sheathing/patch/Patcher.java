@@ -9,7 +9,7 @@ import sheathwright.roof.Box;
 import sheathwright.sheathing.patch.Joining.Draft;
 
 /**
- * Makes patches of marks: each grown to sound wood, its ends moved out to supports, neighbours made
+ * Makes patches of marks: each grown to sound wood, its ends moved out to supports, neighbors made
  * one where that is cheaper or where too little of the old sheet would be left between them.
  */
 final class Patcher {

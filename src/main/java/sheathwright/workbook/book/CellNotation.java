@@ -14,7 +14,7 @@ import sheathwright.figure.Traced;
 import sheathwright.figure.Written;
 
 /**
- * Operands as a cell formula writes them: a neighbour in the same row, a named cell, or the formula
+ * Operands as a cell formula writes them: a neighbor in the same row, a named cell, or the formula
  * itself.
  */
 public final class CellNotation implements Notation {
@@ -54,9 +54,9 @@ public final class CellNotation implements Notation {
     return new CellNotation(places, guards, ranges, Map.of(), "");
   }
 
-  /** For a cell of a list, whose neighbours stand in these columns of the same row. */
-  CellNotation inRow(int rowOfList, Map<Traced, Integer> neighbours) {
-    return new CellNotation(places, guards, ranges, neighbours, String.valueOf(rowOfList + 1));
+  /** For a cell of a list, whose neighbors stand in these columns of the same row. */
+  CellNotation inRow(int rowOfList, Map<Traced, Integer> neighbors) {
+    return new CellNotation(places, guards, ranges, neighbors, String.valueOf(rowOfList + 1));
   }
 
   /**

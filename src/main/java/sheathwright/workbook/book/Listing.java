@@ -10,7 +10,7 @@ import sheathwright.figure.Traced;
 
 /**
  * A list as it stands on a tab. A cell of the list is either the place of its value, and then its
- * formula points at its neighbours in the row, or a link to a place elsewhere.
+ * formula points at its neighbors in the row, or a link to a place elsewhere.
  */
 public final class Listing {
 
@@ -47,7 +47,7 @@ public final class Listing {
     return owned.get(row).containsKey(value);
   }
 
-  /** A row's cells can also be pointed at by their neighbours where they only link elsewhere. */
+  /** A row's cells can also be pointed at by their neighbors where they only link elsewhere. */
   CellNotation notation(CellNotation alone, int row) {
     Map<Traced, Integer> columns = new IdentityHashMap<>();
     List<Traced> cells = roll.rows().get(row);

@@ -83,17 +83,17 @@ public final class EstimateBook {
     tab.link("Sheets in the price", estimate.plannedSheets(), "");
     tab.link("An extra sheet", estimate.extraSheet().quoted(), "found on the day");
     estimate
-        .rafterLevelling()
+        .rafterLeveling()
         .ifPresent(
-            levelling -> {
-              tab.link("Rafters to sister", levelling.sisters(), "");
-              tab.link("Rafters to shim", levelling.shims(), "");
+            leveling -> {
+              tab.link("Rafters to sister", leveling.sisters(), "");
+              tab.link("Rafters to shim", leveling.shims(), "");
             });
     tab.linkedVerdict("The rafters", estimate.framing().decision());
     asked(tab);
     tab.heading("How to use this workbook");
     tab.paragraph(
-        "Straw-coloured cells with a frame are inputs: change them and everything follows. All other cells are formulas or"
+        "Straw-colored cells with a frame are inputs: change them and everything follows. All other cells are formulas or"
             + " text and are locked, without a password, against slips only.");
     tab.paragraph(
         "What we know and What we found hold the inputs; What to do, What to buy and What it costs the answers; Proof the checks that an inspector asks"
@@ -114,13 +114,13 @@ public final class EstimateBook {
 
   private void known(Tab tab) {
     tab.heading("Facts of the job");
-    job.labelledFacts().forEach((label, value) -> tab.entry(label, value, value.source().text()));
+    job.labeledFacts().forEach((label, value) -> tab.entry(label, value, value.source().text()));
     DeckPages.measured(tab, estimate);
     levels.readings(tab);
     tab.heading("Prices, before tax");
-    job.labelledPrices().forEach((label, value) -> tab.entry(label, value, value.source().text()));
+    job.labeledPrices().forEach((label, value) -> tab.entry(label, value, value.source().text()));
     tab.heading("Rates");
-    job.labelledRates().forEach((label, value) -> tab.entry(label, value, value.source().text()));
+    job.labeledRates().forEach((label, value) -> tab.entry(label, value, value.source().text()));
   }
 
   private void buy(Tab tab) {
@@ -148,12 +148,12 @@ public final class EstimateBook {
     sheet(tab, "A planned sheet", estimate.plannedSheet());
     sheet(tab, "An extra sheet, found on the day", estimate.extraSheet());
     estimate
-        .rafterLevelling()
+        .rafterLeveling()
         .ifPresent(
-            levelling -> {
-              piece(tab, "A sistered rafter", levelling.sisterPrice());
-              piece(tab, "A shimmed rafter", levelling.shimPrice());
-              levelling.survey().ifPresent(survey -> survey(tab, survey));
+            leveling -> {
+              piece(tab, "A sistered rafter", leveling.sisterPrice());
+              piece(tab, "A shimmed rafter", leveling.shimPrice());
+              leveling.survey().ifPresent(survey -> survey(tab, survey));
             });
     QuoteLines quote = estimate.quote();
     Sections.lines(tab, estimate, quote);
@@ -177,7 +177,7 @@ public final class EstimateBook {
       tab.entry("Sticks for sisters", cost.sisters(), "each out of a stick of its own");
       tab.entry("Strips", cost.shims(), "");
       tab.entry("Hours", cost.hours(), "");
-      tab.entry("Labour", cost.labour(), "");
+      tab.entry("Labor", cost.labor(), "");
       tab.total("Direct cost", cost.total(), "");
     }
     survey
@@ -191,14 +191,14 @@ public final class EstimateBook {
 
   private static void sheet(Tab tab, String what, UnitPrice price) {
     tab.heading(what);
-    tab.entry("Direct cost", price.direct(), "material with waste and tax, labour, tip");
+    tab.entry("Direct cost", price.direct(), "material with waste and tax, labor, tip");
     tab.entry("With overhead and margin", price.exact(), "");
     tab.total("Quoted", price.quoted(), "up to a whole dollar");
   }
 
   private static void piece(Tab tab, String what, PiecePrice price) {
     tab.heading(what);
-    tab.entry("Direct cost", price.direct(), "material with tax, labour");
+    tab.entry("Direct cost", price.direct(), "material with tax, labor");
     tab.entry("With overhead and margin", price.exact(), "");
     tab.total("Quoted", price.quoted(), "up to a whole dollar");
   }

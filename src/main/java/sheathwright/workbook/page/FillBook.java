@@ -156,7 +156,7 @@ public final class FillBook {
     tab.paragraph("Source: " + card.text().source() + ".");
     tab.heading("How to use this workbook");
     tab.paragraph(
-        "On the tab Filled, straw-coloured cells with a frame are inputs: change them and the row follows. A cell that says"
+        "On the tab Filled, straw-colored cells with a frame are inputs: change them and the row follows. A cell that says"
             + " #N/A was refused: an argument lies outside the least and most above its column.");
     tab.paragraph("Planning help: local code and licensed practice decide.");
   }

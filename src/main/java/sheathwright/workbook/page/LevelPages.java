@@ -4,7 +4,7 @@ import java.util.List;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
-import sheathwright.job.Levelling;
+import sheathwright.job.Leveling;
 import sheathwright.leveling.plan.SisterStock;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Listing;
@@ -30,8 +30,8 @@ final class LevelPages {
   /** The readings as the crew took them. */
   void readings(Tab tab) {
     estimate
-        .rafterLevelling()
-        .flatMap(Levelling::atMiddle)
+        .rafterLeveling()
+        .flatMap(Leveling::atMiddle)
         .ifPresent(
             middle -> {
               tab.heading("String-line readings at mid-length");
@@ -82,15 +82,15 @@ final class LevelPages {
   /** What is bought for it. */
   void stock(Tab tab) {
     estimate
-        .rafterLevelling()
+        .rafterLeveling()
         .ifPresent(
-            levelling -> {
+            leveling -> {
               tab.heading("Sisters and shims");
               tab.linkedVerdict("The rafters", estimate.framing().decision());
-              tab.entry("Rafters to sister", levelling.sisters(), "drop above the tolerance");
-              tab.entry("Rafters to shim", levelling.shims(), "drop between the two tolerances");
-              tab.entry("Nails in all sisters", levelling.nails(), "");
-              levelling.atMiddle().ifPresent(middle -> sticks(tab, middle.stock()));
+              tab.entry("Rafters to sister", leveling.sisters(), "drop above the tolerance");
+              tab.entry("Rafters to shim", leveling.shims(), "drop between the two tolerances");
+              tab.entry("Nails in all sisters", leveling.nails(), "");
+              leveling.atMiddle().ifPresent(middle -> sticks(tab, middle.stock()));
             });
   }
 

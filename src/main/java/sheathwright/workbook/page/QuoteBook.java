@@ -130,7 +130,7 @@ public final class QuoteBook {
 
   private void known(Tab tab) {
     tab.heading("Facts of the job");
-    job.labelledFacts()
+    job.labeledFacts()
         .forEach(
             (label, value) -> {
               boolean isPrice = value instanceof Figure<?> figure && isMoney(figure);

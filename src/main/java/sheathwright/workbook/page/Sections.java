@@ -59,7 +59,7 @@ public final class Sections {
   }
 
   static String label(Job job, String fact) {
-    return job.labelledFacts().entrySet().stream()
+    return job.labeledFacts().entrySet().stream()
         .filter(entry -> entry.getValue() == (Traced) job.text(fact))
         .map(Map.Entry::getKey)
         .findFirst()

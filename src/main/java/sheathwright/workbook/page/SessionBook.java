@@ -41,7 +41,7 @@ public final class SessionBook {
             + " writing it in lower case with an underscore before each capital; if it then reads as a cell's address, an"
             + " underscore is added at its end; if another variable has it already, session_ is put before it.");
     front.paragraph(
-        "Straw-coloured cells with a frame are numbers that were typed: change them and everything follows. Working holds"
+        "Straw-colored cells with a frame are numbers that were typed: change them and everything follows. Working holds"
             + " every step, Tables the published values.");
     front.paragraph("Planning help: local code and licensed practice decide.");
     session.heading("What was typed");

@@ -7,7 +7,7 @@ import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
 import sheathwright.job.Estimate;
 import sheathwright.job.LevelCutting;
-import sheathwright.job.Levelling;
+import sheathwright.job.Leveling;
 import sheathwright.job.Survey;
 import sheathwright.job.SurveyedPlane;
 import sheathwright.leveling.string.FlatnessFinding;
@@ -60,8 +60,8 @@ final class SurveyPages {
   /** Writes the tabs, if the job was surveyed. */
   static void write(Book book, Estimate estimate, String subtitle) {
     estimate
-        .rafterLevelling()
-        .flatMap(Levelling::survey)
+        .rafterLeveling()
+        .flatMap(Leveling::survey)
         .ifPresent(survey -> new SurveyPages(book, estimate, survey, subtitle).write());
   }
 
@@ -82,7 +82,7 @@ final class SurveyPages {
       working.list(plane.plan().roll());
     }
     strings.note(
-        "A reading is doubted where it departs from the straight line through its neighbours by more than is usual round it. It stays in; read it again.");
+        "A reading is doubted where it departs from the straight line through its neighbors by more than is usual round it. It stays in; read it again.");
     rafters.heading("Before any of it");
     rafters.linkedVerdict("The rafters", estimate.framing().decision());
     for (SurveyedPlane plane : survey.planes()) {

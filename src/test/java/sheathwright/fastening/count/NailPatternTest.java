@@ -14,11 +14,11 @@ import sheathwright.figure.YesNo;
 class NailPatternTest {
 
   private static List<Double> supports(double first, double spacing, double beyond) {
-    List<Double> centres = new ArrayList<>();
+    List<Double> centers = new ArrayList<>();
     for (int i = 0; first + i * spacing <= beyond; i++) {
-      centres.add(first + i * spacing);
+      centers.add(first + i * spacing);
     }
-    return centres;
+    return centers;
   }
 
   private static double perSheet(
@@ -95,7 +95,7 @@ class NailPatternTest {
       double edge = sixteenths(random, 1, 24);
       double field = sixteenths(random, 1, 24);
       boolean blocked = random.nextBoolean();
-      List<Double> centres = supports(first, spacing, length + 300);
+      List<Double> centers = supports(first, spacing, length + 300);
       double found =
           NailPieces.nailsPerPiece(
                   Amounts.in(first),
@@ -109,7 +109,7 @@ class NailPatternTest {
               .value();
       assertThat(found)
           .as("%s by %s from %s at %s, %s/%s", length, width, first, spacing, edge, field)
-          .isEqualTo(NailPattern.nails(0, length, width, centres, edge, field, blocked));
+          .isEqualTo(NailPattern.nails(0, length, width, centers, edge, field, blocked));
     }
   }
 

@@ -55,7 +55,7 @@ public record JobText(Map<String, String> tables) {
             "rates",
             """
             rate,value,note
-            labour_usd_per_h,50,
+            labor_usd_per_h,50,
             overhead_pct,20,
             margin_pct,10,
             tax_pct,5,

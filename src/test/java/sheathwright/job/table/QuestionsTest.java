@@ -35,7 +35,7 @@ class QuestionsTest {
         "rates|margin_pct,10|margin_pct,0.15|rates.csv, line 4, column value: margin_pct: 0.15 is given, but from 1 to 60 % is usual, or 0; did you mean 15?",
         "rates|overhead_pct,20|overhead_pct,.07|rates.csv, line 3, column value: overhead_pct: .07 is given, but from 1 to 100 % is usual, or 0; did you mean 7?",
         "rates|margin_pct,10|margin_pct,75|rates.csv, line 4, column value: margin_pct: 75 is given, but from 1 to 60 % is usual, or 0; is that what you mean?",
-        "rates|labour_usd_per_h,50|labour_usd_per_h,5|rates.csv, line 2, column value: labour_usd_per_h: 5 is given, but from 10 to 250 $/h is usual; is that what you mean?",
+        "rates|labor_usd_per_h,50|labor_usd_per_h,5|rates.csv, line 2, column value: labor_usd_per_h: 5 is given, but from 10 to 250 $/h is usual; is that what you mean?",
         "prices|nail,0.02|nail,0|prices.csv, line 3, column usd: nail: 0 is given, but from 0.001 to 1 $/nail is usual; is that what you mean?"
       })
   void whatNoFirmMeans_isAsked(String table, String text, String other, String question) {

@@ -17,7 +17,7 @@ class LevelActionsTest {
     return Arrays.stream(drops)
         .mapToObj(
             drop ->
-                LevelActions.levellingAction(
+                LevelActions.levelingAction(
                         Amounts.in(drop), Amounts.in(0.125), Amounts.in(0.375), YesNo.NO)
                     .value())
         .filter(action -> action == what)
@@ -25,7 +25,7 @@ class LevelActionsTest {
   }
 
   @Test
-  void levellingAction_countsTheCottage() {
+  void levelingAction_countsTheCottage() {
     // question 12 of the invented questions, counted by hand
     assertThat(counted(TestCottage.A, LevelAction.SISTER)).isEqualTo(11);
     assertThat(counted(TestCottage.A, LevelAction.SHIM)).isEqualTo(2);
@@ -50,8 +50,8 @@ class LevelActionsTest {
     "0.4,       yes, stop",
     "-0.13,     yes, stop",
   })
-  void levellingAction_atTheThresholds(String buildUp, String truss, String action) {
-    Asked asked = Asked.of("levelling_action").with("build_up_in", buildUp).with("truss", truss);
+  void levelingAction_atTheThresholds(String buildUp, String truss, String action) {
+    Asked asked = Asked.of("leveling_action").with("build_up_in", buildUp).with("truss", truss);
     assertThat(asked.answer("action")).isEqualTo(action);
   }
 }

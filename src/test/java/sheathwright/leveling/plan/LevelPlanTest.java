@@ -107,10 +107,10 @@ class LevelPlanTest {
     LevelCost b = LevelCost.of(B, prices(14));
     assertThat(a.sisters().value() + b.sisters().value()).isCloseTo(307.80, within(1e-9));
     assertThat(a.hours().value() + b.hours().value()).isCloseTo(27.0, within(1e-9));
-    assertThat(a.labour().value()).isCloseTo(11 * 1.5 * 46, within(1e-9));
+    assertThat(a.labor().value()).isCloseTo(11 * 1.5 * 46, within(1e-9));
     assertThat(a.total().value())
         .isCloseTo(
-            a.sisters().value() + A.totals().shims().value() + a.labour().value(), within(1e-9));
+            a.sisters().value() + A.totals().shims().value() + a.labor().value(), within(1e-9));
   }
 
   @Test

@@ -31,7 +31,7 @@ class RepairListTest {
     assertThat(plan.framing().check().ok().holds()).isFalse();
     assertThat(RepairList.of(plan).lines().get(0))
         .startsWith("STOP: the old rafters screen above")
-        .contains("a licensed engineer decides before any levelling");
+        .contains("a licensed engineer decides before any leveling");
   }
 
   @Test

@@ -78,7 +78,7 @@ class StringReadingsTest {
               suspect -> {
                 assertThat(suspect.reading()).isSameAs(readings.get(wrong));
                 assertThat(suspect.departure().value() * error).isGreaterThan(0.25);
-                assertThat(suspect.toString()).contains("its neighbours say");
+                assertThat(suspect.toString()).contains("its neighbors say");
               });
       assertThat(judged.readings()).hasSize(readings.size());
       assertThat(judged.suspectCount().value()).isEqualTo(1);
@@ -107,7 +107,7 @@ class StringReadingsTest {
 
   @Test
   void suspects_areNotRaftersThatSagAlone() {
-    // Smooth along its length, however far from its neighbours.
+    // Smooth along its length, however far from its neighbors.
     List<StringReading> readings =
         readings((x, y) -> x == 96 ? 2 * y * (144 - y) / (72.0 * 72) : 0);
     assertThat(judged(readings).suspects()).isEmpty();

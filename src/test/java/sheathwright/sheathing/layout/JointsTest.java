@@ -25,7 +25,7 @@ class JointsTest {
     "47.25, 48, 1.5, 0, no", // far face 48: the right sheet misses it
     "95, 96, 1.5, 0, no",
     "144.5, 144, 0.25, 1.125, no",
-    "96, 95.9375, 0.6875, 0.6875, yes", // centred: (1.5 − 1/8) ÷ 2 each
+    "96, 95.9375, 0.6875, 0.6875, yes", // centered: (1.5 − 1/8) ÷ 2 each
     "96, 95.75, 0.5, 0.875, yes", // just enough on the left
     "96, 95.7, 0.45, 0.925, no",
     "48, 60, 1.5, 0, no", // nowhere near

@@ -94,7 +94,7 @@ class PanelPiecesTest {
       int length = 16 + random.nextInt(16 * 120);
       int rafter = 24 + random.nextInt(24);
       int bearing = random.nextInt(20);
-      int start = rafter / 2 - bearing; // of the piece, from the first rafter's centre
+      int start = rafter / 2 - bearing; // of the piece, from the first rafter's center
       int spans = 0;
       while ((spans + 1) * spacing - (rafter - rafter / 2) + bearing <= start + length) {
         spans++;

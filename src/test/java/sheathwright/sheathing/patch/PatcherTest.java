@@ -66,7 +66,7 @@ class PatcherTest {
   }
 
   @Test
-  void neighbours_areMadeOne_whereTheOldSheetBetweenWouldBeTooShort() {
+  void neighbors_areMadeOne_whereTheOldSheetBetweenWouldBeTooShort() {
     List<Patch> patches = patches(mark("b", 130, 8, 10, 6), mark("a", 52, 8, 10, 6));
     assertThat(patches).hasSize(1);
     assertThat(patches.get(0).marks()).containsExactly("a", "b");
@@ -76,7 +76,7 @@ class PatcherTest {
 
   /** By hand: 48 to 96 and 192 to 240 are 8 sq ft each; as one, 48 to 240, they are 32: 16 more. */
   @Test
-  void neighbours_areMadeOne_onlyWhereThatIsCheaper() {
+  void neighbors_areMadeOne_onlyWhereThatIsCheaper() {
     Mark[] marks = {mark("a", 52, 8, 30, 6), mark("b", 200, 8, 30, 6)};
     assertThat(patches(RECTANGLE, SIXTEEN, PatchRules.USUAL.anotherPatch(sqft(15.9)), marks))
         .hasSize(2);

@@ -74,7 +74,7 @@ class HomeownerSecretsTest {
   @Test
   void aPageThatTriedToShowACost_isRefused() {
     Job job = Job.of(Samples.tables("quince-hollow"));
-    Traced cost = job.labelledPrices().get("Sheet");
+    Traced cost = job.labeledPrices().get("Sheet");
     Book book = new Book(Audience.homeowner(job));
     Tab tab = book.tab("A page of the future", 20, 20, 20, 20, 20, 20);
     Figure<?> made = ((Figure<?>) cost).times((Figure<?>) cost);

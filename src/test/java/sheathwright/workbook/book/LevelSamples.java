@@ -43,7 +43,7 @@ public final class LevelSamples {
         24,0,144,-1/2,48,1/8
         """);
     tables.put(
-        "levelling_action",
+        "leveling_action",
         """
         build_up_in,leave_in,shim_in,truss
         1/8,,,
@@ -69,14 +69,14 @@ public final class LevelSamples {
         """);
   }
 
-  /** A levelling plan of five rafters with all its lists. */
+  /** A leveling plan of five rafters with all its lists. */
   public static byte[] book() {
     StringReadings readings = StringReadings.of("A", read(), SuspicionRules.usual());
     FlatnessSurvey survey = FlatnessSurvey.of("A", readings.profiles(), FlatnessLimit.strict());
     LevelPlan plan = plan(readings.profiles());
     LevelCost cost = LevelCost.of(plan, prices());
     Book book = new Book();
-    Tab tab = Sections.tab(book, "Levelling", "a plan of five rafters");
+    Tab tab = Sections.tab(book, "Leveling", "a plan of five rafters");
     Tab working = Sections.workingTab(book, "a plan of five rafters");
     Tab tables = Sections.tablesTab(book, "a plan of five rafters");
     List<Roll> rolls =

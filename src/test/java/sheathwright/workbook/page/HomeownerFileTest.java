@@ -45,7 +45,7 @@ class HomeownerFileTest {
     assertThat(everything)
         .contains("quoted")
         .doesNotContain(
-            "overhead", "margin", "labour", "wage", "direct_usd", "exact_usd", "tax_pct");
+            "overhead", "margin", "labor", "wage", "direct_usd", "exact_usd", "tax_pct");
   }
 
   @ParameterizedTest
@@ -58,10 +58,10 @@ class HomeownerFileTest {
                 estimate.plannedSheet().exact(),
                 estimate.extraSheet().direct(),
                 estimate.extraSheet().exact(),
-                (Figure<?>) estimate.job().labelledPrices().get("Sheet"),
-                (Figure<?>) estimate.job().labelledPrices().get("Sheet nail"),
-                (Figure<?>) estimate.job().labelledRates().get("Labour with its burden"),
-                (Figure<?>) estimate.job().labelledRates().get("Sales tax on material"))
+                (Figure<?>) estimate.job().labeledPrices().get("Sheet"),
+                (Figure<?>) estimate.job().labeledPrices().get("Sheet nail"),
+                (Figure<?>) estimate.job().labeledRates().get("Labor with its burden"),
+                (Figure<?>) estimate.job().labeledRates().get("Sales tax on material"))
             .map(Figure::value)
             .toList();
     try (XSSFWorkbook workbook = Cells.opened(QuoteBook.bytes(estimate))) {
@@ -90,8 +90,8 @@ class HomeownerFileTest {
     Figure<?> total = estimate.quote().restated(estimate).total();
 
     assertThat(total.value()).isEqualTo(estimate.total().value());
-    assertThat(named(estimate.total(), "labour_usd_per_h")).isTrue();
-    assertThat(named(total, "labour_usd_per_h")).isFalse();
+    assertThat(named(estimate.total(), "labor_usd_per_h")).isTrue();
+    assertThat(named(total, "labor_usd_per_h")).isFalse();
     assertThat(named(total, "planned_sheet_quoted_usd")).isTrue();
   }
 
@@ -106,7 +106,7 @@ class HomeownerFileTest {
         Map.of(
             "sheet", "41.37",
             "nail", "0.0213",
-            "labour_usd_per_h", "47.13",
+            "labor_usd_per_h", "47.13",
             "overhead_pct", "18.71",
             "margin_pct", "12.93",
             "tax_pct", "6.17");

@@ -56,7 +56,7 @@ public final class Samples {
             (function, text) ->
                 books.put("fill-" + function, FillBook.bytes(filled(function, text))));
     books.put("session", SessionBook.bytes(session()));
-    books.put("levelling", LevelSamples.book());
+    books.put("leveling", LevelSamples.book());
     books.forEach((name, bytes) -> keep(FOLDER.resolve(name + ".xlsx"), bytes));
     return books;
   }
@@ -129,14 +129,14 @@ public final class Samples {
     tables.put(
         "sheet_unit_price",
         """
-        sheet_usd,waste_pct,nails,nail_usd,tax_pct,hours,labour_usd_per_h,disposal_lb,disposal_usd_per_ton,overhead_pct,margin_pct,extras_usd
+        sheet_usd,waste_pct,nails,nail_usd,tax_pct,hours,labor_usd_per_h,disposal_lb,disposal_usd_per_ton,overhead_pct,margin_pct,extras_usd
         38.50,5,43,0.02,6.5,0.9,46,45,78,18,12,
         19.80,5,33,0.02,6.5,0.9,46,45,78,18,12,0.96
         """);
     tables.put(
         "piece_unit_price",
         """
-        material_usd,nails,nail_usd,tax_pct,hours,labour_usd_per_h,overhead_pct,margin_pct
+        material_usd,nails,nail_usd,tax_pct,hours,labor_usd_per_h,overhead_pct,margin_pct
         17.10,26,0.026,6.5,1.5,46,18,12
         1,0,0,6.5,0.25,46,18,12
         """);

@@ -20,7 +20,7 @@ import sheathwright.pricing.PiecePrice;
  * @param sisterPrice one sister
  * @param shimPrice one shimmed rafter
  */
-public record Levelling(
+public record Leveling(
     Optional<AtMiddle> atMiddle,
     Optional<Survey> survey,
     Figure<Pieces> sisters,

@@ -17,7 +17,7 @@ import java.util.stream.Stream;
  * along its length, a dip over all rafters is smooth across them, and only a wrong reading is
  * neither. The rule is ours.
  */
-final class Neighbours {
+final class Neighbors {
 
   /** Fewer readings than this say nothing of what is usual: the rafters beside are asked too. */
   private static final int ENOUGH = 12;
@@ -35,7 +35,7 @@ final class Neighbours {
    *
    * @param expected drop
    * @param doubt how many times the usual departure means no more than the usual one does between
-   *     two neighbours; one between them
+   *     two neighbors; one between them
    * @param beside the greater drop or rise of the two readings that it was made from
    */
   private record Said(double expected, double doubt, double beside) {
@@ -52,11 +52,11 @@ final class Neighbours {
   private final List<Said[]> said = new ArrayList<>();
 
   /**
-   * The neighbours on a plane.
+   * The neighbors on a plane.
    *
    * @param unheard readings that nobody is to be judged by
    */
-  Neighbours(PlaneProfiles plane, Set<Spot> unheard) {
+  Neighbors(PlaneProfiles plane, Set<Spot> unheard) {
     this.rafters = plane.rafters();
     this.unheard = unheard;
     this.lines = rafters.stream().map(RafterProfile::inches).toList();
@@ -108,7 +108,7 @@ final class Neighbours {
     return said.get(spot.rafter())[spot.station()].expected();
   }
 
-  /** How much more than between two neighbours that is to be doubted: one or more. */
+  /** How much more than between two neighbors that is to be doubted: one or more. */
   double doubt(Spot spot) {
     return said.get(spot.rafter())[spot.station()].doubt();
   }

@@ -17,7 +17,7 @@ import sheathwright.leveling.target.TargetPlane;
 import sheathwright.leveling.target.TargetReading;
 
 /** Readings on sagged rafters, and the build-up of each under the surface that needs least. */
-final class PlaneLeveller {
+final class PlaneLeveler {
 
   static final Map<String, String> PRESETS = presets();
 
@@ -27,7 +27,7 @@ final class PlaneLeveller {
   private static final String LINES = "lines";
   private static final double THICKEST = 1_000;
 
-  private PlaneLeveller() {}
+  private PlaneLeveler() {}
 
   private static Map<String, String> presets() {
     Map<String, String> presets = new LinkedHashMap<>();
@@ -37,7 +37,7 @@ final class PlaneLeveller {
     return presets;
   }
 
-  static SolvedTable levelled(CsvFile file, SolverOptions options) {
+  static SolvedTable leveled(CsvFile file, SolverOptions options) {
     TargetObjective objective =
         TargetObjective.values()[OBJECTIVES.indexOf(options.word("objective", OBJECTIVES))];
     boolean isPlane = options.word("target", List.of(PLANE, LINES)).equals(PLANE);
