@@ -25,7 +25,7 @@ final class SecondRoad {
   static final Dimension PIECES = UnitDimension.parse('P');
   static final Dimension STRENGTH = UnitDimension.parse('U');
 
-  static final Unit<?> INCH = Units.METER.multiply(new BigDecimal("0.0254"));
+  static final Unit<?> INCH = Units.METRE.multiply(new BigDecimal("0.0254"));
   static final Unit<?> POUND =
       Units.NEWTON.multiply(new BigDecimal("0.45359237").multiply(new BigDecimal("9.80665")));
   static final Unit<?> HOUR = Units.SECOND.multiply(3600);

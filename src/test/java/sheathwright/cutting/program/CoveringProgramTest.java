@@ -59,7 +59,7 @@ class CoveringProgramTest {
       assertThat(program.solve(Patience.ENDLESS)).isTrue();
       assertThat(program.value())
           .as("seed %d", seed)
-          .isCloseTo(model.minimize().getValue(), within(1e-4));
+          .isCloseTo(model.minimise().getValue(), within(1e-4));
     }
   }
 }
