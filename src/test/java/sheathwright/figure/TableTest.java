@@ -56,16 +56,16 @@ class TableTest {
     Choice<String> ash = Choice.literal("ash");
     assertThat(VALUES.number(Units.PSI, "fb_psi", ash, GOOD).refusal().map(Refusal::reason))
         .contains(
-            "wood values hold nothing for ash, good (Standard 2020, Table 1 (read"
-                + " second hand)); they hold: oak, elm");
+            "wood values hold nothing for ash, good (Standard 2020, Table 1 (secondary"
+                + " source)); they hold: oak, elm");
   }
 
   @Test
   void number_ofAMissingSecondKeyListsWhatIsHeldUnderTheFirst() {
     assertThat(VALUES.number(Units.PSI, "fb_psi", ELM, FAIR).refusal().map(Refusal::reason))
         .contains(
-            "wood values hold nothing for elm, fair (Standard 2020, Table 1 (read"
-                + " second hand)); they hold under elm: good");
+            "wood values hold nothing for elm, fair (Standard 2020, Table 1 (secondary"
+                + " source)); they hold under elm: good");
   }
 
   @Test

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import sheathwright.figure.Source;
 import sheathwright.figure.Table;
@@ -15,6 +16,10 @@ import sheathwright.job.Job;
  * what the contractor pays or reckons with, however far back, and no talk of how a source was had.
  */
 public final class Audience {
+
+  private static final String KEY_TO_MARKS =
+      "Behind a source: secondary source, read in somebody else's copy and not on the page itself; from memory, not read again;"
+          + " common practice, no source, what the trade does.";
 
   private final boolean isOffice;
   private final Set<Traced> secrets;
@@ -63,6 +68,11 @@ public final class Audience {
   /** A source as it is named to this reader. */
   public String cited(Source source) {
     return isOffice ? source.toString() : source.plainly();
+  }
+
+  /** What is meant by the mark behind a source, for whoever is shown marks. */
+  public Optional<String> keyToMarks() {
+    return isOffice ? Optional.of(KEY_TO_MARKS) : Optional.empty();
   }
 
   /** What stands above a published table. */

@@ -28,6 +28,7 @@ final class WorkingPage {
   }
 
   void write(Closure closure) {
+    book.audience().keyToMarks().ifPresent(tab::note);
     for (int column = 0; column < HEADINGS.size(); column++) {
       tab.text(tab.next(), column, HEADINGS.get(column), Part.COLUMN_HEAD);
     }

@@ -66,7 +66,9 @@ class HomeownerSecretsTest {
     String everything = everything(QuoteBook.bytes(new Estimate(Job.of(Samples.tables(job)))));
 
     assertThat(everything.contains("nds 2018")).isTrue();
-    for (String said : List.of(".csv", "from memory", "from_memory", "second hand", "no source")) {
+    for (String said :
+        List.of(
+            ".csv", "from memory", "from_memory", "second hand", "secondary source", "no source")) {
       assertThat(everything.contains(said)).as(said).isFalse();
     }
   }
