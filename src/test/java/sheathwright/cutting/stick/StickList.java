@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 /** A named order out of a file of lists, with what is known of its least cost. */
 record StickList(String name, StickOrder order, long lower, long best) {
 
-  static final Path OURS = Path.of("src", "test", "resources", "sheathwright", "cutting");
+  static final Path OURS = Path.of("src", "test", "resources", "sheathwright", "cutting", "stick");
 
   /** Lists of several priced lengths, with the costs found by foreign engines. */
   static List<StickList> priced(Path folder) {

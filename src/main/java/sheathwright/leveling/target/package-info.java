@@ -1,0 +1,8 @@
+/**
+ * The plane, or the line over each rafter, that lies on or above every reading and needs the least
+ * build-up.
+ *
+ * <p>A linear program of few rows, solved by a library and checked again by other code. Does not
+ * cover targets that are not straight.
+ */
+package sheathwright.leveling.target;
