@@ -5,7 +5,7 @@ set -eu
 folder=$(cd "${1:?name the folder with the published sets}" && pwd)
 cd "$(dirname "$0")/../.."
 mvn -q -B -Pbenchmark test-compile
-for program in StickBenchmark SheetBenchmark; do
+for program in stick.StickBenchmark sheet.SheetBenchmark; do
   mvn -q -B -Pbenchmark exec:java -Dexec.classpathScope=test \
     -Dexec.mainClass="sheathwright.cutting.$program" -Dexec.args="$folder"
 done
