@@ -5,14 +5,14 @@ import java.util.List;
 import java.util.Random;
 
 /** Invented readings of sagged roof planes, in sixteenths of an inch. */
-final class TargetReadings {
+public final class TargetReadings {
 
   private TargetReadings() {}
 
   /**
    * Rafters 24 in apart with stations 18 in apart, sagged as they like, tilted against the string.
    */
-  static List<TargetReading> sagged(Random random, int rafters, int stations) {
+  public static List<TargetReading> sagged(Random random, int rafters, int stations) {
     double across = (random.nextInt(9) - 4) / 16.0;
     double along = (random.nextInt(9) - 4) / 16.0;
     List<TargetReading> readings = new ArrayList<>();
@@ -29,7 +29,7 @@ final class TargetReadings {
   }
 
   /** The same with bounds at some of the readings. */
-  static List<TargetReading> bounded(Random random, List<TargetReading> readings) {
+  public static List<TargetReading> bounded(Random random, List<TargetReading> readings) {
     return readings.stream()
         .map(
             reading -> {
