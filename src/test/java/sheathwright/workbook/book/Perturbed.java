@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -78,7 +79,9 @@ public final class Perturbed {
       newInputs.forEach(
           (value, place) -> {
             Cell cell = workbook.getSheet(place.tab()).getRow(place.row()).getCell(place.column());
-            cell.setBlank(); // text that stands in the cell itself would stay beside a new one
+            if (cell.getCellType() != CellType.FORMULA) {
+              cell.setBlank(); // text that stands in the cell itself would stay beside a new one
+            }
             if (value instanceof Figure<?> figure) {
               cell.setCellValue(figure.value());
               asQuoted(workbook, figure);
