@@ -3,7 +3,9 @@ package sheathwright.catalog;
 import static java.util.stream.Collectors.joining;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The catalog as people read it: a line a function, a page a function, and the whole as a document.
@@ -11,6 +13,22 @@ import java.util.List;
 public final class Reference {
 
   private static final int WIDTH = 88;
+
+  /** The rooms that have functions, in the order of the work, with what each is about. */
+  private static final Map<String, String> CHAPTERS = chapters();
+
+  private static Map<String, String> chapters() {
+    Map<String, String> chapters = new LinkedHashMap<>();
+    chapters.put("roof", "The roof as geometry");
+    chapters.put("loads", "What lies and pulls on it");
+    chapters.put("wood", "What its lumber can carry");
+    chapters.put("framing", "Rafters and their sisters");
+    chapters.put("sheathing", "Panels and boards of the deck");
+    chapters.put("fastening", "Nails and screws");
+    chapters.put("leveling", "From the string line to straight rafters");
+    chapters.put("pricing", "What it costs");
+    return chapters;
+  }
 
   private Reference() {}
 
@@ -55,24 +73,40 @@ public final class Reference {
   /** Every function as one Markdown document. */
   public static String document(List<Card> cards) {
     List<String> lines = new ArrayList<>();
-    lines.add("# Functions");
+    lines.add("# Functions, a handbook");
     lines.add("");
     lines.add(
         "This page is written by `./sheathwright functions --markdown` from the doc comments; a test fails when it is"
             + " out of date. Every example in it is run by the tests. Results are planning help: local code and"
             + " licensed practice decide.");
-    for (Card card : cards) {
-      lines.addAll(section(card));
-    }
+    lines.add("");
+    CHAPTERS.forEach(
+        (room, title) -> lines.add("- %s: %s".formatted(title, links(inRoom(cards, room)))));
+    CHAPTERS.forEach(
+        (room, title) -> {
+          lines.add("");
+          lines.add("## " + title);
+          inRoom(cards, room).forEach(card -> lines.addAll(section(card)));
+        });
     return String.join("\n", lines) + "\n";
+  }
+
+  private static List<Card> inRoom(List<Card> cards, String room) {
+    return cards.stream().filter(card -> card.room().equals(room)).toList();
+  }
+
+  private static String links(List<Card> cards) {
+    return cards.stream()
+        .map(card -> "[%s](#%s)".formatted(card.name(), card.name()))
+        .collect(joining(", "));
   }
 
   private static List<String> section(Card card) {
     List<String> lines = new ArrayList<>();
     lines.add("");
-    lines.add("## " + card.name());
+    lines.add("### " + card.name());
     lines.add("");
-    lines.add("*" + card.room() + "* — " + card.text().summary());
+    lines.add(card.text().summary());
     lines.add("");
     lines.add("```text");
     lines.addAll(card.text().formula().lines().toList());

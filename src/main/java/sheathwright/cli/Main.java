@@ -37,6 +37,7 @@ import sheathwright.repl.Script;
       SolveCommand.class,
       RunCommand.class,
       FunctionsCommand.class,
+      TablesCommand.class,
       HelpCommand.class,
       ExplainCommand.class
     },

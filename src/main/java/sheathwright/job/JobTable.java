@@ -17,7 +17,7 @@ public enum JobTable {
   RATES(true, "wages, hours, overhead, margin, tax, waste and overage");
 
   /** How the name of every table's file ends. */
-  static final String ENDING = ".csv";
+  public static final String ENDING = ".csv";
 
   private final boolean isNeeded;
   private final String meaning;

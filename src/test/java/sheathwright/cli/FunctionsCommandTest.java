@@ -62,6 +62,6 @@ class FunctionsCommandTest {
   void functions_writesOneMarkdownDocument() {
     Ran ran = Ran.of("functions", "--markdown");
     assertThat(ran.status()).isZero();
-    assertThat(ran.out()).startsWith("# Functions").contains("## sheet_unit_price");
+    assertThat(ran.out()).startsWith("# Functions").contains("### sheet_unit_price");
   }
 }

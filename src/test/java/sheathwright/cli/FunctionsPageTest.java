@@ -11,6 +11,14 @@ import sheathwright.catalog.Reference;
 
 class FunctionsPageTest {
 
+  /** Every function has its place in a chapter. */
+  @Test
+  void thePage_holdsEveryFunctionOnce() {
+    String page = Reference.document(Catalog.shipped().cards());
+    assertThat(Catalog.shipped().cards())
+        .allSatisfy(card -> assertThat(page).containsOnlyOnce("\n### " + card.name() + "\n"));
+  }
+
   @Test
   void thePage_isWhatTheCommandWritesToday() throws IOException {
     assertThat(Files.readString(Path.of("docs", "functions.md")))

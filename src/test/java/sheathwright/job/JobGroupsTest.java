@@ -43,11 +43,11 @@ class JobGroupsTest {
             "job.csv: grade is missing: Rafter grade",
             "job.csv: value_set is missing: Edition of the design values",
             "job.csv: span_ft is missing: Rafter span, clear, horizontal projection",
-            "job.csv: bearing_in is missing: Seat on the plate",
+            "job.csv: bearing_in is missing: Bearing length at plate",
             "job.csv: load is missing: Kind of live load",
             "job.csv: live_psf is missing: Live load, horizontal projection",
             "job.csv: dead_psf is missing: Dead load, horizontal projection",
-            "job.csv: deflection_limit is missing: Span divided by this may sag");
+            "job.csv: deflection_limit is missing: Deflection limit, live load L/");
   }
 
   @Test
@@ -58,7 +58,7 @@ class JobGroupsTest {
         .contains(
             "job.csv: sister_size is missing: Sister size",
             "job.csv: sister_lap_in is missing: Sister runs on beyond the drop",
-            "prices.csv: sister_stick is missing: Sister stick",
+            "prices.csv: sister_stick is missing: Sister lumber",
             "rates.csv: shim_h is missing: Shimmed rafter");
   }
 

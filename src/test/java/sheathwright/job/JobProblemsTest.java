@@ -39,8 +39,8 @@ class JobProblemsTest {
         // a length that could be feet or inches
         "planes|front,20,12,|front,20,12-3/8,|planes.csv, line 2, column slope_length_ft: \"12-3/8\" is not a length that can be read: it could be feet or inches here; write 1-0 3/8 or 1' 3/8\", or decimals of a foot",
         // missing and empty
-        "job|valid_days,30,|valid_days,,|job.csv, line 8, column value: valid_days is missing: Days that the price holds",
-        "job|valid_days,30,\\n||job.csv: valid_days is missing: Days that the price holds",
+        "job|valid_days,30,|valid_days,,|job.csv, line 8, column value: valid_days is missing: Price good for, days",
+        "job|valid_days,30,\\n||job.csv: valid_days is missing: Price good for, days",
         "prices|nail,0.02,\\n||prices.csv: nail is missing: Sheet nail",
         "planes|front,20,12,|front,,12,|planes.csv, line 2, column eave_ft: it is empty; a plane takes eave_ft and slope_length_ft, or corners_ft such as 0 0, 40 0, 28 12, 12 12",
         // headings

@@ -118,6 +118,16 @@ public record Field(
     return new Field(name, label, form, unit, options, limits, other, isRequired);
   }
 
+  /** What may be given, in words: {@code from 0 to 90 %}, {@code one of rot, soft}. */
+  public String allowed() {
+    return switch (form) {
+      case NUMBER -> limits.inWords() + (unit.symbol().isEmpty() ? "" : " " + unit);
+      case WORD -> "one of " + String.join(", ", Choice.wordsOf(options));
+      case DATE -> "a date, such as 2026-05-03";
+      case NAME, LINE, TEXT -> "text of up to " + form.longest + " characters";
+    };
+  }
+
   /** The input that a cell's text stands for, under a name of its own in the workbook. */
   Traced read(String cellName, String text, Source source) {
     String given = text.strip();
@@ -147,10 +157,7 @@ public record Field(
         .refusal()
         .ifPresent(
             outside -> {
-              throw new RefusedException(
-                  "%s is given; it must be %s%s"
-                      .formatted(
-                          given, limits.inWords(), unit.symbol().isEmpty() ? "" : " " + unit));
+              throw new RefusedException("%s is given; it must be %s".formatted(given, allowed()));
             });
     return figure;
   }

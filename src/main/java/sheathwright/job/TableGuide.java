@@ -1,0 +1,156 @@
+package sheathwright.job;
+
+import static java.util.stream.Collectors.joining;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import sheathwright.job.table.Field;
+
+/**
+ * What a job's tables may hold, for whoever fills them: made from the fields that read them, so
+ * that it cannot say anything else.
+ */
+public final class TableGuide {
+
+  /**
+   * Some fields of a table that go together.
+   *
+   * @param when it is that they are given
+   */
+  private record Part(String when, List<Field> fields) {}
+
+  private TableGuide() {}
+
+  /** One line a table. */
+  public static String list() {
+    return Stream.of(JobTable.values())
+        .map(
+            table ->
+                "%-13s %s%s"
+                    .formatted(
+                        table.file(),
+                        table.meaning(),
+                        table.isNeeded() ? "; every job has it" : ""))
+        .collect(joining("\n"));
+  }
+
+  /** One table for a terminal: a line for each column or key. */
+  public static String page(JobTable table) {
+    List<String> lines = new ArrayList<>(List.of(table.file() + ": " + table.meaning()));
+    lines.add(headings(table));
+    for (Part part : parts(table)) {
+      lines.add("");
+      lines.add(part.when());
+      int widest = part.fields().stream().mapToInt(field -> field.name().length()).max().orElse(0);
+      for (Field field : part.fields()) {
+        String name = "  " + field.name() + " ".repeat(widest - field.name().length() + 2);
+        lines.add(name + field.label() + ": " + field.allowed());
+      }
+    }
+    return String.join("\n", lines);
+  }
+
+  /**
+   * Every table as one Markdown document.
+   *
+   * @param examples by table and field, such as {@code job.quote_date}
+   */
+  public static String document(Map<String, String> examples) {
+    List<String> lines = new ArrayList<>();
+    lines.add("# The tables of a job");
+    lines.add("");
+    lines.add(
+        "A job is a folder of these files. Columns stand in any order; a column whose heading begins with `note` is yours alone."
+            + " This page is made from what reads the tables, and a test fails when it is out of date. Examples are from the"
+            + " invented jobs in `demo-data`.");
+    for (JobTable table : JobTable.values()) {
+      lines.add("");
+      lines.add("## " + table.file());
+      lines.add("");
+      lines.add(
+          capital(table.meaning())
+              + (table.isNeeded() ? ". Every job has it. " : ". ")
+              + headings(table));
+      for (Part part : parts(table)) {
+        lines.add("");
+        lines.add("*" + capital(part.when()) + "*");
+        lines.add("");
+        lines.add(
+            "| " + (isKeyed(table) ? "key" : "column") + " | what it is | may be | example |");
+        lines.add("| --- | --- | --- | --- |");
+        for (Field field : part.fields()) {
+          String example = examples.getOrDefault(table.word() + "." + field.name(), "");
+          lines.add(
+              "| `%s` | %s%s | %s | %s |"
+                  .formatted(
+                      field.name(),
+                      field.label(),
+                      field.isRequired() ? "" : " (if known)",
+                      field.allowed(),
+                      example.isEmpty() ? "" : "`" + example + "`"));
+        }
+      }
+    }
+    return String.join("\n", lines) + "\n";
+  }
+
+  private static String capital(String text) {
+    return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+  }
+
+  private static boolean isKeyed(JobTable table) {
+    return switch (table) {
+      case JOB, PRICES, RATES -> true;
+      case PLANES, OPENINGS, RAFTERS, MARKS, READINGS, REPORTS, LAYERS, MAKER -> false;
+    };
+  }
+
+  private static String headings(JobTable table) {
+    return switch (table) {
+      case JOB -> "Two columns, `key` and `value`.";
+      case PRICES -> "Two columns, `item` and `usd`: dollars before tax.";
+      case RATES -> "Two columns, `rate` and `value`.";
+      case PLANES, OPENINGS, RAFTERS, MARKS, READINGS, REPORTS, LAYERS, MAKER ->
+          "One line each, under these headings.";
+    };
+  }
+
+  private static List<Part> parts(JobTable table) {
+    return switch (table) {
+      case JOB ->
+          List.of(
+              new Part("every job", JobTables.JOB),
+              new Part("the deck, where it is not as usual", JobTables.DECK),
+              new Part("with marks.csv", JobTables.PATCHES),
+              new Part("rafters that are checked", FramingTables.RAFTERS),
+              new Part("more of those rafters", FramingTables.OLD_RAFTERS),
+              new Part("sisters to choose from", FramingTables.SISTER_CHOICE),
+              new Part("with readings.csv", JobTables.SISTERS),
+              new Part("with readings at several stations of a rafter", SurveyTables.FACTS),
+              new Part("the string, where readings were taken under it", SurveyTables.STRING),
+              new Part("trusses", SurveyTables.TRUSS));
+      case PLANES -> List.of(new Part("eave and slope length, or corners", JobTables.PLANES));
+      case OPENINGS -> List.of(new Part("every opening", JobTables.OPENINGS));
+      case RAFTERS -> List.of(new Part("every measured rafter", JobTables.SUPPORTS));
+      case MARKS -> List.of(new Part("every mark", JobTables.MARKS));
+      case READINGS ->
+          List.of(
+              new Part("one reading a rafter, at mid-length", JobTables.READINGS),
+              new Part("or several stations a rafter", SurveyTables.READINGS));
+      case REPORTS -> List.of(new Part("everything seen", FramingTables.REPORTS));
+      case LAYERS -> List.of(new Part("every layer", FramingTables.LAYERS));
+      case MAKER -> List.of(new Part("every requirement", MakerTable.FIELDS));
+      case PRICES ->
+          List.of(
+              new Part("every job", JobTables.PRICES),
+              new Part("with readings.csv", JobTables.SISTER_PRICES),
+              new Part("where sisters are chosen", FramingTables.SISTER_STICKS));
+      case RATES ->
+          List.of(
+              new Part("every job", JobTables.RATES),
+              new Part("with readings.csv", JobTables.SISTER_RATES));
+    };
+  }
+}
