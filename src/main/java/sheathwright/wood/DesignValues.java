@@ -86,7 +86,7 @@ public final class DesignValues {
       @Column(value = "end_distance_in", preset = "0") Figure<Length> endDistance,
       @Column(value = "unbraced_in", preset = "0") Figure<Length> unbraced) {
     var nominal = size.choice().argument("size");
-    var values = new LumberValues(species, grade, nominal, valueSet);
+    var values = new LumberValues(new Lumber(species, grade, nominal, valueSet));
     var wood = new AdjustedWood(values, moisture, temperature, incised);
     var section = StockSection.of(nominal, stock, thickness, depth);
     var open =
@@ -94,7 +94,7 @@ public final class DesignValues {
             "unbraced_in",
             Units.INCH,
             Limits.between(0, 600, "0 where a nailed deck holds the upper edge"));
-    var seat = BearingSeat.length(bearingLength);
+    var seat = new Seat(bearingLength, endDistance);
     Condition isFlat = flatwise.choice().argument("flatwise").is(YesNo.YES);
 
     var cd =
@@ -108,12 +108,12 @@ public final class DesignValues {
     var cl =
         new LateralStability(lu, section.depth(), section.thickness(), wood.minModulus, star)
             .allowedFactor();
-    var flat = FLAT_USE.number(Units.RATIO, "cfu", values.size()).as("flat_use_table", Units.RATIO);
+    var flat = FLAT_USE.number(Units.RATIO, "cfu", nominal).as("flat_use_table", Units.RATIO);
     var cfu =
         Figure.choose(isFlat, flat, ONE)
             .as("flat_use_factor", Units.RATIO, FLAT_USE.source())
             .symbol("C_fu");
-    var cb = BearingSeat.areaFactor(seat, BearingSeat.endDistance(endDistance));
+    var cb = seat.areaFactor();
     return new AdjustedValues(
         star.times(cl).times(cfu).as("bending_psi", Units.PSI, TABLE).symbol("F_b'"),
         wood.shear.times(cd).as("shear_psi", Units.PSI, TABLE).symbol("F_v'"),

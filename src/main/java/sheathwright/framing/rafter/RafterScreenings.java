@@ -18,12 +18,13 @@ import sheathwright.figure.YesNo;
 import sheathwright.framing.rafter.Governing.Named;
 import sheathwright.framing.stop.RepairStops;
 import sheathwright.wood.AdjustedWood;
-import sheathwright.wood.BearingSeat;
 import sheathwright.wood.Grade;
+import sheathwright.wood.Lumber;
 import sheathwright.wood.LumberSize;
 import sheathwright.wood.LumberValues;
 import sheathwright.wood.RafterSection;
 import sheathwright.wood.RepetitiveMember;
+import sheathwright.wood.Seat;
 import sheathwright.wood.ServiceMoisture;
 import sheathwright.wood.SimpleSpan;
 import sheathwright.wood.Species;
@@ -136,13 +137,16 @@ public final class RafterScreenings {
     var section = StockSection.of(nominal, kind, thickness, depth);
     var wood =
         new AdjustedWood(
-            new LumberValues(species, grade, nominal, valueSet), damp, temperature, incised);
+            new LumberValues(new Lumber(species, grade, nominal, valueSet)),
+            damp,
+            temperature,
+            incised);
     var inches =
         span.within(
                 "span_ft", Units.FOOT, Limits.between(1, 40, "clear, on the horizontal projection"))
             .as("span_in", Units.INCH)
             .symbol("L");
-    var seat = BearingSeat.length(bearingLength);
+    var seat = new Seat(bearingLength, endDistance);
     var cut = new SeatCut(notch, section);
     var tie = new RafterTie(inches, rise, tieHeight);
 
@@ -155,7 +159,7 @@ public final class RafterScreenings {
             .symbol("F_b'");
     var fcPerp =
         wood.bearing
-            .times(BearingSeat.areaFactor(seat, BearingSeat.endDistance(endDistance)))
+            .times(seat.areaFactor())
             .as("bearing_psi", Units.PSI, RepetitiveMember.NDS_2018.at("Table 4.3.1"))
             .symbol("F_c⊥'");
     var loadedDry =
@@ -179,7 +183,7 @@ public final class RafterScreenings {
         loads.cases().stream().map(each -> each.shear(wood.shear, cut, inches)).toList();
     var passingSag = sag.underPassingLoad(counted);
     var totalSag = sag.underAllLoad(counted);
-    var bearing = bearing(loads, inches, section, seat, fcPerp);
+    var bearing = bearing(loads, inches, section, seat.bearing(), fcPerp);
     var governing =
         Governing.of(
             List.of(
@@ -198,7 +202,7 @@ public final class RafterScreenings {
         SimpleSpan.spanByShear(cut.shearAllowed(wood.shear), cut.area, lasting)
             .as("shear_span_in", Units.INCH, SimpleSpan.STATICS);
     var borne =
-        SimpleSpan.spanByBearing(fcPerp, section.thickness(), seat, loads.greatest)
+        SimpleSpan.spanByBearing(fcPerp, section.thickness(), seat.bearing(), loads.greatest)
             .as("bearing_span_in", Units.INCH, SimpleSpan.STATICS);
     var tied = factor.times(bent.min(sag.longest())).as("tied_span_in", Units.INCH);
     var unnotched = tied.min(sheared).min(borne).as("passing_span_in", Units.INCH);
