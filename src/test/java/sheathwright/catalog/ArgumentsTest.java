@@ -36,9 +36,6 @@ class ArgumentsTest {
           "weakest_link",
           "practical_nail_spacing",
           "tributary_area",
-          "rafter_screening",
-          "rafter_check",
-          "rafter_max_span",
           "adjusted_lateral",
           "part_sister_reach",
           "part_sister_sag",
@@ -78,10 +75,7 @@ class ArgumentsTest {
           "edge_clips",
           "piece_fit",
           "panel_span",
-          "panel_weight",
-          "beam_stability",
-          "design_values",
-          "section_properties");
+          "panel_weight");
 
   static Stream<Card> cards() {
     return Catalog.shipped().cards().stream();

@@ -17,7 +17,7 @@ public record ClearSpan(
             value = "span_ft",
             least = ClearSpan.LEAST_FT,
             most = ClearSpan.MOST_FT,
-            rule = "clear, on the horizontal projection")
+            rule = ClearSpan.RULE)
         Figure<Length> span,
     @Column(
             value = "bearing_in",
@@ -32,6 +32,7 @@ public record ClearSpan(
   static final double LEAST_FT = 1;
 
   static final double MOST_FT = 40;
+  static final String RULE = "clear, on the horizontal projection";
 
   private static final Columns COLUMNS = Columns.of(ClearSpan.class);
 

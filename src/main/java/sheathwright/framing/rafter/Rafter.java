@@ -33,7 +33,7 @@ final class Rafter {
   final Figure<Ratio> deflectionLimit;
 
   Rafter(Lumber lumber, UniformLoad load, OneOf<RafterLoad> kind, Figure<Ratio> deflectionLimit) {
-    this.deflectionLimit = SagLimits.passing(deflectionLimit);
+    this.deflectionLimit = SagLimits.live(deflectionLimit).passing();
     section =
         RafterSection.of(DressedSizes.thickness(lumber.size()), DressedSizes.width(lumber.size()));
 
