@@ -18,6 +18,7 @@ import sheathwright.framing.rafter.SagLimits;
 import sheathwright.loads.DeadLoads;
 import sheathwright.loads.RoofLoads;
 import sheathwright.wood.ActualSize;
+import sheathwright.wood.CrossSection;
 import sheathwright.wood.Grade;
 import sheathwright.wood.Lumber;
 import sheathwright.wood.LumberSize;
@@ -47,8 +48,7 @@ final class OldRafters {
   static Figure<Pressure> ownWeight(Job job) {
     SectionProperties section = section(job);
     return DeadLoads.framingLoad(
-            section.thickness(),
-            section.depth(),
+            CrossSection.thickness(section.thickness()).depth(section.depth()),
             job.fact("support_spacing_in", Units.INCH),
             DRY_WOOD)
         .as("rafters_psf", Units.PSF);
