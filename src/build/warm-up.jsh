@@ -2,7 +2,7 @@
 area = sqft(1408.72)
 order = sheetsByArea(area, pct(10))
 nails = nailsPerSheet(in("16"), in(6), in(12), NO, in(96), in(48))
-check = rafterCheck(HEM_FIR, NO_2, SIZE_2X6, in(16), psf(20), psf(10), ROOF_LIVE, number(180), NDS2018, ft("12-0 1/4"), in(1.5))
+check = rafterCheck(Lumber.of(HEM_FIR, NO_2, SIZE_2X6, NDS2018), UniformLoad.spacing(in(16)).live(psf(20)).dead(psf(10)), ROOF_LIVE, number(180), ClearSpan.of(ft("12-0 1/4")))
 area = sqft(1500)
 order
 check

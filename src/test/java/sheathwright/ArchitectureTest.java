@@ -50,7 +50,7 @@ class ArchitectureTest {
           room("published", "figure"),
           room("wood", "figure", "catalog", "published"),
           room("roof", "figure", "catalog"),
-          room("loads", "figure", "catalog", "published", "roof"),
+          room("loads", "figure", "catalog", "published", "wood", "roof"),
           room("cutting"),
           trade("sheathing", "cutting"),
           trade("fastening"),

@@ -16,12 +16,9 @@ import sheathwright.wood.AdjustedValues;
 import sheathwright.wood.DesignValues;
 import sheathwright.wood.Grade;
 import sheathwright.wood.LoadDuration;
-import sheathwright.wood.LumberSize;
+import sheathwright.wood.MemberUse;
 import sheathwright.wood.SectionProperties;
-import sheathwright.wood.ServiceMoisture;
 import sheathwright.wood.Species;
-import sheathwright.wood.Stock;
-import sheathwright.wood.ValueSet;
 
 /** Which sisters would do beside a job's rafters, and which of those is the cheapest. */
 final class SisterChoice {
@@ -29,10 +26,8 @@ final class SisterChoice {
   private SisterChoice() {}
 
   static SisterSizes of(Job job, Figure<Pressure> dead) {
-    Choice<LumberSize> size = job.word("rafter_size");
-    Choice<Stock> stock = job.wordOr("rafter_stock", Stock.DRESSED);
     SectionProperties section = OldRafters.section(job);
-    AdjustedValues old = values(job, size, stock);
+    AdjustedValues old = values(job);
     return SisterSizing.sisterSizes(
         section.thickness(),
         section.depth(),
@@ -55,26 +50,14 @@ final class SisterChoice {
         stick(job, "2x12"));
   }
 
-  private static AdjustedValues values(Job job, Choice<LumberSize> size, Choice<Stock> stock) {
+  private static AdjustedValues values(Job job) {
     Condition isSnow = job.<RafterLoad>word("load").is(RafterLoad.SNOW);
     return DesignValues.designValues(
-        job.<Species>word("species"),
-        job.<Grade>word("grade"),
-        size,
-        job.<ValueSet>word("value_set"),
+        OldRafters.member(job),
         Choice.choose(isSnow, LoadDuration.DURATION_SNOW, LoadDuration.DURATION_ROOF_LIVE)
             .as("sistered_load_duration"),
-        job.fact("support_spacing_in", Units.INCH),
-        stock,
-        job.factOr("rafter_thickness_in", 0, Units.INCH),
-        job.factOr("rafter_depth_in", 0, Units.INCH),
-        job.wordOr("moisture", ServiceMoisture.DRY),
-        job.factOr("temperature_f", 70, Units.RATIO),
-        job.wordOr("incised", YesNo.NO),
-        Choice.literal(YesNo.NO),
-        job.fact("bearing_in", Units.INCH),
-        job.factOr("end_distance_in", 0, Units.INCH),
-        Figure.of(0, Units.INCH));
+        MemberUse.spacing(job.fact("support_spacing_in", Units.INCH)),
+        OldRafters.seat(job));
   }
 
   private static Figure<Per<Money, Pieces>> stick(Job job, String size) {

@@ -4,6 +4,7 @@ import static sheathwright.loads.LoadArguments.ONE;
 
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
+import sheathwright.catalog.Narrowed;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
@@ -17,6 +18,7 @@ import sheathwright.figure.Source;
 import sheathwright.figure.Table;
 import sheathwright.figure.Units;
 import sheathwright.published.Published;
+import sheathwright.wood.CrossSection;
 
 /** What a roof weighs. */
 public final class DeadLoads {
@@ -34,6 +36,16 @@ public final class DeadLoads {
           "more_dead_loads",
           "weights of more materials",
           1);
+
+  private static final double LEAST_THICKNESS = 0.5;
+  private static final double MOST_THICKNESS = 8;
+  private static final String THICKNESS_RULE = "1-1/2 for a dressed 2x";
+  private static final Limits THICKNESS =
+      Limits.between(LEAST_THICKNESS, MOST_THICKNESS, THICKNESS_RULE);
+  private static final double LEAST_DEPTH = 2;
+  private static final double MOST_DEPTH = 24;
+  private static final String DEPTH_RULE = "5-1/2 for a dressed 2x6";
+  private static final Limits DEPTH = Limits.between(LEAST_DEPTH, MOST_DEPTH, DEPTH_RULE);
 
   private DeadLoads() {}
 
@@ -119,11 +131,10 @@ public final class DeadLoads {
    * and a licensed engineer decide.
    *
    * <pre>{@code
-   * framingLoad(in(1.5), in(5.5), in(16), pcf(34)) // 1.46 psf
+   * framingLoad(CrossSection.thickness(in(1.5)).depth(in(5.5)), in(16), pcf(34)) // 1.46 psf
    * }</pre>
    *
-   * @param thickness b of the rafter, measured, 0.5 in to 8 in
-   * @param depth d of the rafter, measured, 2 in to 24 in
+   * @param section of the rafter
    * @param spacing center to center, 4 in to 120 in
    * @param density of the wood, 15 pcf to 70 pcf
    * @return pounds per square foot on the slope
@@ -133,18 +144,17 @@ public final class DeadLoads {
   @LibraryFunction
   @Column("load_psf")
   public static Figure<Pressure> framingLoad(
-      @Column("thickness_in") Figure<Length> thickness,
-      @Column("depth_in") Figure<Length> depth,
+      @Narrowed(
+              column = "thickness_in",
+              least = LEAST_THICKNESS,
+              most = MOST_THICKNESS,
+              rule = THICKNESS_RULE)
+          @Narrowed(column = "depth_in", least = LEAST_DEPTH, most = MOST_DEPTH, rule = DEPTH_RULE)
+          CrossSection section,
       @Column("spacing_in") Figure<Length> spacing,
       @Column(value = "density_pcf", preset = "34") Figure<Density> density) {
-    var b =
-        thickness
-            .within("thickness_in", Units.INCH, Limits.between(0.5, 8, "1-1/2 for a dressed 2x"))
-            .symbol("b");
-    var d =
-        depth
-            .within("depth_in", Units.INCH, Limits.between(2, 24, "5-1/2 for a dressed 2x6"))
-            .symbol("d");
+    var b = section.thickness().within("thickness_in", Units.INCH, THICKNESS);
+    var d = section.depth().within("depth_in", Units.INCH, DEPTH);
     var s =
         spacing
             .within("spacing_in", Units.INCH, Limits.between(4, 120, "16 and 24 are usual"))

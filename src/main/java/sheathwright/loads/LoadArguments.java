@@ -30,13 +30,22 @@ public final class LoadArguments {
           "180° ÷ π",
           Source.derived("half a turn is 180 degrees"));
 
+  /** The ranges of columns that stand in several things, or by themselves and in a thing. */
+  public static final double STEEPEST_IN_12 = 48;
+
+  public static final String RISE_RULE = "inches of rise in 12 of run; 6 is a middling roof";
+  public static final double LEAST_RUN_FT = 1;
+  public static final double MOST_RUN_FT = 500;
+  public static final String RUN_RULE = "on the flat; half the width of a gable roof";
+  public static final double MOST_SNOW = 300;
+  public static final String SNOW_RULE =
+      "of the code's map or the building department; 30 is usual";
+
   private LoadArguments() {}
 
   public static Figure<Ratio> rise(Figure<Ratio> rise) {
     return rise.within(
-        "rise_in_12",
-        Units.RISE_IN_12,
-        Limits.between(0, 48, "inches of rise in 12 of run; 6 is a middling roof"));
+        "rise_in_12", Units.RISE_IN_12, Limits.between(0, STEEPEST_IN_12, RISE_RULE));
   }
 
   /** A slope in degrees, from its rise in 12. */
@@ -47,15 +56,6 @@ public final class LoadArguments {
         .times(DEGREES_IN_A_RADIAN)
         .as("slope_in_degrees", Units.RATIO, Source.derived("angle of the slope"))
         .symbol("θ");
-  }
-
-  /** Ground snow of no less than a load at which the rule at hand has a meaning. */
-  public static Figure<Pressure> groundSnow(Figure<Pressure> snow, double least) {
-    return snow.within(
-            "ground_snow_psf",
-            Units.PSF,
-            Limits.between(least, 300, "of the code's map or the building department; 30 is usual"))
-        .symbol("p_g");
   }
 
   /** The importance factor, which ASCE 7-22 has put into its maps. */
@@ -86,9 +86,7 @@ public final class LoadArguments {
 
   public static Figure<Length> eaveToRidge(Figure<Length> run) {
     return run.within(
-            "eave_to_ridge_ft",
-            Units.FOOT,
-            Limits.between(1, 500, "on the flat; half the width of a gable roof"))
+            "eave_to_ridge_ft", Units.FOOT, Limits.between(LEAST_RUN_FT, MOST_RUN_FT, RUN_RULE))
         .symbol("W");
   }
 

@@ -63,13 +63,11 @@ public final class LoadCombinations {
    * to look for.
    *
    * <pre>{@code
-   * loadCombinations(psf(10), psf(20), psf(25), strengthPsf(30), ASCE7_16).deadAndUplift() // -12 psf
-   * loadCombinations(psf(10), psf(20), psf(25), strengthPsf(30), ASCE7_16).governsBending() // dead-and-snow
+   * loadCombinations(RoofLoads.dead(psf(10)).roofLive(psf(20)).snow(psf(25)), strengthPsf(30), ASCE7_16).deadAndUplift() // -12 psf
+   * loadCombinations(RoofLoads.dead(psf(10)).roofLive(psf(20)).snow(psf(25)), strengthPsf(30), ASCE7_16).governsBending() // dead-and-snow
    * }</pre>
    *
-   * @param dead on the horizontal projection, 0 psf to 200 psf
-   * @param roofLive on the horizontal projection, 0 psf to 300 psf
-   * @param snow on the horizontal projection, 0 psf to 300 psf; at strength level under ASCE 7-22
+   * @param loads on the roof; snow at strength level under ASCE 7-22
    * @param uplift of the wind, outward, at strength level, 0 psf strength to 500 psf strength
    * @param edition of ASCE 7; in tables 7-16 may be written too
    * @return each combination in psf of horizontal projection, each divided by its own duration
@@ -79,12 +77,10 @@ public final class LoadCombinations {
    */
   @LibraryFunction
   public static CombinedLoads loadCombinations(
-      @Column("dead_psf") Figure<Pressure> dead,
-      @Column("roof_live_psf") Figure<Pressure> roofLive,
-      @Column("snow_psf") Figure<Pressure> snow,
+      RoofLoads loads,
       @Column(value = "uplift_psf", unit = "psf strength") Figure<StrengthPressure> uplift,
       @Column("edition") OneOf<LoadEdition> edition) {
-    List<LoadCombination> all = combinations(dead, roofLive, snow, uplift, edition);
+    List<LoadCombination> all = combinations(loads, uplift, edition);
     return new CombinedLoads(
         all.get(0).load(),
         all.get(1).load(),
@@ -99,21 +95,8 @@ public final class LoadCombinations {
 
   /** The four combinations, in order: dead alone, with roof live load, with snow, with uplift. */
   public static List<LoadCombination> combinations(
-      Figure<Pressure> dead,
-      Figure<Pressure> roofLive,
-      Figure<Pressure> snow,
-      Figure<StrengthPressure> uplift,
-      OneOf<LoadEdition> edition) {
-    var d =
-        dead.within("dead_psf", Units.PSF, Limits.between(0, 200, "10 to 20 is usual")).symbol("D");
-    var lr =
-        roofLive
-            .within("roof_live_psf", Units.PSF, Limits.between(0, 300, "20, or less by its rules"))
-            .symbol("L_r");
-    var s =
-        snow.within(
-                "snow_psf", Units.PSF, Limits.between(0, 300, "on the roof, 0 where none falls"))
-            .symbol("S");
+      RoofLoads loads, Figure<StrengthPressure> uplift, OneOf<LoadEdition> edition) {
+    var d = loads.dead();
     var w =
         uplift
             .within(
@@ -126,12 +109,12 @@ public final class LoadCombinations {
         Figure.choose(
                 LoadArguments.word("edition", edition).is(LoadEdition.ASCE7_22), SNOW_SHARE, WHOLE)
             .as("snow_share", Units.RATIO, RULE);
-    var allowableSnow = share.times(s).as("allowable_snow_psf", Units.PSF, RULE);
+    var allowableSnow = share.times(loads.snow()).as("allowable_snow_psf", Units.PSF, RULE);
     var lifting = WIND_SHARE.times(w).as("allowable_uplift_psf", Units.PSF, RULE);
     var holding = DEAD_AGAINST_UPLIFT.times(d).as("dead_against_uplift_psf", Units.PSF, RULE);
     return List.of(
         combination(Name.DEAD_ALONE, d, "permanent"),
-        combination(Name.DEAD_AND_ROOF_LIVE, d.plus(lr), "roof-live"),
+        combination(Name.DEAD_AND_ROOF_LIVE, d.plus(loads.roofLive()), "roof-live"),
         combination(Name.DEAD_AND_SNOW, d.plus(allowableSnow), "snow"),
         combination(Name.DEAD_AND_UPLIFT, holding.minus(lifting), "ten-minutes"));
   }

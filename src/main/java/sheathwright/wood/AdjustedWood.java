@@ -1,12 +1,10 @@
 package sheathwright.wood;
 
 import sheathwright.figure.Figure;
-import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Stress;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
-import sheathwright.figure.YesNo;
 
 /**
  * The values of a stick where it serves: with its size, damp, heat and incising, but before load
@@ -34,11 +32,8 @@ public final class AdjustedWood {
   /** E_min' = E_min C_M C_t C_i. */
   public final Figure<Stress> minModulus;
 
-  public AdjustedWood(
-      LumberValues values,
-      OneOf<ServiceMoisture> moisture,
-      Figure<Ratio> temperature,
-      OneOf<YesNo> incised) {
+  public AdjustedWood(Member member) {
+    var values = new LumberValues(member.lumber());
     sizeFactor = values.sizeFactor().as("size_factor", Units.RATIO).symbol("C_F");
     var fb = values.bending().as("bending_value_psi", Units.PSI).symbol("F_b");
     var fv = values.shear().as("shear_value_psi", Units.PSI).symbol("F_v");
@@ -47,7 +42,7 @@ public final class AdjustedWood {
     var emin = values.minModulus().as("min_modulus_value_psi", Units.PSI).symbol("E_min");
 
     var sized = fb.times(sizeFactor).as("sized_bending_psi", Units.PSI, TABLE);
-    service = new ServiceFactors(moisture, temperature, incised, sized);
+    service = new ServiceFactors(member.service(), sized);
     bending =
         sized
             .times(service.wetBending)

@@ -5,7 +5,6 @@ import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Length;
-import sheathwright.figure.Quantity.Stress;
 import sheathwright.figure.Units;
 
 /** How far deep sticks may be trusted not to roll over. */
@@ -29,14 +28,12 @@ public final class BeamStabilities {
    * keeps its whole value. Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
-   * beamStability(in(48), in(7.25), in(1.5), psi(580000), psi(1428.3)).factor() // 0.9283
+   * beamStability(in(48), CrossSection.thickness(in(1.5)).depth(in(7.25)), BendingValues.bending(psi(1428.3)).minModulus(psi(580000))).factor() // 0.9283
    * }</pre>
    *
    * @param unbraced between the places that hold the upper edge, 1 in to 600 in
-   * @param depth of the stick, 1 in to 60 in
-   * @param thickness of the stick, 0.5 in to 24 in
-   * @param minModulus E_min' with its factors, 1000 psi to 2000000 psi
-   * @param bending F_b* with every factor but stability and flat use, 1 psi to 10000 psi
+   * @param section of the stick
+   * @param values that the stick has before it may roll
    * @return effective length in inches, slenderness ratio, buckling value in psi, stability factor
    * @throws RefusedException if a number lies outside its range, or the slenderness ratio is over
    *     50
@@ -44,11 +41,7 @@ public final class BeamStabilities {
    */
   @LibraryFunction
   public static Stability beamStability(
-      @Column("unbraced_in") Figure<Length> unbraced,
-      @Column("depth_in") Figure<Length> depth,
-      @Column("thickness_in") Figure<Length> thickness,
-      @Column("min_modulus_psi") Figure<Stress> minModulus,
-      @Column("bending_psi") Figure<Stress> bending) {
+      @Column("unbraced_in") Figure<Length> unbraced, CrossSection section, BendingValues values) {
     var lu =
         unbraced
             .within(
@@ -56,29 +49,9 @@ public final class BeamStabilities {
                 Units.INCH,
                 Limits.between(1, 600, "48 where battens lie 4 ft apart"))
             .symbol("l_u");
-    var d =
-        depth
-            .within("depth_in", Units.INCH, Limits.between(1, 60, "a dressed 2x8 has 7-1/4"))
-            .symbol("d");
-    var b =
-        thickness
-            .within("thickness_in", Units.INCH, Limits.between(0.5, 24, "a dressed 2x has 1-1/2"))
-            .symbol("b");
-    var emin =
-        minModulus
-            .within(
-                "min_modulus_psi",
-                Units.PSI,
-                Limits.between(1000, 2_000_000, "design_values gives it"))
-            .symbol("E_min'");
-    var star =
-        bending
-            .within(
-                "bending_psi",
-                Units.PSI,
-                Limits.between(1, 10_000, "with every factor but stability and flat use"))
-            .symbol("F_b*");
-    var stability = new LateralStability(lu, d, b, emin, star);
+    var stability =
+        new LateralStability(
+            lu, section.depth(), section.thickness(), values.minModulus(), values.bending());
     return new Stability(
         stability.effectiveLength,
         stability.slenderness,

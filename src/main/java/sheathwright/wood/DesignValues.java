@@ -4,7 +4,6 @@ import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
@@ -40,27 +39,13 @@ public final class DesignValues {
    * only: local code and a licensed engineer decide.
    *
    * <pre>{@code
-   * designValues(DOUGLAS_FIR_LARCH, NO_2, SIZE_2X8, NDS2018, DURATION_ROOF_LIVE, in(24), DRESSED, in(0), in(0), DRY, number(70), NO, NO, in(1.5), in(0), in(0)).bending() // 1,552.5 psi
+   * designValues(Member.of(Lumber.of(DOUGLAS_FIR_LARCH, NO_2, SIZE_2X8, NDS2018)), DURATION_ROOF_LIVE, MemberUse.spacing(in(24)), Seat.of(in(1.5))).bending() // 1,552.5 psi
    * }</pre>
    *
-   * @param species species group on the grade stamp
-   * @param grade visual grade on the grade stamp
-   * @param size nominal size, which finds the values
-   * @param valueSet edition of the design values, fitting the age of the wood
+   * @param member the stick where it serves; what it measures counts for stability alone
    * @param loadDuration the shortest load in the combination
-   * @param spacing center to center of at least three sticks that a deck joins, 4 in to 48 in; the
-   *     repetitive factor is taken up to 24 in
-   * @param stock how it came to its size, which says what it measures; for stability alone
-   * @param thickness as measured, 0 in to 6 in; 0 takes what the stock says
-   * @param depth as measured, 0 in to 24 in; 0 takes what the stock says
-   * @param moisture whether it stays at 19 % or less
-   * @param temperature degrees Fahrenheit that the wood keeps for long, 0 to 150
-   * @param incised whether slits were pressed into it for a preservative
-   * @param flatwise whether it lies on its wide face
-   * @param bearingLength length of its seat, 0.5 in to 12 in
-   * @param endDistance from the seat to the nearer end of the stick, 0 in to 240 in
-   * @param unbraced between the places that hold the upper edge, 0 in to 600 in; 0 where a nailed
-   *     deck holds it along its length
+   * @param use how it stands among its neighbors
+   * @param seat where it sits
    * @return five values in psi, and fourteen factors
    * @throws RefusedException if a number lies outside its range, the value set does not hold the
    *     wood, the stock is ripped, or the slenderness ratio is over 50
@@ -69,51 +54,34 @@ public final class DesignValues {
    */
   @LibraryFunction
   public static AdjustedValues designValues(
-      @Column("species") OneOf<Species> species,
-      @Column("grade") OneOf<Grade> grade,
-      @Column("size") OneOf<LumberSize> size,
-      @Column("value_set") OneOf<ValueSet> valueSet,
+      Member member,
       @Column("load_duration") OneOf<LoadDuration> loadDuration,
-      @Column("spacing_in") Figure<Length> spacing,
-      @Column(value = "stock", preset = "dressed") OneOf<Stock> stock,
-      @Column(value = "thickness_in", preset = "0") Figure<Length> thickness,
-      @Column(value = "depth_in", preset = "0") Figure<Length> depth,
-      @Column(value = "moisture", preset = "dry") OneOf<ServiceMoisture> moisture,
-      @Column(value = "temperature_f", preset = "70") Figure<Ratio> temperature,
-      @Column(value = "incised", preset = "no") OneOf<YesNo> incised,
-      @Column(value = "flatwise", preset = "no") OneOf<YesNo> flatwise,
-      @Column(value = "bearing_in", preset = "1.5") Figure<Length> bearingLength,
-      @Column(value = "end_distance_in", preset = "0") Figure<Length> endDistance,
-      @Column(value = "unbraced_in", preset = "0") Figure<Length> unbraced) {
-    var nominal = size.choice().argument("size");
-    var values = new LumberValues(species, grade, nominal, valueSet);
-    var wood = new AdjustedWood(values, moisture, temperature, incised);
-    var section = StockSection.of(nominal, stock, thickness, depth);
-    var open =
-        unbraced.within(
-            "unbraced_in",
-            Units.INCH,
-            Limits.between(0, 600, "0 where a nailed deck holds the upper edge"));
-    var seat = BearingSeat.length(bearingLength);
-    Condition isFlat = flatwise.choice().argument("flatwise").is(YesNo.YES);
+      MemberUse use,
+      Seat seat) {
+    var wood = new AdjustedWood(member);
+    var section = member.section();
+    Condition isFlat = use.flatwise().choice().is(YesNo.YES);
 
     var cd =
         LumberValues.loadDuration(loadDuration.choice().argument("load_duration"))
             .as("load_duration_factor", Units.RATIO)
             .symbol("C_D");
-    var cr = RepetitiveMember.factor(RepetitiveMember.spacing(spacing));
+    var cr = RepetitiveMember.factor(use.spacing());
     var star =
         wood.bending.times(cd).times(cr).as("unflat_bending_psi", Units.PSI, TABLE).symbol("F_b*");
-    var lu = Figure.choose(isFlat, NOTHING, open).as("unbraced_on_edge_in", Units.INCH);
+    var lu = Figure.choose(isFlat, NOTHING, use.unbraced()).as("unbraced_on_edge_in", Units.INCH);
     var cl =
         new LateralStability(lu, section.depth(), section.thickness(), wood.minModulus, star)
             .allowedFactor();
-    var flat = FLAT_USE.number(Units.RATIO, "cfu", values.size()).as("flat_use_table", Units.RATIO);
+    var flat =
+        FLAT_USE
+            .number(Units.RATIO, "cfu", member.lumber().size())
+            .as("flat_use_table", Units.RATIO);
     var cfu =
         Figure.choose(isFlat, flat, ONE)
             .as("flat_use_factor", Units.RATIO, FLAT_USE.source())
             .symbol("C_fu");
-    var cb = BearingSeat.areaFactor(seat, BearingSeat.endDistance(endDistance));
+    var cb = seat.areaFactor();
     return new AdjustedValues(
         star.times(cl).times(cfu).as("bending_psi", Units.PSI, TABLE).symbol("F_b'"),
         wood.shear.times(cd).as("shear_psi", Units.PSI, TABLE).symbol("F_v'"),

@@ -30,19 +30,11 @@ public final class LumberValues {
   private final OneOf<LumberSize> size;
   private final OneOf<ValueSet> valueSet;
 
-  public LumberValues(
-      OneOf<Species> species,
-      OneOf<Grade> grade,
-      OneOf<LumberSize> size,
-      OneOf<ValueSet> valueSet) {
-    this.species = species.choice().argument("species");
-    this.grade = grade.choice().argument("grade");
-    this.size = size.choice().argument("size");
-    this.valueSet = valueSet.choice().argument("value_set");
-  }
-
-  public OneOf<LumberSize> size() {
-    return size;
+  public LumberValues(Lumber lumber) {
+    species = lumber.species();
+    grade = lumber.grade();
+    size = lumber.size();
+    valueSet = lumber.valueSet();
   }
 
   public Figure<Stress> bending() {

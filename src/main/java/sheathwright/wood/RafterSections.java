@@ -2,9 +2,7 @@ package sheathwright.wood;
 
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
-import sheathwright.figure.Figure;
 import sheathwright.figure.OneOf;
-import sheathwright.figure.Quantity.Length;
 
 /** What sticks really measure. */
 public final class RafterSections {
@@ -24,15 +22,13 @@ public final class RafterSections {
    * Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
-   * sectionProperties(SIZE_2X8, DRESSED, in(0), in(0)).sectionModulus() // 13.141 in³
-   * sectionProperties(SIZE_2X8, MEASURED, in("1-5/8"), in("7-5/8")).area() // 12.391 sq in
+   * sectionProperties(SIZE_2X8, ActualSize.of(DRESSED)).sectionModulus() // 13.141 in³
+   * sectionProperties(SIZE_2X8, ActualSize.of(MEASURED).thickness(in("1-5/8")).depth(in("7-5/8"))).area() // 12.391 sq in
    * }</pre>
    *
    * @param size nominal size
-   * @param stock how it came to its size: dressed dry, dressed green, dressed before about 1970,
-   *     sawn to its full size, measured, or ripped, which is refused
-   * @param thickness as measured, 0 in to 6 in; 0 takes what the stock says
-   * @param depth as measured, 0 in to 24 in; 0 takes what the stock says
+   * @param actual what it really measures: dressed dry, dressed green, dressed before about 1970,
+   *     sawn to its full size, or by rule
    * @return thickness and depth in inches, area, section modulus and moment of inertia
    * @throws RefusedException if a number lies outside its range, the stock is ripped, or measured
    *     without both measures given
@@ -41,11 +37,8 @@ public final class RafterSections {
    */
   @LibraryFunction
   public static SectionProperties sectionProperties(
-      @Column("size") OneOf<LumberSize> size,
-      @Column(value = "stock", preset = "dressed") OneOf<Stock> stock,
-      @Column(value = "thickness_in", preset = "0") Figure<Length> thickness,
-      @Column(value = "depth_in", preset = "0") Figure<Length> depth) {
-    var section = StockSection.of(size, stock, thickness, depth);
+      @Column("size") OneOf<LumberSize> size, ActualSize actual) {
+    var section = StockSection.of(size, actual);
     return new SectionProperties(
         section.thickness(),
         section.depth(),

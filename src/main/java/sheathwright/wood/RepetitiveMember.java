@@ -12,6 +12,12 @@ public final class RepetitiveMember {
 
   public static final Source NDS_2018 = Source.secondHand("NDS 2018");
 
+  /** The range of a spacing, wherever one is a column. */
+  public static final double LEAST_SPACING_IN = 4;
+
+  public static final double MOST_SPACING_IN = 48;
+  public static final String SPACING_RULE = "center to center; 16 and 24 are usual";
+
   private static final Figure<Ratio> REPETITIVE =
       Figure.constant("repetitive_member_factor", 1.15, Units.RATIO, NDS_2018.at("4.3.9"))
           .symbol("1.15");
@@ -28,7 +34,7 @@ public final class RepetitiveMember {
         .within(
             "spacing_in",
             Units.INCH,
-            Limits.between(4, 48, "center to center; 16 and 24 are usual"))
+            Limits.between(LEAST_SPACING_IN, MOST_SPACING_IN, SPACING_RULE))
         .symbol("s");
   }
 

@@ -2,8 +2,6 @@ package sheathwright.wood;
 
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
-import sheathwright.figure.OneOf;
 import sheathwright.figure.Option;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Stress;
@@ -54,18 +52,10 @@ final class ServiceFactors {
    *
    * @param bending F_b C_F, which says whether damp weakens it in bending
    */
-  ServiceFactors(
-      OneOf<ServiceMoisture> moisture,
-      Figure<Ratio> temperature,
-      OneOf<YesNo> incised,
-      Figure<Stress> bending) {
-    var damp = moisture.choice().argument("moisture");
-    var degrees =
-        temperature.within(
-            "temperature_f",
-            Units.RATIO,
-            Limits.between(0, 150, "100 and less changes nothing; more than 150 is not for wood"));
-    var slits = incised.choice().argument("incised");
+  ServiceFactors(ServiceConditions place, Figure<Stress> bending) {
+    var damp = place.moisture().choice();
+    var degrees = place.temperature();
+    var slits = place.incised().choice();
 
     var wet = WET.number(Units.RATIO, "bending", damp).as("wet_bending_table", Units.RATIO);
     wetBending =

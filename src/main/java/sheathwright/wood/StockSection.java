@@ -3,7 +3,6 @@ package sheathwright.wood;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Source;
@@ -37,24 +36,13 @@ public final class StockSection {
     lookedUp = Choice.choose(isListed, stock, Stock.FULL_SAWN).as("stock_looked_up");
   }
 
-  /**
-   * Its section.
-   *
-   * @param thickness as measured, 0 in to 6 in; 0 takes what the stock says
-   * @param depth as measured, 0 in to 24 in; 0 takes what the stock says
-   */
-  public static RafterSection of(
-      OneOf<LumberSize> size, OneOf<Stock> stock, Figure<Length> thickness, Figure<Length> depth) {
-    var b =
-        thickness.within(
-            "thickness_in", Units.INCH, Limits.between(0, 6, "by rule; 0 takes the stock's"));
-    var d =
-        depth.within("depth_in", Units.INCH, Limits.between(0, 24, "by rule; 0 takes the stock's"));
+  /** The section of a stick of this nominal size. */
+  static RafterSection of(OneOf<LumberSize> size, ActualSize found) {
     var name = size.choice().argument("size");
-    var section = new StockSection(name, stock.choice().argument("stock"));
+    var section = new StockSection(name, found.stock().choice());
     return RafterSection.of(
-        section.actual("thickness_in", b, DressedSizes.thickness(name)),
-        section.actual("width_in", d, DressedSizes.width(name)));
+        section.actual("thickness_in", found.thickness(), DressedSizes.thickness(name)),
+        section.actual("width_in", found.depth(), DressedSizes.width(name)));
   }
 
   private Figure<Length> actual(String face, Figure<Length> byRule, Figure<Length> dressed) {

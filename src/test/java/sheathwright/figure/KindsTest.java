@@ -34,8 +34,8 @@ class KindsTest {
         "nailSpacingForUplift(lb(60), allowablePressure(strengthPsf(50)), in(24))"
             + "| nailSpacingForUplift(lb(60), strengthPsf(50), in(24))",
         "psf(30).max(psf(10)) | psf(30).max(strengthPsf(10))",
-        "rafterMaxSpan(HEM_FIR, NO_2, SIZE_2X6, in(16), psf(20), psf(10), SNOW, number(180), NDS2018)"
-            + "| rafterMaxSpan(NO_2, HEM_FIR, SIZE_2X6, in(16), psf(20), psf(10), SNOW, number(180), NDS2018)",
+        "rafterMaxSpan(Lumber.of(HEM_FIR, NO_2, SIZE_2X6, NDS2018), UniformLoad.spacing(in(16)).live(psf(20)).dead(psf(10)), SNOW, number(180))"
+            + "| rafterMaxSpan(Lumber.of(NO_2, HEM_FIR, SIZE_2X6, NDS2018), UniformLoad.spacing(in(16)).live(psf(20)).dead(psf(10)), SNOW, number(180))",
       })
   void swappedArguments_doNotCompile(String right, String swapped) {
     assertThat(errorsOf(right)).isEmpty();
@@ -57,6 +57,8 @@ class KindsTest {
     String source =
         """
         import sheathwright.figure.Figure;
+        import sheathwright.loads.UniformLoad;
+        import sheathwright.wood.Lumber;
         import static sheathwright.figure.Amounts.*;
         import static sheathwright.figure.YesNo.*;
         import static sheathwright.fastening.count.NailCounts.*;

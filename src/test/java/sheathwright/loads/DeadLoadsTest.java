@@ -18,6 +18,7 @@ import sheathwright.figure.RefusedException;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Working;
 import sheathwright.framing.rafter.PrintedSpan;
+import sheathwright.wood.CrossSection;
 
 class DeadLoadsTest {
 
@@ -105,7 +106,9 @@ class DeadLoadsTest {
   /** About 1.5 psf for a 2x6 at 16 in; a city's permit sheet uses 1.7, read. */
   @Test
   void framingLoad_isThatOfASquareFootOfRafters() {
-    double load = DeadLoads.framingLoad(in(1.5), in(5.5), in(16), pcf(34)).value();
+    double load =
+        DeadLoads.framingLoad(CrossSection.thickness(in(1.5)).depth(in(5.5)), in(16), pcf(34))
+            .value();
     assertThat(load).isCloseTo(1.5, within(0.05)).isLessThan(1.7);
     // Nine rafters on 12 ft of eave, each 12 ft long: cubic feet by 34 lb over 144 sq ft.
     double cubicFeet = 9 * 12 * (1.5 / 12) * (5.5 / 12);

@@ -23,7 +23,9 @@ class LoadCombinationsTest {
   private static CombinedLoads loads(
       double dead, double live, double snow, double uplift, LoadEdition edition) {
     return LoadCombinations.loadCombinations(
-        psf(dead), psf(live), psf(snow), strengthPsf(uplift), edition);
+        RoofLoads.dead(psf(dead)).roofLive(psf(live)).snow(psf(snow)),
+        strengthPsf(uplift),
+        edition);
   }
 
   /** ASCE 7-16 and 7-22, 2.4.1, secondary source, on plain numbers. */
@@ -98,7 +100,9 @@ class LoadCombinationsTest {
   void combinations_carryTheirNamesAndDurationFactors() {
     var all =
         LoadCombinations.combinations(
-            psf(10), psf(20), psf(30), strengthPsf(40), LoadEdition.ASCE7_22);
+            RoofLoads.dead(psf(10)).roofLive(psf(20)).snow(psf(30)),
+            strengthPsf(40),
+            LoadEdition.ASCE7_22);
     Unit<Pressure> projection = Units.PSF;
     assertThat(all).extracting(each -> each.name().value()).containsExactly(Name.values());
     assertThat(all)

@@ -42,7 +42,7 @@ class SavedSessionTest {
     type(
         "deckArea = sqft(64)",
         "order = sheetsByArea(deckArea, pct(0))",
-        "rafter = rafterCheck(HEM_FIR, NO_2, SIZE_2X6, in(16), psf(20), psf(10), ROOF_LIVE, number(180), NDS2018, ft(8), in(1.5))",
+        "rafter = rafterCheck(Lumber.of(HEM_FIR, NO_2, SIZE_2X6, NDS2018), UniformLoad.spacing(in(16)).live(psf(20)).dead(psf(10)), ROOF_LIVE, number(180), ClearSpan.of(ft(8)))",
         "total = sheets(10)",
         "total = total.plus(order)",
         "save(\"" + FILE + "\")");

@@ -1,97 +1,46 @@
 package sheathwright.framing.rafter;
 
-import sheathwright.figure.Check;
-import sheathwright.figure.Condition;
+import sheathwright.catalog.Column;
+import sheathwright.catalog.Columns;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Pressure;
-import sheathwright.figure.Units;
-import sheathwright.wood.AdjustedWood;
-import sheathwright.wood.LateralStability;
-import sheathwright.wood.LoadDuration;
-import sheathwright.wood.LumberValues;
-import sheathwright.wood.RafterSection;
-import sheathwright.wood.RepetitiveMember;
-import sheathwright.wood.SimpleSpan;
 
 /**
- * A rafter while the deck is off: nothing but battens or braces keeps its upper edge from rolling,
- * no deck shares a load with its neighbors, and people work on it.
+ * How rafters stand while their deck is off.
+ *
+ * @param braceSpacing between the battens or braces that hold the upper edge; 0 if nothing does
+ * @param live what people and materials weigh meanwhile
  */
-final class DeckOff {
+public record DeckOff(
+    @Column(
+            value = "brace_spacing_in",
+            preset = "0",
+            least = 0,
+            most = 600,
+            rule = "0 if nothing holds the rafters between plate and ridge")
+        Figure<Length> braceSpacing,
+    @Column(
+            value = "deck_off_live_psf",
+            preset = "20",
+            least = 1,
+            most = 100,
+            rule = "20 is the code's roof live")
+        Figure<Pressure> live) {
 
-  private static final Figure<Length> NOTHING = Figure.of(0, Units.INCH);
+  private static final Columns COLUMNS = Columns.of(DeckOff.class);
 
-  final Check bending;
-  final Check slenderness;
+  public DeckOff {
+    braceSpacing = COLUMNS.let("braceSpacing", braceSpacing);
+    live = COLUMNS.let("live", live);
+  }
 
-  /** The greatest distance between braces at which the bending check passes; 0 where none is. */
-  final Figure<Length> longestUnbraced;
+  /** Held so often, under the roof live load of the code. */
+  public static DeckOff braceSpacing(Figure<Length> apart) {
+    return new DeckOff(apart, null);
+  }
 
-  /**
-   * The checks of one rafter.
-   *
-   * @param span counted as the height of the ties asks
-   * @param braces distance between what holds the upper edge, 0 in to 600 in; 0 if nothing does
-   * @param live 1 psf to 100 psf
-   */
-  DeckOff(
-      AdjustedWood wood,
-      RafterSection section,
-      Figure<Length> span,
-      Figure<Length> alongTheSlope,
-      Figure<Length> spacing,
-      Figure<Pressure> dead,
-      Figure<Length> braces,
-      Figure<Pressure> live) {
-    var held =
-        braces.within(
-            "brace_spacing_in",
-            Units.INCH,
-            Limits.between(0, 600, "0 if nothing holds the rafters between plate and ridge"));
-    var working =
-        live.within(
-            "deck_off_live_psf", Units.PSF, Limits.between(1, 100, "20 is the code's roof live"));
-    Condition isOpen = held.isAtMost(NOTHING);
-    var lu =
-        Figure.choose(isOpen, alongTheSlope, held.min(alongTheSlope))
-            .as("unbraced_in", Units.INCH)
-            .symbol("l_u");
-    var cd =
-        LumberValues.loadDuration(LoadDuration.DURATION_ROOF_LIVE)
-            .as("deck_off_duration_factor", Units.RATIO)
-            .symbol("C_D");
-    var star =
-        wood.bending
-            .times(cd)
-            .as("deck_off_bending_psi", Units.PSI, RepetitiveMember.NDS_2018.at("Table 4.3.1"))
-            .symbol("F_b*");
-    var stability =
-        new LateralStability(lu, section.depth(), section.thickness(), wood.minModulus, star);
-    var w =
-        dead.plus(working)
-            .times(spacing)
-            .as("deck_off_load_lb_per_in", Units.POUND_PER_INCH, SimpleSpan.STATICS);
-    var stress =
-        SimpleSpan.moment(w, span)
-            .dividedBy(section.sectionModulus())
-            .as("deck_off_stress_psi", Units.PSI, RepetitiveMember.NDS_2018.at("3.3.2"));
-    bending =
-        Check.of(
-            "bending while the deck is off",
-            "deck_off_bending_ratio",
-            stress,
-            star.times(stability.factor)
-                .as("deck_off_allowed_psi", Units.PSI, RepetitiveMember.NDS_2018.at("3.3.3")));
-    slenderness =
-        Check.of(
-            "slenderness while the deck is off",
-            "deck_off_slenderness_ratio",
-            stability.slenderness,
-            LateralStability.MOST_SLENDER);
-    longestUnbraced =
-        LateralStability.longestUnbraced(section, wood.minModulus, star, stress)
-            .as("deck_off_brace_in", Units.INCH, RepetitiveMember.NDS_2018.at("3.3.3"));
+  public DeckOff live(Figure<Pressure> load) {
+    return new DeckOff(braceSpacing, load);
   }
 }

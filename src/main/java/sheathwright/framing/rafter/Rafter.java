@@ -1,24 +1,19 @@
 package sheathwright.framing.rafter;
 
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
 import sheathwright.figure.OneOf;
-import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.LineForce;
-import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Stress;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
+import sheathwright.loads.UniformLoad;
 import sheathwright.wood.DressedSizes;
-import sheathwright.wood.Grade;
-import sheathwright.wood.LumberSize;
+import sheathwright.wood.Lumber;
 import sheathwright.wood.LumberValues;
 import sheathwright.wood.RafterSection;
 import sheathwright.wood.RepetitiveMember;
 import sheathwright.wood.SimpleSpan;
-import sheathwright.wood.Species;
-import sheathwright.wood.ValueSet;
 
 /**
  * One of many like rafters under a deck: its section, its adjusted design values, and the load that
@@ -37,37 +32,15 @@ final class Rafter {
   final Figure<LineForce> liveLoad;
   final Figure<Ratio> deflectionLimit;
 
-  Rafter(
-      OneOf<Species> species,
-      OneOf<Grade> grade,
-      OneOf<LumberSize> size,
-      Figure<Length> spacing,
-      Figure<Pressure> live,
-      Figure<Pressure> dead,
-      OneOf<RafterLoad> load,
-      Figure<Ratio> deflectionLimit,
-      OneOf<ValueSet> valueSet) {
-    var s = RepetitiveMember.spacing(spacing);
-    var lr =
-        live.within(
-                "live_psf",
-                Units.PSF,
-                Limits.between(1, 300, "of horizontal projection; 20 is the usual least"))
-            .symbol("q_live");
-    var d =
-        dead.within(
-                "dead_psf",
-                Units.PSF,
-                Limits.between(0, 100, "of horizontal projection; 10 and 20 are the tables' own"))
-            .symbol("q_dead");
-    this.deflectionLimit = SagLimits.passing(deflectionLimit);
-
-    var values = new LumberValues(species, grade, size, valueSet);
+  Rafter(Lumber lumber, UniformLoad load, OneOf<RafterLoad> kind, Figure<Ratio> deflectionLimit) {
+    this.deflectionLimit = SagLimits.live(deflectionLimit).passing();
     section =
-        RafterSection.of(DressedSizes.thickness(values.size()), DressedSizes.width(values.size()));
+        RafterSection.of(DressedSizes.thickness(lumber.size()), DressedSizes.width(lumber.size()));
 
+    var values = new LumberValues(lumber);
+    var s = load.spacing();
     var cd =
-        LumberValues.loadDuration(load.choice().argument("load"))
+        LumberValues.loadDuration(kind.choice().argument("load"))
             .as("load_duration_factor", Units.RATIO)
             .symbol("C_D");
     var cf = values.sizeFactor().as("size_factor", Units.RATIO).symbol("C_F");
@@ -88,8 +61,15 @@ final class Rafter {
     modulus = values.modulus().as("modulus_psi", Units.PSI).symbol("E");
 
     totalLoad =
-        lr.plus(d).times(s).as("total_load_lb_per_in", Units.POUND_PER_INCH, STATICS).symbol("w");
+        load.live()
+            .plus(load.dead())
+            .times(s)
+            .as("total_load_lb_per_in", Units.POUND_PER_INCH, STATICS)
+            .symbol("w");
     liveLoad =
-        lr.times(s).as("live_load_lb_per_in", Units.POUND_PER_INCH, STATICS).symbol("w_live");
+        load.live()
+            .times(s)
+            .as("live_load_lb_per_in", Units.POUND_PER_INCH, STATICS)
+            .symbol("w_live");
   }
 }

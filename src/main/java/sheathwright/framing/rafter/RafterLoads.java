@@ -7,6 +7,7 @@ import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.LineForce;
 import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Units;
+import sheathwright.loads.RoofLoads;
 import sheathwright.wood.LoadDuration;
 import sheathwright.wood.LumberValues;
 import sheathwright.wood.SimpleSpan;
@@ -16,6 +17,16 @@ import sheathwright.wood.SimpleSpan;
  * load and snow are never added.
  */
 final class RafterLoads {
+
+  static final double MOST_DEAD = 100;
+  static final String DEAD_RULE = "of horizontal projection; 10 and 20 are the tables' own";
+  static final double LEAST_ROOF_LIVE = 1;
+  static final double MOST_ROOF_LIVE = 100;
+  static final String ROOF_LIVE_RULE = "of horizontal projection; 20 is the usual least";
+
+  private static final Limits DEAD = Limits.between(0, MOST_DEAD, DEAD_RULE);
+  private static final Limits ROOF_LIVE =
+      Limits.between(LEAST_ROOF_LIVE, MOST_ROOF_LIVE, ROOF_LIVE_RULE);
 
   /** On the horizontal projection. */
   final Figure<Pressure> deadLoad;
@@ -33,30 +44,10 @@ final class RafterLoads {
   /** The greatest w ÷ C_D, which governs bending and shear. */
   final Figure<LineForce> greatestLasting;
 
-  RafterLoads(
-      Figure<Length> spacing,
-      Figure<Pressure> roofLive,
-      Figure<Pressure> snow,
-      Figure<Pressure> dead) {
-    var lr =
-        roofLive
-            .within(
-                "roof_live_psf",
-                Units.PSF,
-                Limits.between(1, 100, "of horizontal projection; 20 is the usual least"))
-            .symbol("q_live");
-    var s =
-        snow.within(
-                "snow_psf",
-                Units.PSF,
-                Limits.between(0, 300, "of horizontal projection; 0 where it does not snow"))
-            .symbol("q_snow");
-    var d =
-        dead.within(
-                "dead_psf",
-                Units.PSF,
-                Limits.between(0, 100, "of horizontal projection; 10 and 20 are the tables' own"))
-            .symbol("q_dead");
+  RafterLoads(Figure<Length> spacing, RoofLoads loads) {
+    var lr = loads.roofLive().within("roof_live_psf", Units.PSF, ROOF_LIVE);
+    var s = loads.snow();
+    var d = loads.dead().within("dead_psf", Units.PSF, DEAD);
     deadLoad = d;
     this.dead =
         loadCase("dead", "dead load alone", "D", d, spacing, LoadDuration.DURATION_PERMANENT);

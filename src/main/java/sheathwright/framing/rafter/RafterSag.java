@@ -31,20 +31,17 @@ final class RafterSag {
    * The sag of one rafter.
    *
    * @param isSeasoned whether it was dry when it was loaded and has stayed so
-   * @param passingLimit 180, 240 or 360
-   * @param totalLimit 0 for the one that belongs to the other, or 60 to 360
    */
   RafterSag(
       Figure<Stress> modulus,
       Figure<SecondMoment> secondMoment,
       RafterLoads loads,
       Condition isSeasoned,
-      Figure<Ratio> passingLimit,
-      Figure<Ratio> totalLimit) {
+      SagLimits limits) {
     this.modulus = modulus;
     this.secondMoment = secondMoment;
-    this.passingLimit = SagLimits.passing(passingLimit);
-    this.totalLimit = SagLimits.total(totalLimit, this.passingLimit);
+    passingLimit = limits.passing();
+    totalLimit = limits.withCreep(passingLimit);
     passing = loads.passing;
     var creep =
         Figure.choose(isSeasoned, SEASONED, GREEN_OR_WET)

@@ -50,18 +50,12 @@ public final class RafterThrusts {
       @Column("spacing_in") Figure<Length> spacing,
       @Column("load_psf") Figure<Pressure> load,
       @Column(value = "tie_height_in", preset = "0") Figure<Length> tieHeight) {
-    var feet =
-        span.within(
-                "span_ft",
-                Units.FOOT,
-                Limits.between(1, 40, "from plate to ridge, on the horizontal projection"))
-            .symbol("L");
+    var triangle = new RoofTriangle(span, rise, tieHeight);
     var s = RepetitiveMember.spacing(spacing);
     var q =
         load.within("load_psf", Units.PSF, Limits.between(1, 400, "dead and roof live or snow"))
             .symbol("q");
     var w = q.times(s).as("load_lb_per_in", Units.POUND_PER_INCH, SimpleSpan.STATICS).symbol("w");
-    var tie = new RafterTie(feet, rise, tieHeight);
-    return tie.thrust(w);
+    return new RafterTie(triangle.span().symbol("L"), triangle).thrust(w);
   }
 }

@@ -2,7 +2,6 @@ package sheathwright.framing.rafter;
 
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
 import sheathwright.figure.Option;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
@@ -55,23 +54,15 @@ final class RafterTie {
   /**
    * The tie of one pair.
    *
-   * @param span of one rafter, on the horizontal projection
-   * @param rise 1 in 12 to 24 in 12
-   * @param height above the plate, 0 in to 120 in
+   * @param span of one rafter, as the formulas are to write it
+   * @param triangle that rafter, plate and tie make
    */
-  RafterTie(Figure<Length> span, Figure<Ratio> rise, Figure<Length> height) {
+  RafterTie(Figure<Length> span, RoofTriangle triangle) {
     this.span = span;
-    this.rise =
-        rise.within(
-                "rise_in_12",
-                Units.RISE_IN_12,
-                Limits.between(1, 24, "below 3 a ridge beam carries, and nothing pushes"))
-            .symbol("tan θ");
-    ridge = span.times(this.rise).as("ridge_height_in", Units.INCH).symbol("H_R");
-    var told =
-        height.within(
-            "tie_height_in", Units.INCH, Limits.between(0, 120, "0 where it lies on the plate"));
-    this.height =
+    rise = triangle.rise();
+    ridge = span.times(rise).as("ridge_height_in", Units.INCH).symbol("H_R");
+    var told = triangle.tieHeight();
+    height =
         told.onlyIf(
                 THIRD.times(told).isAtMost(ridge),
                 "the rafter ties stand above the lower third of the roof, where the code's factors"

@@ -7,10 +7,8 @@ import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
-import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
@@ -18,13 +16,10 @@ import sheathwright.figure.YesNo;
 import sheathwright.framing.rafter.Governing.Named;
 import sheathwright.framing.rafter.RafterSpan.Governs;
 import sheathwright.framing.stop.RepairStops;
-import sheathwright.wood.BearingSeat;
-import sheathwright.wood.Grade;
-import sheathwright.wood.LumberSize;
+import sheathwright.loads.UniformLoad;
+import sheathwright.wood.Lumber;
 import sheathwright.wood.RepetitiveMember;
 import sheathwright.wood.SimpleSpan;
-import sheathwright.wood.Species;
-import sheathwright.wood.ValueSet;
 
 /** Spans and checks of sawn rafters, by the method that made the code's span tables. */
 public final class Rafters {
@@ -46,19 +41,14 @@ public final class Rafters {
    * code and a licensed engineer decide.
    *
    * <pre>{@code
-   * rafterMaxSpan(SPRUCE_PINE_FIR, NO_2, SIZE_2X6, in(16), psf(20), psf(10), ROOF_LIVE, number(240), NDS2018).inFeetAndInches() // 13-5
+   * rafterMaxSpan(Lumber.of(SPRUCE_PINE_FIR, NO_2, SIZE_2X6, NDS2018), UniformLoad.spacing(in(16)).live(psf(20)).dead(psf(10)), ROOF_LIVE, number(240)).inFeetAndInches() // 13-5
    * }</pre>
    *
-   * @param species species group on the grade stamp
-   * @param grade visual grade on the grade stamp
-   * @param size nominal size, taken at its dry dressed size
-   * @param spacing center to center, 4 in to 48 in; the repetitive factor is taken up to 24 in
-   * @param live roof live load or ground snow on the horizontal projection, 1 psf to 300 psf
-   * @param dead dead load on the horizontal projection, 0 psf to 100 psf
-   * @param load which of the two live loads it is
+   * @param lumber of the rafter, taken at its dry dressed size
+   * @param load on each of the rafters
+   * @param kind which of the two live loads it is, roof live load or ground snow
    * @param deflectionLimit span divided by this is the sag allowed under live load, 180 to 360; 180
    *     without a ceiling below, 240 with one, 360 with a plaster one
-   * @param valueSet edition of the design values, fitting the age of the wood
    * @return span in inches, not capped; the same to the nearest inch in feet-inches; what governs
    * @throws RefusedException if a number lies outside its range, or the value set does not hold the
    *     species
@@ -67,16 +57,11 @@ public final class Rafters {
    */
   @LibraryFunction
   public static RafterSpan rafterMaxSpan(
-      @Column("species") OneOf<Species> species,
-      @Column("grade") OneOf<Grade> grade,
-      @Column("size") OneOf<LumberSize> size,
-      @Column("spacing_in") Figure<Length> spacing,
-      @Column("live_psf") Figure<Pressure> live,
-      @Column("dead_psf") Figure<Pressure> dead,
-      @Column("load") OneOf<RafterLoad> load,
-      @Column("deflection_limit") Figure<Ratio> deflectionLimit,
-      @Column("value_set") OneOf<ValueSet> valueSet) {
-    var r = new Rafter(species, grade, size, spacing, live, dead, load, deflectionLimit, valueSet);
+      Lumber lumber,
+      UniformLoad load,
+      @Column("load") OneOf<RafterLoad> kind,
+      @Column("deflection_limit") Figure<Ratio> deflectionLimit) {
+    var r = new Rafter(lumber, load, kind, deflectionLimit);
 
     var bending = bendingSpan(r);
     var deflection = deflectionSpan(r);
@@ -108,22 +93,16 @@ public final class Rafters {
    * a ratio passes 1 they decide before any repair.
    *
    * <pre>{@code
-   * rafterCheck(SPRUCE_PINE_FIR, NO_2, SIZE_2X6, in(16), psf(20), psf(10), ROOF_LIVE, number(180), NDS2018, ft(12), in(1.5)).ok() // yes
-   * rafterCheck(SPRUCE_PINE_FIR, NO_2, SIZE_2X6, in(16), psf(20), psf(10), ROOF_LIVE, number(180), NDS2018, ft(12), in(1.5)).governs() // bending
+   * rafterCheck(Lumber.of(SPRUCE_PINE_FIR, NO_2, SIZE_2X6, NDS2018), UniformLoad.spacing(in(16)).live(psf(20)).dead(psf(10)), ROOF_LIVE, number(180), ClearSpan.of(ft(12))).ok() // yes
+   * rafterCheck(Lumber.of(SPRUCE_PINE_FIR, NO_2, SIZE_2X6, NDS2018), UniformLoad.spacing(in(16)).live(psf(20)).dead(psf(10)), ROOF_LIVE, number(180), ClearSpan.of(ft(12))).governs() // bending
    * }</pre>
    *
-   * @param species species group on the grade stamp
-   * @param grade visual grade on the grade stamp
-   * @param size nominal size, taken at its dry dressed size
-   * @param spacing center to center, 4 in to 48 in; the repetitive factor is taken up to 24 in
-   * @param live roof live load or ground snow on the horizontal projection, 1 psf to 300 psf
-   * @param dead dead load on the horizontal projection, 0 psf to 100 psf
-   * @param load which of the two live loads it is
+   * @param lumber of the rafter, taken at its dry dressed size
+   * @param load on each of the rafters
+   * @param kind which of the two live loads it is, roof live load or ground snow
    * @param deflectionLimit span divided by this is the sag allowed under live load, 180 to 360; 180
    *     without a ceiling below, 240 with one, 360 with a plaster one
-   * @param valueSet edition of the design values, fitting the age of the wood
-   * @param span clear span on the horizontal projection, 1 ft to 40 ft
-   * @param bearingLength length of the seat on the plate, 0.5 in to 12 in
+   * @param span what lies between the supports, and the seat on the plate
    * @return four ratios, each of which may be 1 at most, yes or no, which of the four is greatest,
    *     the longest span in feet at which all four pass, not capped, and who decides before any
    *     repair
@@ -133,23 +112,14 @@ public final class Rafters {
    */
   @LibraryFunction
   public static RafterCheck rafterCheck(
-      @Column("species") OneOf<Species> species,
-      @Column("grade") OneOf<Grade> grade,
-      @Column("size") OneOf<LumberSize> size,
-      @Column("spacing_in") Figure<Length> spacing,
-      @Column("live_psf") Figure<Pressure> live,
-      @Column("dead_psf") Figure<Pressure> dead,
-      @Column("load") OneOf<RafterLoad> load,
+      Lumber lumber,
+      UniformLoad load,
+      @Column("load") OneOf<RafterLoad> kind,
       @Column("deflection_limit") Figure<Ratio> deflectionLimit,
-      @Column("value_set") OneOf<ValueSet> valueSet,
-      @Column("span_ft") Figure<Length> span,
-      @Column(value = "bearing_in", preset = "1.5") Figure<Length> bearingLength) {
-    var r = new Rafter(species, grade, size, spacing, live, dead, load, deflectionLimit, valueSet);
-    var feet =
-        span.within(
-            "span_ft", Units.FOOT, Limits.between(1, 40, "clear, on the horizontal projection"));
-    var inches = feet.as("span_in", Units.INCH).symbol("L");
-    var seat = BearingSeat.length(bearingLength);
+      ClearSpan span) {
+    var r = new Rafter(lumber, load, kind, deflectionLimit);
+    var inches = span.span().as("span_in", Units.INCH).symbol("L");
+    var seat = span.bearing();
 
     var moment =
         SimpleSpan.moment(r.totalLoad, inches)

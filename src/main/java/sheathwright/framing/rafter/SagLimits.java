@@ -1,9 +1,10 @@
 package sheathwright.framing.rafter;
 
+import sheathwright.catalog.Column;
+import sheathwright.catalog.Columns;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
 import sheathwright.figure.Option;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
@@ -11,8 +12,28 @@ import sheathwright.figure.Table;
 import sheathwright.figure.Units;
 import sheathwright.published.Published;
 
-/** What a span is divided by for the sag that is allowed, by the ceiling that hangs on a roof. */
-final class SagLimits {
+/**
+ * What a span is divided by for the sag that is allowed, by the ceiling that hangs on a roof.
+ *
+ * @param live for the sag under live load: 180 without a ceiling below, 240 with one, 360 with a
+ *     plaster one
+ * @param total for the sag under all load with creep; 0 takes 120 with 180, 180 with 240 and 240
+ *     with 360, else it is 60 at least
+ */
+public record SagLimits(
+    @Column(
+            value = "deflection_limit",
+            least = 180,
+            most = 360,
+            rule = "180 without a ceiling below, 240 with one, 360 with a plaster one")
+        Figure<Ratio> live,
+    @Column(
+            value = "total_deflection_limit",
+            preset = "0",
+            least = 0,
+            most = 360,
+            rule = "0 takes 120, 180 or 240 by the limit under live load")
+        Figure<Ratio> total) {
 
   private enum Ceiling implements Option<Ceiling> {
     NONE,
@@ -33,7 +54,21 @@ final class SagLimits {
   /** The table of both limits. */
   static final Source SOURCE = PAIRS.source();
 
-  private SagLimits() {}
+  private static final Columns COLUMNS = Columns.of(SagLimits.class);
+
+  public SagLimits {
+    live = COLUMNS.let("live", live);
+    total = COLUMNS.let("total", total);
+  }
+
+  /** A limit under live load, and under all load the one that is printed beside it. */
+  public static SagLimits live(Figure<Ratio> limit) {
+    return new SagLimits(limit, null);
+  }
+
+  public SagLimits total(Figure<Ratio> limit) {
+    return new SagLimits(live, limit);
+  }
 
   private static Figure<Ratio> passing(Ceiling ceiling) {
     return PAIRS
@@ -42,38 +77,26 @@ final class SagLimits {
   }
 
   /** For the sag allowed under live load: 180, 240 or 360. */
-  static Figure<Ratio> passing(Figure<Ratio> limit) {
-    var given =
-        limit.within(
-            "deflection_limit",
-            Units.RATIO,
-            Limits.between(
-                180, 360, "180 without a ceiling below, 240 with one, 360 with a plaster one"));
-    return given
-        .onlyIf(
+  Figure<Ratio> passing() {
+    return live.onlyIf(
             Condition.any(
-                given.isTheSameAs(NO_CEILING),
-                given.isTheSameAs(NOT_PLASTER),
-                given.isTheSameAs(PLASTER)),
+                live.isTheSameAs(NO_CEILING),
+                live.isTheSameAs(NOT_PLASTER),
+                live.isTheSameAs(PLASTER)),
             "deflection_limit is %s; it must be 180 without a ceiling below, 240 with one or 360 with a"
-                    .formatted(given)
+                    .formatted(live)
                 + " plaster one, by %s".formatted(SOURCE))
         .as("live_limit", Units.RATIO)
         .symbol("n");
   }
 
   /** For the sag allowed under all load with creep; 0 takes the one printed beside the other. */
-  static Figure<Ratio> total(Figure<Ratio> limit, Figure<Ratio> passing) {
-    var given =
-        limit.within(
-            "total_deflection_limit",
-            Units.RATIO,
-            Limits.between(0, 360, "0 takes 120, 180 or 240 by the limit under live load"));
+  Figure<Ratio> withCreep(Figure<Ratio> passing) {
     var stated =
-        given.onlyIf(
-            Condition.any(given.isTheSameAs(FOLLOWS), given.isAtLeast(LEAST_TOTAL)),
+        total.onlyIf(
+            Condition.any(total.isTheSameAs(FOLLOWS), total.isAtLeast(LEAST_TOTAL)),
             "total_deflection_limit is %s; it must be 0, which follows deflection_limit, or from 60 to"
-                    .formatted(given)
+                    .formatted(total)
                 + " 360");
     var underCeiling =
         Choice.choose(passing.isTheSameAs(NOT_PLASTER), Ceiling.NOT_PLASTER, Ceiling.PLASTER)

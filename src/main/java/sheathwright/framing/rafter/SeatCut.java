@@ -2,7 +2,6 @@ package sheathwright.framing.rafter;
 
 import sheathwright.figure.Check;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Area;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
@@ -32,12 +31,9 @@ final class SeatCut {
   /**
    * A notch in a section.
    *
-   * @param notch square to the edge, 0 in to 8 in
+   * @param cutAway of it, square to the edge
    */
-  SeatCut(Figure<Length> notch, RafterSection section) {
-    var cutAway =
-        notch.within(
-            "notch_in", Units.INCH, Limits.between(0, 8, "a quarter of the depth is the most"));
+  SeatCut(Figure<Length> cutAway, RafterSection section) {
     var depth = section.depth();
     var left =
         depth

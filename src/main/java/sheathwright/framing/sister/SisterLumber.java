@@ -10,6 +10,7 @@ import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.framing.rafter.RafterLoad;
 import sheathwright.wood.Grade;
+import sheathwright.wood.Lumber;
 import sheathwright.wood.LumberSize;
 import sheathwright.wood.LumberValues;
 import sheathwright.wood.RepetitiveMember;
@@ -55,6 +56,6 @@ final class SisterLumber {
   }
 
   private LumberValues values(Choice<LumberSize> size) {
-    return new LumberValues(species, grade, size, TODAY);
+    return new LumberValues(new Lumber(species, grade, size, TODAY));
   }
 }

@@ -61,15 +61,14 @@ public final class LowSlopeSnows {
    * its answer is at strength level. Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
-   * minimumSnow(psf(30), RISK_II, pitch(0.5), ASCE7_10) // 20 psf
-   * minimumSnow(psf(50), RISK_II, pitch(1), ASCE7_22) // 30 psf
-   * minimumSnow(psf(50), RISK_II, pitch(6), ASCE7_16) // 0 psf
+   * minimumSnow(GroundSnow.of(psf(30), ASCE7_10), RISK_II, pitch(0.5)) // 20 psf
+   * minimumSnow(GroundSnow.of(psf(50), ASCE7_22), RISK_II, pitch(1)) // 30 psf
+   * minimumSnow(GroundSnow.of(psf(50), ASCE7_16), RISK_II, pitch(6)) // 0 psf
    * }</pre>
    *
-   * @param groundSnow p_g of the edition's own map, 0 psf to 300 psf
+   * @param groundSnow of the edition's own map
    * @param riskCategory of the building; a house is in II
    * @param rise rise in 12 of run, 0 in 12 to 48 in 12
-   * @param edition of ASCE 7; in tables 7-16 may be written too
    * @return pounds per square foot of horizontal projection, 0 where there is no such case; at
    *     strength level under ASCE 7-22
    * @throws RefusedException if a number lies outside its range
@@ -78,11 +77,10 @@ public final class LowSlopeSnows {
   @LibraryFunction
   @Column("minimum_psf")
   public static Figure<Pressure> minimumSnow(
-      @Column("ground_snow_psf") Figure<Pressure> groundSnow,
+      GroundSnow groundSnow,
       @Column("risk_category") OneOf<RiskCategory> riskCategory,
-      @Column("rise_in_12") Figure<Ratio> rise,
-      @Column("edition") OneOf<LoadEdition> edition) {
-    var pg = LoadArguments.groundSnow(groundSnow, 0);
+      @Column("rise_in_12") Figure<Ratio> rise) {
+    var pg = groundSnow.load();
     var category = LoadArguments.word("risk_category", riskCategory);
     var slope = LoadArguments.degrees(LoadArguments.rise(rise));
 
@@ -92,7 +90,7 @@ public final class LowSlopeSnows {
             .as("minimum_by_importance_psf", Units.PSF, MINIMUM);
     var byCategory = pg.min(most(category)).as("minimum_by_category_psf", Units.PSF, MINIMUM);
     var low =
-        Figure.choose(isOf2022(edition), byCategory, byImportance)
+        Figure.choose(isOf2022(groundSnow), byCategory, byImportance)
             .as("low_slope_minimum_psf", Units.PSF, MINIMUM);
     // Ground snow is held to its limits also where the slope is too steep for this case.
     var isLow = Condition.all(slope.isLessThan(LOW_SLOPE), pg.isAtLeast(NO_LOAD));
@@ -112,15 +110,14 @@ public final class LowSlopeSnows {
    * Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
-   * rainOnSnow(psf(20), RISK_II, pitch(0.25), ft(80), ASCE7_16) // 5 psf
-   * rainOnSnow(psf(30), RISK_II, pitch(0.25), ft(80), ASCE7_16) // 0 psf
+   * rainOnSnow(GroundSnow.of(psf(20), ASCE7_16), RISK_II, pitch(0.25), ft(80)) // 5 psf
+   * rainOnSnow(GroundSnow.of(psf(30), ASCE7_16), RISK_II, pitch(0.25), ft(80)) // 0 psf
    * }</pre>
    *
-   * @param groundSnow p_g of the edition's own map, 0 psf to 300 psf
+   * @param groundSnow of the edition's own map
    * @param riskCategory of the building; a house is in II
    * @param rise rise in 12 of run, 0 in 12 to 48 in 12
    * @param eaveToRidge W on the flat, 1 ft to 500 ft
-   * @param edition of ASCE 7; in tables 7-16 may be written too
    * @return pounds per square foot of horizontal projection, 0 where there is no such case; at
    *     strength level under ASCE 7-22
    * @throws RefusedException if a number lies outside its range
@@ -130,15 +127,14 @@ public final class LowSlopeSnows {
   @LibraryFunction
   @Column("rain_on_snow_psf")
   public static Figure<Pressure> rainOnSnow(
-      @Column("ground_snow_psf") Figure<Pressure> groundSnow,
+      GroundSnow groundSnow,
       @Column("risk_category") OneOf<RiskCategory> riskCategory,
       @Column("rise_in_12") Figure<Ratio> rise,
-      @Column("eave_to_ridge_ft") Figure<Length> eaveToRidge,
-      @Column("edition") OneOf<LoadEdition> edition) {
-    var pg = LoadArguments.groundSnow(groundSnow, 0);
+      @Column("eave_to_ridge_ft") Figure<Length> eaveToRidge) {
+    var pg = groundSnow.load();
     var slope = LoadArguments.degrees(LoadArguments.rise(rise));
     var w = LoadArguments.eaveToRidge(eaveToRidge);
-    var is2022 = isOf2022(edition);
+    var is2022 = isOf2022(groundSnow);
 
     var most =
         Figure.choose(
@@ -159,7 +155,7 @@ public final class LowSlopeSnows {
     return MOST.number(Units.PSF, "most_psf", category).as("greatest_minimum_psf", Units.PSF);
   }
 
-  private static Condition isOf2022(OneOf<LoadEdition> edition) {
-    return LoadArguments.word("edition", edition).is(LoadEdition.ASCE7_22);
+  private static Condition isOf2022(GroundSnow groundSnow) {
+    return groundSnow.edition().choice().is(LoadEdition.ASCE7_22);
   }
 }

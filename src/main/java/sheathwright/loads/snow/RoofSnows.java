@@ -5,15 +5,10 @@ import static sheathwright.loads.LoadArguments.constant;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
-import sheathwright.figure.OneOf;
-import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
-import sheathwright.figure.YesNo;
 import sheathwright.loads.LoadArguments;
-import sheathwright.published.LoadEdition;
 
 /** Snow that lies evenly on a roof. */
 public final class RoofSnows {
@@ -48,17 +43,14 @@ public final class RoofSnows {
    * insulated one.
    *
    * <pre>{@code
-   * roofSnow(psf(30), number(1), number(1.2), number(1), pitch(0.5), NO, ASCE7_10).sloped() // 25.2 psf
-   * roofSnow(psf(40), number(1), number(1.1), number(1), pitch(6), NO, ASCE7_16).sloped() // 30.8 psf
+   * roofSnow(GroundSnow.of(psf(30), ASCE7_10), number(1), SnowRoof.exposureFactor(number(1)).thermalFactor(number(1.2)).slippery(NO), pitch(0.5)).sloped() // 25.2 psf
+   * roofSnow(GroundSnow.of(psf(40), ASCE7_16), number(1), SnowRoof.exposureFactor(number(1)).thermalFactor(number(1.1)).slippery(NO), pitch(6)).sloped() // 30.8 psf
    * }</pre>
    *
-   * @param groundSnow p_g of the edition's own map, 0 psf to 300 psf
-   * @param exposureFactor C_e, 0.7 to 1.2
-   * @param thermalFactor C_t, 0.85 to 1.3
+   * @param groundSnow of the edition's own map
    * @param importance I_s, 0.8 to 1.2; under ASCE 7-22 nothing but 1
+   * @param roof as snow finds it
    * @param rise rise in 12 of run, 0 in 12 to 48 in 12
-   * @param slippery whether snow slides off freely
-   * @param edition of ASCE 7; in tables 7-16 may be written too
    * @return pounds per square foot of horizontal projection, flat and sloped; at strength level
    *     under ASCE 7-22
    * @throws RefusedException if a number lies outside its range, or the importance is not 1 under
@@ -68,41 +60,23 @@ public final class RoofSnows {
    */
   @LibraryFunction
   public static RoofSnow roofSnow(
-      @Column("ground_snow_psf") Figure<Pressure> groundSnow,
-      @Column("exposure_factor") Figure<Ratio> exposureFactor,
-      @Column("thermal_factor") Figure<Ratio> thermalFactor,
+      GroundSnow groundSnow,
       @Column("importance") Figure<Ratio> importance,
-      @Column("rise_in_12") Figure<Ratio> rise,
-      @Column("slippery") OneOf<YesNo> slippery,
-      @Column("edition") OneOf<LoadEdition> edition) {
-    var printed = LoadArguments.word("edition", edition);
-    var pg = LoadArguments.groundSnow(groundSnow, 0);
-    var ce =
-        exposureFactor
-            .within(
-                "exposure_factor",
-                Units.RATIO,
-                Limits.between(0.7, 1.2, "1 for a partly sheltered roof in a town"))
-            .symbol("C_e");
-    var ct =
-        thermalFactor
-            .within(
-                "thermal_factor",
-                Units.RATIO,
-                Limits.between(0.85, 1.3, "1.1 for a vented attic well insulated below"))
-            .symbol("C_t");
+      SnowRoof roof,
+      @Column("rise_in_12") Figure<Ratio> rise) {
+    var printed = groundSnow.edition().choice();
     var is = LoadArguments.importance(importance, printed);
     var slope = LoadArguments.degrees(LoadArguments.rise(rise));
 
     var flat =
         ROOF_SHARE
-            .times(ce)
-            .times(ct)
+            .times(roof.exposureFactor())
+            .times(roof.thermalFactor())
             .times(is)
-            .times(pg)
+            .times(groundSnow.load())
             .as("flat_psf", Units.PSF, FLAT)
             .symbol("p_f");
-    var cs = SnowCurves.slopeFactor(ct, slope, LoadArguments.word("slippery", slippery), printed);
+    var cs = SnowCurves.slopeFactor(roof, slope, printed);
     return new RoofSnow(flat, cs.times(flat).as("sloped_psf", Units.PSF, SLOPED));
   }
 }

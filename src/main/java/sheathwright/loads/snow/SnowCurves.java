@@ -38,18 +38,19 @@ final class SnowCurves {
 
   /** C_s of a slope in degrees; a thermal factor between two curves takes the colder. */
   static Figure<Ratio> slopeFactor(
-      Figure<Ratio> thermalFactor,
-      Figure<Ratio> degrees,
-      Choice<YesNo> slippery,
-      Choice<LoadEdition> edition) {
+      SnowRoof roof, Figure<Ratio> degrees, Choice<LoadEdition> edition) {
     var overWarm =
-        Choice.choose(thermalFactor.isAtMost(COOL), Choice.literal("cool"), Choice.literal("cold"))
+        Choice.choose(
+                roof.thermalFactor().isAtMost(COOL), Choice.literal("cool"), Choice.literal("cold"))
             .as("curve_over_warm");
     var curve =
-        Choice.choose(thermalFactor.isAtMost(ONE), Choice.literal("warm"), overWarm)
+        Choice.choose(roof.thermalFactor().isAtMost(ONE), Choice.literal("warm"), overWarm)
             .as("slope_curve");
     var surface =
-        Choice.choose(slippery.is(YesNo.YES), Choice.literal("slippery"), Choice.literal("rough"))
+        Choice.choose(
+                roof.slippery().choice().is(YesNo.YES),
+                Choice.literal("slippery"),
+                Choice.literal("rough"))
             .as("surface");
     var start =
         CURVES

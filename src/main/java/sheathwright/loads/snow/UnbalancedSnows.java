@@ -8,11 +8,11 @@ import static sheathwright.loads.LoadArguments.constant;
 
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
+import sheathwright.catalog.Narrowed;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
-import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
@@ -20,7 +20,6 @@ import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.loads.LoadArguments;
-import sheathwright.published.LoadEdition;
 
 /** Snow that the wind carries over a ridge. */
 public final class UnbalancedSnows {
@@ -35,6 +34,10 @@ public final class UnbalancedSnows {
       constant("windward_share", 0.3, Units.RATIO, "0.3", RULE);
   private static final Figure<Ratio> EIGHT = constant("width_eighths", 8, Units.RATIO, "8", RULE);
   private static final Figure<Ratio> THREE = constant("width_thirds", 3, Units.RATIO, "3", RULE);
+
+  private static final double LEAST_SNOW = 1;
+  private static final Limits GROUND_SNOW =
+      Limits.between(LEAST_SNOW, LoadArguments.MOST_SNOW, LoadArguments.SNOW_RULE);
 
   private UnbalancedSnows() {}
 
@@ -57,19 +60,15 @@ public final class UnbalancedSnows {
    * only: local code and a licensed engineer decide.
    *
    * <pre>{@code
-   * unbalancedSnow(psf(40), psf(30.8), number(1), pitch(6), ft(14), YES, number(0.65), ASCE7_16).leeward() // 40 psf
-   * unbalancedSnow(psf(30), psf(25), number(1), pitch(0.5), ft(130), YES, number(0.65), ASCE7_10).surcharge() // 14.54 psf
+   * unbalancedSnow(GroundSnow.of(psf(40), ASCE7_16), psf(30.8), number(1), SnowSlope.rise(pitch(6)).eaveToRidge(ft(14)), number(0.65)).leeward() // 40 psf
+   * unbalancedSnow(GroundSnow.of(psf(30), ASCE7_10), psf(25), number(1), SnowSlope.rise(pitch(0.5)).eaveToRidge(ft(130)), number(0.65)).surcharge() // 14.54 psf
    * }</pre>
    *
-   * @param groundSnow p_g of the edition's own map, 1 psf to 300 psf
+   * @param groundSnow of the edition's own map; there must be some
    * @param sloped p_s, the even snow on this slope (see {@code roof_snow}), 0 psf to 300 psf
    * @param importance I_s, 0.8 to 1.2; under ASCE 7-22 nothing but 1
-   * @param rise rise in 12 of run, 0 in 12 to 48 in 12
-   * @param eaveToRidge W on the flat, 1 ft to 500 ft
-   * @param simpleRafters whether each rafter runs from eave to ridge by itself, carried at both
-   *     ends
+   * @param slope that the wind carries it from
    * @param winterWind W_2 of the site, which ASCE 7-22 alone asks for, 0.2 to 0.7
-   * @param edition of ASCE 7; in tables 7-16 may be written too
    * @return loads in psf of horizontal projection, width and height of the drift in feet, its
    *     density, and the case; the width ends at the eave
    * @throws RefusedException if a number lies outside its range, or the importance is not 1 under
@@ -79,24 +78,26 @@ public final class UnbalancedSnows {
    */
   @LibraryFunction
   public static UnbalancedSnow unbalancedSnow(
-      @Column("ground_snow_psf") Figure<Pressure> groundSnow,
+      @Narrowed(
+              column = "ground_snow_psf",
+              least = LEAST_SNOW,
+              most = LoadArguments.MOST_SNOW,
+              rule = LoadArguments.SNOW_RULE)
+          GroundSnow groundSnow,
       @Column("sloped_psf") Figure<Pressure> sloped,
       @Column(value = "importance", preset = "1") Figure<Ratio> importance,
-      @Column("rise_in_12") Figure<Ratio> rise,
-      @Column("eave_to_ridge_ft") Figure<Length> eaveToRidge,
-      @Column(value = "simple_rafters", preset = "yes") OneOf<YesNo> simpleRafters,
-      @Column(value = "winter_wind", preset = "0.65") Figure<Ratio> winterWind,
-      @Column("edition") OneOf<LoadEdition> edition) {
-    var printed = LoadArguments.word("edition", edition);
+      SnowSlope slope,
+      @Column(value = "winter_wind", preset = "0.65") Figure<Ratio> winterWind) {
+    var printed = groundSnow.edition().choice();
     var is = LoadArguments.importance(importance, printed);
     var ps =
         sloped
             .within("sloped_psf", Units.PSF, Limits.between(0, 300, "what roof_snow answers"))
             .symbol("p_s");
-    var pitch = LoadArguments.rise(rise);
-    var w = LoadArguments.eaveToRidge(eaveToRidge);
+    var pitch = slope.rise();
+    var w = slope.eaveToRidge();
     var w2 = SnowDrift.winterWind(winterWind);
-    var holds = caseOf(pitch, w, LoadArguments.word("simple_rafters", simpleRafters));
+    var holds = caseOf(slope);
     var isDrift = holds.is(UnbalancedCase.RIDGE_DRIFT);
     var alone = holds.is(UnbalancedCase.LEEWARD_ALONE);
     var isEven = holds.is(UnbalancedCase.NOT_ASKED);
@@ -107,7 +108,9 @@ public final class UnbalancedSnows {
             ps.isAtLeast(NO_LOAD),
             w2.isMoreThan(NOTHING));
     var pg =
-        LoadArguments.groundSnow(groundSnow, 1)
+        groundSnow
+            .load()
+            .within("ground_snow_psf", Units.PSF, GROUND_SNOW)
             .symbol("")
             .onlyIf(
                 sound,
@@ -147,10 +150,12 @@ public final class UnbalancedSnows {
         holds);
   }
 
-  private static Choice<UnbalancedCase> caseOf(
-      Figure<Ratio> pitch, Figure<Length> w, Choice<YesNo> simpleRafters) {
+  private static Choice<UnbalancedCase> caseOf(SnowSlope slope) {
+    var pitch = slope.rise();
     var isAsked = Condition.all(pitch.isAtLeast(FLATTEST), pitch.isAtMost(STEEPEST));
-    var isNarrow = Condition.all(w.isAtMost(NARROW), simpleRafters.is(YesNo.YES));
+    var isNarrow =
+        Condition.all(
+            slope.eaveToRidge().isAtMost(NARROW), slope.simpleRafters().choice().is(YesNo.YES));
     var ifAsked =
         Choice.choose(isNarrow, UnbalancedCase.LEEWARD_ALONE, UnbalancedCase.RIDGE_DRIFT)
             .as("case_if_asked");

@@ -11,7 +11,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sheathwright.figure.Check;
 import sheathwright.figure.YesNo;
+import sheathwright.loads.UniformLoad;
 import sheathwright.wood.Grade;
+import sheathwright.wood.Lumber;
 import sheathwright.wood.LumberSize;
 import sheathwright.wood.Species;
 import sheathwright.wood.ValueSet;
@@ -41,17 +43,15 @@ class LongestSpanTest {
       double seat,
       double inches) {
     return Rafters.rafterCheck(
-        PrintedSpan.word(Species.values(), species),
-        PrintedSpan.word(Grade.values(), grade),
-        PrintedSpan.word(LumberSize.values(), size),
-        in(spacing),
-        psf(live),
-        psf(dead),
+        Lumber.of(
+            PrintedSpan.word(Species.values(), species),
+            PrintedSpan.word(Grade.values(), grade),
+            PrintedSpan.word(LumberSize.values(), size),
+            PrintedSpan.word(ValueSet.values(), valueSet)),
+        UniformLoad.spacing(in(spacing)).live(psf(live)).dead(psf(dead)),
         PrintedSpan.word(RafterLoad.values(), load),
         number(limit),
-        PrintedSpan.word(ValueSet.values(), valueSet),
-        in(inches),
-        in(seat));
+        ClearSpan.of(in(inches)).bearing(in(seat)));
   }
 
   @ParameterizedTest
@@ -85,15 +85,14 @@ class LongestSpanTest {
     assertThat(at12.longest().value() * 12).isCloseTo(passes, within(1e-5));
     double maxSpan =
         Rafters.rafterMaxSpan(
-                PrintedSpan.word(Species.values(), species),
-                PrintedSpan.word(Grade.values(), grade),
-                PrintedSpan.word(LumberSize.values(), size),
-                in(spacing),
-                psf(live),
-                psf(dead),
+                Lumber.of(
+                    PrintedSpan.word(Species.values(), species),
+                    PrintedSpan.word(Grade.values(), grade),
+                    PrintedSpan.word(LumberSize.values(), size),
+                    PrintedSpan.word(ValueSet.values(), valueSet)),
+                UniformLoad.spacing(in(spacing)).live(psf(live)).dead(psf(dead)),
                 PrintedSpan.word(RafterLoad.values(), load),
-                number(limit),
-                PrintedSpan.word(ValueSet.values(), valueSet))
+                number(limit))
             .span()
             .value();
     assertThat(at12.longest().value() * 12).isLessThanOrEqualTo(maxSpan * (1 + 1e-12));

@@ -14,7 +14,9 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import sheathwright.figure.Amounts;
 import sheathwright.figure.Word;
+import sheathwright.loads.UniformLoad;
 import sheathwright.wood.Grade;
+import sheathwright.wood.Lumber;
 import sheathwright.wood.LumberSize;
 import sheathwright.wood.Species;
 import sheathwright.wood.ValueSet;
@@ -124,15 +126,10 @@ public record PrintedSpan(
   /** What the library says of the same rafter. */
   public RafterSpan computed() {
     return Rafters.rafterMaxSpan(
-        species,
-        grade,
-        size,
-        Amounts.in(spacing),
-        Amounts.psf(live),
-        Amounts.psf(dead),
+        Lumber.of(species, grade, size, valueSet),
+        UniformLoad.spacing(Amounts.in(spacing)).live(Amounts.psf(live)).dead(Amounts.psf(dead)),
         load,
-        Amounts.number(deflectionLimit),
-        valueSet);
+        Amounts.number(deflectionLimit));
   }
 
   /** The library's span in inches. */

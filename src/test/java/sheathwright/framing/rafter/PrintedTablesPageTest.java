@@ -15,6 +15,8 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
+import sheathwright.loads.UniformLoad;
+import sheathwright.wood.Lumber;
 
 /** The page that tells users where not to trust a printed span, against print and method. */
 class PrintedTablesPageTest {
@@ -110,16 +112,10 @@ class PrintedTablesPageTest {
   /** The check of a rafter at the span that the method gives, on a seat of 1-1/2 in. */
   private static RafterCheck checked(PrintedSpan cell) {
     return Rafters.rafterCheck(
-        cell.species(),
-        cell.grade(),
-        cell.size(),
-        in(cell.spacing()),
-        psf(cell.live()),
-        psf(cell.dead()),
+        Lumber.of(cell.species(), cell.grade(), cell.size(), cell.valueSet()),
+        UniformLoad.spacing(in(cell.spacing())).live(psf(cell.live())).dead(psf(cell.dead())),
         cell.load(),
         number(cell.deflectionLimit()),
-        cell.valueSet(),
-        in(cell.span()),
-        in(1.5));
+        ClearSpan.of(in(cell.span())));
   }
 }

@@ -20,6 +20,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.YesNo;
+import sheathwright.loads.UniformLoad;
+import sheathwright.wood.Lumber;
 import sheathwright.wood.Species;
 import sheathwright.wood.ValueSet;
 
@@ -31,22 +33,19 @@ class RafterCheckTest {
 
   private static RafterCheck check(Figure<Length> spacing, Figure<Length> span, double seat) {
     return Rafters.rafterCheck(
-        SPRUCE_PINE_FIR,
-        NO_2,
-        SIZE_2X6,
-        spacing,
-        psf(20),
-        psf(10),
+        Lumber.of(SPRUCE_PINE_FIR, NO_2, SIZE_2X6, ValueSet.NDS2018),
+        UniformLoad.spacing(spacing).live(psf(20)).dead(psf(10)),
         ROOF_LIVE,
         number(180),
-        ValueSet.NDS2018,
-        span,
-        in(seat));
+        ClearSpan.of(span).bearing(in(seat)));
   }
 
   private static RafterSpan span(Species species, Figure<Length> spacing, ValueSet set) {
     return Rafters.rafterMaxSpan(
-        species, NO_2, SIZE_2X6, spacing, psf(20), psf(10), ROOF_LIVE, number(180), set);
+        Lumber.of(species, NO_2, SIZE_2X6, set),
+        UniformLoad.spacing(spacing).live(psf(20)).dead(psf(10)),
+        ROOF_LIVE,
+        number(180));
   }
 
   @Test

@@ -18,7 +18,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sheathwright.figure.Units;
+import sheathwright.loads.UniformLoad;
 import sheathwright.wood.Grade;
+import sheathwright.wood.Lumber;
 import sheathwright.wood.LumberSize;
 import sheathwright.wood.Species;
 import sheathwright.wood.ValueSet;
@@ -36,17 +38,11 @@ class RafterExamplesTest {
       double spacing,
       double span) {
     return Rafters.rafterCheck(
-        species,
-        grade,
-        size,
-        in(spacing),
-        psf(live),
-        psf(dead),
+        Lumber.of(species, grade, size, ValueSet.NDS2018),
+        UniformLoad.spacing(in(spacing)).live(psf(live)).dead(psf(dead)),
         load,
         number(180),
-        ValueSet.NDS2018,
-        ft(span),
-        in(1.5));
+        ClearSpan.of(ft(span)));
   }
 
   // NDS Supplement Table 1B, section properties of dressed lumber, read in university solutions of
@@ -63,15 +59,14 @@ class RafterExamplesTest {
   void section_hasThePublishedProperties(String size, double s, double i, double a) {
     Rafter rafter =
         new Rafter(
-            DOUGLAS_FIR_LARCH,
-            NO_2,
-            PrintedSpan.word(LumberSize.values(), size),
-            in(24),
-            psf(20),
-            psf(10),
+            Lumber.of(
+                DOUGLAS_FIR_LARCH,
+                NO_2,
+                PrintedSpan.word(LumberSize.values(), size),
+                ValueSet.NDS2018),
+            UniformLoad.spacing(in(24)).live(psf(20)).dead(psf(10)),
             ROOF_LIVE,
-            number(180),
-            ValueSet.NDS2018);
+            number(180));
     assertThat(rafter.section.sectionModulus().in(Units.CUBIC_INCH).value())
         .isCloseTo(s, within(0.01));
     assertThat(rafter.section.secondMoment().value()).isCloseTo(i, within(i < 100 ? 0.01 : 0.05));

@@ -12,7 +12,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import sheathwright.framing.rafter.RafterSpan.Governs;
+import sheathwright.loads.UniformLoad;
 import sheathwright.wood.Grade;
+import sheathwright.wood.Lumber;
 import sheathwright.wood.LumberSize;
 import sheathwright.wood.Species;
 import sheathwright.wood.ValueSet;
@@ -26,15 +28,10 @@ class RafterSymmetriesTest {
 
     RafterSpan span(double spacing, double live, double dead, double limit) {
       return Rafters.rafterMaxSpan(
-          species,
-          grade,
-          size,
-          in(spacing),
-          psf(live),
-          psf(dead),
+          Lumber.of(species, grade, size, ValueSet.NDS2018),
+          UniformLoad.spacing(in(spacing)).live(psf(live)).dead(psf(dead)),
           RafterLoad.SNOW,
-          number(limit),
-          ValueSet.NDS2018);
+          number(limit));
     }
 
     double inches(double spacing, double live, double dead, double limit) {
@@ -47,17 +44,11 @@ class RafterSymmetriesTest {
 
     RafterCheck check(double spacing, double live, double dead, double limit, double inches) {
       return Rafters.rafterCheck(
-          species,
-          grade,
-          size,
-          in(spacing),
-          psf(live),
-          psf(dead),
+          Lumber.of(species, grade, size, ValueSet.NDS2018),
+          UniformLoad.spacing(in(spacing)).live(psf(live)).dead(psf(dead)),
           RafterLoad.SNOW,
           number(limit),
-          ValueSet.NDS2018,
-          in(inches),
-          in(1.5));
+          ClearSpan.of(in(inches)));
     }
   }
 

@@ -16,7 +16,7 @@ class RafterTieTest {
 
   /** 12 ft at 10 in 12: the ridge stands 120 in above the plate. */
   private static RafterTie tie(double height) {
-    return new RafterTie(ft(12), pitch(10), in(height));
+    return new RafterTie(ft(12), RoofTriangle.span(ft(12)).rise(pitch(10)).tieHeight(in(height)));
   }
 
   // IRC 2021 Table R802.4.1, footnote, secondary source; between two rows the lower one.

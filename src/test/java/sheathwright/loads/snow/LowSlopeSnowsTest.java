@@ -59,7 +59,8 @@ class LowSlopeSnowsTest {
             boolean isAdded =
                 ground > 0 && ground <= most && Math.toDegrees(Math.atan2(rise, 12)) < run / 50;
             assertThat(
-                    LowSlopeSnows.rainOnSnow(psf(ground), risk, pitch(rise), ft(run), edition)
+                    LowSlopeSnows.rainOnSnow(
+                            GroundSnow.of(psf(ground), edition), risk, pitch(rise), ft(run))
                         .value())
                 .isEqualTo(isAdded ? is2022 ? 8 : 5 : 0);
           }
@@ -70,6 +71,7 @@ class LowSlopeSnowsTest {
 
   private static double minimum(
       double ground, RiskCategory risk, double rise, LoadEdition edition) {
-    return LowSlopeSnows.minimumSnow(psf(ground), risk, pitch(rise), edition).value();
+    return LowSlopeSnows.minimumSnow(GroundSnow.of(psf(ground), edition), risk, pitch(rise))
+        .value();
   }
 }

@@ -28,7 +28,10 @@ class RoofSnowsTest {
 
   private static RoofSnow snow(double ct, double rise, YesNo slippery, LoadEdition edition) {
     return RoofSnows.roofSnow(
-        psf(100), number(1), number(ct), number(1), pitch(rise), slippery, edition);
+        GroundSnow.of(psf(100), edition),
+        number(1),
+        SnowRoof.exposureFactor(number(1)).thermalFactor(number(ct)).slippery(slippery),
+        pitch(rise));
   }
 
   private static double slopeFactor(double ct, double rise, YesNo slippery, LoadEdition edition) {
@@ -104,7 +107,11 @@ class RoofSnowsTest {
   @Test
   void flatSnow_isTheProduct() {
     RoofSnow snow =
-        RoofSnows.roofSnow(psf(55), number(0.9), number(1.2), number(1.1), pitch(0), NO, ASCE7_16);
+        RoofSnows.roofSnow(
+            GroundSnow.of(psf(55), ASCE7_16),
+            number(1.1),
+            SnowRoof.exposureFactor(number(0.9)).thermalFactor(number(1.2)).slippery(NO),
+            pitch(0));
     assertThat(snow.flat().value()).isCloseTo(0.7 * 0.9 * 1.2 * 1.1 * 55, within(1e-12));
     assertThat(snow.sloped().value()).isCloseTo(snow.flat().value(), within(1e-12));
   }
@@ -123,7 +130,10 @@ class RoofSnowsTest {
         .isThrownBy(
             () ->
                 RoofSnows.roofSnow(
-                        psf(40), number(1), number(1.1), number(importance), pitch(6), NO, ASCE7_22)
+                        GroundSnow.of(psf(40), ASCE7_22),
+                        number(importance),
+                        SnowRoof.exposureFactor(number(1)).thermalFactor(number(1.1)).slippery(NO),
+                        pitch(6))
                     .flat()
                     .value())
         .withMessage(

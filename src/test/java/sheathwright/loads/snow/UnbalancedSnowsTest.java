@@ -26,14 +26,11 @@ class UnbalancedSnowsTest {
   private static UnbalancedSnow snow(
       double ground, double rise, double run, YesNo simple, double wind, LoadEdition edition) {
     return UnbalancedSnows.unbalancedSnow(
-        psf(ground),
+        GroundSnow.of(psf(ground), edition),
         psf(0.7 * ground),
         number(1),
-        pitch(rise),
-        ft(run),
-        simple,
-        number(wind),
-        edition);
+        SnowSlope.rise(pitch(rise)).eaveToRidge(ft(run)).simpleRafters(simple),
+        number(wind));
   }
 
   private static double height(double ground, double run, double wind, boolean is2022) {
@@ -124,7 +121,11 @@ class UnbalancedSnowsTest {
   void importance_multipliesTheGroundSnowOfANarrowRoof() {
     UnbalancedSnow snow =
         UnbalancedSnows.unbalancedSnow(
-            psf(40), psf(30), number(1.2), pitch(6), ft(14), YES, number(0.65), ASCE7_16);
+            GroundSnow.of(psf(40), ASCE7_16),
+            psf(30),
+            number(1.2),
+            SnowSlope.rise(pitch(6)).eaveToRidge(ft(14)),
+            number(0.65));
     assertThat(snow.leeward().value()).isCloseTo(48, within(1e-12));
   }
 
@@ -132,7 +133,11 @@ class UnbalancedSnowsTest {
   void importance_isRefusedWithADrift() {
     UnbalancedSnow snow =
         UnbalancedSnows.unbalancedSnow(
-            psf(40), psf(30), number(1.2), pitch(6), ft(40), YES, number(0.65), ASCE7_16);
+            GroundSnow.of(psf(40), ASCE7_16),
+            psf(30),
+            number(1.2),
+            SnowSlope.rise(pitch(6)).eaveToRidge(ft(40)),
+            number(0.65));
     assertThatExceptionOfType(RefusedException.class)
         .isThrownBy(() -> snow.surcharge().value())
         .withMessage(
@@ -147,7 +152,11 @@ class UnbalancedSnowsTest {
         .startsWith("winter_wind is 0.9; it must be from 0.2 to 0.7");
     UnbalancedSnow even =
         UnbalancedSnows.unbalancedSnow(
-            psf(40), psf(-1), number(1), pitch(6), ft(14), YES, number(0.65), ASCE7_16);
+            GroundSnow.of(psf(40), ASCE7_16),
+            psf(-1),
+            number(1),
+            SnowSlope.rise(pitch(6)).eaveToRidge(ft(14)),
+            number(0.65));
     assertThat(even.leeward().refusal().orElseThrow().reason())
         .startsWith("sloped_psf is -1; it must be from 0 to 300");
   }
