@@ -116,13 +116,11 @@ public final class FillBook {
         table,
         out,
         (sheet, notation) -> {
-          List<String> formulas =
-              model
-                  .map(row -> formulas(cells(row, headings.size()), limits, notation))
-                  .orElse(List.of());
+          model.ifPresent(
+              row -> sheet.formulas(formulas(cells(row, headings.size()), limits, notation)));
           filled.forEach(
               row -> {
-                table.listLine(sheet.createRow(next++), cells(row, headings.size()), formulas);
+                sheet.line(next++, cells(row, headings.size()));
                 written.accept(row);
               });
         });
