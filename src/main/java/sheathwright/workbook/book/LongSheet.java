@@ -3,9 +3,7 @@ package sheathwright.workbook.book;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
-import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -34,12 +32,12 @@ public final class LongSheet {
   private static final LocalDateTime FIXED_DATE = LocalDateTime.of(1980, 1, 1, 0, 0);
 
   private final Tab tab;
-  private final Writer out;
+  private final OutputStream out;
   private final StringBuilder xml = new StringBuilder();
   private final String[] letters;
   private List<String[]> formulas = List.of();
 
-  private LongSheet(Tab tab, Writer out) {
+  private LongSheet(Tab tab, OutputStream out) {
     this.tab = tab;
     this.out = out;
     this.letters =
@@ -68,11 +66,13 @@ public final class LongSheet {
       if (part.getName().equals(name(tab.sheet()))) {
         String around = new String(parts.readAllBytes(), StandardCharsets.UTF_8);
         int end = around.indexOf(END_OF_LINES);
-        Writer text = new OutputStreamWriter(packed, StandardCharsets.UTF_8);
-        text.write(around, 0, end);
-        lines.accept(new LongSheet(tab, text));
-        text.write(around, end, around.length() - end);
-        text.flush();
+        write(around.substring(0, end), packed);
+        try {
+          lines.accept(new LongSheet(tab, packed));
+        } catch (UncheckedIOException unwritable) {
+          throw unwritable.getCause();
+        }
+        write(around.substring(end), packed);
       } else {
         parts.transferTo(packed);
       }
@@ -80,6 +80,10 @@ public final class LongSheet {
     begin(packed, name(styles));
     styles.writeTo(packed);
     packed.finish();
+  }
+
+  private static void write(String text, OutputStream out) throws IOException {
+    out.write(text.getBytes(StandardCharsets.UTF_8));
   }
 
   private static String name(POIXMLDocumentPart part) {
@@ -125,7 +129,7 @@ public final class LongSheet {
     }
     xml.append("</row>");
     try {
-      out.append(xml);
+      write(xml.toString(), out);
     } catch (IOException unwritable) {
       throw new UncheckedIOException(unwritable);
     }
@@ -143,8 +147,9 @@ public final class LongSheet {
     @Override
     public void text(String text) {
       if (formula.isEmpty()) {
-        xml.append(" t=\"inlineStr\"><is><t xml:space=\"preserve\">").append(escaped(text));
-        xml.append("</t></is>");
+        xml.append(" t=\"inlineStr\"><is><t");
+        xml.append(text.equals(text.strip()) ? ">" : " xml:space=\"preserve\">");
+        xml.append(escaped(text)).append("</t></is>");
       } else {
         value(" t=\"str\"", escaped(text));
       }
