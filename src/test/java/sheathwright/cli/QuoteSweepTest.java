@@ -21,6 +21,8 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Each cell of the demo jobs set to values at and beyond its edges: the job is quoted without a
@@ -70,6 +72,15 @@ class QuoteSweepTest {
       }
     }
     assertThat(wrong).as("seed " + SEED).isEmpty();
+  }
+
+  /** A rafter that is read low beyond its bearings alone got a sister of no length. */
+  @ParameterizedTest
+  @CsvSource("tallow-end, readings.csv, 33, 3, 1")
+  void whatASweepFound_staysRight(String job, String table, int line, int column, String value)
+      throws IOException {
+    TableChange found = new TableChange(Path.of("demo-data", job), table, line, column, value);
+    assertThat(wrongWith(found)).isEmpty();
   }
 
   private static List<TableChange> cells(Random random) throws IOException {
