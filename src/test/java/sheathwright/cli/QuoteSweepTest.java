@@ -129,7 +129,9 @@ class QuoteSweepTest {
     Path job = Files.createDirectory(folder.resolve("job-" + ++made));
     change.write(job);
     Path out = job.resolve("out");
-    Ran ran = assertTimeoutPreemptively(MOST_TIME, () -> Ran.of("quote", job, "-o", out), change::toString);
+    Ran ran =
+        assertTimeoutPreemptively(
+            MOST_TIME, () -> Ran.of("quote", job, "-o", out), change::toString);
     return new Quoted(ran.status(), ran.err(), out);
   }
 

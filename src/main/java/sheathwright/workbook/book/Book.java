@@ -23,7 +23,6 @@ import org.apache.poi.util.Reproducibility;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Refusal;
 import sheathwright.figure.Roll;
@@ -256,8 +255,7 @@ public final class Book {
   public void finish(Tab working, Tab tables, Tab tab, OutputStream out, Lines lines)
       throws IOException {
     CellNotation notation = finish(working, tables);
-    tab.sheet()
-        .setDimensionOverride(new CellRangeAddress(0, tab.next() - 1, 0, tab.columns() - 1));
+    tab.sheet().setDimensionOverride(new CellRangeAddress(0, tab.next() - 1, 0, tab.columns() - 1));
     LongSheet.write(bytes(), tab, out, sheet -> lines.writeTo(sheet, notation));
   }
 

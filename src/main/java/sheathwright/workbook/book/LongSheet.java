@@ -57,7 +57,8 @@ public final class LongSheet {
     StylesTable styles = tab.sheet().getWorkbook().getStylesSource();
     ZipInputStream parts = new ZipInputStream(new ByteArrayInputStream(workbook));
     ZipOutputStream packed = new ZipOutputStream(out);
-    packed.setLevel(Deflater.BEST_SPEED); // lines are much alike: a third of the time, little larger
+    packed.setLevel(
+        Deflater.BEST_SPEED); // lines are much alike: a third of the time, little larger
     for (ZipEntry part = parts.getNextEntry(); part != null; part = parts.getNextEntry()) {
       if (part.getName().equals(name(styles))) {
         continue;
@@ -99,11 +100,12 @@ public final class LongSheet {
   /**
    * The formulas of all further lines.
    *
-   * @param ofColumns with {@link CellNotation#ROW} for the row's number; empty where values stand by
-   *     themselves
+   * @param ofColumns with {@link CellNotation#ROW} for the row's number; empty where values stand
+   *     by themselves
    */
   public void formulas(List<String> ofColumns) {
-    formulas = ofColumns.stream().map(formula -> escaped(formula).split(CellNotation.ROW, -1)).toList();
+    formulas =
+        ofColumns.stream().map(formula -> escaped(formula).split(CellNotation.ROW, -1)).toList();
   }
 
   /**

@@ -414,7 +414,9 @@ public final class Tab {
     return most;
   }
 
-  /** How a list's cell looks; its own values are inputs, if whoever holds the book may change them. */
+  /**
+   * How a list's cell looks; its own values are inputs, if whoever holds the book may change them.
+   */
   XSSFCellStyle listedStyle(Traced value, boolean own) {
     return book.look().of(listed(value, own), value);
   }

@@ -29,8 +29,8 @@ import sheathwright.workbook.page.EstimateBook;
 import sheathwright.workbook.page.Samples;
 
 /**
- * Whatever column of the tables is changed in a written workbook, either a guard asks to solve again
- * or solving again gives the same. Each column is looked at until a line of it is compared.
+ * Whatever column of the tables is changed in a written workbook, either a guard asks to solve
+ * again or solving again gives the same. Each column is looked at until a line of it is compared.
  */
 class SolvedInputsTest {
 
