@@ -72,9 +72,8 @@ class TerminalTest {
     type("in(12), NO, in(96), in(48))\r");
     awaits("nails = 43 nails/sheet");
 
-    type("while (true) {}\r");
-    awaits("while");
-    TimeUnit.SECONDS.sleep(1); // the loop has to be running before it can be stopped
+    type("for (int i = 0; true; i = 1) { if (i == 0) { System.out.println(123456 * 8); } }\r");
+    awaits("987648"); // the loop is running, and can be stopped
     type(String.valueOf(CONTROL_C));
     awaits("(stopped)");
     awaits("> ");

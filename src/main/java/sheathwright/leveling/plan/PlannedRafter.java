@@ -38,6 +38,7 @@ public record PlannedRafter(
 
   private static final Figure<Pieces> ONE = Figure.of(1, Units.PIECE);
   private static final Figure<Pieces> NONE = Figure.of(0, Units.PIECE);
+  private static final Figure<Length> NO_LENGTH = Figure.of(0, Units.FOOT);
 
   static PlannedRafter of(
       LevelRafter rafter,
@@ -55,11 +56,13 @@ public record PlannedRafter(
         LevelActions.high(least, rules.leave(), allowed.whereHigh()).as("high_part");
     Choice<LevelAction> upToShim =
         LevelActions.shallow(greatest, rules.leave(), high).as("up_to_shim");
-    Choice<LevelAction> action =
-        LevelActions.low(greatest, rules.shim(), allowed.whereDeep(), upToShim)
-            .as("action", Source.COMMON_PRACTICE);
     Figure<Length> covered =
         solution.figure("covered_ft", parts.sisterLength() / 12, Units.FOOT, LevelPlan.FOUND);
+    Choice<LevelAction> deep = // low beyond the bearings alone, where no sister lies
+        Choice.choose(covered.isMoreThan(NO_LENGTH), allowed.whereDeep(), LevelAction.STOP);
+    Choice<LevelAction> action =
+        LevelActions.low(greatest, rules.shim(), deep, upToShim)
+            .as("action", Source.COMMON_PRACTICE);
     return new PlannedRafter(
         rafter.buildUp().rafter(),
         rafter.buildUp().center(),
@@ -84,6 +87,7 @@ public record PlannedRafter(
         Roll.column("least_in", PlannedRafter::least),
         Roll.column("high_part", PlannedRafter::highPart),
         Roll.column("up_to_shim", PlannedRafter::upToShim),
+        Roll.column("covered_ft", each -> each.sister().covered()),
         Roll.column("action", PlannedRafter::action),
         Roll.column("leaves", each -> each.counted(LevelAction.LEAVE)),
         Roll.column("planed", each -> each.countedHigh(LevelAction.PLANE)),
@@ -91,7 +95,6 @@ public record PlannedRafter(
         Roll.column("high_stops", each -> each.countedHigh(LevelAction.STOP)),
         Roll.column("shimmed", each -> each.counted(LevelAction.SHIM)),
         Roll.column("sisters", each -> each.sister().pieces()),
-        Roll.column("covered_ft", each -> each.sister().covered()),
         Roll.column("length_ft", each -> each.sister().length()),
         Roll.column("stock_wanted_ft", each -> each.sister().wanted()),
         Roll.column("stock_sold_ft", each -> each.sister().sold()),

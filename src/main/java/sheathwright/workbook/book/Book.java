@@ -16,20 +16,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import java.util.zip.Deflater;
-import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.poi.ss.usermodel.Cell;
-import org.apache.poi.ss.usermodel.FormulaError;
-import org.apache.poi.ss.usermodel.Sheet;
-import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.util.Reproducibility;
-import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Refusal;
 import sheathwright.figure.Roll;
@@ -47,7 +40,6 @@ import sheathwright.figure.Traced;
  */
 public final class Book {
 
-  private static final int LINES_HELD = 100;
   private static final Date FIXED_DATE = new Date(0);
   private static final Object ONE_AT_A_TIME = new Object();
 
@@ -250,13 +242,7 @@ public final class Book {
    */
   public byte[] finished(Tab working, Tab tables) {
     finish(working, tables);
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try {
-      write(workbook, bytes);
-    } catch (IOException impossible) {
-      throw new UncheckedIOException(impossible);
-    }
-    return bytes.toByteArray();
+    return bytes();
   }
 
   /**
@@ -269,19 +255,14 @@ public final class Book {
   public void finish(Tab working, Tab tables, Tab tab, OutputStream out, Lines lines)
       throws IOException {
     CellNotation notation = finish(working, tables);
-    try (SXSSFWorkbook streamed = new QuicklyPacked(workbook)) {
-      streamed.setShouldCalculateSheetDimensions(false);
-      tab.sheet()
-          .setDimensionOverride(new CellRangeAddress(0, tab.next() - 1, 0, tab.columns() - 1));
-      lines.writeTo(streamed.getSheet(tab.name()), notation);
-      write(streamed, out);
-    }
+    tab.sheet().setDimensionOverride(new CellRangeAddress(0, tab.next() - 1, 0, tab.columns() - 1));
+    LongSheet.write(bytes(), tab, out, sheet -> lines.writeTo(sheet, notation));
   }
 
   /** Lines that are written when everything that they point at has its place. */
   @FunctionalInterface
   public interface Lines {
-    void writeTo(Sheet sheet, CellNotation notation);
+    void writeTo(LongSheet sheet, CellNotation notation);
   }
 
   private CellNotation finish(Tab working, Tab tables) {
@@ -420,20 +401,7 @@ public final class Book {
 
   private void valued(Cell cell, Traced value) {
     value.refusal().filter(refusal -> !refusal.isAnswer()).ifPresent(refused::add);
-    writeValue(cell, value);
-  }
-
-  /** Writes a value alone; the caller knows what to make of one that is refused. */
-  static void writeValue(Cell cell, Traced value) {
-    if (value instanceof Figure<?> figure && figure.isAbsent()) {
-      cell.setCellValue(CellText.of(figure.shown()));
-    } else if (value.refusal().isPresent()) {
-      cell.setCellErrorValue(FormulaError.NA.getCode());
-    } else if (value instanceof Figure<?> figure) {
-      cell.setCellValue(figure.value());
-    } else {
-      cell.setCellValue(CellText.of(value.plain()));
-    }
+    CellValue.write(value, CellValue.into(cell));
   }
 
   /** Why cells hold no value; known once the book is finished. */
@@ -441,25 +409,16 @@ public final class Book {
     return refused;
   }
 
-  private static void write(Workbook workbook, OutputStream out) throws IOException {
+  private byte[] bytes() {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     synchronized (ONE_AT_A_TIME) {
-      Reproducibility.runWithSourceDateEpoch(() -> workbook.write(out));
-      workbook.close();
+      try {
+        Reproducibility.runWithSourceDateEpoch(() -> workbook.write(bytes));
+        workbook.close();
+      } catch (IOException impossible) {
+        throw new UncheckedIOException(impossible);
+      }
     }
-  }
-
-  /** Packs a long sheet, whose lines are much alike, in a third of the time and a little larger. */
-  private static final class QuicklyPacked extends SXSSFWorkbook {
-
-    QuicklyPacked(XSSFWorkbook workbook) {
-      super(workbook, LINES_HELD);
-    }
-
-    @Override
-    protected ZipArchiveOutputStream createArchiveOutputStream(OutputStream out) {
-      ZipArchiveOutputStream packed = super.createArchiveOutputStream(out);
-      packed.setLevel(Deflater.BEST_SPEED);
-      return packed;
-    }
+    return bytes.toByteArray();
   }
 }

@@ -1,5 +1,6 @@
 package sheathwright.workbook.book;
 
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;
@@ -53,7 +54,7 @@ public final class Look {
   private static final XSSFColor LINE = color(0xC9, 0xC4, 0xB5);
 
   private final XSSFWorkbook workbook;
-  private final Map<String, XSSFCellStyle> styles = new HashMap<>();
+  private final Map<Part, Map<String, XSSFCellStyle>> styles = new EnumMap<>(Part.class);
 
   Look(XSSFWorkbook workbook) {
     this.workbook = workbook;
@@ -68,7 +69,9 @@ public final class Look {
   }
 
   XSSFCellStyle of(Part part, String format) {
-    return styles.computeIfAbsent(part + " " + format, key -> made(part, format));
+    return styles
+        .computeIfAbsent(part, key -> new HashMap<>())
+        .computeIfAbsent(format, key -> made(part, format));
   }
 
   private XSSFCellStyle made(Part part, String format) {

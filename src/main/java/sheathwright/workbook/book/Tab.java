@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
@@ -330,7 +331,7 @@ public final class Tab {
         book.later(
             notation -> {
               boolean own = listing.owns(item, value);
-              cell.setCellStyle(book.look().of(listed(value, own), value));
+              cell.setCellStyle(listedStyle(value, own));
               if (own) {
                 book.write(cell, value, listing.notation(notation, item));
               } else {
@@ -368,28 +369,6 @@ public final class Tab {
     return listing;
   }
 
-  /**
-   * A line of a list whose headings stand, written out at once.
-   *
-   * @param line is empty
-   * @param formulas of its columns for every row, empty where a value stands by itself
-   */
-  public void listLine(Row line, List<Traced> values, List<String> formulas) {
-    String number = String.valueOf(line.getRowNum() + 1);
-    for (int column = 0; column < values.size(); column++) {
-      Traced value = values.get(column);
-      Cell cell = line.createCell(column);
-      cell.setCellStyle(book.look().of(listed(value, true), value));
-      if (!value.step().isValueOnly()) {
-        cell.setCellFormula(formulas.get(column).replace(CellNotation.ROW, number));
-      }
-      Book.writeValue(cell, value);
-    }
-    if (linesFor(values) > 1) {
-      line.setHeightInPoints(height(values));
-    }
-  }
-
   public void text(int line, int column, String text, Part part) {
     Cell cell = cell(line, column);
     if (!text.isEmpty()) {
@@ -419,12 +398,12 @@ public final class Tab {
     return cell == null ? row(line).createCell(column) : cell;
   }
 
-  private float height(List<Traced> values) {
+  float height(List<Traced> values) {
     return LINE_HEIGHT * linesFor(values) + 2;
   }
 
   /** How many lines the longest words need, each kept within its column. */
-  private int linesFor(List<Traced> values) {
+  int linesFor(List<Traced> values) {
     int most = 1;
     for (int column = 0; column < Math.min(columns(), values.size()); column++) {
       if (textual(values.get(column)) && values.get(column).refusal().isEmpty()) {
@@ -433,6 +412,13 @@ public final class Tab {
       }
     }
     return most;
+  }
+
+  /**
+   * How a list's cell looks; its own values are inputs, if whoever holds the book may change them.
+   */
+  XSSFCellStyle listedStyle(Traced value, boolean own) {
+    return book.look().of(listed(value, own), value);
   }
 
   private Part listed(Traced value, boolean own) {

@@ -47,6 +47,8 @@ public final class FillBook {
   private final Card card;
   private final List<String> kept;
   private final Book book = new Book();
+  private final Optional<FilledRow> model;
+  private final RowSteps steps;
   private int next;
 
   /**
@@ -59,6 +61,11 @@ public final class FillBook {
     this.filled = filled;
     this.card = filled.card();
     this.kept = filled.keptHeadings();
+    this.model = filled.firstComputed();
+    this.steps =
+        RowSteps.like(
+            model.map(FilledRow::arguments).orElse(List.of()),
+            model.map(FilledRow::results).orElse(List.of()));
   }
 
   /** The workbook of a small filled table, as the bytes of an .xlsx file. */
@@ -97,8 +104,7 @@ public final class FillBook {
 
   private void write(OutputStream out, Consumer<FilledRow> written) throws IOException {
     String subtitle = card.name() + ", filled down " + filled.file().name();
-    Optional<FilledRow> model = filled.firstComputed();
-    List<Heading> headings = headings(model);
+    List<Heading> headings = headings();
     Tab front = Sections.titled(book.tab("Read me first", 37, 14, 12, 13, 14, 15), subtitle);
     int[] widths = new int[Math.max(3, headings.size())];
     for (int i = 0; i < widths.length; i++) {
@@ -109,20 +115,18 @@ public final class FillBook {
     Tab tables = Sections.tablesTab(book, subtitle);
     front(front);
     int limits = table.next();
-    head(table, headings, model);
+    head(table, headings);
     book.finish(
         working,
         tables,
         table,
         out,
         (sheet, notation) -> {
-          List<String> formulas =
-              model
-                  .map(row -> formulas(cells(row, headings.size()), limits, notation))
-                  .orElse(List.of());
+          model.ifPresent(
+              row -> sheet.formulas(formulas(cells(row, headings.size()), limits, notation)));
           filled.forEach(
               row -> {
-                table.listLine(sheet.createRow(next++), cells(row, headings.size()), formulas);
+                sheet.line(next++, cells(row, headings.size()));
                 written.accept(row);
               });
         });
@@ -161,7 +165,7 @@ public final class FillBook {
     tab.paragraph("Planning help: local code and licensed practice decide.");
   }
 
-  private List<Heading> headings(Optional<FilledRow> model) {
+  private List<Heading> headings() {
     List<Heading> headings = new ArrayList<>();
     Set<String> taken = new HashSet<>();
     for (String own : ownColumns()) {
@@ -173,10 +177,10 @@ public final class FillBook {
     for (Result result : card.results()) {
       taken.add(result.column());
     }
-    int steps = 0;
-    for (Traced step : model.map(FillBook::steps).orElse(List.of())) {
-      steps++;
-      String name = step.isNamed() ? step.name() : "step_" + steps;
+    int count = 0;
+    for (Traced step : model.map(row -> steps.of(row.results())).orElse(List.of())) {
+      count++;
+      String name = step.isNamed() ? step.name() : "step_" + count;
       if (step.step() instanceof Step.Guarded guard) {
         headings.add(heading(taken, name, Tab.unitOf(step), "within limits", guard.limits()));
       } else {
@@ -204,7 +208,7 @@ public final class FillBook {
   }
 
   /** Formulas in words, limits and headings; the model tells what every row is made of. */
-  private void head(Tab tab, List<Heading> headings, Optional<FilledRow> model) {
+  private void head(Tab tab, List<Heading> headings) {
     int line = tab.next();
     for (int column = 0; column < headings.size(); column++) {
       Heading heading = headings.get(column);
@@ -245,10 +249,6 @@ public final class FillBook {
     return guards;
   }
 
-  private static List<Traced> steps(FilledRow row) {
-    return RowSteps.between(row.arguments(), row.results());
-  }
-
   private List<Traced> cells(FilledRow row, int columns) {
     List<Traced> cells = new ArrayList<>();
     List<String> given = filled.keptCells(row.line());
@@ -267,7 +267,7 @@ public final class FillBook {
       }
     } else {
       cells.addAll(row.arguments());
-      cells.addAll(steps(row));
+      cells.addAll(steps.of(row.results()));
       cells.addAll(row.results());
     }
     cells.add(Choice.literal(row.error()));

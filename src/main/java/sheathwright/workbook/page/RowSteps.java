@@ -1,6 +1,7 @@
 package sheathwright.workbook.page;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -12,34 +13,60 @@ import sheathwright.workbook.book.Closure;
 import sheathwright.workbook.book.Uses;
 
 /**
- * The steps between one row's inputs and its results that need columns of their own, each after
- * those it needs.
+ * The steps between a row's inputs and its results that need columns of their own, each after those
+ * it needs. They are found once: all rows are made alike, so that the way which leads from a result
+ * to a step in one row leads to it in every other.
  */
 final class RowSteps {
 
   private final Set<Traced> known = Collections.newSetFromMap(new IdentityHashMap<>());
   private final Uses uses = new Uses();
-  private final List<Traced> steps = new ArrayList<>();
+  private final List<int[]> ways = new ArrayList<>();
 
   private RowSteps(List<Traced> inputs, List<Traced> results) {
     results.forEach(uses::count);
     known.addAll(inputs);
     known.addAll(results);
-    results.forEach(result -> result.step().operands().forEach(this::visit));
+    for (int result = 0; result < results.size(); result++) {
+      visitOperands(results.get(result), new int[] {result});
+    }
   }
 
-  static List<Traced> between(List<Traced> inputs, List<Traced> results) {
-    return new RowSteps(inputs, results).steps;
+  /** The steps of rows that are made as this one is. */
+  static RowSteps like(List<Traced> inputs, List<Traced> results) {
+    return new RowSteps(inputs, results);
   }
 
-  private void visit(Traced node) {
+  /** The steps of a row. */
+  List<Traced> of(List<Traced> results) {
+    List<Traced> steps = new ArrayList<>();
+    for (int[] way : ways) {
+      Traced step = results.get(way[0]);
+      for (int i = 1; i < way.length; i++) {
+        step = step.step().operands().get(way[i]);
+      }
+      steps.add(step);
+    }
+    return steps;
+  }
+
+  private void visitOperands(Traced node, int[] way) {
+    List<Traced> operands = node.step().operands();
+    for (int i = 0; i < operands.size(); i++) {
+      int[] onward = Arrays.copyOf(way, way.length + 1);
+      onward[way.length] = i;
+      visit(operands.get(i), onward);
+    }
+  }
+
+  private void visit(Traced node, int[] way) {
     if (!known.add(node)) {
       return;
     }
-    node.step().operands().forEach(this::visit);
+    visitOperands(node, way);
     boolean isShared = node.step() instanceof Step.Given given && given.role() != Role.INPUT;
     if (!isShared && Closure.needsACell(node, uses.of(node))) {
-      steps.add(node);
+      ways.add(way);
     }
   }
 }
