@@ -63,8 +63,8 @@ class NailCountsTest {
     "support_spacing_in, 5.99, 6, 96, 96.01",
     "edge_spacing_in, 0.99, 1, 24, 24.01",
     "field_spacing_in, 0.99, 1, 24, 24.01",
-    "sheet_length_in, 11.99, 12, 192, 192.01",
-    "sheet_width_in, 3.99, 4, 96, 96.01"
+    "sheet_length_in, 0.99, 1, 192, 192.01",
+    "sheet_width_in, 0.99, 1, 96, 96.01"
   })
   void nailsPerSheet_takesEachParameterAtItsLimitsAndRefusesItBeyond(
       String parameter, String below, String least, String most, String above) {
