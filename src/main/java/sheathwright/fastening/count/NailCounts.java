@@ -142,7 +142,7 @@ public final class NailCounts {
   }
 
   /** Center to center of the supports, 6 in to 96 in. */
-  public static Figure<Length> supportSpacing(Figure<Length> spacing) {
+  static Figure<Length> supportSpacing(Figure<Length> spacing) {
     return spacing.within(
         "support_spacing_in", Units.INCH, Limits.between(6, 96, "16, 19.2 and 24 are usual"));
   }
