@@ -44,7 +44,7 @@ public final class ToeNails {
    * @param slanted the nail, and what it is driven through
    * @return bearing lengths in both members and the penetration in inches; the two factors
    * @throws RefusedException if either number lies outside its range
-   * @see "NDS 2018 sections 12.1.5.7 and 12.5.4 with commentary, read second hand"
+   * @see "NDS 2018 sections 12.1.5.7 and 12.5.4 with commentary, secondary source"
    */
   @LibraryFunction
   public static ToeNail toeNail(SlantedNail slanted) {
