@@ -1,7 +1,7 @@
 // Run once when the program is built, so that Java knows which classes a session needs.
 area = sqft(1408.72)
 order = sheetsByArea(area, pct(10))
-nails = nailsPerSheet(in("16"), in(6), in(12), NO, in(96), in(48))
+nails = nailsPerSheet(in("16"), Nailing.edge(in(6)).field(in(12)), FOUR_BY_EIGHT)
 check = rafterCheck(Lumber.of(HEM_FIR, NO_2, SIZE_2X6, NDS2018), UniformLoad.spacing(in(16)).live(psf(20)).dead(psf(10)), ROOF_LIVE, number(180), ClearSpan.of(ft("12-0 1/4")))
 area = sqft(1500)
 order

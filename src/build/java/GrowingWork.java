@@ -155,14 +155,14 @@ final class GrowingWork {
     List<String> lines = new ArrayList<>();
     for (int i = 0; lines.size() < size; i++) {
       lines.add(
-          "var a%d = nailsPerSheet(in(%d), in(6), in(12), NO, in(96), in(48))"
+          "var a%d = nailsPerSheet(in(%d), Nailing.edge(in(6)).field(in(12)), FOUR_BY_EIGHT)"
               .formatted(i, random.nextBoolean() ? 16 : 24));
       lines.add(
           i % 10 == 0
               ? "var b%d = sqft(%d)".formatted(i, 100 + random.nextInt(900))
               : "var b%d = b%d.plus(sqft(%d))".formatted(i, i - 1, 1 + random.nextInt(9)));
       lines.add(
-          "a%d = nailsPerSheet(in(16), in(%d), in(12), NO, in(96), in(48))"
+          "a%d = nailsPerSheet(in(16), Nailing.edge(in(%d)).field(in(12)), FOUR_BY_EIGHT)"
               .formatted(random.nextInt(i + 1), 4 + 2 * random.nextInt(2)));
     }
     return lines.subList(0, size);

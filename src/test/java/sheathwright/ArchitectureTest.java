@@ -76,7 +76,7 @@ class ArchitectureTest {
           room("sheathing.patch", "sheathing.layout"),
           room("fastening.strength"),
           room("fastening.count"),
-          room("fastening.schedule", "fastening.strength", "fastening.count"),
+          room("fastening.schedule", "fastening.strength"),
           room("fastening.uplift"),
           room("framing.stop"),
           room("framing.rafter", "framing.stop"),

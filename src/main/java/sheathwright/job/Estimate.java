@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sheathwright.fastening.count.NailCounts;
+import sheathwright.fastening.count.Nailing;
 import sheathwright.fastening.uplift.MakerRequirement;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Area;
-import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Per;
@@ -26,6 +26,7 @@ import sheathwright.pricing.Disposal;
 import sheathwright.pricing.SheetMaterial;
 import sheathwright.pricing.UnitPrice;
 import sheathwright.pricing.UnitPrices;
+import sheathwright.roof.SheetSize;
 import sheathwright.sheathing.layout.SheetCounts;
 
 /**
@@ -36,11 +37,6 @@ public final class Estimate {
 
   /** One thing that must hold, in words. */
   public record Tie(String what, Condition holds) {}
-
-  private static final Figure<Length> SHEET_LENGTH =
-      Figure.constant("sheet_length_in", 96, Units.INCH, Source.derived("4 ft by 8 ft"));
-  private static final Figure<Length> SHEET_WIDTH =
-      Figure.constant("sheet_width_in", 48, Units.INCH, Source.derived("4 ft by 8 ft"));
 
   private static final Figure<Ratio> MOST_WITH_WASTE =
       Figure.constant("most_sheets_with_waste", 1.25, Units.RATIO, Source.COMMON_PRACTICE);
@@ -90,11 +86,10 @@ public final class Estimate {
     nails =
         NailCounts.nailsPerSheet(
                 job.fact("support_spacing_in", Units.INCH),
-                job.fact("edge_spacing_in", Units.INCH),
-                job.fact("field_spacing_in", Units.INCH),
-                job.<YesNo>word("blocked_edges"),
-                SHEET_LENGTH,
-                SHEET_WIDTH)
+                Nailing.edge(job.fact("edge_spacing_in", Units.INCH))
+                    .field(job.fact("field_spacing_in", Units.INCH))
+                    .blockedEdges(job.word("blocked_edges")),
+                SheetSize.FOUR_BY_EIGHT)
             .as("nails_in_a_sheet", Units.NAILS_PER_SHEET);
     plannedSheet = named("planned_sheet", sheetPrice("planned_sheet_h"));
     extraSheet = named("extra_sheet", sheetPrice("extra_sheet_h"));

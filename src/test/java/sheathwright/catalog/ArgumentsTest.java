@@ -20,18 +20,6 @@ class ArgumentsTest {
   /** Functions that still take the loose parts of things; none may be added. */
   private static final Set<String> LOOSE =
       Set.of(
-          "nails_per_sheet",
-          "nails_to_add",
-          "seam_length",
-          "nails_per_piece",
-          "re_nailing",
-          "nailing_schedule",
-          "nail_lateral",
-          "nail_resistance",
-          "nail_pull_through",
-          "panel_screw_withdrawal",
-          "screw_resistance",
-          "toe_nail",
           "clip_spacing_limit",
           "weakest_link",
           "practical_nail_spacing",

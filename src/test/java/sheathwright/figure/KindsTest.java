@@ -29,8 +29,8 @@ class KindsTest {
         "number(2).power(pct(50))                    | number(2).power(in(3))",
         "Figure.choose(in(1).isAtMost(in(2)), in(1), ft(2))"
             + "| Figure.choose(in(1).isAtMost(in(2)), in(1), psf(2))",
-        "nailsPerSheet(in(16), in(6), in(12), NO, in(96), in(48))"
-            + "| nailsPerSheet(in(16), in(6), NO, in(12), in(96), in(48))",
+        "nailsPerSheet(in(16), Nailing.edge(in(6)).field(in(12)), FOUR_BY_EIGHT)"
+            + "| nailsPerSheet(in(16), FOUR_BY_EIGHT, Nailing.edge(in(6)).field(in(12)))",
         "nailSpacingForUplift(lb(60), allowablePressure(strengthPsf(50)), in(24))"
             + "| nailSpacingForUplift(lb(60), strengthPsf(50), in(24))",
         "psf(30).max(psf(10)) | psf(30).max(strengthPsf(10))",
@@ -62,6 +62,8 @@ class KindsTest {
         import static sheathwright.figure.Amounts.*;
         import static sheathwright.figure.YesNo.*;
         import static sheathwright.fastening.count.NailCounts.*;
+        import sheathwright.fastening.count.Nailing;
+        import static sheathwright.roof.SheetSize.*;
         import static sheathwright.fastening.uplift.UpliftSpacings.*;
         import static sheathwright.loads.wind.WindPressures.*;
         import static sheathwright.wood.Grade.*;

@@ -136,7 +136,7 @@ class SessionTest {
   void helpRanks_andShowsAnExampleEach() {
     assertThat(answer("help(\"nails per sheet\")"))
         .startsWith("nails_per_sheet")
-        .contains("nailsPerSheet(in(16), in(6), in(12), NO, in(96), in(48)) // 43 nails/sheet");
+        .contains("nailsPerSheet(in(16), Nailing.edge(in(6)).field(in(12)), FOUR_BY_EIGHT) //");
   }
 
   @Test

@@ -66,10 +66,10 @@ class TerminalTest {
     awaits("sheets = 3 sheets");
 
     type("nailsPerSheet(in(16), " + TAB);
-    awaits("edgeSpacing: nail to nail along the sheet's edges");
-    type("in(6),\r");
+    awaits("nailing: how far apart its nails stand");
+    type("Nailing.edge(in(6)).field(in(12)),\r");
     awaits(". ");
-    type("in(12), NO, in(96), in(48))\r");
+    type("FOUR_BY_EIGHT)\r");
     awaits("nails = 43 nails/sheet");
 
     type("for (int i = 0; true; i = 1) { if (i == 0) { System.out.println(123456 * 8); } }\r");

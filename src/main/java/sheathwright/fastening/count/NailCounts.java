@@ -13,6 +13,7 @@ import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.roof.SheetSize;
 
 /** How many nails a sheet takes, and how many an old one lacks. */
 public final class NailCounts {
@@ -45,16 +46,13 @@ public final class NailCounts {
    * old nails that may count.
    *
    * <pre>{@code
-   * nailsPerSheet(in(16), in(6), in(12), NO, in(96), in(48)) // 43 nails/sheet
-   * nailsPerSheet(in(24), in(6), in(6), NO, in(96), in(48)) // 45 nails/sheet
+   * nailsPerSheet(in(16), Nailing.edge(in(6)).field(in(12)), FOUR_BY_EIGHT) // 43 nails/sheet
+   * nailsPerSheet(in(24), Nailing.edge(in(6)).field(in(6)), FOUR_BY_EIGHT) // 45 nails/sheet
    * }</pre>
    *
    * @param supportSpacing center to center of the rafters or trusses, 6 in to 96 in
-   * @param edgeSpacing nail to nail along the sheet's edges on framing, 1 in to 24 in
-   * @param fieldSpacing nail to nail on the supports between, 1 in to 24 in
-   * @param blockedEdges whether the long edges lie on blocking and are nailed to it
-   * @param sheetLength across the supports, 12 in to 192 in
-   * @param sheetWidth along the supports, 4 in to 96 in
+   * @param nailing how far apart its nails stand
+   * @param sheet how large it is
    * @return whole nails for one sheet
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source: lines of nails at the stated spacing, 3/8 in from the sheet's
@@ -64,27 +62,17 @@ public final class NailCounts {
   @Column(value = "nails", unit = "nails/sheet")
   public static Figure<Per<Nails, Sheets>> nailsPerSheet(
       @Column("support_spacing_in") Figure<Length> supportSpacing,
-      @Column("edge_spacing_in") Figure<Length> edgeSpacing,
-      @Column("field_spacing_in") Figure<Length> fieldSpacing,
-      @Column(value = "blocked_edges", preset = "no") OneOf<YesNo> blockedEdges,
-      @Column(value = "sheet_length_in", preset = "96") Figure<Length> sheetLength,
-      @Column(value = "sheet_width_in", preset = "48") Figure<Length> sheetWidth) {
+      Nailing nailing,
+      SheetSize sheet) {
     var support = supportSpacing(supportSpacing);
-    var edge = edgeSpacing(edgeSpacing);
-    var field = fieldSpacing(fieldSpacing);
-    var length =
-        sheetLength.within(
-            "sheet_length_in", Units.INCH, Limits.between(12, 192, "a whole sheet has 96"));
-    var width =
-        sheetWidth.within(
-            "sheet_width_in", Units.INCH, Limits.between(4, 96, "a whole sheet has 48"));
+    var edge = nailing.edge();
 
-    var line = line(width);
+    var line = line(sheet.width());
     var endLine = spaces(line, edge).plus(ONE).as("nails_on_an_end", Units.RATIO);
-    var fieldLine = spaces(line, field).plus(ONE).as("nails_on_a_support", Units.RATIO);
-    var bays = spaces(length, support).as("bays", Units.RATIO);
+    var fieldLine = spaces(line, nailing.field()).plus(ONE).as("nails_on_a_support", Units.RATIO);
+    var bays = spaces(sheet.length(), support).as("bays", Units.RATIO);
     var wholeBays = bays.minus(ONE).as("supports_between", Units.RATIO);
-    var lastBay = length.minus(wholeBays.times(support)).as("last_bay_in", Units.INCH);
+    var lastBay = sheet.length().minus(wholeBays.times(support)).as("last_bay_in", Units.INCH);
     var onBlocking =
         wholeBays
             .times(spaces(support, edge).minus(ONE))
@@ -93,7 +81,7 @@ public final class NailCounts {
             .as("nails_on_a_blocked_edge", Units.RATIO);
     var onLongEdges =
         Figure.choose(
-                blockedEdges.choice().argument("blocked_edges").is(YesNo.YES),
+                nailing.blockedEdges().choice().is(YesNo.YES),
                 TWO.times(onBlocking).in(Units.RATIO),
                 NONE)
             .as("nails_on_long_edges", Units.RATIO);
@@ -120,18 +108,15 @@ public final class NailCounts {
    * building department's to say.
    *
    * <pre>{@code
-   * nailsToAdd(nailsPerSheet(24), in(16), in(6), in(12), YES, NO, in(96), in(48)) // 19 nails/sheet
-   * nailsToAdd(nailsPerSheet(33), in(24), in(6), in(6), NO, NO, in(96), in(48)) // 45 nails/sheet
+   * nailsToAdd(nailsPerSheet(24), in(16), Nailing.edge(in(6)).field(in(12)), YES, FOUR_BY_EIGHT) // 19 nails/sheet
+   * nailsToAdd(nailsPerSheet(33), in(24), Nailing.edge(in(6)).field(in(6)), NO, FOUR_BY_EIGHT) // 45 nails/sheet
    * }</pre>
    *
    * @param soundNails old nails in the sheet that hold, 0 to 500
    * @param supportSpacing center to center of the rafters or trusses, 6 in to 96 in
-   * @param edgeSpacing nail to nail along the sheet's edges on framing, 1 in to 24 in
-   * @param fieldSpacing nail to nail on the supports between, 1 in to 24 in
+   * @param nailing how far apart the schedule wants nails
    * @param credit whether the rule lets old nails count
-   * @param blockedEdges whether the long edges lie on blocking and are nailed to it
-   * @param sheetLength across the supports, 12 in to 192 in
-   * @param sheetWidth along the supports, 4 in to 96 in
+   * @param sheet how large it is
    * @return whole nails to drive into one sheet
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source: the schedule's count less the sound nails"
@@ -141,42 +126,25 @@ public final class NailCounts {
   public static Figure<Per<Nails, Sheets>> nailsToAdd(
       @Column(value = "sound_nails", unit = "nails/sheet") Figure<Per<Nails, Sheets>> soundNails,
       @Column("support_spacing_in") Figure<Length> supportSpacing,
-      @Column("edge_spacing_in") Figure<Length> edgeSpacing,
-      @Column("field_spacing_in") Figure<Length> fieldSpacing,
+      Nailing nailing,
       @Column("credit") OneOf<YesNo> credit,
-      @Column(value = "blocked_edges", preset = "no") OneOf<YesNo> blockedEdges,
-      @Column(value = "sheet_length_in", preset = "96") Figure<Length> sheetLength,
-      @Column(value = "sheet_width_in", preset = "48") Figure<Length> sheetWidth) {
+      SheetSize sheet) {
     var sound =
         soundNails.within(
             "sound_nails",
             Units.NAILS_PER_SHEET,
             Limits.whole(0, 500, "counted on an opened sheet; 0 if none holds"));
     var wanted =
-        nailsPerSheet(
-                supportSpacing, edgeSpacing, fieldSpacing, blockedEdges, sheetLength, sheetWidth)
-            .as("nails_wanted", Units.NAILS_PER_SHEET);
+        nailsPerSheet(supportSpacing, nailing, sheet).as("nails_wanted", Units.NAILS_PER_SHEET);
     var missing = wanted.minus(sound).max(NO_NAILS).as("nails_missing", Units.NAILS_PER_SHEET);
     return Figure.choose(credit.choice().argument("credit").is(YesNo.YES), missing, wanted)
         .as("nails", Units.NAILS_PER_SHEET, Source.COMMON_PRACTICE);
   }
 
   /** Center to center of the supports, 6 in to 96 in. */
-  public static Figure<Length> supportSpacing(Figure<Length> spacing) {
+  static Figure<Length> supportSpacing(Figure<Length> spacing) {
     return spacing.within(
         "support_spacing_in", Units.INCH, Limits.between(6, 96, "16, 19.2 and 24 are usual"));
-  }
-
-  /** Nail to nail on panel edges, 1 in to 24 in. */
-  static Figure<Length> edgeSpacing(Figure<Length> spacing) {
-    return spacing.within(
-        "edge_spacing_in", Units.INCH, Limits.between(1, 24, "6 is usual, 4 in high wind"));
-  }
-
-  /** Nail to nail between panel edges, 1 in to 24 in. */
-  static Figure<Length> fieldSpacing(Figure<Length> spacing) {
-    return spacing.within(
-        "field_spacing_in", Units.INCH, Limits.between(1, 24, "12 or 6 are usual"));
   }
 
   /** The line of nails across a piece of this width, 3/8 in short of both edges. */

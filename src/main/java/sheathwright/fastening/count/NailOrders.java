@@ -13,6 +13,8 @@ import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
+import sheathwright.roof.PlaneSize;
+import sheathwright.roof.SheetSize;
 
 /** Nails as they are bought, and the feet of seam between panels. */
 public final class NailOrders {
@@ -98,32 +100,22 @@ public final class NailOrders {
    * course.
    *
    * <pre>{@code
-   * seamLength(ft(24), ft(12), in(96), in(48)) // 76' 0"
+   * seamLength(PlaneSize.eave(ft(24)).slope(ft(12)), FOUR_BY_EIGHT) // 76' 0"
    * }</pre>
    *
-   * @param eave length along the eave, 1 ft to 500 ft
-   * @param slope length up the slope, 1 ft to 200 ft
-   * @param sheetLength along the eave, 12 in to 192 in
-   * @param sheetWidth up the slope, 12 in to 96 in
+   * @param plane how large it is
+   * @param sheet how large one is
    * @return feet of seam, both ways together
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source: geometry of courses with every second one staggered by half"
    */
   @LibraryFunction
   @Column("seam_ft")
-  public static Figure<Length> seamLength(
-      @Column("eave_ft") Figure<Length> eave,
-      @Column("slope_length_ft") Figure<Length> slope,
-      @Column(value = "sheet_length_in", preset = "96") Figure<Length> sheetLength,
-      @Column(value = "sheet_width_in", preset = "48") Figure<Length> sheetWidth) {
-    var along = eave.within("eave_ft", Units.FOOT, Limits.between(1, 500, "of one plane"));
-    var up = slope.within("slope_length_ft", Units.FOOT, Limits.between(1, 200, "on the slope"));
-    var length =
-        sheetLength.within(
-            "sheet_length_in", Units.INCH, Limits.between(12, 192, "a whole sheet has 96"));
-    var width =
-        sheetWidth.within(
-            "sheet_width_in", Units.INCH, Limits.between(12, 96, "a whole sheet has 48"));
+  public static Figure<Length> seamLength(PlaneSize plane, SheetSize sheet) {
+    var along = plane.eave();
+    var up = plane.slope();
+    var length = sheet.length();
+    var width = sheet.width();
 
     var courses = count(up, width).roundedUp().as("courses", Units.RATIO);
     var whole = count(up, width).roundedDown().as("whole_courses", Units.RATIO);

@@ -4,8 +4,6 @@ import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
-import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
@@ -40,18 +38,13 @@ public final class NailPieces {
    * measured. Where two pieces share a rafter each has its own row: do not halve.
    *
    * <pre>{@code
-   * nailsPerPiece(in(0), in(24), in(6), in(12), NO, in(48), in(48)).nails() // 23 nails/piece
-   * nailsPerPiece(in(8), in(16), in(6), in(12), NO, in(32), in(24)).nails() // 6 nails/piece
+   * nailsPerPiece(LaidPiece.length(in(48)).width(in(48)), in(24), Nailing.edge(in(6)).field(in(12))).nails() // 23 nails/piece
+   * nailsPerPiece(LaidPiece.length(in(32)).width(in(24)).firstSupport(in(8)), in(16), Nailing.edge(in(6)).field(in(12))).nails() // 6 nails/piece
    * }</pre>
    *
-   * @param firstSupport from the piece's left end to the first support's center, 0 in to 96 in; not
-   *     more than the spacing
+   * @param piece how large it is, and where it begins
    * @param supportSpacing center to center of the rafters or trusses, 6 in to 96 in
-   * @param edgeSpacing nail to nail on a support under an end, and on blocking, 1 in to 24 in
-   * @param fieldSpacing nail to nail on the supports between, 1 in to 24 in
-   * @param blockedEdges whether the long edges lie on blocking and are nailed to it
-   * @param length of the piece across the supports, 4 in to 192 in
-   * @param width of the piece along the supports, 4 in to 96 in
+   * @param nailing how far apart its nails stand
    * @return supports under the piece, and whole nails
    * @throws RefusedException if a number lies outside its range, or the first support lies further
    *     off than the spacing or past the piece
@@ -60,23 +53,13 @@ public final class NailPieces {
    */
   @LibraryFunction
   public static PieceNails nailsPerPiece(
-      @Column(value = "first_support_in", preset = "0") Figure<Length> firstSupport,
+      LaidPiece piece,
       @Column("support_spacing_in") Figure<Length> supportSpacing,
-      @Column("edge_spacing_in") Figure<Length> edgeSpacing,
-      @Column("field_spacing_in") Figure<Length> fieldSpacing,
-      @Column(value = "blocked_edges", preset = "no") OneOf<YesNo> blockedEdges,
-      @Column("piece_length_in") Figure<Length> length,
-      @Column("piece_width_in") Figure<Length> width) {
-    var first =
-        firstSupport.within(
-            "first_support_in", Units.INCH, Limits.between(0, 96, "0 if the end lies on one"));
+      Nailing nailing) {
+    var first = piece.firstSupport();
     var spacing = NailCounts.supportSpacing(supportSpacing);
-    var edge = NailCounts.edgeSpacing(edgeSpacing);
-    var field = NailCounts.fieldSpacing(fieldSpacing);
-    var across =
-        length.within("piece_length_in", Units.INCH, Limits.between(4, 192, "across the supports"));
-    var along =
-        width.within("piece_width_in", Units.INCH, Limits.between(4, 96, "along the supports"));
+    var edge = nailing.edge();
+    var across = piece.length();
 
     var reached =
         first
@@ -102,9 +85,10 @@ public final class NailPieces {
     var ends = onLeft.plus(onRight).as("ends_on_supports", Units.RATIO);
     var between = bays.plus(ONE).minus(ends).as("supports_between", Units.RATIO);
 
-    var line = NailCounts.line(along);
+    var line = NailCounts.line(piece.width());
     var endLine = NailCounts.spaces(line, edge).plus(ONE).as("nails_on_an_end", Units.RATIO);
-    var fieldLine = NailCounts.spaces(line, field).plus(ONE).as("nails_on_a_support", Units.RATIO);
+    var fieldLine =
+        NailCounts.spaces(line, nailing.field()).plus(ONE).as("nails_on_a_support", Units.RATIO);
     var firstBay =
         Figure.choose(
                 reached.isAtMost(ON_SUPPORT), NONE, NailCounts.spaces(reached, edge).minus(ONE))
@@ -117,7 +101,7 @@ public final class NailPieces {
     var onEdge = firstBay.plus(inBays).plus(beyond).as("nails_on_a_blocked_edge", Units.RATIO);
     var onLongEdges =
         Figure.choose(
-                blockedEdges.choice().argument("blocked_edges").is(YesNo.YES),
+                nailing.blockedEdges().choice().is(YesNo.YES),
                 TWO.times(onEdge).in(Units.RATIO),
                 NONE)
             .as("nails_on_long_edges", Units.RATIO);

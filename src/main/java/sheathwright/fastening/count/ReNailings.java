@@ -6,7 +6,6 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
-import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Per;
@@ -15,6 +14,7 @@ import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.roof.SheetSize;
 
 /** Existing decks under a re-roof rule that the user states. */
 public final class ReNailings {
@@ -22,14 +22,7 @@ public final class ReNailings {
   private static final Figure<Nails> NO_NAILS = Figure.of(0, Units.NAIL);
   private static final Figure<Per<Nails, Sheets>> NONE = Figure.of(0, Units.NAILS_PER_SHEET);
 
-  private static final Figure<Length> SHEET_LENGTH = whole("sheet_length_in", 96);
-  private static final Figure<Length> SHEET_WIDTH = whole("sheet_width_in", 48);
-
   private ReNailings() {}
-
-  private static Figure<Length> whole(String name, double inches) {
-    return Figure.constant(name, inches, Units.INCH, Source.derived("a 4 by 8 sheet"));
-  }
 
   /**
    * How many nails to add where deck boards cross rafters, at two a board and rafter.
@@ -90,52 +83,35 @@ public final class ReNailings {
    * are counted otherwise: see {@code board_nails}.
    *
    * <pre>{@code
-   * reNailing(YES, in(12), in(6), nailsPerSheet(33), in(24), in(6), in(6)).nails() // 12 nails/sheet
-   * reNailing(NO, in(6), in(6), nailsPerSheet(45), in(24), in(6), in(6)).nails() // 45 nails/sheet
-   * reNailing(YES, in(6), in(6), nailsPerSheet(45), in(24), in(6), in(6)).needed() // no
+   * reNailing(ReRoofRule.oldNailsCount(YES), in(12), nailsPerSheet(33), in(24)).nails() // 12 nails/sheet
+   * reNailing(ReRoofRule.oldNailsCount(NO), in(6), nailsPerSheet(45), in(24)).nails() // 45 nails/sheet
+   * reNailing(ReRoofRule.oldNailsCount(YES), in(6), nailsPerSheet(45), in(24)).needed() // no
    * }</pre>
    *
-   * @param oldNailsCount whether the rule lets this deck's nails count in this wind
+   * @param rule what the building department asks
    * @param oldSpacing greatest distance between sound old nails, 1 in to 48 in
-   * @param enoughSpacing old nails no further apart than this are enough by the rule, 0 in to 24
-   *     in; 0 if they never are
    * @param soundNails old nails in the sheet that hold, 0 to 500
    * @param supportSpacing center to center of the rafters or trusses, 6 in to 96 in
-   * @param edgeSpacing that the rule wants along the sheet's edges on framing, 1 in to 24 in
-   * @param fieldSpacing that the rule wants on the supports between, 1 in to 24 in
    * @return yes or no, and whole nails to drive into one 4 by 8 sheet
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source: the form that re-roof rules take"
    */
   @LibraryFunction
   public static ReNailing reNailing(
-      @Column("old_nails_count") OneOf<YesNo> oldNailsCount,
+      ReRoofRule rule,
       @Column("old_spacing_in") Figure<Length> oldSpacing,
-      @Column(value = "enough_spacing_in", preset = "6") Figure<Length> enoughSpacing,
       @Column(value = "sound_nails", unit = "nails/sheet") Figure<Per<Nails, Sheets>> soundNails,
-      @Column("support_spacing_in") Figure<Length> supportSpacing,
-      @Column(value = "edge_spacing_in", preset = "6") Figure<Length> edgeSpacing,
-      @Column(value = "field_spacing_in", preset = "6") Figure<Length> fieldSpacing) {
-    Choice<YesNo> count = oldNailsCount.choice().argument("old_nails_count");
+      @Column("support_spacing_in") Figure<Length> supportSpacing) {
+    Choice<YesNo> count = rule.oldNailsCount().choice();
     var old =
         oldSpacing.within(
             "old_spacing_in", Units.INCH, Limits.between(1, 48, "the widest on an opened sheet"));
-    var enough =
-        enoughSpacing.within(
-            "enough_spacing_in", Units.INCH, Limits.between(0, 24, "0 if they never are enough"));
 
     Choice<YesNo> isEnough =
-        Condition.all(count.is(YesNo.YES), old.isAtMost(enough)).as("old_nails_are_enough");
+        Condition.all(count.is(YesNo.YES), old.isAtMost(rule.enough())).as("old_nails_are_enough");
     var toAdd =
         NailCounts.nailsToAdd(
-                soundNails,
-                supportSpacing,
-                edgeSpacing,
-                fieldSpacing,
-                count,
-                YesNo.NO,
-                SHEET_LENGTH,
-                SHEET_WIDTH)
+                soundNails, supportSpacing, rule.nailing(), count, SheetSize.FOUR_BY_EIGHT)
             .as("nails_by_the_rule", Units.NAILS_PER_SHEET);
     var nails =
         Figure.choose(isEnough.is(YesNo.YES), NONE, toAdd)

@@ -5,6 +5,7 @@ import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Limits;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Option;
 import sheathwright.figure.Quantity.Length;
@@ -98,7 +99,9 @@ public final class AlternateSchedules {
     Choice<NailingCode> edition = code.choice().argument("code");
     Choice<AlternateFastener> fastener = alternate.choice().argument("alternate");
     var panel = NailingSchedules.thickness(thickness);
-    var mph = NailingSchedules.wind(wind);
+    var mph =
+        wind.within(
+            "wind_mph", Units.MPH, Limits.between(85, 200, "ultimate, from the code's map"));
     var gravity = Nds.gravity("specific_gravity", specificGravity);
 
     var fourth =

@@ -2,19 +2,15 @@ package sheathwright.fastening.schedule;
 
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
-import sheathwright.fastening.count.NailCounts;
 import sheathwright.fastening.strength.NailType;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
-import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Speed;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
-import sheathwright.loads.wind.Exposure;
-import sheathwright.wood.Nds;
 
 /** The codes' nailing of roof panels by edition. */
 public final class NailingSchedules {
@@ -29,12 +25,6 @@ public final class NailingSchedules {
       Figure.constant("designed_wind_mph", 140, Units.MPH, PRESCRIPTIVE).symbol("140 mph");
 
   private NailingSchedules() {}
-
-  /** Ultimate wind speed, 85 mph to 200 mph. */
-  static Figure<Speed> wind(Figure<Speed> wind) {
-    return wind.within(
-        "wind_mph", Units.MPH, Limits.between(85, 200, "ultimate, from the code's map"));
-  }
 
   /** The wind, as long as a code's table may answer to it. */
   private static Figure<Speed> prescriptive(Figure<Speed> wind) {
@@ -75,18 +65,16 @@ public final class NailingSchedules {
    * only: local code and a licensed engineer decide.
    *
    * <pre>{@code
-   * nailingSchedule(IRC_2018, in("7/16"), NAIL_8D_COMMON, mph(115), EXPOSURE_B, in(24), number(0.42)).field() // 12 in
-   * nailingSchedule(IRC_2021, in("7/16"), NAIL_RSRS_01, mph(115), EXPOSURE_C, in(24), number(0.42)).nearEdges() // 4 in
-   * nailingSchedule(IRC_2021, in("7/16"), NAIL_RSRS_01, mph(110), EXPOSURE_C, in(24), number(0.42)).reason() // wind-within-the-footnote
+   * nailingSchedule(IRC_2018, in("7/16"), NAIL_8D_COMMON, CodeWind.of(mph(115), EXPOSURE_B), NailedRafters.spacing(in(24))).field() // 12 in
+   * nailingSchedule(IRC_2021, in("7/16"), NAIL_RSRS_01, CodeWind.of(mph(115), EXPOSURE_C), NailedRafters.spacing(in(24))).nearEdges() // 4 in
+   * nailingSchedule(IRC_2021, in("7/16"), NAIL_RSRS_01, CodeWind.of(mph(110), EXPOSURE_C), NailedRafters.spacing(in(24))).reason() // wind-within-the-footnote
    * }</pre>
    *
    * @param code body and edition that the building department has adopted
    * @param thickness as stamped, 0.25 in to 1.5 in; must be within 1/128 in of the row's
    * @param nail as it is called
-   * @param wind ultimate wind speed, 85 mph to 200 mph
-   * @param exposure of the site
-   * @param supportSpacing center to center of the rafters or trusses, 6 in to 96 in
-   * @param specificGravity G of the rafters, 0.2 to 0.8; matters since 2024
+   * @param wind that the code's map says, and how the site lies in it
+   * @param rafters that the panel is nailed to
    * @return spacings in inches on panel edges, in the field, near the roof's edges and on gable-end
    *     framing; the row's number; the reason; whether wind design may be required
    * @throws RefusedException if a number lies outside its range, the wind is 140 mph or more, or
@@ -100,26 +88,23 @@ public final class NailingSchedules {
       @Column("code") OneOf<NailingCode> code,
       @Column("thickness_in") Figure<Length> thickness,
       @Column("nail") OneOf<NailType> nail,
-      @Column("wind_mph") Figure<Speed> wind,
-      @Column("exposure") OneOf<Exposure> exposure,
-      @Column(value = "support_spacing_in", preset = "24") Figure<Length> supportSpacing,
-      @Column(value = "specific_gravity", preset = "0.42") Figure<Ratio> specificGravity) {
-    var blowing = prescriptive(wind(wind));
+      CodeWind wind,
+      NailedRafters rafters) {
+    var blowing = prescriptive(wind.speed());
     var row =
         new NailingRow(
             code.choice().argument("code"),
             nail.choice().argument("nail"),
             thickness(thickness),
             blowing,
-            exposure.choice().argument("exposure"),
-            Nds.gravity("specific_gravity", specificGravity));
-    var spacing = NailCounts.supportSpacing(supportSpacing);
+            wind.exposure().choice(),
+            rafters.gravity());
 
     var edge =
         row.holding("edge_in", Units.INCH).as("edge_spacing_in", Units.INCH, NailingRow.SOURCE);
     var field =
         Figure.choose(
-                spacing.isAtLeast(WIDE),
+                rafters.spacing().isAtLeast(WIDE),
                 row.holding("wide_field_in", Units.INCH).as("wide_spacing_in", Units.INCH),
                 row.holding("field_in", Units.INCH).as("row_spacing_in", Units.INCH))
             .as("field_spacing_in", Units.INCH, NailingRow.SOURCE);

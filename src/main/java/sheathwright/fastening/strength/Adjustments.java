@@ -2,9 +2,7 @@ package sheathwright.fastening.strength;
 
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
 import sheathwright.figure.OneOf;
-import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Table;
 import sheathwright.figure.Units;
@@ -13,7 +11,7 @@ import sheathwright.wood.Shank;
 import sheathwright.wood.WoodMoisture;
 import sheathwright.wood.WoodWarmth;
 
-/** What a fastener's reference value is multiplied by, and the wood that it passes through. */
+/** What a fastener's reference value is multiplied by. */
 final class Adjustments {
 
   private static final Table MOISTURE =
@@ -30,16 +28,6 @@ final class Adjustments {
           2);
 
   private Adjustments() {}
-
-  /** Load duration factor, 0.9 to 1.6. */
-  static Figure<Ratio> loadDuration(Figure<Ratio> factor) {
-    return factor
-        .within(
-            "load_duration",
-            Units.RATIO,
-            Limits.between(0.9, 1.6, "1.6 for wind, 1.15 for snow, 1 for ten years"))
-        .symbol("C_D");
-  }
 
   /** Wet service factor of a nail. */
   static Figure<Ratio> nailMoisture(Choice<WoodMoisture> moisture, Choice<Shank> shank) {
@@ -63,24 +51,5 @@ final class Adjustments {
         .number(Units.RATIO, "ct", moisture, warmth.choice().argument("warmth"))
         .as("temperature_factor", Units.RATIO, WARMTH.source())
         .symbol("C_t");
-  }
-
-  /** Length of a nail or screw, 0.5 in to 16 in. */
-  static Figure<Length> length(Figure<Length> length) {
-    return length
-        .within("length_in", Units.INCH, Limits.between(0.5, 16, "an 8d common has 2-1/2"))
-        .symbol("L");
-  }
-
-  /** Thickness of what is held down, 0.05 in to 3 in. */
-  static Figure<Length> heldThickness(Figure<Length> thickness) {
-    return thickness
-        .within("thickness_in", Units.INCH, Limits.between(0.05, 3, "7/16 and 15/32 are usual"))
-        .symbol("t");
-  }
-
-  /** Thickness of a shim that holds nothing, 0 in to 3 in. */
-  static Figure<Length> shim(Figure<Length> shim) {
-    return shim.within("shim_in", Units.INCH, Limits.between(0, 3, "0 if there is none"));
   }
 }

@@ -3,7 +3,6 @@ package sheathwright.fastening.strength;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Stress;
@@ -51,16 +50,13 @@ public final class NailLaterals {
    * gives less, is not. Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
-   * nailLateral(in(0.148), in(3), in(1.5), number(0.5), number(0.5), psi(90000)).lateral() // 117.6 lb
-   * nailLateral(in(0.148), in(3), in(1.5), number(0.5), number(0.5), psi(90000)).mode() // IV
+   * nailLateral(ShearNail.diameter(in(0.148)).length(in(3)).bendingYield(psi(90000)), SideMember.of(in(1.5), number(0.5)), number(0.5)).lateral() // 117.6 lb
+   * nailLateral(ShearNail.diameter(in(0.148)).length(in(3)).bendingYield(psi(90000)), SideMember.of(in(1.5), number(0.5)), number(0.5)).mode() // IV
    * }</pre>
    *
-   * @param diameter D of the shank, 0.05 in to 0.24 in
-   * @param length of the nail, 0.5 in to 8 in
-   * @param sideThickness of the member under the head, 0.1 in to 4 in
-   * @param sideGravity G of the member under the head, 0.2 to 0.8
+   * @param nail in numbers
+   * @param side the member under the head
    * @param mainGravity G of the member that holds the point, 0.2 to 0.8
-   * @param bendingYield F_yb of the nail, 30000 psi to 250000 psi
    * @return reference value in pounds for one nail, and the yield mode that governs
    * @throws RefusedException if a number lies outside its range, or the point reaches less than 6
    *     diameters into the main member
@@ -69,32 +65,16 @@ public final class NailLaterals {
    */
   @LibraryFunction
   public static LateralValue nailLateral(
-      @Column("diameter_in") Figure<Length> diameter,
-      @Column("length_in") Figure<Length> length,
-      @Column("side_thickness_in") Figure<Length> sideThickness,
-      @Column("side_gravity") Figure<Ratio> sideGravity,
-      @Column("main_gravity") Figure<Ratio> mainGravity,
-      @Column("bending_yield_psi") Figure<Stress> bendingYield) {
-    var d = Nds.nailDiameter(diameter);
-    var nail =
-        length
-            .within("length_in", Units.INCH, Limits.between(0.5, 8, "an 8d common has 2-1/2"))
-            .symbol("L");
-    var side =
-        sideThickness
-            .within("side_thickness_in", Units.INCH, Limits.between(0.1, 4, "1-1/2 for a 2x"))
-            .symbol("l_s");
-    var fyb =
-        bendingYield
-            .within(
-                "bending_yield_psi",
-                Units.PSI,
-                Limits.between(30_000, 250_000, "100000 to 0.142 in, 90000 to 0.177 in"))
-            .symbol("F_yb");
-    var fes = bearing("side", sideGravity).symbol("F_es");
-    var fem = bearing("main", mainGravity).symbol("F_em");
+      ShearNail nail, SideMember side, @Column("main_gravity") Figure<Ratio> mainGravity) {
+    var d = nail.diameter();
+    var fes = bearing("side", side.gravity()).symbol("F_es");
+    var fem = bearing("main", Nds.gravity("main_gravity", mainGravity)).symbol("F_em");
 
-    var penetration = nail.minus(side).as("penetration_in", Units.INCH, PENETRATION).symbol("p");
+    var penetration =
+        nail.length()
+            .minus(side.thickness())
+            .as("penetration_in", Units.INCH, PENETRATION)
+            .symbol("p");
     var least = LEAST_DIAMETERS.times(d).as("least_penetration_in", Units.INCH, PENETRATION);
     var enough =
         penetration
@@ -111,15 +91,15 @@ public final class NailLaterals {
             .as("reduction_term", Units.RATIO, REDUCTION)
             .symbol("R_d");
 
-    var shear = new SingleShear(d, bearingLength, side, fem, fes, fyb, rd);
+    var shear =
+        new SingleShear(d, bearingLength, side.thickness(), fem, fes, nail.bendingYield(), rd);
     var z = shear.least.as("lateral_lb", Units.POUND, Nds.COPIED.at("12.3.1"));
     return new LateralValue(z, shear.modeOf(z).as("mode"));
   }
 
   private static Figure<Stress> bearing(String member, Figure<Ratio> gravity) {
-    var g = Nds.gravity(member + "_gravity", gravity);
     return BEARING_STRENGTH
-        .times(g.power(BEARING_EXPONENT))
+        .times(gravity.power(BEARING_EXPONENT))
         .dividedBy(PRINTED_STEP)
         .in(Units.RATIO)
         .rounded()

@@ -4,7 +4,6 @@ import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
@@ -39,21 +38,14 @@ public final class NailResistances {
    * ASD-level uplift. Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
-   * nailResistance(in(0.131), in(2.5), in(0.281), SMOOTH, in(1.5), number(0.42), in("7/16"), number(0.5), in(0), number(1.6), STAYS_DRY, UP_TO_100_F).resistance() // 68.2 lb
-   * nailResistance(in(0.131), in(2.5), in(0.281), SMOOTH, in(1.5), number(0.5), in("15/32"), number(0.42), in(0), number(1.6), STAYS_DRY, UP_TO_100_F).governs() // pull-through
+   * nailResistance(Nail.shank(SMOOTH).diameter(in(0.131)).length(in(2.5)).head(in(0.281)), number(0.42), NailedPanel.thickness(in("7/16")).gravity(number(0.5)), DRY_IN_WIND, UP_TO_100_F).resistance() // 68.2 lb
+   * nailResistance(Nail.shank(SMOOTH).diameter(in(0.131)).length(in(2.5)).head(in(0.281)), number(0.5), NailedPanel.thickness(in("15/32")).gravity(number(0.42)), DRY_IN_WIND, UP_TO_100_F).governs() // pull-through
    * }</pre>
    *
-   * @param diameter D of the shank, 0.05 in to 0.24 in
-   * @param length of the nail, 0.5 in to 16 in
-   * @param headDiameter D_H of a round head, 0.1 in to 1 in
-   * @param shank smooth, ring or stainless
-   * @param rings length of the ringed part, 0 in to 8 in; matters for a ring shank only
+   * @param nail in numbers
    * @param specificGravity G of the rafter, 0.2 to 0.8
-   * @param thickness of the panel, 0.05 in to 3 in
-   * @param panelGravity G of the panel, 0.2 to 0.8
-   * @param shim between panel and rafter, not counted as holding wood, 0 in to 3 in
-   * @param loadDuration C_D of the shortest load, 0.9 to 1.6
-   * @param moisture of the rafter when nailed and afterwards
+   * @param panel that is nailed down
+   * @param service how long the load lasts, and how damp the rafter is
    * @param warmth that the wood keeps in service
    * @return penetration in inches; withdrawal, pull-through and the lesser in pounds; which governs
    * @throws RefusedException if a number lies outside its range
@@ -62,38 +54,31 @@ public final class NailResistances {
    */
   @LibraryFunction
   public static HeldNail nailResistance(
-      @Column("diameter_in") Figure<Length> diameter,
-      @Column("length_in") Figure<Length> length,
-      @Column("head_diameter_in") Figure<Length> headDiameter,
-      @Column("shank") OneOf<Shank> shank,
-      @Column(value = "rings_in", preset = "1.5") Figure<Length> rings,
+      Nail nail,
       @Column("specific_gravity") Figure<Ratio> specificGravity,
-      @Column("thickness_in") Figure<Length> thickness,
-      @Column("panel_gravity") Figure<Ratio> panelGravity,
-      @Column(value = "shim_in", preset = "0") Figure<Length> shim,
-      @Column(value = "load_duration", preset = "1.6") Figure<Ratio> loadDuration,
-      @Column(value = "moisture", preset = "stays-dry") OneOf<WoodMoisture> moisture,
+      NailedPanel panel,
+      Service service,
       @Column(value = "warmth", preset = "up-to-100-f") OneOf<WoodWarmth> warmth) {
-    Choice<Shank> kind = shank.choice().argument("shank");
-    var nail = Adjustments.length(length);
-    var ringed =
-        rings.within("rings_in", Units.INCH, Limits.between(0, 8, "1-1/2 for sheathing nails"));
-    var panel = Adjustments.heldThickness(thickness);
-    var shimmed = Adjustments.shim(shim);
-    var cd = Adjustments.loadDuration(loadDuration);
-    Choice<WoodMoisture> damp = moisture.choice().argument("moisture");
+    Choice<Shank> kind = nail.shank().choice();
+    var thickness = panel.layer().thickness();
+    var cd = service.loadDuration();
+    Choice<WoodMoisture> damp = service.moisture().choice();
     var cm = Adjustments.nailMoisture(damp, kind);
     var ct = Adjustments.warmth(warmth, damp);
 
     var inRafter =
-        nail.minus(panel).minus(shimmed).max(NOTHING).as("length_in_rafter_in", Units.INCH);
-    var ringsInRafter = inRafter.min(ringed).as("rings_in_rafter_in", Units.INCH);
+        nail.length()
+            .minus(thickness)
+            .minus(panel.layer().shim())
+            .max(NOTHING)
+            .as("length_in_rafter_in", Units.INCH);
+    var ringsInRafter = inRafter.min(nail.rings()).as("rings_in_rafter_in", Units.INCH);
     var penetration =
         Figure.choose(kind.is(Shank.RING), ringsInRafter, inRafter)
             .as("penetration_in", Units.INCH, Nds.REMEMBERED.at("12.2.3"))
             .symbol("p");
     var perInch =
-        Withdrawal.nailWithdrawal(specificGravity, diameter, kind)
+        Withdrawal.nailWithdrawal(specificGravity, nail.diameter(), kind)
             .as("reference_lb_per_in", Units.POUND_PER_INCH)
             .symbol("W");
     var withdrawal =
@@ -104,11 +89,7 @@ public final class NailResistances {
             .times(ct)
             .as("withdrawal_lb", Units.POUND, Nds.REMEMBERED.at("11.3"));
     var ofHead =
-        PullThrough.nailPullThrough(
-                panelGravity.within(
-                    "panel_gravity", Units.RATIO, Limits.between(0.2, 0.8, "OSB has 0.50")),
-                headDiameter,
-                panel)
+        PullThrough.nailPullThrough(PanelWood.of(panel.gravity(), thickness), nail.head())
             .as("reference_pull_through_lb", Units.POUND)
             .symbol("W_H");
     var pullThrough =

@@ -40,13 +40,12 @@ public final class PullThrough {
    * only: local code and a licensed engineer decide.
    *
    * <pre>{@code
-   * nailPullThrough(number(0.5), in(0.281), in("7/16")) // 66.6 lb
-   * nailPullThrough(number(0.42), in(0.281), in("15/32")) // 50.4 lb
+   * nailPullThrough(PanelWood.of(number(0.5), in("7/16")), in(0.281)) // 66.6 lb
+   * nailPullThrough(PanelWood.of(number(0.42), in("15/32")), in(0.281)) // 50.4 lb
    * }</pre>
    *
-   * @param specificGravity G of the panel that is held down, 0.2 to 0.8
+   * @param panel that is held down
    * @param headDiameter D_H of a round head, 0.1 in to 1 in
-   * @param thickness t of the panel, 0.05 in to 3 in
    * @return reference value in pounds for one nail
    * @throws RefusedException if a number lies outside its range
    * @see "NDS 2018 section 12.2.5, numbers from memory"
@@ -54,15 +53,13 @@ public final class PullThrough {
   @LibraryFunction
   @Column("pull_through_lb")
   public static Figure<Force> nailPullThrough(
-      @Column("specific_gravity") Figure<Ratio> specificGravity,
-      @Column("head_diameter_in") Figure<Length> headDiameter,
-      @Column("thickness_in") Figure<Length> thickness) {
-    var g = Nds.gravity("specific_gravity", specificGravity).symbol("G");
+      PanelWood panel, @Column("head_diameter_in") Figure<Length> headDiameter) {
+    var g = panel.gravity();
     var head =
         headDiameter
             .within("head_diameter_in", Units.INCH, Limits.between(0.1, 1, "0.281 is usual"))
             .symbol("D_H");
-    var t = Adjustments.heldThickness(thickness);
+    var t = panel.thickness();
 
     var thin =
         THIN_PANEL

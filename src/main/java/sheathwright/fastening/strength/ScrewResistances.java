@@ -4,7 +4,6 @@ import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
@@ -38,19 +37,13 @@ public final class ScrewResistances {
    * <p>Of a lag screw the tapered tip does not count; of a wood screw it does, so its tip is 0.
    *
    * <pre>{@code
-   * screwResistance(LAG_SCREW, in(0.5), in(4), in(2.5), in("5/16"), number(0.55), in(1.5), in(0), number(1), STAYS_DRY, UP_TO_100_F).resistance() // 955 lb
+   * screwResistance(Screw.kind(LAG_SCREW).diameter(in(0.5)).length(in(4)).thread(in(2.5)).tip(in("5/16")), number(0.55), HeldLayer.thickness(in(1.5)), Service.loadDuration(number(1)), UP_TO_100_F).resistance() // 955 lb
    * }</pre>
    *
-   * @param screwKind wood screw or lag screw
-   * @param diameter D over the thread, of a lag screw its shank, 0.1 in to 0.5 in
-   * @param length of the screw, 0.5 in to 16 in
-   * @param thread length of the threaded part with its tip, 0.25 in to 16 in
-   * @param tip length of the tapered tip that does not count, 0 in to 1 in
+   * @param screw in numbers
    * @param specificGravity G of the rafter, 0.2 to 0.8
-   * @param thickness of what is held down, 0.05 in to 3 in
-   * @param shim below it, not counted as holding wood, 0 in to 3 in
-   * @param loadDuration C_D of the shortest load, 0.9 to 1.6
-   * @param moisture of the rafter when fastened and afterwards
+   * @param held what it holds down
+   * @param service how long the load lasts, and how damp the rafter is
    * @param warmth that the wood keeps in service
    * @return inches of thread that count, and pounds for one screw
    * @throws RefusedException if a number lies outside its range
@@ -59,44 +52,28 @@ public final class ScrewResistances {
    */
   @LibraryFunction
   public static HeldScrew screwResistance(
-      @Column("screw_kind") OneOf<ScrewKind> screwKind,
-      @Column("diameter_in") Figure<Length> diameter,
-      @Column("length_in") Figure<Length> length,
-      @Column("thread_in") Figure<Length> thread,
-      @Column(value = "tip_in", preset = "0") Figure<Length> tip,
+      Screw screw,
       @Column("specific_gravity") Figure<Ratio> specificGravity,
-      @Column("thickness_in") Figure<Length> thickness,
-      @Column(value = "shim_in", preset = "0") Figure<Length> shim,
-      @Column(value = "load_duration", preset = "1.6") Figure<Ratio> loadDuration,
-      @Column(value = "moisture", preset = "stays-dry") OneOf<WoodMoisture> moisture,
+      HeldLayer held,
+      Service service,
       @Column(value = "warmth", preset = "up-to-100-f") OneOf<WoodWarmth> warmth) {
-    Choice<ScrewKind> kind = screwKind.choice().argument("screw_kind");
-    var d =
-        diameter.within(
-            "diameter_in", Units.INCH, Limits.between(0.1, 0.5, "a #10 screw has 0.19"));
-    var screw = Adjustments.length(length);
-    var threaded =
-        thread.within(
-            "thread_in", Units.INCH, Limits.between(0.25, 16, "about two thirds of the length"));
-    var tapered = tip.within("tip_in", Units.INCH, Limits.between(0, 1, "0 for a wood screw"));
-    var held = Adjustments.heldThickness(thickness);
-    var shimmed = Adjustments.shim(shim);
-    var cd = Adjustments.loadDuration(loadDuration);
-    Choice<WoodMoisture> damp = moisture.choice().argument("moisture");
+    var d = screw.diameter();
+    Choice<WoodMoisture> damp = service.moisture().choice();
     var cm = Adjustments.screwMoisture(damp);
     var ct = Adjustments.warmth(warmth, damp);
 
     var threadHeld =
         screw
-            .minus(held)
-            .minus(shimmed)
-            .min(threaded)
-            .minus(tapered)
+            .length()
+            .minus(held.thickness())
+            .minus(held.shim())
+            .min(screw.thread())
+            .minus(screw.tip())
             .max(NOTHING)
             .as("thread_held_in", Units.INCH, Nds.COPIED.at("12.2"));
     var perInch =
         Figure.choose(
-                kind.is(ScrewKind.LAG_SCREW),
+                screw.kind().choice().is(ScrewKind.LAG_SCREW),
                 Withdrawal.lagWithdrawal(specificGravity, d)
                     .as("lag_screw_reference_lb_per_in", Units.POUND_PER_INCH),
                 Withdrawal.screwWithdrawal(specificGravity, d)
@@ -107,7 +84,7 @@ public final class ScrewResistances {
         threadHeld,
         perInch
             .times(threadHeld)
-            .times(cd)
+            .times(service.loadDuration())
             .times(cm)
             .times(ct)
             .as("resistance_lb", Units.POUND, Nds.REMEMBERED.at("11.3")));
@@ -128,16 +105,12 @@ public final class ScrewResistances {
    * clip. Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
-   * panelScrewWithdrawal(number(0.42), in(0.19), in("15/32"), in(0), number(1.6), STAYS_DRY) // 71.6 lb
+   * panelScrewWithdrawal(PanelWood.of(number(0.42), in("15/32")), PanelScrew.diameter(in(0.19)), DRY_IN_WIND) // 71.6 lb
    * }</pre>
    *
-   * @param specificGravity G of the panel, 0.2 to 0.8
-   * @param diameter D over the thread, 0.05 in to 0.5 in
-   * @param thickness of the panel, 0.05 in to 3 in
-   * @param point the part of the screw's point inside the panel, 0 in to 1 in; 0 if it comes
-   *     through
-   * @param loadDuration C_D of the shortest load, 0.9 to 1.6
-   * @param moisture of the panel when fastened and afterwards
+   * @param panel that holds it
+   * @param screw in numbers
+   * @param service how long the load lasts, and how damp the panel is
    * @return pounds for one screw
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source: NDS 2018 section 12.2.2 used on a panel"
@@ -145,24 +118,17 @@ public final class ScrewResistances {
   @LibraryFunction
   @Column("resistance_lb")
   public static Figure<Force> panelScrewWithdrawal(
-      @Column("specific_gravity") Figure<Ratio> specificGravity,
-      @Column("diameter_in") Figure<Length> diameter,
-      @Column("thickness_in") Figure<Length> thickness,
-      @Column(value = "point_in", preset = "0") Figure<Length> point,
-      @Column(value = "load_duration", preset = "1.6") Figure<Ratio> loadDuration,
-      @Column(value = "moisture", preset = "stays-dry") OneOf<WoodMoisture> moisture) {
-    var panel = Adjustments.heldThickness(thickness);
-    var inside =
-        point.within("point_in", Units.INCH, Limits.between(0, 1, "0 if the point comes through"));
+      PanelWood panel, PanelScrew screw, Service service) {
     var perInch =
-        Withdrawal.screwWithdrawal(specificGravity, diameter)
+        Withdrawal.screwWithdrawal(panel.gravity(), screw.diameter())
             .as("reference_lb_per_in", Units.POUND_PER_INCH)
             .symbol("W");
-    var thread = panel.minus(inside).max(NOTHING).as("thread_held_in", Units.INCH);
+    var thread =
+        panel.thickness().minus(screw.point()).max(NOTHING).as("thread_held_in", Units.INCH);
     return perInch
         .times(thread)
-        .times(Adjustments.loadDuration(loadDuration))
-        .times(Adjustments.screwMoisture(moisture.choice().argument("moisture")))
+        .times(service.loadDuration())
+        .times(Adjustments.screwMoisture(service.moisture().choice()))
         .as("resistance_lb", Units.POUND, Source.COMMON_PRACTICE);
   }
 }

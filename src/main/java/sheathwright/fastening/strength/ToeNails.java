@@ -1,10 +1,7 @@
 package sheathwright.fastening.strength;
 
-import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
-import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
@@ -40,30 +37,21 @@ public final class ToeNails {
    * factor. Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
-   * toeNail(in(2.5), in(1.5)).mainBearing() // 1.3317 in
-   * toeNail(in(2.5), in(1.5)).penetration() // 1.5377 in
+   * toeNail(SlantedNail.length(in(2.5))).mainBearing() // 1.3317 in
+   * toeNail(SlantedNail.length(in(2.5))).penetration() // 1.5377 in
    * }</pre>
    *
-   * @param length of the nail, 1 in to 8 in
-   * @param sideThickness of the member it is driven through, 0.5 in to 4 in
+   * @param slanted the nail, and what it is driven through
    * @return bearing lengths in both members and the penetration in inches; the two factors
    * @throws RefusedException if either number lies outside its range
    * @see "NDS 2018 sections 12.1.5.7 and 12.5.4 with commentary, secondary source"
    */
   @LibraryFunction
-  public static ToeNail toeNail(
-      @Column("length_in") Figure<Length> length,
-      @Column(value = "side_thickness_in", preset = "1.5") Figure<Length> sideThickness) {
-    var nail =
-        length
-            .within("length_in", Units.INCH, Limits.between(1, 8, "an 8d common has 2-1/2"))
-            .symbol("L");
-    var side =
-        sideThickness.within(
-            "side_thickness_in", Units.INCH, Limits.between(0.5, 4, "1-1/2 for a 2x"));
+  public static ToeNail toeNail(SlantedNail slanted) {
+    var nail = slanted.length();
     var third = nail.dividedBy(THREE).as("third_of_the_nail_in", Units.INCH, SLANTED);
     return new ToeNail(
-        side.min(third).as("side_bearing_in", Units.INCH, SLANTED).symbol("l_s"),
+        slanted.sideThickness().min(third).as("side_bearing_in", Units.INCH, SLANTED).symbol("l_s"),
         nail.times(COSINE).minus(third).as("main_bearing_in", Units.INCH, SLANTED).symbol("l_m"),
         nail.minus(third.dividedBy(COSINE)).as("penetration_in", Units.INCH, SLANTED).symbol("p"),
         LATERAL.as("lateral_factor", Units.RATIO, FACTOR),

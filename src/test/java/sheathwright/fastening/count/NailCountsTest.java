@@ -1,11 +1,15 @@
 package sheathwright.fastening.count;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sheathwright.catalog.Asked;
+import sheathwright.figure.Amounts;
+import sheathwright.figure.RefusedException;
+import sheathwright.roof.SheetSize;
 
 class NailCountsTest {
 
@@ -63,8 +67,8 @@ class NailCountsTest {
     "support_spacing_in, 5.99, 6, 96, 96.01",
     "edge_spacing_in, 0.99, 1, 24, 24.01",
     "field_spacing_in, 0.99, 1, 24, 24.01",
-    "sheet_length_in, 11.99, 12, 192, 192.01",
-    "sheet_width_in, 3.99, 4, 96, 96.01"
+    "sheet_length_in, 0.99, 1, 192, 192.01",
+    "sheet_width_in, 0.99, 1, 96, 96.01"
   })
   void nailsPerSheet_takesEachParameterAtItsLimitsAndRefusesItBeyond(
       String parameter, String below, String least, String most, String above) {
@@ -79,5 +83,16 @@ class NailCountsTest {
   void nailsPerSheet_saysWhatItRefuses() {
     assertThat(sheet("16", "0", "12").refusal())
         .contains("edge_spacing_in is 0; it must be from 1 to 24, 6 is usual, 4 in high wind");
+  }
+
+  /** A thing that is said by halves refuses, and says what is missing. */
+  @Test
+  void nailsPerSheet_isRefusedWhereTheFieldIsNotSaid() {
+    var nails =
+        NailCounts.nailsPerSheet(
+            Amounts.in(16), Nailing.edge(Amounts.in(6)), SheetSize.FOUR_BY_EIGHT);
+    assertThatThrownBy(nails::value)
+        .isInstanceOf(RefusedException.class)
+        .hasMessageStartingWith("field_spacing_in is missing; give from 1 to 24 in");
   }
 }

@@ -9,6 +9,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sheathwright.catalog.Asked;
 import sheathwright.figure.Amounts;
+import sheathwright.roof.PlaneSize;
+import sheathwright.roof.SheetSize;
 
 class NailOrdersTest {
 
@@ -39,7 +41,9 @@ class NailOrdersTest {
       double eave = random.nextInt(1, 400) / 4.0 + 1;
       double slope = random.nextInt(1, 160) / 4.0 + 1;
       double found =
-          NailOrders.seamLength(Amounts.ft(eave), Amounts.ft(slope), Amounts.in(96), Amounts.in(48))
+          NailOrders.seamLength(
+                  PlaneSize.eave(Amounts.ft(eave)).slope(Amounts.ft(slope)),
+                  SheetSize.FOUR_BY_EIGHT)
               .value();
       assertThat(found).as("%s by %s", eave, slope).isCloseTo(seams(eave, slope), within(1e-9));
     }

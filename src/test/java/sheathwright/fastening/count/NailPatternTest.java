@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import sheathwright.figure.Amounts;
 import sheathwright.figure.YesNo;
+import sheathwright.roof.SheetSize;
 
 class NailPatternTest {
 
@@ -25,12 +26,15 @@ class NailPatternTest {
       double support, double edge, double field, boolean blocked, double length, double width) {
     return NailCounts.nailsPerSheet(
             Amounts.in(support),
-            Amounts.in(edge),
-            Amounts.in(field),
-            blocked ? YesNo.YES : YesNo.NO,
-            Amounts.in(length),
-            Amounts.in(width))
+            nailing(edge, field, blocked),
+            SheetSize.length(Amounts.in(length)).width(Amounts.in(width)))
         .value();
+  }
+
+  private static Nailing nailing(double edge, double field, boolean blocked) {
+    return Nailing.edge(Amounts.in(edge))
+        .field(Amounts.in(field))
+        .blockedEdges(blocked ? YesNo.YES : YesNo.NO);
   }
 
   /** Property: on whole sheets over regular supports it is the sheet's own count. */
@@ -98,13 +102,11 @@ class NailPatternTest {
       List<Double> centers = supports(first, spacing, length + 300);
       double found =
           NailPieces.nailsPerPiece(
-                  Amounts.in(first),
+                  LaidPiece.length(Amounts.in(length))
+                      .width(Amounts.in(width))
+                      .firstSupport(Amounts.in(first)),
                   Amounts.in(spacing),
-                  Amounts.in(edge),
-                  Amounts.in(field),
-                  blocked ? YesNo.YES : YesNo.NO,
-                  Amounts.in(length),
-                  Amounts.in(width))
+                  nailing(edge, field, blocked))
               .nails()
               .value();
       assertThat(found)

@@ -8,6 +8,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import sheathwright.figure.Amounts;
 import sheathwright.figure.YesNo;
+import sheathwright.roof.SheetSize;
 
 /** The count held against nails set down one by one. Independent; the same sheets each time. */
 class NailPlacementTest {
@@ -58,11 +59,10 @@ class NailPlacementTest {
       int support, int edge, int field, boolean blocked, int length, int width) {
     return NailCounts.nailsPerSheet(
             Amounts.in(inches(support)),
-            Amounts.in(inches(edge)),
-            Amounts.in(inches(field)),
-            blocked ? YesNo.YES : YesNo.NO,
-            Amounts.in(inches(length)),
-            Amounts.in(inches(width)))
+            Nailing.edge(Amounts.in(inches(edge)))
+                .field(Amounts.in(inches(field)))
+                .blockedEdges(blocked ? YesNo.YES : YesNo.NO),
+            SheetSize.length(Amounts.in(inches(length))).width(Amounts.in(inches(width))))
         .value();
   }
 

@@ -72,12 +72,11 @@ class NailEquilibriumTest {
       double fyb = random.nextDouble(30_000, 250_000);
       LateralValue found =
           NailLaterals.nailLateral(
-              Amounts.in(d),
-              Amounts.in(length),
-              Amounts.in(side),
-              Amounts.number(sideGravity),
-              Amounts.number(mainGravity),
-              Amounts.psi(fyb));
+              ShearNail.diameter(Amounts.in(d))
+                  .length(Amounts.in(length))
+                  .bendingYield(Amounts.psi(fyb)),
+              SideMember.of(Amounts.in(side), Amounts.number(sideGravity)),
+              Amounts.number(mainGravity));
       double reduction = d <= 0.17 ? 2.2 : 10 * d + 0.5;
       Map<YieldMode, Double> forces =
           new Pinned(

@@ -1,0 +1,44 @@
+package sheathwright.fastening.count;
+
+import sheathwright.catalog.Column;
+import sheathwright.catalog.Columns;
+import sheathwright.figure.Figure;
+import sheathwright.figure.OneOf;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.YesNo;
+
+/**
+ * How far apart the nails of a panel stand, and where.
+ *
+ * @param edge nail to nail along the panel's edges on framing
+ * @param field nail to nail on the supports between
+ * @param blockedEdges whether the long edges lie on blocking and are nailed to it
+ */
+public record Nailing(
+    @Column(value = "edge_spacing_in", least = 1, most = 24, rule = "6 is usual, 4 in high wind")
+        Figure<Length> edge,
+    @Column(value = "field_spacing_in", least = 1, most = 24, rule = "12 or 6 are usual")
+        Figure<Length> field,
+    @Column(value = "blocked_edges", preset = "no") OneOf<YesNo> blockedEdges) {
+
+  private static final Columns COLUMNS = Columns.of(Nailing.class);
+
+  public Nailing {
+    edge = COLUMNS.let("edge", edge);
+    field = COLUMNS.let("field", field);
+    blockedEdges = COLUMNS.let("blockedEdges", blockedEdges);
+  }
+
+  /** Nails this far apart on edges, which are not blocked; those in the field are still to say. */
+  public static Nailing edge(Figure<Length> spacing) {
+    return new Nailing(spacing, null, null);
+  }
+
+  public Nailing field(Figure<Length> spacing) {
+    return new Nailing(edge, spacing, blockedEdges);
+  }
+
+  public Nailing blockedEdges(OneOf<YesNo> blocked) {
+    return new Nailing(edge, field, blocked);
+  }
+}
