@@ -29,10 +29,10 @@ public final class RafterSections {
    * @param size nominal size
    * @param actual what it really measures: dressed dry, dressed green, dressed before about 1970,
    *     sawn to its full size, or by rule
-   * @return thickness and depth in inches, area, section modulus and second moment
+   * @return thickness and depth in inches, area, section modulus and moment of inertia
    * @throws RefusedException if a number lies outside its range, the stock is ripped, or measured
    *     without both measures given
-   * @see "PS 20-20 for dressed sizes and the green thickness, read second hand; green widths, sizes
+   * @see "PS 20-20 for dressed sizes and the green thickness, secondary source; green widths, sizes
    *     before about 1970 and full-sawn ones from memory"
    */
   @LibraryFunction

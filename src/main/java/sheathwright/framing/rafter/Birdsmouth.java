@@ -10,7 +10,7 @@ import sheathwright.wood.Seat;
  * How a rafter sits on its plate: a notch in its lower edge, or none.
  *
  * @param seat where it bears
- * @param notch depth of the birdsmouth, square to the rafter's edge
+ * @param notch seat-cut depth, square to the rafter's edge
  */
 public record Birdsmouth(
     Seat seat,

@@ -64,8 +64,8 @@ public final class RafterScreenings {
    *     distance between braces in inches; the thrust in pounds; who decides before any repair
    * @throws RefusedException if a number lies outside its range, the value set does not hold the
    *     wood, the stock is ripped, the notch goes through, or the ties stand above the lower third
-   * @see "NDS 2018 chapters 3 and 4, read second hand; notches, creep, the stability equation and
-   *     temperature from memory; IRC 2021 Table R802.4.1 for the tie's height, read second hand"
+   * @see "NDS 2018 chapters 3 and 4, secondary source; notches, creep, the stability equation and
+   *     temperature from memory; IRC 2021 Table R802.4.1 for the tie's height, secondary source"
    */
   @LibraryFunction
   public static RafterScreening rafterScreening(
