@@ -148,10 +148,8 @@ final class Block {
     Matcher words = Definitions.WORD.matcher(source);
     return words.replaceAll(
         word -> {
-          boolean isMember = source.substring(0, word.start()).stripTrailing().endsWith(".");
           boolean isCalled = source.substring(word.end()).stripLeading().startsWith("(");
-          String now =
-              isMember || isCalled ? word.group() : called.getOrDefault(word.group(), word.group());
+          String now = isCalled ? word.group() : called.getOrDefault(word.group(), word.group());
           return Matcher.quoteReplacement(now);
         });
   }

@@ -14,8 +14,9 @@ import java.util.regex.Pattern;
 /** What the session has defined, and what was made from what. */
 final class Definitions {
 
-  /** A name, or a text in quotes. */
-  static final Pattern WORD = Pattern.compile("\"(?:\\\\.|[^\"\\\\])*\"|[A-Za-z_$][\\w$]*");
+  /** A name that stands for itself, not a member that follows a dot, or a text in quotes. */
+  static final Pattern WORD =
+      Pattern.compile("\"(?:\\\\.|[^\"\\\\])*\"|(?<![\\w$])(?<!\\.\\s{0,80})[A-Za-z_$][\\w$]*");
 
   private static final Pattern BARE_ASSIGNMENT =
       Pattern.compile("(?s)\\s*([A-Za-z_]\\w*)\\s*=(?!=)(.*)");

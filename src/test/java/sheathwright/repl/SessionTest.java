@@ -40,6 +40,13 @@ class SessionTest {
   }
 
   @Test
+  void aMemberOfTheSameName_isNotCarriedAlong() {
+    answer("load = UniformLoad.spacing(in(16)).live(psf(20)).dead(psf(10))");
+    answer("rafter = load.spacing().plus(in(1))");
+    assertThat(answer("spacing = in(24)")).isEqualTo("spacing = 24 in");
+  }
+
+  @Test
   void aVariableDefinedBeforeWhatItIsMadeFromLater_followsToo() {
     answer("a = sqft(32)");
     answer("b = sheetsByArea(a, pct(0))");
