@@ -1,5 +1,7 @@
 package sheathwright.framing.sister;
 
+import sheathwright.wood.GradeStamp;
+
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.OneOf;
@@ -17,19 +19,16 @@ import sheathwright.wood.Species;
 import sheathwright.wood.ValueSet;
 
 /** New lumber off the yard, of one species and grade, adjusted for a rafter's place and load. */
-final class SisterLumber {
+final class SisterValues {
 
   private static final Choice<ValueSet> TODAY = ValueSet.NDS2018.choice().as("sister_value_set");
 
-  private final OneOf<Species> species;
-  private final OneOf<Grade> grade;
+  private final GradeStamp stamp;
   private final Figure<Ratio> loadDuration;
   private final Figure<Ratio> repetitive;
 
-  SisterLumber(
-      OneOf<Species> species, OneOf<Grade> grade, OneOf<RafterLoad> load, Figure<Length> spacing) {
-    this.species = species.choice().argument("sister_species");
-    this.grade = grade.choice().argument("sister_grade");
+  SisterValues(GradeStamp stamp, OneOf<RafterLoad> load, Figure<Length> spacing) {
+    this.stamp = stamp.of(PlySection.SISTER);
     loadDuration =
         LumberValues.loadDuration(load.choice().argument("load"))
             .as("load_duration_factor", Units.RATIO)
@@ -55,6 +54,6 @@ final class SisterLumber {
   }
 
   private LumberValues values(Choice<LumberSize> size) {
-    return new LumberValues(species, grade, size, TODAY);
+    return new LumberValues(stamp.species(), stamp.grade(), size, TODAY);
   }
 }

@@ -1,4 +1,4 @@
-package sheathwright.framing.sister;
+package sheathwright.framing.nailed;
 
 import sheathwright.catalog.Column;
 import sheathwright.figure.Choice;

@@ -1,4 +1,8 @@
-package sheathwright.framing.sister;
+package sheathwright.framing.nailed;
+
+import sheathwright.framing.sister.BendingValue;
+import sheathwright.framing.sister.MeasuredRafter;
+import sheathwright.framing.sister.SpanLoad;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -16,13 +20,9 @@ class PartSisterReachesTest {
 
   private static PartSisterReach reach(double bending, double supportRatio) {
     return PartSisterReaches.partSisterReach(
-        in(1.5),
-        in(7.25),
-        psi(bending),
-        in(24),
-        ft(13),
-        psf(30),
-        psf(10),
+        MeasuredRafter.depth(in(7.25)),
+        BendingValue.of(psi(bending)),
+        SpanLoad.span(ft(13)).spacing(in(24)).live(psf(30)).dead(psf(10)),
         number(supportRatio),
         in(12));
   }

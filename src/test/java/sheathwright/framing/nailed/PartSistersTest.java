@@ -1,4 +1,13 @@
-package sheathwright.framing.sister;
+package sheathwright.framing.nailed;
+
+import sheathwright.framing.sister.Elasticity;
+import sheathwright.framing.sister.LiveSpan;
+import sheathwright.framing.sister.MeasuredRafter;
+import sheathwright.framing.sister.Ply;
+import sheathwright.framing.sister.RafterPly;
+import sheathwright.framing.sister.SisterLoad;
+import sheathwright.framing.sister.SpanLoad;
+import sheathwright.framing.sister.TwoBeams;
 
 import static java.util.Arrays.stream;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -14,7 +23,6 @@ import static sheathwright.figure.Amounts.psi;
 import java.util.Random;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
-import sheathwright.figure.YesNo;
 import sheathwright.wood.DressedSizes;
 import sheathwright.wood.LumberSize;
 
@@ -77,38 +85,24 @@ class PartSistersTest {
 
     PartSister answer() {
       return PartSisters.partSister(
-          in(1.5),
-          in(depth),
-          size,
-          psi(1200),
-          psi(1300),
-          psi(rafterModulus),
-          psi(sisterModulus),
-          in(16),
-          in(span),
-          psf(live),
-          psf(dead),
-          psf(existing),
-          YesNo.NO,
-          number(180),
-          number(0.4),
-          in(span * part),
-          in(arm),
-          in(end),
-          lb(lateral),
-          lbPerInch(slip));
+          RafterPly.depth(in(depth)).bending(psi(1200)).modulus(psi(rafterModulus)),
+          ShortSister.size(size)
+              .length(in(span * part))
+              .bending(psi(1300))
+              .modulus(psi(sisterModulus)),
+          SisterLoad.of(SpanLoad.span(in(span)).spacing(in(16)).live(psf(live)).dead(psf(dead)))
+              .existing(psf(existing)),
+          SlippingGroups.of(GroupNailing.arm(in(arm)).endDistance(in(end)).lateral(lb(lateral)))
+              .stiffness(lbPerInch(slip)),
+          number(0.4));
     }
 
     PartSisterSag bounds() {
       return PartSisterSags.partSisterSag(
-          in(1.5),
-          in(depth),
-          size,
-          psi(rafterModulus),
-          psi(sisterModulus),
-          in(16),
-          in(span),
-          psf(live),
+          MeasuredRafter.depth(in(depth)),
+          Elasticity.of(psi(rafterModulus)),
+          Ply.size(size).modulus(psi(sisterModulus)),
+          LiveSpan.span(in(span)).spacing(in(16)).live(psf(live)),
           in(span * part));
     }
 
@@ -245,14 +239,10 @@ class PartSistersTest {
 
   private static PartSisterSag sag(double feet) {
     return PartSisterSags.partSisterSag(
-        in(1.5),
-        in(7.25),
-        LumberSize.SIZE_2X8,
-        psi(1.6e6),
-        psi(1.6e6),
-        in(24),
-        ft(13),
-        psf(40),
+        MeasuredRafter.depth(in(7.25)),
+        Elasticity.of(psi(1.6e6)),
+        Ply.size(LumberSize.SIZE_2X8).modulus(psi(1.6e6)),
+        LiveSpan.span(ft(13)).spacing(in(24)).live(psf(40)),
         ft(feet));
   }
 

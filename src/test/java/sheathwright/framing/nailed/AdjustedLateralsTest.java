@@ -1,4 +1,4 @@
-package sheathwright.framing.sister;
+package sheathwright.framing.nailed;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -18,9 +18,12 @@ import sheathwright.figure.YesNo;
 /** A nail's adjusted value by hand arithmetic, and both sides of what is allowed. */
 class AdjustedLateralsTest {
 
+  private static ListedNail nail(double penetration) {
+    return ListedNail.lateral(lb(100)).penetration(in(penetration)).diameter(in(0.15));
+  }
+
   private static Figure<Force> adjusted(double penetration, double duration, YesNo wet) {
-    return AdjustedLaterals.adjustedLateral(
-        lb(100), in(penetration), in(0.15), number(duration), wet, NO);
+    return AdjustedLaterals.adjustedLateral(nail(penetration), number(duration), wet);
   }
 
   @ParameterizedTest
@@ -49,10 +52,10 @@ class AdjustedLateralsTest {
   @Test
   void penetrationThatIsCountedAlready_isNotCountedTwice() {
     Figure<Force> once =
-        AdjustedLaterals.adjustedLateral(lb(100), in(0.9), in(0.15), number(1.15), NO, YES);
+        AdjustedLaterals.adjustedLateral(nail(0.9).penetrationCounted(YES), number(1.15), NO);
     assertThat(once.value()).isCloseTo(115, within(1e-9));
     assertThat(
-            AdjustedLaterals.adjustedLateral(lb(100), in(0.8), in(0.15), number(1.15), NO, YES)
+            AdjustedLaterals.adjustedLateral(nail(0.8).penetrationCounted(YES), number(1.15), NO)
                 .refusal())
         .isPresent();
   }

@@ -1,4 +1,7 @@
-package sheathwright.framing.sister;
+package sheathwright.framing.nailed;
+
+import sheathwright.framing.sister.LineLoads;
+import sheathwright.framing.sister.Stiffnesses;
 
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Force;
@@ -29,7 +32,7 @@ final class NailGroups {
   private static final Figure<Ratio> TWENTY_FOUR =
       Figure.constant("curve_divisor", 24, Units.RATIO, SimpleSpan.STATICS).symbol("24");
 
-  private final SpanLoad load;
+  private final LineLoads load;
   private final Stiffnesses stiffnesses;
   private final Figure<Length> arm;
   final Figure<Length> far;
@@ -38,7 +41,7 @@ final class NailGroups {
   final Figure<Force> rigid;
 
   NailGroups(
-      SpanLoad load,
+      LineLoads load,
       Figure<LineForce> added,
       Stiffnesses stiffnesses,
       Figure<Length> far,
@@ -51,21 +54,21 @@ final class NailGroups {
     var slip =
         added
             .times(curve(near).minus(curve(far)))
-            .dividedBy(TWENTY_FOUR.times(stiffnesses.rafter))
+            .dividedBy(TWENTY_FOUR.times(stiffnesses.rafter()))
             .as("slip_without_nails_in", Units.INCH, SimpleSpan.STATICS)
             .symbol("u");
     var between =
-        load.span
+        load.span()
             .dividedBy(TWO)
             .minus(near)
             .as("half_between_groups_in", Units.INCH, GROUPS)
             .symbol("b");
     pieces =
         stiffnesses
-            .rafter
-            .times(stiffnesses.sister)
+            .rafter()
+            .times(stiffnesses.sister())
             .dividedBy(
-                stiffnesses.both.times(arm.squared().times(between.plus(arm.dividedBy(THREE)))))
+                stiffnesses.both().times(arm.squared().times(between.plus(arm.dividedBy(THREE)))))
             .as("pieces_stiffness_lb_per_in", Units.POUND_PER_INCH, GROUPS)
             .symbol("k_pieces");
     rigid = slip.times(pieces).as("rigid_lb", Units.POUND, GROUPS).symbol("R_rigid");
@@ -92,9 +95,9 @@ final class NailGroups {
     var middle =
         whole.minus(force.times(arm)).as("rafter_middle_moment_in_lb", Units.INCH_POUND, GROUPS);
     var peak =
-        load.span
+        load.span()
             .dividedBy(TWO)
-            .minus(force.dividedBy(load.total))
+            .minus(force.dividedBy(load.total()))
             .in(Units.INCH)
             .max(far)
             .min(near)
@@ -110,17 +113,17 @@ final class NailGroups {
   /** What the groups take off the old rafter's sag at mid-span. */
   Figure<Length> relief(Figure<Force> force) {
     var outer = arm.squared().times(far).dividedBy(TWO).plus(arm.cubed().dividedBy(THREE));
-    var inner = arm.times(load.span.squared().dividedBy(FOUR).minus(near.squared())).dividedBy(TWO);
+    var inner = arm.times(load.span().squared().dividedBy(FOUR).minus(near.squared())).dividedBy(TWO);
     return force
         .times(outer.plus(inner))
-        .dividedBy(stiffnesses.rafter)
+        .dividedBy(stiffnesses.rafter())
         .as("sag_taken_off_in", Units.INCH, GROUPS);
   }
 
   /** The shape of the old rafter's own sag at a distance from the support. */
   private Figure<?> curve(Figure<Length> x) {
-    return x.times(load.span.cubed())
-        .minus(TWO.times(load.span).times(x.cubed()))
+    return x.times(load.span().cubed())
+        .minus(TWO.times(load.span()).times(x.cubed()))
         .plus(x.times(x.cubed()));
   }
 }

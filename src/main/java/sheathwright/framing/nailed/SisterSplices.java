@@ -1,18 +1,19 @@
-package sheathwright.framing.sister;
+package sheathwright.framing.nailed;
+
+import sheathwright.framing.sister.BendingValue;
+import sheathwright.framing.sister.LineLoads;
+import sheathwright.framing.sister.PlySection;
+import sheathwright.framing.sister.SpanLoad;
 
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Check;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Force;
-import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Nails;
-import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
-import sheathwright.figure.Quantity.Stress;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.framing.stop.RepairDecision.Decision;
@@ -49,23 +50,16 @@ public final class SisterSplices {
    * rafter the engineer always decides before any repair.
    *
    * <pre>{@code
-   * sisterSplice(ft(13), ft(6.5), in(24), psf(30), psf(10), in(0), in(24.05), in(3), number(1), SIZE_2X8, psi(1428), lb(135.7)).near() // 843.2 lb
-   * sisterSplice(ft(13), ft(6.5), in(24), psf(30), psf(10), in(0), in(24.05), in(3), number(1), SIZE_2X8, psi(1428), lb(135.7)).nearNails() // 7 nails
-   * sisterSplice(ft(13), ft(6.5), in(24), psf(30), psf(10), in(0), in(24.05), in(3), number(1), SIZE_2X8, psi(1428), lb(135.7)).decision() // STOP: a licensed engineer decides before any repair
+   * sisterSplice(SpanLoad.span(ft(13)).spacing(in(24)).live(psf(30)).dead(psf(10)), Splice.at(ft(6.5)).near(in(0)), GroupNailing.arm(in(24.05)).lateral(lb(135.7)), SIZE_2X8, BendingValue.of(psi(1428))).near() // 843.2 lb
+   * sisterSplice(SpanLoad.span(ft(13)).spacing(in(24)).live(psf(30)).dead(psf(10)), Splice.at(ft(6.5)).near(in(0)), GroupNailing.arm(in(24.05)).lateral(lb(135.7)), SIZE_2X8, BendingValue.of(psi(1428))).nearNails() // 7 nails
+   * sisterSplice(SpanLoad.span(ft(13)).spacing(in(24)).live(psf(30)).dead(psf(10)), Splice.at(ft(6.5)).near(in(0)), GroupNailing.arm(in(24.05)).lateral(lb(135.7)), SIZE_2X8, BendingValue.of(psi(1428))).decision() // STOP: a licensed engineer decides before any repair
    * }</pre>
    *
-   * @param span clear span on the horizontal projection, 1 ft to 40 ft
-   * @param damage from the nearer or either support to the middle of the break, 0.25 ft to 39.75 ft
-   * @param spacing center to center of the rafters, 4 in to 48 in
-   * @param live roof live load or snow on the horizontal projection, 1 psf to 300 psf
-   * @param dead dead load on the horizontal projection, 0 psf to 100 psf
-   * @param near c, in sound wood, from the break to the middle of the near group, 0 in to 48 in
-   * @param arm s, from the middle of the near group to the middle of the far one, 3 in to 120 in
-   * @param endDistance from the middle of the far group to the sister's end, 0 in to 24 in
-   * @param sisters on one side or on both, each with its own nails: 1 or 2
+   * @param load on the span
+   * @param splice where the break is, and how sisters lie over it
+   * @param nails in two groups on each side of it
    * @param sisterSize nominal size of each sister, taken at its dry dressed size
-   * @param sisterBending F_b' of the sister, adjusted, 50 psi to 10000 psi
-   * @param lateral Z' of one nail, adjusted, 1 lb to 5000 lb
+   * @param bending that each sister's wood may be asked
    * @return moment in inch-pounds and shear in pounds across the break in all; forces in pounds and
    *     nails of a near and a far group in each sister; length in feet; the sister's ratio, which
    *     may be 1 at most; yes or no; who decides
@@ -75,43 +69,23 @@ public final class SisterSplices {
    */
   @LibraryFunction
   public static SisterSplice sisterSplice(
-      @Column("span_ft") Figure<Length> span,
-      @Column("break_ft") Figure<Length> damage,
-      @Column("spacing_in") Figure<Length> spacing,
-      @Column("live_psf") Figure<Pressure> live,
-      @Column("dead_psf") Figure<Pressure> dead,
-      @Column("near_in") Figure<Length> near,
-      @Column("arm_in") Figure<Length> arm,
-      @Column(value = "end_distance_in", preset = "3") Figure<Length> endDistance,
-      @Column(value = "sisters", preset = "1") Figure<Ratio> sisters,
+      SpanLoad load,
+      Splice splice,
+      GroupNailing nails,
       @Column("sister_size") OneOf<LumberSize> sisterSize,
-      @Column("sister_bending_psi") Figure<Stress> sisterBending,
-      @Column("lateral_lb") Figure<Force> lateral) {
-    var load = new SpanLoad(spacing, span, live, dead);
-    var x =
-        damage
-            .within(
-                "break_ft",
-                Units.FOOT,
-                Limits.between(0.25, 39.75, "from a support to the middle of the break"))
-            .as("break_in", Units.INCH)
-            .symbol("x");
-    var c =
-        near.within("near_in", Units.INCH, Limits.between(0, 48, "12 leaves room for rot"))
-            .symbol("c");
-    var s = SisterArguments.arm(arm);
-    var end = SisterArguments.endDistance(endDistance);
-    var count =
-        sisters
-            .within("sisters", Units.RATIO, Limits.either(1, 2, "one side or both"))
-            .symbol("sisters");
+      @Column(prefix = "sister_") BendingValue bending) {
+    var loads = new LineLoads(load);
+    var x = splice.place().as("break_in", Units.INCH).symbol("x");
+    var c = splice.near();
+    var s = nails.arm();
+    var count = splice.sisters();
     var can =
-        Ply.dressed("sister", sisterSize.choice().argument("sister_size"))
-            .capacity(SisterArguments.bending("sister", sisterBending));
-    var z = SisterArguments.lateral(lateral);
+        PlySection.dressed(PlySection.SISTER, sisterSize.choice().argument("sister_size"))
+            .capacity(bending);
+    var z = nails.lateral();
 
-    var half = c.plus(s).plus(end).as("half_length_in", Units.INCH, SPLICE);
-    var fits = Condition.all(half.isAtMost(x), half.isAtMost(load.span.minus(x).in(Units.INCH)));
+    var half = c.plus(s).plus(nails.endDistance()).as("half_length_in", Units.INCH, SPLICE);
+    var fits = Condition.all(half.isAtMost(x), half.isAtMost(loads.span().minus(x).in(Units.INCH)));
     var place =
         x.onlyIf(
                 fits,
@@ -121,10 +95,11 @@ public final class SisterSplices {
             .as("break_within_in", Units.INCH)
             .symbol("x");
     var moment =
-        load.momentAt(place, "break").as("moment_in_lb", Units.INCH_POUND, SPLICE).symbol("M_b");
+        loads.momentAt(place, "break").as("moment_in_lb", Units.INCH_POUND, SPLICE).symbol("M_b");
     var signed =
-        load.total
-            .times(load.span.dividedBy(TWO).minus(place))
+        loads
+            .total()
+            .times(loads.span().dividedBy(TWO).minus(place))
             .as("signed_shear_lb", Units.POUND, SimpleSpan.STATICS);
     var shear =
         signed.max(NO_FORCE.minus(signed)).as("shear_lb", Units.POUND, SPLICE).symbol("V_b");

@@ -1,16 +1,20 @@
-package sheathwright.framing.sister;
+package sheathwright.framing.nailed;
+
+import sheathwright.framing.sister.Elasticity;
+import sheathwright.framing.sister.LineLoads;
+import sheathwright.framing.sister.LiveSpan;
+import sheathwright.framing.sister.MeasuredRafter;
+import sheathwright.framing.sister.Ply;
+import sheathwright.framing.sister.PlySection;
+import sheathwright.framing.sister.Stiffnesses;
 
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
-import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
-import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
-import sheathwright.figure.Quantity.Stress;
 import sheathwright.figure.Units;
-import sheathwright.wood.LumberSize;
 import sheathwright.wood.SimpleSpan;
 
 /** How far a rafter can still sag beside a sister that ends short of its supports. */
@@ -39,19 +43,15 @@ public final class PartSisterSags {
    * repair.
    *
    * <pre>{@code
-   * partSisterSag(in(1.5), in(7.25), SIZE_2X8, psi(1600000), psi(1600000), in(24), ft(13), psf(40), ft(9.75)).most() // 0.6745 in
-   * partSisterSag(in(1.5), in(7.25), SIZE_2X8, psi(1600000), psi(1600000), in(24), ft(13), psf(40), ft(9.75)).least() // 0.3449 in
-   * partSisterSag(in(1.5), in(7.25), SIZE_2X8, psi(1600000), psi(1600000), in(24), ft(13), psf(40), ft(6.5)).role() // splice
+   * partSisterSag(MeasuredRafter.depth(in(7.25)), Elasticity.of(psi(1600000)), Ply.size(SIZE_2X8).modulus(psi(1600000)), LiveSpan.span(ft(13)).spacing(in(24)).live(psf(40)), ft(9.75)).most() // 0.6745 in
+   * partSisterSag(MeasuredRafter.depth(in(7.25)), Elasticity.of(psi(1600000)), Ply.size(SIZE_2X8).modulus(psi(1600000)), LiveSpan.span(ft(13)).spacing(in(24)).live(psf(40)), ft(9.75)).least() // 0.3449 in
+   * partSisterSag(MeasuredRafter.depth(in(7.25)), Elasticity.of(psi(1600000)), Ply.size(SIZE_2X8).modulus(psi(1600000)), LiveSpan.span(ft(13)).spacing(in(24)).live(psf(40)), ft(6.5)).role() // splice
    * }</pre>
    *
-   * @param rafterThickness of the old rafter as measured, 0.5 in to 6 in
-   * @param rafterDepth of the old rafter as measured, 2 in to 16 in
-   * @param sisterSize nominal size of the sister, taken at its dry dressed size
-   * @param rafterModulus E of the old rafter, 100000 psi to 5000000 psi
-   * @param sisterModulus E of the sister, 100000 psi to 5000000 psi
-   * @param spacing center to center, 4 in to 48 in
-   * @param span clear span on the horizontal projection, 1 ft to 40 ft
-   * @param live load that comes after nailing, on the horizontal projection, 1 psf to 300 psf
+   * @param rafter the old rafter
+   * @param elasticity of its wood
+   * @param sister nailed to its side
+   * @param span and the load that comes on it after nailing
    * @param sisterLength of the sister, measured as the span is, 1 ft to 40 ft
    * @return both bounds in inches; whether a sister of this length stiffens or only splices
    * @throws RefusedException if a number lies outside its range, or the sister is longer than the
@@ -60,38 +60,31 @@ public final class PartSisterSags {
    */
   @LibraryFunction
   public static PartSisterSag partSisterSag(
-      @Column(value = "rafter_thickness_in", preset = "1.5") Figure<Length> rafterThickness,
-      @Column("rafter_depth_in") Figure<Length> rafterDepth,
-      @Column("sister_size") OneOf<LumberSize> sisterSize,
-      @Column(value = "rafter_modulus_psi", preset = "1400000") Figure<Stress> rafterModulus,
-      @Column(value = "sister_modulus_psi", preset = "1400000") Figure<Stress> sisterModulus,
-      @Column("spacing_in") Figure<Length> spacing,
-      @Column("span_ft") Figure<Length> span,
-      @Column("live_psf") Figure<Pressure> live,
+      @Column(prefix = "rafter_") MeasuredRafter rafter,
+      @Column(prefix = "rafter_") Elasticity elasticity,
+      @Column(prefix = "sister_") Ply sister,
+      LiveSpan span,
       @Column("sister_length_ft") Figure<Length> sisterLength) {
     var stiffnesses =
         new Stiffnesses(
-            Ply.rafter(rafterThickness, rafterDepth)
-                .stiffness(SisterArguments.modulus("rafter", rafterModulus)),
-            Ply.dressed("sister", sisterSize.choice().argument("sister_size"))
-                .stiffness(SisterArguments.modulus("sister", sisterModulus)));
-    var load = new SpanLoad(spacing, span, live, Figure.of(0, Units.PSF));
-    var length = PartSisterLengths.withinSpan(SisterArguments.sisterLength(sisterLength), load);
+            rafter.section().stiffness(elasticity), sister.stiffness(PlySection.SISTER));
+    var load = new LineLoads(span);
+    var length = PartSisterLengths.withinSpan(ShortSister.inches(sisterLength), load);
     var a = PartSisterLengths.sisterEnd(length, load);
 
-    var softer = ONE.dividedBy(stiffnesses.rafter).minus(ONE.dividedBy(stiffnesses.both));
+    var softer = ONE.dividedBy(stiffnesses.rafter()).minus(ONE.dividedBy(stiffnesses.both()));
     var ends =
-        load.span
+        load.span()
             .times(a.cubed())
             .dividedBy(SIX)
             .minus(a.times(a.cubed()).dividedBy(SimpleSpan.EIGHT));
-    var stiff = load.sag(load.live, stiffnesses.both, "sag_full_length_in");
+    var stiff = load.sag(load.live(), stiffnesses.both(), "sag_full_length_in");
     var least =
         stiff
-            .plus(softer.times(load.live).times(ends))
+            .plus(softer.times(load.live()).times(ends))
             .as("least_sag_in", Units.INCH, SimpleSpan.STATICS);
     return new PartSisterSag(
-        load.sag(load.live, stiffnesses.rafter, "most_sag_in"),
+        load.sag(load.live(), stiffnesses.rafter(), "most_sag_in"),
         least,
         Choice.choose(
                 PartSisterLengths.isLongEnough(length, load),

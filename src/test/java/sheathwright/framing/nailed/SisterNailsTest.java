@@ -1,4 +1,7 @@
-package sheathwright.framing.sister;
+package sheathwright.framing.nailed;
+
+import sheathwright.framing.sister.SpanLoad;
+import sheathwright.framing.sister.TwoBeams;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -23,7 +26,11 @@ class SisterNailsTest {
 
   private static SisterNail nails(double share, double spacing, double lateral, YesNo bears) {
     return SisterNails.nailsAlongSister(
-        number(share), in(24), psf(30), psf(10), ft(13), in(spacing), lb(lateral), bears);
+        number(share),
+        SpanLoad.span(ft(13)).spacing(in(24)).live(psf(30)).dead(psf(10)),
+        in(spacing),
+        lb(lateral),
+        bears);
   }
 
   private static TwoBeams model(double stiffness, boolean bears, double first, int count) {

@@ -1,4 +1,4 @@
-package sheathwright.framing.sister;
+package sheathwright.framing.nailed;
 
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
@@ -6,7 +6,6 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Force;
-import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
@@ -43,16 +42,13 @@ public final class AdjustedLaterals {
    * decide.
    *
    * <pre>{@code
-   * adjustedLateral(lb(141), in(1.25), in(0.162), number(1.6), NO, NO) // 174.1 lb
-   * adjustedLateral(lb(118), in(1.5), in(0.148), number(1.15), NO, NO) // 135.7 lb
+   * adjustedLateral(ListedNail.lateral(lb(141)).penetration(in(1.25)).diameter(in(0.162)), number(1.6), NO) // 174.1 lb
+   * adjustedLateral(ListedNail.lateral(lb(118)).penetration(in(1.5)).diameter(in(0.148)), number(1.15), NO) // 135.7 lb
    * }</pre>
    *
-   * @param lateral Z of one nail, as listed, 1 lb to 5000 lb
-   * @param penetration p into the piece that holds the point, 0.25 in to 6 in
-   * @param diameter D of the shank, 0.05 in to 0.24 in
+   * @param nail and its listed value
    * @param loadDuration C_D of the shortest load, 0.9 to 1.6; more is not allowed for nails
    * @param wet whether the wood is above 19 % moisture when it is nailed or later
-   * @param penetrationCounted whether Z has reckoned with the penetration already
    * @return pounds for one nail
    * @throws RefusedException if a number lies outside its range, or the nail reaches less than 6
    *     diameters
@@ -61,27 +57,11 @@ public final class AdjustedLaterals {
   @LibraryFunction
   @Column("adjusted_lb")
   public static Figure<Force> adjustedLateral(
-      @Column("lateral_lb") Figure<Force> lateral,
-      @Column("penetration_in") Figure<Length> penetration,
-      @Column("diameter_in") Figure<Length> diameter,
+      ListedNail nail,
       @Column(value = "load_duration", preset = "1.15") Figure<Ratio> loadDuration,
-      @Column(value = "wet", preset = "no") OneOf<YesNo> wet,
-      @Column(value = "penetration_counted", preset = "no") OneOf<YesNo> penetrationCounted) {
-    var z =
-        lateral
-            .within("lateral_lb", Units.POUND, Limits.between(1, 5000, "of one nail, as listed"))
-            .symbol("Z");
-    var p =
-        penetration
-            .within(
-                "penetration_in",
-                Units.INCH,
-                Limits.between(0.25, 6, "1-1/2 at most in a sister of 2x lumber"))
-            .symbol("p");
-    var d =
-        diameter
-            .within("diameter_in", Units.INCH, Limits.between(0.05, 0.24, "0.148 is a 10d common"))
-            .symbol("D");
+      @Column(value = "wet", preset = "no") OneOf<YesNo> wet) {
+    var p = nail.penetration();
+    var d = nail.diameter();
     var cd =
         loadDuration
             .within(
@@ -100,17 +80,15 @@ public final class AdjustedLaterals {
                         .formatted(PENETRATION))
             .as("part_reached", Units.RATIO, PENETRATION);
     var counted =
-        Figure.choose(
-                penetrationCounted.choice().argument("penetration_counted").is(YesNo.YES),
-                enough.max(ONE),
-                enough)
+        Figure.choose(nail.penetrationCounted().choice().is(YesNo.YES), enough.max(ONE), enough)
             .as("part_to_count", Units.RATIO, PENETRATION);
     var factor = counted.min(ONE).as("penetration_factor", Units.RATIO, PENETRATION);
     var cm =
         Figure.choose(wet.choice().argument("wet").is(YesNo.YES), WET_FACTOR, ONE)
             .as("wet_service_factor", Units.RATIO, WET)
             .symbol("C_M");
-    return z.times(cd)
+    return nail.lateral()
+        .times(cd)
         .times(cm)
         .times(factor)
         .as("adjusted_lb", Units.POUND, NDS.at("Table 11.3.1"));

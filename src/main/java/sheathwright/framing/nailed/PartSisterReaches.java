@@ -1,4 +1,9 @@
-package sheathwright.framing.sister;
+package sheathwright.framing.nailed;
+
+import sheathwright.framing.sister.BendingValue;
+import sheathwright.framing.sister.LineLoads;
+import sheathwright.framing.sister.MeasuredRafter;
+import sheathwright.framing.sister.SpanLoad;
 
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
@@ -6,9 +11,7 @@ import sheathwright.figure.Check;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Length;
-import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
-import sheathwright.figure.Quantity.Stress;
 import sheathwright.figure.Units;
 import sheathwright.framing.stop.RepairStops;
 import sheathwright.wood.SimpleSpan;
@@ -36,16 +39,12 @@ public final class PartSisterReaches {
    * the engineer decides before any repair.
    *
    * <pre>{@code
-   * partSisterReach(in(1.5), in(7.25), psi(1000), in(24), ft(13), psf(30), psf(10), number(0.5), in(12)).reach() // 27.641 in
+   * partSisterReach(MeasuredRafter.depth(in(7.25)), BendingValue.of(psi(1000)), SpanLoad.span(ft(13)).spacing(in(24)).live(psf(30)).dead(psf(10)), number(0.5), in(12)).reach() // 27.641 in
    * }</pre>
    *
-   * @param rafterThickness of the old rafter as measured, 0.5 in to 6 in
-   * @param rafterDepth of the old rafter as measured, 2 in to 16 in
-   * @param rafterBending F_b' of the old rafter, adjusted, 50 psi to 10000 psi
-   * @param spacing center to center, 4 in to 48 in
-   * @param span clear span on the horizontal projection, 1 ft to 40 ft
-   * @param live roof live load or snow on the horizontal projection, 1 psf to 300 psf
-   * @param dead dead load on the horizontal projection, 0 psf to 100 psf
+   * @param rafter the old rafter
+   * @param bending that its wood may be asked
+   * @param span and what lies on it
    * @param supportRatio the greater of the old rafter's own shear and bearing ratios, 0 to 20
    * @param development length of the sister beyond the point for its nails, 0 in to 48 in
    * @return the old rafter's own ratio; inches from a support; feet of sister; what has to be said
@@ -57,19 +56,13 @@ public final class PartSisterReaches {
    */
   @LibraryFunction
   public static PartSisterReach partSisterReach(
-      @Column(value = "rafter_thickness_in", preset = "1.5") Figure<Length> rafterThickness,
-      @Column("rafter_depth_in") Figure<Length> rafterDepth,
-      @Column("rafter_bending_psi") Figure<Stress> rafterBending,
-      @Column("spacing_in") Figure<Length> spacing,
-      @Column("span_ft") Figure<Length> span,
-      @Column("live_psf") Figure<Pressure> live,
-      @Column("dead_psf") Figure<Pressure> dead,
+      @Column(prefix = "rafter_") MeasuredRafter rafter,
+      @Column(prefix = "rafter_") BendingValue bending,
+      SpanLoad span,
       @Column("support_ratio") Figure<Ratio> supportRatio,
       @Column(value = "development_in", preset = "12") Figure<Length> development) {
-    var load = new SpanLoad(spacing, span, live, dead);
-    var can =
-        Ply.rafter(rafterThickness, rafterDepth)
-            .capacity(SisterArguments.bending("rafter", rafterBending));
+    var load = new LineLoads(span);
+    var can = rafter.section().capacity(bending);
     var nailed =
         development
             .within(
@@ -81,10 +74,10 @@ public final class PartSisterReaches {
         Check.of(
             "bending of the old rafter alone",
             "alone_ratio",
-            load.middleMoment(load.total, "whole"),
+            load.middleMoment(load.total(), "whole"),
             can);
 
-    var atSupports = SisterArguments.support(supportRatio, load.span);
+    var atSupports = PartSisterLengths.supported(supportRatio, load.span());
     var reckoned =
         atSupports
             .onlyIf(
@@ -99,7 +92,7 @@ public final class PartSisterReaches {
                 SimpleSpan.EIGHT
                     .times(PartSisterLengths.PRYING_FACTOR)
                     .times(can)
-                    .dividedBy(load.total));
+                    .dividedBy(load.total()));
     var reach =
         reckoned
             .minus(inside.squareRoot())

@@ -1,4 +1,4 @@
-package sheathwright.framing.sister;
+package sheathwright.framing.nailed;
 
 import java.util.List;
 import sheathwright.catalog.Column;

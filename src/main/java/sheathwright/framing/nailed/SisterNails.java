@@ -1,4 +1,7 @@
-package sheathwright.framing.sister;
+package sheathwright.framing.nailed;
+
+import sheathwright.framing.sister.LineLoads;
+import sheathwright.framing.sister.SpanLoad;
 
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
@@ -9,7 +12,6 @@ import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Nails;
-import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
@@ -57,15 +59,12 @@ public final class SisterNails {
    * decide, and where the old rafter's own ratio passes 1 the engineer decides before any repair.
    *
    * <pre>{@code
-   * nailsAlongSister(number(0.5), in(24), psf(30), psf(10), ft(13), in(9.23), lb(135.7), YES).each() // 30.8 lb
-   * nailsAlongSister(number(0.5), in(24), psf(30), psf(10), ft(13), in(9.23), lb(135.7), YES).transfer() // 520 lb
+   * nailsAlongSister(number(0.5), SpanLoad.span(ft(13)).spacing(in(24)).live(psf(30)).dead(psf(10)), in(9.23), lb(135.7), YES).each() // 30.8 lb
+   * nailsAlongSister(number(0.5), SpanLoad.span(ft(13)).spacing(in(24)).live(psf(30)).dead(psf(10)), in(9.23), lb(135.7), YES).transfer() // 520 lb
    * }</pre>
    *
    * @param sisterShare the sister's part of the load, 0 to 1
-   * @param spacing of the rafters, center to center, 4 in to 48 in
-   * @param live roof live load or snow on the horizontal projection, 1 psf to 300 psf
-   * @param dead dead load on the horizontal projection, 0 psf to 100 psf
-   * @param span clear span on the horizontal projection, 1 ft to 40 ft
+   * @param load on the span
    * @param nailSpacing from nail to nail along the sister, both rows together, 1 in to 48 in
    * @param lateral Z' of one nail, adjusted, 1 lb to 5000 lb
    * @param sisterBears whether the sister stands on the plates itself
@@ -77,10 +76,7 @@ public final class SisterNails {
   @LibraryFunction
   public static SisterNail nailsAlongSister(
       @Column("sister_share") Figure<Ratio> sisterShare,
-      @Column("spacing_in") Figure<Length> spacing,
-      @Column("live_psf") Figure<Pressure> live,
-      @Column("dead_psf") Figure<Pressure> dead,
-      @Column("span_ft") Figure<Length> span,
+      SpanLoad load,
       @Column(value = "nail_spacing_in", preset = "12") Figure<Length> nailSpacing,
       @Column("lateral_lb") Figure<Force> lateral,
       @Column(value = "sister_bears", preset = "yes") OneOf<YesNo> sisterBears) {
@@ -88,7 +84,7 @@ public final class SisterNails {
         sisterShare
             .within("sister_share", Units.RATIO, Limits.between(0, 1, "from sister_share"))
             .symbol("a_sister");
-    var load = new SpanLoad(spacing, span, live, dead);
+    var loads = new LineLoads(load);
     var apart =
         nailSpacing
             .within(
@@ -96,14 +92,14 @@ public final class SisterNails {
                 Units.INCH,
                 Limits.between(1, 48, "12 is usual, staggered in two rows"))
             .symbol("s");
-    var z = SisterArguments.lateral(lateral);
+    var z = GroupNailing.ofOneNail(lateral);
 
     var moved =
         share
-            .times(load.total)
+            .times(loads.total())
             .as("moved_lb_per_in", Units.POUND_PER_INCH, TRANSFER)
             .symbol("a_sister w");
-    var transfer = moved.times(load.span).as("transfer_lb", Units.POUND, TRANSFER);
+    var transfer = moved.times(loads.span()).as("transfer_lb", Units.POUND, TRANSFER);
     var each = moved.times(apart).as("each_lb", Units.POUND, TRANSFER);
     var nail = Check.of("each nail along the sister", "nail_ratio", each, z);
 

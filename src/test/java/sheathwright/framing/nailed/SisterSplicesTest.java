@@ -1,4 +1,8 @@
-package sheathwright.framing.sister;
+package sheathwright.framing.nailed;
+
+import sheathwright.framing.sister.BendingValue;
+import sheathwright.framing.sister.SpanLoad;
+import sheathwright.framing.sister.TwoBeams;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -22,18 +26,11 @@ class SisterSplicesTest {
 
   private static SisterSplice splice(double x, double near, double arm, double end, int sisters) {
     return SisterSplices.sisterSplice(
-        ft(13),
-        in(x),
-        in(24),
-        psf(30),
-        psf(10),
-        in(near),
-        in(arm),
-        in(end),
-        number(sisters),
+        SpanLoad.span(ft(13)).spacing(in(24)).live(psf(30)).dead(psf(10)),
+        Splice.at(in(x)).near(in(near)).sisters(number(sisters)),
+        GroupNailing.arm(in(arm)).endDistance(in(end)).lateral(lb(135.7)),
         LumberSize.SIZE_2X8,
-        psi(1428),
-        lb(135.7));
+        BendingValue.of(psi(1428)));
   }
 
   private static TwoBeams model(double x, double near, double arm, double end) {
