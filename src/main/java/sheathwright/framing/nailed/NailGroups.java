@@ -1,8 +1,5 @@
 package sheathwright.framing.nailed;
 
-import sheathwright.framing.sister.LineLoads;
-import sheathwright.framing.sister.Stiffnesses;
-
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
@@ -12,6 +9,8 @@ import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
+import sheathwright.framing.sister.LineLoads;
+import sheathwright.framing.sister.Stiffnesses;
 import sheathwright.wood.SimpleSpan;
 
 /**
@@ -113,7 +112,8 @@ final class NailGroups {
   /** What the groups take off the old rafter's sag at mid-span. */
   Figure<Length> relief(Figure<Force> force) {
     var outer = arm.squared().times(far).dividedBy(TWO).plus(arm.cubed().dividedBy(THREE));
-    var inner = arm.times(load.span().squared().dividedBy(FOUR).minus(near.squared())).dividedBy(TWO);
+    var inner =
+        arm.times(load.span().squared().dividedBy(FOUR).minus(near.squared())).dividedBy(TWO);
     return force
         .times(outer.plus(inner))
         .dividedBy(stiffnesses.rafter())

@@ -1,7 +1,5 @@
 package sheathwright.framing.nailed;
 
-import sheathwright.framing.sister.LineLoads;
-
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
@@ -9,6 +7,7 @@ import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
+import sheathwright.framing.sister.LineLoads;
 
 /** How long a sister that ends short of the supports may be, and what it is good for. */
 final class PartSisterLengths {

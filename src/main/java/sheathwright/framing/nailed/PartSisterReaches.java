@@ -1,10 +1,5 @@
 package sheathwright.framing.nailed;
 
-import sheathwright.framing.sister.BendingValue;
-import sheathwright.framing.sister.LineLoads;
-import sheathwright.framing.sister.MeasuredRafter;
-import sheathwright.framing.sister.SpanLoad;
-
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Check;
@@ -13,6 +8,10 @@ import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Units;
+import sheathwright.framing.sister.BendingValue;
+import sheathwright.framing.sister.LineLoads;
+import sheathwright.framing.sister.MeasuredRafter;
+import sheathwright.framing.sister.SpanLoad;
 import sheathwright.framing.stop.RepairStops;
 import sheathwright.wood.SimpleSpan;
 

@@ -1,13 +1,5 @@
 package sheathwright.framing.nailed;
 
-import sheathwright.framing.sister.Elasticity;
-import sheathwright.framing.sister.LineLoads;
-import sheathwright.framing.sister.LiveSpan;
-import sheathwright.framing.sister.MeasuredRafter;
-import sheathwright.framing.sister.Ply;
-import sheathwright.framing.sister.PlySection;
-import sheathwright.framing.sister.Stiffnesses;
-
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Choice;
@@ -15,6 +7,13 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Units;
+import sheathwright.framing.sister.Elasticity;
+import sheathwright.framing.sister.LineLoads;
+import sheathwright.framing.sister.LiveSpan;
+import sheathwright.framing.sister.MeasuredRafter;
+import sheathwright.framing.sister.Ply;
+import sheathwright.framing.sister.PlySection;
+import sheathwright.framing.sister.Stiffnesses;
 import sheathwright.wood.SimpleSpan;
 
 /** How far a rafter can still sag beside a sister that ends short of its supports. */

@@ -1,8 +1,5 @@
 package sheathwright.framing.nailed;
 
-import sheathwright.framing.sister.LineLoads;
-import sheathwright.framing.sister.SpanLoad;
-
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Check;
@@ -16,6 +13,8 @@ import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.framing.sister.LineLoads;
+import sheathwright.framing.sister.SpanLoad;
 
 /** The nails that bring a rafter's load over into its sister. */
 public final class SisterNails {

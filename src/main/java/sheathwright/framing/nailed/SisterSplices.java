@@ -1,10 +1,5 @@
 package sheathwright.framing.nailed;
 
-import sheathwright.framing.sister.BendingValue;
-import sheathwright.framing.sister.LineLoads;
-import sheathwright.framing.sister.PlySection;
-import sheathwright.framing.sister.SpanLoad;
-
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Check;
@@ -16,6 +11,10 @@ import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
+import sheathwright.framing.sister.BendingValue;
+import sheathwright.framing.sister.LineLoads;
+import sheathwright.framing.sister.PlySection;
+import sheathwright.framing.sister.SpanLoad;
 import sheathwright.framing.stop.RepairDecision.Decision;
 import sheathwright.wood.LumberSize;
 import sheathwright.wood.SimpleSpan;

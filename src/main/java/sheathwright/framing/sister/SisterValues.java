@@ -1,7 +1,5 @@
 package sheathwright.framing.sister;
 
-import sheathwright.wood.GradeStamp;
-
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.OneOf;
@@ -11,11 +9,10 @@ import sheathwright.figure.Quantity.Stress;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.framing.rafter.RafterLoad;
-import sheathwright.wood.Grade;
+import sheathwright.wood.GradeStamp;
 import sheathwright.wood.LumberSize;
 import sheathwright.wood.LumberValues;
 import sheathwright.wood.RepetitiveMember;
-import sheathwright.wood.Species;
 import sheathwright.wood.ValueSet;
 
 /** New lumber off the yard, of one species and grade, adjusted for a rafter's place and load. */

@@ -1,9 +1,5 @@
 package sheathwright.framing.nailed;
 
-import sheathwright.framing.sister.BendingValue;
-import sheathwright.framing.sister.MeasuredRafter;
-import sheathwright.framing.sister.SpanLoad;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static sheathwright.figure.Amounts.ft;
@@ -13,6 +9,9 @@ import static sheathwright.figure.Amounts.psf;
 import static sheathwright.figure.Amounts.psi;
 
 import org.junit.jupiter.api.Test;
+import sheathwright.framing.sister.BendingValue;
+import sheathwright.framing.sister.MeasuredRafter;
+import sheathwright.framing.sister.SpanLoad;
 import sheathwright.framing.stop.RepairDecision.Decision;
 
 /** How far a sister must reach, against a walk along the rafter. */

@@ -1,14 +1,5 @@
 package sheathwright.framing.nailed;
 
-import sheathwright.framing.sister.Elasticity;
-import sheathwright.framing.sister.LiveSpan;
-import sheathwright.framing.sister.MeasuredRafter;
-import sheathwright.framing.sister.Ply;
-import sheathwright.framing.sister.RafterPly;
-import sheathwright.framing.sister.SisterLoad;
-import sheathwright.framing.sister.SpanLoad;
-import sheathwright.framing.sister.TwoBeams;
-
 import static java.util.Arrays.stream;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -23,6 +14,14 @@ import static sheathwright.figure.Amounts.psi;
 import java.util.Random;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
+import sheathwright.framing.sister.Elasticity;
+import sheathwright.framing.sister.LiveSpan;
+import sheathwright.framing.sister.MeasuredRafter;
+import sheathwright.framing.sister.Ply;
+import sheathwright.framing.sister.RafterPly;
+import sheathwright.framing.sister.SisterLoad;
+import sheathwright.framing.sister.SpanLoad;
+import sheathwright.framing.sister.TwoBeams;
 import sheathwright.wood.DressedSizes;
 import sheathwright.wood.LumberSize;
 

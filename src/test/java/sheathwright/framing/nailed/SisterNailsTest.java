@@ -1,8 +1,5 @@
 package sheathwright.framing.nailed;
 
-import sheathwright.framing.sister.SpanLoad;
-import sheathwright.framing.sister.TwoBeams;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static sheathwright.figure.Amounts.ft;
@@ -18,6 +15,8 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import sheathwright.figure.Source.Mark;
 import sheathwright.figure.YesNo;
+import sheathwright.framing.sister.SpanLoad;
+import sheathwright.framing.sister.TwoBeams;
 
 /** Nails along a full-length sister, against the two-beam model. */
 class SisterNailsTest {

@@ -1,9 +1,5 @@
 package sheathwright.framing.nailed;
 
-import sheathwright.framing.sister.BendingValue;
-import sheathwright.framing.sister.SpanLoad;
-import sheathwright.framing.sister.TwoBeams;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static sheathwright.figure.Amounts.ft;
@@ -16,6 +12,9 @@ import static sheathwright.figure.Amounts.psi;
 import java.util.Arrays;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import sheathwright.framing.sister.BendingValue;
+import sheathwright.framing.sister.SpanLoad;
+import sheathwright.framing.sister.TwoBeams;
 import sheathwright.framing.stop.RepairDecision.Decision;
 import sheathwright.wood.LumberSize;
 

@@ -1,7 +1,5 @@
 package sheathwright.framing.nailed;
 
-import sheathwright.framing.sister.TwoBeams;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -9,6 +7,7 @@ import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sheathwright.framing.sister.TwoBeams;
 
 /**
  * The two-beam model against numbers that somebody else's model of nail springs gave: a 2x8 of 1.6
