@@ -62,6 +62,17 @@ class SisteredRaftersTest {
         .isCloseTo(0.5, within(LAST_BITS));
   }
 
+  /** Of two of a kind, the one that is wrong is told by whose it is. */
+  @Test
+  void aWrongPart_isRefusedUnderItsOwnersName() {
+    SisterShare ofSister = SisteredRafters.sisterShare(ply(SIZE_2X4, 1e6), ply(SIZE_2X4, 1));
+    assertThat(ofSister.sister().refusal().orElseThrow().reason())
+        .startsWith("sister_modulus_psi is 1; it must be from 100000 to 5000000");
+    SisterShare ofRafter = SisteredRafters.sisterShare(ply(SIZE_2X4, 1), ply(SIZE_2X4, 1e6));
+    assertThat(ofRafter.sister().refusal().orElseThrow().reason())
+        .startsWith("rafter_modulus_psi is 1; it must be from 100000 to 5000000");
+  }
+
   @Test
   void shareAndSag_areThoseOfTwoBeamsOnTheSameSupports() {
     double load = (30 + 10) * 16 / 144d;
