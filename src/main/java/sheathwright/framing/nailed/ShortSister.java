@@ -1,5 +1,6 @@
 package sheathwright.framing.nailed;
 
+import java.util.Objects;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.Columns;
 import sheathwright.figure.Figure;
@@ -29,6 +30,7 @@ public record ShortSister(
   private static final Columns COLUMNS = Columns.of(ShortSister.class);
 
   public ShortSister {
+    ply = Objects.requireNonNullElseGet(ply, () -> new SisterPly(null, null));
     length = COLUMNS.let("length", length);
   }
 

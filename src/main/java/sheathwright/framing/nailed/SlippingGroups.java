@@ -1,5 +1,6 @@
 package sheathwright.framing.nailed;
 
+import java.util.Objects;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.Columns;
 import sheathwright.figure.Figure;
@@ -25,6 +26,7 @@ public record SlippingGroups(
   private static final Columns COLUMNS = Columns.of(SlippingGroups.class);
 
   public SlippingGroups {
+    groups = Objects.requireNonNullElseGet(groups, () -> new GroupNailing(null, null, null));
     stiffness = COLUMNS.let("stiffness", stiffness);
   }
 

@@ -22,9 +22,6 @@ public record Elasticity(
 
   private static final Columns COLUMNS = Columns.of(Elasticity.class);
 
-  /** That of a common wood, for want of a better. */
-  static final Elasticity USUAL = new Elasticity(null);
-
   public Elasticity {
     modulus = COLUMNS.let("modulus", modulus);
   }

@@ -1,5 +1,6 @@
 package sheathwright.framing.sister;
 
+import java.util.Objects;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.Columns;
 import sheathwright.figure.Figure;
@@ -19,12 +20,13 @@ public record Ply(@Column("size") OneOf<LumberSize> size, Elasticity elasticity)
   private static final Columns COLUMNS = Columns.of(Ply.class);
 
   public Ply {
+    elasticity = Objects.requireNonNullElseGet(elasticity, () -> new Elasticity(null));
     size = COLUMNS.let("size", size);
   }
 
   /** A piece of this size, of a common wood unless its modulus is said. */
   public static Ply size(OneOf<LumberSize> nominal) {
-    return new Ply(nominal, Elasticity.USUAL);
+    return new Ply(nominal, null);
   }
 
   public Ply modulus(Figure<Stress> modulus) {

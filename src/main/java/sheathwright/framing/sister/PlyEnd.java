@@ -39,9 +39,6 @@ public record PlyEnd(
 
   private static final Columns COLUMNS = Columns.of(PlyEnd.class);
 
-  /** An end of which nothing is known yet but that it is not notched. */
-  static final PlyEnd UNKNOWN = new PlyEnd(null, null, null);
-
   public PlyEnd {
     notch = COLUMNS.let("notch", notch);
     shear = COLUMNS.let("shear", shear);

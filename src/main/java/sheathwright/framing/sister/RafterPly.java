@@ -1,5 +1,6 @@
 package sheathwright.framing.sister;
 
+import java.util.Objects;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Stress;
@@ -13,9 +14,15 @@ import sheathwright.figure.Quantity.Stress;
  */
 public record RafterPly(MeasuredRafter section, BendingValue bending, Elasticity elasticity) {
 
+  public RafterPly {
+    section = Objects.requireNonNullElseGet(section, () -> new MeasuredRafter(null, null));
+    bending = Objects.requireNonNullElseGet(bending, () -> new BendingValue(null));
+    elasticity = Objects.requireNonNullElseGet(elasticity, () -> new Elasticity(null));
+  }
+
   /** A rafter of this depth; its bending value is still to be said. */
   public static RafterPly depth(Figure<Length> measured) {
-    return new RafterPly(MeasuredRafter.depth(measured), new BendingValue(null), Elasticity.USUAL);
+    return new RafterPly(MeasuredRafter.depth(measured), null, null);
   }
 
   public RafterPly thickness(Figure<Length> measured) {

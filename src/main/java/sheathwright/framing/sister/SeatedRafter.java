@@ -1,5 +1,6 @@
 package sheathwright.framing.sister;
 
+import java.util.Objects;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Stress;
@@ -12,9 +13,14 @@ import sheathwright.figure.Quantity.Stress;
  */
 public record SeatedRafter(MeasuredRafter section, PlyEnd end) {
 
+  public SeatedRafter {
+    section = Objects.requireNonNullElseGet(section, () -> new MeasuredRafter(null, null));
+    end = Objects.requireNonNullElseGet(end, () -> new PlyEnd(null, null, null));
+  }
+
   /** A rafter of this depth without a notch; its values are still to be said. */
   public static SeatedRafter depth(Figure<Length> measured) {
-    return new SeatedRafter(MeasuredRafter.depth(measured), PlyEnd.UNKNOWN);
+    return new SeatedRafter(MeasuredRafter.depth(measured), null);
   }
 
   public SeatedRafter thickness(Figure<Length> measured) {

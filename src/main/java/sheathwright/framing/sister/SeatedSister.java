@@ -1,5 +1,6 @@
 package sheathwright.framing.sister;
 
+import java.util.Objects;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.Columns;
 import sheathwright.figure.Figure;
@@ -19,12 +20,13 @@ public record SeatedSister(@Column("size") OneOf<LumberSize> size, PlyEnd end) {
   private static final Columns COLUMNS = Columns.of(SeatedSister.class);
 
   public SeatedSister {
+    end = Objects.requireNonNullElseGet(end, () -> new PlyEnd(null, null, null));
     size = COLUMNS.let("size", size);
   }
 
   /** A sister of this size without a notch; its values are still to be said. */
   public static SeatedSister size(OneOf<LumberSize> nominal) {
-    return new SeatedSister(nominal, PlyEnd.UNKNOWN);
+    return new SeatedSister(nominal, null);
   }
 
   public SeatedSister notch(Figure<Length> deep) {

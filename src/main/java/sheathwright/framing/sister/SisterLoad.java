@@ -1,5 +1,6 @@
 package sheathwright.framing.sister;
 
+import java.util.Objects;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.Columns;
 import sheathwright.figure.Figure;
@@ -40,6 +41,7 @@ public record SisterLoad(
   private static final Columns COLUMNS = Columns.of(SisterLoad.class);
 
   public SisterLoad {
+    load = Objects.requireNonNullElseGet(load, () -> new SpanLoad(null, null));
     existing = COLUMNS.let("existing", existing);
     jacked = COLUMNS.let("jacked", jacked);
     deflectionLimit = COLUMNS.let("deflectionLimit", deflectionLimit);

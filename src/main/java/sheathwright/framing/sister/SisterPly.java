@@ -1,5 +1,6 @@
 package sheathwright.framing.sister;
 
+import java.util.Objects;
 import sheathwright.figure.Figure;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Stress;
@@ -13,9 +14,14 @@ import sheathwright.wood.LumberSize;
  */
 public record SisterPly(Ply ply, BendingValue bending) {
 
+  public SisterPly {
+    ply = Objects.requireNonNullElseGet(ply, () -> new Ply(null, null));
+    bending = Objects.requireNonNullElseGet(bending, () -> new BendingValue(null));
+  }
+
   /** A sister of this size; its bending value is still to be said. */
   public static SisterPly size(OneOf<LumberSize> nominal) {
-    return new SisterPly(Ply.size(nominal), new BendingValue(null));
+    return new SisterPly(Ply.size(nominal), null);
   }
 
   public SisterPly bending(Figure<Stress> adjusted) {

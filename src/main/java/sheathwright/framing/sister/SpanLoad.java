@@ -1,5 +1,6 @@
 package sheathwright.framing.sister;
 
+import java.util.Objects;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.Columns;
 import sheathwright.figure.Figure;
@@ -25,6 +26,7 @@ public record SpanLoad(
   private static final Columns COLUMNS = Columns.of(SpanLoad.class);
 
   public SpanLoad {
+    span = Objects.requireNonNullElseGet(span, () -> new LiveSpan(null, null, null));
     dead = COLUMNS.let("dead", dead);
   }
 
