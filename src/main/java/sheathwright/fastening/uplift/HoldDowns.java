@@ -42,7 +42,7 @@ public final class HoldDowns {
    * weakestLink(psf(57.3), psf(90), lb(250), lb(71.6), number(1), in(16), in(16), lb(68.2), in(6), in(24)).weakest() // screws
    * }</pre>
    *
-   * @param uplift of the zone at allowable level, 1 psf to 500 psf
+   * @param uplift of the zone at ASD level, 1 psf to 500 psf
    * @param seam tested uplift of panel and seam at this clip spacing, safety factor taken off, 1
    *     psf to 500 psf
    * @param clip tested strength of one clip, safety factor taken off, 1 lb to 5000 lb

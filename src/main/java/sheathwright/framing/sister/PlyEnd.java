@@ -9,7 +9,7 @@ import sheathwright.figure.Quantity.Stress;
 /**
  * The end of a piece on its support.
  *
- * @param notch depth of the birdsmouth
+ * @param notch seat-cut depth
  * @param shear F_v', adjusted
  * @param bearing F_c⊥', adjusted
  */

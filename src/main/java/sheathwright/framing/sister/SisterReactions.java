@@ -51,7 +51,7 @@ public final class SisterReactions {
    *     may be 1 at most; which pieces carry; yes or no; what has to be said beside it
    * @throws RefusedException if a number lies outside its range, or a notch takes more than a
    *     quarter of the depth
-   * @see "NDS 2018 sections 3.4 and 3.10, read second hand, the notch from memory; the sharing is
+   * @see "NDS 2018 sections 3.4 and 3.10, secondary source, the notch from memory; the sharing is
    *     derived"
    */
   @LibraryFunction

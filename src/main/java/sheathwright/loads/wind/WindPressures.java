@@ -55,7 +55,7 @@ public final class WindPressures {
    * @param edition of ASCE 7; in tables 7-16 may be written too
    * @return pounds per square foot at strength level, which is not an allowable pressure
    * @throws RefusedException if a number lies outside its range
-   * @see "ASCE 7-16, equation 26.10-1, read second hand; Kz of ASCE 7-10, 7-16 and 7-22 from
+   * @see "ASCE 7-16, equation 26.10-1, secondary source; Kz of ASCE 7-10, 7-16 and 7-22 from
    *     memory, held against the height factors of IRC 2015, 2021 and 2024"
    */
   @LibraryFunction
@@ -94,17 +94,17 @@ public final class WindPressures {
    * allowable = 0.6 × strength
    * </pre>
    *
-   * <p>Does not cover pressures of codes before 2012, which are at allowable level already.
-   * Screening only: local code and a licensed engineer decide.
+   * <p>Does not cover pressures of codes before 2012, which are at ASD level already. Screening
+   * only: local code and a licensed engineer decide.
    *
    * <pre>{@code
    * allowablePressure(strengthPsf(50)) // 30 psf
    * }</pre>
    *
    * @param strength at strength level, 0 psf strength to 1000 psf strength
-   * @return pounds per square foot at allowable level
+   * @return pounds per square foot at ASD level
    * @throws RefusedException if the pressure lies outside its range
-   * @see "ASCE 7-10, section 2.4, 0.6 W, read second hand"
+   * @see "ASCE 7-10, section 2.4, 0.6 W, secondary source"
    */
   @LibraryFunction
   @Column("allowable_psf")
@@ -145,11 +145,11 @@ public final class WindPressures {
    * @param area effective wind area, 0.1 sq ft to 1000 sq ft; nails and clips have less than 10,
    *     where the value at 10 holds
    * @param edition of ASCE 7; in tables 7-16 may be written too
-   * @return outward and inward pressure at allowable level, both positive
+   * @return outward and inward pressure at ASD level, both positive
    * @throws RefusedException if a number lies outside its range, or the edition prints nothing for
    *     the roof, slope and zone
    * @see "IRC 2015 (ASCE 7-10), IRC 2021 (ASCE 7-16) and FBC Residential 2023 (ASCE 7-22), roof
-   *     pressures, read second hand and solved for coefficients"
+   *     pressures, secondary source and solved for coefficients"
    */
   @LibraryFunction
   public static SheathingUplift sheathingUplift(
@@ -199,11 +199,11 @@ public final class WindPressures {
    * @param edition of ASCE 7; in tables 7-16 may be written too
    * @param topography 1 on level ground, 1 to 3
    * @param enclosure whether the wind can get into the house
-   * @return outward and inward pressure, at strength level and at allowable level
+   * @return outward and inward pressure, at strength level and at ASD level
    * @throws RefusedException if a number lies outside its range, or the edition prints nothing for
    *     the roof, slope and zone
    * @see "IRC 2015 (ASCE 7-10), IRC 2021 (ASCE 7-16) and FBC Residential 2023 (ASCE 7-22), roof
-   *     pressures, read second hand and solved for coefficients; 0.55 of a partially enclosed house
+   *     pressures, secondary source and solved for coefficients; 0.55 of a partially enclosed house
    *     from memory"
    */
   @LibraryFunction

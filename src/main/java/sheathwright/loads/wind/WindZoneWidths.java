@@ -42,7 +42,7 @@ public final class WindZoneWidths {
    * @param height mean roof height, 1 ft to 60 ft
    * @return feet on the flat
    * @throws RefusedException if a number lies outside its range
-   * @see "ASCE 7-10, notes of Figure 30.4-2A, read second hand"
+   * @see "ASCE 7-10, notes of Figure 30.4-2A, secondary source"
    */
   @LibraryFunction
   @Column("zone_width_ft")
@@ -84,7 +84,7 @@ public final class WindZoneWidths {
    * @param rise rise in 12 of run, 0 in 12 to 24 in 12
    * @return feet above the ground
    * @throws RefusedException if a number lies outside its range
-   * @see "ASCE 7-16, definition of mean roof height, read second hand"
+   * @see "ASCE 7-16, definition of mean roof height, secondary source"
    */
   @LibraryFunction
   @Column("height_ft")
