@@ -81,6 +81,7 @@ class ArchitectureTest {
           room("framing.stop"),
           room("framing.rafter", "framing.stop"),
           room("framing.sister", "framing.stop", "framing.rafter"),
+          room("framing.nailed", "framing.stop", "framing.rafter", "framing.sister"),
           room("leveling.string"),
           room("leveling.target", "leveling.string"),
           room("leveling.plan", "leveling.string", "leveling.target"),

@@ -36,8 +36,15 @@ public final class Columns {
   private final Class<? extends Record> thing;
   private final Map<String, RecordComponent> components = new LinkedHashMap<>();
 
+  private final String whose;
+
   private Columns(Class<? extends Record> thing) {
+    this(thing, "");
+  }
+
+  private Columns(Class<? extends Record> thing, String whose) {
     this.thing = thing;
+    this.whose = whose;
     for (RecordComponent component : thing.getRecordComponents()) {
       components.put(component.getName(), component);
     }
@@ -46,6 +53,20 @@ public final class Columns {
   /** The columns of a thing. */
   public static Columns of(Class<? extends Record> thing) {
     return READ.get(thing);
+  }
+
+  /**
+   * The same columns where a function tells things apart by whose they are: each name is begun by
+   * that word, and each letter of an equation ended by it. A part that the thing has let through
+   * already only changes its name.
+   */
+  public Columns of(String owner) {
+    return new Columns(thing, owner);
+  }
+
+  /** The numbers that a part may have. */
+  public Limits limits(String part) {
+    return limits(column(part));
   }
 
   /**
@@ -61,14 +82,17 @@ public final class Columns {
     @SuppressWarnings("unchecked") // a part's column is in a unit of the part's own quantity
     Unit<Q> unit = (Unit<Q>) unit(column);
     if (given == null && column.preset().isEmpty()) {
-      return Figure.missing(column.value(), unit, limits);
+      return Figure.missing(named(column), unit, limits);
     }
-    Figure<Q> argument =
+    Figure<?> argument =
         given == null ? Figure.of(Numbers.read(column.preset(), unit), unit) : given;
     if (argument.step() instanceof Step.Guarded guarded && guarded.limits().equals(limits)) {
-      return argument;
+      if (whose.isEmpty()) {
+        return given;
+      }
+      argument = guarded.argument();
     }
-    return argument.within(nameOf(argument, column), unit, limits).symbol(column.symbol());
+    return argument.within(nameOf(argument, column), unit, limits).symbol(symbol(column));
   }
 
   /**
@@ -81,15 +105,16 @@ public final class Columns {
   public <E> Choice<E> let(String part, OneOf<E> given) {
     Column column = column(part);
     if (given != null) {
-      return given.choice().argument(column.value());
+      Choice<E> word = given.choice().argument(named(column));
+      return isLetThrough(word, column) ? word.as(named(column)) : word;
     }
     Class<? extends Enum<?>> words = options(components.get(part).getGenericType());
     if (column.preset().isEmpty()) {
-      return Choice.missing(column.value(), words);
+      return Choice.missing(named(column), words);
     }
     @SuppressWarnings("unchecked") // the part's words are those of its type
     E preset = (E) Parameter.option(column.preset(), words).orElseThrow();
-    return Choice.literal(preset).argument(column.value());
+    return Choice.literal(preset).argument(named(column));
   }
 
   Constructor<?> constructor() throws NoSuchMethodException {
@@ -106,9 +131,26 @@ public final class Columns {
   }
 
   /** An input keeps its own name where that says more than the column: whose size it is. */
-  private static String nameOf(Traced argument, Column column) {
+  private String nameOf(Traced argument, Column column) {
     boolean saysMore = argument.step().isGiven() && argument.name().endsWith("_" + column.value());
-    return saysMore ? argument.name() : column.value();
+    return saysMore ? argument.name() : named(column);
+  }
+
+  private String named(Column column) {
+    return whose.isEmpty() ? column.value() : whose + "_" + column.value();
+  }
+
+  private String symbol(Column column) {
+    return whose.isEmpty() || column.symbol().isEmpty()
+        ? column.symbol()
+        : column.symbol() + "_" + whose;
+  }
+
+  /** Whether a word said in passing has been given the column's name, and no owner's yet. */
+  private static boolean isLetThrough(Choice<?> word, Column column) {
+    return word.step() instanceof Step.Given given
+        && given.role() == Step.Given.Role.LITERAL
+        && word.name().equals(column.value());
   }
 
   static Limits limits(Column column) {

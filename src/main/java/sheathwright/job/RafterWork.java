@@ -13,8 +13,10 @@ import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
+import sheathwright.leveling.plan.SisterPlan;
 import sheathwright.leveling.plan.SisterStock;
 import sheathwright.leveling.plan.Sisters;
+import sheathwright.leveling.string.SaggedSpan;
 import sheathwright.pricing.PieceMaterial;
 import sheathwright.pricing.PiecePrice;
 import sheathwright.pricing.UnitPrices;
@@ -120,15 +122,14 @@ final class RafterWork {
             .gathered(Gather.GREATEST, "drop_in", Units.INCH)
             .as("greatest_drop_in", Units.INCH);
     Figure<Pieces> count = readings.sum("sister", Units.PIECE).as("rafters_to_sister", Units.PIECE);
+    SisterPlan plan =
+        SisterPlan.size(job.<LumberSize>word("sister_size"))
+            .tolerance(job.fact("sister_tolerance_in", Units.INCH))
+            .lap(job.fact("sister_lap_in", Units.INCH))
+            .nailSpacing(job.fact("sister_nail_spacing_in", Units.INCH))
+            .nailRows(job.fact("sister_nail_rows", Units.RATIO));
     return Sisters.sisterStock(
-        worst,
-        job.fact("sister_span_ft", Units.FOOT),
-        job.fact("sister_tolerance_in", Units.INCH),
-        job.fact("sister_lap_in", Units.INCH),
-        count,
-        job.<LumberSize>word("sister_size"),
-        job.fact("sister_nail_spacing_in", Units.INCH),
-        job.fact("sister_nail_rows", Units.RATIO));
+        SaggedSpan.sag(worst).span(job.fact("sister_span_ft", Units.FOOT)), plan, count);
   }
 
   private static PiecePrice sisterPrice(

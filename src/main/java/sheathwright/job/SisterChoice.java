@@ -10,11 +10,16 @@ import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.framing.rafter.RafterLoad;
+import sheathwright.framing.sister.RafterPly;
+import sheathwright.framing.sister.SisterLoad;
 import sheathwright.framing.sister.SisterSizes;
 import sheathwright.framing.sister.SisterSizing;
+import sheathwright.framing.sister.SpanLoad;
+import sheathwright.framing.sister.StickPrices;
 import sheathwright.wood.AdjustedValues;
 import sheathwright.wood.DesignValues;
 import sheathwright.wood.Grade;
+import sheathwright.wood.GradeStamp;
 import sheathwright.wood.LoadDuration;
 import sheathwright.wood.MemberUse;
 import sheathwright.wood.SectionProperties;
@@ -28,26 +33,30 @@ final class SisterChoice {
   static SisterSizes of(Job job, Figure<Pressure> dead) {
     SectionProperties section = OldRafters.section(job);
     AdjustedValues old = values(job);
+    RafterPly rafter =
+        RafterPly.depth(section.depth())
+            .thickness(section.thickness())
+            .bending(old.bending())
+            .modulus(old.modulus());
+    SpanLoad load =
+        SpanLoad.span(job.fact("span_ft", Units.FOOT))
+            .spacing(job.fact("support_spacing_in", Units.INCH))
+            .live(job.fact("live_psf", Units.PSF))
+            .dead(dead);
     return SisterSizing.sisterSizes(
-        section.thickness(),
-        section.depth(),
-        old.bending(),
-        old.modulus(),
-        job.<Species>word("sister_species"),
-        job.<Grade>word("sister_grade"),
+        rafter,
+        GradeStamp.of(job.<Species>word("sister_species"), job.<Grade>word("sister_grade")),
         job.<RafterLoad>word("load"),
-        job.fact("support_spacing_in", Units.INCH),
-        job.fact("span_ft", Units.FOOT),
-        job.fact("live_psf", Units.PSF),
-        dead,
-        job.fact("existing_psf", Units.PSF),
-        job.<YesNo>word("jacked"),
-        job.fact("deflection_limit", Units.RATIO),
-        stick(job, "2x4"),
-        stick(job, "2x6"),
-        stick(job, "2x8"),
-        stick(job, "2x10"),
-        stick(job, "2x12"));
+        SisterLoad.of(load)
+            .existing(job.fact("existing_psf", Units.PSF))
+            .jacked(job.<YesNo>word("jacked"))
+            .deflectionLimit(job.fact("deflection_limit", Units.RATIO)),
+        StickPrices.none()
+            .price2x4(stick(job, "2x4"))
+            .price2x6(stick(job, "2x6"))
+            .price2x8(stick(job, "2x8"))
+            .price2x10(stick(job, "2x10"))
+            .price2x12(stick(job, "2x12")));
   }
 
   private static AdjustedValues values(Job job) {

@@ -1,86 +1,66 @@
 package sheathwright.framing.sister;
 
-import sheathwright.figure.Check;
+import sheathwright.catalog.Column;
+import sheathwright.catalog.Columns;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
-import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
-import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Stress;
-import sheathwright.figure.Source;
-import sheathwright.figure.Units;
 
-/** The end of a piece on its support: what it can give in shear, and in bearing on its seat. */
-final class PlyEnd {
+/**
+ * The end of a piece on its support.
+ *
+ * @param notch seat-cut depth
+ * @param shear F_v', adjusted
+ * @param bearing F_c⊥', adjusted
+ */
+public record PlyEnd(
+    @Column(
+            value = "notch_in",
+            preset = "0",
+            least = 0,
+            most = 4,
+            rule = "the birdsmouth's depth; 0 if there is none",
+            symbol = "notch")
+        Figure<Length> notch,
+    @Column(
+            value = "shear_psi",
+            least = 10,
+            most = 1000,
+            rule = "F_v' with every adjustment factor in it",
+            symbol = "F_v'")
+        Figure<Stress> shear,
+    @Column(
+            value = "bearing_psi",
+            least = 50,
+            most = 3000,
+            rule = "F_c⊥' with every adjustment factor in it",
+            symbol = "F_c⊥'")
+        Figure<Stress> bearing) {
 
-  private static final Source NOTCH = Source.fromMemory("NDS 2018, 3.4.3.2");
-  private static final Source DEEPEST = Source.fromMemory("NDS 2018, 4.4.3");
-  private static final Figure<Ratio> TWO = Figure.of(2, Units.RATIO);
-  private static final Figure<Ratio> THREE =
-      Figure.constant("shear_divisor", 3, Units.RATIO, Source.derived("rectangle")).symbol("3");
-  private static final Figure<Ratio> QUARTER =
-      Figure.constant("deepest_notch", 0.25, Units.RATIO, DEEPEST).symbol("1/4");
+  private static final Columns COLUMNS = Columns.of(PlyEnd.class);
 
-  final Figure<Force> shear;
-  final Figure<Force> bearing;
-
-  PlyEnd(
-      String whose,
-      Ply ply,
-      Figure<Length> notch,
-      Figure<Stress> shearValue,
-      Figure<Stress> bearingValue,
-      Figure<Length> seat) {
-    var cut =
-        notch
-            .within(
-                whose + "_notch_in",
-                Units.INCH,
-                Limits.between(0, 4, "the birdsmouth's depth; 0 if there is none"))
-            .symbol("notch_" + whose);
-    var fv =
-        shearValue
-            .within(
-                whose + "_shear_psi",
-                Units.PSI,
-                Limits.between(10, 1000, "F_v' with every adjustment factor in it"))
-            .symbol("F_v'_" + whose);
-    var fc =
-        bearingValue
-            .within(
-                whose + "_bearing_psi",
-                Units.PSI,
-                Limits.between(50, 3000, "F_c⊥' with every adjustment factor in it"))
-            .symbol("F_c⊥'_" + whose);
-    var deepest = ply.depth.times(QUARTER).as(whose + "_deepest_notch_in", Units.INCH, DEEPEST);
-    var left =
-        ply.depth
-            .minus(
-                cut.onlyIf(
-                    cut.isAtMost(deepest),
-                    "the notch over the seat of the %s takes more than a quarter of its depth (%s): that is for a licensed engineer"
-                        .formatted(whose, DEEPEST)))
-            .as(whose + "_depth_left_in", Units.INCH)
-            .symbol("d_n_" + whose);
-    var notched = left.dividedBy(ply.depth).as(whose + "_notch_factor", Units.RATIO, NOTCH);
-    shear =
-        TWO.times(fv)
-            .times(ply.thickness)
-            .times(left)
-            .dividedBy(THREE)
-            .times(notched.squared())
-            .as(whose + "_shear_capacity_lb", Units.POUND, NOTCH);
-    bearing =
-        fc.times(ply.thickness)
-            .times(seat)
-            .as(whose + "_bearing_capacity_lb", Units.POUND, Source.secondHand("NDS 2018, 3.10.2"));
+  public PlyEnd {
+    notch = COLUMNS.let("notch", notch);
+    shear = COLUMNS.let("shear", shear);
+    bearing = COLUMNS.let("bearing", bearing);
   }
 
-  Check shearCheck(String what, String name, Figure<Force> reaction) {
-    return Check.of("shear of " + what, name + "_shear_ratio", reaction, shear);
+  public PlyEnd notch(Figure<Length> deep) {
+    return new PlyEnd(deep, shear, bearing);
   }
 
-  Check bearingCheck(String what, String name, Figure<Force> reaction) {
-    return Check.of("bearing of " + what, name + "_bearing_ratio", reaction, bearing);
+  public PlyEnd shear(Figure<Stress> adjusted) {
+    return new PlyEnd(notch, adjusted, bearing);
+  }
+
+  public PlyEnd bearing(Figure<Stress> adjusted) {
+    return new PlyEnd(notch, shear, adjusted);
+  }
+
+  /** The same end, its numbers named by whose it is. */
+  PlyEnd of(String whose) {
+    Columns named = COLUMNS.of(whose);
+    return new PlyEnd(
+        named.let("notch", notch), named.let("shear", shear), named.let("bearing", bearing));
   }
 }

@@ -3,16 +3,8 @@ package sheathwright.framing.sister;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Check;
-import sheathwright.figure.Figure;
-import sheathwright.figure.OneOf;
-import sheathwright.figure.Quantity.Length;
-import sheathwright.figure.Quantity.Pressure;
-import sheathwright.figure.Quantity.Ratio;
-import sheathwright.figure.Quantity.Stress;
 import sheathwright.figure.Units;
-import sheathwright.figure.YesNo;
 import sheathwright.framing.stop.RepairStops;
-import sheathwright.wood.LumberSize;
 
 /** Rafters with a sister along their full length, both on the same supports. */
 public final class SisteredRafters {
@@ -34,14 +26,12 @@ public final class SisteredRafters {
    * decide.
    *
    * <pre>{@code
-   * sisterShare(SIZE_2X8, SIZE_2X8, psi(1600000), psi(1600000)).sister() // 0.5
-   * sisterShare(SIZE_2X6, SIZE_2X8, psi(1400000), psi(1600000)).sister() // 0.7236
+   * sisterShare(Ply.size(SIZE_2X8).modulus(psi(1600000)), Ply.size(SIZE_2X8).modulus(psi(1600000))).sister() // 0.5
+   * sisterShare(Ply.size(SIZE_2X6), Ply.size(SIZE_2X8).modulus(psi(1600000))).sister() // 0.7236
    * }</pre>
    *
-   * @param rafterSize nominal size of the old rafter, taken at its dry dressed size
-   * @param sisterSize nominal size of the sister, taken at its dry dressed size
-   * @param rafterModulus E of the old rafter, 100000 psi to 5000000 psi
-   * @param sisterModulus E of the sister, 100000 psi to 5000000 psi
+   * @param rafter the old rafter, by its name
+   * @param sister nailed to its side
    * @return the old rafter's part of the load and the sister's; together 1
    * @throws RefusedException if a number lies outside its range
    * @see "derived: two pieces side by side bend to one curve; dressed sizes from PS 20 (2020),
@@ -49,15 +39,8 @@ public final class SisteredRafters {
    */
   @LibraryFunction
   public static SisterShare sisterShare(
-      @Column("rafter_size") OneOf<LumberSize> rafterSize,
-      @Column("sister_size") OneOf<LumberSize> sisterSize,
-      @Column(value = "rafter_modulus_psi", preset = "1400000") Figure<Stress> rafterModulus,
-      @Column(value = "sister_modulus_psi", preset = "1400000") Figure<Stress> sisterModulus) {
-    var rafter = Ply.dressed("rafter", rafterSize.choice().argument("rafter_size"));
-    var sister = Ply.dressed("sister", sisterSize.choice().argument("sister_size"));
-    return new Stiffnesses(
-            rafter.stiffness(SisterArguments.modulus("rafter", rafterModulus)),
-            sister.stiffness(SisterArguments.modulus("sister", sisterModulus)))
+      @Column(prefix = "rafter_") Ply rafter, @Column(prefix = "sister_") Ply sister) {
+    return new Stiffnesses(rafter.stiffness(PlySection.RAFTER), sister.stiffness(PlySection.SISTER))
         .share();
   }
 
@@ -80,25 +63,13 @@ public final class SisteredRafters {
    * 1 the engineer decides before any repair.
    *
    * <pre>{@code
-   * sisteredRafter(in(1.5), in(3.5), SIZE_2X6, psi(1735.78), psi(1504.34), psi(1400000), psi(1400000), in(24), ft(10), psf(38.5), psf(10.81665), psf(0), NO, number(180)).sister().ratio() // 1.034
-   * sisteredRafter(in(1.5), in(3.5), SIZE_2X6, psi(1735.78), psi(1504.34), psi(1400000), psi(1400000), in(24), ft(10), psf(38.5), psf(10.81665), psf(0), NO, number(180)).alone().ratio() // 2.7832
+   * sisteredRafter(RafterPly.depth(in(3.5)).bending(psi(1735.78)), SisterPly.size(SIZE_2X6).bending(psi(1504.34)), SisterLoad.of(SpanLoad.span(ft(10)).spacing(in(24)).live(psf(38.5)).dead(psf(10.81665))).existing(psf(0))).sister().ratio() // 1.034
+   * sisteredRafter(RafterPly.depth(in(3.5)).bending(psi(1735.78)), SisterPly.size(SIZE_2X6).bending(psi(1504.34)), SisterLoad.of(SpanLoad.span(ft(10)).spacing(in(24)).live(psf(38.5)).dead(psf(10.81665))).existing(psf(0))).alone().ratio() // 2.7832
    * }</pre>
    *
-   * @param rafterThickness of the old rafter as measured, 0.5 in to 6 in
-   * @param rafterDepth of the old rafter as measured, 2 in to 16 in
-   * @param sisterSize nominal size of the sister, taken at its dry dressed size
-   * @param rafterBending F_b' of the old rafter, adjusted, 50 psi to 10000 psi
-   * @param sisterBending F_b' of the sister, adjusted, 50 psi to 10000 psi
-   * @param rafterModulus E of the old rafter, 100000 psi to 5000000 psi
-   * @param sisterModulus E of the sister, 100000 psi to 5000000 psi
-   * @param spacing center to center, 4 in to 48 in
-   * @param span clear span on the horizontal projection, 1 ft to 40 ft
-   * @param live roof live load or snow on the horizontal projection, 1 psf to 300 psf
-   * @param dead dead load on the horizontal projection, 0 psf to 100 psf
-   * @param existing the part of the dead load that lies on the rafter when the sister is nailed, 0
-   *     psf to 100 psf; it stays in the old rafter
-   * @param jacked whether the rafter is jacked free of that load before nailing
-   * @param deflectionLimit span divided by this is the sag allowed under live load, 120 to 480
+   * @param rafter the old rafter
+   * @param sister nailed to its side, from support to support
+   * @param loads on both
    * @return each piece's share; ratios of the old rafter alone, of both pieces in bending and of
    *     their sag, each of which may be 1 at most; sag in inches; moment that the pair can take in
    *     inch-pounds; yes or no; what has to be said beside it
@@ -109,32 +80,16 @@ public final class SisteredRafters {
    */
   @LibraryFunction
   public static SisteredRafter sisteredRafter(
-      @Column(value = "rafter_thickness_in", preset = "1.5") Figure<Length> rafterThickness,
-      @Column("rafter_depth_in") Figure<Length> rafterDepth,
-      @Column("sister_size") OneOf<LumberSize> sisterSize,
-      @Column("rafter_bending_psi") Figure<Stress> rafterBending,
-      @Column("sister_bending_psi") Figure<Stress> sisterBending,
-      @Column(value = "rafter_modulus_psi", preset = "1400000") Figure<Stress> rafterModulus,
-      @Column(value = "sister_modulus_psi", preset = "1400000") Figure<Stress> sisterModulus,
-      @Column("spacing_in") Figure<Length> spacing,
-      @Column("span_ft") Figure<Length> span,
-      @Column("live_psf") Figure<Pressure> live,
-      @Column("dead_psf") Figure<Pressure> dead,
-      @Column("existing_psf") Figure<Pressure> existing,
-      @Column(value = "jacked", preset = "no") OneOf<YesNo> jacked,
-      @Column(value = "deflection_limit", preset = "180") Figure<Ratio> deflectionLimit) {
-    var rafter = Ply.rafter(rafterThickness, rafterDepth);
-    var sister = Ply.dressed("sister", sisterSize.choice().argument("sister_size"));
-    var rafterCapacity = rafter.capacity(SisterArguments.bending("rafter", rafterBending));
-    var sisterCapacity = sister.capacity(SisterArguments.bending("sister", sisterBending));
-    var stiffnesses =
-        new Stiffnesses(
-            rafter.stiffness(SisterArguments.modulus("rafter", rafterModulus)),
-            sister.stiffness(SisterArguments.modulus("sister", sisterModulus)));
+      @Column(prefix = "rafter_") RafterPly rafter,
+      @Column(prefix = "sister_") SisterPly sister,
+      SisterLoad loads) {
+    var old = rafter.bent();
+    var beside = sister.bent();
+    var stiffnesses = new Stiffnesses(old.stiffness(), beside.stiffness());
     var share = stiffnesses.share();
 
-    var load = new SpanLoad(spacing, span, live, dead);
-    var locked = load.locked(existing, jacked);
+    var load = new LineLoads(loads.load());
+    var locked = load.locked(loads);
     var pair =
         new SisteredSpan(
             "",
@@ -143,20 +98,20 @@ public final class SisteredRafters {
             load.middleMoment(load.addedTo(locked), "added"),
             stiffnesses,
             share,
-            rafterCapacity,
-            sisterCapacity,
-            load.sagAllowed(deflectionLimit));
+            old.capacity(),
+            beside.capacity(),
+            load.sagAllowed(loads.deflectionLimit()));
     var alone =
         Check.of(
             "bending of the old rafter alone",
             "alone_ratio",
-            load.middleMoment(load.total, "whole"),
-            rafterCapacity);
+            load.middleMoment(load.total(), "whole"),
+            old.capacity());
     var capacity =
-        rafterCapacity
+        old.capacity()
             .dividedBy(share.rafter())
             .in(Units.INCH_POUND)
-            .min(sisterCapacity.dividedBy(share.sister()).in(Units.INCH_POUND))
+            .min(beside.capacity().dividedBy(share.sister()).in(Units.INCH_POUND))
             .as("capacity_in_lb", Units.INCH_POUND, Stiffnesses.SAME_CURVE);
     return new SisteredRafter(
         share.rafter(),

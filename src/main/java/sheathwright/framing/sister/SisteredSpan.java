@@ -25,7 +25,7 @@ final class SisteredSpan {
 
   SisteredSpan(
       String beside,
-      SpanLoad load,
+      LineLoads load,
       Figure<Moment> lockedMoment,
       Figure<Moment> addedMoment,
       Stiffnesses stiffnesses,
@@ -42,7 +42,7 @@ final class SisteredSpan {
             .sister()
             .times(addedMoment)
             .as("sister_moment" + beside + "_in_lb", Units.INCH_POUND, LOCKED);
-    sag = load.sag(load.live, stiffnesses.both, "sag" + beside + "_in");
+    sag = load.sag(load.live(), stiffnesses.both(), "sag" + beside + "_in");
     rafter =
         Check.of(
             "bending of the old rafter", "rafter_ratio" + beside, rafterMoment, rafterCapacity);

@@ -9,16 +9,16 @@ import sheathwright.figure.Units;
  * How stiff an old rafter and its sister are. Side by side on the same supports they bend to one
  * curve, so each takes load by its stiffness, and neither slips along the other.
  */
-final class Stiffnesses {
+public final class Stiffnesses {
 
   static final Source SAME_CURVE = Source.derived("two pieces side by side bend to one curve");
 
   private final String beside;
-  final Figure<Stiffness> rafter;
-  final Figure<Stiffness> sister;
-  final Figure<Stiffness> both;
+  private final Figure<Stiffness> rafter;
+  private final Figure<Stiffness> sister;
+  private final Figure<Stiffness> both;
 
-  Stiffnesses(Figure<Stiffness> rafter, Figure<Stiffness> sister) {
+  public Stiffnesses(Figure<Stiffness> rafter, Figure<Stiffness> sister) {
     this("", rafter, sister);
   }
 
@@ -34,7 +34,19 @@ final class Stiffnesses {
             .symbol("EI");
   }
 
-  SisterShare share() {
+  public Figure<Stiffness> rafter() {
+    return rafter;
+  }
+
+  public Figure<Stiffness> sister() {
+    return sister;
+  }
+
+  public Figure<Stiffness> both() {
+    return both;
+  }
+
+  public SisterShare share() {
     return new SisterShare(
         rafter
             .dividedBy(both)

@@ -1,8 +1,8 @@
 /**
- * What a sister does for a rafter: its share, the two together, the groups of nails, part-length
- * sisters and splices.
+ * What a full-length sister does for a rafter: its share, the two together, which size will do, and
+ * what both bring to their supports.
  *
- * <p>Sources: plain statics; NDS 2018 for the nails. Does not cover cracked or rotten rafters.
- * Screening: local code and a licensed engineer decide.
+ * <p>Sources: plain statics; NDS 2018. Does not cover cracked or rotten rafters. Screening: local
+ * code and a licensed engineer decide.
  */
 package sheathwright.framing.sister;

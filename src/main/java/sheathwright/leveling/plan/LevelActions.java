@@ -10,6 +10,7 @@ import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.leveling.target.LevelThresholds;
 
 /** What is done to a rafter that does not lie on the target. */
 public final class LevelActions {
@@ -33,15 +34,13 @@ public final class LevelActions {
    * engineer decides those first. Trusses are for their designer.
    *
    * <pre>{@code
-   * levelingAction(in("3/8"), in("1/8"), in("3/8"), NO) // shim
-   * levelingAction(in("1/2"), in("1/8"), in("3/8"), YES) // stop
+   * levelingAction(in("3/8"), LevelThresholds.usual(), NO) // shim
+   * levelingAction(in("1/2"), LevelThresholds.usual(), YES) // stop
    * }</pre>
    *
    * @param buildUp from the wood up to the target, negative where the wood is higher, -24 in to 24
    *     in
-   * @param leave the most that may stay, low or high, 0 in to 1 in
-   * @param shim the most that a strip makes up, 0 in to 1 in; more than about 1/2 is an engineer's
-   *     call
+   * @param thresholds what may stay, and what a strip makes up
    * @param truss whether it is a truss
    * @return leave, shim, sister, plane or stop
    * @throws RefusedException if a number lies outside its range
@@ -51,13 +50,12 @@ public final class LevelActions {
   @Column("action")
   public static Choice<LevelAction> levelingAction(
       @Column("build_up_in") Figure<Length> buildUp,
-      @Column(value = "leave_in", preset = "1/8") Figure<Length> leave,
-      @Column(value = "shim_in", preset = "3/8") Figure<Length> shim,
+      LevelThresholds thresholds,
       @Column(value = "truss", preset = "no") OneOf<YesNo> truss) {
     var height =
         buildUp.within("build_up_in", Units.INCH, Limits.between(-24, 24, "low is positive"));
-    var stays = leave.within("leave_in", Units.INCH, LevelRules.LEAVE);
-    var most = shim.within("shim_in", Units.INCH, LevelRules.SHIM);
+    var stays = thresholds.leave();
+    var most = thresholds.shim();
     var strip =
         most.onlyIf(
                 most.isAtLeast(stays),

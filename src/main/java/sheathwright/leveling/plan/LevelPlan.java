@@ -53,7 +53,9 @@ public final class LevelPlan {
     Solution solution = Solution.of("level_plan_of_" + this.plane, given);
     this.details = new LevelDetails(rules.shims(), solution);
     WhatTrussesAllow allowed = WhatTrussesAllow.of(rules.truss());
-    SisterDepths depths = SisterDepths.of(rules.sisters());
+    SisterRules sisters = rules.sisters();
+    SideBySide.Depths depths =
+        SideBySide.sister(sisters.size()).rafter(sisters.rafterSize()).depths();
     for (LevelRafter rafter : list) {
       BuildUpParts parts = BuildUpParts.of(rafter, rules);
       PlannedRafter planned = PlannedRafter.of(rafter, rules, allowed, depths, parts, solution);

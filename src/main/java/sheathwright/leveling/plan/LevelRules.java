@@ -10,6 +10,7 @@ import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.leveling.target.LevelThresholds;
 import sheathwright.wood.LumberSize;
 
 /**
@@ -28,15 +29,11 @@ public record LevelRules(
     SisterRules sisters,
     ShimRules shims) {
 
-  static final Limits LEAVE = Limits.between(0, 1, "1/8 is usual");
-  static final Limits SHIM =
-      Limits.between(0, 1, "3/8 is usual; more than about 1/2 is an engineer's call");
-
   /** The trade's usual numbers, each an input that whoever holds the workbook may change. */
   public static LevelRules usual(LumberSize sisterSize, LumberSize rafterSize) {
     return new LevelRules(
-        inches("leave_in", 0.125, LEAVE),
-        inches("shim_in", 0.375, SHIM),
+        inches("leave_in", 0.125, LevelThresholds.limits("leave")),
+        inches("shim_in", 0.375, LevelThresholds.limits("shim")),
         Choice.input("truss", YesNo.NO, Source.GIVEN),
         SisterRules.usual(sisterSize, rafterSize),
         ShimRules.usual());

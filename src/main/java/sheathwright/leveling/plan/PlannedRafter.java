@@ -44,7 +44,7 @@ public record PlannedRafter(
       LevelRafter rafter,
       LevelRules rules,
       WhatTrussesAllow allowed,
-      SisterDepths depths,
+      SideBySide.Depths depths,
       BuildUpParts parts,
       Solution solution) {
     Profile profile = parts.profile();

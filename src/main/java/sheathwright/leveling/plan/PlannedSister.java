@@ -50,7 +50,7 @@ public record PlannedSister(
       Choice<LevelAction> action,
       Figure<Length> covered,
       Figure<Length> greatest,
-      SisterDepths depths,
+      SideBySide.Depths depths,
       SisterRules rules) {
     Condition needed = action.is(LevelAction.SISTER);
     Figure<Length> length = Figure.choose(needed, covered, NO_LENGTH).as("length_ft", Units.FOOT);

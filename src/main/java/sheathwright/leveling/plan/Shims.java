@@ -66,13 +66,11 @@ public final class Shims {
    * slope.
    *
    * <pre>{@code
-   * shimTaper(in(0), in("3/8"), ft(2), pitch(0.25)).gradual() // yes
-   * shimTaper(in(0), in("3/8"), ft(1), pitch(0.25)).taper() // 0.375 in 12
+   * shimTaper(TaperedShim.length(ft(2)).firstThickness(in(0)).lastThickness(in("3/8")), pitch(0.25)).gradual() // yes
+   * shimTaper(TaperedShim.length(ft(1)).firstThickness(in(0)).lastThickness(in("3/8")), pitch(0.25)).taper() // 0.375 in 12
    * }</pre>
    *
-   * @param firstThickness at the first station, 0 in to 24 in
-   * @param lastThickness at the last station, 0 in to 24 in
-   * @param length from the one to the other, 0.1 ft to 40 ft
+   * @param strip between the two stations
    * @param most taper wanted, 0.01 in 12 to 3 in 12
    * @return taper in inches in a foot; taper over the most; yes or no
    * @throws RefusedException if a number lies outside its range
@@ -80,24 +78,18 @@ public final class Shims {
    */
   @LibraryFunction
   public static ShimTaper shimTaper(
-      @Column("first_thickness_in") Figure<Length> firstThickness,
-      @Column("last_thickness_in") Figure<Length> lastThickness,
-      @Column("length_ft") Figure<Length> length,
-      @Column(value = "most_in_12", preset = "0.25") Figure<Ratio> most) {
-    var first = thick(firstThickness, "first_thickness_in");
-    var last = thick(lastThickness, "last_thickness_in");
-    var along =
-        length.within("length_ft", Units.FOOT, Limits.between(0.1, 40, "station to station"));
+      TaperedShim strip, @Column(value = "most_in_12", preset = "0.25") Figure<Ratio> most) {
     var wanted = most.within("most_in_12", Units.RISE_IN_12, ShimRules.TAPER);
 
+    var first = strip.firstThickness();
+    var last = strip.lastThickness();
     var change = last.max(first).minus(last.min(first)).as("change_in", Units.INCH);
-    var taper = change.dividedBy(along).as("taper_in_12", Units.RISE_IN_12, Source.COMMON_PRACTICE);
+    var taper =
+        change
+            .dividedBy(strip.length())
+            .as("taper_in_12", Units.RISE_IN_12, Source.COMMON_PRACTICE);
     var check = Check.of("taper of the strip", "taper_ratio", taper, wanted);
     return new ShimTaper(taper, check, check.ok().as("gradual"));
-  }
-
-  private static Figure<Length> thick(Figure<Length> thickness, String name) {
-    return thickness.within(name, Units.INCH, Limits.between(0, 24, "nothing missing is 0"));
   }
 
   /**

@@ -7,7 +7,6 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
-import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
@@ -38,14 +37,13 @@ public final class SisterLaps {
    * carries.
    *
    * <pre>{@code
-   * sisterLap(in("1-5/8"), SIZE_2X8, SIZE_2X4, in("2-1/2")).lap() // 3-1/2 in
-   * sisterLap(in("1-5/8"), SIZE_2X4, SIZE_2X4, in("2-1/2")).smallest() // 2x6
+   * sisterLap(in("1-5/8"), SideBySide.sister(SIZE_2X8).rafter(SIZE_2X4), in("2-1/2")).lap() // 3-1/2 in
+   * sisterLap(in("1-5/8"), SideBySide.sister(SIZE_2X4).rafter(SIZE_2X4), in("2-1/2")).smallest() // 2x6
    * }</pre>
    *
    * @param buildUp the greatest along the sister, from the old rafter's top to the target, 0 in to
    *     12 in
-   * @param sisterSize nominal size of the sister
-   * @param rafterSize nominal size of the old rafter
+   * @param sizes of sister and old rafter
    * @param leastLap the least height against each other, 1 in to 12 in
    * @return lap in inches; the least lap over the lap; the smallest size whose lap is enough, or
    *     none
@@ -55,28 +53,22 @@ public final class SisterLaps {
   @LibraryFunction
   public static SisterLap sisterLap(
       @Column("build_up_in") Figure<Length> buildUp,
-      @Column(value = "sister_size", preset = "2x6") OneOf<LumberSize> sisterSize,
-      @Column(value = "rafter_size", preset = "2x6") OneOf<LumberSize> rafterSize,
+      SideBySide sizes,
       @Column(value = "least_lap_in", preset = "2-1/2") Figure<Length> leastLap) {
     var height =
         buildUp.within(
             "build_up_in", Units.INCH, Limits.between(0, 12, "the greatest along the sister"));
     var least = leastLap.within("least_lap_in", Units.INCH, SisterRules.LEAST_LAP);
-    var sister =
-        DressedSizes.width(sisterSize.choice().argument("sister_size"))
-            .as("sister_depth_in", Units.INCH);
-    var rafter =
-        DressedSizes.width(rafterSize.choice().argument("rafter_size"))
-            .as("rafter_depth_in", Units.INCH);
+    var depths = sizes.depths();
 
-    var lap = lap(sister, rafter, height).as("lap_in", Units.INCH, SIDE_BY_SIDE);
+    var lap = lap(depths.sister(), depths.rafter(), height).as("lap_in", Units.INCH, SIDE_BY_SIDE);
     var enough =
         Check.of(
             "lap of sister and rafter",
             "lap_ratio",
             least,
             lap.max(HAIR).as("lap_held_in", Units.INCH));
-    return new SisterLap(lap, enough, smallest(rafter, height, least));
+    return new SisterLap(lap, enough, smallest(depths.rafter(), height, least));
   }
 
   /** The lap of two depths, the one so much higher than the other. */

@@ -34,23 +34,24 @@ public record SisterRules(
     Figure<Length> nailSpacing,
     Figure<Ratio> nailRows) {
 
-  static final Limits TOLERANCE = Limits.between(0, 2, "3/8 is usual, 1/8 for flat metal pans");
-  static final Limits LAP = Limits.between(0, 120, "24 is usual");
   static final Limits LEAST_LAP = Limits.between(1, 12, "2-1/2 leaves room for two rows of nails");
-  static final Limits NAIL_SPACING = Limits.between(2, 48, "12 is usual");
-  static final Limits NAIL_ROWS = Limits.whole(1, 4, "2 is usual");
 
   /** The trade's usual numbers, each an input that whoever holds the workbook may change. */
   public static SisterRules usual(LumberSize size, LumberSize rafterSize) {
     return new SisterRules(
-        LevelRules.inches("sister_tolerance_in", 0.375, TOLERANCE),
-        LevelRules.inches("sister_lap_in", 24, LAP),
+        LevelRules.inches("sister_tolerance_in", 0.375, SisterPlan.COLUMNS.limits("tolerance")),
+        LevelRules.inches("sister_lap_in", 24, SisterPlan.COLUMNS.limits("lap")),
         Choice.input("full_bearing", YesNo.NO, Source.COMMON_PRACTICE),
         Choice.input("sister_size", size, Source.GIVEN),
         Choice.input("rafter_size", rafterSize, Source.GIVEN),
         LevelRules.inches("least_lap_in", 2.5, LEAST_LAP),
-        LevelRules.inches("sister_nail_spacing_in", 12, NAIL_SPACING),
-        Figure.input("sister_nail_rows", 2, Units.RATIO, NAIL_ROWS, Source.COMMON_PRACTICE));
+        LevelRules.inches("sister_nail_spacing_in", 12, SisterPlan.COLUMNS.limits("nailSpacing")),
+        Figure.input(
+            "sister_nail_rows",
+            2,
+            Units.RATIO,
+            SisterPlan.COLUMNS.limits("nailRows"),
+            Source.COMMON_PRACTICE));
   }
 
   List<Solution.Input> given() {

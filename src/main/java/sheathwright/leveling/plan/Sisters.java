@@ -2,17 +2,17 @@ package sheathwright.leveling.plan;
 
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
+import sheathwright.catalog.Narrowed;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
-import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
+import sheathwright.leveling.string.SaggedSpan;
 import sheathwright.wood.DressedSizes;
-import sheathwright.wood.LumberSize;
 
 /** Sisters: straight lumber nailed to the side of a sagged rafter, set to a string line. */
 public final class Sisters {
@@ -24,6 +24,9 @@ public final class Sisters {
   private static final Figure<Length> NO_LENGTH = Figure.of(0, Units.FOOT);
   private static final Figure<Length> NO_INCHES = Figure.of(0, Units.INCH);
   private static final Figure<Pieces> NO_PIECES = Figure.of(0, Units.PIECE);
+
+  private static final double MOST_SAG = 6;
+  private static final String SAG_RULE = "more is a structural repair: a licensed engineer decides";
 
   private Sisters() {}
 
@@ -43,19 +46,13 @@ public final class Sisters {
    * engineer before any work.
    *
    * <pre>{@code
-   * sisterStock(in("1-5/8"), ft(12.0185), in("3/8"), in(24), pieces(18), SIZE_2X8, in(12), number(2)).stock() // 14' 0"
-   * sisterStock(in("1-5/8"), ft(12.0185), in("3/8"), in(24), pieces(18), SIZE_2X8, in(12), number(2)).nails() // 468 nails
+   * sisterStock(SaggedSpan.sag(in("1-5/8")).span(ft(12.0185)), SisterPlan.size(SIZE_2X8).tolerance(in("3/8")).lap(in(24)), pieces(18)).stock() // 14' 0"
+   * sisterStock(SaggedSpan.sag(in("1-5/8")).span(ft(12.0185)), SisterPlan.size(SIZE_2X8).tolerance(in("3/8")).lap(in(24)), pieces(18)).nails() // 468 nails
    * }</pre>
    *
-   * @param sag greatest drop below the string, at mid-length, 0 in to 6 in
-   * @param span bearing to bearing along the rafter, 2 ft to 40 ft
-   * @param tolerance drop that may stay, 0 in to 2 in
-   * @param lap how far the sister runs on beyond the drop, at each end, 0 in to 120 in
+   * @param rafter the worst one; its sag from 0 in to 6 in
+   * @param plan how sisters are cut and nailed
    * @param rafterCount rafters to sister, 0 to 500
-   * @param sisterSize nominal size of the sister; its depth must be more than the sag, or it would
-   *     not lie against the rafter
-   * @param nailSpacing nail to nail in a row, 2 in to 48 in
-   * @param nailRows rows of nails, 1 to 4
    * @return length and stock in feet, pieces, nails, end offset and near miss in inches; all zero
    *     if the sag is within the tolerance
    * @throws RefusedException if a number lies outside its range, or no stock up to 20 ft is long
@@ -65,32 +62,19 @@ public final class Sisters {
    */
   @LibraryFunction
   public static SisterStock sisterStock(
-      @Column("sag_in") Figure<Length> sag,
-      @Column("span_ft") Figure<Length> span,
-      @Column("tolerance_in") Figure<Length> tolerance,
-      @Column("lap_in") Figure<Length> lap,
-      @Column(value = "rafter_count", unit = "piece") Figure<Pieces> rafterCount,
-      @Column(value = "sister_size", preset = "2x6") OneOf<LumberSize> sisterSize,
-      @Column(value = "nail_spacing_in", preset = "12") Figure<Length> nailSpacing,
-      @Column(value = "nail_rows", preset = "2") Figure<Ratio> nailRows) {
-    var depth =
-        DressedSizes.width(sisterSize.choice().argument("sister_size"))
-            .as("sister_depth_in", Units.INCH);
-    var measured =
-        sag.within(
-            "sag_in",
-            Units.INCH,
-            Limits.between(0, 6, "more is a structural repair: a licensed engineer decides"));
-    var full =
-        span.within(
-            "span_ft", Units.FOOT, Limits.between(2, 40, "bearing to bearing along the rafter"));
-    var left = tolerance.within("tolerance_in", Units.INCH, SisterRules.TOLERANCE);
-    var overlap = lap.within("lap_in", Units.INCH, SisterRules.LAP);
+      @Narrowed(column = "sag_in", least = 0, most = MOST_SAG, rule = SAG_RULE) SaggedSpan rafter,
+      SisterPlan plan,
+      @Column(value = "rafter_count", unit = "piece") Figure<Pieces> rafterCount) {
+    var depth = DressedSizes.width(plan.size()).as("sister_depth_in", Units.INCH);
+    var measured = rafter.sag().within("sag_in", Units.INCH, Limits.between(0, MOST_SAG, SAG_RULE));
+    var full = rafter.span();
+    var left = plan.tolerance();
+    var overlap = plan.lap();
     var rafters =
         rafterCount.within(
             "rafter_count", Units.PIECE, Limits.whole(0, 500, "the rafters that drop too far"));
-    var spacing = nailSpacing.within("nail_spacing_in", Units.INCH, SisterRules.NAIL_SPACING);
-    var rows = nailRows.within("nail_rows", Units.RATIO, SisterRules.NAIL_ROWS);
+    var spacing = plan.nailSpacing();
+    var rows = plan.nailRows();
     // Every argument is held to its limits, also where the sag turns out to need nothing.
     var sound =
         Condition.all(
@@ -106,7 +90,7 @@ public final class Sisters {
             .onlyIf(
                 sound,
                 "sag_in is %s, not less than the depth of a %s sister: set to the string it would not lie against the old rafter at mid-length; take a deeper one"
-                    .formatted(measured, sisterSize.choice()))
+                    .formatted(measured, plan.size().choice()))
             .as("drop_in", Units.INCH);
 
     Condition needed = drop.isMoreThan(left);

@@ -64,7 +64,7 @@ public record SagSurvey(Roll roll, Choice<String> rafter, SagFraction worst) {
             Roll.column("sag_in", Sag::sag),
             Roll.column("span_ft", Sag::span)),
         solution.word("worst_rafter_of_" + word, worst.rafter(), GREATEST),
-        Sags.sagFraction(worst.sag(), worst.span(), fraction));
+        Sags.sagFraction(SaggedSpan.sag(worst.sag()).span(worst.span()), fraction));
   }
 
   private static Sag sag(LevelRafter rafter, Solution solution) {

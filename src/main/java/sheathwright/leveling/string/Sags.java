@@ -30,12 +30,11 @@ public final class Sags {
    * split rafter, or more than about 1 in in 8 ft is for a licensed engineer.
    *
    * <pre>{@code
-   * sagFraction(in("1-5/8"), ft(12.0185), number(240)).spanOverSag() // 88.752
-   * sagFraction(in("1-5/8"), ft(12.0185), number(240)).limit() // 0.6009 in
+   * sagFraction(SaggedSpan.sag(in("1-5/8")).span(ft(12.0185)), number(240)).spanOverSag() // 88.752
+   * sagFraction(SaggedSpan.sag(in("1-5/8")).span(ft(12.0185)), number(240)).limit() // 0.6009 in
    * }</pre>
    *
-   * @param sag greatest drop below the string, 0 in to 24 in
-   * @param span bearing to bearing along the rafter, 2 ft to 40 ft
+   * @param rafter that sags
    * @param fraction the n of L/n, 60 to 1000
    * @return span over sag, or the words no sag; the sag allowed in inches; sag over limit; yes or
    *     no
@@ -45,13 +44,9 @@ public final class Sags {
    */
   @LibraryFunction
   public static SagFraction sagFraction(
-      @Column("sag_in") Figure<Length> sag,
-      @Column("span_ft") Figure<Length> span,
-      @Column(value = "fraction", preset = "240") Figure<Ratio> fraction) {
-    var drop = sag.within("sag_in", Units.INCH, Limits.between(0, 24, "low is positive"));
-    var full =
-        span.within(
-            "span_ft", Units.FOOT, Limits.between(2, 40, "bearing to bearing along the rafter"));
+      SaggedSpan rafter, @Column(value = "fraction", preset = "240") Figure<Ratio> fraction) {
+    var drop = rafter.sag();
+    var full = rafter.span();
     var part =
         fraction.within("fraction", Units.RATIO, Limits.between(60, 1000, "240 and 180 are usual"));
 
@@ -80,15 +75,11 @@ public final class Sags {
    * straightedge over all readings.
    *
    * <pre>{@code
-   * chordDeviation(in(0), in("1/4"), in(120), in("3/4"), in(60), in("7/8")) // 3/8 in
+   * chordDeviation(Straightedge.of(LinePlace.at(in(0)).drop(in("1/4")), LinePlace.at(in(120)).drop(in("3/4"))), LinePlace.at(in(60)).drop(in("7/8"))) // 3/8 in
    * }</pre>
    *
-   * @param first place of the first end, -1200 in to 2400 in
-   * @param firstDrop drop there, low positive, -24 in to 24 in
-   * @param last place of the last end, -1200 in to 2400 in, beyond the first
-   * @param lastDrop drop there, low positive, -24 in to 24 in
-   * @param place place between or beyond them, -1200 in to 2400 in
-   * @param drop drop there, low positive, -24 in to 24 in
+   * @param edge the straight line that joins two places
+   * @param there a place between or beyond them
    * @return inches below the straight line, low positive
    * @throws RefusedException if a number lies outside its range, or the last end is not beyond the
    *     first
@@ -96,19 +87,9 @@ public final class Sags {
    */
   @LibraryFunction
   @Column("deviation_in")
-  public static Figure<Length> chordDeviation(
-      @Column("first_in") Figure<Length> first,
-      @Column("first_drop_in") Figure<Length> firstDrop,
-      @Column("last_in") Figure<Length> last,
-      @Column("last_drop_in") Figure<Length> lastDrop,
-      @Column("place_in") Figure<Length> place,
-      @Column("drop_in") Figure<Length> drop) {
-    var begin = along(first, "first_in");
-    var end = along(last, "last_in");
-    var there = along(place, "place_in");
-    var beginDrop = fall(firstDrop, "first_drop_in");
-    var endDrop = fall(lastDrop, "last_drop_in");
-    var fall = fall(drop, "drop_in");
+  public static Figure<Length> chordDeviation(Straightedge edge, LinePlace there) {
+    var begin = edge.first();
+    var end = edge.last();
 
     var chordLength =
         end.minus(begin)
@@ -117,17 +98,11 @@ public final class Sags {
                 "the last end, at %s, is not beyond the first, at %s; give the ends in order"
                     .formatted(end, begin))
             .as("chord_length_in", Units.INCH);
-    var share = there.minus(begin).dividedBy(chordLength).as("share", Units.RATIO);
+    var share = there.place().minus(begin).dividedBy(chordLength).as("share", Units.RATIO);
     var chord =
-        beginDrop.plus(share.times(endDrop.minus(beginDrop))).as("chord_drop_in", Units.INCH);
-    return fall.minus(chord).as("deviation_in", Units.INCH, Source.derived("geometry"));
-  }
-
-  private static Figure<Length> along(Figure<Length> place, String name) {
-    return place.within(name, Units.INCH, Limits.between(-1200, 2400, "along one line"));
-  }
-
-  private static Figure<Length> fall(Figure<Length> drop, String name) {
-    return drop.within(name, Units.INCH, Limits.between(-24, 24, "low is positive"));
+        edge.firstDrop()
+            .plus(share.times(edge.lastDrop().minus(edge.firstDrop())))
+            .as("chord_drop_in", Units.INCH);
+    return there.drop().minus(chord).as("deviation_in", Units.INCH, Source.derived("geometry"));
   }
 }

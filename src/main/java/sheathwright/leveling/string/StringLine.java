@@ -30,10 +30,11 @@ public record StringLine(
    * drop_below_string}.
    */
   public StringLine {
-    length = length.within("string_ft", Units.FOOT, StringLines.LENGTH);
-    block = block.within("block_in", Units.INCH, StringLines.BLOCK);
-    weight = weight.within("line_lb_per_ft", Units.POUND_PER_FOOT, StringLines.WEIGHT);
-    tension = tension.within("tension_lb", Units.POUND, StringLines.TENSION);
+    TightString string = TightString.length(length).weight(weight).tension(tension);
+    length = string.length();
+    weight = string.weight();
+    tension = string.tension();
+    block = RawReading.ofBlocks(block);
     start =
         start.within(
             "string_start_ft", Units.FOOT, Limits.between(-20, 200, "from the eave up the slope"));

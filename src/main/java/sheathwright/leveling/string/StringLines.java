@@ -15,10 +15,6 @@ import sheathwright.figure.Units;
 public final class StringLines {
 
   private static final Source HANGING = Source.derived("a tight string hangs in a parabola");
-  static final Limits LENGTH = Limits.between(1, 200, "from block to block");
-  static final Limits WEIGHT = Limits.between(0, 1, "0.0015 is a thin line");
-  static final Limits TENSION = Limits.between(1, 500, "20 is a hard pull");
-  static final Limits BLOCK = Limits.between(0, 12, "3/4 is usual");
   private static final Figure<Ratio> TWO = Figure.of(2, Units.RATIO);
 
   private StringLines() {}
@@ -33,13 +29,11 @@ public final class StringLines {
    * <p>Does not cover wind, a wet line, or a string that touches the roof between its blocks.
    *
    * <pre>{@code
-   * stringSag(ft(20), ft(10), lbPerFt(0.0015), lb(20)) // 0.045 in
+   * stringSag(TightString.length(ft(20)), ft(10)) // 0.045 in
    * }</pre>
    *
-   * @param length from block to block, 1 ft to 200 ft
+   * @param string between its blocks
    * @param place from one block, 0 ft to 200 ft, at most the length
-   * @param lineWeight of the string, 0 lb/ft to 1 lb/ft
-   * @param tension that it is pulled with, 1 lb to 500 lb
    * @return inches below the straight line, zero at the blocks
    * @throws RefusedException if a number lies outside its range, or the place lies beyond the
    *     string's end
@@ -49,22 +43,17 @@ public final class StringLines {
   @LibraryFunction
   @Column("string_sag_in")
   public static Figure<Length> stringSag(
-      @Column("string_ft") Figure<Length> length,
-      @Column("place_ft") Figure<Length> place,
-      @Column(value = "line_lb_per_ft", preset = "0.0015") Figure<LineForce> lineWeight,
-      @Column(value = "tension_lb", preset = "20") Figure<Force> tension) {
-    var full = length.within("string_ft", Units.FOOT, LENGTH);
+      TightString string, @Column("place_ft") Figure<Length> place) {
+    var full = string.length();
     var along = place.within("place_ft", Units.FOOT, Limits.between(0, 200, "from one block"));
-    var weight = lineWeight.within("line_lb_per_ft", Units.POUND_PER_FOOT, WEIGHT);
-    var pull = tension.within("tension_lb", Units.POUND, TENSION);
-
     var on =
         along
             .onlyIf(
                 along.isAtMost(full),
                 "the string ends at %s, before the place at %s".formatted(full, along))
             .as("on_the_string_ft", Units.FOOT);
-    return sag(full, on, weight, pull).as("string_sag_in", Units.INCH, HANGING);
+    return sag(full, on, string.weight(), string.tension())
+        .as("string_sag_in", Units.INCH, HANGING);
   }
 
   /** The hang of a string whose numbers have been held to their limits. */
@@ -85,29 +74,19 @@ public final class StringLines {
    * wood that stands high.
    *
    * <pre>{@code
-   * dropBelowString(in("2-1/8"), in("3/4"), in(0)) // 1-3/8 in
+   * dropBelowString(RawReading.of(in("2-1/8"))) // 1-3/8 in
    * }</pre>
    *
-   * @param reading string to wood, 0 in to 24 in
-   * @param block height of the two blocks under the string, 0 in to 12 in
-   * @param stringSag how far the string itself hangs at that place, 0 in to 3 in
+   * @param reading under the string
    * @return inches below the line, low positive
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source: string-line method"
    */
   @LibraryFunction
   @Column("drop_in")
-  public static Figure<Length> dropBelowString(
-      @Column("reading_in") Figure<Length> reading,
-      @Column(value = "block_in", preset = "3/4") Figure<Length> block,
-      @Column(value = "string_sag_in", preset = "0") Figure<Length> stringSag) {
-    var read =
-        reading.within("reading_in", Units.INCH, Limits.between(0, 24, "from string to wood"));
-    var under = block.within("block_in", Units.INCH, BLOCK);
-    var hang =
-        stringSag.within(
-            "string_sag_in", Units.INCH, Limits.between(0, 3, "pull a slack string tighter"));
-    return drop(read, under, hang).as("drop_in", Units.INCH, Source.COMMON_PRACTICE);
+  public static Figure<Length> dropBelowString(RawReading reading) {
+    return drop(reading.reading(), reading.block(), reading.stringSag())
+        .as("drop_in", Units.INCH, Source.COMMON_PRACTICE);
   }
 
   /** The drop from numbers that have been held to their limits. */

@@ -22,19 +22,12 @@ class SisterReactionsTest {
 
   private static SisterReaction reactions(YesNo bears, double rafterNotch, double added) {
     return SisterReactions.sisterReactions(
-        lb(80),
-        lb(added),
-        number(0.3),
-        bears,
-        in(1.5),
-        in(5.5),
-        in(rafterNotch),
-        LumberSize.SIZE_2X8,
-        in(1.5),
-        psi(150),
-        psi(180),
-        psi(400),
-        psi(500),
+        SharedReaction.added(lb(added))
+            .existing(lb(80))
+            .rafterShare(number(0.3))
+            .sisterBears(bears),
+        SeatedRafter.depth(in(5.5)).notch(in(rafterNotch)).shear(psi(150)).bearing(psi(400)),
+        SeatedSister.size(LumberSize.SIZE_2X8).notch(in(1.5)).shear(psi(180)).bearing(psi(500)),
         in(1.5));
   }
 

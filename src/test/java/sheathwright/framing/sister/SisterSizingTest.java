@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static sheathwright.figure.Amounts.ft;
 import static sheathwright.figure.Amounts.in;
-import static sheathwright.figure.Amounts.number;
 import static sheathwright.figure.Amounts.psf;
 import static sheathwright.figure.Amounts.psi;
 import static sheathwright.figure.Amounts.usdPerPiece;
@@ -13,10 +12,10 @@ import java.util.Arrays;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import sheathwright.figure.YesNo;
 import sheathwright.framing.rafter.RafterLoad;
 import sheathwright.framing.stop.RepairDecision.Decision;
 import sheathwright.wood.Grade;
+import sheathwright.wood.GradeStamp;
 import sheathwright.wood.Species;
 
 /** Sizes of sisters by price, against plain sorting and a hand calculation. */
@@ -30,25 +29,17 @@ class SisterSizingTest {
 
   private static SisterSizes sizes(double live, double span, double[] prices) {
     return SisterSizing.sisterSizes(
-        in(1.5),
-        in(3.5),
-        psi(1735.78125),
-        psi(1.4e6),
-        Species.SPRUCE_PINE_FIR,
-        Grade.NO_2,
+        RafterPly.depth(in(3.5)).bending(psi(1735.78125)),
+        GradeStamp.of(Species.SPRUCE_PINE_FIR, Grade.NO_2),
         RafterLoad.SNOW,
-        in(24),
-        ft(span),
-        psf(live),
-        psf(10),
-        psf(4),
-        YesNo.NO,
-        number(180),
-        usdPerPiece(prices[0]),
-        usdPerPiece(prices[1]),
-        usdPerPiece(prices[2]),
-        usdPerPiece(prices[3]),
-        usdPerPiece(prices[4]));
+        SisterLoad.of(SpanLoad.span(ft(span)).spacing(in(24)).live(psf(live)).dead(psf(10)))
+            .existing(psf(4)),
+        StickPrices.none()
+            .price2x4(usdPerPiece(prices[0]))
+            .price2x6(usdPerPiece(prices[1]))
+            .price2x8(usdPerPiece(prices[2]))
+            .price2x10(usdPerPiece(prices[3]))
+            .price2x12(usdPerPiece(prices[4])));
   }
 
   private static double ratioByHand(int size, double live, double span) {

@@ -27,20 +27,16 @@ class SisteredRaftersTest {
 
   private static SisteredRafter pair(double live, double dead, double existing, YesNo jacked) {
     return SisteredRafters.sisteredRafter(
-        in(1.5),
-        in(5.5),
-        SIZE_2X8,
-        psi(1200),
-        psi(1400),
-        psi(1.2e6),
-        psi(1.6e6),
-        in(16),
-        ft(14),
-        psf(live),
-        psf(dead),
-        psf(existing),
-        jacked,
-        number(240));
+        RafterPly.depth(in(5.5)).bending(psi(1200)).modulus(psi(1.2e6)),
+        SisterPly.size(SIZE_2X8).bending(psi(1400)).modulus(psi(1.6e6)),
+        SisterLoad.of(SpanLoad.span(ft(14)).spacing(in(16)).live(psf(live)).dead(psf(dead)))
+            .existing(psf(existing))
+            .jacked(jacked)
+            .deflectionLimit(number(240)));
+  }
+
+  private static Ply ply(LumberSize size, double modulus) {
+    return Ply.size(size).modulus(psi(modulus));
   }
 
   private static double modulus(double depth) {
@@ -58,12 +54,23 @@ class SisteredRaftersTest {
   @ParameterizedTest
   @EnumSource(LumberSize.class)
   void shares_addUpToOneAndChangePlaces(LumberSize size) {
-    SisterShare one = SisteredRafters.sisterShare(size, SIZE_2X4, psi(1.2e6), psi(1.7e6));
-    SisterShare other = SisteredRafters.sisterShare(SIZE_2X4, size, psi(1.7e6), psi(1.2e6));
+    SisterShare one = SisteredRafters.sisterShare(ply(size, 1.2e6), ply(SIZE_2X4, 1.7e6));
+    SisterShare other = SisteredRafters.sisterShare(ply(SIZE_2X4, 1.7e6), ply(size, 1.2e6));
     assertThat(one.rafter().value() + one.sister().value()).isCloseTo(1, within(LAST_BITS));
     assertThat(one.rafter().value()).isCloseTo(other.sister().value(), within(LAST_BITS));
-    assertThat(SisteredRafters.sisterShare(size, size, psi(1.3e6), psi(1.3e6)).sister().value())
+    assertThat(SisteredRafters.sisterShare(ply(size, 1.3e6), ply(size, 1.3e6)).sister().value())
         .isCloseTo(0.5, within(LAST_BITS));
+  }
+
+  /** Of two of a kind, the one that is wrong is told by whose it is. */
+  @Test
+  void aWrongPart_isRefusedUnderItsOwnersName() {
+    SisterShare ofSister = SisteredRafters.sisterShare(ply(SIZE_2X4, 1e6), ply(SIZE_2X4, 1));
+    assertThat(ofSister.sister().refusal().orElseThrow().reason())
+        .startsWith("sister_modulus_psi is 1; it must be from 100000 to 5000000");
+    SisterShare ofRafter = SisteredRafters.sisterShare(ply(SIZE_2X4, 1), ply(SIZE_2X4, 1e6));
+    assertThat(ofRafter.sister().refusal().orElseThrow().reason())
+        .startsWith("rafter_modulus_psi is 1; it must be from 100000 to 5000000");
   }
 
   @Test

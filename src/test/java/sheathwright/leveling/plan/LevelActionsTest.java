@@ -10,6 +10,7 @@ import sheathwright.catalog.Asked;
 import sheathwright.figure.Amounts;
 import sheathwright.figure.YesNo;
 import sheathwright.leveling.string.TestCottage;
+import sheathwright.leveling.target.LevelThresholds;
 
 class LevelActionsTest {
 
@@ -17,8 +18,7 @@ class LevelActionsTest {
     return Arrays.stream(drops)
         .mapToObj(
             drop ->
-                LevelActions.levelingAction(
-                        Amounts.in(drop), Amounts.in(0.125), Amounts.in(0.375), YesNo.NO)
+                LevelActions.levelingAction(Amounts.in(drop), LevelThresholds.usual(), YesNo.NO)
                     .value())
         .filter(action -> action == what)
         .count();

@@ -10,6 +10,7 @@ import sheathwright.figure.Amounts;
 import sheathwright.figure.YesNo;
 import sheathwright.leveling.string.LevelRafter;
 import sheathwright.leveling.string.Profile.Stretch;
+import sheathwright.leveling.string.SaggedSpan;
 import sheathwright.leveling.string.TestRafters;
 import sheathwright.wood.LumberSize;
 
@@ -41,14 +42,11 @@ class LevelProfileTest {
       LevelPlan plan = LevelPlan.of("A", List.of(parabola(sag, span)), RULES, PASSES);
       SisterStock closed =
           Sisters.sisterStock(
-              Amounts.in(sag),
-              Amounts.in(span),
-              Amounts.in(0.375),
-              Amounts.in(24),
-              Amounts.pieces(1),
-              LumberSize.SIZE_2X10,
-              Amounts.in(12),
-              Amounts.number(2));
+              SaggedSpan.sag(Amounts.in(sag)).span(Amounts.in(span)),
+              SisterPlan.size(LumberSize.SIZE_2X10)
+                  .tolerance(Amounts.in(0.375))
+                  .lap(Amounts.in(24)),
+              Amounts.pieces(1));
       PlannedSister sister = plan.rafters().get(0).sister();
       // read at every inch, a parabola is straight between: off by at most sag ÷ span², some mils
       assertThat(sister.length().value()).isCloseTo(closed.length().value(), within(2e-3));

@@ -31,14 +31,18 @@ class ShimsTest {
     }
   }
 
+  private static TaperedShim strip(double feet, double first, double last) {
+    return TaperedShim.length(Amounts.ft(feet))
+        .firstThickness(Amounts.in(first))
+        .lastThickness(Amounts.in(last));
+  }
+
   @Test
   void shimTaper_byHand() {
-    ShimTaper gentle =
-        Shims.shimTaper(Amounts.in(0.375), Amounts.in(0), Amounts.ft(2), Amounts.pitch(0.25));
+    ShimTaper gentle = Shims.shimTaper(strip(2, 0.375, 0), Amounts.pitch(0.25));
     assertThat(gentle.taper().value()).isCloseTo(0.1875, within(1e-12)); // 3/8 in in 2 ft
     assertThat(gentle.gradual().plain()).isEqualTo("yes");
-    ShimTaper steep =
-        Shims.shimTaper(Amounts.in(0), Amounts.in(0.375), Amounts.ft(1), Amounts.pitch(0.25));
+    ShimTaper steep = Shims.shimTaper(strip(1, 0, 0.375), Amounts.pitch(0.25));
     assertThat(steep.steepness().ratio().value()).isCloseTo(1.5, within(1e-12));
     assertThat(steep.gradual().plain()).isEqualTo("no");
   }

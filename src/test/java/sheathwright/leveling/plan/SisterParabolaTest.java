@@ -7,6 +7,7 @@ import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import sheathwright.figure.Amounts;
+import sheathwright.leveling.string.SaggedSpan;
 import sheathwright.wood.LumberSize;
 
 /**
@@ -34,14 +35,13 @@ class SisterParabolaTest {
       int rows = random.nextInt(1, 5);
       SisterStock stock =
           Sisters.sisterStock(
-              Amounts.in(sag),
-              Amounts.in(span),
-              Amounts.in(tolerance),
-              Amounts.in(lap),
-              Amounts.pieces(rafters),
-              LumberSize.SIZE_2X8,
-              Amounts.in(spacing),
-              Amounts.number(rows));
+              SaggedSpan.sag(Amounts.in(sag)).span(Amounts.in(span)),
+              SisterPlan.size(LumberSize.SIZE_2X8)
+                  .tolerance(Amounts.in(tolerance))
+                  .lap(Amounts.in(lap))
+                  .nailSpacing(Amounts.in(spacing))
+                  .nailRows(Amounts.number(rows)),
+              Amounts.pieces(rafters));
       String rafter = "sag %s, span %s, tolerance %s, lap %s".formatted(sag, span, tolerance, lap);
       double length = lengthWalked(sag, span, tolerance, lap);
       assertThat(12 * stock.length().value()).as(rafter).isCloseTo(length, within(FOUND));

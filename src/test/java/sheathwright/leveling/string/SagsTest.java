@@ -15,18 +15,18 @@ class SagsTest {
   private static final double COTTAGE_FT = 10 * Math.hypot(12, 8) / 12;
 
   private static SagFraction fraction(double sag, double feet, double part) {
-    return Sags.sagFraction(Amounts.in(sag), Amounts.ft(feet), Amounts.number(part));
+    return Sags.sagFraction(
+        SaggedSpan.sag(Amounts.in(sag)).span(Amounts.ft(feet)), Amounts.number(part));
+  }
+
+  private static LinePlace place(double along, double drop) {
+    return LinePlace.at(Amounts.in(along)).drop(Amounts.in(drop));
   }
 
   private static double deviation(
       double first, double firstDrop, double last, double lastDrop, double place, double drop) {
     return Sags.chordDeviation(
-            Amounts.in(first),
-            Amounts.in(firstDrop),
-            Amounts.in(last),
-            Amounts.in(lastDrop),
-            Amounts.in(place),
-            Amounts.in(drop))
+            Straightedge.of(place(first, firstDrop), place(last, lastDrop)), place(place, drop))
         .value();
   }
 

@@ -15,7 +15,10 @@ class StringLinesTest {
 
   private static double sag(double feet, double place, double weight, double tension) {
     return StringLines.stringSag(
-            Amounts.ft(feet), Amounts.ft(place), Amounts.lbPerFt(weight), Amounts.lb(tension))
+            TightString.length(Amounts.ft(feet))
+                .weight(Amounts.lbPerFt(weight))
+                .tension(Amounts.lb(tension)),
+            Amounts.ft(place))
         .value();
   }
 
@@ -61,15 +64,15 @@ class StringLinesTest {
   void dropBelowString_takesTheBlockOffAndPutsTheHangBack() {
     // 2-1/8 read, 3/4 block: 1-3/8; the string hangs 0.045 below the straight line
     assertThat(
-            StringLines.dropBelowString(Amounts.in(2.125), Amounts.in(0.75), Amounts.in(0.045))
+            StringLines.dropBelowString(
+                    RawReading.of(Amounts.in(2.125)).stringSag(Amounts.in(0.045)))
                 .value())
         .isCloseTo(1.42, within(DIGITS));
   }
 
   @Test
   void dropBelowString_isNegativeWhereTheWoodStandsHigh() {
-    assertThat(
-            StringLines.dropBelowString(Amounts.in(0.5), Amounts.in(0.75), Amounts.in(0)).value())
+    assertThat(StringLines.dropBelowString(RawReading.of(Amounts.in(0.5))).value())
         .isEqualTo(-0.25);
   }
 

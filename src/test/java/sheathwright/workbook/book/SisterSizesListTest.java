@@ -3,7 +3,6 @@ package sheathwright.workbook.book;
 import static org.assertj.core.api.Assertions.assertThat;
 import static sheathwright.figure.Amounts.ft;
 import static sheathwright.figure.Amounts.in;
-import static sheathwright.figure.Amounts.number;
 import static sheathwright.figure.Amounts.psf;
 import static sheathwright.figure.Amounts.psi;
 
@@ -25,11 +24,15 @@ import sheathwright.figure.Roll;
 import sheathwright.figure.Source;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
-import sheathwright.figure.YesNo;
 import sheathwright.framing.rafter.RafterLoad;
+import sheathwright.framing.sister.RafterPly;
+import sheathwright.framing.sister.SisterLoad;
 import sheathwright.framing.sister.SisterSizes;
 import sheathwright.framing.sister.SisterSizing;
+import sheathwright.framing.sister.SpanLoad;
+import sheathwright.framing.sister.StickPrices;
 import sheathwright.wood.Grade;
+import sheathwright.wood.GradeStamp;
 import sheathwright.wood.Species;
 import sheathwright.workbook.page.Agreement;
 import sheathwright.workbook.page.Sections;
@@ -56,25 +59,17 @@ class SisterSizesListTest {
       Choice<Grade> stamp = Choice.input("sister_stamp", grade, Source.GIVEN);
       sizes =
           SisterSizing.sisterSizes(
-              in(1.5),
-              in(3.5),
-              psi(1735.78),
-              psi(1.4e6),
-              wood,
-              stamp,
+              RafterPly.depth(in(3.5)).bending(psi(1735.78)),
+              GradeStamp.of(wood, stamp),
               RafterLoad.SNOW,
-              in(24),
-              ft(10),
-              psf(38.5),
-              psf(10.8),
-              psf(0),
-              YesNo.NO,
-              number(180),
-              given.get(0),
-              given.get(1),
-              given.get(2),
-              given.get(3),
-              given.get(4));
+              SisterLoad.of(SpanLoad.span(ft(10)).spacing(in(24)).live(psf(38.5)).dead(psf(10.8)))
+                  .existing(psf(0)),
+              StickPrices.none()
+                  .price2x4(given.get(0))
+                  .price2x6(given.get(1))
+                  .price2x8(given.get(2))
+                  .price2x10(given.get(3))
+                  .price2x12(given.get(4)));
       Tab tab = book.tab("Proof", 24, 12, 12, 12, 12, 12, 12, 24);
       tab.entry("wood", wood, "");
       tab.entry("grade", stamp, "");
