@@ -1,5 +1,6 @@
 package sheathwright.leveling.plan;
 
+import sheathwright.catalog.Columns;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Length;
@@ -21,7 +22,7 @@ public record ShimRules(
     Figure<Ratio> mostTaper,
     Figure<Length> sheetNail) {
 
-  static final Limits STEP = Limits.between(0.01, 1, "1/16 is usual");
+  static final Limits STEP = Columns.of(Shims.Ripped.class).limits("step");
   static final Limits LEAST_THICKNESS = Limits.between(0, 1, "1/4 is usual");
   static final Limits TAPER = Limits.between(0.01, 3, "1/4 is usual");
   static final Limits NAIL = Limits.between(0.5, 8, "8d common has 2-1/2");

@@ -1,6 +1,7 @@
 package sheathwright.leveling.plan;
 
 import sheathwright.catalog.Column;
+import sheathwright.catalog.Columns;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Check;
 import sheathwright.figure.Figure;
@@ -18,6 +19,44 @@ public final class Shims {
   private Shims() {}
 
   /**
+   * How finely strips are ripped.
+   *
+   * @param step of thickness
+   */
+  public record Ripped(
+      @Column(value = "step_in", preset = "1/16", least = 0.01, most = 1, rule = "1/16 is usual")
+          Figure<Length> step) {
+
+    public Ripped {
+      step = Columns.of(Ripped.class).let("step", step);
+    }
+
+    /** To the next of these. */
+    public static Ripped to(Figure<Length> step) {
+      return new Ripped(step);
+    }
+  }
+
+  /**
+   * A strip under the sheet.
+   *
+   * @param thickness of the strip under the sheet
+   */
+  public record Strip(
+      @Column(value = "shim_in", least = 0, most = 3, rule = "over about 1/2 take a sister")
+          Figure<Length> thickness) {
+
+    public Strip {
+      thickness = Columns.of(Strip.class).let("thickness", thickness);
+    }
+
+    /** A strip of this thickness. */
+    public static Strip of(Figure<Length> thickness) {
+      return new Strip(thickness);
+    }
+  }
+
+  /**
    * How thick a strip is at one station: the build-up there, up to the next step of thickness.
    *
    * <pre>
@@ -28,12 +67,12 @@ public final class Shims {
    * about 1/4 in are hard to rip: take felt, shingle or thin plywood.
    *
    * <pre>{@code
-   * shimThickness(in("0.2"), in("1/16")) // 1/4 in
+   * shimThickness(in("0.2"), Ripped.to(in("1/16"))) // 1/4 in
    * }</pre>
    *
    * @param buildUp from the wood up to the target, negative where the wood is higher, -24 in to 24
    *     in
-   * @param step of thickness, 0.01 in to 1 in
+   * @param strips as they are ripped
    * @return inches, zero where nothing is missing
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source: strips to the next 1/16 in"
@@ -41,12 +80,10 @@ public final class Shims {
   @LibraryFunction
   @Column("thickness_in")
   public static Figure<Length> shimThickness(
-      @Column("build_up_in") Figure<Length> buildUp,
-      @Column(value = "step_in", preset = "1/16") Figure<Length> step) {
+      @Column("build_up_in") Figure<Length> buildUp, Ripped strips) {
     var height =
         buildUp.within("build_up_in", Units.INCH, Limits.between(-24, 24, "low is positive"));
-    var sixteenth = step.within("step_in", Units.INCH, ShimRules.STEP);
-    return thickness(height, sixteenth).as("thickness_in", Units.INCH, Source.COMMON_PRACTICE);
+    return thickness(height, strips.step()).as("thickness_in", Units.INCH, Source.COMMON_PRACTICE);
   }
 
   /** The thickness from numbers that have been held to their limits. */
@@ -104,22 +141,21 @@ public final class Shims {
    * 1/2 in want longer structural screws or a sister, an engineer's call.
    *
    * <pre>{@code
-   * shimNail(in("2-1/2"), in("3/8")) // 2-7/8 in
+   * shimNail(in("2-1/2"), Strip.of(in("3/8"))) // 2-7/8 in
    * }</pre>
    *
    * @param nail length that the schedule asks for, 0.5 in to 8 in
-   * @param shim thickness of the strip under the sheet, 0 in to 3 in
+   * @param strip that it goes through
    * @return inches at least; take the next longer nail that is sold
    * @throws RefusedException if a number lies outside its range
    * @see "derived: geometry"
    */
   @LibraryFunction
   @Column("nail_needed_in")
-  public static Figure<Length> shimNail(
-      @Column("nail_in") Figure<Length> nail, @Column("shim_in") Figure<Length> shim) {
+  public static Figure<Length> shimNail(@Column("nail_in") Figure<Length> nail, Strip strip) {
     var asked = nail.within("nail_in", Units.INCH, ShimRules.NAIL);
-    var under =
-        shim.within("shim_in", Units.INCH, Limits.between(0, 3, "over about 1/2 take a sister"));
-    return asked.plus(under).as("nail_needed_in", Units.INCH, Source.derived("geometry"));
+    return asked
+        .plus(strip.thickness())
+        .as("nail_needed_in", Units.INCH, Source.derived("geometry"));
   }
 }

@@ -10,7 +10,7 @@ import sheathwright.figure.Amounts;
 class ShimsTest {
 
   private static double thickness(double buildUp) {
-    return Shims.shimThickness(Amounts.in(buildUp), Amounts.in(0.0625)).value();
+    return Shims.shimThickness(Amounts.in(buildUp), Shims.Ripped.to(Amounts.in(0.0625))).value();
   }
 
   @Test
@@ -49,6 +49,7 @@ class ShimsTest {
 
   @Test
   void shimNail_growsByTheStrip() {
-    assertThat(Shims.shimNail(Amounts.in(2.5), Amounts.in(0.375)).value()).isEqualTo(2.875);
+    assertThat(Shims.shimNail(Amounts.in(2.5), Shims.Strip.of(Amounts.in(0.375))).value())
+        .isEqualTo(2.875);
   }
 }
