@@ -1,5 +1,7 @@
 package sheathwright.catalog;
 
+import static java.util.stream.Collectors.toMap;
+
 import java.lang.reflect.AnnotatedElement;
 import java.lang.reflect.Method;
 import java.lang.reflect.ParameterizedType;
@@ -8,6 +10,7 @@ import java.lang.reflect.Type;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Properties;
 import java.util.function.Function;
 import sheathwright.figure.Check;
@@ -51,8 +54,18 @@ final class CardReader {
                     new Part(
                         parameter.getName(),
                         parameter.getParameterizedType(),
-                        parameter.getAnnotation(Column.class))))
+                        parameter.getAnnotation(Column.class)),
+                    narrowed(parameter)))
         .toList();
+  }
+
+  /** What a parameter allows less than its thing, by column. */
+  private static Map<String, Limits> narrowed(java.lang.reflect.Parameter parameter) {
+    return Arrays.stream(parameter.getAnnotationsByType(Narrowed.class))
+        .collect(
+            toMap(
+                Narrowed::column,
+                less -> new Limits(less.least(), less.most(), less.allowed(), less.rule())));
   }
 
   /** A parameter of a method, or a component of a record. */
@@ -64,7 +77,7 @@ final class CardReader {
     }
   }
 
-  private Argument argument(String owner, String prefix, Part part) {
+  private Argument argument(String owner, String prefix, Part part, Map<String, Limits> narrowed) {
     String text = index.getProperty(owner + ".param." + part.javaName());
     if (part.type() instanceof Class<?> type && type.isRecord()) {
       Class<? extends Record> thing = type.asSubclass(Record.class);
@@ -74,17 +87,18 @@ final class CardReader {
           text,
           thing,
           Arrays.stream(thing.getRecordComponents())
-              .map(component -> argument(thing.getName(), further, Part.of(component)))
+              .map(component -> argument(thing.getName(), further, Part.of(component), narrowed))
               .toList());
     }
     Column column = part.column();
     boolean isWord =
         part.type() instanceof ParameterizedType kind && kind.getRawType() == OneOf.class;
-    Limits limits = Columns.limits(column);
+    String name = prefix + column.value();
+    Limits limits = narrowed.getOrDefault(name, Columns.limits(column));
     return new Argument.Plain(
         new Parameter(
             part.javaName(),
-            prefix + column.value(),
+            name,
             isWord ? null : Columns.unit(column),
             isWord ? Columns.options(part.type()) : null,
             column.preset(),

@@ -280,9 +280,17 @@ public final class Figure<Q extends Quantity> implements Traced {
   }
 
   /**
-   * This argument under its parameter's name and unit, refused unless it lies within the limits.
+   * This argument under its parameter's name and unit, refused unless it lies within the limits. A
+   * wider guard under the same name, or one that says more of whose it is, gives way, so that a
+   * refusal tells the range that holds here.
    */
   public <R extends Quantity> Figure<R> within(String parameter, Unit<R> wanted, Limits limits) {
+    if (step instanceof Step.Guarded wider
+        && (name.equals(parameter) || name.endsWith("_" + parameter))
+        && limits.lieWithin(wider.limits())
+        && unit.equals(wanted)) {
+      return wider.argument().within(name, wanted, limits).symbol(symbol);
+    }
     Figure<R> argument = typed(wanted);
     Refusal outside =
         argument.refusal != null || limits.allow(argument.number)

@@ -50,6 +50,12 @@ public record Limits(double least, double most, Kind kind, String rule) {
     };
   }
 
+  /** Whether whatever these allow, the others allow too. */
+  boolean lieWithin(Limits others) {
+    boolean areBothAllowed = others.allow(least) && others.allow(most);
+    return areBothAllowed && (others.kind == Kind.ANY || kind == others.kind);
+  }
+
   /** What is allowed, in words: {@code from 0.31 to 0.73}. */
   public String inWords() {
     String ends =

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.domain.JavaMethod;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.lang.reflect.Modifier;
 import java.util.List;
 import java.util.stream.Stream;
@@ -27,8 +26,7 @@ class FunctionTextsTest {
   void catalog_holdsEveryMarkedMethodAndNoOther() {
     List<String> marked =
         new ClassFileImporter()
-                .withImportOption(new ImportOption.DoNotIncludeTests())
-                .importPackages("sheathwright")
+                .importUrl(Catalog.class.getProtectionDomain().getCodeSource().getLocation())
                 .stream()
                 .flatMap(type -> type.getMethods().stream())
                 .filter(method -> method.isAnnotatedWith(LibraryFunction.class))
