@@ -26,8 +26,7 @@ class FunctionTextsTest {
   void catalog_holdsEveryMarkedMethodAndNoOther() {
     List<String> marked =
         new ClassFileImporter()
-                .importUrl(Catalog.class.getProtectionDomain().getCodeSource().getLocation())
-                .stream()
+            .importUrl(Catalog.class.getProtectionDomain().getCodeSource().getLocation()).stream()
                 .flatMap(type -> type.getMethods().stream())
                 .filter(method -> method.isAnnotatedWith(LibraryFunction.class))
                 .map(JavaMethod::reflect)

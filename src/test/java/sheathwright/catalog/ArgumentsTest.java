@@ -1,0 +1,138 @@
+package sheathwright.catalog;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.lang.reflect.Method;
+import java.lang.reflect.Type;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Functions take things: few arguments, none of which could be taken for its neighbor. */
+class ArgumentsTest {
+
+  private static final int MOST = 5;
+
+  /** Functions that still take the loose parts of things; none may be added. */
+  private static final Set<String> LOOSE =
+      Set.of(
+          "nails_per_sheet",
+          "nails_to_add",
+          "seam_length",
+          "nails_per_piece",
+          "re_nailing",
+          "nailing_schedule",
+          "nail_lateral",
+          "nail_resistance",
+          "nail_pull_through",
+          "panel_screw_withdrawal",
+          "screw_resistance",
+          "toe_nail",
+          "clip_spacing_limit",
+          "weakest_link",
+          "practical_nail_spacing",
+          "tributary_area",
+          "rafter_screening",
+          "rafter_check",
+          "rafter_max_span",
+          "adjusted_lateral",
+          "part_sister_reach",
+          "part_sister_sag",
+          "part_sister",
+          "nails_along_sister",
+          "sister_reactions",
+          "sister_sizes",
+          "sister_splice",
+          "sister_share",
+          "sistered_rafter",
+          "leveling_action",
+          "shim_nail",
+          "shim_taper",
+          "shim_thickness",
+          "sister_lap",
+          "sister_stock",
+          "chord_deviation",
+          "sag_fraction",
+          "drop_below_string",
+          "string_sag",
+          "framing_load",
+          "load_combinations",
+          "roof_snow",
+          "unbalanced_snow",
+          "cladding_pressure",
+          "sheathing_uplift",
+          "velocity_pressure",
+          "mean_roof_height",
+          "zone_width",
+          "plane_measures",
+          "board_base",
+          "board_span",
+          "boards_to_replace",
+          "sheets_by_course",
+          "joint_bearing",
+          "joint_creep",
+          "edge_clips",
+          "piece_fit",
+          "panel_span",
+          "panel_weight",
+          "beam_stability",
+          "design_values",
+          "section_properties");
+
+  static Stream<Card> cards() {
+    return Catalog.shipped().cards().stream();
+  }
+
+  static Stream<Class<? extends Record>> things() {
+    return cards()
+        .flatMap(card -> card.arguments().stream())
+        .flatMap(ArgumentsTest::thingsIn)
+        .distinct();
+  }
+
+  private static Stream<Class<? extends Record>> thingsIn(Argument argument) {
+    return argument instanceof Argument.Thing thing
+        ? Stream.concat(
+            Stream.of(thing.type()), thing.parts().stream().flatMap(ArgumentsTest::thingsIn))
+        : Stream.empty();
+  }
+
+  @Test
+  void functions_takeAtMostFiveArgumentsAndNoTwoNeighborsOfOneKind() {
+    assertThat(cards().filter(card -> isLoose(card.method())).map(Card::name))
+        .containsExactlyInAnyOrderElementsOf(LOOSE);
+  }
+
+  @Test
+  void isLoose_seesSixArgumentsAndTwoNeighborsOfOneKind() throws NoSuchMethodException {
+    assertThat(isLoose(List.class.getMethod("of", Object.class, Object.class))).isTrue();
+    assertThat(isLoose(String.class.getMethod("substring", int.class, int.class))).isTrue();
+    assertThat(isLoose(String.class.getMethod("indexOf", String.class, int.class))).isFalse();
+    assertThat(
+            isLoose(
+                String.class.getMethod(
+                    "regionMatches", boolean.class, int.class, String.class, int.class, int.class)))
+        .isTrue();
+  }
+
+  private static boolean isLoose(Method method) {
+    List<Type> kinds = List.of(method.getGenericParameterTypes());
+    return kinds.size() > MOST
+        || IntStream.range(1, kinds.size())
+            .anyMatch(place -> kinds.get(place).equals(kinds.get(place - 1)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("things")
+  void thing_letsEveryPartThroughItsColumns(Class<? extends Record> thing) throws Exception {
+    Object[] nothing = new Object[thing.getRecordComponents().length];
+    Record made = (Record) Columns.of(thing).constructor().newInstance(nothing);
+    for (var component : thing.getRecordComponents()) {
+      assertThat(component.getAccessor().invoke(made)).as(component.getName()).isNotNull();
+    }
+  }
+}
