@@ -2,6 +2,7 @@ package sheathwright;
 
 import static java.util.stream.Collectors.joining;
 
+import java.lang.reflect.Field;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -15,6 +16,7 @@ import jdk.jshell.Snippet;
 import jdk.jshell.SnippetEvent;
 import jdk.jshell.SourceCodeAnalysis.Completeness;
 import jdk.jshell.execution.LocalExecutionControlProvider;
+import sheathwright.catalog.Argument;
 import sheathwright.catalog.Card;
 import sheathwright.catalog.Catalog;
 import sheathwright.catalog.Parameter;
@@ -127,6 +129,14 @@ public final class ExampleRunner implements AutoCloseable {
       Class<?> room = card.method().getDeclaringClass();
       imports.add("import " + room.getPackageName() + ".*");
       imports.add("import static " + room.getCanonicalName() + ".*");
+      for (Argument argument : card.arguments()) {
+        for (Class<? extends Record> thing : argument.things()) {
+          imports.add("import " + thing.getPackageName() + ".*");
+          for (Field constant : thing.getFields()) {
+            imports.add("import static " + thing.getCanonicalName() + "." + constant.getName());
+          }
+        }
+      }
       for (Parameter parameter : card.parameters()) {
         if (parameter.options() != null) {
           imports.add("import " + parameter.options().getPackageName() + ".*");

@@ -3,6 +3,7 @@ package sheathwright.catalog;
 import java.lang.reflect.InvocationTargetException;
 import java.util.Iterator;
 import java.util.List;
+import java.util.stream.Stream;
 import sheathwright.figure.Traced;
 
 /**
@@ -19,6 +20,9 @@ public sealed interface Argument {
 
   /** The columns that it is made from, in order. */
   List<Parameter> parameters();
+
+  /** The kinds of thing that it is made of, itself first. */
+  List<Class<? extends Record>> things();
 
   /** The argument itself, made from the next of the given values. */
   Object from(Iterator<Traced> given);
@@ -42,6 +46,11 @@ public sealed interface Argument {
     }
 
     @Override
+    public List<Class<? extends Record>> things() {
+      return List.of();
+    }
+
+    @Override
     public Object from(Iterator<Traced> given) {
       return given.next();
     }
@@ -61,6 +70,14 @@ public sealed interface Argument {
     @Override
     public List<Parameter> parameters() {
       return parts.stream().flatMap(part -> part.parameters().stream()).toList();
+    }
+
+    @Override
+    public List<Class<? extends Record>> things() {
+      return Stream.concat(
+              Stream.<Class<? extends Record>>of(type),
+              parts.stream().flatMap(part -> part.things().stream()))
+          .toList();
     }
 
     @Override

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import sheathwright.catalog.Argument;
 import sheathwright.catalog.Card;
 import sheathwright.catalog.Catalog;
 import sheathwright.catalog.Parameter;
@@ -57,6 +58,9 @@ final class Vocabulary {
     for (Card card : Catalog.shipped().cards()) {
       add(card.method().getDeclaringClass());
       types.add(card.method().getDeclaringClass().getPackageName() + ".*");
+      for (Argument argument : card.arguments()) {
+        argument.things().forEach(this::addThing);
+      }
       for (Parameter parameter : card.parameters()) {
         if (parameter.options() != null) {
           add(parameter.options());
@@ -96,6 +100,15 @@ final class Vocabulary {
 
   private static String imported(Class<?> type) {
     return "static " + type.getCanonicalName() + ".*";
+  }
+
+  /** A thing's type, and those of its kind that have a name. */
+  private void addThing(Class<? extends Record> thing) {
+    types.add(thing.getPackageName() + ".*");
+    for (Field field : thing.getFields()) {
+      wordsOf.put(
+          "static " + thing.getCanonicalName() + "." + field.getName(), Set.of(field.getName()));
+    }
   }
 
   private void add(Class<?> type) {
