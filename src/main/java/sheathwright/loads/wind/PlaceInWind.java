@@ -41,8 +41,7 @@ final class PlaceInWind {
               Source.secondHand("ASCE 7-10, 2.01 (30 ft ÷ 1200 ft)^(2/7) in Exposure B"))
           .symbol("0.70059");
   private static final Figure<Ratio> DIRECTIONALITY =
-      Figure.constant("directionality_factor", 0.85, Units.RATIO, WindSite.EQUATION)
-          .symbol("0.85");
+      Figure.constant("directionality_factor", 0.85, Units.RATIO, WindSite.EQUATION).symbol("0.85");
 
   private final WindSite site;
   private final RoofPlace place;
@@ -92,7 +91,10 @@ final class PlaceInWind {
 
   /** The coefficient of the pressure inside. */
   static Figure<Ratio> inside(OneOf<Enclosure> enclosure) {
-    return Figure.choose(enclosure.choice().argument("enclosure").is(Enclosure.ENCLOSED), ENCLOSED, PARTIALLY_ENCLOSED)
+    return Figure.choose(
+            enclosure.choice().argument("enclosure").is(Enclosure.ENCLOSED),
+            ENCLOSED,
+            PARTIALLY_ENCLOSED)
         .as("inside_coefficient", Units.RATIO);
   }
 }

@@ -23,11 +23,6 @@ public final class WindArguments {
 
   private WindArguments() {}
 
-  public static Figure<Length> cover(Figure<Length> cover) {
-    return cover.within(
-        "panel_cover_in", Units.INCH, Limits.between(4, 48, "seam to seam; 16 is usual"));
-  }
-
   public static Figure<Pressure> uplift(Figure<Pressure> uplift) {
     return uplift
         .within(
@@ -54,16 +49,6 @@ public final class WindArguments {
   public static Figure<Force> strength(String name, Figure<Force> strength) {
     return strength.within(
         name, Units.POUND, Limits.between(1, 2000, "allowable for wind; 60 to 100 is usual"));
-  }
-
-  public static Figure<Force> clipStrength(Figure<Force> strength) {
-    return strength.within(
-        "clip_lb", Units.POUND, Limits.between(1, 5000, "of the maker's test, with safety factor"));
-  }
-
-  public static Figure<Pressure> seam(Figure<Pressure> seam) {
-    return seam.within(
-        "seam_psf", Units.PSF, Limits.between(1, 500, "of the maker's test, with safety factor"));
   }
 
   public static Figure<Length> supports(Figure<Length> spacing) {
