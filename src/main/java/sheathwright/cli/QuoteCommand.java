@@ -85,7 +85,7 @@ final class QuoteCommand implements Callable<Integer> {
     ProblemLines.of(estimate.job().questions()).forEach(each -> err.println("question: " + each));
     estimate.ties().stream()
         .filter(tie -> !tie.holds().holds())
-        .forEach(tie -> err.println("look, this does not hold: " + tie.what()));
+        .forEach(tie -> err.println("check: " + tie.what()));
     return 0;
   }
 }

@@ -23,7 +23,7 @@ public interface Quantity {
 
   /**
    * A wind pressure at strength level. It is no {@link Pressure}: the building code's share makes
-   * it one at allowable level.
+   * it one at ASD level.
    */
   interface StrengthPressure extends Quantity {}
 
@@ -48,7 +48,7 @@ public interface Quantity {
   /** Bending moment, in inch-pounds. */
   interface Moment extends Quantity {}
 
-  /** Stiffness in bending, modulus times second moment, in pound-square-inches. */
+  /** Stiffness in bending, modulus times moment of inertia, in pound-square-inches. */
   interface Stiffness extends Quantity {}
 
   /** Hours of labor. */

@@ -64,7 +64,7 @@ public final class Solution {
    * A solution that holds for these inputs only.
    *
    * @param name what was solved, in snake case: {@code deck_layout}
-   * @param inputs everything that it was solved for; one that stands twice counts once. Where one
+   * @param inputs everything that it was solved for; one that appears twice counts once. Where one
    *     of them was itself found by solving, whether that still holds counts as well
    */
   public static Solution of(String name, List<Input> inputs) {

@@ -18,7 +18,7 @@ public record Source(String text, Mark mark, String exceptions, Optional<Cell> c
     /** Read on the page named. */
     READ(""),
     /** Read in somebody else's copy of the page named. */
-    READ_SECOND_HAND("read second hand"),
+    READ_SECOND_HAND("secondary source"),
     /** Remembered, the page was not read. */
     FROM_MEMORY("from memory"),
     /** What the trade does; nobody published it. */

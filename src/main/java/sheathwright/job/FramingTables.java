@@ -18,7 +18,8 @@ import sheathwright.wood.ValueSet;
 /** What a job's tables may say of its framing. */
 final class FramingTables {
 
-  private static final Field DEAD = Field.number("dead_psf", "Dead load on the flat", 0, 100);
+  private static final Field DEAD =
+      Field.number("dead_psf", "Dead load, horizontal projection", 0, 100);
   private static final Field RISE = Field.number("rise_in_12", "Rise in 12", 0, 24);
 
   static final List<Field> LAYERS =
@@ -33,45 +34,41 @@ final class FramingTables {
           Field.word("grade", "Rafter grade", Grade.class),
           Field.word("rafter_size", "Rafter size", LumberSize.class),
           Field.word("value_set", "Edition of the design values", ValueSet.class),
-          Field.number("span_ft", "Rafter span, clear, on the flat", 1, 40),
-          Field.number("bearing_in", "Seat on the plate", 0.5, 12),
+          Field.number("span_ft", "Rafter span, clear, horizontal projection", 1, 40),
+          Field.number("bearing_in", "Bearing length at plate", 0.5, 12),
           Field.word("load", "Kind of live load", RafterLoad.class),
-          Field.number("live_psf", "Live load on the flat", 1, 300),
+          Field.number("live_psf", "Live load, horizontal projection", 1, 300),
           DEAD,
-          Field.number("deflection_limit", "Span divided by this may sag", 180, 360));
+          Field.number("deflection_limit", "Deflection limit, live load L/", 180, 360));
 
   /** What a job may say of its rafters besides; what it leaves out is taken as is usual. */
   static final List<Field> OLD_RAFTERS =
       List.of(
-          Field.word("rafter_stock", "How the rafters came to their size", Stock.class).ifKnown(),
+          Field.word("rafter_stock", "Lumber type: dressed, rough, old full size", Stock.class)
+              .ifKnown(),
           Field.number("rafter_thickness_in", "Rafter thickness, measured", 0, 6).ifKnown(),
           Field.number("rafter_depth_in", "Rafter depth, measured", 0, 24).ifKnown(),
           Field.number("roof_live_psf", "Roof live load beside the snow", 1, 100).ifKnown(),
           Field.word("moisture", "Wood stays", ServiceMoisture.class).ifKnown(),
-          Field.number("temperature_f", "Degrees Fahrenheit it stays at", Units.RATIO, 0, 150)
-              .ifKnown(),
+          Field.number("temperature_f", "Sustained temperature, °F", Units.RATIO, 0, 150).ifKnown(),
           Field.word("incised", "Incised for a preservative", YesNo.class).ifKnown(),
           Field.word("seasoned", "Known dry when first loaded", YesNo.class).ifKnown(),
           Field.number(
-                  "total_deflection_limit",
-                  "Span divided by this may sag in all",
-                  Units.RATIO,
-                  60,
-                  360)
+                  "total_deflection_limit", "Deflection limit, total load L/", Units.RATIO, 60, 360)
               .ifKnown(),
           Field.number("notch_in", "Depth of the birdsmouth", 0, 8).ifKnown(),
-          Field.number("end_distance_in", "Seat to the lower end", 0, 240).ifKnown(),
+          Field.number("end_distance_in", "Bearing to rafter tail", 0, 240).ifKnown(),
           RISE.ifKnown(),
           Field.number("tie_height_in", "Rafter ties above the plate", 0, 120).ifKnown(),
           Field.number("brace_spacing_in", "Braces while the deck is off", 0, 600).ifKnown(),
-          Field.number("deck_off_live_psf", "People and stacks while it is off", 1, 100).ifKnown());
+          Field.number("deck_off_live_psf", "Construction live load, deck off", 1, 100).ifKnown());
 
   static final List<Field> SISTER_CHOICE =
       List.of(
           Field.word("sister_species", "Sister species", Species.class),
           Field.word("sister_grade", "Sister grade", Grade.class),
-          Field.number("existing_psf", "Dead load there while sistering", 0, 100),
-          Field.word("jacked", "Jacked free of it", YesNo.class));
+          Field.number("existing_psf", "Dead load in place when sistered", 0, 100),
+          Field.word("jacked", "Shored before nailing", YesNo.class));
 
   static final List<Field> SISTER_STICKS =
       List.of(

@@ -138,7 +138,8 @@ public final class Job {
     for (int i = 0; i < rows.size(); i++) {
       Traced name = rows.get(i).get(column);
       if (name != null && !seen.add(name.plain())) {
-        String message = "\"" + name.plain() + "\" stands twice; give each " + column + " one line";
+        String message =
+            "\"" + name.plain() + "\" appears twice; give each " + column + " one line";
         reader.problem(file, file.lines().get(i), column, message);
       }
     }

@@ -14,7 +14,7 @@ public enum JobTable {
   LAYERS(false, "what the roof is built of, for its weight"),
   MAKER(false, "what the covering's maker asks for, and what is there"),
   PRICES(true, "what material costs"),
-  RATES(true, "wages, hours, overhead, margin, tax, waste and spare");
+  RATES(true, "wages, hours, overhead, margin, tax, waste and overage");
 
   /** How the name of every table's file ends. */
   static final String ENDING = ".csv";

@@ -35,10 +35,10 @@ public record JobTables(Map<String, CsvFile> files) {
           Field.line("prepared_by", "Prepared by"),
           Field.line("quote_number", "Quote number"),
           Field.date("quote_date", "Date of the quote"),
-          Field.number("valid_days", "Days that the price holds", 1, 365),
+          Field.number("valid_days", "Price good for, days", 1, 365),
           Field.text("looked_at", "What was looked at").ifKnown(),
           Field.text("not_looked_at", "What could not be seen").ifKnown(),
-          Field.number("base_roofing_usd", "Covering, by the roofing price book", 0, 1_000_000)
+          Field.number("base_roofing_usd", "Roof covering, by the roofing price book", 0, 1_000_000)
               .usuallyOrNone(500, 500_000),
           Field.number("permit_usd", "Permit", 0, 50_000).usuallyOrNone(5, 5_000),
           Field.number("engineer_usd", "Engineer's letter, at cost", 0, 50_000).ifKnown(),
@@ -59,7 +59,7 @@ public record JobTables(Map<String, CsvFile> files) {
           Field.number("sister_lap_in", "Sister runs on beyond the drop", 0, 120),
           Field.number("sister_nail_spacing_in", "Nails along a sister", 2, 48),
           Field.whole("sister_nail_rows", "Rows of nails in a sister", Units.RATIO, 1, 4),
-          Field.number("sister_stick_ft", "Stick that the sister price is for", 8, 20));
+          Field.number("sister_stick_ft", "Length that the sister price is for", 8, 20));
 
   /** Sisters of a survey are as long as their rafters ask, not as a parabola does. */
   static List<Field> sisters(boolean isSurveyed) {
@@ -123,7 +123,7 @@ public record JobTables(Map<String, CsvFile> files) {
 
   static final List<Field> SISTER_PRICES =
       List.of(
-          Field.number("sister_stick", "Sister stick", Units.USD_PER_PIECE, 0, 1_000)
+          Field.number("sister_stick", "Sister lumber", Units.USD_PER_PIECE, 0, 1_000)
               .usually(1, 500),
           Field.number("sister_nail", "Sister nail", Units.USD_PER_NAIL, 0, 5).usually(0.001, 1),
           Field.number("shim", "Shims for a rafter", Units.USD_PER_PIECE, 0, 1_000)
@@ -131,13 +131,13 @@ public record JobTables(Map<String, CsvFile> files) {
 
   static final List<Field> RATES =
       List.of(
-          Field.number("labor_usd_per_h", "Labor with its burden", 0, 500).usually(10, 250),
+          Field.number("labor_usd_per_h", "Labor rate, burdened", 0, 500).usually(10, 250),
           Field.number("overhead_pct", "Overhead on direct cost", 0, 200).usuallyOrNone(1, 100),
           Field.number("margin_pct", "Margin on the price", 0, 90).usuallyOrNone(1, 60),
           Field.number("tax_pct", "Sales tax on material", 0, 30).usuallyOrNone(1, 15),
           Field.number("waste_pct", "Sheets lost to cuts and breakage", 0, 100)
               .usuallyOrNone(1, 50),
-          Field.number("disposal_usd_per_ton", "Tip", 0, 2_000).usuallyOrNone(5, 500),
+          Field.number("disposal_usd_per_ton", "Dump fee", 0, 2_000).usuallyOrNone(5, 500),
           Field.number("sheet_disposal_lb", "Old sheet", Units.POUNDS_PER_SHEET, 0, 500)
               .usuallyOrNone(10, 150),
           Field.number("planned_sheet_h", "Planned sheet", Units.HOURS_PER_SHEET, 0, 40)
@@ -145,7 +145,7 @@ public record JobTables(Map<String, CsvFile> files) {
           Field.number(
                   "extra_sheet_h", "Extra sheet, found on the day", Units.HOURS_PER_SHEET, 0, 40)
               .usually(0.05, 8),
-          Field.number("order_spare_pct", "Spare on every order", 0, 100).usuallyOrNone(1, 50),
+          Field.number("order_spare_pct", "Overage", 0, 100).usuallyOrNone(1, 50),
           Field.whole("nails_per_box", "Nails in a box", Units.NAIL, 1, 100_000)
               .usually(50, 50_000));
 

@@ -27,7 +27,7 @@ final class MakerTable {
       List.of(
           Field.line("requirement", "Requirement"),
           Field.word("unit", "Unit", MakerUnit.class),
-          Field.word("sense", "Least or greatest", Sense.class),
+          Field.word("sense", "At least or at most", Sense.class),
           Field.line("required", "Required"),
           Field.line("found", "Found"),
           Field.text("evidence", "Evidence"));

@@ -49,7 +49,7 @@ final class OrderLines {
             leveling -> {
               lines.add(
                   new Line(
-                      "Sister sticks", leveling.sisters(), "stick", Figure.of(1, Units.PIECE)));
+                      "Sister lumber", leveling.sisters(), "stick", Figure.of(1, Units.PIECE)));
               lines.add(new Line("Nails for the sisters, boxes", leveling.nails(), "nail", box));
             });
     return Roll.of(

@@ -161,7 +161,7 @@ public final class QuoteLines {
   private static List<Line> linesOf(Job job, Estimate estimate) {
     List<Line> lines = new ArrayList<>();
     Figure<?> once = Figure.of(1, Units.RATIO);
-    lines.add(Line.of("Covering", once, "job", job.fact("base_roofing_usd", Units.USD)));
+    lines.add(Line.of("Roof covering", once, "job", job.fact("base_roofing_usd", Units.USD)));
     lines.add(Line.of("Permit", once, "job", job.fact("permit_usd", Units.USD)));
     if (job.knows("engineer_usd")) {
       lines.add(Line.of("Engineer's letter", once, "job", job.fact("engineer_usd", Units.USD)));

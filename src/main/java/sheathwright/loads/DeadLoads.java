@@ -63,7 +63,7 @@ public final class DeadLoads {
    * @return pounds per square foot on the slope
    * @throws RefusedException if a number lies outside its range, a thickness is missing, or one is
    *     given for a material that goes by the layer
-   * @see "ASCE 7-10, Table C3-1, read second hand; standing-seam metal from memory"
+   * @see "ASCE 7-10, Table C3-1, secondary source; standing-seam metal from memory"
    */
   @LibraryFunction
   @Column("load_psf")

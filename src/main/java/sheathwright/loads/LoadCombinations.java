@@ -75,7 +75,7 @@ public final class LoadCombinations {
    * @return each combination in psf of horizontal projection, each divided by its own duration
    *     factor, and which one governs bending
    * @throws RefusedException if a number lies outside its range
-   * @see "ASCE 7-16 and 7-22, 2.4.1, and NDS 2018, Table 2.3.2, read second hand"
+   * @see "ASCE 7-16 and 7-22, 2.4.1, and NDS 2018, Table 2.3.2, secondary source"
    */
   @LibraryFunction
   public static CombinedLoads loadCombinations(

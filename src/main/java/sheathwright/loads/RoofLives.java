@@ -82,7 +82,7 @@ public final class RoofLives {
    * @param edition of ASCE 7; in tables 7-16 may be written too
    * @return pounds per square foot of horizontal projection
    * @throws RefusedException if a number lies outside its range
-   * @see "ASCE 7-16, 4.8.2, alike in 7-10 and 7-22, read second hand"
+   * @see "ASCE 7-16, 4.8.2, alike in 7-10 and 7-22, secondary source"
    */
   @LibraryFunction
   @Column("live_psf")

@@ -66,7 +66,7 @@ public final class Published {
     String text = after("source: ", file, notes);
     return switch (after("mark: ", file, notes)) {
       case "read" -> Source.read(text);
-      case "read second hand" -> Source.secondHand(text);
+      case "secondary source" -> Source.secondHand(text);
       case "from memory" -> Source.fromMemory(text);
       default -> throw new IllegalStateException(file + " has a mark that nobody knows");
     };

@@ -123,7 +123,7 @@ final class Complaints {
           : wrongCall(method.group(1), found(message), message);
     }
     if (message.startsWith("reached end of file")) {
-      return "the line is not finished: a bracket or a quote has no partner";
+      return "the line is not finished: an unmatched bracket or quote";
     }
     if (message.startsWith("incompatible types")) {
       return calledIn(source)

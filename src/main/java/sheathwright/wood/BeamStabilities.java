@@ -40,7 +40,7 @@ public final class BeamStabilities {
    * @return effective length in inches, slenderness ratio, buckling value in psi, stability factor
    * @throws RefusedException if a number lies outside its range, or the slenderness ratio is over
    *     50
-   * @see "NDS 2018 section 3.3.3, read second hand; its equation 3.3-6 from memory"
+   * @see "NDS 2018 section 3.3.3, secondary source; its equation 3.3-6 from memory"
    */
   @LibraryFunction
   public static Stability beamStability(

@@ -64,7 +64,7 @@ public final class DesignValues {
    * @return five values in psi, and fourteen factors
    * @throws RefusedException if a number lies outside its range, the value set does not hold the
    *     wood, the stock is ripped, or the slenderness ratio is over 50
-   * @see "NDS 2018 sections 2.3, 3.3.3, 3.10.4 and 4.3 with its Supplement, read second hand;
+   * @see "NDS 2018 sections 2.3, 3.3.3, 3.10.4 and 4.3 with its Supplement, secondary source;
    *     temperature and incising factors, southern pine and the values of 1997 from memory"
    */
   @LibraryFunction

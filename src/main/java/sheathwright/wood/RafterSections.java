@@ -33,10 +33,10 @@ public final class RafterSections {
    *     sawn to its full size, measured, or ripped, which is refused
    * @param thickness as measured, 0 in to 6 in; 0 takes what the stock says
    * @param depth as measured, 0 in to 24 in; 0 takes what the stock says
-   * @return thickness and depth in inches, area, section modulus and second moment
+   * @return thickness and depth in inches, area, section modulus and moment of inertia
    * @throws RefusedException if a number lies outside its range, the stock is ripped, or measured
    *     without both measures given
-   * @see "PS 20-20 for dressed sizes and the green thickness, read second hand; green widths, sizes
+   * @see "PS 20-20 for dressed sizes and the green thickness, secondary source; green widths, sizes
    *     before about 1970 and full-sawn ones from memory"
    */
   @LibraryFunction

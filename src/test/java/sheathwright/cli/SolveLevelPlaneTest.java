@@ -161,7 +161,7 @@ class SolveLevelPlaneTest {
         "x_in,y_in,z_in,low_in|0,0,0,1; ; readings.csv, line 1, column low_in: this column is not known",
         "x_in,y_in,z_in,hi|0,0,0,1; ; readings.csv, line 1, column hi: this column is not known",
         "x_in,y_in,z_in,build_up_in|0,0,0,1; ; readings.csv, line 1, column build_up_in: this column is not known",
-        "x_in,y_in,z_in,z_in|0,0,0,1; ; readings.csv, line 1, column z_in: this column stands twice",
+        "x_in,y_in,z_in,z_in|0,0,0,1; ; readings.csv, line 1, column z_in: this column appears twice",
         "x_in,y_in,z_in|0,0,low; ; readings.csv, line 2, column z_in: ",
         "x_in,y_in,z_in|0,0,|1,0,0; ; readings.csv, line 2, column z_in: it is empty",
         "x_in,y_in,z_in|0,99999,0; ; readings.csv, line 2, column y_in: 99999 is given; it must be from -10000 to 10000",

@@ -76,7 +76,7 @@ class ShownTest {
   @Test
   void source_tellsItsMark() {
     assertThat(Source.read("NDS 2018").at("12.2.3")).hasToString("NDS 2018, 12.2.3");
-    assertThat(Source.secondHand("NDS 2018")).hasToString("NDS 2018 (read second hand)");
+    assertThat(Source.secondHand("NDS 2018")).hasToString("NDS 2018 (secondary source)");
     assertThat(Source.fromMemory("NDS 1997").at("4A")).hasToString("NDS 1997, 4A (from memory)");
     assertThat(Source.COMMON_PRACTICE).hasToString("common practice, no source");
     assertThat(Source.derived("statics")).hasToString("statics (derived)");

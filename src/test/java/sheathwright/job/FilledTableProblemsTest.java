@@ -100,7 +100,7 @@ class FilledTableProblemsTest {
     Filling filling =
         Filling.of("sheets_by_area", "deck_area_sf,waste_pct,waste_pct", "704.36,0,10");
     assertThat(filling.problems())
-        .containsExactly("cases.csv, line 1, column waste_pct: this column stands twice");
+        .containsExactly("cases.csv, line 1, column waste_pct: this column appears twice");
   }
 
   @ParameterizedTest(name = "{0} in a column of feet")

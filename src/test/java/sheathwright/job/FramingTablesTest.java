@@ -32,7 +32,7 @@ class FramingTablesTest {
   }
 
   /**
-   * ASCE 7-10 Table C3-1 (read second hand): shingles 2 psf a layer, plywood 0.4 psf for each 1/8
+   * ASCE 7-10 Table C3-1 (secondary source): shingles 2 psf a layer, plywood 0.4 psf for each 1/8
    * in; and the rafters, 1.5 × 3.5 ÷ 24 in at 34 pcf (common practice).
    */
   @Test

@@ -42,11 +42,11 @@ class JobGroupsTest {
         .containsExactly(
             "job.csv: grade is missing: Rafter grade",
             "job.csv: value_set is missing: Edition of the design values",
-            "job.csv: span_ft is missing: Rafter span, clear, on the flat",
+            "job.csv: span_ft is missing: Rafter span, clear, horizontal projection",
             "job.csv: bearing_in is missing: Seat on the plate",
             "job.csv: load is missing: Kind of live load",
-            "job.csv: live_psf is missing: Live load on the flat",
-            "job.csv: dead_psf is missing: Dead load on the flat",
+            "job.csv: live_psf is missing: Live load, horizontal projection",
+            "job.csv: dead_psf is missing: Dead load, horizontal projection",
             "job.csv: deflection_limit is missing: Span divided by this may sag");
   }
 
@@ -164,7 +164,7 @@ class JobGroupsTest {
     assertThat(cottage.problems())
         .containsExactlyInAnyOrder(
             "readings.csv, line 3, column plane: \"Z\" is not a plane of planes.csv; it has A, B",
-            "readings.csv, line 4, column rafter: \"1\" stands twice; give each rafter one line");
+            "readings.csv, line 4, column rafter: \"1\" appears twice; give each rafter one line");
   }
 
   @Test

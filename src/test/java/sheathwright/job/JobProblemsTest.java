@@ -48,7 +48,7 @@ class JobProblemsTest {
         "planes|plane,eave_ft,|plane,eave,|planes.csv, line 1, column eave: this column is not known (did you mean eave_ft?); the table has plane, eave_ft, slope_length_ft, left_lean_ft, right_lean_ft, corners_ft and note",
         "planes|,note|,color|planes.csv, line 1, column color: this column is not known; the table has plane, eave_ft, slope_length_ft, left_lean_ft, right_lean_ft, corners_ft and note",
         // doubled and unknown columns of two-column tables
-        "rates|rate,value,note|rate,value,value|rates.csv, line 1, column value: this column stands twice",
+        "rates|rate,value,note|rate,value,value|rates.csv, line 1, column value: this column appears twice",
         "rates|rate,value,note|rate,value,valeu|rates.csv, line 1, column valeu: this column is not known (did you mean value?); the table has rate, value and note",
         "job|key,value,note|key,value,remark|job.csv, line 1, column remark: this column is not known; the table has key, value and note",
         "planes|ft,note\\nfront,20,12,|ft,,x\\nfront,20,12,,y|planes.csv, line 1: column 4 has no heading; name it, or begin its heading with note",
@@ -61,7 +61,7 @@ class JobProblemsTest {
         // unknown and doubled keys
         "prices|nail,0.02,|nale,0.02,|prices.csv, line 3, column item: \"nale\" is not known (did you mean nail?); it must be one of sheet, nail, sheet_extras, sister_stick, sister_nail, shim, stick_2x4, stick_2x6, stick_2x8, stick_2x10, stick_2x12",
         "prices|nail,0.02,|nail,0.02,\\nglue,3,|prices.csv, line 4, column item: \"glue\" is not known; it must be one of sheet, nail, sheet_extras, sister_stick, sister_nail, shim, stick_2x4, stick_2x6, stick_2x8, stick_2x10, stick_2x12",
-        "prices|nail,0.02,|nail,0.02,\\nnail,0.03,|prices.csv, line 4, column item: \"nail\" stands twice"
+        "prices|nail,0.02,|nail,0.02,\\nnail,0.03,|prices.csv, line 4, column item: \"nail\" appears twice"
       })
   void job_saysInOneLineWhatIsWrong(String table, String text, String spoiled, String said) {
     assertThat(

@@ -180,7 +180,7 @@ class SurveyEstimateTest {
   void aColumnThatStandsTwice_isSaid() {
     JobText twice = JobText.demo("tallow-end").with("readings", "drop_in,note", "drop_in,drop_in");
     assertThat(twice.problems())
-        .contains("readings.csv, line 1, column drop_in: this column stands twice");
+        .contains("readings.csv, line 1, column drop_in: this column appears twice");
   }
 
   @Test

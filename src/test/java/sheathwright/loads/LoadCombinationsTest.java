@@ -17,7 +17,7 @@ import sheathwright.published.LoadEdition;
 
 class LoadCombinationsTest {
 
-  /** C_D of NDS 2018, Table 2.3.2, in the order of the combinations; read second hand. */
+  /** C_D of NDS 2018, Table 2.3.2, in the order of the combinations; secondary source. */
   private static final double[] DURATION = {0.9, 1.25, 1.15, 1.6};
 
   private static CombinedLoads loads(
@@ -26,7 +26,7 @@ class LoadCombinationsTest {
         psf(dead), psf(live), psf(snow), strengthPsf(uplift), edition);
   }
 
-  /** ASCE 7-16 and 7-22, 2.4.1, read second hand, on plain numbers. */
+  /** ASCE 7-16 and 7-22, 2.4.1, secondary source, on plain numbers. */
   @ParameterizedTest
   @EnumSource(LoadEdition.class)
   void combinations_areThoseOfTheStandard(LoadEdition edition) {

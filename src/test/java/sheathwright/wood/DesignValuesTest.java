@@ -26,7 +26,7 @@ class DesignValuesTest {
           .with("load_duration", "ten-years")
           .with("spacing_in", "32");
 
-  /** F_b, F_v, F_c⊥, E and E_min of douglas fir-larch no. 2, Table 4A, read second hand. */
+  /** F_b, F_v, F_c⊥, E and E_min of douglas fir-larch no. 2, Table 4A, secondary source. */
   private static final double[] PRINTED = {900 * 1.2, 180, 625, 1.6e6, 580e3};
 
   private static void assertTimes(Asked asked, double... factors) {
@@ -45,7 +45,7 @@ class DesignValuesTest {
     assertTimes(LARCH, 1, 1, 1, 1, 1);
   }
 
-  // NDS 2018 Table 2.3.2, read second hand; duration is for bending and shear alone.
+  // NDS 2018 Table 2.3.2, secondary source; duration is for bending and shear alone.
   @ParameterizedTest
   @CsvSource({
     "permanent, 0.9",
@@ -60,7 +60,7 @@ class DesignValuesTest {
 
   @Test
   void wetService_isThePrintedFactor() {
-    // Table 4A, read second hand: 900 × 1.2 = 1080 is not over 1150, so bending keeps its value.
+    // Table 4A, secondary source: 900 × 1.2 = 1080 is not over 1150, so bending keeps its value.
     assertTimes(LARCH.with("moisture", "wet"), 1, 0.97, 0.67, 0.9, 0.9);
     // 1000 × 1.2 = 1200 is.
     Asked stronger = LARCH.with("grade", "no-1");
@@ -91,7 +91,7 @@ class DesignValuesTest {
 
   @Test
   void otherFactors_areThePrintedOnes() {
-    // NDS 2018: Table 4.3.8 from memory; 4.3.9, Table 4A and 3.10.4 read second hand.
+    // NDS 2018: Table 4.3.8 from memory; 4.3.9, Table 4A and 3.10.4 secondary source.
     assertTimes(LARCH.with("incised", "yes"), 0.8, 0.8, 1, 0.95, 0.95);
     assertTimes(LARCH.with("spacing_in", "24"), 1.15, 1, 1, 1, 1);
     assertTimes(LARCH.with("flatwise", "yes"), 1.15, 1, 1, 1, 1);

@@ -15,7 +15,7 @@ class RafterSectionsTest {
     return Asked.of("section_properties").with("size", size).with("stock", stock);
   }
 
-  // PS 20, read second hand: minus 1/2 in to 6 in nominal, minus 3/4 above; green 1-9/16 thick.
+  // PS 20, secondary source: minus 1/2 in to 6 in nominal, minus 3/4 above; green 1-9/16 thick.
   // The other sizes from memory; of two memories of the old 2x6, 5-1/2 and 5-5/8, the smaller.
   @ParameterizedTest
   @CsvSource({

@@ -85,7 +85,8 @@ public final class FastenerSizes {
    * @param screw by its number
    * @return diameter over the thread, root diameter and head diameter, in inches
    * @throws RefusedException if the list does not hold the screw
-   * @see "NDS 2018 Appendix L, from memory; the diameters of #8, #10 and #12 read second hand"
+   * @see "NDS 2018 Appendix L, from memory; the diameters of #8, #10 and #12 from a secondary
+   *     source"
    */
   @LibraryFunction
   public static ScrewDimensions screwDimensions(@Column("screw") OneOf<ScrewSize> screw) {

@@ -49,7 +49,7 @@ public final class Gravities {
    * @param wood species group on the grade stamp
    * @return specific gravity, a pure number
    * @throws RefusedException if the table does not hold the wood
-   * @see "NDS 2018 Table 12.3.3A, read second hand"
+   * @see "NDS 2018 Table 12.3.3A, secondary source"
    */
   @LibraryFunction
   @Column("specific_gravity")

@@ -36,7 +36,7 @@ public final class NailResistances {
    * <p>Does not cover nails that miss, split or stand in decayed wood, which hold nothing,
    * overdriven heads, end grain, toe-nails, wet panels, or the nail's own strength. Before the 2018
    * edition pull-through was not checked. The values are allowable ones, to be held against an
-   * allowable-level uplift. Screening only: local code and a licensed engineer decide.
+   * ASD-level uplift. Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
    * nailResistance(in(0.131), in(2.5), in(0.281), SMOOTH, in(1.5), number(0.42), in("7/16"), number(0.5), in(0), number(1.6), STAYS_DRY, UP_TO_100_F).resistance() // 68.2 lb
@@ -57,8 +57,8 @@ public final class NailResistances {
    * @param warmth that the wood keeps in service
    * @return penetration in inches; withdrawal, pull-through and the lesser in pounds; which governs
    * @throws RefusedException if a number lies outside its range
-   * @see "NDS 2018 sections 12.2.3 and 12.2.5 with Tables 11.3.3 and 11.3.4: the smooth nail read
-   *     second hand, all else from memory"
+   * @see "NDS 2018 sections 12.2.3 and 12.2.5 with Tables 11.3.3 and 11.3.4: the smooth nail
+   *     secondary source, all else from memory"
    */
   @LibraryFunction
   public static HeldNail nailResistance(

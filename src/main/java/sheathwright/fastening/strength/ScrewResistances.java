@@ -54,7 +54,7 @@ public final class ScrewResistances {
    * @param warmth that the wood keeps in service
    * @return inches of thread that count, and pounds for one screw
    * @throws RefusedException if a number lies outside its range
-   * @see "NDS 2018 sections 12.2.1 and 12.2.2, read second hand, with Tables 11.3.3 and 11.3.4 from
+   * @see "NDS 2018 sections 12.2.1 and 12.2.2, secondary source, with Tables 11.3.3 and 11.3.4 from
    *     memory"
    */
   @LibraryFunction

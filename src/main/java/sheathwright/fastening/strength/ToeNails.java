@@ -48,7 +48,7 @@ public final class ToeNails {
    * @param sideThickness of the member it is driven through, 0.5 in to 4 in
    * @return bearing lengths in both members and the penetration in inches; the two factors
    * @throws RefusedException if either number lies outside its range
-   * @see "NDS 2018 sections 12.1.5.7 and 12.5.4 with commentary, read second hand"
+   * @see "NDS 2018 sections 12.1.5.7 and 12.5.4 with commentary, secondary source"
    */
   @LibraryFunction
   public static ToeNail toeNail(

@@ -71,8 +71,8 @@ public final class Withdrawal {
    * @param shank smooth, ring or stainless
    * @return reference value in pounds for each inch of penetration
    * @throws RefusedException if a number lies outside its range
-   * @see "NDS 2018 section 12.2.3: the smooth nail read second hand, ring shank and stainless from
-   *     memory"
+   * @see "NDS 2018 section 12.2.3: the smooth nail from a secondary source, ring shank and
+   *     stainless from memory"
    */
   @LibraryFunction
   @Column("withdrawal_lb_per_in")
@@ -127,7 +127,7 @@ public final class Withdrawal {
    * @param diameter D over the thread, 0.05 in to 0.5 in
    * @return reference value in pounds for each inch of thread
    * @throws RefusedException if a number lies outside its range
-   * @see "NDS 2018 section 12.2.2, read second hand"
+   * @see "NDS 2018 section 12.2.2, secondary source"
    */
   @LibraryFunction
   @Column("withdrawal_lb_per_in")
@@ -165,7 +165,7 @@ public final class Withdrawal {
    * @param diameter D of the shank, 0.1 in to 1.25 in
    * @return reference value in pounds for each inch of thread, the tip left out
    * @throws RefusedException if a number lies outside its range
-   * @see "NDS 2018 section 12.2.1, read second hand; Table 12.2A, whose scanned page was read, is
+   * @see "NDS 2018 section 12.2.1, secondary source; Table 12.2A, whose scanned page was read, is
    *     reproduced"
    */
   @LibraryFunction

@@ -40,7 +40,7 @@ public final class ClipSpacings {
    *
    * @param resistance of one screw pulled out of this deck, allowable for wind, 1 lb to 2000 lb
    * @param screws in each clip, 1 to 6
-   * @param uplift of the zone at allowable level, 1 psf to 500 psf
+   * @param uplift of the zone at ASD level, 1 psf to 500 psf
    * @param cover of the panel, seam to seam, 4 in to 48 in
    * @return inches from clip to clip
    * @throws RefusedException if a number lies outside its range
@@ -84,7 +84,7 @@ public final class ClipSpacings {
    * @param screws in each clip, 1 to 6
    * @param panel as its maker tested it
    * @param maker how far apart its maker lets clips stand
-   * @param uplift of the zone at allowable level, 1 psf to 500 psf
+   * @param uplift of the zone at ASD level, 1 psf to 500 psf
    * @return inches from clip to clip, and screws, clip, seam or maker
    * @throws RefusedException if a number lies outside its range
    * @see "derived: load of the area that one clip holds; a test is not stretched to wider spacings"

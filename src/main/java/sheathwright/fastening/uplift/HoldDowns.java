@@ -39,7 +39,7 @@ public final class HoldDowns {
    * weakestLink(psf(57.3), StandingSeam.tested(psf(90), lb(250)).cover(in(16)), ScrewedClips.of(number(1), lb(71.6)).spacing(in(16)), NailedDeck.nail(lb(68.2)).spacing(in(6)).supports(in(24))).weakest() // screws
    * }</pre>
    *
-   * @param uplift of the zone at allowable level, 1 psf to 500 psf
+   * @param uplift of the zone at ASD level, 1 psf to 500 psf
    * @param panel as its maker tested it, at this clip spacing
    * @param clips as they are screwed to the deck
    * @param nailing of the deck to the rafters

@@ -41,7 +41,7 @@ public final class UpliftSpacings {
    *
    * @param resistance of one nail, the lesser of withdrawal and pull-through, allowable for wind, 1
    *     lb to 2000 lb
-   * @param uplift of the zone at allowable level, 1 psf to 500 psf
+   * @param uplift of the zone at ASD level, 1 psf to 500 psf
    * @param supportSpacing center to center of the rafters or trusses, 6 in to 96 in
    * @return inches from nail to nail
    * @throws RefusedException if a number lies outside its range

@@ -57,11 +57,12 @@ final class RafterSag {
   }
 
   Check underPassingLoad(Figure<Length> span) {
-    return check("live-load sag", "deflection", passing, passingLimit, span, PASSING);
+    return check("live-load deflection", "deflection", passing, passingLimit, span, PASSING);
   }
 
   Check underAllLoad(Figure<Length> span) {
-    return check("sag with creep", "total_deflection", total, totalLimit, span, SagLimits.SOURCE);
+    return check(
+        "long-term deflection", "total_deflection", total, totalLimit, span, SagLimits.SOURCE);
   }
 
   /** The span at which the first of the two limits is reached. */

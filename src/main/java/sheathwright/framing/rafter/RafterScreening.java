@@ -22,7 +22,7 @@ import sheathwright.framing.stop.RepairDecision.Decision;
  * @param deflection sag under roof live load or snow
  * @param totalDeflection sag under all load, with creep of the dead load
  * @param bearing on the plate
- * @param notch depth of the birdsmouth
+ * @param notch seat-cut depth
  * @param ok whether all of these are within what is allowed
  * @param governs which of them uses up the most
  * @param longest the longest span at which all of them are within what is allowed, not capped; 0 if

@@ -85,7 +85,7 @@ public final class RafterScreenings {
    *     creeps less; no where nobody knows, for most old framing was put up green
    * @param totalDeflectionLimit span divided by this is the sag allowed under all load with creep,
    *     0 to 360; 0 takes 120 with 180, 180 with 240 and 240 with 360, else it is 60 at least
-   * @param notch depth of the birdsmouth, square to the rafter's edge, 0 in to 8 in
+   * @param notch seat-cut depth, square to the rafter's edge, 0 in to 8 in
    * @param endDistance from the seat to the lower end of the rafter, 0 in to 240 in
    * @param rise tan θ, 1 in 12 to 24 in 12; 3 gives the greatest thrust that rafters without a
    *     ridge beam have
@@ -98,8 +98,8 @@ public final class RafterScreenings {
    *     distance between braces in inches; the thrust in pounds; who decides before any repair
    * @throws RefusedException if a number lies outside its range, the value set does not hold the
    *     wood, the stock is ripped, the notch goes through, or the ties stand above the lower third
-   * @see "NDS 2018 chapters 3 and 4, read second hand; notches, creep, the stability equation and
-   *     temperature from memory; IRC 2021 Table R802.4.1 for the tie's height, read second hand"
+   * @see "NDS 2018 chapters 3 and 4, secondary source; notches, creep, the stability equation and
+   *     temperature from memory; IRC 2021 Table R802.4.1 for the tie's height, secondary source"
    */
   @LibraryFunction
   public static RafterScreening rafterScreening(

@@ -52,7 +52,9 @@ public final class RafterThrusts {
       @Column(value = "tie_height_in", preset = "0") Figure<Length> tieHeight) {
     var feet =
         span.within(
-                "span_ft", Units.FOOT, Limits.between(1, 40, "from plate to ridge, on the flat"))
+                "span_ft",
+                Units.FOOT,
+                Limits.between(1, 40, "from plate to ridge, on the horizontal projection"))
             .symbol("L");
     var s = RepetitiveMember.spacing(spacing);
     var q =

@@ -63,7 +63,7 @@ public final class Rafters {
    * @throws RefusedException if a number lies outside its range, or the value set does not hold the
    *     species
    * @see "IRC 2021 Tables R802.4.1(1) to (8) and IBC 2018 Table 2308.7.2, reproduced; NDS 2018
-   *     sections 3 and 4, read second hand"
+   *     sections 3 and 4, secondary source"
    */
   @LibraryFunction
   public static RafterSpan rafterMaxSpan(
@@ -129,7 +129,7 @@ public final class Rafters {
    *     repair
    * @throws RefusedException if a number lies outside its range, or the value set does not hold the
    *     species
-   * @see "NDS 2018 sections 3.3 to 3.5 and 3.10, read second hand"
+   * @see "NDS 2018 sections 3.3 to 3.5 and 3.10, secondary source"
    */
   @LibraryFunction
   public static RafterCheck rafterCheck(
@@ -183,7 +183,7 @@ public final class Rafters {
 
     var bending = Check.of("bending", "bending_ratio", bendingStress, r.bending);
     var shear = Check.of("shear", "shear_ratio", shearStress, r.shear);
-    var deflection = Check.of("live-load sag", "deflection_ratio", sag, sagAllowed);
+    var deflection = Check.of("live-load deflection", "deflection_ratio", sag, sagAllowed);
     var bearing = Check.of("bearing at the plate", "bearing_ratio", bearingStress, r.bearing);
     var ok = Condition.all(bending.ok(), shear.ok(), deflection.ok(), bearing.ok()).as("ok");
     return new RafterCheck(

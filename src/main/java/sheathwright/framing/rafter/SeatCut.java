@@ -48,7 +48,7 @@ final class SeatCut {
     part = left.dividedBy(depth).as("part_over_seat", Units.RATIO).symbol("(d_n/d)");
     check =
         Check.of(
-            "depth of the birdsmouth",
+            "seat-cut depth",
             "notch_ratio",
             cutAway,
             depth.dividedBy(QUARTER).as("notch_allowed_in", Units.INCH, LIMIT));

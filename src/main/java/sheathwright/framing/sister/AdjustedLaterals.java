@@ -56,7 +56,7 @@ public final class AdjustedLaterals {
    * @return pounds for one nail
    * @throws RefusedException if a number lies outside its range, or the nail reaches less than 6
    *     diameters
-   * @see "NDS 2018 section 12.1.6 and Tables 2.3.2, 11.3.1, 11.3.3 and 12N, read second hand"
+   * @see "NDS 2018 section 12.1.6 and Tables 2.3.2, 11.3.1, 11.3.3 and 12N, secondary source"
    */
   @LibraryFunction
   @Column("adjusted_lb")

@@ -85,8 +85,8 @@ public final class PartSisters {
    *     forces on a group in pounds and its nails; yes or no; what has to be said beside it
    * @throws RefusedException if a number lies outside its range, the old rafter fails at its
    *     supports, the sister is too short to stiffen or longer than the span, or its groups overlap
-   * @see "derived: two beams held together by nail groups that slip; NDS 2018 section 3.3, read
-   *     second hand"
+   * @see "derived: two beams held together by nail groups that slip; NDS 2018 section 3.3,
+   *     secondary source"
    */
   @LibraryFunction
   public static PartSister partSister(
@@ -171,7 +171,7 @@ public final class PartSisters {
         load.sag(load.live, stiffnesses.rafter, "sag_alone_in")
             .minus(groups.relief(liveForce))
             .as("sag_in", Units.INCH, NailGroups.GROUPS);
-    var sags = Check.of("live-load sag", "sag_ratio", sag, load.sagAllowed(deflectionLimit));
+    var sags = Check.of("live-load deflection", "sag_ratio", sag, load.sagAllowed(deflectionLimit));
     return new PartSister(
         alone,
         endCheck,

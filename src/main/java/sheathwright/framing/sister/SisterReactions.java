@@ -54,9 +54,9 @@ public final class SisterReactions {
    * @param sisterBears whether the sister stands on the plate itself
    * @param rafterThickness of the old rafter as measured, 0.5 in to 6 in
    * @param rafterDepth of the old rafter as measured, 2 in to 16 in
-   * @param rafterNotch depth of the birdsmouth in the old rafter, 0 in to 4 in
+   * @param rafterNotch seat-cut depth in the old rafter, 0 in to 4 in
    * @param sisterSize nominal size of the sister, taken at its dry dressed size
-   * @param sisterNotch depth of the birdsmouth in the sister, 0 in to 4 in
+   * @param sisterNotch seat-cut depth in the sister, 0 in to 4 in
    * @param rafterShear F_v' of the old rafter, adjusted, 10 psi to 1000 psi
    * @param sisterShear F_v' of the sister, adjusted, 10 psi to 1000 psi
    * @param rafterBearing F_c⊥' of the old rafter, adjusted, 50 psi to 3000 psi
@@ -66,7 +66,7 @@ public final class SisterReactions {
    *     may be 1 at most; which pieces carry; yes or no; what has to be said beside it
    * @throws RefusedException if a number lies outside its range, or a notch takes more than a
    *     quarter of the depth
-   * @see "NDS 2018 sections 3.4 and 3.10, read second hand, the notch from memory; the sharing is
+   * @see "NDS 2018 sections 3.4 and 3.10, secondary source, the notch from memory; the sharing is
    *     derived"
    */
   @LibraryFunction

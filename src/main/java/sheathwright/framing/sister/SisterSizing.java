@@ -80,8 +80,8 @@ public final class SisterSizing {
    *     its rank by price
    * @throws RefusedException if a number lies outside its range, or the existing load is more than
    *     the dead load
-   * @see "derived: two pieces side by side bend to one curve; NDS 2018 with its supplement, read
-   *     second hand"
+   * @see "derived: two pieces side by side bend to one curve; NDS 2018 with its supplement,
+   *     secondary source"
    */
   @LibraryFunction
   public static SisterSizes sisterSizes(

@@ -44,8 +44,8 @@ public final class SisteredRafters {
    * @param sisterModulus E of the sister, 100000 psi to 5000000 psi
    * @return the old rafter's part of the load and the sister's; together 1
    * @throws RefusedException if a number lies outside its range
-   * @see "derived: two pieces side by side bend to one curve; dressed sizes from PS 20 (2020), read
-   *     second hand"
+   * @see "derived: two pieces side by side bend to one curve; dressed sizes from PS 20 (2020),
+   *     secondary source"
    */
   @LibraryFunction
   public static SisterShare sisterShare(

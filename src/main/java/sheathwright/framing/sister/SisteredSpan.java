@@ -48,7 +48,7 @@ final class SisteredSpan {
             "bending of the old rafter", "rafter_ratio" + beside, rafterMoment, rafterCapacity);
     sister =
         Check.of("bending of the sister", "sister_ratio" + beside, sisterMoment, sisterCapacity);
-    deflection = Check.of("live-load sag of both", "sag_ratio" + beside, sag, sagAllowed);
+    deflection = Check.of("live-load deflection of both", "sag_ratio" + beside, sag, sagAllowed);
     ok = Condition.all(rafter.ok(), sister.ok(), deflection.ok());
   }
 }

@@ -135,7 +135,7 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
         }
       }
     } catch (IOException | java.io.UncheckedIOException | IllegalStateException garbled) {
-      throw broken(name, 0, "it cannot be told apart into cells: a double quote has no partner");
+      throw broken(name, 0, "it cannot be parsed: unmatched double quote");
     }
     if (header.isEmpty()) {
       throw broken(name, 0, "it is empty; its first line names the columns");

@@ -17,7 +17,7 @@ public final class Headings {
   }
 
   /**
-   * What is wrong with them: a column that stands twice, one without a heading, one that is not
+   * What is wrong with them: a column that appears twice, one without a heading, one that is not
    * known.
    *
    * @param known the columns that are read
@@ -33,7 +33,7 @@ public final class Headings {
         String message = "column %d has no heading; name it, or begin its heading with note";
         problems.add(new Problem(file.name(), 1, "", message.formatted(i + 1)));
       } else if (file.header().indexOf(heading) < i) {
-        problems.add(new Problem(file.name(), 1, heading, "this column stands twice"));
+        problems.add(new Problem(file.name(), 1, heading, "this column appears twice"));
       } else if (!known.contains(heading) && !isLeftAlone.test(heading)) {
         String message = "this column is not known" + Nearest.asked(heading, known) + "; ";
         problems.add(new Problem(file.name(), 1, heading, message + allowed));

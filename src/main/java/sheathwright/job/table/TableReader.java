@@ -52,7 +52,7 @@ public final class TableReader {
       if (tooLong.isPresent()) {
         problem(file, line, keyColumn, tooLong.get());
       } else if (given.put(name, line) != null) {
-        problem(file, line, keyColumn, "\"" + name + "\" stands twice");
+        problem(file, line, keyColumn, "\"" + name + "\" appears twice");
       } else if (groups.stream().noneMatch(group -> group.field(name) != null)) {
         problem(
             file,

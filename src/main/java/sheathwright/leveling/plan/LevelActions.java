@@ -45,7 +45,7 @@ public final class LevelActions {
    * @param truss whether it is a truss
    * @return leave, shim, sister, plane or stop
    * @throws RefusedException if a number lies outside its range
-   * @see "common practice, no source: 1/8 in and 3/8 in; trusses by IRC R802.7.2, read second hand"
+   * @see "common practice, no source: 1/8 in and 3/8 in; trusses by IRC R802.7.2, secondary source"
    */
   @LibraryFunction
   @Column("action")

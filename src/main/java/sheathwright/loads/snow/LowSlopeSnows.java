@@ -73,7 +73,7 @@ public final class LowSlopeSnows {
    * @return pounds per square foot of horizontal projection, 0 where there is no such case; at
    *     strength level under ASCE 7-22
    * @throws RefusedException if a number lies outside its range
-   * @see "ASCE 7-16, 7.3.4, and ASCE 7-22, 7.3.3, read second hand"
+   * @see "ASCE 7-16, 7.3.4, and ASCE 7-22, 7.3.3, secondary source"
    */
   @LibraryFunction
   @Column("minimum_psf")
@@ -124,7 +124,7 @@ public final class LowSlopeSnows {
    * @return pounds per square foot of horizontal projection, 0 where there is no such case; at
    *     strength level under ASCE 7-22
    * @throws RefusedException if a number lies outside its range
-   * @see "ASCE 7-16, 7.10, and the 8 psf of ASCE 7-22, read second hand; the ground snow to which
+   * @see "ASCE 7-16, 7.10, and the 8 psf of ASCE 7-22, secondary source; the ground snow to which
    *     ASCE 7-22 adds it from memory"
    */
   @LibraryFunction

@@ -63,7 +63,7 @@ public final class RoofSnows {
    *     under ASCE 7-22
    * @throws RefusedException if a number lies outside its range, or the importance is not 1 under
    *     ASCE 7-22
-   * @see "ASCE 7-16, equations 7.3-1 and 7.4-1 and Figure 7.4-1, read second hand; the curves of
+   * @see "ASCE 7-16, equations 7.3-1 and 7.4-1 and Figure 7.4-1, secondary source; the curves of
    *     7-10 from memory"
    */
   @LibraryFunction

@@ -66,7 +66,7 @@ public final class SnowFactors {
    * @param shelter of the roof itself
    * @return a factor from 0.7 to 1.2
    * @throws RefusedException if the table allows no such roof there
-   * @see "ASCE 7-16, Table 7.3-1, read second hand"
+   * @see "ASCE 7-16, Table 7.3-1, secondary source"
    */
   @LibraryFunction
   @Column("exposure_factor")
@@ -110,7 +110,7 @@ public final class SnowFactors {
    * @param edition of ASCE 7; in tables 7-16 may be written too
    * @return a factor from 0.85 to 1.3
    * @throws RefusedException if the edition's factor was not read
-   * @see "ASCE 7-16, Table 7.3-2, and ASCE 7-22, 7.3.2, read second hand; 7-10 from memory"
+   * @see "ASCE 7-16, Table 7.3-2, and ASCE 7-22, 7.3.2, secondary source; 7-10 from memory"
    */
   @LibraryFunction
   @Column("thermal_factor")
@@ -152,7 +152,7 @@ public final class SnowFactors {
    * @param edition of ASCE 7; in tables 7-16 may be written too
    * @return a factor from 0.8 to 1.2
    * @throws RefusedException if a word is not one of these
-   * @see "ASCE 7-16, Table 1.5-2, taken for 7-10 too, read second hand"
+   * @see "ASCE 7-16, Table 1.5-2, taken for 7-10 too, secondary source"
    */
   @LibraryFunction
   @Column("importance")

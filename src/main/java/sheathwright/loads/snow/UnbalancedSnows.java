@@ -74,8 +74,8 @@ public final class UnbalancedSnows {
    *     density, and the case; the width ends at the eave
    * @throws RefusedException if a number lies outside its range, or the importance is not 1 under
    *     ASCE 7-22 or with a drift
-   * @see "ASCE 7-16, 7.6.1, drift height as in ASCE 7-10, and the drift height of ASCE 7-22, read
-   *     second hand; 0.65 as the most on the map of winter wind from memory"
+   * @see "ASCE 7-16, 7.6.1, drift height as in ASCE 7-10, and the drift height of ASCE 7-22,
+   *     secondary source; 0.65 as the most on the map of winter wind from memory"
    */
   @LibraryFunction
   public static UnbalancedSnow unbalancedSnow(

@@ -23,6 +23,6 @@ public record CladdingPressure(
 
   @Override
   public String toString() {
-    return "outward %s, inward %s, at allowable level".formatted(outward, inward);
+    return "outward %s, inward %s, at ASD level".formatted(outward, inward);
   }
 }

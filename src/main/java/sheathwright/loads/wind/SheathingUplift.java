@@ -15,6 +15,6 @@ public record SheathingUplift(
 
   @Override
   public String toString() {
-    return "uplift %s, inward %s, at allowable level".formatted(uplift, inward);
+    return "uplift %s, inward %s, at ASD level".formatted(uplift, inward);
   }
 }

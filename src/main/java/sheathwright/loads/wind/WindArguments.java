@@ -28,11 +28,11 @@ public final class WindArguments {
         .within(
             "uplift_psf",
             Units.PSF,
-            Limits.between(1, 500, "at allowable level; the code takes no less than 10"))
+            Limits.between(1, 500, "at ASD level; the code takes no less than 10"))
         .symbol("p");
   }
 
-  /** A pressure at strength level as it is at allowable level. */
+  /** A pressure at strength level as it is at ASD level. */
   static Figure<Pressure> allowable(String name, Figure<StrengthPressure> strength) {
     return ALLOWABLE_SHARE.times(strength).as(name, Units.PSF, ALLOWABLE_SHARE.source());
   }

@@ -48,7 +48,7 @@ public final class WindPressures {
    * @param directionality 0.85 for roofs of buildings, 0.8 to 1
    * @return pounds per square foot at strength level, which is not an allowable pressure
    * @throws RefusedException if a number lies outside its range
-   * @see "ASCE 7-16, equation 26.10-1, read second hand; Kz of ASCE 7-10, 7-16 and 7-22 from
+   * @see "ASCE 7-16, equation 26.10-1, secondary source; Kz of ASCE 7-10, 7-16 and 7-22 from
    *     memory, held against the height factors of IRC 2015, 2021 and 2024"
    */
   @LibraryFunction
@@ -77,17 +77,17 @@ public final class WindPressures {
    * allowable = 0.6 × strength
    * </pre>
    *
-   * <p>Does not cover pressures of codes before 2012, which are at allowable level already.
-   * Screening only: local code and a licensed engineer decide.
+   * <p>Does not cover pressures of codes before 2012, which are at ASD level already. Screening
+   * only: local code and a licensed engineer decide.
    *
    * <pre>{@code
    * allowablePressure(strengthPsf(50)) // 30 psf
    * }</pre>
    *
    * @param strength at strength level, 0 psf strength to 1000 psf strength
-   * @return pounds per square foot at allowable level
+   * @return pounds per square foot at ASD level
    * @throws RefusedException if the pressure lies outside its range
-   * @see "ASCE 7-10, section 2.4, 0.6 W, read second hand"
+   * @see "ASCE 7-10, section 2.4, 0.6 W, secondary source"
    */
   @LibraryFunction
   @Column("allowable_psf")
@@ -121,11 +121,11 @@ public final class WindPressures {
    *
    * @param site the house in the wind
    * @param place on its roof
-   * @return outward and inward pressure at allowable level, both positive
+   * @return outward and inward pressure at ASD level, both positive
    * @throws RefusedException if a number lies outside its range, or the edition prints nothing for
    *     the roof, slope and zone
    * @see "IRC 2015 (ASCE 7-10), IRC 2021 (ASCE 7-16) and FBC Residential 2023 (ASCE 7-22), roof
-   *     pressures, read second hand and solved for coefficients"
+   *     pressures, secondary source and solved for coefficients"
    */
   @LibraryFunction
   public static SheathingUplift sheathingUplift(WindSite site, RoofPlace place) {
@@ -161,11 +161,11 @@ public final class WindPressures {
    * @param place on its roof
    * @param topography what hills do to the wind
    * @param enclosure whether the wind can get into the house
-   * @return outward and inward pressure, at strength level and at allowable level
+   * @return outward and inward pressure, at strength level and at ASD level
    * @throws RefusedException if a number lies outside its range, or the edition prints nothing for
    *     the roof, slope and zone
    * @see "IRC 2015 (ASCE 7-10), IRC 2021 (ASCE 7-16) and FBC Residential 2023 (ASCE 7-22), roof
-   *     pressures, read second hand and solved for coefficients; 0.55 of a partially enclosed house
+   *     pressures, secondary source and solved for coefficients; 0.55 of a partially enclosed house
    *     from memory"
    */
   @LibraryFunction

@@ -43,7 +43,7 @@ public final class WindZoneWidths {
    * @param height of the roof
    * @return feet on the flat
    * @throws RefusedException if a number lies outside its range
-   * @see "ASCE 7-10, notes of Figure 30.4-2A, read second hand"
+   * @see "ASCE 7-10, notes of Figure 30.4-2A, secondary source"
    */
   @LibraryFunction
   @Column("zone_width_ft")
@@ -82,7 +82,7 @@ public final class WindZoneWidths {
    * @param slope from the eave up
    * @return feet above the ground
    * @throws RefusedException if a number lies outside its range
-   * @see "ASCE 7-16, definition of mean roof height, read second hand"
+   * @see "ASCE 7-16, definition of mean roof height, secondary source"
    */
   @LibraryFunction
   @Column("height_ft")

@@ -62,7 +62,7 @@ public final class Courses {
    * @return whole sheets, height of the course at the ridge in inches, and whether it is narrow
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source: arithmetic on 4 by 8 sheets; the least strip of 24 in is
-   *     panel certification advice, read second hand"
+   *     panel certification advice, secondary source"
    */
   @LibraryFunction
   public static CourseCount sheetsByCourse(

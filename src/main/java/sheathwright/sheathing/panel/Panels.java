@@ -127,7 +127,7 @@ public final class Panels {
    * @param size of the sheet
    * @return pounds by the square foot, and pounds of one sheet
    * @throws RefusedException if a number lies outside its range
-   * @see "common practice, no source: panel makers' list, read second hand for 15/32, 1/2, 19/32
+   * @see "common practice, no source: panel makers' list, secondary source for 15/32, 1/2, 19/32
    *     and 7/16 OSB, the others from memory"
    */
   @LibraryFunction

@@ -129,7 +129,7 @@ final class DeckPages {
           part.patches().map(PatchPlan::list).orElse(List.of()));
     }
     tab.note(
-        "Drawn when this file was written; whether it still holds is said on the Self-check tab. Sheets are drawn as they would be laid anew.");
+        "Drawn when this file was written; whether it still holds is said on the Self-check tab. Sheets are drawn as they would be replaced.");
   }
 
   private static void reported(Tab tab, Estimate estimate) {
@@ -148,7 +148,7 @@ final class DeckPages {
 
   /** What is cut out and put in, plane by plane. */
   static void work(Tab tab, Estimate estimate) {
-    tab.heading("Before any of it");
+    tab.heading("Before you start");
     tab.linkedVerdict("The rafters", estimate.framing().decision());
     estimate
         .framing()
@@ -164,14 +164,14 @@ final class DeckPages {
             patches.work(),
             List.of(
                 "Patch",
-                "Cures the marks",
+                "Repairs marks",
                 "From the left, in",
                 "From the eave, in",
                 "Width, in",
                 "Height, in"),
             Sections.units(null, null, Units.INCH, Units.INCH, Units.INCH, Units.INCH));
         tab.entry("Sheets for them", patches.sheets(), "");
-        tab.entry("Not fewer than", patches.atLeast(), "no cutting of these pieces takes fewer");
+        tab.entry("At least", patches.atLeast(), "no cutting of these pieces takes fewer");
         tab.entry("Scabs under ends", patches.scabs(), "where no support carries a new end");
         tab.entry("Blocking or clips along new edges", patches.blocking(), "between supports");
       }
@@ -212,9 +212,9 @@ final class DeckPages {
   /** New sheets on the whole deck, from the layout. */
   static void layout(Tab tab, Estimate estimate) {
     DeckLayout layout = estimate.deck().layout();
-    tab.heading("If the whole deck were laid anew");
+    tab.heading("Full re-deck");
     tab.entry("Sheets, by the layout", layout.sheets(), "what is cut off is used again");
-    tab.entry("Not fewer than", layout.atLeast(), "for this layout");
+    tab.entry("At least", layout.atLeast(), "for this layout");
     tab.entry("Laid uncut", layout.whole(), "");
     tab.entry(
         "Nails, sheet by sheet",
@@ -236,6 +236,6 @@ final class DeckPages {
         layout.shortPieces(),
         "move the first joint, or support all their edges");
     tab.entry("Height of the last course", layout.lastCourse(), "");
-    tab.entry("Is that narrow", layout.narrow(), "under 24 in the span table does not hold");
+    tab.entry("Narrow strip?", layout.narrow(), "under 24 in the span table does not hold");
   }
 }

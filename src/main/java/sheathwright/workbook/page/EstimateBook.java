@@ -134,7 +134,7 @@ public final class EstimateBook {
     units.add(Units.RATIO);
     tab.list(
         estimate.order(),
-        List.of("What", "Needed", "Unit", "In a pack", "Packs to buy, with the spare"),
+        List.of("What", "Needed", "Unit", "In a package", "Packages to buy, incl. overage"),
         units);
     tab.heading("Counts behind it");
     tab.entry("Deck sheets, by area", estimate.deckSheets(), "a quick count, not a layout");
@@ -185,13 +185,13 @@ public final class EstimateBook {
         .ifPresent(
             cutting -> {
               tab.entry("Sticks by the cut list", cutting.cost(), "of all planes together");
-              tab.entry("Not less than", cutting.atLeast(), "no cutting of these costs less");
+              tab.entry("At least", cutting.atLeast(), "no cutting of these costs less");
             });
   }
 
   private static void sheet(Tab tab, String what, UnitPrice price) {
     tab.heading(what);
-    tab.entry("Direct cost", price.direct(), "material with waste and tax, labor, tip");
+    tab.entry("Direct cost", price.direct(), "material with waste and tax, labor, dump fee");
     tab.entry("With overhead and margin", price.exact(), "");
     tab.total("Quoted", price.quoted(), "up to a whole dollar");
   }

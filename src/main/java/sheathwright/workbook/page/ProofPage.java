@@ -22,7 +22,7 @@ import sheathwright.workbook.book.Tab;
 final class ProofPage {
 
   private static final List<String> HEADINGS =
-      List.of("Check", "Asked", "Can give", "Unit", "Used", "Verdict", "By what rule");
+      List.of("Check", "Demand", "Capacity", "Unit", "Ratio", "OK", "Reference");
   private static final int ASKED = 1;
   private static final int GIVEN = 2;
   private static final int UNIT = 3;
@@ -49,7 +49,7 @@ final class ProofPage {
     if (!framing.checks().isEmpty()) {
       checks(tab, framing.checks(), "STOP");
     }
-    tab.verdict("In a word", framing.decision());
+    tab.verdict("Decision", framing.decision());
     tab.entry("May the crew repair them", framing.mayRepair(), "");
     framing.rafters().ifPresent(screening -> answers(tab, screening));
     tab.caution(Cautions.SISTERS);
@@ -70,10 +70,10 @@ final class ProofPage {
   }
 
   private static void answers(Tab tab, RafterScreening screening) {
-    tab.entry("What uses up the most", screening.governs(), "");
+    tab.entry("Governing check", screening.governs(), "");
     tab.entry(
         "Longest span that passes", screening.longest(), "on the flat, all checks, not capped");
-    tab.entry("Pull in the tie of one pair", screening.thrust(), "without a ridge beam");
+    tab.entry("Rafter-tie tension, per pair", screening.thrust(), "without a ridge beam");
   }
 
   private static void deckOff(Tab tab, RafterScreening screening) {

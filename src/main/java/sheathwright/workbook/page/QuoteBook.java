@@ -90,7 +90,7 @@ public final class QuoteBook {
     for (String fact : FACTS) {
       tab.link(Sections.label(job, fact), job.text(fact), "");
     }
-    tab.link("Days that the price holds", fact("valid_days"), "from the date of the quote");
+    tab.link("Price good for, days", fact("valid_days"), "from the date of the quote");
     tab.heading("The price");
     tab.linkedTotal("You pay", quote.total(), "line by line on the tab What it costs");
     tab.link("Deck sheets in that price", estimate.plannedSheets(), "");
@@ -99,7 +99,7 @@ public final class QuoteBook {
         quote.extraSheet(),
         "shown to you before it is covered");
     tab.link("Credit for each sheet that is not needed", quote.credit(), "");
-    tab.link("At the very worst, every sheet bad", quote.worstCase(), "");
+    tab.link("Most it can come to, every sheet bad", quote.worstCase(), "");
     tab.linkedVerdict("Your rafters", estimate.framing().decision());
     tab.paragraph(Cautions.SCREENING + " " + Cautions.SISTERS);
     tab.heading("Where the money goes");
@@ -150,7 +150,7 @@ public final class QuoteBook {
   }
 
   private void buy(Tab tab) {
-    tab.heading("What we bring for it");
+    tab.heading("Materials included");
     tab.link("Deck sheets", estimate.plannedSheets(), "");
     tab.entry("Sheets of the whole deck", estimate.deckSheets(), "a count by area");
     tab.entry("The same, as they would be laid", estimate.deck().layout().sheets(), "");
@@ -165,7 +165,7 @@ public final class QuoteBook {
     tab.link("An extra sheet", quote.extraSheet(), "");
     tab.link("Credit for a sheet not needed", quote.credit(), "");
     tab.entry("Sheets that could still turn out bad", quote.mostExtraSheets(), WORST);
-    tab.total("At the very worst", quote.worstCase(), "every sheet of the deck replaced");
+    tab.total("Most it can come to", quote.worstCase(), "every sheet of the deck replaced");
     return lines;
   }
 }

@@ -87,7 +87,7 @@ public final class Sections {
               Tab tab = titled(book.tab("The maker", 31, 7, 10, 11, 11, 8, 8, 22), subtitle);
               tab.heading("What the covering's maker asks of the deck");
               tab.note(
-                  "Filled from the maker's own engineering. A warranty rests on it, and it goes before what is common.");
+                  "Filled from the maker's own engineering. A warranty rests on it, and it overrides common practice.");
               tab.list(
                   roll,
                   List.of(

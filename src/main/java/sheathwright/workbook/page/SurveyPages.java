@@ -26,7 +26,7 @@ import sheathwright.workbook.draw.SagChart;
 final class SurveyPages {
 
   private static final List<String> FLATNESS =
-      List.of("Straightedge", "Off by, in", "Allowed, in", "Used", "Holds", "Where");
+      List.of("Straightedge", "Deviation, in", "Allowed, in", "Ratio", "OK", "Where");
   private static final int PLACE = 5;
   private static final int UP = 1;
   private static final int BEFORE = 2;
@@ -69,7 +69,7 @@ final class SurveyPages {
     for (SurveyedPlane plane : survey.planes()) {
       strings.heading("Plane " + plane.name() + ", below the string");
       strings.list(plane.readings().roll());
-      strings.entry("To read again", plane.readings().suspectCount(), "none is dropped");
+      strings.entry("Recheck", plane.readings().suspectCount(), "none is dropped");
       strings.heading("Plane " + plane.name() + ", above the string before and after");
       stations.put(plane, strings.list(plane.stations()));
       strings.heading("Plane " + plane.name() + ", how far the rafters sag");
@@ -77,13 +77,13 @@ final class SurveyPages {
       strings.entry("Worst rafter", plane.sags().rafter(), "");
       strings.entry("Its span over its sag", plane.sags().worst().spanOverSag(), "");
       strings.entry("Allowed", plane.sags().worst().limit(), "by the fraction");
-      strings.entry("Used", plane.sags().worst().sag().ratio(), "1 at most; looks, not strength");
+      strings.entry("Ratio", plane.sags().worst().sag().ratio(), "1 at most; appearance only");
       working.heading("Plane " + plane.name());
       working.list(plane.plan().roll());
     }
     strings.note(
         "A reading is doubted where it departs from the straight line through its neighbors by more than is usual round it. It stays in; read it again.");
-    rafters.heading("Before any of it");
+    rafters.heading("Before you start");
     rafters.linkedVerdict("The rafters", estimate.framing().decision());
     for (SurveyedPlane plane : survey.planes()) {
       plane(plane);

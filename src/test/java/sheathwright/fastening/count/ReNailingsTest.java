@@ -10,7 +10,7 @@ import sheathwright.catalog.Asked;
 class ReNailingsTest {
 
   /**
-   * The re-roof rule of one state's existing building code of 2007 and later, read second hand, its
+   * The re-roof rule of one state's existing building code of 2007 and later, secondary source, its
    * rows for close smooth nails and for rings from memory: staples and 6d count for nothing; smooth
    * 8d count in the lower wind only, and then 6 in is enough; ring-shank 8d count in both. Framing
    * at 24 in, where 6/12 has 33 nails and 6/6 has 45.

@@ -43,7 +43,7 @@ class FastenerTablesTest {
         .startsWith("nail dimensions hold nothing for deformed-2-1/2");
   }
 
-  /** A university course page, read second hand. */
+  /** A university course page, secondary source. */
   @ParameterizedTest
   @CsvSource({"no-8, 0.164", "no-10, 0.190", "no-12, 0.216"})
   void screwDimensions_areThoseOfTheCoursePage(String screw, double diameter) {

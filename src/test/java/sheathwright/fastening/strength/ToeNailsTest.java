@@ -17,7 +17,7 @@ class ToeNailsTest {
         .with("side_thickness_in", Double.toString(side));
   }
 
-  /** NDS 2018 commentary C12.5.4 worked for 8d and 16d common nails; read second hand. */
+  /** NDS 2018 commentary C12.5.4 worked for 8d and 16d common nails; secondary source. */
   @ParameterizedTest
   @CsvSource({"2.5, 1.332, 1.538", "3.5, 1.864, "})
   void toeNail_isTheWorkedOne(double length, double mainBearing, Double penetration) {

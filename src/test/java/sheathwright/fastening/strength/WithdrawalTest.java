@@ -48,7 +48,7 @@ class WithdrawalTest {
 
   @ParameterizedTest(name = "{0} {2} in, G {1}")
   @CsvSource({
-    // a design example of the specification's publisher, read second hand
+    // a design example of the specification's publisher, secondary source
     "smooth, 0.42, 0.131, 20.667, 0.01",
     // a worked test in a public repository, NDS 2018 12.2-3
     "smooth, 0.50, 0.131, 31.95, 0.02",

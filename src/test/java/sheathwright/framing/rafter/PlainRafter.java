@@ -8,7 +8,7 @@ import sheathwright.catalog.Asked;
 
 /**
  * An old rafter reckoned in plain numbers, from the handbook's sentences. Its design values are
- * those of douglas fir-larch no. 2 and hem-fir no. 1 as printed in Table 4A, read second hand.
+ * those of douglas fir-larch no. 2 and hem-fir no. 1 as printed in Table 4A, secondary source.
  */
 record PlainRafter(
     boolean isLarch,

@@ -86,7 +86,7 @@ class RafterCheckTest {
 
   @Test
   void rafterMaxSpan_knowsSouthernPineOfBefore2013() {
-    // 2x6 no. 2: Fb 1250 then (read second hand), 1000 now, both governed by bending at 24 in.
+    // 2x6 no. 2: Fb 1250 then (secondary source), 1000 now, both governed by bending at 24 in.
     double then = span(SOUTHERN_PINE, in(24), ValueSet.SOUTHERN_PINE_2012).span().value();
     double now = span(SOUTHERN_PINE, in(24), ValueSet.NDS2018).span().value();
     assertThat(now).isCloseTo(Math.sqrt(8 * 1000 * 1.25 * 1.15 * 7.5625 / 5), LAST_BITS);

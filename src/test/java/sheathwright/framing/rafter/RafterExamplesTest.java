@@ -149,7 +149,7 @@ class RafterExamplesTest {
     assertThat(check.deflection().capacity().value()).isCloseTo(13 * 12 / 180d, within(1e-12));
   }
 
-  // Fv and Fc-perp, NDS 2018 Supplement Tables 4A and 4B, read second hand (metric print for
+  // Fv and Fc-perp, NDS 2018 Supplement Tables 4A and 4B, secondary source (metric print for
   // southern pine); the span tables do not prove these. Fv is times CD 1.25, Fc-perp is not.
   @ParameterizedTest
   @CsvSource({

@@ -160,7 +160,7 @@ class RafterScreeningTest {
     }
   }
 
-  /** IBC Table 1604.3, read second hand: live load beside dead and live load, by the ceiling. */
+  /** IBC Table 1604.3, secondary source: live load beside dead and live load, by the ceiling. */
   @ParameterizedTest
   @CsvSource({"180, 120", "240, 180", "360, 240"})
   void totalLimit_followsTheLimitUnderLiveLoad(String live, double total) {

@@ -58,7 +58,7 @@ class RafterSpanDifferencesTest {
     }
   }
 
-  /** Fc-perp of NDS 2018 Supplement, Table 4A, read second hand. */
+  /** Fc-perp of NDS 2018 Supplement, Table 4A, secondary source. */
   private static double bearingValue(Species species) {
     return switch (species) {
       case HEM_FIR -> 405;

@@ -19,7 +19,7 @@ class RafterTieTest {
     return new RafterTie(ft(12), pitch(10), in(height));
   }
 
-  // IRC 2021 Table R802.4.1, footnote, read second hand; between two rows the lower one.
+  // IRC 2021 Table R802.4.1, footnote, secondary source; between two rows the lower one.
   @ParameterizedTest
   @CsvSource({
     "0,     1.00",
@@ -52,7 +52,7 @@ class RafterTieTest {
         .with("tie_height_in", String.valueOf(height));
   }
 
-  // IRC 2021 Table R802.5.2, footnote: heel joints of raised ties, read second hand, as printed.
+  // IRC 2021 Table R802.5.2, footnote: heel joints of raised ties, secondary source, as printed.
   @ParameterizedTest
   @CsvSource({"40, 1.5", "30, 1.33", "24, 1.25", "20, 1.2", "12, 1.11"})
   void thrust_growsByTheHeelJointFactor(double height, double factor) {

@@ -71,7 +71,7 @@ class CsvFileTest {
   @Test
   void csvFile_refusesAQuoteWithoutItsPartner() {
     assertThat(problemsOf("a,b\n1,\"2\n3,4\n"))
-        .isEqualTo("t.csv: it cannot be told apart into cells: a double quote has no partner");
+        .isEqualTo("t.csv: it cannot be parsed: unmatched double quote");
   }
 
   @Test

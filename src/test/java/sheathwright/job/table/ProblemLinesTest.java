@@ -34,10 +34,10 @@ class ProblemLinesTest {
   @Test
   void aKindThatStandsLast_isSaidToo() {
     List<Problem> problems = new ArrayList<>(many(1_000, "up_in", "%d is given; too much"));
-    problems.add(new Problem("marks.csv", 9_999, "mark", "\"a\" stands twice"));
+    problems.add(new Problem("marks.csv", 9_999, "mark", "\"a\" appears twice"));
     assertThat(ProblemLines.of(problems))
         .hasSizeLessThanOrEqualTo(42)
-        .contains("marks.csv, line 9999, column mark: \"a\" stands twice")
+        .contains("marks.csv, line 9999, column mark: \"a\" appears twice")
         .last()
         .asString()
         .isEqualTo("and 980 more of the same kind in marks.csv, column up_in");

@@ -109,7 +109,7 @@ class RoofSnowsTest {
     assertThat(snow.sloped().value()).isCloseTo(snow.flat().value(), within(1e-12));
   }
 
-  /** Slopes in degrees as ASCE 7-16, 7.6.1 prints them beside their rise; read second hand. */
+  /** Slopes in degrees as ASCE 7-16, 7.6.1 prints them beside their rise; secondary source. */
   @ParameterizedTest
   @CsvSource({"0.5, 2.38, 0.01", "7, 30.2, 0.06", "12, 45, 0.0000001", "0, 0, 0.0000001"})
   void degrees_areThePrintedOnes(double rise, double printed, double tolerance) {

@@ -16,7 +16,7 @@ import sheathwright.published.LoadEdition;
 /** The factors as copies of ASCE 7-16 print them; no other road leads to a printed choice. */
 class SnowFactorsTest {
 
-  /** ASCE 7-16, Table 7.3-1, read second hand. */
+  /** ASCE 7-16, Table 7.3-1, secondary source. */
   @ParameterizedTest
   @CsvSource({
     "b,                    0.9, 1.0, 1.2",
@@ -39,7 +39,7 @@ class SnowFactorsTest {
     }
   }
 
-  /** ASCE 7-16, Table 7.3-2, read second hand; taken for 7-10 too, from memory. */
+  /** ASCE 7-16, Table 7.3-2, secondary source; taken for 7-10 too, from memory. */
   @ParameterizedTest
   @CsvSource({
     "heated,              1.0",
@@ -77,7 +77,7 @@ class SnowFactorsTest {
         .withMessageContaining("the two copies of that table that were seen disagree");
   }
 
-  /** ASCE 7-16, Table 1.5-2, read second hand. */
+  /** ASCE 7-16, Table 1.5-2, secondary source. */
   @ParameterizedTest
   @CsvSource({"i, 0.8", "ii, 1.0", "iii, 1.1", "iv, 1.2"})
   void importance_isThePrintedOne_and1Under2022(String category, double printed) {

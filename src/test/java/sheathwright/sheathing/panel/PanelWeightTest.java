@@ -19,7 +19,7 @@ class PanelWeightTest {
     return Panels.panelWeight(category, kind, SheetSize.FOUR_BY_EIGHT).sheet().value();
   }
 
-  /** The trade's pounds of a 4 by 8 sheet, from the same kind of list read second hand. */
+  /** The trade's pounds of a 4 by 8 sheet, from the same kind of list secondary source. */
   @ParameterizedTest(name = "{0} {1}")
   @CsvSource({
     "CATEGORY_7_16, OSB, 44, 46",

@@ -60,7 +60,7 @@ class HomeownerFileTest {
                 estimate.extraSheet().exact(),
                 (Figure<?>) estimate.job().labeledPrices().get("Sheet"),
                 (Figure<?>) estimate.job().labeledPrices().get("Sheet nail"),
-                (Figure<?>) estimate.job().labeledRates().get("Labor with its burden"),
+                (Figure<?>) estimate.job().labeledRates().get("Labor rate, burdened"),
                 (Figure<?>) estimate.job().labeledRates().get("Sales tax on material"))
             .map(Figure::value)
             .toList();
