@@ -42,7 +42,7 @@ final class DeckWords {
           new Entry("Mark.cell(\"m2\", SOFT, rafters, 3, 2)", "bad wood in one bay of one course"),
           new Entry("patches(south, rafters, mark1, mark2)", "what is cut out and put in new"),
           new Entry(
-              "ZoneMap.of(south, pitch(6), GABLE, ASCE7_16, zoneWidth(ft(30), ft(18)))",
+              "ZoneMap.of(south, pitch(6), GABLE, ASCE7_16, zoneWidth(ft(30), RoofHeight.mean(ft(18))))",
               "the wind zones of a plane"),
           new Entry(
               "string = stringReadings(\"demo-data/tallow-end/readings.csv\", \"S\")",

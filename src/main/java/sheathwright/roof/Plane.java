@@ -71,7 +71,9 @@ public final class Plane {
       Figure<Length> slopeLength,
       Figure<Length> leftLean,
       Figure<Length> rightLean) {
-    PlaneMeasures measures = Planes.planeMeasures(eave, slopeLength, leftLean, rightLean);
+    PlaneMeasures measures =
+        Planes.planeMeasures(
+            PlaneSize.eave(eave).slope(slopeLength), Leans.left(leftLean).right(rightLean));
     measures.area().value(); // refuses here what it must
     Outline outline =
         Outline.trapezoid(inches(eave), inches(slopeLength), inches(leftLean), inches(rightLean));

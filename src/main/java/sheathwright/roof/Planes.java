@@ -1,9 +1,7 @@
 package sheathwright.roof;
 
-import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
@@ -16,7 +14,6 @@ public final class Planes {
   private static final Source PYTHAGORAS = Source.derived("theorem of Pythagoras");
   private static final Figure<Ratio> TWO = Figure.of(2, Units.RATIO);
   private static final Figure<Length> NOTHING = Figure.of(0, Units.FOOT);
-  private static final Limits LEAN = Limits.between(-200, 200, "0 for a rake, less for a valley");
 
   private Planes() {}
 
@@ -38,31 +35,22 @@ public final class Planes {
    * rafters, a valley out by it.
    *
    * <pre>{@code
-   * planeMeasures(ft(40), ft(12), ft(12), ft(12)).area() // 336 sq ft
-   * planeMeasures(ft(20), ft(12), ft(0), ft(-12)).valley() // 16' 11-5/8"
+   * planeMeasures(PlaneSize.eave(ft(40)).slope(ft(12)), Leans.left(ft(12)).right(ft(12))).area() // 336 sq ft
+   * planeMeasures(PlaneSize.eave(ft(20)).slope(ft(12)), Leans.left(ft(0)).right(ft(-12))).valley() // 16' 11-5/8"
    * }</pre>
    *
-   * @param eave length along the eave, 0.5 ft to 500 ft
-   * @param slopeLength from eave to ridge along the slope, 0.5 ft to 200 ft
-   * @param leftLean how far the left side leans in at the ridge, measured along the eave, -200 ft
-   *     to 200 ft
-   * @param rightLean the same of the right side, -200 ft to 200 ft
+   * @param size of the plane
+   * @param leans of its sides
    * @return square feet of deck, and feet of ridge, hips, valleys and rakes
    * @throws RefusedException if a number lies outside its range, or the sides cross below the ridge
    * @see "derived: area of a trapezoid and theorem of Pythagoras"
    */
   @LibraryFunction
-  public static PlaneMeasures planeMeasures(
-      @Column("eave_ft") Figure<Length> eave,
-      @Column("slope_length_ft") Figure<Length> slopeLength,
-      @Column(value = "left_lean_ft", preset = "0") Figure<Length> leftLean,
-      @Column(value = "right_lean_ft", preset = "0") Figure<Length> rightLean) {
-    var along = eave.within("eave_ft", Units.FOOT, Limits.between(0.5, 500, "along the eave"));
-    var up =
-        slopeLength.within(
-            "slope_length_ft", Units.FOOT, Limits.between(0.5, 200, "from eave to ridge"));
-    var left = leftLean.within("left_lean_ft", Units.FOOT, LEAN);
-    var right = rightLean.within("right_lean_ft", Units.FOOT, LEAN);
+  public static PlaneMeasures planeMeasures(PlaneSize size, Leans leans) {
+    var along = size.eave();
+    var up = size.slope();
+    var left = leans.left();
+    var right = leans.right();
 
     var across = along.minus(left).minus(right);
     var ridge =

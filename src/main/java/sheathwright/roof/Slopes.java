@@ -3,7 +3,6 @@ package sheathwright.roof;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
@@ -15,8 +14,6 @@ public final class Slopes {
   private static final Source PYTHAGORAS = Source.derived("theorem of Pythagoras");
   private static final Figure<Ratio> ONE = Figure.of(1, Units.RATIO);
   private static final Figure<Ratio> TWO = Figure.of(2, Units.RATIO);
-  private static final Limits PITCH =
-      Limits.between(0, 24, "inches of rise in 12 of run; 6 is a middling roof");
 
   private Slopes() {}
 
@@ -43,7 +40,7 @@ public final class Slopes {
   @LibraryFunction
   @Column("slope_factor")
   public static Figure<Ratio> slopeFactor(@Column("rise_in_12") Figure<Ratio> rise) {
-    var r = rise.within("rise_in_12", Units.RISE_IN_12, PITCH).as("pitch", Units.RATIO);
+    var r = Slope.pitch(rise);
     return ONE.plus(r.squared()).squareRoot().as("slope_factor", Units.RATIO, PYTHAGORAS);
   }
 
@@ -71,7 +68,7 @@ public final class Slopes {
   @LibraryFunction
   @Column("hip_valley_factor")
   public static Figure<Ratio> hipValleyFactor(@Column("rise_in_12") Figure<Ratio> rise) {
-    var r = rise.within("rise_in_12", Units.RISE_IN_12, PITCH).as("pitch", Units.RATIO);
+    var r = Slope.pitch(rise);
     return TWO.plus(r.squared()).squareRoot().as("hip_valley_factor", Units.RATIO, PYTHAGORAS);
   }
 
@@ -98,11 +95,10 @@ public final class Slopes {
   @Column("slope_length_ft")
   public static Figure<Length> slopeLength(
       @Column("run_ft") Figure<Length> run, @Column("rise_in_12") Figure<Ratio> rise) {
-    var flat =
-        run.within(
-            "run_ft",
-            Units.FOOT,
-            Limits.between(0.5, 200, "from the eave edge to below the ridge"));
-    return flat.times(slopeFactor(rise)).as("slope_length_ft", Units.FOOT, PYTHAGORAS);
+    var slope = Slope.run(run).rise(rise);
+    return slope
+        .run()
+        .times(slopeFactor(slope.rise()))
+        .as("slope_length_ft", Units.FOOT, PYTHAGORAS);
   }
 }

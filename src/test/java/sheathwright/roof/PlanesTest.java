@@ -17,7 +17,8 @@ import sheathwright.figure.RefusedException;
 class PlanesTest {
 
   private static PlaneMeasures measures(double eave, double slope, double left, double right) {
-    return Planes.planeMeasures(ft(eave), ft(slope), ft(left), ft(right));
+    return Planes.planeMeasures(
+        PlaneSize.eave(ft(eave)).slope(ft(slope)), Leans.left(ft(left)).right(ft(right)));
   }
 
   /** Worked by hand: rectangle, hip triangle, hip trapezoid and valley plane. */

@@ -53,9 +53,11 @@ public final class ClipSpacings {
       @Column("screws_per_clip") Figure<Ratio> screws,
       @Column("uplift_psf") Figure<Pressure> uplift,
       @Column("panel_cover_in") Figure<Length> cover) {
-    var clip = clip(WindArguments.strength("resistance_lb", resistance), screws);
+    var seamToSeam =
+        cover.within(
+            "panel_cover_in", Units.INCH, Limits.between(4, 48, "seam to seam; 16 is usual"));
     return WindArguments.spacing(
-        "spacing_in", clip, WindArguments.uplift(uplift), WindArguments.cover(cover));
+        "spacing_in", clip(resistance, screws), WindArguments.uplift(uplift), seamToSeam);
   }
 
   /**
@@ -74,18 +76,15 @@ public final class ClipSpacings {
    * and a licensed engineer decide.
    *
    * <pre>{@code
-   * clipSpacingLimit(lb(71.6), number(2), lb(250), psf(60), in(24), in(24), psf(80.3), in(16)).governs() // screws
-   * clipSpacingLimit(lb(94.8), number(2), lb(250), psf(60), in(24), in(24), psf(80.3), in(16)).governs() // seam
+   * clipSpacingLimit(lb(71.6), number(2), StandingSeam.tested(psf(60), lb(250)).cover(in(16)), MakerSpacing.tested(in(24)).most(in(24)), psf(80.3)).governs() // screws
+   * clipSpacingLimit(lb(94.8), number(2), StandingSeam.tested(psf(60), lb(250)).cover(in(16)), MakerSpacing.tested(in(24)).most(in(24)), psf(80.3)).governs() // seam
    * }</pre>
    *
    * @param resistance of one screw pulled out of this deck, allowable for wind, 1 lb to 2000 lb
    * @param screws in each clip, 1 to 6
-   * @param clip tested strength of one clip, safety factor taken off, 1 lb to 5000 lb
-   * @param seam tested uplift of panel and seam, safety factor taken off, 1 psf to 500 psf
-   * @param tested clip spacing of that test, 1 in to 72 in
-   * @param most greatest clip spacing that the maker states, 1 in to 72 in
+   * @param panel as its maker tested it
+   * @param maker how far apart its maker lets clips stand
    * @param uplift of the zone at ASD level, 1 psf to 500 psf
-   * @param cover of the panel, seam to seam, 4 in to 48 in
    * @return inches from clip to clip, and screws, clip, seam or maker
    * @throws RefusedException if a number lies outside its range
    * @see "derived: load of the area that one clip holds; a test is not stretched to wider spacings"
@@ -94,34 +93,20 @@ public final class ClipSpacings {
   public static ClipSpacing clipSpacingLimit(
       @Column("resistance_lb") Figure<Force> resistance,
       @Column("screws_per_clip") Figure<Ratio> screws,
-      @Column("clip_lb") Figure<Force> clip,
-      @Column("seam_psf") Figure<Pressure> seam,
-      @Column("tested_spacing_in") Figure<Length> tested,
-      @Column("maker_most_in") Figure<Length> most,
-      @Column("uplift_psf") Figure<Pressure> uplift,
-      @Column("panel_cover_in") Figure<Length> cover) {
+      StandingSeam panel,
+      MakerSpacing maker,
+      @Column("uplift_psf") Figure<Pressure> uplift) {
     var pull = WindArguments.uplift(uplift);
-    var width = WindArguments.cover(cover);
     var byScrews =
         WindArguments.spacing(
-            "spacing_by_screws_in",
-            clip(WindArguments.strength("resistance_lb", resistance), screws),
-            pull,
-            width);
-    var byClip =
-        WindArguments.spacing("spacing_by_clip_in", WindArguments.clipStrength(clip), pull, width);
-    var atTest = spacing("tested_spacing_in", tested, "as the maker's test report says");
-    var share =
-        WindArguments.seam(seam)
-            .dividedBy(pull)
-            .in(Units.RATIO)
-            .min(ONE)
-            .as("seam_share", Units.RATIO);
+            "spacing_by_screws_in", clip(resistance, screws), pull, panel.cover());
+    var byClip = WindArguments.spacing("spacing_by_clip_in", panel.clip(), pull, panel.cover());
+    var share = panel.seam().dividedBy(pull).in(Units.RATIO).min(ONE).as("seam_share", Units.RATIO);
     var bySeam =
-        atTest
+        maker
+            .tested()
             .times(share)
             .as("spacing_by_seam_in", Units.INCH, Source.derived("same load on each clip"));
-    var byMaker = spacing("maker_most_in", most, "as the maker's engineering says; 24 is usual");
 
     var byTest = byClip.min(bySeam).as("spacing_by_test_in", Units.INCH);
     var onDeck = byScrews.min(byTest).as("spacing_by_strength_in", Units.INCH);
@@ -132,20 +117,12 @@ public final class ClipSpacings {
             .as("strength_governs");
     return new ClipSpacing(
         onDeck
-            .min(byMaker)
+            .min(maker.most())
             .as("spacing_in", Units.INCH, Source.derived("least of all that limit it")),
-        Choice.choose(byMaker.isAtMost(onDeck), Governs.MAKER, strengthGoverns).as("governs"));
+        Choice.choose(maker.most().isAtMost(onDeck), Governs.MAKER, strengthGoverns).as("governs"));
   }
 
-  /** What all screws of a clip hold together. */
-  static Figure<Force> clip(Figure<Force> resistance, Figure<Ratio> screws) {
-    var count = screws.within("screws_per_clip", Units.RATIO, Limits.whole(1, 6, "2 are usual"));
-    return resistance
-        .times(count)
-        .as("screws_hold_lb", Units.POUND, Source.derived("screws that share the pull"));
-  }
-
-  static Figure<Length> spacing(String name, Figure<Length> spacing, String rule) {
-    return spacing.within(name, Units.INCH, Limits.between(1, 72, rule));
+  private static Figure<Force> clip(Figure<Force> resistance, Figure<Ratio> screws) {
+    return ScrewedClips.hold(WindArguments.strength("resistance_lb", resistance), screws);
   }
 }

@@ -7,11 +7,8 @@ import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Force;
-import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Pressure;
-import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.loads.wind.WindArguments;
@@ -38,22 +35,14 @@ public final class HoldDowns {
    * edges and overhangs. Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
-   * weakestLink(psf(57.3), psf(90), lb(250), lb(71.6), number(2), in(16), in(16), lb(68.2), in(6), in(24)).weakest() // nails
-   * weakestLink(psf(57.3), psf(90), lb(250), lb(71.6), number(1), in(16), in(16), lb(68.2), in(6), in(24)).weakest() // screws
+   * weakestLink(psf(57.3), StandingSeam.tested(psf(90), lb(250)).cover(in(16)), ScrewedClips.of(number(2), lb(71.6)).spacing(in(16)), NailedDeck.nail(lb(68.2)).spacing(in(6)).supports(in(24))).weakest() // nails
+   * weakestLink(psf(57.3), StandingSeam.tested(psf(90), lb(250)).cover(in(16)), ScrewedClips.of(number(1), lb(71.6)).spacing(in(16)), NailedDeck.nail(lb(68.2)).spacing(in(6)).supports(in(24))).weakest() // screws
    * }</pre>
    *
    * @param uplift of the zone at ASD level, 1 psf to 500 psf
-   * @param seam tested uplift of panel and seam at this clip spacing, safety factor taken off, 1
-   *     psf to 500 psf
-   * @param clip tested strength of one clip, safety factor taken off, 1 lb to 5000 lb
-   * @param screw one screw pulled out of this deck, allowable for wind, 1 lb to 2000 lb
-   * @param screws in each clip, 1 to 6
-   * @param clipSpacing from clip to clip, 1 in to 72 in
-   * @param cover of the panel, seam to seam, 4 in to 48 in
-   * @param nail one nail, the lesser of withdrawal and pull-through, allowable for wind, 1 lb to
-   *     2000 lb
-   * @param nailSpacing from nail to nail on a rafter, 1 in to 24 in
-   * @param supportSpacing center to center of the rafters or trusses, 6 in to 96 in
+   * @param panel as its maker tested it, at this clip spacing
+   * @param clips as they are screwed to the deck
+   * @param nailing of the deck to the rafters
    * @return the part of each link's strength that the wind uses up, which may be 1 at most; what
    *     each chain holds; the weakest link; yes if all hold
    * @throws RefusedException if a number lies outside its range
@@ -62,34 +51,15 @@ public final class HoldDowns {
   @LibraryFunction
   public static HoldDown weakestLink(
       @Column("uplift_psf") Figure<Pressure> uplift,
-      @Column("seam_psf") Figure<Pressure> seam,
-      @Column("clip_lb") Figure<Force> clip,
-      @Column("screw_lb") Figure<Force> screw,
-      @Column("screws_per_clip") Figure<Ratio> screws,
-      @Column("clip_spacing_in") Figure<Length> clipSpacing,
-      @Column("panel_cover_in") Figure<Length> cover,
-      @Column("nail_lb") Figure<Force> nail,
-      @Column("nail_spacing_in") Figure<Length> nailSpacing,
-      @Column("support_spacing_in") Figure<Length> supportSpacing) {
+      StandingSeam panel,
+      ScrewedClips clips,
+      NailedDeck nailing) {
     var pull = WindArguments.uplift(uplift);
-    var seamHolds = WindArguments.seam(seam).as("seam_holds_psf", Units.PSF);
-    var clips = ClipSpacings.spacing("clip_spacing_in", clipSpacing, "16 and 24 are usual");
-    var clipArea =
-        clips.times(WindArguments.cover(cover)).as("area_of_a_clip_sf", Units.SQUARE_FOOT);
-    var clipHolds = holds("clip_holds_psf", WindArguments.clipStrength(clip), clipArea);
-    var screwsHold =
-        holds(
-            "screws_hold_psf",
-            ClipSpacings.clip(WindArguments.strength("screw_lb", screw), screws),
-            clipArea);
-    var nails =
-        nailSpacing.within(
-            "nail_spacing_in", Units.INCH, Limits.between(1, 24, "6 and 12 are usual"));
-    var nailArea =
-        nails
-            .times(WindArguments.supports(supportSpacing))
-            .as("area_of_a_nail_sf", Units.SQUARE_FOOT);
-    var deck = holds("deck_holds_psf", WindArguments.strength("nail_lb", nail), nailArea);
+    var seamHolds = panel.seam().as("seam_holds_psf", Units.PSF);
+    var clipArea = clips.spacing().times(panel.cover()).as("area_of_a_clip_sf", Units.SQUARE_FOOT);
+    var clipHolds = holds("clip_holds_psf", panel.clip(), clipArea);
+    var screwsHold = holds("screws_hold_psf", clips.hold(), clipArea);
+    var deck = holds("deck_holds_psf", nailing.nail(), nailing.areaOfANail());
 
     var metal = seamHolds.min(clipHolds).as("metal_holds_psf", Units.PSF);
     var covering = metal.min(screwsHold).as("covering_holds_psf", Units.PSF, SHARE);

@@ -3,7 +3,6 @@ package sheathwright.fastening.uplift;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Area;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
@@ -73,12 +72,11 @@ public final class UpliftSpacings {
    * engineer decide.
    *
    * <pre>{@code
-   * practicalNailSpacing(nailSpacingForUplift(lb(68.2), psf(57.3), in(24)), in(12)) // 6 in
-   * practicalNailSpacing(in(5), in(6)) // 4 in
+   * practicalNailSpacing(AllowedSpacing.load(nailSpacingForUplift(lb(68.2), psf(57.3), in(24)))) // 6 in
+   * practicalNailSpacing(AllowedSpacing.load(in(5)).code(in(6))) // 4 in
    * }</pre>
    *
-   * @param spacing that the load allows, 0.1 in to 1000 in
-   * @param most that the code's schedule allows in this place, 3 in to 24 in
+   * @param spacing by the load and by the code
    * @return inches from nail to nail
    * @throws RefusedException if a number lies outside its range, or nails would stand closer than 3
    *     in
@@ -86,18 +84,8 @@ public final class UpliftSpacings {
    */
   @LibraryFunction
   @Column("nail_spacing_in")
-  public static Figure<Length> practicalNailSpacing(
-      @Column("spacing_in") Figure<Length> spacing,
-      @Column(value = "most_in", preset = "12") Figure<Length> most) {
-    var exact =
-        spacing.within(
-            "spacing_in",
-            Units.INCH,
-            Limits.between(0.1, 1000, "as nail_spacing_for_uplift gives"));
-    var code =
-        most.within(
-            "most_in", Units.INCH, Limits.between(3, 24, "6 on edges and 12 between are usual"));
-    var allowed = exact.min(code).as("allowed_spacing_in", Units.INCH);
+  public static Figure<Length> practicalNailSpacing(AllowedSpacing spacing) {
+    var allowed = spacing.load().min(spacing.code()).as("allowed_spacing_in", Units.INCH);
     var under6 = Figure.choose(allowed.isAtLeast(FOUR), FOUR, THREE).as("under_6_in", Units.INCH);
     var under12 = Figure.choose(allowed.isAtLeast(SIX), SIX, under6).as("under_12_in", Units.INCH);
     var nailed =
@@ -121,24 +109,21 @@ public final class UpliftSpacings {
    * and a licensed engineer decide.
    *
    * <pre>{@code
-   * tributaryArea(in(12), in(24)) // 2 sq ft
+   * tributaryArea(FastenerLines.spacing(in(12)).lines(in(24))) // 2 sq ft
    * }</pre>
    *
-   * @param spacing from nail to nail or clip to clip, 1 in to 96 in
-   * @param between from rafter to rafter or seam to seam, 1 in to 96 in
+   * @param fasteners on their lines
    * @return square feet
    * @throws RefusedException if a number lies outside its range
    * @see "derived: rectangle"
    */
   @LibraryFunction
   @Column("tributary_sf")
-  public static Figure<Area> tributaryArea(
-      @Column("spacing_in") Figure<Length> spacing,
-      @Column("line_spacing_in") Figure<Length> between) {
-    var along = spacing.within("spacing_in", Units.INCH, Limits.between(1, 96, "6 is usual"));
-    var across =
-        between.within("line_spacing_in", Units.INCH, Limits.between(1, 96, "16 and 24 are usual"));
-    return along.times(across).as("tributary_sf", Units.SQUARE_FOOT, Source.derived("rectangle"));
+  public static Figure<Area> tributaryArea(FastenerLines fasteners) {
+    return fasteners
+        .spacing()
+        .times(fasteners.lines())
+        .as("tributary_sf", Units.SQUARE_FOOT, Source.derived("rectangle"));
   }
 
   private static Figure<Length> nailedAt(int inches) {

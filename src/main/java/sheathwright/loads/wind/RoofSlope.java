@@ -2,7 +2,6 @@ package sheathwright.loads.wind;
 
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
 import sheathwright.figure.Option;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
@@ -34,13 +33,7 @@ enum RoofSlope implements Option<RoofSlope> {
 
   /** Where a pitch of 0 in 12 to 12 in 12 belongs. */
   static Choice<RoofSlope> of(Figure<Ratio> riseIn12) {
-    var pitch =
-        riseIn12
-            .within(
-                "rise_in_12",
-                Units.RISE_IN_12,
-                Limits.between(0, 12, "the printed coefficients end at 45 degrees, 12 in 12"))
-            .as("pitch", Units.RATIO);
+    var pitch = riseIn12.as("pitch", Units.RATIO);
     var over27 =
         Choice.choose(pitch.isLessThan(RISE_AT_45), FROM_27, AT_45).as("slope_over_27_degrees");
     var over20 =

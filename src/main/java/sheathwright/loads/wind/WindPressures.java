@@ -5,15 +5,11 @@ import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.OneOf;
-import sheathwright.figure.Quantity.Area;
-import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
-import sheathwright.figure.Quantity.Speed;
 import sheathwright.figure.Quantity.StrengthPressure;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
-import sheathwright.published.LoadEdition;
 
 /** How hard the wind pulls at a roof. */
 public final class WindPressures {
@@ -43,16 +39,13 @@ public final class WindPressures {
    * decide.
    *
    * <pre>{@code
-   * velocityPressure(mph(105), EXPOSURE_B, ft("12-0"), number(1), number(0.85), ASCE7_16) // 13.67 psf strength
-   * allowablePressure(velocityPressure(mph(150), EXPOSURE_B, ft(30), number(1), number(0.85), ASCE7_10)) // 20.56 psf
+   * velocityPressure(WindSite.of(ASCE7_16, mph(105), EXPOSURE_B).height(ft("12-0")), LEVEL_GROUND, number(0.85)) // 13.67 psf strength
+   * allowablePressure(velocityPressure(WindSite.of(ASCE7_10, mph(150), EXPOSURE_B).height(ft(30)), LEVEL_GROUND, number(0.85))) // 20.56 psf
    * }</pre>
    *
-   * @param wind ultimate wind speed of the code's map, 50 mph to 250 mph
-   * @param exposure of the site: b, c or d
-   * @param height mean roof height, 1 ft to 60 ft; under 15 ft the value at 15 ft holds
-   * @param topography 1 on level ground, 1 to 3
+   * @param site the house in the wind
+   * @param topography what hills do to the wind
    * @param directionality 0.85 for roofs of buildings, 0.8 to 1
-   * @param edition of ASCE 7; in tables 7-16 may be written too
    * @return pounds per square foot at strength level, which is not an allowable pressure
    * @throws RefusedException if a number lies outside its range
    * @see "ASCE 7-16, equation 26.10-1, secondary source; Kz of ASCE 7-10, 7-16 and 7-22 from
@@ -61,29 +54,19 @@ public final class WindPressures {
   @LibraryFunction
   @Column(value = "velocity_pressure_psf", unit = "psf strength")
   public static Figure<StrengthPressure> velocityPressure(
-      @Column("wind_mph") Figure<Speed> wind,
-      @Column("exposure") OneOf<Exposure> exposure,
-      @Column("height_ft") Figure<Length> height,
-      @Column(value = "kzt", preset = "1") Figure<Ratio> topography,
-      @Column(value = "kd", preset = "0.85") Figure<Ratio> directionality,
-      @Column("edition") OneOf<LoadEdition> edition) {
-    var stagnation = WindArguments.stagnation(wind);
-    var kz =
-        WindTables.velocityExposure(
-                WindArguments.word("edition", edition),
-                WindArguments.word("exposure", exposure),
-                WindArguments.height(height))
-            .symbol("K_z");
-    var kzt = WindArguments.topography(topography);
+      WindSite site,
+      Topography topography,
+      @Column(value = "kd", preset = "0.85") Figure<Ratio> directionality) {
+    var kz = site.velocityExposure().symbol("K_z");
     var kd =
         directionality
             .within("kd", Units.RATIO, Limits.between(0.8, 1, "0.85 is right for a roof"))
             .symbol("K_d");
-    return stagnation
+    return site.stagnation()
         .times(kz)
-        .times(kzt)
+        .times(topography.factor())
         .times(kd)
-        .as("velocity_pressure_psf", Units.STRENGTH_PSF, WindArguments.EQUATION);
+        .as("velocity_pressure_psf", Units.STRENGTH_PSF, WindSite.EQUATION);
   }
 
   /**
@@ -132,19 +115,12 @@ public final class WindPressures {
    * more severe of the two ends. Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
-   * sheathingUplift(mph(130), EXPOSURE_B, ft(30), pitch(4), GABLE, ZONE_2E, sqft(10), ASCE7_16).uplift() // 33.7 psf
-   * sheathingUplift(mph(130), EXPOSURE_B, ft(30), pitch(4), GABLE, ZONE_1, sqft(10), ASCE7_10).uplift() // 16.69 psf
+   * sheathingUplift(WindSite.of(ASCE7_16, mph(130), EXPOSURE_B).height(ft(30)), RoofPlace.of(GABLE, pitch(4), ZONE_2E)).uplift() // 33.7 psf
+   * sheathingUplift(WindSite.of(ASCE7_10, mph(130), EXPOSURE_B).height(ft(30)), RoofPlace.of(GABLE, pitch(4), ZONE_1)).uplift() // 16.69 psf
    * }</pre>
    *
-   * @param wind ultimate wind speed of the code's map, 50 mph to 250 mph
-   * @param exposure of the site: b, c or d
-   * @param height mean roof height, 1 ft to 60 ft; under 15 ft the value at 15 ft holds
-   * @param rise rise in 12 of run, 0 in 12 to 12 in 12
-   * @param roof gable or hip; gable also reads what is printed for any roof
-   * @param zone one label of the edition's figure: 1, 2, 3, or with e, n or r in ASCE 7-16
-   * @param area effective wind area, 0.1 sq ft to 1000 sq ft; nails and clips have less than 10,
-   *     where the value at 10 holds
-   * @param edition of ASCE 7; in tables 7-16 may be written too
+   * @param site the house in the wind
+   * @param place on its roof
    * @return outward and inward pressure at ASD level, both positive
    * @throws RefusedException if a number lies outside its range, or the edition prints nothing for
    *     the roof, slope and zone
@@ -152,20 +128,12 @@ public final class WindPressures {
    *     pressures, secondary source and solved for coefficients"
    */
   @LibraryFunction
-  public static SheathingUplift sheathingUplift(
-      @Column("wind_mph") Figure<Speed> wind,
-      @Column("exposure") OneOf<Exposure> exposure,
-      @Column("height_ft") Figure<Length> height,
-      @Column("rise_in_12") Figure<Ratio> rise,
-      @Column("roof") OneOf<RoofShape> roof,
-      @Column("zone") OneOf<WindZone> zone,
-      @Column(value = "area_sf", preset = "10") Figure<Area> area,
-      @Column("edition") OneOf<LoadEdition> edition) {
-    var place = new RoofPlace(exposure, height, rise, roof, zone, area, edition);
-    var velocity = place.velocity(RoofPlace.atThirtyFeet(wind));
+  public static SheathingUplift sheathingUplift(WindSite site, RoofPlace place) {
+    var here = new PlaceInWind(site, place);
+    var velocity = here.velocity(here.atThirtyFeet());
     var outward =
-        WindArguments.allowable("outward_psf", place.outward(velocity, RoofPlace.ENCLOSED));
-    var inward = WindArguments.allowable("push_psf", place.inward(velocity, RoofPlace.ENCLOSED));
+        WindArguments.allowable("outward_psf", here.outward(velocity, PlaceInWind.ENCLOSED));
+    var inward = WindArguments.allowable("push_psf", here.inward(velocity, PlaceInWind.ENCLOSED));
     return new SheathingUplift(
         outward.max(CODE_LEAST).as("uplift_psf", Units.PSF, CODE_LEAST.source()),
         inward.max(CODE_LEAST).as("inward_psf", Units.PSF, CODE_LEAST.source()));
@@ -185,19 +153,13 @@ public final class WindPressures {
    * Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
-   * claddingPressure(mph(150), EXPOSURE_B, ft(30), pitch(5), GABLE, ZONE_3, sqft(10), ASCE7_10, number(1), ENCLOSED).outward() // 57.23 psf
-   * claddingPressure(mph(150), EXPOSURE_B, ft(30), pitch(5), GABLE, ZONE_3, sqft(10), ASCE7_10, number(1), PARTIALLY_ENCLOSED).outward() // 64.85 psf
+   * claddingPressure(WindSite.of(ASCE7_10, mph(150), EXPOSURE_B).height(ft(30)), RoofPlace.of(GABLE, pitch(5), ZONE_3), LEVEL_GROUND, ENCLOSED).outward() // 57.23 psf
+   * claddingPressure(WindSite.of(ASCE7_10, mph(150), EXPOSURE_B).height(ft(30)), RoofPlace.of(GABLE, pitch(5), ZONE_3), LEVEL_GROUND, PARTIALLY_ENCLOSED).outward() // 64.85 psf
    * }</pre>
    *
-   * @param wind ultimate wind speed of the code's map, 50 mph to 250 mph
-   * @param exposure of the site: b, c or d
-   * @param height mean roof height, 1 ft to 60 ft; under 15 ft the value at 15 ft holds
-   * @param rise rise in 12 of run, 0 in 12 to 12 in 12
-   * @param roof gable or hip; gable also reads what is printed for any roof
-   * @param zone one label of the edition's figure: 1, 2, 3, or with e, n or r in ASCE 7-16
-   * @param area effective wind area, 0.1 sq ft to 1000 sq ft
-   * @param edition of ASCE 7; in tables 7-16 may be written too
-   * @param topography 1 on level ground, 1 to 3
+   * @param site the house in the wind
+   * @param place on its roof
+   * @param topography what hills do to the wind
    * @param enclosure whether the wind can get into the house
    * @return outward and inward pressure, at strength level and at ASD level
    * @throws RefusedException if a number lies outside its range, or the edition prints nothing for
@@ -208,25 +170,19 @@ public final class WindPressures {
    */
   @LibraryFunction
   public static CladdingPressure claddingPressure(
-      @Column("wind_mph") Figure<Speed> wind,
-      @Column("exposure") OneOf<Exposure> exposure,
-      @Column("height_ft") Figure<Length> height,
-      @Column("rise_in_12") Figure<Ratio> rise,
-      @Column("roof") OneOf<RoofShape> roof,
-      @Column("zone") OneOf<WindZone> zone,
-      @Column(value = "area_sf", preset = "10") Figure<Area> area,
-      @Column("edition") OneOf<LoadEdition> edition,
-      @Column(value = "kzt", preset = "1") Figure<Ratio> topography,
+      WindSite site,
+      RoofPlace place,
+      Topography topography,
       @Column(value = "enclosure", preset = "enclosed") OneOf<Enclosure> enclosure) {
-    var place = new RoofPlace(exposure, height, rise, roof, zone, area, edition);
+    var here = new PlaceInWind(site, place);
     var onHill =
-        RoofPlace.atThirtyFeet(wind)
-            .times(WindArguments.topography(topography))
-            .as("pressure_on_hill_psf", Units.STRENGTH_PSF, WindArguments.EQUATION);
-    var velocity = place.velocity(onHill);
-    var inside = RoofPlace.inside(WindArguments.word("enclosure", enclosure));
-    var outward = place.outward(velocity, inside);
-    var inward = place.inward(velocity, inside);
+        here.atThirtyFeet()
+            .times(topography.factor())
+            .as("pressure_on_hill_psf", Units.STRENGTH_PSF, WindSite.EQUATION);
+    var velocity = here.velocity(onHill);
+    var inside = PlaceInWind.inside(enclosure);
+    var outward = here.outward(velocity, inside);
+    var inward = here.inward(velocity, inside);
     return new CladdingPressure(
         outward,
         inward,

@@ -8,6 +8,7 @@ import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
+import sheathwright.roof.Slope;
 
 /** How wide the zones are in which the wind pulls harder, and how high the roof stands. */
 public final class WindZoneWidths {
@@ -34,12 +35,12 @@ public final class WindZoneWidths {
    * height. Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
-   * zoneWidth(ft(28), ft(20)) // 3' 0"
-   * zoneWidth(ft(120), ft(12)) // 4' 9-5/8"
+   * zoneWidth(ft(28), RoofHeight.mean(ft(20))) // 3' 0"
+   * zoneWidth(ft(120), RoofHeight.mean(ft(12))) // 4' 9-5/8"
    * }</pre>
    *
    * @param leastWidth the lesser of the house's two widths, 8 ft to 300 ft
-   * @param height mean roof height, 1 ft to 60 ft
+   * @param height of the roof
    * @return feet on the flat
    * @throws RefusedException if a number lies outside its range
    * @see "ASCE 7-10, notes of Figure 30.4-2A, secondary source"
@@ -47,17 +48,15 @@ public final class WindZoneWidths {
   @LibraryFunction
   @Column("zone_width_ft")
   public static Figure<Length> zoneWidth(
-      @Column("least_width_ft") Figure<Length> leastWidth,
-      @Column("height_ft") Figure<Length> height) {
+      @Column("least_width_ft") Figure<Length> leastWidth, RoofHeight height) {
     var width =
         leastWidth.within(
             "least_width_ft", Units.FOOT, Limits.between(8, 300, "the house's shorter side"));
-    var h = WindArguments.height(height);
     var lesser =
         width
             .times(TENTH)
             .in(Units.FOOT)
-            .min(h.times(OF_HEIGHT).in(Units.FOOT))
+            .min(height.mean().times(OF_HEIGHT).in(Units.FOOT))
             .as("zone_by_size_ft", Units.FOOT, FIGURES);
     return lesser
         .max(width.times(LEAST_SHARE).in(Units.FOOT))
@@ -76,12 +75,11 @@ public final class WindZoneWidths {
    * unequal height. Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
-   * meanRoofHeight(ft(10), ft(16), pitch(6)) // 14' 0"
+   * meanRoofHeight(ft(10), Slope.run(ft(16)).rise(pitch(6))) // 14' 0"
    * }</pre>
    *
    * @param eave of the eave above the ground, 1 ft to 60 ft
-   * @param run on the flat, from the eave to below the ridge, 0.5 ft to 200 ft
-   * @param rise rise in 12 of run, 0 in 12 to 24 in 12
+   * @param slope from the eave up
    * @return feet above the ground
    * @throws RefusedException if a number lies outside its range
    * @see "ASCE 7-16, definition of mean roof height, secondary source"
@@ -89,16 +87,10 @@ public final class WindZoneWidths {
   @LibraryFunction
   @Column("height_ft")
   public static Figure<Length> meanRoofHeight(
-      @Column("eave_height_ft") Figure<Length> eave,
-      @Column("run_ft") Figure<Length> run,
-      @Column("rise_in_12") Figure<Ratio> rise) {
+      @Column("eave_height_ft") Figure<Length> eave, Slope slope) {
     var low = eave.within("eave_height_ft", Units.FOOT, Limits.between(1, 60, "9 is usual"));
-    var flat =
-        run.within("run_ft", Units.FOOT, Limits.between(0.5, 200, "half the width of a gable"));
-    var pitch =
-        rise.within("rise_in_12", Units.RISE_IN_12, Limits.between(0, 24, "6 is a middling roof"))
-            .as("pitch", Units.RATIO);
-    var climb = flat.times(pitch).as("climb_ft", Units.FOOT);
+    var pitch = slope.rise().as("pitch", Units.RATIO);
+    var climb = slope.run().times(pitch).as("climb_ft", Units.FOOT);
     return low.plus(climb.dividedBy(TWO).in(Units.FOOT))
         .as("height_ft", Units.FOOT, Source.secondHand("ASCE 7-16, mean roof height"));
   }

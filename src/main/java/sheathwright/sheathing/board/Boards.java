@@ -2,11 +2,9 @@ package sheathwright.sheathing.board;
 
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
-import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
-import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Area;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
@@ -64,14 +62,11 @@ public final class Boards {
    * under shakes, loads, split or decayed boards, or boards that end between rafters.
    *
    * <pre>{@code
-   * boardSpan(in("3/4"), SQUARE, psi(0), psi(0), in(24)).ok() // yes
-   * boardSpan(in(1.5), TONGUE_AND_GROOVE, psi(420), psi(700000), in(48)).maxSpan() // 60 in
+   * boardSpan(DeckBoard.thickness(in("3/4")), in(24)).ok() // yes
+   * boardSpan(DeckBoard.thickness(in(1.5)).edge(TONGUE_AND_GROOVE).bending(psi(420)).modulus(psi(700000)), in(48)).maxSpan() // 60 in
    * }</pre>
    *
-   * @param thickness net, measured at the thinnest board, 0.25 in to 6 in
-   * @param boardEdge the boards' long edges
-   * @param bending reference bending value F_b of the boards, 0 psi to 5000 psi; 0 if not known
-   * @param modulus modulus of elasticity E of the boards, 0 psi to 3000000 psi; 0 if not known
+   * @param board of the deck
    * @param supportSpacing center to center of the rafters, 6 in to 96 in
    * @return greatest span in inches, none for boards under 5/8 in, and yes or no
    * @throws RefusedException if a number lies outside its range
@@ -79,29 +74,20 @@ public final class Boards {
    */
   @LibraryFunction
   public static BoardSpan boardSpan(
-      @Column("thickness_in") Figure<Length> thickness,
-      @Column(value = "board_edge", preset = "square") OneOf<BoardEdge> boardEdge,
-      @Column(value = "bending_psi", preset = "0") Figure<Stress> bending,
-      @Column(value = "modulus_psi", preset = "0") Figure<Stress> modulus,
-      @Column("support_spacing_in") Figure<Length> supportSpacing) {
-    Choice<BoardEdge> edge = boardEdge.choice().argument("board_edge");
-    var net =
-        thickness.within(
-            "thickness_in", Units.INCH, Limits.between(0.25, 6, "net; a 1x board has 3/4"));
-    var fb =
-        bending.within("bending_psi", Units.PSI, Limits.between(0, 5000, "0 if it is not known"));
-    var e =
-        modulus.within(
-            "modulus_psi", Units.PSI, Limits.between(0, 3_000_000, "0 if it is not known"));
+      DeckBoard board, @Column("support_spacing_in") Figure<Length> supportSpacing) {
+    var net = board.thickness();
+    var fb = board.bending();
+    var e = board.modulus();
     var spacing =
         supportSpacing.within(
             "support_spacing_in", Units.INCH, Limits.between(6, 96, "16 and 24 are usual"));
 
     Condition isPlank =
-        Condition.all(edge.is(BoardEdge.TONGUE_AND_GROOVE), net.isAtLeast(LEAST_PLANK));
-    var board =
+        Condition.all(
+            board.edge().choice().is(BoardEdge.TONGUE_AND_GROOVE), net.isAtLeast(LEAST_PLANK));
+    var to24 =
         Figure.choose(net.isAtLeast(LEAST_BOARD), BOARD_SPAN, NONE).as("span_to_24_in", Units.INCH);
-    var to48 = PLANK_48.or(board, isPlank, fb, e).as("span_to_48_in", Units.INCH);
+    var to48 = PLANK_48.or(to24, isPlank, fb, e).as("span_to_48_in", Units.INCH);
     var to60 = PLANK_60.or(to48, isPlank, fb, e).as("span_to_60_in", Units.INCH);
     var maxSpan = PLANK_72.or(to60, isPlank, fb, e).as("max_span_in", Units.INCH, IRC);
     return new BoardSpan(maxSpan, spacing.isAtMost(maxSpan).as("ok"));
@@ -119,14 +105,12 @@ public final class Boards {
    * more waste than a whole plane.
    *
    * <pre>{@code
-   * boardsToReplace(sqft(100), in("7-1/4"), in(0), ft(16), pct(10)).laid() // 165' 6-3/16"
-   * boardsToReplace(sqft(100), in("7-1/4"), in(0), ft(16), pct(10)).boards() // 12 pieces
+   * boardsToReplace(sqft(100), BoardStock.face(in("7-1/4")).stock(ft(16)), pct(10)).laid() // 165' 6-3/16"
+   * boardsToReplace(sqft(100), BoardStock.face(in("7-1/4")).stock(ft(16)), pct(10)).boards() // 12 pieces
    * }</pre>
    *
    * @param area of deck to replace, on the slope, 0 sq ft to 50000 sq ft
-   * @param boardFace what one board covers, measured, without its tongue, 1 in to 24 in
-   * @param gap left between boards, 0 in to 6 in
-   * @param stock length of a board as bought, 2 ft to 24 ft
+   * @param boards as they are bought and laid
    * @param waste share lost to cuts and splits, 0 % to 100 %
    * @return feet of board on the deck, and whole boards to buy
    * @throws RefusedException if a number lies outside its range
@@ -135,31 +119,25 @@ public final class Boards {
   @LibraryFunction
   public static BoardCount boardsToReplace(
       @Column("deck_area_sf") Figure<Area> area,
-      @Column("board_face_in") Figure<Length> boardFace,
-      @Column(value = "gap_in", preset = "0") Figure<Length> gap,
-      @Column("stock_ft") Figure<Length> stock,
+      BoardStock boards,
       @Column("waste_pct") Figure<Ratio> waste) {
     var deck =
         area.within(
             "deck_area_sf", Units.SQUARE_FOOT, Limits.between(0, 50_000, "only what is replaced"));
-    var face =
-        boardFace.within(
-            "board_face_in", Units.INCH, Limits.between(1, 24, "a 1x8 covers about 7-1/4"));
-    var between = gap.within("gap_in", Units.INCH, Limits.between(0, 6, "0 for boards laid tight"));
-    var length = stock.within("stock_ft", Units.FOOT, Limits.between(2, 24, "8 to 16 are usual"));
     var share =
         waste.within("waste_pct", Units.PERCENT, Limits.between(0, 100, "5 to 15 are usual"));
 
     var laid =
-        deck.dividedBy(face.plus(between)).as("linear_ft", Units.FOOT, Source.COMMON_PRACTICE);
-    var boards =
+        deck.dividedBy(boards.face().plus(boards.gap()))
+            .as("linear_ft", Units.FOOT, Source.COMMON_PRACTICE);
+    var bought =
         laid.times(ONE.plus(share))
-            .dividedBy(length)
+            .dividedBy(boards.stock())
             .in(Units.RATIO)
             .roundedUp()
             .counting(Units.PIECE)
             .as("boards", Units.PIECE, Source.COMMON_PRACTICE);
-    return new BoardCount(laid, boards);
+    return new BoardCount(laid, bought);
   }
 
   /**
@@ -175,44 +153,21 @@ public final class Boards {
    * metal patch; where a limit fails, new panels over the boards are the usual way.
    *
    * <pre>{@code
-   * boardBase(in("25/32"), in("1/8"), in(0), in("25/32"), in("1/4"), in(1)).ok() // yes
-   * boardBase(in("3/4"), in("1/2"), in(0), in("25/32"), in("1/4"), in(1)).gapOk() // no
+   * boardBase(OldBoards.thickness(in("25/32")).gap(in("1/8")), COMMONLY_ASKED).ok() // yes
+   * boardBase(OldBoards.thickness(in("3/4")).gap(in("1/2")), COMMONLY_ASKED).gapOk() // no
    * }</pre>
    *
-   * @param thickness net, of the thinnest board, 0.25 in to 6 in
-   * @param gap widest between two boards, 0 in to 12 in
-   * @param hole widest across a knot hole or an old opening, 0 in to 48 in
-   * @param minThickness least thickness that the covering wants, 0 in to 6 in
-   * @param maxGap widest gap that the covering bears, 0 in to 12 in
-   * @param maxHole widest hole that may be patched with metal, 0 in to 48 in
+   * @param boards as they are found
+   * @param limits what the covering bears
    * @return yes or no for thickness, gap and hole, and for all three
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source: covering makers commonly ask for 25/32 in, 1/4 in and 1 in"
    */
   @LibraryFunction
-  public static BoardBase boardBase(
-      @Column("thickness_in") Figure<Length> thickness,
-      @Column("gap_in") Figure<Length> gap,
-      @Column(value = "hole_in", preset = "0") Figure<Length> hole,
-      @Column(value = "min_thickness_in", preset = "25/32") Figure<Length> minThickness,
-      @Column(value = "max_gap_in", preset = "1/4") Figure<Length> maxGap,
-      @Column(value = "max_hole_in", preset = "1") Figure<Length> maxHole) {
-    var thin =
-        thickness.within(
-            "thickness_in", Units.INCH, Limits.between(0.25, 6, "net; a 1x board has 3/4"));
-    var wide = gap.within("gap_in", Units.INCH, Limits.between(0, 12, "the widest one"));
-    var opening = hole.within("hole_in", Units.INCH, Limits.between(0, 48, "0 if there is none"));
-    var least =
-        minThickness.within(
-            "min_thickness_in", Units.INCH, Limits.between(0, 6, "25/32 is commonly asked for"));
-    var widest =
-        maxGap.within("max_gap_in", Units.INCH, Limits.between(0, 12, "1/4 is commonly asked for"));
-    var largest =
-        maxHole.within("max_hole_in", Units.INCH, Limits.between(0, 48, "1 is commonly asked for"));
-
-    Condition isThick = thin.isAtLeast(least);
-    Condition isTight = wide.isAtMost(widest);
-    Condition isWhole = opening.isAtMost(largest);
+  public static BoardBase boardBase(OldBoards boards, CoveringLimits limits) {
+    Condition isThick = boards.thickness().isAtLeast(limits.minThickness());
+    Condition isTight = boards.gap().isAtMost(limits.maxGap());
+    Condition isWhole = boards.hole().isAtMost(limits.maxHole());
     return new BoardBase(
         isThick.as("thick_enough"),
         isTight.as("gap_ok"),

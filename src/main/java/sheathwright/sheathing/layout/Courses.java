@@ -2,6 +2,7 @@ package sheathwright.sheathing.layout;
 
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
+import sheathwright.catalog.Narrowed;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
@@ -11,6 +12,7 @@ import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
+import sheathwright.roof.PlaneSize;
 
 /** Sheets laid in courses from the eave to the ridge. */
 public final class Courses {
@@ -25,6 +27,10 @@ public final class Courses {
       Figure.constant("sheet_width_ft", 4, Units.FOOT, SHEET).symbol("4 ft");
   private static final Figure<Length> SHEET_LENGTH =
       Figure.constant("sheet_length_ft", 8, Units.FOOT, SHEET).symbol("8 ft");
+
+  private static final double LEAST_EAVE = 1;
+  private static final double MOST_EAVE = 500;
+  private static final String ALONG = "along the eave";
 
   private Courses() {}
 
@@ -46,12 +52,11 @@ public final class Courses {
    * whole course; else the strip is ripped. The two-foot course lies at the ridge.
    *
    * <pre>{@code
-   * sheetsByCourse(ft(42), ft("16-9 1/4"), RIP, in(24)).sheets() // 23 sheets
-   * sheetsByCourse(ft(42), ft("16-9 1/4"), TWO_FOOT, in(24)).sheets() // 25 sheets
+   * sheetsByCourse(PlaneSize.eave(ft(42)).slope(ft("16-9 1/4")), RIP, in(24)).sheets() // 23 sheets
+   * sheetsByCourse(PlaneSize.eave(ft(42)).slope(ft("16-9 1/4")), TWO_FOOT, in(24)).sheets() // 25 sheets
    * }</pre>
    *
-   * @param eave length of the plane along the eave, 1 ft to 500 ft
-   * @param slopeLength from eave to ridge along the slope, 0.5 ft to 200 ft
+   * @param plane its size; no eave under 1 ft
    * @param stripRule what is done with the strip at the ridge
    * @param minStrip a course at the ridge lower than this is narrow, 1 in to 48 in
    * @return whole sheets, height of the course at the ridge in inches, and whether it is narrow
@@ -61,14 +66,13 @@ public final class Courses {
    */
   @LibraryFunction
   public static CourseCount sheetsByCourse(
-      @Column("eave_ft") Figure<Length> eave,
-      @Column("slope_length_ft") Figure<Length> slopeLength,
+      @Narrowed(column = "eave_ft", least = LEAST_EAVE, most = MOST_EAVE, rule = ALONG)
+          PlaneSize plane,
       @Column("strip_rule") OneOf<StripRule> stripRule,
       @Column(value = "min_strip_in", preset = "24") Figure<Length> minStrip) {
-    var along = eave.within("eave_ft", Units.FOOT, Limits.between(1, 500, "along the eave"));
-    var up =
-        slopeLength.within(
-            "slope_length_ft", Units.FOOT, Limits.between(0.5, 200, "from eave to ridge"));
+    var along =
+        plane.eave().within("eave_ft", Units.FOOT, Limits.between(LEAST_EAVE, MOST_EAVE, ALONG));
+    var up = plane.slope();
     var least = minStrip.within("min_strip_in", Units.INCH, Limits.between(1, 48, "24 is usual"));
     Choice<StripRule> rule = stripRule.choice().argument("strip_rule");
 

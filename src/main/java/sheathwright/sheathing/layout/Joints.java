@@ -34,45 +34,29 @@ public final class Joints {
    * is, not as it was drawn.
    *
    * <pre>{@code
-   * jointBearing(in("47-1/4"), in(48), in("1/8"), in(1.5), in(0.5)).ok() // no
-   * jointBearing(in(48), in("47-15/16"), in("1/8"), in(1.5), in(0.5)).right() // 11/16 in
+   * jointBearing(JointPlace.rafter(in("47-1/4")).joint(in(48)), USUAL_JOINT).ok() // no
+   * jointBearing(JointPlace.rafter(in(48)).joint(in("47-15/16")), USUAL_JOINT).right() // 11/16 in
    * }</pre>
    *
-   * @param rafterCenter from where the row of sheets begins, 0 in to 6000 in
-   * @param joint where the left sheet ends; the right one begins a gap further, 0 in to 6000 in
-   * @param gap between the two sheets, 0 in to 2 in
-   * @param rafterWidth across the top of the rafter, 1 in to 12 in
-   * @param minBearing least bearing of each sheet, 0 in to 3 in
+   * @param place of rafter and joint
+   * @param rules how sheet ends meet
    * @return inches of bearing left and right, and yes or no
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source: half an inch of bearing each; the gap of 1/8 in is the panel
    *     makers' advice"
    */
   @LibraryFunction
-  public static JointBearing jointBearing(
-      @Column("rafter_center_in") Figure<Length> rafterCenter,
-      @Column("joint_in") Figure<Length> joint,
-      @Column(value = "gap_in", preset = "1/8") Figure<Length> gap,
-      @Column(value = "rafter_width_in", preset = "1.5") Figure<Length> rafterWidth,
-      @Column(value = "min_bearing_in", preset = "1/2") Figure<Length> minBearing) {
-    var center =
-        rafterCenter.within(
-            "rafter_center_in", Units.INCH, Limits.between(0, 6000, "from where the row begins"));
-    var end =
-        joint.within("joint_in", Units.INCH, Limits.between(0, 6000, "from where the row begins"));
-    var between = gap.within("gap_in", Units.INCH, Limits.between(0, 2, "1/8 is usual"));
-    var width =
-        rafterWidth.within(
-            "rafter_width_in", Units.INCH, Limits.between(1, 12, "2x stock has 1.5"));
-    var least =
-        minBearing.within("min_bearing_in", Units.INCH, Limits.between(0, 3, "1/2 is usual"));
+  public static JointBearing jointBearing(JointPlace place, JointRules rules) {
+    var width = rules.rafterWidth();
+    var end = place.joint();
+    var least = rules.minBearing();
 
-    var near = center.minus(width.dividedBy(TWO)).as("near_face_in", Units.INCH);
+    var near = place.rafter().minus(width.dividedBy(TWO)).as("near_face_in", Units.INCH);
     var far = near.plus(width).as("far_face_in", Units.INCH);
     var left =
         end.min(far).minus(near).max(NOTHING).as("left_in", Units.INCH, Source.COMMON_PRACTICE);
     var right =
-        far.minus(end.plus(between).max(near))
+        far.minus(end.plus(rules.gap()).max(near))
             .max(NOTHING)
             .as("right_in", Units.INCH, Source.COMMON_PRACTICE);
     return new JointBearing(
@@ -93,41 +77,31 @@ public final class Joints {
    * {@code joint_bearing}). Sheets cut to length at every joint never creep.
    *
    * <pre>{@code
-   * jointCreep(in("95-15/16"), in("1/8"), in(1.5), in(0.5)).panels() // 3 sheets
-   * jointCreep(in("95-7/8"), in("1/8"), in(1.5), in(0.5)).panels() // no limit
+   * jointCreep(in("95-15/16"), USUAL_JOINT).panels() // 3 sheets
+   * jointCreep(in("95-7/8"), USUAL_JOINT).panels() // no limit
    * }</pre>
    *
    * @param panelLength along the course, as measured, 90 in to 100 in
-   * @param gap between two sheets, 0 in to 2 in
-   * @param rafterWidth across the top of the rafter, 1 in to 12 in
-   * @param minBearing least bearing of each sheet, 0 in to 3 in
+   * @param rules how sheet ends meet
    * @return whole sheets, or no limit
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source: half an inch of bearing each; arithmetic on an 8 ft module"
    */
   @LibraryFunction
   public static JointCreep jointCreep(
-      @Column("panel_length_in") Figure<Length> panelLength,
-      @Column(value = "gap_in", preset = "1/8") Figure<Length> gap,
-      @Column(value = "rafter_width_in", preset = "1.5") Figure<Length> rafterWidth,
-      @Column(value = "min_bearing_in", preset = "1/2") Figure<Length> minBearing) {
+      @Column("panel_length_in") Figure<Length> panelLength, JointRules rules) {
     var length =
         panelLength.within(
             "panel_length_in", Units.INCH, Limits.between(90, 100, "a 4 by 8 sheet has 96"));
-    var between = gap.within("gap_in", Units.INCH, Limits.between(0, 2, "1/8 is usual"));
-    var width =
-        rafterWidth.within(
-            "rafter_width_in", Units.INCH, Limits.between(1, 12, "2x stock has 1.5"));
-    var least =
-        minBearing.within("min_bearing_in", Units.INCH, Limits.between(0, 3, "1/2 is usual"));
 
     var slack =
-        width
-            .minus(between)
+        rules
+            .rafterWidth()
+            .minus(rules.gap())
             .dividedBy(TWO)
-            .minus(least)
+            .minus(rules.minBearing())
             .as("slack_in", Units.INCH, Source.COMMON_PRACTICE);
-    var pitch = length.plus(between).as("sheet_and_gap_in", Units.INCH);
+    var pitch = length.plus(rules.gap()).as("sheet_and_gap_in", Units.INCH);
     var creep = pitch.minus(MODULE).max(MODULE.minus(pitch)).as("creep_in", Units.INCH);
     var isOnTheModule = creep.isTheSameAs(NOTHING);
     var divisor = Figure.choose(isOnTheModule, ONE_INCH, creep).as("divisor_in", Units.INCH);

@@ -1,12 +1,8 @@
 package sheathwright.sheathing.panel;
 
-import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
-import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
-import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Units;
@@ -42,20 +38,14 @@ public final class PanelPieces {
    * kerf.
    *
    * <pre>{@code
-   * pieceFit(in("47-7/8"), in(24), in(24), ACROSS, NO, in(0), in(24), in(1.5), in(0.5)).ok() // yes
-   * pieceFit(in(32), in(48), in(24), ACROSS, NO, in(0), in(24), in(1.5), in(0.5)).spans() // 1
-   * pieceFit(in(96), in("9-1/4"), in(24), ACROSS, NO, in(0), in(24), in(1.5), in(0.5)).ok() // no
+   * pieceFit(CutPanel.length(in("47-7/8")).width(in(24)), RafterRow.spacing(in(24)), BY_THE_SPAN_TABLE).ok() // yes
+   * pieceFit(CutPanel.length(in(32)).width(in(48)), RafterRow.spacing(in(24)), BY_THE_SPAN_TABLE).spans() // 1
+   * pieceFit(CutPanel.length(in(96)).width(in("9-1/4")), RafterRow.spacing(in(24)), BY_THE_SPAN_TABLE).ok() // no
    * }</pre>
    *
-   * @param pieceLength along the strength axis, 1 in to 192 in
-   * @param pieceWidth across the strength axis, 1 in to 96 in
-   * @param supportSpacing center to center of the rafters or trusses, 6 in to 96 in
-   * @param strengthAxis how the strength axis lies on the supports
-   * @param edgesSupported whether both long edges lie on blocking or are clipped to a neighbor
-   * @param minLength least length asked for, 0 in to 192 in; 48 in windy places
-   * @param minWidth least width without supported edges, 0 in to 48 in
-   * @param rafterWidth across the top of the rafter, 1 in to 5 in
-   * @param minBearing least bearing of each end, 0 in to 2.5 in
+   * @param piece as it is to lie
+   * @param rafters that it lies on
+   * @param rules what is asked of it
    * @return whole spans, and yes or no for width, spans, length and all together
    * @throws RefusedException if a number lies outside its range, or the strength axis lies along
    *     the supports
@@ -63,53 +53,23 @@ public final class PanelPieces {
    *     narrow strips with all edges supported from memory"
    */
   @LibraryFunction
-  public static PieceFit pieceFit(
-      @Column("piece_length_in") Figure<Length> pieceLength,
-      @Column("piece_width_in") Figure<Length> pieceWidth,
-      @Column("support_spacing_in") Figure<Length> supportSpacing,
-      @Column(value = "strength_axis", preset = "across") OneOf<StrengthAxis> strengthAxis,
-      @Column(value = "edges_supported", preset = "no") OneOf<YesNo> edgesSupported,
-      @Column(value = "min_length_in", preset = "0") Figure<Length> minLength,
-      @Column(value = "min_width_in", preset = "24") Figure<Length> minWidth,
-      @Column(value = "rafter_width_in", preset = "1.5") Figure<Length> rafterWidth,
-      @Column(value = "min_bearing_in", preset = "1/2") Figure<Length> minBearing) {
-    Choice<StrengthAxis> axis = strengthAxis.choice().argument("strength_axis");
-    var piece =
-        pieceLength.within(
-            "piece_length_in", Units.INCH, Limits.between(1, 192, "a whole sheet has 96"));
-    var wide =
-        pieceWidth.within(
-            "piece_width_in", Units.INCH, Limits.between(1, 96, "a whole sheet has 48"));
-    var spacing =
-        supportSpacing.within(
-            "support_spacing_in", Units.INCH, Limits.between(6, 96, "16, 19.2 and 24 are usual"));
-    var leastLength =
-        minLength.within(
-            "min_length_in", Units.INCH, Limits.between(0, 192, "48 is advice for windy places"));
-    var leastWidth =
-        minWidth.within(
-            "min_width_in", Units.INCH, Limits.between(0, 48, "24 is what the table wants"));
-    var rafter =
-        rafterWidth.within("rafter_width_in", Units.INCH, Limits.between(1, 5, "2x stock has 1.5"));
-    var bearing =
-        minBearing.within("min_bearing_in", Units.INCH, Limits.between(0, 2.5, "1/2 is usual"));
-
-    Condition isStrongWay = axis.is(StrengthAxis.ACROSS);
-    var length = piece.onlyIf(isStrongWay, WEAK_WAY).as("length_laid_in", Units.INCH);
-    var width = wide.onlyIf(isStrongWay, WEAK_WAY).as("width_laid_in", Units.INCH);
+  public static PieceFit pieceFit(CutPanel piece, RafterRow rafters, PieceRules rules) {
+    Condition isStrongWay = piece.axis().choice().is(StrengthAxis.ACROSS);
+    var length = piece.length().onlyIf(isStrongWay, WEAK_WAY).as("length_laid_in", Units.INCH);
+    var width = piece.width().onlyIf(isStrongWay, WEAK_WAY).as("width_laid_in", Units.INCH);
     var spans =
         length
-            .plus(rafter)
-            .minus(TWO.times(bearing))
+            .plus(rafters.width())
+            .minus(TWO.times(rules.minBearing()))
             .max(NOTHING)
-            .dividedBy(spacing)
+            .dividedBy(rafters.spacing())
             .in(Units.RATIO)
             .roundedDown()
-            .as("spans", Units.RATIO, RatedPanel.SOURCE);
-    Condition isWide = width.isAtLeast(leastWidth);
+            .as("spans", Units.RATIO, PrintedPanel.SOURCE);
+    Condition isWide = width.isAtLeast(rules.minWidth());
     Condition hasTwoSpans = spans.isAtLeast(TWO);
-    Condition isLong = length.isAtLeast(leastLength);
-    Condition isHeld = edgesSupported.choice().argument("edges_supported").is(YesNo.YES);
+    Condition isLong = length.isAtLeast(rules.minLength());
+    Condition isHeld = piece.edgesSupported().choice().is(YesNo.YES);
     return new PieceFit(
         spans,
         isWide.as("wide_enough"),

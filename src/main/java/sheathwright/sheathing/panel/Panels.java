@@ -12,6 +12,7 @@ import sheathwright.figure.Table;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.published.Published;
+import sheathwright.roof.SheetSize;
 
 /** Plywood and OSB panels by their stamp. */
 public final class Panels {
@@ -21,11 +22,11 @@ public final class Panels {
           "panel-makers/undated/panel-weights.csv", "panel_weights", "panel weights", 1);
   private static final Figure<Pressure> NONE = Figure.of(0, Units.PSF);
   private static final Figure<Length> SPACING_16 =
-      Figure.constant("printed_spacing_16_in", 16, Units.INCH, RatedPanel.SOURCE).symbol("16 in");
+      Figure.constant("printed_spacing_16_in", 16, Units.INCH, PrintedPanel.SOURCE).symbol("16 in");
   private static final Figure<Length> SPACING_24 =
-      Figure.constant("printed_spacing_24_in", 24, Units.INCH, RatedPanel.SOURCE).symbol("24 in");
+      Figure.constant("printed_spacing_24_in", 24, Units.INCH, PrintedPanel.SOURCE).symbol("24 in");
   private static final Figure<Pressure> DEAD_IN_THE_TABLE =
-      Figure.constant("dead_in_the_table_psf", 10, Units.PSF, RatedPanel.SOURCE).symbol("10 psf");
+      Figure.constant("dead_in_the_table_psf", 10, Units.PSF, PrintedPanel.SOURCE).symbol("10 psf");
 
   private Panels() {}
 
@@ -51,15 +52,13 @@ public final class Panels {
    * span over 180 in all and over 240 for the live load.
    *
    * <pre>{@code
-   * panelSpan(RATING_24_16, in("7/16"), in(24), NO, psf(10)).live() // 40 psf
-   * panelSpan(RATING_32_16, in("15/32"), in(24), NO, psf(15)).live() // 65 psf
-   * panelSpan(RATING_24_0, in("3/8"), in(24), NO, psf(10)).ok() // no
-   * panelSpan(RATING_24_0, in("3/8"), in(24), YES, psf(10)).ok() // yes
+   * panelSpan(RatedPanel.of(RATING_24_16, in("7/16")), in(24), NO, psf(10)).live() // 40 psf
+   * panelSpan(RatedPanel.of(RATING_32_16, in("15/32")), in(24), NO, psf(15)).live() // 65 psf
+   * panelSpan(RatedPanel.of(RATING_24_0, in("3/8")), in(24), NO, psf(10)).ok() // no
+   * panelSpan(RatedPanel.of(RATING_24_0, in("3/8")), in(24), YES, psf(10)).ok() // yes
    * }</pre>
    *
-   * @param spanRating as stamped
-   * @param thickness performance category as stamped, 0.25 in to 1.25 in; must be within 1/128 in
-   *     of one printed for the rating
+   * @param stamped the panel
    * @param supportSpacing center to center of the rafters or trusses, 6 in to 96 in
    * @param edgeSupport whether the long edges are supported between the rafters
    * @param dead of all that the panel carries and the panel itself, 0 psf to 100 psf
@@ -72,12 +71,11 @@ public final class Panels {
    */
   @LibraryFunction
   public static PanelSpan panelSpan(
-      @Column("span_rating") OneOf<SpanRating> spanRating,
-      @Column("thickness_in") Figure<Length> thickness,
+      RatedPanel stamped,
       @Column("support_spacing_in") Figure<Length> supportSpacing,
       @Column("edge_support") OneOf<YesNo> edgeSupport,
       @Column(value = "dead_psf", preset = "10") Figure<Pressure> dead) {
-    var panel = new RatedPanel(spanRating, thickness);
+    var panel = new PrintedPanel(stamped);
     var spacing =
         supportSpacing.within(
             "support_spacing_in", Units.INCH, Limits.between(6, 96, "16, 19.2 and 24 are usual"));
@@ -91,7 +89,7 @@ public final class Panels {
                 panel.supportedSpan(),
                 panel.unsupportedSpan().as("unsupported_span_in", Units.INCH))
             .as("span_by_edges_in", Units.INCH);
-    var maxSpan = panel.onlyIfPrinted(byEdges).as("max_span_in", Units.INCH, RatedPanel.SOURCE);
+    var maxSpan = panel.onlyIfPrinted(byEdges).as("max_span_in", Units.INCH, PrintedPanel.SOURCE);
     var printedFrom24 =
         Figure.choose(spacing.isAtMost(SPACING_24), panel.liveAt24(), panel.liveAtMost())
             .as("live_over_16_in_psf", Units.PSF);
@@ -104,7 +102,7 @@ public final class Panels {
     var greatest = panel.onlyIfPrinted(panel.supportedSpan()).as("greatest_span_in", Units.INCH);
     var live =
         Figure.choose(spacing.isAtMost(greatest), left, NONE)
-            .as("live_psf", Units.PSF, RatedPanel.SOURCE);
+            .as("live_psf", Units.PSF, PrintedPanel.SOURCE);
     return new PanelSpan(maxSpan, live, Condition.all(isWithin, live.isMoreThan(NONE)).as("ok"));
   }
 
@@ -120,14 +118,13 @@ public final class Panels {
    * memory for old wet ones. Makers differ by about a fifth either way.
    *
    * <pre>{@code
-   * panelWeight(CATEGORY_7_16, OSB, in(96), in(48)).sheet() // 44.8 lb
-   * panelWeight(CATEGORY_15_32, PLYWOOD, in(96), in(48)).weight() // 1.4 psf
+   * panelWeight(CATEGORY_7_16, OSB, SheetSize.FOUR_BY_EIGHT).sheet() // 44.8 lb
+   * panelWeight(CATEGORY_15_32, PLYWOOD, SheetSize.FOUR_BY_EIGHT).weight() // 1.4 psf
    * }</pre>
    *
    * @param category performance category as stamped
    * @param kind plywood or OSB
-   * @param sheetLength 1 in to 192 in
-   * @param sheetWidth 1 in to 96 in
+   * @param size of the sheet
    * @return pounds by the square foot, and pounds of one sheet
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source: panel makers' list, secondary source for 15/32, 1/2, 19/32
@@ -137,21 +134,16 @@ public final class Panels {
   public static PanelWeight panelWeight(
       @Column("category") OneOf<PanelCategory> category,
       @Column("kind") OneOf<PanelKind> kind,
-      @Column(value = "sheet_length_in", preset = "96") Figure<Length> sheetLength,
-      @Column(value = "sheet_width_in", preset = "48") Figure<Length> sheetWidth) {
-    var length =
-        sheetLength.within(
-            "sheet_length_in", Units.INCH, Limits.between(1, 192, "a whole sheet has 96"));
-    var width =
-        sheetWidth.within(
-            "sheet_width_in", Units.INCH, Limits.between(1, 96, "a whole sheet has 48"));
-
+      SheetSize size) {
     var weight =
         WEIGHTS
             .numberAt(
                 Units.PSF, kind.choice().argument("kind"), category.choice().argument("category"))
             .as("weight_psf", Units.PSF);
-    var sheet = weight.times(length.times(width)).as("sheet_lb", Units.POUND, WEIGHTS.source());
+    var sheet =
+        weight
+            .times(size.length().times(size.width()))
+            .as("sheet_lb", Units.POUND, WEIGHTS.source());
     return new PanelWeight(weight, sheet);
   }
 }

@@ -1,156 +1,36 @@
 package sheathwright.sheathing.panel;
 
-import static java.util.stream.Collectors.joining;
-
-import java.util.List;
-import sheathwright.figure.Choice;
-import sheathwright.figure.Condition;
+import sheathwright.catalog.Column;
+import sheathwright.catalog.Columns;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
 import sheathwright.figure.OneOf;
-import sheathwright.figure.Quantity;
 import sheathwright.figure.Quantity.Length;
-import sheathwright.figure.Quantity.Pressure;
-import sheathwright.figure.Source;
-import sheathwright.figure.Table;
-import sheathwright.figure.Unit;
-import sheathwright.figure.Units;
-import sheathwright.figure.YesNo;
-import sheathwright.published.Published;
 
 /**
- * A panel as it is stamped, and what the span table prints for it. Printed thicknesses are whole
- * thirty-seconds of an inch: one that is typed with two decimals is taken for the nearest of them.
+ * A panel as it is stamped.
+ *
+ * @param rating span rating as stamped
+ * @param thickness performance category as stamped; must be within 1/128 in of one printed for the
+ *     rating
  */
-final class RatedPanel {
+public record RatedPanel(
+    @Column("span_rating") OneOf<SpanRating> rating,
+    @Column(
+            value = "thickness_in",
+            least = 0.25,
+            most = 1.25,
+            rule = "as stamped; 7/16 and 15/32 are usual")
+        Figure<Length> thickness) {
 
-  private static final Table TABLE =
-      Published.table("irc/2021/panel-spans.csv", "panel_spans", "IRC panel spans", 1);
+  private static final Columns COLUMNS = Columns.of(RatedPanel.class);
 
-  /** The table that every value comes from. */
-  static final Source SOURCE = TABLE.source();
-
-  private static final String LEAST = "thickness_in";
-  private static final String SECOND = "second_thickness_in";
-  private static final String THIRD = "third_thickness_in";
-  private static final int PARTS = 32;
-  private static final Figure<Length> PART =
-      Figure.constant(
-              "thirty_second_in", 1.0 / PARTS, Units.INCH, Source.derived("printed thicknesses"))
-          .symbol("1/32 in");
-  private static final Figure<Length> NEAR =
-      Figure.constant("near_enough_in", 0.25 / PARTS, Units.INCH, Source.COMMON_PRACTICE)
-          .symbol("1/128 in");
-
-  private final Choice<SpanRating> rating;
-  private final String reason;
-  private final Figure<Length> category;
-  private final Figure<Length> least;
-  private final Condition isPrinted;
-
-  /**
-   * A panel by its stamp.
-   *
-   * @param spanRating as stamped
-   * @param thickness as stamped, 0.25 in to 1.25 in
-   */
-  RatedPanel(OneOf<SpanRating> spanRating, Figure<Length> thickness) {
-    rating = spanRating.choice().argument("span_rating");
-    var given =
-        thickness.within(
-            "thickness_in",
-            Units.INCH,
-            Limits.between(0.25, 1.25, "as stamped; 7/16 and 15/32 are usual"));
-    reason = reason(rating, given);
-    category =
-        given
-            .dividedBy(PART)
-            .in(Units.RATIO)
-            .rounded()
-            .times(PART)
-            .as("nearest_category_in", Units.INCH);
-    least = thickness(LEAST);
-    isPrinted =
-        Condition.all(
-                given.isAtLeast(category.minus(NEAR)),
-                given.isAtMost(category.plus(NEAR)),
-                Condition.any(
-                    category.isTheSameAs(least),
-                    category.isTheSameAs(thickness(SECOND)),
-                    category.isTheSameAs(thickness(THIRD))))
-            .as("thickness_is_printed")
-            .is(YesNo.YES);
+  public RatedPanel {
+    rating = COLUMNS.let("rating", rating);
+    thickness = COLUMNS.let("thickness", thickness);
   }
 
-  /** The greatest span with the long edges supported. */
-  Figure<Length> supportedSpan() {
-    return printed("supported_in", Units.INCH);
-  }
-
-  /** The greatest span with nothing under the long edges. */
-  Figure<Length> unsupportedSpan() {
-    return Figure.choose(
-        category.isMoreThan(least),
-        printed("thick_unsupported_in", Units.INCH),
-        printed("unsupported_in", Units.INCH));
-  }
-
-  /** The live load over supports 16 in apart. */
-  Figure<Pressure> liveAt16() {
-    return printed("live_16_psf", Units.PSF);
-  }
-
-  /** The live load over supports 24 in apart. */
-  Figure<Pressure> liveAt24() {
-    return printed("live_24_psf", Units.PSF);
-  }
-
-  /** The live load at the greatest span. */
-  Figure<Pressure> liveAtMost() {
-    return printed("live_at_max_psf", Units.PSF);
-  }
-
-  /** The same figure, refused if the table does not print the panel's thickness for its rating. */
-  <Q extends Quantity> Figure<Q> onlyIfPrinted(Figure<Q> figure) {
-    return figure.onlyIf(isPrinted, reason);
-  }
-
-  private Figure<Length> thickness(String column) {
-    return printed(column, Units.INCH).as("printed_" + column, Units.INCH);
-  }
-
-  private <Q extends Quantity> Figure<Q> printed(String column, Unit<Q> unit) {
-    return TABLE.number(unit, column, rating);
-  }
-
-  private static String reason(Choice<SpanRating> rating, Figure<Length> given) {
-    String printed =
-        TABLE.rows().stream()
-            .filter(row -> row.get(0).equals(rating.toString()))
-            .flatMap(row -> List.of(LEAST, SECOND, THIRD).stream().map(column -> cell(row, column)))
-            .distinct()
-            .map(RatedPanel::inThirtySeconds)
-            .collect(joining(" or "));
-    return "no panel of %s is printed for the span rating %s, only of %s (%s); read the stamp"
-        .formatted(said(given), rating, printed, SOURCE);
-  }
-
-  private static String said(Figure<Length> given) {
-    boolean isInParts =
-        given.refusal().isEmpty() && given.value() * PARTS == Math.rint(given.value() * PARTS);
-    return isInParts ? inThirtySeconds(given.value()) : given.toString();
-  }
-
-  private static double cell(List<String> row, String column) {
-    return Double.parseDouble(row.get(TABLE.keys().size() + TABLE.columns().indexOf(column)));
-  }
-
-  private static String inThirtySeconds(double inches) {
-    long whole = (long) inches;
-    long parts = Math.round((inches - whole) * PARTS);
-    long common = Long.lowestOneBit(PARTS + parts);
-    String fraction = parts == 0 ? "" : parts / common + "/" + PARTS / common;
-    String between = whole > 0 && parts > 0 ? "-" : "";
-    return (whole == 0 ? "" : whole) + between + fraction + " in";
+  /** A panel by its stamp. */
+  public static RatedPanel of(OneOf<SpanRating> rating, Figure<Length> thickness) {
+    return new RatedPanel(rating, thickness);
   }
 }

@@ -39,12 +39,9 @@ class ClipSpacingsTest {
           ClipSpacings.clipSpacingLimit(
               lb(screw),
               number(screws),
-              lb(clip),
-              psf(seam),
-              in(tested),
-              in(most),
-              psf(uplift),
-              in(cover));
+              StandingSeam.tested(psf(seam), lb(clip)).cover(in(cover)),
+              MakerSpacing.tested(in(tested)).most(in(most)),
+              psf(uplift));
       double widest = 0;
       for (double at = 0.0625; at <= 40; at += 0.0625) {
         double load = uplift * at * cover / 144;
@@ -71,7 +68,11 @@ class ClipSpacingsTest {
       String governs, double screw, double clip, double seam, double most) {
     var answer =
         ClipSpacings.clipSpacingLimit(
-            lb(screw), number(2), lb(clip), psf(seam), in(36), in(most), psf(60), in(16));
+            lb(screw),
+            number(2),
+            StandingSeam.tested(psf(seam), lb(clip)).cover(in(16)),
+            MakerSpacing.tested(in(36)).most(in(most)),
+            psf(60));
     assertThat(answer.governs()).hasToString(governs);
   }
 }

@@ -31,15 +31,9 @@ class HoldDownsTest {
       HoldDown answer =
           HoldDowns.weakestLink(
               psf(uplift),
-              psf(seam),
-              lb(clip),
-              lb(screw),
-              number(screws),
-              in(clips),
-              in(cover),
-              lb(nail),
-              in(nails),
-              in(rafters));
+              StandingSeam.tested(psf(seam), lb(clip)).cover(in(cover)),
+              ScrewedClips.of(number(screws), lb(screw)).spacing(in(clips)),
+              NailedDeck.nail(lb(nail)).spacing(in(nails)).supports(in(rafters)));
       Map<String, Double> holds =
           Map.of(
               "seam", seam,

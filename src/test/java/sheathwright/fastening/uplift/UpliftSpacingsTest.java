@@ -20,7 +20,8 @@ class UpliftSpacingsTest {
   void nailSpacing_isThatOfTheLoad(double support, double exact, double nailed) {
     var spacing = UpliftSpacings.nailSpacingForUplift(lb(68.2), psf(57.3), in(support));
     assertThat(spacing.value()).isCloseTo(exact, within(0.02));
-    assertThat(UpliftSpacings.practicalNailSpacing(spacing, in(12)).value()).isEqualTo(nailed);
+    assertThat(UpliftSpacings.practicalNailSpacing(AllowedSpacing.load(spacing)).value())
+        .isEqualTo(nailed);
   }
 
   /** A thesis on sheathing states 2, 1 and 0.5 sq ft over framing 24 in apart; 16 in by hand. */
@@ -34,7 +35,9 @@ class UpliftSpacingsTest {
     "24, 16, 2.667"
   })
   void tributaryArea_isARectangle(double spacing, double lines, double area) {
-    assertThat(UpliftSpacings.tributaryArea(in(spacing), in(lines)).value())
+    assertThat(
+            UpliftSpacings.tributaryArea(FastenerLines.spacing(in(spacing)).lines(in(lines)))
+                .value())
         .isCloseTo(area, within(0.001));
   }
 
@@ -67,7 +70,10 @@ class UpliftSpacingsTest {
     "30, 24, 12"
   })
   void practicalNailSpacing_isTheNextBelow(double exact, double most, double nailed) {
-    assertThat(UpliftSpacings.practicalNailSpacing(in(exact), in(most)).value()).isEqualTo(nailed);
+    assertThat(
+            UpliftSpacings.practicalNailSpacing(AllowedSpacing.load(in(exact)).code(in(most)))
+                .value())
+        .isEqualTo(nailed);
   }
 
   @Test

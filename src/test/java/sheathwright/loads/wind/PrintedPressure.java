@@ -107,29 +107,20 @@ record PrintedPressure(
 
   /** With the code's least of 10 psf. */
   SheathingUplift uplift() {
-    return WindPressures.sheathingUplift(
-        Amounts.mph(wind),
-        Exposure.EXPOSURE_B,
-        Amounts.ft(30),
-        Amounts.pitch(riseIn12()),
-        roof,
-        windZone(),
-        Amounts.sqft(area),
-        edition);
+    return WindPressures.sheathingUplift(site(), place());
   }
 
   /** Without it. */
   CladdingPressure pressure() {
     return WindPressures.claddingPressure(
-        Amounts.mph(wind),
-        Exposure.EXPOSURE_B,
-        Amounts.ft(30),
-        Amounts.pitch(riseIn12()),
-        roof,
-        windZone(),
-        Amounts.sqft(area),
-        edition,
-        Amounts.number(1),
-        Enclosure.ENCLOSED);
+        site(), place(), Topography.LEVEL_GROUND, Enclosure.ENCLOSED);
+  }
+
+  private WindSite site() {
+    return WindSite.of(edition, Amounts.mph(wind), Exposure.EXPOSURE_B).height(Amounts.ft(30));
+  }
+
+  private RoofPlace place() {
+    return RoofPlace.of(roof, Amounts.pitch(riseIn12()), windZone()).area(Amounts.sqft(area));
   }
 }

@@ -51,15 +51,10 @@ class PrintedPressuresTest {
       double line = at10 - (at10 - at500) * Math.log(area / 10) / Math.log(50);
       CladdingPressure ours =
           WindPressures.claddingPressure(
-              Amounts.mph(150),
-              Exposure.EXPOSURE_B,
-              Amounts.ft(30),
-              Amounts.pitch(0.5),
-              RoofShape.GABLE,
-              zone,
-              Amounts.sqft(area),
-              LoadEdition.ASCE7_16,
-              Amounts.number(1),
+              WindSite.of(LoadEdition.ASCE7_16, Amounts.mph(150), Exposure.EXPOSURE_B)
+                  .height(Amounts.ft(30)),
+              RoofPlace.of(RoofShape.GABLE, Amounts.pitch(0.5), zone).area(Amounts.sqft(area)),
+              Topography.LEVEL_GROUND,
               Enclosure.ENCLOSED);
       assertThat(ours.outward().value())
           .as("%s sq ft", area)

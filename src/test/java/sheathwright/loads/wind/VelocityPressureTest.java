@@ -21,7 +21,9 @@ class VelocityPressureTest {
   private static Figure<StrengthPressure> pressure(
       double wind, Exposure exposure, double feet, LoadEdition edition) {
     return WindPressures.velocityPressure(
-        mph(wind), exposure, ft(feet), number(1), number(0.85), edition);
+        WindSite.of(edition, mph(wind), exposure).height(ft(feet)),
+        Topography.LEVEL_GROUND,
+        number(0.85));
   }
 
   /** By hand, 0.6 × 0.00256 × 0.70 × 0.85 V²; agrees with a printed IRC 2018 table. */
@@ -84,7 +86,9 @@ class VelocityPressureTest {
     assertThat(fast).isCloseTo(4 * slow, within(1e-9));
     var hill =
         WindPressures.velocityPressure(
-            mph(100), Exposure.EXPOSURE_C, ft(22), number(1.5), number(1), LoadEdition.ASCE7_22);
+            WindSite.of(LoadEdition.ASCE7_22, mph(100), Exposure.EXPOSURE_C).height(ft(22)),
+            Topography.factor(number(1.5)),
+            number(1));
     assertThat(hill.value()).isCloseTo(slow * 1.5 / 0.85, within(1e-9));
   }
 }

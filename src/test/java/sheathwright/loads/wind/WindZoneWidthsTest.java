@@ -8,6 +8,7 @@ import static sheathwright.figure.Amounts.pitch;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sheathwright.roof.Slope;
 
 class WindZoneWidthsTest {
 
@@ -22,14 +23,15 @@ class WindZoneWidthsTest {
     "60, 12, 4.8", // 0.4 of the height
   })
   void zoneWidth_isThatOfTheNote(double width, double height, double a) {
-    assertThat(WindZoneWidths.zoneWidth(ft(width), ft(height)).value()).isCloseTo(a, within(1e-9));
+    assertThat(WindZoneWidths.zoneWidth(ft(width), RoofHeight.mean(ft(height))).value())
+        .isCloseTo(a, within(1e-9));
   }
 
   /** A worked example of the ASCE 7-16 Guide: 10 ft eave, 16 ft run, 15 degrees: 12.1 ft. */
   @Test
   void meanRoofHeight_isThatOfTheGuide() {
     double rise = 12 * Math.tan(Math.toRadians(15));
-    assertThat(WindZoneWidths.meanRoofHeight(ft(10), ft(16), pitch(rise)).value())
+    assertThat(WindZoneWidths.meanRoofHeight(ft(10), Slope.run(ft(16)).rise(pitch(rise))).value())
         .isCloseTo(12.1, within(0.05));
   }
 }

@@ -82,7 +82,9 @@ class BoardsTest {
       double face = (16 + random.nextInt(120)) / 16.0;
       double gap = random.nextInt(8) / 16.0;
       double area = rows * (face + gap) / 12 * inARow * stock;
-      BoardCount count = Boards.boardsToReplace(sqft(area), in(face), in(gap), ft(stock), pct(0));
+      BoardCount count =
+          Boards.boardsToReplace(
+              sqft(area), BoardStock.face(in(face)).gap(in(gap)).stock(ft(stock)), pct(0));
       assertThat(count.boards().value()).isEqualTo(rows * inARow);
       assertThat(count.laid().value()).isCloseTo(rows * inARow * stock, within(1e-6));
     }

@@ -14,11 +14,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sheathwright.figure.RefusedException;
+import sheathwright.roof.PlaneSize;
 
 class CoursesTest {
 
   private static CourseCount count(double eave, double slope, StripRule rule) {
-    return Courses.sheetsByCourse(ft(eave), ft(slope), rule, in(24));
+    return Courses.sheetsByCourse(PlaneSize.eave(ft(eave)).slope(ft(slope)), rule, in(24));
   }
 
   /**

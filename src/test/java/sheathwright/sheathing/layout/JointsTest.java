@@ -13,7 +13,9 @@ class JointsTest {
 
   private static JointBearing at(
       double center, double joint, double gap, double width, double least) {
-    return Joints.jointBearing(in(center), in(joint), in(gap), in(width), in(least));
+    return Joints.jointBearing(
+        JointPlace.rafter(in(center)).joint(in(joint)),
+        JointRules.gap(in(gap)).rafterWidth(in(width)).minBearing(in(least)));
   }
 
   /**
@@ -79,7 +81,11 @@ class JointsTest {
   })
   void jointCreep_isHowManySheetsTheSlackLasts(
       double length, double gap, double width, double least, String panels) {
-    assertThat(Joints.jointCreep(in(length), in(gap), in(width), in(least)).panels())
+    assertThat(
+            Joints.jointCreep(
+                    in(length),
+                    JointRules.gap(in(gap)).rafterWidth(in(width)).minBearing(in(least)))
+                .panels())
         .hasToString(panels);
   }
 
@@ -102,7 +108,11 @@ class JointsTest {
         laid = 0;
       }
       String expected = laid == 500 ? "no limit" : laid == 1 ? "1 sheet" : laid + " sheets";
-      assertThat(Joints.jointCreep(in(length), in(gap), in(width), in(least)).panels())
+      assertThat(
+              Joints.jointCreep(
+                      in(length),
+                      JointRules.gap(in(gap)).rafterWidth(in(width)).minBearing(in(least)))
+                  .panels())
           .as("%s %s %s %s", length, gap, width, least)
           .hasToString(expected);
     }

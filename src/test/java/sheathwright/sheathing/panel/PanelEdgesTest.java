@@ -97,7 +97,10 @@ class PanelEdgesTest {
           clips++;
         }
         EdgeClips found =
-            PanelEdges.edgeClips(RATING_24_16, in("7/16"), in(spacing), ft(inches / 12.0), in(1.5));
+            PanelEdges.edgeClips(
+                RatedPanel.of(RATING_24_16, in("7/16")),
+                RafterRow.spacing(in(spacing)),
+                ft(inches / 12.0));
         assertThat(found.clips().value()).isEqualTo(clips);
       }
     }

@@ -2,8 +2,6 @@ package sheathwright.sheathing.panel;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static sheathwright.figure.Amounts.in;
-import static sheathwright.figure.YesNo.NO;
-import static sheathwright.sheathing.panel.StrengthAxis.ACROSS;
 
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -101,15 +99,9 @@ class PanelPiecesTest {
       }
       PieceFit fit =
           PanelPieces.pieceFit(
-              in(length / 16.0),
-              in(48),
-              in(spacing / 16.0),
-              ACROSS,
-              NO,
-              in(0),
-              in(24),
-              in(rafter / 16.0),
-              in(bearing / 16.0));
+              CutPanel.length(in(length / 16.0)).width(in(48)),
+              RafterRow.spacing(in(spacing / 16.0)).width(in(rafter / 16.0)),
+              new PieceRules(null, null, in(bearing / 16.0)));
       assertThat(fit.spans().value()).as("length %s, spacing %s", length, spacing).isEqualTo(spans);
     }
   }

@@ -39,7 +39,8 @@ class PanelSpanTest {
     "100, 0, no"
   })
   void dead_takesFromTheLiveLoadWhatItHasOverTen(double dead, double live, String ok) {
-    PanelSpan span = Panels.panelSpan(RATING_24_16, in(0.4375), in(24), NO, psf(dead));
+    PanelSpan span =
+        Panels.panelSpan(RatedPanel.of(RATING_24_16, in(0.4375)), in(24), NO, psf(dead));
     assertThat(span.live().value()).isCloseTo(live, within(1e-9));
     assertThat(span.ok()).hasToString(ok);
     assertThat(span.maxSpan().value()).isEqualTo(24);
@@ -101,7 +102,8 @@ class PanelSpanTest {
   /** None of the three answers gets past a wrong thickness. */
   @Test
   void aWrongThickness_leavesNoAnswer() {
-    PanelSpan span = Panels.panelSpan(RATING_32_16, in("7/16"), in(16), YES, psf(10));
+    PanelSpan span =
+        Panels.panelSpan(RatedPanel.of(RATING_32_16, in("7/16")), in(16), YES, psf(10));
     assertThatThrownBy(() -> span.maxSpan().value()).isInstanceOf(RefusedException.class);
     assertThatThrownBy(() -> span.live().value()).isInstanceOf(RefusedException.class);
     assertThatThrownBy(() -> span.ok().value()).isInstanceOf(RefusedException.class);
@@ -153,7 +155,8 @@ class PanelSpanTest {
 
   private static double live(
       SpanRating rating, double thickness, double spacing, boolean edges, double dead) {
-    return Panels.panelSpan(rating, in(thickness), in(spacing), edges ? YES : NO, psf(dead))
+    return Panels.panelSpan(
+            RatedPanel.of(rating, in(thickness)), in(spacing), edges ? YES : NO, psf(dead))
         .live()
         .value();
   }

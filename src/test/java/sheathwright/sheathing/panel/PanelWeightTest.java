@@ -11,11 +11,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sheathwright.catalog.Asked;
 import sheathwright.figure.Lengths;
+import sheathwright.roof.SheetSize;
 
 class PanelWeightTest {
 
   private static double sheet(PanelCategory category, PanelKind kind) {
-    return Panels.panelWeight(category, kind, in(96), in(48)).sheet().value();
+    return Panels.panelWeight(category, kind, SheetSize.FOUR_BY_EIGHT).sheet().value();
   }
 
   /** The trade's pounds of a 4 by 8 sheet, from the same kind of list secondary source. */
@@ -42,7 +43,7 @@ class PanelWeightTest {
   })
   void plywood_isWithinATenthOfTheStandardsRule(PanelCategory category, String thickness) {
     double byRule = 0.4 * 8 * Lengths.inches(thickness);
-    double listed = Panels.panelWeight(category, PLYWOOD, in(96), in(48)).weight().value();
+    double listed = Panels.panelWeight(category, PLYWOOD, SheetSize.FOUR_BY_EIGHT).weight().value();
     assertThat(listed).isCloseTo(byRule, within(0.1 * byRule));
     assertThat(sheet(category, OSB)).isGreaterThan(sheet(category, PLYWOOD));
   }
@@ -51,7 +52,9 @@ class PanelWeightTest {
   @Test
   void aStackOfFourteen_isAllThatAnOldRoofBears() {
     double one =
-        Panels.panelWeight(PanelCategory.CATEGORY_7_16, OSB, in(96), in(48)).weight().value();
+        Panels.panelWeight(PanelCategory.CATEGORY_7_16, OSB, SheetSize.FOUR_BY_EIGHT)
+            .weight()
+            .value();
     assertThat(14 * one).isCloseTo(19.6, within(1e-9));
     assertThat(15 * one).isGreaterThan(20);
   }
@@ -59,7 +62,9 @@ class PanelWeightTest {
   /** By hand: 2.3 psf on 4 by 2 ft. */
   @Test
   void aPiece_weighsItsShareOfTheSheet() {
-    PanelWeight piece = Panels.panelWeight(PanelCategory.CATEGORY_3_4, PLYWOOD, in(48), in(24));
+    PanelWeight piece =
+        Panels.panelWeight(
+            PanelCategory.CATEGORY_3_4, PLYWOOD, SheetSize.length(in(48)).width(in(24)));
     assertThat(piece.sheet().value()).isCloseTo(18.4, within(1e-9));
   }
 
