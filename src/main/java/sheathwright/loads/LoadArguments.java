@@ -36,7 +36,8 @@ public final class LoadArguments {
   public static final String RISE_RULE = "inches of rise in 12 of run; 6 is a middling roof";
   public static final double LEAST_RUN_FT = 1;
   public static final double MOST_RUN_FT = 500;
-  public static final String RUN_RULE = "on the flat; half the width of a gable roof";
+  public static final String RUN_RULE =
+      "on the horizontal projection; half the width of a gable roof";
   public static final double MOST_SNOW = 300;
   public static final String SNOW_RULE =
       "of the code's map or the building department; 30 is usual";

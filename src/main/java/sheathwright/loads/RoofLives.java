@@ -77,7 +77,8 @@ public final class RoofLives {
    * roofLiveLoad(sqft(700), pitch(8), ASCE7_22) // 12 psf
    * }</pre>
    *
-   * @param tributary roof area that the member carries, on the flat, 0 sq ft to 100000 sq ft
+   * @param tributary roof area that the member carries, on the horizontal projection, 0 sq ft to
+   *     100000 sq ft
    * @param rise rise in 12 of run, 0 in 12 to 48 in 12
    * @param edition of ASCE 7; in tables 7-16 may be written too
    * @return pounds per square foot of horizontal projection
@@ -137,7 +138,8 @@ public final class RoofLives {
    * codeRoofLive(sqft(300), pitch(8)) // 14 psf
    * }</pre>
    *
-   * @param tributary roof area that the member carries, on the flat, 0 sq ft to 100000 sq ft
+   * @param tributary roof area that the member carries, on the horizontal projection, 0 sq ft to
+   *     100000 sq ft
    * @param rise rise in 12 of run, 0 in 12 to 48 in 12
    * @return pounds per square foot of horizontal projection
    * @throws RefusedException if a number lies outside its range

@@ -10,7 +10,7 @@ import sheathwright.figure.Units;
 /**
  * One slope of a roof in plan and pitch.
  *
- * @param run on the flat, from the eave edge to below the ridge
+ * @param run on the horizontal projection, from the eave edge to below the ridge
  * @param rise rise in 12 of run
  */
 public record Slope(

@@ -8,7 +8,7 @@ import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 
-/** Lengths along a slope from lengths on the flat. */
+/** Lengths along a slope from lengths on the horizontal projection. */
 public final class Slopes {
 
   private static final Source PYTHAGORAS = Source.derived("theorem of Pythagoras");
@@ -18,8 +18,8 @@ public final class Slopes {
   private Slopes() {}
 
   /**
-   * How many times longer a rafter is than its run on the flat, and so how much larger a roof than
-   * its plan.
+   * How many times longer a rafter is than its horizontal run, and so how much
+   * larger a roof than its plan.
    *
    * <pre>
    * slope factor = √(1 + (rise ÷ 12)²)
@@ -73,7 +73,7 @@ public final class Slopes {
   }
 
   /**
-   * How long a slope is from eave to ridge, when its run on the flat is known.
+   * How long a slope is from eave to ridge, when its horizontal run is known.
    *
    * <pre>
    * slope length = run × √(1 + (rise ÷ 12)²)
@@ -85,7 +85,8 @@ public final class Slopes {
    * slopeLength(ft(15), pitch(6)) // 16' 9-1/4"
    * }</pre>
    *
-   * @param run on the flat, from the eave edge to below the ridge, 0.5 ft to 200 ft
+   * @param run on the horizontal projection, from the eave edge to below the ridge, 0.5 ft to 200
+   *     ft
    * @param rise rise in 12 of run, 0 in 12 to 24 in 12
    * @return feet along the slope
    * @throws RefusedException if either number lies outside its range

@@ -29,7 +29,8 @@ public final class Rafters {
   private Rafters() {}
 
   /**
-   * How far a rafter of sound lumber may span on the flat before it bends too hard or sags too far.
+   * How far a rafter of sound lumber may span on the horizontal projection before it bends too hard
+   * or sags too far.
    *
    * <pre>
    * span = the lesser of √(8 F_b' S ÷ w) and ∛(384 E I ÷ (5 n w_live))

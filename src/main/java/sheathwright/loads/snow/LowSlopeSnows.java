@@ -117,7 +117,7 @@ public final class LowSlopeSnows {
    * @param groundSnow of the edition's own map
    * @param riskCategory of the building; a house is in II
    * @param rise rise in 12 of run, 0 in 12 to 48 in 12
-   * @param eaveToRidge W on the flat, 1 ft to 500 ft
+   * @param eaveToRidge W on the horizontal projection, 1 ft to 500 ft
    * @return pounds per square foot of horizontal projection, 0 where there is no such case; at
    *     strength level under ASCE 7-22
    * @throws RefusedException if a number lies outside its range

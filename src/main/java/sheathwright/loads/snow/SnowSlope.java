@@ -13,7 +13,7 @@ import sheathwright.loads.LoadArguments;
  * One slope of a hip or gable roof, from which wind carries snow over the ridge.
  *
  * @param rise rise in 12 of run
- * @param eaveToRidge W on the flat
+ * @param eaveToRidge W on the horizontal projection
  * @param simpleRafters whether each rafter runs from eave to ridge by itself, carried at both ends
  */
 public record SnowSlope(

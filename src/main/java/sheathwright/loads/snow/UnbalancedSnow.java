@@ -13,7 +13,7 @@ import sheathwright.figure.Quantity.Pressure;
  * @param windward all over the slope that the wind meets
  * @param leeward all over the slope behind the ridge
  * @param surcharge on top of it, from the ridge down
- * @param surchargeWidth how far down from the ridge, measured on the flat
+ * @param surchargeWidth how far down from the ridge, measured on the horizontal projection
  * @param driftHeight of the drift that the surcharge stands for, whichever case holds
  * @param snowDensity of drifted snow
  * @param unbalanced which case holds

@@ -41,7 +41,7 @@ public final class WindZoneWidths {
    *
    * @param leastWidth the lesser of the house's two widths, 8 ft to 300 ft
    * @param height of the roof
-   * @return feet on the flat
+   * @return feet on the horizontal projection
    * @throws RefusedException if a number lies outside its range
    * @see "ASCE 7-10, notes of Figure 30.4-2A, secondary source"
    */

@@ -76,7 +76,7 @@ public final class WindZones {
    * @param edition of ASCE 7
    * @param roof gable, with rakes and valleys, or hip, with hips and valleys
    * @param plane in inches
-   * @param zoneWidth on the flat, in inches, as {@code zone_width} gives it
+   * @param zoneWidth on the horizontal projection, in inches, as {@code zone_width} gives it
    * @throws RefusedException if a side does not belong to the roof, or the edition's zones go by
    *     the height
    */

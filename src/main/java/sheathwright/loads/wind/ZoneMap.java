@@ -35,7 +35,7 @@ public record ZoneMap(Plane plane, List<WindZones.Part> parts, Map<WindZone, Fig
    * The wind zones of a plane between a level eave and a level ridge.
    *
    * @param rise rise in 12 of run, over 0
-   * @param zoneWidth on the flat, as {@code zone_width} gives it
+   * @param zoneWidth on the horizontal projection, as {@code zone_width} gives it
    * @throws RefusedException if the plane has more than one eave or ridge, or its sides do not
    *     belong to such a roof
    */

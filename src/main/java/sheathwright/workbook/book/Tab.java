@@ -362,7 +362,7 @@ public final class Tab {
       text(next, column, headings.get(column), right ? Part.COLUMN_HEAD_RIGHT : Part.COLUMN_HEAD);
       book.named(book.range(roll, roll.columns().get(column)), this, next + 1, last, column);
     }
-    row(next).setHeightInPoints(30);
+    row(next).setHeightInPoints(LINE_HEIGHT * headingLines(headings) + 3);
     next = last + 1;
     listings.add(listing);
     book.listed(listing);
@@ -400,6 +400,22 @@ public final class Tab {
 
   float height(List<Traced> values) {
     return LINE_HEIGHT * linesFor(values) + 2;
+  }
+
+  /** How many lines the headings need, two at least, broken between words. */
+  private int headingLines(List<String> headings) {
+    int most = 2;
+    for (int column = 0; column < Math.min(columns(), headings.size()); column++) {
+      int lines = 1;
+      int used = 0;
+      for (String word : headings.get(column).split(" ")) {
+        boolean fits = used == 0 || used + 1 + word.length() <= widths[column];
+        lines += fits ? 0 : 1;
+        used = fits && used > 0 ? used + 1 + word.length() : word.length();
+      }
+      most = Math.max(most, lines);
+    }
+    return most;
   }
 
   /** How many lines the longest words need, each kept within its column. */

@@ -73,7 +73,9 @@ final class ProofPage {
   private static void answers(Tab tab, RafterScreening screening) {
     tab.entry("Governing check", screening.governs(), "");
     tab.entry(
-        "Longest span that passes", screening.longest(), "on the flat, all checks, not capped");
+        "Longest span that passes",
+        screening.longest(),
+        "on the horizontal projection, all checks, not capped");
     tab.entry("Rafter-tie tension, per pair", screening.thrust(), "without a ridge beam");
   }
 
