@@ -118,8 +118,8 @@ public final class Panels {
    * memory for old wet ones. Makers differ by about a fifth either way.
    *
    * <pre>{@code
-   * panelWeight(CATEGORY_7_16, OSB, SheetSize.FOUR_BY_EIGHT).sheet() // 44.8 lb
-   * panelWeight(CATEGORY_15_32, PLYWOOD, SheetSize.FOUR_BY_EIGHT).weight() // 1.4 psf
+   * panelWeight(CATEGORY_7_16, OSB, FOUR_BY_EIGHT).sheet() // 44.8 lb
+   * panelWeight(CATEGORY_15_32, PLYWOOD, FOUR_BY_EIGHT).weight() // 1.4 psf
    * }</pre>
    *
    * @param category performance category as stamped
