@@ -64,6 +64,23 @@ public final class Columns {
     return new Columns(thing, owner);
   }
 
+  /** What a part is called in tables. */
+  public String name(String part) {
+    return column(part).value();
+  }
+
+  /** The unit of a part's numbers; nothing for a word. */
+  public Optional<Unit<?>> unit(String part) {
+    return options(part).isPresent() ? Optional.empty() : Optional.of(unit(column(part)));
+  }
+
+  /** The enum of a part's words; nothing for a number. */
+  public Optional<Class<? extends Enum<?>>> options(String part) {
+    Type type = components.get(part).getGenericType();
+    boolean isWord = type instanceof ParameterizedType kind && kind.getRawType() == OneOf.class;
+    return isWord ? Optional.of(options(type)) : Optional.empty();
+  }
+
   /** The numbers that a part may have. */
   public Limits limits(String part) {
     return limits(column(part));

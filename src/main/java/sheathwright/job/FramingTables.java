@@ -3,24 +3,28 @@ package sheathwright.job;
 import java.util.List;
 import java.util.stream.Stream;
 import sheathwright.figure.Units;
-import sheathwright.figure.YesNo;
+import sheathwright.framing.rafter.Birdsmouth;
+import sheathwright.framing.rafter.ClearSpan;
+import sheathwright.framing.rafter.DeckOff;
+import sheathwright.framing.rafter.OldRafter;
 import sheathwright.framing.rafter.RafterLoad;
+import sheathwright.framing.rafter.RoofTriangle;
+import sheathwright.framing.sister.SisterLoad;
 import sheathwright.framing.stop.StopFinding;
 import sheathwright.job.table.Field;
 import sheathwright.loads.RoofMaterial;
-import sheathwright.wood.Grade;
-import sheathwright.wood.LumberSize;
-import sheathwright.wood.ServiceMoisture;
-import sheathwright.wood.Species;
-import sheathwright.wood.Stock;
-import sheathwright.wood.ValueSet;
+import sheathwright.loads.UniformLoad;
+import sheathwright.wood.ActualSize;
+import sheathwright.wood.Lumber;
+import sheathwright.wood.Seat;
+import sheathwright.wood.ServiceConditions;
 
 /** What a job's tables may say of its framing. */
 final class FramingTables {
 
   private static final Field DEAD =
-      Field.number("dead_psf", "Dead load, horizontal projection", 0, 100);
-  private static final Field RISE = Field.number("rise_in_12", "Rise in 12", 0, 24);
+      Field.of(UniformLoad.class, "dead", "Dead load, horizontal projection");
+  private static final Field RISE = Field.of(RoofTriangle.class, "rise", "Rise in 12");
 
   static final List<Field> LAYERS =
       List.of(
@@ -30,45 +34,50 @@ final class FramingTables {
 
   static final List<Field> RAFTERS =
       List.of(
-          Field.word("species", "Rafter species", Species.class),
-          Field.word("grade", "Rafter grade", Grade.class),
-          Field.word("rafter_size", "Rafter size", LumberSize.class),
-          Field.word("value_set", "Edition of the design values", ValueSet.class),
-          Field.number("span_ft", "Rafter span, clear, horizontal projection", 1, 40),
-          Field.number("bearing_in", "Bearing length at plate", 0.5, 12),
+          Field.of(Lumber.class, "species", "Rafter species"),
+          Field.of(Lumber.class, "grade", "Rafter grade"),
+          Field.of(Lumber.class, "size", "Rafter size").named("rafter_size"),
+          Field.of(Lumber.class, "valueSet", "Edition of the design values"),
+          Field.of(ClearSpan.class, "span", "Rafter span, clear, horizontal projection"),
+          Field.of(Seat.class, "bearing", "Bearing length at plate"),
           Field.word("load", "Kind of live load", RafterLoad.class),
-          Field.number("live_psf", "Live load, horizontal projection", 1, 300),
+          Field.of(UniformLoad.class, "live", "Live load, horizontal projection"),
           DEAD,
           Field.number("deflection_limit", "Deflection limit, live load L/", 180, 360));
 
   /** What a job may say of its rafters besides; what it leaves out is taken as is usual. */
   static final List<Field> OLD_RAFTERS =
       List.of(
-          Field.word("rafter_stock", "Lumber type: dressed, rough, old full size", Stock.class)
+          Field.of(ActualSize.class, "stock", "Lumber type: dressed, rough, old full size")
+              .named("rafter_stock")
               .ifKnown(),
-          Field.number("rafter_thickness_in", "Rafter thickness, measured", 0, 6).ifKnown(),
-          Field.number("rafter_depth_in", "Rafter depth, measured", 0, 24).ifKnown(),
+          Field.of(ActualSize.class, "thickness", "Rafter thickness, measured")
+              .named("rafter_thickness_in")
+              .ifKnown(),
+          Field.of(ActualSize.class, "depth", "Rafter depth, measured")
+              .named("rafter_depth_in")
+              .ifKnown(),
           Field.number("roof_live_psf", "Roof live load beside the snow", 1, 100).ifKnown(),
-          Field.word("moisture", "Wood stays", ServiceMoisture.class).ifKnown(),
-          Field.number("temperature_f", "Sustained temperature, °F", Units.RATIO, 0, 150).ifKnown(),
-          Field.word("incised", "Incised for a preservative", YesNo.class).ifKnown(),
-          Field.word("seasoned", "Known dry when first loaded", YesNo.class).ifKnown(),
+          Field.of(ServiceConditions.class, "moisture", "Wood stays").ifKnown(),
+          Field.of(ServiceConditions.class, "temperature", "Sustained temperature, °F").ifKnown(),
+          Field.of(ServiceConditions.class, "incised", "Incised for a preservative").ifKnown(),
+          Field.of(OldRafter.class, "seasoned", "Known dry when first loaded").ifKnown(),
           Field.number(
                   "total_deflection_limit", "Deflection limit, total load L/", Units.RATIO, 60, 360)
               .ifKnown(),
-          Field.number("notch_in", "Depth of the birdsmouth", 0, 8).ifKnown(),
-          Field.number("end_distance_in", "Bearing to rafter tail", 0, 240).ifKnown(),
+          Field.of(Birdsmouth.class, "notch", "Depth of the birdsmouth").ifKnown(),
+          Field.of(Seat.class, "endDistance", "Bearing to rafter tail").ifKnown(),
           RISE.ifKnown(),
-          Field.number("tie_height_in", "Rafter ties above the plate", 0, 120).ifKnown(),
-          Field.number("brace_spacing_in", "Braces while the deck is off", 0, 600).ifKnown(),
-          Field.number("deck_off_live_psf", "Construction live load, deck off", 1, 100).ifKnown());
+          Field.of(RoofTriangle.class, "tieHeight", "Rafter ties above the plate").ifKnown(),
+          Field.of(DeckOff.class, "braceSpacing", "Braces while the deck is off").ifKnown(),
+          Field.of(DeckOff.class, "live", "Construction live load, deck off").ifKnown());
 
   static final List<Field> SISTER_CHOICE =
       List.of(
-          Field.word("sister_species", "Sister species", Species.class),
-          Field.word("sister_grade", "Sister grade", Grade.class),
-          Field.number("existing_psf", "Dead load in place when sistered", 0, 100),
-          Field.word("jacked", "Shored before nailing", YesNo.class));
+          Field.of(Lumber.class, "species", "Sister species").named("sister_species"),
+          Field.of(Lumber.class, "grade", "Sister grade").named("sister_grade"),
+          Field.of(SisterLoad.class, "existing", "Dead load in place when sistered"),
+          Field.of(SisterLoad.class, "jacked", "Shored before nailing"));
 
   static final List<Field> SISTER_STICKS =
       List.of(

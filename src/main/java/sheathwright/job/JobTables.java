@@ -10,12 +10,16 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import sheathwright.catalog.Nearest;
+import sheathwright.fastening.count.Nailing;
 import sheathwright.figure.Units;
-import sheathwright.figure.YesNo;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
+import sheathwright.pricing.Disposal;
+import sheathwright.pricing.Rates;
+import sheathwright.pricing.SheetMaterial;
+import sheathwright.roof.Leans;
 import sheathwright.sheathing.layout.StripRule;
 import sheathwright.sheathing.patch.Finding;
 import sheathwright.wood.LumberSize;
@@ -46,9 +50,9 @@ public record JobTables(Map<String, CsvFile> files) {
           Field.number(
               "credit_usd", "Credit for a sheet not needed", Units.USD_PER_SHEET, 0, 1_000),
           Field.number("support_spacing_in", "Rafters or trusses, center to center", 6, 96),
-          Field.number("edge_spacing_in", "Nails along panel edges", 1, 24),
-          Field.number("field_spacing_in", "Nails on supports between", 1, 24),
-          Field.word("blocked_edges", "Long panel edges on blocking", YesNo.class));
+          Field.of(Nailing.class, "edge", "Nails along panel edges"),
+          Field.of(Nailing.class, "field", "Nails on supports between"),
+          Field.of(Nailing.class, "blockedEdges", "Long panel edges on blocking"));
 
   static final List<Field> SISTERS =
       List.of(
@@ -73,8 +77,8 @@ public record JobTables(Map<String, CsvFile> files) {
           Field.name("plane", "Plane"),
           Field.number("eave_ft", "Eave", 1, 500).ifKnown(),
           Field.number("slope_length_ft", "Slope length", 1, 200).ifKnown(),
-          Field.number("left_lean_ft", "Left side leans in", -200, 200).ifKnown(),
-          Field.number("right_lean_ft", "Right side leans in", -200, 200).ifKnown(),
+          Field.of(Leans.class, "left", "Left side leans in").ifKnown(),
+          Field.of(Leans.class, "right", "Right side leans in").ifKnown(),
           Field.text("corners_ft", "Corners").ifKnown());
 
   static final List<Field> OPENINGS =
@@ -131,14 +135,15 @@ public record JobTables(Map<String, CsvFile> files) {
 
   static final List<Field> RATES =
       List.of(
-          Field.number("labor_usd_per_h", "Labor rate, burdened", 0, 500).usually(10, 250),
-          Field.number("overhead_pct", "Overhead on direct cost", 0, 200).usuallyOrNone(1, 100),
-          Field.number("margin_pct", "Margin on the price", 0, 90).usuallyOrNone(1, 60),
-          Field.number("tax_pct", "Sales tax on material", 0, 30).usuallyOrNone(1, 15),
-          Field.number("waste_pct", "Sheets lost to cuts and breakage", 0, 100)
+          Field.of(Rates.class, "labor", "Labor rate, burdened").usually(10, 250),
+          Field.of(Rates.class, "overhead", "Overhead on direct cost").usuallyOrNone(1, 100),
+          Field.of(Rates.class, "margin", "Margin on the price").usuallyOrNone(1, 60),
+          Field.of(Rates.class, "tax", "Sales tax on material").usuallyOrNone(1, 15),
+          Field.of(SheetMaterial.class, "waste", "Sheets lost to cuts and breakage")
               .usuallyOrNone(1, 50),
-          Field.number("disposal_usd_per_ton", "Dump fee", 0, 2_000).usuallyOrNone(5, 500),
-          Field.number("sheet_disposal_lb", "Old sheet", Units.POUNDS_PER_SHEET, 0, 500)
+          Field.of(Disposal.class, "fee", "Dump fee").usuallyOrNone(5, 500),
+          Field.of(Disposal.class, "weight", "Old sheet")
+              .named("sheet_disposal_lb")
               .usuallyOrNone(10, 150),
           Field.number("planned_sheet_h", "Planned sheet", Units.HOURS_PER_SHEET, 0, 40)
               .usually(0.05, 8),

@@ -11,7 +11,7 @@ import sheathwright.figure.Shown;
 import sheathwright.job.table.CsvFile;
 import sheathwright.sheathing.layout.CutList;
 import sheathwright.sheathing.layout.CutPiece;
-import sheathwright.sheathing.layout.SheetSize;
+import sheathwright.sheathing.layout.StockSheet;
 
 /** A list of pieces cut out of sheets: a line for each piece, with its sheet and where it lies. */
 final class SheetCutter {
@@ -33,14 +33,14 @@ final class SheetCutter {
   }
 
   static SolvedTable cut(CsvFile file, SolverOptions options, Patience patience) {
-    SheetSize sheet =
-        new SheetSize(
+    StockSheet sheet =
+        new StockSheet(
             options.number("sheet_width_in", 1, LARGEST),
             options.number("sheet_height_in", 1, LARGEST));
     double kerf = options.number("kerf_in", 0, 2);
-    List<SheetSize> onHand =
+    List<StockSheet> onHand =
         options.rectangles("on_hand_in", 1, LARGEST).stream()
-            .map(sides -> new SheetSize(sides[0], sides[1]))
+            .map(sides -> new StockSheet(sides[0], sides[1]))
             .toList();
     List<PieceRows.Row> rows = PieceRows.of(file, List.of("width_in", "height_in"));
     List<CutPiece> pieces = pieces(rows);
@@ -71,8 +71,8 @@ final class SheetCutter {
   /** What a little less on each piece would save; only asked where the area leaves room for it. */
   private static Optional<String> nearMiss(
       CutList plan,
-      SheetSize sheet,
-      List<SheetSize> onHand,
+      StockSheet sheet,
+      List<StockSheet> onHand,
       double kerf,
       List<PieceRows.Row> rows,
       Patience patience) {

@@ -3,6 +3,7 @@ package sheathwright.job.table;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import sheathwright.catalog.Columns;
 import sheathwright.catalog.Nearest;
 import sheathwright.catalog.Numbers;
 import sheathwright.figure.Choice;
@@ -58,6 +59,31 @@ public record Field(
     Optional<String> tooLong(String text) {
       return CsvFile.tooLong(text, longest);
     }
+  }
+
+  /**
+   * A part of a thing that a function takes: its name, unit, range and words are the thing's own.
+   *
+   * @param thing a record whose parts have columns
+   * @param part the part, as the record calls it
+   */
+  public static Field of(Class<? extends Record> thing, String part, String label) {
+    Columns columns = Columns.of(thing);
+    return columns
+        .options(part)
+        .map(options -> word(columns.name(part), label, options))
+        .orElseGet(
+            () ->
+                number(
+                    columns.name(part),
+                    label,
+                    columns.unit(part).orElseThrow(),
+                    columns.limits(part)));
+  }
+
+  /** The same under another name, where a table has two of one kind. */
+  public Field named(String other) {
+    return new Field(other, label, form, unit, options, limits, usual, isRequired);
   }
 
   public static Field number(String name, String label, double least, double most) {

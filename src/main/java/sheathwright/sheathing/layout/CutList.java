@@ -54,8 +54,8 @@ public record CutList(List<Placed> pieces, int sheets, int atLeast, int cuts) {
    * @throws sheathwright.cutting.CannotBeCutException if a piece fits no sheet without being turned
    */
   public static CutList of(
-      SheetSize sheet,
-      List<SheetSize> onHand,
+      StockSheet sheet,
+      List<StockSheet> onHand,
       double kerf,
       List<CutPiece> pieces,
       Patience patience) {
@@ -94,7 +94,7 @@ public record CutList(List<Placed> pieces, int sheets, int atLeast, int cuts) {
   }
 
   private static double[] lengths(
-      SheetSize sheet, List<SheetSize> onHand, double kerf, List<CutPiece> pieces) {
+      StockSheet sheet, List<StockSheet> onHand, double kerf, List<CutPiece> pieces) {
     DoubleStream fixed = DoubleStream.of(sheet.width(), sheet.height(), kerf);
     DoubleStream stock =
         onHand.stream().flatMapToDouble(each -> DoubleStream.of(each.width(), each.height()));

@@ -98,8 +98,8 @@ public final class LayoutAnswer {
   private CutList cutList(Patience patience) {
     double gap = LayoutRules.inches(planes.get(0).rules().gap());
     List<SlantedEnds.Part> parts = cutParts();
-    SheetSize sheet =
-        new SheetSize(LayoutRules.MODULE_LENGTH - gap, LayoutRules.MODULE_WIDTH - gap);
+    StockSheet sheet =
+        new StockSheet(LayoutRules.MODULE_LENGTH - gap, LayoutRules.MODULE_WIDTH - gap);
     CutList square =
         CutList.of(
             sheet,

@@ -21,8 +21,8 @@ import sheathwright.sheathing.layout.CutList;
 import sheathwright.sheathing.layout.CutPiece;
 import sheathwright.sheathing.layout.LayoutAnswer;
 import sheathwright.sheathing.layout.LayoutRules;
-import sheathwright.sheathing.layout.SheetSize;
 import sheathwright.sheathing.layout.SlantedEnds;
+import sheathwright.sheathing.layout.StockSheet;
 import sheathwright.sheathing.patch.Patch.End;
 
 /** Counts what the patches of a plane come to, with their pieces cut out of sheets. */
@@ -48,8 +48,8 @@ public final class PatchAnswer {
       }
     }
     double gap = LayoutRules.inches(old.gap());
-    SheetSize sheet =
-        new SheetSize(LayoutRules.MODULE_LENGTH - gap, LayoutRules.MODULE_WIDTH - gap);
+    StockSheet sheet =
+        new StockSheet(LayoutRules.MODULE_LENGTH - gap, LayoutRules.MODULE_WIDTH - gap);
     CutList cutList =
         CutList.of(sheet, List.of(), gap, pieces, Patience.asked(LayoutAnswer.PATIENCE));
     Solution solution =

@@ -6,8 +6,8 @@ package sheathwright.sheathing.layout;
  * @param width inches along the strength axis
  * @param height inches across it
  */
-public record SheetSize(double width, double height) {
+public record StockSheet(double width, double height) {
 
   /** A 4 by 8 sheet. */
-  public static final SheetSize FOUR_BY_EIGHT = new SheetSize(96, 48);
+  public static final StockSheet FOUR_BY_EIGHT = new StockSheet(96, 48);
 }
