@@ -40,8 +40,8 @@ class GableEstimateTest {
   }
 
   /**
-   * The rafters by hand: 875 psi in bending (NDS 2018 Table 4A, spruce-pine-fir no. 2, read second
-   * hand) × 1.25 for a roof live load × 1.3 for a 2x6 × 1.15 for many like ones; 30 psf on 16 in.
+   * The rafters by hand: 875 psi in bending (NDS 2018 Table 4A, spruce-pine-fir no. 2, secondary
+   * source) × 1.25 for a roof live load × 1.3 for a 2x6 × 1.15 for many like ones; 30 psf on 16 in.
    */
   @Test
   void gable_hasRaftersWithinTheScreeningLimits() {

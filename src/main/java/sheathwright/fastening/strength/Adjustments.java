@@ -7,7 +7,6 @@ import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Table;
 import sheathwright.figure.Units;
 import sheathwright.published.Published;
-import sheathwright.wood.Shank;
 import sheathwright.wood.WoodMoisture;
 import sheathwright.wood.WoodWarmth;
 

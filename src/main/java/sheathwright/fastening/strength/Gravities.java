@@ -11,7 +11,6 @@ import sheathwright.figure.Table;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.published.Published;
-import sheathwright.wood.Shank;
 
 /** Specific gravities of rafters and panels, by which fastener values go. */
 public final class Gravities {

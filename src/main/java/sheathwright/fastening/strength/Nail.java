@@ -5,7 +5,6 @@ import sheathwright.catalog.Columns;
 import sheathwright.figure.Figure;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
-import sheathwright.wood.Shank;
 
 /**
  * A nail as it is driven through a panel.

@@ -60,8 +60,8 @@ public final class NailLaterals {
    * @return reference value in pounds for one nail, and the yield mode that governs
    * @throws RefusedException if a number lies outside its range, or the point reaches less than 6
    *     diameters into the main member
-   * @see "NDS 2018 sections 12.1.6 and 12.3 with Tables 12.3.1A, 12.3.1B and 12.3.3, read second
-   *     hand"
+   * @see "NDS 2018 sections 12.1.6 and 12.3 with Tables 12.3.1A, 12.3.1B and 12.3.3, secondary
+   *     source"
    */
   @LibraryFunction
   public static LateralValue nailLateral(

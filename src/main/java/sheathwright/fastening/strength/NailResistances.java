@@ -9,7 +9,6 @@ import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Units;
 import sheathwright.wood.Nds;
-import sheathwright.wood.Shank;
 import sheathwright.wood.WoodMoisture;
 import sheathwright.wood.WoodWarmth;
 

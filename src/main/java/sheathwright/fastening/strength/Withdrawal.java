@@ -13,7 +13,6 @@ import sheathwright.figure.Quantity.Stress;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.wood.Nds;
-import sheathwright.wood.Shank;
 
 /** What an inch of a nail or a screw in the side of a rafter holds. */
 public final class Withdrawal {

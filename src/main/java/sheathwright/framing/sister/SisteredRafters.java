@@ -75,8 +75,8 @@ public final class SisteredRafters {
    *     inch-pounds; yes or no; what has to be said beside it
    * @throws RefusedException if a number lies outside its range, or the existing load is more than
    *     the dead load
-   * @see "derived: two pieces side by side bend to one curve; NDS 2018 section 3.3, read second
-   *     hand"
+   * @see "derived: two pieces side by side bend to one curve; NDS 2018 section 3.3, secondary
+   *     source"
    */
   @LibraryFunction
   public static SisteredRafter sisteredRafter(

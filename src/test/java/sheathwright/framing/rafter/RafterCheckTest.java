@@ -124,8 +124,8 @@ class RafterCheckTest {
     RafterSpan span = span(HEM_FIR, in(16), ValueSet.SOUTHERN_PINE_2012);
     String reason =
         "lumber design values hold nothing for southern-pine-2012, hem-fir, no-2 (NDS"
-            + " Supplement by value set; from memory: Table 4B, 1997, Emin before 2013 (read second"
-            + " hand)); they hold under southern-pine-2012: southern-pine";
+            + " Supplement by value set; from memory: Table 4B, 1997, Emin before 2013 (secondary"
+            + " source)); they hold under southern-pine-2012: southern-pine";
     assertThat(span.span()).hasToString("refused: " + reason);
     assertThat(span.inFeetAndInches()).hasToString("refused: " + reason);
     assertThat(span.governs()).hasToString("refused: " + reason);

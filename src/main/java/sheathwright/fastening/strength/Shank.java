@@ -1,4 +1,4 @@
-package sheathwright.wood;
+package sheathwright.fastening.strength;
 
 import sheathwright.figure.Option;
 
