@@ -21,6 +21,7 @@ import sheathwright.leveling.string.Profile;
  * @param least build-up on it, negative where it stands above the target
  * @param highPart what is done where it stands high: leave, plane or stop
  * @param upToShim what is done if no sister is needed: leave, shim, plane or stop
+ * @param deepPart what is done where it is low by more than a strip makes up
  * @param action what is done: leave, shim, sister, plane or stop
  * @param sister that it gets
  * @param shims that it gets
@@ -32,6 +33,7 @@ public record PlannedRafter(
     Figure<Length> least,
     Choice<LevelAction> highPart,
     Choice<LevelAction> upToShim,
+    Choice<LevelAction> deepPart,
     Choice<LevelAction> action,
     PlannedSister sister,
     PlannedShims shims) {
@@ -59,7 +61,8 @@ public record PlannedRafter(
     Figure<Length> covered =
         solution.figure("covered_ft", parts.sisterLength() / 12, Units.FOOT, LevelPlan.FOUND);
     Choice<LevelAction> deep = // low beyond the bearings alone, where no sister lies
-        Choice.choose(covered.isMoreThan(NO_LENGTH), allowed.whereDeep(), LevelAction.STOP);
+        Choice.choose(covered.isMoreThan(NO_LENGTH), allowed.whereDeep(), LevelAction.STOP)
+            .as("deep_part");
     Choice<LevelAction> action =
         LevelActions.low(greatest, rules.shim(), deep, upToShim)
             .as("action", Source.COMMON_PRACTICE);
@@ -70,6 +73,7 @@ public record PlannedRafter(
         least,
         high,
         upToShim,
+        deep,
         action,
         PlannedSister.of(action, covered, greatest, depths, rules.sisters()),
         PlannedShims.of(action, parts, solution));
@@ -88,6 +92,7 @@ public record PlannedRafter(
         Roll.column("high_part", PlannedRafter::highPart),
         Roll.column("up_to_shim", PlannedRafter::upToShim),
         Roll.column("covered_ft", each -> each.sister().covered()),
+        Roll.column("deep_part", PlannedRafter::deepPart),
         Roll.column("action", PlannedRafter::action),
         Roll.column("leaves", each -> each.counted(LevelAction.LEAVE)),
         Roll.column("planed", each -> each.countedHigh(LevelAction.PLANE)),

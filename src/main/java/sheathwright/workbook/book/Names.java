@@ -22,6 +22,8 @@ final class Names {
 
   private static final int KEPT = 35;
 
+  private static final Pattern NOT_LEGAL = Pattern.compile("[^a-z0-9_]+");
+
   private final Set<String> taken = new HashSet<>();
   private final Map<String, Integer> numbers = new HashMap<>();
 
@@ -46,7 +48,7 @@ final class Names {
   }
 
   static String legal(String wanted) {
-    String plain = wanted.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9_]+", "_");
+    String plain = NOT_LEGAL.matcher(wanted.toLowerCase(Locale.ROOT)).replaceAll("_");
     String started = plain.isEmpty() || !Character.isLetter(plain.charAt(0)) ? "n_" + plain : plain;
     return shortened(ADDRESS.matcher(started).matches() ? started + "_" : started);
   }
