@@ -18,8 +18,8 @@ public final class Slopes {
   private Slopes() {}
 
   /**
-   * How many times longer a rafter is than its horizontal run, and so how much
-   * larger a roof than its plan.
+   * How many times longer a rafter is than its horizontal run, and so how much larger a roof than
+   * its plan.
    *
    * <pre>
    * slope factor = √(1 + (rise ÷ 12)²)

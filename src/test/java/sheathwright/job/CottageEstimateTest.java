@@ -80,7 +80,8 @@ class CottageEstimateTest {
 
   /**
    * The rafters by hand: 875 psi in bending (NDS 2018 Table 4A, spruce-pine-fir no. 2, secondary
-   * source) × 1.15 for snow × 1.5 for a 2x4 × 1.15 for many like ones; 49.32 psf on 24 in over 10 ft.
+   * source) × 1.15 for snow × 1.5 for a 2x4 × 1.15 for many like ones; 49.32 psf on 24 in over 10
+   * ft.
    */
   @Test
   void cottage_stopsAtRaftersFarAboveTheLimits() {
