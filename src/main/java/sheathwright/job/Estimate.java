@@ -119,7 +119,7 @@ public final class Estimate {
   }
 
   /** That the price does not hold more sheets than the deck could take. */
-  public Tie sheetsTie() {
+  private Tie sheetsTie() {
     return new Tie(
         "The sheets in the price are at most a quarter more than the deck's area takes",
         plannedSheets.isAtMost(deckSheets.times(MOST_WITH_WASTE)));
@@ -152,7 +152,7 @@ public final class Estimate {
   }
 
   /** That whatever was solved was solved for what the tables say now. */
-  public List<Tie> solvedTies() {
+  private List<Tie> solvedTies() {
     return solutions().stream()
         .map(
             solution ->
@@ -171,8 +171,21 @@ public final class Estimate {
 
   /** What must hold for the sums to tie and the prices to make sense. */
   public List<Tie> ties() {
+    return ties(quote);
+  }
+
+  /**
+   * The same.
+   *
+   * @param quote its lines, as one reader is told their prices
+   */
+  public List<Tie> ties(QuoteLines quote) {
     List<Tie> ties = new ArrayList<>();
     ties.addAll(quote.ties());
+    ties.add(
+        new Tie(
+            "The total is not more than the worst case",
+            quote.total().isAtMost(quote.worstCase())));
     ties.add(quotedTie());
     ties.add(sheetsTie());
     ties.add(

@@ -31,7 +31,7 @@ public final class Audience {
   }
 
   /** Whoever may see everything. */
-  static Audience office() {
+  public static Audience office() {
     return new Audience(true, Set.of());
   }
 
@@ -40,6 +40,11 @@ public final class Audience {
     Set<Traced> secrets = Collections.newSetFromMap(new IdentityHashMap<>());
     secrets.addAll(job.costs());
     return new Audience(false, secrets);
+  }
+
+  /** Whether everything may be told. */
+  public boolean isOffice() {
+    return isOffice;
   }
 
   /** Whether a value was made without anything that this reader is not to know. */

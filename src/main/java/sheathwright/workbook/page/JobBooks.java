@@ -26,9 +26,9 @@ public record JobBooks(byte[] office, byte[] homeowner) {
    */
   public static JobBooks of(Estimate estimate) {
     CompletableFuture<byte[]> meanwhile =
-        CompletableFuture.supplyAsync(() -> QuoteBook.bytes(estimate));
+        CompletableFuture.supplyAsync(() -> JobBook.quote(estimate).bytes());
     Refusals refusals = new Refusals();
-    Optional<byte[]> office = refusals.tried(() -> EstimateBook.bytes(estimate));
+    Optional<byte[]> office = refusals.tried(() -> JobBook.estimate(estimate).bytes());
     Optional<byte[]> homeowner = refusals.tried(() -> joined(meanwhile));
     refusals.raise();
     return new JobBooks(office.orElseThrow(), homeowner.orElseThrow());

@@ -18,7 +18,7 @@ import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobTables;
 import sheathwright.job.table.CsvFile;
-import sheathwright.workbook.page.EstimateBook;
+import sheathwright.workbook.page.JobBook;
 import sheathwright.workbook.page.Samples;
 
 /**
@@ -44,7 +44,7 @@ public class DropDownsTest {
     int walked = 0;
     for (String job : JOBS) {
       JobTables tables = Samples.tables(job);
-      Following.Made old = Following.made(EstimateBook::book, new Estimate(Job.of(tables)));
+      Following.Made old = Following.made(JobBook::estimate, new Estimate(Job.of(tables)));
       Set<String> here = new HashSet<>();
       for (Map.Entry<Traced, Place> input : old.book().inputs().entrySet()) {
         List<String> options = otherOptions(input.getKey());
@@ -85,7 +85,7 @@ public class DropDownsTest {
     CsvFile changed =
         Following.changed(file, Long.parseLong(place.group(2)), input.getKey(), option);
     Optional<Following.Made> made =
-        Following.made(EstimateBook::book, tables, place.group(1), changed);
+        Following.made(JobBook::estimate, tables, place.group(1), changed);
     String what = String.join("-", job, input.getKey().name(), place.group(2), option);
     if (made.isEmpty()) {
       byte[] edited =

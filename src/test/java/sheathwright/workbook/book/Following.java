@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import sheathwright.figure.Traced;
 import sheathwright.job.Estimate;
@@ -17,6 +17,7 @@ import sheathwright.job.JobTables;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.workbook.page.Agreement;
+import sheathwright.workbook.page.JobBook;
 import sheathwright.workbook.page.Samples;
 
 /** Whether a workbook, edited and recalculated elsewhere, says what Java says of the same edit. */
@@ -27,17 +28,11 @@ final class Following {
 
   private Following() {}
 
-  /** A way of making a workbook that also tells where its inputs stand. */
-  interface Maker<T> {
-    Book book(T from, Consumer<byte[]> bytes);
-  }
-
   record Made(byte[] bytes, Book book) {}
 
-  static <T> Made made(Maker<T> maker, T from) {
-    byte[][] bytes = new byte[1][];
-    Book book = maker.book(from, written -> bytes[0] = written);
-    return new Made(bytes[0], book);
+  static Made made(Function<Estimate, JobBook> maker, Estimate estimate) {
+    JobBook made = maker.apply(estimate);
+    return new Made(made.bytes(), made.book());
   }
 
   /** The table with the input's cell changed. */
@@ -49,7 +44,7 @@ final class Following {
 
   /** The workbook of the job with one table changed, unless the job is refused. */
   static Optional<Made> made(
-      Maker<Estimate> maker, JobTables tables, String name, CsvFile changed) {
+      Function<Estimate, JobBook> maker, JobTables tables, String name, CsvFile changed) {
     Map<String, CsvFile> files = new LinkedHashMap<>(tables.files());
     files.put(name, changed);
     try {

@@ -23,7 +23,7 @@ import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobTables;
 import sheathwright.job.table.CsvFile;
-import sheathwright.workbook.page.QuoteBook;
+import sheathwright.workbook.page.JobBook;
 import sheathwright.workbook.page.Samples;
 
 /**
@@ -44,7 +44,7 @@ class HomeownerSecretsTest {
   void noPart_holdsAPriceOrARate_norItsName(String job) throws IOException {
     Map<String, String> odd = new LinkedHashMap<>();
     String everything =
-        everything(QuoteBook.bytes(new Estimate(Job.of(new JobTables(odd(job, odd))))));
+        everything(JobBook.quote(new Estimate(Job.of(new JobTables(odd(job, odd))))).bytes());
 
     assertThat(odd).hasSizeGreaterThan(11);
     odd.forEach(
@@ -63,7 +63,8 @@ class HomeownerSecretsTest {
   @ParameterizedTest
   @MethodSource("jobs")
   void noPart_tellsHowASourceWasHad(String job) throws IOException {
-    String everything = everything(QuoteBook.bytes(new Estimate(Job.of(Samples.tables(job)))));
+    String everything =
+        everything(JobBook.quote(new Estimate(Job.of(Samples.tables(job)))).bytes());
 
     assertThat(everything.contains("nds 2018")).isTrue();
     for (String said :

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -20,9 +21,8 @@ import sheathwright.job.JobTables;
 import sheathwright.job.fill.FilledRow;
 import sheathwright.job.fill.FilledTable;
 import sheathwright.job.table.CsvFile;
-import sheathwright.workbook.page.EstimateBook;
 import sheathwright.workbook.page.FillBook;
-import sheathwright.workbook.page.QuoteBook;
+import sheathwright.workbook.page.JobBook;
 import sheathwright.workbook.page.Samples;
 
 /**
@@ -55,7 +55,7 @@ class PerturbationTest {
   @ParameterizedTest
   @MethodSource("jobs")
   void anEstimate_followsEachOfItsInputs(String job) {
-    int changed = followsEachInput(job, EstimateBook::book, "estimate");
+    int changed = followsEachInput(job, JobBook::estimate, "estimate");
     assertThat(changed).isGreaterThan(15);
   }
 
@@ -67,11 +67,11 @@ class PerturbationTest {
   @ParameterizedTest
   @MethodSource("quotedJobs")
   void aQuote_followsEachOfItsInputs(String job) {
-    int changed = followsEachInput(job, QuoteBook::book, "quote");
+    int changed = followsEachInput(job, JobBook::quote, "quote");
     assertThat(changed).isGreaterThan(15);
   }
 
-  private static int followsEachInput(String job, Following.Maker<Estimate> maker, String kind) {
+  private static int followsEachInput(String job, Function<Estimate, JobBook> maker, String kind) {
     JobTables tables = Samples.tables(job);
     Following.Made old = Following.made(maker, new Estimate(Job.of(tables)));
     int changed = 0;

@@ -25,7 +25,7 @@ import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobTables;
 import sheathwright.job.table.CsvFile;
-import sheathwright.workbook.page.EstimateBook;
+import sheathwright.workbook.page.JobBook;
 import sheathwright.workbook.page.Samples;
 
 /**
@@ -42,7 +42,7 @@ class SolvedInputsTest {
   @MethodSource("jobs")
   void eachColumn_isComparedOrHasNoPart(String job) throws Exception {
     JobTables tables = Samples.tables(job);
-    Following.Made made = Following.made(EstimateBook::book, new Estimate(Job.of(tables)));
+    Following.Made made = Following.made(JobBook::estimate, new Estimate(Job.of(tables)));
     Map<String, List<String>> before = solved(made);
     int compared = 0;
     try (XSSFWorkbook workbook = Cells.opened(made.bytes())) {
@@ -72,7 +72,7 @@ class SolvedInputsTest {
   void aMarkThatSaysSomethingElse_asksForThePatchesAgain(String column, String said, String other)
       throws Exception {
     Following.Made made =
-        Following.made(EstimateBook::book, new Estimate(Job.of(Samples.tables("cinder-brook"))));
+        Following.made(JobBook::estimate, new Estimate(Job.of(Samples.tables("cinder-brook"))));
     List<Solution> patches =
         made.book().solutions().stream()
             .filter(each -> each.state().name().contains("patch"))
@@ -166,7 +166,7 @@ class SolvedInputsTest {
       JobTables tables, Matcher place, Traced input, String other) {
     CsvFile file = tables.files().get(place.group(1));
     CsvFile table = Following.changed(file, Long.parseLong(place.group(2)), input, other);
-    return Following.made(EstimateBook::book, tables, place.group(1), table)
+    return Following.made(JobBook::estimate, tables, place.group(1), table)
         .map(SolvedInputsTest::solved);
   }
 

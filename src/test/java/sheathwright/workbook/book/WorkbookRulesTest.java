@@ -22,8 +22,8 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Traced;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
-import sheathwright.workbook.page.EstimateBook;
 import sheathwright.workbook.page.FillBook;
+import sheathwright.workbook.page.JobBook;
 import sheathwright.workbook.page.Samples;
 
 /** What every workbook that leaves the house keeps to. */
@@ -131,10 +131,10 @@ class WorkbookRulesTest {
   @ParameterizedTest
   @MethodSource("jobs")
   void inputs_areUnlockedAndSayWhatTheyMayBe(String job) throws Exception {
-    byte[][] bytes = new byte[1][];
-    Book book =
-        EstimateBook.book(new Estimate(Job.of(Samples.tables(job))), written -> bytes[0] = written);
-    try (XSSFWorkbook workbook = Cells.opened(bytes[0])) {
+    JobBook made = JobBook.estimate(new Estimate(Job.of(Samples.tables(job))));
+    byte[] bytes = made.bytes();
+    Book book = made.book();
+    try (XSSFWorkbook workbook = Cells.opened(bytes)) {
       for (Map.Entry<Traced, Place> input : book.inputs().entrySet()) {
         Place place = input.getValue();
         XSSFSheet sheet = workbook.getSheet(place.tab());

@@ -40,7 +40,7 @@ class HomeownerFileTest {
   @ParameterizedTest
   @MethodSource("jobs")
   void noPart_namesACost(String job) throws IOException {
-    String everything = allParts(QuoteBook.bytes(estimate(job))).toLowerCase(Locale.ROOT);
+    String everything = allParts(JobBook.quote(estimate(job)).bytes()).toLowerCase(Locale.ROOT);
 
     assertThat(everything)
         .contains("quoted")
@@ -64,7 +64,7 @@ class HomeownerFileTest {
                 (Figure<?>) estimate.job().labeledRates().get("Sales tax on material"))
             .map(Figure::value)
             .toList();
-    try (XSSFWorkbook workbook = Cells.opened(QuoteBook.bytes(estimate))) {
+    try (XSSFWorkbook workbook = Cells.opened(JobBook.quote(estimate).bytes())) {
       for (Sheet sheet : workbook) {
         for (Row row : sheet) {
           for (Cell cell : row) {

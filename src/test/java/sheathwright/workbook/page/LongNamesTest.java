@@ -29,8 +29,8 @@ class LongNamesTest {
     var files = new java.util.LinkedHashMap<>(Samples.tables("quince-hollow").files());
     files.put("planes", CsvFile.parse("planes.csv", table.toString()));
     Estimate estimate = new Estimate(Job.of(new JobTables(files)));
-    assertNamed(QuoteBook.bytes(estimate));
-    return EstimateBook.bytes(estimate);
+    assertNamed(JobBook.quote(estimate).bytes());
+    return JobBook.estimate(estimate).bytes();
   }
 
   private static void assertNamed(byte[] file) {

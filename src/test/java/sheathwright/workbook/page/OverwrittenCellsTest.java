@@ -40,7 +40,7 @@ class OverwrittenCellsTest {
     List<String> names = new ArrayList<>(List.of("lines_amount_usd", "lines_price_usd"));
     names.addAll(TOTALS);
     names.addAll(QUOTED);
-    eachIsSeen(EstimateBook.bytes(new Estimate(Job.of(Samples.tables(job)))), names);
+    eachIsSeen(JobBook.estimate(new Estimate(Job.of(Samples.tables(job)))).bytes(), names);
   }
 
   @ParameterizedTest
@@ -49,7 +49,7 @@ class OverwrittenCellsTest {
     List<String> names = new ArrayList<>(List.of("lines_amount_usd", "lines_price_usd"));
     names.addAll(TOTALS);
     names.addAll(List.of("extra_sheet_quoted_usd", "credit_usd"));
-    eachIsSeen(QuoteBook.bytes(new Estimate(Job.of(Samples.tables(job)))), names);
+    eachIsSeen(JobBook.quote(new Estimate(Job.of(Samples.tables(job)))).bytes(), names);
   }
 
   private static void eachIsSeen(byte[] file, List<String> names) throws Exception {

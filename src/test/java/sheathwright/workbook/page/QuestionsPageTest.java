@@ -45,7 +45,7 @@ class QuestionsPageTest {
 
   @Test
   void questions_standOnTheFirstPageOfTheEstimate() throws IOException {
-    assertThat(texts(EstimateBook.bytes(odd()), 1))
+    assertThat(texts(JobBook.estimate(odd()).bytes(), 1))
         .contains(ASKED)
         .anyMatch(
             text ->
@@ -55,7 +55,7 @@ class QuestionsPageTest {
 
   @Test
   void questions_areNotTheHomeowners() throws IOException {
-    assertThat(texts(QuoteBook.bytes(odd()), Integer.MAX_VALUE))
+    assertThat(texts(JobBook.quote(odd()).bytes(), Integer.MAX_VALUE))
         .isNotEmpty()
         .noneMatch(text -> text.contains("margin_pct") || text.contains(ASKED));
   }
@@ -63,6 +63,6 @@ class QuestionsPageTest {
   @Test
   void aJobThatAsksNothing_hasNoSuchHeading() throws IOException {
     Estimate usual = new Estimate(Job.of(Samples.tables("quince-hollow")));
-    assertThat(texts(EstimateBook.bytes(usual), 1)).isNotEmpty().doesNotContain(ASKED);
+    assertThat(texts(JobBook.estimate(usual).bytes(), 1)).isNotEmpty().doesNotContain(ASKED);
   }
 }

@@ -48,8 +48,8 @@ public final class Samples {
     Map<String, byte[]> books = new LinkedHashMap<>();
     for (String job : JOBS) {
       Estimate estimate = new Estimate(Job.of(tables(job)));
-      books.put(job + "-estimate", EstimateBook.bytes(estimate));
-      books.put(job + "-quote", QuoteBook.bytes(estimate));
+      books.put(job + "-estimate", JobBook.estimate(estimate).bytes());
+      books.put(job + "-quote", JobBook.quote(estimate).bytes());
     }
     tablesToFill()
         .forEach(

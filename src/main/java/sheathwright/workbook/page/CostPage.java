@@ -1,0 +1,81 @@
+package sheathwright.workbook.page;
+
+import sheathwright.job.Estimate;
+import sheathwright.job.QuoteLines;
+import sheathwright.job.Survey;
+import sheathwright.leveling.plan.LevelCost;
+import sheathwright.pricing.PiecePrice;
+import sheathwright.pricing.UnitPrice;
+import sheathwright.workbook.book.Listing;
+import sheathwright.workbook.book.Tab;
+
+/** What it costs: the quote's lines, and for the office how each price was built up. */
+final class CostPage {
+
+  private static final String WORST = "by area or as they are laid, whichever are more";
+
+  private CostPage() {}
+
+  /** Writes the page, and returns where the quote's lines stand. */
+  static Listing write(Tab tab, Estimate estimate, QuoteLines quote) {
+    if (tab.audience().isOffice()) {
+      builtUp(tab, estimate);
+    }
+    Listing lines = Sections.lines(tab, estimate, quote);
+    tab.heading("If more is found");
+    tab.link("An extra sheet", quote.extraSheet(), "");
+    tab.link("Credit for a sheet not needed", quote.credit(), "");
+    tab.entry("Sheets of the whole deck at worst", estimate.sheetsAtWorst(), WORST);
+    tab.entry("Sheets that could still turn out bad", quote.mostExtraSheets(), "all of the deck");
+    tab.total("Most it can come to", quote.worstCase(), "every sheet of the deck replaced");
+    return lines;
+  }
+
+  private static void builtUp(Tab tab, Estimate estimate) {
+    sheet(tab, "A planned sheet", estimate.plannedSheet());
+    sheet(tab, "An extra sheet, found on the day", estimate.extraSheet());
+    estimate
+        .rafterLeveling()
+        .ifPresent(
+            leveling -> {
+              piece(tab, "A sistered rafter", leveling.sisterPrice());
+              piece(tab, "A shimmed rafter", leveling.shimPrice());
+              leveling.survey().ifPresent(survey -> survey(tab, survey));
+            });
+  }
+
+  /** What straightening takes, as the survey has it. */
+  private static void survey(Tab tab, Survey survey) {
+    for (int i = 0; i < survey.planes().size(); i++) {
+      LevelCost cost = survey.costs().get(i);
+      tab.heading("Straightening plane " + survey.planes().get(i).name() + ", before tax");
+      tab.list(cost.sticks());
+      tab.entry("Sticks for sisters", cost.sisters(), "each out of a stick of its own");
+      tab.entry("Strips", cost.shims(), "");
+      tab.entry("Hours", cost.hours(), "");
+      tab.entry("Labor", cost.labor(), "");
+      tab.total("Direct cost", cost.total(), "");
+    }
+    survey
+        .cutting()
+        .ifPresent(
+            cutting -> {
+              tab.entry("Sticks by the cut list", cutting.cost(), "of all planes together");
+              tab.entry("At least", cutting.atLeast(), "no cutting of these costs less");
+            });
+  }
+
+  private static void sheet(Tab tab, String what, UnitPrice price) {
+    tab.heading(what);
+    tab.entry("Direct cost", price.direct(), "material with waste and tax, labor, dump fee");
+    tab.entry("With overhead and margin", price.exact(), "");
+    tab.total("Quoted", price.quoted(), "up to a whole dollar");
+  }
+
+  private static void piece(Tab tab, String what, PiecePrice price) {
+    tab.heading(what);
+    tab.entry("Direct cost", price.direct(), "material with tax, labor");
+    tab.entry("With overhead and margin", price.exact(), "");
+    tab.total("Quoted", price.quoted(), "up to a whole dollar");
+  }
+}

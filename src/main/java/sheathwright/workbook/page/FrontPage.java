@@ -1,0 +1,127 @@
+package sheathwright.workbook.page;
+
+import java.util.List;
+import sheathwright.job.Estimate;
+import sheathwright.job.Job;
+import sheathwright.job.QuoteLines;
+import sheathwright.job.table.ProblemLines;
+import sheathwright.workbook.book.Book;
+import sheathwright.workbook.book.Listing;
+import sheathwright.workbook.book.Tab;
+import sheathwright.workbook.draw.LinesChart;
+
+/** The page that is read first. */
+final class FrontPage {
+
+  private static final List<String> FACTS =
+      List.of("job_name", "customer", "site", "prepared_by", "quote_number", "quote_date");
+
+  private final Book book;
+  private final Tab tab;
+  private final Estimate estimate;
+  private final Job job;
+  private final QuoteLines quote;
+
+  FrontPage(Book book, Tab tab, Estimate estimate, QuoteLines quote) {
+    this.book = book;
+    this.tab = tab;
+    this.estimate = estimate;
+    this.job = estimate.job();
+    this.quote = quote;
+  }
+
+  /**
+   * Writes the page.
+   *
+   * @param lines where the quote's lines stand
+   */
+  void write(Listing lines) {
+    if (tab.audience().isOffice()) {
+      office();
+    } else {
+      homeowner(lines);
+    }
+  }
+
+  private void facts() {
+    for (String fact : FACTS) {
+      tab.link(Sections.label(job, fact), job.text(fact), "");
+    }
+  }
+
+  private void office() {
+    tab.heading("The job");
+    facts();
+    tab.heading("In short");
+    tab.linkedTotal("The homeowner pays", quote.total(), "");
+    tab.link("At worst, every sheet replaced", quote.worstCase(), "");
+    tab.link("Deck", estimate.deckArea(), "");
+    tab.link("Sheets in the price", estimate.plannedSheets(), "");
+    tab.link("An extra sheet", quote.extraSheet(), "found on the day");
+    estimate
+        .rafterLeveling()
+        .ifPresent(
+            leveling -> {
+              tab.link("Rafters to sister", leveling.sisters(), "");
+              tab.link("Rafters to shim", leveling.shims(), "");
+            });
+    tab.linkedVerdict("The rafters", estimate.framing().decision());
+    asked();
+    tab.heading("How to use this workbook");
+    tab.paragraph(
+        "Straw-colored cells with a frame are inputs: change them and everything follows. All other cells are formulas or"
+            + " text and are locked, without a password, against slips only.");
+    tab.paragraph(
+        "What we know and What we found hold the inputs; What to do, What to buy and What it costs the answers; Proof the checks that an inspector asks"
+            + " for; Working every step with its source; Tables the published values; Self-check whether it all still ties.");
+    tab.paragraph(
+        "This file holds costs, overhead and margin. The homeowner gets quote.xlsx, which holds none of them.");
+    Sections.cautions(tab);
+  }
+
+  /** What stood in the tables and is hardly what was meant. */
+  private void asked() {
+    List<String> questions = ProblemLines.of(job.questions());
+    if (!questions.isEmpty()) {
+      tab.heading("To be asked, as the tables were read");
+      questions.forEach(tab::caution);
+    }
+  }
+
+  private void homeowner(Listing lines) {
+    tab.heading("Your quote");
+    facts();
+    tab.link("Price good for, days", job.given("valid_days"), "from the date of the quote");
+    tab.heading("The price");
+    tab.linkedTotal("You pay", quote.total(), "line by line on the tab What it costs");
+    tab.link("Deck sheets in that price", estimate.plannedSheets(), "");
+    tab.link(
+        "Each sheet more, if it is found bad",
+        quote.extraSheet(),
+        "shown to you before it is covered");
+    tab.link("Credit for each sheet that is not needed", quote.credit(), "");
+    tab.link("Most it can come to, every sheet bad", quote.worstCase(), "");
+    tab.linkedVerdict("Your rafters", estimate.framing().decision());
+    tab.paragraph(Cautions.SCREENING + " " + Cautions.SISTERS);
+    tab.heading("Where the money goes");
+    LinesChart.draw(book, tab, lines);
+    tab.heading("Why a price for sheets that nobody has seen");
+    tab.paragraph(
+        "The wood deck under the old roof cannot be seen until the roof is off. So the price holds a number of sheets, and"
+            + " says now what each one more, or each one fewer, will change. One sheet is a panel of up to 4 by 8 ft taken"
+            + " out, replaced, nailed and carried away.");
+    said("looked_at", "We looked at: ");
+    said("not_looked_at", "We could not see: ");
+    tab.heading("Agreed");
+    tab.fact("Homeowner, date", "");
+    tab.fact("Contractor, date", "");
+    tab.paragraph(
+        "Local law decides what a contract must say. This quote is not one until both have signed a contract that does.");
+  }
+
+  private void said(String fact, String before) {
+    if (job.knows(fact)) {
+      tab.paragraph(before + job.text(fact).plain());
+    }
+  }
+}

@@ -1,0 +1,83 @@
+package sheathwright.workbook.page;
+
+import java.util.List;
+import java.util.function.Predicate;
+import sheathwright.figure.Condition;
+import sheathwright.job.Estimate;
+import sheathwright.job.QuoteLines;
+import sheathwright.workbook.book.Audience;
+import sheathwright.workbook.book.Book;
+import sheathwright.workbook.book.Listing;
+
+/**
+ * The workbook of a job for one reader. Every reader gets the same tabs, made by the same pages;
+ * the audience says what may stand on them. Nothing in a homeowner's file leads to a cost, and
+ * every price in it is restated as it was quoted.
+ */
+public final class JobBook {
+
+  private final Estimate estimate;
+  private final Book book;
+  private final String kind;
+  private final QuoteLines quote;
+  private final LevelPages levels;
+  private final Selfcheck selfcheck;
+
+  private JobBook(Estimate estimate, Audience audience, String kind, QuoteLines quote) {
+    this.estimate = estimate;
+    this.book = new Book(audience);
+    this.kind = kind;
+    this.quote = quote;
+    this.levels = new LevelPages(book, estimate);
+    Predicate<Condition> mayBeTold = audience::maySee;
+    this.selfcheck =
+        new Selfcheck(
+            estimate.ties(quote).stream().filter(tie -> mayBeTold.test(tie.holds())).toList());
+  }
+
+  /** The office's own: what is known, what to buy, what it costs and why. */
+  public static JobBook estimate(Estimate estimate) {
+    return new JobBook(
+        estimate, Audience.office(), "estimate, for the office only", estimate.quote());
+  }
+
+  /** The homeowner's: no cost, overhead, margin or wage stands anywhere in the file. */
+  public static JobBook quote(Estimate estimate) {
+    return new JobBook(
+        estimate,
+        Audience.homeowner(estimate.job()),
+        "quote " + estimate.job().text("quote_number").plain(),
+        estimate.quote().restated(estimate));
+  }
+
+  /**
+   * The workbook as the bytes of an .xlsx file; made once.
+   *
+   * @throws sheathwright.job.table.ProblemsException if a cell of it would hold no value
+   */
+  public byte[] bytes() {
+    return JobBooks.laidOut(book, this::written);
+  }
+
+  /** What it is laid out in, which knows where each input stands. */
+  public Book book() {
+    return book;
+  }
+
+  private byte[] written() {
+    JobTabs tabs =
+        JobTabs.of(book, estimate, estimate.job().text("job_name").plain() + " · " + kind);
+    KnownPage.write(tabs.known(), estimate, quote, levels);
+    DeckPages.found(tabs.found(), estimate);
+    DeckPages.work(tabs.work(), estimate);
+    levels.charts(tabs.work());
+    Sections.cautions(tabs.work());
+    BuyPage.write(tabs.buy(), estimate, levels);
+    Listing lines = CostPage.write(tabs.costs(), estimate, quote);
+    ProofPage.write(tabs.proof(), estimate);
+    selfcheck.write(tabs.check(), List.of(quote.total(), quote.worstCase()));
+    new FrontPage(book, tabs.front(), estimate, quote).write(lines);
+    Sections.titles(book, selfcheck);
+    return book.finished(tabs.working(), tabs.tables());
+  }
+}

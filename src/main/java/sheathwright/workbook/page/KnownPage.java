@@ -1,0 +1,50 @@
+package sheathwright.workbook.page;
+
+import java.util.Map;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Traced;
+import sheathwright.job.Estimate;
+import sheathwright.job.Job;
+import sheathwright.job.QuoteLines;
+import sheathwright.workbook.book.Tab;
+
+/** What is known of a job before any of it is worked out. */
+final class KnownPage {
+
+  private KnownPage() {}
+
+  static void write(Tab tab, Estimate estimate, QuoteLines quote, LevelPages levels) {
+    Job job = estimate.job();
+    tab.heading("Facts of the job");
+    entries(tab, job.labeledFacts());
+    DeckPages.measured(tab, estimate);
+    levels.readings(tab);
+    if (tab.audience().isOffice()) {
+      tab.heading("Prices, before tax");
+      entries(tab, job.labeledPrices());
+      tab.heading("Rates");
+      entries(tab, job.labeledRates());
+    } else {
+      tab.heading("Prices, as quoted");
+      tab.entry("An extra sheet", quote.extraSheet(), "");
+      tab.entry("Credit for a sheet not needed", quote.credit(), "");
+    }
+  }
+
+  /** Each with where it stood, for the office; prices are told to a homeowner as quoted. */
+  private static void entries(Tab tab, Map<String, Traced> labeled) {
+    boolean isOffice = tab.audience().isOffice();
+    labeled.forEach(
+        (label, value) -> {
+          if (isOffice) {
+            tab.entry(label, value, value.source().text());
+          } else if (!isPrice(value)) {
+            tab.entry(label, value, "");
+          }
+        });
+  }
+
+  private static boolean isPrice(Traced value) {
+    return value instanceof Figure<?> figure && figure.unit().symbol().startsWith("$");
+  }
+}
