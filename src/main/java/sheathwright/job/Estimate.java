@@ -36,7 +36,17 @@ import sheathwright.sheathing.layout.SheetCounts;
 public final class Estimate {
 
   /** One thing that must hold, in words. */
-  public record Tie(String what, Condition holds) {}
+  public record Tie(String what, Condition holds) {
+
+    /** That all hold, each in a cell of its own, so that no formula grows with their number. */
+    public static Tie all(String what, String name, List<Condition> each) {
+      List<Condition> named = new ArrayList<>();
+      for (Condition condition : each) {
+        named.add(condition.as(name + (named.size() + 1)).is(YesNo.YES));
+      }
+      return new Tie(what, Condition.all(named.toArray(Condition[]::new)));
+    }
+  }
 
   private static final Figure<Ratio> MOST_WITH_WASTE =
       Figure.constant("most_sheets_with_waste", 1.25, Units.RATIO, Source.COMMON_PRACTICE);

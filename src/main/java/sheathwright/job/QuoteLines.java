@@ -15,7 +15,6 @@ import sheathwright.figure.Roll;
 import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
-import sheathwright.figure.YesNo;
 
 /** The lines that the homeowner pays, their total, and the prices of what may be found besides. */
 public final class QuoteLines {
@@ -139,23 +138,13 @@ public final class QuoteLines {
     }
     Stream.of(extraSheet, credit).flatMap(Priced::stands).forEach(prices::add);
     return List.of(
-        new Estimate.Tie("Every price is as it was quoted", all("price_stands_", prices)),
-        new Estimate.Tie(
-            "Every amount is its quantity times its price, to the cent",
-            all("amount_stands_", amounts)),
+        Estimate.Tie.all("Every price is as it was quoted", "price_stands_", prices),
+        Estimate.Tie.all(
+            "Every amount is its quantity times its price, to the cent", "amount_stands_", amounts),
         new Estimate.Tie("Quantities times prices add up to the total", total.isTheSameAs(sum)),
         new Estimate.Tie(
             "The worst case is the total and every sheet that could still turn out bad",
             worstCase.isTheSameAs(sum.plus(allExtra(extraSheet.quoted())))));
-  }
-
-  /** That all hold, each in a cell of its own, so that no formula grows with the lines. */
-  private static Condition all(String name, List<Condition> each) {
-    List<Condition> named = new ArrayList<>();
-    for (Condition condition : each) {
-      named.add(condition.as(name + (named.size() + 1)).is(YesNo.YES));
-    }
-    return Condition.all(named.toArray(Condition[]::new));
   }
 
   private static List<Line> linesOf(Job job, Estimate estimate) {

@@ -23,7 +23,10 @@ import org.apache.poi.util.Reproducibility;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import sheathwright.figure.Condition;
+import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
+import sheathwright.figure.Quantity;
 import sheathwright.figure.Refusal;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Shown;
@@ -57,6 +60,7 @@ public final class Book {
   private final List<Solution> drawn = new ArrayList<>();
   private final Map<Roll, Map<String, String>> lists = new IdentityHashMap<>();
   private final Map<Traced, String> called = new LinkedHashMap<>();
+  private final List<Condition> repeats = new ArrayList<>();
   private boolean literalsAreInputs;
   private final List<Runnable> drawings = new ArrayList<>();
   private final Map<Traced, Place> inputs = new LinkedHashMap<>();
@@ -131,6 +135,18 @@ public final class Book {
   /** Sees to it that a value which a page only points at has a place. */
   void needed(Traced value) {
     roots.add(value);
+  }
+
+  /** A number once more, in a cell of its own that must go on saying the same. */
+  <Q extends Quantity> Figure<Q> repeated(Figure<Q> figure) {
+    Figure<Q> again = figure.as("shown_" + figure.name(), figure.unit());
+    repeats.add(again.isTheSameAs(figure));
+    return again;
+  }
+
+  /** That each number which is told again says what it says in its own place. */
+  public List<Condition> repeats() {
+    return List.copyOf(repeats);
   }
 
   Place placed(Traced value, Tab tab, int row, int column) {

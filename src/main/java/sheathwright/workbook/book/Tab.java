@@ -214,20 +214,22 @@ public final class Tab {
 
   /** A value whose place is elsewhere. */
   public void link(String label, Traced value, String note) {
-    link(label, value, note, Part.RESULT);
-  }
-
-  /** A value whose place is elsewhere, closing what stands above it. */
-  public void linkedTotal(String label, Traced value, String note) {
-    link(label, value, note, Part.TOTAL);
-  }
-
-  private void link(String label, Traced value, String note, Part part) {
-    text(next, 0, label, part == Part.TOTAL ? Part.TOTAL_LABEL : Part.LABEL);
+    text(next, 0, label, Part.LABEL);
     Cell cell = cell(next, 1);
-    cell.setCellStyle(book.look().of(textual(value) ? textOf(part) : part, value));
+    Part part = textual(value) ? textOf(Part.RESULT) : Part.RESULT;
+    cell.setCellStyle(book.look().of(part, value));
     book.later(notation -> book.writeLink(cell, value, notation));
-    beside(next++, value, "", note, part);
+    beside(next++, value, "", note, Part.RESULT);
+  }
+
+  /** A number whose place is elsewhere, told again; the self-check holds the two together. */
+  public void repeat(String label, Figure<?> value, String note) {
+    entry(label, book.repeated(value), note, Part.RESULT);
+  }
+
+  /** The same, closing what stands above it. */
+  public void repeatedTotal(String label, Figure<?> value, String note) {
+    entry(label, book.repeated(value), note, Part.TOTAL);
   }
 
   private void beside(int line, Traced value, String allowed, String note, Part part) {

@@ -35,7 +35,7 @@ final class BuyPage {
 
   private static void included(Tab tab, Estimate estimate) {
     tab.heading("Materials included");
-    tab.link("Deck sheets", estimate.plannedSheets(), "");
+    tab.repeat("Deck sheets", estimate.plannedSheets(), "");
     tab.entry("Sheets of the whole deck", estimate.deckSheets(), "a count by area");
     tab.entry("The same, as they would be laid", estimate.deck().layout().sheets(), "");
     tab.entry("Nails in each sheet", estimate.nailsInASheet(), "");

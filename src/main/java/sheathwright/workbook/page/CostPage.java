@@ -23,8 +23,8 @@ final class CostPage {
     }
     Listing lines = Sections.lines(tab, estimate, quote);
     tab.heading("If more is found");
-    tab.link("An extra sheet", quote.extraSheet(), "");
-    tab.link("Credit for a sheet not needed", quote.credit(), "");
+    tab.repeat("An extra sheet", quote.extraSheet(), "");
+    tab.repeat("Credit for a sheet not needed", quote.credit(), "");
     tab.entry("Sheets of the whole deck at worst", estimate.sheetsAtWorst(), WORST);
     tab.entry("Sheets that could still turn out bad", quote.mostExtraSheets(), "all of the deck");
     tab.total("Most it can come to", quote.worstCase(), "every sheet of the deck replaced");

@@ -53,17 +53,17 @@ final class FrontPage {
     tab.heading("The job");
     facts();
     tab.heading("In short");
-    tab.linkedTotal("The homeowner pays", quote.total(), "");
-    tab.link("At worst, every sheet replaced", quote.worstCase(), "");
-    tab.link("Deck", estimate.deckArea(), "");
-    tab.link("Sheets in the price", estimate.plannedSheets(), "");
-    tab.link("An extra sheet", quote.extraSheet(), "found on the day");
+    tab.repeatedTotal("The homeowner pays", quote.total(), "");
+    tab.repeat("At worst, every sheet replaced", quote.worstCase(), "");
+    tab.repeat("Deck", estimate.deckArea(), "");
+    tab.repeat("Sheets in the price", estimate.plannedSheets(), "");
+    tab.repeat("An extra sheet", quote.extraSheet(), "found on the day");
     estimate
         .rafterLeveling()
         .ifPresent(
             leveling -> {
-              tab.link("Rafters to sister", leveling.sisters(), "");
-              tab.link("Rafters to shim", leveling.shims(), "");
+              tab.repeat("Rafters to sister", leveling.sisters(), "");
+              tab.repeat("Rafters to shim", leveling.shims(), "");
             });
     tab.linkedVerdict("The rafters", estimate.framing().decision());
     asked();
@@ -93,14 +93,14 @@ final class FrontPage {
     facts();
     tab.link("Price good for, days", job.given("valid_days"), "from the date of the quote");
     tab.heading("The price");
-    tab.linkedTotal("You pay", quote.total(), "line by line on the tab What it costs");
-    tab.link("Deck sheets in that price", estimate.plannedSheets(), "");
-    tab.link(
+    tab.repeatedTotal("You pay", quote.total(), "line by line on the tab What it costs");
+    tab.repeat("Deck sheets in that price", estimate.plannedSheets(), "");
+    tab.repeat(
         "Each sheet more, if it is found bad",
         quote.extraSheet(),
         "shown to you before it is covered");
-    tab.link("Credit for each sheet that is not needed", quote.credit(), "");
-    tab.link("Most it can come to, every sheet bad", quote.worstCase(), "");
+    tab.repeat("Credit for each sheet that is not needed", quote.credit(), "");
+    tab.repeat("Most it can come to, every sheet bad", quote.worstCase(), "");
     tab.linkedVerdict("Your rafters", estimate.framing().decision());
     tab.paragraph(Cautions.SCREENING + " " + Cautions.SISTERS);
     tab.heading("Where the money goes");

@@ -1,8 +1,7 @@
 package sheathwright.workbook.page;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Predicate;
-import sheathwright.figure.Condition;
 import sheathwright.job.Estimate;
 import sheathwright.job.QuoteLines;
 import sheathwright.workbook.book.Audience;
@@ -21,7 +20,6 @@ public final class JobBook {
   private final String kind;
   private final QuoteLines quote;
   private final LevelPages levels;
-  private final Selfcheck selfcheck;
 
   private JobBook(Estimate estimate, Audience audience, String kind, QuoteLines quote) {
     this.estimate = estimate;
@@ -29,10 +27,6 @@ public final class JobBook {
     this.kind = kind;
     this.quote = quote;
     this.levels = new LevelPages(book, estimate);
-    Predicate<Condition> mayBeTold = audience::maySee;
-    this.selfcheck =
-        new Selfcheck(
-            estimate.ties(quote).stream().filter(tie -> mayBeTold.test(tie.holds())).toList());
   }
 
   /** The office's own: what is known, what to buy, what it costs and why. */
@@ -75,9 +69,21 @@ public final class JobBook {
     BuyPage.write(tabs.buy(), estimate, levels);
     Listing lines = CostPage.write(tabs.costs(), estimate, quote);
     ProofPage.write(tabs.proof(), estimate);
-    selfcheck.write(tabs.check(), List.of(quote.total(), quote.worstCase()));
     new FrontPage(book, tabs.front(), estimate, quote).write(lines);
+    Selfcheck selfcheck = new Selfcheck(ties());
+    selfcheck.write(tabs.check(), List.of(quote.total(), quote.worstCase()));
     Sections.titles(book, selfcheck);
     return book.finished(tabs.working(), tabs.tables());
+  }
+
+  private List<Estimate.Tie> ties() {
+    List<Estimate.Tie> ties = new ArrayList<>();
+    ties.add(
+        Estimate.Tie.all(
+            "Every number told twice says the same in both places", "told_again_", book.repeats()));
+    estimate.ties(quote).stream()
+        .filter(tie -> book.audience().maySee(tie.holds()))
+        .forEach(ties::add);
+    return ties;
   }
 }
