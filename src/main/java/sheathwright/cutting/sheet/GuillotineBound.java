@@ -40,28 +40,28 @@ final class GuillotineBound {
   private long over = 0;
   private long under = 1;
 
-  private GuillotineBound(SheetTask task) {
+  private GuillotineBound(SheetTask task, Patience patience) {
     this.task = task;
     kinds = task.kinds().size();
     stocks = task.stocks().size();
     grid = GuillotineGrid.of(task.kinds(), task.stocks());
     values = new GuillotineValues(grid);
     worth = new long[kinds];
-    double[] demand = new double[kinds + stocks - 1];
+    int[] demand = new int[kinds + stocks - 1];
     for (int kind = 0; kind < kinds; kind++) {
       demand[kind] = task.kinds().get(kind).count();
     }
     for (int stock = 1; stock < stocks; stock++) {
       demand[kinds + stock - 1] = -task.stocks().get(stock).count();
     }
-    program = new CoveringProgram(demand, 2);
+    program = new CoveringProgram(demand, 2, patience);
   }
 
   /**
    * @param enough the search stops when the bound has reached this
    */
   static GuillotineBound of(SheetTask task, int enough, Patience patience) {
-    GuillotineBound bound = new GuillotineBound(task);
+    GuillotineBound bound = new GuillotineBound(task, patience);
     bound.improve(enough, patience);
     return bound;
   }
@@ -70,7 +70,7 @@ final class GuillotineBound {
     tryPrices(byArea());
     boolean open = atLeast() < enough;
     for (int round = 0; round < MOST_ROUNDS && open && !patience.isSpent(); round++) {
-      boolean optimal = program.solve(patience);
+      boolean optimal = program.solve();
       open = optimal && !isCloseEnough() && priceAndAdd(program.prices(), enough);
     }
   }

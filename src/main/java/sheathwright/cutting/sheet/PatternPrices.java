@@ -42,7 +42,7 @@ final class PatternPrices {
       rowOfKind[kind] = wanted[kind] > 0 ? row++ : -1;
     }
     rows = row;
-    double[] demand = new double[rows + supply.length - 1];
+    int[] demand = new int[rows + supply.length - 1];
     for (int kind = 0; kind < wanted.length; kind++) {
       if (wanted[kind] > 0) {
         demand[rowOfKind[kind]] = wanted[kind];
@@ -51,7 +51,7 @@ final class PatternPrices {
     for (int stock = 1; stock < supply.length; stock++) {
       demand[rows + stock - 1] = -supply[stock];
     }
-    program = new CoveringProgram(demand, 2);
+    program = new CoveringProgram(demand, 2, patience);
     worth = new long[wanted.length];
     price = new long[supply.length];
     for (int index = 0; index < start.length; index++) {
@@ -64,7 +64,7 @@ final class PatternPrices {
 
   private void solve(Patience patience) {
     for (int round = 0; round < MOST_ROUNDS; round++) {
-      boolean solved = program.solve(patience);
+      boolean solved = program.solve();
       double[] prices = program.prices();
       for (int kind = 0; kind < wanted.length; kind++) {
         worth[kind] = wanted[kind] > 0 ? rounded(prices[rowOfKind[kind]]) : 0;

@@ -1,6 +1,7 @@
 package sheathwright.cutting.stick;
 
 import sheathwright.cutting.Patience;
+import sheathwright.cutting.program.LinearProgram;
 
 /**
  * Makes the patterns that the linear program needs, as it needs them (Gilmore and Gomory 1961), and
@@ -31,15 +32,15 @@ final class StickMaster {
    * @return whether no pattern is missing any more
    */
   boolean solve() {
-    StickSimplex simplex = program.simplex;
+    LinearProgram simplex = program.simplex;
     for (int round = 0; round < MOST_ROUNDS; round++) {
       simplex.primal(MOST_STEPS);
-      long[] worth = bound.worth(simplex.prices);
+      long[] worth = bound.worth(simplex.prices());
       knapsack.fill(worth, problem.demand);
       bound.learn(worth, knapsack);
       boolean isNew = false;
       for (int k = 0; k < problem.stocks(); k++) {
-        long floor = bound.scaled(simplex.prices[problem.lengths() + k]) + bound.error();
+        long floor = bound.scaled(simplex.prices()[problem.lengths() + k]) + bound.error();
         if (knapsack.most(k) > floor) {
           StickPattern pattern = knapsack.best(k, floor);
           isNew |= pattern != null && program.add(pattern);

@@ -62,7 +62,7 @@ final class StickSearch {
     }
     boolean priced = master.solve();
     atLeast = costs.from(bound.cost(bound.best()));
-    offer(greedy.best(bound.worth(master.program.simplex.prices), true, CAREFUL_ROUNDS, atLeast));
+    offer(greedy.best(bound.worth(master.program.simplex.prices()), true, CAREFUL_ROUNDS, atLeast));
     if (atLeast < cost) {
       search(master.program.patterns, cost, MOST_NODES_OF_FEW);
     }

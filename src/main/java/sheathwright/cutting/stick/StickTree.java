@@ -6,6 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
 import sheathwright.cutting.Patience;
+import sheathwright.cutting.program.Columns;
+import sheathwright.cutting.program.LinearProgram;
 
 /**
  * Branch and bound over given patterns. The node that costs least comes first, among equal ones the
@@ -20,8 +22,8 @@ final class StickTree {
 
   private final StickProgram program;
   private final StickProblem problem;
-  private final StickSimplex simplex;
-  private final StickColumns columns;
+  private final LinearProgram simplex;
+  private final Columns columns;
   private final StickCosts costs;
   private final StickGreedy greedy;
   private final StickBound bound;
@@ -121,7 +123,7 @@ final class StickTree {
 
   /** Completes the sticks to a plan, keeps it if it is the best, and returns its cost. */
   private long offer(List<StickPattern> sticks) {
-    List<StickPattern> plan = greedy.complete(sticks, bound.worth(simplex.prices));
+    List<StickPattern> plan = greedy.complete(sticks, bound.worth(simplex.prices()));
     if (plan == null) {
       return Long.MAX_VALUE;
     }
@@ -150,13 +152,13 @@ final class StickTree {
     for (int k = 0; k < problem.stocks(); k++) {
       if (problem.price[k] > 0) {
         int column = program.stockColumn(k);
-        columns.high[column] = Math.min(problem.most[k], top / problem.price[k]);
+        columns.setHigh(column, Math.min(problem.most[k], top / problem.price[k]));
       }
     }
   }
 
   private void drop(BitSet useless) {
-    useless.stream().forEach(column -> columns.high[column] = 0);
+    useless.stream().forEach(column -> columns.setHigh(column, 0));
   }
 
   private void apply(Node leaf) {
@@ -164,9 +166,9 @@ final class StickTree {
     drop(leaf.useless);
     for (Node node = leaf; node.parent != null; node = node.parent) {
       if (node.isLeast) {
-        columns.low[node.column] = Math.max(columns.low[node.column], node.value);
+        columns.setLow(node.column, Math.max(columns.low(node.column), node.value));
       } else {
-        columns.high[node.column] = Math.min(columns.high[node.column], node.value);
+        columns.setHigh(node.column, Math.min(columns.high(node.column), node.value));
       }
     }
   }
