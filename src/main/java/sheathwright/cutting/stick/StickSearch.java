@@ -74,7 +74,7 @@ final class StickSearch {
           -1,
           atLeast >= cost ? "the stock is not enough" : "no way to make the stock do was found");
     }
-    return problem.plan(best, atLeast);
+    return problem.plan(best, atLeast, bound.certificate());
   }
 
   /** A first bound where the whole program may take too long. */
