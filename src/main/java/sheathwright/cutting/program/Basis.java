@@ -9,7 +9,7 @@ import java.util.Arrays;
 final class Basis {
 
   private static final int EXCHANGES_BETWEEN_CHECKS = 30;
-  private static final double LEAST_PIVOT = 1e-8;
+  static final double LEAST_PIVOT = 1e-8;
   private static final double MOST_DRIFT = 1e-9;
 
   private final Columns columns;

@@ -13,9 +13,6 @@ import sheathwright.cutting.Patience;
  */
 public final class CoveringProgram {
 
-  private static final int STEPS_A_ROW = 50;
-
-  private final int rows;
   private final int firstColumn;
   private final double much;
   private final Columns columns = new Columns();
@@ -28,7 +25,7 @@ public final class CoveringProgram {
    * @param patience ends solutions early
    */
   public CoveringProgram(int[] demand, double spareCost, Patience patience) {
-    rows = demand.length;
+    int rows = demand.length;
     much = 2.0 * IntStream.of(demand).map(Math::abs).sum() + 10;
     int[] basis = new int[rows];
     for (int row = 0; row < rows; row++) {
@@ -64,7 +61,7 @@ public final class CoveringProgram {
    * @return false if patience ran out first; prices and amounts are then those of a dearer mix
    */
   public boolean solve() {
-    program.primal(STEPS_A_ROW * (rows + 20));
+    program.primal();
     return program.isOptimal();
   }
 

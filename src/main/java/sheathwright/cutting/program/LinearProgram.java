@@ -18,9 +18,9 @@ public final class LinearProgram {
   private static final double LEVEL_ERROR = 1e-7;
   private static final double SIDE_ADDITION = 1e-7;
   private static final double COST_ADDITION = 1e-7;
-  private static final double LEAST_PIVOT = 1e-8;
   private static final double SAME_RATIO = 1e-12;
   private static final int STEPS_BETWEEN_LOOKS = 32;
+  private static final int MOST_STEPS_A_ROW = 500;
 
   private final Columns columns;
   private double[] prices;
@@ -123,7 +123,11 @@ public final class LinearProgram {
   }
 
   /** Primal steps from levels that lie within their bounds. */
-  public void primal(int mostSteps) {
+  public void primal() {
+    primal(MOST_STEPS_A_ROW * (prices.length + 20));
+  }
+
+  private void primal(int mostSteps) {
     optimal = false;
     for (int step = 0; step < mostSteps && !isTired(step); step++) {
       price();
@@ -159,7 +163,7 @@ public final class LinearProgram {
     for (int row = 0; row < change.length; row++) {
       double fall = direction * change[row];
       double size = Math.abs(fall);
-      if (size > LEAST_PIVOT) {
+      if (size > Basis.LEAST_PIVOT) {
         int column = basis.basic[row];
         double level = basis.level[row];
         double room = fall > 0 ? level - columns.low[column] : columns.high[column] - level;
@@ -242,7 +246,7 @@ public final class LinearProgram {
       }
       boolean atHigh = columns.atHigh[column];
       double entry = sign * columns.dot(row, column);
-      if (atHigh ? entry > -LEAST_PIVOT : entry < LEAST_PIVOT) {
+      if (atHigh ? entry > -Basis.LEAST_PIVOT : entry < Basis.LEAST_PIVOT) {
         continue;
       }
       double size = Math.abs(entry);

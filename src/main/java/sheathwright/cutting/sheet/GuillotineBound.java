@@ -23,7 +23,6 @@ final class GuillotineBound {
   /** Keeps sums far from the largest whole number, whatever the program says. */
   static final long HIGHEST_PRICE = 4 * SCALE;
 
-  private static final int MOST_ROUNDS = 2_000;
   private static final double SMALLEST_GAIN = 1e-7;
   private static final int MANY_KINDS = 100;
   private static final double CLOSE = 0.5;
@@ -69,9 +68,8 @@ final class GuillotineBound {
   private void improve(int enough, Patience patience) {
     tryPrices(byArea());
     boolean open = atLeast() < enough;
-    for (int round = 0; round < MOST_ROUNDS && open && !patience.isSpent(); round++) {
-      boolean optimal = program.solve();
-      open = optimal && !isCloseEnough() && priceAndAdd(program.prices(), enough);
+    while (open && !patience.isSpent()) {
+      open = program.solve() && !isCloseEnough() && priceAndAdd(program.prices(), enough);
     }
   }
 

@@ -12,8 +12,6 @@ import sheathwright.cutting.program.CoveringProgram;
  */
 final class PatternPrices {
 
-  private static final int MOST_ROUNDS = 200;
-
   private final int[] wanted;
   private final List<SheetPattern> patterns;
   private final int[] supply;
@@ -63,15 +61,14 @@ final class PatternPrices {
   }
 
   private void solve(Patience patience) {
-    for (int round = 0; round < MOST_ROUNDS; round++) {
+    boolean isOpen = true;
+    while (isOpen) {
       boolean solved = program.solve();
       double[] prices = program.prices();
       for (int kind = 0; kind < wanted.length; kind++) {
         worth[kind] = wanted[kind] > 0 ? rounded(prices[rowOfKind[kind]]) : 0;
       }
-      if (!solved || patience.isSpent() || !addColumns(prices)) {
-        break;
-      }
+      isOpen = solved && !patience.isSpent() && addColumns(prices);
     }
     for (SheetPattern pattern : patterns) {
       price[pattern.stock()] = Math.max(price[pattern.stock()], worth(pattern));

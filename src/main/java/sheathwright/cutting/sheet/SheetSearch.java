@@ -19,6 +19,7 @@ final class SheetSearch {
   private static final int FIRST_REPACKINGS = 2_000;
   private static final int MORE_REPACKINGS = 20_000;
   private static final int POLISHING = 500;
+  private static final double SHARE_OF_PRICES = 0.5;
 
   private final SheetTask task;
   private final Patience patience;
@@ -39,7 +40,7 @@ final class SheetSearch {
     repacking.improve(FIRST_REPACKINGS, atLeast, patience);
     GuillotineBound bound = null;
     if (isOpen() && task.kinds().size() <= MOST_KINDS) {
-      bound = GuillotineBound.of(task, repacking.newSheets(), halfOf(patience));
+      bound = GuillotineBound.of(task, repacking.newSheets(), patience.part(SHARE_OF_PRICES));
       atLeast = Math.max(atLeast, bound.atLeast());
     }
     if (isOpen()) {
@@ -78,11 +79,6 @@ final class SheetSearch {
       }
       sheets++;
     }
-  }
-
-  private static Patience halfOf(Patience patience) {
-    double kept = patience.secondsLeft() / 2;
-    return Double.isInfinite(kept) ? patience : () -> patience.secondsLeft() - kept;
   }
 
   List<PackedSheet> packed() {

@@ -9,9 +9,6 @@ import sheathwright.cutting.program.LinearProgram;
  */
 final class StickMaster {
 
-  private static final int MOST_ROUNDS = 20_000;
-  private static final int MOST_STEPS = 100_000;
-
   private final StickProblem problem;
   private final StickBound bound;
   private final StickKnapsack knapsack;
@@ -33,12 +30,13 @@ final class StickMaster {
    */
   boolean solve() {
     LinearProgram simplex = program.simplex;
-    for (int round = 0; round < MOST_ROUNDS; round++) {
-      simplex.primal(MOST_STEPS);
+    boolean isNew;
+    do {
+      simplex.primal();
       long[] worth = bound.worth(simplex.prices());
       knapsack.fill(worth, problem.demand);
       bound.learn(worth, knapsack);
-      boolean isNew = false;
+      isNew = false;
       for (int k = 0; k < problem.stocks(); k++) {
         long floor = bound.scaled(simplex.prices()[problem.lengths() + k]) + bound.error();
         if (knapsack.most(k) > floor) {
@@ -46,13 +44,7 @@ final class StickMaster {
           isNew |= pattern != null && program.add(pattern);
         }
       }
-      if (!isNew) {
-        return simplex.isOptimal();
-      }
-      if (patience.isSpent()) {
-        return false;
-      }
-    }
-    return false;
+    } while (isNew && !patience.isSpent());
+    return !isNew && simplex.isOptimal();
   }
 }

@@ -9,6 +9,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.TreeMap;
 import sheathwright.cutting.CannotBeCutException;
+import sheathwright.cutting.CommonUnit;
 import sheathwright.cutting.program.Certificate;
 
 /**
@@ -83,7 +84,8 @@ final class StickProblem {
       }
     }
     int[] stocks = usefulStocks(order, byLength);
-    long divisor = byLength.keySet().stream().reduce(0L, StickProblem::commonDivisor);
+    long divisor =
+        CommonUnit.divisor(byLength.keySet().stream().mapToLong(length -> length).toArray());
     return new StickProblem(
         order,
         stocks,
@@ -94,10 +96,6 @@ final class StickProblem {
 
   private static long room(StickOrder order, int stock) {
     return order.stock().get(stock).length() - 2 * order.trim() + order.kerf();
-  }
-
-  private static long commonDivisor(long one, long other) {
-    return other == 0 ? one : commonDivisor(other, one % other);
   }
 
   /** Stock that holds some piece, and that no other stock betters in length, price and supply. */

@@ -56,7 +56,7 @@ final class StickSearch {
     if (problem.lengths() > MANY_LENGTHS) {
       learnFromGroups();
     }
-    StickMaster master = new StickMaster(problem, bound, knapsack, part(SHARE_OF_PRICES));
+    StickMaster master = new StickMaster(problem, bound, knapsack, patience.part(SHARE_OF_PRICES));
     if (best != null) {
       best.forEach(master.program::add);
     }
@@ -82,7 +82,8 @@ final class StickSearch {
     int together = (problem.lengths() + GROUPS - 1) / GROUPS;
     StickProblem fewer = problem.grouped(together);
     StickBound prices = new StickBound(fewer);
-    new StickMaster(fewer, prices, new StickKnapsack(fewer), part(SHARE_OF_GROUPS)).solve();
+    new StickMaster(fewer, prices, new StickKnapsack(fewer), patience.part(SHARE_OF_GROUPS))
+        .solve();
     long[] worth = new long[problem.lengths()];
     Arrays.setAll(worth, i -> prices.bestWorth()[i / together]);
     learn(worth);
@@ -91,11 +92,6 @@ final class StickSearch {
   private void learn(long[] worth) {
     knapsack.fill(worth, problem.demand);
     bound.learn(worth, knapsack);
-  }
-
-  private Patience part(double share) {
-    double kept = (1 - share) * patience.secondsLeft();
-    return Double.isInfinite(kept) ? patience : () -> patience.secondsLeft() - kept;
   }
 
   private void prove() {

@@ -16,7 +16,6 @@ import sheathwright.cutting.program.LinearProgram;
 final class StickTree {
 
   private static final int MOST_STEPS = 5_000;
-  private static final int MOST_FIRST_STEPS = 100_000;
   private static final int NODES_BETWEEN_ROUNDINGS = 10;
   private static final double ROUNDING_ERROR = 1e-4;
 
@@ -71,7 +70,7 @@ final class StickTree {
     int number = 0;
     open.add(new Node(null, -1, false, 0, new BitSet(), 0, number));
     reset();
-    simplex.primal(MOST_FIRST_STEPS);
+    simplex.primal();
     StickBranching branching = new StickBranching(program);
     for (int nodes = 0; !open.isEmpty() && open.peek().cost <= top; nodes++) {
       if (nodes == mostNodes || patience.isSpent()) {
