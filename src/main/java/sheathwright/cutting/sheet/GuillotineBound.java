@@ -26,6 +26,7 @@ final class GuillotineBound {
   private static final double SMALLEST_GAIN = 1e-7;
   private static final int MANY_KINDS = 100;
   private static final double CLOSE = 0.5;
+  // On our lists to 60 pieces, 2 s each: 15 of 16 proven, 4.7 s; with {0} alone 14, 5.4 s.
   private static final double[] WEIGHTS = {0.8, 0.5, 0.2, 0};
 
   private final SheetTask task;

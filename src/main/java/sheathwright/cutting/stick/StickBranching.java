@@ -20,6 +20,8 @@ final class StickBranching {
   private static final double SMALL = 1e-6;
   private static final int MOST_COUNTS = 300;
   private static final int TRIES_ENOUGH = 4;
+  // Of 60 lists in 0.2 s each (StickSearch): half 35 proven, 5.3 s; double 35, 5.4 s; this 35, 5.4
+  // s.
   private static final int MOST_TRIED = 8;
   private static final int STEPS_OF_A_TRY = 50;
 
