@@ -8,6 +8,8 @@ import java.util.Arrays;
  */
 final class Basis {
 
+  // Of 60 stick lists in 0.2 s each: half 35 proven, 5.5 s of CPU; double 35, 5.3 s; this 35, 5.4
+  // s.
   private static final int EXCHANGES_BETWEEN_CHECKS = 30;
   static final double LEAST_PIVOT = 1e-8;
   private static final double MOST_DRIFT = 1e-9;
