@@ -1,11 +1,13 @@
 #!/bin/sh
-# Our cutting searches beside general solvers. Usage: src/build/cutting-benchmark.sh FOLDER
-# FOLDER holds the published sets, which are not part of this repository.
+# Our cutting searches beside general solvers. Usage: src/build/cutting-benchmark.sh FOLDER [alone]
+# FOLDER holds the published sets, which are not part of this repository. With "alone", only ours
+# runs, by processor time: what to lay side by side before and after a change.
 set -eu
 folder=$(cd "${1:?name the folder with the published sets}" && pwd)
+alone=${2:-}
 cd "$(dirname "$0")/../.."
 mvn -q -B -Pbenchmark test-compile
 for program in stick.StickBenchmark sheet.SheetBenchmark; do
   mvn -q -B -Pbenchmark exec:java -Dexec.classpathScope=test \
-    -Dexec.mainClass="sheathwright.cutting.$program" -Dexec.args="$folder"
+    -Dexec.mainClass="sheathwright.cutting.$program" -Dexec.args="$folder $alone"
 done

@@ -68,7 +68,7 @@ class ArchitectureTest {
           room("loads.wind", "loads"),
           room("loads.snow", "loads"),
           room("cutting.program", "cutting"),
-          room("cutting.stick", "cutting"),
+          room("cutting.stick", "cutting", "cutting.program"),
           room("cutting.sheet", "cutting", "cutting.program"),
           room("sheathing.panel"),
           room("sheathing.board"),

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.stream.DoubleStream;
+import java.util.stream.LongStream;
 
 /**
  * The largest unit of which several lengths are whole multiples, so that what fits exactly is seen
@@ -38,6 +39,12 @@ public final class CommonUnit {
   /** The length of so many units. */
   public double length(long units) {
     return unit.multiply(BigDecimal.valueOf(units)).doubleValue();
+  }
+
+  /** The largest number that divides all of these; 0 if there are none but zeros. */
+  public static long divisor(long... numbers) {
+    return LongStream.of(numbers)
+        .reduce(0, (a, b) -> BigInteger.valueOf(a).gcd(BigInteger.valueOf(b)).longValue());
   }
 
   private static BigDecimal scaled(double length) {

@@ -26,6 +26,12 @@ public interface Patience {
   /** Seconds that are left, zero or less when there are none. */
   double secondsLeft();
 
+  /** Patience that runs out when this share of what is left now is used up. */
+  default Patience part(double share) {
+    double kept = (1 - share) * secondsLeft();
+    return Double.isInfinite(kept) ? this : () -> secondsLeft() - kept;
+  }
+
   /** Whether the search must hand over what it has. */
   default boolean isSpent() {
     return secondsLeft() <= 0;

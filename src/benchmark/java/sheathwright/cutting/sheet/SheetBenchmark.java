@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import sheathwright.cutting.Stopwatch;
 import sheathwright.cutting.TestPatience;
 
 /**
@@ -20,14 +21,26 @@ public final class SheetBenchmark {
 
   private SheetBenchmark() {}
 
-  /** Takes the folder with the published sets; the lists of our own come from the tests. */
+  /**
+   * Takes the folder with the published sets; the lists of our own come from the tests. With the
+   * word "alone" behind it, only ours runs, by processor time.
+   */
   public static void main(String[] arguments) throws IOException {
     Map<String, SheetOrder> ours = SheetInstances.orders(SheetInstances.resource("domain_2d.txt"));
     Map<String, Map<String, String>> optima =
         SheetInstances.table(SheetInstances.resource("optima_domain_2d.csv"), "instance");
+    Path folder = Path.of(arguments[0]);
+    if (List.of(arguments).contains("alone")) {
+      alone("warm-up", ours.values().stream().filter(o -> pieces(o) <= FEW_PIECES).toList());
+      alone("ours", List.copyOf(ours.values()));
+      for (String set : SETS) {
+        List<String> lines = SheetInstances.file(folder.resolve("2d_" + set + ".txt"));
+        alone(set, List.copyOf(SheetInstances.orders(lines).values()));
+      }
+      return;
+    }
     warmUp(ours);
     compare(ours, optima);
-    Path folder = Path.of(arguments[0]);
     Map<String, Map<String, String>> published =
         SheetInstances.table(SheetInstances.file(folder.resolve("optima_2d.csv")), "instance");
     for (String set : SETS) {
@@ -56,6 +69,22 @@ public final class SheetBenchmark {
           }
         });
     say("Both were warmed up with the lists of up to %d pieces.", FEW_PIECES);
+  }
+
+  private static void alone(String set, List<SheetOrder> orders) {
+    List<Double> seconds = new ArrayList<>();
+    int proven = 0;
+    long sheets = 0;
+    long atLeast = 0;
+    for (SheetOrder order : orders) {
+      Stopwatch watch = new Stopwatch();
+      SheetPlan plan = SheetCutting.plan(order, Stopwatch.patience(patience(order)));
+      seconds.add(watch.seconds());
+      proven += plan.isProven() ? 1 : 0;
+      sheets += plan.newSheets();
+      atLeast += plan.atLeast();
+    }
+    say("%s", Stopwatch.summary(set, proven, sheets, atLeast, seconds));
   }
 
   private static void compare(

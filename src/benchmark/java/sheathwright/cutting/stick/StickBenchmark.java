@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import sheathwright.cutting.Stopwatch;
 import sheathwright.cutting.TestPatience;
 
 /**
@@ -29,10 +30,19 @@ public final class StickBenchmark {
 
   private StickBenchmark() {}
 
-  /** Takes the folder with the published sets; the lists of our own come from the tests. */
+  /**
+   * Takes the folder with the published sets; the lists of our own come from the tests. With the
+   * word "alone" behind it, only ours runs, by processor time.
+   */
   public static void main(String[] arguments) {
     Path folder = Path.of(arguments[0]);
     List<StickList> lists = StickList.priced(StickList.OURS);
+    if (List.of(arguments).contains("alone")) {
+      alone("warm-up", lists.subList(0, 6));
+      alone("ours", lists);
+      SETS.forEach(set -> alone(set, StickList.published(folder, set)));
+      return;
+    }
     warmUp(lists.get(0));
     compare(lists);
     for (String set : SETS) {
@@ -45,6 +55,22 @@ public final class StickBenchmark {
     StickCutting.plan(list.order(), TestPatience.seconds(SECONDS));
     StickArcFlow.solve(list.order(), SECONDS);
     say("Both were warmed up with the list %s.", list);
+  }
+
+  private static void alone(String set, List<StickList> lists) {
+    List<Double> seconds = new ArrayList<>();
+    int proven = 0;
+    long cost = 0;
+    long atLeast = 0;
+    for (StickList list : lists) {
+      Stopwatch watch = new Stopwatch();
+      StickPlan plan = StickCutting.plan(list.order(), Stopwatch.patience(SECONDS));
+      seconds.add(watch.seconds());
+      proven += plan.isProven() ? 1 : 0;
+      cost += plan.cost();
+      atLeast += plan.atLeast();
+    }
+    say("%s", Stopwatch.summary(set, proven, cost, atLeast, seconds));
   }
 
   private static void compare(List<StickList> lists) {

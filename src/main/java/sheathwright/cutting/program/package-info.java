@@ -1,6 +1,8 @@
 /**
- * The linear program behind the bounds on sheets, in exact arithmetic where it is stated.
+ * The one linear program behind the bounds on sticks and on sheets, and the certificate that a
+ * bound can be checked by without it.
  *
- * <p>Does not cover programs in general: only coverings by patterns.
+ * <p>Its numbers are floating point; whoever takes a bound from them makes whole numbers of them
+ * first. It is made for programs of columns over some hundreds of rows.
  */
 package sheathwright.cutting.program;

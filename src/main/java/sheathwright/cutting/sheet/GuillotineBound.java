@@ -23,10 +23,10 @@ final class GuillotineBound {
   /** Keeps sums far from the largest whole number, whatever the program says. */
   static final long HIGHEST_PRICE = 4 * SCALE;
 
-  private static final int MOST_ROUNDS = 2_000;
   private static final double SMALLEST_GAIN = 1e-7;
   private static final int MANY_KINDS = 100;
   private static final double CLOSE = 0.5;
+  // On our lists to 60 pieces, 2 s each: 15 of 16 proven, 4.7 s; with {0} alone 14, 5.4 s.
   private static final double[] WEIGHTS = {0.8, 0.5, 0.2, 0};
 
   private final SheetTask task;
@@ -40,28 +40,28 @@ final class GuillotineBound {
   private long over = 0;
   private long under = 1;
 
-  private GuillotineBound(SheetTask task) {
+  private GuillotineBound(SheetTask task, Patience patience) {
     this.task = task;
     kinds = task.kinds().size();
     stocks = task.stocks().size();
     grid = GuillotineGrid.of(task.kinds(), task.stocks());
     values = new GuillotineValues(grid);
     worth = new long[kinds];
-    double[] demand = new double[kinds + stocks - 1];
+    int[] demand = new int[kinds + stocks - 1];
     for (int kind = 0; kind < kinds; kind++) {
       demand[kind] = task.kinds().get(kind).count();
     }
     for (int stock = 1; stock < stocks; stock++) {
       demand[kinds + stock - 1] = -task.stocks().get(stock).count();
     }
-    program = new CoveringProgram(demand, 2);
+    program = new CoveringProgram(demand, 2, patience);
   }
 
   /**
    * @param enough the search stops when the bound has reached this
    */
   static GuillotineBound of(SheetTask task, int enough, Patience patience) {
-    GuillotineBound bound = new GuillotineBound(task);
+    GuillotineBound bound = new GuillotineBound(task, patience);
     bound.improve(enough, patience);
     return bound;
   }
@@ -69,9 +69,8 @@ final class GuillotineBound {
   private void improve(int enough, Patience patience) {
     tryPrices(byArea());
     boolean open = atLeast() < enough;
-    for (int round = 0; round < MOST_ROUNDS && open && !patience.isSpent(); round++) {
-      boolean optimal = program.solve(patience);
-      open = optimal && !isCloseEnough() && priceAndAdd(program.prices(), enough);
+    while (open && !patience.isSpent()) {
+      open = program.solve() && !isCloseEnough() && priceAndAdd(program.prices(), enough);
     }
   }
 

@@ -12,8 +12,6 @@ import sheathwright.cutting.program.CoveringProgram;
  */
 final class PatternPrices {
 
-  private static final int MOST_ROUNDS = 200;
-
   private final int[] wanted;
   private final List<SheetPattern> patterns;
   private final int[] supply;
@@ -42,7 +40,7 @@ final class PatternPrices {
       rowOfKind[kind] = wanted[kind] > 0 ? row++ : -1;
     }
     rows = row;
-    double[] demand = new double[rows + supply.length - 1];
+    int[] demand = new int[rows + supply.length - 1];
     for (int kind = 0; kind < wanted.length; kind++) {
       if (wanted[kind] > 0) {
         demand[rowOfKind[kind]] = wanted[kind];
@@ -51,7 +49,7 @@ final class PatternPrices {
     for (int stock = 1; stock < supply.length; stock++) {
       demand[rows + stock - 1] = -supply[stock];
     }
-    program = new CoveringProgram(demand, 2);
+    program = new CoveringProgram(demand, 2, patience);
     worth = new long[wanted.length];
     price = new long[supply.length];
     for (int index = 0; index < start.length; index++) {
@@ -63,15 +61,14 @@ final class PatternPrices {
   }
 
   private void solve(Patience patience) {
-    for (int round = 0; round < MOST_ROUNDS; round++) {
-      boolean solved = program.solve(patience);
+    boolean isOpen = true;
+    while (isOpen) {
+      boolean solved = program.solve();
       double[] prices = program.prices();
       for (int kind = 0; kind < wanted.length; kind++) {
         worth[kind] = wanted[kind] > 0 ? rounded(prices[rowOfKind[kind]]) : 0;
       }
-      if (!solved || patience.isSpent() || !addColumns(prices)) {
-        break;
-      }
+      isOpen = solved && !patience.isSpent() && addColumns(prices);
     }
     for (SheetPattern pattern : patterns) {
       price[pattern.stock()] = Math.max(price[pattern.stock()], worth(pattern));

@@ -1,6 +1,7 @@
 package sheathwright.cutting.stick;
 
 import java.util.Arrays;
+import sheathwright.cutting.program.Certificate;
 
 /**
  * True lower bounds from prices that are only nearly right. Worths are made whole numbers first,
@@ -19,12 +20,14 @@ final class StickBound {
   private final long dearest;
   private long best;
   private long[] bestWorth;
+  private long[] bestEarning;
 
   StickBound(StickProblem problem) {
     this.problem = problem;
     this.dearest = Math.max(1, Arrays.stream(problem.price).max().orElse(1));
     this.scale = 1L << Math.max(0, BITS - (64 - Long.numberOfLeadingZeros(dearest)));
     this.bestWorth = new long[problem.lengths()];
+    this.bestEarning = new long[problem.stocks()];
   }
 
   /** A usual cost. */
@@ -99,15 +102,18 @@ final class StickBound {
     for (int i = 0; i < worth.length; i++) {
       sum.add(worth[i], problem.demand[i]);
     }
+    long[] earning = new long[problem.stocks()];
     for (int k = 0; k < problem.stocks(); k++) {
       // Worths were rounded down, so the stick's value times the share, rounded up, is safe.
       long value =
           share == 1 ? knapsack.most(k) : (long) (knapsack.most(k) * share * (1 + 1e-12)) + 1;
-      sum.add(Math.min(0, parts(problem.price[k]) - value), problem.most[k]);
+      earning[k] = Math.max(0, value - parts(problem.price[k]));
+      sum.add(-earning[k], problem.most[k]);
     }
     if (sum.value() > best) {
       best = sum.value();
       bestWorth = worth.clone();
+      bestEarning = earning;
     }
   }
 
@@ -119,6 +125,11 @@ final class StickBound {
   /** The worths that prove the best bound. */
   long[] bestWorth() {
     return bestWorth.clone();
+  }
+
+  /** The best bound with what proves it, in the caller's own indexes. */
+  Certificate certificate() {
+    return problem.certificate(scale, bestWorth, bestEarning, cost(best));
   }
 
   /** Parts as a whole cost, rounded up. */

@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.IntStream;
+import sheathwright.cutting.program.Columns;
+import sheathwright.cutting.program.LinearProgram;
 
 /**
  * Chooses what the tree branches on: the sticks of a stock first, then how often two lengths come
@@ -18,12 +20,15 @@ final class StickBranching {
   private static final double SMALL = 1e-6;
   private static final int MOST_COUNTS = 300;
   private static final int TRIES_ENOUGH = 4;
+  // Of 60 lists in 0.2 s each (StickSearch): half 35 proven, 5.3 s; double 35, 5.4 s; this 35, 5.4
+  // s.
   private static final int MOST_TRIED = 8;
+  // Half 35 proven, 5.5 s; double 35, 5.5 s.
   private static final int STEPS_OF_A_TRY = 50;
 
   private final StickProgram program;
-  private final StickSimplex simplex;
-  private final StickColumns columns;
+  private final LinearProgram simplex;
+  private final Columns columns;
   private final Experience down;
   private final Experience up;
 
@@ -54,8 +59,8 @@ final class StickBranching {
     this.program = program;
     this.simplex = program.simplex;
     this.columns = program.columns;
-    this.down = new Experience(columns.count + MOST_COUNTS);
-    this.up = new Experience(columns.count + MOST_COUNTS);
+    this.down = new Experience(columns.count() + MOST_COUNTS);
+    this.up = new Experience(columns.count() + MOST_COUNTS);
   }
 
   /**
@@ -83,16 +88,16 @@ final class StickBranching {
       long costAbove = parent;
       if (Math.min(down.tries[column], up.tries[column]) < TRIES_ENOUGH && tried < MOST_TRIED) {
         tried++;
-        double high = columns.high[column];
-        columns.high[column] = below;
+        double high = columns.high(column);
+        columns.setHigh(column, below);
         costBelow = Math.max(parent, costs.atMost(STEPS_OF_A_TRY));
         gainBelow = gain(cost, costBelow, top);
-        columns.high[column] = high;
-        double low = columns.low[column];
-        columns.low[column] = below + 1;
+        columns.setHigh(column, high);
+        double low = columns.low(column);
+        columns.setLow(column, below + 1);
         costAbove = Math.max(parent, costs.atMost(STEPS_OF_A_TRY));
         gainAbove = gain(cost, costAbove, top);
-        columns.low[column] = low;
+        columns.setLow(column, low);
         down.learn(column, part, gainBelow);
         up.learn(column, 1 - part, gainAbove);
       }

@@ -1,7 +1,7 @@
 package sheathwright.cutting.stick;
 
-import java.util.Arrays;
 import java.util.BitSet;
+import sheathwright.cutting.CommonUnit;
 
 /** Which costs sums of whole sticks can come to at all. */
 final class StickCosts {
@@ -16,8 +16,7 @@ final class StickCosts {
    * @param highest no cost above this is asked for
    */
   StickCosts(long[] prices, long highest) {
-    long common = Arrays.stream(prices).reduce(0, StickCosts::commonDivisor);
-    divisor = Math.max(1, common);
+    divisor = Math.max(1, CommonUnit.divisor(prices));
     if (highest / divisor > MOST_CELLS) {
       reached = null;
       return;
@@ -33,10 +32,6 @@ final class StickCosts {
         }
       }
     }
-  }
-
-  private static long commonDivisor(long one, long other) {
-    return other == 0 ? one : commonDivisor(other, one % other);
   }
 
   /** The least possible cost that is this or more; a cost above the highest if there is none. */

@@ -31,7 +31,7 @@ public final class StickCutting {
     StickProblem problem = StickProblem.of(order);
     StickPlan plan =
         problem.lengths() == 0
-            ? new StickPlan(List.of(), 0, 0)
+            ? problem.plan(List.of(), 0, new StickBound(problem).certificate())
             : new StickSearch(problem, patience).plan();
     return StickPlanCheck.checked(order, plan);
   }

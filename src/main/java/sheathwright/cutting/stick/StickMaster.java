@@ -1,15 +1,13 @@
 package sheathwright.cutting.stick;
 
 import sheathwright.cutting.Patience;
+import sheathwright.cutting.program.LinearProgram;
 
 /**
  * Makes the patterns that the linear program needs, as it needs them (Gilmore and Gomory 1961), and
  * learns a bound from every knapsack that it fills.
  */
 final class StickMaster {
-
-  private static final int MOST_ROUNDS = 20_000;
-  private static final int MOST_STEPS = 100_000;
 
   private final StickProblem problem;
   private final StickBound bound;
@@ -31,27 +29,22 @@ final class StickMaster {
    * @return whether no pattern is missing any more
    */
   boolean solve() {
-    StickSimplex simplex = program.simplex;
-    for (int round = 0; round < MOST_ROUNDS; round++) {
-      simplex.primal(MOST_STEPS);
-      long[] worth = bound.worth(simplex.prices);
+    LinearProgram simplex = program.simplex;
+    boolean isNew;
+    do {
+      simplex.primal();
+      long[] worth = bound.worth(simplex.prices());
       knapsack.fill(worth, problem.demand);
       bound.learn(worth, knapsack);
-      boolean isNew = false;
+      isNew = false;
       for (int k = 0; k < problem.stocks(); k++) {
-        long floor = bound.scaled(simplex.prices[problem.lengths() + k]) + bound.error();
+        long floor = bound.scaled(simplex.prices()[problem.lengths() + k]) + bound.error();
         if (knapsack.most(k) > floor) {
           StickPattern pattern = knapsack.best(k, floor);
           isNew |= pattern != null && program.add(pattern);
         }
       }
-      if (!isNew) {
-        return simplex.isOptimal();
-      }
-      if (patience.isSpent()) {
-        return false;
-      }
-    }
-    return false;
+    } while (isNew && !patience.isSpent());
+    return !isNew && simplex.isOptimal();
   }
 }

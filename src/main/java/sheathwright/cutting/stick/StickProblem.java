@@ -9,6 +9,8 @@ import java.util.Deque;
 import java.util.List;
 import java.util.TreeMap;
 import sheathwright.cutting.CannotBeCutException;
+import sheathwright.cutting.CommonUnit;
+import sheathwright.cutting.program.Certificate;
 
 /**
  * An order made plain: every piece longer by one kerf, every stick longer by one kerf and shorter
@@ -82,7 +84,8 @@ final class StickProblem {
       }
     }
     int[] stocks = usefulStocks(order, byLength);
-    long divisor = byLength.keySet().stream().reduce(0L, StickProblem::commonDivisor);
+    long divisor =
+        CommonUnit.divisor(byLength.keySet().stream().mapToLong(length -> length).toArray());
     return new StickProblem(
         order,
         stocks,
@@ -93,10 +96,6 @@ final class StickProblem {
 
   private static long room(StickOrder order, int stock) {
     return order.stock().get(stock).length() - 2 * order.trim() + order.kerf();
-  }
-
-  private static long commonDivisor(long one, long other) {
-    return other == 0 ? one : commonDivisor(other, one % other);
   }
 
   /** Stock that holds some piece, and that no other stock betters in length, price and supply. */
@@ -163,7 +162,7 @@ final class StickProblem {
    * The plan in the caller's own indexes. Pieces that patterns cut beyond the demand are left out,
    * and sticks that nothing is cut from then are not bought.
    */
-  StickPlan plan(List<StickPattern> sticks, long atLeast) {
+  StickPlan plan(List<StickPattern> sticks, long atLeast, Certificate certificate) {
     List<Deque<Integer>> wanted =
         pieceIndexes.stream().<Deque<Integer>>map(ArrayDeque::new).toList();
     List<CutStick> cut = new ArrayList<>();
@@ -181,6 +180,43 @@ final class StickProblem {
         cost += price[stick.stock()];
       }
     }
-    return new StickPlan(cut, cost, atLeast);
+    return new StickPlan(cut, cost, atLeast, certificate);
+  }
+
+  /** What proves a bound, in the caller's own indexes. */
+  Certificate certificate(long parts, long[] worth, long[] earning, long atLeast) {
+    Long[] ofPiece = Collections.nCopies(order.pieces().size(), 0L).toArray(new Long[0]);
+    for (int i = 0; i < worth.length; i++) {
+      for (int piece : pieceIndexes.get(i)) {
+        ofPiece[piece] = worth[i];
+      }
+    }
+    Long[] ofStock = new Long[order.stock().size()];
+    for (int k = 0; k < ofStock.length; k++) {
+      ofStock[k] = earning(k, earning);
+    }
+    return new Certificate(parts, List.of(ofPiece), List.of(ofStock), atLeast);
+  }
+
+  /** Stock that holds no piece earns nothing; other stock no more than what betters it. */
+  private long earning(int orderStock, long[] earning) {
+    StockLength stock = order.stock().get(orderStock);
+    long shortest =
+        order.pieces().stream()
+            .filter(piece -> piece.count() > 0)
+            .mapToLong(StickPiece::length)
+            .min()
+            .orElse(0);
+    long least = room(order, orderStock) < shortest + order.kerf() ? 0 : Long.MAX_VALUE;
+    for (int k = 0; k < earning.length; k++) {
+      StockLength kept = order.stock().get(stockIndex[k]);
+      if (stockIndex[k] == orderStock) {
+        return earning[k];
+      }
+      if (kept.length() >= stock.length() && kept.price() <= stock.price()) {
+        least = Math.min(least, earning[k]);
+      }
+    }
+    return least == Long.MAX_VALUE ? 0 : least;
   }
 }

@@ -11,6 +11,8 @@ import java.util.Set;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import sheathwright.cutting.Patience;
+import sheathwright.cutting.program.Columns;
+import sheathwright.cutting.program.LinearProgram;
 
 /**
  * The linear program of patterns: how many sticks of each stock, and how many of them by each
@@ -22,8 +24,8 @@ import sheathwright.cutting.Patience;
 final class StickProgram {
 
   final StickProblem problem;
-  final StickSimplex simplex;
-  final StickColumns columns = new StickColumns();
+  final LinearProgram simplex;
+  final Columns columns = new Columns();
   final List<StickPattern> patterns = new ArrayList<>();
   private final StickBound bound;
   private final Set<StickPattern> known = new HashSet<>();
@@ -58,9 +60,9 @@ final class StickProgram {
     for (int row = 0; row < rows; row++) {
       single(row, -1, 0, much * much);
     }
-    firstPattern = columns.count;
+    firstPattern = columns.count();
     int[] rightSide = Arrays.copyOf(problem.demand, rows);
-    simplex = new StickSimplex(columns, basis, rightSide, bound.unitCost(), patience);
+    simplex = new LinearProgram(columns, basis, rightSide, bound.unitCost(), patience);
   }
 
   private int single(int row, int entry, double cost, double most) {
@@ -119,7 +121,7 @@ final class StickProgram {
   long certified() {
     int stocks = problem.stocks();
     int lengths = problem.lengths();
-    long[] worth = bound.worth(simplex.prices);
+    long[] worth = bound.worth(simplex.prices());
     long[] worths = patterns.stream().mapToLong(pattern -> pattern.worth(worth)).toArray();
     StickBound.Sum sum = new StickBound.Sum();
     for (int i = 0; i < lengths; i++) {
@@ -127,7 +129,7 @@ final class StickProgram {
     }
     int[] count = countColumns().toArray();
     for (int c = 0; c < count.length; c++) {
-      long rate = bound.scaled(simplex.prices[lengths + stocks + c]);
+      long rate = bound.scaled(simplex.prices()[lengths + stocks + c]);
       if (Math.abs(rate) > bound.error()) {
         for (int pattern : countedPatterns.get(c)) {
           worths[pattern] += rate;
@@ -137,11 +139,11 @@ final class StickProgram {
     }
     long[] stick = new long[stocks];
     for (int k = 0; k < stocks; k++) {
-      stick[k] = Math.max(0, bound.scaled(simplex.prices[lengths + k]));
+      stick[k] = Math.max(0, bound.scaled(simplex.prices()[lengths + k]));
     }
     for (int p = 0; p < worths.length; p++) {
       int k = patterns.get(p).stock();
-      if (columns.high[column(p)] == columns.most[column(p)]) {
+      if (columns.isFreeAbove(column(p))) {
         stick[k] = Math.max(stick[k], worths[p]);
       }
     }
@@ -163,13 +165,13 @@ final class StickProgram {
    */
   void addUseless(BitSet useless, long highest) {
     for (int p = 0; p < rates.length; p++) {
-      if (rates[p] > highest - certified && columns.low[column(p)] == 0) {
+      if (rates[p] > highest - certified && columns.low(column(p)) == 0) {
         useless.set(column(p));
       }
     }
   }
 
   private void addLeast(StickBound.Sum sum, long rate, int column) {
-    sum.add(rate, (long) (rate >= 0 ? columns.low[column] : columns.high[column]));
+    sum.add(rate, (long) (rate >= 0 ? columns.low(column) : columns.high(column)));
   }
 }

@@ -6,6 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
 import sheathwright.cutting.Patience;
+import sheathwright.cutting.program.Columns;
+import sheathwright.cutting.program.LinearProgram;
 
 /**
  * Branch and bound over given patterns. The node that costs least comes first, among equal ones the
@@ -14,14 +16,13 @@ import sheathwright.cutting.Patience;
 final class StickTree {
 
   private static final int MOST_STEPS = 5_000;
-  private static final int MOST_FIRST_STEPS = 100_000;
   private static final int NODES_BETWEEN_ROUNDINGS = 10;
   private static final double ROUNDING_ERROR = 1e-4;
 
   private final StickProgram program;
   private final StickProblem problem;
-  private final StickSimplex simplex;
-  private final StickColumns columns;
+  private final LinearProgram simplex;
+  private final Columns columns;
   private final StickCosts costs;
   private final StickGreedy greedy;
   private final StickBound bound;
@@ -69,7 +70,7 @@ final class StickTree {
     int number = 0;
     open.add(new Node(null, -1, false, 0, new BitSet(), 0, number));
     reset();
-    simplex.primal(MOST_FIRST_STEPS);
+    simplex.primal();
     StickBranching branching = new StickBranching(program);
     for (int nodes = 0; !open.isEmpty() && open.peek().cost <= top; nodes++) {
       if (nodes == mostNodes || patience.isSpent()) {
@@ -121,7 +122,7 @@ final class StickTree {
 
   /** Completes the sticks to a plan, keeps it if it is the best, and returns its cost. */
   private long offer(List<StickPattern> sticks) {
-    List<StickPattern> plan = greedy.complete(sticks, bound.worth(simplex.prices));
+    List<StickPattern> plan = greedy.complete(sticks, bound.worth(simplex.prices()));
     if (plan == null) {
       return Long.MAX_VALUE;
     }
@@ -150,13 +151,13 @@ final class StickTree {
     for (int k = 0; k < problem.stocks(); k++) {
       if (problem.price[k] > 0) {
         int column = program.stockColumn(k);
-        columns.high[column] = Math.min(problem.most[k], top / problem.price[k]);
+        columns.setHigh(column, Math.min(problem.most[k], top / problem.price[k]));
       }
     }
   }
 
   private void drop(BitSet useless) {
-    useless.stream().forEach(column -> columns.high[column] = 0);
+    useless.stream().forEach(column -> columns.setHigh(column, 0));
   }
 
   private void apply(Node leaf) {
@@ -164,9 +165,9 @@ final class StickTree {
     drop(leaf.useless);
     for (Node node = leaf; node.parent != null; node = node.parent) {
       if (node.isLeast) {
-        columns.low[node.column] = Math.max(columns.low[node.column], node.value);
+        columns.setLow(node.column, Math.max(columns.low(node.column), node.value));
       } else {
-        columns.high[node.column] = Math.min(columns.high[node.column], node.value);
+        columns.setHigh(node.column, Math.min(columns.high(node.column), node.value));
       }
     }
   }

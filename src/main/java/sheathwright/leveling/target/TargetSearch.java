@@ -19,6 +19,9 @@ final class TargetSearch {
 
   private static final double TIGHT = 1e-7;
   private static final double NOISE = 1e-9;
+
+  // Target benchmark, ms of CPU for a plane and for lines: half 3.2, 14.8; double 3.0, 12.0; this
+  // 3.2, 9.9.
   private static final int DIRECTIONS = 8;
 
   private final TargetFrame frame;

@@ -14,6 +14,7 @@ import sheathwright.sheathing.layout.LayoutRules;
 final class PieceSplit {
 
   private static final double HAIR = 1.0 / 64;
+  // Not tuned: outweighs any number of pieces, so that short ones are counted first.
   private static final int A_SHORT_PIECE = 1000;
 
   private final Supports supports;

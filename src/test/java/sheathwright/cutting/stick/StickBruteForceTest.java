@@ -11,6 +11,7 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import sheathwright.cutting.CannotBeCutException;
 import sheathwright.cutting.Patience;
+import sheathwright.cutting.program.Certificate;
 
 /**
  * Small lists against every way to share the pieces out. Independent: it tries each set of pieces
@@ -25,6 +26,7 @@ class StickBruteForceTest {
   void plan_costsWhatTheBestOfAllWaysCosts() {
     Random random = new Random(20_261_125);
     int impossible = 0;
+    int closed = 0;
     for (int list = 0; list < LISTS; list++) {
       StickOrder order = order(random);
       int[] supply = order.stock().stream().mapToInt(StockLength::available).toArray();
@@ -38,9 +40,16 @@ class StickBruteForceTest {
         StickPlan plan = StickCutting.plan(order, Patience.ENDLESS);
         assertThat(plan.cost()).as("cost of list %d, %s", list, order).isEqualTo(least);
         assertThat(plan.atLeast()).as("bound of list %d, %s", list, order).isEqualTo(least);
+        Certificate certificate = plan.certificate();
+        assertThat(StickCertificateCheck.holds(order, certificate))
+            .as("certificate of list %d, %s, %s", list, order, certificate)
+            .isTrue();
+        assertThat(certificate.atLeast()).isLessThanOrEqualTo(least);
+        closed += certificate.atLeast() == least ? 1 : 0;
       }
     }
     assertThat(impossible).isBetween(1, LISTS / 2);
+    assertThat(closed).as("lists that the certificate alone proves").isGreaterThan(LISTS / 4);
   }
 
   private static StickOrder order(Random random) {

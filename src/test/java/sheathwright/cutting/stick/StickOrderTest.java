@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import sheathwright.cutting.program.Certificate;
 
 /** Orders that make no sense are refused, and wrong plans do not get out. */
 class StickOrderTest {
@@ -68,7 +69,8 @@ class StickOrderTest {
   }
 
   private static StickPlan plan(long cost, long atLeast, CutStick... sticks) {
-    return new StickPlan(List.of(sticks), cost, atLeast);
+    return new StickPlan(
+        List.of(sticks), cost, atLeast, new Certificate(1, List.of(), List.of(), 0));
   }
 
   private static CutStick stick(Integer... pieces) {

@@ -1,4 +1,4 @@
-package sheathwright.cutting.stick;
+package sheathwright.cutting.program;
 
 import java.util.Arrays;
 
@@ -6,13 +6,15 @@ import java.util.Arrays;
  * The basic columns of a linear program, one for each row, with the inverse of their matrix and
  * their levels. The inverse is changed with every exchange, and made afresh when it has drifted.
  */
-final class StickBasis {
+final class Basis {
 
+  // Of 60 stick lists in 0.2 s each: half 35 proven, 5.5 s of CPU; double 35, 5.3 s; this 35, 5.4
+  // s.
   private static final int EXCHANGES_BETWEEN_CHECKS = 30;
-  private static final double LEAST_PIVOT = 1e-8;
+  static final double LEAST_PIVOT = 1e-8;
   private static final double MOST_DRIFT = 1e-9;
 
-  private final StickColumns columns;
+  private final Columns columns;
   int[] basic;
   double[] level;
   double[][] inverse;
@@ -25,7 +27,7 @@ final class StickBasis {
    *
    * @param side the right side of each row
    */
-  StickBasis(StickColumns columns, int[] firstBasis, double[] side) {
+  Basis(Columns columns, int[] firstBasis, double[] side) {
     this.columns = columns;
     this.firstBasis = firstBasis.clone();
     this.basic = firstBasis.clone();

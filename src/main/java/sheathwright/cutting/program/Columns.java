@@ -1,9 +1,9 @@
-package sheathwright.cutting.stick;
+package sheathwright.cutting.program;
 
 import java.util.Arrays;
 
 /** Columns of a linear program: whole entries in some rows, a cost, and two finite bounds. */
-final class StickColumns {
+public final class Columns {
 
   private static final int FIRST_SIZE = 256;
 
@@ -14,8 +14,7 @@ final class StickColumns {
   double[] low = new double[FIRST_SIZE];
   double[] high = new double[FIRST_SIZE];
 
-  /** The high bound that a column was added with. */
-  double[] most = new double[FIRST_SIZE];
+  private double[] most = new double[FIRST_SIZE];
 
   /** Row that a column is basic in, or −1. */
   int[] rowOf = new int[FIRST_SIZE];
@@ -24,7 +23,7 @@ final class StickColumns {
   boolean[] atHigh = new boolean[FIRST_SIZE];
 
   /** Adds a column that rests at 0, its low bound, and returns its number. */
-  int add(int[] rows, int[] entries, double columnCost, double highest) {
+  public int add(int[] rows, int[] entries, double columnCost, double highest) {
     if (count == cost.length) {
       grow(2 * count);
     }
@@ -49,8 +48,38 @@ final class StickColumns {
     atHigh = Arrays.copyOf(atHigh, size);
   }
 
+  /** How many there are. */
+  public int count() {
+    return count;
+  }
+
+  /** The least that a column may be. */
+  public double low(int column) {
+    return low[column];
+  }
+
+  /** The most that a column may be. */
+  public double high(int column) {
+    return high[column];
+  }
+
+  /** From now on the column is at least this. */
+  public void setLow(int column, double least) {
+    low[column] = least;
+  }
+
+  /** From now on the column is at most this. */
+  public void setHigh(int column, double highest) {
+    high[column] = highest;
+  }
+
+  /** Whether the column may be as much as when it was added. */
+  public boolean isFreeAbove(int column) {
+    return high[column] == most[column];
+  }
+
   /** Takes every bound away but those that the columns were added with. */
-  void free() {
+  public void free() {
     Arrays.fill(low, 0, count, 0);
     System.arraycopy(most, 0, high, 0, count);
   }

@@ -1,4 +1,4 @@
-package sheathwright.cutting.stick;
+package sheathwright.cutting.program;
 
 import java.util.Arrays;
 import sheathwright.cutting.Patience;
@@ -10,24 +10,23 @@ import sheathwright.cutting.Patience;
  * primal steps until no column would lower the cost.
  *
  * <p>Works in floating point, and tiny fixed additions to the costs and right sides keep it from
- * going round in circles. Nobody may rely on its numbers: {@link StickBound} and {@link
- * StickProgram#certified} make true bounds of its prices.
+ * going round in circles. Nobody may rely on its numbers: a bound is taken from its prices only
+ * after they were made whole numbers and set against every column in whole numbers.
  */
-final class StickSimplex {
+public final class LinearProgram {
 
   private static final double LEVEL_ERROR = 1e-7;
   private static final double SIDE_ADDITION = 1e-7;
   private static final double COST_ADDITION = 1e-7;
-  private static final double LEAST_PIVOT = 1e-8;
   private static final double SAME_RATIO = 1e-12;
   private static final int STEPS_BETWEEN_LOOKS = 32;
+  // Ends a walk in circles: of sticks the most seen was 12 a row, of sheets 4 (0.2 to 0.5 s a
+  // list).
+  private static final int MOST_STEPS_A_ROW = 500;
 
-  final StickColumns columns;
-
-  /** Price of each row: what one more on its right side would cost. */
-  double[] prices;
-
-  private final StickBasis basis;
+  private final Columns columns;
+  private double[] prices;
+  private final Basis basis;
   private final Patience patience;
   private final double costError;
   private double[] cost = new double[0];
@@ -42,8 +41,8 @@ final class StickSimplex {
    * @param unitCost the size of a usual cost, above 0; errors are measured by it
    * @param patience ends a solution early
    */
-  StickSimplex(
-      StickColumns columns, int[] basis, int[] rightSide, double unitCost, Patience patience) {
+  public LinearProgram(
+      Columns columns, int[] basis, int[] rightSide, double unitCost, Patience patience) {
     this.columns = columns;
     this.patience = patience;
     this.costError = COST_ADDITION * unitCost;
@@ -52,7 +51,7 @@ final class StickSimplex {
     for (int row = 0; row < side.length; row++) {
       side[row] = rightSide[row] + (rightSide[row] == 0 ? 0 : SIDE_ADDITION * addition(row));
     }
-    this.basis = new StickBasis(columns, basis, side);
+    this.basis = new Basis(columns, basis, side);
   }
 
   /** A number from 1 to 2 that looks like chance and is always the same. */
@@ -67,7 +66,7 @@ final class StickSimplex {
    *
    * @return the number of the counting column
    */
-  int addCount(int[] counted, double most) {
+  public int addCount(int[] counted, double most) {
     int row = prices.length;
     for (int column : counted) {
       columns.extend(column, row);
@@ -78,18 +77,23 @@ final class StickSimplex {
     return count;
   }
 
+  /** Price of each row: what one more on its right side would cost. */
+  public double[] prices() {
+    return prices.clone();
+  }
+
   /** Level of a column. */
-  double level(int column) {
+  public double level(int column) {
     return columns.isBasic(column) ? basis.level[columns.rowOf[column]] : columns.rest(column);
   }
 
   /** Whether the last solution ended at the optimum. */
-  boolean isOptimal() {
+  public boolean isOptimal() {
     return optimal;
   }
 
   /** Cost of the present levels. */
-  double cost() {
+  public double cost() {
     double sum = 0;
     for (int column = 0; column < columns.count; column++) {
       sum += columns.cost[column] == 0 ? 0 : columns.cost[column] * level(column);
@@ -104,7 +108,7 @@ final class StickSimplex {
    * @param enough stops as soon as the cost is likely to be above this
    * @param mostSteps stops after so many steps
    */
-  void solve(double enough, int mostSteps) {
+  public void solve(double enough, int mostSteps) {
     price();
     for (int column = 0; column < columns.count; column++) {
       if (!columns.isBasic(column)) {
@@ -121,7 +125,11 @@ final class StickSimplex {
   }
 
   /** Primal steps from levels that lie within their bounds. */
-  void primal(int mostSteps) {
+  public void primal() {
+    primal(MOST_STEPS_A_ROW * (prices.length + 20));
+  }
+
+  private void primal(int mostSteps) {
     optimal = false;
     for (int step = 0; step < mostSteps && !isTired(step); step++) {
       price();
@@ -157,7 +165,7 @@ final class StickSimplex {
     for (int row = 0; row < change.length; row++) {
       double fall = direction * change[row];
       double size = Math.abs(fall);
-      if (size > LEAST_PIVOT) {
+      if (size > Basis.LEAST_PIVOT) {
         int column = basis.basic[row];
         double level = basis.level[row];
         double room = fall > 0 ? level - columns.low[column] : columns.high[column] - level;
@@ -240,7 +248,7 @@ final class StickSimplex {
       }
       boolean atHigh = columns.atHigh[column];
       double entry = sign * columns.dot(row, column);
-      if (atHigh ? entry > -LEAST_PIVOT : entry < LEAST_PIVOT) {
+      if (atHigh ? entry > -Basis.LEAST_PIVOT : entry < Basis.LEAST_PIVOT) {
         continue;
       }
       double size = Math.abs(entry);
