@@ -16,6 +16,7 @@ import sheathwright.loads.RoofMaterial;
 import sheathwright.loads.UniformLoad;
 import sheathwright.wood.ActualSize;
 import sheathwright.wood.Lumber;
+import sheathwright.wood.Member;
 import sheathwright.wood.Seat;
 import sheathwright.wood.ServiceConditions;
 
@@ -58,9 +59,9 @@ final class FramingTables {
               .named("rafter_depth_in")
               .ifKnown(),
           Field.number("roof_live_psf", "Roof live load beside the snow", 1, 100).ifKnown(),
-          Field.of(ServiceConditions.class, "moisture", "Wood stays").ifKnown(),
+          Field.of(ServiceConditions.class, "moisture", "Moisture of the wood").ifKnown(),
           Field.of(ServiceConditions.class, "temperature", "Sustained temperature, °F").ifKnown(),
-          Field.of(ServiceConditions.class, "incised", "Incised for a preservative").ifKnown(),
+          Field.of(Member.class, "incised", "Incised for a preservative").ifKnown(),
           Field.of(OldRafter.class, "seasoned", "Known dry when first loaded").ifKnown(),
           Field.number(
                   "total_deflection_limit", "Deflection limit, total load L/", Units.RATIO, 60, 360)

@@ -2,14 +2,17 @@ package sheathwright.wood;
 
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
+import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
+import sheathwright.figure.Table;
 import sheathwright.figure.Units;
+import sheathwright.published.Published;
 
 /**
- * The wood design specification's sources, and the arguments that its fastener equations share.
- * What is from memory says so wherever it is used.
+ * What the equations of the wood design specification share: its sources, the arguments of
+ * fasteners, and the duration of loads. What is from memory says so wherever it is used.
  */
 public final class Nds {
 
@@ -19,7 +22,15 @@ public final class Nds {
   /** Clauses known to exist, their numbers from memory. */
   public static final Source REMEMBERED = Source.fromMemory("NDS 2018");
 
+  private static final Table LOAD_DURATION =
+      Published.table("nds/2018/load-duration.csv", "load_duration", "load duration factors", 1);
+
   private Nds() {}
+
+  /** C_D of the shortest load in a combination, under that name. */
+  public static Figure<Ratio> loadDuration(String name, OneOf<?> shortest) {
+    return LOAD_DURATION.number(Units.RATIO, "cd", shortest).as(name, Units.RATIO).symbol("C_D");
+  }
 
   /** Specific gravity of the wood, under a column of that name, 0.2 to 0.8. */
   public static Figure<Ratio> gravity(String column, Figure<Ratio> gravity) {
