@@ -22,6 +22,18 @@ public final class Nds {
   /** Clauses known to exist, their numbers from memory. */
   public static final Source REMEMBERED = Source.fromMemory("NDS 2018");
 
+  /** The range of a specific gravity, wherever one is a column. */
+  public static final double LEAST_GRAVITY = 0.2;
+
+  public static final double MOST_GRAVITY = 0.8;
+  public static final String GRAVITY_RULE = "spruce-pine-fir has 0.42, OSB 0.50";
+
+  /** The range of the diameter of a nail's shank, wherever one is a column. */
+  public static final double LEAST_NAIL_IN = 0.05;
+
+  public static final double MOST_NAIL_IN = 0.24;
+  public static final String NAIL_RULE = "an 8d common has 0.131, a 10d common 0.148";
+
   private static final Table LOAD_DURATION =
       Published.table("nds/2018/load-duration.csv", "load_duration", "load duration factors", 1);
 
@@ -35,13 +47,13 @@ public final class Nds {
   /** Specific gravity of the wood, under a column of that name, 0.2 to 0.8. */
   public static Figure<Ratio> gravity(String column, Figure<Ratio> gravity) {
     return gravity.within(
-        column, Units.RATIO, Limits.between(0.2, 0.8, "spruce-pine-fir has 0.42"));
+        column, Units.RATIO, Limits.between(LEAST_GRAVITY, MOST_GRAVITY, GRAVITY_RULE));
   }
 
   /** Diameter of a nail's shank, 0.05 in to 0.24 in. */
   public static Figure<Length> nailDiameter(Figure<Length> diameter) {
     return diameter
-        .within("diameter_in", Units.INCH, Limits.between(0.05, 0.24, "an 8d common has 0.131"))
+        .within("diameter_in", Units.INCH, Limits.between(LEAST_NAIL_IN, MOST_NAIL_IN, NAIL_RULE))
         .symbol("D");
   }
 
