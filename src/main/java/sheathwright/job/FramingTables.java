@@ -12,6 +12,7 @@ import sheathwright.framing.rafter.RoofTriangle;
 import sheathwright.framing.sister.SisterLoad;
 import sheathwright.framing.stop.StopFinding;
 import sheathwright.job.table.Field;
+import sheathwright.loads.LiveLoad;
 import sheathwright.loads.RoofMaterial;
 import sheathwright.loads.UniformLoad;
 import sheathwright.wood.ActualSize;
@@ -42,7 +43,7 @@ final class FramingTables {
           Field.of(ClearSpan.class, "span", "Rafter span, clear, horizontal projection"),
           Field.of(Seat.class, "bearing", "Bearing length at plate"),
           Field.word("load", "Kind of live load", RafterLoad.class),
-          Field.of(UniformLoad.class, "live", "Live load, horizontal projection"),
+          Field.of(LiveLoad.class, "live", "Live load, horizontal projection"),
           DEAD,
           Field.number("deflection_limit", "Deflection limit, live load L/", 180, 360));
 
