@@ -60,10 +60,10 @@ class SessionTest {
     assertThat(answer("SisterLoad.of(SpanLoad.span(ft(10)).live(psf(20)))"))
         .startsWith(
             """
-            load().span()                      10' 0"   span_ft
+            load().span()                      10' 0"  span_ft
             load().load().passing().spacing()  refused: spacing_in is missing; give from 4 to 48\
              inches, center to center; 16 and 24 are usual
-            load().load().passing().live()     20 psf   live_psf
+            load().load().passing().live()     20 psf  live_psf
             """);
   }
 
