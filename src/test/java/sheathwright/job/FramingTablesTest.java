@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import sheathwright.framing.rafter.RafterScreening;
-import sheathwright.framing.sister.SisterSize;
+import sheathwright.framing.sister.SisterSizes.SisterSize;
 import sheathwright.job.table.JobText;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.workbook.page.JobBooks;

@@ -5,6 +5,7 @@ import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.OneOf;
+import sheathwright.figure.Option;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Table;
@@ -114,5 +115,22 @@ public final class PanelGravities {
             .as("specific_gravity", Units.RATIO, HOLDING.source()),
         Figure.choose(moisture.choice().argument("moisture").is(Moisture.STAYS_DRY), ONE, wetUse)
             .as("wet_use_factor", Units.RATIO, HOLDING.source()));
+  }
+
+  /**
+   * What a panel is worth as the wood that holds a nail.
+   *
+   * @param gravity equivalent specific gravity
+   * @param wetUse to multiply the nail's value by
+   */
+  public record HoldingGravity(
+      @Column("specific_gravity") Figure<Ratio> gravity,
+      @Column("wet_use_factor") Figure<Ratio> wetUse) {}
+
+  /** A panel as the sheet that is held down. */
+  public enum HeldPanel implements Option<HeldPanel> {
+    STRUCTURAL_1_PLYWOOD,
+    OTHER_PLYWOOD,
+    ANY_OSB
   }
 }

@@ -139,4 +139,14 @@ public final class ScrewResistances {
         .times(ConnectionFactors.temperature(service))
         .as("resistance_lb", Units.POUND, Source.COMMON_PRACTICE);
   }
+
+  /**
+   * What one screw holds against the wind.
+   *
+   * @param thread in sound wood that counts
+   * @param resistance adjusted withdrawal
+   */
+  public record HeldScrew(
+      @Column("thread_held_in") Figure<Length> thread,
+      @Column("resistance_lb") Figure<Force> resistance) {}
 }
