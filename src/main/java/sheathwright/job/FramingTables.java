@@ -12,10 +12,12 @@ import sheathwright.framing.rafter.RoofTriangle;
 import sheathwright.framing.sister.SisterLoad;
 import sheathwright.framing.stop.StopFinding;
 import sheathwright.job.table.Field;
+import sheathwright.loads.LiveLoad;
 import sheathwright.loads.RoofMaterial;
 import sheathwright.loads.UniformLoad;
 import sheathwright.wood.ActualSize;
 import sheathwright.wood.Lumber;
+import sheathwright.wood.Member;
 import sheathwright.wood.Seat;
 import sheathwright.wood.ServiceConditions;
 
@@ -30,18 +32,18 @@ final class FramingTables {
       List.of(
           Field.word("material", "Material", RoofMaterial.class),
           Field.number("layers", "Layers", Units.RATIO, 0, 20),
-          Field.number("thickness_in", "Thickness of one", 0, 24).ifKnown());
+          Field.number("thickness_in", "Thickness, each layer", 0, 24).ifKnown());
 
   static final List<Field> RAFTERS =
       List.of(
           Field.of(Lumber.class, "species", "Rafter species"),
           Field.of(Lumber.class, "grade", "Rafter grade"),
           Field.of(Lumber.class, "size", "Rafter size").named("rafter_size"),
-          Field.of(Lumber.class, "valueSet", "Edition of the design values"),
+          Field.of(Lumber.class, "valueSet", "Design-value edition"),
           Field.of(ClearSpan.class, "span", "Rafter span, clear, horizontal projection"),
           Field.of(Seat.class, "bearing", "Bearing length at plate"),
-          Field.word("load", "Kind of live load", RafterLoad.class),
-          Field.of(UniformLoad.class, "live", "Live load, horizontal projection"),
+          Field.word("load", "Live load type", RafterLoad.class),
+          Field.of(LiveLoad.class, "live", "Live load, horizontal projection"),
           DEAD,
           Field.number("deflection_limit", "Deflection limit, live load L/", 180, 360));
 
@@ -57,19 +59,19 @@ final class FramingTables {
           Field.of(ActualSize.class, "depth", "Rafter depth, measured")
               .named("rafter_depth_in")
               .ifKnown(),
-          Field.number("roof_live_psf", "Roof live load beside the snow", 1, 100).ifKnown(),
-          Field.of(ServiceConditions.class, "moisture", "Wood stays").ifKnown(),
+          Field.number("roof_live_psf", "Roof live load, besides snow", 1, 100).ifKnown(),
+          Field.of(ServiceConditions.class, "moisture", "Wood moisture").ifKnown(),
           Field.of(ServiceConditions.class, "temperature", "Sustained temperature, °F").ifKnown(),
-          Field.of(ServiceConditions.class, "incised", "Incised for a preservative").ifKnown(),
+          Field.of(Member.class, "incised", "Incised for treatment").ifKnown(),
           Field.of(OldRafter.class, "seasoned", "Known dry when first loaded").ifKnown(),
           Field.number(
                   "total_deflection_limit", "Deflection limit, total load L/", Units.RATIO, 60, 360)
               .ifKnown(),
-          Field.of(Birdsmouth.class, "notch", "Depth of the birdsmouth").ifKnown(),
+          Field.of(Birdsmouth.class, "notch", "Seat-cut depth").ifKnown(),
           Field.of(Seat.class, "endDistance", "Bearing to rafter tail").ifKnown(),
           RISE.ifKnown(),
-          Field.of(RoofTriangle.class, "tieHeight", "Rafter ties above the plate").ifKnown(),
-          Field.of(DeckOff.class, "braceSpacing", "Braces while the deck is off").ifKnown(),
+          Field.of(RoofTriangle.class, "tieHeight", "Rafter-tie height above plate").ifKnown(),
+          Field.of(DeckOff.class, "braceSpacing", "Brace spacing, deck off").ifKnown(),
           Field.of(DeckOff.class, "live", "Construction live load, deck off").ifKnown());
 
   static final List<Field> SISTER_CHOICE =
@@ -81,15 +83,15 @@ final class FramingTables {
 
   static final List<Field> SISTER_STICKS =
       List.of(
-          Field.number("stick_2x4", "A long enough 2x4", Units.USD_PER_PIECE, 0, 1_000)
+          Field.number("stick_2x4", "2x4, full length", Units.USD_PER_PIECE, 0, 1_000)
               .usually(1, 500),
-          Field.number("stick_2x6", "A long enough 2x6", Units.USD_PER_PIECE, 0, 1_000)
+          Field.number("stick_2x6", "2x6, full length", Units.USD_PER_PIECE, 0, 1_000)
               .usually(1, 500),
-          Field.number("stick_2x8", "A long enough 2x8", Units.USD_PER_PIECE, 0, 1_000)
+          Field.number("stick_2x8", "2x8, full length", Units.USD_PER_PIECE, 0, 1_000)
               .usually(1, 500),
-          Field.number("stick_2x10", "A long enough 2x10", Units.USD_PER_PIECE, 0, 1_000)
+          Field.number("stick_2x10", "2x10, full length", Units.USD_PER_PIECE, 0, 1_000)
               .usually(1, 500),
-          Field.number("stick_2x12", "A long enough 2x12", Units.USD_PER_PIECE, 0, 1_000)
+          Field.number("stick_2x12", "2x12, full length", Units.USD_PER_PIECE, 0, 1_000)
               .usually(1, 500));
 
   /**

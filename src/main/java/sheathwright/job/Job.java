@@ -191,7 +191,7 @@ public final class Job {
   private void oneDeadLoad(TableReader reader, JobTables tables) {
     Input dead = facts.get("dead_psf");
     if (dead != null && tables.has("layers")) {
-      String message = "dead_psf: layers.csv makes the dead load; take one of the two away";
+      String message = "dead_psf: layers.csv makes the dead load; take one of the two out";
       reader.problem(tables.file("job"), dead.line(), "value", message);
     }
   }

@@ -38,7 +38,7 @@ public record JobTables(Map<String, CsvFile> files) {
           Field.line("site", "Site"),
           Field.line("prepared_by", "Prepared by"),
           Field.line("quote_number", "Quote number"),
-          Field.date("quote_date", "Date of the quote"),
+          Field.date("quote_date", "Quote date"),
           Field.number("valid_days", "Price good for, days", 1, 365),
           Field.text("looked_at", "What was looked at").ifKnown(),
           Field.text("not_looked_at", "What could not be seen").ifKnown(),
@@ -49,21 +49,21 @@ public record JobTables(Map<String, CsvFile> files) {
           Field.whole("planned_sheets", "Deck sheets in the price", Units.SHEET, 0, 5_000),
           Field.number(
               "credit_usd", "Credit for a sheet not needed", Units.USD_PER_SHEET, 0, 1_000),
-          Field.number("support_spacing_in", "Rafters or trusses, center to center", 6, 96),
-          Field.of(Nailing.class, "edge", "Nails along panel edges"),
-          Field.of(Nailing.class, "field", "Nails on supports between"),
-          Field.of(Nailing.class, "blockedEdges", "Long panel edges on blocking"));
+          Field.number("support_spacing_in", "Rafter or truss spacing, on center", 6, 96),
+          Field.of(Nailing.class, "edge", "Nail spacing, panel edges"),
+          Field.of(Nailing.class, "field", "Nail spacing, field"),
+          Field.of(Nailing.class, "blockedEdges", "Long panel edges blocked"));
 
   static final List<Field> SISTERS =
       List.of(
           Field.word("sister_size", "Sister size", LumberSize.class),
           Field.number("sister_span_ft", "Bearing to bearing along the rafter", 2, 40),
-          Field.number("sister_tolerance_in", "Drop that may be shimmed, not sistered", 0, 2),
-          Field.number("shim_tolerance_in", "Drop that may stay", 0, 2),
-          Field.number("sister_lap_in", "Sister runs on beyond the drop", 0, 120),
-          Field.number("sister_nail_spacing_in", "Nails along a sister", 2, 48),
-          Field.whole("sister_nail_rows", "Rows of nails in a sister", Units.RATIO, 1, 4),
-          Field.number("sister_stick_ft", "Length that the sister price is for", 8, 20));
+          Field.number("sister_tolerance_in", "Most drop to shim, not sister", 0, 2),
+          Field.number("shim_tolerance_in", "Drop left as is", 0, 2),
+          Field.number("sister_lap_in", "Sister runs past the drop by", 0, 120),
+          Field.number("sister_nail_spacing_in", "Sister nail spacing", 2, 48),
+          Field.whole("sister_nail_rows", "Nail rows per sister", Units.RATIO, 1, 4),
+          Field.number("sister_stick_ft", "Stick length, sister price", 8, 20));
 
   /** Sisters of a survey are as long as their rafters ask, not as a parabola does. */
   static List<Field> sisters(boolean isSurveyed) {
@@ -109,7 +109,7 @@ public record JobTables(Map<String, CsvFile> files) {
           Field.number("gap_in", "Gap between sheets", 0, 1).ifKnown());
 
   static final List<Field> PATCHES =
-      List.of(Field.number("beyond_mark_in", "Cut away beyond a mark", 0, 48).ifKnown());
+      List.of(Field.number("beyond_mark_in", "Cut past the mark", 0, 48).ifKnown());
 
   static final List<Field> READINGS =
       List.of(
@@ -121,8 +121,7 @@ public record JobTables(Map<String, CsvFile> files) {
       List.of(
           Field.number("sheet", "Sheet", Units.USD_PER_SHEET, 0, 1_000).usually(5, 300),
           Field.number("nail", "Sheet nail", Units.USD_PER_NAIL, 0, 5).usually(0.001, 1),
-          Field.number(
-                  "sheet_extras", "Clips and the like for a sheet", Units.USD_PER_SHEET, 0, 1_000)
+          Field.number("sheet_extras", "Clips etc., per sheet", Units.USD_PER_SHEET, 0, 1_000)
               .ifKnown());
 
   static final List<Field> SISTER_PRICES =
@@ -130,7 +129,7 @@ public record JobTables(Map<String, CsvFile> files) {
           Field.number("sister_stick", "Sister lumber", Units.USD_PER_PIECE, 0, 1_000)
               .usually(1, 500),
           Field.number("sister_nail", "Sister nail", Units.USD_PER_NAIL, 0, 5).usually(0.001, 1),
-          Field.number("shim", "Shims for a rafter", Units.USD_PER_PIECE, 0, 1_000)
+          Field.number("shim", "Shims, per rafter", Units.USD_PER_PIECE, 0, 1_000)
               .usually(0.01, 100));
 
   static final List<Field> RATES =
@@ -139,7 +138,7 @@ public record JobTables(Map<String, CsvFile> files) {
           Field.of(Rates.class, "overhead", "Overhead on direct cost").usuallyOrNone(1, 100),
           Field.of(Rates.class, "margin", "Margin on the price").usuallyOrNone(1, 60),
           Field.of(Rates.class, "tax", "Sales tax on material").usuallyOrNone(1, 15),
-          Field.of(SheetMaterial.class, "waste", "Sheets lost to cuts and breakage")
+          Field.of(SheetMaterial.class, "waste", "Sheet waste, cuts and breakage")
               .usuallyOrNone(1, 50),
           Field.of(Disposal.class, "fee", "Dump fee").usuallyOrNone(5, 500),
           Field.of(Disposal.class, "weight", "Old sheet")
@@ -147,8 +146,7 @@ public record JobTables(Map<String, CsvFile> files) {
               .usuallyOrNone(10, 150),
           Field.number("planned_sheet_h", "Planned sheet", Units.HOURS_PER_SHEET, 0, 40)
               .usually(0.05, 8),
-          Field.number(
-                  "extra_sheet_h", "Extra sheet, found on the day", Units.HOURS_PER_SHEET, 0, 40)
+          Field.number("extra_sheet_h", "Extra sheet, found on site", Units.HOURS_PER_SHEET, 0, 40)
               .usually(0.05, 8),
           Field.number("order_spare_pct", "Overage", 0, 100).usuallyOrNone(1, 50),
           Field.whole("nails_per_box", "Nails in a box", Units.NAIL, 1, 100_000)
@@ -207,7 +205,7 @@ public record JobTables(Map<String, CsvFile> files) {
                       name,
                       0,
                       "",
-                      "no table of a job is called so%s; the tables are %s; rename it, or keep it elsewhere"
+                      "no job table has that name%s; the tables are %s; rename it, or keep it elsewhere"
                           .formatted(
                               Nearest.asked(withoutText(name), known), String.join(", ", known))))
           .toList();

@@ -6,7 +6,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Roll;
-import sheathwright.leveling.plan.SisterStock;
+import sheathwright.leveling.plan.Sisters.SisterStock;
 import sheathwright.pricing.PiecePrice;
 
 /**

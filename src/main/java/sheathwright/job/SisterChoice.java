@@ -16,13 +16,13 @@ import sheathwright.framing.sister.SisterSizes;
 import sheathwright.framing.sister.SisterSizing;
 import sheathwright.framing.sister.SpanLoad;
 import sheathwright.framing.sister.StickPrices;
-import sheathwright.wood.AdjustedValues;
 import sheathwright.wood.DesignValues;
+import sheathwright.wood.DesignValues.AdjustedValues;
 import sheathwright.wood.Grade;
 import sheathwright.wood.GradeStamp;
 import sheathwright.wood.LoadDuration;
 import sheathwright.wood.MemberUse;
-import sheathwright.wood.SectionProperties;
+import sheathwright.wood.RafterSections.SectionProperties;
 import sheathwright.wood.Species;
 
 /** Which sisters would do beside a job's rafters, and which of those is the cheapest. */

@@ -59,8 +59,8 @@ public final class Survey {
         Solution.of(
             "leveling_choices",
             List.of(
-                new Solution.Input("what rafters are brought to", job.word("target")),
-                new Solution.Input("the flatness asked for", job.word("flatness"))));
+                new Solution.Input("what the rafters are brought to", job.word("target")),
+                new Solution.Input("the flatness required", job.word("flatness"))));
     LevelPrices prices = prices(job);
     cutting = LevelCutting.of(planes, prices.sticks());
     planes.forEach(plane -> costs.add(LevelCost.of(plane.plan(), prices)));
@@ -195,7 +195,7 @@ public final class Survey {
               plane.readings().suspectCount().isAtMost(Figure.of(0, Units.RATIO))));
       ties.add(
           new Estimate.Tie(
-              "Plane %s will be as flat as is asked for".formatted(plane.name()),
+              "Plane %s will be as flat as required".formatted(plane.name()),
               Condition.all(
                   plane.finished().findings().stream()
                       .map(finding -> finding.check().ok())

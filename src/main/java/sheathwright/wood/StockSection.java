@@ -56,7 +56,7 @@ public final class StockSection {
         .onlyIf(
             isGraded,
             "stock is ripped: sawing a stick lengthwise voids its grade and its design values until"
-                + " it is graded again (%s); nobody may give it any".formatted(RE_SAWN))
+                + " it is graded again (%s); no value may be used for it".formatted(RE_SAWN))
         .as("graded_" + face, Units.INCH, RE_SAWN)
         .onlyIf(taken.isMoreThan(NOTHING), "measured stock needs both thickness_in and depth_in");
   }

@@ -8,8 +8,8 @@ class ExplainCommandTest {
 
   @Test
   void explain_showsTheWorkingAndTheAnswer() {
-    Ran ran =
-        Ran.of(
+    CommandRun ran =
+        CommandRun.of(
             "explain",
             "nails_per_sheet",
             "support_spacing_in=16",
@@ -23,8 +23,8 @@ class ExplainCommandTest {
 
   @Test
   void explain_readsLengthsAsTradesmenWriteThem() {
-    Ran ran =
-        Ran.of(
+    CommandRun ran =
+        CommandRun.of(
             "explain",
             "sister_stock",
             "sag_in=1-5/8",
@@ -38,7 +38,8 @@ class ExplainCommandTest {
 
   @Test
   void explain_saysEverythingThatIsWrong() {
-    Ran ran = Ran.of("explain", "nails_per_sheet", "edge_spacing_in=wide", "color=red");
+    CommandRun ran =
+        CommandRun.of("explain", "nails_per_sheet", "edge_spacing_in=wide", "color=red");
     assertThat(ran.status()).isEqualTo(3);
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err().lines())
@@ -53,7 +54,7 @@ class ExplainCommandTest {
 
   @Test
   void explain_ofAValueOutOfItsRangeSaysTheRange() {
-    Ran ran = Ran.of("explain", "sheets_by_area", "deck_area_sf=0", "waste_pct=5");
+    CommandRun ran = CommandRun.of("explain", "sheets_by_area", "deck_area_sf=0", "waste_pct=5");
     assertThat(ran.status()).isEqualTo(3);
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err().strip())
@@ -64,14 +65,14 @@ class ExplainCommandTest {
 
   @Test
   void explain_ofSomethingWithoutAnEqualsSignIsWrongUse() {
-    Ran ran = Ran.of("explain", "sheets_by_area", "1408.72");
+    CommandRun ran = CommandRun.of("explain", "sheets_by_area", "1408.72");
     assertThat(ran.status()).isEqualTo(2);
     assertThat(ran.err()).startsWith("\"1408.72\" is not of the form parameter=value");
   }
 
   @Test
   void explain_ofAnUnknownFunctionNamesTheNearest() {
-    Ran ran = Ran.of("explain", "sheet_by_area", "deck_area_sf=1");
+    CommandRun ran = CommandRun.of("explain", "sheet_by_area", "deck_area_sf=1");
     assertThat(ran.status()).isNotZero();
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err()).contains("there is no function \"sheet_by_area\"", "sheets_by_area");

@@ -31,49 +31,53 @@ class FillCommandTest {
 
   @Test
   void fill_writesToStandardOutput() {
-    assertThat(Ran.of("fill", "sheets_by_area", cases)).isEqualTo(new Ran(0, FILLED, ""));
+    assertThat(CommandRun.of("fill", "sheets_by_area", cases))
+        .isEqualTo(new CommandRun(0, FILLED, ""));
   }
 
   @Test
   void fill_takesTheFunctionsJavaName() {
-    assertThat(Ran.of("fill", "sheetsByArea", cases).out()).isEqualTo(FILLED);
+    assertThat(CommandRun.of("fill", "sheetsByArea", cases).out()).isEqualTo(FILLED);
   }
 
   @Test
   void fill_writesToACsvFile() throws IOException {
     Path out = folder.resolve("filled.csv");
-    assertThat(Ran.of("fill", "sheets_by_area", cases, "-o", out)).isEqualTo(new Ran(0, "", ""));
+    assertThat(CommandRun.of("fill", "sheets_by_area", cases, "-o", out))
+        .isEqualTo(new CommandRun(0, "", ""));
     assertThat(Files.readString(out)).isEqualTo(FILLED);
   }
 
   @Test
   void fill_writesToAWorkbook() throws IOException {
     Path out = folder.resolve("filled.XLSX");
-    assertThat(Ran.of("fill", "sheets_by_area", cases, "-o", out).status()).isZero();
+    assertThat(CommandRun.of("fill", "sheets_by_area", cases, "-o", out).status()).isZero();
     assertThat(Files.readAllBytes(out)).startsWith((byte) 'P', (byte) 'K');
   }
 
   @Test
   void fill_keepsAFileThatExistsUnlessForced() throws IOException {
     Path out = Files.writeString(folder.resolve("filled.csv"), "mine");
-    Ran kept = Ran.of("fill", "sheets_by_area", cases, "-o", out);
+    CommandRun kept = CommandRun.of("fill", "sheets_by_area", cases, "-o", out);
     assertThat(kept.status()).isEqualTo(3);
     assertThat(kept.err()).startsWith(out + ": it exists and is kept").hasLineCount(1);
     assertThat(Files.readString(out)).isEqualTo("mine");
-    assertThat(Ran.of("fill", "sheets_by_area", cases, "-o", out, "--force").status()).isZero();
+    assertThat(CommandRun.of("fill", "sheets_by_area", cases, "-o", out, "--force").status())
+        .isZero();
     assertThat(Files.readString(out)).isEqualTo(FILLED);
   }
 
   @Test
   void fill_mayWriteOverItsOwnTable() throws IOException {
-    assertThat(Ran.of("fill", "sheets_by_area", cases, "-o", cases, "--force").status()).isZero();
+    assertThat(CommandRun.of("fill", "sheets_by_area", cases, "-o", cases, "--force").status())
+        .isZero();
     assertThat(Files.readString(cases)).isEqualTo(FILLED);
   }
 
   @Test
   void fill_writesTheOtherRowsWhereOneIsRefused() throws IOException {
     Files.writeString(cases, "deck_area_sf,waste_pct\n704.36,0\n-1,0\n766.78,0\n");
-    Ran ran = Ran.of("fill", "sheets_by_area", cases);
+    CommandRun ran = CommandRun.of("fill", "sheets_by_area", cases);
     assertThat(ran.status()).isEqualTo(3);
     String reason =
         "deck_area_sf is -1; it must be from 1 to 200000, measured on the slope; a house has 500"
@@ -92,7 +96,7 @@ class FillCommandTest {
   void fill_writesRefusedRowsIntoAFileToo() throws IOException {
     Files.writeString(cases, "deck_area_sf,waste_pct\n-1,0\n766.78,0\n");
     Path out = folder.resolve("filled.csv");
-    Ran ran = Ran.of("fill", "sheets_by_area", cases, "-o", out);
+    CommandRun ran = CommandRun.of("fill", "sheets_by_area", cases, "-o", out);
     assertThat(ran.status()).isEqualTo(3);
     assertThat(ran.err()).hasLineCount(2).endsWith("1 of 2 rows refused\n");
     assertThat(Files.readString(out)).contains("deck_area_sf is -1;").endsWith("766.78,0,24,\n");
@@ -101,7 +105,7 @@ class FillCommandTest {
   @Test
   void fill_countsRefusedRowsInThousands() throws IOException {
     Files.writeString(cases, "deck_area_sf,waste_pct\n" + "704.36,0\n-1,0\n".repeat(1_000));
-    assertThat(Ran.of("fill", "sheets_by_area", cases).err().lines())
+    assertThat(CommandRun.of("fill", "sheets_by_area", cases).err().lines())
         .hasSize(42)
         .endsWith(
             "and 960 more of the same kind in cases.csv, column deck_area_sf",
@@ -112,7 +116,8 @@ class FillCommandTest {
   void fill_showsItsProgressToNobodyButATerminal() throws IOException {
     Files.writeString(cases, "deck_area_sf,waste_pct\n" + "704.36,0\n".repeat(2_500));
     Path out = folder.resolve("filled.csv");
-    assertThat(Ran.of("fill", "sheets_by_area", cases, "-o", out)).isEqualTo(new Ran(0, "", ""));
+    assertThat(CommandRun.of("fill", "sheets_by_area", cases, "-o", out))
+        .isEqualTo(new CommandRun(0, "", ""));
 
     FilledLines lines =
         FilledLines.of(Catalog.shipped().named("sheets_by_area"), CsvFile.read(cases));
@@ -125,7 +130,7 @@ class FillCommandTest {
 
   @Test
   void fill_ofAnUnknownFunctionNamesTheNearest() {
-    Ran ran = Ran.of("fill", "nails_per_shet", cases);
+    CommandRun ran = CommandRun.of("fill", "nails_per_shet", cases);
     assertThat(ran.status()).isEqualTo(2);
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err())
@@ -134,13 +139,14 @@ class FillCommandTest {
 
   @Test
   void fill_ofAFileThatIsNotThereSaysSo() {
-    assertThat(Ran.of("fill", "sheets_by_area", folder.resolve("none.csv")))
-        .isEqualTo(new Ran(3, "", "none.csv: there is no such file" + System.lineSeparator()));
+    assertThat(CommandRun.of("fill", "sheets_by_area", folder.resolve("none.csv")))
+        .isEqualTo(
+            new CommandRun(3, "", "none.csv: there is no such file" + System.lineSeparator()));
   }
 
   @Test
   void fill_ofAFolderSaysSo() {
-    Ran ran = Ran.of("fill", "sheets_by_area", folder);
+    CommandRun ran = CommandRun.of("fill", "sheets_by_area", folder);
     assertThat(ran.status()).isEqualTo(3);
     assertThat(ran.err()).hasLineCount(1);
   }
@@ -148,7 +154,7 @@ class FillCommandTest {
   @Test
   void fill_intoAFolderThatIsNotThereSaysSo() {
     Path out = folder.resolve("nowhere").resolve("filled.csv");
-    Ran ran = Ran.of("fill", "sheets_by_area", cases, "-o", out);
+    CommandRun ran = CommandRun.of("fill", "sheets_by_area", cases, "-o", out);
     assertThat(ran.status()).isEqualTo(3);
     assertThat(ran.err().strip()).isEqualTo(out + ": its folder does not exist; make it first");
   }
@@ -156,7 +162,7 @@ class FillCommandTest {
   @Test
   void fill_intoAnUnknownKindOfFileIsWrongUse() {
     Path out = folder.resolve("filled.pdf");
-    Ran ran = Ran.of("fill", "sheets_by_area", cases, "-o", out);
+    CommandRun ran = CommandRun.of("fill", "sheets_by_area", cases, "-o", out);
     assertThat(ran.status()).isEqualTo(2);
     assertThat(ran.err()).startsWith(out + " must end in .csv or .xlsx");
     assertThat(out).doesNotExist();

@@ -10,7 +10,7 @@ class FunctionsCommandTest {
 
   @Test
   void functions_listsALineAFunction() {
-    Ran ran = Ran.of("functions");
+    CommandRun ran = CommandRun.of("functions");
     assertThat(ran.status()).isZero();
     assertThat(ran.err()).isEmpty();
     assertThat(ran.out().lines())
@@ -23,7 +23,7 @@ class FunctionsCommandTest {
   @ParameterizedTest(name = "{0}")
   @ValueSource(strings = {"nails_per_sheet", "nailsPerSheet", "NAILS_PER_SHEET"})
   void functions_showsThePageOfAFunction(String name) {
-    Ran ran = Ran.of("functions", name);
+    CommandRun ran = CommandRun.of("functions", name);
     assertThat(ran.status()).isZero();
     assertThat(ran.out().lines().toList())
         .startsWith("nails_per_sheet")
@@ -34,16 +34,16 @@ class FunctionsCommandTest {
 
   @Test
   void functions_findsThoseThatSpeakOfSomeWords() {
-    Ran one = Ran.of("functions", "sister", "nails");
+    CommandRun one = CommandRun.of("functions", "sister", "nails");
     assertThat(one.status()).isZero();
     assertThat(one.out()).contains("sister_stock ").doesNotContain("sheets_by_area");
-    Ran several = Ran.of("functions", "rafter");
+    CommandRun several = CommandRun.of("functions", "rafter");
     assertThat(several.out()).contains("rafter_check", "rafter_max_span");
   }
 
   @Test
   void functions_ofAWordThatNoneSpeaksOfNamesTheNearest() {
-    Ran ran = Ran.of("functions", "nails_per_shet");
+    CommandRun ran = CommandRun.of("functions", "nails_per_shet");
     assertThat(ran.status()).isNotZero();
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err()).contains("there is no function \"nails_per_shet\"", "nails_per_sheet");
@@ -51,7 +51,7 @@ class FunctionsCommandTest {
 
   @Test
   void functions_ofWordsThatNoneSpeaksOfSaysWhatToTry() {
-    Ran ran = Ran.of("functions", "nails", "teapot");
+    CommandRun ran = CommandRun.of("functions", "nails", "teapot");
     assertThat(ran.status()).isNotZero();
     assertThat(ran.err())
         .contains(
@@ -60,7 +60,7 @@ class FunctionsCommandTest {
 
   @Test
   void functions_writesOneMarkdownDocument() {
-    Ran ran = Ran.of("functions", "--markdown");
+    CommandRun ran = CommandRun.of("functions", "--markdown");
     assertThat(ran.status()).isZero();
     assertThat(ran.out()).startsWith("# Functions").contains("### sheet_unit_price");
   }

@@ -26,7 +26,7 @@ class MainTest {
   @ParameterizedTest(name = "{0}")
   @ValueSource(strings = {"rubbish", "--rubbish"})
   void main_withAnUnknownCommandIsWrongUse(String rubbish) {
-    Ran ran = Ran.of(rubbish);
+    CommandRun ran = CommandRun.of(rubbish);
     assertThat(ran.status()).isEqualTo(2);
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err()).contains(rubbish);
@@ -34,7 +34,7 @@ class MainTest {
 
   @Test
   void main_helpsOnStandardOutput() {
-    Ran ran = Ran.of("--help");
+    CommandRun ran = CommandRun.of("--help");
     assertThat(ran.status()).isZero();
     assertThat(ran.err()).isEmpty();
     assertThat(ran.out()).startsWith("Usage: sheathwright ");
@@ -44,7 +44,7 @@ class MainTest {
   @ParameterizedTest(name = "{0} --help")
   @MethodSource("commands")
   void main_helpsWithEachCommand(String command) {
-    Ran ran = Ran.of(command, "--help");
+    CommandRun ran = CommandRun.of(command, "--help");
     assertThat(ran.status()).isZero();
     assertThat(ran.err()).isEmpty();
     assertThat(ran.out())
@@ -55,7 +55,7 @@ class MainTest {
 
   @Test
   void main_saysItsVersion() {
-    Ran ran = Ran.of("--version");
+    CommandRun ran = CommandRun.of("--version");
     assertThat(ran.status()).isZero();
     assertThat(ran.out()).matches("sheathwright \\d+\\.\\d+\\.\\d+\\R");
   }
@@ -63,7 +63,7 @@ class MainTest {
   @ParameterizedTest(name = "{0}")
   @ValueSource(strings = {"fill", "quote", "explain"})
   void main_withACommandButNothingToDoIsWrongUse(String command) {
-    Ran ran = Ran.of(command);
+    CommandRun ran = CommandRun.of(command);
     assertThat(ran.status()).isEqualTo(2);
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err()).startsWith("Missing required parameter");
@@ -80,7 +80,7 @@ class MainTest {
         "solve cut_stock cases.csv kerf_in=0 kerf_in=1/8 | kerf_in is given more than once, as 0 and 1/8;"
       })
   void main_refusesWhatIsGivenTwice(String command, String refusal) {
-    Ran ran = Ran.of((Object[]) command.split(" "));
+    CommandRun ran = CommandRun.of((Object[]) command.split(" "));
     assertThat(ran.status()).isEqualTo(2);
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err()).startsWith(refusal);
@@ -88,7 +88,7 @@ class MainTest {
 
   @Test
   void main_refusesAnOptionWithNothingBehindIt() {
-    Ran ran = Ran.of("quote", "demo-data/quince-hollow", "-o", "");
+    CommandRun ran = CommandRun.of("quote", "demo-data/quince-hollow", "-o", "");
     assertThat(ran.status()).isEqualTo(2);
     assertThat(ran.err()).startsWith("-o is given with nothing behind it;");
   }

@@ -24,7 +24,7 @@ class QuoteCommandTest {
 
   @Test
   void quote_writesTwoWorkbooks() throws IOException {
-    Ran ran = Ran.of("quote", GABLE, "-o", folder);
+    CommandRun ran = CommandRun.of("quote", GABLE, "-o", folder);
     assertThat(ran.status()).isZero();
     assertThat(ran.err()).isEmpty();
     // 10,420 + 165 + 3 × 96
@@ -37,7 +37,7 @@ class QuoteCommandTest {
 
   @Test
   void quote_saysStopWhereRaftersScreenAboveTheirLimits() {
-    Ran ran = Ran.of("quote", COTTAGE, "-o", folder);
+    CommandRun ran = CommandRun.of("quote", COTTAGE, "-o", folder);
     assertThat(ran.status()).isZero();
     // 5,480 + 450 + 165 + 28 × 101 + 18 × 118 + 7 × 17
     assertThat(ran.out())
@@ -52,28 +52,28 @@ class QuoteCommandTest {
   @Test
   void quote_makesTheFolderThatItWritesTo() {
     Path deep = folder.resolve("quotes").resolve("today");
-    assertThat(Ran.of("quote", GABLE, "-o", deep).status()).isZero();
+    assertThat(CommandRun.of("quote", GABLE, "-o", deep).status()).isZero();
     assertThat(deep.resolve("quote.xlsx")).isNotEmptyFile();
   }
 
   @Test
   void quote_writesIntoTheJobsOwnFolderUnlessToldWhere() throws IOException {
     copy(GABLE);
-    assertThat(Ran.of("quote", folder).status()).isZero();
+    assertThat(CommandRun.of("quote", folder).status()).isZero();
     assertThat(names()).contains("job.csv", "estimate.xlsx", "quote.xlsx");
   }
 
   @Test
   void quote_keepsWorkbooksThatExistUnlessForced() throws IOException {
     Path estimate = Files.writeString(folder.resolve("estimate.xlsx"), "edited by hand");
-    Ran kept = Ran.of("quote", GABLE, "-o", folder);
+    CommandRun kept = CommandRun.of("quote", GABLE, "-o", folder);
     assertThat(kept.status()).isEqualTo(3);
     assertThat(kept.out()).isEmpty();
     assertThat(kept.err()).startsWith(estimate + ": it exists and is kept").hasLineCount(1);
     assertThat(Files.readString(estimate)).isEqualTo("edited by hand");
     assertThat(names()).as("neither of the two is written").containsExactly("estimate.xlsx");
 
-    assertThat(Ran.of("quote", GABLE, "-o", folder, "--force").status()).isZero();
+    assertThat(CommandRun.of("quote", GABLE, "-o", folder, "--force").status()).isZero();
     assertThat(Files.readAllBytes(estimate)).startsWith((byte) 'P', (byte) 'K');
     assertThat(names()).containsExactlyInAnyOrder("estimate.xlsx", "quote.xlsx");
   }
@@ -81,7 +81,7 @@ class QuoteCommandTest {
   @Test
   void quote_writesNeitherWorkbookWhereTheQuoteExists() throws IOException {
     Path quote = Files.writeString(folder.resolve("quote.xlsx"), "sent");
-    assertThat(Ran.of("quote", GABLE, "-o", folder).status()).isEqualTo(3);
+    assertThat(CommandRun.of("quote", GABLE, "-o", folder).status()).isEqualTo(3);
     assertThat(Files.readString(quote)).isEqualTo("sent");
     assertThat(names()).containsExactly("quote.xlsx");
   }
@@ -94,7 +94,7 @@ class QuoteCommandTest {
     spoil("prices.csv", "nail,", "nale,");
     spoil("planes.csv", "B,42-0", "B,");
     Path out = folder.resolve("out");
-    Ran ran = Ran.of("quote", folder, "-o", out);
+    CommandRun ran = CommandRun.of("quote", folder, "-o", out);
     assertThat(ran.status()).isEqualTo(3);
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err().lines())
@@ -110,7 +110,7 @@ class QuoteCommandTest {
     spoil("job.csv", "sister_size,2x8", "sister_size,2x4");
     spoil("readings.csv", "A,A-8,1-5/8", "A,A-8,3-1/2");
     Path out = folder.resolve("out");
-    Ran ran = Ran.of("quote", folder, "-o", out);
+    CommandRun ran = CommandRun.of("quote", folder, "-o", out);
     assertThat(ran.status()).isEqualTo(3);
     assertThat(ran.err())
         .hasLineCount(1)
@@ -136,7 +136,7 @@ class QuoteCommandTest {
     copy(HIP);
     spoil(table, text, spoiled);
     Path out = folder.resolve("out");
-    Ran ran = Ran.of("quote", folder, "-o", out);
+    CommandRun ran = CommandRun.of("quote", folder, "-o", out);
     assertThat(ran.status()).isEqualTo(3);
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err())
@@ -151,11 +151,11 @@ class QuoteCommandTest {
     spoil("job.csv", "deflection_limit,180", "deflection_limit,200");
     spoil("layers.csv", "gypsum-board,1,", "gypsum-board,12,");
     spoil("openings.csv", "S,31-6,", "S,43-6,");
-    Ran ran = Ran.of("quote", folder, "-o", folder.resolve("out"));
+    CommandRun ran = CommandRun.of("quote", folder, "-o", folder.resolve("out"));
     assertThat(ran.status()).isEqualTo(3);
     assertThat(ran.err()).contains("openings.csv, line 2, column along_ft: the opening");
     spoil("openings.csv", "S,43-6,", "S,31-6,");
-    assertThat(Ran.of("quote", folder, "-o", folder.resolve("out")).err().lines())
+    assertThat(CommandRun.of("quote", folder, "-o", folder.resolve("out")).err().lines())
         .satisfiesExactlyInAnyOrder(
             line -> assertThat(line).startsWith("job.csv, line 28, column value: deflection_limit"),
             line -> assertThat(line).startsWith("layers.csv, line 5, column layers: layers is 12"));
@@ -167,7 +167,7 @@ class QuoteCommandTest {
     copy(GABLE);
     spoil("rates.csv", "margin_pct,12", "margin_pct,0.15");
     spoil("prices.csv", "nail,0.020", "nail,0");
-    Ran ran = Ran.of("quote", folder);
+    CommandRun ran = CommandRun.of("quote", folder);
     assertThat(ran.status()).isZero();
     assertThat(ran.err().lines())
         .containsExactly(
@@ -181,12 +181,12 @@ class QuoteCommandTest {
   @DisabledOnOs(OS.WINDOWS) // no file can be called so there
   void quote_neverSteersTheTerminal() throws IOException {
     Path odd = folder.resolve("a\u001b]0;b\u0007");
-    Ran ran = Ran.of("quote", odd);
+    CommandRun ran = CommandRun.of("quote", odd);
     assertThat(ran.err()).startsWith(folder + "/a\\u001b]0;b\\u0007: there is no such folder");
-    assertThat(Ran.of("fill", "nails\u001b[2J", "t.csv").err()).doesNotContain("\u001b");
-    assertThat(Ran.of("solve", "--odd\u001b[2J").err()).doesNotContain("\u001b");
+    assertThat(CommandRun.of("fill", "nails\u001b[2J", "t.csv").err()).doesNotContain("\u001b");
+    assertThat(CommandRun.of("solve", "--odd\u001b[2J").err()).doesNotContain("\u001b");
     Path table = Files.writeString(folder.resolve("t.csv"), "length_in\n\u001b[2J\n");
-    assertThat(Ran.of("solve", "cut_stock", table).err())
+    assertThat(CommandRun.of("solve", "cut_stock", table).err())
         .contains("t.csv, line 2, column length_in: it holds the character \\u001b")
         .doesNotContain("\u001b");
   }
@@ -194,7 +194,7 @@ class QuoteCommandTest {
   @Test
   void quote_ofAFolderThatIsNotThereSaysSo() {
     Path nowhere = folder.resolve("nowhere");
-    Ran ran = Ran.of("quote", nowhere);
+    CommandRun ran = CommandRun.of("quote", nowhere);
     assertThat(ran.status()).isEqualTo(3);
     assertThat(ran.err().strip())
         .isEqualTo(nowhere + ": there is no such folder; a job is a folder of CSV files");
@@ -204,7 +204,7 @@ class QuoteCommandTest {
   @Test
   void quote_intoAFileSaysSo() throws IOException {
     Path file = Files.writeString(folder.resolve("quotes"), "a file");
-    Ran ran = Ran.of("quote", GABLE, "-o", file);
+    CommandRun ran = CommandRun.of("quote", GABLE, "-o", file);
     assertThat(ran.status()).isEqualTo(3);
     assertThat(ran.err()).hasLineCount(1).contains(file.toString());
     assertThat(Files.readString(file)).isEqualTo("a file");
@@ -232,7 +232,7 @@ class QuoteCommandTest {
 
   @Test
   void quote_helpNamesEachTableThatAJobMayHave() throws IOException {
-    Ran ran = Ran.of("quote", "--help");
+    CommandRun ran = CommandRun.of("quote", "--help");
     assertThat(ran.out().lines())
         .filteredOn(line -> line.matches("  [* ] \\w+\\.csv  .+"))
         .hasSize(11);

@@ -129,9 +129,9 @@ class QuoteSweepTest {
     Path job = Files.createDirectory(folder.resolve("job-" + ++made));
     change.write(job);
     Path out = job.resolve("out");
-    Ran ran =
+    CommandRun ran =
         assertTimeoutPreemptively(
-            MOST_TIME, () -> Ran.of("quote", job, "-o", out), change::toString);
+            MOST_TIME, () -> CommandRun.of("quote", job, "-o", out), change::toString);
     return new Quoted(ran.status(), ran.err(), out);
   }
 

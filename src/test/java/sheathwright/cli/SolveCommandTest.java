@@ -19,10 +19,10 @@ class SolveCommandTest {
     return Files.writeString(folder.resolve("pieces.csv"), text.replace('|', '\n') + "\n");
   }
 
-  private Ran cutStock(String pieces, String options) throws IOException {
+  private CommandRun cutStock(String pieces, String options) throws IOException {
     Object[] words = ("solve cut_stock TABLE " + options).split(" ");
     words[2] = String.valueOf(table("length_in,count|" + pieces));
-    return Ran.of(words);
+    return CommandRun.of(words);
   }
 
   @ParameterizedTest(name = "{0} of {1}")
@@ -43,7 +43,7 @@ class SolveCommandTest {
       })
   void cutStock_isAsCheap_asByHand(String pieces, String options, String summary)
       throws IOException {
-    Ran ran = cutStock(pieces, options);
+    CommandRun ran = cutStock(pieces, options);
     assertThat(ran.err()).isEqualTo(summary.replace('|', '\n') + "\n");
     assertThat(ran.status()).isZero();
   }
@@ -62,7 +62,7 @@ class SolveCommandTest {
   @Test
   void cutStock_saysWhatEachPieceIsFor() throws IOException {
     Path pieces = table("length_in,count,label|31-7/8,2,block|31-7/8,1,|60,1,scab");
-    assertThat(Ran.of("solve", "cut_stock", pieces, "stock_ft=8", "stock_usd=4.10").out())
+    assertThat(CommandRun.of("solve", "cut_stock", pieces, "stock_ft=8", "stock_usd=4.10").out())
         .isIn(
             """
             stock_ft,usd,pieces,waste_in,labels
@@ -104,16 +104,16 @@ class SolveCommandTest {
       })
   void cutStock_saysInOneLineWhatIsWrong(String pieces, String options, String said)
       throws IOException {
-    Ran ran = cutStock(pieces, options);
+    CommandRun ran = cutStock(pieces, options);
     assertThat(ran.status()).isEqualTo(3);
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err()).startsWith(said).hasLineCount(1);
   }
 
-  private Ran cutSheets(String pieces, String options) throws IOException {
+  private CommandRun cutSheets(String pieces, String options) throws IOException {
     Object[] words = ("solve cut_sheets TABLE " + options).strip().split(" ");
     words[2] = String.valueOf(table("width_in,height_in,count,label|" + pieces));
-    return Ran.of(words);
+    return CommandRun.of(words);
   }
 
   @ParameterizedTest(name = "{0}")
@@ -129,7 +129,7 @@ class SolveCommandTest {
         "48,24,1,a|96,48,1,b; on_hand_in=48x24; 1"
       })
   void cutSheets_takeAsFew_asByHand(String pieces, String options, int sheets) throws IOException {
-    Ran ran = cutSheets(pieces, options);
+    CommandRun ran = cutSheets(pieces, options);
     assertThat(ran.err()).isEqualTo("sheets %1$d, at least %1$d, proven%n".formatted(sheets));
     assertThat(ran.status()).isZero();
   }
@@ -165,7 +165,7 @@ class SolveCommandTest {
 
   @Test
   void cutSheets_neverTurnAPiece() throws IOException {
-    Ran ran = cutSheets("47-7/8,95-7/8,2,post", "");
+    CommandRun ran = cutSheets("47-7/8,95-7/8,2,post", "");
     assertThat(ran.status()).isEqualTo(3);
     assertThat(ran.err())
         .startsWith("pieces.csv, line 2: post cannot be cut: no sheet of 96 by 48 in takes")
@@ -175,7 +175,7 @@ class SolveCommandTest {
   @Test
   void theSameTable_givesTheSamePlan() throws IOException {
     String pieces = "47-7/8,23-7/8,5,a|31-7/8,47-7/8,3,b|95-7/8,11-7/8,7,c|63-7/8,30,4,d";
-    Ran first = cutSheets(pieces, "");
+    CommandRun first = cutSheets(pieces, "");
     for (int i = 0; i < 4; i++) {
       assertThat(cutSheets(pieces, "")).isEqualTo(first);
     }
@@ -183,7 +183,7 @@ class SolveCommandTest {
 
   @Test
   void anUnknownSolver_isWrongUse() throws IOException {
-    Ran ran = Ran.of("solve", "cut_boards", table("length_in"));
+    CommandRun ran = CommandRun.of("solve", "cut_boards", table("length_in"));
     assertThat(ran.status()).isEqualTo(2);
     assertThat(ran.err())
         .startsWith(

@@ -37,14 +37,14 @@ class SolveLevelPlaneTest {
 
   @TempDir private Path folder;
 
-  private Ran solve(String table, String... options) throws IOException {
+  private CommandRun solve(String table, String... options) throws IOException {
     Path file = Files.writeString(folder.resolve("readings.csv"), table);
     Object[] words = new Object[3 + options.length];
     words[0] = "solve";
     words[1] = "level_plane";
     words[2] = file;
     System.arraycopy(options, 0, words, 3, options.length);
-    return Ran.of(words);
+    return CommandRun.of(words);
   }
 
   /**
@@ -64,7 +64,7 @@ class SolveLevelPlaneTest {
         "target=lines; total 6 in, largest 2 in, optimal"
       })
   void summary_isAsByHand(String option, String summary) throws IOException {
-    Ran ran = solve(LOW_RIDGE, option);
+    CommandRun ran = solve(LOW_RIDGE, option);
     assertThat(ran.err()).isEqualTo(summary + "\n");
     assertThat(ran.status()).isZero();
   }
@@ -76,7 +76,7 @@ class SolveLevelPlaneTest {
    */
   @Test
   void rows_areAsTheyWere_withTheBuildUpAppended() throws IOException {
-    Ran ran =
+    CommandRun ran =
         solve(
             """
             rafter,z_in,x_in,y_in,note
@@ -103,7 +103,7 @@ class SolveLevelPlaneTest {
 
   @Test
   void bounds_holdTheSurfaceWhereItIsTiedIn() throws IOException {
-    Ran ran =
+    CommandRun ran =
         solve(
             """
             x_in;y_in;z_in;lo_in;hi_in
@@ -131,7 +131,7 @@ class SolveLevelPlaneTest {
         0,72,1/2,
         0,144,0,0
         """;
-    Ran ran = solve(table);
+    CommandRun ran = solve(table);
     assertThat(ran.status()).isEqualTo(3);
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err())
@@ -147,7 +147,7 @@ class SolveLevelPlaneTest {
 
   @Test
   void clash_namesTheCap() throws IOException {
-    Ran ran = solve("x_in,y_in,z_in\n0,0,0\n0,72,-1\n0,144,0\n", "cap_in=3/4");
+    CommandRun ran = solve("x_in,y_in,z_in\n0,0,0\n0,72,-1\n0,144,0\n", "cap_in=3/4");
     assertThat(ran.status()).isEqualTo(3);
     assertThat(ran.err())
         .contains("infeasible", "would have to give 0.25 in", "line 3: cap_in=0.75");
@@ -175,7 +175,7 @@ class SolveLevelPlaneTest {
       })
   void whatIsWrong_isSaidInOneLine(String table, String option, String said) throws IOException {
     String text = table.replace('|', '\n') + "\n";
-    Ran ran = option == null ? solve(text) : solve(text, option);
+    CommandRun ran = option == null ? solve(text) : solve(text, option);
     assertThat(ran.status()).isEqualTo(3);
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err()).startsWith(said).hasLineCount(1);
@@ -183,21 +183,21 @@ class SolveLevelPlaneTest {
 
   @Test
   void everythingWrong_isSaidAtOnce() throws IOException {
-    Ran ran = solve("x_in,y_in,z_in\nleft,0,0\n0,up,0\n");
+    CommandRun ran = solve("x_in,y_in,z_in\nleft,0,0\n0,up,0\n");
     assertThat(ran.err()).contains("line 2, column x_in", "line 3, column y_in").hasLineCount(2);
   }
 
   /** A third of the way from 0 to -1/2, 1 in lower: 5/6, which no decimal ends. */
   @Test
   void buildUps_readBackAsTheSameNumbers() throws IOException {
-    Ran ran = solve("x_in,y_in,z_in\n0,0,0\n0,1,-1\n0,3,-1/2\n");
+    CommandRun ran = solve("x_in,y_in,z_in\n0,0,0\n0,1,-1\n0,3,-1/2\n");
     String[] lines = ran.out().split("\n");
     assertThat(Double.parseDouble(lines[2].split(",")[3])).isCloseTo(5 / 6.0, within(1e-13));
   }
 
   @Test
   void help_showsTheSolver() {
-    assertThat(Ran.of("solve", "--help").out())
+    assertThat(CommandRun.of("solve", "--help").out())
         .contains("level_plane", "x_in (across the rafters)", "objective=total");
   }
 }

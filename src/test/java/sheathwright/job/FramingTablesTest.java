@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import sheathwright.framing.rafter.RafterScreening;
-import sheathwright.framing.sister.SisterSize;
+import sheathwright.framing.sister.SisterSizes.SisterSize;
 import sheathwright.job.table.JobText;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.workbook.page.JobBooks;
@@ -51,7 +51,7 @@ class FramingTablesTest {
         .singleElement()
         .asString()
         .startsWith("job.csv, line ")
-        .contains("layers.csv makes the dead load; take one of the two away");
+        .contains("layers.csv makes the dead load; take one of the two out");
   }
 
   /** A 2x4 planed before 1970 (from memory): 1-5/8 by 3-5/8. */

@@ -73,7 +73,7 @@ class JobFolderTest {
     assertThat(problemsOf(folder))
         .isEqualTo(
             name
-                + ": no table of a job is called so"
+                + ": no job table has that name"
                 + asked
                 + "; the tables are job.csv, planes.csv, openings.csv, rafters.csv, marks.csv,"
                 + " readings.csv, reports.csv, layers.csv, maker.csv, prices.csv, rates.csv; rename"

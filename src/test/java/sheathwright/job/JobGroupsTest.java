@@ -41,10 +41,10 @@ class JobGroupsTest {
     assertThat(JobText.small().withLines("job", RAFTERS[0], RAFTERS[2]).problems())
         .containsExactly(
             "job.csv: grade is missing: Rafter grade",
-            "job.csv: value_set is missing: Edition of the design values",
+            "job.csv: value_set is missing: Design-value edition",
             "job.csv: span_ft is missing: Rafter span, clear, horizontal projection",
             "job.csv: bearing_in is missing: Bearing length at plate",
-            "job.csv: load is missing: Kind of live load",
+            "job.csv: load is missing: Live load type",
             "job.csv: live_psf is missing: Live load, horizontal projection",
             "job.csv: dead_psf is missing: Dead load, horizontal projection",
             "job.csv: deflection_limit is missing: Deflection limit, live load L/");
@@ -57,7 +57,7 @@ class JobGroupsTest {
         .allMatch(problem -> problem.contains(" is missing: "))
         .contains(
             "job.csv: sister_size is missing: Sister size",
-            "job.csv: sister_lap_in is missing: Sister runs on beyond the drop",
+            "job.csv: sister_lap_in is missing: Sister runs past the drop by",
             "prices.csv: sister_stick is missing: Sister lumber",
             "rates.csv: shim_h is missing: Shimmed rafter");
   }
@@ -85,7 +85,7 @@ class JobGroupsTest {
         .containsExactly(
             "job.csv, line 19, column key: "
                 + said
-                + ", which the job has not; add it, or take this line away");
+                + ", which this job does not have; add it, or delete this line");
   }
 
   /** The demo job's own table of readings, under a name that no job knows. */
@@ -95,7 +95,8 @@ class JobGroupsTest {
     tables.remove("readings");
     assertThat(new JobText(tables).problems())
         .hasSize(8)
-        .allMatch(problem -> problem.contains(" is for the table readings.csv, which the job has"));
+        .allMatch(
+            problem -> problem.contains(" is for the table readings.csv, which this job does"));
   }
 
   @Test
@@ -105,7 +106,7 @@ class JobGroupsTest {
         .asString()
         .contains(
             "\"objective\" is for readings at several stations of a rafter (a column up_in in"
-                + " readings.csv), which the job has not");
+                + " readings.csv), which this job does not have");
   }
 
   /** Trusses stop a repair, whether anybody read heights or not. */

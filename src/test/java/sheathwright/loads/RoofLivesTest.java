@@ -1,7 +1,6 @@
 package sheathwright.loads;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 import static sheathwright.figure.Amounts.pitch;
 import static sheathwright.figure.Amounts.sqft;
@@ -11,7 +10,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import sheathwright.figure.RefusedException;
 import sheathwright.published.LoadEdition;
 
 class RoofLivesTest {
@@ -82,19 +80,5 @@ class RoofLivesTest {
     assertThat(code(1000, 0)).isEqualTo(live(1000, 0));
     assertThat(code(0, 12)).isCloseTo(live(0, 12), within(LAST_BITS * 12));
     assertThat(code(1000, 12)).isEqualTo(live(1000, 12));
-  }
-
-  @Test
-  void refusals_sayWhatIsAllowed() {
-    assertThatExceptionOfType(RefusedException.class)
-        .isThrownBy(() -> live(-1, 4))
-        .withMessage(
-            "tributary_sf is -1; it must be from 0 to 100000, spacing times span of one rafter;"
-                + " 20 to 40 is usual");
-    assertThatExceptionOfType(RefusedException.class)
-        .isThrownBy(() -> code(100, 49))
-        .withMessage(
-            "rise_in_12 is 49; it must be from 0 to 48, inches of rise in 12 of run; 6 is a"
-                + " middling roof");
   }
 }

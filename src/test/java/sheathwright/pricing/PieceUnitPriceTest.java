@@ -72,33 +72,6 @@ class PieceUnitPriceTest {
     assertThat(price).isGreaterThan(cost * 1.12 + 1);
   }
 
-  @ParameterizedTest(name = "{0} from 0 to {2}")
-  @CsvSource({
-    "material_usd, -0.01, 1000, 1000.01",
-    "nails, -1, 500, 501",
-    "nail_usd, -0.001, 5, 5.001",
-    "tax_pct, -0.01, 30, 30.01",
-    "hours, -0.01, 40, 40.01",
-    "labor_usd_per_h, -0.01, 500, 500.01",
-    "overhead_pct, -0.01, 200, 200.01",
-    "margin_pct, -0.01, 90, 90.01"
-  })
-  void pieceUnitPrice_takesEachParameterAtItsLimitsAndRefusesItBeyond(
-      String parameter, String below, String most, String above) {
-    assertThat(SISTER.with(parameter, "0").refusal()).isEmpty();
-    assertThat(SISTER.with(parameter, most).refusal()).isEmpty();
-    assertThat(SISTER.with(parameter, below).refusal().orElseThrow())
-        .startsWith(parameter + " is ");
-    assertThat(SISTER.with(parameter, above).refusal().orElseThrow())
-        .startsWith(parameter + " is ");
-  }
-
-  @Test
-  void pieceUnitPrice_saysWhatItRefuses() {
-    assertThat(SISTER.with("nail_usd", "52").refusal())
-        .contains("nail_usd is 52; it must be from 0 to 5, one nail, not a box");
-  }
-
   private static BigDecimal of(String exact) {
     return new BigDecimal(exact);
   }

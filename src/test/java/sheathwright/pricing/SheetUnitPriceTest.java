@@ -118,35 +118,6 @@ class SheetUnitPriceTest {
     assertThat(bare.with("sheet_usd", "88.01").number("quoted_usd")).isEqualTo(101);
   }
 
-  @ParameterizedTest(name = "{0} from 0 to {2}")
-  @CsvSource({
-    "sheet_usd, -0.01, 1000, 1000.01",
-    "waste_pct, -0.01, 100, 100.01",
-    "nails, -1, 500, 501",
-    "nail_usd, -0.001, 5, 5.001",
-    "tax_pct, -0.01, 30, 30.01",
-    "hours, -0.01, 40, 40.01",
-    "labor_usd_per_h, -0.01, 500, 500.01",
-    "disposal_lb, -0.01, 500, 500.01",
-    "disposal_usd_per_ton, -0.01, 2000, 2000.01",
-    "overhead_pct, -0.01, 200, 200.01",
-    "margin_pct, -0.01, 90, 90.01",
-    "extras_usd, -0.01, 1000, 1000.01"
-  })
-  void sheetUnitPrice_takesEachParameterAtItsLimitsAndRefusesItBeyond(
-      String parameter, String below, String most, String above) {
-    assertThat(FIRM.with(parameter, "0").refusal()).isEmpty();
-    assertThat(FIRM.with(parameter, most).refusal()).isEmpty();
-    assertThat(FIRM.with(parameter, below).refusal().orElseThrow()).startsWith(parameter + " is ");
-    assertThat(FIRM.with(parameter, above).refusal().orElseThrow()).startsWith(parameter + " is ");
-  }
-
-  @Test
-  void sheetUnitPrice_saysWhatItRefuses() {
-    assertThat(FIRM.with("margin_pct", "100").refusal())
-        .contains("margin_pct is 100; it must be from 0 to 90, of the price; write 12 for 12 %");
-  }
-
   private static BigDecimal of(String exact) {
     return new BigDecimal(exact);
   }

@@ -1,7 +1,6 @@
 package sheathwright.roof;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static sheathwright.figure.Amounts.ft;
 import static sheathwright.figure.Amounts.in;
@@ -11,7 +10,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import sheathwright.figure.RefusedException;
 
 class SlopesTest {
 
@@ -50,14 +48,5 @@ class SlopesTest {
     assertThat(Slopes.slopeLength(ft(15), pitch(6)).value())
         .isCloseTo(15 * Math.sqrt(1.25), within(1e-12))
         .isEqualTo(Slopes.slopeLength(in(180), pitch(6)).value());
-  }
-
-  @Test
-  void aSteeperRoofThanAnybodyWalks_isRefused() {
-    assertThat(Slopes.slopeFactor(pitch(24)).refusal()).isEmpty();
-    assertThatThrownBy(() -> Slopes.slopeFactor(pitch(24.1)).value())
-        .isInstanceOf(RefusedException.class)
-        .hasMessage(
-            "rise_in_12 is 24.1; it must be from 0 to 24, inches of rise in 12 of run; 6 is a middling roof");
   }
 }

@@ -148,7 +148,7 @@ class LayoutsTest {
     Supports supports = Supports.every(in(16));
     Mark mark = Mark.of("a", Choice.literal(Finding.ROT), in(10), in(10), in(5), in(5));
     assertThatThrownBy(() -> Layouts.patches(plane, supports, mark, mark))
-        .hasMessageContaining("two marks are called a");
+        .hasMessageContaining("two marks are named a");
     Mark off = Mark.of("b", Choice.literal(Finding.ROT), in(1000), in(10), in(5), in(5));
     assertThatThrownBy(() -> Layouts.patches(plane, supports, off))
         .hasMessageContaining("mark b lies off plane south");

@@ -102,4 +102,32 @@ public final class FastenerSizes {
             .number(Units.INCH, "head_in", size)
             .as("head_diameter_in", Units.INCH, SCREWS.source()));
   }
+
+  /**
+   * A nail in numbers.
+   *
+   * @param diameter of the shank
+   * @param length from head to point
+   * @param head diameter of the round head
+   * @param rings length of the ringed part; 0 for a smooth shank
+   * @param bendingYield least average bending yield strength that the code asks of it
+   */
+  public record NailSize(
+      @Column("diameter_in") Figure<Length> diameter,
+      @Column("length_in") Figure<Length> length,
+      @Column("head_diameter_in") Figure<Length> head,
+      @Column("rings_in") Figure<Length> rings,
+      @Column("bending_yield_psi") Figure<Stress> bendingYield) {}
+
+  /**
+   * A wood screw in numbers.
+   *
+   * @param diameter over the thread
+   * @param root diameter under the thread
+   * @param head diameter of the head
+   */
+  public record ScrewDimensions(
+      @Column("diameter_in") Figure<Length> diameter,
+      @Column("root_diameter_in") Figure<Length> root,
+      @Column("head_diameter_in") Figure<Length> head) {}
 }

@@ -2,7 +2,9 @@ package sheathwright.fastening.strength;
 
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
+import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Stress;
@@ -106,4 +108,13 @@ public final class NailLaterals {
         .times(PRINTED_STEP)
         .as(member + "_bearing_psi", Units.PSI, BEARING);
   }
+
+  /**
+   * What a nail carries across its length.
+   *
+   * @param lateral reference value Z of one nail in single shear
+   * @param mode the yield mode that gives it
+   */
+  public record LateralValue(
+      @Column("lateral_lb") Figure<Force> lateral, @Column("mode") Choice<YieldMode> mode) {}
 }

@@ -1,7 +1,9 @@
 package sheathwright.fastening.strength;
 
+import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
@@ -57,4 +59,20 @@ public final class ToeNails {
         LATERAL.as("lateral_factor", Units.RATIO, FACTOR),
         WITHDRAWAL.as("withdrawal_factor", Units.RATIO, FACTOR));
   }
+
+  /**
+   * How a toe-nail lies in its two members.
+   *
+   * @param sideBearing length that bears in the member it is driven through
+   * @param mainBearing length that bears in the member that holds the point, along its face
+   * @param penetration length in the member that holds the point, along the nail
+   * @param lateralFactor what its lateral value is multiplied by
+   * @param withdrawalFactor what its withdrawal value is multiplied by
+   */
+  public record ToeNail(
+      @Column("side_bearing_in") Figure<Length> sideBearing,
+      @Column("main_bearing_in") Figure<Length> mainBearing,
+      @Column("penetration_in") Figure<Length> penetration,
+      @Column("lateral_factor") Figure<Ratio> lateralFactor,
+      @Column("withdrawal_factor") Figure<Ratio> withdrawalFactor) {}
 }

@@ -12,6 +12,7 @@ import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.framing.sister.SisterSizes.SisterSize;
 import sheathwright.wood.LumberSize;
 
 /** Sizes of sisters by price, those alone that pass; it follows when a price or a wood changes. */

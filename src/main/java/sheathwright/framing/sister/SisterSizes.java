@@ -10,8 +10,10 @@ import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Roll;
+import sheathwright.figure.YesNo;
 import sheathwright.framing.stop.RepairDecision.Decision;
 import sheathwright.framing.stop.RepairStops;
+import sheathwright.wood.LumberSize;
 
 /**
  * Which full-length sisters do for a given rafter, span and load, and which is cheapest.
@@ -86,4 +88,28 @@ public record SisterSizes(
         Roll.column("price", SisterSize::price),
         Roll.column("rank", SisterSize::rank));
   }
+
+  /**
+   * A full-length sister of one size beside a given rafter.
+   *
+   * @param size nominal
+   * @param rafter bending of the old rafter beside it
+   * @param sister bending of the sister
+   * @param deflection sag of both under the live load
+   * @param ratio the greatest of the three
+   * @param price of one stick
+   * @param passes whether it is sold and all three are within 1
+   * @param place how many of those that pass are cheaper, and one
+   * @param rank the same where it passes itself
+   */
+  public record SisterSize(
+      Choice<LumberSize> size,
+      Check rafter,
+      Check sister,
+      Check deflection,
+      Figure<Ratio> ratio,
+      Figure<Per<Money, Pieces>> price,
+      Choice<YesNo> passes,
+      Figure<Ratio> place,
+      Figure<Ratio> rank) {}
 }

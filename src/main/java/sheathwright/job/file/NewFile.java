@@ -89,7 +89,7 @@ public final class NewFile {
   /** Refuses to replace what was not there when the file was asked for. */
   void requireFree() {
     if (!mayReplace && exists()) {
-      throw problem(named, "it was made meanwhile and is kept");
+      throw problem(named, "something else made it in the meantime; it is kept");
     }
   }
 
@@ -103,7 +103,7 @@ public final class NewFile {
     try {
       for (int links = 0; Files.isSymbolicLink(at); links++) {
         if (links == LINKS_AT_MOST) {
-          throw problem(named, "it is a link that leads round to itself; name another");
+          throw problem(named, "it is a link that loops back to itself; name another");
         }
         at = at.resolveSibling(Files.readSymbolicLink(at));
       }

@@ -76,7 +76,7 @@ public final class TableReader {
           }
           if (!group.needed().isEmpty()) {
             String message =
-                "\"%s\" is for %s, which the job has not; add it, or take this line away";
+                "\"%s\" is for %s, which this job does not have; add it, or delete this line";
             problem(file, line, keyColumn, message.formatted(field.name(), group.needed()));
           }
         } else if (field.isRequired() && group.isAsked(isGiven)) {

@@ -7,7 +7,7 @@ public enum LevelDecision implements Option<LevelDecision> {
   SCREENED(
       "the old rafters screen within their limits; screening only: local code and a licensed engineer decide"),
   ENGINEER_FIRST(
-      "STOP: the old rafters screen above what they can carry; a licensed engineer decides before any leveling; sisters alone do not make the roof adequate"),
+      "STOP: the old rafters screen above what they can carry; a licensed engineer decides before any leveling; sisters alone do not make the roof strong enough"),
   REPORTED_FIRST(
       "STOP: something was reported of the framing; a licensed engineer decides before any leveling"),
   TRUSS_DESIGNER_FIRST(

@@ -30,7 +30,7 @@ public final class RepairList {
     lines.addAll(BEFORE_ANY_CUT);
     if (!plan.lap().ok().holds()) {
       lines.add(
-          "A sister lies only %s against its rafter; at least %s is asked: take a deeper size."
+          "A sister laps its rafter only %s; at least %s is required: use a deeper size."
               .formatted(plan.lap().capacity(), plan.lap().demand()));
     }
     plan.rafters().forEach(rafter -> add(plan, rafter));

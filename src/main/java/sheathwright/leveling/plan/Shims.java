@@ -4,12 +4,14 @@ import sheathwright.catalog.Column;
 import sheathwright.catalog.Columns;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Check;
+import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
+import sheathwright.figure.YesNo;
 
 /** Strips on top of a rafter, under the sheet. */
 public final class Shims {
@@ -158,4 +160,16 @@ public final class Shims {
         .plus(strip.thickness())
         .as("nail_needed_in", Units.INCH, Source.derived("geometry"));
   }
+
+  /**
+   * How fast a strip grows thicker.
+   *
+   * @param taper inches in 12 inches of length
+   * @param steepness that against the most that is wanted
+   * @param gradual whether it is within
+   */
+  public record ShimTaper(
+      @Column("taper_in_12") Figure<Ratio> taper,
+      @Column("taper_ratio") Check steepness,
+      @Column("gradual") Choice<YesNo> gradual) {}
 }

@@ -90,4 +90,16 @@ public final class SisterLaps {
     }
     return found.as("smallest_size");
   }
+
+  /**
+   * How far a sister lies against the old rafter where it stands highest above it.
+   *
+   * @param lap height by which the two lie against each other
+   * @param enough the least lap against that
+   * @param smallest the smallest nominal size that laps enough, or the word none
+   */
+  public record SisterLap(
+      @Column("lap_in") Figure<Length> lap,
+      @Column("lap_ratio") Check enough,
+      @Column("smallest_size") Choice<String> smallest) {}
 }

@@ -7,6 +7,7 @@ import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
@@ -121,4 +122,22 @@ public final class Sisters {
     var nearMiss = SisterStick.nearMiss(shorter, stick.lacking(shorter));
     return new SisterStock(length, stock, pieces, nails, endOffset, nearMiss);
   }
+
+  /**
+   * The lumber that brings sagged rafters to a string line.
+   *
+   * @param length of each sister
+   * @param stock of each stick to buy
+   * @param pieces sticks to buy
+   * @param nails in all
+   * @param endOffset how far the sister's top stands above the old rafter at its ends
+   * @param nearMiss what the next shorter stock lacks, if that is under an inch, else zero
+   */
+  public record SisterStock(
+      @Column("length_ft") Figure<Length> length,
+      @Column("stock_ft") Figure<Length> stock,
+      @Column(value = "pieces", unit = "piece") Figure<Pieces> pieces,
+      @Column(value = "nails", unit = "nail") Figure<Nails> nails,
+      @Column("end_offset_in") Figure<Length> endOffset,
+      @Column("near_miss_in") Figure<Length> nearMiss) {}
 }

@@ -67,7 +67,7 @@ public final class StringReadings {
     for (StringReading reading : ofRafter) {
       if (Math.abs(inches(reading.center()) - inches(first.center())) > 1e-6) {
         throw new RefusedException(
-            "rafter %s is said to have its center at %s and at %s; a rafter has one"
+            "rafter %s has its center at %s and again at %s; a rafter has only one"
                 .formatted(first.rafter(), first.center(), reading.center()),
             List.of(reading.center(), first.center()));
       }

@@ -18,21 +18,21 @@ public record CoveringLimits(
             preset = "25/32",
             least = 0,
             most = 6,
-            rule = "25/32 is commonly asked for")
+            rule = "25/32 is commonly required")
         Figure<Length> minThickness,
     @Column(
             value = "max_gap_in",
             preset = "1/4",
             least = 0,
             most = 12,
-            rule = "1/4 is commonly asked for")
+            rule = "1/4 is commonly required")
         Figure<Length> maxGap,
     @Column(
             value = "max_hole_in",
             preset = "1",
             least = 0,
             most = 48,
-            rule = "1 is commonly asked for")
+            rule = "1 is commonly required")
         Figure<Length> maxHole) {
 
   private static final Columns COLUMNS = Columns.of(CoveringLimits.class);
@@ -46,7 +46,7 @@ public record CoveringLimits(
     maxHole = COLUMNS.let("maxHole", maxHole);
   }
 
-  /** A least thickness, and what is commonly asked for besides. */
+  /** A least thickness, and what is commonly required besides. */
   public static CoveringLimits minThickness(Figure<Length> given) {
     return new CoveringLimits(given, null, null);
   }

@@ -18,14 +18,14 @@ public record PieceRules(
             preset = "0",
             least = 0,
             most = 192,
-            rule = "48 is advice for windy places")
+            rule = "48 is advised where winds are high")
         Figure<Length> minLength,
     @Column(
             value = "min_width_in",
             preset = "24",
             least = 0,
             most = 48,
-            rule = "24 is what the table wants")
+            rule = "24 is what the table calls for")
         Figure<Length> minWidth,
     @Column(value = "min_bearing_in", preset = "1/2", least = 0, most = 2.5, rule = "1/2 is usual")
         Figure<Length> minBearing) {

@@ -115,7 +115,7 @@ public final class PatchAnswer {
     for (Mark mark : marks) {
       if (!keys.add(mark.key())) {
         throw new RefusedException(
-            "two marks are called %s; give each a key of its own".formatted(mark.key()));
+            "two marks are named %s; give each its own key".formatted(mark.key()));
       }
       if (plane.outline().within(mark.box()).isEmpty()) {
         throw new RefusedException(

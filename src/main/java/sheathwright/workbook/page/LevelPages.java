@@ -5,7 +5,7 @@ import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
 import sheathwright.job.Leveling;
-import sheathwright.leveling.plan.SisterStock;
+import sheathwright.leveling.plan.Sisters.SisterStock;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Listing;
 import sheathwright.workbook.book.Tab;

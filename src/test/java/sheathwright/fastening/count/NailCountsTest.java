@@ -62,29 +62,6 @@ class NailCountsTest {
     assertThat(whole.with("sheet_width_in", "24").number("nails")).isEqualTo(25);
   }
 
-  @ParameterizedTest(name = "{0} from {2} to {3}")
-  @CsvSource({
-    "support_spacing_in, 5.99, 6, 96, 96.01",
-    "edge_spacing_in, 0.99, 1, 24, 24.01",
-    "field_spacing_in, 0.99, 1, 24, 24.01",
-    "sheet_length_in, 0.99, 1, 192, 192.01",
-    "sheet_width_in, 0.99, 1, 96, 96.01"
-  })
-  void nailsPerSheet_takesEachParameterAtItsLimitsAndRefusesItBeyond(
-      String parameter, String below, String least, String most, String above) {
-    Asked usual = sheet("16", "6", "12");
-    assertThat(usual.with(parameter, least).refusal()).isEmpty();
-    assertThat(usual.with(parameter, most).refusal()).isEmpty();
-    assertThat(usual.with(parameter, below).refusal().orElseThrow()).startsWith(parameter + " is ");
-    assertThat(usual.with(parameter, above).refusal().orElseThrow()).startsWith(parameter + " is ");
-  }
-
-  @Test
-  void nailsPerSheet_saysWhatItRefuses() {
-    assertThat(sheet("16", "0", "12").refusal())
-        .contains("edge_spacing_in is 0; it must be from 1 to 24, 6 is usual, 4 in high wind");
-  }
-
   /** A thing that is said by halves refuses, and says what is missing. */
   @Test
   void nailsPerSheet_isRefusedWhereTheFieldIsNotSaid() {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
+import sheathwright.fastening.strength.NailLaterals.LateralValue;
 import sheathwright.figure.Amounts;
 
 /**

@@ -130,12 +130,4 @@ class RafterCheckTest {
     assertThat(span.inFeetAndInches()).hasToString("refused: " + reason);
     assertThat(span.governs()).hasToString("refused: " + reason);
   }
-
-  @Test
-  void spacing_isRefusedOutsideItsRange() {
-    assertThat(span(HEM_FIR, in(60), ValueSet.NDS2018).span())
-        .hasToString(
-            "refused: spacing_in is 60; it must be from 4 to 48, center to center; 16 and 24 are"
-                + " usual");
-  }
 }

@@ -11,7 +11,8 @@ import static sheathwright.figure.YesNo.YES;
 
 import org.junit.jupiter.api.Test;
 import sheathwright.figure.YesNo;
-import sheathwright.framing.sister.SisterReaction.CarriedBy;
+import sheathwright.framing.sister.SisterReactions.SisterReaction;
+import sheathwright.framing.sister.SisterReactions.SisterReaction.CarriedBy;
 import sheathwright.framing.stop.RepairDecision.Decision;
 import sheathwright.wood.LumberSize;
 

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import sheathwright.figure.YesNo;
+import sheathwright.framing.sister.SisteredRafters.SisteredRafter;
 import sheathwright.framing.stop.RepairDecision.Decision;
 import sheathwright.wood.LumberSize;
 

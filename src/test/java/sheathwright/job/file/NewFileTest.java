@@ -51,7 +51,7 @@ class NewFileTest {
     Files.write(place, OLD);
     assertThatThrownBy(() -> file.write(NEW))
         .isInstanceOf(ProblemsException.class)
-        .hasMessage(place + ": it was made meanwhile and is kept");
+        .hasMessage(place + ": something else made it in the meantime; it is kept");
     assertThat(place).hasBinaryContent(OLD);
     assertThat(names()).containsExactly("quote.xlsx");
   }

@@ -196,7 +196,7 @@ class NewFilesTest {
   void newFile_isNotALinkToItself() throws IOException {
     Path link = Files.createSymbolicLink(folder.resolve("a.xlsx"), Path.of("a.xlsx"));
     assertThatThrownBy(() -> at("a.xlsx"))
-        .hasMessage(link + ": it is a link that leads round to itself; name another");
+        .hasMessage(link + ": it is a link that loops back to itself; name another");
   }
 
   @Test

@@ -8,6 +8,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import sheathwright.figure.Amounts;
 import sheathwright.figure.YesNo;
+import sheathwright.leveling.plan.Sisters.SisterStock;
 import sheathwright.leveling.string.LevelRafter;
 import sheathwright.leveling.string.Profile.Stretch;
 import sheathwright.leveling.string.SaggedSpan;

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import sheathwright.figure.Amounts;
+import sheathwright.leveling.plan.Shims.ShimTaper;
 
 class ShimsTest {
 

@@ -7,6 +7,7 @@ import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import sheathwright.figure.Amounts;
+import sheathwright.leveling.plan.Sisters.SisterStock;
 import sheathwright.leveling.string.SaggedSpan;
 import sheathwright.wood.LumberSize;
 

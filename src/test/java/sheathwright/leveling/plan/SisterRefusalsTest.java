@@ -19,37 +19,6 @@ class SisterRefusalsTest {
           .with("rafter_count", "4")
           .with("sister_size", "2x12");
 
-  @ParameterizedTest(name = "{0} from {2} to {3}")
-  @CsvSource({
-    "sag_in, -0.01, 0, 6, 6.01",
-    "span_ft, 1.99, 2, 40, 40.01",
-    "tolerance_in, -0.01, 0, 2, 2.01",
-    "lap_in, -0.01, 0, 120, 120.01",
-    "rafter_count, -1, 0, 500, 501",
-    "nail_spacing_in, 1.99, 2, 48, 48.01",
-    "nail_rows, 0.99, 1, 4, 4.01"
-  })
-  void sisterStock_takesEachParameterAtItsLimitsAndRefusesItBeyond(
-      String parameter, String below, String least, String most, String above) {
-    Asked sister = USUAL.with("sag_in", "1");
-    // A span of 40 ft has no stock that reaches, so it is taken only where nothing is to be done.
-    Asked longest = parameter.equals("span_ft") ? USUAL : sister;
-    assertThat(sister.with(parameter, least).refusal()).isEmpty();
-    assertThat(longest.with(parameter, most).refusal()).isEmpty();
-    assertThat(sister.with(parameter, below).refusal().orElseThrow())
-        .startsWith(parameter + " is ");
-    assertThat(sister.with(parameter, above).refusal().orElseThrow())
-        .startsWith(parameter + " is ");
-  }
-
-  @Test
-  void sisterStock_saysWhatItRefuses() {
-    assertThat(USUAL.with("sag_in", "6.5").refusal())
-        .contains(
-            "sag_in is 6.5; it must be from 0 to 6, more is a structural repair: a licensed"
-                + " engineer decides");
-  }
-
   /** The longest stock a yard sells is 20 ft: common practice, no source. */
   @Test
   void sisterStock_refusesASisterLongerThanTheLongestStick() {

@@ -121,32 +121,4 @@ class BoardsTest {
     assertThat(old.with("min_thickness_in", "3/4").with("max_gap_in", "1/2").answer("ok"))
         .isEqualTo("yes");
   }
-
-  @ParameterizedTest(name = "{0} {1}")
-  @CsvSource({
-    "board_span, thickness_in, 0.249, 6.001",
-    "board_span, bending_psi, -0.001, 5000.1",
-    "board_span, modulus_psi, -0.001, 3000001",
-    "board_span, support_spacing_in, 5.999, 96.001",
-    "boards_to_replace, deck_area_sf, -0.001, 50000.1",
-    "boards_to_replace, board_face_in, 0.999, 24.001",
-    "boards_to_replace, gap_in, -0.001, 6.001",
-    "boards_to_replace, stock_ft, 1.999, 24.001",
-    "boards_to_replace, waste_pct, -0.001, 100.001",
-    "board_base, thickness_in, 0.249, 6.001",
-    "board_base, gap_in, -0.001, 12.001",
-    "board_base, hole_in, -0.001, 48.001"
-  })
-  void aNumberOutsideItsRange_isRefused(
-      String function, String parameter, String below, String above) {
-    Asked usual =
-        switch (function) {
-          case "board_span" -> SPAN.with("thickness_in", "3/4");
-          case "boards_to_replace" -> COUNT;
-          default -> BASE;
-        };
-    assertThat(usual.refusal()).isEmpty();
-    assertThat(usual.with(parameter, below).refusal().orElseThrow()).startsWith(parameter + " is ");
-    assertThat(usual.with(parameter, above).refusal().orElseThrow()).startsWith(parameter + " is ");
-  }
 }

@@ -1,7 +1,6 @@
 package sheathwright.sheathing.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static sheathwright.figure.Amounts.ft;
 import static sheathwright.figure.Amounts.in;
@@ -13,7 +12,6 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import sheathwright.figure.RefusedException;
 import sheathwright.roof.PlaneSize;
 
 class CoursesTest {
@@ -91,12 +89,5 @@ class CoursesTest {
       double slope = courses * 4 + stripEighths / 8.0;
       assertThat(count(eaveSheets * 8, slope, RIP).sheets().value()).isEqualTo(opened);
     }
-  }
-
-  @Test
-  void anEaveOfNothing_isRefused() {
-    assertThatThrownBy(() -> count(0.9, 12, RIP).sheets().value())
-        .isInstanceOf(RefusedException.class)
-        .hasMessage("eave_ft is 0.9; it must be from 1 to 500, along the eave");
   }
 }

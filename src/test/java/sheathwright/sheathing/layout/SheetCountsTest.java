@@ -7,7 +7,6 @@ import static sheathwright.figure.Amounts.sqft;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import sheathwright.catalog.Asked;
 
 class SheetCountsTest {
 
@@ -60,27 +59,5 @@ class SheetCountsTest {
       // A tenth of waste on ten sheets is one sheet, though 1.1 is not exact in binary.
       assertThat(SheetCounts.sheetsByArea(sqft(10 * area), pct(10)).value()).isEqualTo(11 * whole);
     }
-  }
-
-  @ParameterizedTest(name = "{0} from {2} to {3}")
-  @CsvSource({"deck_area_sf, 0.999, 1, 200000, 200000.1", "waste_pct, -0.001, 0, 100, 100.001"})
-  void sheetsByArea_takesEachParameterAtItsLimitsAndRefusesItBeyond(
-      String parameter, String below, String least, String most, String above) {
-    Asked usual = Asked.of("sheets_by_area").with("deck_area_sf", "1408.72").with("waste_pct", "5");
-    assertThat(usual.with(parameter, least).refusal()).isEmpty();
-    assertThat(usual.with(parameter, most).refusal()).isEmpty();
-    assertThat(usual.with(parameter, below).refusal().orElseThrow()).startsWith(parameter + " is ");
-    assertThat(usual.with(parameter, above).refusal().orElseThrow()).startsWith(parameter + " is ");
-  }
-
-  @Test
-  void sheetsByArea_saysWhatItRefuses() {
-    assertThat(
-            Asked.of("sheets_by_area")
-                .with("deck_area_sf", "1408.72")
-                .with("waste_pct", "105")
-                .refusal())
-        .contains(
-            "waste_pct is 105; it must be from 0 to 100, 0 for a count, 5 to 15 for an order");
   }
 }

@@ -125,17 +125,6 @@ class PanelSpanTest {
         .hasMessageContaining("a spreadsheet program may have made a date of it");
   }
 
-  @ParameterizedTest(name = "{0} from {2} to {3}")
-  @CsvSource({
-    "thickness_in, 0.249, 1.251",
-    "support_spacing_in, 5.999, 96.001",
-    "dead_psf, -0.001, 100.001"
-  })
-  void aNumberOutsideItsRange_isRefused(String parameter, String below, String above) {
-    assertThat(USUAL.with(parameter, below).refusal().orElseThrow()).startsWith(parameter + " is ");
-    assertThat(USUAL.with(parameter, above).refusal().orElseThrow()).startsWith(parameter + " is ");
-  }
-
   /** Whatever the stamp: wider supports and more dead load never carry more, edges never harm. */
   @Test
   void live_neverGrowsWithSpacingOrDeadLoadNorShrinksWithSupportedEdges() {

@@ -9,7 +9,6 @@ import static sheathwright.sheathing.panel.PanelKind.PLYWOOD;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import sheathwright.catalog.Asked;
 import sheathwright.figure.Lengths;
 import sheathwright.roof.SheetSize;
 
@@ -66,15 +65,5 @@ class PanelWeightTest {
         Panels.panelWeight(
             PanelCategory.CATEGORY_3_4, PLYWOOD, SheetSize.length(in(48)).width(in(24)));
     assertThat(piece.sheet().value()).isCloseTo(18.4, within(1e-9));
-  }
-
-  @Test
-  void aNumberOutsideItsRange_isRefused() {
-    Asked usual = Asked.of("panel_weight").with("category", "7/16 in").with("kind", "OSB");
-    assertThat(usual.refusal()).isEmpty();
-    assertThat(usual.with("sheet_length_in", "0.999").refusal().orElseThrow())
-        .startsWith("sheet_length_in is 0.999; it must be from 1 to 192");
-    assertThat(usual.with("sheet_width_in", "96.1").refusal().orElseThrow())
-        .startsWith("sheet_width_in is 96.1; it must be from 1 to 96");
   }
 }
