@@ -82,7 +82,7 @@ public record Parameter(
   }
 
   /** The option that a text names, however it is spaced or capitalized. */
-  static Optional<? extends Enum<?>> option(String given, Class<? extends Enum<?>> options) {
+  public static Optional<? extends Enum<?>> option(String given, Class<? extends Enum<?>> options) {
     String wanted = given.toLowerCase(Locale.ROOT).replace(' ', '-').replace('_', '-');
     return Arrays.stream(options.getEnumConstants())
         .filter(option -> isWritten(wanted, option))

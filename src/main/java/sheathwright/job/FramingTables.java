@@ -12,10 +12,12 @@ import sheathwright.framing.rafter.RoofTriangle;
 import sheathwright.framing.sister.SisterLoad;
 import sheathwright.framing.stop.StopFinding;
 import sheathwright.job.table.Field;
+import sheathwright.loads.LiveLoad;
 import sheathwright.loads.RoofMaterial;
 import sheathwright.loads.UniformLoad;
 import sheathwright.wood.ActualSize;
 import sheathwright.wood.Lumber;
+import sheathwright.wood.Member;
 import sheathwright.wood.Seat;
 import sheathwright.wood.ServiceConditions;
 
@@ -41,7 +43,7 @@ final class FramingTables {
           Field.of(ClearSpan.class, "span", "Rafter span, clear, horizontal projection"),
           Field.of(Seat.class, "bearing", "Bearing length at plate"),
           Field.word("load", "Kind of live load", RafterLoad.class),
-          Field.of(UniformLoad.class, "live", "Live load, horizontal projection"),
+          Field.of(LiveLoad.class, "live", "Live load, horizontal projection"),
           DEAD,
           Field.number("deflection_limit", "Deflection limit, live load L/", 180, 360));
 
@@ -58,9 +60,9 @@ final class FramingTables {
               .named("rafter_depth_in")
               .ifKnown(),
           Field.number("roof_live_psf", "Roof live load beside the snow", 1, 100).ifKnown(),
-          Field.of(ServiceConditions.class, "moisture", "Wood stays").ifKnown(),
+          Field.of(ServiceConditions.class, "moisture", "Moisture of the wood").ifKnown(),
           Field.of(ServiceConditions.class, "temperature", "Sustained temperature, °F").ifKnown(),
-          Field.of(ServiceConditions.class, "incised", "Incised for a preservative").ifKnown(),
+          Field.of(Member.class, "incised", "Incised for a preservative").ifKnown(),
           Field.of(OldRafter.class, "seasoned", "Known dry when first loaded").ifKnown(),
           Field.number(
                   "total_deflection_limit", "Deflection limit, total load L/", Units.RATIO, 60, 360)

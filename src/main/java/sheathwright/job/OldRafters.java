@@ -23,11 +23,11 @@ import sheathwright.wood.Grade;
 import sheathwright.wood.Lumber;
 import sheathwright.wood.LumberSize;
 import sheathwright.wood.Member;
+import sheathwright.wood.Moisture;
 import sheathwright.wood.RafterSections;
 import sheathwright.wood.Seat;
 import sheathwright.wood.SectionProperties;
 import sheathwright.wood.ServiceConditions;
-import sheathwright.wood.ServiceMoisture;
 import sheathwright.wood.Species;
 import sheathwright.wood.Stock;
 import sheathwright.wood.ValueSet;
@@ -67,9 +67,9 @@ final class OldRafters {
             job.<LumberSize>word("rafter_size"),
             job.<ValueSet>word("value_set")),
         actual(job),
-        ServiceConditions.of(job.wordOr("moisture", ServiceMoisture.DRY))
-            .temperature(job.factOr("temperature_f", 70, Units.RATIO))
-            .incised(job.wordOr("incised", YesNo.NO)));
+        ServiceConditions.of(job.wordOr("moisture", Moisture.STAYS_DRY))
+            .temperature(job.factOr("temperature_f", 70, Units.RATIO)),
+        job.wordOr("incised", YesNo.NO));
   }
 
   private static ActualSize actual(Job job) {

@@ -13,6 +13,7 @@ import sheathwright.figure.Source;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
 import sheathwright.published.LoadEdition;
+import sheathwright.roof.Slope;
 
 /** What the functions of roof loads are told, held to its range. */
 public final class LoadArguments {
@@ -33,7 +34,6 @@ public final class LoadArguments {
   /** The ranges of columns that stand in several things, or by themselves and in a thing. */
   public static final double STEEPEST_IN_12 = 48;
 
-  public static final String RISE_RULE = "inches of rise in 12 of run; 6 is a middling roof";
   public static final double LEAST_RUN_FT = 1;
   public static final double MOST_RUN_FT = 500;
   public static final String RUN_RULE =
@@ -46,7 +46,7 @@ public final class LoadArguments {
 
   public static Figure<Ratio> rise(Figure<Ratio> rise) {
     return rise.within(
-        "rise_in_12", Units.RISE_IN_12, Limits.between(0, STEEPEST_IN_12, RISE_RULE));
+        "rise_in_12", Units.RISE_IN_12, Limits.between(0, STEEPEST_IN_12, Slope.RISE_RULE));
   }
 
   /** A slope in degrees, from its rise in 12. */

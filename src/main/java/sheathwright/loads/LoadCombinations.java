@@ -15,11 +15,11 @@ import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.StrengthPressure;
 import sheathwright.figure.Source;
-import sheathwright.figure.Table;
 import sheathwright.figure.Units;
 import sheathwright.loads.LoadCombination.Name;
 import sheathwright.published.LoadEdition;
-import sheathwright.published.Published;
+import sheathwright.wood.LoadDuration;
+import sheathwright.wood.Nds;
 
 /** Which loads a rafter is checked for at one time, for allowable stress. */
 public final class LoadCombinations {
@@ -27,8 +27,6 @@ public final class LoadCombinations {
   private static final Source RULE = Source.secondHand("ASCE 7-16, 2.4.1");
   private static final Source RULE_2022 = Source.secondHand("ASCE 7-22, 2.4.1");
   private static final Source DURATION = Source.secondHand("NDS 2018, 2.3.2");
-  private static final Table LOAD_DURATION =
-      Published.table("nds/2018/load-duration.csv", "load_duration", "load duration factors", 1);
   private static final Figure<Ratio> WHOLE = LoadArguments.ONE;
   private static final Figure<Ratio> SNOW_SHARE =
       constant("allowable_snow_share", 0.7, Units.RATIO, "0.7", RULE_2022);
@@ -113,10 +111,12 @@ public final class LoadCombinations {
     var lifting = WIND_SHARE.times(w).as("allowable_uplift_psf", Units.PSF, RULE);
     var holding = DEAD_AGAINST_UPLIFT.times(d).as("dead_against_uplift_psf", Units.PSF, RULE);
     return List.of(
-        combination(Name.DEAD_ALONE, d, "permanent"),
-        combination(Name.DEAD_AND_ROOF_LIVE, d.plus(loads.roofLive()), "roof-live"),
-        combination(Name.DEAD_AND_SNOW, d.plus(allowableSnow), "snow"),
-        combination(Name.DEAD_AND_UPLIFT, holding.minus(lifting), "ten-minutes"));
+        combination(Name.DEAD_ALONE, d, LoadDuration.DURATION_PERMANENT),
+        combination(
+            Name.DEAD_AND_ROOF_LIVE, d.plus(loads.roofLive()), LoadDuration.DURATION_ROOF_LIVE),
+        combination(Name.DEAD_AND_SNOW, d.plus(allowableSnow), LoadDuration.DURATION_SNOW),
+        combination(
+            Name.DEAD_AND_UPLIFT, holding.minus(lifting), LoadDuration.DURATION_TEN_MINUTES));
   }
 
   /** Which of the four asks most of the wood in bending, up or down. */
@@ -139,14 +139,11 @@ public final class LoadCombinations {
         .as("governs_bending", DURATION);
   }
 
-  private static LoadCombination combination(Name name, Figure<Pressure> load, String duration) {
+  private static LoadCombination combination(
+      Name name, Figure<Pressure> load, LoadDuration duration) {
     String words = name.name().toLowerCase(Locale.ROOT);
     var total = load.as(words + "_psf", Units.PSF, RULE);
-    var factor =
-        LOAD_DURATION
-            .number(Units.RATIO, "cd", Choice.literal(duration))
-            .as(words + "_duration_factor", Units.RATIO)
-            .symbol("C_D");
+    var factor = Nds.loadDuration(words + "_duration_factor", duration);
     var byDuration = total.dividedBy(factor).as(words + "_by_duration_psf", Units.PSF, DURATION);
     return new LoadCombination(Choice.literal(name), total, factor, byDuration);
   }

@@ -61,36 +61,29 @@ final class Shows {
     return value instanceof String said ? "\"" + said + "\"" : String.valueOf(value);
   }
 
-  private static boolean hasColumns(Record results) {
-    return Arrays.stream(results.getClass().getRecordComponents())
-        .anyMatch(component -> component.isAnnotationPresent(Column.class));
+  /** Whether it is a thing or a record of results, or is made of such. */
+  private static boolean hasColumns(Record record) {
+    return Arrays.stream(record.getClass().getRecordComponents())
+        .anyMatch(
+            component ->
+                component.isAnnotationPresent(Column.class)
+                    || part(component, record) instanceof Record inner && isTabled(inner));
   }
 
-  private static boolean isTraced(Class<?> type) {
-    return Traced.class.isAssignableFrom(type) || type == Check.class;
+  /** Whether some of its parts have parts, which are then said with the columns that they fill. */
+  private static boolean isMadeOfThings(Record record) {
+    return Arrays.stream(record.getClass().getRecordComponents())
+        .map(component -> part(component, record))
+        .anyMatch(part -> part instanceof Record inner && isTabled(inner));
   }
 
-  private static String table(Record results) {
-    List<String[]> rows = new ArrayList<>();
-    for (RecordComponent component : results.getClass().getRecordComponents()) {
-      if (!component.isAnnotationPresent(Column.class) && !isTraced(component.getType())) {
-        continue;
-      }
-      Object part = part(component, results);
-      if (part instanceof Check check) {
-        rows.add(
-            new String[] {
-              component.getName() + "()",
-              String.valueOf(check.ratio()),
-              check.demand()
-                  + " of "
-                  + check.capacity()
-                  + (check.ok().holds() ? ", ok" : ", NOT ok")
-            });
-      } else {
-        rows.add(new String[] {component.getName() + "()", text(part), ""});
-      }
-    }
+  /** A part that is a table of its own; a check is said in one line. */
+  private static boolean isTabled(Record part) {
+    return part.getClass() != Check.class && hasColumns(part);
+  }
+
+  private static String table(Record record) {
+    List<String[]> rows = rows("", record, isMadeOfThings(record));
     int first = rows.stream().mapToInt(row -> row[0].length()).max().orElse(0);
     int second =
         rows.stream()
@@ -101,6 +94,38 @@ final class Shows {
     return rows.stream()
         .map(row -> (pad(row[0], first + 2) + pad(row[1], second + 2) + row[2]).stripTrailing())
         .collect(joining("\n"));
+  }
+
+  /** What each part is called by and what it is; the parts of a part follow one another. */
+  private static List<String[]> rows(String before, Record record, boolean withColumns) {
+    List<String[]> rows = new ArrayList<>();
+    for (RecordComponent component : record.getClass().getRecordComponents()) {
+      Object part = part(component, record);
+      String called = before + component.getName() + "()";
+      if (part instanceof Check check) {
+        rows.add(
+            new String[] {
+              called,
+              String.valueOf(check.ratio()),
+              check.demand()
+                  + " of "
+                  + check.capacity()
+                  + (check.ok().holds() ? ", ok" : ", NOT ok")
+            });
+      } else if (part instanceof Record inner && isTabled(inner)) {
+        rows.addAll(rows(called + ".", inner, withColumns));
+      } else if (component.isAnnotationPresent(Column.class) || part instanceof Traced) {
+        rows.add(new String[] {called, text(part), withColumns ? column(component, part) : ""});
+      }
+    }
+    return rows;
+  }
+
+  /** The column that a part fills; what a part lacks names it already. */
+  private static String column(RecordComponent component, Object part) {
+    Column column = component.getAnnotation(Column.class);
+    boolean isSaid = column == null || part instanceof Traced traced && isRefused(traced);
+    return isSaid ? "" : column.value();
   }
 
   private static Object part(RecordComponent component, Record results) {

@@ -20,12 +20,11 @@ public record Slope(
             most = 200,
             rule = "from the eave edge to below the ridge, half the width of a gable")
         Figure<Length> run,
-    @Column(
-            value = "rise_in_12",
-            least = 0,
-            most = 24,
-            rule = "inches of rise in 12 of run; 6 is a middling roof")
+    @Column(value = "rise_in_12", least = 0, most = 24, rule = Slope.RISE_RULE)
         Figure<Ratio> rise) {
+
+  /** What a rise is, wherever one is a column. */
+  public static final String RISE_RULE = "inches of rise in 12 of run; 6 is a middling roof";
 
   private static final Columns COLUMNS = Columns.of(Slope.class);
 

@@ -42,7 +42,7 @@ public final class AdjustedWood {
     var emin = values.minModulus().as("min_modulus_value_psi", Units.PSI).symbol("E_min");
 
     var sized = fb.times(sizeFactor).as("sized_bending_psi", Units.PSI, TABLE);
-    service = new ServiceFactors(member.service(), sized);
+    service = new ServiceFactors(member.service(), member.incised().choice(), sized);
     bending =
         sized
             .times(service.wetBending)

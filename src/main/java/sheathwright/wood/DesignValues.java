@@ -63,9 +63,7 @@ public final class DesignValues {
     Condition isFlat = use.flatwise().choice().is(YesNo.YES);
 
     var cd =
-        LumberValues.loadDuration(loadDuration.choice().argument("load_duration"))
-            .as("load_duration_factor", Units.RATIO)
-            .symbol("C_D");
+        Nds.loadDuration("load_duration_factor", loadDuration.choice().argument("load_duration"));
     var cr = RepetitiveMember.factor(use.spacing());
     var star =
         wood.bending.times(cd).times(cr).as("unflat_bending_psi", Units.PSI, TABLE).symbol("F_b*");

@@ -22,8 +22,6 @@ public final class LumberValues {
   private static final Table VALUES = allValueSets();
   private static final Table SIZE_FACTOR =
       Published.table("nds/2018/size-factor.csv", "size_factor", "size factors", 2);
-  private static final Table LOAD_DURATION =
-      Published.table("nds/2018/load-duration.csv", "load_duration", "load duration factors", 1);
 
   private final OneOf<Species> species;
   private final OneOf<Grade> grade;
@@ -59,10 +57,6 @@ public final class LumberValues {
 
   public Figure<Ratio> sizeFactor() {
     return SIZE_FACTOR.numberAt(Units.RATIO, species, grade, size);
-  }
-
-  public static Figure<Ratio> loadDuration(OneOf<?> load) {
-    return LOAD_DURATION.number(Units.RATIO, "cd", load);
   }
 
   private static Table allValueSets() {

@@ -16,6 +16,7 @@ import sheathwright.framing.rafter.RoofTriangle;
 import sheathwright.framing.rafter.SagLimits;
 import sheathwright.framing.sister.SisterLoad;
 import sheathwright.job.table.Field;
+import sheathwright.loads.LiveLoad;
 import sheathwright.loads.RoofLoads;
 import sheathwright.loads.UniformLoad;
 import sheathwright.pricing.Disposal;
@@ -24,6 +25,7 @@ import sheathwright.pricing.SheetMaterial;
 import sheathwright.roof.Leans;
 import sheathwright.roof.PlaneSize;
 import sheathwright.wood.Lumber;
+import sheathwright.wood.Member;
 import sheathwright.wood.Seat;
 import sheathwright.wood.ServiceConditions;
 
@@ -41,9 +43,11 @@ class FieldsTest {
           Lumber.class,
           ClearSpan.class,
           Seat.class,
+          LiveLoad.class,
           UniformLoad.class,
           RoofLoads.class,
           ServiceConditions.class,
+          Member.class,
           OldRafter.class,
           Birdsmouth.class,
           RoofTriangle.class,

@@ -40,6 +40,34 @@ class SessionTest {
   }
 
   @Test
+  void aThingMadeOfThings_isATableOfItsPartsAndColumns() {
+    assertThat(
+            answer(
+                "Member.of(Lumber.of(HEM_FIR, NO_2, SIZE_2X6, NDS2018))"
+                    + ".service(ServiceConditions.of(GETS_WET_LATER))"))
+        .isEqualTo(
+            """
+            lumber().species()       hem-fir         species
+            lumber().grade()         no-2            grade
+            lumber().size()          2x6             size
+            lumber().valueSet()      nds2018         value_set
+            actual().stock()         dressed         stock
+            actual().thickness()     0 in            thickness_in
+            actual().depth()         0 in            depth_in
+            service().moisture()     gets-wet-later  moisture
+            service().temperature()  70              temperature_f
+            incised()                no              incised""");
+    assertThat(answer("SisterLoad.of(SpanLoad.span(ft(10)).live(psf(20)))"))
+        .startsWith(
+            """
+            load().span()                      10' 0"   span_ft
+            load().load().passing().spacing()  refused: spacing_in is missing; give from 4 to 48\
+             inches, center to center; 16 and 24 are usual
+            load().load().passing().live()     20 psf   live_psf
+            """);
+  }
+
+  @Test
   void aMemberOfTheSameName_isNotCarriedAlong() {
     answer("load = UniformLoad.spacing(in(16)).live(psf(20)).dead(psf(10))");
     answer("rafter = load.spacing().plus(in(1))");

@@ -14,6 +14,7 @@ import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.roof.SheetSize;
+import sheathwright.roof.SupportSpacing;
 
 /** How many nails a sheet takes, and how many an old one lacks. */
 public final class NailCounts {
@@ -64,7 +65,7 @@ public final class NailCounts {
       @Column("support_spacing_in") Figure<Length> supportSpacing,
       Nailing nailing,
       SheetSize sheet) {
-    var support = supportSpacing(supportSpacing);
+    var support = SupportSpacing.within(supportSpacing);
     var edge = nailing.edge();
 
     var line = line(sheet.width());
@@ -139,12 +140,6 @@ public final class NailCounts {
     var missing = wanted.minus(sound).max(NO_NAILS).as("nails_missing", Units.NAILS_PER_SHEET);
     return Figure.choose(credit.choice().argument("credit").is(YesNo.YES), missing, wanted)
         .as("nails", Units.NAILS_PER_SHEET, Source.COMMON_PRACTICE);
-  }
-
-  /** Center to center of the supports, 6 in to 96 in. */
-  static Figure<Length> supportSpacing(Figure<Length> spacing) {
-    return spacing.within(
-        "support_spacing_in", Units.INCH, Limits.between(6, 96, "16, 19.2 and 24 are usual"));
   }
 
   /** The line of nails across a piece of this width, 3/8 in short of both edges. */

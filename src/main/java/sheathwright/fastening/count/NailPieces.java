@@ -9,6 +9,7 @@ import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.roof.SupportSpacing;
 
 /** Nails of a piece or a patch that begins anywhere between rafters. */
 public final class NailPieces {
@@ -57,7 +58,7 @@ public final class NailPieces {
       @Column("support_spacing_in") Figure<Length> supportSpacing,
       Nailing nailing) {
     var first = piece.firstSupport();
-    var spacing = NailCounts.supportSpacing(supportSpacing);
+    var spacing = SupportSpacing.within(supportSpacing);
     var edge = nailing.edge();
     var across = piece.length();
 

@@ -15,11 +15,26 @@ import sheathwright.figure.YesNo;
  * @param blockedEdges whether the long edges lie on blocking and are nailed to it
  */
 public record Nailing(
-    @Column(value = "edge_spacing_in", least = 1, most = 24, rule = "6 is usual, 4 in high wind")
+    @Column(
+            value = "edge_spacing_in",
+            least = Nailing.LEAST_IN,
+            most = Nailing.MOST_IN,
+            rule = Nailing.EDGE_RULE)
         Figure<Length> edge,
-    @Column(value = "field_spacing_in", least = 1, most = 24, rule = "12 or 6 are usual")
+    @Column(
+            value = "field_spacing_in",
+            least = Nailing.LEAST_IN,
+            most = Nailing.MOST_IN,
+            rule = Nailing.FIELD_RULE)
         Figure<Length> field,
     @Column(value = "blocked_edges", preset = "no") OneOf<YesNo> blockedEdges) {
+
+  /** The range of a nail spacing that a schedule or a rule may want. */
+  static final double LEAST_IN = 1;
+
+  static final double MOST_IN = 24;
+  static final String EDGE_RULE = "6 is usual, 4 in high wind";
+  static final String FIELD_RULE = "12 or 6 are usual";
 
   private static final Columns COLUMNS = Columns.of(Nailing.class);
 

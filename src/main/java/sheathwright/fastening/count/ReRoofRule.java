@@ -27,16 +27,16 @@ public record ReRoofRule(
     @Column(
             value = "edge_spacing_in",
             preset = "6",
-            least = 1,
-            most = 24,
-            rule = "6 is usual, 4 in high wind")
+            least = Nailing.LEAST_IN,
+            most = Nailing.MOST_IN,
+            rule = Nailing.EDGE_RULE)
         Figure<Length> edge,
     @Column(
             value = "field_spacing_in",
             preset = "6",
-            least = 1,
-            most = 24,
-            rule = "12 or 6 are usual")
+            least = Nailing.LEAST_IN,
+            most = Nailing.MOST_IN,
+            rule = Nailing.FIELD_RULE)
         Figure<Length> field) {
 
   private static final Columns COLUMNS = Columns.of(ReRoofRule.class);

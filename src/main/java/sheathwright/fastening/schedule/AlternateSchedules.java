@@ -1,11 +1,11 @@
 package sheathwright.fastening.schedule;
 
 import sheathwright.catalog.Column;
+import sheathwright.catalog.Columns;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Option;
 import sheathwright.figure.Quantity.Length;
@@ -99,9 +99,7 @@ public final class AlternateSchedules {
     Choice<NailingCode> edition = code.choice().argument("code");
     Choice<AlternateFastener> fastener = alternate.choice().argument("alternate");
     var panel = NailingSchedules.thickness(thickness);
-    var mph =
-        wind.within(
-            "wind_mph", Units.MPH, Limits.between(85, 200, "ultimate, from the code's map"));
+    var mph = Columns.of(CodeWind.class).let("speed", wind);
     var gravity = Nds.gravity("specific_gravity", specificGravity);
 
     var fourth =

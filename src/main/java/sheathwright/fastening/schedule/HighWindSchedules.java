@@ -90,7 +90,9 @@ public final class HighWindSchedules {
             "wind_mph", Units.MPH, Limits.between(85, 180, "ultimate, from the code's map"));
     var gravity =
         specificGravity.within(
-            "specific_gravity", Units.RATIO, Limits.between(0.42, 0.8, "the table begins at 0.42"));
+            "specific_gravity",
+            Units.RATIO,
+            Limits.between(0.42, Nds.MOST_GRAVITY, "the table begins at 0.42"));
 
     var framing =
         Choice.choose(gravity.isAtLeast(HEAVIER), Framing.FROM_0_49, Framing.FROM_0_42)

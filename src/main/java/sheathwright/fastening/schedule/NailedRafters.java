@@ -5,6 +5,8 @@ import sheathwright.catalog.Columns;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
+import sheathwright.roof.SupportSpacing;
+import sheathwright.wood.Nds;
 
 /**
  * The rafters that a roof panel is nailed to.
@@ -16,16 +18,16 @@ public record NailedRafters(
     @Column(
             value = "support_spacing_in",
             preset = "24",
-            least = 6,
-            most = 96,
-            rule = "16, 19.2 and 24 are usual")
+            least = SupportSpacing.LEAST_IN,
+            most = SupportSpacing.MOST_IN,
+            rule = SupportSpacing.RULE)
         Figure<Length> spacing,
     @Column(
             value = "specific_gravity",
             preset = "0.42",
-            least = 0.2,
-            most = 0.8,
-            rule = "spruce-pine-fir has 0.42")
+            least = Nds.LEAST_GRAVITY,
+            most = Nds.MOST_GRAVITY,
+            rule = Nds.GRAVITY_RULE)
         Figure<Ratio> gravity) {
 
   private static final Columns COLUMNS = Columns.of(NailedRafters.class);

@@ -14,13 +14,19 @@ import sheathwright.figure.Quantity.Length;
 public record HeldLayer(
     @Column(
             value = "thickness_in",
-            least = 0.05,
-            most = 3,
-            rule = "7/16 and 15/32 are usual",
+            least = HeldLayer.LEAST_IN,
+            most = HeldLayer.MOST_IN,
+            rule = HeldLayer.RULE,
             symbol = "t")
         Figure<Length> thickness,
     @Column(value = "shim_in", preset = "0", least = 0, most = 3, rule = "0 if there is none")
         Figure<Length> shim) {
+
+  /** The range of the thickness of what is held down, wherever it is a column. */
+  static final double LEAST_IN = 0.05;
+
+  static final double MOST_IN = 3;
+  static final String RULE = "7/16 and 15/32 are usual";
 
   private static final Columns COLUMNS = Columns.of(HeldLayer.class);
 

@@ -5,6 +5,7 @@ import sheathwright.catalog.Columns;
 import sheathwright.figure.Figure;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.wood.Nds;
 
 /**
  * A nail as it is driven through a panel.
@@ -18,9 +19,9 @@ import sheathwright.figure.Quantity.Length;
 public record Nail(
     @Column(
             value = "diameter_in",
-            least = 0.05,
-            most = 0.24,
-            rule = "an 8d common has 0.131",
+            least = Nds.LEAST_NAIL_IN,
+            most = Nds.MOST_NAIL_IN,
+            rule = Nds.NAIL_RULE,
             symbol = "D")
         Figure<Length> diameter,
     @Column(

@@ -8,9 +8,10 @@ import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Units;
+import sheathwright.wood.ConnectionFactors;
+import sheathwright.wood.LoadDuration;
 import sheathwright.wood.Nds;
-import sheathwright.wood.WoodMoisture;
-import sheathwright.wood.WoodWarmth;
+import sheathwright.wood.ServiceConditions;
 
 /** What one nail of a deck holds against the wind. */
 public final class NailResistances {
@@ -37,15 +38,15 @@ public final class NailResistances {
    * ASD-level uplift. Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
-   * nailResistance(Nail.shank(SMOOTH).diameter(in(0.131)).length(in(2.5)).head(in(0.281)), number(0.42), NailedPanel.thickness(in("7/16")).gravity(number(0.5)), DRY_IN_WIND, UP_TO_100_F).resistance() // 68.2 lb
-   * nailResistance(Nail.shank(SMOOTH).diameter(in(0.131)).length(in(2.5)).head(in(0.281)), number(0.5), NailedPanel.thickness(in("15/32")).gravity(number(0.42)), DRY_IN_WIND, UP_TO_100_F).governs() // pull-through
+   * nailResistance(Nail.shank(SMOOTH).diameter(in(0.131)).length(in(2.5)).head(in(0.281)), number(0.42), NailedPanel.thickness(in("7/16")).gravity(number(0.5)), DURATION_TEN_MINUTES, DRY).resistance() // 68.2 lb
+   * nailResistance(Nail.shank(SMOOTH).diameter(in(0.131)).length(in(2.5)).head(in(0.281)), number(0.5), NailedPanel.thickness(in("15/32")).gravity(number(0.42)), DURATION_TEN_MINUTES, DRY).governs() // pull-through
    * }</pre>
    *
    * @param nail in numbers
    * @param specificGravity G of the rafter, 0.2 to 0.8
    * @param panel that is nailed down
-   * @param service how long the load lasts, and how damp the rafter is
-   * @param warmth that the wood keeps in service
+   * @param loadDuration the shortest load; of wind ten minutes
+   * @param service how damp and how warm the rafter is
    * @return penetration in inches; withdrawal, pull-through and the lesser in pounds; which governs
    * @throws RefusedException if a number lies outside its range
    * @see "NDS 2018 sections 12.2.3 and 12.2.5 with Tables 11.3.3 and 11.3.4: the smooth nail
@@ -56,14 +57,14 @@ public final class NailResistances {
       Nail nail,
       @Column("specific_gravity") Figure<Ratio> specificGravity,
       NailedPanel panel,
-      Service service,
-      @Column(value = "warmth", preset = "up-to-100-f") OneOf<WoodWarmth> warmth) {
+      @Column(value = "load_duration", preset = "ten-minutes") OneOf<LoadDuration> loadDuration,
+      ServiceConditions service) {
     Choice<Shank> kind = nail.shank().choice();
     var thickness = panel.layer().thickness();
-    var cd = service.loadDuration();
-    Choice<WoodMoisture> damp = service.moisture().choice();
-    var cm = Adjustments.nailMoisture(damp, kind);
-    var ct = Adjustments.warmth(warmth, damp);
+    var cd =
+        Nds.loadDuration("load_duration_factor", loadDuration.choice().argument("load_duration"));
+    var cm = WithdrawalMoisture.ofNail(service.moisture().choice(), kind);
+    var ct = ConnectionFactors.temperature(service);
 
     var inRafter =
         nail.length()

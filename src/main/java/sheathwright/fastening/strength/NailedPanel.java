@@ -5,6 +5,7 @@ import sheathwright.catalog.Columns;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
+import sheathwright.wood.Nds;
 
 /**
  * A panel that is nailed down, whose wood a nail's head can be pulled through.
@@ -14,7 +15,11 @@ import sheathwright.figure.Quantity.Ratio;
  */
 public record NailedPanel(
     HeldLayer layer,
-    @Column(value = "panel_gravity", least = 0.2, most = 0.8, rule = "OSB has 0.50")
+    @Column(
+            value = "panel_gravity",
+            least = Nds.LEAST_GRAVITY,
+            most = Nds.MOST_GRAVITY,
+            rule = Nds.GRAVITY_RULE)
         Figure<Ratio> gravity) {
 
   private static final Columns COLUMNS = Columns.of(NailedPanel.class);

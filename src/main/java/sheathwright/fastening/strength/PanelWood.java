@@ -5,6 +5,7 @@ import sheathwright.catalog.Columns;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
+import sheathwright.wood.Nds;
 
 /**
  * A panel as wood that a screw holds in or a head is pulled through.
@@ -15,16 +16,16 @@ import sheathwright.figure.Quantity.Ratio;
 public record PanelWood(
     @Column(
             value = "specific_gravity",
-            least = 0.2,
-            most = 0.8,
-            rule = "OSB has 0.50",
+            least = Nds.LEAST_GRAVITY,
+            most = Nds.MOST_GRAVITY,
+            rule = Nds.GRAVITY_RULE,
             symbol = "G")
         Figure<Ratio> gravity,
     @Column(
             value = "thickness_in",
-            least = 0.05,
-            most = 3,
-            rule = "7/16 and 15/32 are usual",
+            least = HeldLayer.LEAST_IN,
+            most = HeldLayer.MOST_IN,
+            rule = HeldLayer.RULE,
             symbol = "t")
         Figure<Length> thickness) {
 

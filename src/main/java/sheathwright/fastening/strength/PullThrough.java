@@ -1,9 +1,9 @@
 package sheathwright.fastening.strength;
 
 import sheathwright.catalog.Column;
+import sheathwright.catalog.Columns;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
@@ -55,10 +55,7 @@ public final class PullThrough {
   public static Figure<Force> nailPullThrough(
       PanelWood panel, @Column("head_diameter_in") Figure<Length> headDiameter) {
     var g = panel.gravity();
-    var head =
-        headDiameter
-            .within("head_diameter_in", Units.INCH, Limits.between(0.1, 1, "0.281 is usual"))
-            .symbol("D_H");
+    var head = Columns.of(Nail.class).let("head", headDiameter);
     var t = panel.thickness();
 
     var thin =

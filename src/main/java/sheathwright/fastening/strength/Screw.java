@@ -28,7 +28,7 @@ public record Screw(
             value = "length_in",
             least = 0.5,
             most = 16,
-            rule = "an 8d common has 2-1/2",
+            rule = "2-1/2 and 3 are usual",
             symbol = "L")
         Figure<Length> length,
     @Column(value = "thread_in", least = 0.25, most = 16, rule = "about two thirds of the length")

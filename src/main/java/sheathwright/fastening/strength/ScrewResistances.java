@@ -2,7 +2,6 @@ package sheathwright.fastening.strength;
 
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
-import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Force;
@@ -10,9 +9,10 @@ import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
+import sheathwright.wood.ConnectionFactors;
+import sheathwright.wood.LoadDuration;
 import sheathwright.wood.Nds;
-import sheathwright.wood.WoodMoisture;
-import sheathwright.wood.WoodWarmth;
+import sheathwright.wood.ServiceConditions;
 
 /** What one screw holds against the wind, in a rafter or in the panel alone. */
 public final class ScrewResistances {
@@ -37,14 +37,14 @@ public final class ScrewResistances {
    * <p>Of a lag screw the tapered tip does not count; of a wood screw it does, so its tip is 0.
    *
    * <pre>{@code
-   * screwResistance(Screw.kind(LAG_SCREW).diameter(in(0.5)).length(in(4)).thread(in(2.5)).tip(in("5/16")), number(0.55), HeldLayer.thickness(in(1.5)), Service.loadDuration(number(1)), UP_TO_100_F).resistance() // 955 lb
+   * screwResistance(Screw.kind(LAG_SCREW).diameter(in(0.5)).length(in(4)).thread(in(2.5)).tip(in("5/16")), number(0.55), HeldLayer.thickness(in(1.5)), DURATION_TEN_YEARS, DRY).resistance() // 955 lb
    * }</pre>
    *
    * @param screw in numbers
    * @param specificGravity G of the rafter, 0.2 to 0.8
    * @param held what it holds down
-   * @param service how long the load lasts, and how damp the rafter is
-   * @param warmth that the wood keeps in service
+   * @param loadDuration the shortest load; of wind ten minutes
+   * @param service how damp and how warm the rafter is
    * @return inches of thread that count, and pounds for one screw
    * @throws RefusedException if a number lies outside its range
    * @see "NDS 2018 sections 12.2.1 and 12.2.2, secondary source, with Tables 11.3.3 and 11.3.4 from
@@ -55,12 +55,13 @@ public final class ScrewResistances {
       Screw screw,
       @Column("specific_gravity") Figure<Ratio> specificGravity,
       HeldLayer held,
-      Service service,
-      @Column(value = "warmth", preset = "up-to-100-f") OneOf<WoodWarmth> warmth) {
+      @Column(value = "load_duration", preset = "ten-minutes") OneOf<LoadDuration> loadDuration,
+      ServiceConditions service) {
     var d = screw.diameter();
-    Choice<WoodMoisture> damp = service.moisture().choice();
-    var cm = Adjustments.screwMoisture(damp);
-    var ct = Adjustments.warmth(warmth, damp);
+    var cd =
+        Nds.loadDuration("load_duration_factor", loadDuration.choice().argument("load_duration"));
+    var cm = WithdrawalMoisture.ofScrew(service.moisture().choice());
+    var ct = ConnectionFactors.temperature(service);
 
     var threadHeld =
         screw
@@ -84,7 +85,7 @@ public final class ScrewResistances {
         threadHeld,
         perInch
             .times(threadHeld)
-            .times(service.loadDuration())
+            .times(cd)
             .times(cm)
             .times(ct)
             .as("resistance_lb", Units.POUND, Nds.REMEMBERED.at("11.3")));
@@ -96,7 +97,7 @@ public final class ScrewResistances {
    *
    * <pre>
    * thread     = thickness − the part of the point that stays inside the panel
-   * resistance = 2850 psi × G² × D × thread × C_D × C_M
+   * resistance = 2850 psi × G² × D × thread × C_D × C_M × C_t
    * </pre>
    *
    * <p>Does not cover screws in panels by test: this is the equation for solid wood used on a
@@ -105,12 +106,13 @@ public final class ScrewResistances {
    * clip. Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
-   * panelScrewWithdrawal(PanelWood.of(number(0.42), in("15/32")), PanelScrew.diameter(in(0.19)), DRY_IN_WIND) // 71.6 lb
+   * panelScrewWithdrawal(PanelWood.of(number(0.42), in("15/32")), PanelScrew.diameter(in(0.19)), DURATION_TEN_MINUTES, DRY) // 71.6 lb
    * }</pre>
    *
    * @param panel that holds it
    * @param screw in numbers
-   * @param service how long the load lasts, and how damp the panel is
+   * @param loadDuration the shortest load; of wind ten minutes
+   * @param service how damp and how warm the panel is
    * @return pounds for one screw
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source: NDS 2018 section 12.2.2 used on a panel"
@@ -118,7 +120,10 @@ public final class ScrewResistances {
   @LibraryFunction
   @Column("resistance_lb")
   public static Figure<Force> panelScrewWithdrawal(
-      PanelWood panel, PanelScrew screw, Service service) {
+      PanelWood panel,
+      PanelScrew screw,
+      @Column(value = "load_duration", preset = "ten-minutes") OneOf<LoadDuration> loadDuration,
+      ServiceConditions service) {
     var perInch =
         Withdrawal.screwWithdrawal(panel.gravity(), screw.diameter())
             .as("reference_lb_per_in", Units.POUND_PER_INCH)
@@ -127,8 +132,11 @@ public final class ScrewResistances {
         panel.thickness().minus(screw.point()).max(NOTHING).as("thread_held_in", Units.INCH);
     return perInch
         .times(thread)
-        .times(service.loadDuration())
-        .times(Adjustments.screwMoisture(service.moisture().choice()))
+        .times(
+            Nds.loadDuration(
+                "load_duration_factor", loadDuration.choice().argument("load_duration")))
+        .times(WithdrawalMoisture.ofScrew(service.moisture().choice()))
+        .times(ConnectionFactors.temperature(service))
         .as("resistance_lb", Units.POUND, Source.COMMON_PRACTICE);
   }
 }

@@ -5,6 +5,7 @@ import sheathwright.catalog.Columns;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Stress;
+import sheathwright.wood.Nds;
 
 /**
  * A nail that carries across its length.
@@ -16,9 +17,9 @@ import sheathwright.figure.Quantity.Stress;
 public record ShearNail(
     @Column(
             value = "diameter_in",
-            least = 0.05,
-            most = 0.24,
-            rule = "an 8d common has 0.131",
+            least = Nds.LEAST_NAIL_IN,
+            most = Nds.MOST_NAIL_IN,
+            rule = Nds.NAIL_RULE,
             symbol = "D")
         Figure<Length> diameter,
     @Column(

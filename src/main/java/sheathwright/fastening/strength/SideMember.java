@@ -5,6 +5,7 @@ import sheathwright.catalog.Columns;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
+import sheathwright.wood.Nds;
 
 /**
  * The member under a nail's head, where the nail carries across its length.
@@ -20,7 +21,11 @@ public record SideMember(
             rule = "1-1/2 for a 2x",
             symbol = "l_s")
         Figure<Length> thickness,
-    @Column(value = "side_gravity", least = 0.2, most = 0.8, rule = "spruce-pine-fir has 0.42")
+    @Column(
+            value = "side_gravity",
+            least = Nds.LEAST_GRAVITY,
+            most = Nds.MOST_GRAVITY,
+            rule = Nds.GRAVITY_RULE)
         Figure<Ratio> gravity) {
 
   private static final Columns COLUMNS = Columns.of(SideMember.class);

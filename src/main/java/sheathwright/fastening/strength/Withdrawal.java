@@ -1,6 +1,7 @@
 package sheathwright.fastening.strength;
 
 import sheathwright.catalog.Column;
+import sheathwright.catalog.Columns;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
@@ -134,10 +135,7 @@ public final class Withdrawal {
       @Column("specific_gravity") Figure<Ratio> specificGravity,
       @Column("diameter_in") Figure<Length> diameter) {
     var g = Nds.gravity("specific_gravity", specificGravity).symbol("G");
-    var d =
-        diameter
-            .within("diameter_in", Units.INCH, Limits.between(0.05, 0.5, "a #10 screw has 0.19"))
-            .symbol("D");
+    var d = Columns.of(PanelScrew.class).let("diameter", diameter);
     return WOOD_SCREW_PSI
         .times(g.squared())
         .times(d)

@@ -1,18 +1,17 @@
 package sheathwright.fastening.uplift;
 
 import sheathwright.catalog.Column;
+import sheathwright.catalog.Columns;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.fastening.uplift.ClipSpacing.Governs;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
-import sheathwright.loads.wind.WindArguments;
 
 /** How close the clips of a standing-seam roof must stand. */
 public final class ClipSpacings {
@@ -53,11 +52,9 @@ public final class ClipSpacings {
       @Column("screws_per_clip") Figure<Ratio> screws,
       @Column("uplift_psf") Figure<Pressure> uplift,
       @Column("panel_cover_in") Figure<Length> cover) {
-    var seamToSeam =
-        cover.within(
-            "panel_cover_in", Units.INCH, Limits.between(4, 48, "seam to seam; 16 is usual"));
-    return WindArguments.spacing(
-        "spacing_in", clip(resistance, screws), WindArguments.uplift(uplift), seamToSeam);
+    var seamToSeam = Columns.of(StandingSeam.class).let("cover", cover);
+    return UpliftArguments.spacing(
+        "spacing_in", clip(resistance, screws), UpliftArguments.uplift(uplift), seamToSeam);
   }
 
   /**
@@ -96,11 +93,11 @@ public final class ClipSpacings {
       StandingSeam panel,
       MakerSpacing maker,
       @Column("uplift_psf") Figure<Pressure> uplift) {
-    var pull = WindArguments.uplift(uplift);
+    var pull = UpliftArguments.uplift(uplift);
     var byScrews =
-        WindArguments.spacing(
+        UpliftArguments.spacing(
             "spacing_by_screws_in", clip(resistance, screws), pull, panel.cover());
-    var byClip = WindArguments.spacing("spacing_by_clip_in", panel.clip(), pull, panel.cover());
+    var byClip = UpliftArguments.spacing("spacing_by_clip_in", panel.clip(), pull, panel.cover());
     var share = panel.seam().dividedBy(pull).in(Units.RATIO).min(ONE).as("seam_share", Units.RATIO);
     var bySeam =
         maker
@@ -123,6 +120,6 @@ public final class ClipSpacings {
   }
 
   private static Figure<Force> clip(Figure<Force> resistance, Figure<Ratio> screws) {
-    return ScrewedClips.hold(WindArguments.strength("resistance_lb", resistance), screws);
+    return ScrewedClips.hold(UpliftArguments.resistance(resistance), screws);
   }
 }

@@ -11,7 +11,6 @@ import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
-import sheathwright.loads.wind.WindArguments;
 
 /** The two chains that hold a roof down: the covering to the deck, and the deck to the rafters. */
 public final class HoldDowns {
@@ -54,7 +53,7 @@ public final class HoldDowns {
       StandingSeam panel,
       ScrewedClips clips,
       NailedDeck nailing) {
-    var pull = WindArguments.uplift(uplift);
+    var pull = UpliftArguments.uplift(uplift);
     var seamHolds = panel.seam().as("seam_holds_psf", Units.PSF);
     var clipArea = clips.spacing().times(panel.cover()).as("area_of_a_clip_sf", Units.SQUARE_FOOT);
     var clipHolds = holds("clip_holds_psf", panel.clip(), clipArea);

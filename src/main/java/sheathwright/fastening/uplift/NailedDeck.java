@@ -7,6 +7,7 @@ import sheathwright.figure.Quantity.Area;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Units;
+import sheathwright.roof.SupportSpacing;
 
 /**
  * A deck as it is nailed to the rafters.
@@ -18,13 +19,17 @@ import sheathwright.figure.Units;
 public record NailedDeck(
     @Column(
             value = "nail_lb",
-            least = 1,
-            most = 2000,
-            rule = "allowable for wind; 60 to 100 is usual")
+            least = UpliftArguments.LEAST_STRENGTH_LB,
+            most = UpliftArguments.MOST_STRENGTH_LB,
+            rule = UpliftArguments.STRENGTH_RULE)
         Figure<Force> nail,
     @Column(value = "nail_spacing_in", least = 1, most = 24, rule = "6 and 12 are usual")
         Figure<Length> spacing,
-    @Column(value = "support_spacing_in", least = 6, most = 96, rule = "16, 19.2 and 24 are usual")
+    @Column(
+            value = "support_spacing_in",
+            least = SupportSpacing.LEAST_IN,
+            most = SupportSpacing.MOST_IN,
+            rule = SupportSpacing.RULE)
         Figure<Length> supports) {
 
   private static final Columns COLUMNS = Columns.of(NailedDeck.class);

@@ -20,9 +20,9 @@ import sheathwright.figure.Units;
 public record ScrewedClips(
     @Column(
             value = "screw_lb",
-            least = 1,
-            most = 2000,
-            rule = "allowable for wind; 60 to 100 is usual")
+            least = UpliftArguments.LEAST_STRENGTH_LB,
+            most = UpliftArguments.MOST_STRENGTH_LB,
+            rule = UpliftArguments.STRENGTH_RULE)
         Figure<Force> screw,
     @Column(
             value = "screws_per_clip",

@@ -9,7 +9,7 @@ import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
-import sheathwright.loads.wind.WindArguments;
+import sheathwright.roof.SupportSpacing;
 
 /** How close nails must stand where the wind pulls. */
 public final class UpliftSpacings {
@@ -53,11 +53,11 @@ public final class UpliftSpacings {
       @Column("resistance_lb") Figure<Force> resistance,
       @Column("uplift_psf") Figure<Pressure> uplift,
       @Column("support_spacing_in") Figure<Length> supportSpacing) {
-    return WindArguments.spacing(
+    return UpliftArguments.spacing(
         "spacing_in",
-        WindArguments.strength("resistance_lb", resistance),
-        WindArguments.uplift(uplift),
-        WindArguments.supports(supportSpacing));
+        UpliftArguments.resistance(resistance),
+        UpliftArguments.uplift(uplift),
+        SupportSpacing.within(supportSpacing));
   }
 
   /**

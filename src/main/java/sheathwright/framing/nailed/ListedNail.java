@@ -7,6 +7,7 @@ import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.YesNo;
+import sheathwright.wood.Nds;
 
 /**
  * A nail of a sister and what a table lists for it.
@@ -33,9 +34,9 @@ public record ListedNail(
         Figure<Length> penetration,
     @Column(
             value = "diameter_in",
-            least = 0.05,
-            most = 0.24,
-            rule = "0.148 is a 10d common",
+            least = Nds.LEAST_NAIL_IN,
+            most = Nds.MOST_NAIL_IN,
+            rule = Nds.NAIL_RULE,
             symbol = "D")
         Figure<Length> diameter,
     @Column(value = "penetration_counted", preset = "no") OneOf<YesNo> penetrationCounted) {

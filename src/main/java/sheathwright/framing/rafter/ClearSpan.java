@@ -29,10 +29,10 @@ public record ClearSpan(
         Figure<Length> bearing) {
 
   /** The range of a span, wherever one is a column. */
-  static final double LEAST_FT = 1;
+  public static final double LEAST_FT = 1;
 
-  static final double MOST_FT = 40;
-  static final String RULE = "clear, on the horizontal projection";
+  public static final double MOST_FT = 40;
+  public static final String RULE = "clear, on the horizontal projection";
 
   private static final Columns COLUMNS = Columns.of(ClearSpan.class);
 

@@ -9,7 +9,7 @@ import sheathwright.figure.Units;
 import sheathwright.wood.AdjustedWood;
 import sheathwright.wood.LateralStability;
 import sheathwright.wood.LoadDuration;
-import sheathwright.wood.LumberValues;
+import sheathwright.wood.Nds;
 import sheathwright.wood.RafterSection;
 import sheathwright.wood.RepetitiveMember;
 import sheathwright.wood.SimpleSpan;
@@ -48,10 +48,7 @@ final class DeckOffChecks {
         Figure.choose(isOpen, alongTheSlope, held.min(alongTheSlope))
             .as("unbraced_in", Units.INCH)
             .symbol("l_u");
-    var cd =
-        LumberValues.loadDuration(LoadDuration.DURATION_ROOF_LIVE)
-            .as("deck_off_duration_factor", Units.RATIO)
-            .symbol("C_D");
+    var cd = Nds.loadDuration("deck_off_duration_factor", LoadDuration.DURATION_ROOF_LIVE);
     var star =
         wood.bending
             .times(cd)

@@ -33,7 +33,7 @@ public record OldRafter(
   private static final Columns COLUMNS = Columns.of(OldRafter.class);
 
   public OldRafter {
-    member = member == null ? new Member(null, null, null) : member;
+    member = member == null ? new Member(null, null, null, null) : member;
     triangle = triangle == null ? new RoofTriangle(null, null, null) : triangle;
     spacing = COLUMNS.let("spacing", spacing);
     seasoned = COLUMNS.let("seasoned", seasoned);

@@ -11,6 +11,7 @@ import sheathwright.loads.UniformLoad;
 import sheathwright.wood.DressedSizes;
 import sheathwright.wood.Lumber;
 import sheathwright.wood.LumberValues;
+import sheathwright.wood.Nds;
 import sheathwright.wood.RafterSection;
 import sheathwright.wood.RepetitiveMember;
 import sheathwright.wood.SimpleSpan;
@@ -39,10 +40,7 @@ final class Rafter {
 
     var values = new LumberValues(lumber);
     var s = load.spacing();
-    var cd =
-        LumberValues.loadDuration(kind.choice().argument("load"))
-            .as("load_duration_factor", Units.RATIO)
-            .symbol("C_D");
+    var cd = Nds.loadDuration("load_duration_factor", kind.choice().argument("load"));
     var cf = values.sizeFactor().as("size_factor", Units.RATIO).symbol("C_F");
     var cr = RepetitiveMember.factor(s);
     var fb = values.bending().as("bending_value_psi", Units.PSI).symbol("F_b");

@@ -9,7 +9,7 @@ import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Units;
 import sheathwright.loads.RoofLoads;
 import sheathwright.wood.LoadDuration;
-import sheathwright.wood.LumberValues;
+import sheathwright.wood.Nds;
 import sheathwright.wood.SimpleSpan;
 
 /**
@@ -93,9 +93,7 @@ final class RafterLoads {
         load.times(spacing)
             .as(name + "_load_lb_per_in", Units.POUND_PER_INCH, SimpleSpan.STATICS)
             .symbol("w_" + letters),
-        LumberValues.loadDuration(duration)
-            .as(name + "_duration_factor", Units.RATIO)
-            .symbol("C_D"));
+        Nds.loadDuration(name + "_duration_factor", duration));
   }
 
   List<LoadCase> cases() {

@@ -16,9 +16,9 @@ import sheathwright.framing.rafter.Governing.Named;
 import sheathwright.framing.stop.RepairStops;
 import sheathwright.loads.RoofLoads;
 import sheathwright.wood.AdjustedWood;
+import sheathwright.wood.Moisture;
 import sheathwright.wood.RafterSection;
 import sheathwright.wood.RepetitiveMember;
-import sheathwright.wood.ServiceMoisture;
 import sheathwright.wood.SimpleSpan;
 import sheathwright.wood.Stock;
 
@@ -178,7 +178,7 @@ public final class RafterScreenings {
             .as("loaded_dry");
     return Condition.all(
         loadedDry.is(YesNo.YES),
-        rafter.member().service().moisture().choice().is(ServiceMoisture.DRY));
+        rafter.member().service().moisture().choice().is(Moisture.STAYS_DRY));
   }
 
   private static Check bearing(

@@ -11,6 +11,7 @@ import sheathwright.figure.Quantity.Stiffness;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.loads.LiveLoad;
 import sheathwright.wood.SimpleSpan;
 
 /** A simple span and the even load on each inch of it, both on the horizontal projection. */
@@ -26,18 +27,18 @@ public final class LineLoads {
   private final Figure<LineForce> total;
 
   public LineLoads(SpanLoad load) {
-    this(load.span(), load.dead());
+    this(load.span(), load.load().passing(), load.load().dead());
   }
 
   /** The live load alone. */
   public LineLoads(LiveSpan load) {
-    this(load, Figure.of(0, Units.PSF));
+    this(load.span(), load.load(), Figure.of(0, Units.PSF));
   }
 
-  private LineLoads(LiveSpan load, Figure<Pressure> dead) {
+  private LineLoads(Figure<Length> clear, LiveLoad load, Figure<Pressure> dead) {
     this.dead = dead;
     spacing = load.spacing();
-    span = load.span().as("span_in", Units.INCH).symbol("L");
+    span = clear.as("span_in", Units.INCH).symbol("L");
     live =
         load.live()
             .times(spacing)

@@ -1,54 +1,46 @@
 package sheathwright.framing.sister;
 
+import java.util.Objects;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.Columns;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Pressure;
+import sheathwright.framing.rafter.ClearSpan;
+import sheathwright.loads.LiveLoad;
 
 /**
  * A simple span of rafters and what comes and goes on it, both on the horizontal projection.
  *
- * @param spacing of the rafters, center to center
  * @param span clear
- * @param live roof live load or snow
+ * @param load on each rafter
  */
 public record LiveSpan(
     @Column(
-            value = "spacing_in",
-            least = 4,
-            most = 48,
-            rule = "center to center; 16 and 24 are usual",
-            symbol = "spacing")
-        Figure<Length> spacing,
-    @Column(value = "span_ft", least = 1, most = 40, rule = "clear, on the horizontal projection")
+            value = "span_ft",
+            least = ClearSpan.LEAST_FT,
+            most = ClearSpan.MOST_FT,
+            rule = ClearSpan.RULE)
         Figure<Length> span,
-    @Column(
-            value = "live_psf",
-            least = 1,
-            most = 300,
-            rule = "of horizontal projection; 20 is the usual least",
-            symbol = "q_live")
-        Figure<Pressure> live) {
+    LiveLoad load) {
 
   private static final Columns COLUMNS = Columns.of(LiveSpan.class);
 
   public LiveSpan {
-    spacing = COLUMNS.let("spacing", spacing);
     span = COLUMNS.let("span", span);
-    live = COLUMNS.let("live", live);
+    load = Objects.requireNonNullElseGet(load, () -> new LiveLoad(null, null));
   }
 
   /** A clear span; its spacing and load are still to be said. */
   public static LiveSpan span(Figure<Length> clear) {
-    return new LiveSpan(null, clear, null);
+    return new LiveSpan(clear, null);
   }
 
   public LiveSpan spacing(Figure<Length> onCenters) {
-    return new LiveSpan(onCenters, span, live);
+    return new LiveSpan(span, new LiveLoad(onCenters, load.live()));
   }
 
-  public LiveSpan live(Figure<Pressure> load) {
-    return new LiveSpan(spacing, span, load);
+  public LiveSpan live(Figure<Pressure> passing) {
+    return new LiveSpan(span, load.live(passing));
   }
 }

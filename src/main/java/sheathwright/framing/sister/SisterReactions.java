@@ -1,17 +1,18 @@
 package sheathwright.framing.sister;
 
 import sheathwright.catalog.Column;
+import sheathwright.catalog.Columns;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.framing.sister.SisterReaction.CarriedBy;
 import sheathwright.framing.stop.RepairStops;
+import sheathwright.wood.Seat;
 import sheathwright.wood.SimpleSpan;
 
 /** What a rafter and its sister bring to their supports. */
@@ -60,12 +61,7 @@ public final class SisterReactions {
       @Column(prefix = "rafter_") SeatedRafter rafter,
       @Column(prefix = "sister_") SeatedSister sister,
       @Column(value = "bearing_in", preset = "1.5") Figure<Length> seat) {
-    var seatLength =
-        seat.within(
-                "bearing_in",
-                Units.INCH,
-                Limits.between(0.5, 12, "1-1/2 on wood and 3 on masonry are the IRC's least"))
-            .symbol("l_b");
+    var seatLength = Columns.of(Seat.class).let("bearing", seat);
     Condition bears = reaction.sisterBears().choice().is(YesNo.YES);
     var after = reaction.added();
 

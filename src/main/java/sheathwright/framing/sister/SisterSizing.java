@@ -61,7 +61,7 @@ public final class SisterSizing {
     var lockedMoment = loaded.middleMoment(locked, "locked");
     var addedMoment = loaded.middleMoment(loaded.addedTo(locked), "added");
     var sagAllowed = loaded.sagAllowed(loads.deflectionLimit());
-    var wood = new SisterValues(sister, load, loads.load().span().spacing());
+    var wood = new SisterValues(sister, load, loads.load().load().spacing());
 
     var ranking = new SisterRanking();
     for (LumberSize nominal : LumberSize.values()) {

@@ -13,6 +13,7 @@ import sheathwright.wood.GradeStamp;
 import sheathwright.wood.Lumber;
 import sheathwright.wood.LumberSize;
 import sheathwright.wood.LumberValues;
+import sheathwright.wood.Nds;
 import sheathwright.wood.RepetitiveMember;
 import sheathwright.wood.ValueSet;
 
@@ -27,10 +28,7 @@ final class SisterValues {
 
   SisterValues(GradeStamp stamp, OneOf<RafterLoad> load, Figure<Length> spacing) {
     this.stamp = stamp.of(PlySection.SISTER);
-    loadDuration =
-        LumberValues.loadDuration(load.choice().argument("load"))
-            .as("load_duration_factor", Units.RATIO)
-            .symbol("C_D");
+    loadDuration = Nds.loadDuration("load_duration_factor", load.choice().argument("load"));
     repetitive = RepetitiveMember.factor(spacing);
   }
 

@@ -1,11 +1,11 @@
 package sheathwright.job.table;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import sheathwright.catalog.Columns;
 import sheathwright.catalog.Nearest;
 import sheathwright.catalog.Numbers;
+import sheathwright.catalog.Parameter;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
@@ -189,13 +189,15 @@ public record Field(
   }
 
   private Traced word(String cellName, String given, Source source) {
+    return Parameter.option(given, options)
+        .map(option -> Choice.input(cellName, option, source))
+        .orElseThrow(() -> noSuchWord(given));
+  }
+
+  private RefusedException noSuchWord(String given) {
     List<String> words = Choice.wordsOf(options);
-    int index = words.indexOf(given.toLowerCase(Locale.ROOT).replace(' ', '-').replace('_', '-'));
-    if (index < 0) {
-      throw new RefusedException(
-          "\"%s\" is given%s; it must be one of %s"
-              .formatted(given, Nearest.asked(given, words), String.join(", ", words)));
-    }
-    return Choice.input(cellName, options.getEnumConstants()[index], source);
+    return new RefusedException(
+        "\"%s\" is given%s; it must be one of %s"
+            .formatted(given, Nearest.asked(given, words), String.join(", ", words)));
   }
 }

@@ -8,6 +8,7 @@ import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.YesNo;
 import sheathwright.loads.LoadArguments;
+import sheathwright.roof.Slope;
 
 /**
  * One slope of a hip or gable roof, from which wind carries snow over the ridge.
@@ -21,7 +22,7 @@ public record SnowSlope(
             value = "rise_in_12",
             least = 0,
             most = LoadArguments.STEEPEST_IN_12,
-            rule = LoadArguments.RISE_RULE)
+            rule = Slope.RISE_RULE)
         Figure<Ratio> rise,
     @Column(
             value = "eave_to_ridge_ft",

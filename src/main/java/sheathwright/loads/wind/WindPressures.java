@@ -5,6 +5,7 @@ import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.OneOf;
+import sheathwright.figure.Quantity.AllowableShare;
 import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.StrengthPressure;
@@ -21,6 +22,14 @@ public final class WindPressures {
               Units.PSF,
               Source.secondHand("IRC 2015, Table R301.2(2), the least that is printed"))
           .symbol("10 psf");
+
+  private static final Figure<AllowableShare> ALLOWABLE_SHARE =
+      Figure.constant(
+              "allowable_share",
+              0.6,
+              Units.ALLOWABLE_PER_STRENGTH,
+              Source.secondHand("ASCE 7-10, section 2.4, 0.6 W"))
+          .symbol("0.6");
 
   private WindPressures() {}
 
@@ -96,7 +105,7 @@ public final class WindPressures {
     var given =
         strength.within(
             "strength_psf", Units.STRENGTH_PSF, Limits.between(0, 1000, "an ultimate pressure"));
-    return WindArguments.allowable("allowable_psf", given);
+    return allowable("allowable_psf", given);
   }
 
   /**
@@ -131,9 +140,8 @@ public final class WindPressures {
   public static SheathingUplift sheathingUplift(WindSite site, RoofPlace place) {
     var here = new PlaceInWind(site, place);
     var velocity = here.velocity(here.atThirtyFeet());
-    var outward =
-        WindArguments.allowable("outward_psf", here.outward(velocity, PlaceInWind.ENCLOSED));
-    var inward = WindArguments.allowable("push_psf", here.inward(velocity, PlaceInWind.ENCLOSED));
+    var outward = allowable("outward_psf", here.outward(velocity, PlaceInWind.ENCLOSED));
+    var inward = allowable("push_psf", here.inward(velocity, PlaceInWind.ENCLOSED));
     return new SheathingUplift(
         outward.max(CODE_LEAST).as("uplift_psf", Units.PSF, CODE_LEAST.source()),
         inward.max(CODE_LEAST).as("inward_psf", Units.PSF, CODE_LEAST.source()));
@@ -184,9 +192,11 @@ public final class WindPressures {
     var outward = here.outward(velocity, inside);
     var inward = here.inward(velocity, inside);
     return new CladdingPressure(
-        outward,
-        inward,
-        WindArguments.allowable("outward_psf", outward),
-        WindArguments.allowable("inward_psf", inward));
+        outward, inward, allowable("outward_psf", outward), allowable("inward_psf", inward));
+  }
+
+  /** A pressure at strength level as it is at ASD level. */
+  private static Figure<Pressure> allowable(String name, Figure<StrengthPressure> strength) {
+    return ALLOWABLE_SHARE.times(strength).as(name, Units.PSF, ALLOWABLE_SHARE.source());
   }
 }

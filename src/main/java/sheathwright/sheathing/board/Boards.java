@@ -11,6 +11,7 @@ import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Stress;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
+import sheathwright.roof.SupportSpacing;
 
 /** Decks of boards: how far they span, how many a repair takes, and whether they can be covered. */
 public final class Boards {
@@ -78,9 +79,7 @@ public final class Boards {
     var net = board.thickness();
     var fb = board.bending();
     var e = board.modulus();
-    var spacing =
-        supportSpacing.within(
-            "support_spacing_in", Units.INCH, Limits.between(6, 96, "16 and 24 are usual"));
+    var spacing = SupportSpacing.within(supportSpacing);
 
     Condition isPlank =
         Condition.all(

@@ -16,7 +16,11 @@ import sheathwright.figure.Quantity.Stress;
  * @param modulus modulus of elasticity E of the boards; 0 if not known
  */
 public record DeckBoard(
-    @Column(value = "thickness_in", least = 0.25, most = 6, rule = "net; a 1x board has 3/4")
+    @Column(
+            value = "thickness_in",
+            least = DeckBoard.LEAST_IN,
+            most = DeckBoard.MOST_IN,
+            rule = DeckBoard.RULE)
         Figure<Length> thickness,
     @Column(value = "board_edge", preset = "square") OneOf<BoardEdge> edge,
     @Column(
@@ -33,6 +37,12 @@ public record DeckBoard(
             most = 3_000_000,
             rule = "0 if it is not known")
         Figure<Stress> modulus) {
+
+  /** The range of a board's thickness, wherever one is a column. */
+  static final double LEAST_IN = 0.25;
+
+  static final double MOST_IN = 6;
+  static final String RULE = "net; a 1x board has 3/4";
 
   private static final Columns COLUMNS = Columns.of(DeckBoard.class);
 

@@ -13,7 +13,11 @@ import sheathwright.figure.Quantity.Length;
  * @param hole widest across a knot hole or an old opening
  */
 public record OldBoards(
-    @Column(value = "thickness_in", least = 0.25, most = 6, rule = "net; a 1x board has 3/4")
+    @Column(
+            value = "thickness_in",
+            least = DeckBoard.LEAST_IN,
+            most = DeckBoard.MOST_IN,
+            rule = DeckBoard.RULE)
         Figure<Length> thickness,
     @Column(value = "gap_in", least = 0, most = 12, rule = "the widest one") Figure<Length> gap,
     @Column(value = "hole_in", preset = "0", least = 0, most = 48, rule = "0 if there is none")

@@ -13,6 +13,7 @@ import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.published.Published;
 import sheathwright.roof.SheetSize;
+import sheathwright.roof.SupportSpacing;
 
 /** Plywood and OSB panels by their stamp. */
 public final class Panels {
@@ -76,9 +77,7 @@ public final class Panels {
       @Column("edge_support") OneOf<YesNo> edgeSupport,
       @Column(value = "dead_psf", preset = "10") Figure<Pressure> dead) {
     var panel = new PrintedPanel(stamped);
-    var spacing =
-        supportSpacing.within(
-            "support_spacing_in", Units.INCH, Limits.between(6, 96, "16, 19.2 and 24 are usual"));
+    var spacing = SupportSpacing.within(supportSpacing);
     var weight =
         dead.within(
             "dead_psf", Units.PSF, Limits.between(0, 100, "10 is what the table counts in"));

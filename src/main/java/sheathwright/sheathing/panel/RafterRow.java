@@ -4,6 +4,7 @@ import sheathwright.catalog.Column;
 import sheathwright.catalog.Columns;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.roof.SupportSpacing;
 
 /**
  * Rafters in a row, as panels lie on them.
@@ -12,7 +13,11 @@ import sheathwright.figure.Quantity.Length;
  * @param width across the top of the rafter
  */
 public record RafterRow(
-    @Column(value = "support_spacing_in", least = 6, most = 96, rule = "16, 19.2 and 24 are usual")
+    @Column(
+            value = "support_spacing_in",
+            least = SupportSpacing.LEAST_IN,
+            most = SupportSpacing.MOST_IN,
+            rule = SupportSpacing.RULE)
         Figure<Length> spacing,
     @Column(
             value = "rafter_width_in",

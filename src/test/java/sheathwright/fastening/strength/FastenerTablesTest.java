@@ -65,7 +65,7 @@ class FastenerTablesTest {
         .isEqualTo(0.5);
     Asked ring = Asked.of("panel_holding_gravity").with("shank", "ring");
     assertThat(ring.number("wet_use_factor")).isEqualTo(1);
-    assertThat(ring.with("wet", "yes").number("wet_use_factor")).isEqualTo(0.75);
+    assertThat(ring.with("moisture", "gets-wet-later").number("wet_use_factor")).isEqualTo(0.75);
     assertThat(ring.with("shank", "stainless").refusal()).isPresent();
   }
 
@@ -90,6 +90,6 @@ class FastenerTablesTest {
   }
 
   private static double wood(String wood) {
-    return Asked.of("wood_gravity").with("wood", wood).number("specific_gravity");
+    return Asked.of("wood_gravity").with("species", wood).number("specific_gravity");
   }
 }

@@ -86,23 +86,23 @@ class NailResistancesTest {
    */
   @ParameterizedTest(name = "{0}, {1}, {2}")
   @CsvSource({
-    "smooth, stays-dry, up-to-100-f, 1",
-    "smooth, gets-wet-later, up-to-100-f, 0.25",
-    "smooth, stays-wet, up-to-100-f, 1",
-    "stainless, dries-later, up-to-100-f, 0.25",
-    "ring, dries-later, up-to-100-f, 1",
-    "ring, stays-wet, to-125-f, 0.7",
-    "ring, gets-wet-later, to-150-f, 0.5",
-    "smooth, stays-wet, to-150-f, 0.5",
-    "smooth, gets-wet-later, to-125-f, 0.175",
-    "ring, dries-later, to-125-f, 0.8",
-    "ring, stays-dry, to-125-f, 0.8",
-    "smooth, stays-dry, to-150-f, 0.7",
-    "smooth, dries-later, to-150-f, 0.175"
+    "smooth, stays-dry, 100, 1",
+    "smooth, gets-wet-later, 100, 0.25",
+    "smooth, stays-wet, 100, 1",
+    "stainless, dries-later, 100, 0.25",
+    "ring, dries-later, 100, 1",
+    "ring, stays-wet, 125, 0.7",
+    "ring, gets-wet-later, 150, 0.5",
+    "smooth, stays-wet, 150, 0.5",
+    "smooth, gets-wet-later, 125, 0.175",
+    "ring, dries-later, 125, 0.8",
+    "ring, stays-dry, 125, 0.8",
+    "smooth, stays-dry, 150, 0.7",
+    "smooth, dries-later, 150, 0.175"
   })
-  void withdrawal_takesEveryFactor(String shank, String moisture, String warmth, double factor) {
+  void withdrawal_takesEveryFactor(String shank, String moisture, String degrees, double factor) {
     Asked usual = common().with("shank", shank);
-    Asked factored = usual.with("moisture", moisture).with("warmth", warmth);
+    Asked factored = usual.with("moisture", moisture).with("temperature_f", degrees);
     assertThat(factored.number("withdrawal_lb"))
         .isCloseTo(factor * usual.number("withdrawal_lb"), within(1e-9));
     assertThat(usual.with("load_duration", "1").number("withdrawal_lb"))
@@ -111,14 +111,14 @@ class NailResistancesTest {
 
   /** NDS 2018 Table 11.3.4 takes off pull-through what it takes off withdrawal. */
   @ParameterizedTest
-  @CsvSource({
-    "stays-wet, to-125-f, 0.7",
-    "gets-wet-later, to-150-f, 0.5",
-    "dries-later, to-150-f, 0.7"
-  })
+  @CsvSource({"stays-wet, 125, 0.7", "gets-wet-later, 150, 0.5", "dries-later, 150, 0.7"})
   void pullThrough_takesTheHeatOfTheWoodAsItIsInService(
-      String moisture, String warmth, double factor) {
-    assertThat(common().with("moisture", moisture).with("warmth", warmth).number("pull_through_lb"))
+      String moisture, String degrees, double factor) {
+    assertThat(
+            common()
+                .with("moisture", moisture)
+                .with("temperature_f", degrees)
+                .number("pull_through_lb"))
         .isCloseTo(factor * common().number("pull_through_lb"), within(1e-9));
   }
 

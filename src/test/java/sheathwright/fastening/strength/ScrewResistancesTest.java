@@ -68,14 +68,15 @@ class ScrewResistancesTest {
   /** NDS 2018 Table 11.3.4, from memory, beside the 0.7 of wood that is wet in service. */
   @ParameterizedTest(name = "{0}, {1}")
   @CsvSource({
-    "stays-dry, to-125-f, 0.8",
-    "dries-later, to-150-f, 0.7",
-    "gets-wet-later, to-125-f, 0.49",
-    "stays-wet, to-125-f, 0.49",
-    "stays-wet, to-150-f, 0.35"
+    "stays-dry, 125, 0.8",
+    "dries-later, 150, 0.7",
+    "gets-wet-later, 125, 0.49",
+    "stays-wet, 125, 0.49",
+    "stays-wet, 150, 0.35"
   })
-  void aHotScrew_holdsLessInWetWoodThanInDry(String moisture, String warmth, double factor) {
-    assertThat(lag().with("moisture", moisture).with("warmth", warmth).number("resistance_lb"))
+  void aHotScrew_holdsLessInWetWoodThanInDry(String moisture, String degrees, double factor) {
+    assertThat(
+            lag().with("moisture", moisture).with("temperature_f", degrees).number("resistance_lb"))
         .isCloseTo(factor * lag().number("resistance_lb"), within(1e-9));
   }
 

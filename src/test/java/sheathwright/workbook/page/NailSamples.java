@@ -41,30 +41,30 @@ final class NailSamples {
   private static void putResistances(Map<String, String> tables) {
     tables.put("nail_dimensions", "nail\n8d-common\nrsrs-01\n16d-common\n");
     tables.put("screw_dimensions", "screw\nno-8\nno-10\n");
-    tables.put("wood_gravity", "wood\nspruce-pine-fir\ndouglas-fir-larch\n");
+    tables.put("wood_gravity", "species\nspruce-pine-fir\ndouglas-fir-larch\n");
     tables.put("panel_gravity", "panel\nany-osb\nother-plywood\n");
-    tables.put("panel_holding_gravity", "shank,wet\nring,yes\nsmooth,\n");
+    tables.put("panel_holding_gravity", "shank,moisture\nring,stays-wet\nsmooth,\n");
     tables.put(
         "nail_resistance",
         """
-        diameter_in,length_in,head_diameter_in,shank,rings_in,specific_gravity,thickness_in,panel_gravity,shim_in,load_duration,moisture,warmth
+        diameter_in,length_in,head_diameter_in,shank,rings_in,specific_gravity,thickness_in,panel_gravity,shim_in,load_duration,moisture,temperature_f
         0.131,2.5,0.281,smooth,,0.42,7/16,0.5,,,,
-        0.113,2-3/8,0.281,ring,1.5,0.42,15/32,0.42,3/8,1.15,stays-wet,to-125-f
-        0.131,2.5,0.281,stainless,0,0.5,3/4,0.5,0,1,dries-later,to-150-f
+        0.113,2-3/8,0.281,ring,1.5,0.42,15/32,0.42,3/8,snow,stays-wet,110
+        0.131,2.5,0.281,stainless,0,0.5,3/4,0.5,0,ten-years,dries-later,140
         """);
     tables.put(
         "screw_resistance",
         """
-        screw_kind,diameter_in,length_in,thread_in,tip_in,specific_gravity,thickness_in,shim_in,load_duration,moisture,warmth
-        lag-screw,1/2,4,2.5,5/16,0.55,1.5,,1,,
-        wood-screw,0.19,2.5,1-5/8,,0.42,7/16,1/4,,gets-wet-later,to-150-f
+        screw_kind,diameter_in,length_in,thread_in,tip_in,specific_gravity,thickness_in,shim_in,load_duration,moisture,temperature_f
+        lag-screw,1/2,4,2.5,5/16,0.55,1.5,,ten-years,,
+        wood-screw,0.19,2.5,1-5/8,,0.42,7/16,1/4,,gets-wet-later,150
         """);
     tables.put(
         "panel_screw_withdrawal",
         """
-        specific_gravity,diameter_in,thickness_in,point_in,load_duration,moisture
-        0.42,0.19,15/32,,,
-        0.5,0.216,7/16,1/8,1,stays-wet
+        specific_gravity,diameter_in,thickness_in,point_in,load_duration,moisture,temperature_f
+        0.42,0.19,15/32,,,,
+        0.5,0.216,7/16,1/8,ten-years,stays-wet,120
         """);
   }
 

@@ -11,7 +11,7 @@ import sheathwright.catalog.Asked;
 import sheathwright.wood.Grade;
 import sheathwright.wood.LoadDuration;
 import sheathwright.wood.LumberSize;
-import sheathwright.wood.ServiceMoisture;
+import sheathwright.wood.Moisture;
 import sheathwright.wood.Species;
 import sheathwright.wood.Stock;
 import sheathwright.wood.ValueSet;
@@ -44,7 +44,7 @@ class RafterDropDownsTest {
                     LoadDuration.values()[turn % 5].word(),
                     "16",
                     stocks.get(turn % 4).word(),
-                    ServiceMoisture.values()[turn % 2].word(),
+                    Moisture.values()[turn % 4].word(),
                     "24");
             if (isHeld(cells)) {
               rows.add(String.join(",", cells));

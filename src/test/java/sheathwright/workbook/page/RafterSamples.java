@@ -25,8 +25,8 @@ final class RafterSamples {
         species,grade,size,value_set,load_duration,spacing_in,stock,thickness_in,depth_in,moisture,temperature_f,incised,flatwise,bearing_in,end_distance_in,unbraced_in
         douglas-fir-larch,no-2,2x8,nds2018,roof-live,24,,,,,,,,,,
         spruce-pine-fir,no-3,2x6,nds2018,permanent,32,full-sawn,,,wet,140,yes,,3.5,12,96
-        southern-pine,no-1,2x10,nds2018,snow,16,measured,1-11/16,9-5/8,wet,110,,yes,1.5,3,60
-        hem-fir,no-1,2x12,nds1997,ten-minutes,24,pre-1970,,,dry,100,no,no,6,2,0
+        southern-pine,no-1,2x10,nds2018,snow,16,measured,1-11/16,9-5/8,gets-wet-later,110,,yes,1.5,3,60
+        hem-fir,no-1,2x12,nds1997,ten-minutes,24,pre-1970,,,dries-later,100,no,no,6,2,0
         """);
     tables.put(
         "rafter_thrust",

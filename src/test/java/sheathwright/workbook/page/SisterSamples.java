@@ -34,10 +34,10 @@ final class SisterSamples {
     tables.put(
         "adjusted_lateral",
         """
-        lateral_lb,penetration_in,diameter_in,load_duration,wet,penetration_counted
-        118,1.5,0.148,,,
-        141,1.25,0.162,1.6,no,no
-        141,1.5,0.162,1.15,yes,yes
+        lateral_lb,penetration_in,diameter_in,load_duration,moisture,temperature_f,penetration_counted
+        118,1.5,0.148,,,,
+        141,1.25,0.162,ten-minutes,stays-dry,120,no
+        141,1.5,0.162,snow,gets-wet-later,110,yes
         """);
     putShort(tables);
     tables.put(

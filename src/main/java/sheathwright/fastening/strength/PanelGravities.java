@@ -9,14 +9,12 @@ import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Table;
 import sheathwright.figure.Units;
-import sheathwright.figure.YesNo;
 import sheathwright.published.Published;
+import sheathwright.wood.Moisture;
 
-/** Specific gravities of rafters and panels, by which fastener values go. */
-public final class Gravities {
+/** Specific gravities of panels, by which fastener values go. */
+public final class PanelGravities {
 
-  private static final Table WOODS =
-      Published.table("nds/2018/table-12.3.3a.csv", "wood_gravities", "wood gravities", 1);
   private static final Table PANELS =
       Published.table("nds/2018/table-12.3.3b.csv", "panel_gravities", "panel gravities", 1);
   private static final Table HOLDING =
@@ -30,33 +28,7 @@ public final class Gravities {
       Source.derived(
           "makers' gravity in the equation of its day, 1380 G^2.5 D, set equal to 1800 G² D");
 
-  private Gravities() {}
-
-  /**
-   * The specific gravity that the wood of a rafter is taken to have.
-   *
-   * <pre>
-   * listed for the species group
-   * </pre>
-   *
-   * <p>Does not cover wood whose stamp cannot be read: take the lightest that it may be.
-   *
-   * <pre>{@code
-   * woodGravity(WOOD_SPRUCE_PINE_FIR) // 0.42
-   * }</pre>
-   *
-   * @param wood species group on the grade stamp
-   * @return specific gravity, a pure number
-   * @throws RefusedException if the table does not hold the wood
-   * @see "NDS 2018 Table 12.3.3A, secondary source"
-   */
-  @LibraryFunction
-  @Column("specific_gravity")
-  public static Figure<Ratio> woodGravity(@Column("wood") OneOf<HoldingWood> wood) {
-    return WOODS
-        .number(Units.RATIO, "specific_gravity", wood.choice().argument("wood"))
-        .as("specific_gravity", Units.RATIO, WOODS.source());
-  }
+  private PanelGravities() {}
 
   /**
    * The specific gravity of a panel as the sheet that is held down, for pull-through and side
@@ -106,13 +78,13 @@ public final class Gravities {
    * Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
-   * panelHoldingGravity(RING, NO).gravity() // 0.5606
-   * panelHoldingGravity(SMOOTH, NO).gravity() // 0.4
-   * panelHoldingGravity(SMOOTH, YES).wetUse() // 0.75
+   * panelHoldingGravity(RING, STAYS_DRY).gravity() // 0.5606
+   * panelHoldingGravity(SMOOTH, STAYS_DRY).gravity() // 0.4
+   * panelHoldingGravity(SMOOTH, STAYS_WET).wetUse() // 0.75
    * }</pre>
    *
    * @param shank smooth or ring
-   * @param wet whether the panel is or gets wet
+   * @param moisture of the panel when it is nailed and afterwards
    * @return equivalent specific gravity, and the factor to multiply the nail's value by
    * @throws RefusedException if nothing was tested for the shank
    * @see "common practice, no source: the panel makers' program of 1900 tests, read; that its
@@ -120,7 +92,8 @@ public final class Gravities {
    */
   @LibraryFunction
   public static HoldingGravity panelHoldingGravity(
-      @Column("shank") OneOf<Shank> shank, @Column(value = "wet", preset = "no") OneOf<YesNo> wet) {
+      @Column("shank") OneOf<Shank> shank,
+      @Column(value = "moisture", preset = "stays-dry") OneOf<Moisture> moisture) {
     Choice<Shank> kind = shank.choice().argument("shank");
     var wetUse = HOLDING.number(Units.RATIO, "wet_use", kind).as("wet_use_listed", Units.RATIO);
     var listed =
@@ -139,7 +112,7 @@ public final class Gravities {
     return new HoldingGravity(
         Figure.choose(kind.is(Shank.RING), inTodaysEquation, listed)
             .as("specific_gravity", Units.RATIO, HOLDING.source()),
-        Figure.choose(wet.choice().argument("wet").is(YesNo.YES), wetUse, ONE)
+        Figure.choose(moisture.choice().argument("moisture").is(Moisture.STAYS_DRY), ONE, wetUse)
             .as("wet_use_factor", Units.RATIO, HOLDING.source()));
   }
 }

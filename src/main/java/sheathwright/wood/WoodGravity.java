@@ -1,0 +1,46 @@
+package sheathwright.wood;
+
+import sheathwright.catalog.Column;
+import sheathwright.catalog.LibraryFunction;
+import sheathwright.figure.Figure;
+import sheathwright.figure.OneOf;
+import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Table;
+import sheathwright.figure.Units;
+import sheathwright.published.Published;
+
+/** Specific gravities of lumber, by which nails and screws hold in it. */
+public final class WoodGravity {
+
+  private static final Table WOODS =
+      Published.table("nds/2018/table-12.3.3a.csv", "wood_gravities", "wood gravities", 1);
+
+  private WoodGravity() {}
+
+  /**
+   * The specific gravity that the wood of a rafter is taken to have.
+   *
+   * <pre>
+   * listed for the species group
+   * </pre>
+   *
+   * <p>Does not cover wood whose stamp cannot be read: take the lightest that it may be. Screening
+   * only: local code and a licensed engineer decide.
+   *
+   * <pre>{@code
+   * woodGravity(SPRUCE_PINE_FIR) // 0.42
+   * }</pre>
+   *
+   * @param species species group on the grade stamp
+   * @return specific gravity, a pure number
+   * @throws RefusedException if the table does not hold the species
+   * @see "NDS 2018 Table 12.3.3A, secondary source"
+   */
+  @LibraryFunction
+  @Column("specific_gravity")
+  public static Figure<Ratio> woodGravity(@Column("species") OneOf<Species> species) {
+    return WOODS
+        .number(Units.RATIO, "specific_gravity", species.choice().argument("species"))
+        .as("specific_gravity", Units.RATIO, WOODS.source());
+  }
+}
