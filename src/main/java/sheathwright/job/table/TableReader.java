@@ -19,7 +19,7 @@ public final class TableReader {
   private final List<Problem> questions = new ArrayList<>();
 
   /** One input read, with what it is called and where it stands. */
-  public record Input(Field field, Traced value, CsvFile.Line line) {}
+  public record Input(Field<?> field, Traced value, CsvFile.Line line) {}
 
   /**
    * A table of two columns, the first of which names what stands in the second.
@@ -53,7 +53,7 @@ public final class TableReader {
         problem(file, line, keyColumn, tooLong.get());
       } else if (given.put(name, line) != null) {
         problem(file, line, keyColumn, "\"" + name + "\" appears twice");
-      } else if (groups.stream().noneMatch(group -> group.field(name) != null)) {
+      } else if (groups.stream().noneMatch(group -> group.has(name))) {
         problem(
             file,
             line,
@@ -66,7 +66,7 @@ public final class TableReader {
     Set<String> filled = nonBlank(given, value);
     for (Group group : groups) {
       boolean isGiven = group.isGivenIn(filled);
-      for (Field field : group.fields()) {
+      for (Field<?> field : group.fields()) {
         CsvFile.Line line = given.get(field.name());
         if (filled.contains(field.name())) {
           String cellName = prefix + field.name() + suffix;
@@ -103,12 +103,12 @@ public final class TableReader {
     return names;
   }
 
-  /** A table with a heading for each field; one map for each line. */
-  public List<Map<String, Traced>> rows(CsvFile file, List<Field> fields) {
-    List<Map<String, Traced>> rows = new ArrayList<>();
+  /** A table with a heading for each field; one row for each line. */
+  public List<Row> rows(CsvFile file, List<? extends Field<?>> fields) {
+    List<Row> rows = new ArrayList<>();
     headings(file, fields.stream().map(Field::name).toList());
-    Map<Field, Integer> columns = new LinkedHashMap<>();
-    for (Field field : fields) {
+    Map<Field<?>, Integer> columns = new LinkedHashMap<>();
+    for (Field<?> field : fields) {
       if (field.isRequired() || file.header().contains(field.name())) {
         columns.put(field, column(file, field.name()));
       }
@@ -127,7 +127,7 @@ public final class TableReader {
               row.put(field.name(), read(file, line, field.name(), field, field.name(), text));
             }
           });
-      rows.add(row);
+      rows.add(new Row(line, row));
     }
     if (rows.isEmpty()) {
       problems.add(new Problem(file.name(), 0, "", "it has no lines under its heading"));
@@ -138,6 +138,11 @@ public final class TableReader {
   private void headings(CsvFile file, List<String> known) {
     String allowed = "the table has %s and note".formatted(String.join(", ", known));
     problems.addAll(Headings.problems(file, known, Headings::isNote, allowed));
+  }
+
+  /** Says what is wrong with a row. */
+  public void problem(CsvFile file, Row row, Field<?> field, String message) {
+    problem(file, row.line(), field.name(), message);
   }
 
   public void problem(CsvFile file, CsvFile.Line line, String column, String message) {
@@ -156,7 +161,12 @@ public final class TableReader {
   }
 
   private Traced read(
-      CsvFile file, CsvFile.Line line, String column, Field field, String cellName, String text) {
+      CsvFile file,
+      CsvFile.Line line,
+      String column,
+      Field<?> field,
+      String cellName,
+      String text) {
     String which = column.equals(field.name()) ? "" : field.name() + ": ";
     try {
       Source source =
@@ -200,9 +210,9 @@ public final class TableReader {
    * @param isRequired whether the job must have them; else all or none
    * @param needed what they speak of, if the job has it not; else empty
    */
-  public record Group(List<Field> fields, boolean isRequired, String needed) {
+  public record Group(List<? extends Field<?>> fields, boolean isRequired, String needed) {
 
-    public Group(List<Field> fields, boolean isRequired) {
+    public Group(List<? extends Field<?>> fields, boolean isRequired) {
       this(fields, isRequired, "");
     }
 
@@ -211,8 +221,8 @@ public final class TableReader {
       return isThere ? this : new Group(fields, isRequired, what);
     }
 
-    Field field(String name) {
-      return fields.stream().filter(field -> field.name().equals(name)).findFirst().orElse(null);
+    boolean has(String name) {
+      return fields.stream().anyMatch(field -> field.name().equals(name));
     }
 
     boolean isGivenIn(Set<String> names) {
