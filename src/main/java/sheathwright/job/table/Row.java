@@ -22,6 +22,11 @@ public record Row(CsvFile.Line line, Map<String, Traced> values) {
     return field.as(values.get(field.name()));
   }
 
+  /** The same, or another value where nothing stands there. */
+  public <T extends Traced> T or(Field<T> field, T other) {
+    return has(field) ? of(field) : other;
+  }
+
   /** The same values as a column of a list. */
   public static Roll.Column<Row> column(Field<?> field) {
     return Roll.column(field.name(), row -> row.of(field));
