@@ -2,10 +2,10 @@ package sheathwright.job;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Solution;
-import sheathwright.figure.Traced;
+import sheathwright.job.table.Field;
+import sheathwright.job.table.Row;
 
 /**
  * Which lines of a job's tables belong together: which mark lies on which plane, which reading on
@@ -32,15 +32,15 @@ final class Belonging {
    * The same with a table's lines.
    *
    * @param line what a line is called
-   * @param columns that say where it belongs
+   * @param fields that say where it belongs
    */
-  Belonging with(String line, List<Map<String, Traced>> rows, String... columns) {
+  Belonging with(String line, List<Row> rows, Field<?>... fields) {
     List<Solution.Input> all = new ArrayList<>(inputs);
     for (int i = 0; i < rows.size(); i++) {
-      for (String column : columns) {
+      for (Field<?> field : fields) {
         String which = line + " " + (i + 1);
-        String label = column.equals(line) ? which : column + " of " + which;
-        all.add(new Solution.Input(label, rows.get(i).get(column)));
+        String label = field.name().equals(line) ? which : field.name() + " of " + which;
+        all.add(new Solution.Input(label, rows.get(i).of(field)));
       }
     }
     return new Belonging(name, all);

@@ -3,11 +3,9 @@ package sheathwright.job;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
-import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Nails;
@@ -16,14 +14,14 @@ import sheathwright.figure.Roll;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
+import sheathwright.job.table.Field;
+import sheathwright.job.table.Row;
 import sheathwright.roof.Plane;
 import sheathwright.roof.Supports;
 import sheathwright.sheathing.Layouts;
 import sheathwright.sheathing.layout.CourseLayout;
 import sheathwright.sheathing.layout.DeckLayout;
 import sheathwright.sheathing.layout.LayoutRules;
-import sheathwright.sheathing.layout.StripRule;
-import sheathwright.sheathing.patch.Finding;
 import sheathwright.sheathing.patch.Mark;
 import sheathwright.sheathing.patch.PatchPlan;
 import sheathwright.sheathing.patch.PatchRules;
@@ -34,7 +32,25 @@ import sheathwright.sheathing.patch.PatchRules;
  */
 public final class Deck {
 
-  private static final String CENTER = "center_in";
+  /** What gives a line of a table its shape. */
+  private static final List<Field<?>> MEASURES =
+      Stream.of(PlaceFields.PLANES, PlaceFields.OPENINGS, PlaceFields.SUPPORTS)
+          .flatMap(List::stream)
+          .filter(field -> field != PlaceFields.PLANE)
+          .<Field<?>>map(field -> field)
+          .toList();
+
+  /** What is shown of a mark. */
+  private static final List<Field<?>> MARKED =
+      List.of(
+          PlaceFields.MARK,
+          PlaceFields.PLANE,
+          PlaceFields.FINDING,
+          PlaceFields.ALONG,
+          PlaceFields.UP,
+          PlaceFields.WIDTH,
+          PlaceFields.HEIGHT);
+
   private static final Figure<Length> NO_LEAN = Figure.of(0, Units.FOOT);
 
   private final Job job;
@@ -59,14 +75,15 @@ public final class Deck {
     this.job = job;
     this.planes =
         Belonging.of("lines_of_each_plane")
-            .with("plane", job.planes(), "plane")
-            .with("opening", job.openings(), "plane")
-            .with("rafter", job.supports(), "plane");
+            .with("plane", job.planes(), PlaceFields.PLANE)
+            .with("opening", job.openings(), PlaceFields.PLANE)
+            .with("rafter", job.supports(), PlaceFields.PLANE);
     this.marks =
         job.marks().isEmpty()
             ? Optional.empty()
             : Optional.of(
-                Belonging.of("marks_of_each_plane").with("mark", job.marks(), "mark", "plane"));
+                Belonging.of("marks_of_each_plane")
+                    .with("mark", job.marks(), PlaceFields.MARK, PlaceFields.PLANE));
     this.parts = job.planes().stream().map(this::part).toList();
     List<CourseLayout> planes = parts.stream().map(Part::courses).toList();
     this.layout = Layouts.together(planes);
@@ -92,9 +109,7 @@ public final class Deck {
                 "marks",
                 "what was found",
                 job.marks(),
-                Stream.of("mark", "plane", "finding", "along_in", "up_in", "width_in", "height_in")
-                    .map(Deck::column)
-                    .toList()));
+                MARKED.stream().<Roll.Column<Row>>map(Row::column).toList()));
   }
 
   /** The measured centers of supports, if there are any. */
@@ -106,11 +121,7 @@ public final class Deck {
                 "rafters",
                 "the measured rafters",
                 job.supports(),
-                List.of(column("plane"), column("center_in"))));
-  }
-
-  private static Roll.Column<Map<String, Traced>> column(String name) {
-    return Roll.column(name, row -> row.get(name));
+                List.of(Row.column(PlaceFields.PLANE), Row.column(PlaceFields.CENTER))));
   }
 
   /** Everything that was solved and not computed. */
@@ -133,27 +144,27 @@ public final class Deck {
     return nails;
   }
 
-  private Part part(Map<String, Traced> row) {
-    String name = row.get("plane").plain();
+  private Part part(Row row) {
+    String name = row.of(PlaceFields.PLANE).plain();
     Plane plane = said(row, () -> shape(name, row));
-    for (Map<String, Traced> opening : on(name, job.openings())) {
+    for (Row opening : on(name, job.openings())) {
       Plane solid = plane;
       plane =
           said(
               opening,
               () ->
                   solid.without(
-                      Job.figure(opening, "along_ft", Units.FOOT),
-                      Job.figure(opening, "up_ft", Units.FOOT),
-                      Job.figure(opening, "width_ft", Units.FOOT),
-                      Job.figure(opening, "height_ft", Units.FOOT)));
+                      opening.of(PlaceFields.OPENING_ALONG),
+                      opening.of(PlaceFields.OPENING_UP),
+                      opening.of(PlaceFields.OPENING_WIDTH),
+                      opening.of(PlaceFields.OPENING_HEIGHT)));
     }
     Plane whole = plane.given(planes.input());
     DeckPlaces places = new DeckPlaces(whole);
-    List<Map<String, Traced>> rafters = on(name, job.supports());
+    List<Row> rafters = on(name, job.supports());
     rafters.forEach(places::checkRafter);
     Supports supports = rafters.isEmpty() ? regularSupports() : measuredSupports(rafters);
-    List<Map<String, Traced>> found = on(name, job.marks());
+    List<Row> found = on(name, job.marks());
     found.forEach(places::checkMark);
     List<Mark> marks = found.stream().map(Deck::mark).toList();
     Optional<PatchPlan> patches =
@@ -173,33 +184,30 @@ public final class Deck {
     return new Part(whole, courses, marks, patches);
   }
 
-  private static Plane shape(String name, Map<String, Traced> row) {
-    if (row.get("corners_ft") instanceof Choice<?> corners) {
-      @SuppressWarnings("unchecked") // a field of text is read as a string
-      Choice<String> text = (Choice<String>) corners;
-      return Plane.outline(name, text);
+  private static Plane shape(String name, Row row) {
+    if (row.has(PlaceFields.CORNERS)) {
+      return Plane.outline(name, row.of(PlaceFields.CORNERS));
     }
     return Plane.trapezoid(
         name,
-        Job.figure(row, "eave_ft", Units.FOOT),
-        Job.figure(row, "slope_length_ft", Units.FOOT),
-        lean(row, "left_lean_ft"),
-        lean(row, "right_lean_ft"));
+        row.of(PlaceFields.EAVE),
+        row.of(PlaceFields.SLOPE_LENGTH),
+        lean(row, PlaceFields.LEFT_LEAN),
+        lean(row, PlaceFields.RIGHT_LEAN));
   }
 
-  static Figure<Length> lean(Map<String, Traced> row, String column) {
-    return row.containsKey(column) ? Job.figure(row, column, Units.FOOT) : NO_LEAN;
+  static Figure<Length> lean(Row row, Field<Figure<Length>> side) {
+    return row.has(side) ? row.of(side) : NO_LEAN;
   }
 
   private Supports regularSupports() {
-    Figure<Length> spacing = job.fact("support_spacing_in", Units.INCH);
+    Figure<Length> spacing = job.fact(JobFields.SUPPORT_SPACING);
     return RefusedException.solvedFor(List.of(spacing), () -> Supports.every(spacing));
   }
 
   /** Rafters as measured; two that do not stand beside each other are said where the second is. */
-  private static Supports measuredSupports(List<Map<String, Traced>> rafters) {
-    List<Map<String, Traced>> sorted =
-        rafters.stream().sorted(Comparator.comparingDouble(Deck::inches)).toList();
+  private static Supports measuredSupports(List<Row> rafters) {
+    List<Row> sorted = rafters.stream().sorted(Comparator.comparingDouble(Deck::inches)).toList();
     for (int i = 1; i < sorted.size(); i++) {
       List<Figure<Length>> two = List.of(center(sorted.get(i - 1)), center(sorted.get(i)));
       RefusedException.solvedFor(List.of(two.get(1)), () -> Supports.at(two));
@@ -209,51 +217,45 @@ public final class Deck {
         () -> Supports.at(rafters.stream().map(Deck::center).toList()));
   }
 
-  private static Figure<Length> center(Map<String, Traced> rafter) {
-    return Job.figure(rafter, CENTER, Units.INCH);
+  private static Figure<Length> center(Row rafter) {
+    return rafter.of(PlaceFields.CENTER);
   }
 
-  private static double inches(Map<String, Traced> rafter) {
+  private static double inches(Row rafter) {
     return center(rafter).value();
   }
 
-  private static Mark mark(Map<String, Traced> row) {
-    @SuppressWarnings("unchecked") // the field says of which enum its words are
-    Choice<Finding> finding = (Choice<Finding>) row.get("finding");
+  private static Mark mark(Row row) {
     return Mark.of(
-        row.get("mark").plain(),
-        finding,
-        Job.figure(row, "along_in", Units.INCH),
-        Job.figure(row, "up_in", Units.INCH),
-        Job.figure(row, "width_in", Units.INCH),
-        Job.figure(row, "height_in", Units.INCH));
+        row.of(PlaceFields.MARK).plain(),
+        row.of(PlaceFields.FINDING),
+        row.of(PlaceFields.ALONG),
+        row.of(PlaceFields.UP),
+        row.of(PlaceFields.WIDTH),
+        row.of(PlaceFields.HEIGHT));
   }
 
   private LayoutRules rules() {
     LayoutRules rules = Layouts.usual();
-    if (job.knows("gap_in")) {
-      rules = rules.gap(job.fact("gap_in", Units.INCH));
+    if (job.knows(JobFields.GAP)) {
+      rules = rules.gap(job.fact(JobFields.GAP));
     }
-    return job.knows("strip_rule") ? rules.strips(job.<StripRule>word("strip_rule")) : rules;
+    return job.knows(JobFields.STRIP_RULE) ? rules.strips(job.fact(JobFields.STRIP_RULE)) : rules;
   }
 
   private PatchRules patchRules() {
-    return job.knows("beyond_mark_in")
-        ? PatchRules.USUAL.beyondMark(job.fact("beyond_mark_in", Units.INCH))
+    return job.knows(JobFields.BEYOND_MARK)
+        ? PatchRules.USUAL.beyondMark(job.fact(JobFields.BEYOND_MARK))
         : PatchRules.USUAL;
   }
 
-  private static List<Map<String, Traced>> on(String plane, List<Map<String, Traced>> rows) {
-    return rows.stream().filter(row -> row.get("plane").plain().equals(plane)).toList();
+  private static List<Row> on(String plane, List<Row> rows) {
+    return rows.stream().filter(row -> row.of(PlaceFields.PLANE).plain().equals(plane)).toList();
   }
 
   /** What is refused for a line of a table: its measures, or else its shape in words. */
-  private static <T> T said(Map<String, Traced> row, Supplier<T> made) {
-    List<Traced> measures =
-        row.entrySet().stream()
-            .filter(cell -> cell.getValue() instanceof Figure || cell.getKey().equals("corners_ft"))
-            .map(Map.Entry::getValue)
-            .toList();
+  private static <T> T said(Row row, Supplier<T> made) {
+    List<Traced> measures = MEASURES.stream().filter(row::has).<Traced>map(row::of).toList();
     return RefusedException.solvedFor(measures, made);
   }
 }

@@ -2,15 +2,14 @@ package sheathwright.job;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Area;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Solution;
-import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
+import sheathwright.job.table.Row;
 
 /**
  * The planes of a job as they add up to its deck: those between eave and ridge, those of other
@@ -27,11 +26,10 @@ public final class DeckAreas {
   private final Figure<Area> total;
 
   DeckAreas(Job job, Deck deck) {
-    List<Map<String, Traced>> levels =
-        job.planes().stream().filter(row -> !row.containsKey("corners_ft")).toList();
+    List<Row> levels = job.planes().stream().filter(row -> !row.has(PlaceFields.CORNERS)).toList();
     hasLeans =
         levels.stream()
-            .anyMatch(row -> row.containsKey("left_lean_ft") || row.containsKey("right_lean_ft"));
+            .anyMatch(row -> row.has(PlaceFields.LEFT_LEAN) || row.has(PlaceFields.RIGHT_LEAN));
     planes = levels.isEmpty() ? Optional.empty() : Optional.of(planes(levels));
     List<Deck.Part> outlines =
         deck.parts().stream()
@@ -59,26 +57,29 @@ public final class DeckAreas {
     return present;
   }
 
-  private Roll planes(List<Map<String, Traced>> rows) {
-    List<Roll.Column<Map<String, Traced>>> columns = new ArrayList<>();
-    columns.add(Roll.column("plane", row -> row.get("plane")));
-    columns.add(Roll.column("eave_ft", row -> row.get("eave_ft")));
-    columns.add(Roll.column("slope_length_ft", row -> row.get("slope_length_ft")));
+  private Roll planes(List<Row> rows) {
+    List<Roll.Column<Row>> columns = new ArrayList<>();
+    columns.add(Row.column(PlaceFields.PLANE));
+    columns.add(Row.column(PlaceFields.EAVE));
+    columns.add(Row.column(PlaceFields.SLOPE_LENGTH));
     if (hasLeans) {
-      columns.add(Roll.column("left_lean_ft", row -> Deck.lean(row, "left_lean_ft")));
-      columns.add(Roll.column("right_lean_ft", row -> Deck.lean(row, "right_lean_ft")));
+      columns.add(
+          Roll.column(PlaceFields.LEFT_LEAN.name(), row -> Deck.lean(row, PlaceFields.LEFT_LEAN)));
+      columns.add(
+          Roll.column(
+              PlaceFields.RIGHT_LEAN.name(), row -> Deck.lean(row, PlaceFields.RIGHT_LEAN)));
     }
     columns.add(Roll.column("area_sf", this::area));
     return Roll.of("planes", "the roof planes", rows, columns);
   }
 
-  private Figure<Area> area(Map<String, Traced> row) {
-    var eave = Job.figure(row, "eave_ft", Units.FOOT);
-    var slope = Job.figure(row, "slope_length_ft", Units.FOOT);
+  private Figure<Area> area(Row row) {
+    var eave = row.of(PlaceFields.EAVE);
+    var slope = row.of(PlaceFields.SLOPE_LENGTH);
     if (!hasLeans) {
       return eave.times(slope).in(Units.SQUARE_FOOT);
     }
-    var leans = Deck.lean(row, "left_lean_ft").plus(Deck.lean(row, "right_lean_ft"));
+    var leans = Deck.lean(row, PlaceFields.LEFT_LEAN).plus(Deck.lean(row, PlaceFields.RIGHT_LEAN));
     return eave.minus(leans.dividedBy(TWO)).times(slope).in(Units.SQUARE_FOOT);
   }
 
@@ -87,14 +88,15 @@ public final class DeckAreas {
         "shapes",
         "the planes of other shapes",
         outlines,
-        Roll.<Deck.Part>column("plane", part -> row(job, part).get("plane")),
-        Roll.column("corners_ft", part -> row(job, part).get("corners_ft")),
+        Roll.<Deck.Part>column(
+            PlaceFields.PLANE.name(), part -> row(job, part).of(PlaceFields.PLANE)),
+        Roll.column(PlaceFields.CORNERS.name(), part -> row(job, part).of(PlaceFields.CORNERS)),
         Roll.column("area_sf", part -> part.plane().measures().area()));
   }
 
-  private static Map<String, Traced> row(Job job, Deck.Part part) {
+  private static Row row(Job job, Deck.Part part) {
     return job.planes().stream()
-        .filter(row -> row.get("plane").plain().equals(part.plane().name()))
+        .filter(row -> row.of(PlaceFields.PLANE).plain().equals(part.plane().name()))
         .findFirst()
         .orElseThrow();
   }
@@ -104,16 +106,16 @@ public final class DeckAreas {
         "openings",
         "the openings",
         job.openings(),
-        Roll.<Map<String, Traced>>column("plane", row -> row.get("plane")),
-        Roll.column("along_ft", row -> row.get("along_ft")),
-        Roll.column("up_ft", row -> row.get("up_ft")),
-        Roll.column("width_ft", row -> row.get("width_ft")),
-        Roll.column("height_ft", row -> row.get("height_ft")),
+        Row.column(PlaceFields.PLANE),
+        Row.column(PlaceFields.OPENING_ALONG),
+        Row.column(PlaceFields.OPENING_UP),
+        Row.column(PlaceFields.OPENING_WIDTH),
+        Row.column(PlaceFields.OPENING_HEIGHT),
         Roll.column(
             "area_sf",
             row ->
-                Job.figure(row, "width_ft", Units.FOOT)
-                    .times(Job.figure(row, "height_ft", Units.FOOT))
+                row.of(PlaceFields.OPENING_WIDTH)
+                    .times(row.of(PlaceFields.OPENING_HEIGHT))
                     .in(Units.SQUARE_FOOT)));
   }
 

@@ -5,10 +5,12 @@ import java.util.List;
 import sheathwright.fastening.count.NailPattern;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Nails;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.job.table.Field;
 import sheathwright.roof.Box;
 import sheathwright.roof.Region;
 import sheathwright.sheathing.layout.CourseLayout;
@@ -25,9 +27,9 @@ final class DeckNails {
   private DeckNails() {}
 
   static Figure<Nails> of(Job job, List<CourseLayout> planes) {
-    double edge = job.fact("edge_spacing_in", Units.INCH).value();
-    double field = job.fact("field_spacing_in", Units.INCH).value();
-    boolean isBlocked = job.<YesNo>word("blocked_edges").value() == YesNo.YES;
+    double edge = job.fact(JobFields.EDGE_SPACING).value();
+    double field = job.fact(JobFields.FIELD_SPACING).value();
+    boolean isBlocked = job.fact(JobFields.BLOCKED_EDGES).value() == YesNo.YES;
     double nails = 0;
     List<Solution.Input> inputs = new ArrayList<>();
     for (CourseLayout plane : planes) {
@@ -40,9 +42,9 @@ final class DeckNails {
         }
       }
     }
-    for (String spacing : List.of("edge_spacing_in", "field_spacing_in", "blocked_edges")) {
-      inputs.add(
-          new Solution.Input(sheathwright.figure.Shown.inWords(spacing), job.given(spacing)));
+    for (Field<?> spacing :
+        List.of(JobFields.EDGE_SPACING, JobFields.FIELD_SPACING, JobFields.BLOCKED_EDGES)) {
+      inputs.add(new Solution.Input(Shown.inWords(spacing.name()), job.fact(spacing)));
     }
     return Solution.of("nails_of_the_layout", inputs)
         .figure("layout_nails", nails, Units.NAIL, COUNTED);

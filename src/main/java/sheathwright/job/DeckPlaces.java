@@ -1,11 +1,10 @@
 package sheathwright.job;
 
 import java.util.List;
-import java.util.Map;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Shown;
-import sheathwright.figure.Traced;
-import sheathwright.figure.Units;
+import sheathwright.job.table.Field;
+import sheathwright.job.table.Row;
 import sheathwright.roof.Box;
 import sheathwright.roof.Plane;
 
@@ -28,10 +27,10 @@ final class DeckPlaces {
    *
    * @throws RefusedException with its place
    */
-  void checkRafter(Map<String, Traced> row) {
-    double center = inches(row, "center_in");
+  void checkRafter(Row row) {
+    double center = row.of(PlaceFields.CENTER).value();
     if (center < bounds.left() - SLACK || center > bounds.right() + SLACK) {
-      throw refused(row, "center_in", "%s is given".formatted(plain(center)), true);
+      throw refused(row, PlaceFields.CENTER, "%s is given".formatted(plain(center)), true);
     }
   }
 
@@ -40,21 +39,21 @@ final class DeckPlaces {
    *
    * @throws RefusedException with its place
    */
-  void checkMark(Map<String, Traced> row) {
+  void checkMark(Row row) {
     Box mark =
         Box.at(
-            inches(row, "along_in"),
-            inches(row, "up_in"),
-            inches(row, "width_in"),
-            inches(row, "height_in"));
+            row.of(PlaceFields.ALONG).value(),
+            row.of(PlaceFields.UP).value(),
+            row.of(PlaceFields.WIDTH).value(),
+            row.of(PlaceFields.HEIGHT).value());
     String reach = "the mark reaches from %s to %s in";
     if (mark.left() < bounds.left() - SLACK || mark.right() > bounds.right() + SLACK) {
       String given = reach.formatted(plain(mark.left()), plain(mark.right()));
-      throw refused(row, "along_in", given, true);
+      throw refused(row, PlaceFields.ALONG, given, true);
     }
     if (mark.bottom() < bounds.bottom() - SLACK || mark.top() > bounds.top() + SLACK) {
       String given = reach.formatted(plain(mark.bottom()), plain(mark.top()));
-      throw refused(row, "up_in", given, false);
+      throw refused(row, PlaceFields.UP, given, false);
     }
     if (plane.outline().within(mark).isEmpty()) {
       String what =
@@ -63,12 +62,11 @@ final class DeckPlaces {
               : "no wood is there: the mark lies outside the sides of plane %s";
       throw new RefusedException(
           what.formatted(plane.name()) + "; measure it from the plane's lower left corner",
-          List.of(row.get("along_in")));
+          List.of(row.of(PlaceFields.ALONG)));
     }
   }
 
-  private RefusedException refused(
-      Map<String, Traced> row, String column, String given, boolean isAlong) {
+  private RefusedException refused(Row row, Field<?> field, String given, boolean isAlong) {
     return new RefusedException(
         "%s, but plane %s goes from %s to %s in %s; measure from its lower left corner"
             .formatted(
@@ -77,11 +75,7 @@ final class DeckPlaces {
                 plain(isAlong ? bounds.left() : bounds.bottom()),
                 plain(isAlong ? bounds.right() : bounds.top()),
                 isAlong ? "along the eave" : "up the slope"),
-        List.of(row.get(column)));
-  }
-
-  private static double inches(Map<String, Traced> row, String column) {
-    return Job.figure(row, column, Units.INCH).value();
+        List.of(row.of(field)));
   }
 
   private static String plain(double inches) {

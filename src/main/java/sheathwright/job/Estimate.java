@@ -15,12 +15,14 @@ import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Sheets;
+import sheathwright.figure.Quantity.Time;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.job.table.Field;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.pricing.Disposal;
 import sheathwright.pricing.SheetMaterial;
@@ -92,32 +94,30 @@ public final class Estimate {
         SheetCounts.sheetsByArea(deckArea, Figure.of(0, Units.PERCENT))
             .as("deck_sheets", Units.SHEET);
     sheetsAtWorst = deckSheets.max(deck.layout().sheets()).as("sheets_at_worst", Units.SHEET);
-    plannedSheets = job.fact("planned_sheets", Units.SHEET);
+    plannedSheets = job.fact(JobFields.PLANNED_SHEETS);
     nails =
         NailCounts.nailsPerSheet(
-                job.fact("support_spacing_in", Units.INCH),
-                Nailing.edge(job.fact("edge_spacing_in", Units.INCH))
-                    .field(job.fact("field_spacing_in", Units.INCH))
-                    .blockedEdges(job.word("blocked_edges")),
+                job.fact(JobFields.SUPPORT_SPACING),
+                Nailing.edge(job.fact(JobFields.EDGE_SPACING))
+                    .field(job.fact(JobFields.FIELD_SPACING))
+                    .blockedEdges(job.fact(JobFields.BLOCKED_EDGES)),
                 SheetSize.FOUR_BY_EIGHT)
             .as("nails_in_a_sheet", Units.NAILS_PER_SHEET);
-    plannedSheet = named("planned_sheet", sheetPrice("planned_sheet_h"));
-    extraSheet = named("extra_sheet", sheetPrice("extra_sheet_h"));
+    plannedSheet = named("planned_sheet", sheetPrice(OfficeFields.PLANNED_SHEET_HOURS));
+    extraSheet = named("extra_sheet", sheetPrice(OfficeFields.EXTRA_SHEET_HOURS));
     quote = new QuoteLines(job, this);
     order = OrderLines.of(job, this);
     maker = job.maker().isEmpty() ? null : MakerRequirement.roll(job.maker());
   }
 
-  private UnitPrice sheetPrice(String hours) {
+  private UnitPrice sheetPrice(Field<Figure<Per<Time, Sheets>>> hours) {
     return UnitPrices.sheetUnitPrice(
-        SheetMaterial.sheet(job.price("sheet", Units.USD_PER_SHEET))
-            .waste(job.rate("waste_pct", Units.PERCENT))
-            .nails(nails, job.price("nail", Units.USD_PER_NAIL))
-            .extras(job.priceIfGiven("sheet_extras", Units.USD_PER_SHEET)),
-        job.rate(hours, Units.HOURS_PER_SHEET),
-        Disposal.of(
-            job.rate("sheet_disposal_lb", Units.POUNDS_PER_SHEET),
-            job.rate("disposal_usd_per_ton", Units.USD_PER_TON)),
+        SheetMaterial.sheet(job.price(OfficeFields.SHEET_PRICE))
+            .waste(job.rate(OfficeFields.WASTE))
+            .nails(nails, job.price(OfficeFields.NAIL_PRICE))
+            .extras(job.priceIfGiven(OfficeFields.SHEET_EXTRAS_PRICE)),
+        job.rate(hours),
+        Disposal.of(job.rate(OfficeFields.SHEET_DISPOSAL), job.rate(OfficeFields.DISPOSAL)),
         job.rates());
   }
 

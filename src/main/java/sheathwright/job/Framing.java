@@ -2,7 +2,6 @@ package sheathwright.job;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
@@ -12,18 +11,16 @@ import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Roll;
-import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.framing.rafter.RafterScreening;
 import sheathwright.framing.sister.SisterSizes;
 import sheathwright.framing.stop.RepairDecision;
-import sheathwright.framing.stop.StopFinding;
 import sheathwright.framing.stop.StopReports;
+import sheathwright.job.table.Row;
 import sheathwright.loads.DeadLoad;
 import sheathwright.loads.DeadLoads;
 import sheathwright.loads.Layer;
-import sheathwright.loads.RoofMaterial;
 
 /** What a job's rafters can carry, what was reported of them, and whether they may be repaired. */
 public final class Framing {
@@ -39,7 +36,7 @@ public final class Framing {
   private final RepairDecision decision;
 
   Framing(Job job) {
-    saysMore = !job.reports().isEmpty() || job.knows("truss");
+    saysMore = !job.reports().isEmpty() || job.knows(SurveyTables.IS_TRUSS);
     layers =
         job.layers().isEmpty()
             ? null
@@ -51,37 +48,36 @@ public final class Framing {
     reports =
         new StopReports(
             job.reports().stream().map(Framing::report).toList(),
-            job.knows("truss") ? Optional.of(job.word("truss")) : Optional.empty());
+            job.knows(SurveyTables.IS_TRUSS)
+                ? Optional.of(job.fact(SurveyTables.IS_TRUSS))
+                : Optional.empty());
     decision = rafters == null ? reports.decision() : reports.decision(rafters.ok().is(YesNo.YES));
   }
 
   private Figure<Pressure> dead(Job job) {
     return layers == null
-        ? job.fact("dead_psf", Units.PSF)
+        ? job.fact(FramingTables.DEAD)
         : DeadLoads.deadOnProjection(
             DeadLoad.onSlope(layers)
                 .plus(OldRafters.ownWeight(job))
                 .as("layers_and_rafters_psf", Units.PSF),
-            job.fact("rise_in_12", Units.RISE_IN_12));
+            job.fact(FramingTables.RISE));
   }
 
   @SuppressWarnings("unchecked") // the field says that it is a material
-  private static Layer layer(Map<String, Traced> row) {
+  private static Layer layer(Row row) {
     return Layer.of(
-        (Choice<RoofMaterial>) row.get("material"),
-        Job.figure(row, "layers", Units.RATIO),
-        row.containsKey("thickness_in")
-            ? Job.figure(row, "thickness_in", Units.INCH)
-            : NO_THICKNESS);
+        row.of(FramingTables.MATERIAL),
+        row.of(FramingTables.LAYER_COUNT),
+        row.has(FramingTables.THICKNESS) ? row.of(FramingTables.THICKNESS) : NO_THICKNESS);
   }
 
-  @SuppressWarnings("unchecked") // the fields say what each is
-  private static StopReports.Report report(Map<String, Traced> row) {
+  private static StopReports.Report report(Row row) {
     return new StopReports.Report(
-        (Choice<String>) row.get("report"),
-        (Choice<StopFinding>) row.get("seen"),
-        (Choice<String>) row.get("where"),
-        (Choice<String>) row.getOrDefault("evidence", Choice.literal("none")));
+        row.of(FramingTables.REPORT),
+        row.of(FramingTables.SEEN),
+        row.of(FramingTables.WHERE),
+        row.has(PlaceFields.EVIDENCE) ? row.of(PlaceFields.EVIDENCE) : Choice.literal("none"));
   }
 
   /** Each thing that was checked, in the order in which a proof lists it. */

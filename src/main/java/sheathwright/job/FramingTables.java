@@ -2,7 +2,16 @@ package sheathwright.job;
 
 import java.util.List;
 import java.util.stream.Stream;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Money;
+import sheathwright.figure.Quantity.Per;
+import sheathwright.figure.Quantity.Pieces;
+import sheathwright.figure.Quantity.Pressure;
+import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Units;
+import sheathwright.figure.YesNo;
 import sheathwright.framing.rafter.Birdsmouth;
 import sheathwright.framing.rafter.ClearSpan;
 import sheathwright.framing.rafter.DeckOff;
@@ -16,88 +25,193 @@ import sheathwright.loads.LiveLoad;
 import sheathwright.loads.RoofMaterial;
 import sheathwright.loads.UniformLoad;
 import sheathwright.wood.ActualSize;
+import sheathwright.wood.Grade;
 import sheathwright.wood.Lumber;
+import sheathwright.wood.LumberSize;
 import sheathwright.wood.Member;
+import sheathwright.wood.Moisture;
 import sheathwright.wood.Seat;
 import sheathwright.wood.ServiceConditions;
+import sheathwright.wood.Species;
+import sheathwright.wood.Stock;
+import sheathwright.wood.ValueSet;
 
 /** What a job's tables may say of its framing. */
 final class FramingTables {
 
-  private static final Field DEAD =
+  static final Field<Figure<Pressure>> DEAD =
       Field.of(UniformLoad.class, "dead", "Dead load, horizontal projection");
-  private static final Field RISE = Field.of(RoofTriangle.class, "rise", "Rise in 12");
+  static final Field<Figure<Ratio>> RISE = Field.of(RoofTriangle.class, "rise", "Rise in 12");
 
-  static final List<Field> LAYERS =
-      List.of(
-          Field.word("material", "Material", RoofMaterial.class),
-          Field.number("layers", "Layers", Units.RATIO, 0, 20),
-          Field.number("thickness_in", "Thickness, each layer", 0, 24).ifKnown());
+  static final Field<Choice<RoofMaterial>> MATERIAL =
+      Field.word("material", "Material", RoofMaterial.class);
 
-  static final List<Field> RAFTERS =
+  static final Field<Figure<Ratio>> LAYER_COUNT =
+      Field.number("layers", "Layers", Units.RATIO, 0, 20);
+
+  static final Field<Figure<Length>> THICKNESS =
+      Field.number("thickness_in", "Thickness, each layer", Units.INCH, 0, 24).ifKnown();
+
+  static final List<Field<?>> LAYERS = List.of(MATERIAL, LAYER_COUNT, THICKNESS);
+
+  static final Field<Choice<Species>> SPECIES = Field.of(Lumber.class, "species", "Rafter species");
+
+  static final Field<Choice<Grade>> GRADE = Field.of(Lumber.class, "grade", "Rafter grade");
+
+  static final Field<Choice<LumberSize>> RAFTER_SIZE =
+      Field.<Choice<LumberSize>>of(Lumber.class, "size", "Rafter size").named("rafter_size");
+
+  static final Field<Choice<ValueSet>> VALUE_SET =
+      Field.of(Lumber.class, "valueSet", "Design-value edition");
+
+  static final Field<Figure<Length>> SPAN =
+      Field.of(ClearSpan.class, "span", "Rafter span, clear, horizontal projection");
+
+  static final Field<Figure<Length>> BEARING =
+      Field.of(Seat.class, "bearing", "Bearing length at plate");
+
+  static final Field<Choice<RafterLoad>> LOAD =
+      Field.word("load", "Live load type", RafterLoad.class);
+
+  static final Field<Figure<Pressure>> LIVE =
+      Field.of(LiveLoad.class, "live", "Live load, horizontal projection");
+
+  static final Field<Figure<Ratio>> DEFLECTION_LIMIT =
+      Field.number("deflection_limit", "Deflection limit, live load L/", Units.RATIO, 180, 360);
+
+  static final List<Field<?>> RAFTERS =
       List.of(
-          Field.of(Lumber.class, "species", "Rafter species"),
-          Field.of(Lumber.class, "grade", "Rafter grade"),
-          Field.of(Lumber.class, "size", "Rafter size").named("rafter_size"),
-          Field.of(Lumber.class, "valueSet", "Design-value edition"),
-          Field.of(ClearSpan.class, "span", "Rafter span, clear, horizontal projection"),
-          Field.of(Seat.class, "bearing", "Bearing length at plate"),
-          Field.word("load", "Live load type", RafterLoad.class),
-          Field.of(LiveLoad.class, "live", "Live load, horizontal projection"),
+          SPECIES,
+          GRADE,
+          RAFTER_SIZE,
+          VALUE_SET,
+          SPAN,
+          BEARING,
+          LOAD,
+          LIVE,
           DEAD,
-          Field.number("deflection_limit", "Deflection limit, live load L/", 180, 360));
+          DEFLECTION_LIMIT);
+
+  static final Field<Choice<Stock>> RAFTER_STOCK =
+      Field.<Choice<Stock>>of(
+              ActualSize.class, "stock", "Lumber type: dressed, rough, old full size")
+          .named("rafter_stock")
+          .ifKnown();
+
+  static final Field<Figure<Length>> RAFTER_THICKNESS =
+      Field.<Figure<Length>>of(ActualSize.class, "thickness", "Rafter thickness, measured")
+          .named("rafter_thickness_in")
+          .ifKnown();
+
+  static final Field<Figure<Length>> RAFTER_DEPTH =
+      Field.<Figure<Length>>of(ActualSize.class, "depth", "Rafter depth, measured")
+          .named("rafter_depth_in")
+          .ifKnown();
+
+  static final Field<Figure<Pressure>> ROOF_LIVE =
+      Field.number("roof_live_psf", "Roof live load, besides snow", Units.PSF, 1, 100).ifKnown();
+
+  static final Field<Choice<Moisture>> MOISTURE =
+      Field.<Choice<Moisture>>of(ServiceConditions.class, "moisture", "Wood moisture").ifKnown();
+
+  static final Field<Figure<Ratio>> TEMPERATURE =
+      Field.<Figure<Ratio>>of(ServiceConditions.class, "temperature", "Sustained temperature, °F")
+          .ifKnown();
+
+  static final Field<Choice<YesNo>> INCISED =
+      Field.<Choice<YesNo>>of(Member.class, "incised", "Incised for treatment").ifKnown();
+
+  static final Field<Choice<YesNo>> SEASONED =
+      Field.<Choice<YesNo>>of(OldRafter.class, "seasoned", "Known dry when first loaded").ifKnown();
+
+  static final Field<Figure<Ratio>> TOTAL_DEFLECTION_LIMIT =
+      Field.number(
+              "total_deflection_limit", "Deflection limit, total load L/", Units.RATIO, 60, 360)
+          .ifKnown();
+
+  static final Field<Figure<Length>> NOTCH =
+      Field.<Figure<Length>>of(Birdsmouth.class, "notch", "Seat-cut depth").ifKnown();
+
+  static final Field<Figure<Length>> END_DISTANCE =
+      Field.<Figure<Length>>of(Seat.class, "endDistance", "Bearing to rafter tail").ifKnown();
+
+  static final Field<Figure<Length>> TIE_HEIGHT =
+      Field.<Figure<Length>>of(RoofTriangle.class, "tieHeight", "Rafter-tie height above plate")
+          .ifKnown();
+
+  static final Field<Figure<Length>> BRACE_SPACING =
+      Field.<Figure<Length>>of(DeckOff.class, "braceSpacing", "Brace spacing, deck off").ifKnown();
+
+  static final Field<Figure<Pressure>> DECK_OFF_LIVE =
+      Field.<Figure<Pressure>>of(DeckOff.class, "live", "Construction live load, deck off")
+          .ifKnown();
 
   /** What a job may say of its rafters besides; what it leaves out is taken as is usual. */
-  static final List<Field> OLD_RAFTERS =
+  static final List<Field<?>> OLD_RAFTERS =
       List.of(
-          Field.of(ActualSize.class, "stock", "Lumber type: dressed, rough, old full size")
-              .named("rafter_stock")
-              .ifKnown(),
-          Field.of(ActualSize.class, "thickness", "Rafter thickness, measured")
-              .named("rafter_thickness_in")
-              .ifKnown(),
-          Field.of(ActualSize.class, "depth", "Rafter depth, measured")
-              .named("rafter_depth_in")
-              .ifKnown(),
-          Field.number("roof_live_psf", "Roof live load, besides snow", 1, 100).ifKnown(),
-          Field.of(ServiceConditions.class, "moisture", "Wood moisture").ifKnown(),
-          Field.of(ServiceConditions.class, "temperature", "Sustained temperature, °F").ifKnown(),
-          Field.of(Member.class, "incised", "Incised for treatment").ifKnown(),
-          Field.of(OldRafter.class, "seasoned", "Known dry when first loaded").ifKnown(),
-          Field.number(
-                  "total_deflection_limit", "Deflection limit, total load L/", Units.RATIO, 60, 360)
-              .ifKnown(),
-          Field.of(Birdsmouth.class, "notch", "Seat-cut depth").ifKnown(),
-          Field.of(Seat.class, "endDistance", "Bearing to rafter tail").ifKnown(),
+          RAFTER_STOCK,
+          RAFTER_THICKNESS,
+          RAFTER_DEPTH,
+          ROOF_LIVE,
+          MOISTURE,
+          TEMPERATURE,
+          INCISED,
+          SEASONED,
+          TOTAL_DEFLECTION_LIMIT,
+          NOTCH,
+          END_DISTANCE,
           RISE.ifKnown(),
-          Field.of(RoofTriangle.class, "tieHeight", "Rafter-tie height above plate").ifKnown(),
-          Field.of(DeckOff.class, "braceSpacing", "Brace spacing, deck off").ifKnown(),
-          Field.of(DeckOff.class, "live", "Construction live load, deck off").ifKnown());
+          TIE_HEIGHT,
+          BRACE_SPACING,
+          DECK_OFF_LIVE);
 
-  static final List<Field> SISTER_CHOICE =
-      List.of(
-          Field.of(Lumber.class, "species", "Sister species").named("sister_species"),
-          Field.of(Lumber.class, "grade", "Sister grade").named("sister_grade"),
-          Field.of(SisterLoad.class, "existing", "Dead load in place when sistered"),
-          Field.of(SisterLoad.class, "jacked", "Shored before nailing"));
+  static final Field<Choice<Species>> SISTER_SPECIES =
+      Field.<Choice<Species>>of(Lumber.class, "species", "Sister species").named("sister_species");
 
-  static final List<Field> SISTER_STICKS =
-      List.of(
-          Field.number("stick_2x4", "2x4, full length", Units.USD_PER_PIECE, 0, 1_000)
-              .usually(1, 500),
-          Field.number("stick_2x6", "2x6, full length", Units.USD_PER_PIECE, 0, 1_000)
-              .usually(1, 500),
-          Field.number("stick_2x8", "2x8, full length", Units.USD_PER_PIECE, 0, 1_000)
-              .usually(1, 500),
-          Field.number("stick_2x10", "2x10, full length", Units.USD_PER_PIECE, 0, 1_000)
-              .usually(1, 500),
-          Field.number("stick_2x12", "2x12, full length", Units.USD_PER_PIECE, 0, 1_000)
-              .usually(1, 500));
+  static final Field<Choice<Grade>> SISTER_GRADE =
+      Field.<Choice<Grade>>of(Lumber.class, "grade", "Sister grade").named("sister_grade");
+
+  static final Field<Figure<Pressure>> EXISTING =
+      Field.of(SisterLoad.class, "existing", "Dead load in place when sistered");
+
+  static final Field<Choice<YesNo>> JACKED =
+      Field.of(SisterLoad.class, "jacked", "Shored before nailing");
+
+  static final List<Field<?>> SISTER_CHOICE =
+      List.of(SISTER_SPECIES, SISTER_GRADE, EXISTING, JACKED);
+
+  static final Field<Figure<Per<Money, Pieces>>> STICK_2X4 =
+      Field.number("stick_2x4", "2x4, full length", Units.USD_PER_PIECE, 0, 1_000).usually(1, 500);
+
+  static final Field<Figure<Per<Money, Pieces>>> STICK_2X6 =
+      Field.number("stick_2x6", "2x6, full length", Units.USD_PER_PIECE, 0, 1_000).usually(1, 500);
+
+  static final Field<Figure<Per<Money, Pieces>>> STICK_2X8 =
+      Field.number("stick_2x8", "2x8, full length", Units.USD_PER_PIECE, 0, 1_000).usually(1, 500);
+
+  static final Field<Figure<Per<Money, Pieces>>> STICK_2X10 =
+      Field.number("stick_2x10", "2x10, full length", Units.USD_PER_PIECE, 0, 1_000)
+          .usually(1, 500);
+
+  static final Field<Figure<Per<Money, Pieces>>> STICK_2X12 =
+      Field.number("stick_2x12", "2x12, full length", Units.USD_PER_PIECE, 0, 1_000)
+          .usually(1, 500);
+
+  static final List<Field<?>> SISTER_STICKS =
+      List.of(STICK_2X4, STICK_2X6, STICK_2X8, STICK_2X10, STICK_2X12);
+
+  static final Field<Choice<String>> REPORT = Field.name("report", "Report");
+
+  static final Field<Choice<StopFinding>> SEEN = Field.word("seen", "Seen", StopFinding.class);
+
+  static final Field<Choice<String>> WHERE = Field.text("where", "Where");
+
+  static final List<Field<?>> REPORTS = List.of(REPORT, SEEN, WHERE, PlaceFields.EVIDENCE);
 
   /**
    * What a job says of its rafters: their dead load, or the slope under the layers that make it.
    */
-  static List<Field> rafters(boolean isLayered) {
+  static List<Field<?>> rafters(boolean isLayered) {
     return RAFTERS.stream()
         .flatMap(
             field ->
@@ -106,18 +220,11 @@ final class FramingTables {
   }
 
   /** The slope is asked for once, with the layers where there are any. */
-  static List<Field> oldRafters(boolean isLayered) {
+  static List<Field<?>> oldRafters(boolean isLayered) {
     return OLD_RAFTERS.stream()
         .filter(field -> !isLayered || !field.name().equals(RISE.name()))
         .toList();
   }
-
-  static final List<Field> REPORTS =
-      List.of(
-          Field.name("report", "Report"),
-          Field.word("seen", "Seen", StopFinding.class),
-          Field.text("where", "Where"),
-          Field.text("evidence", "Evidence").ifKnown());
 
   private FramingTables() {}
 }

@@ -13,14 +13,12 @@ import sheathwright.fastening.uplift.MakerRequirement;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
-import sheathwright.figure.RefusedException;
 import sheathwright.figure.Traced;
-import sheathwright.figure.Unit;
-import sheathwright.figure.Units;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
+import sheathwright.job.table.Row;
 import sheathwright.job.table.TableReader;
 import sheathwright.job.table.TableReader.Group;
 import sheathwright.job.table.TableReader.Input;
@@ -35,24 +33,24 @@ public final class Job {
   private final Map<String, Input> prices;
   private final Map<String, Input> rates;
   private final Rates office;
-  private final List<Map<String, Traced>> planes;
+  private final List<Row> planes;
   private final boolean surveys;
-  private final List<Map<String, Traced>> reports;
-  private final List<Map<String, Traced>> layers;
+  private final List<Row> reports;
+  private final List<Row> layers;
   private final List<MakerRequirement> maker;
   private final List<Problem> questions;
-  private final Map<String, List<Map<String, Traced>>> onPlanes = new LinkedHashMap<>();
+  private final Map<String, List<Row>> onPlanes = new LinkedHashMap<>();
 
   private Job(JobTables tables) {
     TableReader reader = new TableReader();
     boolean levels = tables.has("readings");
     surveys = tables.surveysRafters();
     facts = reader.keyed(tables.file("job"), "key", "value", "", "", factGroups(tables));
-    planes = reader.rows(tables.file("planes"), JobTables.PLANES);
-    onPlanes(reader, tables, "openings", JobTables.OPENINGS);
-    onPlanes(reader, tables, "rafters", JobTables.SUPPORTS);
-    onPlanes(reader, tables, "marks", JobTables.MARKS);
-    onPlanes(reader, tables, "readings", surveys ? SurveyTables.READINGS : JobTables.READINGS);
+    planes = reader.rows(tables.file("planes"), PlaceFields.PLANES);
+    onPlanes(reader, tables, "openings", PlaceFields.OPENINGS);
+    onPlanes(reader, tables, "rafters", PlaceFields.SUPPORTS);
+    onPlanes(reader, tables, "marks", PlaceFields.MARKS);
+    onPlanes(reader, tables, "readings", surveys ? SurveyTables.READINGS : PlaceFields.READINGS);
     prices =
         reader.keyed(
             tables.file("prices"),
@@ -61,8 +59,8 @@ public final class Job {
             "price_",
             "_usd",
             List.of(
-                new Group(JobTables.PRICES, true),
-                new Group(JobTables.SISTER_PRICES, levels),
+                new Group(OfficeFields.PRICES, true),
+                new Group(OfficeFields.SISTER_PRICES, levels),
                 new Group(FramingTables.SISTER_STICKS, tables.choosesSisters())));
     rates =
         reader.keyed(
@@ -71,7 +69,8 @@ public final class Job {
             "value",
             "",
             "",
-            List.of(new Group(JobTables.RATES, true), new Group(JobTables.SISTER_RATES, levels)));
+            List.of(
+                new Group(OfficeFields.RATES, true), new Group(OfficeFields.SISTER_RATES, levels)));
     reports = rows(reader, tables, "reports", FramingTables.REPORTS);
     layers = rows(reader, tables, "layers", FramingTables.LAYERS);
     maker =
@@ -79,26 +78,26 @@ public final class Job {
             ? MakerTable.read(
                 reader, tables.file("maker"), reader.rows(tables.file("maker"), MakerTable.FIELDS))
             : List.of();
-    once(reader, tables.file("planes"), planes, "plane");
+    once(reader, tables.file("planes"), planes, PlaceFields.PLANE);
     measured(reader, tables.file("planes"));
     oneDeadLoad(reader, tables);
-    once(reader, tables.file("marks"), marks(), "mark");
-    once(reader, tables.file("reports"), reports, "report");
+    once(reader, tables.file("marks"), marks(), PlaceFields.MARK);
+    once(reader, tables.file("reports"), reports, FramingTables.REPORT);
     if (levels) {
       if (surveys) {
         dropsOrReadings(reader, tables.file("readings"));
       } else {
-        once(reader, tables.file("readings"), readings(), "rafter");
+        once(reader, tables.file("readings"), readings(), PlaceFields.RAFTER);
       }
       shimsBelowSisters(reader, tables.file("job"));
     }
     reader.raiseProblems();
     questions = reader.questions();
     office =
-        Rates.labor(rate("labor_usd_per_h", Units.USD_PER_HOUR))
-            .tax(rate("tax_pct", Units.PERCENT))
-            .overhead(rate("overhead_pct", Units.PERCENT))
-            .margin(rate("margin_pct", Units.PERCENT));
+        Rates.labor(rate(OfficeFields.LABOR))
+            .tax(rate(OfficeFields.TAX))
+            .overhead(rate(OfficeFields.OVERHEAD))
+            .margin(rate(OfficeFields.MARGIN));
   }
 
   /** The facts of a job, each group with what it speaks of. */
@@ -106,82 +105,80 @@ public final class Job {
     boolean levels = tables.has("readings");
     boolean surveys = tables.surveysRafters();
     boolean layered = tables.has("layers");
-    List<Field> rafters = FramingTables.rafters(layered);
+    List<Field<?>> rafters = FramingTables.rafters(layered);
     boolean hasRafters = tables.says(FramingTables.RAFTERS);
     String framing = "rafters that are checked (rafter_size and what belongs to it)";
     String stations =
         levels
             ? "readings at several stations of a rafter (a column %s in readings.csv)"
-                .formatted(SurveyTables.STATION)
+                .formatted(PlaceFields.UP.name())
             : "the table readings.csv";
     return List.of(
-        new Group(JobTables.JOB, true),
-        new Group(JobTables.DECK, false),
-        new Group(JobTables.PATCHES, false).needing("the table marks.csv", tables.has("marks")),
+        new Group(JobFields.JOB, true),
+        new Group(JobFields.DECK, false),
+        new Group(JobFields.PATCHES, false).needing("the table marks.csv", tables.has("marks")),
         new Group(rafters, layered || surveys),
         new Group(FramingTables.oldRafters(layered), false).needing(framing, hasRafters),
         new Group(FramingTables.SISTER_CHOICE, false).needing(framing, hasRafters),
-        new Group(JobTables.sisters(surveys), levels).needing("the table readings.csv", levels),
+        new Group(JobFields.sisters(surveys), levels).needing("the table readings.csv", levels),
         new Group(SurveyTables.FACTS, surveys).needing(stations, surveys),
         new Group(SurveyTables.TRUSS, surveys),
         new Group(SurveyTables.STRING, false).needing(stations, surveys));
   }
 
-  private static List<Map<String, Traced>> rows(
-      TableReader reader, JobTables tables, String table, List<Field> fields) {
+  private static List<Row> rows(
+      TableReader reader, JobTables tables, String table, List<Field<?>> fields) {
     return tables.has(table) ? reader.rows(tables.file(table), fields) : List.of();
   }
 
   private static void once(
-      TableReader reader, CsvFile file, List<Map<String, Traced>> rows, String column) {
+      TableReader reader, CsvFile file, List<Row> rows, Field<Choice<String>> field) {
     Set<String> seen = new HashSet<>();
-    for (int i = 0; i < rows.size(); i++) {
-      Traced name = rows.get(i).get(column);
-      if (name != null && !seen.add(name.plain())) {
-        String message =
-            "\"" + name.plain() + "\" appears twice; give each " + column + " one line";
-        reader.problem(file, file.lines().get(i), column, message);
+    for (Row row : rows) {
+      Choice<String> name = row.of(field);
+      if (name != null && !seen.add(name.value())) {
+        String message = "\"%s\" appears twice; give each %s one line";
+        reader.problem(file, row, field, message.formatted(name.value(), field.name()));
       }
     }
   }
 
   /** Reads a table whose lines each belong to a plane, if the job has it. */
-  private void onPlanes(TableReader reader, JobTables tables, String table, List<Field> fields) {
+  private void onPlanes(TableReader reader, JobTables tables, String table, List<Field<?>> fields) {
     if (!tables.has(table)) {
       onPlanes.put(table, List.of());
       return;
     }
     CsvFile file = tables.file(table);
-    List<Map<String, Traced>> rows = reader.rows(file, fields);
+    List<Row> rows = reader.rows(file, fields);
     onPlanes.put(table, rows);
     Set<String> known = new LinkedHashSet<>();
     planes.stream()
-        .map(row -> row.get("plane"))
+        .map(row -> row.of(PlaceFields.PLANE))
         .filter(Objects::nonNull)
         .forEach(plane -> known.add(plane.plain()));
-    for (int i = 0; i < rows.size(); i++) {
-      Traced plane = rows.get(i).get("plane");
-      if (plane != null && !known.isEmpty() && !known.contains(plane.plain())) {
+    for (Row row : rows) {
+      Choice<String> plane = row.of(PlaceFields.PLANE);
+      if (plane != null && !known.isEmpty() && !known.contains(plane.value())) {
+        String message = "\"%s\" is not a plane of planes.csv; it has %s";
         reader.problem(
             file,
-            file.lines().get(i),
-            "plane",
-            "\"%s\" is not a plane of planes.csv; it has %s"
-                .formatted(plane.plain(), String.join(", ", known)));
+            row,
+            PlaceFields.PLANE,
+            message.formatted(plane.value(), String.join(", ", known)));
       }
     }
   }
 
   /** A plane has an eave and a slope length, or else corners. */
   private void measured(TableReader reader, CsvFile file) {
-    for (int i = 0; i < planes.size(); i++) {
-      Map<String, Traced> row = planes.get(i);
-      boolean isSquare = row.containsKey("eave_ft") && row.containsKey("slope_length_ft");
-      if (!isSquare && !row.containsKey("corners_ft")) {
+    for (Row row : planes) {
+      boolean isSquare = row.has(PlaceFields.EAVE) && row.has(PlaceFields.SLOPE_LENGTH);
+      if (!isSquare && !row.has(PlaceFields.CORNERS)) {
         reader.problem(
             file,
-            file.lines().get(i),
-            row.containsKey("eave_ft") ? "slope_length_ft" : "eave_ft",
+            row,
+            row.has(PlaceFields.EAVE) ? PlaceFields.SLOPE_LENGTH : PlaceFields.EAVE,
             "it is empty; a plane takes eave_ft and slope_length_ft, or corners_ft such as 0 0, 40 0, 28 12, 12 12");
       }
     }
@@ -189,7 +186,7 @@ public final class Job {
 
   /** The dead load is given, or made from the layers of the roof. */
   private void oneDeadLoad(TableReader reader, JobTables tables) {
-    Input dead = facts.get("dead_psf");
+    Input dead = facts.get(FramingTables.DEAD.name());
     if (dead != null && tables.has("layers")) {
       String message = "dead_psf: layers.csv makes the dead load; take one of the two out";
       reader.problem(tables.file("job"), dead.line(), "value", message);
@@ -198,19 +195,18 @@ public final class Job {
 
   /** A station has its drop, or what was read under the string. */
   private void dropsOrReadings(TableReader reader, CsvFile file) {
-    for (int i = 0; i < readings().size(); i++) {
-      Map<String, Traced> row = readings().get(i);
-      if (row.containsKey("drop_in") == row.containsKey("reading_in")) {
+    for (Row row : readings()) {
+      if (row.has(PlaceFields.DROP) == row.has(SurveyTables.READING)) {
         String message =
             "give the drop_in below the string or the reading_in under it, one of the two";
-        reader.problem(file, file.lines().get(i), "drop_in", message);
+        reader.problem(file, row, PlaceFields.DROP, message);
       }
     }
   }
 
   private void shimsBelowSisters(TableReader reader, CsvFile file) {
-    Input shim = facts.get("shim_tolerance_in");
-    Input sister = facts.get("sister_tolerance_in");
+    Input shim = facts.get(JobFields.SHIM_TOLERANCE.name());
+    Input sister = facts.get(JobFields.SISTER_TOLERANCE.name());
     if (shim != null
         && sister != null
         && ((Figure<?>) shim.value()).value() > ((Figure<?>) sister.value()).value()) {
@@ -244,12 +240,12 @@ public final class Job {
 
   /** Whether the job says what its rafters are, so that they can be checked. */
   public boolean knowsItsRafters() {
-    return facts.containsKey("rafter_size");
+    return knows(FramingTables.RAFTER_SIZE);
   }
 
   /** Whether the job asks which sisters would do. */
   public boolean choosesSisters() {
-    return facts.containsKey("sister_species");
+    return knows(FramingTables.SISTER_SPECIES);
   }
 
   /** Whether the job has string-line readings. */
@@ -262,51 +258,41 @@ public final class Job {
     return surveys && levelsRafters();
   }
 
-  /** A fact in words. */
-  public Choice<String> text(String name) {
-    return word(name);
+  /** Whether a fact was given. */
+  public boolean knows(Field<?> field) {
+    return facts.containsKey(field.name());
   }
 
   /** A fact as it was given. */
-  public Traced given(String name) {
-    return facts.get(name).value();
-  }
-
-  /** Whether a fact was given. */
-  public boolean knows(String name) {
-    return facts.containsKey(name);
-  }
-
-  @SuppressWarnings("unchecked") // the field says of which enum its words are
-  <E> Choice<E> word(String name) {
-    return (Choice<E>) facts.get(name).value();
-  }
-
-  <Q extends Quantity> Figure<Q> fact(String name, Unit<Q> unit) {
-    return ((Figure<?>) facts.get(name).value()).in(unit);
+  public <T extends Traced> T fact(Field<T> field) {
+    return value(facts, field);
   }
 
   /** A fact that the job may leave out: as is usual, then. */
-  <Q extends Quantity> Figure<Q> factOr(String name, double usual, Unit<Q> unit) {
-    return facts.containsKey(name) ? fact(name, unit) : Figure.of(usual, unit);
+  <Q extends Quantity> Figure<Q> factOr(Field<Figure<Q>> field, double usual) {
+    return knows(field) ? fact(field) : Field.figure(field, usual);
   }
 
   /** A fact in words that the job may leave out: as is usual, then. */
-  <E> Choice<E> wordOr(String name, E usual) {
-    return facts.containsKey(name) ? word(name) : Choice.literal(usual);
+  <E> Choice<E> wordOr(Field<Choice<E>> field, E usual) {
+    return knows(field) ? fact(field) : Choice.literal(usual);
   }
 
-  <Q extends Quantity> Figure<Q> price(String item, Unit<Q> unit) {
-    return ((Figure<?>) prices.get(item).value()).in(unit);
+  <Q extends Quantity> Figure<Q> price(Field<Figure<Q>> item) {
+    return value(prices, item);
   }
 
   /** A price that the book may leave out: nothing, then. */
-  <Q extends Quantity> Figure<Q> priceIfGiven(String item, Unit<Q> unit) {
-    return prices.containsKey(item) ? price(item, unit) : Figure.of(0, unit);
+  <Q extends Quantity> Figure<Q> priceIfGiven(Field<Figure<Q>> item) {
+    return prices.containsKey(item.name()) ? price(item) : Field.figure(item, 0);
   }
 
-  <Q extends Quantity> Figure<Q> rate(String name, Unit<Q> unit) {
-    return ((Figure<?>) rates.get(name).value()).in(unit);
+  <Q extends Quantity> Figure<Q> rate(Field<Figure<Q>> field) {
+    return value(rates, field);
+  }
+
+  private static <T extends Traced> T value(Map<String, Input> inputs, Field<T> field) {
+    return field.as(inputs.get(field.name()).value());
   }
 
   /** What the contractor pays, and what is reckoned with: for the office alone. */
@@ -322,34 +308,34 @@ public final class Job {
     return office;
   }
 
-  List<Map<String, Traced>> planes() {
+  List<Row> planes() {
     return planes;
   }
 
-  List<Map<String, Traced>> readings() {
+  List<Row> readings() {
     return onPlanes.get("readings");
   }
 
-  List<Map<String, Traced>> openings() {
+  List<Row> openings() {
     return onPlanes.get("openings");
   }
 
   /** Measured centers of supports. */
-  List<Map<String, Traced>> supports() {
+  List<Row> supports() {
     return onPlanes.get("rafters");
   }
 
-  List<Map<String, Traced>> marks() {
+  List<Row> marks() {
     return onPlanes.get("marks");
   }
 
   /** What the roof is built up of. */
-  List<Map<String, Traced>> layers() {
+  List<Row> layers() {
     return layers;
   }
 
   /** What was reported of the framing. */
-  List<Map<String, Traced>> reports() {
+  List<Row> reports() {
     return reports;
   }
 
@@ -371,8 +357,8 @@ public final class Job {
             FramingTables.oldRafters(!layers.isEmpty()),
             FramingTables.SISTER_CHOICE)
         .flatMap(List::stream)
+        .filter(this::knows)
         .map(Field::name)
-        .filter(facts::containsKey)
         .forEach(name -> of.put(name, facts.get(name)));
     return labeled(of);
   }
@@ -391,13 +377,5 @@ public final class Job {
     Map<String, Traced> labeled = new LinkedHashMap<>();
     inputs.values().forEach(input -> labeled.put(input.field().label(), input.value()));
     return labeled;
-  }
-
-  static <Q extends Quantity> Figure<Q> figure(
-      Map<String, Traced> row, String column, Unit<Q> unit) {
-    if (row.get(column) instanceof Figure<?> figure) {
-      return figure.in(unit);
-    }
-    throw new RefusedException(column + " is not a number");
   }
 }

@@ -2,7 +2,6 @@ package sheathwright.job;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import sheathwright.catalog.Numbers;
 import sheathwright.fastening.uplift.MakerRequirement;
 import sheathwright.fastening.uplift.MakerRequirement.Sense;
@@ -10,11 +9,11 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.RefusedException;
-import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
+import sheathwright.job.table.Row;
 import sheathwright.job.table.TableReader;
 
 /**
@@ -23,40 +22,36 @@ import sheathwright.job.table.TableReader;
  */
 final class MakerTable {
 
-  static final List<Field> FIELDS =
-      List.of(
-          Field.line("requirement", "Requirement"),
-          Field.word("unit", "Unit", MakerUnit.class),
-          Field.word("sense", "At least or at most", Sense.class),
-          Field.line("required", "Required"),
-          Field.line("found", "Found"),
-          Field.text("evidence", "Evidence"));
+  static final Field<Choice<String>> REQUIREMENT = Field.line("requirement", "Requirement");
+
+  static final Field<Choice<MakerUnit>> UNIT = Field.word("unit", "Unit", MakerUnit.class);
+
+  static final Field<Choice<Sense>> SENSE = Field.word("sense", "At least or at most", Sense.class);
+
+  static final Field<Choice<String>> REQUIRED = Field.line("required", "Required");
+
+  static final Field<Choice<String>> FOUND = Field.line("found", "Found");
+
+  static final Field<Choice<String>> EVIDENCE = Field.text("evidence", "Evidence");
+
+  static final List<Field<?>> FIELDS = List.of(REQUIREMENT, UNIT, SENSE, REQUIRED, FOUND, EVIDENCE);
 
   private static final Limits SENSIBLE = Limits.between(0, 1_000_000, "");
 
   private MakerTable() {}
 
   /** The requirements of a table; what cannot be read is said with its line. */
-  static List<MakerRequirement> read(
-      TableReader reader, CsvFile file, List<Map<String, Traced>> rows) {
+  static List<MakerRequirement> read(TableReader reader, CsvFile file, List<Row> rows) {
     List<MakerRequirement> requirements = new ArrayList<>();
-    for (int i = 0; i < rows.size(); i++) {
-      Map<String, Traced> row = rows.get(i);
-      if (row.size() == FIELDS.size() && !row.containsValue(null)) {
-        CsvFile.Line line = file.lines().get(i);
-        Unit<?> unit = ((MakerUnit) ((Choice<?>) row.get("unit")).value()).unit();
-        Figure<?> required = number(reader, file, line, row, "required", unit);
-        Figure<?> found = number(reader, file, line, row, "found", unit);
+    for (Row row : rows) {
+      if (FIELDS.stream().allMatch(field -> row.has(field) && row.of(field) != null)) {
+        Unit<?> unit = row.of(UNIT).value().unit();
+        Figure<?> required = number(reader, file, row, REQUIRED, unit);
+        Figure<?> found = number(reader, file, row, FOUND, unit);
         if (required != null && found != null) {
-          @SuppressWarnings("unchecked") // the fields say what each is
-          MakerRequirement requirement =
+          requirements.add(
               new MakerRequirement(
-                  (Choice<String>) row.get("requirement"),
-                  required,
-                  (Choice<Sense>) row.get("sense"),
-                  found,
-                  (Choice<String>) row.get("evidence"));
-          requirements.add(requirement);
+                  row.of(REQUIREMENT), required, row.of(SENSE), found, row.of(EVIDENCE)));
         }
       }
     }
@@ -64,20 +59,15 @@ final class MakerTable {
   }
 
   private static Figure<?> number(
-      TableReader reader,
-      CsvFile file,
-      CsvFile.Line line,
-      Map<String, Traced> row,
-      String column,
-      Unit<?> unit) {
-    Traced text = row.get(column);
+      TableReader reader, CsvFile file, Row row, Field<Choice<String>> field, Unit<?> unit) {
+    Choice<String> text = row.of(field);
     try {
-      double number = Numbers.read(file.readable(text.plain()), unit);
-      Figure<?> figure = Figure.input(column, number, unit, SENSIBLE, text.source());
-      figure.refusal().ifPresent(refusal -> reader.problem(file, line, column, refusal.reason()));
+      double number = Numbers.read(file.readable(text.value()), unit);
+      Figure<?> figure = Figure.input(field.name(), number, unit, SENSIBLE, text.source());
+      figure.refusal().ifPresent(refusal -> reader.problem(file, row, field, refusal.reason()));
       return figure;
     } catch (RefusedException unreadable) {
-      reader.problem(file, line, column, unreadable.getMessage());
+      reader.problem(file, row, field, unreadable.getMessage());
       return null;
     }
   }

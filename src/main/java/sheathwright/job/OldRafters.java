@@ -19,18 +19,14 @@ import sheathwright.loads.DeadLoads;
 import sheathwright.loads.RoofLoads;
 import sheathwright.wood.ActualSize;
 import sheathwright.wood.CrossSection;
-import sheathwright.wood.Grade;
 import sheathwright.wood.Lumber;
-import sheathwright.wood.LumberSize;
 import sheathwright.wood.Member;
 import sheathwright.wood.Moisture;
 import sheathwright.wood.RafterSections;
 import sheathwright.wood.RafterSections.SectionProperties;
 import sheathwright.wood.Seat;
 import sheathwright.wood.ServiceConditions;
-import sheathwright.wood.Species;
 import sheathwright.wood.Stock;
-import sheathwright.wood.ValueSet;
 
 /**
  * A job's rafters as they are screened, from what the job says and what is usual where it does not.
@@ -49,65 +45,65 @@ final class OldRafters {
     SectionProperties section = section(job);
     return DeadLoads.framingLoad(
             CrossSection.thickness(section.thickness()).depth(section.depth()),
-            job.fact("support_spacing_in", Units.INCH),
+            job.fact(JobFields.SUPPORT_SPACING),
             DRY_WOOD)
         .as("rafters_psf", Units.PSF);
   }
 
   static SectionProperties section(Job job) {
-    return RafterSections.sectionProperties(job.<LumberSize>word("rafter_size"), actual(job));
+    return RafterSections.sectionProperties(job.fact(FramingTables.RAFTER_SIZE), actual(job));
   }
 
   /** The stick that every rafter is. */
   static Member member(Job job) {
     return new Member(
         Lumber.of(
-            job.<Species>word("species"),
-            job.<Grade>word("grade"),
-            job.<LumberSize>word("rafter_size"),
-            job.<ValueSet>word("value_set")),
+            job.fact(FramingTables.SPECIES),
+            job.fact(FramingTables.GRADE),
+            job.fact(FramingTables.RAFTER_SIZE),
+            job.fact(FramingTables.VALUE_SET)),
         actual(job),
-        ServiceConditions.of(job.wordOr("moisture", Moisture.STAYS_DRY))
-            .temperature(job.factOr("temperature_f", 70, Units.RATIO)),
-        job.wordOr("incised", YesNo.NO));
+        ServiceConditions.of(job.wordOr(FramingTables.MOISTURE, Moisture.STAYS_DRY))
+            .temperature(job.factOr(FramingTables.TEMPERATURE, 70)),
+        job.wordOr(FramingTables.INCISED, YesNo.NO));
   }
 
   private static ActualSize actual(Job job) {
-    return ActualSize.of(job.wordOr("rafter_stock", Stock.DRESSED))
-        .thickness(job.factOr("rafter_thickness_in", 0, Units.INCH))
-        .depth(job.factOr("rafter_depth_in", 0, Units.INCH));
+    return ActualSize.of(job.wordOr(FramingTables.RAFTER_STOCK, Stock.DRESSED))
+        .thickness(job.factOr(FramingTables.RAFTER_THICKNESS, 0))
+        .depth(job.factOr(FramingTables.RAFTER_DEPTH, 0));
   }
 
   /** Where every rafter bears. */
   static Seat seat(Job job) {
-    return Seat.of(job.fact("bearing_in", Units.INCH))
-        .endDistance(job.factOr("end_distance_in", 0, Units.INCH));
+    return Seat.of(job.fact(FramingTables.BEARING))
+        .endDistance(job.factOr(FramingTables.END_DISTANCE, 0));
   }
 
   static RafterScreening screening(Job job, Figure<Pressure> dead) {
     return RafterScreenings.rafterScreening(
-        OldRafter.of(member(job), job.fact("support_spacing_in", Units.INCH), triangle(job))
-            .seasoned(job.wordOr("seasoned", YesNo.NO)),
-        Birdsmouth.of(seat(job)).notch(job.factOr("notch_in", 0, Units.INCH)),
+        OldRafter.of(member(job), job.fact(JobFields.SUPPORT_SPACING), triangle(job))
+            .seasoned(job.wordOr(FramingTables.SEASONED, YesNo.NO)),
+        Birdsmouth.of(seat(job)).notch(job.factOr(FramingTables.NOTCH, 0)),
         loads(job, dead),
-        DeckOff.braceSpacing(job.factOr("brace_spacing_in", 0, Units.INCH))
-            .live(job.factOr("deck_off_live_psf", USUAL_ROOF_LIVE, Units.PSF)),
-        SagLimits.live(job.fact("deflection_limit", Units.RATIO))
-            .total(job.factOr("total_deflection_limit", 0, Units.RATIO)));
+        DeckOff.braceSpacing(job.factOr(FramingTables.BRACE_SPACING, 0))
+            .live(job.factOr(FramingTables.DECK_OFF_LIVE, USUAL_ROOF_LIVE)),
+        SagLimits.live(job.fact(FramingTables.DEFLECTION_LIMIT))
+            .total(job.factOr(FramingTables.TOTAL_DEFLECTION_LIMIT, 0)));
   }
 
   private static RoofTriangle triangle(Job job) {
-    return RoofTriangle.span(job.fact("span_ft", Units.FOOT))
-        .rise(job.factOr("rise_in_12", 3, Units.RISE_IN_12))
-        .tieHeight(job.factOr("tie_height_in", 0, Units.INCH));
+    return RoofTriangle.span(job.fact(FramingTables.SPAN))
+        .rise(job.factOr(FramingTables.RISE, 3))
+        .tieHeight(job.factOr(FramingTables.TIE_HEIGHT, 0));
   }
 
   private static RoofLoads loads(Job job, Figure<Pressure> dead) {
-    Figure<Pressure> given = job.fact("live_psf", Units.PSF);
-    Condition isSnow = job.<RafterLoad>word("load").is(RafterLoad.SNOW);
+    Figure<Pressure> given = job.fact(FramingTables.LIVE);
+    Condition isSnow = job.fact(FramingTables.LOAD).is(RafterLoad.SNOW);
     return RoofLoads.dead(dead)
         .roofLive(
-            Figure.choose(isSnow, job.factOr("roof_live_psf", USUAL_ROOF_LIVE, Units.PSF), given)
+            Figure.choose(isSnow, job.factOr(FramingTables.ROOF_LIVE, USUAL_ROOF_LIVE), given)
                 .as("roof_live_taken_psf", Units.PSF))
         .snow(Figure.choose(isSnow, given, NO_SNOW).as("snow_taken_psf", Units.PSF));
   }

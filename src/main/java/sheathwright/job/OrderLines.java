@@ -31,8 +31,8 @@ final class OrderLines {
   }
 
   static Roll of(Job job, Estimate estimate) {
-    Figure<Ratio> spare = job.rate("order_spare_pct", Units.PERCENT);
-    Figure<?> box = job.rate("nails_per_box", Units.NAIL);
+    Figure<Ratio> spare = job.rate(OfficeFields.ORDER_SPARE);
+    Figure<?> box = job.rate(OfficeFields.NAILS_PER_BOX);
     List<Line> lines = new ArrayList<>();
     lines.add(
         new Line(

@@ -87,7 +87,7 @@ public final class QuoteLines {
     this(
         linesOf(job, estimate),
         Priced.of(estimate.extraSheet().quoted()),
-        Priced.of(job.fact("credit_usd", Units.USD_PER_SHEET)),
+        Priced.of(job.fact(JobFields.CREDIT)),
         estimate.plannedSheets(),
         estimate.sheetsAtWorst());
   }
@@ -150,10 +150,10 @@ public final class QuoteLines {
   private static List<Line> linesOf(Job job, Estimate estimate) {
     List<Line> lines = new ArrayList<>();
     Figure<?> once = Figure.of(1, Units.RATIO);
-    lines.add(Line.of("Roof covering", once, "job", job.fact("base_roofing_usd", Units.USD)));
-    lines.add(Line.of("Permit", once, "job", job.fact("permit_usd", Units.USD)));
-    if (job.knows("engineer_usd")) {
-      lines.add(Line.of("Engineer's letter", once, "job", job.fact("engineer_usd", Units.USD)));
+    lines.add(Line.of("Roof covering", once, "job", job.fact(JobFields.BASE_ROOFING)));
+    lines.add(Line.of("Permit", once, "job", job.fact(JobFields.PERMIT)));
+    if (job.knows(JobFields.ENGINEER)) {
+      lines.add(Line.of("Engineer's letter", once, "job", job.fact(JobFields.ENGINEER)));
     }
     lines.add(
         Line.of(

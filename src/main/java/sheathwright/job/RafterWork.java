@@ -1,6 +1,5 @@
 package sheathwright.job;
 
-import java.util.Map;
 import java.util.Optional;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
@@ -11,8 +10,8 @@ import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Roll;
-import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
+import sheathwright.job.table.Row;
 import sheathwright.leveling.plan.SisterPlan;
 import sheathwright.leveling.plan.Sisters;
 import sheathwright.leveling.plan.Sisters.SisterStock;
@@ -20,7 +19,6 @@ import sheathwright.leveling.string.SaggedSpan;
 import sheathwright.pricing.PieceMaterial;
 import sheathwright.pricing.PiecePrice;
 import sheathwright.pricing.UnitPrices;
-import sheathwright.wood.LumberSize;
 
 /** What it takes to bring the job's rafters to the string line. */
 final class RafterWork {
@@ -42,7 +40,7 @@ final class RafterWork {
     return new Leveling(
         Optional.of(
             new Leveling.AtMiddle(
-                readings, stock, stock.stock().isAtMost(job.fact("sister_stick_ft", Units.FOOT)))),
+                readings, stock, stock.stock().isAtMost(job.fact(JobFields.SISTER_STICK_LENGTH)))),
         Optional.empty(),
         stock.pieces(),
         stock.nails(),
@@ -50,10 +48,7 @@ final class RafterWork {
         named(
             "sister",
             sisterPrice(
-                job,
-                job.price("sister_stick", Units.USD_PER_PIECE),
-                stock.nails(),
-                stock.pieces())),
+                job, job.price(OfficeFields.SISTER_STICK_PRICE), stock.nails(), stock.pieces())),
         named("shim", shimPrice(job)));
   }
 
@@ -82,15 +77,15 @@ final class RafterWork {
   }
 
   private static Roll readings(Job job) {
-    Figure<Length> sister = job.fact("sister_tolerance_in", Units.INCH);
-    Figure<Length> shim = job.fact("shim_tolerance_in", Units.INCH);
+    Figure<Length> sister = job.fact(JobFields.SISTER_TOLERANCE);
+    Figure<Length> shim = job.fact(JobFields.SHIM_TOLERANCE);
     return Roll.of(
         "readings",
         "the string-line readings",
         job.readings(),
-        Roll.<Map<String, Traced>>column("plane", row -> row.get("plane")),
-        Roll.column("rafter", row -> row.get("rafter")),
-        Roll.column("drop_in", row -> row.get("drop_in")),
+        Row.column(PlaceFields.PLANE),
+        Row.column(PlaceFields.RAFTER),
+        Row.column(PlaceFields.DROP_AT_MIDDLE),
         Roll.column("sister", row -> countedIf(drop(row).isMoreThan(sister))),
         Roll.column(
             "shim",
@@ -104,8 +99,8 @@ final class RafterWork {
                     .as("after_in", Units.INCH)));
   }
 
-  private static Figure<Length> drop(Map<String, Traced> row) {
-    return Job.figure(row, "drop_in", Units.INCH);
+  private static Figure<Length> drop(Row row) {
+    return row.of(PlaceFields.DROP_AT_MIDDLE);
   }
 
   private static Figure<Length> below(Figure<Length> drop) {
@@ -123,13 +118,13 @@ final class RafterWork {
             .as("greatest_drop_in", Units.INCH);
     Figure<Pieces> count = readings.sum("sister", Units.PIECE).as("rafters_to_sister", Units.PIECE);
     SisterPlan plan =
-        SisterPlan.size(job.<LumberSize>word("sister_size"))
-            .tolerance(job.fact("sister_tolerance_in", Units.INCH))
-            .lap(job.fact("sister_lap_in", Units.INCH))
-            .nailSpacing(job.fact("sister_nail_spacing_in", Units.INCH))
-            .nailRows(job.fact("sister_nail_rows", Units.RATIO));
+        SisterPlan.size(job.fact(JobFields.SISTER_SIZE))
+            .tolerance(job.fact(JobFields.SISTER_TOLERANCE))
+            .lap(job.fact(JobFields.SISTER_LAP))
+            .nailSpacing(job.fact(JobFields.SISTER_NAIL_SPACING))
+            .nailRows(job.fact(JobFields.SISTER_NAIL_ROWS));
     return Sisters.sisterStock(
-        SaggedSpan.sag(worst).span(job.fact("sister_span_ft", Units.FOOT)), plan, count);
+        SaggedSpan.sag(worst).span(job.fact(JobFields.SISTER_SPAN)), plan, count);
   }
 
   private static PiecePrice sisterPrice(
@@ -140,17 +135,16 @@ final class RafterWork {
                 nails
                     .dividedBy(pieces.max(ONE_RAFTER))
                     .as("nails_in_a_sister", Units.NAILS_PER_PIECE),
-                job.price("sister_nail", Units.USD_PER_NAIL)),
-        job.rate("sister_h", Units.HOURS_PER_PIECE),
+                job.price(OfficeFields.SISTER_NAIL_PRICE)),
+        job.rate(OfficeFields.SISTER_HOURS),
         job.rates());
   }
 
   private static PiecePrice shimPrice(Job job) {
     return UnitPrices.pieceUnitPrice(
-        PieceMaterial.piece(job.price("shim", Units.USD_PER_PIECE))
-            .nails(
-                Figure.of(0, Units.NAILS_PER_PIECE), job.price("sister_nail", Units.USD_PER_NAIL)),
-        job.rate("shim_h", Units.HOURS_PER_PIECE),
+        PieceMaterial.piece(job.price(OfficeFields.SHIM_PRICE))
+            .nails(Figure.of(0, Units.NAILS_PER_PIECE), job.price(OfficeFields.SISTER_NAIL_PRICE)),
+        job.rate(OfficeFields.SHIM_HOURS),
         job.rates());
   }
 }

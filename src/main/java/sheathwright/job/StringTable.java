@@ -3,12 +3,10 @@ package sheathwright.job;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import sheathwright.figure.Traced;
-import sheathwright.figure.Units;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.ProblemsException;
+import sheathwright.job.table.Row;
 import sheathwright.job.table.TableReader;
 import sheathwright.leveling.string.StringReading;
 import sheathwright.leveling.string.StringReadings;
@@ -17,13 +15,13 @@ import sheathwright.leveling.string.SuspicionRules;
 /** The drops of one plane below a string, station by station, from a table of their own. */
 public final class StringTable {
 
-  private static final List<Field> FIELDS =
+  static final List<Field<?>> FIELDS =
       List.of(
-          Field.name("plane", "Plane").ifKnown(),
-          Field.name("rafter", "Rafter"),
-          Field.number("along_in", "From the left", -2_400, 6_000),
-          Field.number("up_in", "From the eave", 0, 2_400),
-          Field.number("drop_in", "Drop below the string", -6, 6));
+          PlaceFields.PLANE.ifKnown(),
+          PlaceFields.RAFTER,
+          PlaceFields.ALONG,
+          PlaceFields.UP,
+          PlaceFields.DROP);
 
   private StringTable() {}
 
@@ -35,19 +33,19 @@ public final class StringTable {
    */
   public static StringReadings read(Path file, String plane) {
     TableReader reader = new TableReader();
-    List<Map<String, Traced>> rows = reader.rows(CsvFile.read(file), FIELDS);
+    List<Row> rows = reader.rows(CsvFile.read(file), FIELDS);
     reader.raiseProblems();
     List<StringReading> readings = new ArrayList<>();
-    for (Map<String, Traced> row : rows) {
-      if (row.containsKey("plane") && !row.get("plane").plain().equals(plane)) {
+    for (Row row : rows) {
+      if (row.has(PlaceFields.PLANE) && !row.of(PlaceFields.PLANE).plain().equals(plane)) {
         continue;
       }
       readings.add(
           StringReading.ofDrop(
-              row.get("rafter").plain(),
-              Job.figure(row, "along_in", Units.INCH),
-              Job.figure(row, "up_in", Units.INCH),
-              Job.figure(row, "drop_in", Units.INCH)));
+              row.of(PlaceFields.RAFTER).plain(),
+              row.of(PlaceFields.ALONG),
+              row.of(PlaceFields.UP),
+              row.of(PlaceFields.DROP_AT_MIDDLE)));
     }
     return StringReadings.of(plane, readings, SuspicionRules.usual());
   }

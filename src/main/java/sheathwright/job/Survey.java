@@ -14,10 +14,9 @@ import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Solution;
-import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
-import sheathwright.figure.YesNo;
+import sheathwright.job.table.Row;
 import sheathwright.leveling.plan.FramingAnswer;
 import sheathwright.leveling.plan.LevelCost;
 import sheathwright.leveling.plan.LevelPrices;
@@ -27,7 +26,6 @@ import sheathwright.leveling.plan.SisterRules;
 import sheathwright.leveling.string.StringLine;
 import sheathwright.leveling.string.StringReading;
 import sheathwright.leveling.string.SuspicionRules;
-import sheathwright.wood.LumberSize;
 
 /** Every plane whose rafters were read at several stations, and what it all comes to. */
 public final class Survey {
@@ -59,8 +57,9 @@ public final class Survey {
         Solution.of(
             "leveling_choices",
             List.of(
-                new Solution.Input("what the rafters are brought to", job.word("target")),
-                new Solution.Input("the flatness required", job.word("flatness"))));
+                new Solution.Input(
+                    "what the rafters are brought to", job.fact(SurveyTables.TARGET)),
+                new Solution.Input("the flatness required", job.fact(SurveyTables.FLATNESS))));
     LevelPrices prices = prices(job);
     cutting = LevelCutting.of(planes, prices.sticks());
     planes.forEach(plane -> costs.add(LevelCost.of(plane.plan(), prices)));
@@ -73,67 +72,67 @@ public final class Survey {
   private static Map<String, Map<StringReading, List<Figure<Length>>>> readings(Job job) {
     StringLine string = string(job);
     Map<String, Map<StringReading, List<Figure<Length>>>> byPlane = new LinkedHashMap<>();
-    for (Map<String, Traced> row : job.readings()) {
+    for (Row row : job.readings()) {
       byPlane
-          .computeIfAbsent(row.get("plane").plain(), plane -> new LinkedHashMap<>())
+          .computeIfAbsent(row.of(PlaceFields.PLANE).plain(), plane -> new LinkedHashMap<>())
           .put(reading(row, string), bounds(row));
     }
     return byPlane;
   }
 
   /** Least and most build-up at a reading; empty where any will do. */
-  private static List<Figure<Length>> bounds(Map<String, Traced> row) {
-    if (!row.containsKey("least_in") && !row.containsKey("most_in")) {
+  private static List<Figure<Length>> bounds(Row row) {
+    if (!row.has(SurveyTables.LEAST) && !row.has(SurveyTables.MOST)) {
       return List.of();
     }
     return List.of(
-        row.containsKey("least_in") ? Job.figure(row, "least_in", Units.INCH) : NO_LEAST,
-        row.containsKey("most_in") ? Job.figure(row, "most_in", Units.INCH) : NO_MOST);
+        row.has(SurveyTables.LEAST) ? row.of(SurveyTables.LEAST) : NO_LEAST,
+        row.has(SurveyTables.MOST) ? row.of(SurveyTables.MOST) : NO_MOST);
   }
 
   /** From bearing to bearing, on blocks. */
   private static StringLine string(Job job) {
-    Figure<Length> lower = job.fact("lower_bearing_in", Units.INCH);
+    Figure<Length> lower = job.fact(SurveyTables.LOWER_BEARING);
     return new StringLine(
         lower,
-        job.fact("upper_bearing_in", Units.INCH).minus(lower).as("string_in", Units.INCH),
-        job.factOr("block_in", 0.75, Units.INCH),
-        job.factOr("string_lb_per_ft", 0.0015, Units.POUND_PER_FOOT),
-        job.factOr("string_tension_lb", 20, Units.POUND));
+        job.fact(SurveyTables.UPPER_BEARING).minus(lower).as("string_in", Units.INCH),
+        job.factOr(SurveyTables.BLOCK, 0.75),
+        job.factOr(SurveyTables.STRING_WEIGHT, 0.0015),
+        job.factOr(SurveyTables.STRING_TENSION, 20));
   }
 
-  private static StringReading reading(Map<String, Traced> row, StringLine string) {
-    String rafter = row.get("rafter").plain();
-    Figure<Length> along = Job.figure(row, "along_in", Units.INCH);
-    Figure<Length> up = Job.figure(row, SurveyTables.STATION, Units.INCH);
-    return row.containsKey("drop_in")
-        ? StringReading.ofDrop(rafter, along, up, Job.figure(row, "drop_in", Units.INCH))
-        : string.read(rafter, along, up, Job.figure(row, "reading_in", Units.INCH));
+  private static StringReading reading(Row row, StringLine string) {
+    String rafter = row.of(PlaceFields.RAFTER).plain();
+    Figure<Length> along = row.of(PlaceFields.ALONG);
+    Figure<Length> up = row.of(PlaceFields.UP);
+    return row.has(PlaceFields.DROP_AT_MIDDLE)
+        ? StringReading.ofDrop(rafter, along, up, row.of(PlaceFields.DROP_AT_MIDDLE))
+        : string.read(rafter, along, up, row.of(SurveyTables.READING));
   }
 
   private static LevelRules rules(Job job) {
-    Figure<Length> sister = job.fact("sister_tolerance_in", Units.INCH);
+    Figure<Length> sister = job.fact(JobFields.SISTER_TOLERANCE);
     return new LevelRules(
-        job.fact("shim_tolerance_in", Units.INCH),
+        job.fact(JobFields.SHIM_TOLERANCE),
         sister,
-        job.<YesNo>word("truss"),
+        job.fact(SurveyTables.IS_TRUSS),
         new SisterRules(
             sister,
-            job.fact("sister_lap_in", Units.INCH),
-            job.<YesNo>word("full_bearing"),
-            job.<LumberSize>word("sister_size"),
-            job.<LumberSize>word("rafter_size"),
-            job.fact("least_lap_in", Units.INCH),
-            job.fact("sister_nail_spacing_in", Units.INCH),
-            job.fact("sister_nail_rows", Units.RATIO)),
+            job.fact(JobFields.SISTER_LAP),
+            job.fact(SurveyTables.FULL_BEARING),
+            job.fact(JobFields.SISTER_SIZE),
+            job.fact(FramingTables.RAFTER_SIZE),
+            job.fact(SurveyTables.LEAST_LAP),
+            job.fact(JobFields.SISTER_NAIL_SPACING),
+            job.fact(JobFields.SISTER_NAIL_ROWS)),
         ShimRules.usual());
   }
 
   /** Sticks priced by the foot, from the one that the price book has. */
   private static LevelPrices prices(Job job) {
     Figure<?> byTheFoot =
-        job.price("sister_stick", Units.USD_PER_PIECE)
-            .dividedBy(job.fact("sister_stick_ft", Units.FOOT));
+        job.price(OfficeFields.SISTER_STICK_PRICE)
+            .dividedBy(job.fact(JobFields.SISTER_STICK_LENGTH));
     List<LevelPrices.Stick> sticks = new ArrayList<>();
     for (int feet = SHORTEST_STICK; feet <= LONGEST_STICK; feet += 2) {
       Figure<Length> stock = Figure.of(feet, Units.FOOT);
@@ -143,10 +142,10 @@ public final class Survey {
     }
     return new LevelPrices(
         sticks,
-        job.price("shim", Units.USD_PER_PIECE),
-        job.rate("sister_h", Units.HOURS_PER_PIECE),
-        job.rate("shim_h", Units.HOURS_PER_PIECE),
-        job.rate("labor_usd_per_h", Units.USD_PER_HOUR));
+        job.price(OfficeFields.SHIM_PRICE),
+        job.rate(OfficeFields.SISTER_HOURS),
+        job.rate(OfficeFields.SHIM_HOURS),
+        job.rate(OfficeFields.LABOR));
   }
 
   private <Q extends Quantity> Figure<Q> sum(

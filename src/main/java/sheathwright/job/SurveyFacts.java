@@ -28,7 +28,7 @@ final class SurveyFacts {
    * @throws RefusedException with what is given, and by what it is contradicted
    */
   void check(List<RafterProfile> rafters) {
-    double screened = job.fact("support_spacing_in", Units.INCH).value();
+    double screened = job.fact(JobFields.SUPPORT_SPACING).value();
     for (int i = 0; i < rafters.size(); i++) {
       RafterProfile rafter = rafters.get(i);
       if (rafter.stations().size() < FEWEST_STATIONS) {
@@ -47,7 +47,7 @@ final class SurveyFacts {
                     rafter.rafter(),
                     plane,
                     plain(apart)),
-            List.of(job.given("support_spacing_in")));
+            List.of(job.fact(JobFields.SUPPORT_SPACING)));
       }
     }
     slopeLength(rafters);
@@ -55,13 +55,13 @@ final class SurveyFacts {
 
   private void slopeLength(List<RafterProfile> rafters) {
     job.planes().stream()
-        .filter(row -> row.get("plane").plain().equals(plane))
-        .filter(row -> row.containsKey("slope_length_ft"))
-        .map(row -> Job.figure(row, "slope_length_ft", Units.FOOT).in(Units.INCH).value())
+        .filter(row -> row.of(PlaceFields.PLANE).plain().equals(plane))
+        .filter(row -> row.has(PlaceFields.SLOPE_LENGTH))
+        .map(row -> row.of(PlaceFields.SLOPE_LENGTH).in(Units.INCH).value())
         .findFirst()
         .ifPresent(
             length -> {
-              refuseBeyond(length, "upper_bearing_in", job.fact("upper_bearing_in", Units.INCH));
+              refuseBeyond(length, "upper_bearing_in", job.fact(SurveyTables.UPPER_BEARING));
               for (RafterProfile rafter : rafters) {
                 for (RafterStation station : rafter.stations()) {
                   refuseBeyond(length, "up_in of rafter " + rafter.rafter(), station.up());

@@ -13,7 +13,6 @@ import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Solution;
-import sheathwright.figure.Units;
 import sheathwright.job.SurveyTables.Flatness;
 import sheathwright.leveling.plan.FramingAnswer;
 import sheathwright.leveling.plan.LevelPlan;
@@ -57,8 +56,8 @@ public final class SurveyedPlane {
     this.name = name;
     StringReadings readings = StringReadings.of(name, List.copyOf(given.keySet()), suspicion);
     new SurveyFacts(job, name).check(readings.profiles());
-    Figure<Length> lower = job.fact("lower_bearing_in", Units.INCH);
-    Figure<Length> upper = job.fact("upper_bearing_in", Units.INCH);
+    Figure<Length> lower = job.fact(SurveyTables.LOWER_BEARING);
+    Figure<Length> upper = job.fact(SurveyTables.UPPER_BEARING);
     flatness = FlatnessSurvey.of(name, readings.profiles(), limits(job));
     sags =
         SagSurvey.of(
@@ -66,7 +65,7 @@ public final class SurveyedPlane {
             readings.profiles().stream()
                 .map(profile -> new LevelRafter(profile, lower, upper))
                 .toList(),
-            job.factOr("sag_fraction", USUAL_FRACTION, Units.RATIO));
+            job.factOr(SurveyTables.SAG_FRACTION, USUAL_FRACTION));
     try {
       straightened = Straightened.of(readings, target(job, given), lower, upper, rules, framing);
     } catch (NoTargetException none) {
@@ -124,7 +123,7 @@ public final class SurveyedPlane {
             case WOOD -> reading.drop();
             case LEAST -> given.get(reading).get(0);
             case MOST -> given.get(reading).get(1);
-            case CAP -> job.fact("cap_in", Units.INCH);
+            case CAP -> job.fact(SurveyTables.CAP);
           });
     }
     return cells;
@@ -133,16 +132,16 @@ public final class SurveyedPlane {
   private static TargetRules target(Job job, Map<StringReading, List<Figure<Length>>> given) {
     Map<StringReading, List<Figure<Length>>> bounds = new LinkedHashMap<>(given);
     bounds.values().removeIf(List::isEmpty);
-    Choice<TargetObjective> objective = job.word("objective");
+    Choice<TargetObjective> objective = job.fact(SurveyTables.OBJECTIVE);
     return new TargetRules(
-        job.<TargetRules.Shape>word("target").value(),
+        job.fact(SurveyTables.TARGET).value(),
         objective,
-        job.knows("cap_in") ? Optional.of(job.fact("cap_in", Units.INCH)) : Optional.empty(),
+        job.knows(SurveyTables.CAP) ? Optional.of(job.fact(SurveyTables.CAP)) : Optional.empty(),
         bounds);
   }
 
   private static List<FlatnessLimit> limits(Job job) {
-    return job.<Flatness>word("flatness").value() == Flatness.STRICT
+    return job.fact(SurveyTables.FLATNESS).value() == Flatness.STRICT
         ? FlatnessLimit.strict()
         : FlatnessLimit.usual();
   }

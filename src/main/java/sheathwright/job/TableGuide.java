@@ -19,7 +19,7 @@ public final class TableGuide {
    *
    * @param when it is that they are given
    */
-  private record Part(String when, List<Field> fields) {}
+  private record Part(String when, List<Field<?>> fields) {}
 
   private TableGuide() {}
 
@@ -44,7 +44,7 @@ public final class TableGuide {
       lines.add("");
       lines.add(part.when());
       int widest = part.fields().stream().mapToInt(field -> field.name().length()).max().orElse(0);
-      for (Field field : part.fields()) {
+      for (Field<?> field : part.fields()) {
         String name = "  " + field.name() + " ".repeat(widest - field.name().length() + 2);
         lines.add(name + field.label() + ": " + field.allowed());
       }
@@ -80,7 +80,7 @@ public final class TableGuide {
         lines.add(
             "| " + (isKeyed(table) ? "key" : "column") + " | what it is | may be | example |");
         lines.add("| --- | --- | --- | --- |");
-        for (Field field : part.fields()) {
+        for (Field<?> field : part.fields()) {
           String example = examples.getOrDefault(table.word() + "." + field.name(), "");
           lines.add(
               "| `%s` | %s%s | %s | %s |"
@@ -121,36 +121,36 @@ public final class TableGuide {
     return switch (table) {
       case JOB ->
           List.of(
-              new Part("every job", JobTables.JOB),
-              new Part("the deck, where it is not as usual", JobTables.DECK),
-              new Part("with marks.csv", JobTables.PATCHES),
+              new Part("every job", JobFields.JOB),
+              new Part("the deck, where it is not as usual", JobFields.DECK),
+              new Part("with marks.csv", JobFields.PATCHES),
               new Part("rafters that are checked", FramingTables.RAFTERS),
               new Part("more of those rafters", FramingTables.OLD_RAFTERS),
               new Part("sisters to choose from", FramingTables.SISTER_CHOICE),
-              new Part("with readings.csv", JobTables.SISTERS),
+              new Part("with readings.csv", JobFields.SISTERS),
               new Part("with readings at several stations of a rafter", SurveyTables.FACTS),
               new Part("the string, where readings were taken under it", SurveyTables.STRING),
               new Part("trusses", SurveyTables.TRUSS));
-      case PLANES -> List.of(new Part("eave and slope length, or corners", JobTables.PLANES));
-      case OPENINGS -> List.of(new Part("every opening", JobTables.OPENINGS));
-      case RAFTERS -> List.of(new Part("every measured rafter", JobTables.SUPPORTS));
-      case MARKS -> List.of(new Part("every mark", JobTables.MARKS));
+      case PLANES -> List.of(new Part("eave and slope length, or corners", PlaceFields.PLANES));
+      case OPENINGS -> List.of(new Part("every opening", PlaceFields.OPENINGS));
+      case RAFTERS -> List.of(new Part("every measured rafter", PlaceFields.SUPPORTS));
+      case MARKS -> List.of(new Part("every mark", PlaceFields.MARKS));
       case READINGS ->
           List.of(
-              new Part("one reading a rafter, at mid-length", JobTables.READINGS),
+              new Part("one reading a rafter, at mid-length", PlaceFields.READINGS),
               new Part("or several stations a rafter", SurveyTables.READINGS));
       case REPORTS -> List.of(new Part("everything seen", FramingTables.REPORTS));
       case LAYERS -> List.of(new Part("every layer", FramingTables.LAYERS));
       case MAKER -> List.of(new Part("every requirement", MakerTable.FIELDS));
       case PRICES ->
           List.of(
-              new Part("every job", JobTables.PRICES),
-              new Part("with readings.csv", JobTables.SISTER_PRICES),
+              new Part("every job", OfficeFields.PRICES),
+              new Part("with readings.csv", OfficeFields.SISTER_PRICES),
               new Part("where sisters are chosen", FramingTables.SISTER_STICKS));
       case RATES ->
           List.of(
-              new Part("every job", JobTables.RATES),
-              new Part("with readings.csv", JobTables.SISTER_RATES));
+              new Part("every job", OfficeFields.RATES),
+              new Part("with readings.csv", OfficeFields.SISTER_RATES));
     };
   }
 }

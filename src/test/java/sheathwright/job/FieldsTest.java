@@ -55,15 +55,15 @@ class FieldsTest {
           SagLimits.class,
           SisterLoad.class);
 
-  private static List<Field> fields() {
+  private static List<Field<?>> fields() {
     return Stream.of(
-            JobTables.JOB,
-            JobTables.PLANES,
-            JobTables.RATES,
+            JobFields.JOB,
+            PlaceFields.PLANES,
+            OfficeFields.RATES,
             FramingTables.RAFTERS,
             FramingTables.OLD_RAFTERS,
             FramingTables.SISTER_CHOICE)
-        .flatMap(List::stream)
+        .<Field<?>>flatMap(List::stream)
         .toList();
   }
 
@@ -71,7 +71,7 @@ class FieldsTest {
   @Test
   void numbers_areNoWiderThanWhatTheThingTakes() {
     List<String> held = new ArrayList<>();
-    for (Field field : fields()) {
+    for (Field<?> field : fields()) {
       for (Class<? extends Record> thing : THINGS) {
         for (var component : thing.getRecordComponents()) {
           if (component.isAnnotationPresent(sheathwright.catalog.Column.class)
@@ -93,11 +93,11 @@ class FieldsTest {
 
   @Test
   void aFieldOfAThing_isThePartItself() {
-    Field overhead = Field.of(Rates.class, "overhead", "Overhead on direct cost");
+    Field<?> overhead = Field.of(Rates.class, "overhead", "Overhead on direct cost");
     assertThat(overhead.name()).isEqualTo("overhead_pct");
     assertThat(overhead.limits()).isEqualTo(Columns.of(Rates.class).limits("overhead"));
     assertThat(overhead.unit()).isEqualTo(sheathwright.figure.Units.PERCENT);
-    Field species = Field.of(Lumber.class, "species", "Sister species").named("sister_species");
+    Field<?> species = Field.of(Lumber.class, "species", "Sister species").named("sister_species");
     assertThat(species.name()).isEqualTo("sister_species");
     assertThat(species.allowed()).startsWith("one of douglas-fir-larch, ");
   }

@@ -89,7 +89,8 @@ class FilledTableProblemsTest {
     Filling filling = Filling.of("sheets_by_area", "deck_area_sf", "704.36", "766.78");
     assertThat(filling.problems())
         .as("said once of the heading, not again of every row")
-        .containsExactly("cases.csv, line 1, column waste_pct: this column is missing");
+        .containsExactly(
+            "cases.csv, line 1, column waste_pct: this column is missing; the file has deck_area_sf");
     assertThat(filling.column("sheets")).containsExactly("", "");
     assertThat(filling.column("error"))
         .allSatisfy(error -> assertThat(error).startsWith("waste_pct is missing"));

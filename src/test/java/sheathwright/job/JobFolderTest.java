@@ -21,7 +21,7 @@ class JobFolderTest {
   @Test
   void jobFolder_isReadTableByTable() throws IOException {
     write(JobText.small());
-    assertThat(Job.in(folder).text("job_name").value()).isEqualTo("A small roof");
+    assertThat(Job.in(folder).fact(JobFields.JOB_NAME).value()).isEqualTo("A small roof");
   }
 
   @Test

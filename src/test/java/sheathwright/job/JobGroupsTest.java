@@ -138,7 +138,7 @@ class JobGroupsTest {
             .with("job", "looked_at,two sheets,\n", "")
             .with("job", "not_looked_at,the rest,", "not_looked_at,,");
     assertThat(unseen.problems()).isEmpty();
-    assertThat(unseen.job().knows("looked_at")).isFalse();
+    assertThat(unseen.job().knows(JobFields.LOOKED_AT)).isFalse();
   }
 
   @Test

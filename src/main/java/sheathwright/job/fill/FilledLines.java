@@ -2,9 +2,7 @@ package sheathwright.job.fill;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -18,8 +16,8 @@ import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 import sheathwright.job.table.CsvFile;
-import sheathwright.job.table.Headings;
 import sheathwright.job.table.Problem;
+import sheathwright.job.table.TableColumns;
 
 /**
  * One function filled down a table a line at a time: a row is computed when it is asked for, and
@@ -32,7 +30,7 @@ public final class FilledLines {
 
   private final Card card;
   private final CsvFile file;
-  private final Map<String, Integer> columnOf = new HashMap<>();
+  private final TableColumns columns;
   private final List<Integer> keptColumns;
   private final List<Problem> problems = new ArrayList<>();
   private final List<String> wrongWithAll = new ArrayList<>();
@@ -41,7 +39,10 @@ public final class FilledLines {
     this.card = card;
     this.file = file;
     this.keptColumns = keptColumns();
-    readHeadings();
+    this.columns = columns();
+    problems.addAll(columns.unknown());
+    problems.addAll(columns.missing());
+    columns.unknown().forEach(wrong -> wrongWithAll.add(said(wrong)));
   }
 
   /** A function to be filled down a table, whose headings are read now. */
@@ -138,31 +139,25 @@ public final class FilledLines {
 
   /** What tells rows apart for whoever keeps the table: it is nobody's argument. */
   private static boolean isCarried(String heading) {
-    return CARRIED.contains(heading) || Headings.isNote(heading);
+    return CARRIED.contains(heading) || TableColumns.isNote(heading);
   }
 
-  private void readHeadings() {
+  private TableColumns columns() {
     List<String> names = card.parameters().stream().map(Parameter::column).toList();
-    String allowed = "%s has %s and note".formatted(card.name(), String.join(", ", names));
-    for (Problem wrong :
-        Headings.problems(
-            file, names, heading -> isCarried(heading) || isOwnAnswer(heading), allowed)) {
-      problems.add(wrong);
-      wrongWithAll.add(
-          (wrong.column().isEmpty() ? "" : "column " + wrong.column() + ": ") + wrong.message());
-    }
-    for (int i = 0; i < file.header().size(); i++) {
-      columnOf.putIfAbsent(file.header().get(i), i);
-    }
-    for (Parameter parameter : card.parameters()) {
-      if (isMissing(parameter)) {
-        problems.add(new Problem(file.name(), 1, parameter.column(), "this column is missing"));
-      }
-    }
+    return TableColumns.of(
+        file,
+        names,
+        card.parameters().stream().filter(Parameter::isRequired).map(Parameter::column).toList(),
+        heading -> isCarried(heading) || isOwnAnswer(heading),
+        "%s has %s and note".formatted(card.name(), String.join(", ", names)));
+  }
+
+  private static String said(Problem wrong) {
+    return (wrong.column().isEmpty() ? "" : "column " + wrong.column() + ": ") + wrong.message();
   }
 
   private boolean isMissing(Parameter parameter) {
-    return parameter.isRequired() && !columnOf.containsKey(parameter.column());
+    return parameter.isRequired() && !columns.has(parameter.column());
   }
 
   /** One line, filled. Nothing in it stops the other lines from being filled. */
@@ -205,8 +200,7 @@ public final class FilledLines {
   }
 
   private Traced argument(Parameter parameter, CsvFile.Line line) {
-    Integer column = columnOf.get(parameter.column());
-    String cell = column == null ? "" : file.readable(line.cells().get(column));
+    String cell = file.readable(columns.cell(line, parameter.column()));
     Source source =
         cell.isBlank()
             ? Source.given("preset of " + card.name())

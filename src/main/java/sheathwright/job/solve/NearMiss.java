@@ -18,7 +18,7 @@ final class NearMiss {
   }
 
   /** Whether there is a saw cut to halve, and each piece is longer than that. */
-  static boolean isPossible(double kerf, List<PieceRows.Row> rows) {
+  static boolean isPossible(double kerf, List<PieceRows.Alike> rows) {
     return kerf > 0
         && rows.stream()
             .flatMap(row -> row.lengths().stream())
@@ -26,11 +26,11 @@ final class NearMiss {
   }
 
   /** The same pieces, each less. */
-  static List<PieceRows.Row> less(double kerf, List<PieceRows.Row> rows) {
+  static List<PieceRows.Alike> less(double kerf, List<PieceRows.Alike> rows) {
     return rows.stream()
         .map(
             row ->
-                new PieceRows.Row(
+                new PieceRows.Alike(
                     row.line(),
                     row.lengths().stream().map(length -> length - less(kerf)).toList(),
                     row.count(),

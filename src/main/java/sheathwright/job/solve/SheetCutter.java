@@ -7,14 +7,20 @@ import java.util.Map;
 import java.util.Optional;
 import sheathwright.cutting.CannotBeCutException;
 import sheathwright.cutting.Patience;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Shown;
 import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.Field;
 import sheathwright.sheathing.layout.CutList;
 import sheathwright.sheathing.layout.CutPiece;
 import sheathwright.sheathing.layout.StockSheet;
 
 /** A list of pieces cut out of sheets: a line for each piece, with its sheet and where it lies. */
 final class SheetCutter {
+
+  private static final List<Field<Figure<Length>>> SIDES =
+      List.of(PieceRows.length("width_in", "Width"), PieceRows.length("height_in", "Height"));
 
   static final Map<String, String> PRESETS = presets();
 
@@ -42,7 +48,7 @@ final class SheetCutter {
         options.rectangles("on_hand_in", 1, LARGEST).stream()
             .map(sides -> new StockSheet(sides[0], sides[1]))
             .toList();
-    List<PieceRows.Row> rows = PieceRows.of(file, List.of("width_in", "height_in"));
+    List<PieceRows.Alike> rows = PieceRows.of(file, SIDES);
     List<CutPiece> pieces = pieces(rows);
     try {
       CutList plan = CutList.of(sheet, onHand, kerf, pieces, patience);
@@ -60,7 +66,7 @@ final class SheetCutter {
     }
   }
 
-  private static List<CutPiece> pieces(List<PieceRows.Row> rows) {
+  private static List<CutPiece> pieces(List<PieceRows.Alike> rows) {
     return rows.stream()
         .map(
             row ->
@@ -74,7 +80,7 @@ final class SheetCutter {
       StockSheet sheet,
       List<StockSheet> onHand,
       double kerf,
-      List<PieceRows.Row> rows,
+      List<PieceRows.Alike> rows,
       Patience patience) {
     if (patience.isSpent() || !NearMiss.isPossible(kerf, rows)) {
       return Optional.empty();

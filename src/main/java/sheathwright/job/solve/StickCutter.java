@@ -21,12 +21,17 @@ import sheathwright.cutting.stick.StickOrder;
 import sheathwright.cutting.stick.StickPiece;
 import sheathwright.cutting.stick.StickPlan;
 import sheathwright.cutting.stick.StockLength;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Shown;
 import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.Field;
 
 /** A list of pieces cut out of sticks of several lengths and prices: a line for each stick. */
 final class StickCutter {
+
+  private static final Field<Figure<Length>> LENGTH = PieceRows.length("length_in", "Length");
 
   static final Map<String, String> PRESETS = presets();
 
@@ -37,7 +42,7 @@ final class StickCutter {
   private final List<Double> onHand;
   private final double kerf;
   private final double trim;
-  private final List<PieceRows.Row> rows;
+  private final List<PieceRows.Alike> rows;
   private final CommonUnit inches;
   private final CommonUnit dollars;
 
@@ -52,7 +57,7 @@ final class StickCutter {
           "stock_ft names %d lengths and stock_usd %d prices; each length takes one price: stock_ft=8,10,12 stock_usd=4.10,5.35,6.60"
               .formatted(stock.size(), prices.size()));
     }
-    rows = PieceRows.of(file, List.of("length_in"));
+    rows = PieceRows.of(file, List.of(LENGTH));
     inches = unit();
     dollars = CommonUnit.of(prices.stream().mapToDouble(Double::doubleValue).toArray());
   }
@@ -100,7 +105,7 @@ final class StickCutter {
       if (tooLong.piece() < 0) {
         throw new RefusedException(file.name() + ": " + tooLong.getMessage());
       }
-      PieceRows.Row row = cutter.rows.get(tooLong.piece());
+      PieceRows.Alike row = cutter.rows.get(tooLong.piece());
       throw PieceRows.cannotBeCut(
           file,
           row,

@@ -2,29 +2,38 @@ package sheathwright.job.solve;
 
 import java.util.ArrayList;
 import java.util.List;
-import sheathwright.catalog.Numbers;
-import sheathwright.figure.RefusedException;
-import sheathwright.figure.Shown;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Units;
 import sheathwright.job.table.CsvFile;
-import sheathwright.job.table.Headings;
-import sheathwright.job.table.Problem;
+import sheathwright.job.table.Field;
 import sheathwright.job.table.ProblemsException;
+import sheathwright.job.table.Row;
+import sheathwright.job.table.TableReader;
 import sheathwright.leveling.target.TargetReading;
 
 /** The lines of a list of readings: where, how high, and how much may be built up there. */
 final class TargetRows {
 
-  private static final List<String> PLACE = List.of("x_in", "y_in", "z_in");
-  private static final List<String> KNOWN = List.of("x_in", "y_in", "z_in", "lo_in", "hi_in");
   private static final double FARTHEST = 10_000;
   private static final double THICKEST = 1_000;
 
-  private final CsvFile file;
-  private final List<Problem> problems = new ArrayList<>();
+  private static final Field<Figure<Length>> X = place("x_in", "From the left");
+  private static final Field<Figure<Length>> Y = place("y_in", "From the eave");
+  private static final Field<Figure<Length>> Z = place("z_in", "Height");
+  private static final Field<Figure<Length>> LEAST = bound("lo_in", "Build-up at least");
+  private static final Field<Figure<Length>> MOST = bound("hi_in", "Build-up at most");
+  private static final List<Field<?>> FIELDS = List.of(X, Y, Z, LEAST, MOST);
+  private static final Figure<Length> NONE = Figure.of(0, Units.INCH);
 
-  private TargetRows(CsvFile file) {
-    this.file = file;
+  private TargetRows() {}
+
+  private static Field<Figure<Length>> place(String name, String label) {
+    return Field.number(name, label, Units.INCH, -FARTHEST, FARTHEST);
+  }
+
+  private static Field<Figure<Length>> bound(String name, String label) {
+    return Field.number(name, label, Units.INCH, 0, THICKEST).ifKnown();
   }
 
   /**
@@ -33,91 +42,35 @@ final class TargetRows {
    * @throws ProblemsException with everything that is wrong with it
    */
   static List<TargetReading> of(CsvFile file) {
-    return new TargetRows(file).rows();
-  }
-
-  private List<TargetReading> rows() {
-    PLACE.stream()
-        .filter(column -> !file.header().contains(column))
-        .forEach(column -> problem(1, column, "this column is missing; " + known()));
-    problems.addAll(Headings.problems(file, KNOWN, heading -> !isMeant(heading), known()));
-    if (file.lines().isEmpty()) {
-      problem(0, "", "it has no lines under its heading");
+    TableReader reader = new TableReader();
+    List<Row> rows =
+        reader.rows(file, FIELDS, heading -> !isMeant(heading), "notes in columns of other names");
+    for (Row row : rows) {
+      Figure<Length> least = row.or(LEAST, NONE);
+      Figure<Length> most = row.of(MOST);
+      if (least != null && most != null && most.value() < least.value()) {
+        String message = "%s is given, less than lo_in, which is %s";
+        reader.problem(file, row, MOST, message.formatted(most, least));
+      }
     }
-    raise();
-    List<TargetReading> readings = file.lines().stream().map(this::reading).toList();
-    raise();
+    reader.raiseProblems();
+    List<TargetReading> readings = new ArrayList<>();
+    for (Row row : rows) {
+      readings.add(
+          new TargetReading(
+              "line " + row.line().number(),
+              row.of(X).value(),
+              row.of(Y).value(),
+              row.of(Z).value(),
+              row.or(LEAST, NONE).value(),
+              row.has(MOST) ? row.of(MOST).value() : TargetReading.UNLIMITED));
+    }
     return readings;
   }
 
   /** Notes may stand in any column; one in inches, or nearly named as ours, is a slip. */
   private static boolean isMeant(String heading) {
-    return heading.endsWith("_in") || KNOWN.contains(heading + "_in");
-  }
-
-  private static String known() {
-    return "the table has " + String.join(", ", KNOWN) + ", and notes in columns of other names";
-  }
-
-  private TargetReading reading(CsvFile.Line line) {
-    double x = number(line, "x_in", 0, -FARTHEST, FARTHEST, true);
-    double y = number(line, "y_in", 0, -FARTHEST, FARTHEST, true);
-    double z = number(line, "z_in", 0, -FARTHEST, FARTHEST, true);
-    double least = number(line, "lo_in", 0, 0, THICKEST, false);
-    double most = number(line, "hi_in", TargetReading.UNLIMITED, 0, THICKEST, false);
-    if (most < least) {
-      problem(
-          line.number(),
-          "hi_in",
-          "%s is given, less than lo_in, which is %s"
-              .formatted(cell(line, "hi_in"), cell(line, "lo_in")));
-    }
-    return new TargetReading("line " + line.number(), x, y, z, least, Math.max(least, most));
-  }
-
-  private double number(
-      CsvFile.Line line,
-      String column,
-      double blank,
-      double least,
-      double most,
-      boolean isRequired) {
-    String text = cell(line, column);
-    if (text.isEmpty()) {
-      if (isRequired) {
-        problem(line.number(), column, "it is empty");
-      }
-      return blank;
-    }
-    try {
-      double number = Numbers.read(file.readable(text), Units.INCH);
-      if (number < least || number > most) {
-        problem(
-            line.number(),
-            column,
-            "%s is given; it must be from %s to %s"
-                .formatted(text, Shown.plain(least), Shown.plain(most)));
-      } else {
-        return number;
-      }
-    } catch (RefusedException unreadable) {
-      problem(line.number(), column, unreadable.getMessage());
-    }
-    return blank;
-  }
-
-  private String cell(CsvFile.Line line, String column) {
-    int index = file.header().indexOf(column);
-    return index < 0 ? "" : line.cells().get(index).strip();
-  }
-
-  private void problem(long line, String column, String message) {
-    problems.add(new Problem(file.name(), line, column, message));
-  }
-
-  private void raise() {
-    if (!problems.isEmpty()) {
-      throw new ProblemsException(problems);
-    }
+    return heading.endsWith("_in")
+        || FIELDS.stream().anyMatch(field -> field.name().equals(heading + "_in"));
   }
 }

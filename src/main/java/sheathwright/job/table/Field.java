@@ -9,15 +9,17 @@ import sheathwright.catalog.Parameter;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
+import sheathwright.figure.Quantity;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
-import sheathwright.figure.Units;
 
 /**
- * One thing that a job's table may hold: a number, one of a few words, a date, or text.
+ * One thing that a job's table may hold: a number, one of a few words, a date, or text. It is the
+ * key by which the value that was read is asked for, and knows what kind of value that is.
  *
+ * @param <T> what is read: a figure of some quantity, or a choice
  * @param name the column, or the key of a two-column table
  * @param label what it is, for a person
  * @param form how it is written
@@ -27,7 +29,7 @@ import sheathwright.figure.Units;
  * @param usual what is given for it; other numbers are asked about
  * @param isRequired whether it must be given
  */
-public record Field(
+public record Field<T extends Traced>(
     String name,
     String label,
     Form form,
@@ -67,81 +69,101 @@ public record Field(
    * @param thing a record whose parts have columns
    * @param part the part, as the record calls it
    */
-  public static Field of(Class<? extends Record> thing, String part, String label) {
+  @SuppressWarnings("unchecked") // the constant that keeps it says what the part is
+  public static <T extends Traced> Field<T> of(
+      Class<? extends Record> thing, String part, String label) {
     Columns columns = Columns.of(thing);
-    return columns
-        .options(part)
-        .map(options -> word(columns.name(part), label, options))
-        .orElseGet(
-            () ->
-                number(
-                    columns.name(part),
-                    label,
-                    columns.unit(part).orElseThrow(),
-                    columns.limits(part)));
+    return (Field<T>)
+        columns
+            .options(part)
+            .<Field<?>>map(options -> ofWords(columns.name(part), label, options))
+            .orElseGet(
+                () ->
+                    number(
+                        columns.name(part),
+                        label,
+                        columns.unit(part).orElseThrow(),
+                        columns.limits(part)));
   }
 
   /** The same under another name, where a table has two of one kind. */
-  public Field named(String other) {
-    return new Field(other, label, form, unit, options, limits, usual, isRequired);
+  public Field<T> named(String other) {
+    return new Field<>(other, label, form, unit, options, limits, usual, isRequired);
   }
 
-  public static Field number(String name, String label, double least, double most) {
-    return number(name, label, Units.endingOf(name), least, most);
-  }
-
-  public static Field number(String name, String label, Unit<?> unit, double least, double most) {
+  public static <Q extends Quantity> Field<Figure<Q>> number(
+      String name, String label, Unit<Q> unit, double least, double most) {
     return number(name, label, unit, Limits.between(least, most, ""));
   }
 
-  public static Field whole(String name, String label, Unit<?> unit, double least, double most) {
+  public static <Q extends Quantity> Field<Figure<Q>> whole(
+      String name, String label, Unit<Q> unit, double least, double most) {
     return number(name, label, unit, Limits.whole(least, most, ""));
   }
 
-  public static Field word(String name, String label, Class<? extends Enum<?>> options) {
-    return new Field(name, label, Form.WORD, null, options, Limits.NONE, Usual.ANY, true);
+  public static <E extends Enum<E>> Field<Choice<E>> word(
+      String name, String label, Class<E> options) {
+    return ofWords(name, label, options);
   }
 
-  public static Field name(String name, String label) {
+  private static <T extends Traced> Field<T> ofWords(
+      String name, String label, Class<? extends Enum<?>> options) {
+    return new Field<>(name, label, Form.WORD, null, options, Limits.NONE, Usual.ANY, true);
+  }
+
+  public static Field<Choice<String>> name(String name, String label) {
     return of(name, label, Form.NAME);
   }
 
-  public static Field line(String name, String label) {
+  public static Field<Choice<String>> line(String name, String label) {
     return of(name, label, Form.LINE);
   }
 
-  public static Field text(String name, String label) {
+  public static Field<Choice<String>> text(String name, String label) {
     return of(name, label, Form.TEXT);
   }
 
-  public static Field date(String name, String label) {
+  public static Field<Choice<String>> date(String name, String label) {
     return of(name, label, Form.DATE);
   }
 
-  private static Field of(String name, String label, Form form) {
-    return new Field(name, label, form, null, null, Limits.NONE, Usual.ANY, true);
+  private static Field<Choice<String>> of(String name, String label, Form form) {
+    return new Field<>(name, label, form, null, null, Limits.NONE, Usual.ANY, true);
   }
 
-  private static Field number(String name, String label, Unit<?> unit, Limits limits) {
-    return new Field(name, label, Form.NUMBER, unit, null, limits, Usual.ANY, true);
+  private static <Q extends Quantity> Field<Figure<Q>> number(
+      String name, String label, Unit<Q> unit, Limits limits) {
+    return new Field<>(name, label, Form.NUMBER, unit, null, limits, Usual.ANY, true);
   }
 
-  public Field ifKnown() {
-    return new Field(name, label, form, unit, options, limits, usual, false);
+  public Field<T> ifKnown() {
+    return new Field<>(name, label, form, unit, options, limits, usual, false);
   }
 
   /** The same, asked about where it is none of these. */
-  public Field usually(double least, double most) {
+  public Field<T> usually(double least, double most) {
     return asked(new Usual(least, most, false));
   }
 
   /** The same, asked about where it is none of these and not 0. */
-  public Field usuallyOrNone(double least, double most) {
+  public Field<T> usuallyOrNone(double least, double most) {
     return asked(new Usual(least, most, true));
   }
 
-  private Field asked(Usual other) {
-    return new Field(name, label, form, unit, options, limits, other, isRequired);
+  private Field<T> asked(Usual other) {
+    return new Field<>(name, label, form, unit, options, limits, other, isRequired);
+  }
+
+  /** A value that was read by this field, or by one of its name that differs in its range. */
+  @SuppressWarnings("unchecked") // so it was read
+  public T as(Traced value) {
+    return (T) value;
+  }
+
+  /** A number in the unit of a field. */
+  @SuppressWarnings("unchecked") // a field of figures has a unit of their quantity
+  public static <Q extends Quantity> Figure<Q> figure(Field<Figure<Q>> field, double number) {
+    return Figure.of(number, (Unit<Q>) field.unit());
   }
 
   /** What may be given, in words: {@code from 0 to 90 %}, {@code one of rot, soft}. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import sheathwright.catalog.Nearest;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
@@ -15,11 +16,13 @@ import sheathwright.figure.Traced;
 /** Reads the inputs out of a job's tables and gathers everything that is wrong with them. */
 public final class TableReader {
 
+  private static final String NOTE = "note";
+
   private final List<Problem> problems = new ArrayList<>();
   private final List<Problem> questions = new ArrayList<>();
 
   /** One input read, with what it is called and where it stands. */
-  public record Input(Field field, Traced value, CsvFile.Line line) {}
+  public record Input(Field<?> field, Traced value, CsvFile.Line line) {}
 
   /**
    * A table of two columns, the first of which names what stands in the second.
@@ -39,21 +42,20 @@ public final class TableReader {
       String suffix,
       List<Group> groups) {
     Map<String, Input> inputs = new LinkedHashMap<>();
-    headings(file, List.of(keyColumn, valueColumn));
-    int key = column(file, keyColumn);
-    int value = column(file, valueColumn);
-    if (key < 0 || value < 0) {
+    List<String> both = List.of(keyColumn, valueColumn);
+    TableColumns columns = columns(file, both, both, TableColumns::isNote, NOTE);
+    if (!columns.missing().isEmpty()) {
       return inputs;
     }
     Map<String, CsvFile.Line> given = new LinkedHashMap<>();
     for (CsvFile.Line line : file.lines()) {
-      String name = line.cells().get(key).strip();
+      String name = columns.cell(line, keyColumn).strip();
       Optional<String> tooLong = Field.Form.NAME.tooLong(name);
       if (tooLong.isPresent()) {
         problem(file, line, keyColumn, tooLong.get());
       } else if (given.put(name, line) != null) {
         problem(file, line, keyColumn, "\"" + name + "\" appears twice");
-      } else if (groups.stream().noneMatch(group -> group.field(name) != null)) {
+      } else if (groups.stream().noneMatch(group -> group.has(name))) {
         problem(
             file,
             line,
@@ -63,14 +65,16 @@ public final class TableReader {
                     name, Nearest.asked(name, names(groups)), String.join(", ", names(groups))));
       }
     }
-    Set<String> filled = nonBlank(given, value);
+    Set<String> filled = new LinkedHashSet<>(given.keySet());
+    filled.removeIf(name -> columns.cell(given.get(name), valueColumn).isBlank());
     for (Group group : groups) {
       boolean isGiven = group.isGivenIn(filled);
-      for (Field field : group.fields()) {
+      for (Field<?> field : group.fields()) {
         CsvFile.Line line = given.get(field.name());
         if (filled.contains(field.name())) {
           String cellName = prefix + field.name() + suffix;
-          Traced read = read(file, line, valueColumn, field, cellName, line.cells().get(value));
+          Traced read =
+              read(file, line, valueColumn, field, cellName, columns.cell(line, valueColumn));
           if (read != null) {
             inputs.put(field.name(), new Input(field, read, line));
           }
@@ -92,42 +96,41 @@ public final class TableReader {
     return inputs;
   }
 
-  private static Set<String> nonBlank(Map<String, CsvFile.Line> given, int value) {
-    Set<String> names = new LinkedHashSet<>();
-    given.forEach(
-        (name, line) -> {
-          if (!line.cells().get(value).isBlank()) {
-            names.add(name);
-          }
-        });
-    return names;
+  /** A table with a heading for each field; one row for each line. */
+  public List<Row> rows(CsvFile file, List<? extends Field<?>> fields) {
+    return rows(file, fields, TableColumns::isNote, NOTE);
   }
 
-  /** A table with a heading for each field; one map for each line. */
-  public List<Map<String, Traced>> rows(CsvFile file, List<Field> fields) {
-    List<Map<String, Traced>> rows = new ArrayList<>();
-    headings(file, fields.stream().map(Field::name).toList());
-    Map<Field, Integer> columns = new LinkedHashMap<>();
-    for (Field field : fields) {
-      if (field.isRequired() || file.header().contains(field.name())) {
-        columns.put(field, column(file, field.name()));
-      }
-    }
-    if (columns.containsValue(-1)) {
+  /**
+   * The same.
+   *
+   * @param isLeftAlone which other headings may stand there
+   * @param others what those are, in words
+   */
+  public List<Row> rows(
+      CsvFile file, List<? extends Field<?>> fields, Predicate<String> isLeftAlone, String others) {
+    List<Row> rows = new ArrayList<>();
+    TableColumns columns =
+        columns(
+            file,
+            fields.stream().map(Field::name).toList(),
+            fields.stream().filter(Field::isRequired).map(Field::name).toList(),
+            isLeftAlone,
+            others);
+    if (!columns.missing().isEmpty()) {
       return rows;
     }
     for (CsvFile.Line line : file.lines()) {
       Map<String, Traced> row = new LinkedHashMap<>();
-      columns.forEach(
-          (field, column) -> {
-            String text = line.cells().get(column);
-            if (text.isBlank() && field.isRequired()) {
-              problem(file, line, field.name(), "it is empty: " + field.label());
-            } else if (!text.isBlank()) {
-              row.put(field.name(), read(file, line, field.name(), field, field.name(), text));
-            }
-          });
-      rows.add(row);
+      for (Field<?> field : fields) {
+        String text = columns.cell(line, field.name());
+        if (!text.isBlank()) {
+          row.put(field.name(), read(file, line, field.name(), field, field.name(), text));
+        } else if (field.isRequired()) {
+          problem(file, line, field.name(), "it is empty: " + field.label());
+        }
+      }
+      rows.add(new Row(line, row));
     }
     if (rows.isEmpty()) {
       problems.add(new Problem(file.name(), 0, "", "it has no lines under its heading"));
@@ -135,9 +138,22 @@ public final class TableReader {
     return rows;
   }
 
-  private void headings(CsvFile file, List<String> known) {
-    String allowed = "the table has %s and note".formatted(String.join(", ", known));
-    problems.addAll(Headings.problems(file, known, Headings::isNote, allowed));
+  private TableColumns columns(
+      CsvFile file,
+      List<String> known,
+      List<String> required,
+      Predicate<String> isLeftAlone,
+      String others) {
+    String allowed = "the table has %s and %s".formatted(String.join(", ", known), others);
+    TableColumns columns = TableColumns.of(file, known, required, isLeftAlone, allowed);
+    problems.addAll(columns.unknown());
+    problems.addAll(columns.missing());
+    return columns;
+  }
+
+  /** Says what is wrong with a row. */
+  public void problem(CsvFile file, Row row, Field<?> field, String message) {
+    problem(file, row.line(), field.name(), message);
   }
 
   public void problem(CsvFile file, CsvFile.Line line, String column, String message) {
@@ -156,7 +172,12 @@ public final class TableReader {
   }
 
   private Traced read(
-      CsvFile file, CsvFile.Line line, String column, Field field, String cellName, String text) {
+      CsvFile file,
+      CsvFile.Line line,
+      String column,
+      Field<?> field,
+      String cellName,
+      String text) {
     String which = column.equals(field.name()) ? "" : field.name() + ": ";
     try {
       Source source =
@@ -174,19 +195,6 @@ public final class TableReader {
     }
   }
 
-  private int column(CsvFile file, String heading) {
-    int column = file.header().indexOf(heading);
-    if (column < 0) {
-      problems.add(
-          new Problem(
-              file.name(),
-              1,
-              heading,
-              "this column is missing; the file has " + String.join(", ", file.header())));
-    }
-    return column;
-  }
-
   private static Set<String> names(List<Group> groups) {
     Set<String> names = new LinkedHashSet<>();
     groups.forEach(group -> group.fields().forEach(field -> names.add(field.name())));
@@ -200,9 +208,9 @@ public final class TableReader {
    * @param isRequired whether the job must have them; else all or none
    * @param needed what they speak of, if the job has it not; else empty
    */
-  public record Group(List<Field> fields, boolean isRequired, String needed) {
+  public record Group(List<? extends Field<?>> fields, boolean isRequired, String needed) {
 
-    public Group(List<Field> fields, boolean isRequired) {
+    public Group(List<? extends Field<?>> fields, boolean isRequired) {
       this(fields, isRequired, "");
     }
 
@@ -211,8 +219,8 @@ public final class TableReader {
       return isThere ? this : new Group(fields, isRequired, what);
     }
 
-    Field field(String name) {
-      return fields.stream().filter(field -> field.name().equals(name)).findFirst().orElse(null);
+    boolean has(String name) {
+      return fields.stream().anyMatch(field -> field.name().equals(name));
     }
 
     boolean isGivenIn(Set<String> names) {

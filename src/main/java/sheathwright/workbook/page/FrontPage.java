@@ -1,9 +1,12 @@
 package sheathwright.workbook.page;
 
 import java.util.List;
+import sheathwright.figure.Choice;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
+import sheathwright.job.JobFields;
 import sheathwright.job.QuoteLines;
+import sheathwright.job.table.Field;
 import sheathwright.job.table.ProblemLines;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Listing;
@@ -13,8 +16,14 @@ import sheathwright.workbook.draw.LinesChart;
 /** The page that is read first. */
 final class FrontPage {
 
-  private static final List<String> FACTS =
-      List.of("job_name", "customer", "site", "prepared_by", "quote_number", "quote_date");
+  private static final List<Field<Choice<String>>> FACTS =
+      List.of(
+          JobFields.JOB_NAME,
+          JobFields.CUSTOMER,
+          JobFields.SITE,
+          JobFields.PREPARED_BY,
+          JobFields.QUOTE_NUMBER,
+          JobFields.QUOTE_DATE);
 
   private final Book book;
   private final Tab tab;
@@ -44,8 +53,8 @@ final class FrontPage {
   }
 
   private void facts() {
-    for (String fact : FACTS) {
-      tab.link(Sections.label(job, fact), job.text(fact), "");
+    for (Field<Choice<String>> fact : FACTS) {
+      tab.link(fact.label(), job.fact(fact), "");
     }
   }
 
@@ -91,7 +100,8 @@ final class FrontPage {
   private void homeowner(Listing lines) {
     tab.heading("Your quote");
     facts();
-    tab.link("Price good for, days", job.given("valid_days"), "from the date of the quote");
+    tab.link(
+        JobFields.VALID_DAYS.label(), job.fact(JobFields.VALID_DAYS), "from the date of the quote");
     tab.heading("The price");
     tab.repeatedTotal("You pay", quote.total(), "line by line on the tab What it costs");
     tab.repeat("Deck sheets in that price", estimate.plannedSheets(), "");
@@ -110,8 +120,8 @@ final class FrontPage {
         "The wood deck under the old roof cannot be seen until the roof is off. So the price holds a number of sheets, and"
             + " says now what each one more, or each one fewer, will change. One sheet is a panel of up to 4 by 8 ft taken"
             + " out, replaced, nailed and carried away.");
-    said("looked_at", "We looked at: ");
-    said("not_looked_at", "We could not see: ");
+    said(JobFields.LOOKED_AT, "We looked at: ");
+    said(JobFields.NOT_LOOKED_AT, "We could not see: ");
     tab.heading("Agreed");
     tab.fact("Homeowner, date", "");
     tab.fact("Contractor, date", "");
@@ -119,9 +129,9 @@ final class FrontPage {
         "Local law decides what a contract must say. This quote is not one until both have signed a contract that does.");
   }
 
-  private void said(String fact, String before) {
+  private void said(Field<Choice<String>> fact, String before) {
     if (job.knows(fact)) {
-      tab.paragraph(before + job.text(fact).plain());
+      tab.paragraph(before + job.fact(fact).value());
     }
   }
 }

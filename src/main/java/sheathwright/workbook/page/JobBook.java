@@ -3,6 +3,7 @@ package sheathwright.workbook.page;
 import java.util.ArrayList;
 import java.util.List;
 import sheathwright.job.Estimate;
+import sheathwright.job.JobFields;
 import sheathwright.job.QuoteLines;
 import sheathwright.workbook.book.Audience;
 import sheathwright.workbook.book.Book;
@@ -40,7 +41,7 @@ public final class JobBook {
     return new JobBook(
         estimate,
         Audience.homeowner(estimate.job()),
-        "quote " + estimate.job().text("quote_number").plain(),
+        "quote " + estimate.job().fact(JobFields.QUOTE_NUMBER).value(),
         estimate.quote().restated(estimate));
   }
 
@@ -60,7 +61,7 @@ public final class JobBook {
 
   private byte[] written() {
     JobTabs tabs =
-        JobTabs.of(book, estimate, estimate.job().text("job_name").plain() + " · " + kind);
+        JobTabs.of(book, estimate, estimate.job().fact(JobFields.JOB_NAME).value() + " · " + kind);
     KnownPage.write(tabs.known(), estimate, quote, levels);
     DeckPages.found(tabs.found(), estimate);
     DeckPages.work(tabs.work(), estimate);

@@ -2,13 +2,10 @@ package sheathwright.workbook.page;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import org.apache.poi.ss.usermodel.Cell;
-import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
-import sheathwright.job.Job;
 import sheathwright.job.QuoteLines;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Listing;
@@ -56,14 +53,6 @@ public final class Sections {
       Cell cell = tab.cell(1, Math.min(3, tab.columns() - 1));
       book.later(notation -> book.writeLink(cell, selfcheck.state(), notation));
     }
-  }
-
-  static String label(Job job, String fact) {
-    return job.labeledFacts().entrySet().stream()
-        .filter(entry -> entry.getValue() == (Traced) job.text(fact))
-        .map(Map.Entry::getKey)
-        .findFirst()
-        .orElse(fact);
   }
 
   static Listing lines(Tab tab, Estimate estimate, QuoteLines quote) {

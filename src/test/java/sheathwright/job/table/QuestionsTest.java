@@ -8,6 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import sheathwright.job.Job;
+import sheathwright.job.JobFields;
 
 /** What is allowed but hardly meant is asked about; what firms give is not. */
 class QuestionsTest {
@@ -56,6 +57,6 @@ class QuestionsTest {
   @Test
   void aDate_standsAsYearMonthDay() {
     Job job = JobText.small().with("job", "2027-05-04", "\"May 4, 2027\"").job();
-    assertThat(job.text("quote_date").plain()).isEqualTo("2027-05-04");
+    assertThat(job.fact(JobFields.QUOTE_DATE).value()).isEqualTo("2027-05-04");
   }
 }

@@ -1,0 +1,86 @@
+package sheathwright.job;
+
+import java.util.List;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Units;
+import sheathwright.job.table.Field;
+import sheathwright.roof.Leans;
+import sheathwright.sheathing.patch.Finding;
+
+/** The columns of the tables that say where something is on the roof. */
+final class PlaceFields {
+
+  static final Field<Figure<Length>> DROP =
+      Field.number("drop_in", "Drop below the string", Units.INCH, -6, 6);
+
+  static final Field<Choice<String>> PLANE = Field.name("plane", "Plane");
+
+  static final Field<Figure<Length>> EAVE =
+      Field.number("eave_ft", "Eave", Units.FOOT, 1, 500).ifKnown();
+
+  static final Field<Figure<Length>> SLOPE_LENGTH =
+      Field.number("slope_length_ft", "Slope length", Units.FOOT, 1, 200).ifKnown();
+
+  static final Field<Figure<Length>> LEFT_LEAN =
+      Field.<Figure<Length>>of(Leans.class, "left", "Left side leans in").ifKnown();
+
+  static final Field<Figure<Length>> RIGHT_LEAN =
+      Field.<Figure<Length>>of(Leans.class, "right", "Right side leans in").ifKnown();
+
+  static final Field<Choice<String>> CORNERS = Field.text("corners_ft", "Corners").ifKnown();
+
+  static final List<Field<?>> PLANES =
+      List.of(PLANE, EAVE, SLOPE_LENGTH, LEFT_LEAN, RIGHT_LEAN, CORNERS);
+
+  static final Field<Figure<Length>> OPENING_ALONG =
+      Field.number("along_ft", "From the left", Units.FOOT, -200, 500);
+
+  static final Field<Figure<Length>> OPENING_UP =
+      Field.number("up_ft", "From the eave", Units.FOOT, 0, 200);
+
+  static final Field<Figure<Length>> OPENING_WIDTH =
+      Field.number("width_ft", "Width", Units.FOOT, 0.25, 100);
+
+  static final Field<Figure<Length>> OPENING_HEIGHT =
+      Field.number("height_ft", "Height", Units.FOOT, 0.25, 100);
+
+  static final List<Field<?>> OPENINGS =
+      List.of(PLANE, OPENING_ALONG, OPENING_UP, OPENING_WIDTH, OPENING_HEIGHT);
+
+  static final Field<Figure<Length>> CENTER =
+      Field.number("center_in", "Center", Units.INCH, -2_400, 6_000);
+
+  static final List<Field<?>> SUPPORTS = List.of(PLANE, CENTER);
+
+  static final Field<Choice<String>> MARK = Field.name("mark", "Mark");
+
+  static final Field<Choice<Finding>> FINDING = Field.word("finding", "Finding", Finding.class);
+
+  static final Field<Figure<Length>> ALONG =
+      Field.number("along_in", "From the left", Units.INCH, -2_400, 6_000);
+
+  static final Field<Figure<Length>> UP =
+      Field.number("up_in", "From the eave", Units.INCH, 0, 2_400);
+
+  static final Field<Figure<Length>> WIDTH =
+      Field.number("width_in", "Width", Units.INCH, 1, 1_200);
+
+  static final Field<Figure<Length>> HEIGHT =
+      Field.number("height_in", "Height", Units.INCH, 1, 1_200);
+
+  static final Field<Choice<String>> EVIDENCE = Field.text("evidence", "Evidence").ifKnown();
+
+  static final List<Field<?>> MARKS =
+      List.of(MARK, PLANE, FINDING, ALONG, UP, WIDTH, HEIGHT, EVIDENCE);
+
+  static final Field<Choice<String>> RAFTER = Field.name("rafter", "Rafter");
+
+  static final Field<Figure<Length>> DROP_AT_MIDDLE =
+      Field.number("drop_in", "Drop at mid-length", Units.INCH, 0, 6);
+
+  static final List<Field<?>> READINGS = List.of(PLANE, RAFTER, DROP_AT_MIDDLE);
+
+  private PlaceFields() {}
+}

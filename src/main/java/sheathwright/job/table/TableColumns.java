@@ -1,0 +1,98 @@
+package sheathwright.job.table;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Predicate;
+import sheathwright.catalog.Nearest;
+
+/**
+ * The columns of a table as its headings name them: where each stands, and what is wrong with them,
+ * whoever reads the table.
+ */
+public final class TableColumns {
+
+  private final CsvFile file;
+  private final Map<String, Integer> places = new HashMap<>();
+  private final List<Problem> unknown = new ArrayList<>();
+  private final List<Problem> missing = new ArrayList<>();
+
+  private TableColumns(CsvFile file) {
+    this.file = file;
+    for (int i = 0; i < file.header().size(); i++) {
+      places.putIfAbsent(file.header().get(i), i);
+    }
+  }
+
+  /**
+   * The columns of a table.
+   *
+   * @param known the columns that are read
+   * @param required those of them that must be there
+   * @param isLeftAlone which others may stand there
+   * @param allowed said of one that may not
+   */
+  public static TableColumns of(
+      CsvFile file,
+      List<String> known,
+      List<String> required,
+      Predicate<String> isLeftAlone,
+      String allowed) {
+    TableColumns columns = new TableColumns(file);
+    columns.hold(known, isLeftAlone, allowed);
+    for (String column : required) {
+      if (!columns.has(column)) {
+        String message = "this column is missing; the file has " + String.join(", ", file.header());
+        columns.missing.add(new Problem(file.name(), 1, column, message));
+      }
+    }
+    return columns;
+  }
+
+  /** A column of notes is nobody's but the user's: its heading begins with {@code note}. */
+  public static boolean isNote(String heading) {
+    return heading.toLowerCase(Locale.ROOT).startsWith("note");
+  }
+
+  /** A column twice, one without a heading, one that is not known. */
+  private void hold(List<String> known, Predicate<String> isLeftAlone, String allowed) {
+    for (int i = 0; i < file.header().size(); i++) {
+      String heading = file.header().get(i);
+      if (heading.isEmpty()) {
+        String message = "column %d has no heading; name it, or begin its heading with note";
+        unknown.add(new Problem(file.name(), 1, "", message.formatted(i + 1)));
+      } else if (places.get(heading) < i) {
+        unknown.add(new Problem(file.name(), 1, heading, "this column appears twice"));
+      } else if (!known.contains(heading) && !isLeftAlone.test(heading)) {
+        String message = "this column is not known" + Nearest.asked(heading, known) + "; ";
+        unknown.add(new Problem(file.name(), 1, heading, message + allowed));
+      }
+    }
+  }
+
+  /** The columns that nobody can read: twice there, without a heading, or not known. */
+  public List<Problem> unknown() {
+    return List.copyOf(unknown);
+  }
+
+  /** The columns that must be there and are not. */
+  public List<Problem> missing() {
+    return List.copyOf(missing);
+  }
+
+  /** Whether the table has a column. */
+  public boolean has(String column) {
+    return places.containsKey(column);
+  }
+
+  /**
+   * What stands in a line under a heading, as it was written; empty where the table has not that
+   * column.
+   */
+  public String cell(CsvFile.Line line, String column) {
+    Integer place = places.get(column);
+    return place == null ? "" : line.cells().get(place);
+  }
+}
