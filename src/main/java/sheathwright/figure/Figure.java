@@ -79,8 +79,8 @@ public final class Figure<Q extends Quantity> implements Traced {
   }
 
   static <Q extends Quantity> Figure<Q> solved(
-      String name, double number, Refusal refusal, Unit<Q> unit, Step.Solved step, Source source) {
-    return new Figure<>(name, "", number, refusal, unit, step, source);
+      String name, double number, Unit<Q> unit, Step.Solved step, Source source) {
+    return new Figure<>(name, "", number, null, unit, step, source);
   }
 
   /**
@@ -409,7 +409,7 @@ public final class Figure<Q extends Quantity> implements Traced {
 
   /** By its name, or by its value if it has none. */
   String described() {
-    boolean isConstant = step instanceof Step.Given given && given.role() == Role.CONSTANT;
+    boolean isConstant = step.isConstant();
     return isConstant
         ? symbol()
         : isNamed() ? name : refusal == null ? shown() : "a refused figure";

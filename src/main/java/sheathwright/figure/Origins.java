@@ -7,7 +7,6 @@ import java.util.Deque;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
-import sheathwright.figure.Step.Given.Role;
 
 /** The inputs that a value comes from. */
 public final class Origins {
@@ -28,7 +27,7 @@ public final class Origins {
       if (!seen.add(value)) {
         continue;
       }
-      if (value.step() instanceof Step.Given given && given.role() == Role.INPUT) {
+      if (value.step().isInput()) {
         inputs.add(value);
       }
       next.addAll(deciding(value));

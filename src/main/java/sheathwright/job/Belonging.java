@@ -3,56 +3,64 @@ package sheathwright.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import sheathwright.figure.Shown;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Reading;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Traced;
 
 /**
- * Which lines of a job's tables belong together: which mark lies on which plane, which reading on
- * which rafter. Whatever is solved for some of the lines rests on that as well as on what they say.
+ * Which lines of a job's tables belong to which plane. Whatever is solved for some of the lines
+ * rests on that as well as on what they say.
  */
 final class Belonging {
 
-  private final String name;
-  private final List<Solution.Input> inputs;
+  private static final String PLANE = "plane";
+
+  private final List<Placed> placed = new ArrayList<>();
   private final Solution solution;
 
-  private Belonging(String name, List<Solution.Input> inputs) {
-    this.name = name;
-    this.inputs = inputs;
-    this.solution = Solution.of(name, inputs);
-  }
-
-  /** Nothing yet. */
-  static Belonging of(String name) {
-    return new Belonging(name, List.of());
-  }
+  /** A line of a table, and the plane that it names. */
+  private record Placed(String line, String plane, Map<String, Traced> row) {}
 
   /**
-   * The same with a table's lines.
+   * A table whose lines name the plane that they belong to.
    *
    * @param line what a line is called
-   * @param columns that say where it belongs
+   * @param columns that tell its lines apart, beside the plane
    */
-  Belonging with(String line, List<Map<String, Traced>> rows, String... columns) {
-    List<Solution.Input> all = new ArrayList<>(inputs);
-    for (int i = 0; i < rows.size(); i++) {
-      for (String column : columns) {
-        String which = line + " " + (i + 1);
-        String label = column.equals(line) ? which : column + " of " + which;
-        all.add(new Solution.Input(label, rows.get(i).get(column)));
+  record Lines(String line, List<Map<String, Traced>> rows, String... columns) {}
+
+  /** Tables told apart, under a name in snake case. */
+  Belonging(String name, Lines... tables) {
+    Reading reading = new Reading();
+    for (Lines table : tables) {
+      for (int i = 0; i < table.rows().size(); i++) {
+        Map<String, Traced> row = table.rows().get(i);
+        String which = table.line() + " " + (i + 1);
+        for (String column : table.columns()) {
+          word(reading, which, row.get(column));
+        }
+        String label = table.line().equals(PLANE) ? which : "plane of " + which;
+        placed.add(new Placed(table.line(), word(reading, label, row.get(PLANE)), row));
       }
     }
-    return new Belonging(name, all);
+    this.solution = reading.solution(name);
+  }
+
+  private static String word(Reading reading, String label, Traced cell) {
+    return String.valueOf(reading.word(label, (Choice<?>) cell));
+  }
+
+  /** The lines of a table that belong to a plane. */
+  List<Map<String, Traced>> on(String plane, String line) {
+    return placed.stream()
+        .filter(each -> each.line().equals(line) && each.plane().equals(plane))
+        .map(Placed::row)
+        .toList();
   }
 
   /** The lines as they were told apart. */
   Solution solution() {
     return solution;
-  }
-
-  /** What a plan that rests on it takes in. */
-  Solution.Input input() {
-    return new Solution.Input(Shown.inWords(name), solution.state());
   }
 }

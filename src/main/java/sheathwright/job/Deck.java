@@ -13,6 +13,7 @@ import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Roll;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
@@ -58,15 +59,17 @@ public final class Deck {
   Deck(Job job) {
     this.job = job;
     this.planes =
-        Belonging.of("lines_of_each_plane")
-            .with("plane", job.planes(), "plane")
-            .with("opening", job.openings(), "plane")
-            .with("rafter", job.supports(), "plane");
+        new Belonging(
+            "lines_of_each_plane",
+            new Belonging.Lines("plane", job.planes()),
+            new Belonging.Lines("opening", job.openings()),
+            new Belonging.Lines("rafter", job.supports()));
     this.marks =
         job.marks().isEmpty()
             ? Optional.empty()
             : Optional.of(
-                Belonging.of("marks_of_each_plane").with("mark", job.marks(), "mark", "plane"));
+                new Belonging(
+                    "marks_of_each_plane", new Belonging.Lines("mark", job.marks(), "mark")));
     this.parts = job.planes().stream().map(this::part).toList();
     List<CourseLayout> planes = parts.stream().map(Part::courses).toList();
     this.layout = Layouts.together(planes);
@@ -136,7 +139,7 @@ public final class Deck {
   private Part part(Map<String, Traced> row) {
     String name = row.get("plane").plain();
     Plane plane = said(row, () -> shape(name, row));
-    for (Map<String, Traced> opening : on(name, job.openings())) {
+    for (Map<String, Traced> opening : planes.on(name, "opening")) {
       Plane solid = plane;
       plane =
           said(
@@ -148,12 +151,13 @@ public final class Deck {
                       Job.figure(opening, "width_ft", Units.FOOT),
                       Job.figure(opening, "height_ft", Units.FOOT)));
     }
-    Plane whole = plane.given(planes.input());
+    Plane whole = restingOn(plane, planes);
     DeckPlaces places = new DeckPlaces(whole);
-    List<Map<String, Traced>> rafters = on(name, job.supports());
+    List<Map<String, Traced>> rafters = planes.on(name, "rafter");
     rafters.forEach(places::checkRafter);
     Supports supports = rafters.isEmpty() ? regularSupports() : measuredSupports(rafters);
-    List<Map<String, Traced>> found = on(name, job.marks());
+    List<Map<String, Traced>> found =
+        this.marks.map(all -> all.on(name, "mark")).orElse(List.of());
     found.forEach(places::checkMark);
     List<Mark> marks = found.stream().map(Deck::mark).toList();
     Optional<PatchPlan> patches =
@@ -164,7 +168,7 @@ public final class Deck {
                     row,
                     () ->
                         Layouts.patches(
-                            whole.given(this.marks.orElseThrow().input()),
+                            restingOn(whole, this.marks.orElseThrow()),
                             supports,
                             rules(),
                             patchRules(),
@@ -243,8 +247,9 @@ public final class Deck {
         : PatchRules.USUAL;
   }
 
-  private static List<Map<String, Traced>> on(String plane, List<Map<String, Traced>> rows) {
-    return rows.stream().filter(row -> row.get("plane").plain().equals(plane)).toList();
+  private static Plane restingOn(Plane plane, Belonging lines) {
+    Solution told = lines.solution();
+    return plane.restingOn(Shown.inWords(told.name()), told.state());
   }
 
   /** What is refused for a line of a table: its measures, or else its shape in words. */

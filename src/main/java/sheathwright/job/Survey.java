@@ -13,11 +13,13 @@ import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Pieces;
+import sheathwright.figure.Reading;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.job.SurveyTables.Flatness;
 import sheathwright.leveling.plan.FramingAnswer;
 import sheathwright.leveling.plan.LevelCost;
 import sheathwright.leveling.plan.LevelPrices;
@@ -27,6 +29,7 @@ import sheathwright.leveling.plan.SisterRules;
 import sheathwright.leveling.string.StringLine;
 import sheathwright.leveling.string.StringReading;
 import sheathwright.leveling.string.SuspicionRules;
+import sheathwright.leveling.target.TargetRules;
 import sheathwright.wood.LumberSize;
 
 /** Every plane whose rafters were read at several stations, and what it all comes to. */
@@ -47,20 +50,23 @@ public final class Survey {
   private final Figure<Pieces> shims;
   private final Figure<Money> sticks;
 
+  /** What was chosen for all planes: what rafters are brought to, and how flat. */
+  record Choices(TargetRules.Shape shape, Flatness flatness) {}
+
   Survey(Job job, Framing framing) {
+    Reading reading = new Reading();
+    Choices chosen =
+        new Choices(
+            reading.word("what rafters are brought to", job.<TargetRules.Shape>word("target")),
+            reading.word("the flatness asked for", job.<Flatness>word("flatness")));
+    choices = reading.solution("leveling_choices");
     FramingAnswer answer = FramingAnswer.of(framing.greatestRatio(), framing.nothingReported());
     LevelRules rules = rules(job);
     SuspicionRules suspicion = SuspicionRules.usual();
     readings(job)
         .forEach(
             (plane, given) ->
-                planes.add(new SurveyedPlane(job, plane, given, suspicion, rules, answer)));
-    choices =
-        Solution.of(
-            "leveling_choices",
-            List.of(
-                new Solution.Input("what rafters are brought to", job.word("target")),
-                new Solution.Input("the flatness asked for", job.word("flatness"))));
+                planes.add(new SurveyedPlane(job, chosen, plane, given, suspicion, rules, answer)));
     LevelPrices prices = prices(job);
     cutting = LevelCutting.of(planes, prices.sticks());
     planes.forEach(plane -> costs.add(LevelCost.of(plane.plan(), prices)));

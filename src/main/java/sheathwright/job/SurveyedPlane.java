@@ -49,6 +49,7 @@ public final class SurveyedPlane {
 
   SurveyedPlane(
       Job job,
+      Survey.Choices chosen,
       String name,
       Map<StringReading, List<Figure<Length>>> given,
       SuspicionRules suspicion,
@@ -59,7 +60,7 @@ public final class SurveyedPlane {
     new SurveyFacts(job, name).check(readings.profiles());
     Figure<Length> lower = job.fact("lower_bearing_in", Units.INCH);
     Figure<Length> upper = job.fact("upper_bearing_in", Units.INCH);
-    flatness = FlatnessSurvey.of(name, readings.profiles(), limits(job));
+    flatness = FlatnessSurvey.of(name, readings.profiles(), limits(chosen));
     sags =
         SagSurvey.of(
             name,
@@ -68,7 +69,7 @@ public final class SurveyedPlane {
                 .toList(),
             job.factOr("sag_fraction", USUAL_FRACTION, Units.RATIO));
     try {
-      straightened = Straightened.of(readings, target(job, given), lower, upper, rules, framing);
+      straightened = Straightened.of(readings, target(job, chosen, given), lower, upper, rules, framing);
     } catch (NoTargetException none) {
       throw new RefusedException(
           "plane " + name + ": " + none.getMessage(), clashing(job, readings, given, none));
@@ -78,7 +79,7 @@ public final class SurveyedPlane {
     stations = stations(standings);
     finished =
         FlatnessSurvey.of(
-            name + " when done", whenDone(readings.profiles(), standings), limits(job));
+            name + " when done", whenDone(readings.profiles(), standings), limits(chosen));
     work = work(straightened.plan().rafters());
   }
 
@@ -130,19 +131,20 @@ public final class SurveyedPlane {
     return cells;
   }
 
-  private static TargetRules target(Job job, Map<StringReading, List<Figure<Length>>> given) {
+  private static TargetRules target(
+      Job job, Survey.Choices chosen, Map<StringReading, List<Figure<Length>>> given) {
     Map<StringReading, List<Figure<Length>>> bounds = new LinkedHashMap<>(given);
     bounds.values().removeIf(List::isEmpty);
     Choice<TargetObjective> objective = job.word("objective");
     return new TargetRules(
-        job.<TargetRules.Shape>word("target").value(),
+        chosen.shape(),
         objective,
         job.knows("cap_in") ? Optional.of(job.fact("cap_in", Units.INCH)) : Optional.empty(),
         bounds);
   }
 
-  private static List<FlatnessLimit> limits(Job job) {
-    return job.<Flatness>word("flatness").value() == Flatness.STRICT
+  private static List<FlatnessLimit> limits(Survey.Choices chosen) {
+    return chosen.flatness() == Flatness.STRICT
         ? FlatnessLimit.strict()
         : FlatnessLimit.usual();
   }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import sheathwright.roof.Box;
-import sheathwright.roof.Supports;
+import sheathwright.roof.Centers;
 import sheathwright.sheathing.layout.LayoutRules;
 
 /**
@@ -16,11 +16,11 @@ final class PieceSplit {
   private static final double HAIR = 1.0 / 64;
   private static final int A_SHORT_PIECE = 1000;
 
-  private final Supports supports;
+  private final Centers supports;
   private final int minSpans;
   private final double minLength;
 
-  PieceSplit(Supports supports, int minSpans, double minLength) {
+  PieceSplit(Centers supports, int minSpans, double minLength) {
     this.supports = supports;
     this.minSpans = minSpans;
     this.minLength = minLength;
