@@ -47,11 +47,13 @@ public final class Origins {
       return List.of(chosen.when().holds() ? chosen.then() : chosen.otherwise(), chosen.when());
     }
     if (step instanceof Step.Applied applied) {
-      return switch (applied.operator()) {
-        case DIVIDED_BY -> zeroOrAll(applied);
-        case LESSER, GREATER -> likest(value, step);
-        default -> step.operands();
-      };
+      Operator operator = applied.operator();
+      if (operator == Operator.DIVIDED_BY) {
+        return zeroOrAll(applied);
+      }
+      if (operator == Operator.LESSER || operator == Operator.GREATER) {
+        return likest(value, step);
+      }
     }
     return step.operands();
   }

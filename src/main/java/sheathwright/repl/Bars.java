@@ -93,7 +93,7 @@ final class Bars {
                   pad(check.what(), label),
                   bar,
                   check.ratio(),
-                  check.ok().holds() ? "ok" : "NOT ok"));
+                  check.outcome().words()));
     }
     lines.add(pad("", label) + "  the mark | is all that is allowed");
     return String.join("\n", lines);

@@ -85,7 +85,8 @@ final class Shows {
               check.demand()
                   + " of "
                   + check.capacity()
-                  + (check.ok().holds() ? ", ok" : ", NOT ok")
+                  + ", "
+                  + check.outcome().words()
             });
       } else {
         rows.add(new String[] {component.getName() + "()", text(part), ""});
