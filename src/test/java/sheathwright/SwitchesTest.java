@@ -33,7 +33,8 @@ class SwitchesTest {
     return DEFAULT
         .matcher(source)
         .results()
-        .map(found -> source.substring(source.lastIndexOf("switch (", found.start()), found.start()))
+        .map(
+            found -> source.substring(source.lastIndexOf("switch (", found.start()), found.start()))
         .map(CASE::matcher)
         .filter(Matcher::find)
         .map(found -> found.group(1))

@@ -81,7 +81,6 @@ public record Check(
 
   @Override
   public String toString() {
-    return "%s: %s of %s, ratio %s, %s"
-        .formatted(what, demand, capacity, ratio, outcome().words());
+    return "%s: %s of %s, ratio %s, %s".formatted(what, demand, capacity, ratio, outcome().words());
   }
 }

@@ -156,8 +156,7 @@ public final class Deck {
     List<Map<String, Traced>> rafters = planes.on(name, "rafter");
     rafters.forEach(places::checkRafter);
     Supports supports = rafters.isEmpty() ? regularSupports() : measuredSupports(rafters);
-    List<Map<String, Traced>> found =
-        this.marks.map(all -> all.on(name, "mark")).orElse(List.of());
+    List<Map<String, Traced>> found = this.marks.map(all -> all.on(name, "mark")).orElse(List.of());
     found.forEach(places::checkMark);
     List<Mark> marks = found.stream().map(Deck::mark).toList();
     Optional<PatchPlan> patches =

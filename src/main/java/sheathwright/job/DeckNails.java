@@ -37,8 +37,7 @@ final class DeckNails {
     for (int plane = 0; plane < planes.size(); plane++) {
       for (Sheet sheet : laid.get(plane).sheets()) {
         for (Region part : sheet.parts()) {
-          nails +=
-              nails(supports.get(plane), part.bounds(), edge, field, blocked == YesNo.YES);
+          nails += nails(supports.get(plane), part.bounds(), edge, field, blocked == YesNo.YES);
         }
       }
     }

@@ -58,9 +58,7 @@ public final class LevelCutting {
   static Optional<LevelCutting> of(List<SurveyedPlane> planes, List<LevelPrices.Stick> onSale) {
     Reading reading = new Reading();
     List<LevelPiece> sisters =
-        planes.stream()
-            .flatMap(plane -> LevelPiece.of(plane.plan(), reading).stream())
-            .toList();
+        planes.stream().flatMap(plane -> LevelPiece.of(plane.plan(), reading).stream()).toList();
     List<LevelSticks.OnSale> sold = onSale.stream().map(stick -> plain(stick, reading)).toList();
     return sisters.isEmpty()
         ? Optional.empty()

@@ -69,7 +69,8 @@ public final class SurveyedPlane {
                 .toList(),
             job.factOr("sag_fraction", USUAL_FRACTION, Units.RATIO));
     try {
-      straightened = Straightened.of(readings, target(job, chosen, given), lower, upper, rules, framing);
+      straightened =
+          Straightened.of(readings, target(job, chosen, given), lower, upper, rules, framing);
     } catch (NoTargetException none) {
       throw new RefusedException(
           "plane " + name + ": " + none.getMessage(), clashing(job, readings, given, none));
@@ -144,9 +145,7 @@ public final class SurveyedPlane {
   }
 
   private static List<FlatnessLimit> limits(Survey.Choices chosen) {
-    return chosen.flatness() == Flatness.STRICT
-        ? FlatnessLimit.strict()
-        : FlatnessLimit.usual();
+    return chosen.flatness() == Flatness.STRICT ? FlatnessLimit.strict() : FlatnessLimit.usual();
   }
 
   private String word() {

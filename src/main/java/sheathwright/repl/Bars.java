@@ -76,8 +76,7 @@ final class Bars {
   }
 
   private static String ofChecks(List<Check> checks) {
-    double longest =
-        Math.max(1, checks.stream().mapToDouble(Bars::ratio).max().orElse(1));
+    double longest = Math.max(1, checks.stream().mapToDouble(Bars::ratio).max().orElse(1));
     int limit = (int) Math.round(WIDTH / longest);
     List<String> lines = new ArrayList<>();
     int label = checks.stream().mapToInt(check -> check.what().length()).max().orElse(0);
@@ -89,11 +88,7 @@ final class Bars {
       }
       lines.add(
           "%s  %s  %s %s"
-              .formatted(
-                  pad(check.what(), label),
-                  bar,
-                  check.ratio(),
-                  check.outcome().words()));
+              .formatted(pad(check.what(), label), bar, check.ratio(), check.outcome().words()));
     }
     lines.add(pad("", label) + "  the mark | is all that is allowed");
     return String.join("\n", lines);

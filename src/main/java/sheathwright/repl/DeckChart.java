@@ -74,7 +74,8 @@ final class DeckChart {
         double x = bounds.left() + (column + 0.5) * cell;
         double y = middle(row);
         Box spot = Box.at(x - 0.1, y - 0.1, 0.2, 0.2);
-        boolean isOpening = layout.plane().openings(Reading.aside()).stream().anyMatch(spot::overlaps);
+        boolean isOpening =
+            layout.plane().openings(Reading.aside()).stream().anyMatch(spot::overlaps);
         picture[row][column] = isOpening ? 'x' : outline.covers(spot) ? wood : ' ';
       }
     }
@@ -140,7 +141,11 @@ final class DeckChart {
     }
     char[] feet = new char[picture[0].length];
     Arrays.fill(feet, ' ');
-    layout.supports().centers(Reading.aside()).between(bounds.left(), bounds.right()).forEach(x -> feet[column(x)] = '^');
+    layout
+        .supports()
+        .centers(Reading.aside())
+        .between(bounds.left(), bounds.right())
+        .forEach(x -> feet[column(x)] = '^');
     lines.add(new String(feet).stripTrailing());
     lines.add(key(marks));
     return String.join("\n", lines);

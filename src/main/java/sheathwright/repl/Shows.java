@@ -82,11 +82,7 @@ final class Shows {
             new String[] {
               component.getName() + "()",
               String.valueOf(check.ratio()),
-              check.demand()
-                  + " of "
-                  + check.capacity()
-                  + ", "
-                  + check.outcome().words()
+              check.demand() + " of " + check.capacity() + ", " + check.outcome().words()
             });
       } else {
         rows.add(new String[] {component.getName() + "()", text(part), ""});

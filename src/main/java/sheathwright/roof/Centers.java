@@ -52,8 +52,6 @@ public final class Centers {
             ? Stream.of(Math.floor((x - first) / spacing), Math.ceil((x - first) / spacing))
                 .map(i -> first + i * spacing)
             : Arrays.stream(measured).boxed();
-    return candidates
-        .min(Comparator.comparingDouble(center -> Math.abs(center - x)))
-        .orElseThrow();
+    return candidates.min(Comparator.comparingDouble(center -> Math.abs(center - x))).orElseThrow();
   }
 }

@@ -18,8 +18,8 @@ import sheathwright.roof.Region;
 import sheathwright.roof.Supports;
 import sheathwright.sheathing.layout.CourseLayout;
 import sheathwright.sheathing.layout.DeckLayout;
-import sheathwright.sheathing.layout.Joint.Repair;
 import sheathwright.sheathing.layout.Joint;
+import sheathwright.sheathing.layout.Joint.Repair;
 import sheathwright.sheathing.layout.LayoutRules;
 import sheathwright.sheathing.layout.Sheet;
 import sheathwright.sheathing.patch.Finding;
@@ -51,7 +51,9 @@ class LayoutsTest {
       assertThat(layout.sheets().value())
           .isGreaterThanOrEqualTo(Math.ceil(plane.area().value() / 32 - 0.01))
           .isLessThanOrEqualTo(
-              courses.laid(Reading.aside()).sheets().stream().mapToInt(sheet -> sheet.parts().size()).sum())
+              courses.laid(Reading.aside()).sheets().stream()
+                  .mapToInt(sheet -> sheet.parts().size())
+                  .sum())
           .isGreaterThanOrEqualTo(layout.atLeast().value());
       for (Sheet sheet : courses.laid(Reading.aside()).sheets()) {
         assertThat(sheet.place().height()).isBetween(0.01, 48.0);

@@ -26,7 +26,8 @@ record BuildUpParts(
         profile, sister, strips, sister.map(covered -> beside(strips, covered)).orElse(strips));
   }
 
-  private static Optional<Stretch> sister(Profile profile, Stretch bearings, SisterRules.Plain rules) {
+  private static Optional<Stretch> sister(
+      Profile profile, Stretch bearings, SisterRules.Plain rules) {
     List<Stretch> low = profile.above(rules.tolerance(), bearings);
     if (low.isEmpty()) {
       return Optional.empty();

@@ -120,8 +120,7 @@ public final class Targets {
             .orElse(TargetReading.UNLIMITED));
   }
 
-  private static LevelTarget answered(
-      Solution solution, List<TargetPoint> points, Surface solved) {
+  private static LevelTarget answered(Solution solution, List<TargetPoint> points, Surface solved) {
     List<Figure<Length>> buildUps =
         solved.buildUps().stream()
             .map(inches -> solution.figure("build_up_in", inches, Units.INCH, SOLVED))

@@ -120,8 +120,7 @@ public final class PatchAnswer {
     return figure(solution, "", inches, Units.INCH);
   }
 
-  private static void check(
-      String plane, Outline outline, List<Mark> marks, List<Mark.Seen> seen) {
+  private static void check(String plane, Outline outline, List<Mark> marks, List<Mark.Seen> seen) {
     Set<String> keys = new HashSet<>();
     for (int i = 0; i < marks.size(); i++) {
       Mark mark = marks.get(i);

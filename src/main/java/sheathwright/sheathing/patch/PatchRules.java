@@ -75,7 +75,6 @@ public record PatchRules(
         reading.number("least length of a piece", minLength, Units.INCH),
         reading.number("least height of a piece", minHeight, Units.INCH),
         (int) reading.number("fewest spans", minSpans, Units.RATIO),
-        SQUARE_INCHES
-            * reading.number("worth of another patch", anotherPatch, Units.SQUARE_FOOT));
+        SQUARE_INCHES * reading.number("worth of another patch", anotherPatch, Units.SQUARE_FOOT));
   }
 }

@@ -124,8 +124,7 @@ public final class Closure {
     }
     boolean isGiven = node.step().isValueOnly();
     boolean isGuarded = node.step().guard().isPresent();
-    boolean isReused =
-        uses > 1 && node instanceof Figure<?> && !node.step().isConversion();
+    boolean isReused = uses > 1 && node instanceof Figure<?> && !node.step().isConversion();
     return isGiven || isGuarded || isReused || node.isNamed();
   }
 

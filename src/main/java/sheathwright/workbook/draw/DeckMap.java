@@ -95,7 +95,8 @@ public final class DeckMap {
 
   private void supports(Sketch sketch) {
     List<List<Spot>> lines = new ArrayList<>();
-    for (double x : layout.supports().centers(Reading.aside()).between(bounds.left(), bounds.right())) {
+    for (double x :
+        layout.supports().centers(Reading.aside()).between(bounds.left(), bounds.right())) {
       Box strip = new Box(x - 0.05, bounds.bottom(), x + 0.05, bounds.top());
       for (Region part : layout.plane().outline(Reading.aside()).within(strip)) {
         lines.add(List.of(new Spot(x, part.bounds().bottom()), new Spot(x, part.bounds().top())));

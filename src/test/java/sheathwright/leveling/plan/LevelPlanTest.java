@@ -124,9 +124,7 @@ class LevelPlanTest {
   @Test
   void sticks_areAnOrderThatCanBeCut() {
     List<LevelPiece> sisters =
-        Stream.of(A, B)
-            .flatMap(plan -> LevelPiece.of(plan, Reading.aside()).stream())
-            .toList();
+        Stream.of(A, B).flatMap(plan -> LevelPiece.of(plan, Reading.aside()).stream()).toList();
     assertThat(sisters).hasSize(18).extracting(LevelPiece::inches).containsOnly(144.25);
     LevelSticks sticks =
         LevelSticks.of(

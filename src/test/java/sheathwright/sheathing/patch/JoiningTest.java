@@ -11,7 +11,6 @@ import sheathwright.figure.Reading;
 import sheathwright.roof.Box;
 import sheathwright.roof.Plane;
 import sheathwright.roof.Supports;
-import sheathwright.sheathing.layout.LayoutRules;
 import sheathwright.sheathing.patch.Joining.Draft;
 
 /**

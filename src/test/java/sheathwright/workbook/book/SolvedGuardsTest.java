@@ -170,8 +170,7 @@ class SolvedGuardsTest {
   static Stream<Arguments> solved() {
     Map<String, Function<Given, Traced>> users = new LinkedHashMap<>();
     users.put(
-        "layout",
-        given -> Layouts.layout(plane(given), supports(given), rules(given)).sheets());
+        "layout", given -> Layouts.layout(plane(given), supports(given), rules(given)).sheets());
     users.put("patches", SolvedGuardsTest::patches);
     users.put(
         "outline",
