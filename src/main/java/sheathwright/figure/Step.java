@@ -325,7 +325,7 @@ public sealed interface Step {
   }
 
   /** Two numbers compared. */
-  record Compared(Comparison how, Figure<?> left, Figure<?> right) implements Step {
+  record Compared(Condition.Comparison how, Figure<?> left, Figure<?> right) implements Step {
 
     @Override
     public List<Traced> operands() {
