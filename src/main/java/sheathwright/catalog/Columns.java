@@ -103,11 +103,13 @@ public final class Columns {
     }
     Figure<?> argument =
         given == null ? Figure.of(Numbers.read(column.preset(), unit), unit) : given;
-    if (argument.step() instanceof Step.Guarded guarded && guarded.limits().equals(limits)) {
+    Optional<Step.Guarded> same =
+        argument.step().guard().filter(guard -> guard.limits().equals(limits));
+    if (same.isPresent()) {
       if (whose.isEmpty()) {
         return given;
       }
-      argument = guarded.argument();
+      argument = same.get().argument();
     }
     return argument.within(nameOf(argument, column), unit, limits).symbol(symbol(column));
   }
@@ -165,9 +167,7 @@ public final class Columns {
 
   /** Whether a word said in passing has been given the column's name, and no owner's yet. */
   private static boolean isLetThrough(Choice<?> word, Column column) {
-    return word.step() instanceof Step.Given given
-        && given.role() == Step.Given.Role.LITERAL
-        && word.name().equals(column.value());
+    return word.step().isLiteral() && word.name().equals(column.value());
   }
 
   static Limits limits(Column column) {

@@ -14,6 +14,49 @@ import sheathwright.figure.Quantity.Ratio;
 public record Check(
     String what, Figure<?> demand, Figure<?> capacity, Figure<Ratio> ratio, Condition ok) {
 
+  /** What a check comes to as it is now; a cell keeps the live formula. */
+  public sealed interface Outcome {
+
+    /** In a word or few, as the prompt says it. */
+    String words();
+
+    /** Whether it is known to hold: what nobody looked at does not. */
+    default boolean isSound() {
+      return this instanceof Holds;
+    }
+  }
+
+  /** The capacity is enough. */
+  public record Holds(Check check) implements Outcome {
+
+    @Override
+    public String words() {
+      return "ok";
+    }
+  }
+
+  /** The demand is more than the capacity. */
+  public record Fails(Check check) implements Outcome {
+
+    @Override
+    public String words() {
+      return "NOT ok";
+    }
+  }
+
+  /**
+   * Nobody can say, because something is not known.
+   *
+   * @param why what is not known, and what would have to be looked at or given
+   */
+  public record NotLooked(Check check, String why) implements Outcome {
+
+    @Override
+    public String words() {
+      return "not looked at: " + why;
+    }
+  }
+
   private static final Figure<Ratio> ONE = Figure.of(1, Units.RATIO);
   private static final Figure<Ratio> NONE = Figure.of(0, Units.RATIO);
   private static final Figure<Ratio> NO_RATIO = Figure.none("none allowed", Units.RATIO);
@@ -29,14 +72,15 @@ public record Check(
     return new Check(what, count, NONE, NO_RATIO, count.isAtMost(NONE));
   }
 
+  /** What it comes to as it is now. */
+  public Outcome outcome() {
+    return ok.refusal()
+        .<Outcome>map(refusal -> new NotLooked(this, refusal.reason()))
+        .orElseGet(() -> ok.holds() ? new Holds(this) : new Fails(this));
+  }
+
   @Override
   public String toString() {
-    return "%s: %s of %s, ratio %s, %s"
-        .formatted(
-            what,
-            demand,
-            capacity,
-            ratio,
-            ok.refusal().isPresent() ? "not known" : ok.holds() ? "ok" : "NOT ok");
+    return "%s: %s of %s, ratio %s, %s".formatted(what, demand, capacity, ratio, outcome().words());
   }
 }

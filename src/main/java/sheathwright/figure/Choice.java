@@ -77,8 +77,7 @@ public final class Choice<E> implements Traced, OneOf<E> {
 
   /** This argument; a word named in passing takes the parameter's name, any other keeps its own. */
   public Choice<E> argument(String parameter) {
-    boolean isPassing =
-        step instanceof Step.Given given && given.role() == Step.Given.Role.LITERAL && !isNamed();
+    boolean isPassing = step.isLiteral() && !isNamed();
     return isPassing ? as(parameter) : this;
   }
 

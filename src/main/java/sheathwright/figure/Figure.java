@@ -79,8 +79,8 @@ public final class Figure<Q extends Quantity> implements Traced {
   }
 
   static <Q extends Quantity> Figure<Q> solved(
-      String name, double number, Refusal refusal, Unit<Q> unit, Step.Solved step, Source source) {
-    return new Figure<>(name, "", number, refusal, unit, step, source);
+      String name, double number, Unit<Q> unit, Step.Solved step, Source source) {
+    return new Figure<>(name, "", number, null, unit, step, source);
   }
 
   /**
@@ -232,27 +232,27 @@ public final class Figure<Q extends Quantity> implements Traced {
 
   /** Whether this is the other or less. */
   public Condition isAtMost(Figure<?> other) {
-    return Condition.compared(Comparison.AT_MOST, this, like(other, "compared with"));
+    return Condition.compared(Condition.Comparison.AT_MOST, this, like(other, "compared with"));
   }
 
   /** Whether this is less than the other. */
   public Condition isLessThan(Figure<?> other) {
-    return Condition.compared(Comparison.LESS_THAN, this, like(other, "compared with"));
+    return Condition.compared(Condition.Comparison.LESS_THAN, this, like(other, "compared with"));
   }
 
   /** Whether this is the other or more. */
   public Condition isAtLeast(Figure<?> other) {
-    return Condition.compared(Comparison.AT_LEAST, this, like(other, "compared with"));
+    return Condition.compared(Condition.Comparison.AT_LEAST, this, like(other, "compared with"));
   }
 
   /** Whether this is more than the other. */
   public Condition isMoreThan(Figure<?> other) {
-    return Condition.compared(Comparison.MORE_THAN, this, like(other, "compared with"));
+    return Condition.compared(Condition.Comparison.MORE_THAN, this, like(other, "compared with"));
   }
 
   /** Whether the two are the same to 15 digits. */
   public Condition isTheSameAs(Figure<?> other) {
-    return Condition.compared(Comparison.EQUAL_TO, this, like(other, "compared with"));
+    return Condition.compared(Condition.Comparison.EQUAL_TO, this, like(other, "compared with"));
   }
 
   // What figures are called.
@@ -409,7 +409,7 @@ public final class Figure<Q extends Quantity> implements Traced {
 
   /** By its name, or by its value if it has none. */
   String described() {
-    boolean isConstant = step instanceof Step.Given given && given.role() == Role.CONSTANT;
+    boolean isConstant = step.isConstant();
     return isConstant
         ? symbol()
         : isNamed() ? name : refusal == null ? shown() : "a refused figure";

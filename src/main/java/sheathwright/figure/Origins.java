@@ -7,7 +7,6 @@ import java.util.Deque;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
-import sheathwright.figure.Step.Given.Role;
 
 /** The inputs that a value comes from. */
 public final class Origins {
@@ -28,7 +27,7 @@ public final class Origins {
       if (!seen.add(value)) {
         continue;
       }
-      if (value.step() instanceof Step.Given given && given.role() == Role.INPUT) {
+      if (value.step().isInput()) {
         inputs.add(value);
       }
       next.addAll(deciding(value));
@@ -48,11 +47,13 @@ public final class Origins {
       return List.of(chosen.when().holds() ? chosen.then() : chosen.otherwise(), chosen.when());
     }
     if (step instanceof Step.Applied applied) {
-      return switch (applied.operator()) {
-        case DIVIDED_BY -> zeroOrAll(applied);
-        case LESSER, GREATER -> likest(value, step);
-        default -> step.operands();
-      };
+      Operator operator = applied.operator();
+      if (operator == Operator.DIVIDED_BY) {
+        return zeroOrAll(applied);
+      }
+      if (operator == Operator.LESSER || operator == Operator.GREATER) {
+        return likest(value, step);
+      }
     }
     return step.operands();
   }

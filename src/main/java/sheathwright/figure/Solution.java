@@ -13,8 +13,8 @@ import java.util.Set;
 /**
  * What a solver found for certain inputs: a cut list, a layout, an area inside an outline. No cell
  * formula can express it, so its figures are written into a workbook as numbers. Copies of the
- * inputs are written beside them, and a live guard compares: {@code current}, or {@code solve
- * again: eave changed}.
+ * inputs that a {@link Reading} read for it are written beside them, and a live guard compares:
+ * {@code current}, or {@code solve again: eave changed}.
  */
 public final class Solution {
 
@@ -26,8 +26,6 @@ public final class Solution {
 
   private final String name;
   private final List<Input> inputs;
-  private final List<Traced> values;
-  private final Refusal refusal;
   private final Roll roll;
   private final Choice<String> state;
 
@@ -37,51 +35,24 @@ public final class Solution {
    * @param label what it is called when it has changed
    * @param value the number or word itself
    */
-  public record Input(String label, Traced value) {}
+  record Input(String label, Traced value) {}
 
-  private Solution(String name, List<Input> inputs) {
+  Solution(String name, List<Input> read) {
     this.name = name;
-    this.inputs = inputs;
-    this.values = inputs.stream().map(Input::value).toList();
-    this.refusal =
-        values.stream().flatMap(value -> value.refusal().stream()).findFirst().orElse(null);
+    this.inputs = new ArrayList<>(read);
+    for (Solution before : before(read)) {
+      inputs.add(new Input(Shown.inWords(before.name), before.state));
+    }
     this.roll =
         Roll.of(
             name,
             Shown.inWords(name),
-            inputs.stream()
-                .filter(input -> input.value().refusal().isEmpty())
-                .map(Row::of)
-                .toList(),
+            inputs.stream().map(Row::of).toList(),
             Roll.<Row>column("input", Row::label),
             Roll.column("now", Row::now),
             Roll.column("solved_for", Row::solvedFor),
             Roll.column("changed", Row::changed));
     this.state = state(name, roll);
-  }
-
-  /**
-   * A solution that holds for these inputs only.
-   *
-   * @param name what was solved, in snake case: {@code deck_layout}
-   * @param inputs everything that it was solved for; one that appears twice counts once. Where one
-   *     of them was itself found by solving, whether that still holds counts as well
-   */
-  public static Solution of(String name, List<Input> inputs) {
-    List<Input> once = new ArrayList<>();
-    Set<Traced> seen = Collections.newSetFromMap(new IdentityHashMap<>());
-    for (Input input : inputs) {
-      boolean isConstant =
-          input.value().step() instanceof Step.Given given
-              && given.role() == Step.Given.Role.CONSTANT;
-      if (!isConstant && seen.add(input.value())) {
-        once.add(input);
-      }
-    }
-    for (Solution before : before(once)) {
-      once.add(new Input(Shown.inWords(before.name), before.state));
-    }
-    return new Solution(name, List.copyOf(once));
   }
 
   /** The solutions that these inputs were themselves found by, or made from. */
@@ -92,9 +63,9 @@ public final class Solution {
     inputs.forEach(input -> next.add(input.value()));
     while (!next.isEmpty()) {
       Traced node = next.remove();
-      if (node.step() instanceof Step.Solved solved) {
-        found.add(solved.solution());
-      } else if (seen.add(node)) {
+      Optional<Solution> behind = behind(node);
+      behind.ifPresent(found::add);
+      if (behind.isEmpty() && seen.add(node)) {
         next.addAll(node.step().operands());
       }
     }
@@ -103,20 +74,43 @@ public final class Solution {
 
   /** What a value was found by, if it was found and not computed. */
   public static Optional<Solution> behind(Traced value) {
-    return value.step() instanceof Step.Solved solved
-        ? Optional.of(solved.solution())
-        : Optional.empty();
+    return value.step().solution();
   }
 
   /** A number that was found. */
   public <Q extends Quantity> Figure<Q> figure(
       String figureName, double number, Unit<Q> unit, Source source) {
-    return Figure.solved(figureName, number, refusal, unit, new Step.Solved(this), source);
+    return Figure.solved(figureName, number, unit, new Step.Solved(this), source);
   }
 
   /** A word that was found. */
   public Choice<String> word(String wordName, String word, Source source) {
-    return new Choice<>(wordName, word, refusal, new Step.Solved(this), source);
+    return new Choice<>(wordName, word, null, new Step.Solved(this), source);
+  }
+
+  /**
+   * A word that follows live from what was found, as it is now, where more is found by it.
+   *
+   * @throws IllegalStateException if it also follows from an input that was not read
+   */
+  public <E> E following(Choice<E> word) {
+    Set<Traced> known = Collections.newSetFromMap(new IdentityHashMap<>());
+    inputs.forEach(input -> known.add(input.value()));
+    Deque<Traced> next = new ArrayDeque<>(List.of(word));
+    while (!next.isEmpty()) {
+      Traced node = next.remove();
+      if (node.step().isInput() && !known.contains(node)) {
+        throw new IllegalStateException(node.name() + " was not read for " + name);
+      }
+      if (known.add(node) && !isFoundHere(node)) {
+        next.addAll(node.step().operands());
+      }
+    }
+    return word.value();
+  }
+
+  private boolean isFoundHere(Traced node) {
+    return behind(node).filter(solution -> solution == this).isPresent();
   }
 
   /** What was solved, in snake case. */
@@ -126,7 +120,7 @@ public final class Solution {
 
   /** What it was solved for. */
   public List<Traced> inputs() {
-    return values;
+    return inputs.stream().map(Input::value).toList();
   }
 
   /** The inputs as they are now beside those that it was solved for. */

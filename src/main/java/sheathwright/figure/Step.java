@@ -4,6 +4,7 @@ import static java.util.stream.Collectors.joining;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How a traced value came about. The whole language of the library is this one small tree: each
@@ -15,12 +16,57 @@ public sealed interface Step {
 
   /** Whether it is written as a value, because no formula leads to it. */
   default boolean isValueOnly() {
-    return this instanceof Given || this instanceof Solved;
+    return isGiven() || solution().isPresent();
   }
 
   /** Whether somebody gave it, rather than that it was worked out. */
   default boolean isGiven() {
     return this instanceof Given;
+  }
+
+  /** Whether it was given by whoever may change it. */
+  default boolean isInput() {
+    return this instanceof Given given && given.role == Given.Role.INPUT;
+  }
+
+  /** Whether it was given by an equation or a table. */
+  default boolean isConstant() {
+    return this instanceof Given given && given.role == Given.Role.CONSTANT;
+  }
+
+  /** Whether it was given in passing. */
+  default boolean isLiteral() {
+    return this instanceof Given given && given.role == Given.Role.LITERAL;
+  }
+
+  /** What it was found by, if it was found and not computed. */
+  default Optional<Solution> solution() {
+    return this instanceof Solved solved ? Optional.of(solved.found) : Optional.empty();
+  }
+
+  /** How it was let through, if it is an argument that was. */
+  default Optional<Guarded> guard() {
+    return this instanceof Guarded guarded ? Optional.of(guarded) : Optional.empty();
+  }
+
+  /** What it may be: within these limits it was given or let through. */
+  default Limits limits() {
+    return Limits.NONE;
+  }
+
+  /** Whether it only puts the same quantity into another unit. */
+  default boolean isConversion() {
+    return this instanceof Converted;
+  }
+
+  /** The table that it was looked up in, if it was. */
+  default Optional<Table> lookedUpIn() {
+    return this instanceof LookedUp found ? Optional.of(found.table) : Optional.empty();
+  }
+
+  /** The list that it was gathered from, if it was. */
+  default Optional<Roll> gatheredFrom() {
+    return this instanceof Gathered gathered ? Optional.of(gathered.roll) : Optional.empty();
   }
 
   /** What it was made from, in the order in which the formula reads. */
@@ -217,9 +263,7 @@ public sealed interface Step {
 
     /** Whether the column is always the same one, and not itself a choice. */
     private boolean isFixed() {
-      return !column.isNamed()
-          && column.step() instanceof Given given
-          && given.role() == Given.Role.LITERAL;
+      return !column.isNamed() && column.step().isLiteral();
     }
 
     private String headed() {
@@ -281,7 +325,7 @@ public sealed interface Step {
   }
 
   /** Two numbers compared. */
-  record Compared(Comparison how, Figure<?> left, Figure<?> right) implements Step {
+  record Compared(Condition.Comparison how, Figure<?> left, Figure<?> right) implements Step {
 
     @Override
     public List<Traced> operands() {
@@ -400,16 +444,16 @@ public sealed interface Step {
   }
 
   /** Found by a solver; no formula leads to it. */
-  record Solved(Solution solution) implements Step {
+  record Solved(Solution found) implements Step {
 
     @Override
     public List<Traced> operands() {
-      return solution.inputs();
+      return found.inputs();
     }
 
     @Override
     public Written words(Notation notation) {
-      return Written.whole("found by solving for " + Shown.inWords(solution.name()));
+      return Written.whole("found by solving for " + Shown.inWords(found.name()));
     }
 
     @Override

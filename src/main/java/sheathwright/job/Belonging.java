@@ -2,57 +2,70 @@ package sheathwright.job;
 
 import java.util.ArrayList;
 import java.util.List;
-import sheathwright.figure.Shown;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Reading;
 import sheathwright.figure.Solution;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Row;
 
 /**
- * Which lines of a job's tables belong together: which mark lies on which plane, which reading on
- * which rafter. Whatever is solved for some of the lines rests on that as well as on what they say.
+ * Which lines of a job's tables belong to which plane. Whatever is solved for some of the lines
+ * rests on that as well as on what they say.
  */
 final class Belonging {
 
-  private final String name;
-  private final List<Solution.Input> inputs;
+  private static final String PLANE = "plane";
+
+  private final List<Placed> placed = new ArrayList<>();
   private final Solution solution;
 
-  private Belonging(String name, List<Solution.Input> inputs) {
-    this.name = name;
-    this.inputs = inputs;
-    this.solution = Solution.of(name, inputs);
-  }
-
-  /** Nothing yet. */
-  static Belonging of(String name) {
-    return new Belonging(name, List.of());
-  }
+  /** A line of a table, and the plane that it names. */
+  private record Placed(String line, String plane, Row row) {}
 
   /**
-   * The same with a table's lines.
+   * A table whose lines name the plane that they belong to.
    *
    * @param line what a line is called
-   * @param fields that say where it belongs
+   * @param fields that tell its lines apart, beside the plane
    */
-  Belonging with(String line, List<Row> rows, Field<?>... fields) {
-    List<Solution.Input> all = new ArrayList<>(inputs);
-    for (int i = 0; i < rows.size(); i++) {
-      for (Field<?> field : fields) {
-        String which = line + " " + (i + 1);
-        String label = field.name().equals(line) ? which : field.name() + " of " + which;
-        all.add(new Solution.Input(label, rows.get(i).of(field)));
+  record Lines(String line, List<Row> rows, List<Field<Choice<String>>> fields) {
+
+    Lines(String line, List<Row> rows) {
+      this(line, rows, List.of());
+    }
+  }
+
+  /** Tables told apart, under a name in snake case. */
+  Belonging(String name, Lines... tables) {
+    Reading reading = new Reading();
+    for (Lines table : tables) {
+      for (int i = 0; i < table.rows().size(); i++) {
+        Row row = table.rows().get(i);
+        String which = table.line() + " " + (i + 1);
+        for (Field<Choice<String>> field : table.fields()) {
+          word(reading, which, row.of(field));
+        }
+        String label = table.line().equals(PLANE) ? which : "plane of " + which;
+        placed.add(new Placed(table.line(), word(reading, label, row.of(PlaceFields.PLANE)), row));
       }
     }
-    return new Belonging(name, all);
+    this.solution = reading.solution(name);
+  }
+
+  private static String word(Reading reading, String label, Choice<?> cell) {
+    return String.valueOf(reading.word(label, cell));
+  }
+
+  /** The lines of a table that belong to a plane. */
+  List<Row> on(String plane, String line) {
+    return placed.stream()
+        .filter(each -> each.line().equals(line) && each.plane().equals(plane))
+        .map(Placed::row)
+        .toList();
   }
 
   /** The lines as they were told apart. */
   Solution solution() {
     return solution;
-  }
-
-  /** What a plan that rests on it takes in. */
-  Solution.Input input() {
-    return new Solution.Input(Shown.inWords(name), solution.state());
   }
 }

@@ -11,6 +11,7 @@ import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Roll;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
@@ -74,16 +75,18 @@ public final class Deck {
   Deck(Job job) {
     this.job = job;
     this.planes =
-        Belonging.of("lines_of_each_plane")
-            .with("plane", job.planes(), PlaceFields.PLANE)
-            .with("opening", job.openings(), PlaceFields.PLANE)
-            .with("rafter", job.supports(), PlaceFields.PLANE);
+        new Belonging(
+            "lines_of_each_plane",
+            new Belonging.Lines("plane", job.planes()),
+            new Belonging.Lines("opening", job.openings()),
+            new Belonging.Lines("rafter", job.supports()));
     this.marks =
         job.marks().isEmpty()
             ? Optional.empty()
             : Optional.of(
-                Belonging.of("marks_of_each_plane")
-                    .with("mark", job.marks(), PlaceFields.MARK, PlaceFields.PLANE));
+                new Belonging(
+                    "marks_of_each_plane",
+                    new Belonging.Lines("mark", job.marks(), List.of(PlaceFields.MARK))));
     this.parts = job.planes().stream().map(this::part).toList();
     List<CourseLayout> planes = parts.stream().map(Part::courses).toList();
     this.layout = Layouts.together(planes);
@@ -147,7 +150,7 @@ public final class Deck {
   private Part part(Row row) {
     String name = row.of(PlaceFields.PLANE).plain();
     Plane plane = said(row, () -> shape(name, row));
-    for (Row opening : on(name, job.openings())) {
+    for (Row opening : planes.on(name, "opening")) {
       Plane solid = plane;
       plane =
           said(
@@ -159,12 +162,12 @@ public final class Deck {
                       opening.of(PlaceFields.OPENING_WIDTH),
                       opening.of(PlaceFields.OPENING_HEIGHT)));
     }
-    Plane whole = plane.given(planes.input());
+    Plane whole = restingOn(plane, planes);
     DeckPlaces places = new DeckPlaces(whole);
-    List<Row> rafters = on(name, job.supports());
+    List<Row> rafters = planes.on(name, "rafter");
     rafters.forEach(places::checkRafter);
     Supports supports = rafters.isEmpty() ? regularSupports() : measuredSupports(rafters);
-    List<Row> found = on(name, job.marks());
+    List<Row> found = this.marks.map(all -> all.on(name, "mark")).orElse(List.of());
     found.forEach(places::checkMark);
     List<Mark> marks = found.stream().map(Deck::mark).toList();
     Optional<PatchPlan> patches =
@@ -175,7 +178,7 @@ public final class Deck {
                     row,
                     () ->
                         Layouts.patches(
-                            whole.given(this.marks.orElseThrow().input()),
+                            restingOn(whole, this.marks.orElseThrow()),
                             supports,
                             rules(),
                             patchRules(),
@@ -249,8 +252,9 @@ public final class Deck {
         : PatchRules.USUAL;
   }
 
-  private static List<Row> on(String plane, List<Row> rows) {
-    return rows.stream().filter(row -> row.of(PlaceFields.PLANE).plain().equals(plane)).toList();
+  private static Plane restingOn(Plane plane, Belonging lines) {
+    Solution told = lines.solution();
+    return plane.restingOn(Shown.inWords(told.name()), told.state());
   }
 
   /** What is refused for a line of a table: its measures, or else its shape in words. */

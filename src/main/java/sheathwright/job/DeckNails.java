@@ -1,17 +1,18 @@
 package sheathwright.job;
 
-import java.util.ArrayList;
 import java.util.List;
 import sheathwright.fastening.count.NailPattern;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Nails;
+import sheathwright.figure.Reading;
 import sheathwright.figure.Shown;
-import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.job.table.Field;
 import sheathwright.roof.Box;
+import sheathwright.roof.Centers;
 import sheathwright.roof.Region;
 import sheathwright.sheathing.layout.CourseLayout;
 import sheathwright.sheathing.layout.Sheet;
@@ -27,36 +28,37 @@ final class DeckNails {
   private DeckNails() {}
 
   static Figure<Nails> of(Job job, List<CourseLayout> planes) {
-    double edge = job.fact(JobFields.EDGE_SPACING).value();
-    double field = job.fact(JobFields.FIELD_SPACING).value();
-    boolean isBlocked = job.fact(JobFields.BLOCKED_EDGES).value() == YesNo.YES;
+    Reading reading = new Reading();
     double nails = 0;
-    List<Solution.Input> inputs = new ArrayList<>();
-    for (CourseLayout plane : planes) {
-      inputs.addAll(plane.plane().given());
-      inputs.addAll(plane.supports().given());
-      inputs.addAll(plane.rules().given());
-      for (Sheet sheet : plane.sheets()) {
+    List<CourseLayout.Laid> laid = planes.stream().map(plane -> plane.laid(reading)).toList();
+    List<Centers> supports =
+        planes.stream().map(plane -> plane.supports().centers(reading)).toList();
+    double edge = inches(reading, job, JobFields.EDGE_SPACING);
+    double field = inches(reading, job, JobFields.FIELD_SPACING);
+    YesNo blocked = reading.word("blocked edges", job.fact(JobFields.BLOCKED_EDGES));
+    for (int plane = 0; plane < planes.size(); plane++) {
+      for (Sheet sheet : laid.get(plane).sheets()) {
         for (Region part : sheet.parts()) {
-          nails += nails(plane, part.bounds(), edge, field, isBlocked);
+          nails += nails(supports.get(plane), part.bounds(), edge, field, blocked == YesNo.YES);
         }
       }
     }
-    for (Field<?> spacing :
-        List.of(JobFields.EDGE_SPACING, JobFields.FIELD_SPACING, JobFields.BLOCKED_EDGES)) {
-      inputs.add(new Solution.Input(Shown.inWords(spacing.name()), job.fact(spacing)));
-    }
-    return Solution.of("nails_of_the_layout", inputs)
+    return reading
+        .solution("nails_of_the_layout")
         .figure("layout_nails", nails, Units.NAIL, COUNTED);
   }
 
+  private static double inches(Reading reading, Job job, Field<Figure<Length>> spacing) {
+    return reading.number(Shown.inWords(spacing.name()), job.fact(spacing), Units.INCH);
+  }
+
   private static int nails(
-      CourseLayout plane, Box part, double edge, double field, boolean isBlocked) {
+      Centers supports, Box part, double edge, double field, boolean isBlocked) {
     return NailPattern.nails(
         part.left(),
         part.right(),
         part.height(),
-        plane.supports().between(part.left() - 1, part.right() + 1),
+        supports.between(part.left() - 1, part.right() + 1),
         edge,
         field,
         isBlocked);

@@ -1,6 +1,7 @@
 package sheathwright.job;
 
 import java.util.List;
+import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Shown;
 import sheathwright.job.table.Field;
@@ -19,7 +20,7 @@ final class DeckPlaces {
 
   DeckPlaces(Plane plane) {
     this.plane = plane;
-    this.bounds = plane.outline().bounds();
+    this.bounds = plane.outline(Reading.aside()).bounds();
   }
 
   /**
@@ -55,9 +56,9 @@ final class DeckPlaces {
       String given = reach.formatted(plain(mark.bottom()), plain(mark.top()));
       throw refused(row, PlaceFields.UP, given, false);
     }
-    if (plane.outline().within(mark).isEmpty()) {
+    if (plane.outline(Reading.aside()).within(mark).isEmpty()) {
       String what =
-          plane.openings().stream().anyMatch(opening -> opening.overlaps(mark))
+          plane.openings(Reading.aside()).stream().anyMatch(opening -> opening.overlaps(mark))
               ? "no wood is there: the mark lies in an opening of plane %s (openings.csv)"
               : "no wood is there: the mark lies outside the sides of plane %s";
       throw new RefusedException(

@@ -2,7 +2,6 @@ package sheathwright.job;
 
 import static java.util.stream.Collectors.joining;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +12,7 @@ import sheathwright.cutting.stick.StickPlan;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Money;
+import sheathwright.figure.Reading;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
@@ -20,7 +20,6 @@ import sheathwright.figure.Units;
 import sheathwright.leveling.plan.LevelPiece;
 import sheathwright.leveling.plan.LevelPrices;
 import sheathwright.leveling.plan.LevelSticks;
-import sheathwright.leveling.plan.PlannedRafter;
 
 /** The sisters of all planes cut from as little stock as possible, stick by stick. */
 public final class LevelCutting {
@@ -36,28 +35,9 @@ public final class LevelCutting {
   private final Figure<Money> atLeast;
 
   private LevelCutting(
-      List<SurveyedPlane> planes, List<LevelPrices.Stick> onSale, List<LevelPiece> pieces) {
-    List<Solution.Input> given = new ArrayList<>();
-    for (SurveyedPlane plane : planes) {
-      for (PlannedRafter rafter : plane.plan().rafters()) {
-        given.add(
-            new Solution.Input(
-                "the sister of rafter " + rafter.rafter(), rafter.sister().length()));
-      }
-    }
-    onSale.forEach(
-        stick -> given.add(new Solution.Input("the price of " + stick.stock(), stick.price())));
-    solution = Solution.of("sister_cutting", given);
-    LevelSticks sticks =
-        LevelSticks.of(
-            pieces,
-            onSale.stream()
-                .map(
-                    stick ->
-                        new LevelSticks.OnSale(
-                            stick.stock().in(Units.FOOT).value(), stick.price().value()))
-                .toList(),
-            KERF);
+      List<LevelPiece> pieces, List<LevelSticks.OnSale> onSale, Solution solution) {
+    this.solution = solution;
+    LevelSticks sticks = LevelSticks.of(pieces, onSale, KERF);
     StickPlan plan = StickCutting.plan(sticks.order(), Patience.asked(QUESTIONS));
     roll =
         Roll.of(
@@ -76,28 +56,33 @@ public final class LevelCutting {
 
   /** The cut list of all sisters, if there are any. */
   static Optional<LevelCutting> of(List<SurveyedPlane> planes, List<LevelPrices.Stick> onSale) {
+    Reading reading = new Reading();
     List<LevelPiece> sisters =
-        planes.stream()
-            .flatMap(plane -> LevelPiece.of(plane.plan()).stream())
-            .filter(LevelPiece::isSister)
-            .toList();
+        planes.stream().flatMap(plane -> LevelPiece.of(plane.plan(), reading).stream()).toList();
+    List<LevelSticks.OnSale> sold = onSale.stream().map(stick -> plain(stick, reading)).toList();
     return sisters.isEmpty()
         ? Optional.empty()
-        : Optional.of(new LevelCutting(planes, onSale, sisters));
+        : Optional.of(new LevelCutting(sisters, sold, reading.solution("sister_cutting")));
+  }
+
+  private static LevelSticks.OnSale plain(LevelPrices.Stick stick, Reading reading) {
+    return new LevelSticks.OnSale(
+        reading.number("the length of " + stick.stock(), stick.stock(), Units.FOOT),
+        reading.number("the price of " + stick.stock(), stick.price(), Units.USD_PER_PIECE));
   }
 
   private Figure<Length> found(String name, double feet) {
     return solution.figure(name, feet, Units.FOOT, CUT);
   }
 
-  private static List<CutStick> longestFirst(StickPlan plan, List<LevelPrices.Stick> onSale) {
+  private static List<CutStick> longestFirst(StickPlan plan, List<LevelSticks.OnSale> onSale) {
     return plan.sticks().stream()
         .sorted(Comparator.comparingDouble((CutStick cut) -> -feet(cut, onSale)))
         .toList();
   }
 
-  private static double feet(CutStick cut, List<LevelPrices.Stick> onSale) {
-    return onSale.get(cut.stock()).stock().in(Units.FOOT).value();
+  private static double feet(CutStick cut, List<LevelSticks.OnSale> onSale) {
+    return onSale.get(cut.stock()).feet();
   }
 
   private static String words(CutStick cut, List<LevelPiece> pieces) {
@@ -112,7 +97,7 @@ public final class LevelCutting {
   }
 
   private static double left(
-      CutStick cut, List<LevelPrices.Stick> onSale, List<LevelPiece> pieces) {
+      CutStick cut, List<LevelSticks.OnSale> onSale, List<LevelPiece> pieces) {
     double used = cut.pieces().stream().mapToDouble(piece -> pieces.get(piece).inches()).sum();
     return feet(cut, onSale) - (used + KERF * (cut.pieces().size() - 1)) / 12;
   }

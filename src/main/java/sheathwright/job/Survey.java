@@ -13,9 +13,11 @@ import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Pieces;
+import sheathwright.figure.Reading;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
+import sheathwright.job.SurveyTables.Flatness;
 import sheathwright.job.table.Row;
 import sheathwright.leveling.plan.FramingAnswer;
 import sheathwright.leveling.plan.LevelCost;
@@ -26,6 +28,7 @@ import sheathwright.leveling.plan.SisterRules;
 import sheathwright.leveling.string.StringLine;
 import sheathwright.leveling.string.StringReading;
 import sheathwright.leveling.string.SuspicionRules;
+import sheathwright.leveling.target.TargetRules;
 
 /** Every plane whose rafters were read at several stations, and what it all comes to. */
 public final class Survey {
@@ -45,21 +48,23 @@ public final class Survey {
   private final Figure<Pieces> shims;
   private final Figure<Money> sticks;
 
+  /** What was chosen for all planes: what rafters are brought to, and how flat. */
+  record Choices(TargetRules.Shape shape, Flatness flatness) {}
+
   Survey(Job job, Framing framing) {
+    Reading reading = new Reading();
+    Choices chosen =
+        new Choices(
+            reading.word("what the rafters are brought to", job.fact(SurveyTables.TARGET)),
+            reading.word("the flatness required", job.fact(SurveyTables.FLATNESS)));
+    Map<String, Map<StringReading, List<Figure<Length>>>> onPlanes = readings(job, reading);
+    choices = reading.solution("leveling_choices");
     FramingAnswer answer = FramingAnswer.of(framing.greatestRatio(), framing.nothingReported());
     LevelRules rules = rules(job);
     SuspicionRules suspicion = SuspicionRules.usual();
-    readings(job)
-        .forEach(
-            (plane, given) ->
-                planes.add(new SurveyedPlane(job, plane, given, suspicion, rules, answer)));
-    choices =
-        Solution.of(
-            "leveling_choices",
-            List.of(
-                new Solution.Input(
-                    "what the rafters are brought to", job.fact(SurveyTables.TARGET)),
-                new Solution.Input("the flatness required", job.fact(SurveyTables.FLATNESS))));
+    onPlanes.forEach(
+        (plane, given) ->
+            planes.add(new SurveyedPlane(job, chosen, plane, given, suspicion, rules, answer)));
     LevelPrices prices = prices(job);
     cutting = LevelCutting.of(planes, prices.sticks());
     planes.forEach(plane -> costs.add(LevelCost.of(plane.plan(), prices)));
@@ -69,13 +74,18 @@ public final class Survey {
     sticks = added(costs.stream().map(LevelCost::sisters).toList(), "sister_sticks_usd", Units.USD);
   }
 
-  private static Map<String, Map<StringReading, List<Figure<Length>>>> readings(Job job) {
+  private static Map<String, Map<StringReading, List<Figure<Length>>>> readings(
+      Job job, Reading reading) {
     StringLine string = string(job);
+    int count = 0;
     Map<String, Map<StringReading, List<Figure<Length>>>> byPlane = new LinkedHashMap<>();
     for (Row row : job.readings()) {
+      String which = "reading " + ++count;
+      String plane = reading.word("plane of " + which, row.of(PlaceFields.PLANE));
+      String rafter = reading.word("rafter of " + which, row.of(PlaceFields.RAFTER));
       byPlane
-          .computeIfAbsent(row.of(PlaceFields.PLANE).plain(), plane -> new LinkedHashMap<>())
-          .put(reading(row, string), bounds(row));
+          .computeIfAbsent(plane, name -> new LinkedHashMap<>())
+          .put(reading(row, rafter, string), bounds(row));
     }
     return byPlane;
   }
@@ -101,12 +111,11 @@ public final class Survey {
         job.factOr(SurveyTables.STRING_TENSION, 20));
   }
 
-  private static StringReading reading(Row row, StringLine string) {
-    String rafter = row.of(PlaceFields.RAFTER).plain();
+  private static StringReading reading(Row row, String rafter, StringLine string) {
     Figure<Length> along = row.of(PlaceFields.ALONG);
     Figure<Length> up = row.of(PlaceFields.UP);
-    return row.has(PlaceFields.DROP_AT_MIDDLE)
-        ? StringReading.ofDrop(rafter, along, up, row.of(PlaceFields.DROP_AT_MIDDLE))
+    return row.has(PlaceFields.DROP)
+        ? StringReading.ofDrop(rafter, along, up, row.of(PlaceFields.DROP))
         : string.read(rafter, along, up, row.of(SurveyTables.READING));
   }
 

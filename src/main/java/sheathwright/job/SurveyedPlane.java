@@ -48,6 +48,7 @@ public final class SurveyedPlane {
 
   SurveyedPlane(
       Job job,
+      Survey.Choices chosen,
       String name,
       Map<StringReading, List<Figure<Length>>> given,
       SuspicionRules suspicion,
@@ -58,7 +59,7 @@ public final class SurveyedPlane {
     new SurveyFacts(job, name).check(readings.profiles());
     Figure<Length> lower = job.fact(SurveyTables.LOWER_BEARING);
     Figure<Length> upper = job.fact(SurveyTables.UPPER_BEARING);
-    flatness = FlatnessSurvey.of(name, readings.profiles(), limits(job));
+    flatness = FlatnessSurvey.of(name, readings.profiles(), limits(chosen));
     sags =
         SagSurvey.of(
             name,
@@ -67,7 +68,8 @@ public final class SurveyedPlane {
                 .toList(),
             job.factOr(SurveyTables.SAG_FRACTION, USUAL_FRACTION));
     try {
-      straightened = Straightened.of(readings, target(job, given), lower, upper, rules, framing);
+      straightened =
+          Straightened.of(readings, target(job, chosen, given), lower, upper, rules, framing);
     } catch (NoTargetException none) {
       throw new RefusedException(
           "plane " + name + ": " + none.getMessage(), clashing(job, readings, given, none));
@@ -77,7 +79,7 @@ public final class SurveyedPlane {
     stations = stations(standings);
     finished =
         FlatnessSurvey.of(
-            name + " when done", whenDone(readings.profiles(), standings), limits(job));
+            name + " when done", whenDone(readings.profiles(), standings), limits(chosen));
     work = work(straightened.plan().rafters());
   }
 
@@ -129,21 +131,20 @@ public final class SurveyedPlane {
     return cells;
   }
 
-  private static TargetRules target(Job job, Map<StringReading, List<Figure<Length>>> given) {
+  private static TargetRules target(
+      Job job, Survey.Choices chosen, Map<StringReading, List<Figure<Length>>> given) {
     Map<StringReading, List<Figure<Length>>> bounds = new LinkedHashMap<>(given);
     bounds.values().removeIf(List::isEmpty);
     Choice<TargetObjective> objective = job.fact(SurveyTables.OBJECTIVE);
     return new TargetRules(
-        job.fact(SurveyTables.TARGET).value(),
+        chosen.shape(),
         objective,
         job.knows(SurveyTables.CAP) ? Optional.of(job.fact(SurveyTables.CAP)) : Optional.empty(),
         bounds);
   }
 
-  private static List<FlatnessLimit> limits(Job job) {
-    return job.fact(SurveyTables.FLATNESS).value() == Flatness.STRICT
-        ? FlatnessLimit.strict()
-        : FlatnessLimit.usual();
+  private static List<FlatnessLimit> limits(Survey.Choices chosen) {
+    return chosen.flatness() == Flatness.STRICT ? FlatnessLimit.strict() : FlatnessLimit.usual();
   }
 
   private String word() {

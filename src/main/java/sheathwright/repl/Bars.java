@@ -76,27 +76,27 @@ final class Bars {
   }
 
   private static String ofChecks(List<Check> checks) {
-    double longest =
-        Math.max(1, checks.stream().mapToDouble(c -> c.ratio().value()).max().orElse(1));
+    double longest = Math.max(1, checks.stream().mapToDouble(Bars::ratio).max().orElse(1));
     int limit = (int) Math.round(WIDTH / longest);
     List<String> lines = new ArrayList<>();
     int label = checks.stream().mapToInt(check -> check.what().length()).max().orElse(0);
     for (Check check : checks) {
-      int length = (int) Math.round(WIDTH * check.ratio().value() / longest);
+      int length = (int) Math.round(WIDTH * ratio(check) / longest);
       StringBuilder bar = new StringBuilder();
       for (int i = 0; i < WIDTH + 1; i++) {
         bar.append(i == limit ? '|' : i < length ? '#' : '.');
       }
       lines.add(
           "%s  %s  %s %s"
-              .formatted(
-                  pad(check.what(), label),
-                  bar,
-                  check.ratio(),
-                  check.ok().holds() ? "ok" : "NOT ok"));
+              .formatted(pad(check.what(), label), bar, check.ratio(), check.outcome().words()));
     }
     lines.add(pad("", label) + "  the mark | is all that is allowed");
     return String.join("\n", lines);
+  }
+
+  /** How long the bar of a check is; none where nobody can say. */
+  private static double ratio(Check check) {
+    return check.ratio().refusal().isPresent() ? 0 : check.ratio().value();
   }
 
   private static String ofFigures(List<?> figures) {

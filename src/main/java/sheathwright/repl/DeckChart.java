@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import sheathwright.figure.Lengths;
+import sheathwright.figure.Reading;
 import sheathwright.figure.Shown;
 import sheathwright.roof.Box;
 import sheathwright.roof.Outline;
@@ -33,7 +34,7 @@ final class DeckChart {
 
   private DeckChart(CourseLayout layout) {
     this.layout = layout;
-    this.bounds = layout.plane().outline().bounds();
+    this.bounds = layout.plane().outline(Reading.aside()).bounds();
     this.cell = Math.max(NARROWEST_CELL, bounds.width() / WIDEST);
     int rows = Math.max(1, (int) Math.round(bounds.height() / (2 * cell)));
     int columns = (int) Math.ceil(bounds.width() / cell);
@@ -61,18 +62,20 @@ final class DeckChart {
     }
     chart.courses();
     chart.joints();
-    plan.marks().forEach(mark -> chart.fill(mark.box(), mark.finding().letter()));
-    return chart.text(plan.marks());
+    List<Mark.Seen> marks = plan.marks().stream().map(mark -> mark.seen(Reading.aside())).toList();
+    marks.forEach(mark -> chart.fill(mark.box(), mark.finding().letter()));
+    return chart.text(marks);
   }
 
   private void wood(char wood) {
-    Outline outline = layout.plane().outline();
+    Outline outline = layout.plane().outline(Reading.aside());
     for (int row = 0; row < picture.length; row++) {
       for (int column = 0; column < picture[row].length; column++) {
         double x = bounds.left() + (column + 0.5) * cell;
         double y = middle(row);
         Box spot = Box.at(x - 0.1, y - 0.1, 0.2, 0.2);
-        boolean isOpening = layout.plane().openings().stream().anyMatch(spot::overlaps);
+        boolean isOpening =
+            layout.plane().openings(Reading.aside()).stream().anyMatch(spot::overlaps);
         picture[row][column] = isOpening ? 'x' : outline.covers(spot) ? wood : ' ';
       }
     }
@@ -83,7 +86,7 @@ final class DeckChart {
   }
 
   private void courses() {
-    for (CourseLine line : layout.lines()) {
+    for (CourseLine line : layout.laid(Reading.aside()).lines()) {
       int row = row(line.y());
       for (int column = 0; column < picture[row].length; column++) {
         if (picture[row][column] == '.') {
@@ -94,7 +97,7 @@ final class DeckChart {
   }
 
   private void joints() {
-    for (Joint joint : layout.joints()) {
+    for (Joint joint : layout.laid(Reading.aside()).joints()) {
       Box place = Box.at(joint.x(), joint.bottom(), cell / 2, joint.length());
       char mark = joint.isSupported() ? '|' : joint.repair().word().charAt(0);
       fill(place, mark);
@@ -125,7 +128,7 @@ final class DeckChart {
     return Math.max(0, Math.min(picture.length - 1, row));
   }
 
-  private String text(List<Mark> marks) {
+  private String text(List<Mark.Seen> marks) {
     List<String> lines = new ArrayList<>();
     lines.add(
         "%s, %s along the eave, %s up the slope"
@@ -138,28 +141,32 @@ final class DeckChart {
     }
     char[] feet = new char[picture[0].length];
     Arrays.fill(feet, ' ');
-    layout.supports().between(bounds.left(), bounds.right()).forEach(x -> feet[column(x)] = '^');
+    layout
+        .supports()
+        .centers(Reading.aside())
+        .between(bounds.left(), bounds.right())
+        .forEach(x -> feet[column(x)] = '^');
     lines.add(new String(feet).stripTrailing());
     lines.add(key(marks));
     return String.join("\n", lines);
   }
 
-  private String key(List<Mark> marks) {
+  private String key(List<Mark.Seen> marks) {
     Set<String> key = new LinkedHashSet<>();
     key.add("| sheet end");
     key.add("_ course");
     key.add("^ support");
-    if (!layout.plane().openings().isEmpty()) {
+    if (!layout.plane().openings(Reading.aside()).isEmpty()) {
       key.add("x opening");
     }
-    layout.joints().stream()
+    layout.laid(Reading.aside()).joints().stream()
         .filter(joint -> !joint.isSupported())
         .map(Joint::repair)
         .forEach(repair -> key.add(repair.word().charAt(0) + " sheet end to " + repair.word()));
     if (!marks.isEmpty()) {
       key.add("/ cut out");
     }
-    for (Mark mark : marks) {
+    for (Mark.Seen mark : marks) {
       Finding finding = mark.finding();
       key.add(finding.letter() + " " + Shown.inWords(finding.word()));
     }

@@ -73,7 +73,7 @@ public final class Session implements AutoCloseable {
     }
     return switch (analysis.analyzeCompletion(text).completeness()) {
       case DEFINITELY_INCOMPLETE, CONSIDERED_INCOMPLETE -> false;
-      default -> true;
+      case COMPLETE, COMPLETE_WITH_SEMI, EMPTY, UNKNOWN -> true;
     };
   }
 

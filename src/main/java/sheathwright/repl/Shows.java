@@ -107,10 +107,7 @@ final class Shows {
             new String[] {
               called,
               String.valueOf(check.ratio()),
-              check.demand()
-                  + " of "
-                  + check.capacity()
-                  + (check.ok().holds() ? ", ok" : ", NOT ok")
+              check.demand() + " of " + check.capacity() + ", " + check.outcome().words()
             });
       } else if (part instanceof Record inner && isTabled(inner)) {
         rows.addAll(rows(called + ".", inner, withColumns));

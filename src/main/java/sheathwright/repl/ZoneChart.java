@@ -2,6 +2,7 @@ package sheathwright.repl;
 
 import java.util.ArrayList;
 import java.util.List;
+import sheathwright.figure.Reading;
 import sheathwright.loads.wind.ZoneMap;
 import sheathwright.roof.Box;
 import sheathwright.roof.Spot;
@@ -14,7 +15,7 @@ final class ZoneChart {
   private ZoneChart() {}
 
   static String of(ZoneMap map) {
-    Box bounds = map.plane().outline().bounds();
+    Box bounds = map.plane().outline(Reading.aside()).bounds();
     double cell = Math.max(4, bounds.width() / WIDEST);
     List<String> lines = new ArrayList<>(List.of(map.toString()));
     int rows = Math.max(1, (int) Math.round(bounds.height() / (2 * cell)));

@@ -7,10 +7,10 @@ import java.util.Map;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Lengths;
-import sheathwright.figure.Quantity;
 import sheathwright.figure.Quantity.Area;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
@@ -28,7 +28,7 @@ public final class Plane {
   private final String name;
   private final Outline outline;
   private final List<Box> openings;
-  private final List<Solution.Input> given;
+  private final Reading reading;
   private final PlaneMeasures measures;
   private final Figure<Area> area;
 
@@ -36,13 +36,13 @@ public final class Plane {
       String name,
       Outline outline,
       List<Box> openings,
-      List<Solution.Input> given,
+      Reading reading,
       PlaneMeasures measures,
       Figure<Area> area) {
     this.name = name;
     this.outline = outline;
     this.openings = openings;
-    this.given = given;
+    this.reading = reading;
     this.measures = measures;
     this.area = area;
   }
@@ -74,17 +74,18 @@ public final class Plane {
     PlaneMeasures measures =
         Planes.planeMeasures(
             PlaneSize.eave(eave).slope(slopeLength), Leans.left(leftLean).right(rightLean));
-    measures.area().value(); // refuses here what it must
+    Reading.aside().number("area of " + name, measures.area(), Units.SQUARE_FOOT); // or refuses
+    Reading reading = new Reading();
+    double along = inches(reading, "eave of " + name, eave);
+    double up = inches(reading, "slope length of " + name, slopeLength);
+    boolean leans = leftLean != NO_LEAN || rightLean != NO_LEAN;
     Outline outline =
-        Outline.trapezoid(inches(eave), inches(slopeLength), inches(leftLean), inches(rightLean));
-    List<Solution.Input> given = new ArrayList<>();
-    given.add(new Solution.Input("eave of " + name, eave));
-    given.add(new Solution.Input("slope length of " + name, slopeLength));
-    if (leftLean != NO_LEAN || rightLean != NO_LEAN) {
-      given.add(new Solution.Input("left lean of " + name, leftLean));
-      given.add(new Solution.Input("right lean of " + name, rightLean));
-    }
-    return new Plane(name, outline, List.of(), given, measures, measures.area());
+        Outline.trapezoid(
+            along,
+            up,
+            leans ? inches(reading, "left lean of " + name, leftLean) : 0,
+            leans ? inches(reading, "right lean of " + name, rightLean) : 0);
+    return new Plane(name, outline, List.of(), reading, measures, measures.area());
   }
 
   /**
@@ -99,7 +100,7 @@ public final class Plane {
 
   /** A plane of any shape, its corners in a cell: {@code 0 0, 40 0, 28 12, 12 12}. */
   public static Plane outline(String name, Choice<String> cornersInFeet) {
-    return outline(name, cornersInFeet, 1, List.of());
+    return outline(name, cornersInFeet, 1, new Reading());
   }
 
   /**
@@ -110,11 +111,9 @@ public final class Plane {
    * @param rise rise in 12 of run
    */
   public static Plane outlineOfPlan(String name, String cornersInFeet, Figure<Ratio> rise) {
-    return outline(
-        name,
-        typed(name, cornersInFeet),
-        Slopes.slopeFactor(rise).value(),
-        List.of(new Solution.Input("rise of " + name, rise)));
+    Reading reading = new Reading();
+    double upward = reading.number("rise of " + name, Slopes.slopeFactor(rise), Units.RATIO);
+    return outline(name, typed(name, cornersInFeet), upward, reading);
   }
 
   private static Choice<String> typed(String name, String corners) {
@@ -122,9 +121,10 @@ public final class Plane {
   }
 
   private static Plane outline(
-      String name, Choice<String> corners, double upward, List<Solution.Input> more) {
+      String name, Choice<String> corners, double upward, Reading reading) {
     List<Spot> spots = new ArrayList<>();
-    for (String corner : corners.value().strip().split("\\s*[,;]\\s*")) {
+    String all = reading.word("corners of " + name, corners);
+    for (String corner : all.strip().split("\\s*[,;]\\s*")) {
       String[] parts = corner.split("\\s+");
       if (parts.length != 2) {
         throw new RefusedException(
@@ -135,14 +135,11 @@ public final class Plane {
           new Spot(Lengths.inchesFromFeet(parts[0]), Lengths.inchesFromFeet(parts[1]) * upward));
     }
     Outline outline = Outline.of(spots);
-    List<Solution.Input> given = new ArrayList<>(more);
-    given.add(new Solution.Input("corners of " + name, corners));
-    PlaneMeasures measures = solved(name, outline, given);
-    return new Plane(name, outline, List.of(), given, measures, measures.area());
+    PlaneMeasures measures = measures(outline, reading.solution(name + "_outline"));
+    return new Plane(name, outline, List.of(), reading, measures, measures.area());
   }
 
-  private static PlaneMeasures solved(String name, Outline outline, List<Solution.Input> given) {
-    Solution solution = Solution.of(name + "_outline", given);
+  private static PlaneMeasures measures(Outline outline, Solution solution) {
     Source source = Source.derived("sides and area of the outline");
     Map<Edge.Kind, Double> feet = new EnumMap<>(Edge.Kind.class);
     outline.edges().forEach(edge -> feet.merge(edge.kind(), edge.length() / 12, Double::sum));
@@ -165,29 +162,34 @@ public final class Plane {
    */
   public Plane without(
       Figure<Length> along, Figure<Length> up, Figure<Length> width, Figure<Length> height) {
-    Box opening = Box.at(inches(along), inches(up), inches(width), inches(height));
+    Reading more = new Reading().and(reading);
+    String which = "opening " + (openings.size() + 1) + " of " + name;
+    Box opening =
+        Box.at(
+            inches(more, which + ", along the eave", along),
+            inches(more, which + ", up the slope", up),
+            inches(more, which + ", width", width),
+            inches(more, which + ", height", height));
     List<Box> all = new ArrayList<>(openings);
     all.add(opening);
-    List<Solution.Input> more = new ArrayList<>(given);
-    String which = "opening " + all.size() + " of " + name;
-    more.add(new Solution.Input(which + ", along the eave", along));
-    more.add(new Solution.Input(which + ", up the slope", up));
-    more.add(new Solution.Input(which + ", width", width));
-    more.add(new Solution.Input(which + ", height", height));
     return new Plane(
         name,
         outline.without(opening),
         List.copyOf(all),
-        List.copyOf(more),
+        more,
         measures,
         area.minus(width.times(height)).as("deck_area_sf", Units.SQUARE_FOOT));
   }
 
-  /** The same plane, which rests on this as well: on which lines of a table tell of it. */
-  public Plane given(Solution.Input more) {
-    List<Solution.Input> all = new ArrayList<>(given);
-    all.add(more);
-    return new Plane(name, outline, openings, List.copyOf(all), measures, area);
+  /**
+   * The same plane, which rests on this as well: on which lines of a table tell of it.
+   *
+   * @param label what that is called when it has changed
+   */
+  public Plane restingOn(String label, Choice<String> state) {
+    Reading more = new Reading().and(reading);
+    more.word(label, state);
+    return new Plane(name, outline, openings, more, measures, area);
   }
 
   public String name() {
@@ -195,18 +197,15 @@ public final class Plane {
   }
 
   /** Its shape, openings cut out. */
-  public Outline outline() {
+  public Outline outline(Reading solving) {
+    solving.and(reading);
     return outline;
   }
 
   /** Its openings, in inches. */
-  public List<Box> openings() {
+  public List<Box> openings(Reading solving) {
+    solving.and(reading);
     return openings;
-  }
-
-  /** Everything that it was measured from. */
-  public List<Solution.Input> given() {
-    return given;
   }
 
   /** Its area with openings, and how long its sides are. */
@@ -230,7 +229,7 @@ public final class Plane {
                 : openings.size() == 1 ? ", 1 opening" : ", " + openings.size() + " openings");
   }
 
-  private static double inches(Figure<? extends Quantity> length) {
-    return length.in(Units.INCH).value();
+  private static double inches(Reading reading, String label, Figure<Length> length) {
+    return reading.number(label, length, Units.INCH);
   }
 }

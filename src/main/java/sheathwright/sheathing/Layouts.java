@@ -6,10 +6,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import sheathwright.cutting.Patience;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Units;
 import sheathwright.roof.Plane;
@@ -87,9 +89,10 @@ public final class Layouts {
    */
   public static DeckLayout bestLayout(Plane plane, Supports supports, LayoutRules rules) {
     List<CourseLayout> tried = new ArrayList<>();
-    double left = plane.outline().bounds().left();
+    Reading trying = Reading.aside();
+    double left = plane.outline(trying).bounds().left();
     List<Double> origins =
-        supports.between(left, left + LayoutRules.MODULE_LENGTH - 1).stream()
+        supports.centers(trying).between(left, left + LayoutRules.MODULE_LENGTH - 1).stream()
             .limit(MOST_ORIGINS)
             .toList();
     for (double origin : origins) {
@@ -108,18 +111,19 @@ public final class Layouts {
       }
     }
     tried.add(courses(plane, supports, rules));
+    ToDoubleFunction<CourseLayout> off = each -> each.laid(trying).jointLength(false);
     Comparator<CourseLayout> fewest =
-        comparingDouble((CourseLayout each) -> Math.rint(each.jointLength(false)))
-            .thenComparingLong(LayoutAnswer::shortPieces);
-    double leastOff = tried.stream().min(fewest).orElseThrow().jointLength(false);
+        comparingDouble((CourseLayout each) -> Math.rint(off.applyAsDouble(each)))
+            .thenComparingLong(each -> LayoutAnswer.shortPieces(each.laid(trying)));
+    double leastOff = off.applyAsDouble(tried.stream().min(fewest).orElseThrow());
     return tried.stream()
-        .filter(each -> each.jointLength(false) <= leastOff + 1)
+        .filter(each -> off.applyAsDouble(each) <= leastOff + 1)
         .sorted(fewest)
         .limit(MOST_ORIGINS)
         .map(each -> LayoutAnswer.of(List.of(each), Patience.asked(LayoutAnswer.PATIENCE)))
         .min(
-            comparingDouble((DeckLayout each) -> each.shortPieces().value())
-                .thenComparingDouble(each -> each.sheets().value()))
+            comparingDouble((DeckLayout each) -> trying.number("", each.shortPieces(), Units.PIECE))
+                .thenComparingDouble(each -> trying.number("", each.sheets(), Units.SHEET)))
         .orElseThrow();
   }
 

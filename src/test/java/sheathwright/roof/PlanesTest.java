@@ -12,6 +12,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
 
 class PlanesTest {
@@ -154,10 +155,10 @@ class PlanesTest {
   @Test
   void supports_areFoundByPlace() {
     Supports sixteen = Supports.every(in(16), in(3));
-    assertThat(sixteen.between(0, 40)).containsExactly(3.0, 19.0, 35.0);
-    assertThat(sixteen.nearest(28)).isEqualTo(35);
+    assertThat(sixteen.centers(Reading.aside()).between(0, 40)).containsExactly(3.0, 19.0, 35.0);
+    assertThat(sixteen.centers(Reading.aside()).nearest(28)).isEqualTo(35);
     Supports measured = Supports.at(in(47.25), in(0), in(24.5));
-    assertThat(measured.between(20, 50)).containsExactly(24.5, 47.25);
-    assertThat(measured.nearest(30)).isEqualTo(24.5);
+    assertThat(measured.centers(Reading.aside()).between(20, 50)).containsExactly(24.5, 47.25);
+    assertThat(measured.centers(Reading.aside()).nearest(30)).isEqualTo(24.5);
   }
 }

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import sheathwright.figure.Choice;
+import sheathwright.figure.Reading;
 import sheathwright.roof.Plane;
 import sheathwright.roof.Region;
 import sheathwright.roof.Supports;
@@ -42,7 +43,7 @@ class LayoutsTest {
       CourseLayout courses = Layouts.courses(plane, decks.supports(plane), rules);
       DeckLayout layout = Layouts.together(List.of(courses));
       double laid =
-          courses.sheets().stream()
+          courses.laid(Reading.aside()).sheets().stream()
               .flatMap(sheet -> sheet.parts().stream())
               .mapToDouble(Region::area)
               .sum();
@@ -50,9 +51,11 @@ class LayoutsTest {
       assertThat(layout.sheets().value())
           .isGreaterThanOrEqualTo(Math.ceil(plane.area().value() / 32 - 0.01))
           .isLessThanOrEqualTo(
-              courses.sheets().stream().mapToInt(sheet -> sheet.parts().size()).sum())
+              courses.laid(Reading.aside()).sheets().stream()
+                  .mapToInt(sheet -> sheet.parts().size())
+                  .sum())
           .isGreaterThanOrEqualTo(layout.atLeast().value());
-      for (Sheet sheet : courses.sheets()) {
+      for (Sheet sheet : courses.laid(Reading.aside()).sheets()) {
         assertThat(sheet.place().height()).isBetween(0.01, 48.0);
         assertThat(sheet.parts()).isNotEmpty();
       }
@@ -95,7 +98,7 @@ class LayoutsTest {
         Layouts.courses(
             Plane.rectangle("wing", ft(16), ft(8)), measured, LayoutRules.USUAL.asLaid());
     Joint joint =
-        old.joints().stream()
+        old.laid(Reading.aside()).joints().stream()
             .filter(each -> each.course() == course && Math.abs(each.x() - x) < 1e-9)
             .findFirst()
             .orElseThrow();
@@ -113,10 +116,10 @@ class LayoutsTest {
     Plane plane = Plane.rectangle("south", ft(48), ft(4));
     CourseLayout courses =
         Layouts.courses(plane, Supports.every(in(24)), LayoutRules.USUAL.sheetLength(in(96)));
-    assertThat(courses.joints())
+    assertThat(courses.laid(Reading.aside()).joints())
         .extracting(Joint::creep)
         .containsExactly(0.0, 0.125, 0.25, 0.375, 0.5);
-    assertThat(courses.joints())
+    assertThat(courses.laid(Reading.aside()).joints())
         .extracting(Joint::isSupported)
         .containsExactly(true, true, false, false, false);
   }
@@ -169,10 +172,10 @@ class LayoutsTest {
   void aCellOfTheGrid_isOneBayOfOneCourse() {
     Mark cell =
         Mark.cell("a", Choice.literal(Finding.ROT), Supports.at(in(0), in(24.5), in(47.25)), 2, 3);
-    assertThat(cell.box().left()).isEqualTo(24.5);
-    assertThat(cell.box().right()).isEqualTo(47.25);
-    assertThat(cell.box().bottom()).isEqualTo(96);
-    assertThat(cell.box().top()).isEqualTo(144);
+    assertThat(cell.seen(Reading.aside()).box().left()).isEqualTo(24.5);
+    assertThat(cell.seen(Reading.aside()).box().right()).isEqualTo(47.25);
+    assertThat(cell.seen(Reading.aside()).box().bottom()).isEqualTo(96);
+    assertThat(cell.seen(Reading.aside()).box().top()).isEqualTo(144);
     assertThatThrownBy(
             () -> Mark.cell("a", Choice.literal(Finding.ROT), Supports.at(in(0), in(24)), 2, 1))
         .hasMessageContaining("counted from 1");

@@ -3,8 +3,6 @@ package sheathwright.leveling.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import sheathwright.figure.Units;
-import sheathwright.figure.YesNo;
 import sheathwright.leveling.string.LevelRafter;
 import sheathwright.leveling.string.Profile;
 import sheathwright.leveling.string.Profile.Stretch;
@@ -20,28 +18,26 @@ record BuildUpParts(
    * the tolerance, and a lap beyond each, but not beyond the bearings. Strips cover what is lower
    * than may stay; beside a sister only what it does not cover.
    */
-  static BuildUpParts of(LevelRafter rafter, LevelRules rules) {
-    Profile profile = rafter.buildUp().inches();
-    double leave = rules.leave().in(Units.INCH).value();
-    List<Stretch> strips = longEnough(profile.above(leave, rafter.wholeLength()));
+  static BuildUpParts of(LevelRafter.Plain rafter, LevelRules.Plain rules) {
+    Profile profile = rafter.buildUp().along();
+    List<Stretch> strips = longEnough(profile.above(rules.leave(), rafter.wholeLength()));
     Optional<Stretch> sister = sister(profile, rafter.bearings(), rules.sisters());
     return new BuildUpParts(
         profile, sister, strips, sister.map(covered -> beside(strips, covered)).orElse(strips));
   }
 
-  private static Optional<Stretch> sister(Profile profile, Stretch bearings, SisterRules rules) {
-    List<Stretch> low = profile.above(rules.tolerance().in(Units.INCH).value(), bearings);
+  private static Optional<Stretch> sister(
+      Profile profile, Stretch bearings, SisterRules.Plain rules) {
+    List<Stretch> low = profile.above(rules.tolerance(), bearings);
     if (low.isEmpty()) {
       return Optional.empty();
     }
-    double lap = rules.lap().in(Units.INCH).value();
-    boolean isFull = rules.fullBearing().value() == YesNo.YES;
     return Optional.of(
-        isFull
+        rules.isFullBearing()
             ? bearings
             : new Stretch(
-                Math.max(bearings.from(), low.get(0).from() - lap),
-                Math.min(bearings.to(), low.get(low.size() - 1).to() + lap)));
+                Math.max(bearings.from(), low.get(0).from() - rules.lap()),
+                Math.min(bearings.to(), low.get(low.size() - 1).to() + rules.lap())));
   }
 
   private static List<Stretch> beside(List<Stretch> strips, Stretch sister) {

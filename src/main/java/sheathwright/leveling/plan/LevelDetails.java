@@ -39,7 +39,7 @@ final class LevelDetails {
 
   /** Adds those of one rafter, by what is done to it. */
   void add(PlannedRafter rafter, BuildUpParts parts) {
-    switch (rafter.action().value()) {
+    switch (solution.following(rafter.action())) {
       case SISTER -> {
         parts.sister().ifPresent(covered -> mark(rafter.rafter(), parts.profile(), covered));
         parts.beside().forEach(strip -> strips.add(strip(rafter.rafter(), parts, strip)));

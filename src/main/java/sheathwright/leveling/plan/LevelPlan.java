@@ -6,6 +6,7 @@ import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Pieces;
+import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Solution;
@@ -47,18 +48,19 @@ public final class LevelPlan {
       PlaneProfiles plane, List<LevelRafter> list, LevelRules rules, FramingAnswer framing) {
     this.plane = plane.word();
     this.framing = framing;
-    List<Solution.Input> given = new ArrayList<>();
-    list.forEach(rafter -> given.addAll(rafter.given()));
-    given.addAll(rules.given());
-    Solution solution = Solution.of("level_plan_of_" + this.plane, given);
+    Reading reading = new Reading();
+    List<LevelRafter.Plain> read = list.stream().map(rafter -> rafter.plain(reading)).toList();
+    LevelRules.Plain plain = rules.plain(reading);
+    Solution solution = reading.solution("level_plan_of_" + this.plane);
     this.details = new LevelDetails(rules.shims(), solution);
     WhatTrussesAllow allowed = WhatTrussesAllow.of(rules.truss());
     SisterRules sisters = rules.sisters();
     SideBySide.Depths depths =
         SideBySide.sister(sisters.size()).rafter(sisters.rafterSize()).depths();
-    for (LevelRafter rafter : list) {
-      BuildUpParts parts = BuildUpParts.of(rafter, rules);
-      PlannedRafter planned = PlannedRafter.of(rafter, rules, allowed, depths, parts, solution);
+    for (int i = 0; i < list.size(); i++) {
+      BuildUpParts parts = BuildUpParts.of(read.get(i), plain);
+      PlannedRafter planned =
+          PlannedRafter.of(list.get(i), rules, allowed, depths, parts, solution);
       rafters.add(planned);
       details.add(planned, parts);
     }

@@ -1,12 +1,10 @@
 package sheathwright.leveling.plan;
 
-import java.util.ArrayList;
-import java.util.List;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Length;
-import sheathwright.figure.Solution;
+import sheathwright.figure.Reading;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
@@ -43,13 +41,15 @@ public record LevelRules(
     return Figure.input(name, inches, Units.INCH, limits, Source.COMMON_PRACTICE);
   }
 
-  /** What a plan of strips and sisters is solved for. */
-  List<Solution.Input> given() {
-    List<Solution.Input> given = new ArrayList<>();
-    given.add(new Solution.Input("what may stay", leave));
-    given.add(new Solution.Input("what a strip makes up", shim));
-    given.add(new Solution.Input("truss", truss));
-    given.addAll(sisters.given());
-    return given;
+  /** What a plan of strips and sisters is solved for, as plain values in inches. */
+  record Plain(double leave, double shim, YesNo truss, SisterRules.Plain sisters) {}
+
+  /** What says what is done to a rafter and where, read. */
+  Plain plain(Reading reading) {
+    return new Plain(
+        reading.number("what may stay", leave, Units.INCH),
+        reading.number("what a strip makes up", shim, Units.INCH),
+        reading.word("truss", truss),
+        sisters.plain(reading));
   }
 }

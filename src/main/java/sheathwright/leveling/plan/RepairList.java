@@ -28,7 +28,7 @@ public final class RepairList {
       lines.add(capital(plan.trussDecision().value().word()) + ".");
     }
     lines.addAll(BEFORE_ANY_CUT);
-    if (!plan.lap().ok().holds()) {
+    if (!plan.lap().outcome().isSound()) {
       lines.add(
           "A sister laps its rafter only %s; at least %s is required: use a deeper size."
               .formatted(plan.lap().capacity(), plan.lap().demand()));

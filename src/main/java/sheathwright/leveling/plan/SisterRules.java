@@ -1,12 +1,11 @@
 package sheathwright.leveling.plan;
 
-import java.util.List;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
-import sheathwright.figure.Solution;
+import sheathwright.figure.Reading;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
@@ -54,10 +53,14 @@ public record SisterRules(
             Source.COMMON_PRACTICE));
   }
 
-  List<Solution.Input> given() {
-    return List.of(
-        new Solution.Input("the tolerance of sisters", tolerance),
-        new Solution.Input("the lap of sisters", lap),
-        new Solution.Input("full bearing", fullBearing));
+  /** Where a sister lies, as plain values in inches. */
+  record Plain(double tolerance, double lap, boolean isFullBearing) {}
+
+  /** What says where a sister lies, read. */
+  Plain plain(Reading reading) {
+    return new Plain(
+        reading.number("the tolerance of sisters", tolerance, Units.INCH),
+        reading.number("the lap of sisters", lap, Units.INCH),
+        reading.word("full bearing", fullBearing) == YesNo.YES);
   }
 }

@@ -3,6 +3,7 @@ package sheathwright.leveling.string;
 import java.util.List;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Reading;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 
@@ -45,7 +46,8 @@ public record FlatnessLimit(String what, Figure<Length> window, Figure<Length> a
         Figure.constant("allowed_in_%d_ft_in".formatted((int) feet), inches, Units.INCH, source));
   }
 
-  double windowInches() {
-    return window.in(Units.INCH).value();
+  /** The length of the straightedge in inches, read. */
+  double window(Reading reading) {
+    return reading.number("the window of " + what, window, Units.INCH);
   }
 }

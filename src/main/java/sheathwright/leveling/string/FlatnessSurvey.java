@@ -7,6 +7,7 @@ import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Reading;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
@@ -33,13 +34,13 @@ public final class FlatnessSurvey {
 
   private FlatnessSurvey(PlaneProfiles plane, List<FlatnessLimit> limits) {
     this.plane = plane;
-    List<Solution.Input> given = new ArrayList<>(plane.given());
-    limits.forEach(
-        limit -> given.add(new Solution.Input("the window of " + limit.what(), limit.window())));
-    this.solution = Solution.of("flatness_of_" + plane.word(), given);
-    for (FlatnessLimit limit : limits) {
-      findings.add(along(limit));
-      findings.add(across(limit));
+    Reading reading = new Reading();
+    PlaneProfiles.Plain read = plane.plain(reading);
+    List<Double> windows = limits.stream().map(limit -> limit.window(reading)).toList();
+    this.solution = reading.solution("flatness_of_" + plane.word());
+    for (int i = 0; i < limits.size(); i++) {
+      findings.add(along(read, limits.get(i), windows.get(i)));
+      findings.add(across(read, limits.get(i), windows.get(i)));
     }
     this.roll = listed();
   }
@@ -56,11 +57,11 @@ public final class FlatnessSurvey {
     return new FlatnessSurvey(new PlaneProfiles(plane, rafters), limits);
   }
 
-  private FlatnessFinding along(FlatnessLimit limit) {
+  private FlatnessFinding along(PlaneProfiles.Plain read, FlatnessLimit limit, double window) {
     Departure worst = Departure.NONE;
     String line = "";
-    for (RafterProfile rafter : plane.rafters()) {
-      Departure here = SlidingWindow.worst(rafter.inches(), limit.windowInches());
+    for (RafterProfile.Plain rafter : read.rafters()) {
+      Departure here = SlidingWindow.worst(rafter.along(), window);
       if (worst.orWorse(here) == here) {
         worst = here;
         line = "rafter " + rafter.rafter();
@@ -69,12 +70,11 @@ public final class FlatnessSurvey {
     return finding(limit, FlatnessWay.ALONG_THE_RAFTERS, worst, line);
   }
 
-  private FlatnessFinding across(FlatnessLimit limit) {
+  private FlatnessFinding across(PlaneProfiles.Plain read, FlatnessLimit limit, double window) {
     Departure worst = Departure.NONE;
     String line = "";
-    for (double up : plane.heights()) {
-      Profile crossed = plane.across(up);
-      Departure here = SlidingWindow.worst(crossed, limit.windowInches());
+    for (double up : read.heights()) {
+      Departure here = SlidingWindow.worst(read.across(up), window);
       if (worst.orWorse(here) == here) {
         worst = here;
         line = "%s up the slope".formatted(feet(up));

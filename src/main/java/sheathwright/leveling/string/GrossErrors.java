@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import sheathwright.figure.Units;
 import sheathwright.leveling.string.Neighbors.Spot;
 
 /**
@@ -20,20 +19,20 @@ final class GrossErrors {
   /** Where more readings than one in so many are contradicted, there is nobody to believe. */
   private static final int BELIEVED = 4;
 
-  private final PlaneProfiles plane;
+  private final PlaneProfiles.Plain plane;
   private final double multiple;
   private final double floor;
   private final double part;
 
-  private GrossErrors(PlaneProfiles plane, SuspicionRules rules) {
+  private GrossErrors(PlaneProfiles.Plain plane, SuspicionRules.Plain rules) {
     this.plane = plane;
-    this.multiple = rules.multiple().value();
-    this.floor = rules.floor().in(Units.INCH).value();
-    this.part = rules.part().value();
+    this.multiple = rules.multiple();
+    this.floor = rules.floor();
+    this.part = rules.part();
   }
 
   /** What is left of the readings' neighbors when the contradicted ones are silent. */
-  static Neighbors silenced(PlaneProfiles plane, SuspicionRules rules) {
+  static Neighbors silenced(PlaneProfiles.Plain plane, SuspicionRules.Plain rules) {
     return new GrossErrors(plane, rules).silenced();
   }
 

@@ -1,11 +1,10 @@
 package sheathwright.leveling.string;
 
-import java.util.ArrayList;
 import java.util.List;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
-import sheathwright.figure.Solution;
 import sheathwright.figure.Units;
 import sheathwright.leveling.string.Profile.Stretch;
 
@@ -19,7 +18,8 @@ import sheathwright.leveling.string.Profile.Stretch;
 public record LevelRafter(RafterProfile buildUp, Figure<Length> lower, Figure<Length> upper) {
 
   public LevelRafter {
-    if (upper.in(Units.INCH).value() <= lower.in(Units.INCH).value()) {
+    Stretch bearings = bearings(Reading.aside(), buildUp.rafter(), lower, upper);
+    if (bearings.to() <= bearings.from()) {
       throw new RefusedException(
           "rafter %s has its upper bearing at %s, not above its lower one at %s"
               .formatted(buildUp.rafter(), upper, lower),
@@ -27,22 +27,31 @@ public record LevelRafter(RafterProfile buildUp, Figure<Length> lower, Figure<Le
     }
   }
 
-  /** Bearing to bearing. */
-  public Stretch bearings() {
-    return new Stretch(lower.in(Units.INCH).value(), upper.in(Units.INCH).value());
+  /**
+   * A rafter as plain inches.
+   *
+   * @param buildUp from the wood up to the target
+   * @param bearings from bearing to bearing
+   */
+  public record Plain(RafterProfile.Plain buildUp, Stretch bearings) {
+
+    /** Bearing to bearing, and as far beyond as it was read. */
+    public Stretch wholeLength() {
+      return new Stretch(
+          Math.min(bearings.from(), buildUp.along().first()),
+          Math.max(bearings.to(), buildUp.along().last()));
+    }
   }
 
-  /** Bearing to bearing, and as far beyond as it was read. */
-  public Stretch wholeLength() {
-    Profile profile = buildUp.inches();
+  /** Its build-ups and its bearings, read. */
+  public Plain plain(Reading reading) {
+    return new Plain(buildUp.plain(reading), bearings(reading, buildUp.rafter(), lower, upper));
+  }
+
+  private static Stretch bearings(
+      Reading reading, String rafter, Figure<Length> lower, Figure<Length> upper) {
     return new Stretch(
-        Math.min(bearings().from(), profile.first()), Math.max(bearings().to(), profile.last()));
-  }
-
-  public List<Solution.Input> given() {
-    List<Solution.Input> given = new ArrayList<>(buildUp.given());
-    given.add(new Solution.Input("lower bearing of rafter " + buildUp.rafter(), lower));
-    given.add(new Solution.Input("upper bearing of rafter " + buildUp.rafter(), upper));
-    return given;
+        reading.number("lower bearing of rafter " + rafter, lower, Units.INCH),
+        reading.number("upper bearing of rafter " + rafter, upper, Units.INCH));
   }
 }

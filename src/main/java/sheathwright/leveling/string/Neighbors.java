@@ -45,7 +45,7 @@ final class Neighbors {
     }
   }
 
-  private final List<RafterProfile> rafters;
+  private final List<RafterProfile.Plain> rafters;
   private final Set<Spot> unheard;
   private final List<Profile> lines;
   private final List<Profile> heard;
@@ -56,10 +56,10 @@ final class Neighbors {
    *
    * @param unheard readings that nobody is to be judged by
    */
-  Neighbors(PlaneProfiles plane, Set<Spot> unheard) {
+  Neighbors(PlaneProfiles.Plain plane, Set<Spot> unheard) {
     this.rafters = plane.rafters();
     this.unheard = unheard;
-    this.lines = rafters.stream().map(RafterProfile::inches).toList();
+    this.lines = rafters.stream().map(RafterProfile.Plain::along).toList();
     List<Profile> kept = new ArrayList<>();
     for (int rafter = 0; rafter < rafters.size(); rafter++) {
       kept.add(heard(rafter));
@@ -184,10 +184,10 @@ final class Neighbors {
     for (int i = 0; i < heard.size(); i++) {
       Profile line = heard.get(i);
       if (i != rafter && line.reaches(up)) {
-        points.add(new double[] {rafters.get(i).centerInches(), line.at(up)});
+        points.add(new double[] {rafters.get(i).center(), line.at(up)});
       }
     }
-    return said(points, rafters.get(rafter).centerInches());
+    return said(points, rafters.get(rafter).center());
   }
 
   /** The line through the points on both sides of a place, or through the nearest two. */

@@ -1,11 +1,12 @@
 package sheathwright.leveling.string;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
+import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
-import sheathwright.figure.Solution;
+import sheathwright.figure.Units;
 
 /** The rafters of one plane from the left, along each and across them. */
 public final class PlaneProfiles {
@@ -16,11 +17,11 @@ public final class PlaneProfiles {
   public PlaneProfiles(String plane, List<RafterProfile> rafters) {
     this.plane = plane;
     this.rafters =
-        rafters.stream().sorted(Comparator.comparingDouble(RafterProfile::centerInches)).toList();
+        rafters.stream().sorted(Comparator.comparingDouble(PlaneProfiles::center)).toList();
     for (int i = 1; i < this.rafters.size(); i++) {
       RafterProfile left = this.rafters.get(i - 1);
       RafterProfile right = this.rafters.get(i);
-      if (right.centerInches() - left.centerInches() < 1) {
+      if (center(right) - center(left) < 1) {
         throw new RefusedException(
             "rafters %s and %s of plane %s have their centers at one place; two side by side are read as one"
                 .formatted(left.rafter(), right.rafter(), plane),
@@ -42,32 +43,40 @@ public final class PlaneProfiles {
     return plane.toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]+", "_");
   }
 
-  List<Solution.Input> given() {
-    return rafters.stream().flatMap(rafter -> rafter.given().stream()).toList();
+  private static double center(RafterProfile rafter) {
+    return Reading.aside().number("center", rafter.center(), Units.INCH);
   }
 
-  /** Every height up the slope at which something was read. */
-  TreeSet<Double> heights() {
-    TreeSet<Double> heights = new TreeSet<>();
-    rafters.forEach(
-        rafter -> rafter.stations().forEach(station -> heights.add(station.upInches())));
-    return heights;
+  /** The rafters from the left, read. */
+  Plain plain(Reading reading) {
+    return new Plain(rafters.stream().map(rafter -> rafter.plain(reading)).toList());
   }
 
   /**
-   * Across the rafters at one height, over those that were read on both sides of it or at it; empty
-   * if there is none.
+   * The rafters as plain inches.
+   *
+   * @param rafters from the left
    */
-  Profile across(double up) {
-    List<double[]> crossed = new ArrayList<>();
-    for (RafterProfile rafter : rafters) {
-      Profile along = rafter.inches();
-      if (along.reaches(up)) {
-        crossed.add(new double[] {rafter.centerInches(), along.at(up)});
-      }
+  record Plain(List<RafterProfile.Plain> rafters) {
+
+    /** Every height up the slope at which something was read. */
+    TreeSet<Double> heights() {
+      TreeSet<Double> heights = new TreeSet<>();
+      rafters.forEach(
+          rafter -> Arrays.stream(rafter.along().places()).forEach(up -> heights.add(up)));
+      return heights;
     }
-    return new Profile(
-        crossed.stream().mapToDouble(point -> point[0]).toArray(),
-        crossed.stream().mapToDouble(point -> point[1]).toArray());
+
+    /**
+     * Across the rafters at one height, over those that were read on both sides of it or at it;
+     * empty if there is none.
+     */
+    Profile across(double up) {
+      List<RafterProfile.Plain> crossed =
+          rafters.stream().filter(rafter -> rafter.along().reaches(up)).toList();
+      return new Profile(
+          crossed.stream().mapToDouble(RafterProfile.Plain::center).toArray(),
+          crossed.stream().mapToDouble(rafter -> rafter.along().at(up)).toArray());
+    }
   }
 }

@@ -1,12 +1,11 @@
 package sheathwright.leveling.string;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
-import sheathwright.figure.Solution;
 import sheathwright.figure.Units;
 
 /**
@@ -22,12 +21,12 @@ public record RafterProfile(String rafter, Figure<Length> center, List<RafterSta
 
   public RafterProfile {
     stations =
-        stations.stream().sorted(Comparator.comparingDouble(RafterStation::upInches)).toList();
+        stations.stream().sorted(Comparator.comparingDouble(RafterProfile::upInches)).toList();
     if (stations.isEmpty()) {
       throw new RefusedException("rafter %s has no station; read at least one".formatted(rafter));
     }
     for (int i = 1; i < stations.size(); i++) {
-      if (stations.get(i).upInches() - stations.get(i - 1).upInches() < APART) {
+      if (upInches(stations.get(i)) - upInches(stations.get(i - 1)) < APART) {
         throw new RefusedException(
             "rafter %s has two stations at %s; a place is read once"
                 .formatted(rafter, stations.get(i).up()),
@@ -36,26 +35,30 @@ public record RafterProfile(String rafter, Figure<Length> center, List<RafterSta
     }
   }
 
-  /** The same stations as plain inches. */
-  public Profile inches() {
-    return new Profile(
-        stations.stream().mapToDouble(RafterStation::upInches).toArray(),
-        stations.stream().mapToDouble(RafterStation::inches).toArray());
+  private static double upInches(RafterStation station) {
+    return Reading.aside().number("station", station.up(), Units.INCH);
   }
 
-  double centerInches() {
-    return center.in(Units.INCH).value();
-  }
+  /**
+   * A rafter as plain inches.
+   *
+   * @param rafter its name
+   * @param center from the plane's left edge
+   * @param along what was told at its stations
+   */
+  public record Plain(String rafter, double center, Profile along) {}
 
-  /** What an answer found on this rafter was found for. */
-  List<Solution.Input> given() {
-    List<Solution.Input> given = new ArrayList<>();
-    given.add(new Solution.Input("center of rafter " + rafter, center));
-    for (RafterStation station : stations) {
+  /** Its center and its stations, read. */
+  public Plain plain(Reading reading) {
+    double across = reading.number("center of rafter " + rafter, center, Units.INCH);
+    double[] places = new double[stations.size()];
+    double[] heights = new double[stations.size()];
+    for (int i = 0; i < stations.size(); i++) {
+      RafterStation station = stations.get(i);
       String place = "rafter %s at %s".formatted(rafter, station.up());
-      given.add(new Solution.Input("station of " + place, station.up()));
-      given.add(new Solution.Input(place, station.amount()));
+      places[i] = reading.number("station of " + place, station.up(), Units.INCH);
+      heights[i] = reading.number(place, station.amount(), Units.INCH);
     }
-    return given;
+    return new Plain(rafter, across, new Profile(places, heights));
   }
 }

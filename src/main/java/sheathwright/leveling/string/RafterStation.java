@@ -2,7 +2,6 @@ package sheathwright.leveling.string;
 
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
-import sheathwright.figure.Units;
 
 /**
  * One station on a rafter, with what is told of it: the drop below the string, or the build-up from
@@ -11,13 +10,4 @@ import sheathwright.figure.Units;
  * @param up from the eave up the slope
  * @param amount low positive, high negative
  */
-public record RafterStation(Figure<Length> up, Figure<Length> amount) {
-
-  double upInches() {
-    return up.in(Units.INCH).value();
-  }
-
-  double inches() {
-    return amount.in(Units.INCH).value();
-  }
-}
+public record RafterStation(Figure<Length> up, Figure<Length> amount) {}

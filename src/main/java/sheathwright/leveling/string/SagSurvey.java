@@ -6,6 +6,7 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Solution;
@@ -25,12 +26,7 @@ public record SagSurvey(Roll roll, Choice<String> rafter, SagFraction worst) {
   private static final Source GREATEST = Source.derived("the greatest drop that was read");
 
   /** One rafter's greatest drop; a rafter that stands high has none. */
-  private record Sag(String rafter, Figure<Length> sag, Figure<Length> span) {
-
-    double part() {
-      return sag.value() / span.in(Units.INCH).value();
-    }
-  }
+  private record Sag(String rafter, double part, Figure<Length> sag, Figure<Length> span) {}
 
   /**
    * A plane surveyed.
@@ -47,10 +43,13 @@ public record SagSurvey(Roll roll, Choice<String> rafter, SagFraction worst) {
     }
     String word =
         new PlaneProfiles(plane, rafters.stream().map(LevelRafter::buildUp).toList()).word();
-    List<Solution.Input> given = new ArrayList<>();
-    rafters.forEach(rafter -> given.addAll(rafter.given()));
-    Solution solution = Solution.of("sags_of_" + word, given);
-    List<Sag> sags = rafters.stream().map(rafter -> sag(rafter, solution)).toList();
+    Reading reading = new Reading();
+    List<LevelRafter.Plain> read = rafters.stream().map(rafter -> rafter.plain(reading)).toList();
+    Solution solution = reading.solution("sags_of_" + word);
+    List<Sag> sags = new ArrayList<>();
+    for (int i = 0; i < read.size(); i++) {
+      sags.add(sag(rafters.get(i), read.get(i), solution));
+    }
     Sag worst = sags.get(0);
     for (Sag each : sags) {
       worst = each.part() > worst.part() ? each : worst;
@@ -67,10 +66,11 @@ public record SagSurvey(Roll roll, Choice<String> rafter, SagFraction worst) {
         Sags.sagFraction(SaggedSpan.sag(worst.sag()).span(worst.span()), fraction));
   }
 
-  private static Sag sag(LevelRafter rafter, Solution solution) {
-    double greatest = Math.max(0, rafter.buildUp().inches().greatest());
+  private static Sag sag(LevelRafter rafter, LevelRafter.Plain read, Solution solution) {
+    double greatest = Math.max(0, read.buildUp().along().greatest());
     return new Sag(
         rafter.buildUp().rafter(),
+        greatest / read.bearings().length(),
         solution.figure("sag_in", greatest, Units.INCH, GREATEST),
         rafter.upper().minus(rafter.lower()).in(Units.FOOT));
   }

@@ -7,6 +7,7 @@ import java.util.Map;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Solution;
@@ -76,16 +77,15 @@ public final class StringReadings {
         first.rafter(), first.center(), ofRafter.stream().map(StringReading::station).toList());
   }
 
-  private static double inches(Figure<?> length) {
-    return length.in(Units.INCH).value();
+  private static double inches(Figure<?> center) {
+    return Reading.aside().number("center", center, Units.INCH);
   }
 
   private static List<JudgedReading> judged(
       PlaneProfiles plane, Map<String, List<StringReading>> byRafter, SuspicionRules rules) {
-    List<Solution.Input> given = new ArrayList<>(plane.given());
-    given.addAll(rules.given());
-    Solution solution = Solution.of("neighbors_on_" + plane.word(), given);
-    Neighbors neighbors = GrossErrors.silenced(plane, rules);
+    Reading solving = new Reading();
+    Neighbors neighbors = GrossErrors.silenced(plane.plain(solving), rules.plain(solving));
+    Solution solution = solving.solution("neighbors_on_" + plane.word());
     List<JudgedReading> judged = new ArrayList<>();
     for (int rafter = 0; rafter < plane.rafters().size(); rafter++) {
       RafterProfile profile = plane.rafters().get(rafter);

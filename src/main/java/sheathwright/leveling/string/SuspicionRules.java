@@ -1,11 +1,10 @@
 package sheathwright.leveling.string;
 
-import java.util.List;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
-import sheathwright.figure.Solution;
+import sheathwright.figure.Reading;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 
@@ -23,11 +22,15 @@ public record SuspicionRules(Figure<Ratio> multiple, Figure<Length> floor, Figur
   private static final Source OURS =
       new Source("rule of this library", Source.Mark.COMMON_PRACTICE);
 
-  List<Solution.Input> given() {
-    return List.of(
-        new Solution.Input("the multiple of suspicion", multiple),
-        new Solution.Input("the floor of suspicion", floor),
-        new Solution.Input("the part of the drops beside", part));
+  /** The rules as plain values, the floor in inches. */
+  record Plain(double multiple, double floor, double part) {}
+
+  /** Every rule, read. */
+  Plain plain(Reading reading) {
+    return new Plain(
+        reading.number("the multiple of suspicion", multiple, Units.RATIO),
+        reading.number("the floor of suspicion", floor, Units.INCH),
+        reading.number("the part of the drops beside", part, Units.RATIO));
   }
 
   /** Five times the usual departure, a quarter of an inch, two fifths: our own numbers. */

@@ -1,11 +1,10 @@
 package sheathwright.leveling.target;
 
-import java.util.ArrayList;
 import java.util.List;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
-import sheathwright.figure.Solution;
 import sheathwright.figure.Units;
 
 /**
@@ -39,26 +38,20 @@ public record TargetPoint(
     return within(buildUp, buildUp);
   }
 
-  /** As plain numbers. */
-  TargetReading reading() {
-    TargetReading reading = TargetReading.of(name, inches(x), inches(y), inches(z));
-    return bounds.isEmpty()
-        ? reading
-        : RefusedException.solvedFor(
-            bounds, () -> reading.within(inches(bounds.get(0)), inches(bounds.get(1))));
-  }
-
-  static double inches(Figure<Length> length) {
-    return length.in(Units.INCH).value();
-  }
-
-  /** What was measured and asked. */
-  List<Solution.Input> given() {
-    List<Solution.Input> given = new ArrayList<>();
-    given.add(new Solution.Input(name + ", across", x));
-    given.add(new Solution.Input(name + ", up the slope", y));
-    given.add(new Solution.Input(name + ", height", z));
-    bounds.forEach(bound -> given.add(new Solution.Input(name + ", bound of build-up", bound)));
-    return given;
+  /** What was measured and asked, read. */
+  TargetReading plain(Reading reading) {
+    TargetReading plain =
+        TargetReading.of(
+            name,
+            reading.number(name + ", across", x, Units.INCH),
+            reading.number(name + ", up the slope", y, Units.INCH),
+            reading.number(name + ", height", z, Units.INCH));
+    List<Double> limits =
+        bounds.stream()
+            .map(bound -> reading.number(name + ", bound of build-up", bound, Units.INCH))
+            .toList();
+    return limits.isEmpty()
+        ? plain
+        : RefusedException.solvedFor(bounds, () -> plain.within(limits.get(0), limits.get(1)));
   }
 }

@@ -66,7 +66,7 @@ final class TargetVertex {
         switch (row.kind()) {
           case LEAST -> exact(reading.least());
           case MOST -> exact(frame.most(row.index()));
-          default -> BigDecimal.ZERO;
+          case WOOD, LARGEST, RISE, FALL, LEVEL -> BigDecimal.ZERO;
         };
     return new BigDecimal[] {
       BigDecimal.ONE,

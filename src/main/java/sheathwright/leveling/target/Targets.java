@@ -8,6 +8,7 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Shown;
@@ -39,9 +40,11 @@ public final class Targets {
       List<TargetPoint> points,
       OneOf<TargetObjective> objective,
       Optional<Figure<Length>> cap) {
-    TargetPlane found = TargetPlane.over(readings(points), objective.choice().value(), inches(cap));
+    Reading reading = new Reading();
+    Asked asked = asked(points, objective, cap, reading);
+    TargetPlane found = TargetPlane.over(asked.readings(), asked.objective(), asked.cap());
     Surface solved = new Surface(found.buildUps(), found.total(), found.largest());
-    return answered("target_plane_of_" + plane, points, objective, cap, solved);
+    return answered(reading.solution("target_plane_of_" + plane), points, solved);
   }
 
   /**
@@ -57,9 +60,11 @@ public final class Targets {
       List<TargetPoint> points,
       OneOf<TargetObjective> objective,
       Optional<Figure<Length>> cap) {
-    TargetLines found = TargetLines.over(readings(points), objective.choice().value(), inches(cap));
+    Reading reading = new Reading();
+    Asked asked = asked(points, objective, cap, reading);
+    TargetLines found = TargetLines.over(asked.readings(), asked.objective(), asked.cap());
     Surface solved = new Surface(found.buildUps(), found.total(), found.largest());
-    return answered("target_lines_of_" + plane, points, objective, cap, solved);
+    return answered(reading.solution("target_lines_of_" + plane), points, solved);
   }
 
   /**
@@ -75,10 +80,12 @@ public final class Targets {
       List<TargetPoint> points,
       OneOf<TargetObjective> objective,
       Optional<Figure<Length>> cap) {
+    Reading solving = new Reading();
+    Asked asked = asked(points, objective, cap, solving);
     List<Double> buildUps = new ArrayList<>();
-    for (TargetReading reading : readings(points)) {
+    for (TargetReading reading : asked.readings()) {
       double buildUp = 0 - reading.z();
-      double most = Math.min(reading.most(), inches(cap));
+      double most = Math.min(reading.most(), asked.cap());
       if (buildUp > most || buildUp < reading.least() && reading.least() > 0) {
         throw new RefusedException(
             "%s: the string asks for %s in of build-up, beyond its bounds; bring the rafters to lines or a plane"
@@ -90,38 +97,37 @@ public final class Targets {
     double total = buildUps.stream().mapToDouble(each -> Math.max(0, each)).sum();
     double largest = buildUps.stream().mapToDouble(each -> Math.max(0, each)).max().orElse(0);
     return answered(
-        "target_string_of_" + plane, points, objective, cap, new Surface(buildUps, total, largest));
+        solving.solution("target_string_of_" + plane),
+        points,
+        new Surface(buildUps, total, largest));
   }
 
   /** What a target comes to, in inches. */
   private record Surface(List<Double> buildUps, double total, double largest) {}
 
-  private static List<TargetReading> readings(List<TargetPoint> points) {
-    return points.stream().map(TargetPoint::reading).toList();
-  }
+  /** What a target is asked for, as plain values in inches. */
+  private record Asked(List<TargetReading> readings, TargetObjective objective, double cap) {}
 
-  private static double inches(Optional<Figure<Length>> cap) {
-    return cap.map(TargetPoint::inches).orElse(TargetReading.UNLIMITED);
-  }
-
-  private static LevelTarget answered(
-      String name,
+  private static Asked asked(
       List<TargetPoint> points,
       OneOf<TargetObjective> objective,
       Optional<Figure<Length>> cap,
-      Surface solved) {
-    List<Solution.Input> inputs = new ArrayList<>();
-    points.forEach(point -> inputs.addAll(point.given()));
-    inputs.add(new Solution.Input("objective", objective.choice()));
-    cap.ifPresent(most -> inputs.add(new Solution.Input("cap on build-up", most)));
-    Solution solution = Solution.of(name, inputs);
+      Reading reading) {
+    return new Asked(
+        points.stream().map(point -> point.plain(reading)).toList(),
+        reading.word("objective", objective),
+        cap.map(most -> reading.number("cap on build-up", most, Units.INCH))
+            .orElse(TargetReading.UNLIMITED));
+  }
+
+  private static LevelTarget answered(Solution solution, List<TargetPoint> points, Surface solved) {
     List<Figure<Length>> buildUps =
         solved.buildUps().stream()
             .map(inches -> solution.figure("build_up_in", inches, Units.INCH, SOLVED))
             .toList();
     Roll roll =
         Roll.of(
-            name + "_readings",
+            solution.name() + "_readings",
             "the readings",
             IntStream.range(0, points.size()).boxed().toList(),
             Roll.<Integer>column("reading", i -> Choice.literal(points.get(i).name())),

@@ -1,6 +1,5 @@
 package sheathwright.loads.wind;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +8,7 @@ import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Area;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
@@ -16,6 +16,7 @@ import sheathwright.figure.Units;
 import sheathwright.published.LoadEdition;
 import sheathwright.roof.Box;
 import sheathwright.roof.Edge;
+import sheathwright.roof.Outline;
 import sheathwright.roof.Plane;
 import sheathwright.roof.Spot;
 
@@ -45,19 +46,15 @@ public record ZoneMap(Plane plane, List<WindZones.Part> parts, Map<WindZone, Fig
       OneOf<RoofShape> roof,
       OneOf<LoadEdition> edition,
       Figure<Length> zoneWidth) {
-    WindZones.Shape shape = shape(plane, rise.in(Units.RISE_IN_12).value());
-    List<WindZones.Part> parts =
-        WindZones.of(
-            edition.choice().value(),
-            roof.choice().value(),
-            shape,
-            zoneWidth.in(Units.INCH).value());
-    List<Solution.Input> inputs = new ArrayList<>(plane.given());
-    inputs.add(new Solution.Input("rise", rise));
-    inputs.add(new Solution.Input("roof", roof.choice()));
-    inputs.add(new Solution.Input("edition", edition.choice()));
-    inputs.add(new Solution.Input("zone width", zoneWidth));
-    Solution solution = Solution.of("wind_zones_of_" + plane.name(), inputs);
+    Reading reading = new Reading();
+    Outline outline = plane.outline(reading);
+    WindZones.Shape shape =
+        shape(plane.name(), outline, reading.number("rise", rise, Units.RISE_IN_12));
+    RoofShape kind = reading.word("roof", roof);
+    LoadEdition book = reading.word("edition", edition);
+    double width = reading.number("zone width", zoneWidth, Units.INCH);
+    List<WindZones.Part> parts = WindZones.of(book, kind, shape, width);
+    Solution solution = reading.solution("wind_zones_of_" + plane.name());
     Map<WindZone, Double> inches = new EnumMap<>(WindZone.class);
     parts.forEach(part -> inches.merge(part.zone(), part.area(), Double::sum));
     Map<WindZone, Figure<Area>> areas = new EnumMap<>(WindZone.class);
@@ -71,7 +68,7 @@ public record ZoneMap(Plane plane, List<WindZones.Part> parts, Map<WindZone, Fig
                     Units.SQUARE_FOOT,
                     Source.fromMemory("figures of ASCE 7"))));
     double left =
-        plane.outline().edges().stream()
+        outline.edges().stream()
             .filter(edge -> edge.kind() == Edge.Kind.EAVE)
             .mapToDouble(edge -> edge.from().x())
             .min()
@@ -87,17 +84,17 @@ public record ZoneMap(Plane plane, List<WindZones.Part> parts, Map<WindZone, Fig
         part.area());
   }
 
-  private static WindZones.Shape shape(Plane plane, double rise) {
-    List<Edge> edges = plane.outline().edges();
+  private static WindZones.Shape shape(String plane, Outline outline, double rise) {
+    List<Edge> edges = outline.edges();
     List<Edge> eaves = edges.stream().filter(edge -> edge.kind() == Edge.Kind.EAVE).toList();
     List<Edge> ridges = edges.stream().filter(edge -> edge.kind() == Edge.Kind.RIDGE).toList();
     if (eaves.size() != 1 || ridges.size() > 1 || edges.size() > 4) {
       throw new RefusedException(
           "plane %s has %d sides; wind zones are drawn on planes between one level eave and one level ridge"
-              .formatted(plane.name(), edges.size()));
+              .formatted(plane, edges.size()));
     }
     Edge eave = eaves.get(0);
-    Box bounds = plane.outline().bounds();
+    Box bounds = outline.bounds();
     double left = eave.from().x();
     double right = eave.to().x();
     double ridgeLeft = ridges.isEmpty() ? peak(edges, bounds.top()) : ridges.get(0).to().x();

@@ -2,8 +2,10 @@ package sheathwright.sheathing.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
 import sheathwright.roof.Box;
+import sheathwright.roof.Centers;
 import sheathwright.roof.Outline;
 import sheathwright.roof.Plane;
 import sheathwright.roof.Region;
@@ -13,70 +15,103 @@ import sheathwright.roof.Supports;
 /**
  * The sheets of one plane in courses from the eave, place by place, with their joints. A place
  * counts where any wood of it is on the plane; touching is not enough.
- *
- * @param plane the plane
- * @param supports what it stands on
- * @param rules how it was laid
- * @param sheets from the eave up, from the left
- * @param joints likewise
- * @param lines between the courses
- * @param lastCourse height of the course at the ridge, in inches
  */
-public record CourseLayout(
-    Plane plane,
-    Supports supports,
-    LayoutRules rules,
-    List<Sheet> sheets,
-    List<Joint> joints,
-    List<CourseLine> lines,
-    double lastCourse) {
+public final class CourseLayout {
 
-  private static final double MOST_COURSES = 200;
+  private final Plane plane;
+  private final Supports supports;
+  private final LayoutRules rules;
+  private final Reading reading = new Reading();
+  private final Laid laid;
+
+  /**
+   * What lies where.
+   *
+   * @param sheets from the eave up, from the left
+   * @param joints likewise
+   * @param lines between the courses
+   * @param lastCourse height of the course at the ridge, in inches
+   */
+  public record Laid(
+      List<Sheet> sheets, List<Joint> joints, List<CourseLine> lines, double lastCourse) {
+
+    /** The sheets that are cut. */
+    List<Sheet> cut() {
+      return sheets.stream().filter(sheet -> !sheet.isWhole()).toList();
+    }
+
+    /** Inches of joints, with their bearing or without. */
+    public double jointLength(boolean isSupported) {
+      return joints.stream()
+          .filter(joint -> joint.isSupported() == isSupported)
+          .mapToDouble(Joint::length)
+          .sum();
+    }
+
+    /** Inches of long edges between courses. */
+    double lineLength() {
+      return lines.stream().mapToDouble(CourseLine::length).sum();
+    }
+  }
+
+  private CourseLayout(Plane plane, Supports supports, LayoutRules rules) {
+    this.plane = plane;
+    this.supports = supports;
+    this.rules = rules;
+    this.laid =
+        new Layer(plane.outline(reading), supports.centers(reading), rules.plain(reading)).laid();
+  }
 
   public static CourseLayout of(Plane plane, Supports supports, LayoutRules rules) {
-    return new Layer(plane, supports, rules).laid();
+    return new CourseLayout(plane, supports, rules);
   }
 
-  /** The sheets that are cut. */
-  List<Sheet> cut() {
-    return sheets.stream().filter(sheet -> !sheet.isWhole()).toList();
+  /** The plane. */
+  public Plane plane() {
+    return plane;
   }
 
-  /** Inches of joints, with their bearing or without. */
-  public double jointLength(boolean isSupported) {
-    return joints.stream()
-        .filter(joint -> joint.isSupported() == isSupported)
-        .mapToDouble(Joint::length)
-        .sum();
+  /** What it stands on. */
+  public Supports supports() {
+    return supports;
   }
 
-  /** Inches of long edges between courses. */
-  double lineLength() {
-    return lines.stream().mapToDouble(CourseLine::length).sum();
+  /** How it was laid. */
+  public LayoutRules rules() {
+    return rules;
+  }
+
+  /** What lies where, for the plane, the supports and the rules as they were read. */
+  public Laid laid(Reading solving) {
+    solving.and(reading);
+    return laid;
+  }
+
+  @Override
+  public String toString() {
+    return "%d sheets laid on %s".formatted(laid.sheets().size(), plane);
   }
 
   /** Lays one plane. */
   private static final class Layer {
 
-    private final Plane plane;
+    private static final double MOST_COURSES = 200;
+
     private final Outline outline;
-    private final Supports supports;
-    private final LayoutRules rules;
-    private final double gap;
+    private final Centers supports;
+    private final LayoutRules.Plain rules;
     private final JointMaker joints;
 
-    Layer(Plane plane, Supports supports, LayoutRules rules) {
-      this.plane = plane;
-      this.outline = plane.outline();
+    Layer(Outline outline, Centers supports, LayoutRules.Plain rules) {
+      this.outline = outline;
       this.supports = supports;
       this.rules = rules;
-      this.gap = LayoutRules.inches(rules.gap());
       this.joints = new JointMaker(outline, supports, rules);
     }
 
-    CourseLayout laid() {
+    Laid laid() {
       Box bounds = outline.bounds();
-      List<Double> heights = CourseHeights.of(bounds.height(), rules.stripRule().value());
+      List<Double> heights = CourseHeights.of(bounds.height(), rules.stripRule());
       if (heights.size() > MOST_COURSES) {
         throw new RefusedException(
             "the plane is %.0f in high, more than 200 courses; give lengths in feet or inches as they are"
@@ -96,14 +131,12 @@ public record CourseLayout(
         }
         bottom = top;
       }
-      return new CourseLayout(
-          plane, supports, rules, sheets, met, lines, heights.get(heights.size() - 1));
+      return new Laid(sheets, met, lines, heights.get(heights.size() - 1));
     }
 
     private List<Sheet> row(int course, double bottom, double top) {
       Box bounds = outline.bounds();
-      double shift = course % 2 == 0 ? LayoutRules.inches(rules.stagger()) : 0;
-      double start = LayoutRules.inches(rules.origin()) + shift;
+      double start = rules.origin() + (course % 2 == 0 ? rules.stagger() : 0);
       double module = LayoutRules.MODULE_LENGTH;
       List<Sheet> row = new ArrayList<>();
       for (long slot = (long) Math.floor((bounds.left() - start) / module);
@@ -122,7 +155,9 @@ public record CourseLayout(
 
     private int spans(Region part) {
       Box bounds = part.bounds();
-      return Math.max(0, supports.between(bounds.left() - gap, bounds.right() + gap).size() - 1);
+      return Math.max(
+          0,
+          supports.between(bounds.left() - rules.gap(), bounds.right() + rules.gap()).size() - 1);
     }
 
     private CourseLine line(double y) {

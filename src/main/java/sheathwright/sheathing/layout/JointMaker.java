@@ -3,9 +3,9 @@ package sheathwright.sheathing.layout;
 import java.util.ArrayList;
 import java.util.List;
 import sheathwright.roof.Box;
+import sheathwright.roof.Centers;
 import sheathwright.roof.Outline;
 import sheathwright.roof.Spot;
-import sheathwright.roof.Supports;
 import sheathwright.sheathing.layout.Joint.Repair;
 
 /**
@@ -19,20 +19,20 @@ final class JointMaker {
   private static final int FEWEST_SPANS = 2;
 
   private final Outline outline;
-  private final Supports supports;
+  private final Centers supports;
   private final double gap;
   private final double halfSupport;
   private final double least;
   private final double creep;
   private final boolean isLaid;
 
-  JointMaker(Outline outline, Supports supports, LayoutRules rules) {
+  JointMaker(Outline outline, Centers supports, LayoutRules.Plain rules) {
     this.outline = outline;
     this.supports = supports;
-    this.gap = LayoutRules.inches(rules.gap());
-    this.halfSupport = LayoutRules.inches(rules.supportWidth()) / 2;
-    this.least = LayoutRules.inches(rules.minBearing());
-    this.creep = LayoutRules.inches(rules.sheetLength()) + gap - LayoutRules.MODULE_LENGTH;
+    this.gap = rules.gap();
+    this.halfSupport = rules.supportWidth() / 2;
+    this.least = rules.minBearing();
+    this.creep = rules.sheetLength() + gap - LayoutRules.MODULE_LENGTH;
     this.isLaid = rules.isLaid();
   }
 

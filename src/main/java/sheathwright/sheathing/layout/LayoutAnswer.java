@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import sheathwright.cutting.Patience;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
+import sheathwright.figure.Reading;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Unit;
@@ -22,19 +23,18 @@ public final class LayoutAnswer {
   public static final int PATIENCE = 3000;
 
   private final List<CourseLayout> planes;
+  private final List<CourseLayout.Laid> laid;
+  private final double gap;
   private final Solution solution;
 
   private LayoutAnswer(List<CourseLayout> planes) {
     this.planes = planes;
-    List<Solution.Input> inputs = new ArrayList<>();
-    for (CourseLayout plane : planes) {
-      inputs.addAll(plane.plane().given());
-      inputs.addAll(plane.supports().given());
-      inputs.addAll(plane.rules().given());
-    }
+    Reading reading = new Reading();
+    this.laid = planes.stream().map(plane -> plane.laid(reading)).toList();
+    this.gap = planes.get(0).rules().plain(reading).gap();
     String names =
         planes.stream().map(plane -> plane.plane().name()).collect(Collectors.joining("_"));
-    this.solution = Solution.of("layout_of_" + names, inputs);
+    this.solution = reading.solution("layout_of_" + names);
   }
 
   public static DeckLayout of(List<CourseLayout> planes, Patience patience) {
@@ -42,14 +42,13 @@ public final class LayoutAnswer {
   }
 
   /** Places whose sheet crosses fewer than two spans. */
-  public static long shortPieces(CourseLayout plane) {
+  public static long shortPieces(CourseLayout.Laid plane) {
     return plane.sheets().stream().filter(sheet -> sheet.spans() < FEWEST_SPANS).count();
   }
 
   private DeckLayout answered(Patience patience) {
     CutList cutList = cutList(patience);
     double whole = sum(plane -> plane.sheets().stream().filter(Sheet::isWhole).count());
-    CourseLayout first = planes.get(0);
     Figure<Quantity.Length> lastCourse = figure("last_course_in", lowest(), Units.INCH);
     return new DeckLayout(
         figure("sheets", whole + cutList.sheets(), Units.SHEET),
@@ -60,43 +59,42 @@ public final class LayoutAnswer {
         figure("joints_off", sum(LayoutAnswer::jointsOff), Units.RATIO),
         figure("joint_off_ft", sum(plane -> plane.jointLength(false)) / 12, Units.FOOT),
         figure("joint_on_ft", sum(plane -> plane.jointLength(true)) / 12, Units.FOOT),
-        figure("edge_ft", sum(CourseLayout::lineLength) / 12, Units.FOOT),
+        figure("edge_ft", sum(CourseLayout.Laid::lineLength) / 12, Units.FOOT),
         figure("edge_bays", sum(LayoutAnswer::bays), Units.RATIO),
         figure("short_pieces", sum(LayoutAnswer::shortPieces), Units.PIECE),
         figure("slivers", sum(LayoutAnswer::slivers), Units.PIECE),
         lastCourse,
-        lastCourse.isLessThan(first.rules().minStrip()).as("narrow"),
+        lastCourse.isLessThan(planes.get(0).rules().minStrip()).as("narrow"),
         planes,
         cutList);
   }
 
   private double lowest() {
-    return planes.stream().mapToDouble(CourseLayout::lastCourse).min().orElse(0);
+    return laid.stream().mapToDouble(CourseLayout.Laid::lastCourse).min().orElse(0);
   }
 
   private <Q extends Quantity> Figure<Q> figure(String name, double number, Unit<Q> unit) {
     return solution.figure(name, number, unit, COUNTED);
   }
 
-  private double sum(ToDoubleFunction<CourseLayout> of) {
-    return planes.stream().mapToDouble(of).sum();
+  private double sum(ToDoubleFunction<CourseLayout.Laid> of) {
+    return laid.stream().mapToDouble(of).sum();
   }
 
-  private static long jointsOff(CourseLayout plane) {
+  private static long jointsOff(CourseLayout.Laid plane) {
     return plane.joints().stream().filter(joint -> !joint.isSupported()).count();
   }
 
-  private static long slivers(CourseLayout plane) {
+  private static long slivers(CourseLayout.Laid plane) {
     return plane.sheets().stream().filter(Sheet::hasSliver).count();
   }
 
-  private static int bays(CourseLayout plane) {
+  private static int bays(CourseLayout.Laid plane) {
     return plane.lines().stream().mapToInt(CourseLine::bays).sum();
   }
 
   /** The pieces of every cut sheet, out of sheets as they fill the module less its gap. */
   private CutList cutList(Patience patience) {
-    double gap = LayoutRules.inches(planes.get(0).rules().gap());
     List<SlantedEnds.Part> parts = cutParts();
     StockSheet sheet =
         new StockSheet(LayoutRules.MODULE_LENGTH - gap, LayoutRules.MODULE_WIDTH - gap);
@@ -126,14 +124,14 @@ public final class LayoutAnswer {
 
   private List<SlantedEnds.Part> cutParts() {
     List<SlantedEnds.Part> parts = new ArrayList<>();
-    for (CourseLayout plane : planes) {
+    for (int plane = 0; plane < planes.size(); plane++) {
       int number = 0;
       int course = 0;
-      for (Sheet sheet : plane.sheets()) {
+      for (Sheet sheet : laid.get(plane).sheets()) {
         number = sheet.course() == course ? number + 1 : 1;
         course = sheet.course();
         if (!sheet.isWhole()) {
-          String label = plane.plane().name() + " " + course + "-" + number;
+          String label = planes.get(plane).plane().name() + " " + course + "-" + number;
           sheet.parts().forEach(part -> parts.add(new SlantedEnds.Part(label, part)));
         }
       }

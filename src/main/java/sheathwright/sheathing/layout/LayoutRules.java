@@ -5,8 +5,8 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
-import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 
@@ -88,7 +88,7 @@ public record LayoutRules(
 
   /** The gap, with sheets shorter by as much than the module. */
   public LayoutRules gap(Figure<Length> inches) {
-    double gap = inches.in(Units.INCH).value();
+    double gap = Reading.aside().number("gap", inches, Units.INCH);
     if (gap < 0 || gap > 1) {
       throw new RefusedException(
           "the gap is %s; it must be from 0 to 1 in, 1/8 is usual".formatted(inches),
@@ -128,20 +128,29 @@ public record LayoutRules(
         origin, stagger, stripRule, minStrip, gap, sheetLength, supportWidth, minBearing, true);
   }
 
-  /** Every rule that a layout depends on. */
-  public List<Solution.Input> given() {
-    return List.of(
-        new Solution.Input("first joint", origin),
-        new Solution.Input("stagger", stagger),
-        new Solution.Input("rule for the strip", stripRule),
-        new Solution.Input("least strip", minStrip),
-        new Solution.Input("gap", gap),
-        new Solution.Input("length of the sheets", sheetLength),
-        new Solution.Input("width of the supports", supportWidth),
-        new Solution.Input("least bearing", minBearing));
-  }
+  /** The rules as plain values, lengths in inches. */
+  public record Plain(
+      double origin,
+      double stagger,
+      StripRule stripRule,
+      double minStrip,
+      double gap,
+      double sheetLength,
+      double supportWidth,
+      double minBearing,
+      boolean isLaid) {}
 
-  public static double inches(Figure<Length> length) {
-    return length.in(Units.INCH).value();
+  /** Every rule, read. */
+  public Plain plain(Reading reading) {
+    return new Plain(
+        reading.number("first joint", origin, Units.INCH),
+        reading.number("stagger", stagger, Units.INCH),
+        reading.word("rule for the strip", stripRule),
+        reading.number("least strip", minStrip, Units.INCH),
+        reading.number("gap", gap, Units.INCH),
+        reading.number("length of the sheets", sheetLength, Units.INCH),
+        reading.number("width of the supports", supportWidth, Units.INCH),
+        reading.number("least bearing", minBearing, Units.INCH),
+        isLaid);
   }
 }

@@ -5,8 +5,8 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
-import sheathwright.figure.Solution;
 import sheathwright.figure.Units;
 import sheathwright.roof.Box;
 import sheathwright.roof.Supports;
@@ -39,7 +39,8 @@ public record Mark(
       Figure<Length> width,
       Figure<Length> height) {
     Mark mark = new Mark(key, finding.choice(), along, up, width, height);
-    if (mark.box().width() <= 0 || mark.box().height() <= 0) {
+    Box box = mark.seen(Reading.aside()).box();
+    if (box.width() <= 0 || box.height() <= 0) {
       throw new RefusedException(
           "mark %s is %s by %s; both must be more than 0, from its left and its lower side"
               .formatted(key, width, height),
@@ -56,7 +57,7 @@ public record Mark(
    */
   public static Mark cell(
       String key, OneOf<Finding> finding, Supports supports, int bay, int course) {
-    List<Double> centers = supports.between(-1, 1e5);
+    List<Double> centers = supports.centers(Reading.aside()).between(-1, 1e5);
     if (bay < 1 || bay >= centers.size() || course < 1) {
       throw new RefusedException(
           "mark %s is in bay %d, course %d; both are counted from 1, bays from the left and courses from the eave"
@@ -72,34 +73,31 @@ public record Mark(
         Figure.of(LayoutRules.MODULE_WIDTH, Units.INCH));
   }
 
-  /** What is wrong there. */
-  public Finding finding() {
-    return found.value();
-  }
+  /**
+   * A mark as plain values.
+   *
+   * @param key what it is called
+   * @param finding what is wrong there
+   * @param box where it is, in inches
+   */
+  public record Seen(String key, Finding finding, Box box) {}
 
-  /** Where it is, in inches. */
-  public Box box() {
-    return Box.at(
-        LayoutRules.inches(along),
-        LayoutRules.inches(up),
-        LayoutRules.inches(width),
-        LayoutRules.inches(height));
+  /** What was found, read. */
+  public Seen seen(Reading reading) {
+    String mark = "mark " + key;
+    return new Seen(
+        key,
+        reading.word(mark + ", what was found", found),
+        Box.at(
+            reading.number(mark + ", along the eave", along, Units.INCH),
+            reading.number(mark + ", up the slope", up, Units.INCH),
+            reading.number(mark + ", width", width, Units.INCH),
+            reading.number(mark + ", height", height, Units.INCH)));
   }
 
   @Override
   public String toString() {
     return "mark %s, %s, %s along and %s up, %s by %s"
-        .formatted(key, finding().word(), along, up, width, height);
-  }
-
-  /** What was seen and measured. */
-  List<Solution.Input> given() {
-    String mark = "mark " + key;
-    return List.of(
-        new Solution.Input(mark + ", what was found", found),
-        new Solution.Input(mark + ", along the eave", along),
-        new Solution.Input(mark + ", up the slope", up),
-        new Solution.Input(mark + ", width", width),
-        new Solution.Input(mark + ", height", height));
+        .formatted(key, found, along, up, width, height);
   }
 }

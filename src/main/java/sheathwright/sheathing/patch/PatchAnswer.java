@@ -8,12 +8,16 @@ import sheathwright.cutting.Patience;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
+import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
+import sheathwright.roof.Box;
+import sheathwright.roof.Centers;
+import sheathwright.roof.Outline;
 import sheathwright.roof.Plane;
 import sheathwright.roof.Supports;
 import sheathwright.sheathing.layout.CourseLayout;
@@ -34,10 +38,18 @@ public final class PatchAnswer {
 
   public static PatchPlan of(
       Plane plane, Supports supports, LayoutRules old, PatchRules rules, List<Mark> marks) {
-    check(plane, marks);
-    List<Mark> cutOut = marks.stream().filter(mark -> mark.finding().isCutOut()).toList();
-    List<Patch> patches =
-        new Patcher(new PatchFrame(plane, supports, old, rules), rules).patches(cutOut);
+    Reading reading = new Reading();
+    Outline outline = plane.outline(reading);
+    List<Box> openings = plane.openings(reading);
+    Centers centers = supports.centers(reading);
+    LayoutRules.Plain lying = old.plain(reading);
+    PatchRules.Plain plain = rules.plain(reading);
+    List<Mark.Seen> seen = marks.stream().map(mark -> mark.seen(reading)).toList();
+    check(plane.name(), outline, marks, seen);
+    Solution solution = reading.solution("patches_of_" + plane.name());
+    List<Mark.Seen> cutOut = seen.stream().filter(mark -> mark.finding().isCutOut()).toList();
+    PatchFrame frame = new PatchFrame(outline, openings, centers, lying, plain);
+    List<Patch> patches = new Patcher(frame, plain).patches(cutOut);
     List<CutPiece> pieces = new ArrayList<>();
     for (Patch patch : patches) {
       for (Patch.Piece piece : patch.pieces()) {
@@ -47,17 +59,15 @@ public final class PatchAnswer {
                 label, SlantedEnds.fine(piece.width()), SlantedEnds.fine(piece.height()), 1));
       }
     }
-    double gap = LayoutRules.inches(old.gap());
+    double gap = lying.gap();
     StockSheet sheet =
         new StockSheet(LayoutRules.MODULE_LENGTH - gap, LayoutRules.MODULE_WIDTH - gap);
     CutList cutList =
         CutList.of(sheet, List.of(), gap, pieces, Patience.asked(LayoutAnswer.PATIENCE));
-    Solution solution =
-        Solution.of("patches_of_" + plane.name(), inputs(plane, supports, old, rules, marks));
     double area =
         patches.stream()
             .flatMap(patch -> patch.pieces().stream())
-            .flatMap(piece -> plane.outline().within(piece.box()).stream())
+            .flatMap(piece -> outline.within(piece.box()).stream())
             .mapToDouble(part -> part.area())
             .sum();
     return new PatchPlan(
@@ -110,30 +120,21 @@ public final class PatchAnswer {
     return figure(solution, "", inches, Units.INCH);
   }
 
-  private static void check(Plane plane, List<Mark> marks) {
+  private static void check(String plane, Outline outline, List<Mark> marks, List<Mark.Seen> seen) {
     Set<String> keys = new HashSet<>();
-    for (Mark mark : marks) {
+    for (int i = 0; i < marks.size(); i++) {
+      Mark mark = marks.get(i);
       if (!keys.add(mark.key())) {
         throw new RefusedException(
             "two marks are named %s; give each its own key".formatted(mark.key()));
       }
-      if (plane.outline().within(mark.box()).isEmpty()) {
+      if (outline.within(seen.get(i).box()).isEmpty()) {
         throw new RefusedException(
             "mark %s lies off plane %s; along is measured from the plane's left corner, up from its eave"
-                .formatted(mark.key(), plane.name()),
+                .formatted(mark.key(), plane),
             List.of(mark.along(), mark.up(), mark.width(), mark.height()));
       }
     }
-  }
-
-  private static List<Solution.Input> inputs(
-      Plane plane, Supports supports, LayoutRules old, PatchRules rules, List<Mark> marks) {
-    List<Solution.Input> inputs = new ArrayList<>(plane.given());
-    inputs.addAll(supports.given());
-    inputs.addAll(old.given());
-    inputs.addAll(rules.given());
-    marks.forEach(mark -> inputs.addAll(mark.given()));
-    return inputs;
   }
 
   private static <Q extends Quantity> Figure<Q> figure(

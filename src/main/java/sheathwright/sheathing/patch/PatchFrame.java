@@ -3,11 +3,10 @@ package sheathwright.sheathing.patch;
 import java.util.ArrayList;
 import java.util.List;
 import sheathwright.roof.Box;
+import sheathwright.roof.Centers;
 import sheathwright.roof.Outline;
-import sheathwright.roof.Plane;
 import sheathwright.roof.Region;
 import sheathwright.roof.Spot;
-import sheathwright.roof.Supports;
 import sheathwright.sheathing.layout.CourseHeights;
 import sheathwright.sheathing.layout.LayoutRules;
 import sheathwright.sheathing.patch.Patch.End;
@@ -23,7 +22,7 @@ final class PatchFrame {
 
   private final Outline outline;
   private final List<Box> openings;
-  private final Supports supports;
+  private final Centers supports;
   private final List<Double> courseLines;
   private final double gap;
   private final double bearing;
@@ -35,19 +34,24 @@ final class PatchFrame {
   /**
    * @param old how the deck lies: its course lines and its gaps
    */
-  PatchFrame(Plane plane, Supports supports, LayoutRules old, PatchRules rules) {
-    this.outline = plane.outline();
-    this.openings = plane.openings();
+  PatchFrame(
+      Outline outline,
+      List<Box> openings,
+      Centers supports,
+      LayoutRules.Plain old,
+      PatchRules.Plain rules) {
+    this.outline = outline;
+    this.openings = openings;
     this.supports = supports;
-    this.gap = LayoutRules.inches(old.gap());
-    this.bearing = LayoutRules.inches(old.minBearing());
-    this.beyondMark = LayoutRules.inches(rules.beyondMark());
-    this.minLength = LayoutRules.inches(rules.minLength());
-    this.minHeight = LayoutRules.inches(rules.minHeight());
-    this.minSpans = (int) rules.minSpans().value();
+    this.gap = old.gap();
+    this.bearing = old.minBearing();
+    this.beyondMark = rules.beyondMark();
+    this.minLength = rules.minLength();
+    this.minHeight = rules.minHeight();
+    this.minSpans = rules.minSpans();
     Box bounds = outline.bounds();
     courseLines = new ArrayList<>(List.of(bounds.bottom()));
-    for (double height : CourseHeights.of(bounds.height(), old.stripRule().value())) {
+    for (double height : CourseHeights.of(bounds.height(), old.stripRule())) {
       courseLines.add(courseLines.get(courseLines.size() - 1) + height);
     }
     courseLines.set(courseLines.size() - 1, bounds.top());

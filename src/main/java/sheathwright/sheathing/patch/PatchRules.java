@@ -5,11 +5,10 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Area;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
-import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
-import sheathwright.sheathing.layout.LayoutRules;
 
 /**
  * How bad wood is cut out. Each rule can be changed by the method of its name.
@@ -28,6 +27,7 @@ public record PatchRules(
     Figure<Ratio> minSpans,
     Figure<Area> anotherPatch) {
 
+  private static final double SQUARE_INCHES = 144;
   private static final Source SHORTEST =
       Source.read("FEMA 499, fact sheet 18: no piece under 4 ft");
   private static final Source NARROWEST =
@@ -47,7 +47,7 @@ public record PatchRules(
           Figure.constant("another_patch_sf", 8, Units.SQUARE_FOOT, Source.COMMON_PRACTICE));
 
   public PatchRules beyondMark(Figure<Length> inches) {
-    double beyond = LayoutRules.inches(inches);
+    double beyond = Reading.aside().number("beyond a mark", inches, Units.INCH);
     if (beyond < 0 || beyond > 48) {
       throw new RefusedException(
           "the cut beyond a mark is %s; it must be from 0 to 48 in, 3 is usual".formatted(inches),
@@ -64,12 +64,17 @@ public record PatchRules(
     return new PatchRules(beyondMark, minLength, minHeight, minSpans, area);
   }
 
-  List<Solution.Input> given() {
-    return List.of(
-        new Solution.Input("cut away beyond a mark", beyondMark),
-        new Solution.Input("least length of a piece", minLength),
-        new Solution.Input("least height of a piece", minHeight),
-        new Solution.Input("fewest spans", minSpans),
-        new Solution.Input("worth of another patch", anotherPatch));
+  /** The rules as plain values, lengths in inches, the area in square inches. */
+  record Plain(
+      double beyondMark, double minLength, double minHeight, int minSpans, double anotherPatch) {}
+
+  /** Every rule, read. */
+  Plain plain(Reading reading) {
+    return new Plain(
+        reading.number("cut away beyond a mark", beyondMark, Units.INCH),
+        reading.number("least length of a piece", minLength, Units.INCH),
+        reading.number("least height of a piece", minHeight, Units.INCH),
+        (int) reading.number("fewest spans", minSpans, Units.RATIO),
+        SQUARE_INCHES * reading.number("worth of another patch", anotherPatch, Units.SQUARE_FOOT));
   }
 }

@@ -14,20 +14,18 @@ import sheathwright.sheathing.patch.Joining.Draft;
  */
 final class Patcher {
 
-  private static final double SQUARE_INCHES = 144;
-
   private final PatchFrame frame;
   private final double anotherPatch;
 
-  Patcher(PatchFrame frame, PatchRules rules) {
+  Patcher(PatchFrame frame, PatchRules.Plain rules) {
     this.frame = frame;
-    this.anotherPatch = rules.anotherPatch().value() * SQUARE_INCHES;
+    this.anotherPatch = rules.anotherPatch();
   }
 
   /** Patches for all marks that are to be cut out. */
-  List<Patch> patches(List<Mark> marks) {
+  List<Patch> patches(List<Mark.Seen> marks) {
     List<Draft> drafts = new ArrayList<>();
-    for (Mark mark : marks) {
+    for (Mark.Seen mark : marks) {
       for (Box part : frame.besideOpenings(mark.box())) {
         drafts.add(
             new Draft(drafts.size(), frame.cutOut(part), new TreeSet<>(List.of(mark.key()))));

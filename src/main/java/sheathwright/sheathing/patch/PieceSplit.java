@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import sheathwright.roof.Box;
-import sheathwright.roof.Supports;
+import sheathwright.roof.Centers;
 import sheathwright.sheathing.layout.LayoutRules;
 
 /**
@@ -17,11 +17,11 @@ final class PieceSplit {
   // Not tuned: outweighs any number of pieces, so that short ones are counted first.
   private static final int A_SHORT_PIECE = 1000;
 
-  private final Supports supports;
+  private final Centers supports;
   private final int minSpans;
   private final double minLength;
 
-  PieceSplit(Supports supports, int minSpans, double minLength) {
+  PieceSplit(Centers supports, int minSpans, double minLength) {
     this.supports = supports;
     this.minSpans = minSpans;
     this.minLength = minLength;

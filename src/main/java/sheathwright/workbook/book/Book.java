@@ -32,7 +32,6 @@ import sheathwright.figure.Roll;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Step;
-import sheathwright.figure.Step.Given.Role;
 import sheathwright.figure.Table;
 import sheathwright.figure.Traced;
 
@@ -122,9 +121,8 @@ public final class Book {
 
   /** Whether whoever holds the workbook may change it. */
   boolean isInput(Traced value) {
-    return value.step() instanceof Step.Given given
-        && (given.role() == Role.INPUT
-            || given.role() == Role.LITERAL && literalsAreInputs && places.containsKey(value));
+    return value.step().isInput()
+        || value.step().isLiteral() && literalsAreInputs && places.containsKey(value);
   }
 
   /** Whether it can have its place on a page. */
@@ -246,10 +244,8 @@ public final class Book {
 
   /** What may be written into an input, in words. */
   String allowed(Traced value) {
-    if (value.step() instanceof Step.Given given && given.limits().exist()) {
-      return given.limits().inWords();
-    }
-    return "";
+    Limits limits = value.step().limits();
+    return value.step().isGiven() && limits.exist() ? limits.inWords() : "";
   }
 
   /**
@@ -320,7 +316,7 @@ public final class Book {
 
   /** A guarded argument stands on the working page with its limits, unless a table holds those. */
   private boolean isGuardedElsewhere(Traced value) {
-    return value.step() instanceof Step.Guarded guard && !guards.containsKey(guard);
+    return value.step().guard().filter(guard -> !guards.containsKey(guard)).isPresent();
   }
 
   private static String heading(Traced root) {
@@ -363,14 +359,14 @@ public final class Book {
     Set<String> solved = new LinkedHashSet<>();
     places.forEach(
         (value, place) -> {
-          if (value.step() instanceof Step.Solved) {
+          if (value.step().solution().isPresent()) {
             solved.add(place.name());
           }
         });
     for (Listing listing : listings) {
       for (String column : listing.roll().columns()) {
         if (listing.roll().cellsOf(column).stream()
-            .anyMatch(value -> value.step() instanceof Step.Solved)) {
+            .anyMatch(value -> value.step().solution().isPresent())) {
           solved.add(range(listing.roll(), column));
         }
       }

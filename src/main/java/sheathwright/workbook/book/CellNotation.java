@@ -9,7 +9,6 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Notation;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Step;
-import sheathwright.figure.Step.Given.Role;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Written;
 
@@ -85,7 +84,7 @@ public final class CellNotation implements Notation {
     if (place != null) {
       return Written.whole(place.reference());
     }
-    if (operand.step() instanceof Step.Given) {
+    if (operand.step().isGiven()) {
       boolean isText =
           operand instanceof Choice<?> || operand instanceof Figure<?> number && number.isAbsent();
       return Written.whole(isText ? quoted(operand.shown()) : operand.plain());
@@ -110,10 +109,7 @@ public final class CellNotation implements Notation {
 
   /** Whether a formula writes this value out, instead of pointing at a cell that holds it. */
   static boolean isWrittenOut(Traced traced) {
-    if (!(traced.step() instanceof Step.Given given)) {
-      return false;
-    }
-    return given.role() == Role.LITERAL
+    return traced.step().isLiteral()
         && (!(traced instanceof Figure<?> figure)
             || figure.isAbsent()
             || WRITTEN_OUT.contains(figure.value()));

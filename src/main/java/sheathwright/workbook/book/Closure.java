@@ -12,7 +12,6 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Step;
-import sheathwright.figure.Step.Given.Role;
 import sheathwright.figure.Table;
 import sheathwright.figure.Traced;
 
@@ -76,7 +75,7 @@ public final class Closure {
     }
     note(node);
     boolean isTypedWord =
-        literalsAreInputs && node instanceof Choice<?> && node.isNamed() && isLiteral(node);
+        literalsAreInputs && node instanceof Choice<?> && node.isNamed() && node.step().isLiteral();
     boolean needsACell =
         isTypedWord || argumentNames.containsKey(node) || needsACell(node, uses.of(node));
     boolean isLong =
@@ -85,7 +84,7 @@ public final class Closure {
     if (placed.contains(node) || !(needsACell || isLong)) {
       return;
     }
-    if (node.step() instanceof Step.Given given && given.role() != Role.INPUT) {
+    if (node.step().isGiven() && !node.step().isInput()) {
       constants.add(node);
     } else {
       steps.computeIfAbsent(heading, key -> new ArrayList<>()).add(node);
@@ -96,12 +95,12 @@ public final class Closure {
    * A number typed straight into a function is called after the parameter that it was typed for.
    */
   private void nameArgument(Traced node) {
-    if (literalsAreInputs
-        && node.step() instanceof Step.Guarded guard
-        && isLiteral(guard.argument())
-        && !placed.contains(guard.argument())) {
-      argumentNames.putIfAbsent(guard.argument(), node.name());
-    }
+    node.step()
+        .guard()
+        .<Traced>map(Step.Guarded::argument)
+        .filter(argument -> literalsAreInputs && argument.step().isLiteral())
+        .filter(argument -> !placed.contains(argument))
+        .ifPresent(argument -> argumentNames.putIfAbsent(argument, node.name()));
   }
 
   /** About how long the formula would be that writes this step out. */
@@ -113,17 +112,9 @@ public final class Closure {
             .sum();
   }
 
-  private static boolean isLiteral(Traced node) {
-    return node.step() instanceof Step.Given given && given.role() == Role.LITERAL;
-  }
-
   private void note(Traced node) {
-    if (node.step() instanceof Step.LookedUp lookUp) {
-      tables.add(lookUp.table());
-    }
-    if (node.step() instanceof Step.Gathered gathered && rolls.add(gathered.roll())) {
-      unlisted.add(gathered.roll());
-    }
+    node.step().lookedUpIn().ifPresent(tables::add);
+    node.step().gatheredFrom().filter(rolls::add).ifPresent(unlisted::add);
   }
 
   /** Whether a value is pointed at, and not written into the formulas that use it. */
@@ -132,9 +123,8 @@ public final class Closure {
       return false;
     }
     boolean isGiven = node.step().isValueOnly();
-    boolean isGuarded = node.step() instanceof Step.Guarded;
-    boolean isReused =
-        uses > 1 && node instanceof Figure<?> && !(node.step() instanceof Step.Converted);
+    boolean isGuarded = node.step().guard().isPresent();
+    boolean isReused = uses > 1 && node instanceof Figure<?> && !node.step().isConversion();
     return isGiven || isGuarded || isReused || node.isNamed();
   }
 

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import sheathwright.figure.Limits;
-import sheathwright.figure.Step;
 import sheathwright.figure.Traced;
 
 /** The limits that functions set on the inputs that are handed to them unchanged. */
@@ -34,9 +33,10 @@ final class GuardedInputs {
     if (!seen.add(node)) {
       return;
     }
-    if (node.step() instanceof Step.Guarded guard && isInput.test(guard.argument())) {
-      limits.merge(guard.argument(), guard.limits(), Limits::and);
-    }
+    node.step()
+        .guard()
+        .filter(guard -> isInput.test(guard.argument()))
+        .ifPresent(guard -> limits.merge(guard.argument(), guard.limits(), Limits::and));
     operands.of(node).forEach(this::visit);
   }
 }

@@ -107,7 +107,7 @@ public final class Look {
         style.setTopBorderColor(BARK);
         under(style, BorderStyle.DOUBLE, BARK);
       }
-      default -> {}
+      case STATUS -> {}
     }
     style.setAlignment(alignment(part));
     if (part == Part.UNIT
@@ -126,7 +126,22 @@ public final class Look {
   private static HorizontalAlignment alignment(Part part) {
     return switch (part) {
       case INPUT, RESULT, TOTAL, STATUS, COLUMN_HEAD_RIGHT -> HorizontalAlignment.RIGHT;
-      default -> HorizontalAlignment.LEFT;
+      case TITLE,
+          SUBTITLE,
+          HEADING,
+          COLUMN_HEAD,
+          LABEL,
+          UNIT,
+          TEXT,
+          NOTE,
+          CAUTION,
+          VERDICT,
+          INPUT_TEXT,
+          LISTED_INPUT_TEXT,
+          RESULT_TEXT,
+          LISTED_TEXT,
+          TOTAL_LABEL ->
+          HorizontalAlignment.LEFT;
     };
   }
 
@@ -157,7 +172,15 @@ public final class Look {
         font.setColor(BRICK);
         font.setBold(true);
       }
-      default -> {}
+      case LABEL,
+          UNIT,
+          TEXT,
+          INPUT,
+          INPUT_TEXT,
+          LISTED_INPUT_TEXT,
+          RESULT,
+          RESULT_TEXT,
+          LISTED_TEXT -> {}
     }
     return font;
   }

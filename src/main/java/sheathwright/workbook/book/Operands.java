@@ -4,7 +4,6 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import sheathwright.figure.Solution;
-import sheathwright.figure.Step;
 import sheathwright.figure.Traced;
 
 /**
@@ -18,8 +17,7 @@ final class Operands {
 
   List<Traced> of(Traced node) {
     boolean isKnown =
-        node.step() instanceof Step.Solved solved
-            && asked.merge(solved.solution(), 1, Integer::sum) > 2;
+        node.step().solution().filter(each -> asked.merge(each, 1, Integer::sum) > 2).isPresent();
     return isKnown ? List.of() : node.step().operands();
   }
 }

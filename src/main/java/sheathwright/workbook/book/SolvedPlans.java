@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Set;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Solution;
-import sheathwright.figure.Step;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 
@@ -39,9 +38,7 @@ public final class SolvedPlans {
       return;
     }
     operands.of(node).forEach(this::visit);
-    if (node.step() instanceof Step.Solved solved) {
-      found.add(solved.solution());
-    }
+    node.step().solution().ifPresent(found::add);
   }
 
   /** Writes a solution's inputs, as they are and as it was solved for, and its guard. */

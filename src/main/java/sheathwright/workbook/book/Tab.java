@@ -452,11 +452,10 @@ public final class Tab {
   }
 
   private static Part textOf(Part part) {
-    return switch (part) {
-      case INPUT -> Part.INPUT_TEXT;
-      case TOTAL -> Part.TOTAL_LABEL;
-      default -> Part.RESULT_TEXT;
-    };
+    if (part == Part.INPUT) {
+      return Part.INPUT_TEXT;
+    }
+    return part == Part.TOTAL ? Part.TOTAL_LABEL : Part.RESULT_TEXT;
   }
 
   public static Unit<?> unitOf(Traced value) {

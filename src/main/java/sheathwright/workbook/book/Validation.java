@@ -15,7 +15,6 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Shown;
-import sheathwright.figure.Step;
 import sheathwright.figure.Traced;
 
 /** What may be typed into an input: a drop-down for a word, a range for a number. */
@@ -49,7 +48,7 @@ final class Validation {
       }
       return;
     }
-    Limits own = ((Step.Given) input.step()).limits();
+    Limits own = input.step().limits();
     Limits limits = own.and(byFunction);
     if (limits.kind() == Limits.Kind.ENDS_ONLY) {
       String[] two = {Shown.plain(limits.least()), Shown.plain(limits.most())};

@@ -2,8 +2,10 @@ package sheathwright.workbook.book;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.poi.ss.usermodel.Cell;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Limits;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Step;
 import sheathwright.figure.Traced;
@@ -56,11 +58,13 @@ final class WorkingPage {
     Cell cell = tab.cell(line, 1);
     tab.style(cell, value, Part.RESULT);
     tab.text(line, 2, Tab.unitBeside(value), Part.UNIT);
-    if (value.step() instanceof Step.Guarded guard) {
-      tab.number(line, 3, guard.limits().least());
-      tab.number(line, 4, guard.limits().most());
-      book.guarded(guard, tab, line);
-      tab.text(line, 5, "as given, within its limits: " + guard.limits().rule(), Part.NOTE);
+    Optional<Step.Guarded> guard = value.step().guard();
+    if (guard.isPresent()) {
+      Limits limits = guard.get().limits();
+      tab.number(line, 3, limits.least());
+      tab.number(line, 4, limits.most());
+      book.guarded(guard.get(), tab, line);
+      tab.text(line, 5, "as given, within its limits: " + limits.rule(), Part.NOTE);
     } else {
       tab.text(line, 3, "", Part.LABEL);
       tab.text(line, 4, "", Part.LABEL);

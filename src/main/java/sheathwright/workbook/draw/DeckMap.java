@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import sheathwright.figure.Lengths;
+import sheathwright.figure.Reading;
 import sheathwright.figure.Shown;
 import sheathwright.roof.Box;
 import sheathwright.roof.Region;
@@ -34,16 +35,16 @@ public final class DeckMap {
   private static final double HATCH_POINTS = 5;
 
   private final CourseLayout layout;
-  private final List<Mark> marks;
+  private final List<Mark.Seen> marks;
   private final List<Patch> patches;
   private final Box bounds;
   private final double scale;
 
   private DeckMap(CourseLayout layout, List<Mark> marks, List<Patch> patches) {
     this.layout = layout;
-    this.marks = marks;
+    this.marks = marks.stream().map(mark -> mark.seen(Reading.aside())).toList();
     this.patches = patches;
-    this.bounds = layout.plane().outline().bounds();
+    this.bounds = layout.plane().outline(Reading.aside()).bounds();
     this.scale =
         Math.max(bounds.width() / PAGE_POINTS, bounds.height() / (MOST_LINES * LINE_POINTS));
   }
@@ -73,14 +74,14 @@ public final class DeckMap {
     openings(sketch);
     marks.forEach(mark -> mark(sketch, mark));
     joints(sketch);
-    sketch.areas(Pen.OUTLINE, rings(layout.plane().outline().regions()));
+    sketch.areas(Pen.OUTLINE, rings(layout.plane().outline(Reading.aside()).regions()));
     labels(sketch, margin);
     page.skip(lines);
     key().forEach(page::note);
   }
 
   private void wood(Sketch sketch) {
-    sketch.areas(Pen.WOOD, rings(layout.plane().outline().regions()));
+    sketch.areas(Pen.WOOD, rings(layout.plane().outline(Reading.aside()).regions()));
   }
 
   private static List<List<Spot>> rings(List<Region> regions) {
@@ -94,9 +95,10 @@ public final class DeckMap {
 
   private void supports(Sketch sketch) {
     List<List<Spot>> lines = new ArrayList<>();
-    for (double x : layout.supports().between(bounds.left(), bounds.right())) {
+    for (double x :
+        layout.supports().centers(Reading.aside()).between(bounds.left(), bounds.right())) {
       Box strip = new Box(x - 0.05, bounds.bottom(), x + 0.05, bounds.top());
-      for (Region part : layout.plane().outline().within(strip)) {
+      for (Region part : layout.plane().outline(Reading.aside()).within(strip)) {
         lines.add(List.of(new Spot(x, part.bounds().bottom()), new Spot(x, part.bounds().top())));
       }
     }
@@ -105,7 +107,7 @@ public final class DeckMap {
 
   private List<List<Spot>> sheetEdges() {
     List<List<Spot>> edges = new ArrayList<>();
-    for (Sheet sheet : layout.sheets()) {
+    for (Sheet sheet : layout.laid(Reading.aside()).sheets()) {
       for (List<Spot> ring : rings(sheet.parts())) {
         List<Spot> closed = new ArrayList<>(ring);
         closed.add(ring.get(0));
@@ -116,7 +118,7 @@ public final class DeckMap {
   }
 
   private void openings(Sketch sketch) {
-    for (Box opening : layout.plane().openings()) {
+    for (Box opening : layout.plane().openings(Reading.aside())) {
       sketch.box(Pen.OPENING, opening);
       List<Spot> corners = Sketch.corners(opening);
       sketch.lines(
@@ -129,21 +131,21 @@ public final class DeckMap {
   private void patch(Sketch sketch, Patch patch) {
     List<List<Spot>> rings = new ArrayList<>();
     for (Patch.Piece piece : patch.pieces()) {
-      rings.addAll(rings(layout.plane().outline().within(piece.box())));
+      rings.addAll(rings(layout.plane().outline(Reading.aside()).within(piece.box())));
     }
     sketch.areas(Pen.PATCH, rings);
     sketch.lines(Pen.HATCH, Hatching.lines(rings, 45, HATCH_POINTS * scale));
     label(sketch, "P" + patch.number(), new Spot(patch.box().middleX(), patch.box().top()), -8);
   }
 
-  private void mark(Sketch sketch, Mark mark) {
+  private void mark(Sketch sketch, Mark.Seen mark) {
     sketch.box(mark.finding().isCutOut() ? Pen.MARK : Pen.NOTE, mark.box());
     String text = mark.finding().letter() + " " + mark.key();
     label(sketch, text, new Spot(mark.box().middleX(), mark.box().middleY()), 0);
   }
 
   private void joints(Sketch sketch) {
-    for (Joint joint : layout.joints()) {
+    for (Joint joint : layout.laid(Reading.aside()).joints()) {
       if (!joint.isSupported()) {
         Spot foot = joint.foot();
         Spot head = new Spot(foot.x(), foot.y() + joint.length());
@@ -197,7 +199,7 @@ public final class DeckMap {
               + ".");
     }
     Set<Joint.Repair> repairs = new LinkedHashSet<>();
-    layout.joints().stream()
+    layout.laid(Reading.aside()).joints().stream()
         .filter(joint -> !joint.isSupported())
         .forEach(j -> repairs.add(j.repair()));
     if (!repairs.isEmpty()) {

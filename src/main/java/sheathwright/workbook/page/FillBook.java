@@ -181,11 +181,9 @@ public final class FillBook {
     for (Traced step : model.map(row -> steps.of(row.results())).orElse(List.of())) {
       count++;
       String name = step.isNamed() ? step.name() : "step_" + count;
-      if (step.step() instanceof Step.Guarded guard) {
-        headings.add(heading(taken, name, Tab.unitOf(step), "within limits", guard.limits()));
-      } else {
-        headings.add(heading(taken, name, Tab.unitOf(step), Working.symbols(step), Limits.NONE));
-      }
+      boolean isGuarded = step.step().guard().isPresent();
+      String how = isGuarded ? "within limits" : Working.symbols(step);
+      headings.add(heading(taken, name, Tab.unitOf(step), how, step.step().limits()));
     }
     for (Result result : card.results()) {
       headings.add(new Heading(result.column(), result.unit(), "result", Limits.NONE));
@@ -238,13 +236,11 @@ public final class FillBook {
   private static Map<Step.Guarded, CellNotation.Guard> guards(List<Traced> cells, int line) {
     Map<Step.Guarded, CellNotation.Guard> guards = new HashMap<>();
     for (int column = 0; column < cells.size(); column++) {
-      if (cells.get(column).step() instanceof Step.Guarded guard) {
-        guards.put(
-            guard,
-            new CellNotation.Guard(
-                new CellReference(line + 1, column, true, false).formatAsString(),
-                new CellReference(line + 2, column, true, false).formatAsString()));
-      }
+      CellNotation.Guard limits =
+          new CellNotation.Guard(
+              new CellReference(line + 1, column, true, false).formatAsString(),
+              new CellReference(line + 2, column, true, false).formatAsString());
+      cells.get(column).step().guard().ifPresent(guard -> guards.put(guard, limits));
     }
     return guards;
   }

@@ -6,8 +6,6 @@ import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
-import sheathwright.figure.Step;
-import sheathwright.figure.Step.Given.Role;
 import sheathwright.figure.Traced;
 import sheathwright.workbook.book.Closure;
 import sheathwright.workbook.book.Uses;
@@ -64,7 +62,7 @@ final class RowSteps {
       return;
     }
     visitOperands(node, way);
-    boolean isShared = node.step() instanceof Step.Given given && given.role() != Role.INPUT;
+    boolean isShared = node.step().isGiven() && !node.step().isInput();
     if (!isShared && Closure.needsACell(node, uses.of(node))) {
       ways.add(way);
     }

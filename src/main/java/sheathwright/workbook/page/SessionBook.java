@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Map;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Solution;
-import sheathwright.figure.Step;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Working;
 import sheathwright.workbook.book.Book;
@@ -47,14 +46,14 @@ public final class SessionBook {
     session.heading("What was typed");
     variables.forEach(
         (name, value) -> {
-          if (value.step() instanceof Step.Given) {
+          if (value.step().isGiven()) {
             stand(session, name, value);
           }
         });
     session.heading("What came of it");
     variables.forEach(
         (name, value) -> {
-          if (!(value.step() instanceof Step.Given)) {
+          if (!value.step().isGiven()) {
             stand(session, name, value);
           }
         });
@@ -67,7 +66,7 @@ public final class SessionBook {
   }
 
   private void stand(Tab tab, String name, Traced value) {
-    boolean isGiven = value.step() instanceof Step.Given;
+    boolean isGiven = value.step().isGiven();
     String how = isGiven ? "typed" : Working.symbols(value);
     if (book.hasPlace(value)) {
       tab.link(name, value, "the same as another variable");

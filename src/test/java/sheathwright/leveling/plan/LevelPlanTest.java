@@ -13,6 +13,7 @@ import sheathwright.cutting.stick.StickCutting;
 import sheathwright.cutting.stick.StickPlan;
 import sheathwright.figure.Amounts;
 import sheathwright.figure.Choice;
+import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
@@ -123,9 +124,7 @@ class LevelPlanTest {
   @Test
   void sticks_areAnOrderThatCanBeCut() {
     List<LevelPiece> sisters =
-        Stream.concat(LevelPiece.of(A).stream(), LevelPiece.of(B).stream())
-            .filter(LevelPiece::isSister)
-            .toList();
+        Stream.of(A, B).flatMap(plan -> LevelPiece.of(plan, Reading.aside()).stream()).toList();
     assertThat(sisters).hasSize(18).extracting(LevelPiece::inches).containsOnly(144.25);
     LevelSticks sticks =
         LevelSticks.of(

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import sheathwright.figure.Amounts;
+import sheathwright.figure.Reading;
 import sheathwright.figure.YesNo;
 import sheathwright.leveling.plan.Sisters.SisterStock;
 import sheathwright.leveling.string.LevelRafter;
@@ -21,6 +22,7 @@ class LevelProfileTest {
   private static final FramingAnswer PASSES = FramingAnswer.of(Amounts.number(0.5));
   private static final LevelRules RULES =
       LevelRules.usual(LumberSize.SIZE_2X10, LumberSize.SIZE_2X6);
+  private static final LevelRules.Plain PLAIN = RULES.plain(Reading.aside());
 
   /** A rafter that sags as a parabola, read at every inch. */
   private static LevelRafter parabola(double sag, int span) {
@@ -99,7 +101,7 @@ class LevelProfileTest {
     Random random = new Random(10);
     int sisters = 0;
     for (int i = 0; i < 500; i++) {
-      BuildUpParts parts = BuildUpParts.of(random(random), RULES);
+      BuildUpParts parts = BuildUpParts.of(random(random).plain(Reading.aside()), PLAIN);
       double low = Double.POSITIVE_INFINITY;
       double high = Double.NEGATIVE_INFINITY;
       for (double at = 4; at <= 190; at += 0.01) {
@@ -124,8 +126,8 @@ class LevelProfileTest {
   void strips_coverWhateverIsLowOutsideASister() {
     Random random = new Random(11);
     for (int i = 0; i < 300; i++) {
-      LevelRafter rafter = random(random);
-      BuildUpParts parts = BuildUpParts.of(rafter, RULES);
+      LevelRafter.Plain rafter = random(random).plain(Reading.aside());
+      BuildUpParts parts = BuildUpParts.of(rafter, PLAIN);
       Stretch whole = rafter.wholeLength();
       double low = 0;
       double beside = 0;

@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.TreeSet;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import sheathwright.figure.Reading;
 import sheathwright.roof.Box;
 import sheathwright.roof.Plane;
 import sheathwright.roof.Supports;
-import sheathwright.sheathing.layout.LayoutRules;
 import sheathwright.sheathing.patch.Joining.Draft;
 
 /**
@@ -28,10 +28,10 @@ class JoiningTest {
     for (int i = 0; i < 10; i++) {
       Plane plane = decks.plane();
       Supports supports = decks.supports(plane);
-      PatchFrame frame = new PatchFrame(plane, supports, LayoutRules.USUAL, PatchRules.USUAL);
+      PatchFrame frame = PatcherTest.frame(plane, supports, PatchRules.USUAL);
       List<Draft> drafts = new ArrayList<>();
       for (Mark mark : decks.marks(plane, 4 + 2 * i)) {
-        for (Box part : frame.besideOpenings(mark.box())) {
+        for (Box part : frame.besideOpenings(mark.seen(Reading.aside()).box())) {
           TreeSet<String> marks = new TreeSet<>(List.of(mark.key()));
           drafts.add(new Draft(drafts.size(), frame.cutOut(part), marks));
         }

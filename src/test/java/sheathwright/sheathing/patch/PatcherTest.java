@@ -5,14 +5,15 @@ import static sheathwright.figure.Amounts.ft;
 import static sheathwright.figure.Amounts.in;
 import static sheathwright.figure.Amounts.sqft;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import sheathwright.figure.Choice;
+import sheathwright.figure.Reading;
 import sheathwright.roof.Box;
 import sheathwright.roof.Plane;
 import sheathwright.roof.Supports;
@@ -22,6 +23,7 @@ import sheathwright.sheathing.patch.Patch.End;
 class PatcherTest {
 
   private static final Plane RECTANGLE = Plane.rectangle("south", ft(32), ft(16));
+  private static final Reading ASIDE = Reading.aside();
   private static final Supports SIXTEEN = Supports.every(in(16));
 
   private static Mark mark(String key, double left, double bottom, double width, double height) {
@@ -30,8 +32,17 @@ class PatcherTest {
 
   private static List<Patch> patches(
       Plane plane, Supports supports, PatchRules rules, Mark... marks) {
-    return new Patcher(new PatchFrame(plane, supports, LayoutRules.USUAL, rules), rules)
-        .patches(Arrays.asList(marks));
+    return new Patcher(frame(plane, supports, rules), rules.plain(ASIDE))
+        .patches(Stream.of(marks).map(mark -> mark.seen(ASIDE)).toList());
+  }
+
+  static PatchFrame frame(Plane plane, Supports supports, PatchRules rules) {
+    return new PatchFrame(
+        plane.outline(ASIDE),
+        plane.openings(ASIDE),
+        supports.centers(ASIDE),
+        LayoutRules.USUAL.plain(ASIDE),
+        rules.plain(ASIDE));
   }
 
   private static List<Patch> patches(Mark... marks) {
@@ -90,7 +101,7 @@ class PatcherTest {
     List<Patch> patches =
         patches(plane, SIXTEEN, PatchRules.USUAL, mark("chimney", 150, 50, 52, 44));
     assertThat(patches).isNotEmpty();
-    Box opening = plane.openings().get(0);
+    Box opening = plane.openings(ASIDE).get(0);
     for (Patch patch : patches) {
       assertThat(patch.box().overlaps(opening)).isFalse();
       assertThat(patch.marks()).containsExactly("chimney");
@@ -130,20 +141,20 @@ class PatcherTest {
   }
 
   private static void assertCoversOnce(Plane plane, List<Mark> marks, List<Patch> patches) {
-    Box bounds = plane.outline().bounds();
+    Box bounds = plane.outline(ASIDE).bounds();
     Set<String> cured = new TreeSet<>();
     patches.forEach(patch -> cured.addAll(patch.marks()));
     for (double x = bounds.left() + 1.3171; x < bounds.right(); x += 5.7173) {
       for (double y = bounds.bottom() + 1.1239; y < bounds.top(); y += 4.1311) {
         Box point = Box.at(x - 0.001, y - 0.001, 0.002, 0.002);
-        boolean isInAnOpening = plane.openings().stream().anyMatch(point::overlaps);
+        boolean isInAnOpening = plane.openings(ASIDE).stream().anyMatch(point::overlaps);
         long put =
             patches.stream()
                 .flatMap(patch -> patch.pieces().stream())
                 .filter(piece -> piece.box().holds(point))
                 .count();
         for (Mark mark : marks) {
-          if (mark.box().holds(point) && plane.outline().covers(point)) {
+          if (mark.seen(ASIDE).box().holds(point) && plane.outline(ASIDE).covers(point)) {
             assertThat(put).as("new wood at %s, %s for %s", x, y, mark).isEqualTo(1);
             assertThat(cured).contains(mark.key());
           }
@@ -162,7 +173,7 @@ class PatcherTest {
       assertThat(piece.box().height()).isLessThanOrEqualTo(48.02);
     }
     if (patch.left() == End.SUPPORT) {
-      assertThat(Math.abs(supports.nearest(patch.box().left()) - patch.box().left()))
+      assertThat(Math.abs(supports.centers(ASIDE).nearest(patch.box().left()) - patch.box().left()))
           .isLessThanOrEqualTo(0.25);
     }
   }

@@ -9,6 +9,7 @@ import java.util.Random;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
 import sheathwright.roof.Plane;
 import sheathwright.roof.Supports;
@@ -59,7 +60,7 @@ public final class RandomDecks {
       return Supports.every(in(spacing), in(random.nextInt(3) * 3));
     }
     List<Figure<Length>> centers = new ArrayList<>();
-    double right = plane.outline().bounds().right();
+    double right = plane.outline(Reading.aside()).bounds().right();
     for (double x = 0; x < right + spacing; x += spacing + (random.nextInt(33) - 16) / 8.0) {
       centers.add(in(x));
     }
@@ -69,8 +70,8 @@ public final class RandomDecks {
   /** Marks that have some wood in them, or none. */
   List<Mark> marks(Plane plane, int count) {
     List<Mark> marks = new ArrayList<>();
-    double wide = plane.outline().bounds().width();
-    double high = plane.outline().bounds().height();
+    double wide = plane.outline(Reading.aside()).bounds().width();
+    double high = plane.outline(Reading.aside()).bounds().height();
     for (int i = 0; i < count; i++) {
       marks.add(
           Mark.of(
