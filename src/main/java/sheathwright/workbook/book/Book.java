@@ -16,11 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import org.apache.poi.ss.usermodel.Cell;
-import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.util.Reproducibility;
-import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.figure.Limits;
@@ -41,12 +37,12 @@ import sheathwright.figure.Traced;
 public final class Book {
 
   private static final Date FIXED_DATE = new Date(0);
-  private static final Object ONE_AT_A_TIME = new Object();
 
   private final Audience audience;
   private final XSSFWorkbook workbook = new XSSFWorkbook();
   private final Look look = new Look(workbook);
   private final Names names = new Names();
+  private final DefinedNames defined = new DefinedNames();
   private final Map<String, Tab> tabs = new LinkedHashMap<>();
   private final Map<Traced, Place> places = new LinkedHashMap<>();
   private final List<Traced> roots = new ArrayList<>();
@@ -145,7 +141,7 @@ public final class Book {
     String own = value.isNamed() ? value.name() : "step_" + (row + 1);
     String wanted = called.getOrDefault(value, own);
     Place place = new Place(tab.name(), row, column, names.taken(wanted, owner));
-    define(place.name(), place.absolute());
+    defined.define(place.name(), place.absolute());
     places.put(value, place);
     return place;
   }
@@ -192,7 +188,7 @@ public final class Book {
   }
 
   void named(String name, Tab tab, int firstRow, int lastRow, int column) {
-    define(name, range(tab, firstRow, column, lastRow, column));
+    defined.define(name, range(tab, firstRow, column, lastRow, column));
   }
 
   /** Names the first column of some lines, and gives the name that it got. */
@@ -203,15 +199,15 @@ public final class Book {
   }
 
   void named(Table table, Tab tab, int head, int last, int first) {
-    define(table.keyRange(), range(tab, head + 1, 0, last, 0));
+    defined.define(table.keyRange(), range(tab, head + 1, 0, last, 0));
     int values = first + table.keys().size();
     int end = values + table.columns().size() - 1;
     for (int i = 0; i < table.columns().size(); i++) {
       String column = table.columnRange(table.columns().get(i));
-      define(column, range(tab, head + 1, values + i, last, values + i));
+      defined.define(column, range(tab, head + 1, values + i, last, values + i));
     }
-    define(table.bodyRange(), range(tab, head + 1, values, last, end));
-    define(table.headRange(), range(tab, head, values, head, end));
+    defined.define(table.bodyRange(), range(tab, head + 1, values, last, end));
+    defined.define(table.headRange(), range(tab, head, values, head, end));
   }
 
   private static String range(Tab tab, int firstRow, int firstColumn, int lastRow, int lastColumn) {
@@ -220,12 +216,6 @@ public final class Book {
             tab.name(),
             new CellReference(firstRow, firstColumn, true, true).formatAsString(),
             new CellReference(lastRow, lastColumn, true, true).formatAsString());
-  }
-
-  private void define(String name, String formula) {
-    XSSFName defined = workbook.createName();
-    defined.setNameName(Names.legal(name));
-    defined.setRefersToFormula(formula);
   }
 
   /** What may be written into an input, in words. */
@@ -242,7 +232,13 @@ public final class Book {
    */
   public byte[] finished(Tab working, Tab tables) {
     finish(working, tables);
-    return bytes();
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try {
+      packed().write(bytes);
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
+    return bytes.toByteArray();
   }
 
   /**
@@ -255,8 +251,9 @@ public final class Book {
   public void finish(Tab working, Tab tables, Tab tab, OutputStream out, Lines lines)
       throws IOException {
     CellNotation notation = finish(working, tables);
-    tab.sheet().setDimensionOverride(new CellRangeAddress(0, tab.next() - 1, 0, tab.columns() - 1));
-    LongSheet.write(bytes(), tab, out, sheet -> lines.writeTo(sheet, notation));
+    PackedBook packed = packed();
+    packed.with(tab, below -> lines.writeTo(new LongSheet(tab, below), notation));
+    packed.write(out);
   }
 
   /** Lines that are written when everything that they point at has its place. */
@@ -384,24 +381,24 @@ public final class Book {
   /**
    * Writes a value into its place: a formula and its value, or the bare value where it was given.
    */
-  void write(Cell cell, Traced value, CellNotation notation) {
+  void write(TabCell cell, Traced value, CellNotation notation) {
     if (!value.step().isValueOnly()) {
-      cell.setCellFormula(notation.formula(value));
+      cell.formula(notation.formula(value));
     }
     valued(cell, audience.allowed(value));
   }
 
   /** Writes a value whose place is elsewhere: a formula that points there, or the bare value. */
-  public void writeLink(Cell cell, Traced value, CellNotation notation) {
+  public void writeLink(TabCell cell, Traced value, CellNotation notation) {
     if (places.containsKey(value) || inLists.containsKey(value)) {
-      cell.setCellFormula(notation.of(value).text());
+      cell.formula(notation.of(value).text());
     }
     valued(cell, audience.allowed(value));
   }
 
-  private void valued(Cell cell, Traced value) {
+  private void valued(TabCell cell, Traced value) {
     value.refusal().filter(refusal -> !refusal.isAnswer()).ifPresent(refused::add);
-    CellValue.write(value, CellValue.into(cell));
+    CellValue.write(value, cell);
   }
 
   /** Why cells hold no value; known once the book is finished. */
@@ -409,16 +406,7 @@ public final class Book {
     return refused;
   }
 
-  private byte[] bytes() {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    synchronized (ONE_AT_A_TIME) {
-      try {
-        Reproducibility.runWithSourceDateEpoch(() -> workbook.write(bytes));
-        workbook.close();
-      } catch (IOException impossible) {
-        throw new UncheckedIOException(impossible);
-      }
-    }
-    return bytes.toByteArray();
+  private PackedBook packed() {
+    return new PackedBook(workbook, defined, tabs());
   }
 }

@@ -2,7 +2,6 @@ package sheathwright.workbook.book;
 
 import java.util.List;
 import java.util.Map;
-import org.apache.poi.ss.usermodel.Cell;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Step;
@@ -53,7 +52,7 @@ final class WorkingPage {
     int line = tab.line();
     book.placed(value, tab, line, 1, owner);
     tab.text(line, 0, label, Part.LABEL);
-    Cell cell = tab.cell(line, 1);
+    TabCell cell = tab.cell(line, 1);
     tab.style(cell, value, Part.RESULT);
     tab.text(line, 2, Tab.unitBeside(value), Part.UNIT);
     if (value.step() instanceof Step.Guarded guard) {
@@ -70,9 +69,9 @@ final class WorkingPage {
     tab.text(line, 6, source, Part.NOTE);
     int lines =
         Math.max(
-            tab.cell(line, 5).getStringCellValue().length() / STEP_CHARACTERS,
+            tab.cell(line, 5).text().length() / STEP_CHARACTERS,
             source.length() / SOURCE_CHARACTERS);
-    tab.row(line).setHeightInPoints(Tab.LINE_HEIGHT * (1 + lines) + 2);
+    tab.row(line).height(Tab.LINE_HEIGHT * (1 + lines) + 2);
     book.later(notation -> book.write(cell, value, notation));
   }
 

@@ -1,0 +1,17 @@
+package sheathwright.workbook.book;
+
+/** The names of cells and ranges, as the workbook's part holds them (ECMA-376, 18.2.5). */
+final class DefinedNames {
+
+  private final StringBuilder xml = new StringBuilder();
+
+  void define(String name, String formula) {
+    xml.append("<definedName name=\"").append(Names.legal(name)).append("\">");
+    SheetText.append(xml, formula);
+    xml.append("</definedName>");
+  }
+
+  CharSequence xml() {
+    return xml;
+  }
+}
