@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Date;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -22,7 +21,6 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Refusal;
 import sheathwright.figure.Roll;
-import sheathwright.figure.Shown;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Step;
 import sheathwright.figure.Step.Given.Role;
@@ -49,7 +47,8 @@ public final class Book {
   private final List<Listing> listings = new ArrayList<>();
   private final Map<Step.Guarded, CellNotation.Guard> guards = new HashMap<>();
   private final List<Consumer<CellNotation>> unfinished = new ArrayList<>();
-  private final Map<Traced, Place> inLists = new IdentityHashMap<>();
+  private final Map<Traced, Place> inLists = new LinkedHashMap<>();
+  private final Reached reached = new Reached();
   private final List<Solution> drawn = new ArrayList<>();
   private final Map<Roll, Map<String, String>> lists = new IdentityHashMap<>();
   private final Map<Traced, String> called = new LinkedHashMap<>();
@@ -199,15 +198,19 @@ public final class Book {
   }
 
   void named(Table table, Tab tab, int head, int last, int first) {
-    defined.define(table.keyRange(), range(tab, head + 1, 0, last, 0));
+    define(table.keyRange(), range(tab, head + 1, 0, last, 0));
     int values = first + table.keys().size();
     int end = values + table.columns().size() - 1;
     for (int i = 0; i < table.columns().size(); i++) {
       String column = table.columnRange(table.columns().get(i));
-      defined.define(column, range(tab, head + 1, values + i, last, values + i));
+      define(column, range(tab, head + 1, values + i, last, values + i));
     }
-    defined.define(table.bodyRange(), range(tab, head + 1, values, last, end));
-    defined.define(table.headRange(), range(tab, head, values, head, end));
+    define(table.bodyRange(), range(tab, head + 1, values, last, end));
+    define(table.headRange(), range(tab, head, values, head, end));
+  }
+
+  private void define(String range, String cells) {
+    defined.define(Names.legal(range), cells);
   }
 
   private static String range(Tab tab, int firstRow, int firstColumn, int lastRow, int lastColumn) {
@@ -264,34 +267,17 @@ public final class Book {
 
   private CellNotation finish(Tab working, Tab tables) {
     solutions().forEach(solution -> SolvedPlans.write(this, working, solution));
-    Set<Traced> owned = Collections.newSetFromMap(new IdentityHashMap<>());
     for (Listing listing : listings) {
-      listing.settle(
-          value -> places.containsKey(value) || owned.contains(value) || isGuardedElsewhere(value));
-      listing.roll().rows().forEach(owned::addAll);
+      listing.settle(value -> place(value) != null || isGuardedElsewhere(value));
+      listing.places(inLists::put);
     }
-    Set<Traced> standing = standing();
-    Closure closure = new Closure(standing, literalsAreInputs);
-    List<Traced> all = new ArrayList<>(roots);
-    for (Listing listing : listings) {
-      listing.roll().rows().forEach(all::addAll);
-    }
-    all.forEach(closure::count);
-    for (Traced root : all) {
-      closure.gather(heading(root), root);
-    }
+    Closure closure = Closure.of(reached(), value -> place(value) != null, literalsAreInputs);
     closure.argumentNames().forEach(this::call);
     new WorkingPage(this, working).write(closure);
-    places.forEach(
-        (value, place) -> {
-          if (isInput(value)) {
-            inputs.put(value, place);
-          }
-        });
+    inLists.forEach(this::noted);
+    places.forEach(this::noted);
     closure.tables().forEach(table -> PrintedTable.write(this, tables, table));
-    Map<Traced, Place> everywhere = new IdentityHashMap<>(inLists);
-    everywhere.putAll(places);
-    CellNotation notation = CellNotation.alone(everywhere, guards, this::range);
+    CellNotation notation = CellNotation.alone(this::place, guards, this::range);
     unfinished.forEach(write -> write.accept(notation));
     drawings.forEach(Runnable::run);
     validations(new WordLists(this, tables));
@@ -304,27 +290,23 @@ public final class Book {
     return value.step() instanceof Step.Guarded guard && !guards.containsKey(guard);
   }
 
-  private static String heading(Traced root) {
-    return root.isNamed() ? Shown.inWords(root.name()) : "lists";
+  /** Where a value stands; null if it has no place. */
+  private Place place(Traced value) {
+    Place place = places.get(value);
+    return place == null ? inLists.get(value) : place;
   }
 
-  private Set<Traced> standing() {
-    Set<Traced> standing = Collections.newSetFromMap(new IdentityHashMap<>());
-    standing.addAll(places.keySet());
-    for (Listing listing : listings) {
-      for (int row = 0; row < listing.roll().rows().size(); row++) {
-        for (Traced value : listing.roll().rows().get(row)) {
-          if (listing.owns(row, value)) {
-            standing.add(value);
-            inLists.put(value, listing.place(row, value));
-            if (isInput(value)) {
-              inputs.put(value, listing.place(row, value));
-            }
-          }
-        }
-      }
+  private void noted(Traced value, Place place) {
+    if (isInput(value)) {
+      inputs.put(value, place);
     }
-    return standing;
+  }
+
+  /** Everything that the values on the pages are made from, as far as they stand there by now. */
+  private Reached reached() {
+    reached.from(roots);
+    listings.forEach(listing -> listing.roll().rows().forEach(reached::from));
+    return reached;
   }
 
   /** Something that was solved is drawn on a page, even where no number of it is written. */
@@ -335,7 +317,7 @@ public final class Book {
   /** What solvers found, and everything on the pages rests on. */
   List<Solution> solutions() {
     Set<Solution> all = new LinkedHashSet<>(drawn);
-    all.addAll(SolvedPlans.in(roots, listings));
+    all.addAll(reached().solutions());
     return List.copyOf(all);
   }
 
@@ -365,7 +347,7 @@ public final class Book {
   }
 
   private void validations(WordLists words) {
-    Map<Traced, Limits> limits = GuardedInputs.limits(roots, listings, this::isInput);
+    Map<Traced, Limits> limits = GuardedInputs.limits(reached(), this::isInput);
     Validations validations = new Validations();
     inputs.forEach(
         (value, place) -> {
@@ -390,7 +372,7 @@ public final class Book {
 
   /** Writes a value whose place is elsewhere: a formula that points there, or the bare value. */
   public void writeLink(TabCell cell, Traced value, CellNotation notation) {
-    if (places.containsKey(value) || inLists.containsKey(value)) {
+    if (place(value) != null) {
       cell.formula(notation.of(value).text());
     }
     valued(cell, audience.allowed(value));

@@ -1,16 +1,16 @@
 package sheathwright.workbook.book;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Roll;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Step;
 import sheathwright.figure.Step.Given.Role;
 import sheathwright.figure.Table;
@@ -33,74 +33,74 @@ public final class Closure {
   private static final int WRITTEN_AROUND = 8;
 
   private final Map<Traced, Integer> lengths = new IdentityHashMap<>();
-  private final Set<Traced> placed;
+  private final Predicate<Traced> isPlaced;
   private final boolean literalsAreInputs;
   private final Map<Traced, String> argumentNames = new LinkedHashMap<>();
-  private final Uses uses = new Uses();
-  private final Operands operands = new Operands();
-  private final Set<Traced> seen = Collections.newSetFromMap(new IdentityHashMap<>());
   private final Map<String, List<Traced>> steps = new LinkedHashMap<>();
   private final List<Traced> constants = new ArrayList<>();
   private final Set<Table> tables = new LinkedHashSet<>();
-  private final Set<Roll> rolls = Collections.newSetFromMap(new IdentityHashMap<>());
-  private final List<Roll> unlisted = new ArrayList<>();
 
-  Closure(Set<Traced> placed, boolean literalsAreInputs) {
-    this.placed = placed;
+  private Closure(Predicate<Traced> isPlaced, boolean literalsAreInputs) {
+    this.isPlaced = isPlaced;
     this.literalsAreInputs = literalsAreInputs;
   }
 
   /**
-   * Counts how often each value is used by those on the pages; to be done for all before any is
-   * gathered.
+   * What needs a cell of everything that the values on the pages are made from.
+   *
+   * @param isPlaced whether a value has its place on a page
    */
-  void count(Traced root) {
-    uses.count(root);
+  static Closure of(Reached reached, Predicate<Traced> isPlaced, boolean literalsAreInputs) {
+    Closure closure = new Closure(isPlaced, literalsAreInputs);
+    List<Reached.Node> nodes = reached.nodes();
+    if (literalsAreInputs) {
+      nodes.stream().filter(Reached.Node::isOperand).forEach(closure::nameArgument);
+    }
+    nodes.forEach(closure::look);
+    return closure;
   }
 
-  /** Gathers what one value on a page is made from, under the value's own heading. */
-  void gather(String heading, Traced root) {
-    for (Traced operand : operands.of(root)) {
-      visit(heading, operand);
+  private void look(Reached.Node node) {
+    if (node.value().step() instanceof Step.LookedUp lookUp) {
+      tables.add(lookUp.table());
     }
-    note(root);
+    if (node.isOperand()) {
+      gather(heading(node.from()), node.value(), node.uses());
+    }
   }
 
-  private void visit(String heading, Traced node) {
-    if (!seen.add(node)) {
+  private static String heading(Traced root) {
+    return root.isNamed() ? Shown.inWords(root.name()) : "lists";
+  }
+
+  /** Gathers a value that others are made from, under the heading of what it is first needed for. */
+  private void gather(String heading, Traced value, int uses) {
+    boolean needsACell = needsACell(value, uses);
+    if (literalsAreInputs) {
+      boolean isTypedWord = value instanceof Choice<?> && value.isNamed() && isLiteral(value);
+      needsACell |= isTypedWord || argumentNames.containsKey(value);
+      int length = inlineLength(value);
+      needsACell |= value instanceof Figure<?> && length > LONG;
+      lengths.put(value, needsACell ? POINTED_AT : length);
+    }
+    if (!needsACell || isPlaced.test(value)) {
       return;
     }
-    nameArgument(node);
-    for (Traced operand : operands.of(node)) {
-      visit(heading, operand);
-    }
-    note(node);
-    boolean isTypedWord =
-        literalsAreInputs && node instanceof Choice<?> && node.isNamed() && isLiteral(node);
-    boolean needsACell =
-        isTypedWord || argumentNames.containsKey(node) || needsACell(node, uses.of(node));
-    boolean isLong =
-        !needsACell && literalsAreInputs && node instanceof Figure<?> && inlineLength(node) > LONG;
-    lengths.put(node, needsACell || isLong ? POINTED_AT : inlineLength(node));
-    if (placed.contains(node) || !(needsACell || isLong)) {
-      return;
-    }
-    if (node.step() instanceof Step.Given given && given.role() != Role.INPUT) {
-      constants.add(node);
+    if (value.step() instanceof Step.Given given && given.role() != Role.INPUT) {
+      constants.add(value);
     } else {
-      steps.computeIfAbsent(heading, key -> new ArrayList<>()).add(node);
+      steps.computeIfAbsent(heading, key -> new ArrayList<>()).add(value);
     }
   }
 
   /**
    * A number typed straight into a function is called after the parameter that it was typed for.
    */
-  private void nameArgument(Traced node) {
-    if (literalsAreInputs
-        && node.step() instanceof Step.Guarded guard
+  private void nameArgument(Reached.Node node) {
+    if (node.value().step() instanceof Step.Guarded guard
         && isLiteral(guard.argument())
-        && !placed.contains(guard.argument())) {
-      argumentNames.putIfAbsent(guard.argument(), node.name());
+        && !isPlaced.test(guard.argument())) {
+      argumentNames.putIfAbsent(guard.argument(), node.value().name());
     }
   }
 
@@ -109,21 +109,12 @@ public final class Closure {
     return WRITTEN_AROUND
         + node.step().operands().stream()
             .mapToInt(
-                operand -> placed.contains(operand) ? POINTED_AT : lengths.getOrDefault(operand, 0))
+                operand -> isPlaced.test(operand) ? POINTED_AT : lengths.getOrDefault(operand, 0))
             .sum();
   }
 
   private static boolean isLiteral(Traced node) {
     return node.step() instanceof Step.Given given && given.role() == Role.LITERAL;
-  }
-
-  private void note(Traced node) {
-    if (node.step() instanceof Step.LookedUp lookUp) {
-      tables.add(lookUp.table());
-    }
-    if (node.step() instanceof Step.Gathered gathered && rolls.add(gathered.roll())) {
-      unlisted.add(gathered.roll());
-    }
   }
 
   /** Whether a value is pointed at, and not written into the formulas that use it. */
@@ -153,9 +144,5 @@ public final class Closure {
 
   Set<Table> tables() {
     return tables;
-  }
-
-  List<Roll> rolls() {
-    return unlisted;
   }
 }

@@ -5,8 +5,9 @@ final class DefinedNames {
 
   private final StringBuilder xml = new StringBuilder();
 
+  /** Gives a cell or a range a name, which must be legal and not yet taken. */
   void define(String name, String formula) {
-    xml.append("<definedName name=\"").append(Names.legal(name)).append("\">");
+    xml.append("<definedName name=\"").append(name).append("\">");
     SheetText.append(xml, formula);
     xml.append("</definedName>");
   }

@@ -304,7 +304,7 @@ public final class Tab {
   public Listing list(Roll roll, List<String> headings, List<Unit<?>> units) {
     List<String> seen =
         roll.columns().stream()
-            .filter(column -> roll.cellsOf(column).stream().allMatch(audience()::maySee))
+            .filter(column -> audience().maySeeAll(roll.cellsOf(column)))
             .toList();
     return seen.size() == roll.columns().size()
         ? listed(roll, headings, units)
