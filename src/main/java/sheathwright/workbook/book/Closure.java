@@ -65,7 +65,7 @@ public final class Closure {
       tables.add(lookUp.table());
     }
     if (node.isOperand()) {
-      gather(heading(node.from()), node.value(), node.uses());
+      gather(node);
     }
   }
 
@@ -74,8 +74,9 @@ public final class Closure {
   }
 
   /** Gathers a value that others are made from, under the heading of what it is first needed for. */
-  private void gather(String heading, Traced value, int uses) {
-    boolean needsACell = needsACell(value, uses);
+  private void gather(Reached.Node node) {
+    Traced value = node.value();
+    boolean needsACell = needsACell(value, node.uses());
     if (literalsAreInputs) {
       boolean isTypedWord = value instanceof Choice<?> && value.isNamed() && isLiteral(value);
       needsACell |= isTypedWord || argumentNames.containsKey(value);
@@ -89,7 +90,7 @@ public final class Closure {
     if (value.step() instanceof Step.Given given && given.role() != Role.INPUT) {
       constants.add(value);
     } else {
-      steps.computeIfAbsent(heading, key -> new ArrayList<>()).add(value);
+      steps.computeIfAbsent(heading(node.from()), key -> new ArrayList<>()).add(value);
     }
   }
 
