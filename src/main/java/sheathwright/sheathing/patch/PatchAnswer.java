@@ -19,7 +19,6 @@ import sheathwright.roof.Supports;
 import sheathwright.sheathing.layout.CourseLayout;
 import sheathwright.sheathing.layout.CutList;
 import sheathwright.sheathing.layout.CutPiece;
-import sheathwright.sheathing.layout.LayoutAnswer;
 import sheathwright.sheathing.layout.LayoutRules;
 import sheathwright.sheathing.layout.SlantedEnds;
 import sheathwright.sheathing.layout.StockSheet;
@@ -33,7 +32,12 @@ public final class PatchAnswer {
   private PatchAnswer() {}
 
   public static PatchPlan of(
-      Plane plane, Supports supports, LayoutRules old, PatchRules rules, List<Mark> marks) {
+      Plane plane,
+      Supports supports,
+      LayoutRules old,
+      PatchRules rules,
+      List<Mark> marks,
+      Patience patience) {
     check(plane, marks);
     List<Mark> cutOut = marks.stream().filter(mark -> mark.finding().isCutOut()).toList();
     List<Patch> patches =
@@ -50,8 +54,7 @@ public final class PatchAnswer {
     double gap = LayoutRules.inches(old.gap());
     StockSheet sheet =
         new StockSheet(LayoutRules.MODULE_LENGTH - gap, LayoutRules.MODULE_WIDTH - gap);
-    CutList cutList =
-        CutList.of(sheet, List.of(), gap, pieces, Patience.asked(LayoutAnswer.PATIENCE));
+    CutList cutList = CutList.of(sheet, List.of(), gap, pieces, patience);
     Solution solution =
         Solution.of("patches_of_" + plane.name(), inputs(plane, supports, old, rules, marks));
     double area =

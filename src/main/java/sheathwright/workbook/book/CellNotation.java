@@ -72,8 +72,7 @@ public final class CellNotation implements Notation {
    * @param neighbors the first row, from the left
    * @param guardsOfRow where the limits of the row's guarded arguments stand
    */
-  public CellNotation inEveryRow(
-      List<Traced> neighbors, Map<Step.Guarded, Guard> guardsOfRow) {
+  public CellNotation inEveryRow(List<Traced> neighbors, Map<Step.Guarded, Guard> guardsOfRow) {
     return new CellNotation(places, guardsOfRow, ranges, neighbors, ROW);
   }
 

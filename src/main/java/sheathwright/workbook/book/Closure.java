@@ -73,7 +73,9 @@ public final class Closure {
     return root.isNamed() ? Shown.inWords(root.name()) : "lists";
   }
 
-  /** Gathers a value that others are made from, under the heading of what it is first needed for. */
+  /**
+   * Gathers a value that others are made from, under the heading of what it is first needed for.
+   */
   private void gather(Reached.Node node) {
     Traced value = node.value();
     boolean needsACell = needsACell(value, node.uses());

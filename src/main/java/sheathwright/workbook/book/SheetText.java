@@ -35,8 +35,7 @@ final class SheetText {
   static SheetText sharing(SharedTexts shared, OutputStream out) {
     return new SheetText(
         out,
-        (xml, text) ->
-            xml.append(" t=\"s\"><v>").append(shared.numberOf(text)).append("</v></c>"));
+        (xml, text) -> xml.append(" t=\"s\"><v>").append(shared.numberOf(text)).append("</v></c>"));
   }
 
   /** Lines that hold their texts, so that nothing is kept of a line which is written. */
