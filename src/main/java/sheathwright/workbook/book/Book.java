@@ -16,7 +16,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Refusal;
@@ -348,16 +347,12 @@ public final class Book {
 
   private void validations(WordLists words) {
     Map<Traced, Limits> limits = GuardedInputs.limits(reached(), this::isInput);
-    Validations validations = new Validations();
     inputs.forEach(
         (value, place) -> {
-          XSSFSheet sheet = tabs.get(place.tab()).sheet();
           int last = filledDown.getOrDefault(place.tab(), place.row());
           Limits byFunction = limits.getOrDefault(value, Limits.NONE);
-          Validation.of(sheet, place, last, value, byFunction, words);
-          validations.takeFrom(sheet);
+          tabs.get(place.tab()).hold(Validation.of(place, last, value, byFunction, words));
         });
-    validations.write();
   }
 
   /**

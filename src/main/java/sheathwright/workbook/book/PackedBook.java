@@ -18,13 +18,14 @@ import org.apache.poi.ooxml.POIXMLDocumentPart;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
- * A workbook's file. POI writes everything but the cells and their names: those go out as text, so
- * that no cell is ever an object of its own in a tree of XML. The texts that cells share and the
- * styles are written last, when all lines have taken theirs.
+ * A workbook's file. POI writes everything but the cells, their names and what inputs are held to:
+ * those go out as text, so that no cell is ever an object of its own in a tree of XML. The texts
+ * that cells share and the styles are written last, when all lines have taken theirs.
  */
 final class PackedBook {
 
   private static final String NO_LINES = "<sheetData/>";
+  private static final String AFTER_VALIDATIONS = "<printOptions ";
   private static final String END_OF_NAMES = "</definedNames>";
 
   /** The first day that a packed file can bear: the same lines always make the same bytes. */
@@ -33,26 +34,22 @@ final class PackedBook {
   private final XSSFWorkbook workbook;
   private final DefinedNames names;
   private final SharedTexts texts = new SharedTexts();
-  private final Map<String, Consumer<OutputStream>> lines = new HashMap<>();
+  private final Map<String, Tab> tabs = new HashMap<>();
+  private final Map<Tab, Consumer<OutputStream>> further = new HashMap<>();
 
   PackedBook(XSSFWorkbook workbook, DefinedNames names, Iterable<Tab> tabs) {
     this.workbook = workbook;
     this.names = names;
-    tabs.forEach(tab -> with(tab, further -> {}));
+    tabs.forEach(tab -> this.tabs.put(name(tab.sheet()), tab));
   }
 
   /**
    * Writes more lines below what stands on one tab.
    *
-   * @param further writes each of them and forgets it
+   * @param lines writes each of them and forgets it
    */
-  void with(Tab tab, Consumer<OutputStream> further) {
-    lines.put(
-        name(tab.sheet()),
-        out -> {
-          SheetText.sharing(texts, out).write(tab.lines());
-          further.accept(out);
-        });
+  void with(Tab tab, Consumer<OutputStream> lines) {
+    further.put(tab, lines);
   }
 
   void write(OutputStream out) throws IOException {
@@ -72,16 +69,8 @@ final class PackedBook {
         continue;
       }
       begin(packed, name);
-      if (lines.containsKey(name)) {
-        String around = text(parts);
-        int place = around.indexOf(NO_LINES);
-        write(around.substring(0, place) + "<sheetData>", packed);
-        try {
-          lines.get(name).accept(packed);
-        } catch (UncheckedIOException unwritable) {
-          throw unwritable.getCause();
-        }
-        write("</sheetData>" + around.substring(place + NO_LINES.length()), packed);
+      if (tabs.containsKey(name)) {
+        write(tabs.get(name), text(parts), packed);
       } else if (name.equals(named)) {
         String around = text(parts);
         int place = around.indexOf(END_OF_NAMES);
@@ -97,6 +86,27 @@ final class PackedBook {
     begin(packed, shared);
     texts.writeTo(packed);
     packed.finish();
+  }
+
+  /** A sheet's part: around its lines and what its inputs are held to, all is as POI wrote it. */
+  private void write(Tab tab, String around, OutputStream packed) throws IOException {
+    int lines = around.indexOf(NO_LINES);
+    int after = lines + NO_LINES.length();
+    int validations = around.indexOf(AFTER_VALIDATIONS, after);
+    write(around.substring(0, lines) + "<sheetData>", packed);
+    try {
+      SheetText.sharing(texts, packed).write(tab.lines());
+      further.getOrDefault(tab, none -> {}).accept(packed);
+    } catch (UncheckedIOException unwritable) {
+      throw unwritable.getCause();
+    }
+    write("</sheetData>" + around.substring(after, validations), packed);
+    if (!tab.validations().isEmpty()) {
+      write("<dataValidations count=\"" + tab.validations().size() + "\">", packed);
+      write(String.join("", tab.validations()), packed);
+      write("</dataValidations>", packed);
+    }
+    write(around.substring(validations), packed);
   }
 
   private static String text(ZipInputStream part) throws IOException {

@@ -36,6 +36,7 @@ public final class Tab {
   private final int[] widths;
   private final List<Listing> listings = new ArrayList<>();
   private final List<TabLine> lines = new ArrayList<>();
+  private final List<String> validations = new ArrayList<>();
   private int next = FIRST_LINE;
 
   /**
@@ -412,6 +413,18 @@ public final class Tab {
   /** From the top; null where there is none. */
   List<TabLine> lines() {
     return lines;
+  }
+
+  /** Holds an input to what it may be, if that is anything. */
+  void hold(String validation) {
+    if (!validation.isEmpty()) {
+      validations.add(validation);
+    }
+  }
+
+  /** What its inputs are held to, as its part says it. */
+  List<String> validations() {
+    return validations;
   }
 
   /** How tall a line stands, in points. */
