@@ -1,4 +1,4 @@
-// Run once when the program is built, so that Java knows which classes a session needs.
+// Run once when the program is built, so that Java knows which classes a session and a workbook need.
 area = sqft(1408.72)
 order = sheetsByArea(area, pct(10))
 nails = nailsPerSheet(in("16"), Nailing.edge(in(6)).field(in(12)), FOUR_BY_EIGHT)
@@ -9,3 +9,6 @@ check
 explain(order)
 help("nail")
 show(check)
+java.io.File book = java.io.File.createTempFile("warm-up", ".xlsx")
+book.deleteOnExit()
+saveOver(book.getPath())

@@ -182,9 +182,15 @@ public final class Deck {
                             supports,
                             rules(),
                             patchRules(),
-                            marks)));
+                            marks,
+                            PatchPatience.ofEach(markedPlanes()))));
     CourseLayout courses = said(row, () -> Layouts.courses(whole, supports, rules()));
     return new Part(whole, courses, marks, patches);
+  }
+
+  private int markedPlanes() {
+    return (int)
+        job.marks().stream().map(mark -> mark.of(PlaceFields.PLANE).plain()).distinct().count();
   }
 
   private static Plane shape(String name, Row row) {

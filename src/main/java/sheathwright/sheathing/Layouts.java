@@ -132,15 +132,27 @@ public final class Layouts {
     return patches(plane, supports, LayoutRules.USUAL, PatchRules.USUAL, Arrays.asList(marks));
   }
 
+  /** Patches for what was marked, sought as long as a plane by itself is worth. */
+  public static PatchPlan patches(
+      Plane plane, Supports supports, LayoutRules old, PatchRules rules, List<Mark> marks) {
+    return patches(plane, supports, old, rules, marks, Patience.asked(LayoutAnswer.PATIENCE));
+  }
+
   /**
    * Patches for what was marked. Marks of wood that only needs nails, a gap or a support are left
    * out.
    *
    * @param old how the deck lies now: its course lines and its gaps
+   * @param patience of the search for the fewest sheets; what it cannot prove, it says
    * @throws RefusedException if a mark lies off the plane, or two have one key
    */
   public static PatchPlan patches(
-      Plane plane, Supports supports, LayoutRules old, PatchRules rules, List<Mark> marks) {
-    return PatchAnswer.of(plane, supports, old, rules, marks);
+      Plane plane,
+      Supports supports,
+      LayoutRules old,
+      PatchRules rules,
+      List<Mark> marks,
+      Patience patience) {
+    return PatchAnswer.of(plane, supports, old, rules, marks, patience);
   }
 }

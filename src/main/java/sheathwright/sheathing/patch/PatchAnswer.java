@@ -23,7 +23,6 @@ import sheathwright.roof.Supports;
 import sheathwright.sheathing.layout.CourseLayout;
 import sheathwright.sheathing.layout.CutList;
 import sheathwright.sheathing.layout.CutPiece;
-import sheathwright.sheathing.layout.LayoutAnswer;
 import sheathwright.sheathing.layout.LayoutRules;
 import sheathwright.sheathing.layout.SlantedEnds;
 import sheathwright.sheathing.layout.StockSheet;
@@ -37,7 +36,12 @@ public final class PatchAnswer {
   private PatchAnswer() {}
 
   public static PatchPlan of(
-      Plane plane, Supports supports, LayoutRules old, PatchRules rules, List<Mark> marks) {
+      Plane plane,
+      Supports supports,
+      LayoutRules old,
+      PatchRules rules,
+      List<Mark> marks,
+      Patience patience) {
     Reading reading = new Reading();
     Outline outline = plane.outline(reading);
     List<Box> openings = plane.openings(reading);
@@ -62,8 +66,7 @@ public final class PatchAnswer {
     double gap = lying.gap();
     StockSheet sheet =
         new StockSheet(LayoutRules.MODULE_LENGTH - gap, LayoutRules.MODULE_WIDTH - gap);
-    CutList cutList =
-        CutList.of(sheet, List.of(), gap, pieces, Patience.asked(LayoutAnswer.PATIENCE));
+    CutList cutList = CutList.of(sheet, List.of(), gap, pieces, patience);
     double area =
         patches.stream()
             .flatMap(patch -> patch.pieces().stream())

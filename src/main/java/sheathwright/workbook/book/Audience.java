@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
+import sheathwright.figure.Step;
 import sheathwright.figure.Table;
 import sheathwright.figure.Traced;
 import sheathwright.job.Job;
@@ -24,6 +26,7 @@ public final class Audience {
   private final boolean isOffice;
   private final Set<Traced> secrets;
   private final Map<Traced, Boolean> told = new IdentityHashMap<>();
+  private final Map<Solution, Boolean> toldOfSolutions = new IdentityHashMap<>();
 
   private Audience(boolean isOffice, Set<Traced> secrets) {
     this.isOffice = isOffice;
@@ -52,12 +55,39 @@ public final class Audience {
     if (secrets.isEmpty()) {
       return true;
     }
+    if (value.step().isGiven()) {
+      return !secrets.contains(value);
+    }
     Boolean known = told.get(value);
     if (known == null) {
-      known = !secrets.contains(value) && value.step().operands().stream().allMatch(this::maySee);
+      known = !secrets.contains(value) && maySeeAllBehind(value.step());
       told.put(value, known);
     }
     return known;
+  }
+
+  /** What one solution found is all made from the same inputs: they are looked at once. */
+  private boolean maySeeAllBehind(Step step) {
+    Solution found = step.solution().orElse(null);
+    if (found == null) {
+      return maySeeAll(step.operands());
+    }
+    Boolean known = toldOfSolutions.get(found);
+    if (known == null) {
+      known = maySeeAll(step.operands());
+      toldOfSolutions.put(found, known);
+    }
+    return known;
+  }
+
+  /** Whether all of these values were made without anything that this reader is not to know. */
+  boolean maySeeAll(List<Traced> values) {
+    for (Traced value : values) {
+      if (!maySee(value)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The same value, which no page may write for a reader who is not to know it. */

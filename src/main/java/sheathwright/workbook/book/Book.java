@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Date;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -16,12 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import org.apache.poi.ss.usermodel.Cell;
-import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.util.Reproducibility;
-import org.apache.poi.xssf.usermodel.XSSFName;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
@@ -29,7 +23,6 @@ import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity;
 import sheathwright.figure.Refusal;
 import sheathwright.figure.Roll;
-import sheathwright.figure.Shown;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Step;
 import sheathwright.figure.Table;
@@ -43,19 +36,20 @@ import sheathwright.figure.Traced;
 public final class Book {
 
   private static final Date FIXED_DATE = new Date(0);
-  private static final Object ONE_AT_A_TIME = new Object();
 
   private final Audience audience;
   private final XSSFWorkbook workbook = new XSSFWorkbook();
   private final Look look = new Look(workbook);
   private final Names names = new Names();
+  private final DefinedNames defined = new DefinedNames();
   private final Map<String, Tab> tabs = new LinkedHashMap<>();
   private final Map<Traced, Place> places = new LinkedHashMap<>();
   private final List<Traced> roots = new ArrayList<>();
   private final List<Listing> listings = new ArrayList<>();
   private final Map<Step.Guarded, CellNotation.Guard> guards = new HashMap<>();
   private final List<Consumer<CellNotation>> unfinished = new ArrayList<>();
-  private final Map<Traced, Place> inLists = new IdentityHashMap<>();
+  private final Map<Traced, Place> inLists = new LinkedHashMap<>();
+  private final Reached reached = new Reached();
   private final List<Solution> drawn = new ArrayList<>();
   private final Map<Roll, Map<String, String>> lists = new IdentityHashMap<>();
   private final Map<Traced, String> called = new LinkedHashMap<>();
@@ -159,7 +153,7 @@ public final class Book {
     String own = value.isNamed() ? value.name() : "step_" + (row + 1);
     String wanted = called.getOrDefault(value, own);
     Place place = new Place(tab.name(), row, column, names.taken(wanted, owner));
-    define(place.name(), place.absolute());
+    defined.define(place.name(), place.absolute());
     places.put(value, place);
     return place;
   }
@@ -206,7 +200,7 @@ public final class Book {
   }
 
   void named(String name, Tab tab, int firstRow, int lastRow, int column) {
-    define(name, range(tab, firstRow, column, lastRow, column));
+    defined.define(name, range(tab, firstRow, column, lastRow, column));
   }
 
   /** Names the first column of some lines, and gives the name that it got. */
@@ -228,18 +222,16 @@ public final class Book {
     define(table.headRange(), range(tab, head, values, head, end));
   }
 
+  private void define(String range, String cells) {
+    defined.define(Names.legal(range), cells);
+  }
+
   private static String range(Tab tab, int firstRow, int firstColumn, int lastRow, int lastColumn) {
     return "'%s'!%s:%s"
         .formatted(
             tab.name(),
             new CellReference(firstRow, firstColumn, true, true).formatAsString(),
             new CellReference(lastRow, lastColumn, true, true).formatAsString());
-  }
-
-  private void define(String name, String formula) {
-    XSSFName defined = workbook.createName();
-    defined.setNameName(Names.legal(name));
-    defined.setRefersToFormula(formula);
   }
 
   /** What may be written into an input, in words. */
@@ -254,7 +246,13 @@ public final class Book {
    */
   public byte[] finished(Tab working, Tab tables) {
     finish(working, tables);
-    return bytes();
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try {
+      packed().write(bytes);
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
+    return bytes.toByteArray();
   }
 
   /**
@@ -267,8 +265,9 @@ public final class Book {
   public void finish(Tab working, Tab tables, Tab tab, OutputStream out, Lines lines)
       throws IOException {
     CellNotation notation = finish(working, tables);
-    tab.sheet().setDimensionOverride(new CellRangeAddress(0, tab.next() - 1, 0, tab.columns() - 1));
-    LongSheet.write(bytes(), tab, out, sheet -> lines.writeTo(sheet, notation));
+    PackedBook packed = packed();
+    packed.with(tab, below -> lines.writeTo(new LongSheet(tab, below), notation));
+    packed.write(out);
   }
 
   /** Lines that are written when everything that they point at has its place. */
@@ -279,34 +278,17 @@ public final class Book {
 
   private CellNotation finish(Tab working, Tab tables) {
     solutions().forEach(solution -> SolvedPlans.write(this, working, solution));
-    Set<Traced> owned = Collections.newSetFromMap(new IdentityHashMap<>());
     for (Listing listing : listings) {
-      listing.settle(
-          value -> places.containsKey(value) || owned.contains(value) || isGuardedElsewhere(value));
-      listing.roll().rows().forEach(owned::addAll);
+      listing.settle(value -> place(value) != null || isGuardedElsewhere(value));
+      listing.places(inLists::put);
     }
-    Set<Traced> standing = standing();
-    Closure closure = new Closure(standing, literalsAreInputs);
-    List<Traced> all = new ArrayList<>(roots);
-    for (Listing listing : listings) {
-      listing.roll().rows().forEach(all::addAll);
-    }
-    all.forEach(closure::count);
-    for (Traced root : all) {
-      closure.gather(heading(root), root);
-    }
+    Closure closure = Closure.of(reached(), value -> place(value) != null, literalsAreInputs);
     closure.argumentNames().forEach(this::call);
     new WorkingPage(this, working).write(closure);
-    places.forEach(
-        (value, place) -> {
-          if (isInput(value)) {
-            inputs.put(value, place);
-          }
-        });
+    inLists.forEach(this::noted);
+    places.forEach(this::noted);
     closure.tables().forEach(table -> PrintedTable.write(this, tables, table));
-    Map<Traced, Place> everywhere = new IdentityHashMap<>(inLists);
-    everywhere.putAll(places);
-    CellNotation notation = CellNotation.alone(everywhere, guards, this::range);
+    CellNotation notation = CellNotation.alone(this::place, guards, this::range);
     unfinished.forEach(write -> write.accept(notation));
     drawings.forEach(Runnable::run);
     validations(new WordLists(this, tables));
@@ -319,27 +301,23 @@ public final class Book {
     return value.step().guard().filter(guard -> !guards.containsKey(guard)).isPresent();
   }
 
-  private static String heading(Traced root) {
-    return root.isNamed() ? Shown.inWords(root.name()) : "lists";
+  /** Where a value stands; null if it has no place. */
+  private Place place(Traced value) {
+    Place place = places.get(value);
+    return place == null ? inLists.get(value) : place;
   }
 
-  private Set<Traced> standing() {
-    Set<Traced> standing = Collections.newSetFromMap(new IdentityHashMap<>());
-    standing.addAll(places.keySet());
-    for (Listing listing : listings) {
-      for (int row = 0; row < listing.roll().rows().size(); row++) {
-        for (Traced value : listing.roll().rows().get(row)) {
-          if (listing.owns(row, value)) {
-            standing.add(value);
-            inLists.put(value, listing.place(row, value));
-            if (isInput(value)) {
-              inputs.put(value, listing.place(row, value));
-            }
-          }
-        }
-      }
+  private void noted(Traced value, Place place) {
+    if (isInput(value)) {
+      inputs.put(value, place);
     }
-    return standing;
+  }
+
+  /** Everything that the values on the pages are made from, as far as they stand there by now. */
+  private Reached reached() {
+    reached.from(roots);
+    listings.forEach(listing -> listing.roll().rows().forEach(reached::from));
+    return reached;
   }
 
   /** Something that was solved is drawn on a page, even where no number of it is written. */
@@ -350,7 +328,7 @@ public final class Book {
   /** What solvers found, and everything on the pages rests on. */
   List<Solution> solutions() {
     Set<Solution> all = new LinkedHashSet<>(drawn);
-    all.addAll(SolvedPlans.in(roots, listings));
+    all.addAll(reached().solutions());
     return List.copyOf(all);
   }
 
@@ -380,40 +358,36 @@ public final class Book {
   }
 
   private void validations(WordLists words) {
-    Map<Traced, Limits> limits = GuardedInputs.limits(roots, listings, this::isInput);
-    Validations validations = new Validations();
+    Map<Traced, Limits> limits = GuardedInputs.limits(reached(), this::isInput);
     inputs.forEach(
         (value, place) -> {
-          XSSFSheet sheet = tabs.get(place.tab()).sheet();
           int last = filledDown.getOrDefault(place.tab(), place.row());
           Limits byFunction = limits.getOrDefault(value, Limits.NONE);
-          Validation.of(sheet, place, last, value, byFunction, words);
-          validations.takeFrom(sheet);
+          tabs.get(place.tab()).hold(Validation.of(place, last, value, byFunction, words));
         });
-    validations.write();
   }
 
   /**
    * Writes a value into its place: a formula and its value, or the bare value where it was given.
    */
-  void write(Cell cell, Traced value, CellNotation notation) {
+  void write(TabCell cell, Traced value, CellNotation notation) {
     if (!value.step().isValueOnly()) {
-      cell.setCellFormula(notation.formula(value));
+      cell.formula(notation.formula(value));
     }
     valued(cell, audience.allowed(value));
   }
 
   /** Writes a value whose place is elsewhere: a formula that points there, or the bare value. */
-  public void writeLink(Cell cell, Traced value, CellNotation notation) {
-    if (places.containsKey(value) || inLists.containsKey(value)) {
-      cell.setCellFormula(notation.of(value).text());
+  public void writeLink(TabCell cell, Traced value, CellNotation notation) {
+    if (place(value) != null) {
+      cell.formula(notation.of(value).text());
     }
     valued(cell, audience.allowed(value));
   }
 
-  private void valued(Cell cell, Traced value) {
+  private void valued(TabCell cell, Traced value) {
     value.refusal().filter(refusal -> !refusal.isAnswer()).ifPresent(refused::add);
-    CellValue.write(value, CellValue.into(cell));
+    CellValue.write(value, cell);
   }
 
   /** Why cells hold no value; known once the book is finished. */
@@ -421,16 +395,7 @@ public final class Book {
     return refused;
   }
 
-  private byte[] bytes() {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    synchronized (ONE_AT_A_TIME) {
-      try {
-        Reproducibility.runWithSourceDateEpoch(() -> workbook.write(bytes));
-        workbook.close();
-      } catch (IOException impossible) {
-        throw new UncheckedIOException(impossible);
-      }
-    }
-    return bytes.toByteArray();
+  private PackedBook packed() {
+    return new PackedBook(workbook, defined, tabs());
   }
 }

@@ -1,8 +1,10 @@
 package sheathwright.workbook.book;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import org.apache.poi.ss.util.CellReference;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
@@ -23,38 +25,42 @@ public final class CellNotation implements Notation {
 
   private static final Set<Double> WRITTEN_OUT = Set.of(0d, 1d, 2d, 12d, 100d, 144d, 2000d);
 
-  private final Map<Traced, Place> places;
+  private final Function<Traced, Place> places;
   private final Map<Step.Guarded, Guard> guards;
   private final BiFunction<Roll, String, String> ranges;
-  private final Map<Traced, Integer> columns;
+  private final List<Traced> neighbors;
   private final String row;
 
   /** Where a guard's limits stand. */
   public record Guard(String least, String most) {}
 
   private CellNotation(
-      Map<Traced, Place> places,
+      Function<Traced, Place> places,
       Map<Step.Guarded, Guard> guards,
       BiFunction<Roll, String, String> ranges,
-      Map<Traced, Integer> columns,
+      List<Traced> neighbors,
       String row) {
     this.places = places;
     this.guards = guards;
     this.ranges = ranges;
-    this.columns = columns;
+    this.neighbors = neighbors;
     this.row = row;
   }
 
-  /** For a cell that stands alone. */
+  /**
+   * For a cell that stands alone.
+   *
+   * @param places where each value stands; null for one that stands nowhere
+   */
   static CellNotation alone(
-      Map<Traced, Place> places,
+      Function<Traced, Place> places,
       Map<Step.Guarded, Guard> guards,
       BiFunction<Roll, String, String> ranges) {
-    return new CellNotation(places, guards, ranges, Map.of(), "");
+    return new CellNotation(places, guards, ranges, List.of(), "");
   }
 
-  /** For a cell of a list, whose neighbors stand in these columns of the same row. */
-  CellNotation inRow(int rowOfList, Map<Traced, Integer> neighbors) {
+  /** For a cell of a list, whose row these are from the left. */
+  CellNotation inRow(int rowOfList, List<Traced> neighbors) {
     return new CellNotation(places, guards, ranges, neighbors, String.valueOf(rowOfList + 1));
   }
 
@@ -62,10 +68,10 @@ public final class CellNotation implements Notation {
    * For every row of a list at once: a row's formula is this one with the row's number at each
    * {@link #ROW}.
    *
+   * @param neighbors the first row, from the left
    * @param guardsOfRow where the limits of the row's guarded arguments stand
    */
-  public CellNotation inEveryRow(
-      Map<Traced, Integer> neighbors, Map<Step.Guarded, Guard> guardsOfRow) {
+  public CellNotation inEveryRow(List<Traced> neighbors, Map<Step.Guarded, Guard> guardsOfRow) {
     return new CellNotation(places, guardsOfRow, ranges, neighbors, ROW);
   }
 
@@ -74,13 +80,23 @@ public final class CellNotation implements Notation {
     return traced.step().cell(this).text();
   }
 
+  /** The first column of a row that holds a value; less than 0 if none does. */
+  public static int column(List<Traced> row, Traced value) {
+    for (int column = 0; column < row.size(); column++) {
+      if (row.get(column) == value) {
+        return column;
+      }
+    }
+    return -1;
+  }
+
   @Override
   public Written of(Traced operand) {
-    Integer column = columns.get(operand);
-    if (column != null) {
+    int column = column(neighbors, operand);
+    if (column >= 0) {
       return Written.whole(CellReference.convertNumToColString(column) + row);
     }
-    Place place = places.get(operand);
+    Place place = places.apply(operand);
     if (place != null) {
       return Written.whole(place.reference());
     }

@@ -18,10 +18,18 @@ final class CellText {
   private CellText() {}
 
   static String of(String text) {
+    if (text.indexOf('_') < 0 && text.chars().allMatch(CellText::isUsual)) {
+      return text;
+    }
     String plain =
         text.contains("_x") ? LOOKS_LIKE_A_NUMBER.matcher(text).replaceAll("_x005F_") : text;
     return NOT_IN_XML
         .matcher(plain)
         .replaceAll(found -> "_x%04X_".formatted((int) found.group().charAt(0)));
+  }
+
+  /** Letters and signs that stand for themselves in every file, as nearly all do. */
+  private static boolean isUsual(int character) {
+    return character >= ' ' && character < Character.MIN_SURROGATE;
   }
 }

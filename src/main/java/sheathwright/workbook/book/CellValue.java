@@ -1,7 +1,5 @@
 package sheathwright.workbook.book;
 
-import org.apache.poi.ss.usermodel.Cell;
-import org.apache.poi.ss.usermodel.FormulaError;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Traced;
 
@@ -25,25 +23,5 @@ interface CellValue {
     } else {
       into.text(CellText.of(value.plain()));
     }
-  }
-
-  /** A workbook's cell that takes a value. */
-  static CellValue into(Cell cell) {
-    return new CellValue() {
-      @Override
-      public void text(String text) {
-        cell.setCellValue(text);
-      }
-
-      @Override
-      public void number(double number) {
-        cell.setCellValue(number);
-      }
-
-      @Override
-      public void refused() {
-        cell.setCellErrorValue(FormulaError.NA.getCode());
-      }
-    };
   }
 }

@@ -1,16 +1,16 @@
 package sheathwright.workbook.book;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Roll;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Step;
 import sheathwright.figure.Table;
 import sheathwright.figure.Traced;
@@ -32,75 +32,78 @@ public final class Closure {
   private static final int WRITTEN_AROUND = 8;
 
   private final Map<Traced, Integer> lengths = new IdentityHashMap<>();
-  private final Set<Traced> placed;
+  private final Predicate<Traced> isPlaced;
   private final boolean literalsAreInputs;
   private final Map<Traced, String> argumentNames = new LinkedHashMap<>();
-  private final Uses uses = new Uses();
-  private final Operands operands = new Operands();
-  private final Set<Traced> seen = Collections.newSetFromMap(new IdentityHashMap<>());
   private final Map<String, List<Traced>> steps = new LinkedHashMap<>();
   private final List<Traced> constants = new ArrayList<>();
   private final Set<Table> tables = new LinkedHashSet<>();
-  private final Set<Roll> rolls = Collections.newSetFromMap(new IdentityHashMap<>());
-  private final List<Roll> unlisted = new ArrayList<>();
 
-  Closure(Set<Traced> placed, boolean literalsAreInputs) {
-    this.placed = placed;
+  private Closure(Predicate<Traced> isPlaced, boolean literalsAreInputs) {
+    this.isPlaced = isPlaced;
     this.literalsAreInputs = literalsAreInputs;
   }
 
   /**
-   * Counts how often each value is used by those on the pages; to be done for all before any is
-   * gathered.
+   * What needs a cell of everything that the values on the pages are made from.
+   *
+   * @param isPlaced whether a value has its place on a page
    */
-  void count(Traced root) {
-    uses.count(root);
+  static Closure of(Reached reached, Predicate<Traced> isPlaced, boolean literalsAreInputs) {
+    Closure closure = new Closure(isPlaced, literalsAreInputs);
+    List<Reached.Node> nodes = reached.nodes();
+    if (literalsAreInputs) {
+      nodes.stream().filter(Reached.Node::isOperand).forEach(closure::nameArgument);
+    }
+    nodes.forEach(closure::look);
+    return closure;
   }
 
-  /** Gathers what one value on a page is made from, under the value's own heading. */
-  void gather(String heading, Traced root) {
-    for (Traced operand : operands.of(root)) {
-      visit(heading, operand);
+  private void look(Reached.Node node) {
+    node.value().step().lookedUpIn().ifPresent(tables::add);
+    if (node.isOperand()) {
+      gather(node);
     }
-    note(root);
   }
 
-  private void visit(String heading, Traced node) {
-    if (!seen.add(node)) {
+  private static String heading(Traced root) {
+    return root.isNamed() ? Shown.inWords(root.name()) : "lists";
+  }
+
+  /**
+   * Gathers a value that others are made from, under the heading of what it is first needed for.
+   */
+  private void gather(Reached.Node node) {
+    Traced value = node.value();
+    boolean needsACell = needsACell(value, node.uses());
+    if (literalsAreInputs) {
+      boolean isTypedWord =
+          value instanceof Choice<?> && value.isNamed() && value.step().isLiteral();
+      needsACell |= isTypedWord || argumentNames.containsKey(value);
+      int length = inlineLength(value);
+      needsACell |= value instanceof Figure<?> && length > LONG;
+      lengths.put(value, needsACell ? POINTED_AT : length);
+    }
+    if (!needsACell || isPlaced.test(value)) {
       return;
     }
-    nameArgument(node);
-    for (Traced operand : operands.of(node)) {
-      visit(heading, operand);
-    }
-    note(node);
-    boolean isTypedWord =
-        literalsAreInputs && node instanceof Choice<?> && node.isNamed() && node.step().isLiteral();
-    boolean needsACell =
-        isTypedWord || argumentNames.containsKey(node) || needsACell(node, uses.of(node));
-    boolean isLong =
-        !needsACell && literalsAreInputs && node instanceof Figure<?> && inlineLength(node) > LONG;
-    lengths.put(node, needsACell || isLong ? POINTED_AT : inlineLength(node));
-    if (placed.contains(node) || !(needsACell || isLong)) {
-      return;
-    }
-    if (node.step().isGiven() && !node.step().isInput()) {
-      constants.add(node);
+    if (value.step().isGiven() && !value.step().isInput()) {
+      constants.add(value);
     } else {
-      steps.computeIfAbsent(heading, key -> new ArrayList<>()).add(node);
+      steps.computeIfAbsent(heading(node.from()), key -> new ArrayList<>()).add(value);
     }
   }
 
   /**
    * A number typed straight into a function is called after the parameter that it was typed for.
    */
-  private void nameArgument(Traced node) {
-    node.step()
+  private void nameArgument(Reached.Node node) {
+    node.value()
+        .step()
         .guard()
         .<Traced>map(Step.Guarded::argument)
-        .filter(argument -> literalsAreInputs && argument.step().isLiteral())
-        .filter(argument -> !placed.contains(argument))
-        .ifPresent(argument -> argumentNames.putIfAbsent(argument, node.name()));
+        .filter(argument -> argument.step().isLiteral() && !isPlaced.test(argument))
+        .ifPresent(argument -> argumentNames.putIfAbsent(argument, node.value().name()));
   }
 
   /** About how long the formula would be that writes this step out. */
@@ -108,13 +111,8 @@ public final class Closure {
     return WRITTEN_AROUND
         + node.step().operands().stream()
             .mapToInt(
-                operand -> placed.contains(operand) ? POINTED_AT : lengths.getOrDefault(operand, 0))
+                operand -> isPlaced.test(operand) ? POINTED_AT : lengths.getOrDefault(operand, 0))
             .sum();
-  }
-
-  private void note(Traced node) {
-    node.step().lookedUpIn().ifPresent(tables::add);
-    node.step().gatheredFrom().filter(rolls::add).ifPresent(unlisted::add);
   }
 
   /** Whether a value is pointed at, and not written into the formulas that use it. */
@@ -143,9 +141,5 @@ public final class Closure {
 
   Set<Table> tables() {
     return tables;
-  }
-
-  List<Roll> rolls() {
-    return unlisted;
   }
 }

@@ -1,9 +1,9 @@
 package sheathwright.workbook.book;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
+import java.util.BitSet;
 import java.util.List;
-import java.util.Map;
+import java.util.function.BiConsumer;
 import java.util.function.Predicate;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
@@ -17,7 +17,7 @@ public final class Listing {
   private final Tab tab;
   private final Roll roll;
   private final int firstLine;
-  private final List<Map<Traced, Integer>> owned = new ArrayList<>();
+  private final List<BitSet> owned = new ArrayList<>();
 
   Listing(Tab tab, Roll roll, int firstLine) {
     this.tab = tab;
@@ -32,33 +32,35 @@ public final class Listing {
    */
   void settle(Predicate<Traced> isElsewhere) {
     for (List<Traced> row : roll.rows()) {
-      Map<Traced, Integer> columns = new IdentityHashMap<>();
+      BitSet columns = new BitSet();
       for (int column = 0; column < row.size(); column++) {
         Traced value = row.get(column);
-        if (!isElsewhere.test(value)) {
-          columns.putIfAbsent(value, column);
+        if (CellNotation.column(row, value) == column && !isElsewhere.test(value)) {
+          columns.set(column);
         }
       }
       owned.add(columns);
     }
   }
 
+  /** Whether a cell, or the first of its row that holds the same value, is the value's place. */
   boolean owns(int row, Traced value) {
-    return owned.get(row).containsKey(value);
+    return owned.get(row).get(CellNotation.column(roll.rows().get(row), value));
+  }
+
+  /** Hands over each value that has its place in this list, and the place. */
+  void places(BiConsumer<Traced, Place> into) {
+    for (int row = 0; row < owned.size(); row++) {
+      List<Traced> values = roll.rows().get(row);
+      for (int column : owned.get(row).stream().toArray()) {
+        into.accept(values.get(column), new Place(tab.name(), firstLine + row, column, ""));
+      }
+    }
   }
 
   /** A row's cells can also be pointed at by their neighbors where they only link elsewhere. */
   CellNotation notation(CellNotation alone, int row) {
-    Map<Traced, Integer> columns = new IdentityHashMap<>();
-    List<Traced> cells = roll.rows().get(row);
-    for (int column = cells.size() - 1; column >= 0; column--) {
-      columns.put(cells.get(column), column);
-    }
-    return alone.inRow(firstLine + row, columns);
-  }
-
-  Place place(int row, Traced value) {
-    return new Place(tab.name(), firstLine + row, owned.get(row).get(value), "");
+    return alone.inRow(firstLine + row, roll.rows().get(row));
   }
 
   public Tab tab() {

@@ -48,9 +48,18 @@ final class Names {
   }
 
   static String legal(String wanted) {
-    String plain = NOT_LEGAL.matcher(wanted.toLowerCase(Locale.ROOT)).replaceAll("_");
+    String lower = wanted.toLowerCase(Locale.ROOT);
+    String plain =
+        lower.chars().allMatch(Names::isLegal) ? lower : NOT_LEGAL.matcher(lower).replaceAll("_");
     String started = plain.isEmpty() || !Character.isLetter(plain.charAt(0)) ? "n_" + plain : plain;
-    return shortened(ADDRESS.matcher(started).matches() ? started + "_" : started);
+    boolean isAddress = started.indexOf('_') < 0 && ADDRESS.matcher(started).matches();
+    return shortened(isAddress ? started + "_" : started);
+  }
+
+  private static boolean isLegal(int character) {
+    return character >= 'a' && character <= 'z'
+        || character >= '0' && character <= '9'
+        || character == '_';
   }
 
   private static String shortened(String name) {

@@ -25,10 +25,7 @@ public final class Page {
     int first = breaks.length == 0 ? Tab.FIRST_LINE : breaks[breaks.length - 1] + 1;
     double used = 0;
     for (int line = first; line < tab.next(); line++) {
-      used +=
-          sheet.getRow(line) == null
-              ? sheet.getDefaultRowHeightInPoints()
-              : sheet.getRow(line).getHeightInPoints();
+      used += tab.height(line);
     }
     if (used + points > POINTS_UPRIGHT && tab.next() > first) {
       sheet.setRowBreak(tab.next() - 1);
@@ -62,7 +59,8 @@ public final class Page {
     print.setLandscape(tab.characters() > WIDEST_UPRIGHT);
     sheet.getFooter().setLeft("&8" + "Planning help: local code and licensed practice decide.");
     sheet.getFooter().setRight("&8&A, page &P of &N");
-    int last = Math.max(sheet.getLastRowNum(), tab.next() - 1);
+    int last = Math.max(tab.lines().size(), tab.next()) - 1;
+    sheet.setDimensionOverride(new CellRangeAddress(0, last, 0, tab.columns() - 1));
     sheet
         .getWorkbook()
         .setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), 0, tab.columns() - 1, 0, last);

@@ -6,8 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.apache.poi.ss.usermodel.Cell;
-import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -36,6 +35,8 @@ public final class Tab {
   private final XSSFSheet sheet;
   private final int[] widths;
   private final List<Listing> listings = new ArrayList<>();
+  private final List<TabLine> lines = new ArrayList<>();
+  private final List<String> validations = new ArrayList<>();
   private int next = FIRST_LINE;
 
   /**
@@ -94,7 +95,7 @@ public final class Tab {
     for (int column = 0; column < columns(); column++) {
       text(next, column, column == 0 ? text : "", Part.HEADING);
     }
-    row(next++).setHeightInPoints(20);
+    row(next++).height(20);
   }
 
   /** Running text across the page. */
@@ -114,10 +115,9 @@ public final class Tab {
 
   private void paragraph(String text, Part part) {
     text(next, 0, text, part);
-    sheet.addMergedRegion(
-        new org.apache.poi.ss.util.CellRangeAddress(next, next, 0, columns() - 1));
+    merge(next, 0, columns() - 1);
     int lines = 1 + text.length() / CHARACTERS_A_LINE;
-    row(next++).setHeightInPoints(LINE_HEIGHT * lines + 3);
+    row(next++).height(LINE_HEIGHT * lines + 3);
   }
 
   /** A fact in words that nobody computes with. */
@@ -134,9 +134,9 @@ public final class Tab {
   /** A value whose place is elsewhere and that must not be overlooked. */
   public void linkedVerdict(String label, Traced value) {
     text(next, 0, label, Part.LABEL);
-    Cell cell = cell(next, 1);
-    cell.setCellStyle(book.look().of(Part.VERDICT));
-    Validation.redIfItSaysStop(sheet, cell.getAddress());
+    TabCell cell = cell(next, 1);
+    cell.style(book.look().of(Part.VERDICT));
+    Validation.redIfItSaysStop(sheet, new CellAddress(next, 1));
     across(next++, 1, columns() - 1, Part.VERDICT);
     book.later(notation -> book.writeLink(cell, value, notation));
   }
@@ -151,14 +151,14 @@ public final class Tab {
   /** A word in one cell, in red where it says stop. */
   public void stop(int line, int column, Traced value) {
     value(line, column, value, Part.VERDICT);
-    Cell cell = cell(line, column);
-    cell.setCellStyle(book.look().of(Part.VERDICT));
-    Validation.redIfItSaysStop(sheet, cell.getAddress());
+    TabCell cell = cell(line, column);
+    cell.style(book.look().of(Part.VERDICT));
+    Validation.redIfItSaysStop(sheet, new CellAddress(line, column));
   }
 
   /** A value in one cell of a line, in its own place unless it has one already. */
   public void value(int line, int column, Traced value, Part part) {
-    Cell cell = cell(line, column);
+    TabCell cell = cell(line, column);
     style(cell, value, part);
     if (book.mayBePlaced(value)) {
       book.placed(value, this, line, column);
@@ -175,7 +175,7 @@ public final class Tab {
       text(next, i, i == 0 ? label : "", Part.TOTAL_LABEL);
     }
     Place place = book.placed(value, this, next, column);
-    Cell cell = cell(next++, column);
+    TabCell cell = cell(next++, column);
     style(cell, value, Part.TOTAL);
     book.later(notation -> book.write(cell, value, notation));
     return place;
@@ -190,8 +190,8 @@ public final class Tab {
   public Place state(String label, Figure<?> value, String format) {
     Place place = book.placed(value, this, next, 1);
     text(next, 0, label, Part.LABEL);
-    Cell cell = cell(next++, 1);
-    cell.setCellStyle(book.look().of(Part.STATUS, format));
+    TabCell cell = cell(next++, 1);
+    cell.style(book.look().of(Part.STATUS, format));
     book.later(notation -> book.write(cell, value, notation));
     return place;
   }
@@ -199,7 +199,7 @@ public final class Tab {
   private Place entry(String label, Traced value, String note, Part part) {
     Place place = book.placed(value, this, next, 1);
     text(next, 0, label, part == Part.TOTAL ? Part.TOTAL_LABEL : Part.LABEL);
-    Cell cell = cell(next, 1);
+    TabCell cell = cell(next, 1);
     style(cell, value, part);
     book.later(notation -> book.write(cell, value, notation));
     beside(next++, value, book.isInput(value) ? book.allowed(value) : "", note, part);
@@ -215,9 +215,9 @@ public final class Tab {
   /** A value whose place is elsewhere. */
   public void link(String label, Traced value, String note) {
     text(next, 0, label, Part.LABEL);
-    Cell cell = cell(next, 1);
+    TabCell cell = cell(next, 1);
     Part part = textual(value) ? textOf(Part.RESULT) : Part.RESULT;
-    cell.setCellStyle(book.look().of(part, value));
+    cell.style(book.look().of(part, value));
     book.later(notation -> book.writeLink(cell, value, notation));
     beside(next++, value, "", note, Part.RESULT);
   }
@@ -249,14 +249,19 @@ public final class Tab {
   private void noted(int line, String note) {
     text(line, 3, note, Part.NOTE);
     across(line, 3, columns() - 1, Part.NOTE);
-    row(line).setHeightInPoints(LINE_HEIGHT * (1 + note.length() / NOTE_CHARACTERS) + 2);
+    row(line).height(LINE_HEIGHT * (1 + note.length() / NOTE_CHARACTERS) + 2);
   }
 
   private void across(int line, int first, int last, Part rest) {
     for (int column = first + 1; column <= last; column++) {
       text(line, column, "", rest);
     }
-    sheet.addMergedRegion(new CellRangeAddress(line, line, first, last));
+    merge(line, first, last);
+  }
+
+  /** Cells of one line made one; no two of them meet, which POI would look through all for. */
+  private void merge(int line, int first, int last) {
+    sheet.addMergedRegionUnsafe(new CellRangeAddress(line, line, first, last));
   }
 
   private static boolean isFreeText(Traced value) {
@@ -302,7 +307,7 @@ public final class Tab {
   public Listing list(Roll roll, List<String> headings, List<Unit<?>> units) {
     List<String> seen =
         roll.columns().stream()
-            .filter(column -> roll.cellsOf(column).stream().allMatch(audience()::maySee))
+            .filter(column -> audience().maySeeAll(roll.cellsOf(column)))
             .toList();
     return seen.size() == roll.columns().size()
         ? listed(roll, headings, units)
@@ -324,23 +329,22 @@ public final class Tab {
       int item = row;
       int line = listing.firstLine() + row;
       List<Traced> values = roll.rows().get(row);
-      if (linesFor(values) > 1) {
-        row(line).setHeightInPoints(height(values));
-      }
-      for (int column = 0; column < headings.size(); column++) {
-        Traced value = values.get(column);
-        Cell cell = cell(line, column);
-        book.later(
-            notation -> {
+      raise(row(line), values);
+      book.later(
+          notation -> {
+            CellNotation inRow = listing.notation(notation, item);
+            for (int column = 0; column < headings.size(); column++) {
+              Traced value = values.get(column);
+              TabCell cell = cell(line, column);
               boolean own = listing.owns(item, value);
-              cell.setCellStyle(listedStyle(value, own));
+              cell.style(listedStyle(value, own));
               if (own) {
-                book.write(cell, value, listing.notation(notation, item));
+                book.write(cell, value, inRow);
               } else {
                 book.writeLink(cell, value, notation);
               }
-            });
-      }
+            }
+          });
     }
     return listing;
   }
@@ -364,7 +368,7 @@ public final class Tab {
       text(next, column, headings.get(column), right ? Part.COLUMN_HEAD_RIGHT : Part.COLUMN_HEAD);
       book.named(book.range(roll, roll.columns().get(column)), this, next + 1, last, column);
     }
-    row(next).setHeightInPoints(LINE_HEIGHT * headingLines(headings) + 3);
+    row(next).height(LINE_HEIGHT * headingLines(headings) + 3);
     next = last + 1;
     listings.add(listing);
     book.listed(listing);
@@ -372,36 +376,73 @@ public final class Tab {
   }
 
   public void text(int line, int column, String text, Part part) {
-    Cell cell = cell(line, column);
+    TabCell cell = cell(line, column);
     if (!text.isEmpty()) {
-      cell.setCellValue(CellText.of(text));
+      cell.text(CellText.of(text));
     }
-    cell.setCellStyle(book.look().of(part));
+    cell.style(book.look().of(part));
   }
 
   public void number(int line, int column, double number) {
-    Cell cell = cell(line, column);
-    cell.setCellValue(number);
-    cell.setCellStyle(book.look().of(Part.RESULT));
+    TabCell cell = cell(line, column);
+    cell.number(number);
+    cell.style(book.look().of(Part.RESULT));
   }
 
-  void style(Cell cell, Traced value, Part part) {
+  void style(TabCell cell, Traced value, Part part) {
     Part shown = book.isInput(value) ? Part.INPUT : part;
-    cell.setCellStyle(book.look().of(textual(value) ? textOf(shown) : shown, value));
+    cell.style(book.look().of(textual(value) ? textOf(shown) : shown, value));
   }
 
-  public Row row(int line) {
-    Row row = sheet.getRow(line);
-    return row == null ? sheet.createRow(line) : row;
+  /** A line, made if need be. */
+  public TabLine row(int line) {
+    while (lines.size() <= line) {
+      lines.add(null);
+    }
+    TabLine made = lines.get(line);
+    if (made == null) {
+      made = new TabLine();
+      lines.set(line, made);
+    }
+    return made;
   }
 
-  public Cell cell(int line, int column) {
-    Cell cell = row(line).getCell(column);
-    return cell == null ? row(line).createCell(column) : cell;
+  /** A cell, made if need be. */
+  public TabCell cell(int line, int column) {
+    return row(line).cell(column);
   }
 
-  float height(List<Traced> values) {
-    return LINE_HEIGHT * linesFor(values) + 2;
+  /** From the top; null where there is none. */
+  List<TabLine> lines() {
+    return lines;
+  }
+
+  /** Holds an input to what it may be, if that is anything. */
+  void hold(String validation) {
+    if (!validation.isEmpty()) {
+      validations.add(validation);
+    }
+  }
+
+  /** What its inputs are held to, as its part says it. */
+  List<String> validations() {
+    return validations;
+  }
+
+  /** How tall a line stands, in points. */
+  double height(int line) {
+    TabLine made = line < lines.size() ? lines.get(line) : null;
+    return made == null
+        ? sheet.getDefaultRowHeightInPoints()
+        : made.height().orElse(sheet.getDefaultRowHeightInPoints());
+  }
+
+  /** Makes a line tall enough for the longest of its words. */
+  void raise(TabLine line, List<Traced> values) {
+    int needed = linesFor(values);
+    if (needed > 1) {
+      line.height(LINE_HEIGHT * needed + 2);
+    }
   }
 
   /** How many lines the headings need, two at least, broken between words. */
@@ -421,7 +462,7 @@ public final class Tab {
   }
 
   /** How many lines the longest words need, each kept within its column. */
-  int linesFor(List<Traced> values) {
+  private int linesFor(List<Traced> values) {
     int most = 1;
     for (int column = 0; column < Math.min(columns(), values.size()); column++) {
       if (textual(values.get(column)) && values.get(column).refusal().isEmpty()) {

@@ -1,15 +1,11 @@
 package sheathwright.workbook.book;
 
+import java.util.List;
 import org.apache.poi.ss.usermodel.ConditionalFormattingRule;
-import org.apache.poi.ss.usermodel.DataValidation;
-import org.apache.poi.ss.usermodel.DataValidationConstraint;
-import org.apache.poi.ss.usermodel.DataValidationConstraint.OperatorType;
-import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.usermodel.IndexedColors;
 import org.apache.poi.ss.usermodel.SheetConditionalFormatting;
 import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
@@ -23,47 +19,72 @@ final class Validation {
   private Validation() {}
 
   /**
-   * Holds an input to what it may be.
+   * What holds an input to what it may be, as the sheet's part says it (ECMA-376, 18.3.1.32); empty
+   * if it may be anything.
    *
    * @param last line down to which the same is asked, from the input's own line
    */
-  static void of(
-      XSSFSheet sheet,
-      Place place,
-      int last,
-      Traced input,
-      Limits byFunction,
-      WordLists wordLists) {
-    CellRangeAddressList cells =
-        new CellRangeAddressList(place.row(), last, place.column(), place.column());
-    DataValidationHelper helper = sheet.getDataValidationHelper();
+  static String of(Place place, int last, Traced input, Limits byFunction, WordLists wordLists) {
+    String cells =
+        new CellRangeAddress(place.row(), last, place.column(), place.column()).formatAsString();
     if (input instanceof Choice<?> choice) {
-      if (!choice.options().isEmpty()) {
-        String range = wordLists.rangeOf(choice);
-        DataValidationConstraint words =
-            range.isEmpty()
-                ? helper.createExplicitListConstraint(choice.options().toArray(String[]::new))
-                : helper.createFormulaListConstraint(range);
-        add(sheet, cells, words, "one of the words in the list");
-      }
-      return;
+      return choice.options().isEmpty() ? "" : words(cells, choice, wordLists.rangeOf(choice));
     }
     Limits own = input.step().limits();
     Limits limits = own.and(byFunction);
-    if (limits.kind() == Limits.Kind.ENDS_ONLY) {
-      String[] two = {Shown.plain(limits.least()), Shown.plain(limits.most())};
-      add(sheet, cells, helper.createExplicitListConstraint(two), limits.inWords());
-    } else if (limits.exist()) {
-      add(sheet, cells, range(helper, limits), limits.inWords() + " " + ((Figure<?>) input).unit());
+    if (!limits.exist()) {
+      return "";
     }
-  }
-
-  private static DataValidationConstraint range(DataValidationHelper helper, Limits limits) {
     String least = Shown.plain(limits.least());
     String most = Shown.plain(limits.most());
-    return limits.kind() == Limits.Kind.WHOLE_ONLY
-        ? helper.createIntegerConstraint(OperatorType.BETWEEN, least, most)
-        : helper.createDecimalConstraint(OperatorType.BETWEEN, least, most);
+    if (limits.kind() == Limits.Kind.ENDS_ONLY) {
+      return written(cells, "list", limits.inWords(), quoted(List.of(least, most)));
+    }
+    String type = limits.kind() == Limits.Kind.WHOLE_ONLY ? "whole" : "decimal";
+    String allowed = limits.inWords() + " " + ((Figure<?>) input).unit();
+    return written(cells, type, allowed, least, most);
+  }
+
+  private static String words(String cells, Choice<?> choice, String range) {
+    return written(
+        cells,
+        "list",
+        "one of the words in the list",
+        range.isEmpty() ? quoted(choice.options()) : range);
+  }
+
+  private static String quoted(List<String> words) {
+    return "\"" + String.join(",", words) + "\"";
+  }
+
+  private static String written(String cells, String type, String allowed, String... formulas) {
+    StringBuilder xml = new StringBuilder("<dataValidation");
+    attribute(xml, "type", type);
+    attribute(xml, "operator", "between");
+    attribute(xml, "allowBlank", "true");
+    attribute(xml, "errorStyle", "stop");
+    attribute(xml, "showErrorMessage", "true");
+    attribute(xml, "errorTitle", "Not allowed here");
+    attribute(xml, "error", "It must be " + allowed.strip() + ".");
+    attribute(xml, "showInputMessage", "true");
+    attribute(xml, "promptTitle", "You may change this");
+    attribute(xml, "prompt", allowed.strip());
+    attribute(xml, "sqref", cells);
+    xml.append('>');
+    for (int i = 0; i < formulas.length; i++) {
+      String tag = "formula" + (i + 1);
+      xml.append('<').append(tag).append('>');
+      SheetText.append(xml, formulas[i]);
+      xml.append("</").append(tag).append('>');
+    }
+    return xml.append("</dataValidation>").toString();
+  }
+
+  private static void attribute(StringBuilder xml, String name, String value) {
+    StringBuilder escaped = new StringBuilder();
+    SheetText.append(escaped, value);
+    xml.append(' ').append(name).append("=\"");
+    xml.append(escaped.toString().replace("\"", "&quot;")).append('"');
   }
 
   /** A verdict that begins with STOP says so in red as well. */
@@ -74,19 +95,5 @@ final class Validation {
     rule.createFontFormatting().setFontColorIndex(IndexedColors.DARK_RED.index);
     CellRangeAddress[] where = {CellRangeAddress.valueOf(cell.formatAsString())};
     formatting.addConditionalFormatting(where, rule);
-  }
-
-  private static void add(
-      XSSFSheet sheet,
-      CellRangeAddressList cells,
-      DataValidationConstraint constraint,
-      String allowed) {
-    DataValidation validation = sheet.getDataValidationHelper().createValidation(constraint, cells);
-    validation.setErrorStyle(DataValidation.ErrorStyle.STOP);
-    validation.createErrorBox("Not allowed here", "It must be " + allowed.strip() + ".");
-    validation.setShowErrorBox(true);
-    validation.createPromptBox("You may change this", allowed.strip());
-    validation.setShowPromptBox(true);
-    sheet.addValidationData(validation);
   }
 }

@@ -3,7 +3,6 @@ package sheathwright.workbook.book;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.apache.poi.ss.usermodel.Cell;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Shown;
@@ -55,7 +54,7 @@ final class WorkingPage {
     int line = tab.line();
     book.placed(value, tab, line, 1, owner);
     tab.text(line, 0, label, Part.LABEL);
-    Cell cell = tab.cell(line, 1);
+    TabCell cell = tab.cell(line, 1);
     tab.style(cell, value, Part.RESULT);
     tab.text(line, 2, Tab.unitBeside(value), Part.UNIT);
     Optional<Step.Guarded> guard = value.step().guard();
@@ -74,9 +73,9 @@ final class WorkingPage {
     tab.text(line, 6, source, Part.NOTE);
     int lines =
         Math.max(
-            tab.cell(line, 5).getStringCellValue().length() / STEP_CHARACTERS,
+            tab.cell(line, 5).text().length() / STEP_CHARACTERS,
             source.length() / SOURCE_CHARACTERS);
-    tab.row(line).setHeightInPoints(Tab.LINE_HEIGHT * (1 + lines) + 2);
+    tab.row(line).height(Tab.LINE_HEIGHT * (1 + lines) + 2);
     book.later(notation -> book.write(cell, value, notation));
   }
 

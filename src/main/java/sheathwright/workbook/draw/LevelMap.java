@@ -79,15 +79,17 @@ public final class LevelMap {
 
   private void rafters(Sketch sketch) {
     List<List<Spot>> lines = new ArrayList<>();
+    List<List<Spot>> dots = new ArrayList<>();
     for (List<Surface.Height> rafter : rafters) {
       lines.add(rafter.stream().map(Surface.Height::at).toList());
       double dot = DOT_POINTS * scale;
       rafter.forEach(
           station ->
-              sketch.box(
-                  Pen.OUTLINE,
-                  Box.at(station.at().x() - dot / 2, station.at().y() - dot / 2, dot, dot)));
+              dots.add(
+                  Sketch.corners(
+                      Box.at(station.at().x() - dot / 2, station.at().y() - dot / 2, dot, dot))));
     }
+    sketch.areas(Pen.OUTLINE, dots);
     sketch.lines(Pen.SUPPORT, lines);
   }
 

@@ -1,6 +1,5 @@
 package sheathwright.workbook.draw;
 
-import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xddf.usermodel.PresetColor;
 import org.apache.poi.xddf.usermodel.XDDFColor;
 import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
@@ -13,10 +12,8 @@ import org.apache.poi.xddf.usermodel.chart.ChartTypes;
 import org.apache.poi.xddf.usermodel.chart.XDDFBarChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
 import org.apache.poi.xddf.usermodel.chart.XDDFChartData;
-import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Listing;
 import sheathwright.workbook.book.Tab;
@@ -39,9 +36,7 @@ public final class LinesChart {
   }
 
   private static void draw(Tab page, int top, Listing lines) {
-    int first = lines.firstLine();
-    int last = first + lines.roll().rows().size() - 1;
-    XSSFSheet from = lines.tab().sheet();
+    int last = lines.roll().rows().size() - 1;
     var anchor =
         page.sheet()
             .createDrawingPatriarch()
@@ -65,10 +60,8 @@ public final class LinesChart {
     bars.setGapWidth(60);
     XDDFChartData.Series series =
         bars.addSeries(
-            XDDFDataSourcesFactory.fromStringCellRange(
-                from, new CellRangeAddress(first, last, ITEM, ITEM)),
-            XDDFDataSourcesFactory.fromNumericCellRange(
-                from, new CellRangeAddress(first, last, AMOUNT, AMOUNT)));
+            new ChartColumn(lines, 0, last, ITEM).words(),
+            new ChartColumn(lines, 0, last, AMOUNT).numbers());
     series.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(BARK)));
     chart.plot(bars);
   }

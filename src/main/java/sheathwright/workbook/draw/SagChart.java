@@ -1,6 +1,5 @@
 package sheathwright.workbook.draw;
 
-import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xddf.usermodel.PresetColor;
 import org.apache.poi.xddf.usermodel.PresetLineDash;
 import org.apache.poi.xddf.usermodel.XDDFColor;
@@ -13,12 +12,10 @@ import org.apache.poi.xddf.usermodel.chart.ChartTypes;
 import org.apache.poi.xddf.usermodel.chart.LegendPosition;
 import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
 import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
-import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
+import org.apache.poi.xddf.usermodel.chart.XDDFCategoryDataSource;
 import org.apache.poi.xddf.usermodel.chart.XDDFLineChartData;
-import org.apache.poi.xddf.usermodel.chart.XDDFNumericalDataSource;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Listing;
 import sheathwright.workbook.book.Page;
@@ -45,7 +42,12 @@ public final class SagChart {
    * @param before the column of heights as found
    * @param after the column of heights when the work is done
    */
-  public record Part(Listing listing, int first, int last, int along, int before, int after) {}
+  public record Part(Listing listing, int first, int last, int along, int before, int after) {
+
+    private ChartColumn of(int column) {
+      return new ChartColumn(listing, first, last, column);
+    }
+  }
 
   private SagChart() {}
 
@@ -59,7 +61,6 @@ public final class SagChart {
   }
 
   private static void draw(Tab page, int top, String below, Part part) {
-    XSSFSheet from = part.listing().tab().sheet();
     var anchor =
         page.sheet()
             .createDrawingPatriarch()
@@ -80,23 +81,20 @@ public final class SagChart {
             new XDDFLineProperties(
                 new XDDFSolidFillProperties(XDDFColor.from(PresetColor.LIGHT_GRAY))));
     var lines = (XDDFLineChartData) chart.createData(ChartTypes.LINE, along, height);
-    var stations = XDDFDataSourcesFactory.fromStringCellRange(from, column(part, part.along()));
-    line(lines, stations, from, part, part.before(), "before", BRICK, MarkerStyle.DIAMOND);
-    line(lines, stations, from, part, part.after(), "after", BARK, MarkerStyle.SQUARE);
+    XDDFCategoryDataSource stations = part.of(part.along()).words();
+    line(lines, stations, part.of(part.before()), "before", BRICK, MarkerStyle.DIAMOND);
+    line(lines, stations, part.of(part.after()), "after", BARK, MarkerStyle.SQUARE);
     chart.plot(lines);
   }
 
   private static void line(
       XDDFLineChartData lines,
-      org.apache.poi.xddf.usermodel.chart.XDDFCategoryDataSource stations,
-      XSSFSheet from,
-      Part part,
-      int column,
+      XDDFCategoryDataSource stations,
+      ChartColumn heights,
       String title,
       byte[] ink,
       MarkerStyle marker) {
-    var series =
-        (XDDFLineChartData.Series) lines.addSeries(stations, numbers(from, column(part, column)));
+    var series = (XDDFLineChartData.Series) lines.addSeries(stations, heights.numbers());
     series.setTitle(title, null);
     series.setSmooth(false);
     series.setMarkerStyle(marker);
@@ -107,22 +105,5 @@ public final class SagChart {
       properties.setPresetDash(new XDDFPresetLineDash(PresetLineDash.DASH));
     }
     series.setLineProperties(properties);
-  }
-
-  /** The numbers that stand in the cells: a chart would have every formula worked out again. */
-  private static XDDFNumericalDataSource<Double> numbers(XSSFSheet from, CellRangeAddress cells) {
-    Double[] numbers = new Double[cells.getNumberOfCells()];
-    for (int i = 0; i < numbers.length; i++) {
-      var cell = from.getRow(cells.getFirstRow() + i).getCell(cells.getFirstColumn());
-      numbers[i] = cell.getNumericCellValue();
-    }
-    return XDDFDataSourcesFactory.fromArray(
-        numbers, cells.formatAsString(from.getSheetName(), true));
-  }
-
-  private static CellRangeAddress column(Part part, int column) {
-    int first = part.listing().firstLine() + part.first();
-    int last = part.listing().firstLine() + part.last();
-    return new CellRangeAddress(first, last, column, column);
   }
 }

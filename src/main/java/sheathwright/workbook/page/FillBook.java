@@ -7,7 +7,6 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -134,15 +133,11 @@ public final class FillBook {
 
   /** The formula of each column: one for all rows. */
   private static List<String> formulas(List<Traced> model, int limits, CellNotation notation) {
-    Map<Traced, Integer> neighbors = new IdentityHashMap<>();
-    for (int column = 0; column < model.size(); column++) {
-      neighbors.putIfAbsent(model.get(column), column);
-    }
-    CellNotation inRow = notation.inEveryRow(neighbors, guards(model, limits));
+    CellNotation inRow = notation.inEveryRow(model, guards(model, limits));
     List<String> formulas = new ArrayList<>();
     for (int column = 0; column < model.size(); column++) {
       Traced value = model.get(column);
-      boolean standsBefore = neighbors.get(value) < column;
+      boolean standsBefore = CellNotation.column(model, value) < column;
       if (standsBefore) {
         formulas.add(inRow.of(value).text());
       } else {

@@ -128,7 +128,7 @@ final class ProofPage {
     tab.stop(line, VERDICT, verdict(check, otherwise));
     String rule = rule(tab, check);
     tab.text(line, RULE, rule, Part.NOTE);
-    tab.row(line).setHeightInPoints(Tab.LINE_HEIGHT * (1 + rule.length() / RULE_CHARACTERS) + 4);
+    tab.row(line).height(Tab.LINE_HEIGHT * (1 + rule.length() / RULE_CHARACTERS) + 4);
   }
 
   private static Choice<String> verdict(Check check, String otherwise) {

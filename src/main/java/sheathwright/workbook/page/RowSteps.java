@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Set;
 import sheathwright.figure.Traced;
 import sheathwright.workbook.book.Closure;
-import sheathwright.workbook.book.Uses;
+import sheathwright.workbook.book.Reached;
 
 /**
  * The steps between a row's inputs and its results that need columns of their own, each after those
@@ -18,11 +18,11 @@ import sheathwright.workbook.book.Uses;
 final class RowSteps {
 
   private final Set<Traced> known = Collections.newSetFromMap(new IdentityHashMap<>());
-  private final Uses uses = new Uses();
+  private final Reached reached = new Reached();
   private final List<int[]> ways = new ArrayList<>();
 
   private RowSteps(List<Traced> inputs, List<Traced> results) {
-    results.forEach(uses::count);
+    reached.from(results);
     known.addAll(inputs);
     known.addAll(results);
     for (int result = 0; result < results.size(); result++) {
@@ -63,7 +63,7 @@ final class RowSteps {
     }
     visitOperands(node, way);
     boolean isShared = node.step().isGiven() && !node.step().isInput();
-    if (!isShared && Closure.needsACell(node, uses.of(node))) {
+    if (!isShared && Closure.needsACell(node, reached.uses(node))) {
       ways.add(way);
     }
   }

@@ -2,7 +2,6 @@ package sheathwright.workbook.page;
 
 import java.util.Arrays;
 import java.util.List;
-import org.apache.poi.ss.usermodel.Cell;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
@@ -11,6 +10,7 @@ import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Listing;
 import sheathwright.workbook.book.Look.Part;
 import sheathwright.workbook.book.Tab;
+import sheathwright.workbook.book.TabCell;
 
 /** Parts of pages that the office's and the homeowner's workbook share. */
 public final class Sections {
@@ -42,15 +42,15 @@ public final class Sections {
       tab.text(0, column, column == 0 ? tab.name() : "", Part.TITLE);
       tab.text(1, column, column == 0 ? subtitle : "", Part.SUBTITLE);
     }
-    tab.row(0).setHeightInPoints(28);
-    tab.row(1).setHeightInPoints(18);
+    tab.row(0).height(28);
+    tab.row(1).height(18);
     return tab;
   }
 
   /** Says at the top of every tab how the self-check stands. */
   static void titles(Book book, Selfcheck selfcheck) {
     for (Tab tab : book.tabs()) {
-      Cell cell = tab.cell(1, Math.min(3, tab.columns() - 1));
+      TabCell cell = tab.cell(1, Math.min(3, tab.columns() - 1));
       book.later(notation -> book.writeLink(cell, selfcheck.state(), notation));
     }
   }

@@ -1,13 +1,13 @@
 package sheathwright.workbook.page;
 
-import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Working;
 import sheathwright.workbook.book.Book;
-import sheathwright.workbook.book.SolvedPlans;
+import sheathwright.workbook.book.Reached;
 import sheathwright.workbook.book.Tab;
 
 /** A session as a live workbook: each variable a named cell, with every input and step under it. */
@@ -57,7 +57,9 @@ public final class SessionBook {
             stand(session, name, value);
           }
         });
-    List<Solution> plans = SolvedPlans.in(variables.values(), List.of());
+    Reached reached = new Reached();
+    reached.from(variables.values());
+    Set<Solution> plans = reached.solutions();
     if (!plans.isEmpty()) {
       session.heading("Whether what was solved still holds");
       plans.forEach(plan -> session.entry(Shown.inWords(plan.name()), plan.state(), ""));

@@ -1,0 +1,45 @@
+package sheathwright.workbook.draw;
+
+import java.util.List;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xddf.usermodel.chart.XDDFCategoryDataSource;
+import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
+import org.apache.poi.xddf.usermodel.chart.XDDFNumericalDataSource;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Traced;
+import sheathwright.workbook.book.Listing;
+
+/**
+ * What a chart draws of a list: some lines of a column. The chart points at the cells, and holds
+ * what the library put into them, so that nothing is worked out again.
+ *
+ * @param listing the list, on whatever tab
+ * @param first its first line to draw, from 0
+ * @param last its last
+ * @param column counted from 0
+ */
+record ChartColumn(Listing listing, int first, int last, int column) {
+
+  XDDFCategoryDataSource words() {
+    return XDDFDataSourcesFactory.fromArray(
+        values().stream().map(Traced::plain).toArray(String[]::new), cells());
+  }
+
+  XDDFNumericalDataSource<Double> numbers() {
+    return XDDFDataSourcesFactory.fromArray(
+        values().stream().map(value -> ((Figure<?>) value).value()).toArray(Double[]::new),
+        cells());
+  }
+
+  private List<Traced> values() {
+    return listing.roll().rows().subList(first, last + 1).stream()
+        .map(row -> row.get(column))
+        .toList();
+  }
+
+  private String cells() {
+    int top = listing.firstLine();
+    return new CellRangeAddress(top + first, top + last, column, column)
+        .formatAsString(listing.tab().name(), true);
+  }
+}
