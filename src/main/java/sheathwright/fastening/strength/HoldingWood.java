@@ -1,6 +1,8 @@
 package sheathwright.fastening.strength;
 
+import java.util.List;
 import sheathwright.figure.Option;
+import sheathwright.wood.Species;
 
 /** The wood of a rafter, by the group on its grade stamp. */
 public enum HoldingWood implements Option<HoldingWood> {
@@ -26,5 +28,10 @@ public enum HoldingWood implements Option<HoldingWood> {
   @Override
   public String word() {
     return word;
+  }
+
+  @Override
+  public List<String> inTheTrade() {
+    return Species.inTheTrade(word);
   }
 }

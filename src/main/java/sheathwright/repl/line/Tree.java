@@ -1,0 +1,69 @@
+package sheathwright.repl.line;
+
+import java.util.List;
+
+/** What a line says, with the place in it at which each part begins. */
+sealed interface Tree {
+
+  /** Where it begins in the line. */
+  int at();
+
+  /** A number with a unit. */
+  record Quantity(Amount amount) implements Tree {
+
+    @Override
+    public int at() {
+      return amount.from();
+    }
+  }
+
+  /** A number without one, or digits and letters that only a word of the trade is written with. */
+  record Plain(String text, int at) implements Tree {}
+
+  /** A text in quotes, quotes included. */
+  record Text(String java, int at) implements Tree {}
+
+  /** A name. */
+  record Name(String name, int at) implements Tree {}
+
+  /** A part of an answer, by name. */
+  record Part(Tree of, String name, int at) implements Tree {}
+
+  /**
+   * A call.
+   *
+   * @param of what it is called on; null for a function
+   * @param isNew whether it makes a thing
+   */
+  record Call(Tree of, String name, List<Argument> arguments, boolean isNew, int at)
+      implements Tree {}
+
+  /** Two things and the operator between them; its place is the operator's. */
+  record Operation(String sign, Tree left, Tree right, int at) implements Tree {}
+
+  /** Two things compared; its place is the sign's. */
+  record Comparison(String sign, Tree left, Tree right, int at) implements Tree {}
+
+  /** A minus before something. */
+  record Minus(Tree of, int at) implements Tree {}
+
+  /** Something in brackets. */
+  record Bracketed(Tree inside, int at) implements Tree {}
+
+  /** A name given a value. */
+  record Assignment(String name, Tree value, int at) implements Tree {}
+
+  /**
+   * What stands between two commas of a call: a word where a word is due, else an expression.
+   *
+   * @param name by which it is given; empty if by its place
+   * @param raw as it was typed, without the name
+   * @param tokens of it, without the name
+   */
+  record Argument(String name, String raw, List<Token> tokens, int at) {
+
+    boolean isNamed() {
+      return !name.isEmpty();
+    }
+  }
+}
