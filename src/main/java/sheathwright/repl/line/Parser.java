@@ -192,7 +192,7 @@ final class Parser {
       arguments.add(
           new Tree.Argument(
               isNamed ? tokens.get(first).text() : "",
-              line.substring(tokens.get(value).from(), tokens.get(end - 1).to()),
+              line,
               tokens.subList(value, end),
               tokens.get(first).from()));
       first = end + 1;

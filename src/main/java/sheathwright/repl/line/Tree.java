@@ -57,10 +57,20 @@ sealed interface Tree {
    * What stands between two commas of a call: a word where a word is due, else an expression.
    *
    * @param name by which it is given; empty if by its place
-   * @param raw as it was typed, without the name
+   * @param line in which it stands
    * @param tokens of it, without the name
    */
-  record Argument(String name, String raw, List<Token> tokens, int at) {
+  record Argument(String name, String line, List<Token> tokens, int at) {
+
+    /** As it was typed, without the name. */
+    String raw() {
+      return line.substring(tokens.get(0).from(), tokens.get(tokens.size() - 1).to());
+    }
+
+    /** As an expression. */
+    Tree tree() {
+      return new Parser(line, tokens).whole();
+    }
 
     boolean isNamed() {
       return !name.isEmpty();

@@ -1,0 +1,154 @@
+package sheathwright.repl.line;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Traced;
+
+/**
+ * Reads what is typed: evaluates it from its tree where it is one of the small language, and hands
+ * the rest to Java with everything spoken in it rewritten.
+ */
+public final class Reader {
+
+  private final Around around;
+  private String last = "";
+
+  public Reader(Around around) {
+    this.around = around;
+  }
+
+  /**
+   * Reads one line.
+   *
+   * @throws Unreadable if what is typed has no one meaning
+   * @throws sheathwright.figure.RefusedException if what it asks for is refused outright
+   */
+  public Reading read(String line) {
+    List<Token> tokens = Lexer.tokens(line);
+    if (Lexer.isUnreadable(tokens) || tokens.isEmpty()) {
+      return new Reading.Compiled(line, List.of(), new Places());
+    }
+    Brackets.checkDepth(tokens);
+    if (isShowJava(tokens)) {
+      return told(last.isEmpty() ? "nothing was typed yet" : last);
+    }
+    Reading reading;
+    try {
+      reading = direct(line, tokens);
+    } catch (Beyond java) {
+      reading = compiled(line, tokens);
+    }
+    last = reading.java();
+    return reading;
+  }
+
+  /** What a line becomes in Java. */
+  public String java(String line) {
+    Reader apart = new Reader(around);
+    return apart.read(line).java();
+  }
+
+  /** Whether a text is whole by itself, so that the compiler need not be asked. */
+  public boolean isWhole(String text) {
+    List<Token> tokens = Lexer.tokens(text);
+    try {
+      return !Lexer.isUnreadable(tokens)
+          && !tokens.isEmpty()
+          && Brackets.close(tokens)
+          && new Parser(text, tokens).statement() != null;
+    } catch (Beyond java) {
+      return false;
+    } catch (Unreadable wrong) {
+      return true;
+    }
+  }
+
+  private boolean isShowJava(List<Token> tokens) {
+    return tokens.size() == 2
+        && tokens.get(0).isWord("show")
+        && tokens.get(1).isWord("java")
+        && !around.has("java");
+  }
+
+  private Reading direct(String line, List<Token> tokens) {
+    Tree tree = new Parser(line, tokens).statement();
+    boolean isGiven = !around.has("given") && !around.isOwn("given");
+    if (isGiven && tree instanceof Tree.Name name && name.name().equals("given")) {
+      return told(facts());
+    }
+    if (isGiven
+        && tree instanceof Tree.Call call
+        && call.of() == null
+        && call.name().equals("given")) {
+      return given(call);
+    }
+    if (tree instanceof Tree.Call call
+        && call.name().equals("showJava")
+        && call.arguments().size() == 1
+        && call.arguments().get(0).tree() instanceof Tree.Text text) {
+      String java = text.java();
+      return told(java(java.substring(1, java.length() - 1).translateEscapes()));
+    }
+    Notes notes = new Notes();
+    DirectRoad road = new DirectRoad(around, notes);
+    if (tree instanceof Tree.Assignment assigned) {
+      if (around.isTyped(assigned.name())) {
+        throw new Beyond();
+      }
+      return new Reading.Direct(
+          List.of(made(assigned.name(), road.piece(assigned.value()), notes)));
+    }
+    return new Reading.Direct(List.of(made("", road.piece(tree), notes)));
+  }
+
+  private Reading compiled(String line, List<Token> tokens) {
+    Notes notes = new Notes();
+    Places places = new Places();
+    String java = new JavaRoad(around, notes).java(line, tokens, places);
+    return new Reading.Compiled(java, notes.lines(), places);
+  }
+
+  private static Reading.Made made(String name, Piece piece, Notes notes) {
+    if (!piece.isKnown() || piece.value() instanceof Class<?>) {
+      throw new Beyond();
+    }
+    String java = (name.isEmpty() ? "" : "var " + name + " = ") + piece.java() + ";";
+    return new Reading.Made(name, piece.value(), JavaType.of(piece), java, notes.lines());
+  }
+
+  private static Reading told(String text) {
+    Told told = new Told(text);
+    return new Reading.Direct(
+        List.of(
+            new Reading.Made(
+                "", told, Told.class.getCanonicalName(), "/* " + text + " */", List.of())));
+  }
+
+  private Reading given(Tree.Call call) {
+    List<Reading.Made> made = new ArrayList<>();
+    DirectRoad road = new DirectRoad(around, new Notes());
+    for (Tree.Argument argument : call.arguments()) {
+      made.add(GivenFact.made(argument, road.arguments()));
+    }
+    return made.isEmpty() ? told(facts()) : new Reading.Direct(made);
+  }
+
+  private String facts() {
+    String facts =
+        java.util.Arrays.stream(Fact.values())
+            .filter(fact -> around.has(fact.variable()))
+            .map(fact -> fact.word() + " = " + shown(around.value(fact.variable())))
+            .collect(Collectors.joining("\n"));
+    return facts.isEmpty()
+        ? "nothing is given yet; given(spacing = 24 in, species = SPF) takes " + Fact.all()
+        : facts;
+  }
+
+  private static String shown(Object value) {
+    return value instanceof Enum<?> option
+        ? Choice.literal(option).toString()
+        : value instanceof Traced traced ? traced.toString() : String.valueOf(value);
+  }
+}
