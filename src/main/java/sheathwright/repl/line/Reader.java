@@ -65,6 +65,29 @@ public final class Reader {
     }
   }
 
+  /** A text with everything spoken in it as Java; the text itself where it has no one meaning. */
+  public String rewritten(String text) {
+    List<Token> tokens = Lexer.tokens(text);
+    try {
+      return Lexer.isUnreadable(tokens)
+          ? text
+          : new JavaRoad(around, new Notes()).java(text, tokens, new Places());
+    } catch (Unreadable | Beyond unsaid) {
+      return text;
+    }
+  }
+
+  /** Whether a line is Java as it was typed. */
+  public boolean isJavaAsTyped(String line) {
+    List<Token> tokens = Lexer.tokens(line);
+    try {
+      return Lexer.isUnreadable(tokens)
+          || new JavaRoad(around, new Notes()).java(line, tokens, new Places()).equals(line);
+    } catch (Unreadable | Beyond unsaid) {
+      return false;
+    }
+  }
+
   private boolean isShowJava(List<Token> tokens) {
     return tokens.size() == 2
         && tokens.get(0).isWord("show")
