@@ -6,10 +6,13 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.BiPredicate;
+import jdk.jshell.Diag;
 import jdk.jshell.ExpressionSnippet;
 import jdk.jshell.JShell;
 import jdk.jshell.JShellException;
@@ -26,6 +29,7 @@ import sheathwright.repl.Block.Step;
 import sheathwright.repl.Definitions.Definition;
 import sheathwright.repl.line.Around;
 import sheathwright.repl.line.Holds;
+import sheathwright.repl.line.Mending;
 import sheathwright.repl.line.Reader;
 import sheathwright.repl.line.Reading;
 import sheathwright.repl.line.Unreadable;
@@ -247,16 +251,17 @@ public final class Session implements AutoCloseable {
 
   private List<Answer> evaluated(String snippet) {
     List<Answer> answers = new ArrayList<>();
-    for (SnippetEvent event : compiled(snippet)) {
+    Ran ran = ran(snippet);
+    for (SnippetEvent event : ran.events()) {
       if (event.causeSnippet() != null) {
         continue;
       }
-      Answer answer = answer(event, snippet);
+      Answer answer = answer(event, ran.source());
       if (answer != null) {
         answers.add(answer);
       }
       if (answer == null || answer.kind() != Answer.Kind.FAILED) {
-        answers.addAll(carriedAlong(event.snippet(), snippet));
+        answers.addAll(carriedAlong(event.snippet(), ran.source()));
       }
     }
     return answers;
@@ -341,9 +346,10 @@ public final class Session implements AutoCloseable {
       shown.put(name, "no value");
       return again(new Answer(Answer.Kind.FAILED, refused.getMessage()), name, before);
     }
-    for (SnippetEvent event : compiled(source)) {
+    Ran ran = ran(source);
+    for (SnippetEvent event : ran.events()) {
       if (event.causeSnippet() == null) {
-        Answer now = answer(event, source);
+        Answer now = answer(event, ran.source());
         if (now != null && now.kind() == Answer.Kind.FAILED) {
           shown.put(name, "no value");
         }
@@ -359,6 +365,46 @@ public final class Session implements AutoCloseable {
     String was = before == null ? "" : " (was " + before + ")";
     return new Answer(
         Answer.Kind.DEFINED, "  " + (failed ? name + " has no value: " + text : text) + was);
+  }
+
+  /** What came of a snippet, and the snippet as it was mended to be compiled. */
+  private record Ran(String source, List<SnippetEvent> events) {}
+
+  /** Evaluates one snippet; an operator that does not fit is mended, and it is compiled again. */
+  private Ran ran(String snippet) {
+    String source = snippet;
+    List<SnippetEvent> events = compiled(source);
+    for (int times = 0; times < Mending.MOST_TIMES; times++) {
+      SnippetEvent event = events.get(events.size() - 1);
+      if (event.status() != Snippet.Status.REJECTED) {
+        break;
+      }
+      Optional<String> mended = mended(source, event.snippet());
+      if (mended.isEmpty()) {
+        break;
+      }
+      shell.drop(event.snippet());
+      source = mended.get();
+      vocabulary.join().newlyNeededBy(source).forEach(this::take);
+      events = compiled(source);
+    }
+    return new Ran(source, events);
+  }
+
+  private Optional<String> mended(String source, Snippet snippet) {
+    return shell
+        .diagnostics(snippet)
+        .filter(Diag::isError)
+        .findFirst()
+        .flatMap(
+            diag ->
+                Mending.mended(
+                    source,
+                    new Mending.Fault(
+                        diag.getMessage(Locale.ROOT),
+                        (int) diag.getPosition(),
+                        (int) diag.getStartPosition(),
+                        (int) diag.getEndPosition())));
   }
 
   /** Evaluates one snippet; what it mentions, the compiler has to know from now on. */

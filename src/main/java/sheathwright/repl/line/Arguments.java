@@ -136,9 +136,15 @@ final class Arguments {
     if (isWrong) {
       throw new Unreadable(
           argument.at(),
-          "%s is %s; it must be %s".formatted(label, argument.raw(), numberOf(unit)));
+          "%s is %s; it must be %s".formatted(label, told(argument, piece), numberOf(unit)));
     }
     return piece;
+  }
+
+  /** What was given; a name with what it holds. */
+  private static String told(Tree.Argument argument, Piece piece) {
+    boolean isName = argument.tokens().size() == 1 && piece.value() instanceof Figure<?>;
+    return argument.raw() + (isName ? ", " + piece.value() : "");
   }
 
   /** The argument, if it is nothing but a number with its unit. */

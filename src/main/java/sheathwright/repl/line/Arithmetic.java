@@ -45,10 +45,7 @@ final class Arithmetic {
       throw new Beyond();
     }
     if (sign.equals("==") || sign.equals("!=")) {
-      throw new Unreadable(
-          at,
-          "%s compares to the last digit; say within what: %s - %s <= 1/16 in, and the other way round"
-              .formatted(sign, left.java(), right.java()));
+      throw toTheLastDigit(sign, left.java(), right.java(), at);
     }
     Figure<?> one = like(left, right, "compared with", at);
     Figure<?> other = like(right, left, "compared with", at);
@@ -61,6 +58,14 @@ final class Arithmetic {
           default -> one.isAtLeast(other);
         };
     return Piece.of(call(asFigure(left), method, asFigure(right)), condition);
+  }
+
+  /** That two figures are not asked whether they are the same. */
+  static Unreadable toTheLastDigit(String sign, String left, String right, int at) {
+    return new Unreadable(
+        at,
+        "%s compares to the last digit; say within what: %s - %s <= 1/16 in, and the other way round"
+            .formatted(sign, left, right));
   }
 
   /** The method that an operator or a sign of comparison stands for. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import sheathwright.catalog.Argument;
 import sheathwright.catalog.Card;
 import sheathwright.figure.Amounts;
+import sheathwright.figure.Figure;
 import sheathwright.repl.line.Token.Kind;
 
 /**
@@ -100,6 +101,13 @@ final class JavaRoad {
 
     private void takeToken(int index, boolean isExact) {
       Token token = tokens.get(index);
+      if ((token.is("==") || token.is("!=")) && (isFigure(index - 1) || isFigure(index + 1))) {
+        throw Arithmetic.toTheLastDigit(
+            token.text(),
+            tokens.get(index - 1).text(),
+            index + 1 < tokens.size() ? tokens.get(index + 1).text() : "",
+            token.from());
+      }
       boolean isBelow =
           isExact
               && index > 1
@@ -112,6 +120,14 @@ final class JavaRoad {
       } else if (!isPlain) {
         replace(token.from(), token.to(), token.text());
       }
+    }
+
+    /** Whether a token is a variable that holds a figure. */
+    private boolean isFigure(int index) {
+      return index >= 0
+          && index < tokens.size()
+          && around.has(tokens.get(index).text())
+          && around.value(tokens.get(index).text()) instanceof Figure<?>;
     }
 
     private boolean isCall(int index) {
