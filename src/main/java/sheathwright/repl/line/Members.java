@@ -19,6 +19,8 @@ import sheathwright.figure.OneOf;
 /** Calls what Java declares: methods of an answer, makers of things, parts of a record. */
 final class Members {
 
+  private static final String OURS = "sheathwright";
+
   private Members() {}
 
   /** A part of an answer, or a constant of a type. */
@@ -41,6 +43,9 @@ final class Members {
   static Piece call(Piece of, String name, List<Tree.Argument> said, Arguments arguments) {
     boolean isStatic = of.value() instanceof Class<?>;
     Class<?> type = isStatic ? (Class<?>) of.value() : of.value().getClass();
+    if (!type.getPackageName().startsWith(OURS)) {
+      throw new Beyond(); // what it does to others is Java's to do, once
+    }
     for (Method method : type.getMethods()) {
       if (method.getName().equals(name)
           && method.getParameterCount() == said.size()
@@ -108,29 +113,13 @@ final class Members {
       return Piece.unknown(java);
     }
     try {
-      Method open = opened(method);
-      Object answer = open.invoke(target, values);
+      Object answer = method.invoke(target, values);
       return new Piece(java, answer, method.getGenericReturnType(), false);
     } catch (InvocationTargetException thrown) {
       throw raised(thrown);
     } catch (IllegalAccessException hidden) {
       throw new Beyond();
     }
-  }
-
-  /** The method as a public type declares it: a class of the JDK may be hidden behind one. */
-  private static Method opened(Method method) {
-    if (Modifier.isPublic(method.getDeclaringClass().getModifiers())) {
-      return method;
-    }
-    for (Class<?> shown : method.getDeclaringClass().getInterfaces()) {
-      try {
-        return shown.getMethod(method.getName(), method.getParameterTypes());
-      } catch (NoSuchMethodException elsewhere) {
-        continue;
-      }
-    }
-    return method;
   }
 
   private static RuntimeException raised(InvocationTargetException thrown) {
