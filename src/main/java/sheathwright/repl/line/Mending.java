@@ -42,6 +42,9 @@ public final class Mending {
       Pattern.compile(
           "incompatible types: (.*) cannot be converted to boolean.*", Pattern.DOTALL);
   private static final Pattern PLAIN_NUMBER = Pattern.compile("int|double|long|float|Integer|Double");
+  private static final Pattern NEVER_ASKED =
+      Pattern.compile(
+          PLAIN_NUMBER.pattern() + "|char|byte|short|Long|String|Object|.*\\[]|(?:List|Map|Set|Optional)<.*>");
   private static final Pattern SIMPLE = Pattern.compile("[\\w.]+(?:\\([^()]*\\))?");
 
   private final String source;
@@ -71,7 +74,7 @@ public final class Mending {
    */
   public static Optional<String> mended(String source, Fault fault) {
     Matcher condition = TO_BOOLEAN.matcher(fault.message());
-    if (condition.matches() && !PLAIN_NUMBER.matcher(condition.group(1)).matches()) {
+    if (condition.matches() && !NEVER_ASKED.matcher(condition.group(1)).matches()) {
       return Optional.of(asked(source, fault.from(), fault.to()));
     }
     return new Mending(source, "class S { void m() { ", ";}}")
@@ -89,18 +92,33 @@ public final class Mending {
 
   private Optional<String> operator(Fault fault) {
     Matcher binary = BINARY.matcher(fault.message());
-    if (binary.matches()) {
+    if (binary.matches() && isOurs(binary.group(1), binary.group(2), binary.group(3))) {
       return place(fault, true)
           .map(
               place ->
                   replaced(place, binary(binary.group(1), binary.group(2), binary.group(3), place)));
     }
     Matcher unary = UNARY.matcher(fault.message());
-    if (unary.matches() && (unary.group(2).equals("-") || unary.group(2).equals("!"))) {
+    if (unary.matches() && isOurs(unary.group(2), unary.group(1), unary.group(1))) {
       return place(fault, false)
           .map(place -> replaced(place, unary(unary.group(2), unary.group(1), place)));
     }
     return Optional.empty();
+  }
+
+  /** Whether an operator stands between figures, or between answers that can be asked. */
+  private static boolean isOurs(String sign, String first, String second) {
+    if (sign.matches("&&|\\|\\||!")) {
+      return !NEVER_ASKED.matcher(first).matches() && !NEVER_ASKED.matcher(second).matches();
+    }
+    boolean areNumbers =
+        (isFigure(first) || PLAIN_NUMBER.matcher(first).matches())
+            && (isFigure(second) || PLAIN_NUMBER.matcher(second).matches());
+    return sign.matches("[-+*/]|[<>]=?") && areNumbers && (isFigure(first) || isFigure(second));
+  }
+
+  private static boolean isFigure(String type) {
+    return type.matches("(?:[\\w.]+\\.)?Figure<.*>");
   }
 
   private static String unary(String sign, String type, Place place) {

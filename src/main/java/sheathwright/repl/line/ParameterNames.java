@@ -31,7 +31,9 @@ final class ParameterNames {
     this.card = card;
     List<Parameter> all = card.parameters();
     all.forEach(parameter -> name(parameter.column(), parameter));
-    all.forEach(parameter -> name(withoutUnit(parameter), parameter));
+    all.stream()
+        .filter(parameter -> isAlone(withoutUnit(parameter)))
+        .forEach(parameter -> name(withoutUnit(parameter), parameter));
     all.forEach(this::nameByFact);
     all.forEach(this::nameByBeginning);
     all.stream().filter(this::isTheOnlyPitch).forEach(pitch -> name("pitch", pitch));
@@ -86,7 +88,12 @@ final class ParameterNames {
     Optional<Fact> fact = Fact.of(card, parameter);
     return fact.map(Fact::word)
         .filter(word -> parameter(word).filter(parameter::equals).isPresent())
-        .orElseGet(() -> withoutUnit(parameter));
+        .or(() -> Optional.of(withoutUnit(parameter)).filter(this::isAlone))
+        .orElse(parameter.column());
+  }
+
+  private boolean isAlone(String withoutUnit) {
+    return card.parameters().stream().filter(p -> withoutUnit(p).equals(withoutUnit)).count() == 1;
   }
 
   private void name(String name, Parameter parameter) {
