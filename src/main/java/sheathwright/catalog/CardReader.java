@@ -51,10 +51,7 @@ final class CardReader {
                 argument(
                     qualified,
                     "",
-                    new Part(
-                        parameter.getName(),
-                        parameter.getParameterizedType(),
-                        parameter),
+                    new Part(parameter.getName(), parameter.getParameterizedType(), parameter),
                     narrowed(parameter)))
         .toList();
   }

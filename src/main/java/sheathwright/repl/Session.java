@@ -27,10 +27,10 @@ import sheathwright.figure.Traced;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.repl.Block.Step;
 import sheathwright.repl.Definitions.Definition;
-import sheathwright.repl.line.Around;
 import sheathwright.repl.line.Holds;
 import sheathwright.repl.line.Mending;
 import sheathwright.repl.line.Reader;
+import sheathwright.repl.line.Reader.Around;
 import sheathwright.repl.line.Reading;
 import sheathwright.repl.line.Unreadable;
 
@@ -209,8 +209,7 @@ public final class Session implements AutoCloseable {
               definitions,
               held,
               name -> held.has(name) || !compiled.contains(name),
-              line ->
-                  alone.contains(line) || !reader.isJavaAsTyped(lines.get(line)));
+              line -> alone.contains(line) || !reader.isJavaAsTyped(lines.get(line)));
       if (!reader.isWhole(lines.get(next)) && !block.isEmpty()) {
         vocabulary.join().newlyNeededBy(block.code()).forEach(this::take);
         next = new BlockRun(this, shell, held, isToGoOn).next(block, alone);

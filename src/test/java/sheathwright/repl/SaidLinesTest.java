@@ -67,12 +67,14 @@ class SaidLinesTest {
     answer(
         "for (var size : List.of(SIZE_2X6, SIZE_2X12)) spans.add(rafterCheck(size = size, species = SPF, grade = #2, spacing = 24 in, snow = 30 psf, dead = 10 psf, span = 11-6 ft).ok().toString())");
     assertThat(answer("spans")).isEqualTo("\"no\"\n\"yes\"");
-    answer("rafter = rafterCheck(size = 2x12, species = SPF, grade = #2, spacing = 24 in, snow = 30 psf, dead = 10 psf, span = 11-6 ft)");
+    answer(
+        "rafter = rafterCheck(size = 2x12, species = SPF, grade = #2, spacing = 24 in, snow = 30 psf, dead = 10 psf, span = 11-6 ft)");
     answer("if (holds(rafter)) smallest = 5");
     assertThat(answer("smallest")).isEqualTo("5.0");
     assertThat(answer("if (deck + 3 > deck) smallest = 6"))
         .startsWith("3 has no unit and cannot stand beside deck");
-    assertThat(answer("if (deck == deck) smallest = 7")).startsWith("== compares to the last digit");
+    assertThat(answer("if (deck == deck) smallest = 7"))
+        .startsWith("== compares to the last digit");
   }
 
   @Test

@@ -13,6 +13,7 @@ import sheathwright.figure.OneOf;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
+import sheathwright.repl.line.Parser.Beyond;
 
 /** What stands between two commas, taken as what is due there: a word, a number with its unit. */
 final class Arguments {
@@ -91,7 +92,8 @@ final class Arguments {
   /** The option that an argument says, in quotes or without. */
   static Optional<Piece> option(Class<? extends Enum<?>> options, Tree.Argument argument) {
     String raw = argument.raw().strip();
-    boolean isQuoted = argument.tokens().size() == 1 && argument.tokens().get(0).kind() == Token.Kind.TEXT;
+    boolean isQuoted =
+        argument.tokens().size() == 1 && argument.tokens().get(0).kind() == Token.Kind.TEXT;
     return Spoken.option(isQuoted ? raw.substring(1, raw.length() - 1) : raw, options)
         .map(Trade::option);
   }
@@ -126,8 +128,7 @@ final class Arguments {
             "%s is %s without a unit; write %s"
                 .formatted(label, argument.raw(), withUnit(argument.raw(), unit)));
       }
-      return Piece.of(
-          "number(" + piece.java() + ")", Figure.of(number.doubleValue(), Units.RATIO));
+      return Piece.of("number(" + piece.java() + ")", Figure.of(number.doubleValue(), Units.RATIO));
     }
     boolean isWrong =
         piece.isKnown()

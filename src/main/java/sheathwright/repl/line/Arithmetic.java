@@ -6,8 +6,11 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
+import sheathwright.repl.line.Parser.Beyond;
 
-/** Operators between figures and plain numbers, each the traced operation, where it has a meaning. */
+/**
+ * Operators between figures and plain numbers, each the traced operation, where it has a meaning.
+ */
 final class Arithmetic {
 
   private Arithmetic() {}
@@ -24,7 +27,8 @@ final class Arithmetic {
       case "*", "/" -> product(sign, left, right);
       default ->
           throw new Unreadable(
-              at, "% is the rest of a division and stands between plain numbers; ten percent is 10 %");
+              at,
+              "% is the rest of a division and stands between plain numbers; ten percent is 10 %");
     };
   }
 
@@ -97,9 +101,10 @@ final class Arithmetic {
         sign.equals("*")
             ? ((Figure<?>) one.value()).times((Figure<?>) other.value())
             : ((Figure<?>) one.value()).dividedBy((Figure<?>) other.value());
-    Unit<?> unit = left.value() instanceof Figure<?> figure && right.value() instanceof Number
-        ? figure.unit()
-        : usual(raw.unit());
+    Unit<?> unit =
+        left.value() instanceof Figure<?> figure && right.value() instanceof Number
+            ? figure.unit()
+            : usual(raw.unit());
     String field = Amount.field(unit);
     String java = call(one, method(sign), other);
     return field.isEmpty()
@@ -155,8 +160,7 @@ final class Arithmetic {
 
   private static Piece figure(Piece piece) {
     return piece.value() instanceof Number number
-        ? Piece.of(
-            "number(" + piece.java() + ")", Figure.of(number.doubleValue(), Units.RATIO))
+        ? Piece.of("number(" + piece.java() + ")", Figure.of(number.doubleValue(), Units.RATIO))
         : piece;
   }
 

@@ -4,9 +4,11 @@ import static java.util.stream.Collectors.joining;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import sheathwright.catalog.Argument;
 import sheathwright.catalog.Assumed;
 import sheathwright.catalog.Card;
@@ -14,6 +16,7 @@ import sheathwright.catalog.Parameter;
 import sheathwright.figure.Figure;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Shown;
+import sheathwright.repl.line.Reader.Around;
 
 /**
  * One call of a library function: which parameter each argument is for, what the job has given,
@@ -57,8 +60,7 @@ final class CatalogCall {
     List<Piece> pieces = card.arguments().stream().map(this::made).toList();
     String java =
         card.method().getName() + pieces.stream().map(Piece::java).collect(joining(", ", "(", ")"));
-    return Members.called(
-        card.method(), null, java, pieces.stream().map(Piece::value).toArray());
+    return Members.called(card.method(), null, java, pieces.stream().map(Piece::value).toArray());
   }
 
   private void takeNamed(Tree.Argument argument) {
@@ -71,7 +73,8 @@ final class CatalogCall {
     }
     Optional<Argument.Thing> thing = names.thing(argument.name());
     if (thing.isPresent()) {
-      Piece piece = parameter.isEmpty() ? arguments.expression(argument) : arguments.tried(argument);
+      Piece piece =
+          parameter.isEmpty() ? arguments.expression(argument) : arguments.tried(argument);
       if (piece != null && thing.get().type().isInstance(piece.value())
           || piece != null && !piece.isKnown() && parameter.isEmpty()) {
         take(thing.get(), piece, argument);
@@ -229,8 +232,7 @@ final class CatalogCall {
   }
 
   private Optional<Left> leftOut(Parameter parameter) {
-    Optional<String> fact =
-        Fact.of(card, parameter).map(Fact::variable).filter(around::has);
+    Optional<String> fact = Fact.of(card, parameter).map(Fact::variable).filter(around::has);
     if (fact.isPresent()) {
       Piece piece = Piece.of(fact.get(), around.value(fact.get()));
       return Optional.of(
@@ -278,5 +280,31 @@ final class CatalogCall {
 
   private static String label(Parameter parameter) {
     return Shown.inWords(parameter.column());
+  }
+
+  /** What an answer says beside its numbers: the facts that it took, and what it assumed. */
+  static final class Notes {
+
+    private final Set<String> given = new LinkedHashSet<>();
+    private final Set<String> assumed = new LinkedHashSet<>();
+
+    void given(String fact) {
+      given.add(fact);
+    }
+
+    void assumed(String preset) {
+      assumed.add(preset);
+    }
+
+    List<String> lines() {
+      List<String> lines = new ArrayList<>();
+      if (!given.isEmpty()) {
+        lines.add("given: " + String.join(", ", given));
+      }
+      if (!assumed.isEmpty()) {
+        lines.add("assumed: " + String.join(", ", assumed));
+      }
+      return lines;
+    }
   }
 }

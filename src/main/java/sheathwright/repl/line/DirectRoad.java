@@ -8,6 +8,9 @@ import sheathwright.catalog.Card;
 import sheathwright.figure.Amounts;
 import sheathwright.figure.Lengths;
 import sheathwright.figure.Shown;
+import sheathwright.repl.line.CatalogCall.Notes;
+import sheathwright.repl.line.Parser.Beyond;
+import sheathwright.repl.line.Reader.Around;
 
 /**
  * Evaluates a tree through the catalog, without a compiler. The value of each part and how Java
@@ -107,7 +110,8 @@ final class DirectRoad {
       return constant.get();
     }
     String word = name.name();
-    boolean isSpoken = word.length() > LEAST_LETTERS && word.equals(word.toUpperCase(java.util.Locale.ROOT));
+    boolean isSpoken =
+        word.length() > LEAST_LETTERS && word.equals(word.toUpperCase(java.util.Locale.ROOT));
     List<Enum<?>> named = isSpoken ? Trade.named(word) : List.of();
     return named.isEmpty() ? beyond() : word(word, named, name.at());
   }
@@ -120,7 +124,8 @@ final class DirectRoad {
           "%s could be %s: write which, or use it where one of them is due"
               .formatted(
                   said,
-                  String.join(" or ", named.stream().map(option -> Trade.option(option).java()).toList())));
+                  String.join(
+                      " or ", named.stream().map(option -> Trade.option(option).java()).toList())));
     }
     return Trade.option(named.get(0));
   }
@@ -137,7 +142,8 @@ final class DirectRoad {
           Trade.type(call.name()).orElseThrow(Beyond::new), call.arguments(), arguments);
     }
     Optional<Card> card = Trade.card(call.name());
-    Optional<Piece> amount = card.isPresent() && !isPlainCall(call) ? Optional.empty() : amount(call);
+    Optional<Piece> amount =
+        card.isPresent() && !isPlainCall(call) ? Optional.empty() : amount(call);
     if (amount.isPresent()) {
       return amount.get();
     }

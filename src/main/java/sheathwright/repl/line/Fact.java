@@ -4,9 +4,12 @@ import static java.util.stream.Collectors.joining;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import sheathwright.catalog.Card;
+import sheathwright.catalog.Catalog;
 import sheathwright.catalog.Parameter;
+import sheathwright.repl.line.Parser.Beyond;
 
 /**
  * What can be stated once for a whole job, because it means the same wherever its columns stand. A
@@ -67,11 +70,54 @@ enum Fact {
 
   /** As it is said. */
   String word() {
-    return name().toLowerCase(java.util.Locale.ROOT);
+    return name().toLowerCase(Locale.ROOT);
   }
 
   /** All of them, as they are said. */
   static String all() {
     return Arrays.stream(values()).map(Fact::word).collect(joining(", "));
+  }
+
+  /**
+   * A fact given by its name: a variable of its own, under a name of its own.
+   *
+   * @throws Unreadable if it is none, or not one of its kind
+   */
+  static Reading.Made made(Tree.Argument argument, Arguments arguments) {
+    if (!argument.isNamed()) {
+      throw new Unreadable(
+          argument.at(), argument.raw() + " has no name here: given(spacing = 24 in)");
+    }
+    for (Card card : Catalog.shipped().cards()) {
+      Optional<Parameter> parameter = ParameterNames.of(card).parameter(argument.name());
+      Optional<Fact> fact = parameter.flatMap(found -> Fact.of(card, found));
+      if (fact.isPresent() && fact.get().isCalled(argument.name(), parameter.get())) {
+        Piece piece = arguments.forParameter(parameter.get(), fact.get().word(), argument);
+        if (!piece.isKnown()) {
+          throw new Beyond();
+        }
+        String name = fact.get().variable();
+        return new Reading.Made(
+            name,
+            piece.value(),
+            piece.javaType(),
+            "var %s = %s;".formatted(name, piece.java()),
+            List.of());
+      }
+    }
+    throw new Unreadable(
+        argument.at(),
+        "%s cannot be given for all calls, because it does not mean the same in each; name it in the call. What can be given: %s"
+            .formatted(argument.name(), Fact.all()));
+  }
+
+  /** A first word alone may begin another column elsewhere; a fact is called in full. */
+  private boolean isCalled(String name, Parameter parameter) {
+    String folded = ParameterNames.folded(name);
+    return folded.equals(ParameterNames.folded(word()))
+        || folded.equals(ParameterNames.folded(parameter.column()))
+        || columns.stream().anyMatch(column -> folded.equals(ParameterNames.folded(column)))
+        || this == RISE && folded.equals("pitch")
+        || this == SPACING && folded.equals("support");
   }
 }

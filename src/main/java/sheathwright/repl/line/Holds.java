@@ -44,11 +44,9 @@ public final class Holds {
   }
 
   private static RefusedException notAsked(Object asked) {
-    String what =
-        asked instanceof Choice<?> word ? "the word " + word : String.valueOf(asked);
+    String what = asked instanceof Choice<?> word ? "the word " + word : String.valueOf(asked);
     return new RefusedException(
-        "holds takes a check, a yes or no, a condition, or an answer that has ok; this is "
-            + what);
+        "holds takes a check, a yes or no, a condition, or an answer that has ok; this is " + what);
   }
 
   private static Object part(RecordComponent component, Record answer) {

@@ -17,8 +17,12 @@ final class Lexer {
   private static final Pattern TOKEN =
       Pattern.compile(
           "(?<skip>\\s+|//[^\\n]*|(?s:/\\*.*?(?:\\*/|\\z)))"
-              + "|(?<feet>" + DIGIT_BEFORE + "['′’])"
-              + "|(?<inches>" + DIGIT_BEFORE + "[\"″”])"
+              + "|(?<feet>"
+              + DIGIT_BEFORE
+              + "['′’])"
+              + "|(?<inches>"
+              + DIGIT_BEFORE
+              + "[\"″”])"
               + "|(?<text>\"\"\"(?s:.*?)(?<!\\\\)\"\"\"|\"(?:\\\\.|[^\"\\\\\\n])*\"|“[^”\\n]*”|'(?:\\\\.[^']*|[^'\\\\\\n])')"
               + "|(?<money>\\$(?:\\d+(?:,\\d{3}(?!\\d))*(?:\\.\\d+)?|\\.\\d+))"
               + "|(?<word>[\\p{L}_$][\\p{L}\\p{N}_$&&[^½¼¾⅛⅜⅝⅞]]*)"

@@ -15,6 +15,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import sheathwright.figure.OneOf;
+import sheathwright.repl.line.Parser.Beyond;
 
 /** Calls what Java declares: methods of an answer, makers of things, parts of a record. */
 final class Members {
@@ -132,8 +133,7 @@ final class Members {
       Executable called, List<Tree.Argument> said, Arguments arguments) {
     List<Piece> pieces = new ArrayList<>();
     for (int i = 0; i < said.size(); i++) {
-      Optional<Piece> piece =
-          fitting(called.getGenericParameterTypes()[i], said.get(i), arguments);
+      Optional<Piece> piece = fitting(called.getGenericParameterTypes()[i], said.get(i), arguments);
       if (piece.isEmpty()) {
         return Optional.empty();
       }
@@ -148,13 +148,16 @@ final class Members {
       return Optional.empty();
     }
     Class<? extends Enum<?>> options = options(due);
-    Optional<Piece> option =
-        options == null ? Optional.empty() : Arguments.option(options, said);
+    Optional<Piece> option = options == null ? Optional.empty() : Arguments.option(options, said);
     if (option.isPresent()) {
       return option;
     }
     Piece piece = arguments.expression(said);
-    Class<?> wanted = (Class<?>) (due instanceof ParameterizedType kind ? kind.getRawType() : due instanceof Class<?> ? due : Object.class);
+    Class<?> wanted =
+        (Class<?>)
+            (due instanceof ParameterizedType kind
+                ? kind.getRawType()
+                : due instanceof Class<?> ? due : Object.class);
     Object value = piece.value();
     if (wanted == double.class && value instanceof Number number) {
       return Optional.of(Piece.of(piece.java(), number.doubleValue()));
@@ -172,9 +175,7 @@ final class Members {
         due instanceof ParameterizedType kind && kind.getRawType() == OneOf.class
             ? kind.getActualTypeArguments()[0]
             : due;
-    return word instanceof Class<?> type && type.isEnum()
-        ? (Class<? extends Enum<?>>) type
-        : null;
+    return word instanceof Class<?> type && type.isEnum() ? (Class<? extends Enum<?>>) type : null;
   }
 
   private static String listed(List<Piece> pieces, String name) {

@@ -39,12 +39,13 @@ public final class Mending {
   private static final Pattern UNARY =
       Pattern.compile("bad operand type (.*) for unary operator '(\\S)'.*", Pattern.DOTALL);
   private static final Pattern TO_BOOLEAN =
-      Pattern.compile(
-          "incompatible types: (.*) cannot be converted to boolean.*", Pattern.DOTALL);
-  private static final Pattern PLAIN_NUMBER = Pattern.compile("int|double|long|float|Integer|Double");
+      Pattern.compile("incompatible types: (.*) cannot be converted to boolean.*", Pattern.DOTALL);
+  private static final Pattern PLAIN_NUMBER =
+      Pattern.compile("int|double|long|float|Integer|Double");
   private static final Pattern NEVER_ASKED =
       Pattern.compile(
-          PLAIN_NUMBER.pattern() + "|char|byte|short|Long|String|Object|.*\\[]|(?:List|Map|Set|Optional)<.*>");
+          PLAIN_NUMBER.pattern()
+              + "|char|byte|short|Long|String|Object|.*\\[]|(?:List|Map|Set|Optional)<.*>");
   private static final Pattern SIMPLE = Pattern.compile("[\\w.]+(?:\\([^()]*\\))?");
 
   private final String source;
@@ -96,7 +97,8 @@ public final class Mending {
       return place(fault, true)
           .map(
               place ->
-                  replaced(place, binary(binary.group(1), binary.group(2), binary.group(3), place)));
+                  replaced(
+                      place, binary(binary.group(1), binary.group(2), binary.group(3), place)));
     }
     Matcher unary = UNARY.matcher(fault.message());
     if (unary.matches() && isOurs(unary.group(2), unary.group(1), unary.group(1))) {
@@ -150,7 +152,9 @@ public final class Mending {
           place.at(),
           "%s has no unit and cannot stand beside %s at %s: give it one, 3 ft"
               .formatted(
-                  isLeft ? place.left() : place.right(), isLeft ? place.right() : place.left(), sign));
+                  isLeft ? place.left() : place.right(),
+                  isLeft ? place.right() : place.left(),
+                  sign));
     }
     return operand(isLeft ? "number(" + place.left() + ")" : place.left())
         + "."

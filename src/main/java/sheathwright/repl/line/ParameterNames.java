@@ -17,7 +17,8 @@ import sheathwright.figure.Units;
  */
 final class ParameterNames {
 
-  private static final Map<Card, ParameterNames> READ = new java.util.concurrent.ConcurrentHashMap<>();
+  private static final Map<Card, ParameterNames> READ =
+      new java.util.concurrent.ConcurrentHashMap<>();
 
   private final Card card;
   private final Map<String, Parameter> parameters = new LinkedHashMap<>();

@@ -12,9 +12,30 @@ final class Parser {
   private static final Set<String> COMPARISONS = Set.of("<", ">", "<=", ">=", "==", "!=");
   private static final Set<String> JAVA =
       Set.of(
-          "if", "for", "while", "do", "switch", "try", "return", "throw", "import", "class",
-          "record", "enum", "interface", "void", "static", "final", "instanceof", "null", "this",
-          "synchronized", "assert", "package", "public", "private");
+          "if",
+          "for",
+          "while",
+          "do",
+          "switch",
+          "try",
+          "return",
+          "throw",
+          "import",
+          "class",
+          "record",
+          "enum",
+          "interface",
+          "void",
+          "static",
+          "final",
+          "instanceof",
+          "null",
+          "this",
+          "synchronized",
+          "assert",
+          "package",
+          "public",
+          "private");
 
   private final String line;
   private final List<Token> tokens;
@@ -182,9 +203,7 @@ final class Parser {
     while (first < close) {
       int end = Brackets.comma(tokens, first, close);
       boolean isNamed =
-          end - first > 2
-              && tokens.get(first).kind() == Kind.WORD
-              && tokens.get(first + 1).is("=");
+          end - first > 2 && tokens.get(first).kind() == Kind.WORD && tokens.get(first + 1).is("=");
       int value = isNamed ? first + 2 : first;
       if (value == end) {
         throw new Beyond();
@@ -214,5 +233,15 @@ final class Parser {
 
   private boolean isWord(int index, String word) {
     return index < size() && tokens.get(index).isWord(word);
+  }
+
+  /** Raised where a line goes beyond what is evaluated from its tree: it is Java's then. */
+  static final class Beyond extends RuntimeException {
+
+    private static final long serialVersionUID = 1;
+
+    Beyond() {
+      super("this is Java", null, false, false);
+    }
   }
 }

@@ -5,6 +5,10 @@ import java.util.List;
 import java.util.stream.Collectors;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Traced;
+import sheathwright.repl.line.CatalogCall.Notes;
+import sheathwright.repl.line.Parser.Beyond;
+import sheathwright.repl.line.Reading.Places;
+import sheathwright.repl.line.Reading.Told;
 
 /**
  * Reads what is typed: evaluates it from its tree where it is one of the small language, and hands
@@ -138,7 +142,7 @@ public final class Reader {
       throw new Beyond();
     }
     String java = (name.isEmpty() ? "" : "var " + name + " = ") + piece.java() + ";";
-    return new Reading.Made(name, piece.value(), JavaType.of(piece), java, notes.lines());
+    return new Reading.Made(name, piece.value(), piece.javaType(), java, notes.lines());
   }
 
   private static Reading told(String text) {
@@ -153,7 +157,7 @@ public final class Reader {
     List<Reading.Made> made = new ArrayList<>();
     DirectRoad road = new DirectRoad(around, new Notes());
     for (Tree.Argument argument : call.arguments()) {
-      made.add(GivenFact.made(argument, road.arguments()));
+      made.add(Fact.made(argument, road.arguments()));
     }
     return made.isEmpty() ? told(facts()) : new Reading.Direct(made);
   }
@@ -173,5 +177,24 @@ public final class Reader {
     return value instanceof Enum<?> option
         ? Choice.literal(option).toString()
         : value instanceof Traced traced ? traced.toString() : String.valueOf(value);
+  }
+
+  /** What the reader sees of the session around it. */
+  public interface Around {
+
+    /** Whether a variable of this name holds a value. */
+    boolean has(String name);
+
+    /** What a variable holds. */
+    Object value(String name);
+
+    /** Whether the user declared a method or a type of this name. */
+    boolean isOwn(String name);
+
+    /** Whether a variable was declared with a type, which it keeps. */
+    boolean isTyped(String name);
+
+    /** Classes whose static methods are words of the prompt. */
+    List<Class<?>> words();
   }
 }

@@ -3,6 +3,9 @@ package sheathwright.repl.line;
 import static java.util.stream.Collectors.joining;
 
 import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 
 /** What became of a line: it was evaluated, or it is Java. */
 public sealed interface Reading {
@@ -37,4 +40,36 @@ public sealed interface Reading {
    * @param places leads back to what was typed
    */
   record Compiled(String java, List<String> notes, Places places) implements Reading {}
+
+  /** Text that is an answer as it stands. */
+  record Told(String text) {
+
+    @Override
+    public String toString() {
+      return text;
+    }
+  }
+
+  /** Where a place in the Java of a line stands in the line as it was typed. */
+  final class Places {
+
+    private final NavigableMap<Integer, Integer> typed = new TreeMap<>(Map.of(0, 0));
+
+    Places() {}
+
+    void put(int inJava, int inTyped) {
+      typed.put(inJava, inTyped);
+    }
+
+    /** All of another text's places, which stands in this one from a place on. */
+    void putAll(int from, Places inside) {
+      inside.typed.forEach((inJava, inTyped) -> typed.put(from + inJava, inTyped));
+    }
+
+    /** The place in the line as typed. */
+    public int typed(int inJava) {
+      Map.Entry<Integer, Integer> before = typed.floorEntry(inJava);
+      return before.getValue() + inJava - before.getKey();
+    }
+  }
 }

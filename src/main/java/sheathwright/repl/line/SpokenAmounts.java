@@ -27,22 +27,46 @@ final class SpokenAmounts {
 
   private static final Pattern FEET_MARK =
       Pattern.compile(
-          "(?<feet>" + DECIMAL + ")['′’](?: ?[-–]? ?(?<inches>" + NUMBER
+          "(?<feet>"
+              + DECIMAL
+              + ")['′’](?: ?[-–]? ?(?<inches>"
+              + NUMBER
               + ")(?:[\"″”]|(?![\\d\\p{L}/.])))?");
   private static final Pattern INCH_MARK = Pattern.compile("(?<n>" + NUMBER + ")[\"″”]");
   private static final Pattern FEET_INCHES =
       Pattern.compile(
-          "(?<feet>" + WHOLE + ")[-–](?<inches>" + WHOLE + "(?:[-– ]" + FRACTION + "|" + GLYPH
-              + "|\\.\\d+)?)\\s*(?<unit>" + UnitWord.ANY + ")");
-  private static final Pattern PITCH =
-      Pattern.compile("(?<n>" + NUMBER + ")\\s*in 12(?![\\w.])");
+          "(?<feet>"
+              + WHOLE
+              + ")[-–](?<inches>"
+              + WHOLE
+              + "(?:[-– ]"
+              + FRACTION
+              + "|"
+              + GLYPH
+              + "|\\.\\d+)?)\\s*(?<unit>"
+              + UnitWord.ANY
+              + ")");
+  private static final Pattern PITCH = Pattern.compile("(?<n>" + NUMBER + ")\\s*in 12(?![\\w.])");
   private static final Pattern MIXED =
       Pattern.compile(
-          "(?:(?<whole>" + WHOLE + ")(?:[-– ]|(?=" + GLYPH + ")))?(?<f>" + FRACTION
-              + ")\\s*(?<unit>%|" + UnitWord.ANY + ")");
+          "(?:(?<whole>"
+              + WHOLE
+              + ")(?:[-– ]|(?="
+              + GLYPH
+              + ")))?(?<f>"
+              + FRACTION
+              + ")\\s*(?<unit>%|"
+              + UnitWord.ANY
+              + ")");
   private static final Pattern PLAIN =
       Pattern.compile(
-          "(?<n>" + DECIMAL + ")\\s*(?<unit>" + UnitWord.ANY + ")(?:/(?<per>" + UnitWord.ANY + "))?");
+          "(?<n>"
+              + DECIMAL
+              + ")\\s*(?<unit>"
+              + UnitWord.ANY
+              + ")(?:/(?<per>"
+              + UnitWord.ANY
+              + "))?");
   private static final Pattern PERCENT = Pattern.compile("(?<n>" + DECIMAL + ")(?<between>\\s*)%");
   private static final Pattern MONEY =
       Pattern.compile("\\$(?<n>[\\d,.]*\\d)(?:(?:/| per )(?<per>" + UnitWord.ANY + "))?");
@@ -103,8 +127,7 @@ final class SpokenAmounts {
         .map(
             said -> {
               String inches = said.group("inches");
-              String text =
-                  said.group("feet") + "'" + (inches == null ? "" : " " + digits(inches));
+              String text = said.group("feet") + "'" + (inches == null ? "" : " " + digits(inches));
               return feet(text, said);
             });
   }
@@ -138,8 +161,7 @@ final class SpokenAmounts {
     return begins(PITCH, at)
         .map(
             said ->
-                Amount.of(
-                    Shown.plain(number(said.group("n"))), Units.RISE_IN_12, at, said.end()));
+                Amount.of(Shown.plain(number(said.group("n"))), Units.RISE_IN_12, at, said.end()));
   }
 
   private Optional<Amount> mixed(int at) {
@@ -168,7 +190,13 @@ final class SpokenAmounts {
           at,
           "%s could be %s ft %s in or %s and %s feet: write %s' %s\" or %s ft"
               .formatted(
-                  said.group(), whole, fraction, whole, fraction, whole, fraction,
+                  said.group(),
+                  whole,
+                  fraction,
+                  whole,
+                  fraction,
+                  whole,
+                  fraction,
                   decimal(whole, fraction)));
     }
     return Optional.of(
@@ -187,8 +215,7 @@ final class SpokenAmounts {
             said -> {
               UnitWord unit = UnitWord.of(said.group("unit"));
               String per = said.group("per");
-              Optional<Unit<?>> both =
-                  per == null ? Optional.empty() : unit.per(UnitWord.of(per));
+              Optional<Unit<?>> both = per == null ? Optional.empty() : unit.per(UnitWord.of(per));
               String number =
                   unit.parts() == 1
                       ? said.group("n")
@@ -282,7 +309,9 @@ final class SpokenAmounts {
       if (glyph >= 0) {
         boolean isGlued =
             digits.length() > 0 && Character.isDigit(digits.charAt(digits.length() - 1));
-        digits.append(isGlued ? "-" : "").append(List.of("1/2", "1/4", "3/4", "1/8", "3/8", "5/8", "7/8").get(glyph));
+        digits
+            .append(isGlued ? "-" : "")
+            .append(List.of("1/2", "1/4", "3/4", "1/8", "3/8", "5/8", "7/8").get(glyph));
       } else {
         digits.append(c);
       }

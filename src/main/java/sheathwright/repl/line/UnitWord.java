@@ -57,8 +57,7 @@ enum UnitWord {
 
   /** The unit of so many of these for each one of the others, if the trade writes it down. */
   Optional<Unit<?>> per(UnitWord other) {
-    return other.under(unit.symbol())
-        .or(() -> other.under(unit.symbol() + "s"));
+    return other.under(unit.symbol()).or(() -> other.under(unit.symbol() + "s"));
   }
 
   /** The unit that has this one below the line and another above. */

@@ -1,6 +1,8 @@
 package sheathwright.repl.line;
 
-/** A line that cannot be taken as it was typed: one sentence for whoever typed it, and the place. */
+/**
+ * A line that cannot be taken as it was typed: one sentence for whoever typed it, and the place.
+ */
 public final class Unreadable extends RuntimeException {
 
   private static final long serialVersionUID = 1;

@@ -3,7 +3,7 @@
  * small tree, and evaluated through the catalog without a compiler; or, where it is Java, rewritten
  * into Java.
  *
- * <p>Knows nothing of the shell: the session around it is seen through {@code Around}. Does not
- * cover types, statements and lambdas, which stay Java.
+ * <p>Knows nothing of the shell: the session around it is seen through {@code Reader.Around}. Does
+ * not cover types, statements and lambdas, which stay Java.
  */
 package sheathwright.repl.line;

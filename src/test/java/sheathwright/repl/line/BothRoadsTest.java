@@ -79,8 +79,9 @@ class BothRoadsTest {
     source.append("public class Exported {\n");
     for (String line : lines) {
       Reading.Made made = new Standing().made(line);
-      source.append("public static %s line%d() { return %s }%n"
-          .formatted(made.type(), direct.size(), made.java()));
+      source.append(
+          "public static %s line%d() { return %s }%n"
+              .formatted(made.type(), direct.size(), made.java()));
       direct.add(made.value());
     }
     source.append("}\n");
@@ -129,8 +130,16 @@ class BothRoadsTest {
     int failed =
         ToolProvider.getSystemJavaCompiler()
             .run(
-                null, null, errors, "-proc:none", "-nowarn", "-d", folder.toString(), "-cp",
-                System.getProperty("java.class.path"), file.toString());
+                null,
+                null,
+                errors,
+                "-proc:none",
+                "-nowarn",
+                "-d",
+                folder.toString(),
+                "-cp",
+                System.getProperty("java.class.path"),
+                file.toString());
     assertThat(failed).as(errors.toString()).isZero();
     return new URLClassLoader(new URL[] {folder.toUri().toURL()}, getClass().getClassLoader())
         .loadClass("Exported");

@@ -39,7 +39,9 @@ class NamedCallsTest {
       })
   void aRafter_isSaidInManyWays(String said) {
     assertThat(java(said).replace("Lumber.of(", "new Lumber(")).isEqualTo(RAFTER);
-    assertThat(session.made(said).notes().get(0)).startsWith("assumed: ").contains("bearing 1-1/2 in");
+    assertThat(session.made(said).notes().get(0))
+        .startsWith("assumed: ")
+        .contains("bearing 1-1/2 in");
   }
 
   @Test
@@ -137,7 +139,8 @@ class NamedCallsTest {
   void factsGivenOnce_areTakenByLaterCallsAndShown() {
     session.read("given(spacing = 24 in, species = SPF, code = irc-2021, wind = 130 mph)");
     Reading.Made made =
-        session.made("rafterCheck(size = 2x6, grade = #2, snow = 30 psf, dead = 10 psf, span = 11-6 ft)");
+        session.made(
+            "rafterCheck(size = 2x6, grade = #2, snow = 30 psf, dead = 10 psf, span = 11-6 ft)");
     assertThat(made.notes().get(0)).isEqualTo("given: species spruce-pine-fir, spacing 24 in");
     assertThat(made.java()).contains("new Lumber(given_species,", "new UniformLoad(given_spacing,");
     assertThat(session.made("nailsPerSheet(edge = 6 in, field = 12 in)").java())

@@ -80,8 +80,24 @@ class SpokenAmountsTest {
       delimiter = '|',
       quoteCharacter = '~',
       value = {
-        "38-6", "14 - 6", "5/12", "8d", "8d-common", "12f", "2x6", "24", "10 % - 3", "10 % 3", "7-16",
-        "32/16", "5 in(3)", "5 height", "24 inside", "0x1F", "in", "3 ftx"
+        "38-6",
+        "14 - 6",
+        "5/12",
+        "8d",
+        "8d-common",
+        "12f",
+        "2x6",
+        "24",
+        "10 % - 3",
+        "10 % 3",
+        "7-16",
+        "32/16",
+        "5 in(3)",
+        "5 height",
+        "24 inside",
+        "0x1F",
+        "in",
+        "3 ftx"
       })
   void whatIsNoAmount_isLeftToJavaOrToAChoice(String said) {
     assertThat(first(said)).isEmpty();
@@ -106,9 +122,22 @@ class SpokenAmountsTest {
 
   @Test
   void textsBlocksCharactersAndComments_passWhole() {
-    assertThat(Lexer.tokens("f(\"16' 9\\\"\", 'x', '\\'') // 24 in\n/* 5\" */ g(\"\"\"\n 1\" \"\"\")"))
+    assertThat(
+            Lexer.tokens("f(\"16' 9\\\"\", 'x', '\\'') // 24 in\n/* 5\" */ g(\"\"\"\n 1\" \"\"\")"))
         .extracting(Token::text)
-        .containsExactly("f", "(", "\"16' 9\\\"\"", ",", "'x'", ",", "'\\''", ")", "g", "(", "\"\"\"\n 1\" \"\"\"", ")");
+        .containsExactly(
+            "f",
+            "(",
+            "\"16' 9\\\"\"",
+            ",",
+            "'x'",
+            ",",
+            "'\\''",
+            ")",
+            "g",
+            "(",
+            "\"\"\"\n 1\" \"\"\"",
+            ")");
   }
 
   @Test

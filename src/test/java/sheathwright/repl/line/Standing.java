@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 
 /** A session that only remembers. */
-final class Standing implements Around {
+final class Standing implements Reader.Around {
 
   private final Map<String, Object> variables = new HashMap<>();
   private final Reader reader = new Reader(this);
