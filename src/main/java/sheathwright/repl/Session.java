@@ -90,9 +90,9 @@ public final class Session implements AutoCloseable {
   List<Answer> answers(String line) {
     try {
       Reading reading = reader.read(line);
-      return reading instanceof Reading.Direct direct
-          ? made(direct)
-          : noted(compiledAnswers(reading.java()), ((Reading.Compiled) reading).notes());
+      return reading instanceof Reading.Compiled compiled
+          ? answers(compiled, line)
+          : made((Reading.Direct) reading);
     } catch (Unreadable wrong) {
       return List.of(failed(wrong.getMessage(), line, wrong.at()));
     } catch (RefusedException | ProblemsException refused) {
@@ -100,8 +100,16 @@ public final class Session implements AutoCloseable {
     }
   }
 
+  private List<Answer> answers(Reading.Compiled reading, String line) {
+    try {
+      return noted(compiledAnswers(reading.java()), reading.notes());
+    } catch (Unreadable wrong) {
+      return List.of(failed(wrong.getMessage(), line, reading.places().typed(wrong.at())));
+    }
+  }
+
   private static Answer failed(String why, String line, int at) {
-    int before = (int) line.substring(0, at).chars().filter(c -> c == '\n').count();
+    int before = (int) line.substring(0, Math.min(at, line.length())).chars().filter(c -> c == '\n').count();
     return new Answer(Answer.Kind.FAILED, why, before);
   }
 
@@ -373,7 +381,7 @@ public final class Session implements AutoCloseable {
   private Ran ran(String snippet) {
     String source = snippet;
     List<SnippetEvent> events = compiled(source);
-    for (int times = 0; times < Mending.MOST_TIMES; times++) {
+    for (int times = 0; times < Mending.MOST_TIMES && !events.isEmpty(); times++) {
       SnippetEvent event = events.get(events.size() - 1);
       if (event.status() != Snippet.Status.REJECTED) {
         break;

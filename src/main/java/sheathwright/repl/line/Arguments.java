@@ -171,7 +171,8 @@ final class Arguments {
         : unit.equals(Units.RISE_IN_12) ? "a pitch, 6 in 12" : "a number of " + unit.spoken();
   }
 
-  private static String withUnit(String number, Unit<?> unit) {
+  /** A number with the unit that it lacks, as it is said. */
+  static String withUnit(String number, Unit<?> unit) {
     if (unit.symbol().startsWith("$")) {
       return "$" + number + unit.symbol().substring(1);
     }

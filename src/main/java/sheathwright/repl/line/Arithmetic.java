@@ -15,7 +15,8 @@ final class Arithmetic {
 
   private Arithmetic() {}
 
-  static Piece of(String sign, Piece left, Piece right, int at) {
+  static Piece of(Piece left, Tree.Between between, Piece right) {
+    String sign = between.sign();
     if (left.value() instanceof Number one && right.value() instanceof Number other) {
       return plain(sign, left, one, right, other);
     }
@@ -23,12 +24,11 @@ final class Arithmetic {
       throw new Beyond();
     }
     return switch (sign) {
-      case "+", "-" -> sum(sign, left, right, at);
+      case "+", "-" -> sum(left, between, right);
       case "*", "/" -> product(sign, left, right);
       default ->
           throw new Unreadable(
-              at,
-              "% is the rest of a division and stands between plain numbers; ten percent is 10 %");
+              between.at(), "% is the rest of a division and stands between plain numbers; ten percent is 10 %");
     };
   }
 
@@ -42,17 +42,18 @@ final class Arithmetic {
     return product("*", of, figure(Piece.loose("-1", -1)));
   }
 
-  static Piece compared(String sign, Piece left, Piece right, int at) {
+  static Piece compared(Piece left, Tree.Between between, Piece right) {
+    String sign = between.sign();
     if (left.value() instanceof Number && right.value() instanceof Number
         || !isNumber(left)
         || !isNumber(right)) {
       throw new Beyond();
     }
     if (sign.equals("==") || sign.equals("!=")) {
-      throw toTheLastDigit(sign, left.java(), right.java(), at);
+      throw toTheLastDigit(between);
     }
-    Figure<?> one = like(left, right, "compared with", at);
-    Figure<?> other = like(right, left, "compared with", at);
+    Figure<?> one = like(left, between.left(), right, between, "compared with");
+    Figure<?> other = like(right, between.right(), left, between, "compared with");
     String method = method(sign);
     Condition condition =
         switch (sign) {
@@ -65,11 +66,11 @@ final class Arithmetic {
   }
 
   /** That two figures are not asked whether they are the same. */
-  static Unreadable toTheLastDigit(String sign, String left, String right, int at) {
+  static Unreadable toTheLastDigit(Tree.Between between) {
     return new Unreadable(
-        at,
+        between.at(),
         "%s compares to the last digit; say within what: %s - %s <= 1/16 in, and the other way round"
-            .formatted(sign, left, right));
+            .formatted(between.sign(), between.left(), between.right()));
   }
 
   /** The method that an operator or a sign of comparison stands for. */
@@ -87,11 +88,13 @@ final class Arithmetic {
     };
   }
 
-  private static Piece sum(String sign, Piece left, Piece right, int at) {
-    Figure<?> one = like(left, right, sign.equals("+") ? "added to" : "taken from", at);
-    Figure<?> other = like(right, left, sign.equals("+") ? "added to" : "taken from", at);
-    Figure<?> sum = sign.equals("+") ? one.plus(other) : one.minus(other);
-    return Piece.of(call(asFigure(left), method(sign), asFigure(right)), sum);
+  private static Piece sum(Piece left, Tree.Between between, Piece right) {
+    boolean isPlus = between.sign().equals("+");
+    String verb = isPlus ? "added to" : "taken from";
+    Figure<?> one = like(left, between.left(), right, between, verb);
+    Figure<?> other = like(right, between.right(), left, between, verb);
+    Figure<?> sum = isPlus ? one.plus(other) : one.minus(other);
+    return Piece.of(call(asFigure(left), method(between.sign()), asFigure(right)), sum);
   }
 
   private static Piece product(String sign, Piece left, Piece right) {
@@ -129,7 +132,8 @@ final class Arithmetic {
   }
 
   /** One side of a sum or a comparison: a plain number beside a pure number is one as well. */
-  private static Figure<?> like(Piece piece, Piece other, String verb, int at) {
+  private static Figure<?> like(
+      Piece piece, String said, Piece other, Tree.Between between, String verb) {
     if (piece.value() instanceof Figure<?> figure) {
       return figure;
     }
@@ -137,21 +141,28 @@ final class Arithmetic {
     if (beside.unit().equals(Units.RATIO)) {
       return (Figure<?>) figure(piece).value();
     }
-    String unit = beside.unit().symbol();
     String feet =
         beside.unit().equals(Units.FOOT) && verb.equals("taken from")
             ? "; feet and inches are written with the hyphen touching both, 14-6 ft"
             : "";
     throw new Unreadable(
-        at,
-        "%s has no unit and cannot be %s %s: write %s%s%s"
+        between.at(),
+        "%s has no unit and %s; write %s%s"
             .formatted(
-                piece.java(),
-                verb,
-                other.java(),
-                unit.startsWith("$") ? "$" : "",
-                piece.java(),
-                (unit.startsWith("$") ? unit.substring(1) : " " + unit) + feet));
+                said, together(said, between, verb), Arguments.withUnit(said, beside.unit()), feet));
+  }
+
+  /** What cannot be done, in the order of the words: the second is taken from the first. */
+  private static String together(String plain, Tree.Between between, String verb) {
+    boolean isFirst = plain.equals(between.left());
+    if (verb.equals("compared with")) {
+      return "cannot be compared with " + (isFirst ? between.right() : between.left());
+    }
+    return between.sign().equals("+")
+        ? "cannot be added to " + (isFirst ? between.right() : between.left())
+        : isFirst
+            ? between.right() + " cannot be taken from it"
+            : "cannot be taken from " + between.left();
   }
 
   private static Piece asFigure(Piece piece) {

@@ -57,11 +57,11 @@ final class DirectRoad {
     }
     if (tree instanceof Tree.Operation operation) {
       return Arithmetic.of(
-          operation.sign(), piece(operation.left()), piece(operation.right()), operation.at());
+          piece(operation.left()), operation.sign(), piece(operation.right()));
     }
     if (tree instanceof Tree.Comparison compared) {
       return Arithmetic.compared(
-          compared.sign(), piece(compared.left()), piece(compared.right()), compared.at());
+          piece(compared.left()), compared.sign(), piece(compared.right()));
     }
     if (tree instanceof Tree.Minus minus) {
       return Arithmetic.negative(piece(minus.of()));

@@ -106,10 +106,11 @@ final class JavaRoad {
       Token token = tokens.get(index);
       if ((token.is("==") || token.is("!=")) && (isFigure(index - 1) || isFigure(index + 1))) {
         throw Arithmetic.toTheLastDigit(
-            token.text(),
-            tokens.get(index - 1).text(),
-            index + 1 < tokens.size() ? tokens.get(index + 1).text() : "",
-            token.from());
+            new Tree.Between(
+                token.text(),
+                tokens.get(index - 1).text(),
+                index + 1 < tokens.size() ? tokens.get(index + 1).text() : "",
+                token.from()));
       }
       boolean isBelow =
           isExact

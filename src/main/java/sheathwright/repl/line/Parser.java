@@ -72,30 +72,47 @@ final class Parser {
   }
 
   private Tree compared() {
+    int first = next;
     Tree left = sum();
     if (next < size() && kind(next) == Kind.SIGN && COMPARISONS.contains(tokens.get(next).text())) {
-      Token sign = tokens.get(next++);
-      return new Tree.Comparison(sign.text(), left, sum(), sign.from());
+      int sign = next++;
+      Tree right = sum();
+      return new Tree.Comparison(left, between(first, sign), right);
     }
     return left;
   }
 
   private Tree sum() {
+    int first = next;
     Tree left = product();
     while (isSign("+") || isSign("-")) {
-      Token sign = tokens.get(next++);
-      left = new Tree.Operation(sign.text(), left, product(), sign.from());
+      int sign = next++;
+      Tree right = product();
+      left = new Tree.Operation(left, between(first, sign), right);
     }
     return left;
   }
 
   private Tree product() {
+    int first = next;
     Tree left = signed();
     while (isSign("*") || isSign("/") || isSign("%")) {
-      Token sign = tokens.get(next++);
-      left = new Tree.Operation(sign.text(), left, signed(), sign.from());
+      int sign = next++;
+      Tree right = signed();
+      left = new Tree.Operation(left, between(first, sign), right);
     }
     return left;
+  }
+
+  /** A sign with what stands on both its sides, up to here. */
+  private Tree.Between between(int first, int sign) {
+    Token token = tokens.get(sign);
+    return new Tree.Between(
+        token.text(), typed(first, sign), typed(sign + 1, next), token.from());
+  }
+
+  private String typed(int first, int end) {
+    return line.substring(tokens.get(first).from(), tokens.get(end - 1).to());
   }
 
   private Tree signed() {

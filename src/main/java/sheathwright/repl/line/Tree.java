@@ -38,11 +38,31 @@ sealed interface Tree {
   record Call(Tree of, String name, List<Argument> arguments, boolean isNew, int at)
       implements Tree {}
 
-  /** Two things and the operator between them; its place is the operator's. */
-  record Operation(String sign, Tree left, Tree right, int at) implements Tree {}
+  /** Two things and the operator between them. */
+  record Operation(Tree left, Between sign, Tree right) implements Tree {
 
-  /** Two things compared; its place is the sign's. */
-  record Comparison(String sign, Tree left, Tree right, int at) implements Tree {}
+    @Override
+    public int at() {
+      return sign.at();
+    }
+  }
+
+  /** Two things compared. */
+  record Comparison(Tree left, Between sign, Tree right) implements Tree {
+
+    @Override
+    public int at() {
+      return sign.at();
+    }
+  }
+
+  /**
+   * The sign between two things.
+   *
+   * @param left what stands before it, as it was typed
+   * @param right what stands behind it, as it was typed
+   */
+  record Between(String sign, String left, String right, int at) {}
 
   /** A minus before something. */
   record Minus(Tree of, int at) implements Tree {}

@@ -97,9 +97,9 @@ class NamedCallsTest {
         "sheetsByArea(100 sqft, 10 %, 3) | 3 is one argument too many; sheetsByArea takes deck_area, waste",
         "given(thickness = 3 in) | thickness cannot be given for all calls, because it does not mean the same in each; name it in the call. What can be given: spacing, species, grade, size, value_set, code, edition, wind, exposure, ground_snow, risk_category, rise, dead, deflection_limit, labor, tax, overhead, margin",
         "given(spacing = 30 psf) | spacing is 30 psf; it must be a number of inches",
-        "3 ft + 4 | 4 has no unit and cannot be added to ft(3): write 4 ft",
-        "14 - 6 ft | 14 has no unit and cannot be taken from ft(6): write 14 ft; feet and inches are written with the hyphen touching both, 14-6 ft",
-        "3 ft == 36 in | == compares to the last digit; say within what: ft(3) - in(36) <= 1/16 in, and the other way round",
+        "3 ft + 4 | 4 has no unit and cannot be added to 3 ft; write 4 ft",
+        "14 - 6 ft | 14 has no unit and 6 ft cannot be taken from it; write 14 ft; feet and inches are written with the hyphen touching both, 14-6 ft",
+        "3 ft == 36 in | == compares to the last digit; say within what: 3 ft - 36 in <= 1/16 in, and the other way round",
         "SPF | SPF could be WOOD_SPRUCE_PINE_FIR or SPRUCE_PINE_FIR: write which, or use it where one of them is due",
         "ft(42-6) | ft(42-6) is arithmetic in Java, not a length; as it is spoken it stands in quotes: ft(\"42-6\")",
       })
