@@ -88,15 +88,21 @@ public final class Session implements AutoCloseable {
 
   /** Evaluates a whole line, which may hold several snippets; stops at the first that fails. */
   List<Answer> answers(String line) {
+    return answers(line, true).orElseThrow();
+  }
+
+  /** The same; nothing if the compiler would have to take the line and may not. */
+  private Optional<List<Answer>> answers(String line, boolean mayCompile) {
     try {
       Reading reading = reader.read(line);
-      return reading instanceof Reading.Compiled compiled
-          ? answers(compiled, line)
-          : made((Reading.Direct) reading);
+      if (reading instanceof Reading.Direct direct) {
+        return Optional.of(made(direct));
+      }
+      return mayCompile ? Optional.of(answers((Reading.Compiled) reading, line)) : Optional.empty();
     } catch (Unreadable wrong) {
-      return List.of(failed(wrong.getMessage(), line, wrong.at()));
+      return Optional.of(List.of(failed(wrong.getMessage(), line, wrong.at())));
     } catch (RefusedException | ProblemsException refused) {
-      return List.of(new Answer(Answer.Kind.FAILED, refused.getMessage()));
+      return Optional.of(List.of(new Answer(Answer.Kind.FAILED, refused.getMessage())));
     }
   }
 
@@ -109,7 +115,8 @@ public final class Session implements AutoCloseable {
   }
 
   private static Answer failed(String why, String line, int at) {
-    int before = (int) line.substring(0, Math.min(at, line.length())).chars().filter(c -> c == '\n').count();
+    int before =
+        (int) line.substring(0, Math.min(at, line.length())).chars().filter(c -> c == '\n').count();
     return new Answer(Answer.Kind.FAILED, why, before);
   }
 
@@ -210,19 +217,23 @@ public final class Session implements AutoCloseable {
     Set<Integer> alone = new HashSet<>();
     int next = 0;
     while (next < lines.size()) {
+      Optional<List<Answer>> direct = answers(lines.get(next), false);
       Block block =
-          Block.at(
-              next,
-              lines,
-              definitions,
-              held,
-              name -> held.has(name) || !compiled.contains(name),
-              line -> alone.contains(line) || !reader.isJavaAsTyped(lines.get(line)));
-      if (!reader.isWhole(lines.get(next)) && !block.isEmpty()) {
+          direct.isPresent()
+              ? Block.none(held)
+              : Block.at(
+                  next,
+                  lines,
+                  definitions,
+                  held,
+                  name -> held.has(name) || !compiled.contains(name),
+                  line -> alone.contains(line) || !reader.isJavaAsTyped(lines.get(line)));
+      if (!block.isEmpty()) {
         vocabulary.join().newlyNeededBy(block.code()).forEach(this::take);
         next = new BlockRun(this, shell, held, isToGoOn).next(block, alone);
       } else {
-        for (Answer answer : answers(lines.get(next))) {
+        String line = lines.get(next);
+        for (Answer answer : direct.orElseGet(() -> answers(line))) {
           if (!isToGoOn.test(next, answer)) {
             return false;
           }
@@ -345,7 +356,7 @@ public final class Session implements AutoCloseable {
 
   private Answer recomputed(String name, String source, String before) {
     try {
-      if (reader.read(source) instanceof Reading.Direct direct) {
+      if (reader.again(source) instanceof Reading.Direct direct) {
         direct.made().forEach(this::keep);
         return again(answer(name, direct.made().get(0).value()), name, before);
       }

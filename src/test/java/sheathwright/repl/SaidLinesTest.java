@@ -2,6 +2,8 @@ package sheathwright.repl;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -96,5 +98,33 @@ class SaidLinesTest {
   void aFunctionOfTheUsers_comesBeforeTheLibrarys() {
     answer("int slopeFactor(int n) { return n + 1; }");
     assertThat(answer("slopeFactor(1)")).isEqualTo("2");
+  }
+
+  /** Lines of a script are compiled together; one that Java would read otherwise is not. */
+  @Test
+  void aScript_readsItsLinesAsThePromptDoes() {
+    List<String> answers = new ArrayList<>();
+    List<String> script =
+        List.of(
+            "given(spacing = 24 in)",
+            "places = new java.util.ArrayList<String>()",
+            "places.add(\"eave\")",
+            "rise = pitch(6/12)",
+            "run = 12 ft",
+            "nailsPerSheet(edge = 6 in, field = 12 in)",
+            "slopeFactor(rise)",
+            "run * 2");
+    session.answers(script, (line, answer) -> answers.add(answer.text()));
+    assertThat(answers.get(3)).isEqualTo("rise = 0.5 in 12");
+    assertThat(answers.get(5)).contains("given: support spacing 24 in");
+    assertThat(answers.get(7)).isEqualTo("24' 0\"");
+  }
+
+  @Test
+  void whatIsCarriedAlong_isNotTheLineThatWasTyped() {
+    answer("deck = 1000 sqft");
+    answer("more = deck * 2");
+    answer("deck = 10 sqft");
+    assertThat(answer("show java")).isEqualTo("var deck = sqft(10);");
   }
 }

@@ -28,7 +28,8 @@ final class Arithmetic {
       case "*", "/" -> product(sign, left, right);
       default ->
           throw new Unreadable(
-              between.at(), "% is the rest of a division and stands between plain numbers; ten percent is 10 %");
+              between.at(),
+              "% is the rest of a division and stands between plain numbers; ten percent is 10 %");
     };
   }
 
@@ -149,7 +150,10 @@ final class Arithmetic {
         between.at(),
         "%s has no unit and %s; write %s%s"
             .formatted(
-                said, together(said, between, verb), Arguments.withUnit(said, beside.unit()), feet));
+                said,
+                together(said, between, verb),
+                Arguments.withUnit(said, beside.unit()),
+                feet));
   }
 
   /** What cannot be done, in the order of the words: the second is taken from the first. */

@@ -56,12 +56,10 @@ final class DirectRoad {
       return call(call);
     }
     if (tree instanceof Tree.Operation operation) {
-      return Arithmetic.of(
-          piece(operation.left()), operation.sign(), piece(operation.right()));
+      return Arithmetic.of(piece(operation.left()), operation.sign(), piece(operation.right()));
     }
     if (tree instanceof Tree.Comparison compared) {
-      return Arithmetic.compared(
-          piece(compared.left()), compared.sign(), piece(compared.right()));
+      return Arithmetic.compared(piece(compared.left()), compared.sign(), piece(compared.right()));
     }
     if (tree instanceof Tree.Minus minus) {
       return Arithmetic.negative(piece(minus.of()));

@@ -107,8 +107,7 @@ final class Parser {
   /** A sign with what stands on both its sides, up to here. */
   private Tree.Between between(int first, int sign) {
     Token token = tokens.get(sign);
-    return new Tree.Between(
-        token.text(), typed(first, sign), typed(sign + 1, next), token.from());
+    return new Tree.Between(token.text(), typed(first, sign), typed(sign + 1, next), token.from());
   }
 
   private String typed(int first, int end) {

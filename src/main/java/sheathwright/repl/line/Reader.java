@@ -31,27 +31,35 @@ public final class Reader {
    */
   public Reading read(String line) {
     List<Token> tokens = Lexer.tokens(line);
-    if (Lexer.isUnreadable(tokens) || tokens.isEmpty()) {
-      return new Reading.Compiled(line, List.of(), new Places());
-    }
-    Brackets.checkDepth(tokens);
     if (isShowJava(tokens)) {
       return told(last.isEmpty() ? "nothing was typed yet" : last);
     }
-    Reading reading;
-    try {
-      reading = direct(line, tokens);
-    } catch (Beyond java) {
-      reading = compiled(line, tokens);
-    }
+    Reading reading = again(line);
     last = reading.java();
     return reading;
   }
 
+  /**
+   * Reads a line that was typed before, which {@code show java} does not tell of.
+   *
+   * @throws Unreadable if it has no one meaning any more
+   */
+  public Reading again(String line) {
+    List<Token> tokens = Lexer.tokens(line);
+    if (Lexer.isUnreadable(tokens) || tokens.isEmpty()) {
+      return new Reading.Compiled(line, List.of(), new Places());
+    }
+    Brackets.checkDepth(tokens);
+    try {
+      return direct(line, tokens);
+    } catch (Beyond java) {
+      return compiled(line, tokens);
+    }
+  }
+
   /** What a line becomes in Java. */
   public String java(String line) {
-    Reader apart = new Reader(around);
-    return apart.read(line).java();
+    return again(line).java();
   }
 
   /** Whether a text is whole by itself, so that the compiler need not be asked. */
