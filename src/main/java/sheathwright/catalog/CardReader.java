@@ -51,10 +51,7 @@ final class CardReader {
                 argument(
                     qualified,
                     "",
-                    new Part(
-                        parameter.getName(),
-                        parameter.getParameterizedType(),
-                        parameter.getAnnotation(Column.class)),
+                    new Part(parameter.getName(), parameter.getParameterizedType(), parameter),
                     narrowed(parameter)))
         .toList();
   }
@@ -69,11 +66,23 @@ final class CardReader {
   }
 
   /** A parameter of a method, or a component of a record. */
-  private record Part(String javaName, Type type, Column column) {
+  private record Part(String javaName, Type type, AnnotatedElement element) {
 
     static Part of(RecordComponent component) {
-      return new Part(
-          component.getName(), component.getGenericType(), component.getAnnotation(Column.class));
+      return new Part(component.getName(), component.getGenericType(), component);
+    }
+
+    Column column() {
+      return element.getAnnotation(Column.class);
+    }
+
+    List<Assumed> assumed() {
+      return List.of(element.getAnnotationsByType(Assumed.class));
+    }
+
+    String saysWhich() {
+      SaysWhich which = element.getAnnotation(SaysWhich.class);
+      return which == null ? "" : which.value();
     }
   }
 
@@ -103,7 +112,9 @@ final class CardReader {
             isWord ? Columns.options(part.type()) : null,
             column.preset(),
             limits,
-            text + (limits.exist() ? ", " + limits.ends(Columns.unit(column)) : "")));
+            text + (limits.exist() ? ", " + limits.ends(Columns.unit(column)) : ""),
+            part.assumed(),
+            part.saysWhich()));
   }
 
   private static List<Result> results(Method method) {

@@ -24,6 +24,8 @@ import sheathwright.figure.Word;
  * @param preset what a blank means; empty if a value must be given
  * @param limits of its numbers, where they are written at its column
  * @param text what the doc comment says of it, with its range
+ * @param assumed what the prompt takes where it is left out and has no preset, under which words
+ * @param saysWhich the column of the number whose kind its words are; empty if none
  */
 public record Parameter(
     String javaName,
@@ -32,7 +34,9 @@ public record Parameter(
     Class<? extends Enum<?>> options,
     String preset,
     Limits limits,
-    String text) {
+    String text,
+    List<Assumed> assumed,
+    String saysWhich) {
 
   private static final Pattern DATE =
       Pattern.compile(

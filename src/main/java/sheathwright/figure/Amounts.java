@@ -47,6 +47,11 @@ public final class Amounts {
     return Figure.of(squareFeet, Units.SQUARE_FOOT);
   }
 
+  /** Roofing squares of 100 square feet. */
+  public static Figure<Area> squares(double squares) {
+    return Figure.of(squares, Units.SQUARE);
+  }
+
   /** Pounds per square foot. */
   public static Figure<Pressure> psf(double poundsPerSquareFoot) {
     return Figure.of(poundsPerSquareFoot, Units.PSF);
@@ -75,6 +80,11 @@ public final class Amounts {
   /** Pounds of weight or force. */
   public static Figure<Force> lb(double pounds) {
     return Figure.of(pounds, Units.POUND);
+  }
+
+  /** Tons of 2,000 lb. */
+  public static Figure<Force> tons(double tons) {
+    return Figure.of(tons, Units.TON);
   }
 
   /** Pounds for each inch: a load along a rafter, or how hard a nail holds against slip. */
@@ -145,6 +155,11 @@ public final class Amounts {
   /** Hours. */
   public static Figure<Time> hours(double hours) {
     return Figure.of(hours, Units.HOUR);
+  }
+
+  /** Minutes, in hours. */
+  public static Figure<Time> minutes(double minutes) {
+    return hours(minutes / 60);
   }
 
   /** Hours for each sheet. */

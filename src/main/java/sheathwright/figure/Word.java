@@ -1,5 +1,6 @@
 package sheathwright.figure;
 
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -14,6 +15,11 @@ public interface Word {
   /** Another way in which people write it, lower case; empty if there is none. */
   default String alsoWritten() {
     return "";
+  }
+
+  /** What the trade calls it for short, in any case: {@code SPF}. */
+  default List<String> inTheTrade() {
+    return List.of();
   }
 
   /** As it is written in tables, cells and answers. */

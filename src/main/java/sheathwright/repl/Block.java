@@ -94,6 +94,11 @@ final class Block {
     return new Block(steps, held);
   }
 
+  /** A block of no lines. */
+  static Block none(Held held) {
+    return new Block(List.of(), held);
+  }
+
   boolean isEmpty() {
     return steps.isEmpty();
   }

@@ -92,6 +92,10 @@ final class Definitions {
     return byName.containsKey(name);
   }
 
+  boolean isVariable(String name) {
+    return has(name) && byName.get(name).isVariable();
+  }
+
   Iterable<String> variables() {
     return byName.values().stream().filter(Definition::isVariable).map(Definition::name).toList();
   }

@@ -17,10 +17,21 @@ import java.util.Arrays;
 public abstract class Kept<T> {
 
   private final T value;
+  private final String told;
 
   /** A value of the type that the compiler finds. */
   protected Kept(T value) {
+    this(value, "");
+  }
+
+  private Kept(T value, String told) {
     this.value = value;
+    this.told = told;
+  }
+
+  /** A value that was made without the compiler, which knows it under this type. */
+  static Kept<Object> of(Object value, String type) {
+    return new Kept<>(value, type) {};
   }
 
   final T value() {
@@ -29,6 +40,9 @@ public abstract class Kept<T> {
 
   /** The type as a line of Java writes it. */
   final String type() {
+    if (!told.isEmpty()) {
+      return told;
+    }
     ParameterizedType own = (ParameterizedType) getClass().getGenericSuperclass();
     Type type = own.getActualTypeArguments()[0];
     return type instanceof Class<?> plain ? unboxed(plain) : written(type);

@@ -1,15 +1,18 @@
 package sheathwright.repl;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.BiPredicate;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import jdk.jshell.Diag;
 import jdk.jshell.ExpressionSnippet;
 import jdk.jshell.JShell;
 import jdk.jshell.JShellException;
@@ -19,9 +22,17 @@ import jdk.jshell.SnippetEvent;
 import jdk.jshell.SourceCodeAnalysis;
 import jdk.jshell.SourceCodeAnalysis.CompletionInfo;
 import jdk.jshell.VarSnippet;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Traced;
+import sheathwright.job.table.ProblemsException;
 import sheathwright.repl.Block.Step;
 import sheathwright.repl.Definitions.Definition;
+import sheathwright.repl.line.Holds;
+import sheathwright.repl.line.Mending;
+import sheathwright.repl.line.Reader;
+import sheathwright.repl.line.Reader.Around;
+import sheathwright.repl.line.Reading;
+import sheathwright.repl.line.Unreadable;
 
 /**
  * One session of the language: Java lines, evaluated in order; a variable that is given a new value
@@ -31,9 +42,6 @@ public final class Session implements AutoCloseable {
 
   private final CompletableFuture<Vocabulary> vocabulary =
       CompletableFuture.supplyAsync(Vocabulary::new);
-  private static final Pattern LENGTH_WITHOUT_QUOTES =
-      Pattern.compile(
-          "\\b(ft|in)\\(\\s*(\\d+\\s*-\\s*\\d+(?:\\s*/\\s*\\d+)?|\\d+\\s*/\\s*\\d+)\\s*\\)");
 
   private final LiveControl control = new LiveControl();
   private final JShell shell;
@@ -43,6 +51,7 @@ public final class Session implements AutoCloseable {
   private final Map<String, String> shown = new LinkedHashMap<>();
   private final Held held = new Held();
   private final Set<String> compiled = new HashSet<>();
+  private final Reader reader = new Reader(new Seen());
 
   /** A session with the trade's words in place. */
   public Session() {
@@ -68,10 +77,10 @@ public final class Session implements AutoCloseable {
 
   /** Whether the text is a whole line, or needs more. */
   boolean isComplete(String text) {
-    if (text.isBlank() || PlainLine.is(text)) {
+    if (text.isBlank() || PlainLine.is(text) || reader.isWhole(text)) {
       return true;
     }
-    return switch (analysis.analyzeCompletion(text).completeness()) {
+    return switch (analysis.analyzeCompletion(reader.rewritten(text)).completeness()) {
       case DEFINITELY_INCOMPLETE, CONSIDERED_INCOMPLETE -> false;
       case COMPLETE, COMPLETE_WITH_SEMI, EMPTY, UNKNOWN -> true;
     };
@@ -79,18 +88,83 @@ public final class Session implements AutoCloseable {
 
   /** Evaluates a whole line, which may hold several snippets; stops at the first that fails. */
   List<Answer> answers(String line) {
+    return answers(line, true).orElseThrow();
+  }
+
+  /** The same; nothing if the compiler would have to take the line and may not. */
+  private Optional<List<Answer>> answers(String line, boolean mayCompile) {
+    try {
+      Reading reading = reader.read(line);
+      if (reading instanceof Reading.Direct direct) {
+        return Optional.of(made(direct));
+      }
+      return mayCompile ? Optional.of(answers((Reading.Compiled) reading, line)) : Optional.empty();
+    } catch (Unreadable wrong) {
+      return Optional.of(List.of(failed(wrong.getMessage(), line, wrong.at())));
+    } catch (RefusedException | ProblemsException refused) {
+      return Optional.of(List.of(new Answer(Answer.Kind.FAILED, refused.getMessage())));
+    }
+  }
+
+  private List<Answer> answers(Reading.Compiled reading, String line) {
+    try {
+      return noted(compiledAnswers(reading.java()), reading.notes());
+    } catch (Unreadable wrong) {
+      return List.of(failed(wrong.getMessage(), line, reading.places().typed(wrong.at())));
+    }
+  }
+
+  private static Answer failed(String why, String line, int at) {
+    int before =
+        (int) line.substring(0, Math.min(at, line.length())).chars().filter(c -> c == '\n').count();
+    return new Answer(Answer.Kind.FAILED, why, before);
+  }
+
+  /** The answers of a line that was evaluated from its tree. */
+  private List<Answer> made(Reading.Direct direct) {
+    List<Answer> answers = new ArrayList<>();
+    for (Reading.Made made : direct.made()) {
+      if (made.name().isEmpty()) {
+        answers.addAll(noted(List.of(answer("", made.value())), made.notes()));
+      } else {
+        keep(made);
+        answers.addAll(noted(List.of(answer(made.name(), made.value())), made.notes()));
+        answers.addAll(carriedAlong(made.name(), made.java(), true));
+      }
+    }
+    return answers;
+  }
+
+  /** A variable that was made without the compiler, which hears of it only if it has to. */
+  private void keep(Reading.Made made) {
+    held.put(made.name(), Kept.of(made.value(), made.type()));
+    shown.put(made.name(), Shows.brief(made.value()));
+    if (compiled.contains(made.name())) {
+      declare(made.name());
+    }
+  }
+
+  private void declare(String name) {
+    held.open();
+    shell.eval(held.declaration(name));
+    held.release(name);
+  }
+
+  private static List<Answer> noted(List<Answer> answers, List<String> notes) {
+    if (notes.isEmpty() || answers.isEmpty() || answers.get(0).isError()) {
+      return answers;
+    }
+    List<Answer> noted = new ArrayList<>(answers);
+    Answer first = answers.get(0);
+    String lines = notes.stream().map(note -> "\n  " + note).collect(joining());
+    noted.set(0, new Answer(first.kind(), first.text() + lines, first.line()));
+    return noted;
+  }
+
+  private List<Answer> compiledAnswers(String line) {
     List<Answer> answers = new ArrayList<>();
     String rest = Exits.caught(line);
     vocabulary.join().newlyNeededBy(rest).forEach(this::take);
-    Matcher subtraction = LENGTH_WITHOUT_QUOTES.matcher(rest);
-    if (subtraction.find()) {
-      String said = subtraction.group();
-      return List.of(
-          new Answer(
-              Answer.Kind.FAILED,
-              "%s is arithmetic in Java, not a length; as it is spoken it stands in quotes: %s(\"%s\")"
-                  .formatted(said, subtraction.group(1), subtraction.group(2).strip())));
-    }
     if (PlainLine.is(rest)) {
       return evaluated(PlainLine.statement(definitions.declared(rest)));
     }
@@ -143,20 +217,23 @@ public final class Session implements AutoCloseable {
     Set<Integer> alone = new HashSet<>();
     int next = 0;
     while (next < lines.size()) {
+      Optional<List<Answer>> direct = answers(lines.get(next), false);
       Block block =
-          Block.at(
-              next,
-              lines,
-              definitions,
-              held,
-              name -> held.has(name) || !compiled.contains(name),
-              line ->
-                  alone.contains(line) || LENGTH_WITHOUT_QUOTES.matcher(lines.get(line)).find());
+          direct.isPresent()
+              ? Block.none(held)
+              : Block.at(
+                  next,
+                  lines,
+                  definitions,
+                  held,
+                  name -> held.has(name) || !compiled.contains(name),
+                  line -> alone.contains(line) || !reader.isJavaAsTyped(lines.get(line)));
       if (!block.isEmpty()) {
         vocabulary.join().newlyNeededBy(block.code()).forEach(this::take);
         next = new BlockRun(this, shell, held, isToGoOn).next(block, alone);
       } else {
-        for (Answer answer : answers(lines.get(next))) {
+        String line = lines.get(next);
+        for (Answer answer : direct.orElseGet(() -> answers(line))) {
           if (!isToGoOn.test(next, answer)) {
             return false;
           }
@@ -192,16 +269,17 @@ public final class Session implements AutoCloseable {
 
   private List<Answer> evaluated(String snippet) {
     List<Answer> answers = new ArrayList<>();
-    for (SnippetEvent event : compiled(snippet)) {
+    Ran ran = ran(snippet);
+    for (SnippetEvent event : ran.events()) {
       if (event.causeSnippet() != null) {
         continue;
       }
-      Answer answer = answer(event, snippet);
+      Answer answer = answer(event, ran.source());
       if (answer != null) {
         answers.add(answer);
       }
       if (answer == null || answer.kind() != Answer.Kind.FAILED) {
-        answers.addAll(carriedAlong(event.snippet(), snippet));
+        answers.addAll(carriedAlong(event.snippet(), ran.source()));
       }
     }
     return answers;
@@ -246,8 +324,12 @@ public final class Session implements AutoCloseable {
     if (name.isEmpty() || name.startsWith("$")) {
       return List.of();
     }
+    return carriedAlong(name, source, !(snippet instanceof MethodSnippet));
+  }
+
+  private List<Answer> carriedAlong(String name, String source, boolean isVariable) {
     Map<String, String> before = texts(definitions.dependents(name));
-    definitions.put(name, source, !(snippet instanceof MethodSnippet));
+    definitions.put(name, source, isVariable);
     List<Answer> answers = new ArrayList<>();
     for (Definition dependent : definitions.dependents(name)) {
       answers.add(recomputed(dependent.name(), dependent.source(), before.get(dependent.name())));
@@ -273,9 +355,19 @@ public final class Session implements AutoCloseable {
   }
 
   private Answer recomputed(String name, String source, String before) {
-    for (SnippetEvent event : compiled(source)) {
+    try {
+      if (reader.again(source) instanceof Reading.Direct direct) {
+        direct.made().forEach(this::keep);
+        return again(answer(name, direct.made().get(0).value()), name, before);
+      }
+    } catch (Unreadable | RefusedException refused) {
+      shown.put(name, "no value");
+      return again(new Answer(Answer.Kind.FAILED, refused.getMessage()), name, before);
+    }
+    Ran ran = ran(source);
+    for (SnippetEvent event : ran.events()) {
       if (event.causeSnippet() == null) {
-        Answer now = answer(event, source);
+        Answer now = answer(event, ran.source());
         if (now != null && now.kind() == Answer.Kind.FAILED) {
           shown.put(name, "no value");
         }
@@ -293,14 +385,52 @@ public final class Session implements AutoCloseable {
         Answer.Kind.DEFINED, "  " + (failed ? name + " has no value: " + text : text) + was);
   }
 
+  /** What came of a snippet, and the snippet as it was mended to be compiled. */
+  private record Ran(String source, List<SnippetEvent> events) {}
+
+  /** Evaluates one snippet; an operator that does not fit is mended, and it is compiled again. */
+  private Ran ran(String snippet) {
+    String source = snippet;
+    List<SnippetEvent> events = compiled(source);
+    for (int times = 0; times < Mending.MOST_TIMES && !events.isEmpty(); times++) {
+      SnippetEvent event = events.get(events.size() - 1);
+      if (event.status() != Snippet.Status.REJECTED) {
+        break;
+      }
+      Optional<String> mended = mended(source, event.snippet());
+      if (mended.isEmpty()) {
+        break;
+      }
+      shell.drop(event.snippet());
+      source = mended.get();
+      vocabulary.join().newlyNeededBy(source).forEach(this::take);
+      events = compiled(source);
+    }
+    return new Ran(source, events);
+  }
+
+  private Optional<String> mended(String source, Snippet snippet) {
+    return shell
+        .diagnostics(snippet)
+        .filter(Diag::isError)
+        .findFirst()
+        .flatMap(
+            diag ->
+                Mending.mended(
+                    source,
+                    new Mending.Fault(
+                        diag.getMessage(Locale.ROOT),
+                        (int) diag.getPosition(),
+                        (int) diag.getStartPosition(),
+                        (int) diag.getEndPosition())));
+  }
+
   /** Evaluates one snippet; what it mentions, the compiler has to know from now on. */
   private List<SnippetEvent> compiled(String snippet) {
     for (String word : Definitions.wordsIn(snippet)) {
       compiled.add(word);
       if (held.has(word)) {
-        held.open();
-        shell.eval(held.declaration(word));
-        held.release(word);
+        declare(word);
       }
     }
     return shell.eval(snippet);
@@ -323,5 +453,35 @@ public final class Session implements AutoCloseable {
               return control.last(name);
             })
         .orElse(null);
+  }
+
+  /** What the reader sees of this session. */
+  private final class Seen implements Around {
+
+    @Override
+    public boolean has(String name) {
+      return definitions.isVariable(name);
+    }
+
+    @Override
+    public Object value(String name) {
+      return Session.this.value(name);
+    }
+
+    @Override
+    public boolean isOwn(String name) {
+      return definitions.has(name) && !definitions.isVariable(name)
+          || shell.types().anyMatch(type -> type.name().equals(name));
+    }
+
+    @Override
+    public boolean isTyped(String name) {
+      return definitions.isTyped(name);
+    }
+
+    @Override
+    public List<Class<?>> words() {
+      return List.of(Words.class, Holds.class);
+    }
   }
 }

@@ -18,6 +18,7 @@ import sheathwright.catalog.Parameter;
 import sheathwright.figure.Amounts;
 import sheathwright.figure.Units;
 import sheathwright.leveling.plan.Straightening;
+import sheathwright.repl.line.Holds;
 import sheathwright.sheathing.Layouts;
 import sheathwright.sheathing.patch.Finding;
 
@@ -50,6 +51,7 @@ final class Vocabulary {
   Vocabulary() {
     taken.add(AMOUNTS);
     add(Words.class);
+    add(Holds.class);
     add(Layouts.class);
     add(Straightening.class);
     add(Finding.class);

@@ -1,5 +1,6 @@
 package sheathwright.wood;
 
+import java.util.List;
 import sheathwright.figure.Option;
 
 /** A visual grade as it stands on a grade stamp. */
@@ -26,5 +27,14 @@ public enum Grade implements Option<Grade> {
   @Override
   public String alsoWritten() {
     return stamp;
+  }
+
+  @Override
+  public List<String> inTheTrade() {
+    return switch (this) {
+      case SELECT_STRUCTURAL -> List.of("SS");
+      case NO_1, NO_2, NO_3 -> List.of("#" + name().charAt(name().length() - 1));
+      default -> List.of();
+    };
   }
 }

@@ -1,5 +1,6 @@
 package sheathwright.wood;
 
+import sheathwright.catalog.Assumed;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.Columns;
 import sheathwright.figure.OneOf;
@@ -16,7 +17,10 @@ public record Lumber(
     @Column("species") OneOf<Species> species,
     @Column("grade") OneOf<Grade> grade,
     @Column("size") OneOf<LumberSize> size,
-    @Column("value_set") OneOf<ValueSet> valueSet) {
+    @Column("value_set")
+        @Assumed("nds2018")
+        @Assumed(value = "southern-pine-2012", where = "species", is = "southern-pine")
+        OneOf<ValueSet> valueSet) {
 
   private static final Columns COLUMNS = Columns.of(Lumber.class);
 

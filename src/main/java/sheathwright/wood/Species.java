@@ -1,5 +1,6 @@
 package sheathwright.wood;
 
+import java.util.List;
 import sheathwright.figure.Option;
 
 /**
@@ -7,16 +8,27 @@ import sheathwright.figure.Option;
  * framing is graded of most have design values too.
  */
 public enum Species implements Option<Species> {
-  DOUGLAS_FIR_LARCH,
-  DOUGLAS_FIR_LARCH_NORTH,
-  HEM_FIR,
-  HEM_FIR_NORTH,
-  SOUTHERN_PINE,
-  SPRUCE_PINE_FIR,
-  SPRUCE_PINE_FIR_SOUTH,
-  PONDEROSA_PINE,
+  DOUGLAS_FIR_LARCH("DF", "DFL", "DF-L"),
+  DOUGLAS_FIR_LARCH_NORTH("DFL-N"),
+  HEM_FIR("HF", "HEM"),
+  HEM_FIR_NORTH("HF-N"),
+  SOUTHERN_PINE("SYP", "SP"),
+  SPRUCE_PINE_FIR("SPF"),
+  SPRUCE_PINE_FIR_SOUTH("SPF-S"),
+  PONDEROSA_PINE("PP"),
   EASTERN_HEMLOCK,
   REDWOOD,
   WESTERN_CEDARS,
-  WESTERN_WOODS
+  WESTERN_WOODS;
+
+  private final List<String> inTheTrade;
+
+  Species(String... inTheTrade) {
+    this.inTheTrade = List.of(inTheTrade);
+  }
+
+  @Override
+  public List<String> inTheTrade() {
+    return inTheTrade;
+  }
 }

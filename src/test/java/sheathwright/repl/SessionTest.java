@@ -98,7 +98,7 @@ class SessionTest {
 
     assertThat(answer("x = in(3)"))
         .startsWith(
-            "x = 3 in\n  n has no value: incompatible types: Length cannot be converted to Area");
+            "x = 3 in\n  n has no value: deck area is x, 3 in; it must be a number of sq ft");
     assertThat(answer("x = sqft(96)")).contains("n = 3 sheets");
   }
 

@@ -1,8 +1,10 @@
 package sheathwright.framing.rafter;
 
 import java.util.List;
+import sheathwright.catalog.Assumed;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
+import sheathwright.catalog.SaysWhich;
 import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
@@ -60,8 +62,8 @@ public final class Rafters {
   public static RafterSpan rafterMaxSpan(
       Lumber lumber,
       UniformLoad load,
-      @Column("load") OneOf<RafterLoad> kind,
-      @Column("deflection_limit") Figure<Ratio> deflectionLimit) {
+      @Column("load") @Assumed("roof-live") @SaysWhich("live_psf") OneOf<RafterLoad> kind,
+      @Column("deflection_limit") @Assumed("180") Figure<Ratio> deflectionLimit) {
     var r = new Rafter(lumber, load, kind, deflectionLimit);
 
     var bending = bendingSpan(r);
@@ -115,8 +117,8 @@ public final class Rafters {
   public static RafterCheck rafterCheck(
       Lumber lumber,
       UniformLoad load,
-      @Column("load") OneOf<RafterLoad> kind,
-      @Column("deflection_limit") Figure<Ratio> deflectionLimit,
+      @Column("load") @Assumed("roof-live") @SaysWhich("live_psf") OneOf<RafterLoad> kind,
+      @Column("deflection_limit") @Assumed("180") Figure<Ratio> deflectionLimit,
       ClearSpan span) {
     var r = new Rafter(lumber, load, kind, deflectionLimit);
     var inches = span.span().as("span_in", Units.INCH).symbol("L");

@@ -1,0 +1,130 @@
+package sheathwright.repl;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Lines as an estimator says them, in a whole session; expected numbers are worked out by hand. */
+class SaidLinesTest {
+
+  private final Session session = new Session();
+
+  @AfterEach
+  void close() {
+    session.close();
+  }
+
+  private String answer(String line) {
+    return EstimatorGuideTest.answer(session, line);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '~',
+      value = {
+        "pitch(5/12) | 0.4167 in 12",
+        "3/8 | 0.375",
+        "ft(41 + 7/12) | 41' 7\"",
+        "in(1 3/8) | 1-3/8 in",
+        "16-9 1/4 ft | 16' 9-1/4\"",
+        "12 ft | 12' 0\"",
+        "1000 sqft * 1.1 | 1,100 sq ft",
+        "24 in + 1 ft | 36 in",
+      })
+  void whatWasWrongOrRefused_isAnsweredNow(String said, String answer) {
+    assertThat(answer(said)).isEqualTo(answer);
+  }
+
+  @Test
+  void aFactGivenAnew_isCarriedAlong() {
+    answer("given(spacing = 24 in)");
+    answer("clear = 12 ft");
+    // 16 in is two thirds of 24 in, and the thrust goes with the spacing
+    answer("push = rafterThrust(span = clear, rise = 4 in 12, load = 30 psf)");
+    assertThat(answer("push")).isEqualTo("thrust = 1,080 lb");
+    assertThat(answer("given(spacing = 16 in)")).contains("push = 720 lb (was 1,080 lb)");
+  }
+
+  @Test
+  void operatorsStayTraced_andFollow() {
+    answer("deck = 1000 sqft");
+    answer("more = deck * 1.1");
+    assertThat(answer("deck = 2000 sqft")).contains("more = 2,200 sq ft (was 1,100 sq ft)");
+    assertThat(answer("explain(more)")).contains("2,000 sq ft × 1.1");
+  }
+
+  @Test
+  void javaLines_takeOperatorsConditionsAndNamesAsWell() {
+    answer("deck = 1000 sqft");
+    answer("double smallest = 0");
+    answer("if (deck < 2000 sqft && !(deck < 3 sqft)) smallest = (deck * 2).value()");
+    assertThat(answer("smallest")).isEqualTo("2000.0");
+    answer("var spans = new java.util.ArrayList<String>()");
+    answer(
+        "for (var size : List.of(SIZE_2X6, SIZE_2X12)) spans.add(rafterCheck(size = size, species = SPF, grade = #2, spacing = 24 in, snow = 30 psf, dead = 10 psf, span = 11-6 ft).ok().toString())");
+    assertThat(answer("spans")).isEqualTo("\"no\"\n\"yes\"");
+    answer(
+        "rafter = rafterCheck(size = 2x12, species = SPF, grade = #2, spacing = 24 in, snow = 30 psf, dead = 10 psf, span = 11-6 ft)");
+    answer("if (holds(rafter)) smallest = 5");
+    assertThat(answer("smallest")).isEqualTo("5.0");
+    assertThat(answer("if (deck + 3 > deck) smallest = 6"))
+        .startsWith("3 has no unit and cannot stand beside deck");
+    assertThat(answer("if (deck == deck) smallest = 7"))
+        .startsWith("== compares to the last digit");
+  }
+
+  @Test
+  void textsWithUnitsInside_stayAsTheyAre() {
+    assertThat(answer("String said = \"24 in 5' #2 f(size = 2x6)\""))
+        .isEqualTo("said = \"24 in 5' #2 f(size = 2x6)\"");
+  }
+
+  @Test
+  void aMethodOfTheUsers_seesWhatWasGivenWithoutTheCompiler() {
+    answer("deck = 1000 sqft");
+    answer("Figure<?> twice() { return deck.plus(deck); }");
+    assertThat(answer("twice()")).isEqualTo("2,000 sq ft");
+    answer("deck = 500 sqft");
+    assertThat(answer("twice()")).isEqualTo("1,000 sq ft");
+  }
+
+  @Test
+  void aFunctionOfTheUsers_comesBeforeTheLibrarys() {
+    answer("int slopeFactor(int n) { return n + 1; }");
+    assertThat(answer("slopeFactor(1)")).isEqualTo("2");
+  }
+
+  /** Lines of a script are compiled together; one that Java would read otherwise is not. */
+  @Test
+  void aScript_readsItsLinesAsThePromptDoes() {
+    List<String> answers = new ArrayList<>();
+    List<String> script =
+        List.of(
+            "given(spacing = 24 in)",
+            "places = new java.util.ArrayList<String>()",
+            "places.add(\"eave\")",
+            "rise = pitch(6/12)",
+            "run = 12 ft",
+            "nailsPerSheet(edge = 6 in, field = 12 in)",
+            "slopeFactor(rise)",
+            "run * 2");
+    session.answers(script, (line, answer) -> answers.add(answer.text()));
+    assertThat(answers.get(3)).isEqualTo("rise = 0.5 in 12");
+    assertThat(answers.get(5)).contains("given: support spacing 24 in");
+    assertThat(answers.get(7)).isEqualTo("24' 0\"");
+  }
+
+  @Test
+  void whatIsCarriedAlong_isNotTheLineThatWasTyped() {
+    answer("deck = 1000 sqft");
+    answer("more = deck * 2");
+    answer("deck = 10 sqft");
+    assertThat(answer("show java")).isEqualTo("var deck = sqft(10);");
+  }
+}
