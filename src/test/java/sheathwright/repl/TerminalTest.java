@@ -65,6 +65,15 @@ class TerminalTest {
     type("sheetsByA" + TAB + "area, pct(0))\r");
     awaits("sheets = 3 sheets");
 
+    type("help(\"nail\")\r");
+    awaits("Enter goes on");
+    type("\r");
+    awaits("nailDimensions");
+    awaits("Enter goes on");
+    type("q");
+    awaits("> ");
+    assertThat(screen.toString()).doesNotContain("velocityPressure");
+
     type("nailsPerSheet(in(16), " + TAB);
     awaits("nailing: how far apart its nails stand");
     type("Nailing.edge(in(6)).field(in(12)),\r");

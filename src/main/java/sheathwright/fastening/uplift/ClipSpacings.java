@@ -46,7 +46,7 @@ public final class ClipSpacings {
    * @throws RefusedException if a number lies outside its range
    * @see "derived: load of the area that one clip holds"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"metal roof", "standing seam"})
   @Column("spacing_in")
   public static Figure<Length> clipSpacing(
       @Column("resistance_lb") Figure<Force> resistance,
@@ -89,7 +89,7 @@ public final class ClipSpacings {
    * @throws RefusedException if a number lies outside its range
    * @see "derived: load of the area that one clip holds; a test is not stretched to wider spacings"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"metal roof", "standing seam"})
   public static ClipSpacing clipSpacingLimit(
       @Column("resistance_lb") Figure<Force> resistance,
       @Column("screws_per_clip") Figure<Ratio> screws,

@@ -47,7 +47,7 @@ public final class UpliftSpacings {
    * @throws RefusedException if a number lies outside its range
    * @see "derived: load of the area that one nail holds"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"blow off", "hold down", "nail pattern"})
   @Column("spacing_in")
   public static Figure<Length> nailSpacingForUplift(
       @Column("resistance_lb") Figure<Force> resistance,
@@ -82,7 +82,7 @@ public final class UpliftSpacings {
    *     in
    * @see "common practice, no source: 12, 6, 4 and 3 in"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"nail pattern", "layout of nails"})
   @Column("nail_spacing_in")
   public static Figure<Length> practicalNailSpacing(AllowedSpacing spacing) {
     var allowed = spacing.load().min(spacing.code()).as("allowed_spacing_in", Units.INCH);

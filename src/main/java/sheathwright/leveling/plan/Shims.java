@@ -77,7 +77,7 @@ public final class Shims {
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source: strips to the next 1/16 in"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"furring", "strip", "cut list of shims", "rip"})
   @Column("thickness_in")
   public static Figure<Length> shimThickness(
       @Column("build_up_in") Figure<Length> buildUp, Ripped strips) {
@@ -113,7 +113,7 @@ public final class Shims {
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source: 1/4 in in a foot is our suggestion"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"furring", "strip", "straighten"})
   public static ShimTaper shimTaper(
       TaperedShim strip, @Column(value = "most_in_12", preset = "0.25") Figure<Ratio> most) {
     var wanted = most.within("most_in_12", Units.RISE_IN_12, ShimRules.TAPER);
@@ -150,7 +150,7 @@ public final class Shims {
    * @throws RefusedException if a number lies outside its range
    * @see "derived: geometry"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"furring", "strip"})
   @Column("nail_needed_in")
   public static Figure<Length> shimNail(@Column("nail_in") Figure<Length> nail, Strip strip) {
     var asked = nail.within("nail_in", Units.INCH, ShimRules.NAIL);

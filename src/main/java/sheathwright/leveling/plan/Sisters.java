@@ -60,7 +60,7 @@ public final class Sisters {
    * @see "common practice, no source: straight stock set to a string line; the parabola is
    *     geometry"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"cut list", "lumber list", "sticks to buy", "straighten"})
   public static SisterStock sisterStock(
       @Narrowed(column = "sag_in", least = 0, most = MOST_SAG, rule = SAG_RULE) SaggedSpan rafter,
       SisterPlan plan,

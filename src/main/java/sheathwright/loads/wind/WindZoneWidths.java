@@ -45,7 +45,7 @@ public final class WindZoneWidths {
    * @throws RefusedException if a number lies outside its range
    * @see "ASCE 7-10, notes of Figure 30.4-2A, secondary source"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"corner zone", "edge zone"})
   @Column("zone_width_ft")
   public static Figure<Length> zoneWidth(
       @Column("least_width_ft") Figure<Length> leastWidth, RoofHeight height) {
