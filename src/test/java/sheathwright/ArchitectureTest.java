@@ -92,7 +92,8 @@ class ArchitectureTest {
           room("workbook.book"),
           room("workbook.draw", "workbook.book"),
           room("workbook.page", "workbook.book", "workbook.draw"),
-          room("repl.show"));
+          room("repl.show"),
+          room("repl.tab"));
 
   /** More files than this in one folder are not seen whole. */
   private static final int MOST_FILES = 35;

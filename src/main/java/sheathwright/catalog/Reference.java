@@ -67,7 +67,8 @@ public final class Reference {
     int widest = card.parameters().stream().mapToInt(p -> p.column().length()).max().orElse(0);
     for (Parameter parameter : card.parameters()) {
       String preset = parameter.isRequired() ? "" : " [" + parameter.preset() + " if left out]";
-      lines.addAll(hung("  " + pad(parameter.column(), widest + 2), said(parameter) + preset, width));
+      lines.addAll(
+          hung("  " + pad(parameter.column(), widest + 2), said(parameter) + preset, width));
     }
     lines.add("gives");
     lines.addAll(hung("  ", results(card) + ": " + card.text().result(), width));

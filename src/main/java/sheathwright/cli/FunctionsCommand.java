@@ -60,7 +60,9 @@ final class FunctionsCommand implements Callable<Integer> {
         if (about.isEmpty()) {
           throw new ParameterException(spec.commandLine(), noSuchName.getMessage());
         }
-        return about.size() == 1 ? Reference.page(about.get(0), Screen.PIPE.columns()) : Reference.list(about);
+        return about.size() == 1
+            ? Reference.page(about.get(0), Screen.PIPE.columns())
+            : Reference.list(about);
       }
     }
     List<Card> about = catalog.about(words);

@@ -14,36 +14,77 @@ final class DeckWords {
 
   private static final List<Entry> ENTRIES =
       List.of(
-          new Entry(Task.NEEDS, "Plane.rectangle(\"south\", ft(42), slopeLength(ft(15), pitch(6)))",
+          new Entry(
+              Task.NEEDS,
+              "Plane.rectangle(\"south\", ft(42), slopeLength(ft(15), pitch(6)))",
               "a roof plane between two rakes"),
-          new Entry(Task.NEEDS, "Plane.triangle(\"east\", ft(32), ft(17))", "the end of a hip roof, as a plane"),
-          new Entry(Task.NEEDS, "Plane.trapezoid(\"south\", ft(50), ft(17), ft(16), ft(16))",
+          new Entry(
+              Task.NEEDS,
+              "Plane.triangle(\"east\", ft(32), ft(17))",
+              "the end of a hip roof, as a plane"),
+          new Entry(
+              Task.NEEDS,
+              "Plane.trapezoid(\"south\", ft(50), ft(17), ft(16), ft(16))",
               "a plane whose sides lean in: hips; out, below zero: valleys"),
-          new Entry(Task.NEEDS, "Plane.outline(\"porch\", \"0 0, 22 0, 22 9, 14 9, 14 6, 0 6\")",
+          new Entry(
+              Task.NEEDS,
+              "Plane.outline(\"porch\", \"0 0, 22 0, 22 9, 14 9, 14 6, 0 6\")",
               "a plane of any outline, feet along the eave and up the slope"),
-          new Entry(Task.NEEDS, "south.without(ft(22), ft(6), ft(3), ft(2))", "a plane with an opening"),
+          new Entry(
+              Task.NEEDS, "south.without(ft(22), ft(6), ft(3), ft(2))", "a plane with an opening"),
           new Entry(Task.NEEDS, "south.measures()", "area, ridge, hips, valleys, rakes of a plane"),
-          new Entry(Task.LAY, "Supports.every(in(16))", "regular rafters or trusses, from the left edge"),
-          new Entry(Task.LAY, "Supports.at(in(0), in(24.5), in(47.25))", "rafters where they were measured"),
+          new Entry(
+              Task.LAY, "Supports.every(in(16))", "regular rafters or trusses, from the left edge"),
+          new Entry(
+              Task.LAY,
+              "Supports.at(in(0), in(24.5), in(47.25))",
+              "rafters where they were measured"),
           new Entry(Task.LAY, "layout(south, rafters)", "sheets laid in courses, cut and counted"),
-          new Entry(Task.LAY, "layout(south, rafters, usual().stagger(in(32)).origin(ft(5)))",
+          new Entry(
+              Task.LAY,
+              "layout(south, rafters, usual().stagger(in(32)).origin(ft(5)))",
               "the layout by rules of your own"),
-          new Entry(Task.LAY, "bestLayout(south, rafters, usual())", "the layout with the fewest joints off"),
-          new Entry(Task.LAY, "byStripRule(south, rafters, usual())",
+          new Entry(
+              Task.LAY,
+              "bestLayout(south, rafters, usual())",
+              "the layout with the fewest joints off"),
+          new Entry(
+              Task.LAY,
+              "byStripRule(south, rafters, usual())",
               "layouts with the strip at the ridge ripped, halved, made two feet"),
           new Entry(Task.CUT, "together(layout1, layout2)", "several planes, offcuts shared"),
-          new Entry(Task.PATCH, "Mark.of(\"m1\", ROT, in(60), in(10), in(30), in(14))",
+          new Entry(
+              Task.PATCH,
+              "Mark.of(\"m1\", ROT, in(60), in(10), in(30), in(14))",
               "bad wood: along, up, width, height"),
-          new Entry(Task.PATCH, "Mark.cell(\"m2\", SOFT, rafters, 3, 2)", "bad wood in one bay of one course"),
-          new Entry(Task.PATCH, "patches(south, rafters, mark1, mark2)", "what is cut out and put in new"),
-          new Entry(Task.NAIL, "ZoneMap.of(south, pitch(6), GABLE, ASCE7_16, zoneWidth(ft(30), RoofHeight.mean(ft(18))))",
+          new Entry(
+              Task.PATCH,
+              "Mark.cell(\"m2\", SOFT, rafters, 3, 2)",
+              "bad wood in one bay of one course"),
+          new Entry(
+              Task.PATCH,
+              "patches(south, rafters, mark1, mark2)",
+              "what is cut out and put in new"),
+          new Entry(
+              Task.NAIL,
+              "ZoneMap.of(south, pitch(6), GABLE, ASCE7_16, zoneWidth(ft(30), RoofHeight.mean(ft(18))))",
               "the wind zones of a plane"),
-          new Entry(Task.SISTER, "string = stringReadings(\"demo-data/tallow-end/readings.csv\", \"S\")",
+          new Entry(
+              Task.SISTER,
+              "string = stringReadings(\"demo-data/tallow-end/readings.csv\", \"S\")",
               "drops below a string, from a file: rafter, along_in, up_in, drop_in"),
-          new Entry(Task.SISTER, "straight = straighten(string, SIZE_2X6, SIZE_2X6, number(0.86))",
+          new Entry(
+              Task.SISTER,
+              "straight = straighten(string, SIZE_2X6, SIZE_2X6, number(0.86))",
               "a straight line over each rafter: size of sisters, of rafters, part of their strength used up"),
-          new Entry(Task.CUT, "repairList(straight)", "what the crew does and cuts: sisters, strips, marks; who decides stands first"),
- new Entry(Task.CUT, "deck.cutList()", "the cut list: which piece comes out of which sheet, each length as the saw is set"),
+          new Entry(
+              Task.CUT,
+              "repairList(straight)",
+              "what the crew does and cuts: sisters, strips, marks; who decides stands first"),
+          new Entry(
+              Task.CUT,
+              "deck.cutList()",
+              "the cut list: which piece comes out of which sheet, each length as the saw is set"),
           new Entry(Task.SISTER, "show(straight)", "the worst rafter, and build-up over the plane"),
           new Entry(Task.LAY, "show(deck)", "a map of a layout, of patches or of wind zones"));
 

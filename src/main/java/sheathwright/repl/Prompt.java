@@ -58,7 +58,10 @@ public final class Prompt {
     Supplier<Screen> screen =
         () ->
             Screen.of(
-                terminal.getSize().getColumns(), terminal.getSize().getRows(), terminal.getType(), System.getenv());
+                terminal.getSize().getColumns(),
+                terminal.getSize().getRows(),
+                terminal.getType(),
+                System.getenv());
     Words.on(screen);
     Pager pager = new Pager(screen, out, () -> key(terminal));
     out.println(

@@ -7,7 +7,9 @@ import java.util.Optional;
 import sheathwright.catalog.Card;
 import sheathwright.catalog.Nearest;
 
-/** What an estimator sets out to do, in the order of the work; a function belongs to its corner's. */
+/**
+ * What an estimator sets out to do, in the order of the work; a function belongs to its corner's.
+ */
 enum Task {
   NEEDS("What the roof needs", "area", "roof"),
   LAY("Lay sheets", "sheet", "sheathing.layout", "sheathing.panel", "sheathing.board"),
@@ -20,13 +22,7 @@ enum Task {
       "fastening.uplift",
       "loads.wind"),
   CHECK(
-      "Check a rafter",
-      "rafter",
-      "framing.rafter",
-      "framing.stop",
-      "loads",
-      "loads.snow",
-      "wood"),
+      "Check a rafter", "rafter", "framing.rafter", "framing.stop", "loads", "loads.snow", "wood"),
   SISTER(
       "Sister and level",
       "sister",
@@ -60,14 +56,15 @@ enum Task {
 
   /** Whether a function is for this: it stands in one of its corners, or is called by its word. */
   boolean isServedBy(Card card) {
-    return corners.contains(card.corner())
-        || corners.isEmpty() && card.words().contains(word);
+    return corners.contains(card.corner()) || corners.isEmpty() && card.words().contains(word);
   }
 
   /** The task that is asked for by its own words or its beginning. */
   static Optional<Task> asked(String words) {
     String wanted = singular(words);
-    return Arrays.stream(values()).filter(each -> singular(each.asked()).equals(wanted)).findFirst();
+    return Arrays.stream(values())
+        .filter(each -> singular(each.asked()).equals(wanted))
+        .findFirst();
   }
 
   private static String singular(String words) {

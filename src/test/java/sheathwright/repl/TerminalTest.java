@@ -68,7 +68,7 @@ class TerminalTest {
     type("help(\"nail\")\r");
     awaits("Enter goes on");
     type("\r");
-    awaits("nailDimensions");
+    awaits("weakestLink");
     awaits("Enter goes on");
     type("q");
     awaits("> ");
@@ -80,6 +80,10 @@ class TerminalTest {
     awaits(". ");
     type("FOUR_BY_EIGHT)\r");
     awaits("nails = 43 nails/sheet");
+
+    type("foo(" + TAB + "12)\r"); // the key behind Tab is not eaten
+    awaits("there is no \"foo\"");
+    assertThat(screen.toString()).contains("foo(12)").doesNotContain("possibilities");
 
     type("for (int i = 0; true; i = 1) { if (i == 0) { System.out.println(123456 * 8); } }\r");
     awaits("987648"); // the loop is running, and can be stopped

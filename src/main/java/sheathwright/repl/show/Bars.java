@@ -97,8 +97,7 @@ public final class Bars {
       for (int i = 0; i < width + 1; i++) {
         bar.append(i == limit ? '|' : i < length ? '#' : '.');
       }
-      lines.add(
-          "%s  %s  %s".formatted(pad(check.what(), label), bar, said(check)));
+      lines.add("%s  %s  %s".formatted(pad(check.what(), label), bar, said(check)));
     }
     lines.add(pad("", label) + "  the mark | is all that is allowed");
     return String.join("\n", lines);

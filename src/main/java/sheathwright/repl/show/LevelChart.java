@@ -33,8 +33,7 @@ final class LevelChart {
             .toList();
     List<String> pictures = new ArrayList<>();
     pictures.add(
-        String.join(
-            "\n", Shown.wrapped(rafters.plan().decision().toString(), columns, "", "  ")));
+        String.join("\n", Shown.wrapped(rafters.plan().decision().toString(), columns, "", "  ")));
     if (stations.size() > 1) {
       pictures.add(
           "rafter "
@@ -47,7 +46,8 @@ final class LevelChart {
                   columns - LABEL - 2));
     }
     if (!Surface.through(rafters.buildUps()).isEmpty()) {
-      pictures.add("plane " + rafters.readings().plane() + "\n" + over(rafters.buildUps(), columns));
+      pictures.add(
+          "plane " + rafters.readings().plane() + "\n" + over(rafters.buildUps(), columns));
     }
     return String.join("\n\n", pictures);
   }
@@ -114,8 +114,7 @@ final class LevelChart {
    * @param after heights above the string when the work is done
    * @param columns how many characters the picture may be wide
    */
-  private static String along(
-      double[] along, double[] before, double[] after, int columns) {
+  private static String along(double[] along, double[] before, double[] after, int columns) {
     double low = Math.min(0, Math.min(least(before), least(after)));
     double high = Math.max(0, Math.max(most(before), most(after)));
     double step = Math.max((high - low) / (PROFILE_ROWS - 1), 1.0 / 16);

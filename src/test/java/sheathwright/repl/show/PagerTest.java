@@ -52,8 +52,7 @@ class PagerTest {
   void aLongLine_goesOnAtAWordFartherIn() {
     String line = "  " + "four ".repeat(11).strip();
     assertThat(printed(new Screen(40, 0, false), line).lines())
-        .containsExactly(
-            "  " + "four ".repeat(6) + "four", "    " + "four ".repeat(4).strip());
+        .containsExactly("  " + "four ".repeat(6) + "four", "    " + "four ".repeat(4).strip());
   }
 
   @Test

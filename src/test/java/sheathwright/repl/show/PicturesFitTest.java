@@ -55,8 +55,7 @@ class PicturesFitTest {
     assertThat(pictured())
         .allSatisfy(
             result -> {
-              List<Integer> widths =
-                  Bars.of(result, columns).lines().map(String::length).toList();
+              List<Integer> widths = Bars.of(result, columns).lines().map(String::length).toList();
               assertThat(widths).allMatch(width -> width <= columns);
               assertThat(widths).anyMatch(width -> width >= columns - 1);
             });
