@@ -1,20 +1,34 @@
 package sheathwright.repl;
 
 import static java.util.stream.Collectors.joining;
+import static java.util.stream.Collectors.toMap;
 
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import sheathwright.catalog.Catalog;
 import sheathwright.catalog.Column;
+import sheathwright.catalog.Marked;
+import sheathwright.catalog.Result;
 import sheathwright.figure.Check;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Traced;
+import sheathwright.figure.Word;
 
 /**
  * Values as the prompt shows them: a figure in one line, a check or a record of results as a table.
  */
 final class Shows {
+
+  /** The answers that the crew marks or cuts, by the names of their figures. */
+  private static final Map<String, Marked> MARKED =
+      Catalog.shipped().cards().stream()
+          .flatMap(card -> card.results().stream())
+          .filter(result -> result.marked() != Marked.NOT)
+          .collect(toMap(Result::column, Result::marked, (one, other) -> one));
 
   private Shows() {}
 
@@ -27,7 +41,7 @@ final class Shows {
   /** A value that no variable holds. */
   static String expression(Object value) {
     return value instanceof Traced traced && traced.isNamed() && !isRefused(traced)
-        ? traced.symbol() + " = " + traced.shown()
+        ? traced.symbol() + " = " + text(traced)
         : text(value);
   }
 
@@ -47,7 +61,7 @@ final class Shows {
 
   static String text(Object value) {
     if (value instanceof Traced traced) {
-      return traced.toString();
+      return MARKED.getOrDefault(traced.name(), Marked.NOT).shown(traced);
     }
     if (value instanceof Check check) {
       return check.toString();
@@ -58,7 +72,40 @@ final class Shows {
     if (value instanceof Collection<?> many) {
       return many.isEmpty() ? "none" : many.stream().map(Shows::text).collect(joining("\n"));
     }
+    if (value instanceof Word word) {
+      return word.word();
+    }
+    if (value == null) {
+      return "nothing";
+    }
+    if (value instanceof Record bare && isWrittenAsJava(bare)) {
+      return parts(bare);
+    }
     return value instanceof String said ? "\"" + said + "\"" : String.valueOf(value);
+  }
+
+  /** Whether its text is only the one that the language gives every record. */
+  private static boolean isWrittenAsJava(Record value) {
+    return value.toString().startsWith(value.getClass().getSimpleName() + "[");
+  }
+
+  /** Each part of a thing that has no text of its own, in a few words. */
+  private static String parts(Record thing) {
+    return aligned(
+        Arrays.stream(thing.getClass().getRecordComponents())
+            .map(
+                component ->
+                    new String[] {
+                      component.getName() + "()", inFewWords(TracedParts.part(component, thing)), ""
+                    })
+            .toList());
+  }
+
+  private static String inFewWords(Object part) {
+    if (part instanceof Collection<?> many) {
+      return many.size() + (many.size() == 1 ? " line" : " lines");
+    }
+    return part instanceof Double number ? Shown.plain(number) : brief(part);
   }
 
   private static boolean hasColumns(Record results) {
@@ -76,7 +123,7 @@ final class Shows {
       if (!component.isAnnotationPresent(Column.class) && !isTraced(component.getType())) {
         continue;
       }
-      Object part = part(component, results);
+      Object part = TracedParts.part(component, results);
       if (part instanceof Check check) {
         rows.add(
             new String[] {
@@ -88,9 +135,18 @@ final class Shows {
                   + (check.ok().holds() ? ", ok" : ", NOT ok")
             });
       } else {
-        rows.add(new String[] {component.getName() + "()", text(part), ""});
+        Marked marked =
+            component.isAnnotationPresent(Column.class)
+                ? component.getAnnotation(Column.class).marked()
+                : Marked.NOT;
+        String text = part instanceof Traced traced ? marked.shown(traced) : text(part);
+        rows.add(new String[] {component.getName() + "()", text, ""});
       }
     }
+    return aligned(rows);
+  }
+
+  private static String aligned(List<String[]> rows) {
     int first = rows.stream().mapToInt(row -> row[0].length()).max().orElse(0);
     int second =
         rows.stream()
@@ -101,14 +157,6 @@ final class Shows {
     return rows.stream()
         .map(row -> (pad(row[0], first + 2) + pad(row[1], second + 2) + row[2]).stripTrailing())
         .collect(joining("\n"));
-  }
-
-  private static Object part(RecordComponent component, Record results) {
-    try {
-      return component.getAccessor().invoke(results);
-    } catch (ReflectiveOperationException impossible) {
-      throw new IllegalStateException(impossible);
-    }
   }
 
   private static String indented(String text) {

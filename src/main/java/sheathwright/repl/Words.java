@@ -62,15 +62,27 @@ public final class Words {
     return StringTable.read(Path.of(file), plane);
   }
 
-  /** The working of a figure, choice or check, or of everything that a function answered. */
+  /**
+   * Where a figure, a choice, a check or a function's answer comes from: the last step, what went
+   * into it, and its source.
+   */
   public static Page explain(Object result) {
+    parts(result);
+    return new Page(Explained.briefly(result, screen.get().columns()));
+  }
+
+  /** The working of the same, every step with its source. */
+  public static Page explainAll(Object result) {
+    return new Page(Working.of(parts(result), screen.get().columns()));
+  }
+
+  private static List<Traced> parts(Object result) {
     List<Traced> traced = result == null ? List.of() : TracedParts.of(result);
     if (traced.isEmpty()) {
       throw new RefusedException(
-          "explain takes a figure, a choice, a check or a function's answer; this is "
-              + (result == null ? "nothing" : result.getClass().getSimpleName()));
+          "explain takes a figure, a choice, a check or a function's answer; this has no working");
     }
-    return new Page(Working.of(traced));
+    return traced;
   }
 
   /** A picture in the terminal, where one can be drawn. */

@@ -2,6 +2,7 @@ package sheathwright.fastening.uplift;
 
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
+import sheathwright.catalog.Marked;
 import sheathwright.fastening.uplift.ClipSpacing.Governs;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
@@ -47,7 +48,7 @@ public final class ClipSpacings {
    * @see "derived: load of the area that one clip holds"
    */
   @LibraryFunction(words = {"metal roof", "standing seam"})
-  @Column("spacing_in")
+  @Column(value = "spacing_in", marked = Marked.DOWN)
   public static Figure<Length> clipSpacing(
       @Column("resistance_lb") Figure<Force> resistance,
       @Column("screws_per_clip") Figure<Ratio> screws,

@@ -2,6 +2,7 @@ package sheathwright.fastening.uplift;
 
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
+import sheathwright.catalog.Marked;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Area;
 import sheathwright.figure.Quantity.Force;
@@ -48,7 +49,7 @@ public final class UpliftSpacings {
    * @see "derived: load of the area that one nail holds"
    */
   @LibraryFunction(words = {"blow off", "hold down", "nail pattern"})
-  @Column("spacing_in")
+  @Column(value = "spacing_in", marked = Marked.DOWN)
   public static Figure<Length> nailSpacingForUplift(
       @Column("resistance_lb") Figure<Force> resistance,
       @Column("uplift_psf") Figure<Pressure> uplift,

@@ -3,6 +3,7 @@ package sheathwright.leveling.plan;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.Columns;
 import sheathwright.catalog.LibraryFunction;
+import sheathwright.catalog.Marked;
 import sheathwright.figure.Check;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
@@ -78,7 +79,7 @@ public final class Shims {
    * @see "common practice, no source: strips to the next 1/16 in"
    */
   @LibraryFunction(words = {"furring", "strip", "cut list of shims", "rip"})
-  @Column("thickness_in")
+  @Column(value = "thickness_in", marked = Marked.UP)
   public static Figure<Length> shimThickness(
       @Column("build_up_in") Figure<Length> buildUp, Ripped strips) {
     var height =
@@ -151,7 +152,7 @@ public final class Shims {
    * @see "derived: geometry"
    */
   @LibraryFunction(words = {"furring", "strip"})
-  @Column("nail_needed_in")
+  @Column(value = "nail_needed_in", marked = Marked.UP)
   public static Figure<Length> shimNail(@Column("nail_in") Figure<Length> nail, Strip strip) {
     var asked = nail.within("nail_in", Units.INCH, ShimRules.NAIL);
     return asked

@@ -1,6 +1,7 @@
 package sheathwright.leveling.plan;
 
 import sheathwright.catalog.Column;
+import sheathwright.catalog.Marked;
 import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
@@ -14,6 +15,6 @@ import sheathwright.figure.Quantity.Length;
  * @param smallest the smallest nominal size that laps enough, or the word none
  */
 public record SisterLap(
-    @Column("lap_in") Figure<Length> lap,
+    @Column(value = "lap_in", marked = Marked.DOWN) Figure<Length> lap,
     @Column("lap_ratio") Check enough,
     @Column("smallest_size") Choice<String> smallest) {}

@@ -1,6 +1,7 @@
 package sheathwright.leveling.plan;
 
 import sheathwright.catalog.Column;
+import sheathwright.catalog.Marked;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Nails;
@@ -17,9 +18,9 @@ import sheathwright.figure.Quantity.Pieces;
  * @param nearMiss what the next shorter stock lacks, if that is under an inch, else zero
  */
 public record SisterStock(
-    @Column("length_ft") Figure<Length> length,
+    @Column(value = "length_ft", marked = Marked.DOWN) Figure<Length> length,
     @Column("stock_ft") Figure<Length> stock,
     @Column(value = "pieces", unit = "piece") Figure<Pieces> pieces,
     @Column(value = "nails", unit = "nail") Figure<Nails> nails,
-    @Column("end_offset_in") Figure<Length> endOffset,
+    @Column(value = "end_offset_in", marked = Marked.NEAREST) Figure<Length> endOffset,
     @Column("near_miss_in") Figure<Length> nearMiss) {}

@@ -2,6 +2,7 @@ package sheathwright.loads.wind;
 
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
+import sheathwright.catalog.Marked;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Length;
@@ -46,7 +47,7 @@ public final class WindZoneWidths {
    * @see "ASCE 7-10, notes of Figure 30.4-2A, secondary source"
    */
   @LibraryFunction(words = {"corner zone", "edge zone"})
-  @Column("zone_width_ft")
+  @Column(value = "zone_width_ft", marked = Marked.UP)
   public static Figure<Length> zoneWidth(
       @Column("least_width_ft") Figure<Length> leastWidth, RoofHeight height) {
     var width =
