@@ -3,12 +3,14 @@ package sheathwright.repl;
 import static java.util.stream.Collectors.joining;
 import static java.util.stream.Collectors.toMap;
 
+import java.lang.reflect.Array;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import sheathwright.catalog.Catalog;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.Marked;
@@ -81,7 +83,21 @@ final class Shows {
     if (value instanceof Record bare && isWrittenAsJava(bare)) {
       return parts(bare);
     }
-    return value instanceof String said ? "\"" + said + "\"" : String.valueOf(value);
+    if (value.getClass().isArray()) {
+      return text(
+          IntStream.range(0, Array.getLength(value))
+              .mapToObj(place -> Array.get(value, place))
+              .toList());
+    }
+    boolean isNameless = value.toString().equals(nameless(value));
+    return value instanceof String said
+        ? "\"" + said + "\""
+        : isNameless ? "a thing; Tab behind its dot lists what it tells" : value.toString();
+  }
+
+  /** What Java calls a thing that has no words of its own. */
+  private static String nameless(Object value) {
+    return value.getClass().getName() + "@" + Integer.toHexString(value.hashCode());
   }
 
   /** Whether its text is only the one that the language gives every record. */
