@@ -16,6 +16,27 @@ final class DeckWords {
       List.of(
           new Entry(
               Task.NEEDS,
+              "home = house(HouseBody.length(ft(50)).width(ft(32)).rise(pitch(5)), Wing.at(ft(14)).width(ft(22)).out(ft(16)))",
+              "a whole roof from its plan, hipped unless it is said .ends(GABLED)"),
+          new Entry(
+              Task.NEEDS,
+              "home.wing(BACK, ft(2), ft(12), ft(8))",
+              "a further wing: side, along the eave, width, out; porch takes the same"),
+          new Entry(
+              Task.NEEDS,
+              "home.dormer(BACK, ft(20), ft(3), ft(6), ft(5))",
+              "a dormer: side, along the eave, from the eave, width, depth; chimney takes the same"),
+          new Entry(Task.NEEDS, "home.planes()", "its planes; home.plane(\"front\") is one of them"),
+          new Entry(
+              Task.LAY,
+              "layout(home, Supports.every(in(24)))",
+              "sheets on every plane of a house, offcuts shared"),
+          new Entry(
+              Task.LAY,
+              "layoutChoices(home, Supports.every(in(24)), usdPerSheet(38), usdPerPiece(4))",
+              "fewest sheets or fewest short pieces to block, and what that choice costs"),
+          new Entry(
+              Task.NEEDS,
               "Plane.rectangle(\"south\", ft(42), slopeLength(ft(15), pitch(6)))",
               "a roof plane between two rakes"),
           new Entry(

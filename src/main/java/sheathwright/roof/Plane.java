@@ -183,6 +183,23 @@ public final class Plane {
         area.minus(width.times(height)).as("deck_area_sf", Units.SQUARE_FOOT));
   }
 
+  /**
+   * This plane with an opening of any shape.
+   *
+   * @param corners in order round it
+   * @param size its area on the slope
+   * @throws RefusedException if it reaches off the plane or into another opening
+   */
+  Plane without(List<Spot> corners, Figure<Area> size) {
+    return new Plane(
+        name,
+        outline.without(corners),
+        openings,
+        given,
+        measures,
+        area.minus(size).as("deck_area_sf", Units.SQUARE_FOOT));
+  }
+
   /** The same plane, which rests on this as well: on which lines of a table tell of it. */
   public Plane given(Solution.Input more) {
     List<Solution.Input> all = new ArrayList<>(given);
