@@ -29,10 +29,6 @@ final class DeckWords {
           new Entry(Task.NEEDS, "home.planes()", "its planes; home.plane(\"front\") is one of them"),
           new Entry(
               Task.LAY,
-              "layout(home, Supports.every(in(24)))",
-              "sheets on every plane of a house, offcuts shared"),
-          new Entry(
-              Task.LAY,
               "layoutChoices(home, Supports.every(in(24)), usdPerSheet(38), usdPerPiece(4))",
               "fewest sheets or fewest short pieces to block, and what that choice costs"),
           new Entry(
@@ -61,6 +57,10 @@ final class DeckWords {
               "Supports.at(in(0), in(24.5), in(47.25))",
               "rafters where they were measured"),
           new Entry(Task.LAY, "layout(south, rafters)", "sheets laid in courses, cut and counted"),
+          new Entry(
+              Task.LAY,
+              "layout(home, Supports.every(in(24)))",
+              "sheets on every plane of a house, offcuts shared"),
           new Entry(
               Task.LAY,
               "layout(south, rafters, usual().stagger(in(32)).origin(ft(5)))",

@@ -46,6 +46,11 @@ record HousePart(
     return kind == Kind.WING || kind == Kind.PORCH;
   }
 
+  /** Whether it stands on one of the short sides. */
+  boolean isAtAnEnd() {
+    return side == HouseSide.LEFT || side == HouseSide.RIGHT;
+  }
+
   String word() {
     return kind.name().toLowerCase(Locale.ROOT);
   }

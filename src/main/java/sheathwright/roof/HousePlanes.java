@@ -59,7 +59,7 @@ final class HousePlanes {
       return;
     }
     Figure<Length> eave = isEnd ? house.body().width() : house.body().length();
-    refuseWhatDoesNotFit(parts, side, House.feet(eave));
+    refuseWhatOverlaps(parts, side);
     Plane plane = atTheEave(side, eave, parts);
     int gabled = 0;
     for (HousePart part : parts) {
@@ -79,15 +79,9 @@ final class HousePlanes {
     }
   }
 
-  private static void refuseWhatDoesNotFit(List<HousePart> parts, HouseSide side, double eave) {
+  private static void refuseWhatOverlaps(List<HousePart> parts, HouseSide side) {
     double free = 0;
     for (HousePart part : parts) {
-      if (part.left() < 0 || part.right() > eave + DUST) {
-        throw new RefusedException(
-            "the %s from %s to %s reaches beyond the %s, which is %s long"
-                .formatted(
-                    part.word(), said(part.left()), said(part.right()), side.word(), said(eave)));
-      }
       if (part.isAtTheEave()) {
         if (part.left() < free - DUST) {
           throw new RefusedException(

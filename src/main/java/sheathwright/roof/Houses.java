@@ -99,8 +99,8 @@ public final class Houses {
         Figure.choose(isGabled, width.times(TWO).times(slope).in(Units.FOOT), NOTHING)
             .as("body_rake_ft", Units.FOOT);
     for (HousePart part : parts) {
-      var wide = narrower(part, width);
-      var deep = part.depth().in(Units.FOOT);
+      var wide = fitting(part, width, part.isAtAnEnd() ? width : length);
+      var deep = reach(part, wide);
       var both = deep.times(TWO).in(Units.FOOT);
       plan = plan.plus(planOf(part, wide));
       if (part.isGabled()) {
@@ -127,15 +127,32 @@ public final class Houses {
         List.copyOf(parts));
   }
 
-  /** How wide a part is; a gabled one whose ridge would reach the body's is refused. */
-  private static Figure<Length> narrower(HousePart part, Figure<Length> body) {
+  /** How far a part reaches; one without width reaches nowhere. */
+  private static Figure<Length> reach(HousePart part, Figure<Length> wide) {
+    Figure<Length> deep = part.depth().in(Units.FOOT);
+    return deep.onlyIf(
+        Condition.any(wide.isMoreThan(NOTHING), deep.isAtMost(NOTHING)),
+        "a %1$s without width reaches nowhere: give its width, or no reach".formatted(part.word()));
+  }
+
+  /** How wide a part is; one beyond its side or with a ridge as high as the body's is refused. */
+  private static Figure<Length> fitting(
+      HousePart part, Figure<Length> body, Figure<Length> side) {
     Figure<Length> wide = part.width().in(Units.FOOT);
+    Condition isOnItsSide =
+        Condition.all(
+            part.at().isAtLeast(NOTHING), part.at().plus(wide).isAtMost(side));
+    Figure<Length> placed =
+        wide.onlyIf(
+            isOnItsSide,
+            "the %s reaches beyond the %s: its place and its width together are more than that side"
+                .formatted(part.word(), part.side().word()));
     return part.isGabled()
-        ? wide.onlyIf(
+        ? placed.onlyIf(
             wide.isLessThan(body),
             "a %s is narrower than the body, so that its ridge stays below the body's"
                 .formatted(part.word()))
-        : wide;
+        : placed;
   }
 
   /** What a part adds to the plan; a dormer covers what it takes. */

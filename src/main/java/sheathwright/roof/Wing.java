@@ -13,9 +13,9 @@ import sheathwright.figure.Quantity.Length;
  * @param out from the body's eave to the wing's gable
  */
 public record Wing(
-    @Column(value = "wing_at_ft", preset = "0", least = 0, most = 500, rule = "0 at the corner")
+    @Column(value = "wing_at_ft", preset = "0", least = 0, most = 400, rule = "0 at the corner")
         Figure<Length> at,
-    @Column(value = "wing_width_ft", preset = "0", least = 0, most = 200, rule = "0 without a wing")
+    @Column(value = "wing_width_ft", preset = "0", least = 0, most = 190, rule = "0 without a wing")
         Figure<Length> width,
     @Column(value = "wing_out_ft", preset = "0", least = 0, most = 200, rule = "0 without a wing")
         Figure<Length> out) {

@@ -132,6 +132,8 @@ class HousesTest {
     assertRefused(
         () -> Houses.house(HouseBody.length(ft(20)).width(ft(30)).rise(pitch(5))).area().value(),
         "length_ft must not be less than width_ft");
+    assertRefused(
+        () -> Houses.house(HIP, Wing.none().out(ft(16))).ridge().value(), "without width");
     assertRefused(() -> house.plane("south"), "it has front, back, left, right");
   }
 
