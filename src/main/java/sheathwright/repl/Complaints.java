@@ -81,8 +81,7 @@ final class Complaints {
       String name = type.substring(type.lastIndexOf('.') + 1);
       return isOurs
           ? thrown.getMessage()
-          : Hints.raised(
-              name, INSIDES.matcher(String.valueOf(thrown.getMessage())).replaceAll(""));
+          : Hints.raised(name, INSIDES.matcher(String.valueOf(thrown.getMessage())).replaceAll(""));
     }
     return "it uses something that is not defined";
   }
@@ -130,7 +129,7 @@ final class Complaints {
             .formatted(symbol.group(1));
       }
       if (isNumberCall(symbol.group(1), source)) {
-        return "there is no unit \"%s\"; the nearest is %s; numbers are said with %s"
+        return "there is no unit or function \"%s\"; the nearest is %s; numbers are said with %s"
             .formatted(symbol.group(1), nearestUnit(symbol.group(1)), String.join(", ", UNITS));
       }
       return "there is no \"%s\"; %s".formatted(symbol.group(1), nearest(symbol.group(1)));
@@ -190,7 +189,8 @@ final class Complaints {
                     .map(
                         typed ->
                             "%s was given (%s);\nfor instance %s"
-                                .formatted(name, Hints.kinds(plain(given)).replace(",", ", "), typed)))
+                                .formatted(
+                                    name, Hints.kinds(plain(given).replace(",", ", ")), typed)))
         .orElse(plain(message));
   }
 
@@ -198,7 +198,7 @@ final class Complaints {
     return "%s was given (%s);\n%s"
         .formatted(
             card.method().getName(),
-            given.equals("no arguments") ? "" : Hints.kinds(given).replace(",", ", "),
+            given.equals("no arguments") ? "" : Hints.kinds(given.replace(",", ", ")),
             usage(card));
   }
 

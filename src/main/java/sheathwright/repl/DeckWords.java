@@ -26,7 +26,8 @@ final class DeckWords {
               Task.NEEDS,
               "home.dormer(BACK, ft(20), ft(3), ft(6), ft(5))",
               "a dormer: side, along the eave, from the eave, width, depth; chimney takes the same"),
-          new Entry(Task.NEEDS, "home.planes()", "its planes; home.plane(\"front\") is one of them"),
+          new Entry(
+              Task.NEEDS, "home.planes()", "its planes; home.plane(\"front\") is one of them"),
           new Entry(
               Task.LAY,
               "layoutChoices(home, Supports.every(in(24)), usdPerSheet(38), usdPerPiece(4))",

@@ -43,14 +43,12 @@ public record House(
    * @param width across the wing's ridge
    * @param out from the eave to its gable
    */
-  public House wing(
-      HouseSide side, Figure<Length> at, Figure<Length> width, Figure<Length> out) {
+  public House wing(HouseSide side, Figure<Length> at, Figure<Length> width, Figure<Length> out) {
     return with(new HousePart(HousePart.Kind.WING, side, at, NOTHING, width, out));
   }
 
   /** The same house with the slope carried on over a porch, so far out from the eave. */
-  public House porch(
-      HouseSide side, Figure<Length> at, Figure<Length> width, Figure<Length> out) {
+  public House porch(HouseSide side, Figure<Length> at, Figure<Length> width, Figure<Length> out) {
     return with(new HousePart(HousePart.Kind.PORCH, side, at, NOTHING, width, out));
   }
 

@@ -149,8 +149,7 @@ final class HousePlanes {
     return switch (part.kind()) {
       case WING, PORCH -> plane;
       case CHIMNEY ->
-          plane.without(
-              part.at(), onTheSlope(part.from()), part.width(), onTheSlope(part.depth()));
+          plane.without(part.at(), onTheSlope(part.from()), part.width(), onTheSlope(part.depth()));
       case DORMER -> given(plane.without(dormer(part), area(part)), part);
     };
   }

@@ -27,8 +27,8 @@ public final class Houses {
   }
 
   /**
-   * The whole roof of a house from its plan: area, and how long its ridges, hips, valleys, eaves and
-   * rakes are.
+   * The whole roof of a house from its plan: area, and how long its ridges, hips, valleys, eaves
+   * and rakes are.
    *
    * <pre>
    * area   = (length × width + wing width × wing out) × slope factor
@@ -39,8 +39,8 @@ public final class Houses {
    * rakes  = wing width × slope factor, and 2 × width × slope factor if the ends are gabled
    * </pre>
    *
-   * <p>Does not cover slopes that differ, eaves at different heights, corners that are not square, or
-   * parts that stand on a wing.
+   * <p>Does not cover slopes that differ, eaves at different heights, corners that are not square,
+   * or parts that stand on a wing.
    *
    * <p>At the prompt the answer takes further wings, porches, dormers and chimneys ({@code
    * home.dormer(FRONT, ft(8), ft(4), ft(6), ft(5))}), and gives its planes to be laid with sheets.
@@ -53,8 +53,8 @@ public final class Houses {
    * @param body of the roof
    * @param wing at the front, or none
    * @return square feet of deck, and feet of ridges, hips, valleys, eaves and rakes, each once
-   * @throws RefusedException if a number lies outside its range, a hip roof is wider than long, or the
-   *     wing is as wide as the body
+   * @throws RefusedException if a number lies outside its range, a hip roof is wider than long, or
+   *     the wing is as wide as the body
    * @see "derived: plan area times slope factor and theorem of Pythagoras"
    */
   @LibraryFunction(words = {"whole roof", "hip roof", "gable roof", "square", "hip length"})
@@ -76,8 +76,7 @@ public final class Houses {
     var slope = Slopes.slopeFactor(body.rise());
     var hips = Slopes.hipValleyFactor(body.rise());
     Condition isGabled = body.ends().choice().is(RoofEnds.GABLED);
-    Condition isLongEnough =
-        Condition.any(isGabled, body.length().isAtLeast(body.width()));
+    Condition isLongEnough = Condition.any(isGabled, body.length().isAtLeast(body.width()));
     var length =
         body.length()
             .onlyIf(
@@ -136,12 +135,10 @@ public final class Houses {
   }
 
   /** How wide a part is; one beyond its side or with a ridge as high as the body's is refused. */
-  private static Figure<Length> fitting(
-      HousePart part, Figure<Length> body, Figure<Length> side) {
+  private static Figure<Length> fitting(HousePart part, Figure<Length> body, Figure<Length> side) {
     Figure<Length> wide = part.width().in(Units.FOOT);
     Condition isOnItsSide =
-        Condition.all(
-            part.at().isAtLeast(NOTHING), part.at().plus(wide).isAtMost(side));
+        Condition.all(part.at().isAtLeast(NOTHING), part.at().plus(wide).isAtMost(side));
     Figure<Length> placed =
         wide.onlyIf(
             isOnItsSide,

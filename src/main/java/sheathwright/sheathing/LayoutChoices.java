@@ -21,15 +21,11 @@ import sheathwright.sheathing.layout.DeckLayout;
  * @param block what it costs to block one short piece
  */
 public record LayoutChoices(
-    List<DeckLayout> layouts,
-    Figure<Per<Money, Sheets>> sheet,
-    Figure<Per<Money, Pieces>> block) {
+    List<DeckLayout> layouts, Figure<Per<Money, Sheets>> sheet, Figure<Per<Money, Pieces>> block) {
 
   /** Those of the layouts that no other beats in both. */
   static LayoutChoices of(
-      List<DeckLayout> laid,
-      Figure<Per<Money, Sheets>> sheet,
-      Figure<Per<Money, Pieces>> block) {
+      List<DeckLayout> laid, Figure<Per<Money, Sheets>> sheet, Figure<Per<Money, Pieces>> block) {
     List<DeckLayout> kept = new ArrayList<>();
     laid.stream()
         .sorted(
@@ -55,11 +51,7 @@ public record LayoutChoices(
 
   /** What the sheets cost that a layout takes more than the first one. */
   public Figure<Money> sheetsMore(DeckLayout layout) {
-    return layout
-        .sheets()
-        .minus(first().sheets())
-        .times(sheet)
-        .as("sheets_more_usd", Units.USD);
+    return layout.sheets().minus(first().sheets()).times(sheet).as("sheets_more_usd", Units.USD);
   }
 
   /** What it costs to block the short pieces that a layout saves beside the first one. */
@@ -90,6 +82,8 @@ public record LayoutChoices(
     return layout.sheets()
         + (pieces == 0
             ? ", no short pieces"
-            : pieces == 1 ? ", 1 short piece to block" : ", %.0f short pieces to block".formatted(pieces));
+            : pieces == 1
+                ? ", 1 short piece to block"
+                : ", %.0f short pieces to block".formatted(pieces));
   }
 }

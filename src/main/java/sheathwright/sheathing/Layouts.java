@@ -139,17 +139,17 @@ public final class Layouts {
     return tried;
   }
 
-  /** Sheets on all planes of a house by the usual rules, what is cut off the one used on another. */
+  /**
+   * Sheets on all planes of a house by the usual rules, what is cut off the one used on another.
+   */
   public static DeckLayout layout(House house, Supports supports) {
     return together(
-        house.planes().stream()
-            .map(plane -> courses(plane, supports, LayoutRules.USUAL))
-            .toList());
+        house.planes().stream().map(plane -> courses(plane, supports, LayoutRules.USUAL)).toList());
   }
 
   /**
-   * A house laid by each rule for the strips at its ridges, and with as few short pieces as there is
-   * a way to; those that are worse in sheets and in short pieces are left out.
+   * A house laid by each rule for the strips at its ridges, and with as few short pieces as there
+   * is a way to; those that are worse in sheets and in short pieces are left out.
    *
    * @param sheet what one more sheet costs
    * @param block what it costs to block one short piece

@@ -13,7 +13,7 @@ class HintsTest {
 
   private static final List<Row> TABLE =
       List.of(
-          new Row("yd(3)", "there is no unit \"yd\"", "in, ft, sqft"),
+          new Row("yd(3)", "there is no unit or function \"yd\"", "in, ft, sqft"),
           new Row(
               "sheetsByArea(in(3), pct(10))",
               "a length (in, ft) stands where an area (sqft) is due",
@@ -23,8 +23,7 @@ class HintsTest {
               "a number without a unit stands where an area (sqft) is due",
               "for instance sheetsByArea(sqft("),
           new Row("sqft(\"a\")", "a text in quotes stands where a number without", ""),
-          new Row(
-              "in(3).plus(psf(4))", "4 psf cannot be added to 3 in: they do not measure", ""),
+          new Row("in(3).plus(psf(4))", "4 psf cannot be added to 3 in: they do not measure", ""),
           new Row("nailsPerSheet(in(16), pct(6))", "nailsPerSheet was given (a length", "Nailing."),
           new Row("in(3).bar()", "there is no \"bar\" behind this dot", "Tab"),
           new Row("String s = null; s.length()", "it asks something of a name that holds", ""),

@@ -20,8 +20,7 @@ class ShowsTest {
   @Test
   void aSpacing_isRoundedDownAndSaysSo() {
     // 80 lb ÷ (42 psf × 16 in): 80 × 144 ÷ (42 × 16) = 17.142857 in, between 17-2/16 and 17-3/16
-    assertThat(
-            Shows.variable("gap", UpliftSpacings.nailSpacingForUplift(lb(80), psf(42), in(16))))
+    assertThat(Shows.variable("gap", UpliftSpacings.nailSpacingForUplift(lb(80), psf(42), in(16))))
         .isEqualTo("gap = 17-1/8 in, rounded down");
   }
 
@@ -29,16 +28,14 @@ class ShowsTest {
   void theCourseAtTheRidge_isCutDown() {
     // 161 in less three courses of 48 leaves 17; a third of an inch more lies above 5/16
     DeckLayout deck =
-        Layouts.layout(
-            Plane.rectangle("south", ft(16), in(161 + 1 / 3.0)), Supports.every(in(24)));
+        Layouts.layout(Plane.rectangle("south", ft(16), in(161 + 1 / 3.0)), Supports.every(in(24)));
     assertThat(Shows.text(deck)).contains("17-5/16 in, rounded down");
   }
 
   @Test
   void aCutList_isReadBySheet() {
     // 8 ft by 7 ft: a whole course, then one of 3 ft, 36 in less the gap of 1/8
-    DeckLayout deck =
-        Layouts.layout(Plane.rectangle("shed", ft(8), ft(7)), Supports.every(in(24)));
+    DeckLayout deck = Layouts.layout(Plane.rectangle("shed", ft(8), ft(7)), Supports.every(in(24)));
     assertThat(Shows.text(deck.cutList()))
         .contains("sheet 1: shed 2-1 47-7/8 by 35-7/8")
         .endsWith("inches, a piece between two sixteenths rounded down");
@@ -46,8 +43,7 @@ class ShowsTest {
 
   @Test
   void aThingWithoutWordsOfItsOwn_isATableOfItsParts() {
-    DeckLayout deck =
-        Layouts.layout(Plane.rectangle("shed", ft(8), ft(4)), Supports.every(in(24)));
+    DeckLayout deck = Layouts.layout(Plane.rectangle("shed", ft(8), ft(4)), Supports.every(in(24)));
     assertThat(Shows.text(deck.planes().get(0)))
         .contains("plane()", "plane shed, 32 sq ft")
         .doesNotContain("CourseLayout", "[");

@@ -91,7 +91,9 @@ class HousesTest {
             .chimney(HouseSide.FRONT, ft(18), ft(9), ft(2), ft(3));
     double plan =
         union(
-            new double[] {0, 42, 0, 30}, new double[] {10, 30, 20, 38}, new double[] {2, 14, -6, 5});
+            new double[] {0, 42, 0, 30},
+            new double[] {10, 30, 20, 38},
+            new double[] {2, 14, -6, 5});
     assertThat(house.area().value()).isCloseTo((plan - 2 * 3) * SLOPE, within(1e-6));
     assertThat(drawnArea(house)).isCloseTo((plan - 2 * 3) * SLOPE, HUNDREDTH);
     assertThat(house.planes().stream().mapToDouble(each -> each.area().value()).sum())
@@ -126,8 +128,7 @@ class HousesTest {
     assertRefused(
         () -> house.chimney(HouseSide.FRONT, ft(0), ft(2), ft(2), ft(2)), "reaches off the plane");
     assertRefused(
-        () ->
-            Houses.house(HIP.ends(RoofEnds.GABLED)).wing(HouseSide.LEFT, ft(5), ft(8), ft(4)),
+        () -> Houses.house(HIP.ends(RoofEnds.GABLED)).wing(HouseSide.LEFT, ft(5), ft(8), ft(4)),
         "the left is a gable");
     assertRefused(
         () -> Houses.house(HouseBody.length(ft(20)).width(ft(30)).rise(pitch(5))).area().value(),

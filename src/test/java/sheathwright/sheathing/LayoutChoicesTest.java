@@ -19,8 +19,7 @@ import sheathwright.sheathing.layout.DeckLayout;
 class LayoutChoicesTest {
 
   private static final House GABLE =
-      Houses.house(
-          HouseBody.length(ft(42)).width(ft(30)).rise(pitch(6)).ends(RoofEnds.GABLED));
+      Houses.house(HouseBody.length(ft(42)).width(ft(30)).rise(pitch(6)).ends(RoofEnds.GABLED));
   private static final Supports RAFTERS = Supports.every(in(24));
 
   @Test
@@ -33,8 +32,7 @@ class LayoutChoicesTest {
 
   @Test
   void eachFurtherLayout_buysFewerShortPiecesWithSheets() {
-    LayoutChoices choices =
-        Layouts.layoutChoices(GABLE, RAFTERS, usdPerSheet(38), usdPerPiece(4));
+    LayoutChoices choices = Layouts.layoutChoices(GABLE, RAFTERS, usdPerSheet(38), usdPerPiece(4));
     assertThat(choices.layouts()).isNotEmpty();
     for (int i = 1; i < choices.layouts().size(); i++) {
       DeckLayout before = choices.layouts().get(i - 1);

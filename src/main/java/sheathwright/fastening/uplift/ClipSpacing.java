@@ -14,7 +14,8 @@ import sheathwright.figure.Quantity.Length;
  * @param governs what decides it
  */
 public record ClipSpacing(
-    @Column(value = "spacing_in", marked = Marked.DOWN) Figure<Length> spacing, @Column("governs") Choice<Governs> governs) {
+    @Column(value = "spacing_in", marked = Marked.DOWN) Figure<Length> spacing,
+    @Column("governs") Choice<Governs> governs) {
 
   /** What limits the spacing of clips. */
   public enum Governs implements Option<Governs> {

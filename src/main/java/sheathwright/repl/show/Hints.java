@@ -80,7 +80,9 @@ public final class Hints {
 
   private static final List<Hint> RAISED =
       List.of(
-          hint("NullPointerException: .*", found -> "it asks something of a name that holds nothing"),
+          hint(
+              "NullPointerException: .*",
+              found -> "it asks something of a name that holds nothing"),
           hint("ArithmeticException: / by zero", found -> "nothing can be divided by zero"),
           hint(
               "\\w*IndexOutOfBoundsException: \\D*(-?\\d+)\\D+(\\d+).*",

@@ -16,8 +16,8 @@ import sheathwright.figure.Traced;
 
 /**
  * A function asked for by its name alone: one line a parameter with unit, range, choices and what
- * stands there already. Enter keeps, a value changes, nothing where something is due leaves. It ends
- * as the call with every name that was answered.
+ * stands there already. Enter keeps, a value changes, nothing where something is due leaves. It
+ * ends as the call with every name that was answered.
  */
 public final class Form {
 
@@ -41,8 +41,7 @@ public final class Form {
    * @param said hears what is wrong with an answer, before it is asked for again
    * @return the call as it would be typed; nothing if the form was left
    */
-  public Optional<String> filled(
-      Function<String, Optional<String>> line, Consumer<String> said) {
+  public Optional<String> filled(Function<String, Optional<String>> line, Consumer<String> said) {
     List<String> named = new ArrayList<>();
     said.accept(card.text().summary() + "\nEnter keeps what stands in brackets.");
     for (Parameter parameter : card.parameters()) {
