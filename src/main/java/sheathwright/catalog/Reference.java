@@ -50,7 +50,7 @@ public final class Reference {
   /** Everything that is known of one function, for a terminal of a width. */
   public static String page(Card card, int width) {
     List<String> lines = new ArrayList<>();
-    lines.add(card.name() + ", typed " + card.call() + "(…)");
+    lines.add(card.name());
     lines.addAll(hung("  ", card.text().summary(), width));
     lines.add("");
     card.text()
