@@ -92,7 +92,9 @@ class ArchitectureTest {
           room("repl.line"),
           room("workbook.book"),
           room("workbook.draw", "workbook.book"),
-          room("workbook.page", "workbook.book", "workbook.draw"));
+          room("workbook.page", "workbook.book", "workbook.draw"),
+          room("repl.show"),
+          room("repl.tab"));
 
   /** More files than this in one folder are not seen whole. */
   private static final int MOST_FILES = 35;

@@ -50,6 +50,21 @@ public record Card(
         : new IllegalStateException(called + " failed", thrown.getCause());
   }
 
+  /** As it is typed at the prompt: {@code nailsPerSheet}. */
+  public String call() {
+    return method.getName();
+  }
+
+  /** What the trade calls it beside its name. */
+  public List<String> words() {
+    return List.of(method.getAnnotation(LibraryFunction.class).words());
+  }
+
+  /** Room and corner that it stands in: {@code fastening.count}. */
+  public String corner() {
+    return method.getDeclaringClass().getPackageName().substring("sheathwright.".length());
+  }
+
   /** The room that it stands in: {@code fastening}. */
   public String room() {
     return method.getDeclaringClass().getPackageName().split("\\.")[1];

@@ -132,7 +132,10 @@ final class CardReader {
     Column column = element.getAnnotation(Column.class);
     boolean isWord = OneOf.class.isAssignableFrom(type);
     return new Result(
-        column.value(), isWord ? null : Columns.unit(column), answer -> traced(part.apply(answer)));
+        column.value(),
+        isWord ? null : Columns.unit(column),
+        column.marked(),
+        answer -> traced(part.apply(answer)));
   }
 
   private static Traced traced(Object part) {

@@ -62,14 +62,19 @@ public final class Catalog {
   }
 
   private static int weight(Card card, String word) {
-    String wanted = word.toLowerCase(Locale.ROOT);
+    String wanted = Nearest.singular(word);
     int weight = card.name().contains(wanted) ? 4 : 0;
-    weight += card.text().summary().toLowerCase(Locale.ROOT).contains(wanted) ? 2 : 0;
+    weight += card.words().stream().anyMatch(each -> speaksOf(each, wanted)) ? 4 : 0;
+    weight += speaksOf(card.text().summary(), wanted) ? 2 : 0;
     boolean elsewhere =
         card.parameters().stream().anyMatch(parameter -> parameter.column().contains(wanted))
-            || card.text().notes().toLowerCase(Locale.ROOT).contains(wanted)
+            || speaksOf(card.text().notes(), wanted)
             || card.room().contains(wanted);
     return weight + (elsewhere ? 1 : 0);
+  }
+
+  private static boolean speaksOf(String text, String wanted) {
+    return text.toLowerCase(Locale.ROOT).contains(wanted);
   }
 
   private String nearest(String wanted) {

@@ -43,6 +43,9 @@ public @interface Column {
   /** Whose rule that is, and something right to try. */
   String rule() default "";
 
+  /** Whether the crew marks or cuts it, and which way it is rounded for them. */
+  Marked marked() default Marked.NOT;
+
   /** How the equation writes it in print, where its name would read worse. */
   String symbol() default "";
 }

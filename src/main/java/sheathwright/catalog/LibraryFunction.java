@@ -12,4 +12,8 @@ import java.lang.annotation.Target;
  */
 @Target(ElementType.METHOD)
 @Retention(RetentionPolicy.RUNTIME)
-public @interface LibraryFunction {}
+public @interface LibraryFunction {
+
+  /** What the trade calls it that its name and first sentence do not say; help looks here too. */
+  String[] words() default {};
+}

@@ -35,6 +35,14 @@ public final class Nearest {
     return isBegun || Catalog.distance(wanted, name) <= 1 + wanted.length() / LETTERS_A_SLIP;
   }
 
+  /** A word as it is looked for: small letters, one of many. */
+  public static String singular(String word) {
+    String small = word.toLowerCase(Locale.ROOT);
+    return small.length() > FEWEST_LETTERS && small.endsWith("s") && !small.endsWith("ss")
+        ? small.substring(0, small.length() - 1)
+        : small;
+  }
+
   static String folded(String name) {
     return name.toLowerCase(Locale.ROOT).replaceAll("[_ -]", "");
   }

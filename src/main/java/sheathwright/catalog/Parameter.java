@@ -52,6 +52,19 @@ public record Parameter(
     return options == null ? List.of() : Choice.wordsOf(options);
   }
 
+  /** Its words as they are said, each the shorter way that it has; empty if it is a number. */
+  public List<String> spoken() {
+    return options == null
+        ? List.of()
+        : Arrays.stream(options.getEnumConstants())
+            .map(
+                option ->
+                    option instanceof Word word && !word.alsoWritten().isEmpty()
+                        ? word.alsoWritten()
+                        : Choice.literal(option).plain())
+            .toList();
+  }
+
   /**
    * The argument that a cell's text stands for, as an input that remembers its place.
    *

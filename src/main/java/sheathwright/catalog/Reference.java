@@ -6,13 +6,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import sheathwright.figure.Shown;
 
 /**
  * The catalog as people read it: a line a function, a page a function, and the whole as a document.
  */
 public final class Reference {
-
-  private static final int WIDTH = 88;
 
   /** The rooms that have functions, in the order of the work, with what each is about. */
   private static final Map<String, String> CHAPTERS = chapters();
@@ -40,33 +39,45 @@ public final class Reference {
         .collect(joining("\n"));
   }
 
-  /** Everything that is known of one function, for a terminal. */
-  public static String page(Card card) {
+  /** The same in lines of a width, each function called as it is typed. */
+  public static String list(List<Card> cards, int width) {
+    int widest = cards.stream().mapToInt(card -> card.call().length()).max().orElse(0);
+    return cards.stream()
+        .flatMap(card -> hung(pad(card.call(), widest + 2), card.text().summary(), width).stream())
+        .collect(joining("\n"));
+  }
+
+  /** Everything that is known of one function, for a terminal of a width. */
+  public static String page(Card card, int width) {
     List<String> lines = new ArrayList<>();
     lines.add(card.name());
-    lines.addAll(wrapped(card.text().summary(), "  "));
+    lines.addAll(hung("  ", card.text().summary(), width));
     lines.add("");
-    card.text().formula().lines().forEach(line -> lines.add("    " + line));
+    card.text()
+        .formula()
+        .lines()
+        .forEach(line -> lines.addAll(Shown.wrapped(line, width, "    ", "            ")));
     lines.add("");
-    lines.addAll(wrapped(card.text().limits(), "  "));
+    lines.addAll(hung("  ", card.text().limits(), width));
     if (!card.text().notes().isBlank()) {
-      lines.addAll(wrapped(card.text().notes(), "  "));
+      lines.addAll(hung("  ", card.text().notes(), width));
     }
     lines.add("");
     lines.add("takes");
     int widest = card.parameters().stream().mapToInt(p -> p.column().length()).max().orElse(0);
     for (Parameter parameter : card.parameters()) {
       String preset = parameter.isRequired() ? "" : " [" + parameter.preset() + " if left out]";
-      lines.addAll(hung("  " + pad(parameter.column(), widest + 2), said(parameter) + preset));
+      lines.addAll(
+          hung("  " + pad(parameter.column(), widest + 2), said(parameter) + preset, width));
     }
     lines.add("gives");
-    lines.addAll(hung("  ", results(card) + ": " + card.text().result()));
+    lines.addAll(hung("  ", results(card) + ": " + card.text().result(), width));
     lines.add("refuses");
-    lines.addAll(hung("  ", card.text().refusals()));
+    lines.addAll(hung("  ", card.text().refusals(), width));
     lines.add("example");
-    card.text().examples().forEach(example -> lines.addAll(hung("  ", example)));
+    card.text().examples().forEach(example -> lines.addAll(hung("  ", example, width)));
     lines.add("source");
-    lines.addAll(hung("  ", card.text().source()));
+    lines.addAll(hung("  ", card.text().source(), width));
     return String.join("\n", lines);
   }
 
@@ -151,24 +162,8 @@ public final class Reference {
     return card.results().stream().map(Result::column).collect(joining(", "));
   }
 
-  private static List<String> hung(String head, String text) {
-    List<String> lines = wrapped(text, " ".repeat(head.length()));
-    lines.set(0, head + lines.get(0).substring(head.length()));
-    return lines;
-  }
-
-  private static List<String> wrapped(String text, String indent) {
-    List<String> lines = new ArrayList<>();
-    StringBuilder line = new StringBuilder(indent);
-    for (String word : text.split(" ")) {
-      if (line.length() > indent.length() && line.length() + 1 + word.length() > WIDTH) {
-        lines.add(line.toString());
-        line = new StringBuilder(indent);
-      }
-      line.append(line.length() > indent.length() ? " " : "").append(word);
-    }
-    lines.add(line.toString());
-    return lines;
+  private static List<String> hung(String head, String text, int width) {
+    return Shown.wrapped(text, width, head, " ".repeat(head.length()));
   }
 
   private static String pad(String text, int width) {

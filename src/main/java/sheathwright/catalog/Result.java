@@ -9,6 +9,7 @@ import sheathwright.figure.Unit;
  *
  * @param column as tables call it
  * @param unit of its numbers; null if it is a word
+ * @param marked whether the crew marks or cuts it
  * @param in takes it out of what the method returned
  */
-public record Result(String column, Unit<?> unit, Function<Object, Traced> in) {}
+public record Result(String column, Unit<?> unit, Marked marked, Function<Object, Traced> in) {}

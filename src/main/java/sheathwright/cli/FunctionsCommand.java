@@ -12,6 +12,7 @@ import sheathwright.catalog.Card;
 import sheathwright.catalog.Catalog;
 import sheathwright.catalog.Reference;
 import sheathwright.figure.RefusedException;
+import sheathwright.repl.show.Screen;
 
 /** Lists the library functions, or shows one. */
 @Command(
@@ -53,13 +54,15 @@ final class FunctionsCommand implements Callable<Integer> {
     }
     if (words.size() == 1) {
       try {
-        return Reference.page(catalog.named(words.get(0)));
+        return Reference.page(catalog.named(words.get(0)), Screen.PIPE.columns());
       } catch (RefusedException noSuchName) {
         List<Card> about = catalog.about(words);
         if (about.isEmpty()) {
           throw new ParameterException(spec.commandLine(), noSuchName.getMessage());
         }
-        return about.size() == 1 ? Reference.page(about.get(0)) : Reference.list(about);
+        return about.size() == 1
+            ? Reference.page(about.get(0), Screen.PIPE.columns())
+            : Reference.list(about);
       }
     }
     List<Card> about = catalog.about(words);

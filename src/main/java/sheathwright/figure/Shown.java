@@ -4,12 +4,18 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
-/** Numbers as people read them, and as tables hold them. */
+/** Numbers as people read them, and as tables hold them; text in lines of a width. */
 public final class Shown {
 
   private static final DecimalFormatSymbols POINT = DecimalFormatSymbols.getInstance(Locale.ROOT);
+
+  /** Behind a blank, and before the dot of a further call. */
+  private static final Pattern BETWEEN_WORDS = Pattern.compile("(?<= )|(?<=\\))(?=\\.[a-z])");
 
   private Shown() {}
 
@@ -25,6 +31,29 @@ public final class Shown {
   /** A name in words: {@code edge spacing} for {@code edge_spacing_in}. */
   public static String inWords(String name) {
     return inWords(name, Units.endingOf(name));
+  }
+
+  /**
+   * Text in lines that go on at a word, or at a dot between two calls.
+   *
+   * @param width characters in a line; a longer word has a line of its own
+   * @param first stands before the first line
+   * @param further stands before each further one
+   */
+  public static List<String> wrapped(String text, int width, String first, String further) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder(first);
+    boolean isBegun = false;
+    for (String piece : BETWEEN_WORDS.split(text)) {
+      if (isBegun && line.length() + piece.stripTrailing().length() > width) {
+        lines.add(line.toString().stripTrailing());
+        line = new StringBuilder(further);
+      }
+      line.append(piece);
+      isBegun = true;
+    }
+    lines.add(line.toString().stripTrailing());
+    return lines;
   }
 
   static String inWords(String name, Unit<?> unit) {

@@ -77,7 +77,7 @@ public final class DeadLoads {
    *     given for a material that goes by the layer
    * @see "ASCE 7-10, Table C3-1, secondary source; standing-seam metal from memory"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"shingle", "tile", "slate", "dead load"})
   @Column("load_psf")
   public static Figure<Pressure> layerLoad(
       @Column("material") OneOf<RoofMaterial> material,
@@ -141,7 +141,7 @@ public final class DeadLoads {
    * @throws RefusedException if a number lies outside its range
    * @see "derived: area of the section; 34 pcf is common practice, no source"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"dead load"})
   @Column("load_psf")
   public static Figure<Pressure> framingLoad(
       @Narrowed(

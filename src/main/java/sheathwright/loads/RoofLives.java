@@ -85,7 +85,7 @@ public final class RoofLives {
    * @throws RefusedException if a number lies outside its range
    * @see "ASCE 7-16, 4.8.2, alike in 7-10 and 7-22, secondary source"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"crew", "people on the roof"})
   @Column("live_psf")
   public static Figure<Pressure> roofLiveLoad(
       @Column("tributary_sf") Figure<Area> tributary,

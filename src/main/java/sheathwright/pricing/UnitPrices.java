@@ -46,7 +46,7 @@ public final class UnitPrices {
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"quote", "bid", "labor", "markup", "sheet price"})
   public static UnitPrice sheetUnitPrice(
       SheetMaterial material,
       @Column(value = "hours", unit = "h/sheet") Figure<Per<Time, Sheets>> hours,
@@ -96,7 +96,7 @@ public final class UnitPrices {
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"quote", "bid", "labor", "markup", "sister price"})
   public static PiecePrice pieceUnitPrice(
       PieceMaterial material,
       @Column(value = "hours", unit = "h/piece") Figure<Per<Time, Pieces>> hours,

@@ -25,6 +25,7 @@ import sheathwright.catalog.Catalog;
 import sheathwright.catalog.Parameter;
 import sheathwright.figure.RefusedException;
 import sheathwright.job.table.ProblemsException;
+import sheathwright.repl.show.Hints;
 
 /**
  * What the prompt says when a line cannot be taken: what was given, what is allowed, and something
@@ -41,6 +42,15 @@ final class Complaints {
   private static final Pattern QUALIFIED = Pattern.compile("\\b(?:[a-z]\\w*\\.)+([A-Z])");
   private static final Pattern FIGURE =
       Pattern.compile("(?:Figure|OneOf|Choice)<(?:Quantity\\.)?([^<>]*)>");
+
+  /** A name that is missing in what stands before the dot, and not in the session. */
+  private static final Pattern MEMBER =
+      Pattern.compile("location:\\s+(?:class|interface|variable \\w+ of type) (?!REPL)[A-Za-z]");
+
+  private static final List<String> UNITS =
+      List.of(
+          "in", "ft", "sqft", "psf", "psi", "pcf", "lb", "mph", "pct", "pitch", "number", "usd",
+          "hours", "nails", "sheets", "pieces");
 
   private static final Pattern INSIDES = Pattern.compile("REPL\\.\\$JShell\\$\\w+\\.");
 
@@ -71,7 +81,7 @@ final class Complaints {
       String name = type.substring(type.lastIndexOf('.') + 1);
       return isOurs
           ? thrown.getMessage()
-          : name + ": " + INSIDES.matcher(String.valueOf(thrown.getMessage())).replaceAll("");
+          : Hints.raised(name, INSIDES.matcher(String.valueOf(thrown.getMessage())).replaceAll(""));
     }
     return "it uses something that is not defined";
   }
@@ -114,6 +124,14 @@ final class Complaints {
     String message = diag.getMessage(Locale.ROOT);
     Matcher symbol = SYMBOL.matcher(message);
     if (symbol.find()) {
+      if (MEMBER.matcher(message).find()) {
+        return "there is no \"%s\" behind this dot; Tab lists what there is"
+            .formatted(symbol.group(1));
+      }
+      if (isNumberCall(symbol.group(1), source)) {
+        return "there is no unit or function \"%s\"; the nearest is %s; numbers are said with %s"
+            .formatted(symbol.group(1), nearestUnit(symbol.group(1)), String.join(", ", UNITS));
+      }
       return "there is no \"%s\"; %s".formatted(symbol.group(1), nearest(symbol.group(1)));
     }
     Matcher method = METHOD.matcher(message);
@@ -135,6 +153,18 @@ final class Complaints {
           .orElse(plain(message));
     }
     return plain(message);
+  }
+
+  /** Whether a name is called with nothing but a number, as a unit is. */
+  private static boolean isNumberCall(String name, String source) {
+    return Pattern.compile("\\b" + name + "\\(\\s*-?[\\d.]+\\s*\\)").matcher(source).find();
+  }
+
+  private static String nearestUnit(String wanted) {
+    String folded = wanted.toLowerCase(Locale.ROOT);
+    return UNITS.stream()
+        .min(Comparator.comparingInt(unit -> Catalog.distance(folded, unit)))
+        .orElseThrow();
   }
 
   private static Optional<Card> calledIn(String source) {
@@ -159,7 +189,8 @@ final class Complaints {
                     .map(
                         typed ->
                             "%s was given (%s);\nfor instance %s"
-                                .formatted(name, plain(given).replace(",", ", "), typed)))
+                                .formatted(
+                                    name, Hints.kinds(plain(given).replace(",", ", ")), typed)))
         .orElse(plain(message));
   }
 
@@ -167,7 +198,7 @@ final class Complaints {
     return "%s was given (%s);\n%s"
         .formatted(
             card.method().getName(),
-            given.equals("no arguments") ? "" : given.replace(",", ", "),
+            given.equals("no arguments") ? "" : Hints.kinds(given.replace(",", ", ")),
             usage(card));
   }
 
@@ -190,7 +221,7 @@ final class Complaints {
     return parameter.javaName()
         + (parameter.options() == null
             ? parameter.unit().symbol().isEmpty() ? "" : " (" + parameter.unit() + ")"
-            : " " + String.join("|", parameter.words()).toUpperCase(Locale.ROOT).replace('-', '_'));
+            : " " + String.join("|", parameter.spoken()));
   }
 
   private String nearest(String wanted) {
@@ -218,10 +249,11 @@ final class Complaints {
       before = bare;
       bare = FIGURE.matcher(bare).replaceAll("$1");
     } while (!bare.equals(before));
-    return bare.replaceAll(" +", " ")
-        .lines()
-        .map(String::strip)
-        .filter(line -> !line.isEmpty())
-        .collect(joining("; "));
+    return Hints.compiled(
+        bare.replaceAll(" +", " ")
+            .lines()
+            .map(String::strip)
+            .filter(line -> !line.isEmpty())
+            .collect(joining("; ")));
   }
 }

@@ -3,56 +3,112 @@ package sheathwright.repl;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
+import sheathwright.catalog.Nearest;
 
 /** What can be typed to lay sheets, cut patches and straighten rafters, beside the functions. */
 final class DeckWords {
 
-  /** One thing that can be typed, and what comes of it. */
-  private record Entry(String typed, String meaning) {}
+  /** One thing that can be typed for a task, and what comes of it. */
+  record Entry(Task task, String typed, String meaning) {}
 
   private static final List<Entry> ENTRIES =
       List.of(
           new Entry(
+              Task.NEEDS,
+              "home = house(HouseBody.length(ft(50)).width(ft(32)).rise(pitch(5)), Wing.at(ft(14)).width(ft(22)).out(ft(16)))",
+              "a whole roof from its plan, hipped unless it is said .ends(GABLED)"),
+          new Entry(
+              Task.NEEDS,
+              "home.wing(BACK, ft(2), ft(12), ft(8))",
+              "a further wing: side, along the eave, width, out; porch takes the same"),
+          new Entry(
+              Task.NEEDS,
+              "home.dormer(BACK, ft(20), ft(3), ft(6), ft(5))",
+              "a dormer: side, along the eave, from the eave, width, depth; chimney takes the same"),
+          new Entry(
+              Task.NEEDS, "home.planes()", "its planes; home.plane(\"front\") is one of them"),
+          new Entry(
+              Task.LAY,
+              "layoutChoices(home, Supports.every(in(24)), usdPerSheet(38), usdPerPiece(4))",
+              "fewest sheets or fewest short pieces to block, and what that choice costs"),
+          new Entry(
+              Task.NEEDS,
               "Plane.rectangle(\"south\", ft(42), slopeLength(ft(15), pitch(6)))",
               "a roof plane between two rakes"),
           new Entry(
-              "Plane.triangle(\"east\", ft(32), ft(17))", "the end of a hip roof, as a plane"),
+              Task.NEEDS,
+              "Plane.triangle(\"east\", ft(32), ft(17))",
+              "the end of a hip roof, as a plane"),
           new Entry(
+              Task.NEEDS,
               "Plane.trapezoid(\"south\", ft(50), ft(17), ft(16), ft(16))",
               "a plane whose sides lean in: hips; out, below zero: valleys"),
           new Entry(
+              Task.NEEDS,
               "Plane.outline(\"porch\", \"0 0, 22 0, 22 9, 14 9, 14 6, 0 6\")",
               "a plane of any outline, feet along the eave and up the slope"),
-          new Entry("south.without(ft(22), ft(6), ft(3), ft(2))", "a plane with an opening"),
-          new Entry("south.measures()", "area, ridge, hips, valleys, rakes of a plane"),
-          new Entry("Supports.every(in(16))", "regular rafters or trusses, from the left edge"),
-          new Entry("Supports.at(in(0), in(24.5), in(47.25))", "rafters where they were measured"),
-          new Entry("layout(south, rafters)", "sheets laid in courses, cut and counted"),
           new Entry(
+              Task.NEEDS, "south.without(ft(22), ft(6), ft(3), ft(2))", "a plane with an opening"),
+          new Entry(Task.NEEDS, "south.measures()", "area, ridge, hips, valleys, rakes of a plane"),
+          new Entry(
+              Task.LAY, "Supports.every(in(16))", "regular rafters or trusses, from the left edge"),
+          new Entry(
+              Task.LAY,
+              "Supports.at(in(0), in(24.5), in(47.25))",
+              "rafters where they were measured"),
+          new Entry(Task.LAY, "layout(south, rafters)", "sheets laid in courses, cut and counted"),
+          new Entry(
+              Task.LAY,
+              "layout(home, Supports.every(in(24)))",
+              "sheets on every plane of a house, offcuts shared"),
+          new Entry(
+              Task.LAY,
               "layout(south, rafters, usual().stagger(in(32)).origin(ft(5)))",
               "the layout by rules of your own"),
-          new Entry("bestLayout(south, rafters, usual())", "the layout with the fewest joints off"),
           new Entry(
+              Task.LAY,
+              "bestLayout(south, rafters, usual())",
+              "the layout with the fewest joints off"),
+          new Entry(
+              Task.LAY,
               "byStripRule(south, rafters, usual())",
               "layouts with the strip at the ridge ripped, halved, made two feet"),
-          new Entry("together(layout1, layout2)", "several planes, offcuts shared"),
+          new Entry(Task.CUT, "together(layout1, layout2)", "several planes, offcuts shared"),
           new Entry(
+              Task.PATCH,
               "Mark.of(\"m1\", ROT, in(60), in(10), in(30), in(14))",
               "bad wood: along, up, width, height"),
-          new Entry("Mark.cell(\"m2\", SOFT, rafters, 3, 2)", "bad wood in one bay of one course"),
-          new Entry("patches(south, rafters, mark1, mark2)", "what is cut out and put in new"),
           new Entry(
+              Task.PATCH,
+              "Mark.cell(\"m2\", SOFT, rafters, 3, 2)",
+              "bad wood in one bay of one course"),
+          new Entry(
+              Task.PATCH,
+              "patches(south, rafters, mark1, mark2)",
+              "what is cut out and put in new"),
+          new Entry(
+              Task.NAIL,
               "ZoneMap.of(south, pitch(6), GABLE, ASCE7_16, zoneWidth(ft(30), RoofHeight.mean(ft(18))))",
               "the wind zones of a plane"),
           new Entry(
+              Task.SISTER,
               "string = stringReadings(\"demo-data/tallow-end/readings.csv\", \"S\")",
               "drops below a string, from a file: rafter, along_in, up_in, drop_in"),
           new Entry(
+              Task.SISTER,
               "straight = straighten(string, SIZE_2X6, SIZE_2X6, number(0.86))",
               "a straight line over each rafter: size of sisters, of rafters, part of their strength used up"),
-          new Entry("repairList(straight)", "what the crew does; who decides stands first"),
-          new Entry("show(straight)", "the worst rafter, and build-up over the plane"),
-          new Entry("show(deck)", "a map of a layout, of patches or of wind zones"));
+          new Entry(
+              Task.CUT,
+              "repairList(straight)",
+              "what the crew does and cuts: sisters, strips, marks; who decides stands first"),
+          new Entry(
+              Task.CUT,
+              "deck.cutList()",
+              "the cut list: which piece comes out of which sheet, each length as the saw is set"),
+          new Entry(Task.SISTER, "show(straight)", "the worst rafter, and build-up over the plane"),
+          new Entry(Task.LAY, "show(deck)", "a map of a layout, of patches or of wind zones"));
 
   private DeckWords() {}
 
@@ -75,15 +131,27 @@ final class DeckWords {
     return typed.substring(typed.indexOf(" = ") < 0 ? 0 : typed.indexOf(" = ") + 3);
   }
 
-  /** The lines that speak of all these words; empty if none does. */
-  static String about(List<String> words) {
-    StringBuilder lines = new StringBuilder();
-    for (Entry entry : ENTRIES) {
-      String text = (entry.typed() + " " + entry.meaning()).toLowerCase(Locale.ROOT);
-      if (words.stream().allMatch(word -> text.contains(word.toLowerCase(Locale.ROOT)))) {
-        lines.append(entry.typed()).append("\n    ").append(entry.meaning()).append('\n');
-      }
-    }
-    return lines.toString();
+  /** The lines that speak of all these words. */
+  static List<Entry> about(List<String> words) {
+    return ENTRIES.stream()
+        .filter(
+            entry -> {
+              String text = (entry.typed() + " " + entry.meaning()).toLowerCase(Locale.ROOT);
+              return words.stream().allMatch(word -> text.contains(Nearest.singular(word)));
+            })
+        .toList();
+  }
+
+  /** The lines that a task takes. */
+  static List<Entry> linesFor(Task task) {
+    return ENTRIES.stream().filter(entry -> entry.task() == task).toList();
+  }
+
+  /** What those lines call, each once. */
+  static Stream<String> callsFor(Task task) {
+    return linesFor(task).stream()
+        .map(entry -> withoutItsName(entry.typed()))
+        .map(call -> call.substring(0, call.indexOf('(')))
+        .distinct();
   }
 }

@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Supplier;
 import org.jline.reader.EOFError;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
@@ -13,8 +14,11 @@ import org.jline.reader.ParsedLine;
 import org.jline.reader.Parser;
 import org.jline.reader.UserInterruptException;
 import org.jline.reader.impl.DefaultParser;
+import org.jline.terminal.Attributes;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
+import sheathwright.repl.show.Pager;
+import sheathwright.repl.show.Screen;
 
 /** The prompt in a terminal. It is drawn at once; the compiler wakes behind it. */
 public final class Prompt {
@@ -51,6 +55,15 @@ public final class Prompt {
             .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
             .build();
     PrintWriter out = terminal.writer();
+    Supplier<Screen> screen =
+        () ->
+            Screen.of(
+                terminal.getSize().getColumns(),
+                terminal.getSize().getRows(),
+                terminal.getType(),
+                System.getenv());
+    Words.on(screen);
+    Pager pager = new Pager(screen, out, () -> key(terminal));
     out.println(
         "Sheathwright. help() tells what can be typed, exit leaves. Planning help: local code decides.");
     terminal.handle(
@@ -66,11 +79,8 @@ public final class Prompt {
           break;
         }
         for (Answer answer : session.join().answers(line)) {
-          if (!answer.text().isEmpty()) {
-            out.println(answer.text());
-          }
+          pager.print(answer.text());
         }
-        out.flush();
       } catch (UserInterruptException interrupted) {
         out.println("(exit leaves)");
       } catch (EndOfFileException end) {
@@ -78,6 +88,18 @@ public final class Prompt {
       }
     }
     session.join().close();
+  }
+
+  /** The next key, whatever it is; below zero at the end of all input. */
+  private static int key(Terminal terminal) {
+    Attributes before = terminal.enterRawMode();
+    try {
+      return terminal.reader().read();
+    } catch (IOException gone) {
+      return -1;
+    } finally {
+      terminal.setAttributes(before);
+    }
   }
 
   /** Reads on while a line is not a whole one. */

@@ -1,20 +1,36 @@
 package sheathwright.repl;
 
 import static java.util.stream.Collectors.joining;
+import static java.util.stream.Collectors.toMap;
 
+import java.lang.reflect.Array;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import sheathwright.catalog.Catalog;
 import sheathwright.catalog.Column;
+import sheathwright.catalog.Marked;
+import sheathwright.catalog.Result;
 import sheathwright.figure.Check;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Traced;
+import sheathwright.figure.Word;
 
 /**
  * Values as the prompt shows them: a figure in one line, a check or a record of results as a table.
  */
 final class Shows {
+
+  /** The answers that the crew marks or cuts, by the names of their figures. */
+  private static final Map<String, Marked> MARKED =
+      Catalog.shipped().cards().stream()
+          .flatMap(card -> card.results().stream())
+          .filter(result -> result.marked() != Marked.NOT)
+          .collect(toMap(Result::column, Result::marked, (one, other) -> one));
 
   private Shows() {}
 
@@ -27,7 +43,7 @@ final class Shows {
   /** A value that no variable holds. */
   static String expression(Object value) {
     return value instanceof Traced traced && traced.isNamed() && !isRefused(traced)
-        ? traced.symbol() + " = " + traced.shown()
+        ? traced.symbol() + " = " + text(traced)
         : text(value);
   }
 
@@ -47,7 +63,7 @@ final class Shows {
 
   static String text(Object value) {
     if (value instanceof Traced traced) {
-      return traced.toString();
+      return MARKED.getOrDefault(traced.name(), Marked.NOT).shown(traced);
     }
     if (value instanceof Check check) {
       return check.toString();
@@ -58,7 +74,54 @@ final class Shows {
     if (value instanceof Collection<?> many) {
       return many.isEmpty() ? "none" : many.stream().map(Shows::text).collect(joining("\n"));
     }
-    return value instanceof String said ? "\"" + said + "\"" : String.valueOf(value);
+    if (value instanceof Word word) {
+      return word.word();
+    }
+    if (value == null) {
+      return "nothing";
+    }
+    if (value instanceof Record bare && isWrittenAsJava(bare)) {
+      return parts(bare);
+    }
+    if (value.getClass().isArray()) {
+      return text(
+          IntStream.range(0, Array.getLength(value))
+              .mapToObj(place -> Array.get(value, place))
+              .toList());
+    }
+    boolean isNameless = value.toString().equals(nameless(value));
+    return value instanceof String said
+        ? "\"" + said + "\""
+        : isNameless ? "a thing; Tab behind its dot lists what it tells" : value.toString();
+  }
+
+  /** What Java calls a thing that has no words of its own. */
+  private static String nameless(Object value) {
+    return value.getClass().getName() + "@" + Integer.toHexString(value.hashCode());
+  }
+
+  /** Whether its text is only the one that the language gives every record. */
+  private static boolean isWrittenAsJava(Record value) {
+    return value.toString().startsWith(value.getClass().getSimpleName() + "[");
+  }
+
+  /** Each part of a thing that has no text of its own, in a few words. */
+  private static String parts(Record thing) {
+    return aligned(
+        Arrays.stream(thing.getClass().getRecordComponents())
+            .map(
+                component ->
+                    new String[] {
+                      component.getName() + "()", inFewWords(TracedParts.part(component, thing)), ""
+                    })
+            .toList());
+  }
+
+  private static String inFewWords(Object part) {
+    if (part instanceof Collection<?> many) {
+      return many.size() + (many.size() == 1 ? " line" : " lines");
+    }
+    return part instanceof Double number ? Shown.plain(number) : brief(part);
   }
 
   /** Whether it is a thing or a record of results, or is made of such. */
@@ -67,13 +130,14 @@ final class Shows {
         .anyMatch(
             component ->
                 component.isAnnotationPresent(Column.class)
-                    || part(component, record) instanceof Record inner && isTabled(inner));
+                    || TracedParts.part(component, record) instanceof Record inner
+                        && isTabled(inner));
   }
 
   /** Whether some of its parts have parts, which are then said with the columns that they fill. */
   private static boolean isMadeOfThings(Record record) {
     return Arrays.stream(record.getClass().getRecordComponents())
-        .map(component -> part(component, record))
+        .map(component -> TracedParts.part(component, record))
         .anyMatch(part -> part instanceof Record inner && isTabled(inner));
   }
 
@@ -83,7 +147,10 @@ final class Shows {
   }
 
   private static String table(Record record) {
-    List<String[]> rows = rows("", record, isMadeOfThings(record));
+    return aligned(rows("", record, isMadeOfThings(record)));
+  }
+
+  private static String aligned(List<String[]> rows) {
     int first = rows.stream().mapToInt(row -> row[0].length()).max().orElse(0);
     int second =
         rows.stream()
@@ -100,7 +167,7 @@ final class Shows {
   private static List<String[]> rows(String before, Record record, boolean withColumns) {
     List<String[]> rows = new ArrayList<>();
     for (RecordComponent component : record.getClass().getRecordComponents()) {
-      Object part = part(component, record);
+      Object part = TracedParts.part(component, record);
       String called = before + component.getName() + "()";
       if (part instanceof Check check) {
         rows.add(
@@ -112,7 +179,10 @@ final class Shows {
       } else if (part instanceof Record inner && isTabled(inner)) {
         rows.addAll(rows(called + ".", inner, withColumns));
       } else if (component.isAnnotationPresent(Column.class) || part instanceof Traced) {
-        rows.add(new String[] {called, text(part), withColumns ? column(component, part) : ""});
+        rows.add(
+            new String[] {
+              called, marked(component, part), withColumns ? column(component, part) : ""
+            });
       }
     }
     return rows;
@@ -125,12 +195,12 @@ final class Shows {
     return isSaid ? "" : column.value();
   }
 
-  private static Object part(RecordComponent component, Record results) {
-    try {
-      return component.getAccessor().invoke(results);
-    } catch (ReflectiveOperationException impossible) {
-      throw new IllegalStateException(impossible);
-    }
+  /** A part as the crew reads it, if its column says that it is marked or cut. */
+  private static String marked(RecordComponent component, Object part) {
+    Column column = component.getAnnotation(Column.class);
+    return column != null && part instanceof Traced traced
+        ? column.marked().shown(traced)
+        : text(part);
   }
 
   private static String indented(String text) {

@@ -19,6 +19,7 @@ import sheathwright.figure.Amounts;
 import sheathwright.figure.Units;
 import sheathwright.leveling.plan.Straightening;
 import sheathwright.repl.line.Holds;
+import sheathwright.roof.HouseSide;
 import sheathwright.sheathing.Layouts;
 import sheathwright.sheathing.patch.Finding;
 
@@ -55,6 +56,7 @@ final class Vocabulary {
     add(Layouts.class);
     add(Straightening.class);
     add(Finding.class);
+    add(HouseSide.class);
     add(Units.class);
     add(Amounts.class);
     for (Card card : Catalog.shipped().cards()) {

@@ -5,21 +5,22 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import sheathwright.catalog.Card;
-import sheathwright.catalog.Catalog;
-import sheathwright.catalog.Reference;
+import java.util.function.Supplier;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Working;
 import sheathwright.job.StringTable;
 import sheathwright.job.file.NewFile;
 import sheathwright.leveling.string.StringReadings;
+import sheathwright.repl.show.Bars;
+import sheathwright.repl.show.Screen;
 import sheathwright.workbook.page.SessionBook;
 
 /** What can be asked of a session at its own prompt. Meant to be imported statically. */
 public final class Words {
 
   private static volatile Session current;
+  private static volatile Supplier<Screen> screen = () -> Screen.PIPE;
 
   private Words() {}
 
@@ -36,46 +37,24 @@ public final class Words {
     current = session;
   }
 
-  /** What can be typed here. */
-  public static Page help() {
-    return new Page(
-        """
-        A line is Java, without the semicolon: order = sheetsByArea(sqft(1408.72), pct(10))
-        A name given a new value carries along everything made from it.
-        in("1-3/8") ft("16-9 1/4") sqft psf pct usd number    say a number with its unit
-        help("nail")         functions that speak of nails, with an example each
-        explain(order)       the working, step by step, with sources
-        show(check)          a picture, where one can be drawn
-        help("layout")       roof planes, sheets laid on them, patches
-        help("string")       string-line readings, rafters made straight
-        save("roof.xlsx")    the session as a live workbook
-        Tab completes and tells the parameters; exit leaves.
+  /** Pictures take the width of this screen from now on. */
+  static void on(Supplier<Screen> shown) {
+    screen = shown;
+  }
 
-        """
-            + Reference.list(Catalog.shipped().cards()));
+  /** What can be typed here, in the order of the work. */
+  public static Page help() {
+    return new Page(Help.page(screen.get().columns()));
   }
 
   /**
-   * The functions that speak of these words, best first, with an example each; or the one of this
-   * name.
+   * All of a task, the function of this name, or whatever speaks of these words, with an example
+   * each.
+   *
+   * @throws RefusedException if nothing does
    */
   public static Page help(String words) {
-    Catalog catalog = Catalog.shipped();
-    try {
-      return new Page(Reference.page(catalog.named(words)));
-    } catch (RefusedException noSuchName) {
-      List<String> wanted = List.of(words.strip().split("\\s+"));
-      List<Card> about = catalog.about(wanted);
-      StringBuilder page = new StringBuilder(DeckWords.about(wanted));
-      if (about.isEmpty() && page.isEmpty()) {
-        throw noSuchName;
-      }
-      for (Card card : about) {
-        page.append(Reference.list(List.of(card))).append('\n');
-        page.append("    ").append(card.text().examples().get(0)).append('\n');
-      }
-      return new Page(page.toString().stripTrailing());
-    }
+    return new Page(Help.about(words, screen.get().columns()));
   }
 
   /** The string-line readings of a plane, from a file: rafter, along_in, up_in, drop_in. */
@@ -83,20 +62,32 @@ public final class Words {
     return StringTable.read(Path.of(file), plane);
   }
 
-  /** The working of a figure, choice or check, or of everything that a function answered. */
+  /**
+   * Where a figure, a choice, a check or a function's answer comes from: the last step, what went
+   * into it, and its source.
+   */
   public static Page explain(Object result) {
+    parts(result);
+    return new Page(Explained.briefly(result, screen.get().columns()));
+  }
+
+  /** The working of the same, every step with its source. */
+  public static Page explainAll(Object result) {
+    return new Page(Working.of(parts(result), screen.get().columns()));
+  }
+
+  private static List<Traced> parts(Object result) {
     List<Traced> traced = result == null ? List.of() : TracedParts.of(result);
     if (traced.isEmpty()) {
       throw new RefusedException(
-          "explain takes a figure, a choice, a check or a function's answer; this is "
-              + (result == null ? "nothing" : result.getClass().getSimpleName()));
+          "explain takes a figure, a choice, a check or a function's answer; this has no working");
     }
-    return new Page(Working.of(traced));
+    return traced;
   }
 
   /** A picture in the terminal, where one can be drawn. */
   public static Page show(Object result) {
-    return new Page(Bars.of(result));
+    return new Page(Bars.of(result, screen.get().columns()));
   }
 
   /**

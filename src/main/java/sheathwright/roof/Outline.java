@@ -73,8 +73,17 @@ public final class Outline {
    * @throws RefusedException if the opening reaches off the plane or into another opening
    */
   public Outline without(Box opening) {
-    Polygon hole = rectangle(opening);
+    return without(rectangle(opening));
+  }
+
+  /** This outline with an opening of any shape cut out, such as a dormer with its valleys. */
+  public Outline without(List<Spot> corners) {
+    return without(polygon(corners, "the opening"));
+  }
+
+  private Outline without(Polygon hole) {
     if (!shape.covers(hole)) {
+      Box opening = box(hole.getEnvelopeInternal());
       throw new RefusedException(
           "the opening from %s to %s in along the eave and %s to %s in up the slope reaches off the plane, or into another"
                   .formatted(

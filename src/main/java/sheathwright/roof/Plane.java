@@ -187,9 +187,31 @@ public final class Plane {
    * @param label what that is called when it has changed
    */
   public Plane restingOn(String label, Choice<String> state) {
-    Reading more = new Reading().and(reading);
+    Reading more = new Reading();
     more.word(label, state);
-    return new Plane(name, outline, openings, more, measures, area);
+    return restingOn(more);
+  }
+
+  /** The same plane, which rests on all that was read here as well. */
+  Plane restingOn(Reading more) {
+    return new Plane(name, outline, openings, new Reading().and(reading).and(more), measures, area);
+  }
+
+  /**
+   * This plane with an opening of any shape.
+   *
+   * @param corners in order round it
+   * @param size its area on the slope
+   * @throws RefusedException if it reaches off the plane or into another opening
+   */
+  Plane without(List<Spot> corners, Figure<Area> size) {
+    return new Plane(
+        name,
+        outline.without(corners),
+        openings,
+        reading,
+        measures,
+        area.minus(size).as("deck_area_sf", Units.SQUARE_FOOT));
   }
 
   public String name() {

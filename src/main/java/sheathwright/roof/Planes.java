@@ -45,7 +45,7 @@ public final class Planes {
    * @throws RefusedException if a number lies outside its range, or the sides cross below the ridge
    * @see "derived: area of a trapezoid and theorem of Pythagoras"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"hip length", "valley length", "ridge length", "square"})
   public static PlaneMeasures planeMeasures(PlaneSize size, Leans leans) {
     var along = size.eave();
     var up = size.slope();

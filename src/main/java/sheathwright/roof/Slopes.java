@@ -37,7 +37,7 @@ public final class Slopes {
    * @throws RefusedException if the rise lies outside its range
    * @see "derived: theorem of Pythagoras"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"pitch", "multiplier", "true area"})
   @Column("slope_factor")
   public static Figure<Ratio> slopeFactor(@Column("rise_in_12") Figure<Ratio> rise) {
     var r = Slope.pitch(rise);
@@ -65,7 +65,7 @@ public final class Slopes {
    * @throws RefusedException if the rise lies outside its range
    * @see "derived: theorem of Pythagoras"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"hip rafter", "valley rafter"})
   @Column("hip_valley_factor")
   public static Figure<Ratio> hipValleyFactor(@Column("rise_in_12") Figure<Ratio> rise) {
     var r = Slope.pitch(rise);
@@ -92,7 +92,7 @@ public final class Slopes {
    * @throws RefusedException if either number lies outside its range
    * @see "derived: theorem of Pythagoras"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"rafter length", "pitch", "true length"})
   @Column("slope_length_ft")
   public static Figure<Length> slopeLength(
       @Column("run_ft") Figure<Length> run, @Column("rise_in_12") Figure<Ratio> rise) {

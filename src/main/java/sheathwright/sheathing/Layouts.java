@@ -1,19 +1,24 @@
 package sheathwright.sheathing;
 
 import static java.util.Comparator.comparingDouble;
+import static java.util.Comparator.comparingLong;
 
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import sheathwright.cutting.Patience;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Money;
+import sheathwright.figure.Quantity.Per;
+import sheathwright.figure.Quantity.Pieces;
+import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Units;
+import sheathwright.roof.House;
 import sheathwright.roof.Plane;
 import sheathwright.roof.Supports;
 import sheathwright.sheathing.layout.CourseLayout;
@@ -38,6 +43,12 @@ import sheathwright.sheathing.patch.PatchRules;
 public final class Layouts {
 
   private static final int MOST_ORIGINS = 12;
+
+  private static final Comparator<CourseLayout> FEWEST_OFF =
+      comparingDouble((CourseLayout each) -> Math.rint(offSupports(each)))
+          .thenComparingLong(Layouts::shortPieces);
+  private static final Comparator<CourseLayout> FEWEST_SHORT =
+      comparingLong(Layouts::shortPieces).thenComparingDouble(each -> Math.rint(offSupports(each)));
 
   private Layouts() {}
 
@@ -88,6 +99,31 @@ public final class Layouts {
    * every shift that keeps to the supports.
    */
   public static DeckLayout bestLayout(Plane plane, Supports supports, LayoutRules rules) {
+    Reading trying = Reading.aside();
+    List<CourseLayout> tried = tried(plane, supports, rules);
+    double leastOff = offSupports(tried.stream().min(FEWEST_OFF).orElseThrow());
+    return tried.stream()
+        .filter(each -> offSupports(each) <= leastOff + 1)
+        .sorted(FEWEST_OFF)
+        .limit(MOST_ORIGINS)
+        .map(each -> LayoutAnswer.of(List.of(each), Patience.asked(LayoutAnswer.PATIENCE)))
+        .min(
+            comparingDouble((DeckLayout each) -> trying.number("", each.shortPieces(), Units.PIECE))
+                .thenComparingDouble(each -> trying.number("", each.sheets(), Units.SHEET)))
+        .orElseThrow();
+  }
+
+  /** Inches of joint that no support bears, of a layout that is only tried. */
+  private static double offSupports(CourseLayout tried) {
+    return tried.laid(Reading.aside()).jointLength(false);
+  }
+
+  private static long shortPieces(CourseLayout tried) {
+    return LayoutAnswer.shortPieces(tried.laid(Reading.aside()));
+  }
+
+  /** Every plane laid with the first joint on each support within 8 ft and each fitting shift. */
+  private static List<CourseLayout> tried(Plane plane, Supports supports, LayoutRules rules) {
     List<CourseLayout> tried = new ArrayList<>();
     Reading trying = Reading.aside();
     double left = plane.outline(trying).bounds().left();
@@ -111,20 +147,42 @@ public final class Layouts {
       }
     }
     tried.add(courses(plane, supports, rules));
-    ToDoubleFunction<CourseLayout> off = each -> each.laid(trying).jointLength(false);
-    Comparator<CourseLayout> fewest =
-        comparingDouble((CourseLayout each) -> Math.rint(off.applyAsDouble(each)))
-            .thenComparingLong(each -> LayoutAnswer.shortPieces(each.laid(trying)));
-    double leastOff = off.applyAsDouble(tried.stream().min(fewest).orElseThrow());
-    return tried.stream()
-        .filter(each -> off.applyAsDouble(each) <= leastOff + 1)
-        .sorted(fewest)
-        .limit(MOST_ORIGINS)
-        .map(each -> LayoutAnswer.of(List.of(each), Patience.asked(LayoutAnswer.PATIENCE)))
-        .min(
-            comparingDouble((DeckLayout each) -> trying.number("", each.shortPieces(), Units.PIECE))
-                .thenComparingDouble(each -> trying.number("", each.sheets(), Units.SHEET)))
-        .orElseThrow();
+    return tried;
+  }
+
+  /**
+   * Sheets on all planes of a house by the usual rules, what is cut off the one used on another.
+   */
+  public static DeckLayout layout(House house, Supports supports) {
+    return together(
+        house.planes().stream().map(plane -> courses(plane, supports, LayoutRules.USUAL)).toList());
+  }
+
+  /**
+   * A house laid by each rule for the strips at its ridges, and with as few short pieces as there
+   * is a way to; those that are worse in sheets and in short pieces are left out.
+   *
+   * @param sheet what one more sheet costs
+   * @param block what it costs to block one short piece
+   */
+  public static LayoutChoices layoutChoices(
+      House house,
+      Supports supports,
+      Figure<Per<Money, Sheets>> sheet,
+      Figure<Per<Money, Pieces>> block) {
+    List<DeckLayout> laid = new ArrayList<>();
+    for (StripRule rule : StripRule.values()) {
+      LayoutRules rules = LayoutRules.USUAL.strips(Choice.literal(rule));
+      List<CourseLayout> fewestOff = new ArrayList<>();
+      List<CourseLayout> usual = new ArrayList<>();
+      for (Plane plane : house.planes()) {
+        usual.add(courses(plane, supports, rules));
+        fewestOff.add(tried(plane, supports, rules).stream().min(FEWEST_SHORT).orElseThrow());
+      }
+      laid.add(together(usual));
+      laid.add(together(fewestOff));
+    }
+    return LayoutChoices.of(laid, sheet, block);
   }
 
   /** Patches for what was marked, by the usual rules. */

@@ -53,7 +53,7 @@ public final class DesignValues {
    * @see "NDS 2018 sections 2.3, 3.3.3, 3.10.4 and 4.3 with its Supplement, secondary source;
    *     temperature and incising factors, southern pine and the values of 1997 from memory"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"lumber strength", "species", "grade"})
   public static AdjustedValues designValues(
       Member member,
       @Column("load_duration") OneOf<LoadDuration> loadDuration,

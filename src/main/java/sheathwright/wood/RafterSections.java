@@ -40,7 +40,7 @@ public final class RafterSections {
    * @see "PS 20-20 for dressed sizes and the green thickness, secondary source; green widths, sizes
    *     before about 1970 and full-sawn ones from memory"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"lumber size", "actual size"})
   public static SectionProperties sectionProperties(
       @Column("size") OneOf<LumberSize> size, ActualSize actual) {
     var section = StockSection.of(size, actual);

@@ -58,7 +58,7 @@ class WorkingTest {
   }
 
   @Test
-  void of_showsTheBranchTakenAndTheOtherOneAsAFormula() {
+  void of_foldsTheBranchThatIsNotTaken() {
     Figure<Length> gap = in(0.5).within("gap_in", Units.INCH, Limits.between(0, 1, ""));
     Figure<Length> bearing =
         Figure.choose(gap.isLessThan(in(1)), in(0.75).minus(gap), in(2)).as("left_in", Units.INCH);
@@ -66,9 +66,44 @@ class WorkingTest {
     assertThat(Working.of(bearing))
         .isEqualTo(
             """
-            left = 3/4 in − gap if gap < 1 in, else 2 in
-                 = 3/4 in − 1/2 in if 1/2 in < 1 in, else 2 in
-                 = 1/4 in""");
+            left = 3/4 in − gap
+                 = 3/4 in − 1/2 in
+                 = 1/4 in
+                   since gap < 1 in (1/2 in < 1 in): the other branch is not taken""");
+    assertThat(Working.symbols(bearing)).isEqualTo("3/4 in − gap if gap < 1 in, else 2 in");
+  }
+
+  @Test
+  void of_saysWhyAConditionInsideAStepDoesNotHold() {
+    Figure<Length> gap = in(0.5).within("gap_in", Units.INCH, Limits.between(0, 1, ""));
+    Figure<Length> twice =
+        number(2)
+            .times(Figure.choose(gap.isMoreThan(in(1)), in(9), in(2)))
+            .as("twice_in", Units.INCH);
+
+    assertThat(Working.of(twice))
+        .isEqualTo(
+            """
+            twice = 2 × 2 in
+                  = 4 in
+                    since it is not so that gap > 1 in (1/2 in > 1 in): the other branch is not taken""");
+  }
+
+  @Test
+  void of_keepsToAWidth() {
+    Figure<Area> deck =
+        Figure.input("deck_area_sf", 1000, Units.SQUARE_FOOT, Limits.NONE, Source.GIVEN);
+    Source named = Source.read("Standard 2020, a clause that has a title of its own");
+    Figure<?> order = deck.times(ONE).as("order_sf", Units.SQUARE_FOOT, named);
+
+    assertThat(Working.of(List.of(order), 50))
+        .isEqualTo(
+            """
+            order = deck area × 1
+                  = 1,000 sq ft × 1
+                  = 1,000 sq ft
+                    Standard 2020, a clause that has a title
+                      of its own""");
   }
 
   @Test

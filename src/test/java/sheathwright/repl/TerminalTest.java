@@ -65,12 +65,25 @@ class TerminalTest {
     type("sheetsByA" + TAB + "area, pct(0))\r");
     awaits("sheets = 3 sheets");
 
+    type("help(\"nail\")\r");
+    awaits("Enter goes on");
+    type("\r");
+    awaits("weakestLink");
+    awaits("Enter goes on");
+    type("q");
+    awaits("> ");
+    assertThat(screen.toString()).doesNotContain("velocityPressure");
+
     type("nailsPerSheet(in(16), " + TAB);
     awaits("nailing: how far apart its nails stand");
     type("Nailing.edge(in(6)).field(in(12)),\r");
     awaits(". ");
     type("FOUR_BY_EIGHT)\r");
     awaits("nails = 43 nails/sheet");
+
+    type("foo(" + TAB + "12)\r"); // the key behind Tab is not eaten
+    awaits("there is no unit or function \"foo\"");
+    assertThat(screen.toString()).doesNotContain("possibilities");
 
     type("for (int i = 0; true; i = 1) { if (i == 0) { System.out.println(123456 * 8); } }\r");
     awaits("987648"); // the loop is running, and can be stopped

@@ -59,7 +59,7 @@ public final class NailCounts {
    * @see "common practice, no source: lines of nails at the stated spacing, 3/8 in from the sheet's
    *     edges"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"nailing pattern", "fasteners"})
   @Column(value = "nails", unit = "nails/sheet")
   public static Figure<Per<Nails, Sheets>> nailsPerSheet(
       @Column("support_spacing_in") Figure<Length> supportSpacing,
@@ -122,7 +122,7 @@ public final class NailCounts {
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source: the schedule's count less the sound nails"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"renail", "supplemental nails", "extra nails"})
   @Column(value = "nails", unit = "nails/sheet")
   public static Figure<Per<Nails, Sheets>> nailsToAdd(
       @Column(value = "sound_nails", unit = "nails/sheet") Figure<Per<Nails, Sheets>> soundNails,

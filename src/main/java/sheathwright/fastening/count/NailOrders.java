@@ -51,7 +51,7 @@ public final class NailOrders {
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source: arithmetic"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"buy nails", "box of nails", "coil", "cut list of nails"})
   public static NailOrder nailOrder(
       @Column(value = "nails", unit = "nail") Figure<Nails> nails,
       @Column(value = "waste_pct", preset = "5") Figure<Ratio> waste,
@@ -109,7 +109,7 @@ public final class NailOrders {
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source: geometry of courses with every second one staggered by half"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"tape", "sealed deck", "water barrier", "underlayment"})
   @Column("seam_ft")
   public static Figure<Length> seamLength(PlaneSize plane, SheetSize sheet) {
     var along = plane.eave();

@@ -52,7 +52,7 @@ public final class NailPieces {
    * @see "common practice, no source: lines of nails at the stated spacing, 3/8 in from the piece's
    *     edges"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"patch", "small piece"})
   public static PieceNails nailsPerPiece(
       LaidPiece piece,
       @Column("support_spacing_in") Figure<Length> supportSpacing,

@@ -46,7 +46,7 @@ public final class ReNailings {
    * @see "common practice, no source: one state's guide to re-roofing holds two 8d nails a crossing
    *     enough"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"plank", "skip sheathing", "spaced boards"})
   @Column(value = "nails", unit = "nail")
   public static Figure<Nails> boardNails(
       @Column("crossings") Figure<Ratio> crossings,
@@ -96,7 +96,7 @@ public final class ReNailings {
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source: the form that re-roof rules take"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"renail", "reroof", "existing deck"})
   public static ReNailing reNailing(
       ReRoofRule rule,
       @Column("old_spacing_in") Figure<Length> oldSpacing,

@@ -89,7 +89,7 @@ public final class AlternateSchedules {
    *     fastener for the thickness, wind or specific gravity
    * @see "IRC 2015, 2018, 2021 and 2024 Table R602.3(2), read on state code pages"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"staple", "thin nail"})
   public static AlternateSchedule alternateSchedule(
       @Column("code") OneOf<NailingCode> code,
       @Column("thickness_in") Figure<Length> thickness,

@@ -79,7 +79,7 @@ public final class HighWindSchedules {
    * @throws RefusedException if a number lies outside its range
    * @see "FBC-Residential 2023 section R803.2.3.1, two copies read"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"hurricane", "ring shank"})
   public static HighWindSpacing highWindSchedule(
       @Column("wind_mph") Figure<Speed> wind,
       @Column("exposure") OneOf<Exposure> exposure,

@@ -83,7 +83,7 @@ public final class NailingSchedules {
    *     2024 Table 2304.10.2, read on state code pages; where wind must be designed for, IRC
    *     R301.2.1.1, from memory"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"code nailing", "nail pattern"})
   public static NailingSchedule nailingSchedule(
       @Column("code") OneOf<NailingCode> code,
       @Column("thickness_in") Figure<Length> thickness,

@@ -51,7 +51,7 @@ public final class FastenerSizes {
    * @see "NDS 2018 Appendix L and ASTM F1667, from memory but for what was read on code pages; IRC
    *     2015 to 2024 Table R602.3(1), read"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"8d", "10d", "penny", "nail size"})
   public static NailSize nailDimensions(@Column("nail") OneOf<NailType> nail) {
     Choice<NailType> name = nail.choice().argument("nail");
     var diameter = nailColumn("diameter_in", name).as("diameter_in", Units.INCH, NAILS.source());
@@ -88,7 +88,7 @@ public final class FastenerSizes {
    * @see "NDS 2018 Appendix L, from memory; the diameters of #8, #10 and #12 from a secondary
    *     source"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"screw size", "gauge"})
   public static ScrewDimensions screwDimensions(@Column("screw") OneOf<ScrewSize> screw) {
     Choice<ScrewSize> size = screw.choice().argument("screw");
     return new ScrewDimensions(

@@ -54,7 +54,7 @@ public final class NailResistances {
    * @see "NDS 2018 sections 12.2.3 and 12.2.5 with Tables 11.3.3 and 11.3.4: the smooth nail
    *     secondary source, all else from memory"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"pull out", "hold down", "ring shank"})
   public static HeldNail nailResistance(
       Nail nail,
       @Column("specific_gravity") Figure<Ratio> specificGravity,

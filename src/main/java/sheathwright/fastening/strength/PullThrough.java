@@ -50,7 +50,7 @@ public final class PullThrough {
    * @throws RefusedException if a number lies outside its range
    * @see "NDS 2018 section 12.2.5, numbers from memory"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"head size"})
   @Column("pull_through_lb")
   public static Figure<Force> nailPullThrough(
       PanelWood panel, @Column("head_diameter_in") Figure<Length> headDiameter) {

@@ -74,7 +74,7 @@ public final class Withdrawal {
    * @see "NDS 2018 section 12.2.3: the smooth nail from a secondary source, ring shank and
    *     stainless from memory"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"pull out"})
   @Column("withdrawal_lb_per_in")
   public static Figure<LineForce> nailWithdrawal(
       @Column("specific_gravity") Figure<Ratio> specificGravity,

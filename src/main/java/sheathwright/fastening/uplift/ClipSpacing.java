@@ -1,6 +1,7 @@
 package sheathwright.fastening.uplift;
 
 import sheathwright.catalog.Column;
+import sheathwright.catalog.Marked;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Option;
@@ -13,7 +14,8 @@ import sheathwright.figure.Quantity.Length;
  * @param governs what decides it
  */
 public record ClipSpacing(
-    @Column("spacing_in") Figure<Length> spacing, @Column("governs") Choice<Governs> governs) {
+    @Column(value = "spacing_in", marked = Marked.DOWN) Figure<Length> spacing,
+    @Column("governs") Choice<Governs> governs) {
 
   /** What limits the spacing of clips. */
   public enum Governs implements Option<Governs> {

@@ -3,6 +3,7 @@ package sheathwright.fastening.uplift;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.Columns;
 import sheathwright.catalog.LibraryFunction;
+import sheathwright.catalog.Marked;
 import sheathwright.fastening.uplift.ClipSpacing.Governs;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
@@ -45,8 +46,8 @@ public final class ClipSpacings {
    * @throws RefusedException if a number lies outside its range
    * @see "derived: load of the area that one clip holds"
    */
-  @LibraryFunction
-  @Column("spacing_in")
+  @LibraryFunction(words = {"metal roof", "standing seam"})
+  @Column(value = "spacing_in", marked = Marked.DOWN)
   public static Figure<Length> clipSpacing(
       @Column("resistance_lb") Figure<Force> resistance,
       @Column("screws_per_clip") Figure<Ratio> screws,
@@ -86,7 +87,7 @@ public final class ClipSpacings {
    * @throws RefusedException if a number lies outside its range
    * @see "derived: load of the area that one clip holds; a test is not stretched to wider spacings"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"metal roof", "standing seam"})
   public static ClipSpacing clipSpacingLimit(
       @Column("resistance_lb") Figure<Force> resistance,
       @Column("screws_per_clip") Figure<Ratio> screws,

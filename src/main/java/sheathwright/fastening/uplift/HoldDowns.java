@@ -47,7 +47,7 @@ public final class HoldDowns {
    * @throws RefusedException if a number lies outside its range
    * @see "derived: strength over the area that one fastener holds"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"metal roof", "standing seam", "blow off", "hold down"})
   public static HoldDown weakestLink(
       @Column("uplift_psf") Figure<Pressure> uplift,
       StandingSeam panel,

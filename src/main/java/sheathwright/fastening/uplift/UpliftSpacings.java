@@ -2,6 +2,7 @@ package sheathwright.fastening.uplift;
 
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
+import sheathwright.catalog.Marked;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Area;
 import sheathwright.figure.Quantity.Force;
@@ -47,8 +48,8 @@ public final class UpliftSpacings {
    * @throws RefusedException if a number lies outside its range
    * @see "derived: load of the area that one nail holds"
    */
-  @LibraryFunction
-  @Column("spacing_in")
+  @LibraryFunction(words = {"blow off", "hold down", "nail pattern"})
+  @Column(value = "spacing_in", marked = Marked.DOWN)
   public static Figure<Length> nailSpacingForUplift(
       @Column("resistance_lb") Figure<Force> resistance,
       @Column("uplift_psf") Figure<Pressure> uplift,
@@ -82,7 +83,7 @@ public final class UpliftSpacings {
    *     in
    * @see "common practice, no source: 12, 6, 4 and 3 in"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"nail pattern", "layout of nails"})
   @Column("nail_spacing_in")
   public static Figure<Length> practicalNailSpacing(AllowedSpacing spacing) {
     var allowed = spacing.load().min(spacing.code()).as("allowed_spacing_in", Units.INCH);

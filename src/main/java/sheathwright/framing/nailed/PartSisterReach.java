@@ -1,6 +1,7 @@
 package sheathwright.framing.nailed;
 
 import sheathwright.catalog.Column;
+import sheathwright.catalog.Marked;
 import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
@@ -17,6 +18,6 @@ import sheathwright.framing.stop.RepairDecision.Decision;
  */
 public record PartSisterReach(
     @Column("alone_ratio") Check alone,
-    @Column("reach_in") Figure<Length> reach,
-    @Column("least_length_ft") Figure<Length> leastLength,
+    @Column(value = "reach_in", marked = Marked.UP) Figure<Length> reach,
+    @Column(value = "least_length_ft", marked = Marked.UP) Figure<Length> leastLength,
     @Column("decision") Choice<Decision> decision) {}

@@ -53,7 +53,7 @@ public final class PartSisterReaches {
    * @see "derived: where the moment of an even load reaches nine tenths of what the rafter can
    *     take"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"partial sister", "short sister", "how long"})
   public static PartSisterReach partSisterReach(
       @Column(prefix = "rafter_") MeasuredRafter rafter,
       @Column(prefix = "rafter_") BendingValue bending,

@@ -66,7 +66,7 @@ public final class PartSisters {
    * @see "derived: two beams held together by nail groups that slip; NDS 2018 section 3.3,
    *     secondary source"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"partial sister", "short sister"})
   public static PartSister partSister(
       @Column(prefix = "rafter_") RafterPly rafter,
       @Column(prefix = "sister_") ShortSister sister,

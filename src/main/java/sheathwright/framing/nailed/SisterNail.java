@@ -1,6 +1,7 @@
 package sheathwright.framing.nailed;
 
 import sheathwright.catalog.Column;
+import sheathwright.catalog.Marked;
 import sheathwright.figure.Check;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Force;
@@ -22,7 +23,7 @@ public record SisterNail(
     @Column("transfer_lb") Figure<Force> transfer,
     @Column("each_lb") Figure<Force> each,
     @Column("nail_ratio") Check nail,
-    @Column("greatest_spacing_in") Figure<Length> greatestSpacing,
-    @Column("common_spacing_in") Figure<Length> commonSpacing,
-    @Column("use_spacing_in") Figure<Length> spacing,
+    @Column(value = "greatest_spacing_in", marked = Marked.DOWN) Figure<Length> greatestSpacing,
+    @Column(value = "common_spacing_in", marked = Marked.DOWN) Figure<Length> commonSpacing,
+    @Column(value = "use_spacing_in", marked = Marked.DOWN) Figure<Length> spacing,
     @Column(value = "end_nails", unit = "nail") Figure<Nails> endNails) {}

@@ -72,7 +72,7 @@ public final class SisterNails {
    * @throws RefusedException if a number lies outside its range
    * @see "derived: statics; the common least is from memory of IRC 2021 Table R602.3(1)"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"sister nailing", "nail pattern"})
   public static SisterNail nailsAlongSister(
       @Column("sister_share") Figure<Ratio> sisterShare,
       SpanLoad load,

@@ -1,6 +1,7 @@
 package sheathwright.framing.nailed;
 
 import sheathwright.catalog.Column;
+import sheathwright.catalog.Marked;
 import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
@@ -32,7 +33,7 @@ public record SisterSplice(
     @Column("far_lb") Figure<Force> far,
     @Column(value = "near_nails", unit = "nail") Figure<Nails> nearNails,
     @Column(value = "far_nails", unit = "nail") Figure<Nails> farNails,
-    @Column("least_length_ft") Figure<Length> leastLength,
+    @Column(value = "least_length_ft", marked = Marked.UP) Figure<Length> leastLength,
     @Column("sister_ratio") Check sister,
     @Column("ok") Choice<YesNo> ok,
     @Column("decision") Choice<Decision> decision) {}

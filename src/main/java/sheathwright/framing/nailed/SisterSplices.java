@@ -66,7 +66,7 @@ public final class SisterSplices {
    *     support
    * @see "derived: statics of a splice"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"cracked rafter", "scab", "splint"})
   public static SisterSplice sisterSplice(
       SpanLoad load,
       Splice splice,

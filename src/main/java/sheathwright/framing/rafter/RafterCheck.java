@@ -2,6 +2,7 @@ package sheathwright.framing.rafter;
 
 import java.util.List;
 import sheathwright.catalog.Column;
+import sheathwright.catalog.Marked;
 import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
@@ -29,7 +30,7 @@ public record RafterCheck(
     @Column("bearing_ratio") Check bearing,
     @Column("ok") Choice<YesNo> ok,
     @Column("governs") Choice<RafterLimit> governs,
-    @Column("longest_span_ft") Figure<Length> longest,
+    @Column(value = "longest_span_ft", marked = Marked.DOWN) Figure<Length> longest,
     @Column("decision") Choice<Decision> decision) {
 
   /** The four, in order. */

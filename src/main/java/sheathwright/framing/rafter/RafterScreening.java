@@ -2,6 +2,7 @@ package sheathwright.framing.rafter;
 
 import java.util.List;
 import sheathwright.catalog.Column;
+import sheathwright.catalog.Marked;
 import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
@@ -47,11 +48,11 @@ public record RafterScreening(
     @Column("notch_ratio") Check notch,
     @Column("ok") Choice<YesNo> ok,
     @Column("governs") Choice<RafterLimit> governs,
-    @Column("longest_span_ft") Figure<Length> longest,
+    @Column(value = "longest_span_ft", marked = Marked.DOWN) Figure<Length> longest,
     @Column("deck_off_bending_ratio") Check deckOffBending,
     @Column("deck_off_slenderness_ratio") Check deckOffSlenderness,
     @Column("deck_off_ok") Choice<YesNo> deckOffOk,
-    @Column("deck_off_brace_in") Figure<Length> deckOffBrace,
+    @Column(value = "deck_off_brace_in", marked = Marked.DOWN) Figure<Length> deckOffBrace,
     @Column("thrust_lb") Figure<Force> thrust,
     @Column("decision") Choice<Decision> decision) {
 

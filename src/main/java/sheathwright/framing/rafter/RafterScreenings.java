@@ -67,7 +67,7 @@ public final class RafterScreenings {
    * @see "NDS 2018 chapters 3 and 4, secondary source; notches, creep, the stability equation and
    *     temperature from memory; IRC 2021 Table R802.4.1 for the tie's height, secondary source"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"existing rafter", "overload", "engineer", "strength"})
   public static RafterScreening rafterScreening(
       OldRafter rafter,
       Birdsmouth seat,

@@ -1,6 +1,7 @@
 package sheathwright.framing.rafter;
 
 import sheathwright.catalog.Column;
+import sheathwright.catalog.Marked;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Option;
@@ -14,7 +15,7 @@ import sheathwright.figure.Quantity.Length;
  * @param governs what limits it
  */
 public record RafterSpan(
-    @Column("span_in") Figure<Length> span,
+    @Column(value = "span_in", marked = Marked.DOWN) Figure<Length> span,
     @Column("span_ft_in") Choice<String> inFeetAndInches,
     @Column("governs") Choice<Governs> governs) {
 

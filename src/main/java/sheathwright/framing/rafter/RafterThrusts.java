@@ -42,7 +42,7 @@ public final class RafterThrusts {
    *     third of the roof
    * @see "derived: statics of a three-hinged frame"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"collar tie", "rafter tie", "ceiling joist", "spreading walls"})
   @Column("thrust_lb")
   public static Figure<Force> rafterThrust(
       @Column("span_ft") Figure<Length> span,

@@ -58,7 +58,7 @@ public final class Rafters {
    * @see "IRC 2021 Tables R802.4.1(1) to (8) and IBC 2018 Table 2308.7.2, reproduced; NDS 2018
    *     sections 3 and 4, secondary source"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"span table", "how far"})
   public static RafterSpan rafterMaxSpan(
       Lumber lumber,
       UniformLoad load,
@@ -113,7 +113,7 @@ public final class Rafters {
    *     species
    * @see "NDS 2018 sections 3.3 to 3.5 and 3.10, secondary source"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"strength", "overload", "sagging", "does it hold"})
   public static RafterCheck rafterCheck(
       Lumber lumber,
       UniformLoad load,

@@ -48,7 +48,7 @@ public final class SisterSizing {
    * @see "derived: two pieces side by side bend to one curve; NDS 2018 with its supplement,
    *     secondary source"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"which sister", "choose a sister"})
   public static SisterSizes sisterSizes(
       @Column(prefix = "rafter_") RafterPly rafter,
       @Column(prefix = "sister_") GradeStamp sister,

@@ -86,7 +86,7 @@ public final class SisteredRafters {
    * @see "derived: two pieces side by side bend to one curve; NDS 2018 section 3.3, secondary
    *     source"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"check a sister", "strength"})
   public static SisteredRafter sisteredRafter(
       @Column(prefix = "rafter_") RafterPly rafter,
       @Column(prefix = "sister_") SisterPly sister,

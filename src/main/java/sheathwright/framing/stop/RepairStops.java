@@ -45,7 +45,7 @@ public final class RepairStops {
    * @see "common practice, no source; that trusses are their designer's alone is IRC R802.10.4,
    *     from memory"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"engineer", "truss", "permission", "stop work"})
   public static RepairDecision framingStop(
       @Column("worst_ratio") Figure<Ratio> worstRatio, @Column("seen") OneOf<StopFinding> seen) {
     var worst =

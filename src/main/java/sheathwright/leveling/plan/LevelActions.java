@@ -46,7 +46,7 @@ public final class LevelActions {
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source: 1/8 in and 3/8 in; trusses by IRC R802.7.2, secondary source"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"straighten", "flatten", "dip", "hump"})
   @Column("action")
   public static Choice<LevelAction> levelingAction(
       @Column("build_up_in") Figure<Length> buildUp,

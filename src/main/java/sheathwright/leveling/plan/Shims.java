@@ -3,6 +3,7 @@ package sheathwright.leveling.plan;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.Columns;
 import sheathwright.catalog.LibraryFunction;
+import sheathwright.catalog.Marked;
 import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
@@ -79,8 +80,8 @@ public final class Shims {
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source: strips to the next 1/16 in"
    */
-  @LibraryFunction
-  @Column("thickness_in")
+  @LibraryFunction(words = {"furring", "strip", "cut list of shims", "rip"})
+  @Column(value = "thickness_in", marked = Marked.UP)
   public static Figure<Length> shimThickness(
       @Column("build_up_in") Figure<Length> buildUp, Ripped strips) {
     var height =
@@ -115,7 +116,7 @@ public final class Shims {
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source: 1/4 in in a foot is our suggestion"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"furring", "strip", "straighten"})
   public static ShimTaper shimTaper(
       TaperedShim strip, @Column(value = "most_in_12", preset = "0.25") Figure<Ratio> most) {
     var wanted = most.within("most_in_12", Units.RISE_IN_12, ShimRules.TAPER);
@@ -152,8 +153,8 @@ public final class Shims {
    * @throws RefusedException if a number lies outside its range
    * @see "derived: geometry"
    */
-  @LibraryFunction
-  @Column("nail_needed_in")
+  @LibraryFunction(words = {"furring", "strip"})
+  @Column(value = "nail_needed_in", marked = Marked.UP)
   public static Figure<Length> shimNail(@Column("nail_in") Figure<Length> nail, Strip strip) {
     var asked = nail.within("nail_in", Units.INCH, ShimRules.NAIL);
     return asked

@@ -2,6 +2,7 @@ package sheathwright.leveling.plan;
 
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
+import sheathwright.catalog.Marked;
 import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
@@ -99,7 +100,7 @@ public final class SisterLaps {
    * @param smallest the smallest nominal size that laps enough, or the word none
    */
   public record SisterLap(
-      @Column("lap_in") Figure<Length> lap,
+      @Column(value = "lap_in", marked = Marked.DOWN) Figure<Length> lap,
       @Column("lap_ratio") Check enough,
       @Column("smallest_size") Choice<String> smallest) {}
 }

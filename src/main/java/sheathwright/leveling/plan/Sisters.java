@@ -2,6 +2,7 @@ package sheathwright.leveling.plan;
 
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
+import sheathwright.catalog.Marked;
 import sheathwright.catalog.Narrowed;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
@@ -61,7 +62,7 @@ public final class Sisters {
    * @see "common practice, no source: straight stock set to a string line; the parabola is
    *     geometry"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"cut list", "lumber list", "sticks to buy", "straighten"})
   public static SisterStock sisterStock(
       @Narrowed(column = "sag_in", least = 0, most = MOST_SAG, rule = SAG_RULE) SaggedSpan rafter,
       SisterPlan plan,
@@ -134,10 +135,10 @@ public final class Sisters {
    * @param nearMiss what the next shorter stock lacks, if that is under an inch, else zero
    */
   public record SisterStock(
-      @Column("length_ft") Figure<Length> length,
+      @Column(value = "length_ft", marked = Marked.DOWN) Figure<Length> length,
       @Column("stock_ft") Figure<Length> stock,
       @Column(value = "pieces", unit = "piece") Figure<Pieces> pieces,
       @Column(value = "nails", unit = "nail") Figure<Nails> nails,
-      @Column("end_offset_in") Figure<Length> endOffset,
+      @Column(value = "end_offset_in", marked = Marked.NEAREST) Figure<Length> endOffset,
       @Column("near_miss_in") Figure<Length> nearMiss) {}
 }

@@ -42,7 +42,7 @@ public final class Sags {
    * @see "derived: arithmetic; L/240 and L/180 are the limits that span tables print for sag under
    *     load, from memory, and are taken here as a measure only"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"sagging", "dip", "flatness"})
   public static SagFraction sagFraction(
       SaggedSpan rafter, @Column(value = "fraction", preset = "240") Figure<Ratio> fraction) {
     var drop = rafter.sag();
@@ -85,7 +85,7 @@ public final class Sags {
    *     first
    * @see "derived: geometry"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"dip", "hump", "straightedge", "flatness"})
   @Column("deviation_in")
   public static Figure<Length> chordDeviation(Straightedge edge, LinePlace there) {
     var begin = edge.first();

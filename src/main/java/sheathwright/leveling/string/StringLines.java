@@ -40,7 +40,7 @@ public final class StringLines {
    * @see "derived: statics of a tight string; line weight and tension are common practice, no
    *     source: weigh your own line"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"string line", "stringline"})
   @Column("string_sag_in")
   public static Figure<Length> stringSag(
       TightString string, @Column("place_ft") Figure<Length> place) {
@@ -82,7 +82,7 @@ public final class StringLines {
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source: string-line method"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"string line", "stringline", "chalk line"})
   @Column("drop_in")
   public static Figure<Length> dropBelowString(RawReading reading) {
     return drop(reading.reading(), reading.block(), reading.stringSag())

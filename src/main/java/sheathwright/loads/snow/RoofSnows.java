@@ -58,7 +58,7 @@ public final class RoofSnows {
    * @see "ASCE 7-16, equations 7.3-1 and 7.4-1 and Figure 7.4-1, secondary source; the curves of
    *     7-10 from memory"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"snow load"})
   public static RoofSnow roofSnow(
       GroundSnow groundSnow,
       @Column("importance") Figure<Ratio> importance,

@@ -76,7 +76,7 @@ public final class UnbalancedSnows {
    * @see "ASCE 7-16, 7.6.1, drift height as in ASCE 7-10, and the drift height of ASCE 7-22,
    *     secondary source; 0.65 as the most on the map of winter wind from memory"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"drift"})
   public static UnbalancedSnow unbalancedSnow(
       @Narrowed(
               column = "ground_snow_psf",

@@ -60,7 +60,7 @@ public final class WindPressures {
    * @see "ASCE 7-16, equation 26.10-1, secondary source; Kz of ASCE 7-10, 7-16 and 7-22 from
    *     memory, held against the height factors of IRC 2015, 2021 and 2024"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"wind load"})
   @Column(value = "velocity_pressure_psf", unit = "psf strength")
   public static Figure<StrengthPressure> velocityPressure(
       WindSite site,
@@ -136,7 +136,7 @@ public final class WindPressures {
    * @see "IRC 2015 (ASCE 7-10), IRC 2021 (ASCE 7-16) and FBC Residential 2023 (ASCE 7-22), roof
    *     pressures, secondary source and solved for coefficients"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"wind load", "blow off"})
   public static SheathingUplift sheathingUplift(WindSite site, RoofPlace place) {
     var here = new PlaceInWind(site, place);
     var velocity = here.velocity(here.atThirtyFeet());
@@ -176,7 +176,7 @@ public final class WindPressures {
    *     pressures, secondary source and solved for coefficients; 0.55 of a partially enclosed house
    *     from memory"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"wind load"})
   public static CladdingPressure claddingPressure(
       WindSite site,
       RoofPlace place,

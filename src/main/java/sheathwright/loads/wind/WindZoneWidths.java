@@ -2,6 +2,7 @@ package sheathwright.loads.wind;
 
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
+import sheathwright.catalog.Marked;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Length;
@@ -45,8 +46,8 @@ public final class WindZoneWidths {
    * @throws RefusedException if a number lies outside its range
    * @see "ASCE 7-10, notes of Figure 30.4-2A, secondary source"
    */
-  @LibraryFunction
-  @Column("zone_width_ft")
+  @LibraryFunction(words = {"corner zone", "edge zone"})
+  @Column(value = "zone_width_ft", marked = Marked.UP)
   public static Figure<Length> zoneWidth(
       @Column("least_width_ft") Figure<Length> leastWidth, RoofHeight height) {
     var width =

@@ -73,7 +73,7 @@ public final class Boards {
    * @throws RefusedException if a number lies outside its range
    * @see "IRC 2021 Table R803.1, read on state code pages; rows alike in 2015, 2018 and 2024"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"plank", "skip sheathing"})
   public static BoardSpan boardSpan(
       DeckBoard board, @Column("support_spacing_in") Figure<Length> supportSpacing) {
     var net = board.thickness();
@@ -115,7 +115,7 @@ public final class Boards {
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source: arithmetic"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"plank", "buy boards", "cut list"})
   public static BoardCount boardsToReplace(
       @Column("deck_area_sf") Figure<Area> area,
       BoardStock boards,
@@ -162,7 +162,7 @@ public final class Boards {
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source: covering makers commonly ask for 25/32 in, 1/4 in and 1 in"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"plank", "skip sheathing", "cover old boards"})
   public static BoardBase boardBase(OldBoards boards, CoveringLimits limits) {
     Condition isThick = boards.thickness().isAtLeast(limits.minThickness());
     Condition isTight = boards.gap().isAtMost(limits.maxGap());

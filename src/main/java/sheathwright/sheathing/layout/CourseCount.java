@@ -1,6 +1,7 @@
 package sheathwright.sheathing.layout;
 
 import sheathwright.catalog.Column;
+import sheathwright.catalog.Marked;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
@@ -16,5 +17,5 @@ import sheathwright.figure.YesNo;
  */
 public record CourseCount(
     @Column(value = "sheets", unit = "sheet") Figure<Sheets> sheets,
-    @Column("last_course_in") Figure<Length> lastCourse,
+    @Column(value = "last_course_in", marked = Marked.DOWN) Figure<Length> lastCourse,
     @Column("narrow") Choice<YesNo> narrow) {}

@@ -64,7 +64,7 @@ public final class Courses {
    * @see "common practice, no source: arithmetic on 4 by 8 sheets; the least strip of 24 in is
    *     panel certification advice, secondary source"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"lay sheets", "rip", "strip at the ridge", "cut list"})
   public static CourseCount sheetsByCourse(
       @Narrowed(column = "eave_ft", least = LEAST_EAVE, most = MOST_EAVE, rule = ALONG)
           PlaneSize plane,

@@ -1,7 +1,9 @@
 package sheathwright.sheathing.layout;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.DoubleStream;
 import sheathwright.cutting.CommonUnit;
 import sheathwright.cutting.Patience;
@@ -12,6 +14,7 @@ import sheathwright.cutting.sheet.SheetCutting;
 import sheathwright.cutting.sheet.SheetOrder;
 import sheathwright.cutting.sheet.SheetPiece;
 import sheathwright.cutting.sheet.SheetPlan;
+import sheathwright.figure.Lengths;
 
 /**
  * Pieces laid out on sheets, in inches: straight cuts from edge to edge, no piece turned out of its
@@ -23,6 +26,9 @@ import sheathwright.cutting.sheet.SheetPlan;
  * @param cuts saw cuts in all
  */
 public record CutList(List<Placed> pieces, int sheets, int atLeast, int cuts) {
+
+  private static final int SIXTEENTHS = 16;
+  private static final double DUST = 1e-6;
 
   /**
    * One piece where it lies.
@@ -101,5 +107,34 @@ public record CutList(List<Placed> pieces, int sheets, int atLeast, int cuts) {
     DoubleStream wanted =
         pieces.stream().flatMapToDouble(each -> DoubleStream.of(each.width(), each.height()));
     return DoubleStream.concat(fixed, DoubleStream.concat(stock, wanted)).toArray();
+  }
+
+  /** Sheet by sheet what is cut out of it, as the crew's tape has it. */
+  @Override
+  public String toString() {
+    Map<String, List<String>> bySheet = new LinkedHashMap<>();
+    for (Placed each : pieces) {
+      bySheet
+          .computeIfAbsent(
+              (each.isOffcut() ? "offcut " : "sheet ") + each.sheet(), sheet -> new ArrayList<>())
+          .add(
+              "%s %s by %s"
+                  .formatted(
+                      each.piece().label(), cut(each.piece().width()), cut(each.piece().height())));
+    }
+    List<String> lines = new ArrayList<>();
+    bySheet.forEach((sheet, cut) -> lines.add(sheet + ": " + String.join(", ", cut)));
+    lines.add(
+        "%s, %s; inches, a piece between two sixteenths rounded down"
+            .formatted(counted(sheets, "sheet"), counted(cuts, "cut")));
+    return String.join("\n", lines);
+  }
+
+  private static String cut(double inches) {
+    return Lengths.inInches(Math.floor(inches * SIXTEENTHS + DUST) / SIXTEENTHS);
+  }
+
+  private static String counted(int count, String what) {
+    return count + " " + what + (count == 1 ? "" : "s");
   }
 }

@@ -2,6 +2,7 @@ package sheathwright.sheathing.layout;
 
 import java.util.List;
 import sheathwright.catalog.Column;
+import sheathwright.catalog.Marked;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
@@ -43,7 +44,7 @@ public record DeckLayout(
     @Column("edge_bays") Figure<Ratio> bays,
     @Column("short_pieces") Figure<Pieces> shortPieces,
     @Column("slivers") Figure<Pieces> slivers,
-    @Column("last_course_in") Figure<Length> lastCourse,
+    @Column(value = "last_course_in", marked = Marked.DOWN) Figure<Length> lastCourse,
     @Column("narrow") Choice<YesNo> narrow,
     List<CourseLayout> planes,
     CutList cutList) {}

@@ -1,6 +1,7 @@
 package sheathwright.sheathing.layout;
 
 import sheathwright.catalog.Column;
+import sheathwright.catalog.Marked;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
@@ -14,6 +15,6 @@ import sheathwright.figure.YesNo;
  * @param ok whether both have at least the least bearing
  */
 public record JointBearing(
-    @Column("left_in") Figure<Length> left,
-    @Column("right_in") Figure<Length> right,
+    @Column(value = "left_in", marked = Marked.DOWN) Figure<Length> left,
+    @Column(value = "right_in", marked = Marked.DOWN) Figure<Length> right,
     @Column("ok") Choice<YesNo> ok) {}

@@ -45,7 +45,7 @@ public final class Joints {
    * @see "common practice, no source: half an inch of bearing each; the gap of 1/8 in is the panel
    *     makers' advice"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"butt joint", "sheet end", "off the rafter"})
   public static JointBearing jointBearing(JointPlace place, JointRules rules) {
     var width = rules.rafterWidth();
     var end = place.joint();
@@ -87,7 +87,7 @@ public final class Joints {
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source: half an inch of bearing each; arithmetic on an 8 ft module"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"expansion gap", "spacing between sheets", "buckling"})
   public static JointCreep jointCreep(
       @Column("panel_length_in") Figure<Length> panelLength, JointRules rules) {
     var length =

@@ -42,7 +42,7 @@ public final class SheetCounts {
    * @throws RefusedException if either number lies outside its range
    * @see "common practice, no source"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"plywood", "OSB", "how many sheets", "waste"})
   @Column(value = "sheets", unit = "sheet")
   public static Figure<Sheets> sheetsByArea(
       @Column("deck_area_sf") Figure<Area> deckArea, @Column("waste_pct") Figure<Ratio> waste) {

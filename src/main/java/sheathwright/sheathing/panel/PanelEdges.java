@@ -55,7 +55,7 @@ public final class PanelEdges {
    *     the rating, or the panel does not reach even with its edges supported
    * @see "IRC 2021 Table R503.2.1.1(1) and its footnotes, read on state code pages"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"H clip", "panel clip"})
   public static EdgeClips edgeClips(
       RatedPanel stamped, RafterRow rafters, @Column("edge_ft") Figure<Length> edge) {
     var panel = new PrintedPanel(stamped);

@@ -52,7 +52,7 @@ public final class PanelPieces {
    * @see "IRC 2021 Table R503.2.1.1(1) footnotes for 24 in and two spans, read on state code pages;
    *     narrow strips with all edges supported from memory"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"patch", "short piece", "two spans"})
   public static PieceFit pieceFit(CutPanel piece, RafterRow rafters, PieceRules rules) {
     Condition isStrongWay = piece.axis().choice().is(StrengthAxis.ACROSS);
     var length = piece.length().onlyIf(isStrongWay, WEAK_WAY).as("length_laid_in", Units.INCH);

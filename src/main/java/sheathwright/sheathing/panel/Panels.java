@@ -70,7 +70,7 @@ public final class Panels {
    * @see "IRC 2021 Table R503.2.1.1(1), read on state code pages; rows alike in 2015, 2018 and
    *     2024"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"plywood", "OSB", "span rating", "thickness"})
   public static PanelSpan panelSpan(
       RatedPanel stamped,
       @Column("support_spacing_in") Figure<Length> supportSpacing,
@@ -129,7 +129,7 @@ public final class Panels {
    * @see "common practice, no source: panel makers' list, secondary source for 15/32, 1/2, 19/32
    *     and 7/16 OSB, the others from memory"
    */
-  @LibraryFunction
+  @LibraryFunction(words = {"plywood", "OSB", "heavy"})
   public static PanelWeight panelWeight(
       @Column("category") OneOf<PanelCategory> category,
       @Column("kind") OneOf<PanelKind> kind,

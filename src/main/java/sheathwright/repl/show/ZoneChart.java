@@ -1,8 +1,9 @@
-package sheathwright.repl;
+package sheathwright.repl.show;
 
 import java.util.ArrayList;
 import java.util.List;
 import sheathwright.figure.Reading;
+import sheathwright.figure.Shown;
 import sheathwright.loads.wind.ZoneMap;
 import sheathwright.roof.Box;
 import sheathwright.roof.Spot;
@@ -10,19 +11,17 @@ import sheathwright.roof.Spot;
 /** The wind zones of a plane in characters, the eave below; a zone has the number of its label. */
 final class ZoneChart {
 
-  private static final int WIDEST = 96;
-
   private ZoneChart() {}
 
-  static String of(ZoneMap map) {
+  static String of(ZoneMap map, int columns) {
     Box bounds = map.plane().outline(Reading.aside()).bounds();
-    double cell = Math.max(4, bounds.width() / WIDEST);
-    List<String> lines = new ArrayList<>(List.of(map.toString()));
+    double cell = Math.max(4, bounds.width() / columns);
+    List<String> lines = new ArrayList<>(Shown.wrapped(map.toString(), columns, "", "  "));
     int rows = Math.max(1, (int) Math.round(bounds.height() / (2 * cell)));
-    int columns = (int) Math.ceil(bounds.width() / cell);
+    int cells = (int) Math.ceil(bounds.width() / cell);
     for (int row = 0; row < rows; row++) {
       StringBuilder line = new StringBuilder();
-      for (int column = 0; column < columns; column++) {
+      for (int column = 0; column < cells; column++) {
         double x = bounds.left() + (column + 0.5) * cell;
         double y = bounds.top() - (row + 0.5) * 2 * cell;
         line.append(zone(map, x, y));

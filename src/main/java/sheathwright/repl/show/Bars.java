@@ -1,4 +1,4 @@
-package sheathwright.repl;
+package sheathwright.repl.show;
 
 import static java.util.stream.Collectors.joining;
 
@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import sheathwright.figure.Check;
 import sheathwright.figure.Figure;
 import sheathwright.figure.RefusedException;
@@ -18,37 +19,45 @@ import sheathwright.sheathing.patch.PatchPlan;
 /**
  * Pictures in characters: what is used up of what is allowed, lists of figures side by side, decks.
  */
-final class Bars {
+public final class Bars {
 
-  private static final int WIDTH = 40;
+  private static final int SHORTEST = 10;
 
   private Bars() {}
 
   /** One bar: its label, how long it is, where its limit lies if it has one, and what it says. */
   private record Bar(String label, double length, String text) {}
 
-  static String of(Object result) {
+  /**
+   * The picture of a result.
+   *
+   * @param columns how many characters it may be wide
+   * @throws RefusedException if there is none
+   */
+  public static String of(Object result, int columns) {
     if (result instanceof DeckLayout layout) {
-      return layout.planes().stream().map(DeckChart::of).collect(joining("\n\n"));
+      return layout.planes().stream()
+          .map(plane -> DeckChart.of(plane, columns))
+          .collect(joining("\n\n"));
     }
     if (result instanceof CourseLayout plane) {
-      return DeckChart.of(plane);
+      return DeckChart.of(plane, columns);
     }
     if (result instanceof ZoneMap zones) {
-      return ZoneChart.of(zones);
+      return ZoneChart.of(zones, columns);
     }
     if (result instanceof PatchPlan patches) {
-      return DeckChart.of(patches);
+      return DeckChart.of(patches, columns);
     }
     if (result instanceof Straightened rafters) {
-      return LevelChart.of(rafters);
+      return LevelChart.of(rafters, columns);
     }
     List<Check> checks = checks(result);
     if (!checks.isEmpty()) {
-      return ofChecks(checks);
+      return ofChecks(checks, columns);
     }
     if (result instanceof List<?> many && !many.isEmpty() && many.get(0) instanceof Figure<?>) {
-      return ofFigures(many);
+      return ofFigures(many, columns);
     }
     throw new RefusedException(
         "there is no picture of this yet; show draws a check, a function's checks, a list of figures, a layout, patches, straightened rafters or wind zones");
@@ -75,20 +84,20 @@ final class Bars {
         .toList();
   }
 
-  private static String ofChecks(List<Check> checks) {
-    double longest = Math.max(1, checks.stream().mapToDouble(Bars::ratio).max().orElse(1));
-    int limit = (int) Math.round(WIDTH / longest);
+  private static String ofChecks(List<Check> checks, int columns) {
+    double longest =
+        Math.max(1, checks.stream().mapToDouble(Bars::ratio).max().orElse(1));
+    int label = longest(checks.stream().map(Check::what));
+    int width = width(columns - label - longest(checks.stream().map(Bars::said)));
+    int limit = (int) Math.round(width / longest);
     List<String> lines = new ArrayList<>();
-    int label = checks.stream().mapToInt(check -> check.what().length()).max().orElse(0);
     for (Check check : checks) {
-      int length = (int) Math.round(WIDTH * ratio(check) / longest);
+      int length = (int) Math.round(width * ratio(check) / longest);
       StringBuilder bar = new StringBuilder();
-      for (int i = 0; i < WIDTH + 1; i++) {
+      for (int i = 0; i < width + 1; i++) {
         bar.append(i == limit ? '|' : i < length ? '#' : '.');
       }
-      lines.add(
-          "%s  %s  %s %s"
-              .formatted(pad(check.what(), label), bar, check.ratio(), check.outcome().words()));
+      lines.add("%s  %s  %s".formatted(pad(check.what(), label), bar, said(check)));
     }
     lines.add(pad("", label) + "  the mark | is all that is allowed");
     return String.join("\n", lines);
@@ -99,7 +108,7 @@ final class Bars {
     return check.ratio().refusal().isPresent() ? 0 : check.ratio().value();
   }
 
-  private static String ofFigures(List<?> figures) {
+  private static String ofFigures(List<?> figures, int columns) {
     List<Bar> bars =
         figures.stream()
             .filter(Objects::nonNull)
@@ -107,7 +116,8 @@ final class Bars {
             .map(each -> new Bar(each.isNamed() ? each.symbol() : "", each.value(), each.shown()))
             .toList();
     double longest = bars.stream().mapToDouble(bar -> Math.abs(bar.length())).max().orElse(1);
-    int label = bars.stream().mapToInt(bar -> bar.label().length()).max().orElse(0);
+    int label = longest(bars.stream().map(Bar::label));
+    int width = width(columns - label - longest(bars.stream().map(Bar::text)));
     return bars.stream()
         .map(
             bar ->
@@ -117,10 +127,23 @@ final class Bars {
                         .repeat(
                             longest == 0
                                 ? 0
-                                : (int) Math.round(WIDTH * Math.abs(bar.length()) / longest))
+                                : (int) Math.round(width * Math.abs(bar.length()) / longest))
                     + " "
                     + bar.text())
         .collect(joining("\n"));
+  }
+
+  private static String said(Check check) {
+    return check.ratio() + " " + check.outcome().words();
+  }
+
+  private static int longest(Stream<String> texts) {
+    return texts.mapToInt(String::length).max().orElse(0);
+  }
+
+  /** What is left for a bar beside its label and its text, blanks between them. */
+  private static int width(int left) {
+    return Math.max(SHORTEST, left - 5);
   }
 
   private static String pad(String text, int width) {

@@ -1,4 +1,4 @@
-package sheathwright.repl;
+package sheathwright.repl.show;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -24,18 +24,19 @@ import sheathwright.sheathing.patch.PatchPlan;
  */
 final class DeckChart {
 
-  private static final int WIDEST = 96;
   private static final double NARROWEST_CELL = 4;
 
   private final CourseLayout layout;
   private final Box bounds;
   private final double cell;
+  private final int widest;
   private final char[][] picture;
 
-  private DeckChart(CourseLayout layout) {
+  private DeckChart(CourseLayout layout, int widest) {
     this.layout = layout;
+    this.widest = widest;
     this.bounds = layout.plane().outline(Reading.aside()).bounds();
-    this.cell = Math.max(NARROWEST_CELL, bounds.width() / WIDEST);
+    this.cell = Math.max(NARROWEST_CELL, bounds.width() / widest);
     int rows = Math.max(1, (int) Math.round(bounds.height() / (2 * cell)));
     int columns = (int) Math.ceil(bounds.width() / cell);
     picture = new char[rows][columns];
@@ -45,8 +46,8 @@ final class DeckChart {
   }
 
   /** New sheets on a plane. */
-  static String of(CourseLayout layout) {
-    DeckChart chart = new DeckChart(layout);
+  static String of(CourseLayout layout, int columns) {
+    DeckChart chart = new DeckChart(layout, columns);
     chart.wood('.');
     chart.courses();
     chart.joints();
@@ -54,8 +55,8 @@ final class DeckChart {
   }
 
   /** What was marked on a plane, and what is cut out of it. */
-  static String of(PatchPlan plan) {
-    DeckChart chart = new DeckChart(plan.old());
+  static String of(PatchPlan plan, int columns) {
+    DeckChart chart = new DeckChart(plan.old(), columns);
     chart.wood('.');
     for (Patch patch : plan.list()) {
       patch.pieces().forEach(piece -> chart.fill(piece.box(), '/'));
@@ -147,11 +148,11 @@ final class DeckChart {
         .between(bounds.left(), bounds.right())
         .forEach(x -> feet[column(x)] = '^');
     lines.add(new String(feet).stripTrailing());
-    lines.add(key(marks));
+    lines.addAll(Keys.lines(key(marks), widest));
     return String.join("\n", lines);
   }
 
-  private String key(List<Mark.Seen> marks) {
+  private Set<String> key(List<Mark.Seen> marks) {
     Set<String> key = new LinkedHashSet<>();
     key.add("| sheet end");
     key.add("_ course");
@@ -170,6 +171,6 @@ final class DeckChart {
       Finding finding = mark.finding();
       key.add(finding.letter() + " " + Shown.inWords(finding.word()));
     }
-    return String.join("   ", key);
+    return key;
   }
 }

@@ -1,4 +1,4 @@
-package sheathwright.repl;
+package sheathwright.repl.show;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static sheathwright.figure.Amounts.ft;
@@ -24,7 +24,7 @@ class DeckChartTest {
   @Test
   void aLayout_showsSheetEndsCoursesAndSupports() {
     Plane plane = Plane.rectangle("shed", ft(16), ft(8));
-    assertThat(Bars.of(Layouts.layout(plane, Supports.every(in(24)))).lines().skip(1).limit(13))
+    assertThat(Bars.of(Layouts.layout(plane, Supports.every(in(24))), 80).lines().skip(1).limit(13))
         .containsExactly(
             "...........|.......................|............",
             "...........|.......................|............",
@@ -45,7 +45,7 @@ class DeckChartTest {
   void patches_showWhatWasFoundAndWhatIsCutOut() {
     Plane plane = Plane.rectangle("shed", ft(16), ft(4));
     Mark mark = Mark.of("a", Choice.literal(Finding.ROT), in(52), in(8), in(16), in(8));
-    String picture = Bars.of(Layouts.patches(plane, Supports.every(in(24)), mark));
+    String picture = Bars.of(Layouts.patches(plane, Supports.every(in(24)), mark), 80);
     assertThat(picture).contains("/RRRR//////|").contains("R rot").contains("/ cut out");
   }
 
@@ -58,7 +58,7 @@ class DeckChartTest {
             Choice.literal(RoofShape.GABLE),
             Choice.literal(LoadEdition.ASCE7_10),
             in(24));
-    List<String> rows = Bars.of(zones).lines().skip(1).limit(12).toList();
+    List<String> rows = Bars.of(zones, 120).lines().skip(1).limit(12).toList();
     assertThat(rows.get(0)).isEqualTo("333333" + "2".repeat(36) + "333333");
     assertThat(rows.get(6)).isEqualTo("222222" + "1".repeat(36) + "222222");
   }

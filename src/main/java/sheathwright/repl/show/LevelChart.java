@@ -1,13 +1,13 @@
-package sheathwright.repl;
+package sheathwright.repl.show;
 
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Lengths;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Units;
 import sheathwright.leveling.plan.Straightened;
 import sheathwright.leveling.target.Surface;
@@ -19,20 +19,21 @@ import sheathwright.roof.Spot;
  */
 final class LevelChart {
 
-  private static final int WIDEST = 64;
+  private static final int LABEL = 8;
   private static final int PROFILE_ROWS = 9;
 
   private LevelChart() {}
 
   /** The rafter that needs most, and build-up over the whole plane. */
-  static String of(Straightened rafters) {
+  static String of(Straightened rafters, int columns) {
     String worst = rafters.worst().rafter();
     List<Straightened.Standing> stations =
         rafters.standings().stream()
             .filter(station -> station.rafter().plain().equals(worst))
             .toList();
     List<String> pictures = new ArrayList<>();
-    pictures.add(rafters.plan().decision().toString());
+    pictures.add(
+        String.join("\n", Shown.wrapped(rafters.plan().decision().toString(), columns, "", "  ")));
     if (stations.size() > 1) {
       pictures.add(
           "rafter "
@@ -41,10 +42,12 @@ final class LevelChart {
               + along(
                   inches(stations, Straightened.Standing::up),
                   inches(stations, Straightened.Standing::before),
-                  inches(stations, Straightened.Standing::after)));
+                  inches(stations, Straightened.Standing::after),
+                  columns - LABEL - 2));
     }
     if (!Surface.through(rafters.buildUps()).isEmpty()) {
-      pictures.add("plane " + rafters.readings().plane() + "\n" + over(rafters.buildUps()));
+      pictures.add(
+          "plane " + rafters.readings().plane() + "\n" + over(rafters.buildUps(), columns));
     }
     return String.join("\n\n", pictures);
   }
@@ -57,7 +60,7 @@ final class LevelChart {
   }
 
   /** Build-up over a plane: each digit so many steps, a full stop less than one. */
-  private static String over(List<List<Surface.Height>> rafters) {
+  private static String over(List<List<Surface.Height>> rafters, int widest) {
     List<Surface.Height> all = rafters.stream().flatMap(List::stream).toList();
     double left = all.stream().mapToDouble(each -> each.at().x()).min().orElse(0);
     double right = all.stream().mapToDouble(each -> each.at().x()).max().orElse(0);
@@ -65,7 +68,7 @@ final class LevelChart {
     double top = all.stream().mapToDouble(each -> each.at().y()).max().orElse(0);
     double greatest = all.stream().mapToDouble(Surface.Height::value).max().orElse(0);
     double step = step(greatest);
-    double cell = Math.max(1, (right - left) / WIDEST);
+    double cell = Math.max(1, (right - left) / (widest - 1));
     int columns = 1 + (int) Math.round((right - left) / cell);
     int rows = Math.max(2, (int) Math.round((top - bottom) / (2 * cell)));
     Surface surface = Surface.through(rafters);
@@ -109,15 +112,15 @@ final class LevelChart {
    * @param along stations in inches from the eave
    * @param before heights above the string as found, low negative
    * @param after heights above the string when the work is done
+   * @param columns how many characters the picture may be wide
    */
-  private static String along(double[] along, double[] before, double[] after) {
+  private static String along(double[] along, double[] before, double[] after, int columns) {
     double low = Math.min(0, Math.min(least(before), least(after)));
     double high = Math.max(0, Math.max(most(before), most(after)));
     double step = Math.max((high - low) / (PROFILE_ROWS - 1), 1.0 / 16);
     int rows = 1 + (int) Math.ceil((high - low) / step - 1e-9);
     double first = along[0];
     double last = along[along.length - 1];
-    int columns = 64;
     char[][] picture = new char[rows][columns];
     for (char[] row : picture) {
       Arrays.fill(row, ' ');
@@ -129,11 +132,18 @@ final class LevelChart {
     }
     List<String> lines = new ArrayList<>();
     for (int row = 0; row < rows; row++) {
+      String height = Lengths.inInches(high - row * step);
       lines.add(
-          String.format(Locale.ROOT, "%8.3f |%s", high - row * step, new String(picture[row]))
+          (" ".repeat(LABEL - height.length()) + height + " |" + new String(picture[row]))
               .stripTrailing());
     }
-    lines.add("o the wood as found   = when the work is done   in above the string, eave left");
+    lines.addAll(
+        Keys.lines(
+            List.of(
+                "o the wood as found",
+                "= when the work is done",
+                "inches above the string, to the nearest 1/16, eave left"),
+            columns + LABEL + 2));
     return String.join("\n", lines);
   }
 

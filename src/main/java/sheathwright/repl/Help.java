@@ -1,0 +1,116 @@
+package sheathwright.repl;
+
+import static java.util.stream.Collectors.joining;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import sheathwright.catalog.Card;
+import sheathwright.catalog.Catalog;
+import sheathwright.catalog.Reference;
+import sheathwright.figure.RefusedException;
+import sheathwright.figure.Shown;
+
+/** What can be typed, by task, by the trade's words and by name, in lines of a width. */
+final class Help {
+
+  private static final Catalog CATALOG = Catalog.shipped();
+  private static final String INDENT = "  ";
+
+  private static final List<String[]> SAID =
+      List.of(
+          new String[] {"in(\"1-3/8\") ft(\"16-9 1/4\")", "a length, as it is spoken"},
+          new String[] {"sqft psf pct usd pitch number", "any other number with its unit"},
+          new String[] {"order = sheetsByArea(sqft(1408), pct(10))", "an answer with a name"},
+          new String[] {"sqft(1408) changed to sqft(1500)", "carries along what was made from it"},
+          new String[] {"help(\"lay sheets\")", "all of one task, with lines to type"},
+          new String[] {"help(\"cut list\")", "what the trade calls it finds it"},
+          new String[] {"help(\"nailsPerSheet\")", "one function whole"},
+          new String[] {"explain(order)", "where it comes from: the last step"},
+          new String[] {"explainAll(order)", "every step, with sources"},
+          new String[] {"show(check)", "a picture, where one can be drawn"});
+
+  private static final List<String[]> SAVE =
+      List.of(
+          new String[] {"save(\"roof.xlsx\")", "the session as a live workbook"},
+          new String[] {"saveOver(\"roof.xlsx\")", "in place of one that exists"},
+          new String[] {"exit", "leaves; Tab completes and tells the parameters"});
+
+  private Help() {}
+
+  /** The first page: the work in its order, and what serves each part of it. */
+  static String page(int width) {
+    List<String> lines = new ArrayList<>(sideBySide(SAID, width));
+    for (Task task : Task.values()) {
+      lines.add("");
+      lines.add(task.title() + ": help(\"" + task.asked() + "\")");
+      String calls =
+          Stream.concat(DeckWords.callsFor(task), cards(task).map(Card::call))
+              .distinct()
+              .collect(joining(", "));
+      lines.addAll(Shown.wrapped(calls, width, INDENT, INDENT));
+    }
+    lines.add("");
+    lines.add("Save");
+    lines.addAll(sideBySide(SAVE, width));
+    return String.join("\n", lines);
+  }
+
+  /**
+   * All of a task, one function whole, or whatever speaks of these words.
+   *
+   * @throws RefusedException if nothing does
+   */
+  static String about(String words, int width) {
+    Optional<Task> task = Task.asked(words);
+    if (task.isPresent()) {
+      return page(task.get(), width);
+    }
+    try {
+      return Reference.page(CATALOG.named(words), width);
+    } catch (RefusedException noSuchName) {
+      List<String> wanted = List.of(words.strip().split("\\s+"));
+      String found = found(DeckWords.about(wanted), CATALOG.about(wanted), width);
+      if (found.isEmpty()) {
+        throw new RefusedException(
+            "nothing here speaks of \"%s\"; try one word of it, or help() for the work in its order"
+                .formatted(words.strip()));
+      }
+      return found;
+    }
+  }
+
+  private static String page(Task task, int width) {
+    return task.title() + "\n\n" + found(DeckWords.linesFor(task), cards(task).toList(), width);
+  }
+
+  private static String found(List<DeckWords.Entry> entries, List<Card> cards, int width) {
+    List<String> lines = new ArrayList<>();
+    for (DeckWords.Entry entry : entries) {
+      lines.addAll(Shown.wrapped(entry.typed(), width, "", "    "));
+      lines.addAll(Shown.wrapped(entry.meaning(), width, "    ", "    "));
+    }
+    for (Card card : cards) {
+      lines.add(Reference.list(List.of(card), width));
+      lines.addAll(Shown.wrapped(card.text().examples().get(0), width, "    ", "        "));
+    }
+    return String.join("\n", lines);
+  }
+
+  private static Stream<Card> cards(Task task) {
+    return CATALOG.cards().stream().filter(task::isServedBy);
+  }
+
+  /** A table of two columns, the second one wrapped in its own width. */
+  private static List<String> sideBySide(List<String[]> pairs, int width) {
+    int widest = pairs.stream().mapToInt(pair -> pair[0].length()).max().orElse(0);
+    return pairs.stream()
+        .flatMap(
+            pair -> {
+              String first = pair[0] + " ".repeat(widest - pair[0].length() + 2);
+              return Shown.wrapped(pair[1], width, first, " ".repeat(first.length())).stream();
+            })
+        .toList();
+  }
+}

@@ -1,0 +1,76 @@
+package sheathwright.repl.show;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntSupplier;
+import java.util.function.Supplier;
+import java.util.regex.Pattern;
+import sheathwright.figure.Shown;
+
+/**
+ * Prints answers so that they fit the window: long lines go on in the next at a word, and what is
+ * longer than the window comes by the screenful.
+ */
+public final class Pager {
+
+  private static final String MORE = "-- Enter goes on, q ends --";
+  private static final Pattern WARNING = Pattern.compile("\\bSTOP\\b|\\bNOT ok\\b");
+  private static final String RED = "\u001b[1;31m";
+  private static final String PLAIN = "\u001b[0m";
+
+  private final Supplier<Screen> screen;
+  private final PrintWriter out;
+  private final IntSupplier key;
+
+  /**
+   * A pager in front of a screen.
+   *
+   * @param screen asked for each answer, since a window can be drawn larger
+   * @param key waits for a key
+   */
+  public Pager(Supplier<Screen> screen, PrintWriter out, IntSupplier key) {
+    this.screen = screen;
+    this.out = out;
+    this.key = key;
+  }
+
+  /** Shows one answer; an empty one not at all. */
+  public void print(String text) {
+    if (text.isEmpty()) {
+      return;
+    }
+    Screen now = screen.get();
+    List<String> lines = new ArrayList<>();
+    text.lines().forEach(line -> lines.addAll(fitted(line, now.columns())));
+    int each = now.rows() == 0 ? lines.size() : now.rows() - 1;
+    for (int i = 0; i < lines.size(); i++) {
+      if (i > 0 && i % each == 0 && !isToGoOn()) {
+        break;
+      }
+      out.println(colored(lines.get(i), now));
+    }
+    out.flush();
+  }
+
+  /** What is too long for a line goes on below, two farther in than it began. */
+  private static List<String> fitted(String line, int columns) {
+    if (line.length() <= columns) {
+      return List.of(line);
+    }
+    int indent = line.length() - line.stripLeading().length();
+    return Shown.wrapped(line.strip(), columns, " ".repeat(indent), " ".repeat(indent + 2));
+  }
+
+  private boolean isToGoOn() {
+    out.print(MORE);
+    out.flush();
+    int pressed = key.getAsInt();
+    out.print("\r" + " ".repeat(MORE.length()) + "\r");
+    return pressed != 'q' && pressed >= 0;
+  }
+
+  private static String colored(String line, Screen screen) {
+    return screen.isColored() ? WARNING.matcher(line).replaceAll(RED + "$0" + PLAIN) : line;
+  }
+}

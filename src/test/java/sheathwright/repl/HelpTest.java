@@ -1,0 +1,93 @@
+package sheathwright.repl;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+
+import java.util.Arrays;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import sheathwright.catalog.Card;
+import sheathwright.catalog.Catalog;
+import sheathwright.figure.RefusedException;
+
+/** Help goes by the work, knows the trade's words, and fits the window. */
+class HelpTest {
+
+  @Test
+  void theFirstPage_goesInTheOrderOfTheWork() {
+    assertThat(Help.page(80))
+        .containsSubsequence(
+            "What the roof needs",
+            "Lay sheets",
+            "Nail",
+            "Check a rafter",
+            "Sister and level",
+            "Patches",
+            "Cut lists",
+            "Price",
+            "Save");
+  }
+
+  @Test
+  void everyFunction_servesATask() {
+    assertThat(Catalog.shipped().cards())
+        .allSatisfy(
+            card ->
+                assertThat(Task.values()).as(card.name()).anyMatch(task -> task.isServedBy(card)));
+  }
+
+  @Test
+  void everyTask_canBeAskedFor() {
+    String page = Help.page(80);
+    for (Task task : Task.values()) {
+      assertThat(page).contains("help(\"" + task.asked() + "\")");
+      assertThat(Help.about(task.asked(), 80)).startsWith(task.title() + "\n\n").contains("(");
+    }
+  }
+
+  /** What a roofer or framer would say for each. */
+  @ParameterizedTest
+  @CsvSource({
+    "cut list,        sisterStock",
+    "cut lists,       deck.cutList()",
+    "Cut List,        repairList(straight)",
+    "plywood,         panelSpan",
+    "H clips,         edgeClips",
+    "collar ties,     rafterThrust",
+    "staples,         alternateSchedule",
+    "standing seam,   clipSpacing",
+    "planks,          boardBase",
+    "snow load,       roofSnow",
+    "engineer,        framingStop",
+    "scab,            sisterSplice",
+    "nails per sheet, nailsPerSheet",
+  })
+  void theTradesWords_findTheFunction(String words, String found) {
+    assertThat(Help.about(words, 80)).contains(found);
+  }
+
+  @Test
+  void whatNothingSpeaksOf_isSaid() {
+    assertThatExceptionOfType(RefusedException.class)
+        .isThrownBy(() -> Help.about("xyzzy", 80))
+        .withMessage(
+            "nothing here speaks of \"xyzzy\"; try one word of it, or help() for the work in its order");
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {80, 120})
+  void everyPage_fitsTheWindow(int width) {
+    Stream<String> pages =
+        Stream.of(
+                Stream.of(Help.page(width)),
+                Arrays.stream(Task.values()).map(task -> Help.about(task.asked(), width)),
+                Catalog.shipped().cards().stream()
+                    .map(Card::name)
+                    .map(name -> Help.about(name, width)))
+            .flatMap(each -> each);
+    assertThat(pages.flatMap(String::lines).filter(line -> line.length() > width)).isEmpty();
+  }
+}

@@ -1,0 +1,90 @@
+package sheathwright.repl.tab;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static sheathwright.figure.Amounts.in;
+import static sheathwright.figure.Amounts.psf;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import sheathwright.fastening.count.Nailing;
+import sheathwright.figure.YesNo;
+import sheathwright.repl.tab.Suggestions.Offer;
+
+/** Tab offers what fits the parameter that is due, and nothing else. */
+class SuggestionsTest {
+
+  private static final Map<String, Object> HELD =
+      Map.of(
+          "gap", in(24),
+          "snow", psf(30),
+          "pattern", Nailing.edge(in(6)),
+          "sound", YesNo.YES);
+
+  private static Suggestions after(String text) {
+    return Suggestions.after(text, HELD, asked -> List.of("everythingElse"));
+  }
+
+  private static List<String> offers(String text) {
+    return after(text).offers().stream().map(Offer::text).toList();
+  }
+
+  @Test
+  void aLength_isOfferedLengthsOnly() {
+    assertThat(offers("nailsPerSheet("))
+        .contains("gap", "in(", "ft(")
+        .doesNotContain("snow", "pattern", "psf(", "everythingElse");
+  }
+
+  @Test
+  void aThing_isOfferedThingsOfItsKindAndHowToMakeOne() {
+    assertThat(offers("nailsPerSheet(in(16), "))
+        .contains("pattern", "Nailing.edge(")
+        .doesNotContain("gap", "in(");
+    assertThat(offers("nailsPerSheet(in(16), pattern, ")).contains("FOUR_BY_EIGHT");
+  }
+
+  @Test
+  void theWholeCall_isShownWithTheDueOneMarked() {
+    assertThat(after("x = nailsPerSheet(in(16), ").said())
+        .isEqualTo(
+            "nailsPerSheet(supportSpacing, >nailing<, sheet)\n  nailing: how far apart its nails stand");
+    assertThat(after("nailsPerSheet(plus(in(1), in(2)), ").said()).contains(">nailing<");
+    assertThat(after("help(\"nailsPerSheet(\") + nailsPerSheet(").said())
+        .contains(">supportSpacing<");
+  }
+
+  @Test
+  void columns_areOfferedAsNamesUntilTheyAreNamed() {
+    assertThat(offers("nailsPerSheet(")).contains("edge_spacing_in = ");
+    assertThat(offers("nailsPerSheet(edge_spacing_in = in(6), "))
+        .contains("field_spacing_in = ")
+        .doesNotContain("edge_spacing_in = ", "gap");
+    assertThat(offers("nailsPerSheet(ed")).containsExactly("edge_spacing_in = ");
+  }
+
+  @Test
+  void behindAName_itsOwnValuesAreOffered() {
+    assertThat(offers("nailsPerSheet(blocked_edges = ")).containsExactly("sound", "yes", "no");
+    assertThat(offers("nailsPerSheet(edge_spacing_in = ")).contains("gap", "in(");
+    assertThat(after("nailsPerSheet(edge_spacing_in = ").said())
+        .startsWith("nailsPerSheet(supportSpacing, >nailing<, sheet)")
+        .contains("nail to nail along the panel's edges");
+  }
+
+  @Test
+  void behindAnUnknownCall_onlyWhatTheSessionHolds() {
+    assertThat(offers("foo(")).containsExactlyInAnyOrder("gap", "snow", "pattern", "sound");
+  }
+
+  @Test
+  void aMember_isLeftToJava() {
+    assertThat(offers("nailsPerSheet(in(16), Nailing.edge(in(6)).fi"))
+        .containsExactly("everythingElse");
+  }
+
+  @Test
+  void anEmptyLine_isOfferedCommandsAndVariables() {
+    assertThat(offers("")).contains("help(", "explain(", "gap").hasSize(10);
+  }
+}

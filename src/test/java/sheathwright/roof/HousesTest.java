@@ -1,0 +1,155 @@
+package sheathwright.roof;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.within;
+import static sheathwright.figure.Amounts.ft;
+import static sheathwright.figure.Amounts.pitch;
+
+import java.util.List;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import sheathwright.figure.Reading;
+import sheathwright.figure.RefusedException;
+import sheathwright.figure.Units;
+
+/**
+ * A hip body of 50 by 32 ft with a wing of 22 ft, 16 ft out, at 5 in 12, worked by hand and by an
+ * independent script: 2,114.67 sq ft; hips 94.3563, valleys 32.4350, ridges 18 and 27, eaves 174,
+ * rakes 23.8333 ft. Beside it the plan's area as a union of rectangles, and the sides of the planes
+ * as they are drawn, of which each hip, valley and ridge is met twice.
+ */
+class HousesTest {
+
+  private static final Offset<Double> HUNDREDTH = within(0.01);
+  private static final HouseBody HIP = HouseBody.length(ft(50)).width(ft(32)).rise(pitch(5));
+  private static final double SLOPE = 13 / 12.0; // 5, 12, 13
+
+  private static House hipWithWing() {
+    return Houses.house(HIP, Wing.at(ft(14)).width(ft(22)).out(ft(16)));
+  }
+
+  private static double drawn(House house, Edge.Kind kind) {
+    return house.planes().stream()
+            .flatMap(plane -> plane.outline(Reading.aside()).edges().stream())
+            .filter(edge -> edge.kind() == kind)
+            .mapToDouble(Edge::length)
+            .sum()
+        / 12;
+  }
+
+  private static double drawnArea(House house) {
+    return house.planes().stream()
+        .mapToDouble(plane -> plane.outline(Reading.aside()).area() / 144)
+        .sum();
+  }
+
+  private static double union(double[]... rectangles) {
+    GeometryFactory shapes = new GeometryFactory();
+    Geometry all = shapes.createPolygon();
+    for (double[] each : rectangles) {
+      all = all.union(shapes.toGeometry(new Envelope(each[0], each[1], each[2], each[3])));
+    }
+    return all.getArea();
+  }
+
+  @Test
+  void aHipHouseWithAWing_isAsWorkedByHand() {
+    House house = hipWithWing();
+    assertThat(house.area().value()).isCloseTo(2114.67, within(0.005));
+    assertThat(house.hip().value()).isCloseTo(94.3563, within(5e-5));
+    assertThat(house.valley().value()).isCloseTo(32.4350, within(5e-5));
+    assertThat(house.ridge().value()).isCloseTo(18 + 27, within(1e-9));
+    assertThat(house.eave().value()).isCloseTo(174, within(1e-9));
+    assertThat(house.rake().value()).isCloseTo(23.8333, within(5e-5));
+  }
+
+  @Test
+  void itsPlanes_addUpToTheSame() {
+    House house = hipWithWing();
+    assertThat(house.planes())
+        .extracting(Plane::name)
+        .containsExactly("front", "front wing, left", "front wing, right", "back", "left", "right");
+    assertThat(drawnArea(house)).isCloseTo(2114.67, HUNDREDTH);
+    double plan = union(new double[] {0, 50, 0, 32}, new double[] {14, 36, -16, 10});
+    assertThat(drawnArea(house)).isCloseTo(plan * SLOPE, HUNDREDTH);
+    assertThat(drawn(house, Edge.Kind.HIP)).isCloseTo(2 * 94.3563, HUNDREDTH);
+    assertThat(drawn(house, Edge.Kind.VALLEY)).isCloseTo(2 * 32.4350, HUNDREDTH);
+    assertThat(drawn(house, Edge.Kind.RIDGE)).isCloseTo(2 * 45, HUNDREDTH);
+    assertThat(drawn(house, Edge.Kind.EAVE)).isCloseTo(174, HUNDREDTH);
+    assertThat(drawn(house, Edge.Kind.RAKE)).isCloseTo(23.8333, HUNDREDTH);
+  }
+
+  @Test
+  void aGableHouseWithEverything_addsUpToItsPlan() {
+    HouseBody body = HouseBody.length(ft(42)).width(ft(30)).rise(pitch(5)).ends(RoofEnds.GABLED);
+    House house =
+        Houses.house(body)
+            .wing(HouseSide.BACK, ft(10), ft(20), ft(8))
+            .porch(HouseSide.FRONT, ft(2), ft(12), ft(6))
+            .dormer(HouseSide.FRONT, ft(26), ft(3), ft(6), ft(5))
+            .chimney(HouseSide.FRONT, ft(18), ft(9), ft(2), ft(3));
+    double plan =
+        union(
+            new double[] {0, 42, 0, 30},
+            new double[] {10, 30, 20, 38},
+            new double[] {2, 14, -6, 5});
+    assertThat(house.area().value()).isCloseTo((plan - 2 * 3) * SLOPE, within(1e-6));
+    assertThat(drawnArea(house)).isCloseTo((plan - 2 * 3) * SLOPE, HUNDREDTH);
+    assertThat(house.planes().stream().mapToDouble(each -> each.area().value()).sum())
+        .isCloseTo((plan - 2 * 3) * SLOPE, HUNDREDTH);
+    // body 2 × 42, wing 2 × 8 − 20, dormer 2 × 5; the porch's eave stands in for the body's
+    assertThat(house.eave().value()).isCloseTo(84 - 20 + 16 + 10, within(1e-9));
+    assertThat(drawn(house, Edge.Kind.EAVE)).isCloseTo(90, HUNDREDTH);
+    // body 4 × 15, wing 2 × 10, dormer 2 × 3, porch 2 × 6, all times 13 ÷ 12
+    assertThat(house.rake().value()).isCloseTo((60 + 20 + 6 + 12) * SLOPE, within(1e-6));
+    assertThat(drawn(house, Edge.Kind.RAKE)).isCloseTo((60 + 20 + 6 + 12) * SLOPE, HUNDREDTH);
+    // body 42, wing 8 + 10, dormer 5 + 3
+    assertThat(house.ridge().value()).isCloseTo(68, within(1e-9));
+    assertThat(house.hip().value()).isZero();
+  }
+
+  @Test
+  void aSquareHipHouse_isAPyramid() {
+    House house = Houses.house(HouseBody.length(ft(24)).width(ft(24)).rise(pitch(5)));
+    assertThat(house.ridge().value()).isZero();
+    assertThat(drawnArea(house)).isCloseTo(24 * 24 * SLOPE, HUNDREDTH);
+  }
+
+  @Test
+  void whatDoesNotFit_isRefusedWithTheReason() {
+    House house = Houses.house(HIP);
+    assertRefused(
+        () -> house.wing(HouseSide.FRONT, ft(40), ft(22), ft(16)), "reaches beyond the front");
+    assertRefused(
+        () -> hipWithWing().wing(HouseSide.FRONT, ft(30), ft(10), ft(4)), "stands in another one");
+    assertRefused(
+        () -> house.wing(HouseSide.FRONT, ft(5), ft(32), ft(16)), "narrower than the body");
+    assertRefused(
+        () -> house.chimney(HouseSide.FRONT, ft(0), ft(2), ft(2), ft(2)), "reaches off the plane");
+    assertRefused(
+        () -> Houses.house(HIP.ends(RoofEnds.GABLED)).wing(HouseSide.LEFT, ft(5), ft(8), ft(4)),
+        "the left is a gable");
+    assertRefused(
+        () -> Houses.house(HouseBody.length(ft(20)).width(ft(30)).rise(pitch(5))).area().value(),
+        "length_ft must not be less than width_ft");
+    assertRefused(
+        () -> Houses.house(HIP, Wing.none().out(ft(16))).ridge().value(), "without width");
+    assertRefused(() -> house.plane("south"), "it has front, back, left, right");
+  }
+
+  private static void assertRefused(Runnable wrong, String reason) {
+    assertThatExceptionOfType(RefusedException.class)
+        .isThrownBy(wrong::run)
+        .withMessageContaining(reason);
+  }
+
+  @Test
+  void areas_areInSquareFeet() {
+    assertThat(List.of(hipWithWing().area().unit(), hipWithWing().hip().unit()))
+        .isEqualTo(List.of(Units.SQUARE_FOOT, Units.FOOT));
+  }
+}
