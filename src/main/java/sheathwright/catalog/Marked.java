@@ -51,7 +51,7 @@ public enum Marked {
             : switch (this) {
               case DOWN -> Math.floor(sixteenths);
               case UP -> Math.ceil(sixteenths);
-              default -> nearest;
+              case NEAREST, NOT -> nearest;
             };
     double inches = whole / SIXTEENTHS;
     String text =

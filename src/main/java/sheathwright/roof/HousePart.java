@@ -3,8 +3,6 @@ package sheathwright.roof;
 import java.util.Locale;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
-import sheathwright.figure.Reading;
-import sheathwright.figure.Units;
 
 /**
  * What stands on a side of a house's roof, in plan.
@@ -62,14 +60,5 @@ record HousePart(
 
   double right() {
     return House.feet(at) + House.feet(width);
-  }
-
-  /** Has what it was measured from read for a plane that it changes. */
-  void read(Reading reading) {
-    String what = word() + " of the " + side.word();
-    reading.number(what + ", along the eave", at, Units.FOOT);
-    reading.number(what + ", from the eave", from, Units.FOOT);
-    reading.number(what + ", width", width, Units.FOOT);
-    reading.number(what + ", depth", depth, Units.FOOT);
   }
 }

@@ -10,7 +10,6 @@ import sheathwright.figure.Lengths;
 import sheathwright.figure.Quantity.Area;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
-import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Units;
@@ -122,11 +121,7 @@ final class HousePlanes {
             .map(spot -> Shown.plain(spot.x()) + " " + Shown.plain(spot.y()))
             .collect(joining(", "));
     Plane plane = Plane.outlineOfPlan(side.word(), corners, house.body().rise());
-    Reading reading = new Reading();
-    reading.number("eave of the " + side.word(), eave, Units.FOOT);
-    reading.number("run of the " + side.word(), run, Units.FOOT);
-    changing.forEach(part -> part.read(reading));
-    return plane.restingOn(reading);
+    return new HouseMeasures().body(side, eave, run).parts(changing).under(plane);
   }
 
   private static void add(List<Spot> plan, double x, double y) {
@@ -136,18 +131,13 @@ final class HousePlanes {
     }
   }
 
-  private static Plane restingOn(HousePart part, Plane plane) {
-    Reading reading = new Reading();
-    part.read(reading);
-    return plane.restingOn(reading);
-  }
-
   private Plane cutOut(Plane plane, HousePart part) {
     return switch (part.kind()) {
       case WING, PORCH -> plane;
       case CHIMNEY ->
           plane.without(part.at(), onTheSlope(part.from()), part.width(), onTheSlope(part.depth()));
-      case DORMER -> restingOn(part, plane.without(dormer(part), area(part)));
+      case DORMER ->
+          new HouseMeasures().parts(List.of(part)).under(plane.without(dormer(part), area(part)));
     };
   }
 

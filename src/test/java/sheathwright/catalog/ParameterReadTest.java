@@ -94,8 +94,9 @@ class ParameterReadTest {
         "nails_per_sheet  | blocked_edges    | maybe |"
             + " blocked_edges is \"maybe\"; it must be one of yes, no",
         "rafter_check     | species          | oak   |"
-            + " species is \"oak\"; it must be one of douglas-fir-larch, hem-fir, hem-fir-north,"
-            + " southern-pine, spruce-pine-fir, spruce-pine-fir-south",
+            + " species is \"oak\"; it must be one of douglas-fir-larch, douglas-fir-larch-north, hem-fir,"
+            + " hem-fir-north, southern-pine, spruce-pine-fir, spruce-pine-fir-south, ponderosa-pine,"
+            + " eastern-hemlock, redwood, western-cedars, western-woods",
         "rafter_check     | load             | ``    |"
             + " load is missing; give one of roof-live, snow",
         "rafter_check     | live_psf         | wet   | live_psf: \"wet\" is not a number",
