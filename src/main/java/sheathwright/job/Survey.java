@@ -57,14 +57,14 @@ public final class Survey {
         new Choices(
             reading.word("what the rafters are brought to", job.fact(SurveyTables.TARGET)),
             reading.word("the flatness required", job.fact(SurveyTables.FLATNESS)));
-    Map<String, Map<StringReading, List<Figure<Length>>>> onPlanes = readings(job, reading);
     choices = reading.solution("leveling_choices");
     FramingAnswer answer = FramingAnswer.of(framing.greatestRatio(), framing.nothingReported());
     LevelRules rules = rules(job);
     SuspicionRules suspicion = SuspicionRules.usual();
-    onPlanes.forEach(
-        (plane, given) ->
-            planes.add(new SurveyedPlane(job, chosen, plane, given, suspicion, rules, answer)));
+    readings(job)
+        .forEach(
+            (plane, given) ->
+                planes.add(new SurveyedPlane(job, chosen, plane, given, suspicion, rules, answer)));
     LevelPrices prices = prices(job);
     cutting = LevelCutting.of(planes, prices.sticks());
     planes.forEach(plane -> costs.add(LevelCost.of(plane.plan(), prices)));
@@ -74,18 +74,13 @@ public final class Survey {
     sticks = added(costs.stream().map(LevelCost::sisters).toList(), "sister_sticks_usd", Units.USD);
   }
 
-  private static Map<String, Map<StringReading, List<Figure<Length>>>> readings(
-      Job job, Reading reading) {
+  private static Map<String, Map<StringReading, List<Figure<Length>>>> readings(Job job) {
     StringLine string = string(job);
-    int count = 0;
     Map<String, Map<StringReading, List<Figure<Length>>>> byPlane = new LinkedHashMap<>();
     for (Row row : job.readings()) {
-      String which = "reading " + ++count;
-      String plane = reading.word("plane of " + which, row.of(PlaceFields.PLANE));
-      String rafter = reading.word("rafter of " + which, row.of(PlaceFields.RAFTER));
       byPlane
-          .computeIfAbsent(plane, name -> new LinkedHashMap<>())
-          .put(reading(row, rafter, string), bounds(row));
+          .computeIfAbsent(row.of(PlaceFields.PLANE).value(), name -> new LinkedHashMap<>())
+          .put(reading(row, string), bounds(row));
     }
     return byPlane;
   }
@@ -111,7 +106,8 @@ public final class Survey {
         job.factOr(SurveyTables.STRING_TENSION, 20));
   }
 
-  private static StringReading reading(Row row, String rafter, StringLine string) {
+  private static StringReading reading(Row row, StringLine string) {
+    String rafter = row.of(PlaceFields.RAFTER).value();
     Figure<Length> along = row.of(PlaceFields.ALONG);
     Figure<Length> up = row.of(PlaceFields.UP);
     return row.has(PlaceFields.DROP)

@@ -111,7 +111,7 @@ public final class Houses {
       switch (part.kind()) {
         case WING -> eave = eave.minus(wide);
         case PORCH -> rake = rake.plus(both.times(slope));
-        default -> {}
+        case DORMER, CHIMNEY -> {}
       }
     }
     return new House(
@@ -141,9 +141,10 @@ public final class Houses {
         Condition.all(part.at().isAtLeast(NOTHING), part.at().plus(wide).isAtMost(side));
     Figure<Length> placed =
         wide.onlyIf(
-            isOnItsSide,
-            "the %s reaches beyond the %s: its place and its width together are more than that side"
-                .formatted(part.word(), part.side().word()));
+                isOnItsSide,
+                "the %s reaches beyond the %s: its place and its width together are more than that side"
+                    .formatted(part.word(), part.side().word()))
+            .as(part.word() + "_width_ft", Units.FOOT);
     return part.isGabled()
         ? placed.onlyIf(
             wide.isLessThan(body),

@@ -34,7 +34,7 @@ public enum Grade implements Option<Grade> {
     return switch (this) {
       case SELECT_STRUCTURAL -> List.of("SS");
       case NO_1, NO_2, NO_3 -> List.of("#" + name().charAt(name().length() - 1));
-      default -> List.of();
+      case NO_1_AND_BETTER, STUD, CONSTRUCTION, STANDARD -> List.of();
     };
   }
 }

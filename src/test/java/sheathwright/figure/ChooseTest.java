@@ -106,6 +106,7 @@ class ChooseTest {
   void check_isPrintedEvenIfItIsRefused() {
     String refused = "refused: " + BY_ZERO;
     assertThat(Check.of("bending", "bending_ratio", REFUSED, in(2)))
-        .hasToString("bending: " + refused + " of 2 in, ratio " + refused + ", not known");
+        .hasToString(
+            "bending: " + refused + " of 2 in, ratio " + refused + ", not looked at: " + BY_ZERO);
   }
 }

@@ -154,7 +154,7 @@ final class Parser {
       case TEXT -> new Tree.Text(token.text(), token.from());
       case WORD -> word(token);
       case SIGN -> bracketed(token);
-      default -> throw new Beyond();
+      case FRACTION, MONEY, FEET, INCHES -> throw new Beyond();
     };
   }
 

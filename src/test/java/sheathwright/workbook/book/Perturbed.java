@@ -69,6 +69,16 @@ public final class Perturbed {
     return new CsvFile(file.name(), file.separator(), file.header(), lines);
   }
 
+  /** Where an input stands; below what was solved, that may be another line than in the new one. */
+  private static Cell at(XSSFWorkbook workbook, Place place) {
+    Name name = place.name().isEmpty() ? null : workbook.getName(place.name());
+    if (name == null) {
+      return workbook.getSheet(place.tab()).getRow(place.row()).getCell(place.column());
+    }
+    CellReference named = new CellReference(name.getRefersToFormula());
+    return workbook.getSheet(named.getSheetName()).getRow(named.getRow()).getCell(named.getCol());
+  }
+
   /**
    * The old workbook with every input set to what it is in the new one, prices as they are quoted
    * then; its formulas still hold their old values.
@@ -78,7 +88,7 @@ public final class Perturbed {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream()) {
       newInputs.forEach(
           (value, place) -> {
-            Cell cell = workbook.getSheet(place.tab()).getRow(place.row()).getCell(place.column());
+            Cell cell = at(workbook, place);
             if (cell.getCellType() != CellType.FORMULA) {
               cell.setBlank(); // text that stands in the cell itself would stay beside a new one
             }
