@@ -162,7 +162,8 @@ class PerturbationTest {
                   .map(table -> FilledTable.of(filled.card(), table))
                   .filter(table -> table.problems().isEmpty())
                   .findFirst()
-                  .orElseThrow();
+                  .orElseThrow(
+                      () -> new AssertionError("nothing else may stand for " + function + " " + input));
           byte[] fresh = FillBook.bytes(other);
           byte[] edited = Perturbed.edited(old, inputs(other, fresh));
           Following.assertFollows(function + " " + input.name(), edited, fresh);

@@ -148,7 +148,7 @@ public final class Samples {
     tables.put("slope_length", "run_ft,rise_in_12\n15,6\n16-0 1/2,8.5\n");
     tables.put(
         "house",
-        "length_ft,width_ft,rise_in_12,ends,wing_width_ft,wing_out_ft\n50,32,5,hipped,22,16\n42,30,6,gabled,,\n");
+        "length_ft,width_ft,rise_in_12,ends,wing_width_ft,wing_out_ft\n50,32,5,hipped,22,16\n42,30,6,gabled,12,8\n");
     tables.put(
         "plane_measures",
         "eave_ft,slope_length_ft,left_lean_ft,right_lean_ft\n40,12,12,12\n20,12,0,-12\n42,16-9 1/4,,\n");
