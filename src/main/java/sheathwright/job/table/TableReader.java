@@ -108,7 +108,10 @@ public final class TableReader {
    * @param others what those are, in words
    */
   public List<Row> rows(
-      RowSource file, List<? extends Field<?>> fields, Predicate<String> isLeftAlone, String others) {
+      RowSource file,
+      List<? extends Field<?>> fields,
+      Predicate<String> isLeftAlone,
+      String others) {
     List<Row> rows = new ArrayList<>();
     TableColumns columns =
         columns(
