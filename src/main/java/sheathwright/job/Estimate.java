@@ -103,14 +103,17 @@ public final class Estimate {
                     .blockedEdges(job.fact(JobFields.BLOCKED_EDGES)),
                 SheetSize.FOUR_BY_EIGHT)
             .as("nails_in_a_sheet", Units.NAILS_PER_SHEET);
-    plannedSheet = named("planned_sheet", sheetPrice(OfficeFields.PLANNED_SHEET_HOURS));
-    extraSheet = named("extra_sheet", sheetPrice(OfficeFields.EXTRA_SHEET_HOURS));
-    quote = new QuoteLines(job, this);
-    order = OrderLines.of(job, this);
+    plannedSheet = named("planned_sheet", sheetPrice(job, nails, OfficeFields.PLANNED_SHEET_HOURS));
+    extraSheet = named("extra_sheet", sheetPrice(job, nails, OfficeFields.EXTRA_SHEET_HOURS));
+    SheetWork work =
+        new SheetWork(plannedSheets, sheetsAtWorst, nails, plannedSheet, extraSheet, straightened);
+    quote = QuoteLines.of(job, work);
+    order = OrderLines.of(job, work);
     maker = job.maker().isEmpty() ? null : MakerRequirement.roll(job.maker());
   }
 
-  private UnitPrice sheetPrice(Field<Figure<Per<Time, Sheets>>> hours) {
+  private static UnitPrice sheetPrice(
+      Job job, Figure<Per<Nails, Sheets>> nails, Field<Figure<Per<Time, Sheets>>> hours) {
     return UnitPrices.sheetUnitPrice(
         SheetMaterial.sheet(job.price(OfficeFields.SHEET_PRICE))
             .waste(job.rate(OfficeFields.WASTE))

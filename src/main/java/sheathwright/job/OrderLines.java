@@ -30,21 +30,18 @@ final class OrderLines {
     }
   }
 
-  static Roll of(Job job, Estimate estimate) {
+  static Roll of(Job job, SheetWork work) {
     Figure<Ratio> spare = job.rate(OfficeFields.ORDER_SPARE);
     Figure<?> box = job.rate(OfficeFields.NAILS_PER_BOX);
     List<Line> lines = new ArrayList<>();
-    lines.add(
-        new Line(
-            "Deck sheets, 4 by 8", estimate.plannedSheets(), "sheet", Figure.of(1, Units.SHEET)));
+    lines.add(new Line("Deck sheets, 4 by 8", work.planned(), "sheet", Figure.of(1, Units.SHEET)));
     lines.add(
         new Line(
             "Nails for them, boxes",
-            estimate.plannedSheets().times(estimate.nailsInASheet()).as("sheet_nails", Units.NAIL),
+            work.planned().times(work.nails()).as("sheet_nails", Units.NAIL),
             "nail",
             box));
-    estimate
-        .rafterLeveling()
+    work.leveling()
         .ifPresent(
             leveling -> {
               lines.add(

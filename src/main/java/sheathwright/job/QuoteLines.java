@@ -83,13 +83,14 @@ public final class QuoteLines {
   private final Figure<Sheets> mostExtraSheets;
   private final Figure<Money> worstCase;
 
-  QuoteLines(Job job, Estimate estimate) {
-    this(
-        linesOf(job, estimate),
-        Priced.of(estimate.extraSheet().quoted()),
+  /** The lines of a job's quote. */
+  static QuoteLines of(Job job, SheetWork work) {
+    return new QuoteLines(
+        linesOf(job, work),
+        Priced.of(work.extraPrice().quoted()),
         Priced.of(job.fact(JobFields.CREDIT)),
-        estimate.plannedSheets(),
-        estimate.sheetsAtWorst());
+        work.planned(),
+        work.atWorst());
   }
 
   private QuoteLines(
@@ -147,7 +148,7 @@ public final class QuoteLines {
             worstCase.isTheSameAs(sum.plus(allExtra(extraSheet.quoted())))));
   }
 
-  private static List<Line> linesOf(Job job, Estimate estimate) {
+  private static List<Line> linesOf(Job job, SheetWork work) {
     List<Line> lines = new ArrayList<>();
     Figure<?> once = Figure.of(1, Units.RATIO);
     lines.add(Line.of("Roof covering", once, "job", job.fact(JobFields.BASE_ROOFING)));
@@ -158,11 +159,10 @@ public final class QuoteLines {
     lines.add(
         Line.of(
             "Deck sheets taken out and replaced",
-            estimate.plannedSheets(),
+            work.planned(),
             "sheet",
-            estimate.plannedSheet().quoted()));
-    estimate
-        .rafterLeveling()
+            work.plannedPrice().quoted()));
+    work.leveling()
         .ifPresent(
             leveling -> {
               lines.add(

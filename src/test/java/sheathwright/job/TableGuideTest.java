@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
-import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.RowSource;
 
 /** The page on a job's tables says what reads them today. */
 class TableGuideTest {
@@ -26,7 +26,7 @@ class TableGuideTest {
           .forEach(
               (table, file) -> {
                 boolean isKeyed = List.of("job", "prices", "rates").contains(table);
-                for (CsvFile.Line line : file.lines()) {
+                for (RowSource.Line line : file.lines()) {
                   for (int i = 0; i < file.header().size(); i++) {
                     String name = isKeyed ? line.cells().get(0) : file.header().get(i);
                     String value = line.cells().get(isKeyed ? 1 : i);

@@ -17,6 +17,7 @@ import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Problem;
+import sheathwright.job.table.RowSource;
 import sheathwright.job.table.TableColumns;
 
 /**
@@ -73,7 +74,7 @@ public final class FilledLines {
   }
 
   /** A line's own cells under the headings that are kept. */
-  public List<String> keptCells(CsvFile.Line line) {
+  public List<String> keptCells(RowSource.Line line) {
     return keptColumns.stream().map(line.cells()::get).toList();
   }
 
@@ -85,7 +86,7 @@ public final class FilledLines {
   /** The first row that has results; where all are refused, the first whose arguments are read. */
   public Optional<FilledRow> firstComputed() {
     FilledRow refused = null;
-    for (CsvFile.Line line : file.lines()) {
+    for (RowSource.Line line : file.lines()) {
       FilledRow row = row(line);
       if (!row.isRefused()) {
         return Optional.of(row);
@@ -108,7 +109,7 @@ public final class FilledLines {
     card.results().forEach(result -> header.add(result.column()));
     header.add(ERROR);
     printer.printRecord(header);
-    for (CsvFile.Line line : file.lines()) {
+    for (RowSource.Line line : file.lines()) {
       FilledRow row = row(line);
       List<String> cells = new ArrayList<>(keptCells(line));
       for (int i = 0; i < card.results().size(); i++) {
@@ -161,7 +162,7 @@ public final class FilledLines {
   }
 
   /** One line, filled. Nothing in it stops the other lines from being filled. */
-  private FilledRow row(CsvFile.Line line) {
+  private FilledRow row(RowSource.Line line) {
     List<Problem> wrongHere = new ArrayList<>();
     List<String> wrong = new ArrayList<>(wrongWithAll);
     List<Traced> arguments = new ArrayList<>();
@@ -199,7 +200,7 @@ public final class FilledLines {
     return new FilledRow(line, arguments, results, wrongHere, String.join("; ", wrong));
   }
 
-  private Traced argument(Parameter parameter, CsvFile.Line line) {
+  private Traced argument(Parameter parameter, RowSource.Line line) {
     String cell = file.readable(columns.cell(line, parameter.column()));
     Source source =
         cell.isBlank()

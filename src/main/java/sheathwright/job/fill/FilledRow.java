@@ -2,8 +2,8 @@ package sheathwright.job.fill;
 
 import java.util.List;
 import sheathwright.figure.Traced;
-import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Problem;
+import sheathwright.job.table.RowSource;
 
 /**
  * One line of a table, filled.
@@ -15,7 +15,7 @@ import sheathwright.job.table.Problem;
  * @param error the same in one line, with what is wrong with the headings, or empty
  */
 public record FilledRow(
-    CsvFile.Line line,
+    RowSource.Line line,
     List<Traced> arguments,
     List<Traced> results,
     List<Problem> problems,

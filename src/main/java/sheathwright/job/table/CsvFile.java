@@ -31,7 +31,8 @@ import sheathwright.figure.Units;
  * @param header the headings, stripped
  * @param lines the lines that hold anything
  */
-public record CsvFile(String name, char separator, List<String> header, List<Line> lines) {
+public record CsvFile(String name, char separator, List<String> header, List<Line> lines)
+    implements RowSource {
 
   private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?\\d*,\\d+");
 
@@ -49,9 +50,6 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
   private static final int LONGEST_HEADING = 100;
   private static final int LONGEST_CELL = 32_767;
   private static final int LONGEST_NUMBER = 60;
-
-  /** One line: its number in the file, and as many cells as the header, each as written. */
-  public record Line(long number, List<String> cells) {}
 
   /**
    * Reads a file.
@@ -216,6 +214,7 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
    * @throws RefusedException if it is too long for a number or a word, or is one number to those
    *     who write decimals with a comma and another to those who write thousands with it
    */
+  @Override
   public String readable(String cell) {
     String given = cell.strip();
     tooLong(given, LONGEST_NUMBER)

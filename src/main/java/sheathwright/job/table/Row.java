@@ -10,7 +10,7 @@ import sheathwright.figure.Traced;
  * @param line where it stands
  * @param values by the name of their field; a value that could not be read is null
  */
-public record Row(CsvFile.Line line, Map<String, Traced> values) {
+public record Row(RowSource.Line line, Map<String, Traced> values) {
 
   /** Whether anything stands in this field. */
   public boolean has(Field<?> field) {

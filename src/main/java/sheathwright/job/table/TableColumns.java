@@ -14,12 +14,12 @@ import sheathwright.catalog.Nearest;
  */
 public final class TableColumns {
 
-  private final CsvFile file;
+  private final RowSource file;
   private final Map<String, Integer> places = new HashMap<>();
   private final List<Problem> unknown = new ArrayList<>();
   private final List<Problem> missing = new ArrayList<>();
 
-  private TableColumns(CsvFile file) {
+  private TableColumns(RowSource file) {
     this.file = file;
     for (int i = 0; i < file.header().size(); i++) {
       places.putIfAbsent(file.header().get(i), i);
@@ -35,7 +35,7 @@ public final class TableColumns {
    * @param allowed said of one that may not
    */
   public static TableColumns of(
-      CsvFile file,
+      RowSource file,
       List<String> known,
       List<String> required,
       Predicate<String> isLeftAlone,
@@ -91,7 +91,7 @@ public final class TableColumns {
    * What stands in a line under a heading, as it was written; empty where the table has not that
    * column.
    */
-  public String cell(CsvFile.Line line, String column) {
+  public String cell(RowSource.Line line, String column) {
     Integer place = places.get(column);
     return place == null ? "" : line.cells().get(place);
   }

@@ -22,7 +22,7 @@ public final class TableReader {
   private final List<Problem> questions = new ArrayList<>();
 
   /** One input read, with what it is called and where it stands. */
-  public record Input(Field<?> field, Traced value, CsvFile.Line line) {}
+  public record Input(Field<?> field, Traced value, RowSource.Line line) {}
 
   /**
    * A table of two columns, the first of which names what stands in the second.
@@ -35,7 +35,7 @@ public final class TableReader {
    * @param groups what may stand in it: a group is given whole or, where it is optional, not at all
    */
   public Map<String, Input> keyed(
-      CsvFile file,
+      RowSource file,
       String keyColumn,
       String valueColumn,
       String prefix,
@@ -47,8 +47,8 @@ public final class TableReader {
     if (!columns.missing().isEmpty()) {
       return inputs;
     }
-    Map<String, CsvFile.Line> given = new LinkedHashMap<>();
-    for (CsvFile.Line line : file.lines()) {
+    Map<String, RowSource.Line> given = new LinkedHashMap<>();
+    for (RowSource.Line line : file.lines()) {
       String name = columns.cell(line, keyColumn).strip();
       Optional<String> tooLong = Field.Form.NAME.tooLong(name);
       if (tooLong.isPresent()) {
@@ -70,7 +70,7 @@ public final class TableReader {
     for (Group group : groups) {
       boolean isGiven = group.isGivenIn(filled);
       for (Field<?> field : group.fields()) {
-        CsvFile.Line line = given.get(field.name());
+        RowSource.Line line = given.get(field.name());
         if (filled.contains(field.name())) {
           String cellName = prefix + field.name() + suffix;
           Traced read =
@@ -97,7 +97,7 @@ public final class TableReader {
   }
 
   /** A table with a heading for each field; one row for each line. */
-  public List<Row> rows(CsvFile file, List<? extends Field<?>> fields) {
+  public List<Row> rows(RowSource file, List<? extends Field<?>> fields) {
     return rows(file, fields, TableColumns::isNote, NOTE);
   }
 
@@ -108,7 +108,10 @@ public final class TableReader {
    * @param others what those are, in words
    */
   public List<Row> rows(
-      CsvFile file, List<? extends Field<?>> fields, Predicate<String> isLeftAlone, String others) {
+      RowSource file,
+      List<? extends Field<?>> fields,
+      Predicate<String> isLeftAlone,
+      String others) {
     List<Row> rows = new ArrayList<>();
     TableColumns columns =
         columns(
@@ -120,7 +123,7 @@ public final class TableReader {
     if (!columns.missing().isEmpty()) {
       return rows;
     }
-    for (CsvFile.Line line : file.lines()) {
+    for (RowSource.Line line : file.lines()) {
       Map<String, Traced> row = new LinkedHashMap<>();
       for (Field<?> field : fields) {
         String text = columns.cell(line, field.name());
@@ -139,7 +142,7 @@ public final class TableReader {
   }
 
   private TableColumns columns(
-      CsvFile file,
+      RowSource file,
       List<String> known,
       List<String> required,
       Predicate<String> isLeftAlone,
@@ -152,11 +155,11 @@ public final class TableReader {
   }
 
   /** Says what is wrong with a row. */
-  public void problem(CsvFile file, Row row, Field<?> field, String message) {
+  public void problem(RowSource file, Row row, Field<?> field, String message) {
     problem(file, row.line(), field.name(), message);
   }
 
-  public void problem(CsvFile file, CsvFile.Line line, String column, String message) {
+  public void problem(RowSource file, RowSource.Line line, String column, String message) {
     problems.add(new Problem(file.name(), line.number(), column, message));
   }
 
@@ -172,8 +175,8 @@ public final class TableReader {
   }
 
   private Traced read(
-      CsvFile file,
-      CsvFile.Line line,
+      RowSource file,
+      RowSource.Line line,
       String column,
       Field<?> field,
       String cellName,

@@ -26,7 +26,7 @@ class CsvFileTest {
   void csvFile_keepsCellsAsTheyAreWritten() {
     CsvFile file = CsvFile.parse("t.csv", "plane, eave_ft \n front ,007\n\"a, b\",\"9 1/4\"\"\"\n");
     assertThat(file.header()).containsExactly("plane", "eave_ft");
-    assertThat(file.lines()).extracting(CsvFile.Line::number).containsExactly(2L, 3L);
+    assertThat(file.lines()).extracting(RowSource.Line::number).containsExactly(2L, 3L);
     assertThat(file.lines().get(0).cells()).containsExactly(" front ", "007");
     assertThat(file.lines().get(1).cells()).containsExactly("a, b", "9 1/4\"");
   }
@@ -37,7 +37,7 @@ class CsvFileTest {
     String text = String.join(end, "a,b", "1,2", "", "3,4", ",", "5,6");
     for (String whole : new String[] {text, text + end}) {
       CsvFile file = CsvFile.parse("t.csv", whole);
-      assertThat(file.lines()).extracting(CsvFile.Line::number).containsExactly(2L, 4L, 6L);
+      assertThat(file.lines()).extracting(RowSource.Line::number).containsExactly(2L, 4L, 6L);
       assertThat(file.lines().get(2).cells()).containsExactly("5", "6");
     }
   }

@@ -23,6 +23,7 @@ import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobTables;
 import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.RowSource;
 import sheathwright.workbook.page.JobBook;
 import sheathwright.workbook.page.Samples;
 
@@ -93,7 +94,7 @@ class HomeownerSecretsTest {
     Map<String, CsvFile> files = new LinkedHashMap<>(Samples.tables(job).files());
     for (String table : List.of("prices", "rates")) {
       CsvFile file = files.get(table);
-      for (CsvFile.Line line : new ArrayList<>(file.lines())) {
+      for (RowSource.Line line : new ArrayList<>(file.lines())) {
         String name = line.cells().get(0);
         if (name.equals("nails_per_box")) {
           continue; // whole, and on the office's order alone

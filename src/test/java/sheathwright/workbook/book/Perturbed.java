@@ -16,6 +16,7 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Traced;
 import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.RowSource;
 
 /** Inputs changed one at a time, in a table and in the workbook written from it. */
 public final class Perturbed {
@@ -54,7 +55,7 @@ public final class Perturbed {
 
   /** The table with one cell changed. */
   public static CsvFile with(CsvFile file, long line, int column, String text) {
-    List<CsvFile.Line> lines =
+    List<RowSource.Line> lines =
         file.lines().stream()
             .map(
                 old -> {
@@ -63,7 +64,7 @@ public final class Perturbed {
                   }
                   List<String> cells = new ArrayList<>(old.cells());
                   cells.set(column, text);
-                  return new CsvFile.Line(line, cells);
+                  return new RowSource.Line(line, cells);
                 })
             .toList();
     return new CsvFile(file.name(), file.separator(), file.header(), lines);

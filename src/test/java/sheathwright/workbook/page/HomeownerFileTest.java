@@ -24,6 +24,7 @@ import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobTables;
 import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.RowSource;
 import sheathwright.workbook.book.Cells;
 import sheathwright.workbook.book.Perturbed;
 
@@ -114,7 +115,7 @@ class HomeownerFileTest {
     files.replaceAll(
         (name, file) -> {
           CsvFile changed = file;
-          for (CsvFile.Line line : file.lines()) {
+          for (RowSource.Line line : file.lines()) {
             String cost = odd.get(line.cells().get(0));
             if (cost != null) {
               changed = Perturbed.with(changed, line.number(), 1, cost);

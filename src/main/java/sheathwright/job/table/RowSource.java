@@ -1,0 +1,27 @@
+package sheathwright.job.table;
+
+import java.util.List;
+import sheathwright.figure.RefusedException;
+
+/** Where the rows of a table come from: a CSV file, or whatever else has headings over lines. */
+public interface RowSource {
+
+  /** One line: its number where it stands, and as many cells as the header, each as written. */
+  record Line(long number, List<String> cells) {}
+
+  /** What the table is called in messages. */
+  String name();
+
+  /** The headings, stripped. */
+  List<String> header();
+
+  /** The lines that hold anything. */
+  List<Line> lines();
+
+  /**
+   * A cell of a number or a word as it is to be read, however this source writes its numbers.
+   *
+   * @throws RefusedException if it is too long, or could be one number or another
+   */
+  String readable(String cell);
+}
