@@ -91,7 +91,8 @@ class ArchitectureTest {
           room("job.solve", "job.table"),
           room("workbook.book"),
           room("workbook.draw", "workbook.book"),
-          room("workbook.page", "workbook.book", "workbook.draw"));
+          room("workbook.page", "workbook.book", "workbook.draw"),
+          room("repl.shell"));
 
   /** More files than this in one folder are not seen whole. */
   private static final int MOST_FILES = 35;
@@ -192,6 +193,7 @@ class ArchitectureTest {
     "workbook, org.apache.poi..",
     "repl,     jdk.jshell..",
     "repl,     org.jline..",
+    "repl,     org.objectweb.asm..",
     "cli,      picocli..",
     "roof,     org.locationtech..",
     "leveling, org.ojalgo..",

@@ -55,11 +55,9 @@ final class Definitions {
     put(new Definition(name, source, readsItself ? Set.of() : reads, isVariable));
   }
 
-  private void put(Definition definition) {
-    Definition before = byName.remove(definition.name());
-    if (before != null) {
-      before.reads().forEach(read -> readers.get(read).remove(before.name()));
-    }
+  /** Takes a definition back that stood here before. */
+  void put(Definition definition) {
+    remove(definition.name());
     byName.put(definition.name(), definition);
     definition
         .reads()
@@ -68,6 +66,24 @@ final class Definitions {
                 readers
                     .computeIfAbsent(read, each -> new LinkedHashSet<>())
                     .add(definition.name()));
+  }
+
+  void remove(String name) {
+    Definition before = byName.remove(name);
+    if (before != null) {
+      before.reads().forEach(read -> readers.get(read).remove(name));
+    }
+  }
+
+  /** What a name was made by, or null. */
+  Definition of(String name) {
+    return byName.get(name);
+  }
+
+  /** Whether a method of the user's mentions a name. */
+  boolean isReadByMethod(String name) {
+    return readers.getOrDefault(name, Set.of()).stream()
+        .anyMatch(reader -> !byName.get(reader).isVariable());
   }
 
   /**
@@ -92,7 +108,7 @@ final class Definitions {
     return byName.containsKey(name);
   }
 
-  Iterable<String> variables() {
+  List<String> variables() {
     return byName.values().stream().filter(Definition::isVariable).map(Definition::name).toList();
   }
 

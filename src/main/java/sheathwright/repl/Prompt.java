@@ -27,9 +27,7 @@ public final class Prompt {
   private Prompt() {}
 
   private static Session awake() {
-    Session session = new Session();
-    session.takeAllWords();
-    return session;
+    return Session.atPrompt(lines -> {});
   }
 
   /** Holds a session in the terminal until the user leaves it. */

@@ -1,136 +1,138 @@
 package sheathwright.repl;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.BiPredicate;
+import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import jdk.jshell.ExpressionSnippet;
-import jdk.jshell.JShell;
-import jdk.jshell.JShellException;
-import jdk.jshell.MethodSnippet;
-import jdk.jshell.Snippet;
-import jdk.jshell.SnippetEvent;
 import jdk.jshell.SourceCodeAnalysis;
-import jdk.jshell.SourceCodeAnalysis.CompletionInfo;
-import jdk.jshell.VarSnippet;
-import sheathwright.figure.Traced;
-import sheathwright.repl.Block.Step;
+import sheathwright.figure.RefusedException;
+import sheathwright.repl.Chunks.Chunk;
+import sheathwright.repl.CommandWords.Command;
 import sheathwright.repl.Definitions.Definition;
+import sheathwright.repl.Values.Stale;
+import sheathwright.repl.shell.Kept;
+import sheathwright.repl.shell.Lines;
 
 /**
  * One session of the language: Java lines, evaluated in order; a variable that is given a new value
- * carries along everything made from it.
+ * carries along everything made from it. The compiler wakes when a line first needs it.
  */
 public final class Session implements AutoCloseable {
 
-  private final CompletableFuture<Vocabulary> vocabulary =
-      CompletableFuture.supplyAsync(Vocabulary::new);
   private static final Pattern LENGTH_WITHOUT_QUOTES =
       Pattern.compile(
           "\\b(ft|in)\\(\\s*(\\d+\\s*-\\s*\\d+(?:\\s*/\\s*\\d+)?|\\d+\\s*/\\s*\\d+)\\s*\\)");
+  private static final Pattern NAME = Pattern.compile("[A-Za-z_]\\w*");
 
-  private final LiveControl control = new LiveControl();
-  private final JShell shell;
-  private final SourceCodeAnalysis analysis;
   private final Definitions definitions = new Definitions();
-  private final Complaints complaints;
-  private final Map<String, String> shown = new LinkedHashMap<>();
-  private final Held held = new Held();
-  private final Set<String> compiled = new HashSet<>();
+  private final Values values = new Values();
+  private final Journal journal;
+  private final Evaluation evaluation;
+  private volatile CompletableFuture<JavaShell> java;
+  private volatile OptionalInt ended = OptionalInt.empty();
 
   /** A session with the trade's words in place. */
   public Session() {
-    shell =
-        JShell.builder()
-            .executionEngine(control.provider(), Map.of())
-            .compilerOptions("-classpath", System.getProperty("java.class.path"), "-Xlint:none")
-            .build();
-    analysis = shell.sourceCodeAnalysis();
-    take(Vocabulary.AMOUNTS); // wakes the compiler while the vocabulary is gathered
-    complaints = new Complaints(shell, this::takeAllWords, held::names);
-    Words.in(this);
+    this(false, lines -> {});
+  }
+
+  /**
+   * A session.
+   *
+   * @param isWaiting whether what takes long is carried along only when told to
+   * @param heard is told the lines that made the session what it is, whenever one is added
+   */
+  private Session(boolean isWaiting, Consumer<List<String>> heard) {
+    journal = new Journal(heard);
+    evaluation = new Evaluation(this::java, definitions, values, journal, isWaiting);
+  }
+
+  /** A session for lines that come from a file. */
+  static Session ofScript() {
+    Session session = new Session();
+    session.wake(false);
+    return session;
+  }
+
+  /** A session for somebody who waits for each answer. */
+  static Session atPrompt(Consumer<List<String>> heard) {
+    Session session = new Session(true, heard);
+    session.wake(true);
+    return session;
+  }
+
+  /** Wakes the compiler behind the user's back. */
+  private void wake(boolean takesAllWords) {
+    java =
+        CompletableFuture.supplyAsync(
+            () -> {
+              JavaShell woken = new JavaShell(new OwnLines(), values::names);
+              if (takesAllWords) {
+                woken.takeAllWords();
+              }
+              return woken;
+            });
+  }
+
+  private JavaShell java() {
+    if (java == null) {
+      wake(false);
+    }
+    return java.join();
   }
 
   /** Takes every word of the trade at once, so that all can be completed. */
   void takeAllWords() {
-    vocabulary.join().rest().forEach(this::take);
+    java().takeAllWords();
   }
 
-  private void take(String imported) {
-    shell.eval("import " + imported + ";");
-  }
-
-  /** Whether the text is a whole line, or needs more. */
+  /** Whether the text is whole lines, or needs more. */
   boolean isComplete(String text) {
-    if (text.isBlank() || PlainLine.is(text)) {
+    List<Chunk> chunks = Chunks.of(text.lines().toList(), this::isWhole);
+    return chunks.isEmpty() || isWhole(chunks.get(chunks.size() - 1).text());
+  }
+
+  /** Whether the text is one whole line. */
+  boolean isWhole(String text) {
+    if (text.isBlank() || mustRunAlone(text) || PlainLine.is(text)) {
       return true;
     }
-    return switch (analysis.analyzeCompletion(text).completeness()) {
-      case DEFINITELY_INCOMPLETE, CONSIDERED_INCOMPLETE -> false;
-      default -> true;
-    };
+    try {
+      return switch (java().analysis().analyzeCompletion(text).completeness()) {
+        case DEFINITELY_INCOMPLETE, CONSIDERED_INCOMPLETE -> false;
+        default -> true;
+      };
+    } catch (StackOverflowError tooLong) {
+      return true; // and is said to be when it is run
+    }
   }
 
-  /** Evaluates a whole line, which may hold several snippets; stops at the first that fails. */
-  List<Answer> answers(String line) {
+  /** Evaluates what was typed or pasted, line by line; stops at the first line that fails. */
+  List<Answer> answers(String text) {
+    if (isAwake()) {
+      java().control().goOn();
+    }
+    if (text.isBlank()) {
+      return evaluation.refreshed();
+    }
     List<Answer> answers = new ArrayList<>();
-    String rest = Exits.caught(line);
-    vocabulary.join().newlyNeededBy(rest).forEach(this::take);
-    Matcher subtraction = LENGTH_WITHOUT_QUOTES.matcher(rest);
-    if (subtraction.find()) {
-      String said = subtraction.group();
-      return List.of(
-          new Answer(
-              Answer.Kind.FAILED,
-              "%s is arithmetic in Java, not a length; as it is spoken it stands in quotes: %s(\"%s\")"
-                  .formatted(said, subtraction.group(1), subtraction.group(2).strip())));
-    }
-    if (PlainLine.is(rest)) {
-      return evaluated(PlainLine.statement(definitions.declared(rest)));
-    }
-    while (!rest.isBlank()) {
-      rest = definitions.declared(rest);
-      CompletionInfo completion = analysis.analyzeCompletion(rest);
-      String snippet = completion.source() == null ? rest : completion.source();
-      rest = completion.source() == null ? "" : completion.remaining();
-      answers.addAll(evaluated(snippet));
-      if (!answers.isEmpty() && answers.get(answers.size() - 1).isError()) {
-        return answers;
-      }
-    }
+    List<String> lines =
+        Chunks.of(text.lines().toList(), this::isWhole).stream().map(Chunk::text).toList();
+    answers(
+        lines,
+        (line, answer) -> {
+          answers.add(answer);
+          return !answer.isError();
+        });
     return answers;
-  }
-
-  /** What a line of a block made. */
-  Answer made(Step step, Kept<?> kept) {
-    String before = shown.get(step.name());
-    if (!step.name().isEmpty()) {
-      held.put(step.name(), kept);
-      shown.put(step.name(), Shows.brief(kept.value()));
-    }
-    Answer answer = answer(step.name(), kept.value());
-    if (step.isCarried()) {
-      return again(answer, step.name(), before);
-    }
-    if (!step.name().isEmpty()) {
-      definitions.put(step.name(), step.source(), true);
-    }
-    return answer;
-  }
-
-  /** What is said of a line that is carried along and cannot be run. */
-  Answer recomputed(Step step) {
-    return recomputed(step.name(), step.source(), shown.get(step.name()));
-  }
-
-  Answer raised(JShellException raised) {
-    return new Answer(Answer.Kind.FAILED, complaints.about(raised));
   }
 
   /**
@@ -140,188 +142,178 @@ public final class Session implements AutoCloseable {
    * @return whether it went on to the end
    */
   boolean answers(List<String> lines, BiPredicate<Integer, Answer> isToGoOn) {
-    Set<Integer> alone = new HashSet<>();
-    int next = 0;
-    while (next < lines.size()) {
-      Block block =
-          Block.at(
-              next,
-              lines,
-              definitions,
-              held,
-              name -> held.has(name) || !compiled.contains(name),
-              line ->
-                  alone.contains(line) || LENGTH_WITHOUT_QUOTES.matcher(lines.get(line)).find());
-      if (!block.isEmpty()) {
-        vocabulary.join().newlyNeededBy(block.code()).forEach(this::take);
-        next = new BlockRun(this, shell, held, isToGoOn).next(block, alone);
-      } else {
-        for (Answer answer : answers(lines.get(next))) {
-          if (!isToGoOn.test(next, answer)) {
-            return false;
-          }
-        }
-        next++;
+    return evaluation.answers(
+        lines,
+        this::mustRunAlone,
+        line -> alone(lines.get(line)).stream().allMatch(answer -> isToGoOn.test(line, answer)),
+        isToGoOn);
+  }
+
+  private boolean mustRunAlone(String line) {
+    return Nesting.isTooDeep(line)
+        || command(line).isPresent()
+        || LENGTH_WITHOUT_QUOTES.matcher(line).find();
+  }
+
+  private Optional<Command> command(String line) {
+    return CommandWords.in(line, definitions::has);
+  }
+
+  private List<Answer> alone(String line) {
+    try {
+      if (Nesting.isTooDeep(line)) {
+        return List.of(new Answer(Answer.Kind.FAILED, Nesting.complaint(line)));
       }
+      Optional<Command> command = command(line);
+      if (command.isPresent()) {
+        journal.begin(line);
+        return List.of(command.get().answer(this));
+      }
+      Matcher subtraction = LENGTH_WITHOUT_QUOTES.matcher(line);
+      if (subtraction.find()) {
+        return List.of(new Answer(Answer.Kind.FAILED, notALength(subtraction)));
+      }
+      return evaluation.alone(line);
+    } catch (RefusedException refused) {
+      return List.of(new Answer(Answer.Kind.FAILED, refused.getMessage()));
+    } catch (OutOfMemoryError full) {
+      return List.of(
+          new Answer(
+              Answer.Kind.FAILED, "it needs more memory than the program has; take less at once"));
+    } catch (StackOverflowError tooLong) {
+      return List.of(
+          new Answer(
+              Answer.Kind.FAILED,
+              "the line is too long to be read; give a part a name of its own, and use the name"));
     }
-    return next == lines.size();
+  }
+
+  private static String notALength(Matcher subtraction) {
+    return "%s is arithmetic in Java, not a length; as it is spoken it stands in quotes: %s(\"%s\")"
+        .formatted(subtraction.group(), subtraction.group(1), subtraction.group(2).strip());
   }
 
   /** What the variables hold, by name, in the order in which they were last given a value. */
   Map<String, Object> variables() {
-    Map<String, Object> values = new LinkedHashMap<>();
+    return evaluation.variables();
+  }
+
+  /** What an expression stands for; of a name, what it holds. */
+  Object value(String expression) {
+    return values.has(expression) ? values.of(expression).object() : evaluation.value(expression);
+  }
+
+  /** Every variable: its value, what it is made from, and why it is stale if it is. */
+  Answer list() {
+    List<String> rows = new ArrayList<>();
     for (String name : definitions.variables()) {
-      values.put(name, value(name));
+      String from =
+          definitions.of(name).reads().stream().filter(definitions::has).sorted().collect(joining(", "));
+      rows.add(
+          "%s = %s%s"
+              .formatted(
+                  name,
+                  Shows.brief(values.of(name).object()),
+                  from.isEmpty() ? "" : "   from " + from));
+      values.stale(name).ifPresent(why -> rows.add("    stale: " + why.reason()));
     }
-    return values;
+    return new Answer(
+        Answer.Kind.SHOWN, rows.isEmpty() ? "there is no variable yet" : String.join("\n", rows));
+  }
+
+  /** Takes back what the last line did that changed anything. */
+  Answer undone() {
+    Journal.Entry last =
+        journal.last().orElseThrow(() -> new RefusedException("there is nothing to undo"));
+    last.before().forEach(evaluation::restore);
+    last.made().forEach(made -> java().drop(made));
+    List<String> rows = new ArrayList<>(List.of("undone: " + last.typed()));
+    for (String name : last.before().keySet()) {
+      rows.add(
+          values.has(name)
+              ? "  %s = %s".formatted(name, Shows.brief(values.of(name).object()))
+              : "  %s is gone".formatted(name));
+    }
+    return new Answer(Answer.Kind.SHOWN, String.join("\n", rows));
+  }
+
+  /** Deletes a variable; what is made from it keeps its value. */
+  Answer deleted(String name) {
+    if (!NAME.matcher(name).matches() || !definitions.has(name)) {
+      String known = String.join(", ", definitions.variables());
+      throw new RefusedException(
+          "there is no \"%s\" to delete; there %s"
+              .formatted(name, known.isEmpty() ? "is no variable yet" : "are " + known));
+    }
+    List<String> dependents =
+        definitions.dependents(name).stream().map(Definition::name).toList();
+    evaluation.delete(name);
+    Stale why = new Stale("made from %s, which is deleted".formatted(name), false);
+    dependents.forEach(dependent -> evaluation.stayed(dependent, why));
+    return new Answer(
+        Answer.Kind.SHOWN,
+        name
+            + " is deleted"
+            + (dependents.isEmpty()
+                ? ""
+                : "; made from it, and kept with the value it has: "
+                    + String.join(", ", dependents)));
+  }
+
+  /** The status with which a line wanted to end the program, if one did. */
+  OptionalInt ended() {
+    return ended;
+  }
+
+  /** The threads that lines have started and that still run, by name. */
+  List<String> threadsLeft() {
+    return isAwake() ? java().control().threadsLeft() : List.of();
   }
 
   /** Stops what is being computed. */
   void stop() {
-    shell.stop();
+    if (isAwake()) {
+      java().control().stop();
+    }
+  }
+
+  private boolean isAwake() {
+    CompletableFuture<JavaShell> waking = java;
+    return waking != null && waking.isDone();
   }
 
   SourceCodeAnalysis analysis() {
-    return analysis;
+    return java().analysis();
   }
 
   @Override
   public void close() {
-    shell.close();
+    if (java != null) {
+      java().close();
+    }
   }
 
-  private List<Answer> evaluated(String snippet) {
-    List<Answer> answers = new ArrayList<>();
-    for (SnippetEvent event : compiled(snippet)) {
-      if (event.causeSnippet() != null) {
-        continue;
-      }
-      Answer answer = answer(event, snippet);
-      if (answer != null) {
-        answers.add(answer);
-      }
-      if (answer == null || answer.kind() != Answer.Kind.FAILED) {
-        answers.addAll(carriedAlong(event.snippet(), snippet));
-      }
-    }
-    return answers;
-  }
+  /** What lines reach while they run. */
+  final class OwnLines implements Lines {
 
-  private Answer answer(SnippetEvent event, String source) {
-    if (event.exception() != null) {
-      return raised(event.exception());
+    @Override
+    @SuppressWarnings("unchecked") // a line declares the type that the value was kept with
+    public <T> T value(String name) {
+      return (T) values.of(name).object();
     }
-    if (event.status() != Snippet.Status.VALID) {
-      String why = complaints.about(event.snippet(), source);
-      int line = complaints.line(event.snippet(), source);
-      shell.drop(event.snippet());
-      return new Answer(Answer.Kind.FAILED, why, line);
-    }
-    if (event.snippet() instanceof VarSnippet variable) {
-      String name = variable.name();
-      return answer(name.startsWith("$") ? "" : name, value(name));
-    }
-    if (event.snippet().kind() == Snippet.Kind.EXPRESSION && event.value() != null) {
-      String name = ((ExpressionSnippet) event.snippet()).name();
-      boolean isAssigned = event.snippet().subKind() == Snippet.SubKind.ASSIGNMENT_SUBKIND;
-      return answer(isAssigned ? name : "", name == null ? event.value() : value(name));
-    }
-    return null;
-  }
 
-  /** What is said of a value; the name is empty if no variable holds it. */
-  private static Answer answer(String name, Object value) {
-    if (value instanceof Traced traced && Shows.isRefused(traced)) {
-      String reason = traced.refusal().get().reason();
-      return new Answer(
-          Answer.Kind.REFUSED, name.isEmpty() ? reason : name + " has no value: " + reason);
+    @Override
+    public void take(Kept<?> kept) {
+      evaluation.take(kept);
     }
-    return name.isEmpty()
-        ? new Answer(Answer.Kind.SHOWN, Shows.expression(value))
-        : new Answer(Answer.Kind.DEFINED, Shows.variable(name, value));
-  }
 
-  private List<Answer> carriedAlong(Snippet snippet, String source) {
-    String name = definedBy(snippet);
-    if (name.isEmpty() || name.startsWith("$")) {
-      return List.of();
+    @Override
+    public void ended(int status) {
+      ended = OptionalInt.of(status);
     }
-    Map<String, String> before = texts(definitions.dependents(name));
-    definitions.put(name, source, !(snippet instanceof MethodSnippet));
-    List<Answer> answers = new ArrayList<>();
-    for (Definition dependent : definitions.dependents(name)) {
-      answers.add(recomputed(dependent.name(), dependent.source(), before.get(dependent.name())));
+
+    Session session() {
+      return Session.this;
     }
-    return answers;
-  }
-
-  private static String definedBy(Snippet snippet) {
-    if (snippet instanceof VarSnippet variable) {
-      return variable.name();
-    }
-    if (snippet instanceof MethodSnippet method) {
-      return method.name();
-    }
-    boolean isAssigned = snippet.subKind() == Snippet.SubKind.ASSIGNMENT_SUBKIND;
-    return isAssigned ? ((ExpressionSnippet) snippet).name() : "";
-  }
-
-  private Map<String, String> texts(List<Definition> dependents) {
-    Map<String, String> texts = new LinkedHashMap<>();
-    dependents.forEach(each -> texts.put(each.name(), shown.get(each.name())));
-    return texts;
-  }
-
-  private Answer recomputed(String name, String source, String before) {
-    for (SnippetEvent event : compiled(source)) {
-      if (event.causeSnippet() == null) {
-        Answer now = answer(event, source);
-        if (now != null && now.kind() == Answer.Kind.FAILED) {
-          shown.put(name, "no value");
-        }
-        return again(now, name, before);
-      }
-    }
-    return new Answer(Answer.Kind.DEFINED, "");
-  }
-
-  private static Answer again(Answer now, String name, String before) {
-    String text = now == null ? "" : now.text();
-    boolean failed = now != null && now.kind() == Answer.Kind.FAILED;
-    String was = before == null ? "" : " (was " + before + ")";
-    return new Answer(
-        Answer.Kind.DEFINED, "  " + (failed ? name + " has no value: " + text : text) + was);
-  }
-
-  /** Evaluates one snippet; what it mentions, the compiler has to know from now on. */
-  private List<SnippetEvent> compiled(String snippet) {
-    for (String word : Definitions.wordsIn(snippet)) {
-      compiled.add(word);
-      if (held.has(word)) {
-        held.open();
-        shell.eval(held.declaration(word));
-        held.release(word);
-      }
-    }
-    return shell.eval(snippet);
-  }
-
-  private Object value(String name) {
-    Object value = held.has(name) ? held.valueOf(name) : compiledValue(name);
-    shown.put(name, Shows.brief(value));
-    return value;
-  }
-
-  private Object compiledValue(String name) {
-    return shell
-        .variables()
-        .filter(variable -> variable.name().equals(name))
-        .reduce((older, newer) -> newer)
-        .map(
-            variable -> {
-              shell.varValue(variable);
-              return control.last(name);
-            })
-        .orElse(null);
   }
 }

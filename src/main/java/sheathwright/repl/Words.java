@@ -14,12 +14,12 @@ import sheathwright.figure.Working;
 import sheathwright.job.StringTable;
 import sheathwright.job.file.NewFile;
 import sheathwright.leveling.string.StringReadings;
+import sheathwright.repl.Session.OwnLines;
+import sheathwright.repl.shell.Lines;
 import sheathwright.workbook.page.SessionBook;
 
 /** What can be asked of a session at its own prompt. Meant to be imported statically. */
 public final class Words {
-
-  private static volatile Session current;
 
   private Words() {}
 
@@ -30,10 +30,6 @@ public final class Words {
     public String toString() {
       return text;
     }
-  }
-
-  static void in(Session session) {
-    current = session;
   }
 
   /** What can be typed here. */
@@ -119,7 +115,7 @@ public final class Words {
           "%s exists and is kept; saveOver(\"%s\") replaces it, or name another"
               .formatted(file, file));
     }
-    Map<String, Traced> cells = TracedParts.named(current.variables());
+    Map<String, Traced> cells = TracedParts.named(((OwnLines) Lines.here()).session().variables());
     if (cells.isEmpty()) {
       throw new RefusedException(
           "no variable holds a figure yet; give one a value first: order = sheetsByArea(sqft(1408.72), pct(10))");

@@ -69,8 +69,8 @@ class SessionTest {
     answer("n = sheetsByArea(x, pct(0))");
 
     assertThat(answer("x = in(3)"))
-        .startsWith(
-            "x = 3 in\n  n has no value: incompatible types: Length cannot be converted to Area");
+        .isEqualTo(
+            "x = 3 in\n  n stays 2 sheets, stale: incompatible types: Length cannot be converted to Area");
     assertThat(answer("x = sqft(96)")).contains("n = 3 sheets");
   }
 
@@ -173,12 +173,11 @@ class SessionTest {
   }
 
   @Test
-  void aLostValue_saysWhatItWas() {
+  void aLostValue_saysWhatItStaysAt() {
     answer("a = 3");
     answer("b = a * 2");
     assertThat(answer("a = \"three\""))
-        .contains("b has no value: bad operand types")
-        .endsWith("(was 6)");
-    assertThat(answer("a = 5")).isEqualTo("a = 5\n  b = 10 (was no value)");
+        .contains("b stays 6, stale: bad operand types");
+    assertThat(answer("a = 5")).isEqualTo("a = 5\n  b = 10 (was 6)");
   }
 }

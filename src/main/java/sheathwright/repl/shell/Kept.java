@@ -1,4 +1,4 @@
-package sheathwright.repl;
+package sheathwright.repl.shell;
 
 import static java.util.stream.Collectors.joining;
 
@@ -23,12 +23,12 @@ public abstract class Kept<T> {
     this.value = value;
   }
 
-  final T value() {
+  public final T value() {
     return value;
   }
 
   /** The type as a line of Java writes it. */
-  final String type() {
+  public final String type() {
     ParameterizedType own = (ParameterizedType) getClass().getGenericSuperclass();
     Type type = own.getActualTypeArguments()[0];
     return type instanceof Class<?> plain ? unboxed(plain) : written(type);
