@@ -118,8 +118,7 @@ public final class Main implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     if (System.console() != null) {
-      Path home = Path.of(System.getProperty("user.home"));
-      Prompt.open(home.resolve(".sheathwright_history"));
+      Prompt.open(Path.of(System.getProperty("user.home")));
       return 0;
     }
     PrintWriter out = spec.commandLine().getOut();

@@ -2,6 +2,8 @@ package sheathwright.repl;
 
 import static java.util.stream.Collectors.joining;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,6 +11,7 @@ import java.util.function.BiFunction;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import sheathwright.figure.RefusedException;
 
 /**
  * Words that are followed by what they are about, without parentheses: {@code show order}. They are
@@ -30,7 +33,10 @@ final class CommandWords {
           Map.entry("print", CommandWords::print),
           Map.entry("list", (session, about) -> session.list()),
           Map.entry("undo", (session, about) -> session.undone()),
-          Map.entry("delete", Session::deleted));
+          Map.entry("delete", Session::deleted),
+          Map.entry("save", (session, file) -> session.saved(unquoted(file), false)),
+          Map.entry("saveOver", (session, file) -> session.saved(unquoted(file), true)),
+          Map.entry("resume", CommandWords::resume));
 
   private CommandWords() {}
 
@@ -77,10 +83,18 @@ final class CommandWords {
         Answer.Kind.SHOWN, isText ? unquoted(about) : Shows.text(thing(session, about)));
   }
 
+  private static Answer resume(Session session, String file) {
+    try {
+      return session.resumed(file);
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
+  }
+
   private static Object thing(Session session, String about) {
     if (about.isEmpty()) {
       String names = session.variables().keySet().stream().limit(4).collect(joining(", "));
-      throw new sheathwright.figure.RefusedException(
+      throw new RefusedException(
           "say what: " + (names.isEmpty() ? "there is no variable yet" : "one of " + names));
     }
     return session.value(about);

@@ -18,6 +18,7 @@ import jdk.jshell.SnippetEvent;
 import jdk.jshell.SourceCodeAnalysis.CompletionInfo;
 import jdk.jshell.VarSnippet;
 import sheathwright.figure.RefusedException;
+import sheathwright.figure.Traced;
 import sheathwright.repl.Block.Step;
 import sheathwright.repl.Definitions.Definition;
 import sheathwright.repl.Values.Stale;
@@ -185,13 +186,33 @@ final class Evaluation {
         if (isFailed(event)) {
           Answer failed = failed(event);
           repair(event);
-          return stayed(name, isStopped() ? STOPPED : Stale.failed(failed.text()));
+          return stayed(name, isStopped() ? STOPPED : why(definition, event, failed));
         }
         keep(name, definition.source(), true, heldBy(event), java.get().control().nanos());
         return again(Answer.of(name, values.of(name).object()), before);
       }
     }
     throw new IllegalStateException(definition.source());
+  }
+
+  /** Why a line no longer runs: mostly because something has lost its unit. */
+  private Stale why(Definition definition, SnippetEvent event, Answer failed) {
+    boolean isTaken = event.status() == Snippet.Status.VALID;
+    return definition.reads().stream()
+        .filter(read -> !isTaken && hasLostItsUnit(read))
+        .findFirst()
+        .map(read -> "%s is %s, a number without a unit".formatted(read, brief(read)))
+        .map(reason -> new Stale(reason, false))
+        .orElseGet(() -> Stale.failed(failed.text()));
+  }
+
+  private boolean hasLostItsUnit(String name) {
+    return values.has(name)
+        && values.of(name).object() instanceof Number
+        && journal
+            .before(name)
+            .filter(state -> state.value() != null && state.value().object() instanceof Traced)
+            .isPresent();
   }
 
   private List<Answer> evaluated(String snippet) {

@@ -71,6 +71,11 @@ final class Journal {
     open.before.putIfAbsent(name, state);
   }
 
+  /** How a name stood before this line, if the line has changed it. */
+  Optional<State> before(String name) {
+    return Optional.ofNullable(open.before.get(name));
+  }
+
   /** A snippet that holds no value has been taken. */
   void add(Snippet snippet) {
     keep();

@@ -2,18 +2,22 @@ package sheathwright.repl;
 
 import static java.util.stream.Collectors.joining;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.BiPredicate;
-import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import jdk.jshell.SourceCodeAnalysis;
 import sheathwright.figure.RefusedException;
+import sheathwright.job.table.ProblemsException;
 import sheathwright.repl.Chunks.Chunk;
 import sheathwright.repl.CommandWords.Command;
 import sheathwright.repl.Definitions.Definition;
@@ -36,22 +40,25 @@ public final class Session implements AutoCloseable {
   private final Values values = new Values();
   private final Journal journal;
   private final Evaluation evaluation;
+  private final Optional<Autosave> autosave;
+  private List<String> saved = List.of();
   private volatile CompletableFuture<JavaShell> java;
   private volatile OptionalInt ended = OptionalInt.empty();
 
   /** A session with the trade's words in place. */
   public Session() {
-    this(false, lines -> {});
+    this(false, Optional.empty());
   }
 
   /**
    * A session.
    *
    * @param isWaiting whether what takes long is carried along only when told to
-   * @param heard is told the lines that made the session what it is, whenever one is added
+   * @param autosave keeps the lines that made the session what it is
    */
-  private Session(boolean isWaiting, Consumer<List<String>> heard) {
-    journal = new Journal(heard);
+  private Session(boolean isWaiting, Optional<Autosave> autosave) {
+    this.autosave = autosave;
+    journal = new Journal(lines -> autosave.ifPresent(keeper -> keeper.accept(lines)));
     evaluation = new Evaluation(this::java, definitions, values, journal, isWaiting);
   }
 
@@ -63,8 +70,8 @@ public final class Session implements AutoCloseable {
   }
 
   /** A session for somebody who waits for each answer. */
-  static Session atPrompt(Consumer<List<String>> heard) {
-    Session session = new Session(true, heard);
+  static Session atPrompt(Autosave autosave) {
+    Session session = new Session(true, Optional.of(autosave));
     session.wake(true);
     return session;
   }
@@ -174,7 +181,7 @@ public final class Session implements AutoCloseable {
         return List.of(new Answer(Answer.Kind.FAILED, notALength(subtraction)));
       }
       return evaluation.alone(line);
-    } catch (RefusedException refused) {
+    } catch (RefusedException | ProblemsException refused) {
       return List.of(new Answer(Answer.Kind.FAILED, refused.getMessage()));
     } catch (OutOfMemoryError full) {
       return List.of(
@@ -260,6 +267,45 @@ public final class Session implements AutoCloseable {
                     + String.join(", ", dependents)));
   }
 
+  /** Writes the session, as a live workbook or as the lines that make it again. */
+  Answer saved(String name, boolean mayReplace) {
+    SavedFile file = SavedFile.named(name, mayReplace);
+    Map<String, String> stale = new LinkedHashMap<>();
+    definitions
+        .variables()
+        .forEach(each -> values.stale(each).ifPresent(why -> stale.put(each, why.reason())));
+    String text =
+        file.isSession()
+            ? file.written(journal.lines())
+            : file.written(new SavedThings(variables()), stale);
+    saved = journal.lines();
+    return new Answer(Answer.Kind.SHOWN, text);
+  }
+
+  /** Runs a file that makes a session again; without a name, the last session at this prompt. */
+  Answer resumed(String name) throws IOException {
+    Optional<Path> file =
+        name.isEmpty() && autosave.isPresent()
+            ? autosave.get().last()
+            : Optional.of(Path.of(CommandWords.unquoted(name))).filter(Files::isRegularFile);
+    List<String> lines =
+        Files.readAllLines(
+            file.orElseThrow(
+                () ->
+                    new RefusedException(
+                        name.isEmpty()
+                            ? "there is no session to bring back yet"
+                            : "there is no file %s to bring a session back from".formatted(name))));
+    List<Answer> answers = answers(String.join("\n", lines));
+    Optional<Answer> failed = answers.stream().filter(Answer::isError).findFirst();
+    return failed.orElseGet(this::list);
+  }
+
+  /** Whether there is anything that would be lost without the file that is kept on the side. */
+  boolean isUnsaved() {
+    return !journal.lines().equals(saved);
+  }
+
   /** The status with which a line wanted to end the program, if one did. */
   OptionalInt ended() {
     return ended;
@@ -268,6 +314,12 @@ public final class Session implements AutoCloseable {
   /** The threads that lines have started and that still run, by name. */
   List<String> threadsLeft() {
     return isAwake() ? java().control().threadsLeft() : List.of();
+  }
+
+  /** What is said of threads that lines have started and that still run; empty if none does. */
+  String threadsSaid() {
+    List<String> left = threadsLeft();
+    return left.isEmpty() ? "" : "(still running: %s; Ctrl-C ends it)".formatted(String.join(", ", left));
   }
 
   /** Stops what is being computed. */

@@ -48,7 +48,7 @@ final class TracedParts {
     }
   }
 
-  private static Object part(RecordComponent component, Record results) {
+  static Object part(RecordComponent component, Record results) {
     try {
       return component.getAccessor().invoke(results);
     } catch (ReflectiveOperationException impossible) {

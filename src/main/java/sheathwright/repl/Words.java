@@ -1,10 +1,7 @@
 package sheathwright.repl;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import sheathwright.catalog.Card;
 import sheathwright.catalog.Catalog;
 import sheathwright.catalog.Reference;
@@ -12,11 +9,9 @@ import sheathwright.figure.RefusedException;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Working;
 import sheathwright.job.StringTable;
-import sheathwright.job.file.NewFile;
 import sheathwright.leveling.string.StringReadings;
 import sheathwright.repl.Session.OwnLines;
 import sheathwright.repl.shell.Lines;
-import sheathwright.workbook.page.SessionBook;
 
 /** What can be asked of a session at its own prompt. Meant to be imported statically. */
 public final class Words {
@@ -96,31 +91,20 @@ public final class Words {
   }
 
   /**
-   * The session as a live workbook.
+   * The session as a live workbook, or as lines that make it again, by the file's ending.
    *
-   * @throws RefusedException if no variable holds anything that a cell can
+   * @throws RefusedException if there is nothing to save yet, or the ending is that of neither
    */
-  public static Page save(String file) throws IOException {
-    return save(file, false);
+  public static Page save(String file) {
+    return new Page(session().saved(file, false).text());
   }
 
-  /** The session as a live workbook, in place of one that exists. */
-  public static Page saveOver(String file) throws IOException {
-    return save(file, true);
+  /** The same, in place of a file that exists. */
+  public static Page saveOver(String file) {
+    return new Page(session().saved(file, true).text());
   }
 
-  private static Page save(String file, boolean mayReplace) throws IOException {
-    if (Files.exists(Path.of(file)) && !mayReplace) {
-      throw new RefusedException(
-          "%s exists and is kept; saveOver(\"%s\") replaces it, or name another"
-              .formatted(file, file));
-    }
-    Map<String, Traced> cells = TracedParts.named(((OwnLines) Lines.here()).session().variables());
-    if (cells.isEmpty()) {
-      throw new RefusedException(
-          "no variable holds a figure yet; give one a value first: order = sheetsByArea(sqft(1408.72), pct(10))");
-    }
-    NewFile.at(Path.of(file), mayReplace).write(SessionBook.bytes(cells));
-    return new Page("wrote " + file + " with " + String.join(", ", cells.keySet()));
+  private static Session session() {
+    return ((OwnLines) Lines.here()).session();
   }
 }
