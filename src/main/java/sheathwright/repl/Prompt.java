@@ -35,10 +35,15 @@ public final class Prompt {
   /** Holds a session in the terminal until the user leaves it. */
   public static void open(Path home) throws IOException {
     Autosave autosave = new Autosave(Autosave.folder(System.getenv(), home));
-    try (Terminal terminal = TerminalBuilder.builder().system(true).dumb(true).build();
+    try (Terminal terminal = quiet().build();
         Session session = Session.atPrompt(autosave)) {
       new Prompt(session).held(terminal, home.resolve(".sheathwright_history"));
     }
+  }
+
+  /** A terminal that is asked nothing: its answer would swallow what was typed meanwhile. */
+  private static TerminalBuilder quiet() {
+    return TerminalBuilder.builder().system(true).dumb(true).graphemeCluster(false);
   }
 
   private void held(Terminal terminal, Path history) {
