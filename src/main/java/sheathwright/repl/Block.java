@@ -68,7 +68,8 @@ final class Block {
    * @param known what is defined before, planned ahead with
    * @param values what variables hold before
    * @param isKnown whether the compiler knows a variable, which a block then cannot give a value
-   * @param isAlone whether a line has to be run alone, by its number
+   * @param isPlain whether a line can be compiled with others
+   * @param isAlone whether one has to be run alone after all, by its number
    */
   static Block at(
       int first,
@@ -76,11 +77,12 @@ final class Block {
       Plan known,
       Values values,
       Predicate<String> isKnown,
+      Predicate<String> isPlain,
       Predicate<Integer> isAlone) {
     List<Step> steps = new ArrayList<>();
     for (int line = first; line < lines.size() && steps.size() < MOST_STEPS; line++) {
       String text = lines.get(line);
-      if (!PlainLine.is(text) || isAlone.test(line)) {
+      if (!isPlain.test(text) || isAlone.test(line)) {
         break;
       }
       String source = PlainLine.statement(known.definitions().declared(text));
@@ -91,7 +93,7 @@ final class Block {
       boolean mayFollow =
           Stream.concat(Stream.of(name), carried.stream().map(Definition::name))
                   .noneMatch(isKnown)
-              && carried.stream().allMatch(each -> PlainLine.is(each.source()));
+              && carried.stream().allMatch(each -> isPlain.test(each.source()));
       if (!mayFollow) {
         break;
       }
@@ -104,6 +106,11 @@ final class Block {
         }
       }
     }
+    return new Block(steps, values, isKnown);
+  }
+
+  /** A block of these lines and no others. */
+  static Block of(List<Step> steps, Values values, Predicate<String> isKnown) {
     return new Block(steps, values, isKnown);
   }
 

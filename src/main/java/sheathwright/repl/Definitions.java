@@ -46,6 +46,9 @@ final class Definitions {
   void put(String name, String source, boolean isVariable) {
     Set<String> reads = wordsIn(source);
     boolean readsItself = isVariable && mentionsTwice(source, name);
+    for (String text : Set.copyOf(reads)) {
+      reads.add(CommandWords.unquoted(text)); // a name may be given as a text
+    }
     reads.remove(name);
     if (source.matches("(?s)\\s*(?!var\\b)[A-Za-z_][\\w<>\\[\\], .?]*\\s+" + name + "\\s*=.*")) {
       typed.add(name);
@@ -114,15 +117,20 @@ final class Definitions {
 
   /** Every variable made from this name, each after those that it is made from. */
   List<Definition> dependents(String changed) {
+    return following(Set.of(changed)).stream().filter(Definition::isVariable).toList();
+  }
+
+  /** Everything made from these, methods too, each after those that it is made from. */
+  List<Definition> following(Set<String> changed) {
     Set<String> affected = new LinkedHashSet<>();
-    affect(changed, affected);
-    affected.remove(changed);
+    changed.forEach(name -> affect(name, affected));
+    affected.removeAll(changed);
     List<Definition> ordered = new ArrayList<>();
     Set<String> done = new HashSet<>();
     for (String name : affected) {
       order(name, affected, done, ordered);
     }
-    return ordered.stream().filter(Definition::isVariable).toList();
+    return ordered;
   }
 
   private void affect(String changed, Set<String> affected) {

@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiPredicate;
+import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import jdk.jshell.ExpressionSnippet;
@@ -38,7 +39,28 @@ final class Evaluation {
   private final Values values;
   private final Journal journal;
   private final boolean isWaiting;
-  private BlockRun block;
+  private final Road road;
+  private Consumer<Kept<?>> heard;
+
+  /**
+   * What came of a line that was evaluated without the compiler.
+   *
+   * @param name the variable that it gives a value; empty if none
+   * @param source the line as a statement of Java
+   */
+  record Made(String name, String source, Value value) {}
+
+  /** A way to evaluate lines that need not go through the compiler as they stand. */
+  @FunctionalInterface
+  interface Road {
+
+    /**
+     * What came of a line; empty if the line is none for this road.
+     *
+     * @throws RefusedException if it is one, and is refused
+     */
+    Optional<Made> made(String line);
+  }
 
   /**
    * Evaluates for a session.
@@ -56,6 +78,7 @@ final class Evaluation {
     this.values = values;
     this.journal = journal;
     this.isWaiting = isWaiting;
+    this.road = new Varying(definitions, this::apart);
   }
 
   /**
@@ -81,7 +104,8 @@ final class Evaluation {
               new Plan(definitions.copy(), values, isWaiting),
               values,
               name -> java.get().knows(name),
-              line -> single.contains(line) || mustRunAlone.test(lines.get(line)));
+              line -> PlainLine.is(line) && !mustRunAlone.test(line) && !Varying.is(line),
+              single::contains);
       if (planned.isEmpty()) {
         if (!alone.test(next)) {
           return false;
@@ -89,7 +113,8 @@ final class Evaluation {
         next++;
       } else {
         java.get().takeWordsOf(planned.code());
-        block = new BlockRun(this, java.get(), planned, lines, isToGoOn);
+        BlockRun block = new BlockRun(this, java.get(), planned, lines, isToGoOn);
+        heard = block::take;
         next = ran(block, single);
       }
     }
@@ -106,14 +131,18 @@ final class Evaluation {
 
   /** What a line of a block that is running has made. */
   void take(Kept<?> kept) {
-    block.take(kept);
+    heard.accept(kept);
   }
 
   /** Evaluates one line by itself, which may hold several snippets; stops at one that fails. */
   List<Answer> alone(String line) {
     List<Answer> answers = new ArrayList<>();
-    java.get().takeWordsOf(line);
     journal.begin(line);
+    Optional<Made> made = road.made(line);
+    if (made.isPresent()) {
+      return given(made.get());
+    }
+    java.get().takeWordsOf(line);
     if (PlainLine.is(line)) {
       return evaluated(PlainLine.statement(definitions.declared(line)));
     }
@@ -129,6 +158,37 @@ final class Evaluation {
       }
     }
     return answers;
+  }
+
+  /** Takes what a line has made without the compiler, and carries along what is made from it. */
+  private List<Answer> given(Made made) {
+    Object object = made.value().object();
+    if (made.name().isEmpty()) {
+      return List.of(noted(Answer.of("", object), made.source()));
+    }
+    keep(made.name(), made.source(), false, made.value(), 0);
+    toldAnew(made.name());
+    List<Answer> answers = new ArrayList<>();
+    answers.add(noted(Answer.of(made.name(), object), made.source()));
+    for (Definition dependent : definitions.dependents(made.name())) {
+      answers.add(carriedAlone(dependent.name()));
+    }
+    return answers;
+  }
+
+  /** Runs steps without keeping what they make; what each of them made. */
+  private List<Object> apart(List<Step> steps) {
+    Block block = Block.of(steps, values, name -> java.get().knows(name));
+    List<Object> made = new ArrayList<>();
+    heard = kept -> made.add(kept.value());
+    java.get().takeWordsOf(block.code());
+    SnippetEvent event = java.get().ran(block.code()).get(0);
+    if (isFailed(event)) {
+      Answer failed = failed(event);
+      repair(event);
+      throw new RefusedException(failed.text());
+    }
+    return made;
   }
 
   /** What a line of a block made. */
@@ -181,6 +241,16 @@ final class Evaluation {
   private Answer followed(Definition definition) {
     String name = definition.name();
     String before = brief(name);
+    try {
+      Optional<Made> made = road.made(definition.source());
+      if (made.isPresent()) {
+        keep(name, definition.source(), true, made.get().value(), 0);
+        toldAnew(name);
+        return again(Answer.of(name, made.get().value().object()), before);
+      }
+    } catch (RefusedException refused) {
+      return stayed(name, Stale.failed(refused.getMessage()));
+    }
     for (SnippetEvent event : ran(definition.source())) {
       if (event.causeSnippet() == null) {
         if (isFailed(event)) {

@@ -77,6 +77,9 @@ final class SavedThings {
     if (value instanceof Roll roll) {
       return own.add(new SessionPart.Listed(name, roll));
     }
+    if (value instanceof Varied varied) {
+      return own.add(new SessionPart.Listed(name, varied.roll()));
+    }
     if (value instanceof Iterable<?> many) {
       return addMany(name, many, own, depth);
     }
