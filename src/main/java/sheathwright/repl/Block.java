@@ -47,7 +47,7 @@ final class Block {
 
   private Block(List<Step> steps, Values values, Predicate<String> isKnown) {
     this.steps = steps;
-    
+
     this.running = steps.stream().filter(Step::isToRun).toList();
     running.forEach(this::write);
     Set<String> declared = new LinkedHashSet<>();
@@ -88,11 +88,9 @@ final class Block {
       String source = PlainLine.statement(known.definitions().declared(text));
       Matcher assigned = ASSIGNMENT.matcher(source);
       String name = assigned.matches() ? assigned.group(2) : "";
-      List<Definition> carried =
-          name.isEmpty() ? List.of() : known.definitions().dependents(name);
+      List<Definition> carried = name.isEmpty() ? List.of() : known.definitions().dependents(name);
       boolean mayFollow =
-          Stream.concat(Stream.of(name), carried.stream().map(Definition::name))
-                  .noneMatch(isKnown)
+          Stream.concat(Stream.of(name), carried.stream().map(Definition::name)).noneMatch(isKnown)
               && carried.stream().allMatch(each -> isPlain.test(each.source()));
       if (!mayFollow) {
         break;

@@ -97,7 +97,10 @@ final class BlockRun {
     long now = System.nanoTime();
     List<Step> steps = block.steps();
     Step step = block.running().get(done++);
-    say(step, evaluation.made(step, lines.get(step.line()), kept, now - Math.max(since, java.control().began())));
+    say(
+        step,
+        evaluation.made(
+            step, lines.get(step.line()), kept, now - Math.max(since, java.control().began())));
     for (int i = steps.indexOf(step) + 1; i < steps.size() && !steps.get(i).isToRun(); i++) {
       say(steps.get(i), evaluation.stayed(steps.get(i).name(), steps.get(i).stays()));
     }

@@ -47,9 +47,7 @@ final class Ceiling extends FilterOutputStream {
   /** What is said of that which was not let through since the last time; empty if all was. */
   synchronized String cut() {
     String said =
-        isOpen()
-            ? ""
-            : "(cut: it printed %,d lines, %,d characters)".formatted(lines, bytes);
+        isOpen() ? "" : "(cut: it printed %,d lines, %,d characters)".formatted(lines, bytes);
     lines = 0;
     bytes = 0;
     return said;

@@ -36,6 +36,7 @@ final class CommandWords {
           Map.entry("delete", Session::deleted),
           Map.entry("save", (session, file) -> session.saved(unquoted(file), false)),
           Map.entry("saveOver", (session, file) -> session.saved(unquoted(file), true)),
+          Map.entry("job", CommandWords::job),
           Map.entry("resume", CommandWords::resume));
 
   private CommandWords() {}
@@ -81,6 +82,13 @@ final class CommandWords {
     boolean isText = about.startsWith("\"") && about.endsWith("\"");
     return new Answer(
         Answer.Kind.SHOWN, isText ? unquoted(about) : Shows.text(thing(session, about)));
+  }
+
+  private static Answer job(Session session, String folder) {
+    if (folder.isEmpty()) {
+      throw new RefusedException("job takes the folder of a job's tables: job \"quince-hollow\"");
+    }
+    return session.takenJob(folder);
   }
 
   private static Answer resume(Session session, String file) {

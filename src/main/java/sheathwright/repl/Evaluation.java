@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiPredicate;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -35,6 +36,8 @@ final class Evaluation {
   private static final Stale STOPPED = new Stale("stopped; Enter alone goes on", true);
 
   private final Supplier<JavaShell> java;
+  private final BooleanSupplier isAwake;
+  private final BooleanSupplier isStopped;
   private final Definitions definitions;
   private final Values values;
   private final Journal journal;
@@ -65,15 +68,22 @@ final class Evaluation {
   /**
    * Evaluates for a session.
    *
+   * @param java the compiler, which wakes when it is first asked for
+   * @param isAwake whether it is awake
+   * @param isStopped whether the user has stopped what is going on
    * @param isWaiting whether what takes long is carried along only when told to
    */
   Evaluation(
       Supplier<JavaShell> java,
+      BooleanSupplier isAwake,
+      BooleanSupplier isStopped,
       Definitions definitions,
       Values values,
       Journal journal,
       boolean isWaiting) {
     this.java = java;
+    this.isAwake = isAwake;
+    this.isStopped = isStopped;
     this.definitions = definitions;
     this.values = values;
     this.journal = journal;
@@ -211,14 +221,15 @@ final class Evaluation {
     values.mark(name, why);
     Object object = values.of(name).object();
     return new Answer(
-        Answer.Kind.DEFINED, "  %s stays %s, stale: %s".formatted(name, Shows.brief(object), why.reason()));
+        Answer.Kind.DEFINED,
+        "  %s stays %s, stale: %s".formatted(name, Shows.brief(object), why.reason()));
   }
 
   /** Runs one variable's own line again. */
   Answer carriedAlone(String name) {
     Definition definition = definitions.of(name);
     Stale stays =
-        java.get().control().isStopped()
+        isStopped.getAsBoolean()
             ? STOPPED
             : new Plan(definitions, values, isWaiting).carried(definition);
     return stays == null ? followed(definition) : stayed(name, stays);
@@ -256,7 +267,7 @@ final class Evaluation {
         if (isFailed(event)) {
           Answer failed = failed(event);
           repair(event);
-          return stayed(name, isStopped() ? STOPPED : why(definition, event, failed));
+          return stayed(name, isStopped.getAsBoolean() ? STOPPED : why(definition, event, failed));
         }
         keep(name, definition.source(), true, heldBy(event), java.get().control().nanos());
         return again(Answer.of(name, values.of(name).object()), before);
@@ -334,18 +345,16 @@ final class Evaluation {
     return values.has(name) ? values.of(name).object() : event.value();
   }
 
-  private boolean isStopped() {
-    return java.get().control().isStopped();
-  }
-
   private boolean isFailed(SnippetEvent event) {
-    return event.exception() != null || event.status() != Snippet.Status.VALID || isStopped();
+    return event.exception() != null
+        || event.status() != Snippet.Status.VALID
+        || isStopped.getAsBoolean();
   }
 
   /** Why a snippet has not run to its end. */
   Answer failed(SnippetEvent event) {
     Complaints complaints = java.get().complaints();
-    if (isStopped()) {
+    if (isStopped.getAsBoolean()) {
       return new Answer(Answer.Kind.FAILED, "(stopped)");
     }
     if (event.exception() != null) {
@@ -375,6 +384,9 @@ final class Evaluation {
 
   /** The compiler is to read a variable anew from here, at once if a method may ask for it. */
   void toldAnew(String name) {
+    if (!isAwake.getAsBoolean()) {
+      return;
+    }
     java.get().forget(name);
     if (values.has(name) && definitions.isReadByMethod(name)) {
       java.get().declare(name, values.of(name));
@@ -421,15 +433,15 @@ final class Evaluation {
 
   private String staleNote(String read, String source) {
     boolean isItself = source.replace(";", "").strip().equals(read);
-    String why = isItself ? values.stale(read).orElseThrow().reason() : Stale.madeFrom(read).reason();
+    String why =
+        isItself ? values.stale(read).orElseThrow().reason() : Stale.madeFrom(read).reason();
     return "  (stale: " + why + ")";
   }
 
   private void touch(String name) {
     journal.touch(
         name,
-        new Journal.State(
-            definitions.of(name), values.of(name), values.stale(name).orElse(null)));
+        new Journal.State(definitions.of(name), values.of(name), values.stale(name).orElse(null)));
   }
 
   private static String definedBy(Snippet snippet) {
@@ -482,7 +494,8 @@ final class Evaluation {
         Value now = java.get().valueOf(name);
         Object before = values.of(name).object();
         boolean isSame =
-            now.object() == before || before instanceof Number && Objects.equals(now.object(), before);
+            now.object() == before
+                || before instanceof Number && Objects.equals(now.object(), before);
         if (!isSame) {
           touch(name);
           values.put(name, now);
@@ -546,7 +559,9 @@ final class Evaluation {
   private void forget(String name) {
     definitions.remove(name);
     values.remove(name);
-    java.get().forget(name);
+    if (isAwake.getAsBoolean()) {
+      java.get().forget(name);
+    }
   }
 
   /** What the variables hold, in the order in which they were last given a value. */

@@ -19,6 +19,7 @@ final class Journal {
   private final Deque<Entry> entries = new ArrayDeque<>();
   private final Consumer<List<String>> heard;
   private Entry open = new Entry("");
+  private boolean isHeld;
 
   /** A journal that tells the lines that made the session, whenever they change. */
   Journal(Consumer<List<String>> heard) {
@@ -62,7 +63,19 @@ final class Journal {
 
   /** What follows is the work of this line. */
   void begin(String typed) {
-    open = new Entry(typed.strip());
+    if (!isHeld) {
+      open = new Entry(typed.strip());
+    }
+  }
+
+  /** Whatever is done is the work of the line that began last, until that is done. */
+  void hold(Runnable work) {
+    isHeld = true;
+    try {
+      work.run();
+    } finally {
+      isHeld = false;
+    }
   }
 
   /** A name is about to change. */

@@ -42,7 +42,8 @@ final class Plan {
     if (stays == null && isWaiting && values.nanos(each.name()) > NANOS_AT_ONCE) {
       stays =
           new Stale(
-              "takes %.1f s to work out; Enter alone does".formatted(values.nanos(each.name()) / 1e9),
+              "takes %.1f s to work out; Enter alone does"
+                  .formatted(values.nanos(each.name()) / 1e9),
               true);
     }
     isStale.put(each.name(), stays != null);

@@ -63,7 +63,8 @@ record SavedFile(Path path, boolean mayReplace) {
       throw new RefusedException("no line has defined anything yet; there is nothing to save");
     }
     write(Autosave.text(lines).getBytes(StandardCharsets.UTF_8));
-    return "wrote %s, %d lines; resume \"%s\" makes the session again".formatted(path, lines.size(), path);
+    return "wrote %s, %d lines; resume \"%s\" makes the session again"
+        .formatted(path, lines.size(), path);
   }
 
   /** Writes a live workbook; what is said of it, what it leaves out by name. */

@@ -132,7 +132,8 @@ final class SavedThings {
     List<Map<String, Object>> rows = items.stream().map(SavedThings::rowOf).toList();
     boolean isTable =
         !rows.isEmpty()
-            && rows.stream().allMatch(row -> !row.isEmpty() && row.keySet().equals(rows.get(0).keySet()));
+            && rows.stream()
+                .allMatch(row -> !row.isEmpty() && row.keySet().equals(rows.get(0).keySet()));
     if (isTable) {
       return own.add(new SessionPart.Printed(name, rows));
     }

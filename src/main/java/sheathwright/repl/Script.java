@@ -40,7 +40,7 @@ public final class Script {
    */
   public static int run(Path file, List<String> arguments, PrintWriter out, PrintWriter err)
       throws IOException {
-    try (Session session = Session.ofScript()) {
+    try (Session session = new Session()) {
       List<String> lines = linesOf(file);
       if (lines.stream().anyMatch(line -> line.contains("args"))) {
         session.answers(arrayOf(arguments));
@@ -52,7 +52,7 @@ public final class Script {
 
   /** Runs what comes from a pipe, every answer shown; the status as that of a file. */
   public static int pipe(BufferedReader in, PrintWriter out, PrintWriter err) {
-    try (Session session = Session.ofScript()) {
+    try (Session session = new Session()) {
       return new Script("standard input", out, err, true).ran(in.lines().toList(), session);
     }
   }

@@ -17,6 +17,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import jdk.jshell.SourceCodeAnalysis;
 import sheathwright.figure.RefusedException;
+import sheathwright.job.JobLines;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.repl.Chunks.Chunk;
 import sheathwright.repl.CommandWords.Command;
@@ -44,6 +45,7 @@ public final class Session implements AutoCloseable {
   private List<String> saved = List.of();
   private volatile CompletableFuture<JavaShell> java;
   private volatile OptionalInt ended = OptionalInt.empty();
+  private volatile boolean isStopped;
 
   /** A session with the trade's words in place. */
   public Session() {
@@ -59,14 +61,9 @@ public final class Session implements AutoCloseable {
   private Session(boolean isWaiting, Optional<Autosave> autosave) {
     this.autosave = autosave;
     journal = new Journal(lines -> autosave.ifPresent(keeper -> keeper.accept(lines)));
-    evaluation = new Evaluation(this::java, definitions, values, journal, isWaiting);
-  }
-
-  /** A session for lines that come from a file. */
-  static Session ofScript() {
-    Session session = new Session();
-    session.wake(false);
-    return session;
+    evaluation =
+        new Evaluation(
+            this::java, this::isAwake, () -> isStopped, definitions, values, journal, isWaiting);
   }
 
   /** A session for somebody who waits for each answer. */
@@ -124,6 +121,7 @@ public final class Session implements AutoCloseable {
 
   /** Evaluates what was typed or pasted, line by line; stops at the first line that fails. */
   List<Answer> answers(String text) {
+    isStopped = false;
     if (isAwake()) {
       java().control().goOn();
     }
@@ -215,7 +213,10 @@ public final class Session implements AutoCloseable {
     List<String> rows = new ArrayList<>();
     for (String name : definitions.variables()) {
       String from =
-          definitions.of(name).reads().stream().filter(definitions::has).sorted().collect(joining(", "));
+          definitions.of(name).reads().stream()
+              .filter(definitions::has)
+              .sorted()
+              .collect(joining(", "));
       rows.add(
           "%s = %s%s"
               .formatted(
@@ -252,8 +253,7 @@ public final class Session implements AutoCloseable {
           "there is no \"%s\" to delete; there %s"
               .formatted(name, known.isEmpty() ? "is no variable yet" : "are " + known));
     }
-    List<String> dependents =
-        definitions.dependents(name).stream().map(Definition::name).toList();
+    List<String> dependents = definitions.dependents(name).stream().map(Definition::name).toList();
     evaluation.delete(name);
     Stale why = new Stale("made from %s, which is deleted".formatted(name), false);
     dependents.forEach(dependent -> evaluation.stayed(dependent, why));
@@ -301,6 +301,27 @@ public final class Session implements AutoCloseable {
     return failed.orElseGet(this::list);
   }
 
+  /** Takes what the tables of a job say as variables; undone as one line. */
+  Answer takenJob(String folder) {
+    List<String> lines = JobLines.of(Path.of(CommandWords.unquoted(folder)));
+    List<Answer> failed = new ArrayList<>();
+    journal.hold(
+        () ->
+            answers(
+                lines,
+                (line, answer) -> {
+                  if (answer.isError()) {
+                    failed.add(answer);
+                  }
+                  return failed.isEmpty();
+                }));
+    return failed.isEmpty()
+        ? new Answer(
+            Answer.Kind.DEFINED,
+            "%d variables from %s; list tells them".formatted(lines.size(), folder))
+        : failed.get(0);
+  }
+
   /** Whether there is anything that would be lost without the file that is kept on the side. */
   boolean isUnsaved() {
     return !journal.lines().equals(saved);
@@ -319,11 +340,14 @@ public final class Session implements AutoCloseable {
   /** What is said of threads that lines have started and that still run; empty if none does. */
   String threadsSaid() {
     List<String> left = threadsLeft();
-    return left.isEmpty() ? "" : "(still running: %s; Ctrl-C ends it)".formatted(String.join(", ", left));
+    return left.isEmpty()
+        ? ""
+        : "(still running: %s; Ctrl-C ends it)".formatted(String.join(", ", left));
   }
 
   /** Stops what is being computed. */
   void stop() {
+    isStopped = true;
     if (isAwake()) {
       java().control().stop();
     }

@@ -22,9 +22,11 @@ import sheathwright.repl.Values.Value;
 final class Varying implements Evaluation.Road {
 
   private static final Pattern CALL =
-      Pattern.compile("(?s)\\s*(?:(?:var\\s+)?([A-Za-z_]\\w*)\\s*=\\s*)?vary\\s*\\((.*)\\)\\s*;?\\s*");
+      Pattern.compile(
+          "(?s)\\s*(?:(?:var\\s+)?([A-Za-z_]\\w*)\\s*=\\s*)?vary\\s*\\((.*)\\)\\s*;?\\s*");
   private static final Pattern LIST = Pattern.compile("(?s)List\\s*\\.\\s*of\\s*\\((.*)\\)");
-  private static final Pattern LINE = Pattern.compile("(?s)\\s*(?:var\\s+)?[A-Za-z_]\\w*\\s*=(?!=).*");
+  private static final Pattern LINE =
+      Pattern.compile("(?s)\\s*(?:var\\s+)?[A-Za-z_]\\w*\\s*=(?!=).*");
   private static final String USAGE =
       "vary takes what is asked for, what is varied, and its values: vary(\"order\", \"waste\", pct(5), pct(10));"
           + " for two: vary(\"order\", \"waste\", List.of(pct(5), pct(10)), \"area\", List.of(sqft(900), sqft(1000)))";
@@ -95,8 +97,7 @@ final class Varying implements Evaluation.Road {
   private static Map<String, List<String>> inputs(List<String> arguments) {
     Map<String, List<String>> inputs = new LinkedHashMap<>();
     if (!LIST.matcher(arguments.get(2)).matches()) {
-      inputs.put(
-          CommandWords.unquoted(arguments.get(1)), arguments.subList(2, arguments.size()));
+      inputs.put(CommandWords.unquoted(arguments.get(1)), arguments.subList(2, arguments.size()));
       return inputs;
     }
     for (int i = 1; i + 1 < arguments.size(); i += 2) {

@@ -14,7 +14,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** No line ends the session, and none of what a line can do to the program is more than one line. */
+/**
+ * No line ends the session, and none of what a line can do to the program is more than one line.
+ */
 class EndsTest {
 
   @TempDir private Path folder;
@@ -51,8 +53,7 @@ class EndsTest {
   private int status(String text, StringWriter out, StringWriter err) throws IOException {
     Path script = folder.resolve("houses.jsh");
     Files.writeString(script, text);
-    return Script.run(
-        script, List.of(), new PrintWriter(out, true), new PrintWriter(err, true));
+    return Script.run(script, List.of(), new PrintWriter(out, true), new PrintWriter(err, true));
   }
 
   @Test
@@ -105,7 +106,8 @@ class EndsTest {
       assertThat(EstimatorGuideTest.answer(session, "big = new long[Integer.MAX_VALUE]"))
           .isEqualTo("it needs more memory than the program has; take less at once");
       EstimatorGuideTest.answer(session, "int f(int n) { return 1 + f(n); }");
-      assertThat(EstimatorGuideTest.answer(session, "f(1)")).isEqualTo("it calls itself without end");
+      assertThat(EstimatorGuideTest.answer(session, "f(1)"))
+          .isEqualTo("it calls itself without end");
       assertThat(EstimatorGuideTest.answer(session, "sheets(2)")).isEqualTo("2 sheets");
     }
   }

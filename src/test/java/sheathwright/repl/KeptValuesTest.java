@@ -10,7 +10,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Nothing that a session holds is lost: what cannot follow a change keeps its value, and says so. */
+/**
+ * Nothing that a session holds is lost: what cannot follow a change keeps its value, and says so.
+ */
 class KeptValuesTest {
 
   @TempDir private Path folder;

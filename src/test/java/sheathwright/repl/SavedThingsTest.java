@@ -1,6 +1,7 @@
 package sheathwright.repl;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -18,6 +19,9 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import sheathwright.figure.Figure;
 
 /** Nothing that a session holds is left out of its file unsaid. */
 class SavedThingsTest {
@@ -88,7 +92,8 @@ class SavedThingsTest {
     assertThat(answer("save")).startsWith("save takes a name");
     assertThat(answer("save \"" + folder.resolve("roof") + "\""))
         .isEqualTo("wrote " + folder.resolve("roof.xlsx") + " with n");
-    assertThat(answer("save(\"" + folder.resolve("roof.xlsx") + "\")")).contains("exists and is kept");
+    assertThat(answer("save(\"" + folder.resolve("roof.xlsx") + "\")"))
+        .contains("exists and is kept");
   }
 
   @Test
@@ -98,7 +103,8 @@ class SavedThingsTest {
     assertThat(answer("save \"" + file + "\""))
         .startsWith("wrote " + file + " with c, up\nstale, and written with the value it has: c");
     try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file))) {
-      assertThat(text(workbook.getSheet("Session"))).contains("stale: up is 41, a number without a unit");
+      assertThat(text(workbook.getSheet("Session")))
+          .contains("stale: up is 41, a number without a unit");
     }
   }
 
@@ -136,10 +142,34 @@ class SavedThingsTest {
     }
     try (Session second = Session.atPrompt(new Autosave(state, "29991231-235959-1"))) {
       assertThat(second.isUnsaved()).isFalse();
-      assertThat(EstimatorGuideTest.answer(second, "resume")).isEqualTo("a = 1 in\nb = 2 in   from a");
+      assertThat(EstimatorGuideTest.answer(second, "resume"))
+          .isEqualTo("a = 1 in\nb = 2 in   from a");
       assertThat(EstimatorGuideTest.answer(second, "a = in(3)")).contains("b = 4 in (was 2 in)");
     }
     assertThat(answer("resume")).isEqualTo("there is no session to bring back yet");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"cinder-brook,S", "mistwater-cottage,A", "quince-hollow,A", "tallow-end,S"})
+  void aJobsTables_areVariables_andGoAsOneLine(String job, String plane) {
+    assertThat(answer("job \"demo-data/" + job + "\"")).contains("variables from");
+    assertThat(session.variables())
+        .containsKeys("support_spacing_in", "price_sheet_usd", "tax_pct");
+    assertThat(answer("plane_" + plane + ".area()")).contains("sq ft");
+    assertThat(answer("undo")).startsWith("undone: job ").contains("plane_" + plane + " is gone");
+    assertThat(session.variables()).isEmpty();
+  }
+
+  @Test
+  void aJob_isComputedWith_asItsTablesSay() {
+    type("job \"demo-data/cinder-brook\"");
+    // 50 ft below, 50 - 16 - 16 = 18 above, 17 ft 4 in high; an opening of 2 ft 8 in by 2 ft
+    assertThat(((Figure<?>) session.variables().get("support_spacing_in")).value()).isEqualTo(16);
+    answer("south = plane_S.area()");
+    assertThat(((Figure<?>) session.variables().get("south")).value())
+        .isCloseTo((50 + 18) / 2.0 * (17 + 4 / 12.0) - (2 + 8 / 12.0) * 2, within(1e-9));
+    assertThat(answer("patches(plane_S, rafters, mark_S_1).sheets()")).contains("sheet");
+    assertThat(answer("job \"nowhere\"")).contains("there is no such folder");
   }
 
   private static List<String> tabs(XSSFWorkbook workbook) {

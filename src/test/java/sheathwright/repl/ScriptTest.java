@@ -25,7 +25,7 @@ class ScriptTest {
     Files.writeString(script, text);
     return 0
         == Script.run(
-        script, List.of(arguments), new PrintWriter(out, true), new PrintWriter(err, true));
+            script, List.of(arguments), new PrintWriter(out, true), new PrintWriter(err, true));
   }
 
   @Test

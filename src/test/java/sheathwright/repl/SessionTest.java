@@ -176,8 +176,7 @@ class SessionTest {
   void aLostValue_saysWhatItStaysAt() {
     answer("a = 3");
     answer("b = a * 2");
-    assertThat(answer("a = \"three\""))
-        .contains("b stays 6, stale: bad operand types");
+    assertThat(answer("a = \"three\"")).contains("b stays 6, stale: bad operand types");
     assertThat(answer("a = 5")).isEqualTo("a = 5\n  b = 10 (was 6)");
   }
 }

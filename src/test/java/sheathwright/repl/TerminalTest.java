@@ -94,7 +94,8 @@ class TerminalTest {
     type("list\r");
     awaits("b = 2 in   from a");
 
-    type("int slow(int n) { int i = 0; if (n > 8) { System.out.println(\"coun\" + \"ting\"); } while (i < n) { i = i + 1 - i / 5; } return n; }\r");
+    type(
+        "int slow(int n) { int i = 0; if (n > 8) { System.out.println(\"coun\" + \"ting\"); } while (i < n) { i = i + 1 - i / 5; } return n; }\r");
     type("n = 1\rc = slow(n)\r");
     awaits("c = 1");
     type("n = 9\r"); // never comes to an end

@@ -72,8 +72,10 @@ class VaryingTest {
     answer("area = sqft(3200)");
     answer("order = sheetsByArea(area, pct(0))");
     answer("other = in(3)");
-    assertThat(answer("vary(\"order\", \"other\", in(3))")).startsWith("\"order\" is not made from");
-    assertThat(answer("vary(\"order\", \"none\", in(3))")).startsWith("there is no variable \"none\"");
+    assertThat(answer("vary(\"order\", \"other\", in(3))"))
+        .startsWith("\"order\" is not made from");
+    assertThat(answer("vary(\"order\", \"none\", in(3))"))
+        .startsWith("there is no variable \"none\"");
     assertThat(answer("vary(\"order\")")).startsWith("vary takes what is asked for");
     assertThat(answer("vary(\"order\", \"area\", in(3))")).startsWith("incompatible types");
     answer("Object f() { return area; }");

@@ -42,7 +42,9 @@ public final class LineThread extends Thread {
   public static void check() {
     Thread current = Thread.currentThread();
     boolean isToEnd =
-        current instanceof LineThread own ? own.isStopped : isOfALine(current) && current.isInterrupted();
+        current instanceof LineThread own
+            ? own.isStopped
+            : isOfALine(current) && current.isInterrupted();
     if (isToEnd) {
       throw new LineStopped();
     }

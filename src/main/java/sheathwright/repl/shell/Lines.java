@@ -31,7 +31,6 @@ public interface Lines {
                     .map(SnippetLoader::linesOf)
                     .filter(Objects::nonNull)
                     .findFirst())
-        .orElseThrow(
-            () -> new RefusedException("this can be asked only by a line of a session"));
+        .orElseThrow(() -> new RefusedException("this can be asked only by a line of a session"));
   }
 }

@@ -11,7 +11,10 @@ import jdk.jshell.spi.ExecutionControl.ClassBytecodes;
 import jdk.jshell.spi.ExecutionControl.ClassInstallException;
 import jdk.jshell.spi.ExecutionControl.InternalException;
 
-/** Loads the classes of a session's snippets, each made so that it can neither end the program nor run on for ever. */
+/**
+ * Loads the classes of a session's snippets, each made so that it can neither end the program nor
+ * run on for ever.
+ */
 final class SnippetLoader extends URLClassLoader implements LoaderDelegate {
 
   private final Lines lines;
