@@ -1,7 +1,6 @@
 package sheathwright.repl;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,6 +13,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import sheathwright.job.file.NewFile;
+import sheathwright.job.table.ProblemsException;
 
 /**
  * Keeps the lines of a session in a file as they are typed, so that the last session can be had
@@ -28,6 +28,8 @@ final class Autosave implements Consumer<List<String>> {
 
   private final Path folder;
   private final Path own;
+  private String trouble = "";
+  private boolean isTold;
 
   /** Keeps a session that begins now in a folder, which need not be there yet. */
   Autosave(Path folder) {
@@ -66,9 +68,16 @@ final class Autosave implements Consumer<List<String>> {
         clear();
       }
       NewFile.at(own, true).write(text(lines).getBytes(StandardCharsets.UTF_8));
-    } catch (IOException | UncheckedIOException lost) {
-      // the session goes on without; whatever is worth keeping can be saved by name
+    } catch (IOException | ProblemsException lost) {
+      trouble = "what is typed cannot be kept on the side: " + lost.getMessage();
     }
+  }
+
+  /** Why lines cannot be kept, said once; empty if they can. */
+  String trouble() {
+    String said = isTold ? "" : trouble;
+    isTold |= !trouble.isEmpty();
+    return said;
   }
 
   /** Lines as a file that makes the session again. */

@@ -46,8 +46,8 @@ final class Definitions {
   void put(String name, String source, boolean isVariable) {
     Set<String> reads = wordsIn(source);
     boolean readsItself = isVariable && mentionsTwice(source, name);
-    for (String text : Set.copyOf(reads)) {
-      reads.add(CommandWords.unquoted(text)); // a name may be given as a text
+    if (Varying.is(source)) {
+      Set.copyOf(reads).forEach(text -> reads.add(CommandWords.unquoted(text)));
     }
     reads.remove(name);
     if (source.matches("(?s)\\s*(?!var\\b)[A-Za-z_][\\w<>\\[\\], .?]*\\s+" + name + "\\s*=.*")) {

@@ -341,8 +341,7 @@ final class Evaluation {
 
   /** What an expression that is only a name stands for. */
   private Object named(SnippetEvent event) {
-    String name = ((ExpressionSnippet) event.snippet()).name();
-    return values.has(name) ? values.of(name).object() : event.value();
+    return values.of(((ExpressionSnippet) event.snippet()).name()).object();
   }
 
   private boolean isFailed(SnippetEvent event) {

@@ -28,8 +28,11 @@ public final class Prompt {
 
   private final Session session;
 
-  private Prompt(Session session) {
+  private final Autosave autosave;
+
+  private Prompt(Session session, Autosave autosave) {
     this.session = session;
+    this.autosave = autosave;
   }
 
   /** Holds a session in the terminal until the user leaves it. */
@@ -37,7 +40,7 @@ public final class Prompt {
     Autosave autosave = new Autosave(Autosave.folder(System.getenv(), home));
     try (Terminal terminal = quiet().build();
         Session session = Session.atPrompt(autosave)) {
-      new Prompt(session).held(terminal, home.resolve(".sheathwright_history"));
+      new Prompt(session, autosave).held(terminal, home.resolve(".sheathwright_history"));
     }
   }
 
@@ -87,7 +90,7 @@ public final class Prompt {
     Stream.of(
             Stream.of(ceiling.cut()),
             answers.stream().map(Answer::text),
-            Stream.of(session.threadsSaid()))
+            Stream.of(session.threadsSaid(), autosave.trouble()))
         .flatMap(each -> each)
         .filter(text -> !text.isEmpty())
         .forEach(out::println);

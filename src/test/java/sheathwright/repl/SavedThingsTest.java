@@ -149,6 +149,17 @@ class SavedThingsTest {
     assertThat(answer("resume")).isEqualTo("there is no session to bring back yet");
   }
 
+  @Test
+  void aFolderThatCannotBeMade_isSaidOnce() throws IOException {
+    Path file = Files.writeString(folder.resolve("a-file"), "");
+    Autosave autosave = new Autosave(file.resolve("state"));
+    try (Session careless = Session.atPrompt(autosave)) {
+      assertThat(EstimatorGuideTest.answer(careless, "a = in(1)")).isEqualTo("a = 1 in");
+    }
+    assertThat(autosave.trouble()).startsWith("what is typed cannot be kept on the side: ");
+    assertThat(autosave.trouble()).isEmpty();
+  }
+
   @ParameterizedTest
   @CsvSource({"cinder-brook,S", "mistwater-cottage,A", "quince-hollow,A", "tallow-end,S"})
   void aJobsTables_areVariables_andGoAsOneLine(String job, String plane) {

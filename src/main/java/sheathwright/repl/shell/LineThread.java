@@ -19,7 +19,6 @@ public final class LineThread extends Thread {
   private final Method line;
   private final CountDownLatch done = new CountDownLatch(1);
   private volatile boolean isStopped;
-  private Object result;
   private Throwable thrown;
 
   /** Raised in a line that was stopped. */
@@ -57,7 +56,7 @@ public final class LineThread extends Thread {
   @Override
   public void run() {
     try {
-      result = line.invoke(null);
+      line.invoke(null);
     } catch (InvocationTargetException raised) {
       thrown = raised.getCause();
     } catch (IllegalAccessException | OutOfMemoryError | StackOverflowError failed) {
@@ -90,10 +89,6 @@ public final class LineThread extends Thread {
   /** What the line raised, or null. */
   Throwable thrown() {
     return thrown;
-  }
-
-  Object result() {
-    return result;
   }
 
   /** The threads of a session's lines, and those that they started. */
