@@ -341,7 +341,8 @@ final class Evaluation {
 
   /** What an expression that is only a name stands for. */
   private Object named(SnippetEvent event) {
-    return values.of(((ExpressionSnippet) event.snippet()).name()).object();
+    String name = ((ExpressionSnippet) event.snippet()).name();
+    return values.has(name) ? values.of(name).object() : value(name);
   }
 
   private boolean isFailed(SnippetEvent event) {
@@ -505,23 +506,7 @@ final class Evaluation {
 
   /** What an expression stands for. */
   Object value(String expression) {
-    java.get().takeWordsOf(expression);
-    for (SnippetEvent event : ran(expression)) {
-      if (event.causeSnippet() == null) {
-        if (isFailed(event)) {
-          Answer failed = failed(event);
-          repair(event);
-          throw new RefusedException(failed.text());
-        }
-        if (event.snippet() instanceof VarSnippet) {
-          return heldBy(event).object();
-        }
-        if (hasValue(event)) {
-          return named(event);
-        }
-      }
-    }
-    throw new RefusedException(expression + " has no value");
+    return apart(List.of(new Step(0, "", PlainLine.statement(expression), false, null))).get(0);
   }
 
   /** Sets a name back to how it stood. */

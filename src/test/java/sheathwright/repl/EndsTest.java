@@ -84,6 +84,32 @@ class EndsTest {
   }
 
   @Test
+  @Timeout(60)
+  void whatCannotBeStopped_isLeftBehind_andSaid() throws Exception {
+    try (Session session = new Session()) {
+      EstimatorGuideTest.answer(session, "sheets(2)"); // the compiler is awake
+      Thread stopper =
+          new Thread(
+              () -> {
+                try {
+                  Thread.sleep(3000);
+                } catch (InterruptedException early) {
+                  Thread.currentThread().interrupt();
+                }
+                session.stop();
+              });
+      stopper.start();
+      String unstoppable =
+          "x = java.util.stream.LongStream.range(0, 20_000_000_000L).mapToDouble(Math::sqrt).sum()";
+      assertThat(EstimatorGuideTest.answer(session, unstoppable)).isEqualTo("(stopped)");
+      stopper.join();
+      assertThat(session.threadsSaid()).contains("a line that was stopped");
+      assertThat(EstimatorGuideTest.answer(session, "sheets(2)")).isEqualTo("2 sheets");
+      assertThat(session.variables()).isEmpty();
+    }
+  }
+
+  @Test
   @Timeout(120)
   void brackets_inEachOther_areOneLine() {
     try (Session session = new Session()) {

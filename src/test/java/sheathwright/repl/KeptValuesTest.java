@@ -146,6 +146,8 @@ class KeptValuesTest {
     assertThat(answer("help nails per sheet")).startsWith("nails_per_sheet");
     assertThat(answer("print \"a text\"")).isEqualTo("a text");
     assertThat(answer("print order.plus(order)")).isEqualTo("4 sheets");
+    assertThat(answer("print SPRUCE_PINE_FIR")).isEqualTo(answer("SPRUCE_PINE_FIR"));
+    assertThat(answer("SPRUCE_PINE_FIR // a remark")).isEqualTo(answer("SPRUCE_PINE_FIR"));
     assertThat(answer("show none")).contains("there is no \"none\"");
     assertThat(answer("order")).isEqualTo("sheets = 2 sheets");
     answer("list = in(3)");

@@ -15,6 +15,7 @@ import java.util.concurrent.TimeUnit;
 public final class LineThread extends Thread {
 
   private static final long MILLIS_TO_STOP = 1500;
+  private static final long MILLIS_TO_END = 100;
 
   private final Method line;
   private final CountDownLatch done = new CountDownLatch(1);
@@ -32,7 +33,7 @@ public final class LineThread extends Thread {
   }
 
   LineThread(ThreadGroup group, Method line) {
-    super(group, "line");
+    super(group, "a line that was stopped");
     this.line = line;
     setDaemon(true);
   }
@@ -75,6 +76,7 @@ public final class LineThread extends Thread {
         return;
       }
     }
+    join(MILLIS_TO_END);
   }
 
   void end() {
@@ -105,7 +107,7 @@ public final class LineThread extends Thread {
       return Arrays.stream(running)
           .filter(Objects::nonNull)
           .filter(Thread::isAlive)
-          .filter(thread -> !(thread instanceof LineThread))
+          .filter(thread -> !(thread instanceof LineThread line) || line.isStopped)
           .map(Thread::getName)
           .toList();
     }
