@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import sheathwright.figure.RefusedException;
@@ -69,15 +68,13 @@ record SavedFile(Path path, boolean mayReplace) {
 
   /** Writes a live workbook; what is said of it, what it leaves out by name. */
   String written(SavedThings things, Map<String, String> stale) {
-    if (things.cells().isEmpty() && things.parts().isEmpty()) {
+    if (things.shown().isEmpty()) {
       throw new RefusedException(
           "no variable holds a figure yet; give one a value first: order = sheetsByArea(sqft(1408.72), pct(10))");
     }
     write(SessionBook.bytes(things.cells(), things.parts(), stale));
-    Set<String> written = new TreeSet<>(things.cells().keySet());
-    written.addAll(things.parts().keySet());
     StringBuilder said =
-        new StringBuilder("wrote %s with %s".formatted(path, String.join(", ", written)));
+        new StringBuilder("wrote %s with %s".formatted(path, String.join(", ", things.shown())));
     if (!things.leftOut().isEmpty()) {
       said.append("\nleft out, because no cell can hold it: ")
           .append(String.join(", ", things.leftOut()));

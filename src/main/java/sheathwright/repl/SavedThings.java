@@ -33,9 +33,11 @@ import sheathwright.workbook.page.SessionPart;
 final class SavedThings {
 
   private static final int DEEPEST = 4;
+  private static final int MOST_CELLS = 9;
 
   private final Map<String, Traced> cells = new LinkedHashMap<>();
   private final Map<String, List<SessionPart>> parts = new LinkedHashMap<>();
+  private final List<String> shown = new ArrayList<>();
   private final List<String> leftOut = new ArrayList<>();
   private final Set<Object> written = Collections.newSetFromMap(new IdentityHashMap<>());
 
@@ -43,9 +45,7 @@ final class SavedThings {
     variables.forEach(
         (name, value) -> {
           List<SessionPart> own = new ArrayList<>();
-          if (!add(name, value, own, 0)) {
-            leftOut.add(name);
-          }
+          (add(name, value, own, 0) ? shown : leftOut).add(name);
           if (!own.isEmpty()) {
             parts.put(name, own);
           }
@@ -60,6 +60,11 @@ final class SavedThings {
   /** Tables and maps, by the variable that holds them. */
   Map<String, List<SessionPart>> parts() {
     return parts;
+  }
+
+  /** The variables that are shown, all or in part. */
+  List<String> shown() {
+    return shown;
   }
 
   /** The variables of which nothing can be shown. */
@@ -137,6 +142,11 @@ final class SavedThings {
     if (isTable) {
       return own.add(new SessionPart.Printed(name, rows));
     }
+    if (items.size() > MOST_CELLS && items.stream().allMatch(Traced.class::isInstance)) {
+      List<Traced> values = items.stream().map(Traced.class::cast).toList();
+      Roll.Column<Traced> column = Roll.column("value", value -> value);
+      return own.add(new SessionPart.Listed(name, Roll.of(name, name, values, column)));
+    }
     boolean isAdded = false;
     for (int i = 0; i < items.size(); i++) {
       Object item = items.get(i);
@@ -148,12 +158,14 @@ final class SavedThings {
     return isAdded;
   }
 
-  /** An item of a list as a row; empty if it is none: a text, or a thing whose parts are plain. */
+  /** An item of a list as a row; empty if it is none, or is drawn. */
   private static Map<String, Object> rowOf(Object item) {
     Map<String, Object> row = new LinkedHashMap<>();
     if (item instanceof CharSequence || item instanceof Number) {
       row.put("", item);
-    } else if (item instanceof Record record && !(item instanceof Solution.Input)) {
+    } else if (item instanceof Record record
+        && !(item instanceof Solution.Input)
+        && !(item instanceof CourseLayout)) {
       addRow(row, "", record);
     }
     return row;

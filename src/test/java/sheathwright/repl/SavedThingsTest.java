@@ -64,7 +64,7 @@ class SavedThingsTest {
         "unsaid = new Object()");
     assertThat(answer("save \"" + folder.resolve("roof") + "\""))
         .startsWith("wrote " + file)
-        .contains("count", "deck_sheets", "mark1_width", "south_area", "straight_plan", "todo")
+        .contains("count", "deck", "mark1", "south", "straight", "todo")
         .endsWith("\nleft out, because no cell can hold it: unsaid");
 
     try (XSSFWorkbook workbook = new XSSFWorkbook(file.toFile())) {
@@ -77,6 +77,8 @@ class SavedThingsTest {
       cell(workbook, "eave").setCellValue(20);
       engine.clearAllCachedResultValues();
       assertThat(number(workbook, engine, "south_area")).isEqualTo(20 * 14);
+      assertThat(text(workbook.getSheet("Session deck")))
+          .contains("Plane S", "deck planes 1 sheets");
       String guards = text(workbook.getSheet("Session"));
       assertThat(guards).contains("Whether what was solved still holds", "layout of S");
     }
