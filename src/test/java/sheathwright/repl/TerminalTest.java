@@ -80,7 +80,7 @@ class TerminalTest {
     type("area = 96\r");
     awaits("order stays 2 sheets, stale: area is 96, a number without a unit");
     type("save \"" + home.resolve("roof") + "\"\r");
-    awaits("roof.xlsx with area, order");
+    awaits("roof.xlsx with order, area");
     awaits("stale, and written with the value it has: order");
     type("save \"" + home.resolve("roof.pdf") + "\"\r");
     awaits("and no .pdf");
