@@ -98,7 +98,7 @@ class SessionTest {
 
     assertThat(answer("x = in(3)"))
         .isEqualTo(
-            "x = 3 in\n  n stays 2 sheets, stale: incompatible types: Length cannot be converted to Area");
+            "x = 3 in\n  n stays 2 sheets, stale: deck area is x, 3 in; it must be a number of sq ft");
     assertThat(answer("x = sqft(96)")).contains("n = 3 sheets");
   }
 
@@ -204,7 +204,8 @@ class SessionTest {
   void aLostValue_saysWhatItStaysAt() {
     answer("a = 3");
     answer("b = a * 2");
-    assertThat(answer("a = \"three\"")).contains("b stays 6, stale: bad operand types");
+    assertThat(answer("a = \"three\""))
+        .contains("b stays 6, stale: a text in quotes and a number without a unit");
     assertThat(answer("a = 5")).isEqualTo("a = 5\n  b = 10 (was 6)");
   }
 }
