@@ -93,6 +93,7 @@ class ArchitectureTest {
           room("workbook.book"),
           room("workbook.draw", "workbook.book"),
           room("workbook.page", "workbook.book", "workbook.draw"),
+          room("repl.shell"),
           room("repl.show"),
           room("repl.tab"));
 
@@ -195,6 +196,7 @@ class ArchitectureTest {
     "workbook, org.apache.poi..",
     "repl,     jdk.jshell..",
     "repl,     org.jline..",
+    "repl,     org.objectweb.asm..",
     "cli,      picocli..",
     "roof,     org.locationtech..",
     "leveling, org.ojalgo..",

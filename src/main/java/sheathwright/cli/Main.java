@@ -49,15 +49,12 @@ import sheathwright.repl.Script;
 public final class Main implements Callable<Integer> {
 
   /** The input was refused, or a file or standard output could not be written. */
-  static final int REFUSED = 3;
+  static final int REFUSED = Script.REFUSED;
 
   @Spec private CommandSpec spec;
 
   /** Runs one command and exits with its status. */
   public static void main(String[] arguments) {
-    if (arguments.length > 0 && arguments[0].equals("run")) {
-      Script.wake();
-    }
     StandardOutput standardOutput = new StandardOutput(new FileOutputStream(FileDescriptor.out));
     System.setOut(new PrintStream(standardOutput, true, StandardCharsets.UTF_8));
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
@@ -121,14 +118,13 @@ public final class Main implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     if (System.console() != null) {
-      Path home = Path.of(System.getProperty("user.home"));
-      Prompt.open(home.resolve(".sheathwright_history"));
+      Prompt.open(Path.of(System.getProperty("user.home")));
       return 0;
     }
     PrintWriter out = spec.commandLine().getOut();
     BufferedReader in =
         new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
-    return Script.pipe(in, out, spec.commandLine().getErr()) ? 0 : REFUSED;
+    return Script.pipe(in, out, spec.commandLine().getErr());
   }
 
   private static int said(Throwable thrown, PrintWriter err) {

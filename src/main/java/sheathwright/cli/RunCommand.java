@@ -43,8 +43,6 @@ final class RunCommand implements Callable<Integer> {
       throw new ProblemsException(List.of(new Problem(script.toString(), 0, "", why)));
     }
     var commandLine = spec.commandLine();
-    return Script.run(script, arguments, commandLine.getOut(), commandLine.getErr())
-        ? 0
-        : Main.REFUSED;
+    return Script.run(script, arguments, commandLine.getOut(), commandLine.getErr());
   }
 }

@@ -1,5 +1,7 @@
 package sheathwright.repl;
 
+import sheathwright.figure.Traced;
+
 /**
  * What the prompt says to one snippet.
  *
@@ -11,6 +13,17 @@ record Answer(Kind kind, String text, int line) {
 
   Answer(Kind kind, String text) {
     this(kind, text, 0);
+  }
+
+  /** What is said of a value; the name is empty if no variable holds it. */
+  static Answer of(String name, Object value) {
+    if (value instanceof Traced traced && Shows.isRefused(traced)) {
+      String reason = traced.refusal().get().reason();
+      return new Answer(Kind.REFUSED, name.isEmpty() ? reason : name + " has no value: " + reason);
+    }
+    return name.isEmpty()
+        ? new Answer(Kind.SHOWN, Shows.expression(value))
+        : new Answer(Kind.DEFINED, Shows.variable(name, value));
   }
 
   /** What became of a snippet. */

@@ -11,6 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import sheathwright.repl.Definitions.Definition;
+import sheathwright.repl.Values.Stale;
 
 /**
  * Plain lines that follow each other, and the lines that they carry along, compiled as one: each
@@ -23,7 +24,7 @@ final class Block {
       Pattern.compile("(?s)\\s*(var\\s+)?([A-Za-z_]\\w*)\\s*=(?!=)\\s*(.*?)\\s*;\\s*");
 
   private final List<Step> steps;
-  private final Held held;
+  private final List<Step> running;
   private final StringBuilder code = new StringBuilder();
   private final List<Integer> begins = new ArrayList<>();
   private final Map<String, String> called = new HashMap<>();
@@ -35,19 +36,28 @@ final class Block {
    * @param name the variable that it gives a value, or empty
    * @param source the line as a statement
    * @param isCarried whether it is run again because something that it is made from changed
+   * @param stays why it is not run again after all, or null
    */
-  record Step(int line, String name, String source, boolean isCarried) {}
+  record Step(int line, String name, String source, boolean isCarried, Stale stays) {
 
-  private Block(List<Step> steps, Held held) {
+    boolean isToRun() {
+      return stays == null;
+    }
+  }
+
+  private Block(List<Step> steps, Values values, Predicate<String> isKnown) {
     this.steps = steps;
-    this.held = held;
-    steps.forEach(this::write);
+
+    this.running = steps.stream().filter(Step::isToRun).toList();
+    running.forEach(this::write);
     Set<String> declared = new LinkedHashSet<>();
-    for (Step step : steps) {
-      Definitions.wordsIn(step.source()).stream().filter(held::has).forEach(declared::add);
+    for (Step step : running) {
+      Definitions.wordsIn(step.source()).stream()
+          .filter(name -> values.has(name) && !isKnown.test(name))
+          .forEach(declared::add);
     }
     StringBuilder head = new StringBuilder("{\n");
-    declared.forEach(name -> head.append(held.declaration(name)).append('\n'));
+    declared.forEach(name -> head.append(values.of(name).declaration(name)).append('\n'));
     begins.replaceAll(begin -> begin + head.length());
     code.insert(0, head).append("}");
   }
@@ -55,48 +65,56 @@ final class Block {
   /**
    * The longest block that begins at a line; empty if that line has to be run alone.
    *
-   * @param known what is defined before; taken along with what the block defines
-   * @param mayHold whether a variable may be held, because the compiler need not know it
-   * @param isAlone whether a line has to be run alone, by its number
+   * @param known what is defined before, planned ahead with
+   * @param values what variables hold before
+   * @param isKnown whether the compiler knows a variable, which a block then cannot give a value
+   * @param isPlain whether a line can be compiled with others
+   * @param isAlone whether one has to be run alone after all, by its number
    */
   static Block at(
       int first,
       List<String> lines,
-      Definitions known,
-      Held held,
-      Predicate<String> mayHold,
+      Plan known,
+      Values values,
+      Predicate<String> isKnown,
+      Predicate<String> isPlain,
       Predicate<Integer> isAlone) {
-    Definitions planned = known.copy();
     List<Step> steps = new ArrayList<>();
     for (int line = first; line < lines.size() && steps.size() < MOST_STEPS; line++) {
-      String text = Exits.caught(lines.get(line));
-      if (!PlainLine.is(text) || isAlone.test(line)) {
+      String text = lines.get(line);
+      if (!isPlain.test(text) || isAlone.test(line)) {
         break;
       }
-      String source = PlainLine.statement(planned.declared(text));
+      String source = PlainLine.statement(known.definitions().declared(text));
       Matcher assigned = ASSIGNMENT.matcher(source);
       String name = assigned.matches() ? assigned.group(2) : "";
-      List<Definition> carried = name.isEmpty() ? List.of() : planned.dependents(name);
+      List<Definition> carried = name.isEmpty() ? List.of() : known.definitions().dependents(name);
       boolean mayFollow =
-          Stream.concat(Stream.of(name), carried.stream().map(Definition::name)).allMatch(mayHold)
-              && carried.stream().allMatch(each -> PlainLine.is(each.source()));
+          Stream.concat(Stream.of(name), carried.stream().map(Definition::name)).noneMatch(isKnown)
+              && carried.stream().allMatch(each -> isPlain.test(each.source()));
       if (!mayFollow) {
         break;
       }
-      steps.add(new Step(line, name, source, false));
+      steps.add(new Step(line, name, source, false, null));
       if (!name.isEmpty()) {
-        planned.put(name, source, true);
+        known.define(name, source);
         for (Definition each : carried) {
-          steps.add(new Step(line, each.name(), each.source(), true));
+          Stale stays = known.carried(each);
+          steps.add(new Step(line, each.name(), each.source(), true, stays));
         }
       }
     }
-    return new Block(steps, held);
+    return new Block(steps, values, isKnown);
+  }
+
+  /** A block of these lines and no others. */
+  static Block of(List<Step> steps, Values values, Predicate<String> isKnown) {
+    return new Block(steps, values, isKnown);
   }
 
   /** A block of no lines. */
-  static Block none(Held held) {
-    return new Block(List.of(), held);
+  static Block none() {
+    return new Block(List.of(), new Values(), name -> false);
   }
 
   boolean isEmpty() {
@@ -105,6 +123,11 @@ final class Block {
 
   List<Step> steps() {
     return steps;
+  }
+
+  /** The steps that are run, in order. */
+  List<Step> running() {
+    return running;
   }
 
   /** All of it as one statement. */
@@ -116,7 +139,7 @@ final class Block {
   int lineAt(long position) {
     int line = -1;
     for (int i = 0; i < begins.size() && begins.get(i) <= position; i++) {
-      line = steps.get(i).line();
+      line = running.get(i).line();
     }
     return line;
   }
@@ -144,7 +167,7 @@ final class Block {
   }
 
   private void take(String value) {
-    code.append("sheathwright.repl.Held.take(new sheathwright.repl.Kept<>(")
+    code.append("sheathwright.repl.shell.Lines.here().take(new sheathwright.repl.shell.Kept<>(")
         .append(value)
         .append(") {});\n");
   }

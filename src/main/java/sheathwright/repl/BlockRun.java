@@ -9,58 +9,69 @@ import jdk.jshell.JShell;
 import jdk.jshell.Snippet;
 import jdk.jshell.SnippetEvent;
 import sheathwright.repl.Block.Step;
+import sheathwright.repl.shell.Kept;
 
 /** Runs a block of lines in a session, and says what each of them made as it is made. */
 final class BlockRun {
 
   private static final int NO_MORE = Integer.MAX_VALUE;
 
-  private final Session session;
-  private final JShell shell;
-  private final Held held;
+  private final Evaluation evaluation;
+  private final JavaShell java;
   private final BiPredicate<Integer, Answer> isToGoOn;
+  private final Block block;
+  private final List<String> lines;
+  private int done;
+  private long since;
   private boolean isStopped;
 
-  BlockRun(Session session, JShell shell, Held held, BiPredicate<Integer, Answer> isToGoOn) {
-    this.session = session;
-    this.shell = shell;
-    this.held = held;
+  BlockRun(
+      Evaluation evaluation,
+      JavaShell java,
+      Block block,
+      List<String> lines,
+      BiPredicate<Integer, Answer> isToGoOn) {
+    this.lines = lines;
+    this.evaluation = evaluation;
+    this.java = java;
+    this.block = block;
     this.isToGoOn = isToGoOn;
   }
 
   /**
-   * Runs a block, unless the compiler does not take it; nothing of it has run then.
+   * Runs the block, unless the compiler does not take it; nothing of it has run then.
    *
    * @param alone gets the lines that have to be run alone, so that what is wrong with them is said
    * @return the line to go on with
    */
-  int next(Block block, Set<Integer> alone) {
+  int next(Set<Integer> alone) {
     List<Step> steps = block.steps();
-    held.hear((step, kept) -> made(steps.get(step), kept));
-    SnippetEvent ran = shell.eval(block.code()).get(0);
+    SnippetEvent ran = java.ran(block.code()).get(0);
     if (ran.status() != Snippet.Status.VALID) {
-      alone.addAll(failing(block, ran.snippet()));
-      shell.drop(ran.snippet());
+      alone.addAll(failing(ran.snippet()));
+      java.drop(ran.snippet());
       return steps.get(0).line();
     }
     if (isStopped) {
       return NO_MORE;
     }
-    if (ran.exception() == null) {
+    boolean wasStopped = java.control().isStopped();
+    if (ran.exception() == null && !wasStopped) {
       return steps.get(steps.size() - 1).line() + 1;
     }
-    Step failed = steps.get(held.done());
+    Step failed = block.running().get(done);
     boolean goesOn =
         failed.isCarried()
             ? steps.stream()
-                .skip(held.done())
+                .skip(steps.indexOf(failed))
                 .filter(step -> step.line() == failed.line())
-                .allMatch(step -> isToGoOn.test(step.line(), session.recomputed(step)))
-            : isToGoOn.test(failed.line(), session.raised(ran.exception()));
-    return goesOn ? failed.line() + 1 : NO_MORE;
+                .allMatch(step -> isToGoOn.test(step.line(), evaluation.carriedAlone(step.name())))
+            : isToGoOn.test(failed.line(), evaluation.failed(ran));
+    return goesOn && !wasStopped ? failed.line() + 1 : NO_MORE;
   }
 
-  private Set<Integer> failing(Block block, Snippet snippet) {
+  private Set<Integer> failing(Snippet snippet) {
+    JShell shell = java.shell();
     Set<Integer> failing =
         shell
             .diagnostics(snippet)
@@ -68,15 +79,48 @@ final class BlockRun {
             .map(diag -> block.lineAt(diag.getPosition()))
             .filter(line -> line >= 0)
             .collect(Collectors.toSet());
-    return failing.isEmpty()
-        ? block.steps().stream().map(Step::line).collect(Collectors.toSet())
-        : failing;
+    return failing.isEmpty() ? lines() : failing;
   }
 
-  private void made(Step step, Kept<?> kept) {
-    if (!isToGoOn.test(step.line(), session.made(step, kept))) {
+  private Set<Integer> lines() {
+    return block.steps().stream().map(Step::line).collect(Collectors.toSet());
+  }
+
+  /** Every line has to be run alone; the line to go on with. */
+  int allAlone(Set<Integer> alone) {
+    alone.addAll(lines());
+    return block.steps().get(0).line();
+  }
+
+  /** Takes what the next step made, and what is said of those behind it that stay as they are. */
+  void take(Kept<?> kept) {
+    long now = System.nanoTime();
+    List<Step> steps = block.steps();
+    Step step = block.running().get(done++);
+    say(
+        step,
+        evaluation.made(
+            step, lines.get(step.line()), kept, now - Math.max(since, java.control().began())));
+    for (int i = steps.indexOf(step) + 1; i < steps.size() && !steps.get(i).isToRun(); i++) {
+      say(steps.get(i), evaluation.stayed(steps.get(i).name(), steps.get(i).stays()));
+    }
+    since = System.nanoTime();
+  }
+
+  private void say(Step step, Answer answer) {
+    if (!isToGoOn.test(step.line(), answer)) {
       isStopped = true;
-      throw new Exits.LineEnded(0);
+      throw new RefusedLine();
+    }
+  }
+
+  /** Ends a block in which a line has failed. */
+  private static final class RefusedLine extends RuntimeException {
+
+    private static final long serialVersionUID = 1;
+
+    RefusedLine() {
+      super("refused", null, false, false);
     }
   }
 }

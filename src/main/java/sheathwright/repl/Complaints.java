@@ -26,6 +26,7 @@ import sheathwright.catalog.Parameter;
 import sheathwright.figure.RefusedException;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.repl.show.Hints;
+import sheathwright.repl.shell.Exits;
 
 /**
  * What the prompt says when a line cannot be taken: what was given, what is allowed, and something
@@ -77,7 +78,13 @@ final class Complaints {
       boolean isOurs =
           type.equals(RefusedException.class.getName())
               || type.equals(ProblemsException.class.getName())
-              || type.equals(Exits.LineEnded.class.getName());
+              || Exits.isEnding(type);
+      if (type.equals(OutOfMemoryError.class.getName())) {
+        return "it needs more memory than the program has; take less at once";
+      }
+      if (type.equals(StackOverflowError.class.getName())) {
+        return "it calls itself without end";
+      }
       String name = type.substring(type.lastIndexOf('.') + 1);
       return isOurs
           ? thrown.getMessage()

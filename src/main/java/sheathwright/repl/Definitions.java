@@ -46,6 +46,9 @@ final class Definitions {
   void put(String name, String source, boolean isVariable) {
     Set<String> reads = wordsIn(source);
     boolean readsItself = isVariable && mentionsTwice(source, name);
+    if (Varying.is(source)) {
+      Set.copyOf(reads).forEach(text -> reads.add(CommandWords.unquoted(text)));
+    }
     reads.remove(name);
     if (source.matches("(?s)\\s*(?!var\\b)[A-Za-z_][\\w<>\\[\\], .?]*\\s+" + name + "\\s*=.*")) {
       typed.add(name);
@@ -55,11 +58,9 @@ final class Definitions {
     put(new Definition(name, source, readsItself ? Set.of() : reads, isVariable));
   }
 
-  private void put(Definition definition) {
-    Definition before = byName.remove(definition.name());
-    if (before != null) {
-      before.reads().forEach(read -> readers.get(read).remove(before.name()));
-    }
+  /** Takes a definition back that stood here before. */
+  void put(Definition definition) {
+    remove(definition.name());
     byName.put(definition.name(), definition);
     definition
         .reads()
@@ -68,6 +69,24 @@ final class Definitions {
                 readers
                     .computeIfAbsent(read, each -> new LinkedHashSet<>())
                     .add(definition.name()));
+  }
+
+  void remove(String name) {
+    Definition before = byName.remove(name);
+    if (before != null) {
+      before.reads().forEach(read -> readers.get(read).remove(name));
+    }
+  }
+
+  /** What a name was made by, or null. */
+  Definition of(String name) {
+    return byName.get(name);
+  }
+
+  /** Whether a method of the user's mentions a name. */
+  boolean isReadByMethod(String name) {
+    return readers.getOrDefault(name, Set.of()).stream()
+        .anyMatch(reader -> !byName.get(reader).isVariable());
   }
 
   /**
@@ -96,21 +115,26 @@ final class Definitions {
     return has(name) && byName.get(name).isVariable();
   }
 
-  Iterable<String> variables() {
+  List<String> variables() {
     return byName.values().stream().filter(Definition::isVariable).map(Definition::name).toList();
   }
 
   /** Every variable made from this name, each after those that it is made from. */
   List<Definition> dependents(String changed) {
+    return following(Set.of(changed)).stream().filter(Definition::isVariable).toList();
+  }
+
+  /** Everything made from these, methods too, each after those that it is made from. */
+  List<Definition> following(Set<String> changed) {
     Set<String> affected = new LinkedHashSet<>();
-    affect(changed, affected);
-    affected.remove(changed);
+    changed.forEach(name -> affect(name, affected));
+    affected.removeAll(changed);
     List<Definition> ordered = new ArrayList<>();
     Set<String> done = new HashSet<>();
     for (String name : affected) {
       order(name, affected, done, ordered);
     }
-    return ordered.stream().filter(Definition::isVariable).toList();
+    return ordered;
   }
 
   private void affect(String changed, Set<String> affected) {

@@ -30,7 +30,7 @@ final class PlainLine {
   }
 
   /** Whether every bracket and quote has its partner, in order. */
-  private static boolean closes(String line) {
+  static boolean closes(String line) {
     int depth = 0;
     boolean isQuoted = false;
     for (int i = 0; i < line.length(); i++) {

@@ -1,11 +1,14 @@
 package sheathwright.repl;
 
 import java.io.IOException;
+import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
-import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.jline.reader.EOFError;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
@@ -26,21 +29,27 @@ public final class Prompt {
   private static final String PROMPT = "> ";
   private static final String CONTINUED = ". ";
 
-  private final CompletableFuture<Session> session = CompletableFuture.supplyAsync(Prompt::awake);
+  private final Session session;
 
-  private Prompt() {}
+  private final Autosave autosave;
 
-  private static Session awake() {
-    Session session = new Session();
-    session.takeAllWords();
-    return session;
+  private Prompt(Session session, Autosave autosave) {
+    this.session = session;
+    this.autosave = autosave;
   }
 
   /** Holds a session in the terminal until the user leaves it. */
-  public static void open(Path history) throws IOException {
-    try (Terminal terminal = TerminalBuilder.builder().system(true).dumb(true).build()) {
-      new Prompt().held(terminal, history);
+  public static void open(Path home) throws IOException {
+    Autosave autosave = new Autosave(Autosave.folder(System.getenv(), home));
+    try (Terminal terminal = quiet().build();
+        Session session = Session.atPrompt(autosave, () -> screen(terminal))) {
+      new Prompt(session, autosave).held(terminal, home.resolve(".sheathwright_history"));
     }
+  }
+
+  /** A terminal that is asked nothing: its answer would swallow what was typed meanwhile. */
+  private static TerminalBuilder quiet() {
+    return TerminalBuilder.builder().system(true).dumb(true).graphemeCluster(false);
   }
 
   private void held(Terminal terminal, Path history) {
@@ -48,46 +57,64 @@ public final class Prompt {
         LineReaderBuilder.builder()
             .terminal(terminal)
             .parser(new WholeLines())
-            .completer(new Completion(session))
+            .completer(new Completion(CompletableFuture.completedFuture(session)))
             .variable(LineReader.HISTORY_FILE, history)
             .variable(LineReader.SECONDARY_PROMPT_PATTERN, CONTINUED)
             .variable(LineReader.INDENTATION, 2)
             .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
             .build();
     PrintWriter out = terminal.writer();
-    Supplier<Screen> screen =
-        () ->
-            Screen.of(
-                terminal.getSize().getColumns(),
-                terminal.getSize().getRows(),
-                terminal.getType(),
-                System.getenv());
-    Words.on(screen);
-    Pager pager = new Pager(screen, out, () -> key(terminal));
+    Pager pager = new Pager(() -> screen(terminal), out, () -> key(terminal));
     out.println(
-        "Sheathwright. help() tells what can be typed, exit leaves. Planning help: local code decides.");
-    terminal.handle(
-        Terminal.Signal.INT,
-        signal -> {
-          session.join().stop();
-          out.println("(stopped)");
-        });
-    while (true) {
+        "Sheathwright. help tells what can be typed, exit leaves. Planning help: local code decides.");
+    terminal.handle(Terminal.Signal.INT, signal -> session.stop());
+    PrintStream before = System.out;
+    Ceiling ceiling = new Ceiling(before);
+    System.setOut(new PrintStream(ceiling, true, StandardCharsets.UTF_8));
+    boolean isLeaving = false;
+    while (!isLeaving) {
       try {
         String line = reader.readLine(PROMPT);
         if (List.of("exit", "quit").contains(line.strip())) {
-          break;
-        }
-        for (Answer answer : session.join().answers(line)) {
-          pager.print(answer.text());
+          isLeaving = mayLeave(reader);
+        } else {
+          answer(line, ceiling, pager);
         }
       } catch (UserInterruptException interrupted) {
         out.println("(exit leaves)");
       } catch (EndOfFileException end) {
-        break;
+        isLeaving = true;
       }
     }
-    session.join().close();
+    System.setOut(before);
+  }
+
+  private static Screen screen(Terminal terminal) {
+    return Screen.of(
+        terminal.getSize().getColumns(),
+        terminal.getSize().getRows(),
+        terminal.getType(),
+        System.getenv());
+  }
+
+  private void answer(String line, Ceiling ceiling, Pager pager) {
+    List<Answer> answers = session.answers(line);
+    Stream.of(
+            Stream.of(ceiling.cut()),
+            answers.stream().map(Answer::text),
+            Stream.of(session.threadsSaid(), autosave.trouble()))
+        .flatMap(each -> each)
+        .forEach(pager::print);
+  }
+
+  private boolean mayLeave(LineReader reader) {
+    if (!session.isUnsaved()) {
+      return true;
+    }
+    String said =
+        reader.readLine(
+            "Not saved: save \"name.xlsx\" or \"name.session\" keeps it under a name, resume brings it back. Leave? y/n ");
+    return said.strip().toLowerCase(Locale.ROOT).startsWith("y");
   }
 
   /** The next key, whatever it is; below zero at the end of all input. */
@@ -110,7 +137,7 @@ public final class Prompt {
     @Override
     public ParsedLine parse(String line, int cursor, ParseContext context) {
       boolean isAccepted = context == ParseContext.ACCEPT_LINE;
-      if (isAccepted && !line.strip().equals("exit") && !session.join().isComplete(line)) {
+      if (isAccepted && !session.isComplete(line)) {
         throw new EOFError(-1, cursor, "the line goes on");
       }
       return words.parse(line, cursor, isAccepted ? ParseContext.UNSPECIFIED : context);

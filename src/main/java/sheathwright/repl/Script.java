@@ -8,20 +8,17 @@ import java.io.PrintWriter;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.CompletableFuture;
-import java.util.regex.Pattern;
 import sheathwright.job.table.Printable;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
+import sheathwright.repl.Chunks.Chunk;
 
 /** Runs lines of the language that come from a file or a pipe. */
 public final class Script {
 
-  private static final Pattern CONTINUED = Pattern.compile("\\s*(?:\\.|(?:else|catch|finally)\\b)");
-
-  private static CompletableFuture<Session> awake;
+  /** The status of a script with a line that was refused. */
+  public static final int REFUSED = 3;
 
   private final String name;
   private final PrintWriter out;
@@ -35,26 +32,15 @@ public final class Script {
     this.showsDefinitions = showsDefinitions;
   }
 
-  /** Wakes the compiler early, while the command line is still being read. */
-  public static synchronized void wake() {
-    awake = CompletableFuture.supplyAsync(Session::new);
-  }
-
-  private static synchronized Session session() {
-    Session session = awake == null ? new Session() : awake.join();
-    awake = null;
-    return session;
-  }
-
   /**
    * Runs a file. Answers of bare expressions are shown, definitions are not.
    *
    * @param arguments stand in the script as {@code args}
-   * @return whether every line ran
+   * @return 0 if every line ran, the status that a line ended the script with, or {@link #REFUSED}
    */
-  public static boolean run(Path file, List<String> arguments, PrintWriter out, PrintWriter err)
+  public static int run(Path file, List<String> arguments, PrintWriter out, PrintWriter err)
       throws IOException {
-    try (Session session = session()) {
+    try (Session session = new Session()) {
       List<String> lines = linesOf(file);
       if (lines.stream().anyMatch(line -> line.contains("args"))) {
         session.answers(arrayOf(arguments));
@@ -64,21 +50,28 @@ public final class Script {
     }
   }
 
-  /** Runs what comes from a pipe, every answer shown. */
-  public static boolean pipe(BufferedReader in, PrintWriter out, PrintWriter err) {
-    try (Session session = session()) {
+  /** Runs what comes from a pipe, every answer shown; the status as that of a file. */
+  public static int pipe(BufferedReader in, PrintWriter out, PrintWriter err) {
+    try (Session session = new Session()) {
       return new Script("standard input", out, err, true).ran(in.lines().toList(), session);
     }
   }
 
-  private boolean ran(List<String> lines, Session session) {
-    List<Chunk> chunks = chunks(lines, session);
+  private int ran(List<String> lines, Session session) {
+    List<Chunk> chunks = Chunks.of(lines, session::isComplete);
     boolean ran =
         session.answers(
             chunks.stream().map(Chunk::text).toList(),
-            (chunk, answer) -> says(answer, chunks.get(chunk).line()));
+            (chunk, answer) -> session.ended().isEmpty() && says(answer, chunks.get(chunk).line()));
     out.flush();
-    return ran;
+    List<String> left = session.threadsLeft();
+    if (!left.isEmpty()) {
+      err.println(
+          Printable.lines(
+              "%s: what it started was still running and is ended: %s"
+                  .formatted(name, String.join(", ", left))));
+    }
+    return session.ended().orElse(ran ? 0 : REFUSED);
   }
 
   private boolean says(Answer answer, int line) {
@@ -92,46 +85,6 @@ public final class Script {
       out.println(answer.text());
     }
     return true;
-  }
-
-  /** A whole line, which may have been written on several; where it begins. */
-  private record Chunk(int line, String text) {}
-
-  private static List<Chunk> chunks(List<String> lines, Session session) {
-    List<Chunk> chunks = new ArrayList<>();
-    StringBuilder text = new StringBuilder();
-    int first = 1;
-    for (int i = 0; i < lines.size(); i++) {
-      String line = lines.get(i);
-      boolean isBlank = line.isBlank() || line.startsWith("#");
-      if (text.length() == 0) {
-        if (isBlank) {
-          continue;
-        }
-        first = i + 1;
-      }
-      text.append(line).append('\n');
-      if (session.isComplete(text.toString()) && !goesOn(lines, i + 1)) {
-        chunks.add(new Chunk(first, text.toString()));
-        text.setLength(0);
-      }
-    }
-    if (text.length() > 0) {
-      chunks.add(new Chunk(first, text.toString()));
-    }
-    return chunks;
-  }
-
-  /**
-   * Whether the next line that holds anything begins with a dot: then it belongs to the one before.
-   */
-  private static boolean goesOn(List<String> lines, int next) {
-    for (int i = next; i < lines.size(); i++) {
-      if (!lines.get(i).isBlank()) {
-        return CONTINUED.matcher(lines.get(i)).lookingAt();
-      }
-    }
-    return false;
   }
 
   private static String arrayOf(List<String> arguments) {

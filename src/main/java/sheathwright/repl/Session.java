@@ -2,209 +2,154 @@ package sheathwright.repl;
 
 import static java.util.stream.Collectors.joining;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.OptionalInt;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.BiPredicate;
-import jdk.jshell.Diag;
-import jdk.jshell.ExpressionSnippet;
-import jdk.jshell.JShell;
-import jdk.jshell.JShellException;
-import jdk.jshell.MethodSnippet;
-import jdk.jshell.Snippet;
-import jdk.jshell.SnippetEvent;
+import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import jdk.jshell.SourceCodeAnalysis;
-import jdk.jshell.SourceCodeAnalysis.CompletionInfo;
-import jdk.jshell.VarSnippet;
 import sheathwright.figure.RefusedException;
-import sheathwright.figure.Traced;
+import sheathwright.job.JobLines;
 import sheathwright.job.table.ProblemsException;
-import sheathwright.repl.Block.Step;
+import sheathwright.repl.Chunks.Chunk;
+import sheathwright.repl.CommandWords.Command;
 import sheathwright.repl.Definitions.Definition;
+import sheathwright.repl.Values.Stale;
 import sheathwright.repl.line.Holds;
-import sheathwright.repl.line.Mending;
 import sheathwright.repl.line.Reader;
 import sheathwright.repl.line.Reader.Around;
-import sheathwright.repl.line.Reading;
-import sheathwright.repl.line.Unreadable;
+import sheathwright.repl.shell.Kept;
+import sheathwright.repl.shell.Lines;
+import sheathwright.repl.show.Screen;
 
 /**
  * One session of the language: Java lines, evaluated in order; a variable that is given a new value
- * carries along everything made from it.
+ * carries along everything made from it. The compiler wakes when a line first needs it.
  */
 public final class Session implements AutoCloseable {
 
-  private final CompletableFuture<Vocabulary> vocabulary =
-      CompletableFuture.supplyAsync(Vocabulary::new);
+  private static final Pattern NAME = Pattern.compile("[A-Za-z_]\\w*");
 
-  private final LiveControl control = new LiveControl();
-  private final JShell shell;
-  private final SourceCodeAnalysis analysis;
   private final Definitions definitions = new Definitions();
-  private final Complaints complaints;
-  private final Map<String, String> shown = new LinkedHashMap<>();
-  private final Held held = new Held();
-  private final Set<String> compiled = new HashSet<>();
+  private final Values values = new Values();
   private final Reader reader = new Reader(new Seen());
+  private final Supplier<Screen> screen;
+  private final Journal journal;
+  private final Evaluation evaluation;
+  private final Optional<Autosave> autosave;
+  private List<String> saved = List.of();
+  private volatile CompletableFuture<JavaShell> java;
+  private volatile OptionalInt ended = OptionalInt.empty();
+  private volatile boolean isStopped;
 
   /** A session with the trade's words in place. */
   public Session() {
-    shell =
-        JShell.builder()
-            .executionEngine(control.provider(), Map.of())
-            .compilerOptions("-classpath", System.getProperty("java.class.path"), "-Xlint:none")
-            .build();
-    analysis = shell.sourceCodeAnalysis();
-    take(Vocabulary.AMOUNTS); // wakes the compiler while the vocabulary is gathered
-    complaints = new Complaints(shell, this::takeAllWords, held::names);
-    Words.in(this);
+    this(false, Optional.empty(), () -> Screen.PIPE);
+  }
+
+  /**
+   * A session.
+   *
+   * @param isWaiting whether what takes long is carried along only when told to
+   * @param autosave keeps the lines that made the session what it is
+   * @param screen what answers are shown on
+   */
+  private Session(boolean isWaiting, Optional<Autosave> autosave, Supplier<Screen> screen) {
+    this.autosave = autosave;
+    this.screen = screen;
+    journal = new Journal(lines -> autosave.ifPresent(keeper -> keeper.accept(lines)));
+    evaluation =
+        new Evaluation(
+            this::java,
+            this::isAwake,
+            () -> isStopped,
+            reader,
+            definitions,
+            values,
+            journal,
+            isWaiting);
+  }
+
+  /** A session for somebody who waits for each answer. */
+  static Session atPrompt(Autosave autosave, Supplier<Screen> screen) {
+    Session session = new Session(true, Optional.of(autosave), screen);
+    session.wake(true);
+    return session;
+  }
+
+  /** Wakes the compiler behind the user's back. */
+  private void wake(boolean takesAllWords) {
+    java =
+        CompletableFuture.supplyAsync(
+            () -> {
+              JavaShell woken = new JavaShell(new OwnLines(), values::names);
+              if (takesAllWords) {
+                woken.takeAllWords();
+              }
+              return woken;
+            });
+  }
+
+  private JavaShell java() {
+    if (java == null) {
+      wake(false);
+    }
+    return java.join();
   }
 
   /** Takes every word of the trade at once, so that all can be completed. */
   void takeAllWords() {
-    vocabulary.join().rest().forEach(this::take);
+    java().takeAllWords();
   }
 
-  private void take(String imported) {
-    shell.eval("import " + imported + ";");
-  }
-
-  /** Whether the text is a whole line, or needs more. */
+  /** Whether the text is whole lines, or needs more. */
   boolean isComplete(String text) {
-    if (text.isBlank() || PlainLine.is(text) || reader.isWhole(text)) {
+    List<Chunk> chunks = Chunks.of(text.lines().toList(), this::isWhole);
+    return chunks.isEmpty() || isWhole(chunks.get(chunks.size() - 1).text());
+  }
+
+  /** Whether the text is one whole line. */
+  boolean isWhole(String text) {
+    if (text.isBlank() || mustRunAlone(text) || PlainLine.is(text) || reader.isWhole(text)) {
       return true;
     }
-    return switch (analysis.analyzeCompletion(reader.rewritten(text)).completeness()) {
-      case DEFINITELY_INCOMPLETE, CONSIDERED_INCOMPLETE -> false;
-      case COMPLETE, COMPLETE_WITH_SEMI, EMPTY, UNKNOWN -> true;
-    };
-  }
-
-  /** Evaluates a whole line, which may hold several snippets; stops at the first that fails. */
-  List<Answer> answers(String line) {
-    return answers(line, true).orElseThrow();
-  }
-
-  /** The same; nothing if the compiler would have to take the line and may not. */
-  private Optional<List<Answer>> answers(String line, boolean mayCompile) {
     try {
-      Reading reading = reader.read(line);
-      if (reading instanceof Reading.Direct direct) {
-        return Optional.of(made(direct));
-      }
-      return mayCompile ? Optional.of(answers((Reading.Compiled) reading, line)) : Optional.empty();
-    } catch (Unreadable wrong) {
-      return Optional.of(List.of(failed(wrong.getMessage(), line, wrong.at())));
-    } catch (RefusedException | ProblemsException refused) {
-      return Optional.of(List.of(new Answer(Answer.Kind.FAILED, refused.getMessage())));
+      return switch (java().analysis().analyzeCompletion(reader.rewritten(text)).completeness()) {
+        case DEFINITELY_INCOMPLETE, CONSIDERED_INCOMPLETE -> false;
+        default -> true;
+      };
+    } catch (StackOverflowError tooLong) {
+      return true; // and is said to be when it is run
     }
   }
 
-  private List<Answer> answers(Reading.Compiled reading, String line) {
-    try {
-      return noted(compiledAnswers(reading.java()), reading.notes());
-    } catch (Unreadable wrong) {
-      return List.of(failed(wrong.getMessage(), line, reading.places().typed(wrong.at())));
+  /** Evaluates what was typed or pasted, line by line; stops at the first line that fails. */
+  List<Answer> answers(String text) {
+    isStopped = false;
+    if (isAwake()) {
+      java().control().goOn();
     }
-  }
-
-  private static Answer failed(String why, String line, int at) {
-    int before =
-        (int) line.substring(0, Math.min(at, line.length())).chars().filter(c -> c == '\n').count();
-    return new Answer(Answer.Kind.FAILED, why, before);
-  }
-
-  /** The answers of a line that was evaluated from its tree. */
-  private List<Answer> made(Reading.Direct direct) {
+    if (text.isBlank()) {
+      return evaluation.refreshed();
+    }
     List<Answer> answers = new ArrayList<>();
-    for (Reading.Made made : direct.made()) {
-      if (made.name().isEmpty()) {
-        answers.addAll(noted(List.of(answer("", made.value())), made.notes()));
-      } else {
-        keep(made);
-        answers.addAll(noted(List.of(answer(made.name(), made.value())), made.notes()));
-        answers.addAll(carriedAlong(made.name(), made.java(), true));
-      }
-    }
+    List<String> lines =
+        Chunks.of(text.lines().toList(), this::isWhole).stream().map(Chunk::text).toList();
+    answers(
+        lines,
+        (line, answer) -> {
+          answers.add(answer);
+          return !answer.isError();
+        });
     return answers;
-  }
-
-  /** A variable that was made without the compiler, which hears of it only if it has to. */
-  private void keep(Reading.Made made) {
-    held.put(made.name(), Kept.of(made.value(), made.type()));
-    shown.put(made.name(), Shows.brief(made.value()));
-    if (compiled.contains(made.name())) {
-      declare(made.name());
-    }
-  }
-
-  private void declare(String name) {
-    held.open();
-    shell.eval(held.declaration(name));
-    held.release(name);
-  }
-
-  private static List<Answer> noted(List<Answer> answers, List<String> notes) {
-    if (notes.isEmpty() || answers.isEmpty() || answers.get(0).isError()) {
-      return answers;
-    }
-    List<Answer> noted = new ArrayList<>(answers);
-    Answer first = answers.get(0);
-    String lines = notes.stream().map(note -> "\n  " + note).collect(joining());
-    noted.set(0, new Answer(first.kind(), first.text() + lines, first.line()));
-    return noted;
-  }
-
-  private List<Answer> compiledAnswers(String line) {
-    List<Answer> answers = new ArrayList<>();
-    String rest = Exits.caught(line);
-    vocabulary.join().newlyNeededBy(rest).forEach(this::take);
-    if (PlainLine.is(rest)) {
-      return evaluated(PlainLine.statement(definitions.declared(rest)));
-    }
-    while (!rest.isBlank()) {
-      rest = definitions.declared(rest);
-      CompletionInfo completion = analysis.analyzeCompletion(rest);
-      String snippet = completion.source() == null ? rest : completion.source();
-      rest = completion.source() == null ? "" : completion.remaining();
-      answers.addAll(evaluated(snippet));
-      if (!answers.isEmpty() && answers.get(answers.size() - 1).isError()) {
-        return answers;
-      }
-    }
-    return answers;
-  }
-
-  /** What a line of a block made. */
-  Answer made(Step step, Kept<?> kept) {
-    String before = shown.get(step.name());
-    if (!step.name().isEmpty()) {
-      held.put(step.name(), kept);
-      shown.put(step.name(), Shows.brief(kept.value()));
-    }
-    Answer answer = answer(step.name(), kept.value());
-    if (step.isCarried()) {
-      return again(answer, step.name(), before);
-    }
-    if (!step.name().isEmpty()) {
-      definitions.put(step.name(), step.source(), true);
-    }
-    return answer;
-  }
-
-  /** What is said of a line that is carried along and cannot be run. */
-  Answer recomputed(Step step) {
-    return recomputed(step.name(), step.source(), shown.get(step.name()));
-  }
-
-  Answer raised(JShellException raised) {
-    return new Answer(Answer.Kind.FAILED, complaints.about(raised));
   }
 
   /**
@@ -214,245 +159,221 @@ public final class Session implements AutoCloseable {
    * @return whether it went on to the end
    */
   boolean answers(List<String> lines, BiPredicate<Integer, Answer> isToGoOn) {
-    Set<Integer> alone = new HashSet<>();
-    int next = 0;
-    while (next < lines.size()) {
-      Optional<List<Answer>> direct = answers(lines.get(next), false);
-      Block block =
-          direct.isPresent()
-              ? Block.none(held)
-              : Block.at(
-                  next,
-                  lines,
-                  definitions,
-                  held,
-                  name -> held.has(name) || !compiled.contains(name),
-                  line -> alone.contains(line) || !reader.isJavaAsTyped(lines.get(line)));
-      if (!block.isEmpty()) {
-        vocabulary.join().newlyNeededBy(block.code()).forEach(this::take);
-        next = new BlockRun(this, shell, held, isToGoOn).next(block, alone);
-      } else {
-        String line = lines.get(next);
-        for (Answer answer : direct.orElseGet(() -> answers(line))) {
-          if (!isToGoOn.test(next, answer)) {
-            return false;
-          }
-        }
-        next++;
+    return evaluation.answers(
+        lines,
+        this::mustRunAlone,
+        this::alone,
+        isToGoOn);
+  }
+
+  private boolean mustRunAlone(String line) {
+    return Nesting.isTooDeep(line) || command(line).isPresent();
+  }
+
+  private Optional<Command> command(String line) {
+    return CommandWords.in(line, definitions::has);
+  }
+
+  /** What is said to one line; empty if the compiler would have to take it and may not. */
+  private Optional<List<Answer>> alone(String line, boolean mayCompile) {
+    try {
+      if (Nesting.isTooDeep(line)) {
+        return failed(Nesting.complaint(line));
       }
+      Optional<Command> command = command(line);
+      if (command.isPresent()) {
+        journal.begin(line);
+        return Optional.of(List.of(command.get().answer(this)));
+      }
+      return evaluation.alone(line, mayCompile);
+    } catch (RefusedException | ProblemsException refused) {
+      return failed(refused.getMessage());
+    } catch (OutOfMemoryError full) {
+      return failed("it needs more memory than the program has; take less at once");
+    } catch (StackOverflowError tooLong) {
+      return failed(
+          "the line is too long to be read; give a part a name of its own, and use the name");
     }
-    return next == lines.size();
+  }
+
+  private static Optional<List<Answer>> failed(String why) {
+    return Optional.of(List.of(new Answer(Answer.Kind.FAILED, why)));
+  }
+
+  /** Pages in the width of the screen as it is now. */
+  Pages pages() {
+    return new Pages(screen.get().columns());
   }
 
   /** What the variables hold, by name, in the order in which they were last given a value. */
   Map<String, Object> variables() {
-    Map<String, Object> values = new LinkedHashMap<>();
+    return evaluation.variables();
+  }
+
+  /** What an expression stands for; of a name, what it holds. */
+  Object value(String expression) {
+    return values.has(expression) ? values.of(expression).object() : evaluation.value(expression);
+  }
+
+  /** Every variable: its value, what it is made from, and why it is stale if it is. */
+  Answer list() {
+    List<String> rows = new ArrayList<>();
     for (String name : definitions.variables()) {
-      values.put(name, value(name));
+      String from =
+          definitions.of(name).reads().stream()
+              .filter(definitions::has)
+              .sorted()
+              .collect(joining(", "));
+      rows.add(
+          "%s = %s%s"
+              .formatted(
+                  name,
+                  Shows.brief(values.of(name).object()),
+                  from.isEmpty() ? "" : "   from " + from));
+      values.stale(name).ifPresent(why -> rows.add("    stale: " + why.reason()));
     }
-    return values;
+    return new Answer(
+        Answer.Kind.SHOWN, rows.isEmpty() ? "there is no variable yet" : String.join("\n", rows));
+  }
+
+  /** Takes back what the last line did that changed anything. */
+  Answer undone() {
+    Journal.Entry last =
+        journal.last().orElseThrow(() -> new RefusedException("there is nothing to undo"));
+    last.before().forEach(evaluation::restore);
+    last.made().forEach(made -> java().drop(made));
+    List<String> rows = new ArrayList<>(List.of("undone: " + last.typed()));
+    for (String name : last.before().keySet()) {
+      rows.add(
+          values.has(name)
+              ? "  %s = %s".formatted(name, Shows.brief(values.of(name).object()))
+              : "  %s is gone".formatted(name));
+    }
+    return new Answer(Answer.Kind.SHOWN, String.join("\n", rows));
+  }
+
+  /** Deletes a variable; what is made from it keeps its value. */
+  Answer deleted(String name) {
+    if (!NAME.matcher(name).matches() || !definitions.has(name)) {
+      String known = String.join(", ", definitions.variables());
+      throw new RefusedException(
+          "there is no \"%s\" to delete; there %s"
+              .formatted(name, known.isEmpty() ? "is no variable yet" : "are " + known));
+    }
+    List<String> dependents = definitions.dependents(name).stream().map(Definition::name).toList();
+    evaluation.delete(name);
+    Stale why = new Stale("made from %s, which is deleted".formatted(name), false);
+    dependents.forEach(dependent -> evaluation.stayed(dependent, why));
+    return new Answer(
+        Answer.Kind.SHOWN,
+        name
+            + " is deleted"
+            + (dependents.isEmpty()
+                ? ""
+                : "; made from it, and kept with the value it has: "
+                    + String.join(", ", dependents)));
+  }
+
+  /** Writes the session, as a live workbook or as the lines that make it again. */
+  Answer saved(String name, boolean mayReplace) {
+    SavedFile file = SavedFile.named(name, mayReplace);
+    Map<String, String> stale = new LinkedHashMap<>();
+    definitions
+        .variables()
+        .forEach(each -> values.stale(each).ifPresent(why -> stale.put(each, why.reason())));
+    String text =
+        file.isSession()
+            ? file.written(journal.lines())
+            : file.written(new SavedThings(variables()), stale);
+    saved = journal.lines();
+    return new Answer(Answer.Kind.SHOWN, text);
+  }
+
+  /** Runs a file that makes a session again; without a name, the last session at this prompt. */
+  Answer resumed(String name) throws IOException {
+    Optional<Path> file =
+        name.isEmpty() && autosave.isPresent()
+            ? autosave.get().last()
+            : Optional.of(Path.of(CommandWords.unquoted(name))).filter(Files::isRegularFile);
+    List<String> lines =
+        Files.readAllLines(
+            file.orElseThrow(
+                () ->
+                    new RefusedException(
+                        name.isEmpty()
+                            ? "there is no session to bring back yet"
+                            : "there is no file %s to bring a session back from".formatted(name))));
+    List<Answer> answers = answers(String.join("\n", lines));
+    Optional<Answer> failed = answers.stream().filter(Answer::isError).findFirst();
+    return failed.orElseGet(this::list);
+  }
+
+  /** Takes what the tables of a job say as variables; undone as one line. */
+  Answer takenJob(String folder) {
+    List<String> lines = JobLines.of(Path.of(CommandWords.unquoted(folder)));
+    List<Answer> failed = new ArrayList<>();
+    journal.hold(
+        () ->
+            answers(
+                lines,
+                (line, answer) -> {
+                  if (answer.isError()) {
+                    failed.add(answer);
+                  }
+                  return failed.isEmpty();
+                }));
+    return failed.isEmpty()
+        ? new Answer(
+            Answer.Kind.DEFINED,
+            "%d variables from %s; list tells them".formatted(lines.size(), folder))
+        : failed.get(0);
+  }
+
+  /** Whether there is anything that would be lost without the file that is kept on the side. */
+  boolean isUnsaved() {
+    return !journal.lines().equals(saved);
+  }
+
+  /** The status with which a line wanted to end the program, if one did. */
+  OptionalInt ended() {
+    return ended;
+  }
+
+  /** The threads that lines have started and that still run, by name. */
+  List<String> threadsLeft() {
+    return isAwake() ? java().control().threadsLeft() : List.of();
+  }
+
+  /** What is said of threads that lines have started and that still run; empty if none does. */
+  String threadsSaid() {
+    List<String> left = threadsLeft();
+    return left.isEmpty()
+        ? ""
+        : "(still running: %s; Ctrl-C ends it)".formatted(String.join(", ", left));
   }
 
   /** Stops what is being computed. */
   void stop() {
-    shell.stop();
+    isStopped = true;
+    if (isAwake()) {
+      java().control().stop();
+    }
+  }
+
+  private boolean isAwake() {
+    CompletableFuture<JavaShell> waking = java;
+    return waking != null && waking.isDone();
   }
 
   SourceCodeAnalysis analysis() {
-    return analysis;
+    return java().analysis();
   }
 
   @Override
   public void close() {
-    shell.close();
-  }
-
-  private List<Answer> evaluated(String snippet) {
-    List<Answer> answers = new ArrayList<>();
-    Ran ran = ran(snippet);
-    for (SnippetEvent event : ran.events()) {
-      if (event.causeSnippet() != null) {
-        continue;
-      }
-      Answer answer = answer(event, ran.source());
-      if (answer != null) {
-        answers.add(answer);
-      }
-      if (answer == null || answer.kind() != Answer.Kind.FAILED) {
-        answers.addAll(carriedAlong(event.snippet(), ran.source()));
-      }
+    if (java != null) {
+      java().close();
     }
-    return answers;
-  }
-
-  private Answer answer(SnippetEvent event, String source) {
-    if (event.exception() != null) {
-      return raised(event.exception());
-    }
-    if (event.status() != Snippet.Status.VALID) {
-      String why = complaints.about(event.snippet(), source);
-      int line = complaints.line(event.snippet(), source);
-      shell.drop(event.snippet());
-      return new Answer(Answer.Kind.FAILED, why, line);
-    }
-    if (event.snippet() instanceof VarSnippet variable) {
-      String name = variable.name();
-      return answer(name.startsWith("$") ? "" : name, value(name));
-    }
-    if (event.snippet().kind() == Snippet.Kind.EXPRESSION && event.value() != null) {
-      String name = ((ExpressionSnippet) event.snippet()).name();
-      boolean isAssigned = event.snippet().subKind() == Snippet.SubKind.ASSIGNMENT_SUBKIND;
-      return answer(isAssigned ? name : "", name == null ? event.value() : value(name));
-    }
-    return null;
-  }
-
-  /** What is said of a value; the name is empty if no variable holds it. */
-  private static Answer answer(String name, Object value) {
-    if (value instanceof Traced traced && Shows.isRefused(traced)) {
-      String reason = traced.refusal().get().reason();
-      return new Answer(
-          Answer.Kind.REFUSED, name.isEmpty() ? reason : name + " has no value: " + reason);
-    }
-    return name.isEmpty()
-        ? new Answer(Answer.Kind.SHOWN, Shows.expression(value))
-        : new Answer(Answer.Kind.DEFINED, Shows.variable(name, value));
-  }
-
-  private List<Answer> carriedAlong(Snippet snippet, String source) {
-    String name = definedBy(snippet);
-    if (name.isEmpty() || name.startsWith("$")) {
-      return List.of();
-    }
-    return carriedAlong(name, source, !(snippet instanceof MethodSnippet));
-  }
-
-  private List<Answer> carriedAlong(String name, String source, boolean isVariable) {
-    Map<String, String> before = texts(definitions.dependents(name));
-    definitions.put(name, source, isVariable);
-    List<Answer> answers = new ArrayList<>();
-    for (Definition dependent : definitions.dependents(name)) {
-      answers.add(recomputed(dependent.name(), dependent.source(), before.get(dependent.name())));
-    }
-    return answers;
-  }
-
-  private static String definedBy(Snippet snippet) {
-    if (snippet instanceof VarSnippet variable) {
-      return variable.name();
-    }
-    if (snippet instanceof MethodSnippet method) {
-      return method.name();
-    }
-    boolean isAssigned = snippet.subKind() == Snippet.SubKind.ASSIGNMENT_SUBKIND;
-    return isAssigned ? ((ExpressionSnippet) snippet).name() : "";
-  }
-
-  private Map<String, String> texts(List<Definition> dependents) {
-    Map<String, String> texts = new LinkedHashMap<>();
-    dependents.forEach(each -> texts.put(each.name(), shown.get(each.name())));
-    return texts;
-  }
-
-  private Answer recomputed(String name, String source, String before) {
-    try {
-      if (reader.again(source) instanceof Reading.Direct direct) {
-        direct.made().forEach(this::keep);
-        return again(answer(name, direct.made().get(0).value()), name, before);
-      }
-    } catch (Unreadable | RefusedException refused) {
-      shown.put(name, "no value");
-      return again(new Answer(Answer.Kind.FAILED, refused.getMessage()), name, before);
-    }
-    Ran ran = ran(source);
-    for (SnippetEvent event : ran.events()) {
-      if (event.causeSnippet() == null) {
-        Answer now = answer(event, ran.source());
-        if (now != null && now.kind() == Answer.Kind.FAILED) {
-          shown.put(name, "no value");
-        }
-        return again(now, name, before);
-      }
-    }
-    return new Answer(Answer.Kind.DEFINED, "");
-  }
-
-  private static Answer again(Answer now, String name, String before) {
-    String text = now == null ? "" : now.text();
-    boolean failed = now != null && now.kind() == Answer.Kind.FAILED;
-    String was = before == null ? "" : " (was " + before + ")";
-    return new Answer(
-        Answer.Kind.DEFINED, "  " + (failed ? name + " has no value: " + text : text) + was);
-  }
-
-  /** What came of a snippet, and the snippet as it was mended to be compiled. */
-  private record Ran(String source, List<SnippetEvent> events) {}
-
-  /** Evaluates one snippet; an operator that does not fit is mended, and it is compiled again. */
-  private Ran ran(String snippet) {
-    String source = snippet;
-    List<SnippetEvent> events = compiled(source);
-    for (int times = 0; times < Mending.MOST_TIMES && !events.isEmpty(); times++) {
-      SnippetEvent event = events.get(events.size() - 1);
-      if (event.status() != Snippet.Status.REJECTED) {
-        break;
-      }
-      Optional<String> mended = mended(source, event.snippet());
-      if (mended.isEmpty()) {
-        break;
-      }
-      shell.drop(event.snippet());
-      source = mended.get();
-      vocabulary.join().newlyNeededBy(source).forEach(this::take);
-      events = compiled(source);
-    }
-    return new Ran(source, events);
-  }
-
-  private Optional<String> mended(String source, Snippet snippet) {
-    return shell
-        .diagnostics(snippet)
-        .filter(Diag::isError)
-        .findFirst()
-        .flatMap(
-            diag ->
-                Mending.mended(
-                    source,
-                    new Mending.Fault(
-                        diag.getMessage(Locale.ROOT),
-                        (int) diag.getPosition(),
-                        (int) diag.getStartPosition(),
-                        (int) diag.getEndPosition())));
-  }
-
-  /** Evaluates one snippet; what it mentions, the compiler has to know from now on. */
-  private List<SnippetEvent> compiled(String snippet) {
-    for (String word : Definitions.wordsIn(snippet)) {
-      compiled.add(word);
-      if (held.has(word)) {
-        declare(word);
-      }
-    }
-    return shell.eval(snippet);
-  }
-
-  private Object value(String name) {
-    Object value = held.has(name) ? held.valueOf(name) : compiledValue(name);
-    shown.put(name, Shows.brief(value));
-    return value;
-  }
-
-  private Object compiledValue(String name) {
-    return shell
-        .variables()
-        .filter(variable -> variable.name().equals(name))
-        .reduce((older, newer) -> newer)
-        .map(
-            variable -> {
-              shell.varValue(variable);
-              return control.last(name);
-            })
-        .orElse(null);
   }
 
   /** What the reader sees of this session. */
@@ -460,18 +381,18 @@ public final class Session implements AutoCloseable {
 
     @Override
     public boolean has(String name) {
-      return definitions.isVariable(name);
+      return values.has(name);
     }
 
     @Override
     public Object value(String name) {
-      return Session.this.value(name);
+      return values.of(name).object();
     }
 
     @Override
     public boolean isOwn(String name) {
       return definitions.has(name) && !definitions.isVariable(name)
-          || shell.types().anyMatch(type -> type.name().equals(name));
+          || isAwake() && java().declaresType(name);
     }
 
     @Override
@@ -481,7 +402,31 @@ public final class Session implements AutoCloseable {
 
     @Override
     public List<Class<?>> words() {
-      return List.of(Words.class, Holds.class);
+      return List.of(FileWords.class, Holds.class);
+    }
+  }
+
+  /** What lines reach while they run. */
+  final class OwnLines implements Lines {
+
+    @Override
+    @SuppressWarnings("unchecked") // a line declares the type that the value was kept with
+    public <T> T value(String name) {
+      return (T) values.of(name).object();
+    }
+
+    @Override
+    public void take(Kept<?> kept) {
+      evaluation.take(kept);
+    }
+
+    @Override
+    public void ended(int status) {
+      ended = OptionalInt.of(status);
+    }
+
+    Session session() {
+      return Session.this;
     }
   }
 }

@@ -52,6 +52,7 @@ final class Vocabulary {
   Vocabulary() {
     taken.add(AMOUNTS);
     add(Words.class);
+    add(FileWords.class);
     add(Holds.class);
     add(Layouts.class);
     add(Straightening.class);

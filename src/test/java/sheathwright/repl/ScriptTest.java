@@ -23,8 +23,9 @@ class ScriptTest {
   private boolean run(String text, String... arguments) throws IOException {
     Path script = folder.resolve("houses.jsh");
     Files.writeString(script, text);
-    return Script.run(
-        script, List.of(arguments), new PrintWriter(out, true), new PrintWriter(err, true));
+    return 0
+        == Script.run(
+            script, List.of(arguments), new PrintWriter(out, true), new PrintWriter(err, true));
   }
 
   @Test
@@ -71,7 +72,7 @@ class ScriptTest {
   @Test
   void aPipe_isAnsweredLineByLine() {
     BufferedReader in = new BufferedReader(new StringReader("n = sheets(2)\nn.plus(n)\n"));
-    assertThat(Script.pipe(in, new PrintWriter(out), new PrintWriter(err))).isTrue();
+    assertThat(Script.pipe(in, new PrintWriter(out), new PrintWriter(err))).isZero();
     assertThat(out).hasToString("n = 2 sheets\n4 sheets\n");
   }
 
@@ -148,7 +149,7 @@ class ScriptTest {
   void aPipe_saysWhatIsCarriedAlong() {
     String lines = "a = in(1)\nb = a.plus(in(1))\na = in(3)\n";
     BufferedReader in = new BufferedReader(new StringReader(lines));
-    assertThat(Script.pipe(in, new PrintWriter(out), new PrintWriter(err))).isTrue();
+    assertThat(Script.pipe(in, new PrintWriter(out), new PrintWriter(err))).isZero();
     assertThat(out).hasToString("a = 1 in\nb = 2 in\na = 3 in\n  b = 4 in (was 2 in)\n");
   }
 }

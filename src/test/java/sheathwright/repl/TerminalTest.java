@@ -9,11 +9,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The prompt as a person meets it: the program in a pseudo-terminal, keys typed, the screen read.
@@ -25,6 +26,8 @@ class TerminalTest {
   private static final char TAB = '\t';
   private static final char CONTROL_C = 3;
   private static final char UP = 'A';
+  private static final String PASTE = "\u001b[200~";
+  private static final String PASTED = "\u001b[201~";
 
   @TempDir private Path home;
 
@@ -32,20 +35,18 @@ class TerminalTest {
   private final StringBuilder screen = new StringBuilder();
   private int read;
 
-  @BeforeEach
-  void open() throws Exception {
+  private void open(int columns) throws Exception {
     String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
     String command =
-        "stty cols 150 rows 40; exec %s -XX:TieredStopAtLevel=1 -Dfile.encoding=UTF-8 -Dstdout.encoding=UTF-8 -Duser.home=%s -cp '%s' sheathwright.cli.Main"
-            .formatted(java, home, System.getProperty("java.class.path"));
+        "stty cols %d rows 40; exec %s -XX:TieredStopAtLevel=1 -Dfile.encoding=UTF-8 -Dstdout.encoding=UTF-8 -Duser.home=%s -cp '%s' sheathwright.cli.Main"
+            .formatted(columns, java, home, System.getProperty("java.class.path"));
     ProcessBuilder builder =
         new ProcessBuilder(
             "script", "--quiet", "--flush", "--return", "--command", command, "/dev/null");
     builder.environment().put("TERM", "xterm");
     builder.environment().put("LC_ALL", "C.UTF-8");
+    builder.environment().put("XDG_STATE_HOME", home.resolve("state").toString());
     terminal = builder.redirectErrorStream(true).start();
-    awaits("exit leaves");
-    awaits("> ");
   }
 
   @AfterEach
@@ -53,8 +54,95 @@ class TerminalTest {
     terminal.destroyForcibly();
   }
 
+  private void leaves() throws Exception {
+    assertThat(terminal.waitFor(20, TimeUnit.SECONDS)).as(screen.toString()).isTrue();
+    assertThat(terminal.exitValue()).isZero();
+    assertThat(screen.toString()).doesNotContain("\tat ", "Exception", "$1", "REPL");
+  }
+
+  /** The rows of a table of what was tried in an hour at the prompt and went wrong. */
+  @ParameterizedTest(name = "in {0} columns")
+  @ValueSource(ints = {80, 120})
+  void whatANewUserTries_losesNothing(int columns) throws Exception {
+    open(columns);
+    type("area = sqft(64)\r"); // before the program is there
+    awaits("exit leaves");
+    awaits("area = 64 sq ft");
+    type("order = sheetsByArea(area, pct(0))\r");
+    awaits("order = 2 sheets");
+    type("show order\r");
+    awaits("no picture");
+    type("order\r");
+    awaits("2 sheets");
+    type("explain order\r");
+    awaits("deck area");
+
+    type("area = 96\r");
+    awaits("order stays 2 sheets, stale: area is 96, a number without a unit");
+    type("save \"" + home.resolve("roof") + "\"\r");
+    awaits("roof.xlsx with order, area");
+    awaits("stale, and written with the value it has: order");
+    type("save \"" + home.resolve("roof.pdf") + "\"\r");
+    awaits("and no .pdf");
+    type("undo\r");
+    awaits("undone: area = 96");
+
+    type(PASTE + "> a = in(1)\r> b = a.plus(in(1))\rb.plus(b)" + PASTED + "\r");
+    awaits("a = 1 in");
+    awaits("b = 2 in");
+    awaits("4 in");
+    type("list\r");
+    awaits("b = 2 in   from a");
+
+    type(
+        "int slow(int n) { int i = 0; if (n > 8) { System.out.println(\"coun\" + \"ting\"); } while (i < n) { i = i + 1 - i / 5; } return n; }\r");
+    type("n = 1\rc = slow(n)\r");
+    awaits("c = 1");
+    type("n = 9\r"); // never comes to an end
+    awaits("counting");
+    type(String.valueOf(CONTROL_C));
+    awaits("c stays 1, stale: stopped; Enter alone goes on");
+    type("undo\r");
+    awaits("undone: n = 9");
+
+    type("while (true) { System.out.println(123456 * 8); }\r");
+    awaits("987648");
+    TimeUnit.MILLISECONDS.sleep(500);
+    type(String.valueOf(CONTROL_C));
+    awaits("(cut: it printed ");
+    awaits("(stopped)");
+    type("System.exit(7)\r");
+    awaits("the session goes on");
+    type("exit\r");
+    awaits("Leave? y/n");
+    type("n\r");
+    awaits("> ");
+    type("b\r");
+    awaits("2 in");
+    type("exit\r");
+    awaits("Leave? y/n");
+    type("y\r");
+    leaves();
+
+    screen.setLength(0);
+    read = 0;
+    open(columns);
+    awaits("exit leaves");
+    type("resume\r");
+    awaits("order = 2 sheets   from area");
+    type("area = sqft(96)\r");
+    awaits("order = 3 sheets (was 2 sheets)");
+    type("exit\r");
+    awaits("Leave? y/n");
+    type("y\r");
+    leaves();
+  }
+
   @Test
   void aMorning_goesAsTyped() throws Exception {
+    open(150);
+    awaits("exit leaves");
+    awaits("> ");
     type("area = sqft(64)\r");
     awaits("area = 64 sq ft");
     type("order = sheetsByArea(area, pct(0))\r");
@@ -99,9 +187,9 @@ class TerminalTest {
     awaits("3 sheets");
 
     type("exit\r");
-    assertThat(terminal.waitFor(20, TimeUnit.SECONDS)).isTrue();
-    assertThat(terminal.exitValue()).isZero();
-    assertThat(screen.toString()).doesNotContain("\tat ", "Exception");
+    awaits("Leave? y/n");
+    type("y\r");
+    leaves();
   }
 
   private void type(String keys) throws IOException {

@@ -1,4 +1,4 @@
-package sheathwright.repl;
+package sheathwright.repl.shell;
 
 import static java.util.stream.Collectors.joining;
 
@@ -17,32 +17,18 @@ import java.util.Arrays;
 public abstract class Kept<T> {
 
   private final T value;
-  private final String told;
 
   /** A value of the type that the compiler finds. */
   protected Kept(T value) {
-    this(value, "");
-  }
-
-  private Kept(T value, String told) {
     this.value = value;
-    this.told = told;
   }
 
-  /** A value that was made without the compiler, which knows it under this type. */
-  static Kept<Object> of(Object value, String type) {
-    return new Kept<>(value, type) {};
-  }
-
-  final T value() {
+  public final T value() {
     return value;
   }
 
   /** The type as a line of Java writes it. */
-  final String type() {
-    if (!told.isEmpty()) {
-      return told;
-    }
+  public final String type() {
     ParameterizedType own = (ParameterizedType) getClass().getGenericSuperclass();
     Type type = own.getActualTypeArguments()[0];
     return type instanceof Class<?> plain ? unboxed(plain) : written(type);

@@ -1,0 +1,146 @@
+package sheathwright.repl;
+
+import static java.util.stream.Collectors.joining;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import sheathwright.figure.RefusedException;
+
+/**
+ * Words that are followed by what they are about, without parentheses: {@code show order}. They are
+ * answered by the session itself; no compiler is asked.
+ */
+final class CommandWords {
+
+  private static final Pattern SHAPE =
+      Pattern.compile("(?s)\\s*([A-Za-z]\\w*)(?:\\s+([A-Za-z_\"#\\d].*?)|)\\s*;?\\s*");
+  private static final Pattern CALL =
+      Pattern.compile("\\s*([A-Za-z]\\w*)\\(\\s*(\\w*|\"[^\"\\\\]*\")\\s*\\)\\s*;?\\s*");
+  private static final Pattern ASKED_OF_ANYTHING =
+      Pattern.compile("(?s)\\s*(show|explain|explainAll|print)\\((.*)\\)\\s*;?\\s*");
+  private static final String SHOW_JAVA = "show java"; // which the reader answers
+  private static final String ALL = "all ";
+  private static final Pattern NOT_ITS_ARGUMENT = Pattern.compile("\\w+\\s*=(?!=).*");
+
+  private static final Map<String, BiFunction<Session, String, Answer>> BY_WORD =
+      Map.ofEntries(
+          Map.entry("help", CommandWords::help),
+          Map.entry(
+              "show", (session, about) -> page(session.pages().show(thing(session, about)))),
+          Map.entry("explain", CommandWords::explain),
+          Map.entry("explainAll", CommandWords::explainAll),
+          Map.entry("print", CommandWords::print),
+          Map.entry("list", (session, about) -> session.list()),
+          Map.entry("undo", (session, about) -> session.undone()),
+          Map.entry("delete", Session::deleted),
+          Map.entry("save", (session, file) -> session.saved(unquoted(file), false)),
+          Map.entry("saveOver", (session, file) -> session.saved(unquoted(file), true)),
+          Map.entry("job", CommandWords::job),
+          Map.entry("resume", CommandWords::resume));
+
+  private CommandWords() {}
+
+  /**
+   * A word and what it is about.
+   *
+   * @param about may be empty
+   */
+  record Command(String word, String about) {
+
+    Answer answer(Session session) {
+      return BY_WORD.get(word).apply(session, about);
+    }
+  }
+
+  /**
+   * The command that a line is, if it is one.
+   *
+   * @param isDefined whether the user has given a name a meaning, which then wins for the bare word
+   */
+  static Optional<Command> in(String line, Predicate<String> isDefined) {
+    Matcher matcher = SHAPE.matcher(line);
+    if (!matcher.matches()) {
+      matcher = ASKED_OF_ANYTHING.matcher(line);
+      if (!matcher.matches() || !PlainLine.closes(matcher.group(2))) {
+        matcher = CALL.matcher(line);
+      }
+      if (!matcher.matches() || isDefined.test(matcher.group(1))) {
+        return Optional.empty();
+      }
+    }
+    String about = matcher.group(2) == null ? "" : matcher.group(2).strip();
+    boolean isOne =
+        BY_WORD.containsKey(matcher.group(1))
+            && !(about.isEmpty() && isDefined.test(matcher.group(1)))
+            && !(SHOW_JAVA.equals(matcher.group(1) + " " + about) && !isDefined.test("java"))
+            && !NOT_ITS_ARGUMENT.matcher(about).matches();
+    return isOne ? Optional.of(new Command(matcher.group(1), about)) : Optional.empty();
+  }
+
+  private static Answer help(Session session, String about) {
+    Pages pages = session.pages();
+    return page(about.isEmpty() ? pages.help() : pages.help(unquoted(about)));
+  }
+
+  private static Answer explain(Session session, String about) {
+    return about.startsWith(ALL)
+        ? explainAll(session, about.substring(ALL.length()).strip())
+        : page(session.pages().explain(thing(session, about)));
+  }
+
+  private static Answer explainAll(Session session, String about) {
+    return page(session.pages().explainAll(thing(session, about)));
+  }
+
+  private static Answer print(Session session, String about) {
+    boolean isText = about.startsWith("\"") && about.endsWith("\"");
+    return new Answer(
+        Answer.Kind.SHOWN, isText ? unquoted(about) : Shows.text(thing(session, about)));
+  }
+
+  private static Answer job(Session session, String folder) {
+    if (folder.isEmpty()) {
+      throw new RefusedException("job takes the folder of a job's tables: job \"quince-hollow\"");
+    }
+    return session.takenJob(folder);
+  }
+
+  private static Answer resume(Session session, String file) {
+    try {
+      return session.resumed(file);
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
+  }
+
+  private static Object thing(Session session, String about) {
+    if (about.isEmpty()) {
+      String names = session.variables().keySet().stream().limit(4).collect(joining(", "));
+      throw new RefusedException(
+          "say what: " + (names.isEmpty() ? "there is no variable yet" : "one of " + names));
+    }
+    return session.value(about);
+  }
+
+  private static Answer page(Object page) {
+    return new Answer(Answer.Kind.SHOWN, String.valueOf(page));
+  }
+
+  /** The words themselves. */
+  static List<String> all() {
+    return BY_WORD.keySet().stream().sorted().toList();
+  }
+
+  static String unquoted(String text) {
+    return text.length() > 1 && text.startsWith("\"") && text.endsWith("\"")
+        ? text.substring(1, text.length() - 1)
+        : text;
+  }
+}

@@ -1,0 +1,116 @@
+package sheathwright.repl;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import jdk.jshell.Snippet;
+import sheathwright.repl.Definitions.Definition;
+import sheathwright.repl.Values.Stale;
+import sheathwright.repl.Values.Value;
+
+/** Which lines have changed something, and how it was before each of them. */
+final class Journal {
+
+  private final Deque<Entry> entries = new ArrayDeque<>();
+  private final Consumer<List<String>> heard;
+  private Entry open = new Entry("");
+  private boolean isHeld;
+
+  /** A journal that tells the lines that made the session, whenever they change. */
+  Journal(Consumer<List<String>> heard) {
+    this.heard = heard;
+  }
+
+  /**
+   * How a name stood.
+   *
+   * @param definition what it was made by, or null
+   * @param value what it held, or null
+   * @param stale why that was an old value, or null
+   */
+  record State(Definition definition, Value value, Stale stale) {}
+
+  /** One line. */
+  static final class Entry {
+
+    private final String typed;
+    private final Map<String, State> before = new LinkedHashMap<>();
+    private final List<Snippet> made = new ArrayList<>();
+
+    private Entry(String typed) {
+      this.typed = typed;
+    }
+
+    String typed() {
+      return typed;
+    }
+
+    /** How every name that it touched stood before it. */
+    Map<String, State> before() {
+      return before;
+    }
+
+    /** What it brought into the shell that holds no value: a class, an import. */
+    List<Snippet> made() {
+      return made;
+    }
+  }
+
+  /** What follows is the work of this line. */
+  void begin(String typed) {
+    if (!isHeld) {
+      open = new Entry(typed.strip());
+    }
+  }
+
+  /** Whatever is done is the work of the line that began last, until that is done. */
+  void hold(Runnable work) {
+    isHeld = true;
+    try {
+      work.run();
+    } finally {
+      isHeld = false;
+    }
+  }
+
+  /** A name is about to change. */
+  void touch(String name, State state) {
+    keep();
+    open.before.putIfAbsent(name, state);
+  }
+
+  /** How a name stood before this line, if the line has changed it. */
+  Optional<State> before(String name) {
+    return Optional.ofNullable(open.before.get(name));
+  }
+
+  /** A snippet that holds no value has been taken. */
+  void add(Snippet snippet) {
+    keep();
+    open.made.add(snippet);
+  }
+
+  private void keep() {
+    if (entries.peekLast() != open) {
+      entries.addLast(open);
+      heard.accept(lines());
+    }
+  }
+
+  /** Takes the last line back, if there is one. */
+  Optional<Entry> last() {
+    Entry last = entries.pollLast();
+    heard.accept(lines());
+    return Optional.ofNullable(last);
+  }
+
+  /** The lines that made the session what it is, in order. */
+  List<String> lines() {
+    return entries.stream().map(Entry::typed).toList();
+  }
+}

@@ -1,0 +1,42 @@
+package sheathwright.repl;
+
+/** How deep the brackets of a line stand in each other; the compiler takes only so many. */
+final class Nesting {
+
+  private static final int DEEPEST = 200;
+
+  private Nesting() {}
+
+  static boolean isTooDeep(String text) {
+    return depth(text) > DEEPEST;
+  }
+
+  /** What is said of a line that is too deep. */
+  static String complaint(String text) {
+    return "brackets stand %,d deep in each other; %d at most: give a part a name of its own, and use the name"
+        .formatted(depth(text), DEEPEST);
+  }
+
+  private static int depth(String text) {
+    int depth = 0;
+    int deepest = 0;
+    char quote = 0;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (quote != 0) {
+        if (c == '\\') {
+          i++;
+        } else if (c == quote) {
+          quote = 0;
+        }
+      } else if (c == '"') {
+        quote = c;
+      } else if ("([{".indexOf(c) >= 0) {
+        deepest = Math.max(deepest, ++depth);
+      } else if (")]}".indexOf(c) >= 0) {
+        depth--;
+      }
+    }
+    return deepest;
+  }
+}

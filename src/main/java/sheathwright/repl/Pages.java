@@ -1,0 +1,51 @@
+package sheathwright.repl;
+
+import java.util.List;
+import sheathwright.figure.RefusedException;
+import sheathwright.figure.Traced;
+import sheathwright.figure.Working;
+import sheathwright.repl.Words.Page;
+import sheathwright.repl.show.Bars;
+
+/**
+ * What is shown of a session, in lines of a width.
+ *
+ * @param columns the width
+ */
+record Pages(int columns) {
+
+  /** What can be typed here, in the order of the work. */
+  Page help() {
+    return new Page(Help.page(columns));
+  }
+
+  /** All of a task, the function of this name, or whatever speaks of these words. */
+  Page help(String words) {
+    return new Page(Help.about(words, columns));
+  }
+
+  /** Where a value comes from: the last step, what went into it, and its source. */
+  Page explain(Object result) {
+    parts(result);
+    return new Page(Explained.briefly(result, columns));
+  }
+
+  /** The working of the same, every step with its source. */
+  Page explainAll(Object result) {
+    return new Page(Working.of(parts(result), columns));
+  }
+
+  /** A picture, where one can be drawn. */
+  Page show(Object result) {
+    return new Page(Bars.of(result, columns));
+  }
+
+  private static List<Traced> parts(Object result) {
+    List<Traced> traced = result == null ? List.of() : TracedParts.of(result);
+    if (traced.isEmpty()) {
+      throw new RefusedException(
+          "explain takes a figure, a choice, a check or a function's answer; this has no working");
+    }
+    return traced;
+  }
+}

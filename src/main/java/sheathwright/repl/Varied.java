@@ -1,0 +1,71 @@
+package sheathwright.repl;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import sheathwright.figure.RefusedException;
+import sheathwright.figure.Roll;
+import sheathwright.figure.Traced;
+
+/**
+ * What a variable comes to for several values of others, a row each; every cell is traced, so a
+ * workbook works the table out by itself.
+ *
+ * @param columns the variables that were varied, then what was asked for
+ */
+record Varied(List<String> columns, List<List<Traced>> rows) {
+
+  /**
+   * The table of several runs.
+   *
+   * @param rows of each run what was varied and what came of it, by name
+   */
+  static Varied of(List<Map<String, Object>> rows) {
+    List<Map<String, Traced>> traced = rows.stream().map(TracedParts::named).toList();
+    Set<String> columns = new LinkedHashSet<>();
+    traced.forEach(row -> columns.addAll(row.keySet()));
+    for (Map<String, Traced> row : traced) {
+      if (!row.keySet().containsAll(columns) || columns.size() < rows.get(0).size()) {
+        throw new RefusedException(
+            "vary takes figures, words, checks and answers; say numbers with their unit, as pct(5) or in(24)");
+      }
+    }
+    return new Varied(
+        List.copyOf(columns),
+        traced.stream().map(row -> columns.stream().map(row::get).toList()).toList());
+  }
+
+  /** As a list whose cells are live. */
+  Roll roll() {
+    List<Roll.Column<List<Traced>>> cells = new ArrayList<>();
+    for (int i = 0; i < columns.size(); i++) {
+      int place = i;
+      cells.add(Roll.column(columns.get(i), row -> row.get(place)));
+    }
+    return Roll.of("varied_" + String.join("_", columns), "what was varied", rows, cells);
+  }
+
+  @Override
+  public String toString() {
+    List<List<String>> texts = new ArrayList<>(List.of(columns));
+    rows.forEach(row -> texts.add(row.stream().map(Shows::text).toList()));
+    Map<Integer, Integer> widths = new LinkedHashMap<>();
+    for (List<String> row : texts) {
+      for (int i = 0; i < row.size(); i++) {
+        widths.merge(i, row.get(i).length(), Math::max);
+      }
+    }
+    StringBuilder table = new StringBuilder();
+    for (List<String> row : texts) {
+      StringBuilder line = new StringBuilder();
+      for (int i = 0; i < row.size(); i++) {
+        line.append(row.get(i)).append(" ".repeat(widths.get(i) - row.get(i).length() + 2));
+      }
+      table.append(line.toString().stripTrailing()).append('\n');
+    }
+    return table.toString().stripTrailing();
+  }
+}
