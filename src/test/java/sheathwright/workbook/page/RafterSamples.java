@@ -32,6 +32,22 @@ final class RafterSamples {
         "rafter_thrust",
         "span_ft,rise_in_12,spacing_in,load_psf,tie_height_in\n12,4,16,30,\n14-6,6,24,45.5,22\n");
     tables.put(
+        "heel_nails",
+        """
+        span_ft,rise_in_12,tie_height_in,spacing_in,load_psf,adjusted_lb,nails_found
+        12,4,,16,30,138,5
+        10-6,8,12,48,42.5,120,
+        9,12,,12,20,150,3
+        """);
+    tables.put(
+        "uplift_tie",
+        """
+        wind_mph,spacing_in,roof_span_ft,rise_in_12,tie_lb
+        115,16,28,4,
+        130,24,30,6,400
+        140,12,48,5,300
+        """);
+    tables.put(
         "rafter_screening",
         """
         species,grade,size,spacing_in,roof_live_psf,snow_psf,dead_psf,deflection_limit,value_set,span_ft,bearing_in,stock,thickness_in,depth_in,moisture,temperature_f,incised,seasoned,total_deflection_limit,notch_in,end_distance_in,rise_in_12,tie_height_in,brace_spacing_in,deck_off_live_psf,person_lb,stack_psf,hung_psf
