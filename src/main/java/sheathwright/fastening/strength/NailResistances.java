@@ -40,11 +40,11 @@ public final class NailResistances {
    * </pre>
    *
    * <p>Does not cover nails that miss, split or stand in decayed wood, which hold nothing,
-   * overdriven heads, end grain, toe-nails, or the nail's own strength. The code prints no pull-through
-   * of wet panels: where the wood is wet in service, penetration and withdrawal are given, and
-   * pull-through, resistance and what governs are refused. Before the 2018 edition pull-through was
-   * not checked. The values are allowable ones, to be held against an
-   * ASD-level uplift. Screening only: local code and a licensed engineer decide.
+   * overdriven heads, end grain, toe-nails, or the nail's own strength. The code prints no
+   * pull-through of wet panels: where the wood is wet in service, penetration and withdrawal are
+   * given, and pull-through, resistance and what governs are refused. Before the 2018 edition
+   * pull-through was not checked. The values are allowable ones, to be held against an ASD-level
+   * uplift. Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
    * nailResistance(Nail.shank(SMOOTH).diameter(in(0.131)).length(in(2.5)).head(in(0.281)), number(0.42), NailedPanel.thickness(in("7/16")).gravity(number(0.5)), DURATION_TEN_MINUTES, DRY).resistance() // 68.2 lb

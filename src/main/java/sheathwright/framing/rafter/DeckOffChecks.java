@@ -94,10 +94,18 @@ final class DeckOffChecks {
             .as("deck_off_even_in_lb", Units.INCH_POUND, SimpleSpan.STATICS);
     var stacked = moment("deck_off_stacked", still.plus(state.stack().times(spacing)), span);
     var standing =
-        stress("deck_off", section, evenly, stacked.plus(SimpleSpan.pointMoment(state.person(), span)));
+        stress(
+            "deck_off",
+            section,
+            evenly,
+            stacked.plus(SimpleSpan.pointMoment(state.person(), span)));
     var onPlanks = state.person().dividedBy(TWO).as("on_planks_lb", Units.POUND, PLANKS);
     var planked =
-        stress("deck_off_planked", section, evenly, stacked.plus(SimpleSpan.pointMoment(onPlanks, span)));
+        stress(
+            "deck_off_planked",
+            section,
+            evenly,
+            stacked.plus(SimpleSpan.pointMoment(onPlanks, span)));
     bending =
         Check.of(
             "bending while the deck is off",
@@ -136,15 +144,13 @@ final class DeckOffChecks {
         Choice.choose(longestUnbraced.isMoreThan(NOTHING), DeckOffWay.BRACES, planks)
             .as("deck_off_way_with_braces");
     Choice<DeckOffWay> held =
-        Choice.choose(
-                longestUnbraced.isAtLeast(COURSE), DeckOffWay.FEW_SHEETS_OR_BRACES, braces)
+        Choice.choose(longestUnbraced.isAtLeast(COURSE), DeckOffWay.FEW_SHEETS_OR_BRACES, braces)
             .as("deck_off_way_if_held");
     return Choice.choose(asItStands.is(YesNo.YES), DeckOffWay.AS_IT_STANDS, held)
         .as("deck_off_way");
   }
 
-  private static Figure<Moment> moment(
-      String name, Figure<LineForce> load, Figure<Length> span) {
+  private static Figure<Moment> moment(String name, Figure<LineForce> load, Figure<Length> span) {
     return SimpleSpan.moment(
         load.as(name + "_load_lb_per_in", Units.POUND_PER_INCH, SimpleSpan.STATICS), span);
   }

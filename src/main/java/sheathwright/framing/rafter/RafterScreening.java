@@ -32,11 +32,11 @@ import sheathwright.framing.stop.RepairDecision.Decision;
  * @param deckOffSlenderness slenderness with its upper edge held by braces alone
  * @param deckOffOk whether both of these are within what is allowed
  * @param deckOffDead what lies on the rafters for good while the deck is off
- * @param deckOffBrace the greatest distance between braces, or between nailed sheets; 0 where none is
- *     short enough
+ * @param deckOffBrace the greatest distance between braces, or between nailed sheets; 0 where none
+ *     is short enough
  * @param deckOffPlankBrace the same where whoever works stands on planks over three rafters
  * @param deckOffWay what a crew does about it
-@param thrust what the tie of one pair of rafters holds
+ * @param thrust what the tie of one pair of rafters holds
  * @param decision who decides before any repair
  */
 public record RafterScreening(

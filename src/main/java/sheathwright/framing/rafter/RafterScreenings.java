@@ -46,8 +46,9 @@ public final class RafterScreenings {
    *
    * <p>Does not cover decay, splits, cuts, spread walls, ripped stock, trusses, overhangs, wind,
    * unbalanced or drifted snow, stacks on one spot, two people on one rafter, the nails of the heel
-   * joint, or whether the braces hold. A plank over three rafters is taken to leave half of a person
-   * to the one below: it lies flat, reaches over all three, and is at least as stiff as a 2x10. Where a rafter is damaged or a ratio passes 1, stop: a licensed engineer decides before
+   * joint, or whether the braces hold. A plank over three rafters is taken to leave half of a
+   * person to the one below: it lies flat, reaches over all three, and is at least as stiff as a
+   * 2x10. Where a rafter is damaged or a ratio passes 1, stop: a licensed engineer decides before
    * any repair. The longest span keeps the ties at the same part of the height and leaves the time
    * with the deck off aside. Screening only: local code and a licensed engineer decide.
    *
@@ -63,14 +64,16 @@ public final class RafterScreenings {
    * @param deckOff how the rafter stands while the deck is off
    * @param limits of the sag that is allowed
    * @return ten ratios with the deck on, whether all are at most 1, which is greatest, the longest
-   *     span in feet; two ratios with the deck off, whether both are at most 1, the dead load
-   *     that stays in psf, the greatest distance in inches between braces, or between nailed sheets,
-   *     and that under planks, and what a crew does; the thrust in pounds; who decides before any repair
+   *     span in feet; two ratios with the deck off, whether both are at most 1, the dead load that
+   *     stays in psf, the greatest distance in inches between braces, or between nailed sheets, and
+   *     that under planks, and what a crew does; the thrust in pounds; who decides before any
+   *     repair
    * @throws RefusedException if a number lies outside its range, the value set does not hold the
    *     wood, the stock is ripped, the notch goes through, or the ties stand above the lower third
    * @see "NDS 2018 chapters 3 and 4, secondary source; notches, creep, the stability equation and
    *     temperature from memory; IRC 2021 Table R802.4.1 for the tie's height, secondary source;
-   *     framing of 35 pcf, a person of 250 lb and half of it under planks common practice, no source"
+   *     framing of 35 pcf, a person of 250 lb and half of it under planks common practice, no
+   *     source"
    */
   @LibraryFunction
   public static RafterScreening rafterScreening(

@@ -34,9 +34,10 @@ public final class RafterThrusts {
    * H = w L ÷ (2 tan θ) ÷ (1 − H_C ÷ H_R)      H_R = L tan θ
    * </pre>
    *
-   * <p>Does not cover the nails of the heel joint (see {@code heel_nails}), a ridge beam, which leaves no thrust, unlike
-   * loads on the two slopes, or what the tie itself carries. Walls that have spread are for a
-   * licensed engineer before any work. Screening only: local code and a licensed engineer decide.
+   * <p>Does not cover the nails of the heel joint (see {@code heel_nails}), a ridge beam, which
+   * leaves no thrust, unlike loads on the two slopes, or what the tie itself carries. Walls that
+   * have spread are for a licensed engineer before any work. Screening only: local code and a
+   * licensed engineer decide.
    *
    * <pre>{@code
    * rafterThrust(ft(12), pitch(4), in(16), psf(30), in(0)) // 720 lb

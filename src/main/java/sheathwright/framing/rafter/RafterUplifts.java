@@ -106,8 +106,7 @@ public final class RafterUplifts {
                 upTo("wind_column", "at_", v, WINDS),
                 upTo("spacing_row", "", s, SPACINGS),
                 upTo("span_row", "", span, SPANS),
-                Choice.choose(slope.isLessThan(STEEP), Pitch.BELOW_5, Pitch.FROM_5)
-                    .as("pitch_row"))
+                Choice.choose(slope.isLessThan(STEEP), Pitch.BELOW_5, Pitch.FROM_5).as("pitch_row"))
             .as("uplift_lb", Units.POUND, TABLE.source());
     var missing = uplift.minus(there).max(NOTHING).as("missing_lb", Units.POUND);
     return new UpliftTie(uplift, missing, missing.isAtMost(NOTHING).as("ok"));

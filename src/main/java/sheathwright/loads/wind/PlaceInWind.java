@@ -98,9 +98,7 @@ final class PlaceInWind {
     var coefficient =
         Figure.choose(site.edition().choice().is(LoadEdition.ASCE7_10), drawn, both)
             .as("overhang_coefficient", Units.RATIO);
-    return velocity
-        .times(coefficient)
-        .as("overhang_strength_psf", Units.STRENGTH_PSF, METHOD);
+    return velocity.times(coefficient).as("overhang_strength_psf", Units.STRENGTH_PSF, METHOD);
   }
 
   private Figure<Ratio> coefficient(String direction) {

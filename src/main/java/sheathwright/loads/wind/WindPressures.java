@@ -164,7 +164,7 @@ public final class WindPressures {
    * licensed engineer decide.
    *
    * <pre>{@code
-   * overhangUplift(WindSite.of(ASCE7_22, mph(130), EXPOSURE_B).height(ft(30)), RoofPlace.of(GABLE, pitch(4), ZONE_1)) // 46.38 psf
+   * overhangUplift(WindSite.of(ASCE7_22, mph(130), EXPOSURE_B).height(ft(30)), RoofPlace.of(GABLE, pitch(4), ZONE_1)) // 46.37 psf
    * overhangUplift(WindSite.of(ASCE7_10, mph(130), EXPOSURE_B).height(ft(30)), RoofPlace.of(GABLE, pitch(4), ZONE_3)) // 57.2 psf
    * }</pre>
    *

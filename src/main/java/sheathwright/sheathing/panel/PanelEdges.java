@@ -50,10 +50,11 @@ public final class PanelEdges {
    * @param stamped the panel
    * @param rafters that it lies on
    * @param edge all long edges between courses, one after the other, 0 ft to 50000 ft
-   * @return clips in one bay, whether the table needs them, clips for all, feet of blocking, and the
-   *     printed rating that this goes by
-   * @throws RefusedException if a number lies outside its range, the panel is thinner than any
-   *     that is printed for the rating and for the next lower one, or it does not reach even with its edges supported
+   * @return clips in one bay, whether the table needs them, clips for all, feet of blocking, and
+   *     the printed rating that this goes by
+   * @throws RefusedException if a number lies outside its range, the panel is thinner than any that
+   *     is printed for the rating and for the next lower one, or it does not reach even with its
+   *     edges supported
    * @see "IRC 2021 Table R503.2.1.1(1) and its footnotes, read on state code pages"
    */
   @LibraryFunction

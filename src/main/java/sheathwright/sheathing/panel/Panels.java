@@ -70,8 +70,8 @@ public final class Panels {
    * @param dead of all that the panel carries and the panel itself, 0 psf to 100 psf
    * @return greatest span in inches; live load in psf at this spacing; yes if the spacing is within
    *     the span and some live load is left; the printed rating that this goes by
-   * @throws RefusedException if a number lies outside its range, or the panel is thinner than
-   *     any that is printed for the rating and for the next lower one
+   * @throws RefusedException if a number lies outside its range, or the panel is thinner than any
+   *     that is printed for the rating and for the next lower one
    * @see "IRC 2021 Table R503.2.1.1(1), read on state code pages; rows alike in 2015, 2018 and
    *     2024; how old stamps count is common practice, no source, and their 5/16 in from memory"
    */
@@ -108,10 +108,7 @@ public final class Panels {
         Figure.choose(spacing.isAtMost(greatest), left, NONE)
             .as("live_psf", Units.PSF, PrintedPanel.SOURCE);
     return new PanelSpan(
-        maxSpan,
-        live,
-        Condition.all(isWithin, live.isMoreThan(NONE)).as("ok"),
-        panel.counted());
+        maxSpan, live, Condition.all(isWithin, live.isMoreThan(NONE)).as("ok"), panel.counted());
   }
 
   /**

@@ -20,8 +20,8 @@ import sheathwright.published.Published;
 /**
  * What the span table prints for a stamped panel. Printed thicknesses are whole thirty-seconds of
  * an inch: one that is typed with two decimals is taken for the nearest of them. A stamp that the
- * code prints for other thicknesses only, or no longer, counts as the next lower one that it prints;
- * an unknown one counts as the least.
+ * code prints for other thicknesses only, or no longer, counts as the next lower one that it
+ * prints; an unknown one counts as the least.
  */
 final class PrintedPanel {
 

@@ -9,9 +9,10 @@ import org.junit.jupiter.api.Test;
 import sheathwright.catalog.Asked;
 
 /**
- * Nails and screws that are pulled out, at chance inputs, against the sentences of NDS 2018 chapters
- * 11 and 12 written out in plain numbers. The smooth nail, the screws and the 0.25 are secondary
- * source; ring shank, stainless, pull-through, temperature and the other wet factors from memory.
+ * Nails and screws that are pulled out, at chance inputs, against the sentences of NDS 2018
+ * chapters 11 and 12 written out in plain numbers. The smooth nail, the screws and the 0.25 are
+ * secondary source; ring shank, stainless, pull-through, temperature and the other wet factors from
+ * memory.
  */
 class StrengthOracleTest {
 
@@ -121,8 +122,7 @@ class StrengthOracleTest {
               .with("load_duration", duration)
               .with("moisture", moisture)
               .with("temperature_f", "" + degrees);
-      double perInch =
-          isLag ? 1800 * Math.pow(g, 1.5) * Math.pow(d, 0.75) : 2850 * g * g * d;
+      double perInch = isLag ? 1800 * Math.pow(g, 1.5) * Math.pow(d, 0.75) : 2850 * g * g * d;
       double held = Math.max(0, Math.min(length - side, thread) - tip);
       double expected =
           perInch

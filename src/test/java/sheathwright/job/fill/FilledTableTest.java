@@ -190,7 +190,10 @@ class FilledTableTest {
       assertThat(filling.column(refused)).first().isEqualTo("");
       assertThat(filling.column(refused)).last().isNotEqualTo("");
     }
-    assertThat(filling.column("error")).first().asString().startsWith("moisture says that the panel is wet");
+    assertThat(filling.column("error"))
+        .first()
+        .asString()
+        .startsWith("moisture says that the panel is wet");
     assertThat(filling.column("error")).last().isEqualTo("");
     assertThat(filling.problems())
         .singleElement()

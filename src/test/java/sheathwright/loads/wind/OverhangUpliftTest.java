@@ -43,8 +43,13 @@ class OverhangUpliftTest {
   /** ASCE 7-16 and 7-22: the zone's coefficient above and the wall's 1.0 below. */
   @ParameterizedTest
   @CsvSource({
-    "7-16, 2e, 4, 3.0", "7-16, 2n, 4, 4.0", "7-16, 3r, 4, 4.6", "7-16, 3e, 6, 3.5",
-    "7-16, 3e, 9, 3.5", "7-22, 2, 1, 3.3", "7-22, 3, 1, 4.2"
+    "7-16, 2e, 4, 3.0",
+    "7-16, 2n, 4, 4.0",
+    "7-16, 3r, 4, 4.6",
+    "7-16, 3e, 6, 3.5",
+    "7-16, 3e, 9, 3.5",
+    "7-22, 2, 1, 3.3",
+    "7-22, 3, 1, 4.2"
   })
   void later_isRoofAboveAndWallBelow(String edition, String zone, String rise, double coefficient) {
     double expected = allowable(130, coefficient);

@@ -138,8 +138,7 @@ class PanelSpanTest {
   /** None of the answers gets past a wrong thickness. */
   @Test
   void aWrongThickness_leavesNoAnswer() {
-    PanelSpan span =
-        Panels.panelSpan(RatedPanel.of(RATING_32_16, in("3/8")), in(16), YES, psf(10));
+    PanelSpan span = Panels.panelSpan(RatedPanel.of(RATING_32_16, in("3/8")), in(16), YES, psf(10));
     assertThatThrownBy(() -> span.maxSpan().value()).isInstanceOf(RefusedException.class);
     assertThatThrownBy(() -> span.live().value()).isInstanceOf(RefusedException.class);
     assertThatThrownBy(() -> span.ok().value()).isInstanceOf(RefusedException.class);
