@@ -20,6 +20,7 @@ final class FillTally implements Consumer<FilledRow> {
   private final List<Problem> problems;
   private int written;
   private int refused;
+  private int inPart;
 
   /**
    * A tally that begins.
@@ -40,6 +41,9 @@ final class FillTally implements Consumer<FilledRow> {
     if (row.isRefused()) {
       refused++;
     }
+    if (row.isAnsweredInPart()) {
+      inPart++;
+    }
     if (isWatched && written % ROWS_A_STEP == 0) {
       err.print("\r%,d of %,d rows".formatted(written, all));
       err.flush();
@@ -54,6 +58,9 @@ final class FillTally implements Consumer<FilledRow> {
     ProblemLines.of(problems).forEach(err::println);
     if (refused > 0) {
       err.println("%,d of %,d rows refused".formatted(refused, all));
+    }
+    if (inPart > 0) {
+      err.println("%,d of %,d rows answered in part".formatted(inPart, all));
     }
   }
 

@@ -86,6 +86,15 @@ public final class Choice<E> implements Traced, OneOf<E> {
     return new Choice<>(newName, value, refusal, step, newSource);
   }
 
+  /** This word, refused where a condition does not hold. */
+  public Choice<E> onlyIf(Condition condition, String reason) {
+    Refusal broken = refusal().or(condition::refusal).orElse(null);
+    if (broken == null && !condition.holds()) {
+      broken = new Refusal(reason);
+    }
+    return new Choice<>("", value, broken, new Step.Provided(this, condition), source);
+  }
+
   /** Whether it is this option. */
   public Condition is(E option) {
     return new Condition(

@@ -185,7 +185,7 @@ public sealed interface Step {
   }
 
   /** A value that stands only while a condition holds. */
-  record Provided(Figure<?> value, Condition condition) implements Step {
+  record Provided(Traced value, Condition condition) implements Step {
 
     @Override
     public List<Traced> operands() {

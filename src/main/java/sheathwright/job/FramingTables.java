@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Per;
@@ -146,6 +147,16 @@ final class FramingTables {
       Field.<Figure<Pressure>>of(DeckOff.class, "live", "Construction live load, deck off")
           .ifKnown();
 
+  static final Field<Figure<Force>> PERSON =
+      Field.<Figure<Force>>of(DeckOff.class, "person", "One person with tools, deck off").ifKnown();
+
+  static final Field<Figure<Pressure>> STACK =
+      Field.<Figure<Pressure>>of(DeckOff.class, "stack", "Stacked on open rafters").ifKnown();
+
+  /** What nobody says of it counts as if the whole dead load hung there. */
+  static final Field<Figure<Pressure>> HUNG =
+      Field.<Figure<Pressure>>of(DeckOff.class, "hung", "Ceiling hung from the rafters").ifKnown();
+
   /** What a job may say of its rafters besides; what it leaves out is taken as is usual. */
   static final List<Field<?>> OLD_RAFTERS =
       List.of(
@@ -163,7 +174,10 @@ final class FramingTables {
           RISE.ifKnown(),
           TIE_HEIGHT,
           BRACE_SPACING,
-          DECK_OFF_LIVE);
+          DECK_OFF_LIVE,
+          PERSON,
+          STACK,
+          HUNG);
 
   static final Field<Choice<Species>> SISTER_SPECIES =
       Field.<Choice<Species>>of(Lumber.class, "species", "Sister species").named("sister_species");

@@ -33,6 +33,7 @@ import sheathwright.wood.Stock;
  */
 final class OldRafters {
 
+  private static final double ONE_PERSON = 250;
   private static final double USUAL_ROOF_LIVE = 20;
   private static final Figure<Density> DRY_WOOD =
       Figure.constant("dry_wood_pcf", 34, Units.PCF, Source.COMMON_PRACTICE);
@@ -86,10 +87,18 @@ final class OldRafters {
             .seasoned(job.wordOr(FramingTables.SEASONED, YesNo.NO)),
         Birdsmouth.of(seat(job)).notch(job.factOr(FramingTables.NOTCH, 0)),
         loads(job, dead),
-        DeckOff.braceSpacing(job.factOr(FramingTables.BRACE_SPACING, 0))
-            .live(job.factOr(FramingTables.DECK_OFF_LIVE, USUAL_ROOF_LIVE)),
+        deckOff(job, dead),
         SagLimits.live(job.fact(FramingTables.DEFLECTION_LIMIT))
             .total(job.factOr(FramingTables.TOTAL_DEFLECTION_LIMIT, 0)));
+  }
+
+  /** What hangs from the rafters is asked for; unknown, it is no more than the whole dead load. */
+  private static DeckOff deckOff(Job job, Figure<Pressure> dead) {
+    return DeckOff.braceSpacing(job.factOr(FramingTables.BRACE_SPACING, 0))
+        .live(job.factOr(FramingTables.DECK_OFF_LIVE, USUAL_ROOF_LIVE))
+        .person(job.factOr(FramingTables.PERSON, ONE_PERSON))
+        .stack(job.factOr(FramingTables.STACK, 0))
+        .hung(job.knows(FramingTables.HUNG) ? job.fact(FramingTables.HUNG) : dead);
   }
 
   private static RoofTriangle triangle(Job job) {

@@ -36,6 +36,11 @@ public final class SimpleSpan {
     return w.times(span.squared()).dividedBy(EIGHT).in(Units.INCH_POUND);
   }
 
+  /** M = P L ÷ 4: a load on one point does most at the middle, wherever it may stand. */
+  public static Figure<Moment> pointMoment(Figure<Force> point, Figure<Length> span) {
+    return point.times(span).dividedBy(FOUR).in(Units.INCH_POUND);
+  }
+
   /** R = w L ÷ 2. */
   public static Figure<Force> reaction(Figure<LineForce> w, Figure<Length> span) {
     return w.times(span).dividedBy(TWO).in(Units.POUND);

@@ -1,6 +1,7 @@
 package sheathwright.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -160,11 +161,14 @@ class FilledTableProblemsTest {
   }
 
   @Test
-  void filledTable_refusesAllResultsOfARowTogether() {
+  void filledTable_keepsWhatIsGivenBesideWhatIsRefused() {
     // The sister would be 20 ft and a sixteenth: its length is known, the stick is not.
     Filling filling = sisters("20-0 1/16", "12");
-    assertThat(filling.column("length_ft").get(0)).isEmpty();
-    assertThat(filling.column("pieces")).containsExactly("", "1");
+    assertThat(Double.parseDouble(filling.column("length_ft").get(0)))
+        .isCloseTo(20 + 1 / 16d / 12, within(1e-9));
+    assertThat(filling.column("stock_ft").get(0)).isEmpty();
+    assertThat(filling.column("error").get(0)).isNotEmpty();
+    assertThat(filling.column("stock_ft").get(1)).isEqualTo("12");
   }
 
   private static Filling sisters(String... spans) {

@@ -3,6 +3,7 @@ package sheathwright.framing.rafter;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.Columns;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Pressure;
 
@@ -10,7 +11,10 @@ import sheathwright.figure.Quantity.Pressure;
  * How rafters stand while their deck is off.
  *
  * @param braceSpacing between the battens or braces that hold the upper edge; 0 if nothing does
- * @param live what people and materials weigh meanwhile
+ * @param live even load of work that is checked by itself, with nobody besides
+ * @param person who may stand anywhere on one rafter
+ * @param stack of sheets and shingles on the open rafters while the person stands there
+ * @param hung from the rafters, which stays when the deck is off, such as a ceiling
  */
 public record DeckOff(
     @Column(
@@ -26,21 +30,57 @@ public record DeckOff(
             least = 1,
             most = 100,
             rule = "20 is the code's roof live")
-        Figure<Pressure> live) {
+        Figure<Pressure> live,
+    @Column(
+            value = "person_lb",
+            preset = "250",
+            least = 250,
+            most = 1000,
+            rule = "one person with tools counts as 250 at least")
+        Figure<Force> person,
+    @Column(
+            value = "stack_psf",
+            preset = "0",
+            least = 0,
+            most = 100,
+            rule = "0 if nothing is stacked on open rafters")
+        Figure<Pressure> stack,
+    @Column(
+            value = "hung_psf",
+            preset = "0",
+            least = 0,
+            most = 50,
+            rule = "0 if neither a ceiling nor insulation hangs from the rafters")
+        Figure<Pressure> hung) {
 
   private static final Columns COLUMNS = Columns.of(DeckOff.class);
 
   public DeckOff {
     braceSpacing = COLUMNS.let("braceSpacing", braceSpacing);
     live = COLUMNS.let("live", live);
+    person = COLUMNS.let("person", person);
+    stack = COLUMNS.let("stack", stack);
+    hung = COLUMNS.let("hung", hung);
   }
 
-  /** Held so often, under the roof live load of the code. */
+  /** Held so often, under the roof live load of the code or one person, and nothing stacked. */
   public static DeckOff braceSpacing(Figure<Length> apart) {
-    return new DeckOff(apart, null);
+    return new DeckOff(apart, null, null, null, null);
   }
 
   public DeckOff live(Figure<Pressure> load) {
-    return new DeckOff(braceSpacing, load);
+    return new DeckOff(braceSpacing, load, person, stack, hung);
+  }
+
+  public DeckOff person(Figure<Force> weight) {
+    return new DeckOff(braceSpacing, live, weight, stack, hung);
+  }
+
+  public DeckOff stack(Figure<Pressure> load) {
+    return new DeckOff(braceSpacing, live, person, load, hung);
+  }
+
+  public DeckOff hung(Figure<Pressure> load) {
+    return new DeckOff(braceSpacing, live, person, stack, load);
   }
 }

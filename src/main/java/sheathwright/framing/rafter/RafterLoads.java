@@ -28,9 +28,6 @@ final class RafterLoads {
   private static final Limits ROOF_LIVE =
       Limits.between(LEAST_ROOF_LIVE, MOST_ROOF_LIVE, ROOF_LIVE_RULE);
 
-  /** On the horizontal projection. */
-  final Figure<Pressure> deadLoad;
-
   final LoadCase dead;
   final LoadCase roofLive;
   final LoadCase snow;
@@ -48,7 +45,6 @@ final class RafterLoads {
     var lr = loads.roofLive().within("roof_live_psf", Units.PSF, ROOF_LIVE);
     var s = loads.snow();
     var d = loads.dead().within("dead_psf", Units.PSF, DEAD);
-    deadLoad = d;
     this.dead =
         loadCase("dead", "dead load alone", "D", d, spacing, LoadDuration.DURATION_PERMANENT);
     this.roofLive =

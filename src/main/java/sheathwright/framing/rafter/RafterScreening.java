@@ -8,6 +8,7 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.YesNo;
 import sheathwright.framing.stop.RepairDecision.Decision;
 
@@ -31,7 +32,11 @@ import sheathwright.framing.stop.RepairDecision.Decision;
  * @param deckOffBending bending with its upper edge held by braces alone
  * @param deckOffSlenderness slenderness with its upper edge held by braces alone
  * @param deckOffOk whether both of these are within what is allowed
- * @param deckOffBrace the greatest distance between braces that is enough; 0 where none is
+ * @param deckOffDead what lies on the rafters for good while the deck is off
+ * @param deckOffBrace the greatest distance between braces, or between nailed sheets; 0 where none
+ *     is short enough
+ * @param deckOffPlankBrace the same where whoever works stands on planks over three rafters
+ * @param deckOffWay what a crew does about it
  * @param thrust what the tie of one pair of rafters holds
  * @param decision who decides before any repair
  */
@@ -52,7 +57,11 @@ public record RafterScreening(
     @Column("deck_off_bending_ratio") Check deckOffBending,
     @Column("deck_off_slenderness_ratio") Check deckOffSlenderness,
     @Column("deck_off_ok") Choice<YesNo> deckOffOk,
+    @Column("deck_off_dead_psf") Figure<Pressure> deckOffDead,
     @Column(value = "deck_off_brace_in", marked = Marked.DOWN) Figure<Length> deckOffBrace,
+    @Column(value = "deck_off_plank_brace_in", marked = Marked.DOWN)
+        Figure<Length> deckOffPlankBrace,
+    @Column("deck_off_way") Choice<DeckOffWay> deckOffWay,
     @Column("thrust_lb") Figure<Force> thrust,
     @Column("decision") Choice<Decision> decision) {
 

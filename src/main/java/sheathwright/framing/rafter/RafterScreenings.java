@@ -38,34 +38,42 @@ public final class RafterScreenings {
    * shear   = (3 V ÷ 2 b d_n) (d ÷ d_n)² ÷ (F_v' C_D)
    * sag     = 5 w_live (L ÷ f)⁴ ÷ 384 E' I, with creep under w_live + K_cr w_dead, K_cr 1.5 if seasoned, else 2
    * bearing = (w L ÷ 2 b l_b) ÷ F_c⊥'              notch = notch ÷ (d ÷ 4)
-   * deck off: bending against F_b* C_L without C_r, C_D 1.25, and R_B against 50
+   * deck off: bending against F_b* C_L without C_r, C_D 1.25, and R_B against 50, under the rafter
+   *     itself and what hangs from it, with an even load, or with stacks and one person: P L/f ÷ 4
    * longest span = where the first of the checks with the deck on reaches 1; 0 if the notch is too deep
    * thrust  = w L ÷ (2 tan θ) ÷ (1 − H_C ÷ H_R)
    * </pre>
    *
    * <p>Does not cover decay, splits, cuts, spread walls, ripped stock, trusses, overhangs, wind,
-   * unbalanced or drifted snow, stacked bundles, the nails of the heel joint, or whether the braces
-   * hold. Where a rafter is damaged or a ratio passes 1, stop: a licensed engineer decides before
+   * unbalanced or drifted snow, stacks on one spot, two people on one rafter, the nails of the heel
+   * joint, or whether the braces hold. A plank over three rafters is taken to leave half of a
+   * person to the one below: it lies flat, reaches over all three, and is at least as stiff as a
+   * 2x10. Where a rafter is damaged or a ratio passes 1, stop: a licensed engineer decides before
    * any repair. The longest span keeps the ties at the same part of the height and leaves the time
    * with the deck off aside. Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
    * rafterScreening(OldRafter.of(Member.of(Lumber.of(DOUGLAS_FIR_LARCH, NO_2, SIZE_2X8, NDS2018)), in(16), RoofTriangle.span(ft(12)).rise(pitch(4))).seasoned(YES), Birdsmouth.of(Seat.of(in(1.5))), RoofLoads.dead(psf(10)).roofLive(psf(20)).snow(psf(30)), DeckOff.braceSpacing(in(48)), SagLimits.live(number(180)).total(number(120))).governs() // bending
+   * rafterScreening(OldRafter.of(Member.of(Lumber.of(SPRUCE_PINE_FIR, NO_2, SIZE_2X6, NDS2018)), in(16), RoofTriangle.span(ft(12)).rise(pitch(4))).seasoned(YES), Birdsmouth.of(Seat.of(in(1.5))), RoofLoads.dead(psf(10)).roofLive(psf(20)).snow(psf(30)), DeckOff.braceSpacing(in(0)), SagLimits.live(number(180)).total(number(120))).deckOffWay() // few-sheets-or-braces
    * }</pre>
    *
    * @param rafter as it stands
    * @param seat of the rafter on the plate
    * @param loads on the roof; roof live load at most 100 psf and at least 1 psf, dead load at most
-   *     100 psf, which is taken whole while the deck is off
+   *     100 psf; while the deck is off the rafters bear themselves and what hangs from them
    * @param deckOff how the rafter stands while the deck is off
    * @param limits of the sag that is allowed
    * @return ten ratios with the deck on, whether all are at most 1, which is greatest, the longest
-   *     span in feet; two ratios with the deck off, whether both are at most 1, the greatest
-   *     distance between braces in inches; the thrust in pounds; who decides before any repair
+   *     span in feet; two ratios with the deck off, whether both are at most 1, the dead load that
+   *     stays in psf, the greatest distance in inches between braces, or between nailed sheets, and
+   *     that under planks, and what a crew does; the thrust in pounds; who decides before any
+   *     repair
    * @throws RefusedException if a number lies outside its range, the value set does not hold the
    *     wood, the stock is ripped, the notch goes through, or the ties stand above the lower third
    * @see "NDS 2018 chapters 3 and 4, secondary source; notches, creep, the stability equation and
-   *     temperature from memory; IRC 2021 Table R802.4.1 for the tie's height, secondary source"
+   *     temperature from memory; IRC 2021 Table R802.4.1 for the tie's height, secondary source;
+   *     framing of 35 pcf, a person of 250 lb and half of it under planks common practice, no
+   *     source"
    */
   @LibraryFunction(words = {"existing rafter", "overload", "engineer", "strength"})
   public static RafterScreening rafterScreening(
@@ -142,9 +150,8 @@ public final class RafterScreenings {
         Figure.choose(cut.check.ok(), unnotched, NO_SPAN)
             .as("longest_span_ft", Units.FOOT, SimpleSpan.STATICS);
 
-    var off =
-        new DeckOffChecks(
-            wood, section, counted, tie.alongTheSlope(), spacing, on.deadLoad, deckOff);
+    var off = new DeckOffChecks(wood, section, counted, tie, spacing, deckOff);
+    var offOk = off.ok();
     var ok = governing.isWithin().as("ok");
     return new RafterScreening(
         bending.get(0),
@@ -162,8 +169,11 @@ public final class RafterScreenings {
         longest,
         off.bending,
         off.slenderness,
-        Condition.all(off.bending.ok(), off.slenderness.ok()).as("deck_off_ok"),
+        offOk,
+        off.dead,
         off.longestUnbraced,
+        off.longestUnderPlanks,
+        off.way(offOk),
         tie.thrust(on.greatest),
         RepairStops.byStrength(ok.is(YesNo.YES)));
   }

@@ -2,18 +2,28 @@ package sheathwright.framing.rafter;
 
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
+import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Source;
 import sheathwright.figure.Units;
+import sheathwright.figure.YesNo;
 import sheathwright.wood.RepetitiveMember;
 import sheathwright.wood.SimpleSpan;
 
 /** How hard a pair of rafters pushes the walls apart. */
 public final class RafterThrusts {
+
+  private static final Figure<Nails> NO_NAILS = Figure.of(0, Units.NAIL);
+  private static final Figure<Nails> LEAST_NAILS =
+      Figure.constant(
+              "least_heel_nails", 3, Units.NAIL, Source.fromMemory("IRC 2018, Table R602.3(1)"))
+          .symbol("3");
 
   private RafterThrusts() {}
 
@@ -24,9 +34,10 @@ public final class RafterThrusts {
    * H = w L ÷ (2 tan θ) ÷ (1 − H_C ÷ H_R)      H_R = L tan θ
    * </pre>
    *
-   * <p>Does not cover the nails of the heel joint, a ridge beam, which leaves no thrust, unlike
-   * loads on the two slopes, or what the tie itself carries. Walls that have spread are for a
-   * licensed engineer before any work. Screening only: local code and a licensed engineer decide.
+   * <p>Does not cover the nails of the heel joint (see {@code heel_nails}), a ridge beam, which
+   * leaves no thrust, unlike loads on the two slopes, or what the tie itself carries. Walls that
+   * have spread are for a licensed engineer before any work. Screening only: local code and a
+   * licensed engineer decide.
    *
    * <pre>{@code
    * rafterThrust(ft(12), pitch(4), in(16), psf(30), in(0)) // 720 lb
@@ -50,7 +61,76 @@ public final class RafterThrusts {
       @Column("spacing_in") Figure<Length> spacing,
       @Column("load_psf") Figure<Pressure> load,
       @Column(value = "tie_height_in", preset = "0") Figure<Length> tieHeight) {
-    var triangle = new RoofTriangle(span, rise, tieHeight);
+    return thrust(new RoofTriangle(span, rise, tieHeight), spacing, load);
+  }
+
+  /**
+   * How many nails join rafter and tie, so that the walls do not spread, and whether so many are
+   * there.
+   *
+   * <pre>
+   * H     = w L ÷ (2 tan θ) ÷ (1 − H_C ÷ H_R)
+   * nails = H ÷ Z', up to a whole one, 3 at least
+   * </pre>
+   *
+   * <p>Does not cover the code's own table of heel joints, which this computes in place of; splices
+   * of ceiling joists, which need as many; nails too close together or to the end, which split the
+   * wood; a ridge beam, which leaves no thrust; spread walls, which are for a licensed engineer
+   * before any work. The spacing is that of the pairs that are tied: 48 in where every third pair
+   * of rafters 16 in apart has a tie. Nails nobody saw are no nails. Screening only: local code and
+   * a licensed engineer decide.
+   *
+   * <pre>{@code
+   * heelNails(RoofTriangle.span(ft(12)).rise(pitch(4)), in(16), psf(30), lb(138), nails(5)).nails() // 6 nails
+   * heelNails(RoofTriangle.span(ft(12)).rise(pitch(4)), in(16), psf(30), lb(138), nails(5)).ok() // no
+   * }</pre>
+   *
+   * @param triangle of one rafter and its tie
+   * @param spacing of the pairs that are tied, 4 in to 48 in
+   * @param load all load on the horizontal projection, 1 psf to 400 psf
+   * @param lateral Z' of one nail, adjusted, 1 lb to 1000 lb
+   * @param found nails at each joint, 0 to 100
+   * @return pull in pounds at each tied pair, nails for it, how many are missing, and whether none
+   *     is
+   * @throws RefusedException if a number lies outside its range, or the tie stands above the lower
+   *     third of the roof
+   * @see "derived: statics of a three-hinged frame; three nails at least from memory, IRC Table
+   *     R602.3(1)"
+   */
+  @LibraryFunction
+  public static HeelNails heelNails(
+      RoofTriangle triangle,
+      @Column("spacing_in") Figure<Length> spacing,
+      @Column("load_psf") Figure<Pressure> load,
+      @Column("adjusted_lb") Figure<Force> lateral,
+      @Column(value = "nails_found", unit = "nail", preset = "0") Figure<Nails> found) {
+    var each =
+        lateral
+            .within(
+                "adjusted_lb",
+                Units.POUND,
+                Limits.between(1, 1000, "adjusted_lateral gives it; 130 is usual of a 16d nail"))
+            .symbol("Z'");
+    var there =
+        found.within(
+            "nails_found",
+            Units.NAIL,
+            Limits.between(0, 100, "at each joint, as seen; 0 if nobody looked"));
+
+    var pull = thrust(triangle, spacing, load).symbol("H");
+    var needed =
+        pull.dividedBy(each)
+            .in(Units.RATIO)
+            .roundedUp()
+            .counting(Units.NAIL)
+            .max(LEAST_NAILS)
+            .as("nails", Units.NAIL, pull.source());
+    var missing = needed.minus(there).max(NO_NAILS).as("nails_missing", Units.NAIL);
+    return new HeelNails(pull, needed, missing, missing.isAtMost(NO_NAILS).as("ok"));
+  }
+
+  private static Figure<Force> thrust(
+      RoofTriangle triangle, Figure<Length> spacing, Figure<Pressure> load) {
     var s = RepetitiveMember.spacing(spacing);
     var q =
         load.within("load_psf", Units.PSF, Limits.between(1, 400, "dead and roof live or snow"))
@@ -58,4 +138,18 @@ public final class RafterThrusts {
     var w = q.times(s).as("load_lb_per_in", Units.POUND_PER_INCH, SimpleSpan.STATICS).symbol("w");
     return new RafterTie(triangle.span().symbol("L"), triangle).thrust(w);
   }
+
+  /**
+   * The joint that keeps a pair of rafters from pushing the walls apart.
+   *
+   * @param thrust at each tied pair
+   * @param nails that hold it
+   * @param missing of them
+   * @param ok whether none is missing
+   */
+  public record HeelNails(
+      @Column("thrust_lb") Figure<Force> thrust,
+      @Column(value = "nails", unit = "nail") Figure<Nails> nails,
+      @Column(value = "nails_missing", unit = "nail") Figure<Nails> missing,
+      @Column("ok") Choice<YesNo> ok) {}
 }

@@ -30,6 +30,7 @@ final class RafterTie {
   private final Figure<Ratio> rise;
   private final Figure<Length> height;
   private final Figure<Length> ridge;
+  private final Figure<Ratio> slopeFactor;
 
   /** Up to which part of the ridge's height a tie stands. */
   enum Height implements Option<Height> {
@@ -60,6 +61,10 @@ final class RafterTie {
   RafterTie(Figure<Length> span, RoofTriangle triangle) {
     this.span = span;
     rise = triangle.rise();
+    slopeFactor =
+        ONE.plus(rise.in(Units.RATIO).squared())
+            .squareRoot()
+            .as("slope_factor", Units.RATIO, Source.derived("right triangle"));
     ridge = span.times(rise).as("ridge_height_in", Units.INCH).symbol("H_R");
     var told = triangle.tieHeight();
     height =
@@ -96,8 +101,13 @@ final class RafterTie {
 
   /** The rafter along its slope. */
   Figure<Length> alongTheSlope() {
-    return span.times(ONE.plus(rise.in(Units.RATIO).squared()).squareRoot())
+    return span.times(slopeFactor())
         .as("rafter_length_in", Units.INCH, Source.derived("right triangle"));
+  }
+
+  /** What a length on the projection is multiplied by, to be one along the slope. */
+  Figure<Ratio> slopeFactor() {
+    return slopeFactor;
   }
 
   private Choice<Height> upTo(Figure<Ratio> part, Height word, Choice<Height> above) {

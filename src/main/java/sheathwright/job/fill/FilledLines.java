@@ -83,17 +83,17 @@ public final class FilledLines {
     file.lines().forEach(line -> action.accept(row(line)));
   }
 
-  /** The first row that has results; where all are refused, the first whose arguments are read. */
+  /** The first row that has every result; where none has, the first whose arguments are read. */
   public Optional<FilledRow> firstComputed() {
-    FilledRow refused = null;
+    FilledRow wanting = null;
     for (RowSource.Line line : file.lines()) {
       FilledRow row = row(line);
-      if (!row.isRefused()) {
+      if (!row.isRefused() && !row.isAnsweredInPart()) {
         return Optional.of(row);
       }
-      refused = refused == null && !row.results().isEmpty() ? row : refused;
+      wanting = wanting == null && !row.results().isEmpty() ? row : wanting;
     }
-    return Optional.ofNullable(refused);
+    return Optional.ofNullable(wanting);
   }
 
   /**
@@ -113,13 +113,18 @@ public final class FilledLines {
       FilledRow row = row(line);
       List<String> cells = new ArrayList<>(keptCells(line));
       for (int i = 0; i < card.results().size(); i++) {
-        cells.add(row.isRefused() ? "" : row.results().get(i).plain());
+        cells.add(row.isRefused() ? "" : plain(row.results().get(i)));
       }
       cells.add(row.error());
       printer.printRecord(cells);
       written.accept(row);
     }
     printer.flush();
+  }
+
+  /** A result as a cell of the table; one that is refused stays blank beside the others. */
+  private static String plain(Traced result) {
+    return FilledRow.isRefused(result) ? "" : result.plain();
   }
 
   private List<Integer> keptColumns() {

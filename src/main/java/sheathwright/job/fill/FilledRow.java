@@ -23,7 +23,12 @@ public record FilledRow(
 
   /** Whether no result is given: all are refused together. */
   public boolean isRefused() {
-    return results.isEmpty() || results.stream().anyMatch(FilledRow::isRefused);
+    return results.stream().allMatch(FilledRow::isRefused);
+  }
+
+  /** Whether some results are given and others are refused. */
+  public boolean isAnsweredInPart() {
+    return !isRefused() && results.stream().anyMatch(FilledRow::isRefused);
   }
 
   static boolean isRefused(Traced result) {

@@ -7,6 +7,7 @@ import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.StrengthPressure;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
+import sheathwright.published.LoadEdition;
 
 /**
  * A place on a roof, and the wind there as the code makes its tables: at 30 ft in Exposure B by
@@ -31,6 +32,16 @@ final class PlaceInWind {
               Units.RATIO,
               Source.fromMemory("ASCE 7-16, Table 26.13-1"))
           .symbol("0.55");
+  private static final Source SOFFIT =
+      Source.secondHand("ASCE 7-22, equation 30.7-1: roof above and wall below together");
+  private static final Figure<Ratio> WALL =
+      Figure.constant(
+              "wall_coefficient",
+              1.0,
+              Units.RATIO,
+              Source.fromMemory("ASCE 7-16, Figure 30.3-1, zones 4 and 5 to 10 sq ft"))
+          .symbol("1.0");
+  private static final Figure<Ratio> NOTHING = Figure.of(0, Units.RATIO);
   private static final Source METHOD =
       Source.secondHand("method of IRC 2015, Table R301.2(2), and of later editions");
   private static final Figure<Ratio> AT_THIRTY_FEET =
@@ -74,6 +85,20 @@ final class PlaceInWind {
     return velocity
         .times(inside.plus(coefficient("inward")))
         .as("inward_strength_psf", Units.STRENGTH_PSF, METHOD);
+  }
+
+  /** The pull at an overhang, where the wind lifts from below as well. */
+  Figure<StrengthPressure> atOverhang(Figure<StrengthPressure> velocity) {
+    var both =
+        WALL.minus(coefficient("outward")).as("above_and_below_coefficient", Units.RATIO, SOFFIT);
+    var drawn =
+        NOTHING
+            .minus(WindTables.overhangCoefficient(area, slope, place.zone()))
+            .as("drawn_coefficient", Units.RATIO);
+    var coefficient =
+        Figure.choose(site.edition().choice().is(LoadEdition.ASCE7_10), drawn, both)
+            .as("overhang_coefficient", Units.RATIO);
+    return velocity.times(coefficient).as("overhang_strength_psf", Units.STRENGTH_PSF, METHOD);
   }
 
   private Figure<Ratio> coefficient(String direction) {

@@ -148,6 +148,44 @@ public final class WindPressures {
   }
 
   /**
+   * How hard the wind lifts an overhang, where it pulls from above and pushes from below: what the
+   * nails along the eave have to hold.
+   *
+   * <pre>
+   * p = 0.6 × 0.00256 × 0.70059 × 0.85 V² × height and exposure factor × G C_p, not under 10 psf
+   * G C_p by ASCE 7-10: of its overhang figures
+   * G C_p by ASCE 7-16 and 7-22: that of the roof's zone above, and 1.0 of the wall below
+   * </pre>
+   *
+   * <p>Does not cover overhangs closed below by a soffit that lets the wind in, parapets, hills,
+   * slopes over 12 in 12, hips of a roof no higher than half its least width under ASCE 7-16. The
+   * wall's 1.0 holds to 10 sq ft and is taken for larger areas too, which is the cautious side. The
+   * figures of ASCE 7-10 know zones 2 and 3 alone over 7 degrees. Screening only: local code and a
+   * licensed engineer decide.
+   *
+   * <pre>{@code
+   * overhangUplift(WindSite.of(ASCE7_22, mph(130), EXPOSURE_B).height(ft(30)), RoofPlace.of(GABLE, pitch(4), ZONE_1)) // 46.37 psf
+   * overhangUplift(WindSite.of(ASCE7_10, mph(130), EXPOSURE_B).height(ft(30)), RoofPlace.of(GABLE, pitch(4), ZONE_3)) // 57.2 psf
+   * }</pre>
+   *
+   * @param site the house in the wind
+   * @param place on its roof, by the zone that the overhang belongs to
+   * @return pounds per square foot at ASD level
+   * @throws RefusedException if a number lies outside its range, or the edition prints nothing for
+   *     the roof, slope and zone
+   * @see "ASCE 7-10, Figures 30.4-2A to C, from memory; ASCE 7-22, equation 30.7-1, secondary
+   *     source, which is said to keep what ASCE 7-16 asks; the wall's 1.0 from memory"
+   */
+  @LibraryFunction
+  @Column("overhang_psf")
+  public static Figure<Pressure> overhangUplift(WindSite site, RoofPlace place) {
+    var here = new PlaceInWind(site, place);
+    var lifted =
+        allowable("overhang_lift_psf", here.atOverhang(here.velocity(here.atThirtyFeet())));
+    return lifted.max(CODE_LEAST).as("overhang_psf", Units.PSF, CODE_LEAST.source());
+  }
+
+  /**
    * How hard the wind pulls and pushes at one zone of a roof, also on hills and where it can get
    * into the house, with nothing rounded up to the code's least.
    *

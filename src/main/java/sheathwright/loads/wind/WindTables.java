@@ -15,6 +15,7 @@ import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
 import sheathwright.published.EditionTables;
 import sheathwright.published.LoadEdition;
+import sheathwright.published.Published;
 
 /**
  * The printed wind tables of all editions, each kind as one table that the edition's word opens.
@@ -48,6 +49,13 @@ final class WindTables {
               LoadEdition.ASCE7_10, "irc/2015/height-exposure.csv",
               LoadEdition.ASCE7_16, "irc/2021/height-exposure.csv",
               LoadEdition.ASCE7_22, "irc/2024/height-exposure.csv"));
+
+  private static final Table OVERHANGS =
+      Published.table(
+          "asce7/2010/overhang-coefficients.csv",
+          "overhang_coefficients",
+          "wind coefficients of overhangs",
+          2);
 
   private WindTables() {}
 
@@ -89,6 +97,16 @@ final class WindTables {
                 feet -> RoofCoefficients.TABLE.number(Units.RATIO, direction + "_" + feet, rowKeys))
             .toList(),
         RoofCoefficients.TABLE.source());
+  }
+
+  /** The coefficient of an overhang by the figures of ASCE 7-10, above and below together. */
+  static Figure<Ratio> overhangCoefficient(BetweenPrinted area, OneOf<?>... rowKeys) {
+    return area.value(
+        "overhang_figure_coefficient",
+        AREA.keySet().stream()
+            .map(feet -> OVERHANGS.number(Units.RATIO, "outward_" + feet, rowKeys))
+            .toList(),
+        OVERHANGS.source());
   }
 
   private static <Q extends Quantity> Map<Integer, Figure<Q>> constants(

@@ -50,9 +50,11 @@ public final class PanelEdges {
    * @param stamped the panel
    * @param rafters that it lies on
    * @param edge all long edges between courses, one after the other, 0 ft to 50000 ft
-   * @return clips in one bay, whether the table needs them, clips for all, and feet of blocking
-   * @throws RefusedException if a number lies outside its range, the thickness is not printed for
-   *     the rating, or the panel does not reach even with its edges supported
+   * @return clips in one bay, whether the table needs them, clips for all, feet of blocking, and
+   *     the printed rating that this goes by
+   * @throws RefusedException if a number lies outside its range, the panel is thinner than any that
+   *     is printed for the rating and for the next lower one, or it does not reach even with its
+   *     edges supported
    * @see "IRC 2021 Table R503.2.1.1(1) and its footnotes, read on state code pages"
    */
   @LibraryFunction(words = {"H clip", "panel clip"})
@@ -63,7 +65,7 @@ public final class PanelEdges {
         edge.within(
             "edge_ft", Units.FOOT, Limits.between(0, 50_000, "courses less one, times the eave"));
 
-    var supported = panel.onlyIfPrinted(panel.supportedSpan()).as("supported_span_in", Units.INCH);
+    var supported = panel.supportedSpan().as("supported_span_in", Units.INCH);
     var spacing =
         rafters
             .spacing()
@@ -79,6 +81,7 @@ public final class PanelEdges {
         spacing.isMoreThan(unsupported).as("needed"),
         bays.times(perBay).as("clips", Units.PIECE, Source.COMMON_PRACTICE),
         bays.times(spacing.minus(rafters.width()))
-            .as("blocking_ft", Units.FOOT, Source.COMMON_PRACTICE));
+            .as("blocking_ft", Units.FOOT, Source.COMMON_PRACTICE),
+        panel.counted());
   }
 }

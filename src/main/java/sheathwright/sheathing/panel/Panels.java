@@ -49,6 +49,10 @@ public final class Panels {
    * <p>The live load is printed for supported edges: where the spacing is more than the max span,
    * it does not hold and the answer is no.
    *
+   * <p>Old decks hold stamps that the code prints no more, or for other thicknesses only, such as
+   * 24/0 at 7/16 in or 32/16 at 5/8 in: they count as the next lower rating that it prints, and a
+   * panel with no stamp to read, {@code none}, counts as the least.
+   *
    * <p>A single-floor rating such as 24 o.c. is written 24-oc. Loads are allowed loads, at a sag of
    * span over 180 in all and over 240 for the live load.
    *
@@ -57,6 +61,7 @@ public final class Panels {
    * panelSpan(RatedPanel.of(RATING_32_16, in("15/32")), in(24), NO, psf(15)).live() // 65 psf
    * panelSpan(RatedPanel.of(RATING_24_0, in("3/8")), in(24), NO, psf(10)).ok() // no
    * panelSpan(RatedPanel.of(RATING_24_0, in("3/8")), in(24), YES, psf(10)).ok() // yes
+   * panelSpan(RatedPanel.of(RATING_32_16, in("5/8")), in(24), NO, psf(10)).countedAs() // 24/16
    * }</pre>
    *
    * @param stamped the panel
@@ -64,11 +69,11 @@ public final class Panels {
    * @param edgeSupport whether the long edges are supported between the rafters
    * @param dead of all that the panel carries and the panel itself, 0 psf to 100 psf
    * @return greatest span in inches; live load in psf at this spacing; yes if the spacing is within
-   *     the span and some live load is left
-   * @throws RefusedException if a number lies outside its range, or the thickness is not printed
-   *     for the rating
+   *     the span and some live load is left; the printed rating that this goes by
+   * @throws RefusedException if a number lies outside its range, or the panel is thinner than any
+   *     that is printed for the rating and for the next lower one
    * @see "IRC 2021 Table R503.2.1.1(1), read on state code pages; rows alike in 2015, 2018 and
-   *     2024"
+   *     2024; how old stamps count is common practice, no source, and their 5/16 in from memory"
    */
   @LibraryFunction(words = {"plywood", "OSB", "span rating", "thickness"})
   public static PanelSpan panelSpan(
@@ -88,7 +93,7 @@ public final class Panels {
                 panel.supportedSpan(),
                 panel.unsupportedSpan().as("unsupported_span_in", Units.INCH))
             .as("span_by_edges_in", Units.INCH);
-    var maxSpan = panel.onlyIfPrinted(byEdges).as("max_span_in", Units.INCH, PrintedPanel.SOURCE);
+    var maxSpan = byEdges.as("max_span_in", Units.INCH, PrintedPanel.SOURCE);
     var printedFrom24 =
         Figure.choose(spacing.isAtMost(SPACING_24), panel.liveAt24(), panel.liveAtMost())
             .as("live_over_16_in_psf", Units.PSF);
@@ -98,11 +103,12 @@ public final class Panels {
     var moreDead = weight.minus(DEAD_IN_THE_TABLE).max(NONE).as("dead_over_10_psf", Units.PSF);
     var left = printed.minus(moreDead).max(NONE).as("live_left_psf", Units.PSF);
     Condition isWithin = spacing.isAtMost(maxSpan);
-    var greatest = panel.onlyIfPrinted(panel.supportedSpan()).as("greatest_span_in", Units.INCH);
+    var greatest = panel.supportedSpan().as("greatest_span_in", Units.INCH);
     var live =
         Figure.choose(spacing.isAtMost(greatest), left, NONE)
             .as("live_psf", Units.PSF, PrintedPanel.SOURCE);
-    return new PanelSpan(maxSpan, live, Condition.all(isWithin, live.isMoreThan(NONE)).as("ok"));
+    return new PanelSpan(
+        maxSpan, live, Condition.all(isWithin, live.isMoreThan(NONE)).as("ok"), panel.counted());
   }
 
   /**

@@ -3,6 +3,7 @@ package sheathwright.sheathing.panel;
 import static java.util.stream.Collectors.joining;
 
 import java.util.List;
+import java.util.stream.Stream;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
@@ -18,7 +19,9 @@ import sheathwright.published.Published;
 
 /**
  * What the span table prints for a stamped panel. Printed thicknesses are whole thirty-seconds of
- * an inch: one that is typed with two decimals is taken for the nearest of them.
+ * an inch: one that is typed with two decimals is taken for the nearest of them. A stamp that the
+ * code prints for other thicknesses only, or no longer, counts as the next lower one that it
+ * prints; an unknown one counts as the least.
  */
 final class PrintedPanel {
 
@@ -40,16 +43,20 @@ final class PrintedPanel {
       Figure.constant("near_enough_in", 0.25 / PARTS, Units.INCH, Source.COMMON_PRACTICE)
           .symbol("1/128 in");
 
-  private final Choice<SpanRating> rating;
-  private final String reason;
+  private static final Figure<Length> LEAST_OF_OLD =
+      Figure.constant(
+              "least_old_panel_in", 0.3125, Units.INCH, Source.fromMemory("IRC 2000 to 2009"))
+          .symbol("5/16 in");
+
+  private final Choice<SpanRating> counted;
   private final Figure<Length> category;
-  private final Figure<Length> least;
   private final Condition isPrinted;
 
   PrintedPanel(RatedPanel panel) {
-    rating = panel.rating().choice();
+    Choice<SpanRating> stamped = panel.rating().choice().argument("span_rating");
     var given = panel.thickness();
-    reason = reason(rating, given);
+    Choice<SpanRating> lower = lower(stamped).as("next_lower_rating");
+    Choice<SpanRating> own = Choice.choose(isOld(stamped), lower, stamped).as("row_of_the_stamp");
     category =
         given
             .dividedBy(PART)
@@ -57,17 +64,35 @@ final class PrintedPanel {
             .rounded()
             .times(PART)
             .as("nearest_category_in", Units.INCH);
-    least = thickness(LEAST);
     isPrinted =
         Condition.all(
                 given.isAtLeast(category.minus(NEAR)),
                 given.isAtMost(category.plus(NEAR)),
                 Condition.any(
-                    category.isTheSameAs(least),
-                    category.isTheSameAs(thickness(SECOND)),
-                    category.isTheSameAs(thickness(THIRD))))
+                    category.isTheSameAs(thickness(LEAST, own)),
+                    category.isTheSameAs(thickness(SECOND, own)),
+                    category.isTheSameAs(thickness(THIRD, own))))
             .as("thickness_is_printed")
             .is(YesNo.YES);
+    Condition wasPrintedThin =
+        Condition.any(stamped.is(SpanRating.RATING_16_0), stamped.is(SpanRating.RATING_20_0));
+    var least =
+        Figure.choose(wasPrintedThin, LEAST_OF_OLD, thickness(LEAST, lower))
+            .as("least_of_the_lower_in", Units.INCH);
+    counted =
+        Choice.choose(isPrinted, own, lower)
+            .onlyIf(
+                Condition.any(isPrinted, given.isAtLeast(least.minus(NEAR))),
+                reason(stamped, given, lower, least))
+            .as("rating_that_counts", SOURCE);
+  }
+
+  /**
+   * The rating that counts: the stamp's own, or the next lower printed one where the code does not
+   * print a panel so thick under that stamp.
+   */
+  Choice<SpanRating> counted() {
+    return counted.as("counted_as");
   }
 
   /** The greatest span with the long edges supported. */
@@ -78,7 +103,7 @@ final class PrintedPanel {
   /** The greatest span with nothing under the long edges. */
   Figure<Length> unsupportedSpan() {
     return Figure.choose(
-        category.isMoreThan(least),
+        Condition.all(isPrinted, category.isMoreThan(thickness(LEAST, counted))),
         printed("thick_unsupported_in", Units.INCH),
         printed("unsupported_in", Units.INCH));
   }
@@ -98,29 +123,54 @@ final class PrintedPanel {
     return printed("live_at_max_psf", Units.PSF);
   }
 
-  /** The same figure, refused if the table does not print the panel's thickness for its rating. */
-  <Q extends Quantity> Figure<Q> onlyIfPrinted(Figure<Q> figure) {
-    return figure.onlyIf(isPrinted, reason);
-  }
-
-  private Figure<Length> thickness(String column) {
-    return printed(column, Units.INCH).as("printed_" + column, Units.INCH);
-  }
-
   private <Q extends Quantity> Figure<Q> printed(String column, Unit<Q> unit) {
-    return TABLE.number(unit, column, rating);
+    return TABLE.number(unit, column, counted);
   }
 
-  private static String reason(Choice<SpanRating> rating, Figure<Length> given) {
+  private static Figure<Length> thickness(String column, Choice<SpanRating> row) {
+    return TABLE
+        .number(Units.INCH, column, row)
+        .as(row.name() + "_" + column, Units.INCH, TABLE.source());
+  }
+
+  private static Choice<SpanRating> lower(Choice<SpanRating> stamped) {
+    Choice<SpanRating> lower = Choice.literal(SpanRating.RATING_16_0);
+    for (SpanRating rating : SpanRating.values()) {
+      if (rating.lower() != SpanRating.RATING_16_0) {
+        lower = Choice.choose(stamped.is(rating), rating.lower(), lower);
+      }
+    }
+    return lower;
+  }
+
+  private static Condition isOld(Choice<SpanRating> stamped) {
+    return Condition.any(
+        Stream.of(SpanRating.values())
+            .filter(rating -> !rating.isPrinted())
+            .map(stamped::is)
+            .toArray(Condition[]::new));
+  }
+
+  private static String reason(
+      Choice<SpanRating> stamped,
+      Figure<Length> given,
+      Choice<SpanRating> lower,
+      Figure<Length> least) {
     String printed =
         TABLE.rows().stream()
-            .filter(row -> row.get(0).equals(rating.toString()))
+            .filter(row -> row.get(0).equals(stamped.toString()))
             .flatMap(row -> List.of(LEAST, SECOND, THIRD).stream().map(column -> cell(row, column)))
             .distinct()
             .map(PrintedPanel::inThirtySeconds)
             .collect(joining(" or "));
-    return "no panel of %s is printed for the span rating %s, only of %s (%s); read the stamp"
-        .formatted(said(given), rating, printed, SOURCE);
+    return "no panel of %s is printed for the span rating %s%s (%s), and an old one counts as %s from %s on; read the stamp"
+        .formatted(
+            said(given),
+            stamped,
+            printed.isEmpty() ? "" : ", only of " + printed,
+            SOURCE,
+            lower,
+            said(least));
   }
 
   private static String said(Figure<Length> given) {

@@ -9,9 +9,9 @@ import sheathwright.figure.Quantity.Length;
 /**
  * A panel as it is stamped.
  *
- * @param rating span rating as stamped
- * @param thickness performance category as stamped; must be within 1/128 in of one printed for the
- *     rating
+ * @param rating span rating as stamped; none where nobody can read it
+ * @param thickness performance category as stamped, within 1/128 in of one that is printed for the
+ *     rating; any other counts under the next lower rating
  */
 public record RatedPanel(
     @Column("span_rating") OneOf<SpanRating> rating,

@@ -2,6 +2,8 @@ package sheathwright.fastening.schedule;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -114,6 +116,41 @@ class NailingSchedulesTest {
   void from115Mph_windDesignMayBeRequired(String wind, String said) {
     assertThat(panel("irc-2018", "7/16", "8d-common", wind, "b").answer("wind_design"))
         .isEqualTo(said);
+  }
+
+  /**
+   * Chance winds against the sentences of the footnotes and of R301.2.1.1: 130 mph in the editions
+   * of 2015 and 2018, that one included in 2015 only; since 2021 130 mph in Exposure B and 110 in
+   * C.
+   */
+  @Test
+  void limitsOfWind_areTheCodesSentences() {
+    Random chance = new Random(301_2_1_1);
+    for (int i = 0; i < 300; i++) {
+      String code =
+          List.of("irc-2015", "irc-2018", "irc-2021", "irc-2024", "ibc-2021")
+              .get(chance.nextInt(5));
+      String exposure = chance.nextBoolean() ? "b" : "c";
+      int tenths = 850 + chance.nextInt(900);
+      // Half of them stand on a border or beside it.
+      double wind =
+          chance.nextBoolean()
+              ? tenths / 10d
+              : List.of(110, 115, 130, 140).get(chance.nextInt(4)) + (chance.nextInt(3) - 1) / 100d;
+      Asked asked = panel(code, "7/16", "8d-common", "" + wind, exposure);
+      if (wind >= 140) {
+        assertThat(asked.refusal()).as("%s, %s mph", code, wind).isPresent();
+        continue;
+      }
+      boolean isOld = code.equals("irc-2015") || code.equals("irc-2018");
+      double most = isOld || exposure.equals("b") ? 130 : 110;
+      boolean isWithin = code.equals("irc-2018") ? wind < most : wind <= most;
+      assertThat(asked.answer("reason"))
+          .as("%s, %s mph, %s", code, wind, exposure)
+          .isEqualTo(isWithin ? "wind-within-the-footnote" : "wind-beyond-the-footnote");
+      assertThat(asked.answer("wind_design").startsWith("wind design may be required"))
+          .isEqualTo(wind >= 115);
+    }
   }
 
   /** The row of thick panels has no footnote on wind. */

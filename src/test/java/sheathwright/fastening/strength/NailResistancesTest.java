@@ -1,12 +1,16 @@
 package sheathwright.fastening.strength;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import sheathwright.catalog.Asked;
+import sheathwright.figure.RefusedException;
 
 class NailResistancesTest {
 
@@ -111,7 +115,7 @@ class NailResistancesTest {
 
   /** NDS 2018 Table 11.3.4 takes off pull-through what it takes off withdrawal. */
   @ParameterizedTest
-  @CsvSource({"stays-wet, 125, 0.7", "gets-wet-later, 150, 0.5", "dries-later, 150, 0.7"})
+  @CsvSource({"stays-dry, 125, 0.8", "dries-later, 150, 0.7"})
   void pullThrough_takesTheHeatOfTheWoodAsItIsInService(
       String moisture, String degrees, double factor) {
     assertThat(
@@ -120,6 +124,22 @@ class NailResistancesTest {
                 .with("temperature_f", degrees)
                 .number("pull_through_lb"))
         .isCloseTo(factor * common().number("pull_through_lb"), within(1e-9));
+  }
+
+  /** NDS 2018 prints head pull-through for panels that stay dry: nobody knows of a wet one. */
+  @ParameterizedTest
+  @ValueSource(strings = {"stays-wet", "gets-wet-later"})
+  void aWetPanel_tellsWithdrawalAndRefusesTheRest(String moisture) {
+    Asked wet = common().with("moisture", moisture);
+    assertThat(wet.number("penetration_in")).isEqualTo(2.0625);
+    assertThat(wet.number("withdrawal_lb")).isPositive();
+    for (String refused : List.of("pull_through_lb", "resistance_lb", "governs")) {
+      assertThatExceptionOfType(RefusedException.class)
+          .as(refused)
+          .isThrownBy(() -> wet.answer(refused))
+          .withMessageStartingWith("moisture says that the panel is wet")
+          .withMessageContaining("dry panels only");
+    }
   }
 
   @Test

@@ -32,7 +32,10 @@ record PlainRafter(
     double rise,
     double tiePart,
     double braces,
-    double working) {
+    double working,
+    double person,
+    double stack,
+    double hung) {
 
   private static final List<String> SIZES = List.of("2x4", "2x6", "2x8", "2x10", "2x12");
   private static final double[] SIZE_FACTORS = {1.5, 1.3, 1.2, 1.1, 1.0};
@@ -62,7 +65,10 @@ record PlainRafter(
         2 + chance.nextInt(12),
         chance.nextInt(4) / 10d,
         chance.nextInt(5) * 24,
-        1 + chance.nextInt(40));
+        1 + chance.nextInt(40),
+        250 + chance.nextInt(100),
+        chance.nextInt(3) * 5,
+        chance.nextInt(3) * 4);
   }
 
   Asked asked() {
@@ -91,7 +97,10 @@ record PlainRafter(
         .with("rise_in_12", text(rise))
         .with("tie_height_in", text(tiePart * span * rise / 12))
         .with("brace_spacing_in", text(braces))
-        .with("deck_off_live_psf", text(working));
+        .with("deck_off_live_psf", text(working))
+        .with("person_lb", text(person))
+        .with("stack_psf", text(stack))
+        .with("hung_psf", text(hung));
   }
 
   /** Every ratio at a span in inches, under its column. */
@@ -130,6 +139,11 @@ record PlainRafter(
 
   /** Bending and slenderness ratios with the deck off and braces at a distance. */
   double[] deckOff(double length, double unbraced) {
+    return deckOff(length, unbraced, person);
+  }
+
+  /** The same with so many pounds of a person on one rafter. */
+  double[] deckOff(double length, double unbraced, double standing) {
     double star = bending() * 1.25;
     double effective = unbraced / depth < 7 ? 2.06 * unbraced : 1.63 * unbraced + 3 * depth;
     double slenderness = Math.sqrt(effective * depth) / thickness;
@@ -142,14 +156,17 @@ record PlainRafter(
       low = isAbove ? x : low;
       high = isAbove ? high : x;
     }
-    double stress =
-        (dead + working)
-            * spacing
-            / 144
-            * Math.pow(length / tieFactor(), 2)
-            / 8
-            / (thickness * depth * depth / 6);
-    return new double[] {stress / (star * low), slenderness / 50};
+    return new double[] {deckOffStress(length, standing) / (star * low), slenderness / 50};
+  }
+
+  /** The rafter itself at 35 pcf, what hangs from it, and an even load, or stacks and a person. */
+  double deckOffStress(double length, double standing) {
+    double counted = length / tieFactor();
+    double still = 35 / 1728d * thickness * depth * Math.hypot(1, rise / 12) + hung / 144 * spacing;
+    double even = (still + working / 144 * spacing) * counted * counted / 8;
+    double stacked = (still + stack / 144 * spacing) * counted * counted / 8;
+    double moment = Math.max(even, stacked + standing * counted / 4);
+    return moment / (thickness * depth * depth / 6);
   }
 
   private double tieFactor() {

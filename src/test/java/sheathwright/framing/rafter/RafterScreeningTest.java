@@ -3,6 +3,7 @@ package sheathwright.framing.rafter;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.assertj.core.data.Percentage;
@@ -90,6 +91,53 @@ class RafterScreeningTest {
     assertThat(Math.max(ratios[0], ratios[1])).isCloseTo(1, within(0.002));
     double[] further = rafter.deckOff(rafter.span(), brace * 1.01);
     assertThat(Math.max(further[0], further[1])).isGreaterThan(1);
+  }
+
+  @ParameterizedTest
+  @MethodSource("rafters")
+  void planks_leaveHalfOfAPersonToARafter(PlainRafter rafter) {
+    double brace = rafter.asked().number("deck_off_plank_brace_in");
+    assertThat(brace).isGreaterThanOrEqualTo(rafter.asked().number("deck_off_brace_in"));
+    if (brace == 0) {
+      assertThat(rafter.deckOff(rafter.span(), 1e-9, rafter.person() / 2)[0])
+          .isGreaterThanOrEqualTo(1);
+      return;
+    }
+    double[] ratios = rafter.deckOff(rafter.span(), brace, rafter.person() / 2);
+    assertThat(Math.max(ratios[0], ratios[1])).isCloseTo(1, within(0.002));
+  }
+
+  /** What a crew does follows the numbers, from the least trouble to the most. */
+  @ParameterizedTest
+  @MethodSource("rafters")
+  void way_isTheLeastTroubleThatHolds(PlainRafter rafter) {
+    Asked asked = rafter.asked();
+    double braces = asked.number("deck_off_brace_in");
+    String expected =
+        asked.answer("deck_off_ok").equals("yes")
+            ? "as-it-stands"
+            : braces >= 48
+                ? "few-sheets-or-braces"
+                : braces > 0
+                    ? "braces"
+                    : asked.number("deck_off_plank_brace_in") > 0
+                        ? "planks-and-braces"
+                        : "nobody-on-it";
+    assertThat(asked.answer("deck_off_way")).isEqualTo(expected);
+  }
+
+  /** The old roof is gone with the deck: what it weighed changes nothing of this check. */
+  @Test
+  void deckOff_bearsTheFramingAndNotTheOldRoof() {
+    Asked heavy = PLAIN.with("dead_psf", "30");
+    for (String column : List.of("deck_off_bending_ratio", "deck_off_brace_in")) {
+      assertThat(heavy.number(column)).isEqualTo(PLAIN.number(column));
+    }
+    // By hand: 35 pcf × 1-1/2 in × 5-1/2 in ÷ 144 × √(1 + 0.25²) ÷ 16 in.
+    assertThat(PLAIN.number("deck_off_dead_psf"))
+        .isCloseTo(35 * 8.25 / 144 * Math.sqrt(1.0625) / (16 / 12d), within(1e-9));
+    assertThat(PLAIN.with("hung_psf", "5").number("deck_off_dead_psf"))
+        .isCloseTo(PLAIN.number("deck_off_dead_psf") + 5, within(1e-9));
   }
 
   private static final Asked PLAIN =

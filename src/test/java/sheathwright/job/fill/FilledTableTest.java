@@ -174,4 +174,34 @@ class FilledTableTest {
     assertThat(Filling.of("piece_unit_price", "nails,hours", "26,1.5").lines().get(0))
         .startsWith("nails,hours,direct_usd,");
   }
+
+  /** What is known of a wet panel's nail is written; what no code prints stays blank, said why. */
+  @Test
+  void filledTable_writesTheResultsThatAreNotRefused() {
+    Filling filling =
+        Filling.of(
+            "nail_resistance",
+            "diameter_in,length_in,shank,specific_gravity,thickness_in,panel_gravity,head_diameter_in,moisture",
+            "0.131,2.5,smooth,0.42,7/16,0.5,0.281,stays-wet",
+            "0.131,2.5,smooth,0.42,7/16,0.5,0.281,stays-dry");
+    assertThat(filling.column("penetration_in")).containsExactly("2.0625", "2.0625");
+    assertThat(filling.column("withdrawal_lb")).doesNotContain("");
+    for (String refused : List.of("pull_through_lb", "resistance_lb", "governs")) {
+      assertThat(filling.column(refused)).first().isEqualTo("");
+      assertThat(filling.column(refused)).last().isNotEqualTo("");
+    }
+    assertThat(filling.column("error"))
+        .first()
+        .asString()
+        .startsWith("moisture says that the panel is wet");
+    assertThat(filling.column("error")).last().isEqualTo("");
+    assertThat(filling.problems())
+        .singleElement()
+        .asString()
+        .contains("line 2, column moisture: moisture says that the panel is wet");
+    FilledRow wet = filling.table().rows().get(0);
+    assertThat(wet.isRefused()).isFalse();
+    assertThat(wet.isAnsweredInPart()).isTrue();
+    assertThat(filling.table().rows().get(1).isAnsweredInPart()).isFalse();
+  }
 }

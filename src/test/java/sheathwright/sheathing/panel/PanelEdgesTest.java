@@ -106,9 +106,20 @@ class PanelEdgesTest {
     }
   }
 
+  /** A stamp of an old deck counts as the next lower printed one, and says so. */
+  @Test
+  void anOldStamp_asksForClipsAsTheLowerOneDoes() {
+    Asked old = edges("32/16", "5/8", "24", "444");
+    assertThat(old.answer("counted_as")).isEqualTo("24/16");
+    assertThat(old.answer("needed")).isEqualTo("no");
+    assertThat(edges("24/0", "7/16", "24", "444").refusal().orElseThrow())
+        .as("counted as 20/0, it does not reach")
+        .isNotEmpty();
+  }
+
   @Test
   void aWrongThickness_isRefused() {
-    assertThat(edges("24/16", "1/2", "16", "40").refusal().orElseThrow())
-        .startsWith("no panel of 1/2 in is printed for the span rating 24/16");
+    assertThat(edges("24/16", "5/16", "16", "40").refusal().orElseThrow())
+        .startsWith("no panel of 5/16 in is printed for the span rating 24/16");
   }
 }

@@ -78,35 +78,71 @@ class PanelSpanTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "24/16 | 15/32  | 15/32 in  | 7/16 in",
-        "24/16 | 0.42   | 0.42 in   | 7/16 in",
-        "24/16 | 0.4296 | 0.4296 in | 7/16 in",
-        "24/16 | 0.4454 | 0.4454 in | 7/16 in",
-        "32/16 | 7/16   | 7/16 in   | 15/32 in or 1/2 in",
-        "32/16 | 0.4844 | 0.4844 in | 15/32 in or 1/2 in",
-        "24/0  | 7/16   | 7/16 in   | 3/8 in or 15/32 in or 1/2 in",
-        "20/0  | 1      | 1 in      | 3/8 in",
-        "48-oc | 7/8    | 7/8 in    | 1-3/32 in or 1-1/8 in",
+        "40/20 | 7/16   | 7/16 in   | 19/32 in or 5/8 in  | 32/16 from 15/32 in",
+        "32/16 | 3/8    | 3/8 in    | 15/32 in or 1/2 in  | 24/16 from 7/16 in",
+        "24/0  | 5/16   | 5/16 in   | 3/8 in or 15/32 in or 1/2 in | 20/0 from 3/8 in",
+        "16/0  | 0.29   | 0.29 in   | 3/8 in              | 16/0 from 5/16 in",
+        "48-oc | 3/4    | 3/4 in    | 1-3/32 in or 1-1/8 in | 32-oc from 7/8 in",
       })
-  void thickness_isRefusedWhereTheRatingIsNotPrintedForIt(
-      String rating, String thickness, String given, String printed) {
+  void thickness_isRefusedWhereNoRatingIsPrintedForSoLittle(
+      String rating, String thickness, String given, String printed, String counted) {
     Asked asked = USUAL.with("span_rating", rating).with("thickness_in", thickness);
     for (String edges : List.of("yes", "no")) {
       assertThat(asked.with("edge_support", edges).refusal().orElseThrow())
           .startsWith(
               "no panel of %s is printed for the span rating %s, only of %s (IRC 2021"
-                  .formatted(given, rating, printed));
+                  .formatted(given, rating, printed))
+          .contains("an old one counts as " + counted + " on; read the stamp");
     }
   }
 
-  /** None of the three answers gets past a wrong thickness. */
+  /**
+   * A stamp of an old deck answers as the next lower printed one does, at that one's own least
+   * thickness, and says so: never better than the stamp.
+   */
+  @ParameterizedTest(name = "{0} of {1} in")
+  @CsvSource({
+    "24/0, 7/16, 20/0, 3/8",
+    "32/16, 5/8, 24/16, 7/16",
+    "32/16, 7/16, 24/16, 7/16",
+    "24/16, 15/32, 24/0, 3/8",
+    "24/16, 0.4296, 24/0, 3/8",
+    "20/0, 1/2, 16/0, 3/8",
+    "20/0, 5/16, 16/0, 3/8",
+    "16/0, 5/16, 16/0, 3/8",
+    "16/0, 1/2, 16/0, 3/8",
+    "30/12, 5/8, 24/0, 3/8",
+    "36/16, 3/4, 32/16, 15/32",
+    "42/20, 3/4, 40/20, 19/32",
+    "none, 3/8, 16/0, 3/8",
+    "none, 3/4, 16/0, 3/8",
+    "16-oc, 1/2, 24/0, 3/8",
+    "24-oc, 7/8, 20-oc, 19/32"
+  })
+  void anOldStamp_countsAsTheNextLowerPrintedOne(
+      String rating, String thickness, String counted, String least) {
+    for (String edges : List.of("yes", "no")) {
+      for (String spacing : List.of("16", "19.2", "24", "32")) {
+        Asked asked = USUAL.with("edge_support", edges).with("support_spacing_in", spacing);
+        Asked old = asked.with("span_rating", rating).with("thickness_in", thickness);
+        Asked printed = asked.with("span_rating", counted).with("thickness_in", least);
+        assertThat(old.answer("counted_as")).isEqualTo(counted);
+        for (String answer : List.of("max_span_in", "live_psf", "ok")) {
+          assertThat(old.answer(answer)).as(answer).isEqualTo(printed.answer(answer));
+        }
+      }
+    }
+    assertThat(USUAL.answer("counted_as")).isEqualTo("24/16");
+  }
+
+  /** None of the answers gets past a wrong thickness. */
   @Test
   void aWrongThickness_leavesNoAnswer() {
-    PanelSpan span =
-        Panels.panelSpan(RatedPanel.of(RATING_32_16, in("7/16")), in(16), YES, psf(10));
+    PanelSpan span = Panels.panelSpan(RatedPanel.of(RATING_32_16, in("3/8")), in(16), YES, psf(10));
     assertThatThrownBy(() -> span.maxSpan().value()).isInstanceOf(RefusedException.class);
     assertThatThrownBy(() -> span.live().value()).isInstanceOf(RefusedException.class);
     assertThatThrownBy(() -> span.ok().value()).isInstanceOf(RefusedException.class);
+    assertThatThrownBy(() -> span.countedAs().value()).isInstanceOf(RefusedException.class);
   }
 
   @ParameterizedTest
@@ -153,10 +189,10 @@ class PanelSpanTest {
   /** The least category printed for each rating, IRC Table R503.2.1.1(1). */
   private static double printedThickness(SpanRating rating) {
     return switch (rating) {
-      case RATING_16_0, RATING_20_0, RATING_24_0 -> 3 / 8.0;
+      case RATING_16_0, RATING_20_0, RATING_24_0, RATING_30_12, NONE -> 3 / 8.0;
       case RATING_24_16 -> 7 / 16.0;
-      case RATING_32_16 -> 15 / 32.0;
-      case RATING_40_20, RATING_16_OC, RATING_20_OC -> 19 / 32.0;
+      case RATING_32_16, RATING_36_16 -> 15 / 32.0;
+      case RATING_40_20, RATING_42_20, RATING_16_OC, RATING_20_OC -> 19 / 32.0;
       case RATING_48_24, RATING_24_OC -> 23 / 32.0;
       case RATING_60_32, RATING_32_OC -> 7 / 8.0;
       case RATING_48_OC -> 1 + 3 / 32.0;

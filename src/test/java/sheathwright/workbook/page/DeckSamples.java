@@ -16,6 +16,8 @@ final class DeckSamples {
         24/0,0.47,24,no,15
         32/16,15/32,16,yes,25
         20-oc,19/32,32,yes,12
+        32/16,5/8,24,no,10
+        none,1/2,16,no,
         """);
     tables.put(
         "panel_weight",

@@ -55,4 +55,29 @@ class FillBookTest {
     }
     assertThat(Agreement.differences(Cells.written(book), Cells.byPoi(book))).isEmpty();
   }
+
+  /**
+   * A row that is answered in part lends no formulas, and its own cells follow those of the rest.
+   */
+  @Test
+  void fillBook_holdsARowThatIsAnsweredInPart() throws IOException {
+    byte[] book =
+        FillBook.bytes(
+            Samples.filled(
+                "nail_resistance",
+                """
+                diameter_in,length_in,head_diameter_in,shank,specific_gravity,thickness_in,panel_gravity,moisture
+                0.131,2.5,0.281,smooth,0.42,7/16,0.5,stays-wet
+                0.131,2.5,0.281,smooth,0.42,7/16,0.5,stays-dry
+                """));
+    assertThat(Agreement.differences(Cells.written(book), Cells.byPoi(book))).isEmpty();
+    try (XSSFWorkbook workbook = Cells.opened(book)) {
+      XSSFSheet filled = workbook.getSheet("Filled");
+      int error = filled.getRow(FIRST).getLastCellNum() - 1;
+      assertThat(filled.getRow(FIRST).getCell(error).getStringCellValue())
+          .startsWith("moisture says that the panel is wet");
+      assertThat(filled.getRow(FIRST).getCell(error - 4).getNumericCellValue()).isPositive();
+      assertThat(filled.getRow(FIRST).getCell(error - 3).getCellFormula()).isNotEmpty();
+    }
+  }
 }

@@ -49,7 +49,7 @@ final class NailSamples {
         """
         diameter_in,length_in,head_diameter_in,shank,rings_in,specific_gravity,thickness_in,panel_gravity,shim_in,load_duration,moisture,temperature_f
         0.131,2.5,0.281,smooth,,0.42,7/16,0.5,,,,
-        0.113,2-3/8,0.281,ring,1.5,0.42,15/32,0.42,3/8,snow,stays-wet,110
+        0.113,2-3/8,0.281,ring,1.5,0.42,15/32,0.42,3/8,snow,dries-later,110
         0.131,2.5,0.281,stainless,0,0.5,3/4,0.5,0,ten-years,dries-later,140
         """);
     tables.put(
