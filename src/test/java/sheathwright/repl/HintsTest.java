@@ -16,8 +16,8 @@ class HintsTest {
           new Row("yd(3)", "there is no unit or function \"yd\"", "in, ft, sqft"),
           new Row(
               "sheetsByArea(in(3), pct(10))",
-              "a length (in, ft) stands where an area (sqft) is due",
-              "for instance sheetsByArea(sqft("),
+              "deck area is in(3); it must be a number of sq ft",
+              "sq ft"),
           new Row(
               "sheetsByArea(32, pct(10))",
               "a number without a unit stands where an area (sqft) is due",
