@@ -101,8 +101,7 @@ final class SavedThings {
       own.add(new SessionPart.Drawn(name, plan.old(), plan.marks(), plan.list()));
     }
     boolean isAdded = false;
-    Object told =
-        value instanceof CourseLayout courses ? courses.laid(Reading.aside()) : value;
+    Object told = value instanceof CourseLayout courses ? courses.laid(Reading.aside()) : value;
     for (Map.Entry<String, Object> member : membersOf(told).entrySet()) {
       isAdded |= add(name + "_" + member.getKey(), member.getValue(), own, depth + 1);
     }

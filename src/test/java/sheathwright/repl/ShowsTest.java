@@ -54,8 +54,7 @@ class ShowsTest {
   @Test
   void aLaidPlane_isSaidInWords() {
     DeckLayout deck = Layouts.layout(Plane.rectangle("shed", ft(8), ft(4)), Supports.every(in(24)));
-    assertThat(Shows.text(deck.planes().get(0)))
-        .isEqualTo("1 sheet laid on plane shed, 32 sq ft");
+    assertThat(Shows.text(deck.planes().get(0))).isEqualTo("1 sheet laid on plane shed, 32 sq ft");
   }
 
   @Test
