@@ -60,6 +60,11 @@ public final class Reading {
     return this;
   }
 
+  /** Everything that was read, in order. */
+  public List<Traced> values() {
+    return read.stream().map(Solution.Input::value).toList();
+  }
+
   private void remember(Solution.Input input) {
     if (isSolved) {
       throw new IllegalStateException(input.label() + " is read after the solution was made of it");

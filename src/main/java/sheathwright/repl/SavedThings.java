@@ -17,6 +17,7 @@ import sheathwright.catalog.Column;
 import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Reading;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
@@ -100,7 +101,8 @@ final class SavedThings {
       own.add(new SessionPart.Drawn(name, plan.old(), plan.marks(), plan.list()));
     }
     boolean isAdded = false;
-    for (Map.Entry<String, Object> member : membersOf(value).entrySet()) {
+    Object told = value instanceof CourseLayout courses ? courses.laid(Reading.aside()) : value;
+    for (Map.Entry<String, Object> member : membersOf(told).entrySet()) {
       isAdded |= add(name + "_" + member.getKey(), member.getValue(), own, depth + 1);
     }
     return isAdded;

@@ -7,6 +7,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
+import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 
 /**
@@ -106,6 +107,11 @@ public final class Supports {
   public Centers centers(Reading solving) {
     solving.and(reading);
     return centers;
+  }
+
+  /** What they were said to be. */
+  public List<Traced> given() {
+    return reading.values();
   }
 
   @Override

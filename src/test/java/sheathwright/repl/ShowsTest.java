@@ -43,10 +43,18 @@ class ShowsTest {
 
   @Test
   void aThingWithoutWordsOfItsOwn_isATableOfItsParts() {
-    DeckLayout deck = Layouts.layout(Plane.rectangle("shed", ft(8), ft(4)), Supports.every(in(24)));
-    assertThat(Shows.text(deck.planes().get(0)))
+    assertThat(Shows.text(new Bare(Plane.rectangle("shed", ft(8), ft(4)))))
         .contains("plane()", "plane shed, 32 sq ft")
-        .doesNotContain("CourseLayout", "[");
+        .doesNotContain("Bare", "[");
+  }
+
+  /** A thing without words of its own. */
+  record Bare(Plane plane) {}
+
+  @Test
+  void aLaidPlane_isSaidInWords() {
+    DeckLayout deck = Layouts.layout(Plane.rectangle("shed", ft(8), ft(4)), Supports.every(in(24)));
+    assertThat(Shows.text(deck.planes().get(0))).isEqualTo("1 sheet laid on plane shed, 32 sq ft");
   }
 
   @Test

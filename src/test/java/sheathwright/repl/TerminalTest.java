@@ -160,7 +160,7 @@ class TerminalTest {
     awaits("Enter goes on");
     type("q");
     awaits("> ");
-    assertThat(screen.toString()).doesNotContain("velocityPressure");
+    assertThat(screen.toString()).doesNotContain("meanRoofHeight");
 
     type("nailsPerSheet(in(16), " + TAB);
     awaits("nailing: how far apart its nails stand");

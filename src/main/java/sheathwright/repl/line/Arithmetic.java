@@ -5,6 +5,7 @@ import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
 import sheathwright.figure.Unit;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Units;
 import sheathwright.repl.line.Parser.Beyond;
 
@@ -186,6 +187,9 @@ final class Arithmetic {
   private static Piece plain(String sign, Piece left, Number one, Piece right, Number other) {
     boolean areWhole = one instanceof Integer && other instanceof Integer;
     if (sign.equals("/")) {
+      if (other.doubleValue() == 0) {
+        throw new RefusedException("nothing can be divided by zero");
+      }
       String below = right.value() instanceof Integer ? right.java() + ".0" : right.operand();
       boolean isName = !right.java().matches("\\d+");
       return Piece.loose(

@@ -89,7 +89,8 @@ public final class CourseLayout {
 
   @Override
   public String toString() {
-    return "%d sheets laid on %s".formatted(laid.sheets().size(), plane);
+    int sheets = laid.sheets().size();
+    return "%d %s laid on %s".formatted(sheets, sheets == 1 ? "sheet" : "sheets", plane);
   }
 
   /** Lays one plane. */
