@@ -13,11 +13,9 @@ import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Pieces;
-import sheathwright.figure.Reading;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
-import sheathwright.job.SurveyTables.Flatness;
 import sheathwright.job.table.Row;
 import sheathwright.leveling.plan.FramingAnswer;
 import sheathwright.leveling.plan.LevelCost;
@@ -28,7 +26,6 @@ import sheathwright.leveling.plan.SisterRules;
 import sheathwright.leveling.string.StringLine;
 import sheathwright.leveling.string.StringReading;
 import sheathwright.leveling.string.SuspicionRules;
-import sheathwright.leveling.target.TargetRules;
 
 /** Every plane whose rafters were read at several stations, and what it all comes to. */
 public final class Survey {
@@ -48,16 +45,9 @@ public final class Survey {
   private final Figure<Pieces> shims;
   private final Figure<Money> sticks;
 
-  /** What was chosen for all planes: what rafters are brought to, and how flat. */
-  record Choices(TargetRules.Shape shape, Flatness flatness) {}
-
   Survey(Job job, Framing framing) {
-    Reading reading = new Reading();
-    Choices chosen =
-        new Choices(
-            reading.word("what the rafters are brought to", job.fact(SurveyTables.TARGET)),
-            reading.word("the flatness required", job.fact(SurveyTables.FLATNESS)));
-    choices = reading.solution("leveling_choices");
+    SurveyChoices chosen = SurveyChoices.of(job);
+    choices = chosen.solution();
     FramingAnswer answer = FramingAnswer.of(framing.greatestRatio(), framing.nothingReported());
     LevelRules rules = rules(job);
     SuspicionRules suspicion = SuspicionRules.usual();

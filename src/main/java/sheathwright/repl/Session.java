@@ -124,7 +124,7 @@ public final class Session implements AutoCloseable {
     try {
       return switch (java().analysis().analyzeCompletion(reader.rewritten(text)).completeness()) {
         case DEFINITELY_INCOMPLETE, CONSIDERED_INCOMPLETE -> false;
-        default -> true;
+        case COMPLETE, COMPLETE_WITH_SEMI, EMPTY, UNKNOWN -> true;
       };
     } catch (StackOverflowError tooLong) {
       return true; // and is said to be when it is run
@@ -159,11 +159,7 @@ public final class Session implements AutoCloseable {
    * @return whether it went on to the end
    */
   boolean answers(List<String> lines, BiPredicate<Integer, Answer> isToGoOn) {
-    return evaluation.answers(
-        lines,
-        this::mustRunAlone,
-        this::alone,
-        isToGoOn);
+    return evaluation.answers(lines, this::mustRunAlone, this::alone, isToGoOn);
   }
 
   private boolean mustRunAlone(String line) {

@@ -53,7 +53,7 @@ class WorkbookRulesTest {
           "ATAN",
           "NA");
   private static final Set<String> LITERALS =
-      Set.of("0", "1", "2", "12", "100", "144", "2000", "14400");
+      Set.of("0", "1", "2", "12", "100", "144", "1728", "2000", "14400");
 
   private static Map<String, byte[]> books;
   private static Map<String, byte[]> again;
