@@ -16,7 +16,11 @@ import sheathwright.repl.line.Parser.Beyond;
  * thickness, for instance, cannot: of what would be the question.
  */
 enum Fact {
-  SPACING(List.of("spacing_in", "support_spacing_in"), "practical_nail_spacing", "tributary_area"),
+  SPACING(
+      List.of("spacing_in", "support_spacing_in"),
+      "practical_nail_spacing",
+      "tributary_area",
+      "heel_nails"),
   SPECIES(List.of("species")),
   GRADE(List.of("grade")),
   SIZE(List.of("size")),
