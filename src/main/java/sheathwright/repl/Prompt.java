@@ -66,7 +66,9 @@ public final class Prompt {
     PrintWriter out = terminal.writer();
     Pager pager = new Pager(() -> screen(terminal), out, () -> key(terminal));
     out.println(
-        "Sheathwright. help tells what can be typed, exit leaves. Planning help: local code decides.");
+        """
+        Sheathwright. help tells what can be typed, exit leaves.
+        Planning help: local code decides.""");
     terminal.handle(Terminal.Signal.INT, signal -> session.stop());
     PrintStream before = System.out;
     Ceiling ceiling = new Ceiling(before);
@@ -113,7 +115,7 @@ public final class Prompt {
     }
     String said =
         reader.readLine(
-            "Not saved: save \"name.xlsx\" or \"name.session\" keeps it under a name, resume brings it back. Leave? y/n ");
+            "Not saved; save \"name.xlsx\" keeps it, resume brings it back. Leave? y/n ");
     return said.strip().toLowerCase(Locale.ROOT).startsWith("y");
   }
 
