@@ -118,9 +118,10 @@ public final class RafterUplifts {
     Choice<String> heading = heading(before, printed.get(printed.size() - 1));
     for (int i = printed.size() - 2; i >= 0; i--) {
       heading =
-          Choice.choose(given.isAtMost(printed.get(i)), heading(before, printed.get(i)), heading);
+          Choice.choose(given.isAtMost(printed.get(i)), heading(before, printed.get(i)), heading)
+              .as(i == 0 ? name : name + "_from_" + i);
     }
-    return heading.as(name);
+    return heading;
   }
 
   private static Choice<String> heading(String before, Figure<?> printed) {

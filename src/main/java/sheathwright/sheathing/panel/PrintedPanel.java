@@ -3,6 +3,7 @@ package sheathwright.sheathing.panel;
 import static java.util.stream.Collectors.joining;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
@@ -81,6 +82,7 @@ final class PrintedPanel {
             .as("least_of_the_lower_in", Units.INCH);
     counted =
         Choice.choose(isPrinted, own, lower)
+            .as("row_that_counts")
             .onlyIf(
                 Condition.any(isPrinted, given.isAtLeast(least.minus(NEAR))),
                 reason(stamped, given, lower, least))
@@ -137,7 +139,9 @@ final class PrintedPanel {
     Choice<SpanRating> lower = Choice.literal(SpanRating.RATING_16_0);
     for (SpanRating rating : SpanRating.values()) {
       if (rating.lower() != SpanRating.RATING_16_0) {
-        lower = Choice.choose(stamped.is(rating), rating.lower(), lower);
+        lower =
+            Choice.choose(stamped.is(rating), rating.lower(), lower)
+                .as("lower_up_to_" + rating.name().toLowerCase(Locale.ROOT));
       }
     }
     return lower;
