@@ -91,13 +91,15 @@ final class PlaceInWind {
   Figure<StrengthPressure> atOverhang(Figure<StrengthPressure> velocity) {
     var both =
         WALL.minus(coefficient("outward")).as("above_and_below_coefficient", Units.RATIO, SOFFIT);
+    var byFigure = site.edition().choice().is(LoadEdition.ASCE7_10);
+    var zone =
+        Choice.choose(byFigure, place.zone().choice(), Choice.literal(WindZone.ZONE_2))
+            .as("zone_of_the_figure"); // later editions have zones that no figure knows
     var drawn =
         NOTHING
-            .minus(WindTables.overhangCoefficient(area, slope, place.zone()))
+            .minus(WindTables.overhangCoefficient(area, slope, zone))
             .as("drawn_coefficient", Units.RATIO);
-    var coefficient =
-        Figure.choose(site.edition().choice().is(LoadEdition.ASCE7_10), drawn, both)
-            .as("overhang_coefficient", Units.RATIO);
+    var coefficient = Figure.choose(byFigure, drawn, both).as("overhang_coefficient", Units.RATIO);
     return velocity.times(coefficient).as("overhang_strength_psf", Units.STRENGTH_PSF, METHOD);
   }
 

@@ -21,7 +21,7 @@ final class WindSamples {
         "overhang_uplift",
         """
         wind_mph,exposure,height_ft,rise_in_12,roof,zone,area_sf,edition
-        130,b,30,4,gable,3,,7-16
+        130,b,30,4,gable,2e,,7-16
         150,c,18,12,hip,3,37,7-22
         110,d,9,5,gable,3,32,7-10
         """);
