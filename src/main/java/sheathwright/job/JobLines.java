@@ -81,7 +81,8 @@ public final class JobLines {
     String name = row.of(PlaceFields.PLANE).plain();
     StringBuilder plane = new StringBuilder();
     if (row.has(PlaceFields.CORNERS)) {
-      plane.append("Plane.outline(%s, %s)".formatted(quoted(name), java(row.of(PlaceFields.CORNERS))));
+      plane.append(
+          "Plane.outline(%s, %s)".formatted(quoted(name), java(row.of(PlaceFields.CORNERS))));
     } else {
       plane.append(
           "Plane.trapezoid(%s, %s, %s, %s, %s)"

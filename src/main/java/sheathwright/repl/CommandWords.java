@@ -32,8 +32,7 @@ final class CommandWords {
   private static final Map<String, BiFunction<Session, String, Answer>> BY_WORD =
       Map.ofEntries(
           Map.entry("help", CommandWords::help),
-          Map.entry(
-              "show", (session, about) -> page(session.pages().show(thing(session, about)))),
+          Map.entry("show", (session, about) -> page(session.pages().show(thing(session, about)))),
           Map.entry("explain", CommandWords::explain),
           Map.entry("explainAll", CommandWords::explainAll),
           Map.entry("print", CommandWords::print),

@@ -25,8 +25,8 @@ import sheathwright.catalog.Catalog;
 import sheathwright.catalog.Parameter;
 import sheathwright.figure.RefusedException;
 import sheathwright.job.table.ProblemsException;
-import sheathwright.repl.show.Hints;
 import sheathwright.repl.shell.Exits;
+import sheathwright.repl.show.Hints;
 
 /**
  * What the prompt says when a line cannot be taken: what was given, what is allowed, and something

@@ -131,14 +131,14 @@ final class Evaluation {
 
   private Block planned(
       int first, List<String> lines, Predicate<String> mustRunAlone, Set<Integer> single) {
-    return          Block.at(
-              first,
-              lines,
-              new Plan(definitions.copy(), values, isWaiting),
-              values,
-              name -> java.get().knows(name),
-              line -> isPlain(line) && !mustRunAlone.test(line),
-              single::contains);
+    return Block.at(
+        first,
+        lines,
+        new Plan(definitions.copy(), values, isWaiting),
+        values,
+        name -> java.get().knows(name),
+        line -> isPlain(line) && !mustRunAlone.test(line),
+        single::contains);
   }
 
   /** Whether a line can be compiled with others as it was typed. */
@@ -171,8 +171,7 @@ final class Evaluation {
         return Optional.empty();
       }
       journal.begin(line);
-      return Optional.of(
-          made.isEmpty() ? answers((Reading.Compiled) reading, line) : given(made));
+      return Optional.of(made.isEmpty() ? answers((Reading.Compiled) reading, line) : given(made));
     } catch (Unreadable wrong) {
       return Optional.of(List.of(failed(wrong, line, wrong.at())));
     }
@@ -199,10 +198,7 @@ final class Evaluation {
           .map(
               made ->
                   new Made(
-                      made.name(),
-                      made.java(),
-                      new Value(made.value(), made.type()),
-                      made.notes()))
+                      made.name(), made.java(), new Value(made.value(), made.type()), made.notes()))
           .toList();
     }
     return varying.made(reading.java()).stream().toList();

@@ -19,12 +19,13 @@ class HintsTest {
               "deck area is in(3); it must be a number of sq ft",
               "sq ft"),
           new Row(
-              "sheetsByArea(32, pct(10))",
-              "deck area is 32 without a unit; write 32 sq ft",
-              ""),
+              "sheetsByArea(32, pct(10))", "deck area is 32 without a unit; write 32 sq ft", ""),
           new Row("sqft(\"a\")", "a text in quotes stands where a number without", ""),
           new Row("in(3).plus(psf(4))", "4 psf cannot be added to 3 in: they do not measure", ""),
-          new Row("nailsPerSheet(in(16), pct(6))", "edge spacing is pct(6); it must be a number of", "inches"),
+          new Row(
+              "nailsPerSheet(in(16), pct(6))",
+              "edge spacing is pct(6); it must be a number of",
+              "inches"),
           new Row("in(3).bar()", "there is no \"bar\" behind this dot", "Tab"),
           new Row("String s = null; s.length()", "it asks something of a name that holds", ""),
           new Row("List.of(1).get(3)", "there is no place 3; there are 1", ""),

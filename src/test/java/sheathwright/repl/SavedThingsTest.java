@@ -21,8 +21,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import sheathwright.repl.show.Screen;
 import sheathwright.figure.Figure;
+import sheathwright.repl.show.Screen;
 
 /** Nothing that a session holds is left out of its file unsaid. */
 class SavedThingsTest {
@@ -143,7 +143,8 @@ class SavedThingsTest {
       EstimatorGuideTest.answer(first, "a");
       assertThat(first.isUnsaved()).isTrue();
     }
-    try (Session second = Session.atPrompt(new Autosave(state, "29991231-235959-1"), () -> Screen.PIPE)) {
+    try (Session second =
+        Session.atPrompt(new Autosave(state, "29991231-235959-1"), () -> Screen.PIPE)) {
       assertThat(second.isUnsaved()).isFalse();
       assertThat(EstimatorGuideTest.answer(second, "resume"))
           .isEqualTo("a = 1 in\nb = 2 in   from a");

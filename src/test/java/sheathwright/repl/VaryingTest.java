@@ -77,7 +77,8 @@ class VaryingTest {
     assertThat(answer("vary(\"order\", \"none\", in(3))"))
         .startsWith("there is no variable \"none\"");
     assertThat(answer("vary(\"order\")")).startsWith("vary takes what is asked for");
-    assertThat(answer("vary(\"order\", \"area\", in(3))")).startsWith("a length (in, ft) stands where an area (sqft) is due");
+    assertThat(answer("vary(\"order\", \"area\", in(3))"))
+        .startsWith("a length (in, ft) stands where an area (sqft) is due");
     answer("Object f() { return area; }");
     answer("by = f()");
     assertThat(answer("vary(\"by\", \"area\", sqft(3))")).contains("by way of f");

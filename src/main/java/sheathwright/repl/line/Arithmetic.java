@@ -4,8 +4,8 @@ import java.util.List;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
-import sheathwright.figure.Unit;
 import sheathwright.figure.RefusedException;
+import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
 import sheathwright.repl.line.Parser.Beyond;
 

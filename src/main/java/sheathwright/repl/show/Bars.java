@@ -85,8 +85,7 @@ public final class Bars {
   }
 
   private static String ofChecks(List<Check> checks, int columns) {
-    double longest =
-        Math.max(1, checks.stream().mapToDouble(Bars::ratio).max().orElse(1));
+    double longest = Math.max(1, checks.stream().mapToDouble(Bars::ratio).max().orElse(1));
     int label = longest(checks.stream().map(Check::what));
     int width = width(columns - label - longest(checks.stream().map(Bars::said)));
     int limit = (int) Math.round(width / longest);

@@ -163,7 +163,9 @@ class PerturbationTest {
                   .filter(table -> table.problems().isEmpty())
                   .findFirst()
                   .orElseThrow(
-                      () -> new AssertionError("nothing else may stand for " + function + " " + input));
+                      () ->
+                          new AssertionError(
+                              "nothing else may stand for " + function + " " + input));
           byte[] fresh = FillBook.bytes(other);
           byte[] edited = Perturbed.edited(old, inputs(other, fresh));
           Following.assertFollows(function + " " + input.name(), edited, fresh);
