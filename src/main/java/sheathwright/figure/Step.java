@@ -64,11 +64,6 @@ public sealed interface Step {
     return this instanceof LookedUp found ? Optional.of(found.table) : Optional.empty();
   }
 
-  /** The list that it was gathered from, if it was. */
-  default Optional<Roll> gatheredFrom() {
-    return this instanceof Gathered gathered ? Optional.of(gathered.roll) : Optional.empty();
-  }
-
   /** What it was made from, in the order in which the formula reads. */
   List<Traced> operands();
 

@@ -15,6 +15,7 @@ import sheathwright.figure.Source;
 import sheathwright.figure.Table;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.loads.wind.CodeWind;
 import sheathwright.published.Published;
 import sheathwright.wood.Nds;
 

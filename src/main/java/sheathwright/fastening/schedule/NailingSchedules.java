@@ -11,6 +11,7 @@ import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Speed;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
+import sheathwright.loads.wind.CodeWind;
 
 /** The codes' nailing of roof panels by edition. */
 public final class NailingSchedules {

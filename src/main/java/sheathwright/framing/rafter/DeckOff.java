@@ -49,7 +49,7 @@ public record DeckOff(
             value = "hung_psf",
             preset = "0",
             least = 0,
-            most = 50,
+            most = 100,
             rule = "0 if neither a ceiling nor insulation hangs from the rafters")
         Figure<Pressure> hung) {
 

@@ -3,6 +3,7 @@ package sheathwright.framing.rafter;
 import java.util.List;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
+import sheathwright.catalog.Narrowed;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
@@ -17,6 +18,8 @@ import sheathwright.figure.Table;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.loads.wind.CodeWind;
+import sheathwright.loads.wind.Exposure;
 import sheathwright.published.Published;
 
 /** How hard the wind pulls rafters off the wall. */
@@ -35,6 +38,12 @@ public final class RafterUplifts {
       Figure.constant("steep_rise_in_12", 5, Units.RISE_IN_12, TABLE.source()).symbol("5 in 12");
   private static final Figure<Force> NOTHING = Figure.of(0, Units.POUND);
 
+  private static final double LEAST_WIND = 85;
+  private static final double MOST_WIND = 140;
+  private static final String WIND_RULE = "where the table ends; over 140 an engineer decides";
+  private static final String NOT_READ =
+      "exposure: the table's part for Exposure C and D, where the wind pulls harder, is not here; ask an engineer";
+
   private RafterUplifts() {}
 
   /** How the table divides pitches. */
@@ -44,8 +53,8 @@ public final class RafterUplifts {
   }
 
   /**
-   * What the wind pulls at the joint of one rafter and the wall in Exposure B, and whether the tie
-   * that is there holds it.
+   * What the wind pulls at the joint of one rafter and the wall, and whether the tie that is there
+   * holds it.
    *
    * <pre>
    * uplift  = printed at the next larger printed wind, roof span and spacing, by the pitch
@@ -57,12 +66,12 @@ public final class RafterUplifts {
    * footing. A tie nobody saw is no tie. Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
-   * upliftTie(in(16), mph(115), ft(28), pitch(4), lb(0)).uplift() // 132 lb
-   * upliftTie(in(24), mph(130), ft(30), pitch(6), lb(400)).ok() // yes
+   * upliftTie(in(16), CodeWind.of(mph(115), EXPOSURE_B), ft(28), pitch(4), lb(0)).uplift() // 132 lb
+   * upliftTie(in(24), CodeWind.of(mph(130), EXPOSURE_B), ft(30), pitch(6), lb(400)).ok() // yes
    * }</pre>
    *
    * @param spacing of rafters or trusses, center to center, 4 in to 24 in
-   * @param wind the ultimate speed of the code's map, 50 mph to 140 mph
+   * @param wind the ultimate speed of the code's map, 85 mph to 140 mph, in Exposure B
    * @param roofSpan from wall to wall, 1 ft to 48 ft
    * @param rise of the roof, 0 in 12 to 24 in 12
    * @param tie what the tie that is there is listed for, 0 lb to 10000 lb
@@ -73,15 +82,14 @@ public final class RafterUplifts {
   @LibraryFunction
   public static UpliftTie upliftTie(
       @Column("spacing_in") Figure<Length> spacing,
-      @Column("wind_mph") Figure<Speed> wind,
+      @Narrowed(column = "wind_mph", least = LEAST_WIND, most = MOST_WIND, rule = WIND_RULE)
+          CodeWind wind,
       @Column("roof_span_ft") Figure<Length> roofSpan,
       @Column("rise_in_12") Figure<Ratio> rise,
       @Column(value = "tie_lb", preset = "0") Figure<Force> tie) {
     var v =
-        wind.within(
-            "wind_mph",
-            Units.MPH,
-            Limits.between(50, 140, "where the table ends; over 140 an engineer decides"));
+        wind.speed()
+            .within("wind_mph", Units.MPH, Limits.between(LEAST_WIND, MOST_WIND, WIND_RULE));
     var s =
         spacing.within(
             "spacing_in", Units.INCH, Limits.between(4, 24, "where the table ends; 16 is usual"));
@@ -107,6 +115,7 @@ public final class RafterUplifts {
                 upTo("spacing_row", "", s, SPACINGS),
                 upTo("span_row", "", span, SPANS),
                 Choice.choose(slope.isLessThan(STEEP), Pitch.BELOW_5, Pitch.FROM_5).as("pitch_row"))
+            .onlyIf(wind.exposure().choice().is(Exposure.EXPOSURE_B), NOT_READ)
             .as("uplift_lb", Units.POUND, TABLE.source());
     var missing = uplift.minus(there).max(NOTHING).as("missing_lb", Units.POUND);
     return new UpliftTie(uplift, missing, missing.isAtMost(NOTHING).as("ok"));

@@ -61,11 +61,6 @@ public sealed interface Reading {
       typed.put(inJava, inTyped);
     }
 
-    /** All of another text's places, which stands in this one from a place on. */
-    void putAll(int from, Places inside) {
-      inside.typed.forEach((inJava, inTyped) -> typed.put(from + inJava, inTyped));
-    }
-
     /** The place in the line as typed. */
     public int typed(int inJava) {
       Map.Entry<Integer, Integer> before = typed.floorEntry(inJava);

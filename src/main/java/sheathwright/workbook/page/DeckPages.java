@@ -3,10 +3,10 @@ package sheathwright.workbook.page;
 import java.util.ArrayList;
 import java.util.List;
 import sheathwright.figure.Choice;
-import sheathwright.figure.Figure;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
+import sheathwright.framing.rafter.DeckOffWay;
 import sheathwright.framing.rafter.RafterScreening;
 import sheathwright.job.Deck;
 import sheathwright.job.DeckAreas;
@@ -153,7 +153,7 @@ final class DeckPages {
     estimate
         .framing()
         .rafters()
-        .ifPresent(screening -> tab.entry("While the deck is off", braces(screening), ""));
+        .ifPresent(screening -> tab.entry("While the deck is off", deckOff(screening), ""));
     boolean hasPatches = false;
     for (Deck.Part part : estimate.deck().parts()) {
       if (part.patches().isPresent()) {
@@ -182,12 +182,29 @@ final class DeckPages {
     }
   }
 
-  private static Choice<String> braces(RafterScreening screening) {
-    return Choice.choose(
-            screening.deckOffBrace().isMoreThan(Figure.of(0, Units.INCH)),
-            Choice.literal("brace the rafters' upper edges as close as Proof says"),
-            Choice.literal("no brace is close enough: nobody walks or loads an open rafter"))
-        .as("deck_off_in_words");
+  /** What a crew does, so that open rafters bear whoever works on them. */
+  private static Choice<String> deckOff(RafterScreening screening) {
+    Choice<String> words = Choice.literal(inWords(DeckOffWay.NOBODY_ON_IT));
+    for (DeckOffWay way : DeckOffWay.values()) {
+      if (way != DeckOffWay.NOBODY_ON_IT) {
+        words =
+            Choice.choose(screening.deckOffWay().is(way), Choice.literal(inWords(way)), words)
+                .as("deck_off_in_words_" + (way.ordinal() + 1));
+      }
+    }
+    return words.as("deck_off_in_words");
+  }
+
+  private static String inWords(DeckOffWay way) {
+    return switch (way) {
+      case AS_IT_STANDS -> "held as they are, the rafters bear one person";
+      case FEW_SHEETS_OR_BRACES ->
+          "open a few sheets at a time, or brace the rafters' upper edges as close as Proof says";
+      case BRACES -> "brace the rafters' upper edges as close as Proof says";
+      case PLANKS_AND_BRACES ->
+          "stand on planks over three rafters or more, braced as close as Proof says";
+      case NOBODY_ON_IT -> "no brace is close enough: nobody walks or loads an open rafter";
+    };
   }
 
   /** How the pieces are cut, for the saw. */

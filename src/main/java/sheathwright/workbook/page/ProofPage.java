@@ -89,6 +89,10 @@ final class ProofPage {
         "Braces at most this far apart",
         screening.deckOffBrace(),
         "0 where none would be enough; nobody walks an open rafter that is not held");
+    tab.entry(
+        "The same, for who stands on planks",
+        screening.deckOffPlankBrace(),
+        "planks over three rafters or more; common practice, no source");
   }
 
   private static void sisters(Tab tab, SisterSizes sisters) {

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import sheathwright.catalog.Asked;
 
 /** What holds rafters to each other and to the wall. */
@@ -17,6 +18,7 @@ class LoadPathTest {
   private static final Asked TIE =
       Asked.of("uplift_tie")
           .with("wind_mph", "115")
+          .with("exposure", "b")
           .with("spacing_in", "16")
           .with("roof_span_ft", "28")
           .with("rise_in_12", "4");
@@ -115,6 +117,14 @@ class LoadPathTest {
     assertThat(TIE.number("missing_lb")).isEqualTo(132);
     assertThat(TIE.with("tie_lb", "132").answer("ok")).isEqualTo("yes");
     assertThat(TIE.with("tie_lb", "131").number("missing_lb")).isEqualTo(1);
+  }
+
+  /** In the open the wind pulls harder than the table that was read says. */
+  @ParameterizedTest
+  @ValueSource(strings = {"c", "d"})
+  void anOpenSite_isRefusedAndNotTakenForATown(String exposure) {
+    assertThat(TIE.with("exposure", exposure).refusal().orElseThrow())
+        .contains("Exposure C and D, where the wind pulls harder");
   }
 
   @Test

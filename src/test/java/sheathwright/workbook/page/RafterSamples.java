@@ -42,10 +42,10 @@ final class RafterSamples {
     tables.put(
         "uplift_tie",
         """
-        wind_mph,spacing_in,roof_span_ft,rise_in_12,tie_lb
-        115,16,28,4,
-        130,24,30,6,400
-        140,12,48,5,300
+        wind_mph,exposure,spacing_in,roof_span_ft,rise_in_12,tie_lb
+        115,b,16,28,4,
+        130,b,24,30,6,400
+        140,b,12,48,5,300
         """);
     tables.put(
         "rafter_screening",

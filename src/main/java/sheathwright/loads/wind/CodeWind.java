@@ -1,14 +1,13 @@
-package sheathwright.fastening.schedule;
+package sheathwright.loads.wind;
 
 import sheathwright.catalog.Column;
 import sheathwright.catalog.Columns;
 import sheathwright.figure.Figure;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Speed;
-import sheathwright.loads.wind.Exposure;
 
 /**
- * The wind that a code's nailing answers to.
+ * The wind as a building code's own tables ask for it.
  *
  * @param speed ultimate wind speed
  * @param exposure of the site
