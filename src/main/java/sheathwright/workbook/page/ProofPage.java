@@ -92,7 +92,7 @@ final class ProofPage {
     tab.entry(
         "The same, for who stands on planks",
         screening.deckOffPlankBrace(),
-        "planks over three rafters or more; common practice, no source");
+        "planks that reach over three rafters or more");
   }
 
   private static void sisters(Tab tab, SisterSizes sisters) {
