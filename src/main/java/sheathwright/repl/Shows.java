@@ -25,12 +25,16 @@ import sheathwright.figure.Word;
  */
 final class Shows {
 
-  /** The answers that the crew marks or cuts, by the names of their figures. */
-  private static final Map<String, Marked> MARKED =
-      Catalog.shipped().cards().stream()
-          .flatMap(card -> card.results().stream())
-          .filter(result -> result.marked() != Marked.NOT)
-          .collect(toMap(Result::column, Result::marked, (one, other) -> one));
+  /** Gathered when the first length that was worked out is shown. */
+  private static final class Answers {
+
+    /** The answers that the crew marks or cuts, by the names of their figures. */
+    private static final Map<String, Marked> MARKED =
+        Catalog.shipped().cards().stream()
+            .flatMap(card -> card.results().stream())
+            .filter(result -> result.marked() != Marked.NOT)
+            .collect(toMap(Result::column, Result::marked, (one, other) -> one));
+  }
 
   private Shows() {}
 
@@ -63,7 +67,9 @@ final class Shows {
 
   static String text(Object value) {
     if (value instanceof Traced traced) {
-      return MARKED.getOrDefault(traced.name(), Marked.NOT).shown(traced);
+      return Marked.isLengthWorkedOut(traced)
+          ? Answers.MARKED.getOrDefault(traced.name(), Marked.NOT).shown(traced)
+          : traced.toString();
     }
     if (value instanceof Check check) {
       return check.toString();
