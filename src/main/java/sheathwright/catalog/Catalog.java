@@ -2,17 +2,20 @@ package sheathwright.catalog;
 
 import static java.util.Comparator.comparingInt;
 import static java.util.stream.Collectors.joining;
+import static java.util.stream.Collectors.toCollection;
 
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import sheathwright.figure.RefusedException;
 
@@ -39,6 +42,13 @@ public final class Catalog {
   /** Every function, by room and name. */
   public List<Card> cards() {
     return places.values().stream().map(this::at).toList();
+  }
+
+  /** The packages in which functions stand. */
+  public Set<String> packages() {
+    return places.values().stream()
+        .map(place -> place.substring(0, place.lastIndexOf('.', place.indexOf('#'))))
+        .collect(toCollection(LinkedHashSet::new));
   }
 
   /** The card of one function; it is read when it is first asked for, as classes cost time. */
