@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import jdk.jshell.Diag;
 import jdk.jshell.JShell;
 import jdk.jshell.Snippet;
@@ -18,6 +19,7 @@ import sheathwright.repl.Values.Value;
 import sheathwright.repl.line.Mending;
 import sheathwright.repl.shell.Lines;
 import sheathwright.repl.shell.LiveControl;
+import sheathwright.repl.shell.OwnClasses;
 
 /**
  * The compiler behind a session: the JDK's shell with the trade's words in place. It knows only the
@@ -27,11 +29,18 @@ final class JavaShell implements AutoCloseable {
 
   private final CompletableFuture<Vocabulary> vocabulary =
       CompletableFuture.supplyAsync(Vocabulary::new);
+
+  /** An import of neither Java nor ours. */
+  private static final Pattern LIBRARY =
+      Pattern.compile("^\\s*import\\s+(?:static\\s+)?(?!javax?\\.|sheathwright\\.)");
+
   private final Map<String, VarSnippet> known = new HashMap<>();
   private final LiveControl control;
+  private final OwnClasses ownClasses = new OwnClasses();
   private final JShell shell;
   private final SourceCodeAnalysis analysis;
   private final Complaints complaints;
+  private boolean seesLibraries;
 
   /**
    * A shell whose lines reach a session.
@@ -43,7 +52,8 @@ final class JavaShell implements AutoCloseable {
     shell =
         JShell.builder()
             .executionEngine(control.provider(), Map.of())
-            .compilerOptions("-classpath", System.getProperty("java.class.path"), "-Xlint:none")
+            .compilerOptions("-Xlint:none")
+            .fileManager(ownClasses::alone)
             .build();
     analysis = shell.sourceCodeAnalysis();
     take(Vocabulary.AMOUNTS); // wakes the compiler while the vocabulary is gathered
@@ -77,6 +87,10 @@ final class JavaShell implements AutoCloseable {
   }
 
   List<SnippetEvent> ran(String source) {
+    if (!seesLibraries && LIBRARY.matcher(source).find()) {
+      seesLibraries = true;
+      shell.addToClasspath(System.getProperty("java.class.path"));
+    }
     return shell.eval(source);
   }
 
@@ -157,5 +171,6 @@ final class JavaShell implements AutoCloseable {
   @Override
   public void close() {
     shell.close();
+    ownClasses.close();
   }
 }
