@@ -50,7 +50,7 @@ public final class Job {
     onPlanes(reader, tables, "openings", PlaceFields.OPENINGS);
     onPlanes(reader, tables, "rafters", PlaceFields.SUPPORTS);
     onPlanes(reader, tables, "marks", PlaceFields.MARKS);
-    onPlanes(reader, tables, "readings", surveys ? SurveyTables.READINGS : PlaceFields.READINGS);
+    onPlanes(reader, tables, "readings", surveys ? SurveyFields.READINGS : PlaceFields.READINGS);
     prices =
         reader.keyed(
             tables.file("prices"),
@@ -61,7 +61,7 @@ public final class Job {
             List.of(
                 new Group(OfficeFields.PRICES, true),
                 new Group(OfficeFields.SISTER_PRICES, levels),
-                new Group(FramingTables.SISTER_STICKS, tables.choosesSisters())));
+                new Group(FramingFields.SISTER_STICKS, tables.choosesSisters())));
     rates =
         reader.keyed(
             tables.file("rates"),
@@ -71,18 +71,18 @@ public final class Job {
             "",
             List.of(
                 new Group(OfficeFields.RATES, true), new Group(OfficeFields.SISTER_RATES, levels)));
-    reports = rows(reader, tables, "reports", FramingTables.REPORTS);
-    layers = rows(reader, tables, "layers", FramingTables.LAYERS);
+    reports = rows(reader, tables, "reports", FramingFields.REPORTS);
+    layers = rows(reader, tables, "layers", FramingFields.LAYERS);
     maker =
         tables.has("maker")
-            ? MakerTable.read(
-                reader, tables.file("maker"), reader.rows(tables.file("maker"), MakerTable.FIELDS))
+            ? MakerFields.read(
+                reader, tables.file("maker"), reader.rows(tables.file("maker"), MakerFields.FIELDS))
             : List.of();
     once(reader, tables.file("planes"), planes, PlaceFields.PLANE);
     measured(reader, tables.file("planes"));
     oneDeadLoad(reader, tables);
     once(reader, tables.file("marks"), marks(), PlaceFields.MARK);
-    once(reader, tables.file("reports"), reports, FramingTables.REPORT);
+    once(reader, tables.file("reports"), reports, FramingFields.REPORT);
     if (levels) {
       if (surveys) {
         dropsOrReadings(reader, tables.file("readings"));
@@ -105,8 +105,8 @@ public final class Job {
     boolean levels = tables.has("readings");
     boolean surveys = tables.surveysRafters();
     boolean layered = tables.has("layers");
-    List<Field<?>> rafters = FramingTables.rafters(layered);
-    boolean hasRafters = tables.says(FramingTables.RAFTERS);
+    List<Field<?>> rafters = FramingFields.rafters(layered);
+    boolean hasRafters = tables.says(FramingFields.RAFTERS);
     String framing = "rafters that are checked (rafter_size and what belongs to it)";
     String stations =
         levels
@@ -118,12 +118,12 @@ public final class Job {
         new Group(JobFields.DECK, false),
         new Group(JobFields.PATCHES, false).needing("the table marks.csv", tables.has("marks")),
         new Group(rafters, layered || surveys),
-        new Group(FramingTables.oldRafters(layered), false).needing(framing, hasRafters),
-        new Group(FramingTables.SISTER_CHOICE, false).needing(framing, hasRafters),
+        new Group(FramingFields.oldRafters(layered), false).needing(framing, hasRafters),
+        new Group(FramingFields.SISTER_CHOICE, false).needing(framing, hasRafters),
         new Group(JobFields.sisters(surveys), levels).needing("the table readings.csv", levels),
-        new Group(SurveyTables.FACTS, surveys).needing(stations, surveys),
-        new Group(SurveyTables.TRUSS, surveys),
-        new Group(SurveyTables.STRING, false).needing(stations, surveys));
+        new Group(SurveyFields.FACTS, surveys).needing(stations, surveys),
+        new Group(SurveyFields.TRUSS, surveys),
+        new Group(SurveyFields.STRING, false).needing(stations, surveys));
   }
 
   private static List<Row> rows(
@@ -186,7 +186,7 @@ public final class Job {
 
   /** The dead load is given, or made from the layers of the roof. */
   private void oneDeadLoad(TableReader reader, JobTables tables) {
-    Input dead = facts.get(FramingTables.DEAD.name());
+    Input dead = facts.get(FramingFields.DEAD.name());
     if (dead != null && tables.has("layers")) {
       String message = "dead_psf: layers.csv makes the dead load; take one of the two out";
       reader.problem(tables.file("job"), dead.line(), "value", message);
@@ -196,7 +196,7 @@ public final class Job {
   /** A station has its drop, or what was read under the string. */
   private void dropsOrReadings(TableReader reader, CsvFile file) {
     for (Row row : readings()) {
-      if (row.has(PlaceFields.DROP) == row.has(SurveyTables.READING)) {
+      if (row.has(PlaceFields.DROP) == row.has(SurveyFields.READING)) {
         String message =
             "give the drop_in below the string or the reading_in under it, one of the two";
         reader.problem(file, row, PlaceFields.DROP, message);
@@ -240,12 +240,12 @@ public final class Job {
 
   /** Whether the job says what its rafters are, so that they can be checked. */
   public boolean knowsItsRafters() {
-    return knows(FramingTables.RAFTER_SIZE);
+    return knows(FramingFields.RAFTER_SIZE);
   }
 
   /** Whether the job asks which sisters would do. */
   public boolean choosesSisters() {
-    return knows(FramingTables.SISTER_SPECIES);
+    return knows(FramingFields.SISTER_SPECIES);
   }
 
   /** Whether the job has string-line readings. */
@@ -353,9 +353,9 @@ public final class Job {
   public Map<String, Traced> rafterFacts() {
     Map<String, Input> of = new LinkedHashMap<>();
     Stream.of(
-            FramingTables.rafters(!layers.isEmpty()),
-            FramingTables.oldRafters(!layers.isEmpty()),
-            FramingTables.SISTER_CHOICE)
+            FramingFields.rafters(!layers.isEmpty()),
+            FramingFields.oldRafters(!layers.isEmpty()),
+            FramingFields.SISTER_CHOICE)
         .flatMap(List::stream)
         .filter(this::knows)
         .map(Field::name)

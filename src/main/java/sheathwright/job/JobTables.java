@@ -94,7 +94,7 @@ public record JobTables(Map<String, CsvFile> files) {
 
   /** Whether the job asks which sisters would do. */
   boolean choosesSisters() {
-    return says(List.of(FramingTables.SISTER_CHOICE.get(0)));
+    return says(List.of(FramingFields.SISTER_CHOICE.get(0)));
   }
 
   /** Whether the job gives any of these facts. */

@@ -124,13 +124,13 @@ public final class TableGuide {
               new Part("every job", JobFields.JOB),
               new Part("the deck, where it is not as usual", JobFields.DECK),
               new Part("with marks.csv", JobFields.PATCHES),
-              new Part("rafters that are checked", FramingTables.RAFTERS),
-              new Part("more of those rafters", FramingTables.OLD_RAFTERS),
-              new Part("sisters to choose from", FramingTables.SISTER_CHOICE),
+              new Part("rafters that are checked", FramingFields.RAFTERS),
+              new Part("more of those rafters", FramingFields.OLD_RAFTERS),
+              new Part("sisters to choose from", FramingFields.SISTER_CHOICE),
               new Part("with readings.csv", JobFields.SISTERS),
-              new Part("with readings at several stations of a rafter", SurveyTables.FACTS),
-              new Part("the string, where readings were taken under it", SurveyTables.STRING),
-              new Part("trusses", SurveyTables.TRUSS));
+              new Part("with readings at several stations of a rafter", SurveyFields.FACTS),
+              new Part("the string, where readings were taken under it", SurveyFields.STRING),
+              new Part("trusses", SurveyFields.TRUSS));
       case PLANES -> List.of(new Part("eave and slope length, or corners", PlaceFields.PLANES));
       case OPENINGS -> List.of(new Part("every opening", PlaceFields.OPENINGS));
       case RAFTERS -> List.of(new Part("every measured rafter", PlaceFields.SUPPORTS));
@@ -138,15 +138,15 @@ public final class TableGuide {
       case READINGS ->
           List.of(
               new Part("one reading a rafter, at mid-length", PlaceFields.READINGS),
-              new Part("or several stations a rafter", SurveyTables.READINGS));
-      case REPORTS -> List.of(new Part("everything seen", FramingTables.REPORTS));
-      case LAYERS -> List.of(new Part("every layer", FramingTables.LAYERS));
-      case MAKER -> List.of(new Part("every requirement", MakerTable.FIELDS));
+              new Part("or several stations a rafter", SurveyFields.READINGS));
+      case REPORTS -> List.of(new Part("everything seen", FramingFields.REPORTS));
+      case LAYERS -> List.of(new Part("every layer", FramingFields.LAYERS));
+      case MAKER -> List.of(new Part("every requirement", MakerFields.FIELDS));
       case PRICES ->
           List.of(
               new Part("every job", OfficeFields.PRICES),
               new Part("with readings.csv", OfficeFields.SISTER_PRICES),
-              new Part("where sisters are chosen", FramingTables.SISTER_STICKS));
+              new Part("where sisters are chosen", FramingFields.SISTER_STICKS));
       case RATES ->
           List.of(
               new Part("every job", OfficeFields.RATES),

@@ -20,7 +20,7 @@ import sheathwright.job.table.TableReader;
  * What the covering's maker asks of the deck, from a table that the user fills from the maker's
  * engineering: each against what is there, with its evidence.
  */
-final class MakerTable {
+final class MakerFields {
 
   static final Field<Choice<String>> REQUIREMENT = Field.line("requirement", "Requirement");
 
@@ -38,7 +38,7 @@ final class MakerTable {
 
   private static final Limits SENSIBLE = Limits.between(0, 1_000_000, "");
 
-  private MakerTable() {}
+  private MakerFields() {}
 
   /** The requirements of a table; what cannot be read is said with its line. */
   static List<MakerRequirement> read(TableReader reader, CsvFile file, List<Row> rows) {
