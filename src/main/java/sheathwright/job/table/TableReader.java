@@ -29,20 +29,16 @@ public final class TableReader {
    * A table of two columns, the first of which names what stands in the second.
    *
    * @param file the table
-   * @param keyColumn heading of the first
-   * @param valueColumn heading of the second
+   * @param keys its headings
    * @param prefix begins the names of its cells in a workbook
    * @param suffix ends them
    * @param groups what may stand in it: a group is given whole or, where it is optional, not at all
    */
   public Map<String, Input> keyed(
-      RowSource file,
-      String keyColumn,
-      String valueColumn,
-      String prefix,
-      String suffix,
-      List<Group> groups) {
+      RowSource file, Keys keys, String prefix, String suffix, List<Group> groups) {
     Map<String, Input> inputs = new LinkedHashMap<>();
+    String keyColumn = keys.key();
+    String valueColumn = keys.value();
     List<String> both = List.of(keyColumn, valueColumn);
     TableColumns columns = columns(file, both, both, TableColumns::isNote, NOTE);
     if (!columns.missing().isEmpty()) {
