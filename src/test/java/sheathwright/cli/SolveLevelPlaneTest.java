@@ -137,7 +137,7 @@ class SolveLevelPlaneTest {
     assertThat(ran.err())
         .isEqualTo(
             """
-            readings.csv: infeasible: nothing straight meets these bounds together; the wood stays, and each of the others would have to give 0.5 in
+            readings.csv: nothing straight fits all of these limits; the wood stays, and each of the others would have to give 0.5 in
             readings.csv, line 2, column hi_in: build-up of at most 0 in
             readings.csv, line 3, column z_in: the wood stands at 0.5 in
             readings.csv, line 4, column hi_in: build-up of at most 0 in
@@ -150,7 +150,7 @@ class SolveLevelPlaneTest {
     CommandRun ran = solve("x_in,y_in,z_in\n0,0,0\n0,72,-1\n0,144,0\n", "cap_in=3/4");
     assertThat(ran.status()).isEqualTo(3);
     assertThat(ran.err())
-        .contains("infeasible", "would have to give 0.25 in", "line 3: cap_in=0.75");
+        .contains("nothing straight fits", "would have to give 0.25 in", "line 3: cap_in=0.75");
   }
 
   @ParameterizedTest

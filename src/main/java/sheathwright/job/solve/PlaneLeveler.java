@@ -91,7 +91,7 @@ final class PlaneLeveler {
             file.name(),
             0,
             "",
-            "infeasible: nothing straight meets these bounds together; the wood stays, and each of the others would have to give %s in"
+            "nothing straight fits all of these limits; the wood stays, and each of the others would have to give %s in"
                 .formatted(Shown.plain(none.lacking()))));
     for (NoTargetException.Clash clash : none.clashes()) {
       String column =
