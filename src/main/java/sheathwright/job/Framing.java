@@ -36,7 +36,7 @@ public final class Framing {
   private final RepairDecision decision;
 
   Framing(Job job) {
-    saysMore = !job.reports().isEmpty() || job.knows(SurveyTables.IS_TRUSS);
+    saysMore = !job.reports().isEmpty() || job.knows(SurveyFields.IS_TRUSS);
     layers =
         job.layers().isEmpty()
             ? null
@@ -48,35 +48,35 @@ public final class Framing {
     reports =
         new StopReports(
             job.reports().stream().map(Framing::report).toList(),
-            job.knows(SurveyTables.IS_TRUSS)
-                ? Optional.of(job.fact(SurveyTables.IS_TRUSS))
+            job.knows(SurveyFields.IS_TRUSS)
+                ? Optional.of(job.fact(SurveyFields.IS_TRUSS))
                 : Optional.empty());
     decision = rafters == null ? reports.decision() : reports.decision(rafters.ok().is(YesNo.YES));
   }
 
   private Figure<Pressure> dead(Job job) {
     return layers == null
-        ? job.fact(FramingTables.DEAD)
+        ? job.fact(FramingFields.DEAD)
         : DeadLoads.deadOnProjection(
             DeadLoad.onSlope(layers)
                 .plus(OldRafters.ownWeight(job))
                 .as("layers_and_rafters_psf", Units.PSF),
-            job.fact(FramingTables.RISE));
+            job.fact(FramingFields.RISE));
   }
 
   @SuppressWarnings("unchecked") // the field says that it is a material
   private static Layer layer(Row row) {
     return Layer.of(
-        row.of(FramingTables.MATERIAL),
-        row.of(FramingTables.LAYER_COUNT),
-        row.has(FramingTables.THICKNESS) ? row.of(FramingTables.THICKNESS) : NO_THICKNESS);
+        row.of(FramingFields.MATERIAL),
+        row.of(FramingFields.LAYER_COUNT),
+        row.has(FramingFields.THICKNESS) ? row.of(FramingFields.THICKNESS) : NO_THICKNESS);
   }
 
   private static StopReports.Report report(Row row) {
     return new StopReports.Report(
-        row.of(FramingTables.REPORT),
-        row.of(FramingTables.SEEN),
-        row.of(FramingTables.WHERE),
+        row.of(FramingFields.REPORT),
+        row.of(FramingFields.SEEN),
+        row.of(FramingFields.WHERE),
         row.has(PlaceFields.EVIDENCE) ? row.of(PlaceFields.EVIDENCE) : Choice.literal("none"));
   }
 

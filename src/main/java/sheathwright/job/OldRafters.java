@@ -52,67 +52,67 @@ final class OldRafters {
   }
 
   static SectionProperties section(Job job) {
-    return RafterSections.sectionProperties(job.fact(FramingTables.RAFTER_SIZE), actual(job));
+    return RafterSections.sectionProperties(job.fact(FramingFields.RAFTER_SIZE), actual(job));
   }
 
   /** The stick that every rafter is. */
   static Member member(Job job) {
     return new Member(
         Lumber.of(
-            job.fact(FramingTables.SPECIES),
-            job.fact(FramingTables.GRADE),
-            job.fact(FramingTables.RAFTER_SIZE),
-            job.fact(FramingTables.VALUE_SET)),
+            job.fact(FramingFields.SPECIES),
+            job.fact(FramingFields.GRADE),
+            job.fact(FramingFields.RAFTER_SIZE),
+            job.fact(FramingFields.VALUE_SET)),
         actual(job),
-        ServiceConditions.of(job.wordOr(FramingTables.MOISTURE, Moisture.STAYS_DRY))
-            .temperature(job.factOr(FramingTables.TEMPERATURE, 70)),
-        job.wordOr(FramingTables.INCISED, YesNo.NO));
+        ServiceConditions.of(job.wordOr(FramingFields.MOISTURE, Moisture.STAYS_DRY))
+            .temperature(job.factOr(FramingFields.TEMPERATURE, 70)),
+        job.wordOr(FramingFields.INCISED, YesNo.NO));
   }
 
   private static ActualSize actual(Job job) {
-    return ActualSize.of(job.wordOr(FramingTables.RAFTER_STOCK, Stock.DRESSED))
-        .thickness(job.factOr(FramingTables.RAFTER_THICKNESS, 0))
-        .depth(job.factOr(FramingTables.RAFTER_DEPTH, 0));
+    return ActualSize.of(job.wordOr(FramingFields.RAFTER_STOCK, Stock.DRESSED))
+        .thickness(job.factOr(FramingFields.RAFTER_THICKNESS, 0))
+        .depth(job.factOr(FramingFields.RAFTER_DEPTH, 0));
   }
 
   /** Where every rafter bears. */
   static Seat seat(Job job) {
-    return Seat.of(job.fact(FramingTables.BEARING))
-        .endDistance(job.factOr(FramingTables.END_DISTANCE, 0));
+    return Seat.of(job.fact(FramingFields.BEARING))
+        .endDistance(job.factOr(FramingFields.END_DISTANCE, 0));
   }
 
   static RafterScreening screening(Job job, Figure<Pressure> dead) {
     return RafterScreenings.rafterScreening(
         OldRafter.of(member(job), job.fact(JobFields.SUPPORT_SPACING), triangle(job))
-            .seasoned(job.wordOr(FramingTables.SEASONED, YesNo.NO)),
-        Birdsmouth.of(seat(job)).notch(job.factOr(FramingTables.NOTCH, 0)),
+            .seasoned(job.wordOr(FramingFields.SEASONED, YesNo.NO)),
+        Birdsmouth.of(seat(job)).notch(job.factOr(FramingFields.NOTCH, 0)),
         loads(job, dead),
         deckOff(job, dead),
-        SagLimits.live(job.fact(FramingTables.DEFLECTION_LIMIT))
-            .total(job.factOr(FramingTables.TOTAL_DEFLECTION_LIMIT, 0)));
+        SagLimits.live(job.fact(FramingFields.DEFLECTION_LIMIT))
+            .total(job.factOr(FramingFields.TOTAL_DEFLECTION_LIMIT, 0)));
   }
 
   /** What hangs from the rafters is asked for; unknown, it is no more than the whole dead load. */
   private static DeckOff deckOff(Job job, Figure<Pressure> dead) {
-    return DeckOff.braceSpacing(job.factOr(FramingTables.BRACE_SPACING, 0))
-        .live(job.factOr(FramingTables.DECK_OFF_LIVE, USUAL_ROOF_LIVE))
-        .person(job.factOr(FramingTables.PERSON, ONE_PERSON))
-        .stack(job.factOr(FramingTables.STACK, 0))
-        .hung(job.knows(FramingTables.HUNG) ? job.fact(FramingTables.HUNG) : dead);
+    return DeckOff.braceSpacing(job.factOr(FramingFields.BRACE_SPACING, 0))
+        .live(job.factOr(FramingFields.DECK_OFF_LIVE, USUAL_ROOF_LIVE))
+        .person(job.factOr(FramingFields.PERSON, ONE_PERSON))
+        .stack(job.factOr(FramingFields.STACK, 0))
+        .hung(job.knows(FramingFields.HUNG) ? job.fact(FramingFields.HUNG) : dead);
   }
 
   private static RoofTriangle triangle(Job job) {
-    return RoofTriangle.span(job.fact(FramingTables.SPAN))
-        .rise(job.factOr(FramingTables.RISE, 3))
-        .tieHeight(job.factOr(FramingTables.TIE_HEIGHT, 0));
+    return RoofTriangle.span(job.fact(FramingFields.SPAN))
+        .rise(job.factOr(FramingFields.RISE, 3))
+        .tieHeight(job.factOr(FramingFields.TIE_HEIGHT, 0));
   }
 
   private static RoofLoads loads(Job job, Figure<Pressure> dead) {
-    Figure<Pressure> given = job.fact(FramingTables.LIVE);
-    Condition isSnow = job.fact(FramingTables.LOAD).is(RafterLoad.SNOW);
+    Figure<Pressure> given = job.fact(FramingFields.LIVE);
+    Condition isSnow = job.fact(FramingFields.LOAD).is(RafterLoad.SNOW);
     return RoofLoads.dead(dead)
         .roofLive(
-            Figure.choose(isSnow, job.factOr(FramingTables.ROOF_LIVE, USUAL_ROOF_LIVE), given)
+            Figure.choose(isSnow, job.factOr(FramingFields.ROOF_LIVE, USUAL_ROOF_LIVE), given)
                 .as("roof_live_taken_psf", Units.PSF))
         .snow(Figure.choose(isSnow, given, NO_SNOW).as("snow_taken_psf", Units.PSF));
   }

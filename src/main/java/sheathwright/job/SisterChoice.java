@@ -32,28 +32,28 @@ final class SisterChoice {
             .bending(old.bending())
             .modulus(old.modulus());
     SpanLoad load =
-        SpanLoad.span(job.fact(FramingTables.SPAN))
+        SpanLoad.span(job.fact(FramingFields.SPAN))
             .spacing(job.fact(JobFields.SUPPORT_SPACING))
-            .live(job.fact(FramingTables.LIVE))
+            .live(job.fact(FramingFields.LIVE))
             .dead(dead);
     return SisterSizing.sisterSizes(
         rafter,
-        GradeStamp.of(job.fact(FramingTables.SISTER_SPECIES), job.fact(FramingTables.SISTER_GRADE)),
-        job.fact(FramingTables.LOAD),
+        GradeStamp.of(job.fact(FramingFields.SISTER_SPECIES), job.fact(FramingFields.SISTER_GRADE)),
+        job.fact(FramingFields.LOAD),
         SisterLoad.of(load)
-            .existing(job.fact(FramingTables.EXISTING))
-            .jacked(job.fact(FramingTables.JACKED))
-            .deflectionLimit(job.fact(FramingTables.DEFLECTION_LIMIT)),
+            .existing(job.fact(FramingFields.EXISTING))
+            .jacked(job.fact(FramingFields.JACKED))
+            .deflectionLimit(job.fact(FramingFields.DEFLECTION_LIMIT)),
         StickPrices.none()
-            .price2x4(job.price(FramingTables.STICK_2X4))
-            .price2x6(job.price(FramingTables.STICK_2X6))
-            .price2x8(job.price(FramingTables.STICK_2X8))
-            .price2x10(job.price(FramingTables.STICK_2X10))
-            .price2x12(job.price(FramingTables.STICK_2X12)));
+            .price2x4(job.price(FramingFields.STICK_2X4))
+            .price2x6(job.price(FramingFields.STICK_2X6))
+            .price2x8(job.price(FramingFields.STICK_2X8))
+            .price2x10(job.price(FramingFields.STICK_2X10))
+            .price2x12(job.price(FramingFields.STICK_2X12)));
   }
 
   private static AdjustedValues values(Job job) {
-    Condition isSnow = job.fact(FramingTables.LOAD).is(RafterLoad.SNOW);
+    Condition isSnow = job.fact(FramingFields.LOAD).is(RafterLoad.SNOW);
     return DesignValues.designValues(
         OldRafters.member(job),
         Choice.choose(isSnow, LoadDuration.DURATION_SNOW, LoadDuration.DURATION_ROOF_LIVE)

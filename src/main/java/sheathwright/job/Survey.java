@@ -77,23 +77,23 @@ public final class Survey {
 
   /** Least and most build-up at a reading; empty where any will do. */
   private static List<Figure<Length>> bounds(Row row) {
-    if (!row.has(SurveyTables.LEAST) && !row.has(SurveyTables.MOST)) {
+    if (!row.has(SurveyFields.LEAST) && !row.has(SurveyFields.MOST)) {
       return List.of();
     }
     return List.of(
-        row.has(SurveyTables.LEAST) ? row.of(SurveyTables.LEAST) : NO_LEAST,
-        row.has(SurveyTables.MOST) ? row.of(SurveyTables.MOST) : NO_MOST);
+        row.has(SurveyFields.LEAST) ? row.of(SurveyFields.LEAST) : NO_LEAST,
+        row.has(SurveyFields.MOST) ? row.of(SurveyFields.MOST) : NO_MOST);
   }
 
   /** From bearing to bearing, on blocks. */
   private static StringLine string(Job job) {
-    Figure<Length> lower = job.fact(SurveyTables.LOWER_BEARING);
+    Figure<Length> lower = job.fact(SurveyFields.LOWER_BEARING);
     return new StringLine(
         lower,
-        job.fact(SurveyTables.UPPER_BEARING).minus(lower).as("string_in", Units.INCH),
-        job.factOr(SurveyTables.BLOCK, 0.75),
-        job.factOr(SurveyTables.STRING_WEIGHT, 0.0015),
-        job.factOr(SurveyTables.STRING_TENSION, 20));
+        job.fact(SurveyFields.UPPER_BEARING).minus(lower).as("string_in", Units.INCH),
+        job.factOr(SurveyFields.BLOCK, 0.75),
+        job.factOr(SurveyFields.STRING_WEIGHT, 0.0015),
+        job.factOr(SurveyFields.STRING_TENSION, 20));
   }
 
   private static StringReading reading(Row row, StringLine string) {
@@ -102,7 +102,7 @@ public final class Survey {
     Figure<Length> up = row.of(PlaceFields.UP);
     return row.has(PlaceFields.DROP)
         ? StringReading.ofDrop(rafter, along, up, row.of(PlaceFields.DROP))
-        : string.read(rafter, along, up, row.of(SurveyTables.READING));
+        : string.read(rafter, along, up, row.of(SurveyFields.READING));
   }
 
   private static LevelRules rules(Job job) {
@@ -110,14 +110,14 @@ public final class Survey {
     return new LevelRules(
         job.fact(JobFields.SHIM_TOLERANCE),
         sister,
-        job.fact(SurveyTables.IS_TRUSS),
+        job.fact(SurveyFields.IS_TRUSS),
         new SisterRules(
             sister,
             job.fact(JobFields.SISTER_LAP),
-            job.fact(SurveyTables.FULL_BEARING),
+            job.fact(SurveyFields.FULL_BEARING),
             job.fact(JobFields.SISTER_SIZE),
-            job.fact(FramingTables.RAFTER_SIZE),
-            job.fact(SurveyTables.LEAST_LAP),
+            job.fact(FramingFields.RAFTER_SIZE),
+            job.fact(SurveyFields.LEAST_LAP),
             job.fact(JobFields.SISTER_NAIL_SPACING),
             job.fact(JobFields.SISTER_NAIL_ROWS)),
         ShimRules.usual());

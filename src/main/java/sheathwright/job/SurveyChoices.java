@@ -2,7 +2,7 @@ package sheathwright.job;
 
 import sheathwright.figure.Reading;
 import sheathwright.figure.Solution;
-import sheathwright.job.SurveyTables.Flatness;
+import sheathwright.job.SurveyFields.Flatness;
 import sheathwright.leveling.target.TargetRules;
 
 /**
@@ -17,8 +17,8 @@ record SurveyChoices(TargetRules.Shape shape, Flatness flatness, Solution soluti
   static SurveyChoices of(Job job) {
     Reading reading = new Reading();
     TargetRules.Shape shape =
-        reading.word("what the rafters are brought to", job.fact(SurveyTables.TARGET));
-    Flatness flatness = reading.word("the flatness required", job.fact(SurveyTables.FLATNESS));
+        reading.word("what the rafters are brought to", job.fact(SurveyFields.TARGET));
+    Flatness flatness = reading.word("the flatness required", job.fact(SurveyFields.FLATNESS));
     return new SurveyChoices(shape, flatness, reading.solution("leveling_choices"));
   }
 }

@@ -61,7 +61,7 @@ final class SurveyFacts {
         .findFirst()
         .ifPresent(
             length -> {
-              refuseBeyond(length, "upper_bearing_in", job.fact(SurveyTables.UPPER_BEARING));
+              refuseBeyond(length, "upper_bearing_in", job.fact(SurveyFields.UPPER_BEARING));
               for (RafterProfile rafter : rafters) {
                 for (RafterStation station : rafter.stations()) {
                   refuseBeyond(length, "up_in of rafter " + rafter.rafter(), station.up());

@@ -13,7 +13,7 @@ import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Solution;
-import sheathwright.job.SurveyTables.Flatness;
+import sheathwright.job.SurveyFields.Flatness;
 import sheathwright.leveling.plan.FramingAnswer;
 import sheathwright.leveling.plan.LevelPlan;
 import sheathwright.leveling.plan.LevelRules;
@@ -57,8 +57,8 @@ public final class SurveyedPlane {
     this.name = name;
     StringReadings readings = StringReadings.of(name, List.copyOf(given.keySet()), suspicion);
     new SurveyFacts(job, name).check(readings.profiles());
-    Figure<Length> lower = job.fact(SurveyTables.LOWER_BEARING);
-    Figure<Length> upper = job.fact(SurveyTables.UPPER_BEARING);
+    Figure<Length> lower = job.fact(SurveyFields.LOWER_BEARING);
+    Figure<Length> upper = job.fact(SurveyFields.UPPER_BEARING);
     flatness = FlatnessSurvey.of(name, readings.profiles(), limits(chosen));
     sags =
         SagSurvey.of(
@@ -66,7 +66,7 @@ public final class SurveyedPlane {
             readings.profiles().stream()
                 .map(profile -> new LevelRafter(profile, lower, upper))
                 .toList(),
-            job.factOr(SurveyTables.SAG_FRACTION, USUAL_FRACTION));
+            job.factOr(SurveyFields.SAG_FRACTION, USUAL_FRACTION));
     try {
       straightened =
           Straightened.of(readings, target(job, chosen, given), lower, upper, rules, framing);
@@ -125,7 +125,7 @@ public final class SurveyedPlane {
             case WOOD -> reading.drop();
             case LEAST -> given.get(reading).get(0);
             case MOST -> given.get(reading).get(1);
-            case CAP -> job.fact(SurveyTables.CAP);
+            case CAP -> job.fact(SurveyFields.CAP);
           });
     }
     return cells;
@@ -135,11 +135,11 @@ public final class SurveyedPlane {
       Job job, SurveyChoices chosen, Map<StringReading, List<Figure<Length>>> given) {
     Map<StringReading, List<Figure<Length>>> bounds = new LinkedHashMap<>(given);
     bounds.values().removeIf(List::isEmpty);
-    Choice<TargetObjective> objective = job.fact(SurveyTables.OBJECTIVE);
+    Choice<TargetObjective> objective = job.fact(SurveyFields.OBJECTIVE);
     return new TargetRules(
         chosen.shape(),
         objective,
-        job.knows(SurveyTables.CAP) ? Optional.of(job.fact(SurveyTables.CAP)) : Optional.empty(),
+        job.knows(SurveyFields.CAP) ? Optional.of(job.fact(SurveyFields.CAP)) : Optional.empty(),
         bounds);
   }
 

@@ -78,7 +78,9 @@ public final class TableGuide {
         lines.add("*" + capital(part.when()) + "*");
         lines.add("");
         lines.add(
-            "| " + (isKeyed(table) ? "key" : "column") + " | what it is | may be | example |");
+            "| "
+                + (table.keys().isPresent() ? "key" : "column")
+                + " | what it is | may be | example |");
         lines.add("| --- | --- | --- | --- |");
         for (Field<?> field : part.fields()) {
           String example = examples.getOrDefault(table.word() + "." + field.name(), "");
@@ -100,21 +102,16 @@ public final class TableGuide {
     return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
   }
 
-  private static boolean isKeyed(JobTable table) {
-    return switch (table) {
-      case JOB, PRICES, RATES -> true;
-      case PLANES, OPENINGS, RAFTERS, MARKS, READINGS, REPORTS, LAYERS, MAKER -> false;
-    };
+  private static String headings(JobTable table) {
+    return table
+        .keys()
+        .map(keys -> "Two columns, `%s` and `%s`".formatted(keys.key(), keys.value()))
+        .map(two -> two + (table == JobTable.PRICES ? ": dollars before tax." : "."))
+        .orElse("One line each, under these headings.");
   }
 
-  private static String headings(JobTable table) {
-    return switch (table) {
-      case JOB -> "Two columns, `key` and `value`.";
-      case PRICES -> "Two columns, `item` and `usd`: dollars before tax.";
-      case RATES -> "Two columns, `rate` and `value`.";
-      case PLANES, OPENINGS, RAFTERS, MARKS, READINGS, REPORTS, LAYERS, MAKER ->
-          "One line each, under these headings.";
-    };
+  private static String with(JobTable table) {
+    return "with " + table.file();
   }
 
   private static List<Part> parts(JobTable table) {
@@ -123,14 +120,14 @@ public final class TableGuide {
           List.of(
               new Part("every job", JobFields.JOB),
               new Part("the deck, where it is not as usual", JobFields.DECK),
-              new Part("with marks.csv", JobFields.PATCHES),
-              new Part("rafters that are checked", FramingTables.RAFTERS),
-              new Part("more of those rafters", FramingTables.OLD_RAFTERS),
-              new Part("sisters to choose from", FramingTables.SISTER_CHOICE),
-              new Part("with readings.csv", JobFields.SISTERS),
-              new Part("with readings at several stations of a rafter", SurveyTables.FACTS),
-              new Part("the string, where readings were taken under it", SurveyTables.STRING),
-              new Part("trusses", SurveyTables.TRUSS));
+              new Part(with(JobTable.MARKS), JobFields.PATCHES),
+              new Part("rafters that are checked", FramingFields.RAFTERS),
+              new Part("more of those rafters", FramingFields.OLD_RAFTERS),
+              new Part("sisters to choose from", FramingFields.SISTER_CHOICE),
+              new Part(with(JobTable.READINGS), JobFields.SISTERS),
+              new Part("with readings at several stations of a rafter", SurveyFields.FACTS),
+              new Part("the string, where readings were taken under it", SurveyFields.STRING),
+              new Part("trusses", SurveyFields.TRUSS));
       case PLANES -> List.of(new Part("eave and slope length, or corners", PlaceFields.PLANES));
       case OPENINGS -> List.of(new Part("every opening", PlaceFields.OPENINGS));
       case RAFTERS -> List.of(new Part("every measured rafter", PlaceFields.SUPPORTS));
@@ -138,19 +135,19 @@ public final class TableGuide {
       case READINGS ->
           List.of(
               new Part("one reading a rafter, at mid-length", PlaceFields.READINGS),
-              new Part("or several stations a rafter", SurveyTables.READINGS));
-      case REPORTS -> List.of(new Part("everything seen", FramingTables.REPORTS));
-      case LAYERS -> List.of(new Part("every layer", FramingTables.LAYERS));
-      case MAKER -> List.of(new Part("every requirement", MakerTable.FIELDS));
+              new Part("or several stations a rafter", SurveyFields.READINGS));
+      case REPORTS -> List.of(new Part("everything seen", FramingFields.REPORTS));
+      case LAYERS -> List.of(new Part("every layer", FramingFields.LAYERS));
+      case MAKER -> List.of(new Part("every requirement", MakerFields.FIELDS));
       case PRICES ->
           List.of(
               new Part("every job", OfficeFields.PRICES),
-              new Part("with readings.csv", OfficeFields.SISTER_PRICES),
-              new Part("where sisters are chosen", FramingTables.SISTER_STICKS));
+              new Part(with(JobTable.READINGS), OfficeFields.SISTER_PRICES),
+              new Part("where sisters are chosen", FramingFields.SISTER_STICKS));
       case RATES ->
           List.of(
               new Part("every job", OfficeFields.RATES),
-              new Part("with readings.csv", OfficeFields.SISTER_RATES));
+              new Part(with(JobTable.READINGS), OfficeFields.SISTER_RATES));
     };
   }
 }

@@ -127,7 +127,7 @@ class QuoteCommandTest {
       delimiter = '|',
       value = {
         "job.csv|deflection_limit,180|deflection_limit,200|28|value|deflection_limit is 200; it must be 180 without a ceiling below, 240 with one",
-        "job.csv|rise_in_12,5|rise_in_12,0|27|value|rise_in_12: 0 is given; it must be from 1 to 24",
+        "job.csv|rise_in_12,5|rise_in_12,0|27|value|rise_in_12 is 0; it must be from 1 to 24",
         "layers.csv|plywood,1,|plywood,12,|3|layers|layers is 12; it must be a whole number from 1 to 10"
       })
   void quote_asksForEveryAnswerBeforeItWrites(

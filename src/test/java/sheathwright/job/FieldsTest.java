@@ -60,9 +60,9 @@ class FieldsTest {
             JobFields.JOB,
             PlaceFields.PLANES,
             OfficeFields.RATES,
-            FramingTables.RAFTERS,
-            FramingTables.OLD_RAFTERS,
-            FramingTables.SISTER_CHOICE)
+            FramingFields.RAFTERS,
+            FramingFields.OLD_RAFTERS,
+            FramingFields.SISTER_CHOICE)
         .<Field<?>>flatMap(List::stream)
         .toList();
   }

@@ -98,7 +98,7 @@ class FramingTablesTest {
     String odd = "report,seen,where\nF-1,woodworm,rafter 3\n";
     assertThat(cottage().withTable("reports", odd).problems())
         .containsExactly(
-            "reports.csv, line 2, column seen: \"woodworm\" is given; it must be one of nothing, truss, split, cut, bearing-rot, spread-wall");
+            "reports.csv, line 2, column seen: seen is \"woodworm\"; it must be one of nothing, truss, split, cut, bearing-rot, spread-wall");
   }
 
   /** 1.5 × 5.5³ of the sister against 1.5 × 3.5³, both of 1,400,000 psi: the cheapest is a 2x6. */

@@ -19,7 +19,7 @@ public record Birdsmouth(
             preset = "0",
             least = 0,
             most = 8,
-            rule = "a quarter of the depth is the most")
+            rule = "at most a quarter of the depth")
         Figure<Length> notch) {
 
   private static final Columns COLUMNS = Columns.of(Birdsmouth.class);

@@ -109,13 +109,13 @@ public final class RafterThrusts {
             .within(
                 "adjusted_lb",
                 Units.POUND,
-                Limits.between(1, 1000, "adjusted_lateral gives it; 130 is usual of a 16d nail"))
+                Limits.between(1, 1000, "from adjusted_lateral; about 130 for a 16d nail"))
             .symbol("Z'");
     var there =
         found.within(
             "nails_found",
             Units.NAIL,
-            Limits.between(0, 100, "at each joint, as seen; 0 if nobody looked"));
+            Limits.between(0, 100, "at each joint, as counted; 0 if nobody looked"));
 
     var pull = thrust(triangle, spacing, load).symbol("H");
     var needed =

@@ -38,7 +38,7 @@ public final class RepairStops {
    * framingStop(number(2.783), NOTHING).mayRepair() // no
    * }</pre>
    *
-   * @param worstRatio the greatest part used up of what the existing rafter may give, 0 to 1000
+   * @param worstRatio the highest demand over capacity of the existing rafter, 0 to 1000
    * @param seen what was seen of the framing: nothing, truss, split, cut, bearing-rot, spread-wall
    * @return what stands at the head of the repair list, and whether the crew may repair
    * @throws RefusedException if the ratio lies outside its range

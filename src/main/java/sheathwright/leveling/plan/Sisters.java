@@ -91,7 +91,7 @@ public final class Sisters {
         measured
             .onlyIf(
                 sound,
-                "sag_in is %s, not less than the depth of a %s sister: set to the string it would not lie against the old rafter at mid-length; take a deeper one"
+                "sag_in is %s, not less than the depth of a %s sister: set to the string it would not lie against the old rafter at mid-length; use a deeper one"
                     .formatted(measured, plan.size().choice()))
             .as("drop_in", Units.INCH);
 
@@ -132,7 +132,7 @@ public final class Sisters {
    * @param pieces sticks to buy
    * @param nails in all
    * @param endOffset how far the sister's top stands above the old rafter at its ends
-   * @param nearMiss what the next shorter stock lacks, if that is under an inch, else zero
+   * @param nearMiss how much too short the next shorter stock is, if under an inch, else zero
    */
   public record SisterStock(
       @Column(value = "length_ft", marked = Marked.DOWN) Figure<Length> length,

@@ -14,7 +14,7 @@ import sheathwright.leveling.target.TargetObjective;
 import sheathwright.leveling.target.TargetRules;
 
 /** What a job's tables say where every rafter was read at several stations. */
-final class SurveyTables {
+final class SurveyFields {
 
   static final Field<Figure<Length>> READING =
       Field.number("reading_in", "String to wood, over the blocks", Units.INCH, 0, 12).ifKnown();
@@ -99,5 +99,5 @@ final class SurveyTables {
     STRICT
   }
 
-  private SurveyTables() {}
+  private SurveyFields() {}
 }

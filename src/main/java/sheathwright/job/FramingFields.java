@@ -38,7 +38,7 @@ import sheathwright.wood.Stock;
 import sheathwright.wood.ValueSet;
 
 /** What a job's tables may say of its framing. */
-final class FramingTables {
+final class FramingFields {
 
   static final Field<Figure<Pressure>> DEAD =
       Field.of(UniformLoad.class, "dead", "Dead load, horizontal projection");
@@ -240,5 +240,5 @@ final class FramingTables {
         .toList();
   }
 
-  private FramingTables() {}
+  private FramingFields() {}
 }

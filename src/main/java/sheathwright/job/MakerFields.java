@@ -2,7 +2,7 @@ package sheathwright.job;
 
 import java.util.ArrayList;
 import java.util.List;
-import sheathwright.catalog.Numbers;
+import sheathwright.catalog.TypedCell;
 import sheathwright.fastening.uplift.MakerRequirement;
 import sheathwright.fastening.uplift.MakerRequirement.Sense;
 import sheathwright.figure.Choice;
@@ -20,7 +20,7 @@ import sheathwright.job.table.TableReader;
  * What the covering's maker asks of the deck, from a table that the user fills from the maker's
  * engineering: each against what is there, with its evidence.
  */
-final class MakerTable {
+final class MakerFields {
 
   static final Field<Choice<String>> REQUIREMENT = Field.line("requirement", "Requirement");
 
@@ -38,7 +38,7 @@ final class MakerTable {
 
   private static final Limits SENSIBLE = Limits.between(0, 1_000_000, "");
 
-  private MakerTable() {}
+  private MakerFields() {}
 
   /** The requirements of a table; what cannot be read is said with its line. */
   static List<MakerRequirement> read(TableReader reader, CsvFile file, List<Row> rows) {
@@ -62,10 +62,8 @@ final class MakerTable {
       TableReader reader, CsvFile file, Row row, Field<Choice<String>> field, Unit<?> unit) {
     Choice<String> text = row.of(field);
     try {
-      double number = Numbers.read(file.readable(text.value()), unit);
-      Figure<?> figure = Figure.input(field.name(), number, unit, SENSIBLE, text.source());
-      figure.refusal().ifPresent(refusal -> reader.problem(file, row, field, refusal.reason()));
-      return figure;
+      TypedCell cell = file.typed(field.name(), text.value());
+      return Figure.input(field.name(), cell.number(unit, SENSIBLE), unit, SENSIBLE, text.source());
     } catch (RefusedException unreadable) {
       reader.problem(file, row, field, unreadable.getMessage());
       return null;
