@@ -8,7 +8,8 @@ import jdk.jshell.Diag;
 import jdk.jshell.JShell;
 import jdk.jshell.Snippet;
 import jdk.jshell.SnippetEvent;
-import sheathwright.repl.Block.Step;
+import sheathwright.repl.memory.Block;
+import sheathwright.repl.memory.Block.Step;
 import sheathwright.repl.shell.Kept;
 
 /** Runs a block of lines in a session, and says what each of them made as it is made. */

@@ -12,6 +12,8 @@ import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import sheathwright.figure.RefusedException;
+import sheathwright.repl.memory.PlainLine;
+import sheathwright.repl.memory.Quoted;
 
 /**
  * Words that are followed by what they are about, without parentheses: {@code show order}. They are
@@ -39,8 +41,8 @@ final class CommandWords {
           Map.entry("list", (session, about) -> session.list()),
           Map.entry("undo", (session, about) -> session.undone()),
           Map.entry("delete", Session::deleted),
-          Map.entry("save", (session, file) -> session.saved(unquoted(file), false)),
-          Map.entry("saveOver", (session, file) -> session.saved(unquoted(file), true)),
+          Map.entry("save", (session, file) -> session.saved(Quoted.text(file), false)),
+          Map.entry("saveOver", (session, file) -> session.saved(Quoted.text(file), true)),
           Map.entry("job", CommandWords::job),
           Map.entry("resume", CommandWords::resume));
 
@@ -85,7 +87,7 @@ final class CommandWords {
 
   private static Answer help(Session session, String about) {
     Pages pages = session.pages();
-    return page(about.isEmpty() ? pages.help() : pages.help(unquoted(about)));
+    return page(about.isEmpty() ? pages.help() : pages.help(Quoted.text(about)));
   }
 
   private static Answer explain(Session session, String about) {
@@ -101,7 +103,7 @@ final class CommandWords {
   private static Answer print(Session session, String about) {
     boolean isText = about.startsWith("\"") && about.endsWith("\"");
     return new Answer(
-        Answer.Kind.SHOWN, isText ? unquoted(about) : Shows.text(thing(session, about)));
+        Answer.Kind.SHOWN, isText ? Quoted.text(about) : Shows.text(thing(session, about)));
   }
 
   private static Answer job(Session session, String folder) {
@@ -135,11 +137,5 @@ final class CommandWords {
   /** The words themselves. */
   static List<String> all() {
     return BY_WORD.keySet().stream().sorted().toList();
-  }
-
-  static String unquoted(String text) {
-    return text.length() > 1 && text.startsWith("\"") && text.endsWith("\"")
-        ? text.substring(1, text.length() - 1)
-        : text;
   }
 }

@@ -24,14 +24,21 @@ import jdk.jshell.SourceCodeAnalysis.CompletionInfo;
 import jdk.jshell.VarSnippet;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Traced;
-import sheathwright.repl.Block.Step;
-import sheathwright.repl.Definitions.Definition;
-import sheathwright.repl.Values.Stale;
-import sheathwright.repl.Values.Value;
 import sheathwright.repl.line.Mending;
 import sheathwright.repl.line.Reader;
 import sheathwright.repl.line.Reading;
 import sheathwright.repl.line.Unreadable;
+import sheathwright.repl.memory.Block;
+import sheathwright.repl.memory.Block.Step;
+import sheathwright.repl.memory.Definitions;
+import sheathwright.repl.memory.Definitions.Definition;
+import sheathwright.repl.memory.Journal;
+import sheathwright.repl.memory.PlainLine;
+import sheathwright.repl.memory.Plan;
+import sheathwright.repl.memory.Values;
+import sheathwright.repl.memory.Values.Stale;
+import sheathwright.repl.memory.Values.Value;
+import sheathwright.repl.memory.VaryCall;
 import sheathwright.repl.shell.Kept;
 
 /**
@@ -143,7 +150,7 @@ final class Evaluation {
 
   /** Whether a line can be compiled with others as it was typed. */
   private boolean isPlain(String line) {
-    return PlainLine.is(line) && !Varying.is(line) && reader.isJavaAsTyped(line);
+    return PlainLine.is(line) && !VaryCall.is(line) && reader.isJavaAsTyped(line);
   }
 
   private static int ran(BlockRun block, Set<Integer> single) {

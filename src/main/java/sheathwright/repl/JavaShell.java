@@ -14,8 +14,8 @@ import jdk.jshell.Snippet;
 import jdk.jshell.SnippetEvent;
 import jdk.jshell.SourceCodeAnalysis;
 import jdk.jshell.VarSnippet;
-import sheathwright.repl.Values.Value;
 import sheathwright.repl.line.Mending;
+import sheathwright.repl.memory.Values.Value;
 import sheathwright.repl.shell.Lines;
 import sheathwright.repl.shell.LiveControl;
 

@@ -21,11 +21,16 @@ import sheathwright.job.JobLines;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.repl.Chunks.Chunk;
 import sheathwright.repl.CommandWords.Command;
-import sheathwright.repl.Definitions.Definition;
-import sheathwright.repl.Values.Stale;
 import sheathwright.repl.line.Holds;
 import sheathwright.repl.line.Reader;
 import sheathwright.repl.line.Reader.Around;
+import sheathwright.repl.memory.Definitions;
+import sheathwright.repl.memory.Definitions.Definition;
+import sheathwright.repl.memory.Journal;
+import sheathwright.repl.memory.PlainLine;
+import sheathwright.repl.memory.Quoted;
+import sheathwright.repl.memory.Values;
+import sheathwright.repl.memory.Values.Stale;
 import sheathwright.repl.shell.Kept;
 import sheathwright.repl.shell.Lines;
 import sheathwright.repl.show.Screen;
@@ -290,7 +295,7 @@ public final class Session implements AutoCloseable {
     Optional<Path> file =
         name.isEmpty() && autosave.isPresent()
             ? autosave.get().last()
-            : Optional.of(Path.of(CommandWords.unquoted(name))).filter(Files::isRegularFile);
+            : Optional.of(Path.of(Quoted.text(name))).filter(Files::isRegularFile);
     List<String> lines =
         Files.readAllLines(
             file.orElseThrow(
@@ -306,7 +311,7 @@ public final class Session implements AutoCloseable {
 
   /** Takes what the tables of a job say as variables; undone as one line. */
   Answer takenJob(String folder) {
-    List<String> lines = JobLines.of(Path.of(CommandWords.unquoted(folder)));
+    List<String> lines = JobLines.of(Path.of(Quoted.text(folder)));
     List<Answer> failed = new ArrayList<>();
     journal.hold(
         () ->

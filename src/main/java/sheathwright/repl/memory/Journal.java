@@ -1,4 +1,4 @@
-package sheathwright.repl;
+package sheathwright.repl.memory;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -9,12 +9,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import jdk.jshell.Snippet;
-import sheathwright.repl.Definitions.Definition;
-import sheathwright.repl.Values.Stale;
-import sheathwright.repl.Values.Value;
+import sheathwright.repl.memory.Definitions.Definition;
+import sheathwright.repl.memory.Values.Stale;
+import sheathwright.repl.memory.Values.Value;
 
 /** Which lines have changed something, and how it was before each of them. */
-final class Journal {
+public final class Journal {
 
   private final Deque<Entry> entries = new ArrayDeque<>();
   private final Consumer<List<String>> heard;
@@ -22,7 +22,7 @@ final class Journal {
   private boolean isHeld;
 
   /** A journal that tells the lines that made the session, whenever they change. */
-  Journal(Consumer<List<String>> heard) {
+  public Journal(Consumer<List<String>> heard) {
     this.heard = heard;
   }
 
@@ -33,10 +33,10 @@ final class Journal {
    * @param value what it held, or null
    * @param stale why that was an old value, or null
    */
-  record State(Definition definition, Value value, Stale stale) {}
+  public record State(Definition definition, Value value, Stale stale) {}
 
   /** One line. */
-  static final class Entry {
+  public static final class Entry {
 
     private final String typed;
     private final Map<String, State> before = new LinkedHashMap<>();
@@ -46,30 +46,30 @@ final class Journal {
       this.typed = typed;
     }
 
-    String typed() {
+    public String typed() {
       return typed;
     }
 
     /** How every name that it touched stood before it. */
-    Map<String, State> before() {
+    public Map<String, State> before() {
       return before;
     }
 
     /** What it brought into the shell that holds no value: a class, an import. */
-    List<Snippet> made() {
+    public List<Snippet> made() {
       return made;
     }
   }
 
   /** What follows is the work of this line. */
-  void begin(String typed) {
+  public void begin(String typed) {
     if (!isHeld) {
       open = new Entry(typed.strip());
     }
   }
 
   /** Whatever is done is the work of the line that began last, until that is done. */
-  void hold(Runnable work) {
+  public void hold(Runnable work) {
     isHeld = true;
     try {
       work.run();
@@ -79,18 +79,18 @@ final class Journal {
   }
 
   /** A name is about to change. */
-  void touch(String name, State state) {
+  public void touch(String name, State state) {
     keep();
     open.before.putIfAbsent(name, state);
   }
 
   /** How a name stood before this line, if the line has changed it. */
-  Optional<State> before(String name) {
+  public Optional<State> before(String name) {
     return Optional.ofNullable(open.before.get(name));
   }
 
   /** A snippet that holds no value has been taken. */
-  void add(Snippet snippet) {
+  public void add(Snippet snippet) {
     keep();
     open.made.add(snippet);
   }
@@ -103,14 +103,14 @@ final class Journal {
   }
 
   /** Takes the last line back, if there is one. */
-  Optional<Entry> last() {
+  public Optional<Entry> last() {
     Entry last = entries.pollLast();
     heard.accept(lines());
     return Optional.ofNullable(last);
   }
 
   /** The lines that made the session what it is, in order. */
-  List<String> lines() {
+  public List<String> lines() {
     return entries.stream().map(Entry::typed).toList();
   }
 }
