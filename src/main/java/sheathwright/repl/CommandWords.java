@@ -38,11 +38,11 @@ final class CommandWords {
           Map.entry("explain", CommandWords::explain),
           Map.entry("explainAll", CommandWords::explainAll),
           Map.entry("print", CommandWords::print),
-          Map.entry("list", (session, about) -> session.list()),
-          Map.entry("undo", (session, about) -> session.undone()),
-          Map.entry("delete", Session::deleted),
-          Map.entry("save", (session, file) -> session.saved(Quoted.text(file), false)),
-          Map.entry("saveOver", (session, file) -> session.saved(Quoted.text(file), true)),
+          Map.entry("list", (session, about) -> session.upkeep().list()),
+          Map.entry("undo", (session, about) -> session.upkeep().undone()),
+          Map.entry("delete", (session, name) -> session.upkeep().deleted(name)),
+          Map.entry("save", (session, file) -> session.upkeep().saved(Quoted.text(file), false)),
+          Map.entry("saveOver", (session, file) -> session.upkeep().saved(Quoted.text(file), true)),
           Map.entry("job", CommandWords::job),
           Map.entry("resume", CommandWords::resume));
 
@@ -110,12 +110,12 @@ final class CommandWords {
     if (folder.isEmpty()) {
       throw new RefusedException("job takes the folder of a job's tables: job \"quince-hollow\"");
     }
-    return session.takenJob(folder);
+    return session.upkeep().takenJob(folder);
   }
 
   private static Answer resume(Session session, String file) {
     try {
-      return session.resumed(file);
+      return session.upkeep().resumed(file);
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
     }

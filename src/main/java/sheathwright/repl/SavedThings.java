@@ -22,6 +22,7 @@ import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.figure.Word;
+import sheathwright.repl.show.TracedParts;
 import sheathwright.sheathing.layout.CourseLayout;
 import sheathwright.sheathing.patch.PatchPlan;
 import sheathwright.workbook.page.SessionPart;

@@ -10,7 +10,7 @@ import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import sheathwright.figure.RefusedException;
-import sheathwright.repl.Evaluation.Made;
+import sheathwright.repl.Uncompiled.Made;
 import sheathwright.repl.memory.Block.Step;
 import sheathwright.repl.memory.Definitions;
 import sheathwright.repl.memory.Definitions.Definition;

@@ -124,7 +124,7 @@ class SavedThingsTest {
         "for (int i = 0; i < 2; i++) { a = a.plus(in(1)); }");
     answer("nonsense()");
     assertThat(answer("save \"" + file + "\"")).startsWith("wrote " + file + ", 5 lines");
-    assertThat(session.isUnsaved()).isFalse();
+    assertThat(session.upkeep().isUnsaved()).isFalse();
     Files.writeString(file, "a\nb\nf()\n", java.nio.file.StandardOpenOption.APPEND);
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
@@ -141,11 +141,11 @@ class SavedThingsTest {
     try (Session first = Session.atPrompt(new Autosave(state), () -> Screen.PIPE)) {
       EstimatorGuideTest.answer(first, "a = in(1)\nb = a.plus(in(1))\nnonsense(");
       EstimatorGuideTest.answer(first, "a");
-      assertThat(first.isUnsaved()).isTrue();
+      assertThat(first.upkeep().isUnsaved()).isTrue();
     }
     try (Session second =
         Session.atPrompt(new Autosave(state, "29991231-235959-1"), () -> Screen.PIPE)) {
-      assertThat(second.isUnsaved()).isFalse();
+      assertThat(second.upkeep().isUnsaved()).isFalse();
       assertThat(EstimatorGuideTest.answer(second, "resume"))
           .isEqualTo("a = 1 in\nb = 2 in   from a");
       assertThat(EstimatorGuideTest.answer(second, "a = in(3)")).contains("b = 4 in (was 2 in)");
