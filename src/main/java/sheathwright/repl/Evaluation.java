@@ -186,7 +186,7 @@ final class Evaluation {
     if (made.name().isEmpty()) {
       return List.of(holdings.noted(Answer.of("", object), made.source()));
     }
-    holdings.keep(made.name(), made.source(), false, made.value(), 0);
+    holdings.keep(made.name(), made.source(), false, made.value(), snippets.runner().nanos());
     holdings.toldAnew(made.name());
     List<Answer> answers = new ArrayList<>();
     answers.add(holdings.noted(Answer.of(made.name(), object), made.source()));
@@ -217,7 +217,7 @@ final class Evaluation {
       holdings.define(name, source);
     } else if (!name.isEmpty()) {
       Value value = snippets.heldBy(event);
-      holdings.keep(name, source, false, value, snippets.nanos());
+      holdings.keep(name, source, false, value, snippets.runner().nanos());
       answers.add(holdings.noted(Answer.of(name, value.object()), source));
     } else if (event.snippet() instanceof VarSnippet || hasValue(event)) {
       Object value =

@@ -14,6 +14,7 @@ import sheathwright.repl.memory.Plan;
 import sheathwright.repl.memory.Values;
 import sheathwright.repl.memory.Values.Stale;
 import sheathwright.repl.shell.LineRunner;
+import sheathwright.repl.shell.LineRunner.StoppedLine;
 
 /**
  * Carries along what is made from what changes. A variable that cannot follow keeps its last good
@@ -89,9 +90,11 @@ final class Followers {
       if (made.isEmpty()) {
         return compiledAgain(definition, before);
       }
-      holdings.keep(name, definition.source(), true, made.get(0).value(), 0);
+      holdings.keep(name, definition.source(), true, made.get(0).value(), runner.nanos());
       holdings.toldAnew(name);
       return again(Answer.of(name, made.get(0).value().object()), before);
+    } catch (StoppedLine stopped) {
+      return holdings.stayed(name, STOPPED);
     } catch (RefusedException | Unreadable refused) {
       return holdings.stayed(name, why(definition, false, refused.getMessage()));
     }
@@ -108,7 +111,7 @@ final class Followers {
           return holdings.stayed(
               name, runner.isStopped() ? STOPPED : why(definition, isTaken, failed));
         }
-        holdings.keep(name, definition.source(), true, snippets.heldBy(event), snippets.nanos());
+        holdings.keep(name, definition.source(), true, snippets.heldBy(event), runner.nanos());
         return again(Answer.of(name, values.of(name).object()), before);
       }
     }

@@ -21,6 +21,7 @@ import sheathwright.repl.memory.PlainLine;
 import sheathwright.repl.memory.Values;
 import sheathwright.repl.shell.Kept;
 import sheathwright.repl.shell.LineRunner;
+import sheathwright.repl.shell.LineRunner.StoppedLine;
 import sheathwright.repl.shell.Lines;
 import sheathwright.repl.show.Screen;
 
@@ -158,6 +159,8 @@ public final class Session implements AutoCloseable {
       return evaluation.alone(line, mayCompile);
     } catch (RefusedException | ProblemsException refused) {
       return failed(refused.getMessage());
+    } catch (StoppedLine stopped) {
+      return failed(Snippets.STOPPED);
     } catch (OutOfMemoryError full) {
       return failed("it needs more memory than the program has; take less at once");
     } catch (StackOverflowError tooLong) {
@@ -252,6 +255,11 @@ public final class Session implements AutoCloseable {
     @Override
     public List<Class<?>> words() {
       return List.of(FileWords.class, Holds.class);
+    }
+
+    @Override
+    public <T> T ran(Supplier<T> reading) {
+      return runner.plainly(reading);
     }
   }
 

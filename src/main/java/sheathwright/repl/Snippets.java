@@ -24,6 +24,9 @@ import sheathwright.repl.shell.LineRunner;
 /** Runs what the compiler takes, and settles with it what each snippet has left behind. */
 final class Snippets {
 
+  /** What is said of a line that was stopped. */
+  static final String STOPPED = "(stopped)";
+
   private final Holdings holdings;
   private final Values values;
   private final LineRunner runner;
@@ -152,7 +155,7 @@ final class Snippets {
   Answer failed(SnippetEvent event) {
     Complaints complaints = java().complaints();
     if (runner.isStopped()) {
-      return new Answer(Answer.Kind.FAILED, "(stopped)");
+      return new Answer(Answer.Kind.FAILED, STOPPED);
     }
     if (event.exception() != null) {
       return new Answer(Answer.Kind.FAILED, complaints.about(event.exception()));
@@ -189,11 +192,6 @@ final class Snippets {
             ? variable.name()
             : ((ExpressionSnippet) event.snippet()).name();
     return java().valueOf(name);
-  }
-
-  /** How long the last line ran. */
-  long nanos() {
-    return runner.nanos();
   }
 
   /** The name that a snippet gives a meaning; empty if none. */

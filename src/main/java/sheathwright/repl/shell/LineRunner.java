@@ -2,6 +2,7 @@ package sheathwright.repl.shell;
 
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import sheathwright.repl.shell.LineThread.LineGroup;
 
 /**
@@ -51,6 +52,22 @@ public final class LineRunner implements AutoCloseable {
       throw thread.thrown();
     }
     return (T) thread.made();
+  }
+
+  /**
+   * Runs what raises nothing that is checked.
+   *
+   * @return what it made
+   * @throws StoppedLine if it was stopped before
+   */
+  public <T> T plainly(Supplier<T> line) {
+    try {
+      return made(line::get);
+    } catch (RuntimeException | Error raised) {
+      throw raised;
+    } catch (Throwable impossible) {
+      throw new IllegalStateException(impossible);
+    }
   }
 
   /**
