@@ -114,6 +114,7 @@ final class BlockRun {
   /** What a line of a block made. */
   private Answer made(Step step, String line, Kept<?> kept, long nanos) {
     if (!step.isCarried()) {
+      holdings.journal().end();
       holdings.journal().begin(line);
     }
     if (step.name().isEmpty()) {

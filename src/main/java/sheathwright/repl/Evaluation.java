@@ -73,6 +73,7 @@ final class Evaluation {
         boolean goesOn =
             answers.or(() -> alone.apply(lines.get(line), true)).orElseThrow().stream()
                 .allMatch(answer -> isToGoOn.test(line, answer));
+        ended();
         if (!goesOn) {
           return false;
         }
@@ -82,9 +83,17 @@ final class Evaluation {
         BlockRun block = new BlockRun(holdings, snippets, followers, planned, lines, isToGoOn);
         snippets.tell(block::take);
         next = ran(block, single);
+        ended();
       }
     }
     return next == lines.size();
+  }
+
+  /** The line that ran last has ended, unless it was stopped. */
+  private void ended() {
+    if (!snippets.runner().isStopped()) {
+      holdings.journal().end();
+    }
   }
 
   private Block planned(

@@ -72,12 +72,16 @@ final class Followers {
 
   /** Runs again what was waiting to be told, and what is made from it. */
   List<Answer> refreshed() {
+    holdings.journal().begin("");
     List<Answer> answers = new ArrayList<>();
     for (String name : definitions.variables()) {
       if (values.stale(name).filter(Stale::isWaiting).isPresent()) {
         answers.add(followed(definitions.of(name)));
         answers.addAll(of(name));
       }
+    }
+    if (!runner.isStopped()) {
+      holdings.journal().endAll();
     }
     return answers;
   }

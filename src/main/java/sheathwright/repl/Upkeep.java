@@ -69,7 +69,9 @@ final class Upkeep {
         journal.last().orElseThrow(() -> new RefusedException("there is nothing to undo"));
     last.before().forEach(holdings::restore);
     last.made().forEach(made -> holdings.compiler().awake().drop(made));
-    List<String> rows = new ArrayList<>(List.of("undone: " + last.typed()));
+    List<String> rows =
+        new ArrayList<>(
+            List.of("undone: " + (last.typed().isEmpty() ? "Enter alone" : last.typed())));
     for (String name : last.before().keySet()) {
       rows.add(
           values.has(name)
@@ -132,7 +134,10 @@ final class Upkeep {
                             : "there is no file %s to bring a session back from".formatted(name))));
     List<Answer> answers = session.answers(String.join("\n", lines));
     Optional<Answer> failed = answers.stream().filter(Answer::isError).findFirst();
-    return failed.orElseGet(this::list);
+    Answer said = failed.orElseGet(this::list);
+    List<String> rows = new ArrayList<>(Journal.unended(lines));
+    rows.add(said.text());
+    return new Answer(said.kind(), String.join("\n", rows), said.line());
   }
 
   /** Takes what the tables of a job say as variables; undone as one line. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import jdk.jshell.Snippet;
 import sheathwright.repl.memory.Definitions.Definition;
 import sheathwright.repl.memory.Values.Stale;
@@ -15,6 +16,9 @@ import sheathwright.repl.memory.Values.Value;
 
 /** Which lines have changed something, and how it was before each of them. */
 public final class Journal {
+
+  /** Stands before a line that did not end; to whoever reads the lines again it is a remark. */
+  private static final String UNENDED = "# did not end: ";
 
   private final Deque<Entry> entries = new ArrayDeque<>();
   private final Consumer<List<String>> heard;
@@ -41,6 +45,7 @@ public final class Journal {
     private final String typed;
     private final Map<String, State> before = new LinkedHashMap<>();
     private final List<Snippet> made = new ArrayList<>();
+    private boolean hasEnded;
 
     private Entry(String typed) {
       this.typed = typed;
@@ -66,6 +71,22 @@ public final class Journal {
     if (!isHeld) {
       open = new Entry(typed.strip());
     }
+  }
+
+  /** The line that began last has run to its end. */
+  public void end() {
+    if (!isHeld && !open.hasEnded) {
+      open.hasEnded = true;
+      if (entries.peekLast() == open) {
+        heard.accept(lines());
+      }
+    }
+  }
+
+  /** What lines had left to do is done. */
+  public void endAll() {
+    entries.forEach(entry -> entry.hasEnded = true);
+    heard.accept(lines());
   }
 
   /** Whatever is done is the work of the line that began last, until that is done. */
@@ -109,8 +130,22 @@ public final class Journal {
     return Optional.ofNullable(last);
   }
 
-  /** The lines that made the session what it is, in order. */
+  /** The lines that made the session what it is, in order; one that did not end as a remark. */
   public List<String> lines() {
-    return entries.stream().map(Entry::typed).toList();
+    return entries.stream()
+        .filter(entry -> !entry.typed.isEmpty()) // Enter alone makes nothing that is not made again
+        .map(entry -> entry.hasEnded ? entry.typed : UNENDED + entry.typed.replace("\n", "\n# "))
+        .toList();
+  }
+
+  /** Of lines that are read again, those that did not end, each with its number. */
+  public static List<String> unended(List<String> lines) {
+    return IntStream.range(0, lines.size())
+        .filter(line -> lines.get(line).startsWith(UNENDED))
+        .mapToObj(
+            line ->
+                "left out: line %d did not end: %s"
+                    .formatted(line + 1, lines.get(line).substring(UNENDED.length())))
+        .toList();
   }
 }
