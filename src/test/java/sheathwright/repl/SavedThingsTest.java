@@ -86,6 +86,20 @@ class SavedThingsTest {
   }
 
   @Test
+  void whatAThingWasSaidToBe_standsUnderTheNameOfItsVariable() throws Exception {
+    Path file = folder.resolve("roof.xlsx");
+    type("rafters = Supports.every(in(24))", "old = Supports.at(in(0), in(17), in(40))");
+    answer("save \"" + file + "\"");
+    try (XSSFWorkbook workbook = new XSSFWorkbook(file.toFile())) {
+      FormulaEvaluator engine = workbook.getCreationHelper().createFormulaEvaluator();
+      assertThat(number(workbook, engine, "rafters_spacing")).isEqualTo(24);
+      assertThat(number(workbook, engine, "rafters_first")).isZero();
+      assertThat(number(workbook, engine, "old_2")).isEqualTo(17);
+      assertThat(workbook.getAllNames()).noneMatch(name -> name.getNameName().contains("given"));
+    }
+  }
+
+  @Test
   void theEndingSaysWhatIsWritten_andAWrongOneIsRefused() {
     type("n = sheets(2)");
     assertThat(answer("save \"" + folder.resolve("roof.pdf") + "\""))
