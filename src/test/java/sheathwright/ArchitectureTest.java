@@ -90,6 +90,7 @@ class ArchitectureTest {
           room("job.fill", "job.table"),
           room("job.solve", "job.table"),
           room("repl.line"),
+          room("repl.memory"),
           room("workbook.book"),
           room("workbook.draw", "workbook.book"),
           room("workbook.page", "workbook.book", "workbook.draw"),

@@ -15,8 +15,9 @@ import jdk.jshell.Snippet;
 import jdk.jshell.SnippetEvent;
 import jdk.jshell.SourceCodeAnalysis;
 import jdk.jshell.VarSnippet;
-import sheathwright.repl.Values.Value;
 import sheathwright.repl.line.Mending;
+import sheathwright.repl.memory.Values.Value;
+import sheathwright.repl.shell.LineRunner;
 import sheathwright.repl.shell.Lines;
 import sheathwright.repl.shell.LiveControl;
 import sheathwright.repl.shell.OwnClasses;
@@ -46,9 +47,10 @@ final class JavaShell implements AutoCloseable {
    * A shell whose lines reach a session.
    *
    * @param names the session's variables
+   * @param runner runs them
    */
-  JavaShell(Lines lines, Supplier<Set<String>> names) {
-    control = new LiveControl(lines);
+  JavaShell(Lines lines, Supplier<Set<String>> names, LineRunner runner) {
+    control = new LiveControl(lines, runner);
     shell =
         JShell.builder()
             .executionEngine(control.provider(), Map.of())
@@ -80,10 +82,6 @@ final class JavaShell implements AutoCloseable {
 
   Complaints complaints() {
     return complaints;
-  }
-
-  LiveControl control() {
-    return control;
   }
 
   List<SnippetEvent> ran(String source) {

@@ -6,6 +6,8 @@ import sheathwright.figure.Traced;
 import sheathwright.figure.Working;
 import sheathwright.repl.Words.Page;
 import sheathwright.repl.show.Bars;
+import sheathwright.repl.show.Explained;
+import sheathwright.repl.show.TracedParts;
 
 /**
  * What is shown of a session, in lines of a width.

@@ -110,7 +110,7 @@ public final class Prompt {
   }
 
   private boolean mayLeave(LineReader reader) {
-    if (!session.isUnsaved()) {
+    if (!session.upkeep().isUnsaved()) {
       return true;
     }
     String said =

@@ -22,6 +22,7 @@ import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.figure.Word;
+import sheathwright.repl.show.TracedParts;
 import sheathwright.sheathing.layout.CourseLayout;
 import sheathwright.sheathing.patch.PatchPlan;
 import sheathwright.workbook.page.SessionPart;
@@ -201,8 +202,17 @@ final class SavedThings {
     Arrays.stream(value.getClass().getDeclaredMethods())
         .filter(SavedThings::isTold)
         .sorted(Comparator.comparing(Method::getName))
-        .forEach(method -> members.put(method.getName(), told(method, value)));
+        .forEach(method -> addTold(members, method.getName(), told(method, value)));
     return members;
+  }
+
+  /** What is told by names of its own needs no other. */
+  private static void addTold(Map<String, Object> members, String name, Object told) {
+    if (told instanceof Map<?, ?> named) {
+      named.forEach((own, part) -> members.put(String.valueOf(own), part));
+    } else {
+      members.put(name, told);
+    }
   }
 
   private static boolean isTold(Method method) {
@@ -212,7 +222,8 @@ final class SavedThings {
             || type == Check.class
             || type == Roll.class
             || type.isRecord()
-            || type == List.class;
+            || type == List.class
+            || type == Map.class;
     return isShowable
         && method.getParameterCount() == 0
         && Modifier.isPublic(method.getModifiers())

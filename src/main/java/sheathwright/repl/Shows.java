@@ -19,6 +19,7 @@ import sheathwright.figure.Check;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Word;
+import sheathwright.repl.show.TracedParts;
 
 /**
  * Values as the prompt shows them: a figure in one line, a check or a record of results as a table.

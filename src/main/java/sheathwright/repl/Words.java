@@ -57,12 +57,12 @@ public final class Words {
    *     that of neither
    */
   public static Page save(String file) {
-    return new Page(session().saved(file, false).text());
+    return new Page(session().upkeep().saved(file, false).text());
   }
 
   /** The same, in place of a file that exists. */
   public static Page saveOver(String file) {
-    return new Page(session().saved(file, true).text());
+    return new Page(session().upkeep().saved(file, true).text());
   }
 
   private static Session session() {

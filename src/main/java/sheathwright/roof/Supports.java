@@ -1,7 +1,10 @@
 package sheathwright.roof;
 
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
@@ -22,11 +25,13 @@ public final class Supports {
   private final Reading reading;
   private final Centers centers;
   private final String words;
+  private final Map<String, Traced> given;
 
-  private Supports(Reading reading, Centers centers, String words) {
+  private Supports(Reading reading, Centers centers, String words, Map<String, Traced> given) {
     this.reading = reading;
     this.centers = centers;
     this.words = words;
+    this.given = given;
   }
 
   /** Regular supports, the first on the plane's left edge. */
@@ -52,7 +57,8 @@ public final class Supports {
     return new Supports(
         reading,
         Centers.every(inches, reading.number("first support", first, Units.INCH)),
-        "supports every " + spacing.shown());
+        "supports every " + spacing.shown(),
+        inOrder(List.of("spacing", "first"), List.of(spacing, first)));
   }
 
   /** Supports where they were measured, in any order, from the plane's left edge. */
@@ -89,7 +95,21 @@ public final class Supports {
             at(centers, asGiven, two));
       }
     }
-    return new Supports(reading, Centers.at(inches), inches.length + " measured supports");
+    return new Supports(
+        reading,
+        Centers.at(inches),
+        inches.length + " measured supports",
+        inOrder(
+            IntStream.rangeClosed(1, inches.length).mapToObj(String::valueOf).toList(), centers));
+  }
+
+  private static Map<String, Traced> inOrder(
+      List<String> names, List<? extends Figure<Length>> figures) {
+    Map<String, Traced> given = new LinkedHashMap<>();
+    for (int i = 0; i < names.size(); i++) {
+      given.put(names.get(i), figures.get(i));
+    }
+    return Collections.unmodifiableMap(given);
   }
 
   private static List<Figure<Length>> at(
@@ -109,9 +129,9 @@ public final class Supports {
     return centers;
   }
 
-  /** What they were said to be. */
-  public List<Traced> given() {
-    return reading.values();
+  /** What they were said to be, each figure by its name: spacing and first, or by its number. */
+  public Map<String, Traced> given() {
+    return given;
   }
 
   @Override

@@ -2,6 +2,7 @@ package sheathwright.repl.line;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Traced;
@@ -45,6 +46,10 @@ public final class Reader {
    * @throws Unreadable if it has no one meaning any more
    */
   public Reading again(String line) {
+    return around.ran(() -> reading(line));
+  }
+
+  private Reading reading(String line) {
     List<Token> tokens = Lexer.tokens(line);
     if (Lexer.isUnreadable(tokens) || tokens.isEmpty()) {
       return new Reading.Compiled(line, List.of(), new Places());
@@ -59,7 +64,7 @@ public final class Reader {
 
   /** What a line becomes in Java. */
   public String java(String line) {
-    return again(line).java();
+    return reading(line).java();
   }
 
   /** Whether a text is whole by itself, so that the compiler need not be asked. */
@@ -204,5 +209,10 @@ public final class Reader {
 
     /** Classes whose static methods are words of the prompt. */
     List<Class<?>> words();
+
+    /** Reads a line, and evaluates it with that, so that the user can stop it. */
+    default <T> T ran(Supplier<T> reading) {
+      return reading.get();
+    }
   }
 }
