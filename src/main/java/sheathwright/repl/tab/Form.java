@@ -43,8 +43,9 @@ public record Form(Questions questions, int columns) {
   private boolean isAnswered(
       Parameter parameter, Function<String, Optional<String>> line, Consumer<String> said) {
     String standing = questions.standing(parameter);
+    String question = question(parameter, standing, said);
     while (true) {
-      Optional<String> typed = line.apply(question(parameter, standing, said)).map(String::strip);
+      Optional<String> typed = line.apply(question).map(String::strip);
       if (typed.isEmpty() || typed.get().isEmpty()) {
         return typed.isPresent() && !standing.isEmpty();
       }
