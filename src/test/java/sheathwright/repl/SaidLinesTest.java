@@ -61,6 +61,20 @@ class SaidLinesTest {
             "nailsPerSheet is a function and needs brackets with what it takes; nailsPerSheet alone on a line asks for it");
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "plywood | plywood could be PLYWOOD_DECK or PLYWOOD: write which, or use it where one of them is due",
+        "Snow | Snow could be DURATION_SNOW or SNOW: write which, or use it where one of them is due",
+        "kind = plywood | plywood could be PLYWOOD_DECK or PLYWOOD: write which, or use it where one of them is due",
+        "PLYWOOD | plywood",
+        "spf | spruce-pine-fir",
+      })
+  void aWordThatTwoKindsHave_isRefused_andOneOfOneKindIsTakenInAnyCase(String said, String answer) {
+    assertThat(answer(said)).isEqualTo(answer);
+  }
+
   @Test
   void aFactGivenAnew_isCarriedAlong() {
     answer("given(spacing = 24 in)");
