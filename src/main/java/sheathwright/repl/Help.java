@@ -91,10 +91,15 @@ final class Help {
       lines.addAll(Shown.wrapped(entry.typed(), width, "", "    "));
       lines.addAll(Shown.wrapped(entry.meaning(), width, "    ", "    "));
     }
-    for (Card card : cards) {
-      lines.add(Reference.list(List.of(card), width));
-      lines.addAll(Shown.wrapped(card.text().examples().get(0), width, "    ", "        "));
-    }
+    cards.forEach(card -> lines.add(line(card, width)));
+    return String.join("\n", lines);
+  }
+
+  /** One function in a line with what it answers, and one that can be typed. */
+  static String line(Card card, int width) {
+    List<String> lines = new ArrayList<>();
+    lines.add(Reference.list(List.of(card), width));
+    lines.addAll(Shown.wrapped(card.text().examples().get(0), width, "    ", "        "));
     return String.join("\n", lines);
   }
 

@@ -1,6 +1,7 @@
 package sheathwright.repl;
 
 import java.util.List;
+import sheathwright.catalog.Card;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Working;
@@ -24,6 +25,11 @@ record Pages(int columns) {
   /** All of a task, the function of this name, or whatever speaks of these words. */
   Page help(String words) {
     return new Page(Help.about(words, columns));
+  }
+
+  /** What a function is for, in a line, and one that can be typed. */
+  Page line(Card card) {
+    return new Page(Help.line(card, columns));
   }
 
   /** Where a value comes from: the last step, what went into it, and its source. */

@@ -7,12 +7,17 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BiPredicate;
 import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import jdk.jshell.SourceCodeAnalysis;
+import sheathwright.catalog.Card;
+import sheathwright.catalog.Catalog;
 import sheathwright.figure.RefusedException;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.repl.Chunks.Chunk;
 import sheathwright.repl.CommandWords.Command;
 import sheathwright.repl.line.Holds;
+import sheathwright.repl.line.Questions;
 import sheathwright.repl.line.Reader;
 import sheathwright.repl.line.Reader.Around;
 import sheathwright.repl.memory.Definitions;
@@ -24,12 +29,15 @@ import sheathwright.repl.shell.LineRunner;
 import sheathwright.repl.shell.LineRunner.StoppedLine;
 import sheathwright.repl.shell.Lines;
 import sheathwright.repl.show.Screen;
+import sheathwright.repl.tab.Form;
 
 /**
  * One session of the language: Java lines, evaluated in order; a variable that is given a new value
  * carries along everything made from it. The compiler wakes when a line first needs it.
  */
 public final class Session implements AutoCloseable {
+
+  private static final Pattern NAME = Pattern.compile("\\s*([A-Za-z]\\w*)\\s*;?\\s*");
 
   private final LineRunner runner = new LineRunner();
   private final Supplier<Screen> screen;
@@ -38,7 +46,8 @@ public final class Session implements AutoCloseable {
   private final Snippets snippets;
   private final Uncompiled uncompiled;
   private final Followers followers;
-  private final Reader reader = new Reader(new Seen());
+  private final Around seen = new Seen();
+  private final Reader reader = new Reader(seen);
   private final Evaluation evaluation;
   private final Upkeep upkeep;
   private volatile OptionalInt ended = OptionalInt.empty();
@@ -138,7 +147,22 @@ public final class Session implements AutoCloseable {
   }
 
   private boolean mustRunAlone(String line) {
-    return Nesting.isTooDeep(line) || command(line).isPresent();
+    return Nesting.isTooDeep(line) || command(line).isPresent() || named(line).isPresent();
+  }
+
+  /** The function whose name alone a line is, if it is one; a name of the user's own wins. */
+  private Optional<Card> named(String line) {
+    Matcher name = NAME.matcher(line);
+    return name.matches() && !holdings.definitions().has(name.group(1))
+        ? Catalog.shipped().cards().stream()
+            .filter(card -> List.of(card.call(), card.name()).contains(name.group(1)))
+            .findFirst()
+        : Optional.empty();
+  }
+
+  /** The form of the function whose name alone was typed; nothing for any other line. */
+  Optional<Form> form(String line) {
+    return named(line).map(card -> new Form(new Questions(card, seen), screen.get().columns()));
   }
 
   private Optional<Command> command(String line) {
@@ -155,6 +179,11 @@ public final class Session implements AutoCloseable {
       if (command.isPresent()) {
         holdings.journal().begin(line);
         return Optional.of(List.of(command.get().answer(this)));
+      }
+      Optional<Card> named = named(line);
+      if (named.isPresent()) {
+        String said = pages().line(named.get()).text();
+        return Optional.of(List.of(new Answer(Answer.Kind.SHOWN, said)));
       }
       return evaluation.alone(line, mayCompile);
     } catch (RefusedException | ProblemsException refused) {

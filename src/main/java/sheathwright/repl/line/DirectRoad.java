@@ -108,9 +108,7 @@ final class DirectRoad {
       return constant.get();
     }
     String word = name.name();
-    boolean isSpoken =
-        word.length() > LEAST_LETTERS && word.equals(word.toUpperCase(java.util.Locale.ROOT));
-    List<Enum<?>> named = isSpoken ? Trade.named(word) : List.of();
+    List<Enum<?>> named = word.length() > LEAST_LETTERS ? Trade.named(word) : List.of();
     return named.isEmpty() ? beyond() : word(word, named, name.at());
   }
 
