@@ -41,6 +41,6 @@ final class PrintedTable {
       }
       tab.skip(1);
     }
-    book.named(table, tab, head, tab.next() - 1, first);
+    book.ranges().named(table, tab, head, tab.next() - 1, first);
   }
 }
