@@ -67,7 +67,11 @@ final class CommandWords {
     Matcher matcher = SHAPE.matcher(line);
     if (!matcher.matches()) {
       matcher = ASKED_OF_ANYTHING.matcher(line);
-      if (!matcher.matches() || !PlainLine.closes(matcher.group(2))) {
+      boolean isOfOne =
+          matcher.matches()
+              && PlainLine.closes(matcher.group(2))
+              && Varying.parts(matcher.group(2)).size() == 1;
+      if (!isOfOne) {
         matcher = CALL.matcher(line);
       }
       if (!matcher.matches() || isDefined.test(matcher.group(1))) {

@@ -88,7 +88,7 @@ final class Evaluation {
     this.values = values;
     this.journal = journal;
     this.isWaiting = isWaiting;
-    this.varying = new Varying(definitions, this::apart);
+    this.varying = new Varying(definitions, this::apart, reader::java);
   }
 
   /**

@@ -19,6 +19,7 @@ import sheathwright.figure.Check;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Word;
+import sheathwright.repl.line.Reader;
 
 /**
  * Values as the prompt shows them: a figure in one line, a check or a record of results as a table.
@@ -32,10 +33,13 @@ final class Shows {
           .filter(result -> result.marked() != Marked.NOT)
           .collect(toMap(Result::column, Result::marked, (one, other) -> one));
 
+  private static final int WIDTH = 78; // of prose, which may stand two to the right, in 80
+
   private Shows() {}
 
   /** A variable and what it holds. */
-  static String variable(String name, Object value) {
+  static String variable(String variable, Object value) {
+    String name = Reader.saidName(variable);
     String text = text(value);
     return text.contains("\n") ? name + "\n" + indented(text) : name + " = " + text;
   }
@@ -92,7 +96,13 @@ final class Shows {
     boolean isNameless = value.toString().equals(nameless(value));
     return value instanceof String said
         ? "\"" + said + "\""
-        : isNameless ? "a thing; Tab behind its dot lists what it tells" : value.toString();
+        : isNameless
+            ? "a thing; Tab behind its dot lists what it tells"
+            : value
+                .toString()
+                .lines()
+                .flatMap(line -> Shown.wrapped(line, WIDTH, "", "  ").stream())
+                .collect(joining("\n"));
   }
 
   /** What Java calls a thing that has no words of its own. */

@@ -1,5 +1,6 @@
 package sheathwright.repl;
 
+import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -50,7 +51,9 @@ final class TracedParts {
 
   static Object part(RecordComponent component, Record results) {
     try {
-      return component.getAccessor().invoke(results);
+      Method accessor = component.getAccessor();
+      accessor.setAccessible(true); // a thing's parts may be of a kind that only its room knows
+      return accessor.invoke(results);
     } catch (ReflectiveOperationException impossible) {
       throw new IllegalStateException(impossible);
     }

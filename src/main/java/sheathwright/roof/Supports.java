@@ -3,6 +3,7 @@ package sheathwright.roof;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import sheathwright.catalog.InShort;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Reading;
@@ -30,6 +31,7 @@ public final class Supports {
   }
 
   /** Regular supports, the first on the plane's left edge. */
+  @InShort
   public static Supports every(Figure<Length> spacing) {
     return every(spacing, Figure.of(0, Units.INCH));
   }

@@ -57,6 +57,11 @@ public final class Reader {
     }
   }
 
+  /** A variable as it is told: a fact that was given under the name that it was given by. */
+  public static String saidName(String variable) {
+    return Fact.saidName(variable);
+  }
+
   /** What a line becomes in Java. */
   public String java(String line) {
     return again(line).java();

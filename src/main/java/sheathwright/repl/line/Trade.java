@@ -45,8 +45,11 @@ final class Trade {
     }
     List.of(Amounts.class, Figure.class, Choice.class, Condition.class, Check.class)
         .forEach(Trade::addType);
+    SolvedWords.things().forEach(Trade::addType);
     add(Units.class);
   }
+
+  private static final int LEAST_LETTERS = 1;
 
   private Trade() {}
 
@@ -88,8 +91,25 @@ final class Trade {
     return Piece.of(set + option.name(), option);
   }
 
+  /** The option that a word of the trade names by itself, in capitals or with digits in it. */
+  static Optional<Piece> spoken(String word, int at) {
+    boolean isSpoken =
+        word.length() > LEAST_LETTERS && word.equals(word.toUpperCase(java.util.Locale.ROOT))
+            || !word.isEmpty() && !Character.isLetter(word.charAt(0));
+    List<Enum<?>> named = isSpoken ? named(word) : List.of();
+    if (named.size() > 1) {
+      throw new Unreadable(
+          at,
+          "%s could be %s: write which, or use it where one of them is due"
+              .formatted(
+                  word,
+                  String.join(" or ", named.stream().map(each -> option(each).java()).toList())));
+    }
+    return named.stream().findFirst().map(Trade::option);
+  }
+
   /** The options, each of another set, that a word names where no set is due. */
-  static List<Enum<?>> named(String word) {
+  private static List<Enum<?>> named(String word) {
     List<Enum<?>> named = new ArrayList<>();
     for (Class<? extends Enum<?>> options : OPTIONS) {
       for (Enum<?> option : options.getEnumConstants()) {
