@@ -88,6 +88,10 @@ final class DeckWords {
               "patches(south, rafters, mark1, mark2)",
               "what is cut out and put in new"),
           new Entry(
+              Task.PATCH,
+              "patches(south, 16 in, mark(rot, along = 5 ft, up = 10 in, width = 30 in, height = 14 in))",
+              "the same in one line; marks are called m1, m2"),
+          new Entry(
               Task.NAIL,
               "ZoneMap.of(south, pitch(6), GABLE, ASCE7_16, zoneWidth(ft(30), RoofHeight.mean(ft(18))))",
               "the wind zones of a plane"),
@@ -97,12 +101,24 @@ final class DeckWords {
               "drops below a string, from a file: rafter, along_in, up_in, drop_in"),
           new Entry(
               Task.SISTER,
+              "stringLines(24 in, 12-6 ft, \"0 3/8 7/8 1/2 0\", \"0 1/2 1 5/8 0\")",
+              "the same, read out: spacing, length of the string, a rafter a text"),
+          new Entry(
+              Task.SISTER,
               "straight = straighten(string, SIZE_2X6, SIZE_2X6, number(0.86))",
               "a straight line over each rafter: size of sisters, of rafters, part of their strength used up"),
           new Entry(
               Task.CUT,
               "repairList(straight)",
               "what the crew does and cuts: sisters, strips, marks; who decides stands first"),
+          new Entry(
+              Task.CUT,
+              "cutSticks(23 pieces, 76-3/8 in, stick(8 ft, $6.20), stick(12 ft, $8.60))",
+              "pieces of one length out of the cheapest sticks; straight rafters instead: their sisters"),
+          new Entry(
+              Task.PRICE,
+              "estimate(\"demo-data/quince-hollow\")",
+              "a job folder's price, worst case and extra sheet"),
           new Entry(
               Task.CUT,
               "deck.cutList()",

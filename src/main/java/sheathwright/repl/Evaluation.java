@@ -51,6 +51,7 @@ final class Evaluation {
   private final Journal journal;
   private final boolean isWaiting;
   private final Varying varying;
+  private final List<String> compiled = new ArrayList<>();
   private Consumer<Kept<?>> heard;
 
   /**
@@ -178,8 +179,11 @@ final class Evaluation {
   }
 
   private List<Answer> answers(Reading.Compiled reading, String line) {
+    compiled.clear();
     try {
-      return beside(compiled(reading.java()), reading.notes());
+      List<Answer> answers = compiled(reading.java());
+      reader.compiled(String.join("\n", compiled));
+      return beside(answers, reading.notes());
     } catch (Unreadable wrong) {
       return List.of(failed(wrong, line, reading.places().typed(wrong.at())));
     }
@@ -375,6 +379,7 @@ final class Evaluation {
   private List<Answer> evaluated(String snippet) {
     List<Answer> answers = new ArrayList<>();
     Ran ran = ran(snippet);
+    compiled.add(ran.source().strip());
     for (SnippetEvent event : ran.events()) {
       if (event.causeSnippet() == null) {
         answers.addAll(evaluated(event, ran.source()));

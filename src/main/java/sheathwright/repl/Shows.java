@@ -20,6 +20,7 @@ import sheathwright.figure.Shown;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Word;
 import sheathwright.repl.line.Reader;
+import sheathwright.repl.line.Reading;
 
 /**
  * Values as the prompt shows them: a figure in one line, a check or a record of results as a table.
@@ -92,6 +93,9 @@ final class Shows {
           IntStream.range(0, Array.getLength(value))
               .mapToObj(place -> Array.get(value, place))
               .toList());
+    }
+    if (value instanceof Reading.Told told) {
+      return told.toString();
     }
     boolean isNameless = value.toString().equals(nameless(value));
     return value instanceof String said

@@ -63,16 +63,16 @@ public final class Straightening {
    * plane as target and bounds are for {@link Straightened#of}.
    *
    * @param readings of one plane
-   * @param sisterSize nominal size of the sisters
-   * @param rafterSize nominal size of the old rafters
-   * @param framingRatio the greatest part used up of what the old rafters can carry, from {@code
+   * @param sisters nominal size of the sisters
+   * @param rafters nominal size of the old rafters
+   * @param used the greatest part used up of what the old rafters can carry, from {@code
    *     rafter_screening}; above 1 a licensed engineer decides before anything is done
    */
   public static Straightened straighten(
       StringReadings readings,
-      LumberSize sisterSize,
-      LumberSize rafterSize,
-      Figure<Ratio> framingRatio) {
+      LumberSize sisters,
+      LumberSize rafters,
+      Figure<Ratio> used) {
     List<Figure<Length>> places =
         readings.profiles().stream()
             .flatMap(profile -> profile.stations().stream())
@@ -84,8 +84,8 @@ public final class Straightening {
         TargetRules.usual(),
         places.get(0),
         places.get(places.size() - 1),
-        LevelRules.usual(sisterSize, rafterSize),
-        FramingAnswer.of(framingRatio));
+        LevelRules.usual(sisters, rafters),
+        FramingAnswer.of(used));
   }
 
   /** What the crew does, rafter by rafter; who decides stands first. */

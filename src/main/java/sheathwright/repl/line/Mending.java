@@ -41,7 +41,7 @@ public final class Mending {
       Pattern.compile("bad operand type (.*) for unary operator '(\\S)'.*", Pattern.DOTALL);
   private static final Pattern TO_BOOLEAN =
       Pattern.compile("incompatible types: (.*) cannot be converted to boolean.*", Pattern.DOTALL);
-  private static final Pattern PART = Pattern.compile("\\w+ has private access in .*");
+  private static final Pattern HIDDEN = Pattern.compile("\\w+ has private access in .*");
   private static final Pattern UNKNOWN =
       Pattern.compile("cannot find symbol\\s+symbol:\\s+variable (\\w+)(?:\\s.*)?", Pattern.DOTALL);
   private static final Pattern PLAIN_NUMBER =
@@ -82,11 +82,15 @@ public final class Mending {
     if (condition.matches() && !NEVER_ASKED.matcher(condition.group(1)).matches()) {
       return Optional.of(asked(source, fault.from(), fault.to()));
     }
-    if (PART.matcher(fault.message()).matches()) {
+    Matcher unknown = UNKNOWN.matcher(fault.message());
+    boolean isPart =
+        unknown.matches()
+            && source.substring(fault.from(), fault.to()).endsWith("." + unknown.group(1))
+            && Character.isLowerCase(unknown.group(1).charAt(0));
+    if (isPart || HIDDEN.matcher(fault.message()).matches()) {
       return Optional.of(
           source.substring(0, fault.to()) + "()" + source.substring(fault.to()));
     }
-    Matcher unknown = UNKNOWN.matcher(fault.message());
     if (unknown.matches()) {
       return Trade.spoken(unknown.group(1), fault.from())
           .map(

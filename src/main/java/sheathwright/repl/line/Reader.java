@@ -39,6 +39,11 @@ public final class Reader {
     return reading;
   }
 
+  /** What the last line became as it was compiled: declared, its operators and words mended. */
+  public void compiled(String java) {
+    last = java;
+  }
+
   /**
    * Reads a line that was typed before, which {@code show java} does not tell of.
    *
