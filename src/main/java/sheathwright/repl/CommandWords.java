@@ -83,8 +83,14 @@ final class CommandWords {
         BY_WORD.containsKey(matcher.group(1))
             && !(about.isEmpty() && isDefined.test(matcher.group(1)))
             && !(SHOW_JAVA.equals(matcher.group(1) + " " + about) && !isDefined.test("java"))
+            && !isOpen(about)
             && !NOT_ITS_ARGUMENT.matcher(about).matches();
     return isOne ? Optional.of(new Command(matcher.group(1), about)) : Optional.empty();
+  }
+
+  /** Whether a bracket is still to be closed, on a line to come. */
+  private static boolean isOpen(String about) {
+    return about.chars().filter(c -> c == '(').count() > about.chars().filter(c -> c == ')').count();
   }
 
   private static Answer help(Session session, String about) {

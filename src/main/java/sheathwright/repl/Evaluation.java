@@ -16,6 +16,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
+import java.util.regex.Matcher;
 import jdk.jshell.ExpressionSnippet;
 import jdk.jshell.MethodSnippet;
 import jdk.jshell.Snippet;
@@ -543,7 +544,8 @@ final class Evaluation {
 
   private static Answer again(Answer now, String before) {
     String was = before.isEmpty() ? "" : " (was " + before + ")";
-    return new Answer(Answer.Kind.DEFINED, "  " + now.text() + was);
+    String text = now.text().replaceFirst("\n|$", Matcher.quoteReplacement(was) + "$0");
+    return new Answer(Answer.Kind.DEFINED, text.replaceAll("(?m)^", "  "));
   }
 
   /** What came of a snippet, and the snippet as it was mended to be compiled. */

@@ -58,7 +58,11 @@ final class Shows {
       return "no value";
     }
     String text = text(value);
-    return text.contains("\n") ? text.lines().findFirst().orElse("").strip() + " …" : text;
+    return text.contains("\n") ? firstOf(text) + " …" : text;
+  }
+
+  private static String firstOf(String text) {
+    return text.lines().findFirst().orElse("").strip().replaceAll(" +", " ");
   }
 
   /** Whether a value is missing, and not merely an answer without a number. */
