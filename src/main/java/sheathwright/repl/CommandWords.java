@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 import sheathwright.figure.RefusedException;
 import sheathwright.repl.memory.PlainLine;
 import sheathwright.repl.memory.Quoted;
+import sheathwright.repl.memory.VaryCall;
 
 /**
  * Words that are followed by what they are about, without parentheses: {@code show order}. They are
@@ -69,7 +70,11 @@ final class CommandWords {
     Matcher matcher = SHAPE.matcher(line);
     if (!matcher.matches()) {
       matcher = ASKED_OF_ANYTHING.matcher(line);
-      if (!matcher.matches() || !PlainLine.closes(matcher.group(2))) {
+      boolean isOfOne =
+          matcher.matches()
+              && PlainLine.closes(matcher.group(2))
+              && VaryCall.parts(matcher.group(2)).size() == 1;
+      if (!isOfOne) {
         matcher = CALL.matcher(line);
       }
       if (!matcher.matches() || isDefined.test(matcher.group(1))) {
@@ -81,8 +86,14 @@ final class CommandWords {
         BY_WORD.containsKey(matcher.group(1))
             && !(about.isEmpty() && isDefined.test(matcher.group(1)))
             && !(SHOW_JAVA.equals(matcher.group(1) + " " + about) && !isDefined.test("java"))
+            && !isOpen(about)
             && !NOT_ITS_ARGUMENT.matcher(about).matches();
     return isOne ? Optional.of(new Command(matcher.group(1), about)) : Optional.empty();
+  }
+
+  /** Whether a bracket is still to be closed, on a line to come. */
+  private static boolean isOpen(String about) {
+    return about.chars().filter(c -> c == '(').count() > about.chars().filter(c -> c == ')').count();
   }
 
   private static Answer help(Session session, String about) {

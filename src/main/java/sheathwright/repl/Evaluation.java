@@ -35,6 +35,7 @@ final class Evaluation {
   private final Snippets snippets;
   private final Uncompiled uncompiled;
   private final Followers followers;
+  private final List<String> compiled = new ArrayList<>();
 
   Evaluation(
       Reader reader,
@@ -140,8 +141,11 @@ final class Evaluation {
   }
 
   private List<Answer> answers(Reading.Compiled reading, String line) {
+    compiled.clear();
     try {
-      return beside(compiled(reading.java()), reading.notes());
+      List<Answer> answers = compiled(reading.java());
+      reader.compiled(String.join("\n", compiled));
+      return beside(answers, reading.notes());
     } catch (Unreadable wrong) {
       return List.of(failed(wrong, line, reading.places().typed(wrong.at())));
     }
@@ -206,6 +210,7 @@ final class Evaluation {
   private List<Answer> evaluated(String snippet) {
     List<Answer> answers = new ArrayList<>();
     Ran ran = snippets.ran(snippet);
+    compiled.add(ran.source().strip());
     for (SnippetEvent event : ran.events()) {
       if (event.causeSnippet() == null) {
         answers.addAll(evaluated(event, ran.source()));

@@ -2,6 +2,7 @@ package sheathwright.repl;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
 import jdk.jshell.Snippet;
 import jdk.jshell.SnippetEvent;
 import sheathwright.figure.RefusedException;
@@ -145,6 +146,7 @@ final class Followers {
   /** What is said of a variable whose line was run again. */
   static Answer again(Answer now, String before) {
     String was = before.isEmpty() ? "" : " (was " + before + ")";
-    return new Answer(Answer.Kind.DEFINED, "  " + now.text() + was);
+    String text = now.text().replaceFirst("\n|$", Matcher.quoteReplacement(was) + "$0");
+    return new Answer(Answer.Kind.DEFINED, text.replaceAll("(?m)^", "  "));
   }
 }

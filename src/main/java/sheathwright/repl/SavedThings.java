@@ -19,6 +19,7 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Reading;
 import sheathwright.figure.Roll;
+import sheathwright.figure.Step;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.figure.Word;
@@ -109,10 +110,11 @@ final class SavedThings {
     return isAdded;
   }
 
-  /** What stands in a cell for a value, if one cell can hold it. */
+  /** What stands in a cell for a value, if one cell can hold it: a part of a thing as it was given. */
   private static Optional<Traced> cellOf(Object value) {
     if (value instanceof Traced traced) {
-      return Optional.of(traced);
+      return Optional.of(
+          traced.step().guard().<Traced>map(Step.Guarded::argument).orElse(traced));
     }
     if (value instanceof Check check) {
       return Optional.of(check.ratio());

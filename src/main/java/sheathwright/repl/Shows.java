@@ -19,6 +19,8 @@ import sheathwright.figure.Check;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Word;
+import sheathwright.repl.line.Reader;
+import sheathwright.repl.line.Reading;
 import sheathwright.repl.show.TracedParts;
 
 /**
@@ -37,10 +39,13 @@ final class Shows {
             .collect(toMap(Result::column, Result::marked, (one, other) -> one));
   }
 
+  private static final int WIDTH = 78; // of prose, which may stand two to the right, in 80
+
   private Shows() {}
 
   /** A variable and what it holds. */
-  static String variable(String name, Object value) {
+  static String variable(String variable, Object value) {
+    String name = Reader.saidName(variable);
     String text = text(value);
     return text.contains("\n") ? name + "\n" + indented(text) : name + " = " + text;
   }
@@ -58,7 +63,11 @@ final class Shows {
       return "no value";
     }
     String text = text(value);
-    return text.contains("\n") ? text.lines().findFirst().orElse("").strip() + " …" : text;
+    return text.contains("\n") ? firstOf(text) + " …" : text;
+  }
+
+  private static String firstOf(String text) {
+    return text.lines().findFirst().orElse("").strip().replaceAll(" +", " ");
   }
 
   /** Whether a value is missing, and not merely an answer without a number. */
@@ -96,10 +105,19 @@ final class Shows {
               .mapToObj(place -> Array.get(value, place))
               .toList());
     }
+    if (value instanceof Reading.Told told) {
+      return told.toString();
+    }
     boolean isNameless = value.toString().equals(nameless(value));
     return value instanceof String said
         ? "\"" + said + "\""
-        : isNameless ? "a thing; Tab behind its dot lists what it tells" : value.toString();
+        : isNameless
+            ? "a thing; Tab behind its dot lists what it tells"
+            : value
+                .toString()
+                .lines()
+                .flatMap(line -> Shown.wrapped(line, WIDTH, "", "  ").stream())
+                .collect(joining("\n"));
   }
 
   /** What Java calls a thing that has no words of its own. */

@@ -17,7 +17,7 @@ final class Uncompiled {
   Uncompiled(Reader reader, Holdings holdings, Snippets snippets) {
     this.reader = reader;
     this.snippets = snippets;
-    this.varying = new Varying(holdings.definitions(), snippets::apart);
+    this.varying = new Varying(holdings.definitions(), snippets::apart, reader::java);
   }
 
   /**

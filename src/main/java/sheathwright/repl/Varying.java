@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import sheathwright.figure.RefusedException;
@@ -34,13 +35,19 @@ final class Varying {
 
   private final Definitions definitions;
   private final Function<List<Step>, List<Object>> apart;
+  private final UnaryOperator<String> read;
 
   /**
    * Varies what is defined.
    *
    * @param apart runs lines without keeping what they make, and tells it
+   * @param read reads a line as Java
    */
-  Varying(Definitions definitions, Function<List<Step>, List<Object>> apart) {
+  Varying(
+      Definitions definitions,
+      Function<List<Step>, List<Object>> apart,
+      UnaryOperator<String> read) {
+    this.read = line -> asNew(read.apply(line));
     this.definitions = definitions;
     this.apart = apart;
   }
@@ -61,7 +68,7 @@ final class Varying {
     List<Step> steps = new ArrayList<>();
     List<Map<String, String>> runs = runs(inputs);
     for (Map<String, String> run : runs) {
-      run.forEach((name, value) -> steps.add(step(name, "var %s = %s;".formatted(name, value))));
+      run.forEach((name, value) -> steps.add(step(name, read.apply(name + " = " + value))));
       between.forEach(each -> steps.add(step(each.name(), asNew(each.source()))));
     }
     List<Object> made = apart.apply(steps);

@@ -21,10 +21,9 @@ import sheathwright.catalog.Catalog;
 import sheathwright.catalog.Parameter;
 import sheathwright.figure.Amounts;
 import sheathwright.figure.Units;
-import sheathwright.leveling.plan.Straightening;
 import sheathwright.repl.line.Holds;
+import sheathwright.repl.line.SolvedWords;
 import sheathwright.roof.HouseSide;
-import sheathwright.sheathing.Layouts;
 import sheathwright.sheathing.patch.Finding;
 
 /**
@@ -62,8 +61,7 @@ final class Vocabulary {
     add(Words.class);
     add(FileWords.class);
     add(Holds.class);
-    add(Layouts.class);
-    add(Straightening.class);
+    SolvedWords.classes().forEach(this::add);
     add(Finding.class);
     add(HouseSide.class);
     add(Units.class);

@@ -1,5 +1,8 @@
 package sheathwright.repl;
 
+import static java.util.stream.Collectors.joining;
+
+import java.util.stream.Stream;
 import sheathwright.repl.Session.OwnLines;
 import sheathwright.repl.shell.Lines;
 
@@ -43,6 +46,14 @@ public final class Words {
   /** The working of the same, every step with its source. */
   public static Page explainAll(Object result) {
     return session().pages().explainAll(result);
+  }
+
+  /** Says things in a line, as a loop or a script does. */
+  public static void print(Object... things) {
+    System.out.println(
+        Stream.of(things)
+            .map(thing -> thing instanceof String text ? text : Shows.text(thing))
+            .collect(joining("  ")));
   }
 
   /** A picture in the terminal, where one can be drawn. */

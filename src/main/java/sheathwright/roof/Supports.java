@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import sheathwright.catalog.InShort;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Reading;
@@ -35,6 +36,7 @@ public final class Supports {
   }
 
   /** Regular supports, the first on the plane's left edge. */
+  @InShort
   public static Supports every(Figure<Length> spacing) {
     return every(spacing, Figure.of(0, Units.INCH));
   }

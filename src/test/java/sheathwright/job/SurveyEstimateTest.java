@@ -72,7 +72,7 @@ class SurveyEstimateTest {
   void sticks_arePricedByTheFoot() {
     Survey survey = LEVELING.survey().orElseThrow();
     assertThat(survey.sticks().value()).isCloseTo(0.80 * (12 + 12 + 12 + 10), within(DIGITS));
-    LevelCutting cutting = survey.cutting().orElseThrow();
+    StickCuts cutting = survey.cutting().orElseThrow();
     assertThat(cutting.cost().value())
         .isGreaterThanOrEqualTo(cutting.atLeast().value())
         .isLessThanOrEqualTo(survey.sticks().value() + DIGITS);

@@ -1,5 +1,6 @@
 package sheathwright.leveling.plan;
 
+import sheathwright.catalog.Assumed;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.catalog.Marked;
@@ -66,7 +67,7 @@ public final class Sisters {
   public static SisterStock sisterStock(
       @Narrowed(column = "sag_in", least = 0, most = MOST_SAG, rule = SAG_RULE) SaggedSpan rafter,
       SisterPlan plan,
-      @Column(value = "rafter_count", unit = "piece") Figure<Pieces> rafterCount) {
+      @Column(value = "rafter_count", unit = "piece") @Assumed("1") Figure<Pieces> rafterCount) {
     var depth = DressedSizes.width(plan.size()).as("sister_depth_in", Units.INCH);
     var measured = rafter.sag().within("sag_in", Units.INCH, Limits.between(0, MOST_SAG, SAG_RULE));
     var full = rafter.span();

@@ -294,6 +294,8 @@ final class CatalogCall {
   /** What an answer says beside its numbers: the facts that it took, and what it assumed. */
   static final class Notes {
 
+    private static final int WIDTH = 78; // they stand two to the right, in 80
+
     private final Set<String> given = new LinkedHashSet<>();
     private final Set<String> assumed = new LinkedHashSet<>();
 
@@ -307,13 +309,15 @@ final class CatalogCall {
 
     List<String> lines() {
       List<String> lines = new ArrayList<>();
-      if (!given.isEmpty()) {
-        lines.add("given: " + String.join(", ", given));
-      }
-      if (!assumed.isEmpty()) {
-        lines.add("assumed: " + String.join(", ", assumed));
-      }
+      add(lines, "given: ", given);
+      add(lines, "assumed: ", assumed);
       return lines;
+    }
+
+    private static void add(List<String> lines, String what, Set<String> each) {
+      if (!each.isEmpty()) {
+        lines.addAll(Shown.wrapped(what + String.join(", ", each), WIDTH, "", "  "));
+      }
     }
   }
 }

@@ -16,7 +16,7 @@ import sheathwright.figure.Units;
 
 /**
  * What each parameter of a function may be called: its column, the column less its unit, or the
- * first words of it where no other column of the function begins so.
+ * first or the last words of it where no other column of the function has them.
  */
 public final class ParameterNames {
 
@@ -42,6 +42,7 @@ public final class ParameterNames {
         .forEach(parameter -> name(withoutUnit(parameter), parameter));
     all.forEach(this::nameByFact);
     all.forEach(this::nameByBeginning);
+    all.forEach(this::nameByEnd);
     all.stream().filter(this::isTheOnlyPitch).forEach(pitch -> name("pitch", pitch));
     card.arguments().forEach(this::addThing);
     for (Parameter kind : all) {
@@ -148,6 +149,22 @@ public final class ParameterNames {
         name(beginning, parameter);
       }
     }
+  }
+
+  private void nameByEnd(Parameter parameter) {
+    List<String> words = List.of(withoutUnit(parameter).split("_"));
+    for (int i = 1; i < words.size(); i++) {
+      String end = String.join("_", words.subList(i, words.size()));
+      if (!beginsAnother(end, parameter) && !endsAnother(end, parameter)) {
+        name(end, parameter);
+      }
+    }
+  }
+
+  private boolean endsAnother(String end, Parameter parameter) {
+    return card.parameters().stream()
+        .filter(other -> other != parameter)
+        .anyMatch(other -> ("_" + withoutUnit(other)).endsWith("_" + end));
   }
 
   private boolean beginsAnother(String beginning, Parameter parameter) {

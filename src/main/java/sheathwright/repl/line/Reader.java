@@ -40,6 +40,11 @@ public final class Reader {
     return reading;
   }
 
+  /** What the last line became as it was compiled: declared, its operators and words mended. */
+  public void compiled(String java) {
+    last = java;
+  }
+
   /**
    * Reads a line that was typed before, which {@code show java} does not tell of.
    *
@@ -60,6 +65,11 @@ public final class Reader {
     } catch (Beyond java) {
       return compiled(line, tokens);
     }
+  }
+
+  /** A variable as it is told: a fact that was given under the name that it was given by. */
+  public static String saidName(String variable) {
+    return Fact.saidName(variable);
   }
 
   /** What a line becomes in Java. */

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -47,6 +48,7 @@ final class Trade {
       }
       List.of(Amounts.class, Figure.class, Choice.class, Condition.class, Check.class)
           .forEach(this::addType);
+      SolvedWords.things().forEach(this::addType);
       add(Units.class);
     }
 
@@ -64,6 +66,8 @@ final class Trade {
       }
     }
   }
+
+  private static final int FEW_LETTERS = 2;
 
   private Trade() {}
 
@@ -93,8 +97,29 @@ final class Trade {
     return Piece.of(set + option.name(), option);
   }
 
+  /**
+   * The option that a word of the trade names by itself: in any case, but two letters only in
+   * capitals.
+   */
+  static Optional<Piece> spoken(String word, int at) {
+    boolean isSpoken =
+        word.length() > FEW_LETTERS
+            || word.length() == FEW_LETTERS && word.equals(word.toUpperCase(Locale.ROOT))
+            || !word.isEmpty() && !Character.isLetter(word.charAt(0));
+    List<Enum<?>> named = isSpoken ? named(word) : List.of();
+    if (named.size() > 1) {
+      throw new Unreadable(
+          at,
+          "%s could be %s: write which, or use it where one of them is due"
+              .formatted(
+                  word,
+                  String.join(" or ", named.stream().map(each -> option(each).java()).toList())));
+    }
+    return named.stream().findFirst().map(Trade::option);
+  }
+
   /** The options, each of another set, that a word names where no set is due. */
-  static List<Enum<?>> named(String word) {
+  private static List<Enum<?>> named(String word) {
     List<Enum<?>> named = new ArrayList<>();
     for (Class<? extends Enum<?>> options : Gathered.ALL.options) {
       for (Enum<?> option : options.getEnumConstants()) {

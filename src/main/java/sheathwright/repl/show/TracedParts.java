@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import sheathwright.catalog.Column;
 import sheathwright.figure.Check;
+import sheathwright.figure.OneOf;
 import sheathwright.figure.Traced;
 
 /**
@@ -32,6 +33,8 @@ public final class TracedParts {
   private static void add(Map<String, Traced> named, String name, Object value) {
     if (value instanceof Traced traced) {
       named.put(name, traced);
+    } else if (value instanceof OneOf<?> word) {
+      named.put(name, word.choice());
     } else if (value instanceof Check check) {
       named.put(name, check.ratio());
     } else if (value instanceof Record results) {
