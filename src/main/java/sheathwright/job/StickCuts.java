@@ -106,8 +106,7 @@ public final class StickCuts {
     Reading reading = new Reading();
     double inches = reading.number("length of a piece", length, Units.INCH);
     double many = reading.number("number of pieces", count, Units.PIECE);
-    List<LevelSticks.OnSale> sold =
-        Stream.of(onSale).map(stick -> plain(stick, reading)).toList();
+    List<LevelSticks.OnSale> sold = Stream.of(onSale).map(stick -> plain(stick, reading)).toList();
     boolean isLongEnough = sold.stream().anyMatch(stick -> 12 * stick.feet() >= inches);
     if (!isLongEnough || many < 1 || many > MOST || many != Math.rint(many)) {
       throw new RefusedException(
@@ -204,6 +203,8 @@ public final class StickCuts {
             cuts.size(),
             cuts.size() == 1 ? "stick" : "sticks",
             cost,
-            isProven ? "nothing cheaper can be cut" : "nothing cheaper was found, at least " + atLeast);
+            isProven
+                ? "nothing cheaper can be cut"
+                : "nothing cheaper was found, at least " + atLeast);
   }
 }

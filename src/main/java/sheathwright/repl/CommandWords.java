@@ -93,7 +93,8 @@ final class CommandWords {
 
   /** Whether a bracket is still to be closed, on a line to come. */
   private static boolean isOpen(String about) {
-    return about.chars().filter(c -> c == '(').count() > about.chars().filter(c -> c == ')').count();
+    return about.chars().filter(c -> c == '(').count()
+        > about.chars().filter(c -> c == ')').count();
   }
 
   private static Answer help(Session session, String about) {

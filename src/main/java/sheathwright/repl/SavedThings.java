@@ -110,11 +110,12 @@ final class SavedThings {
     return isAdded;
   }
 
-  /** What stands in a cell for a value, if one cell can hold it: a part of a thing as it was given. */
+  /**
+   * What stands in a cell for a value, if one cell can hold it: a part of a thing as it was given.
+   */
   private static Optional<Traced> cellOf(Object value) {
     if (value instanceof Traced traced) {
-      return Optional.of(
-          traced.step().guard().<Traced>map(Step.Guarded::argument).orElse(traced));
+      return Optional.of(traced.step().guard().<Traced>map(Step.Guarded::argument).orElse(traced));
     }
     if (value instanceof Check check) {
       return Optional.of(check.ratio());

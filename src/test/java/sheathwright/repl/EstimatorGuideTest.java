@@ -33,6 +33,17 @@ class EstimatorGuideTest {
   }
 
   @Test
+  void theSessionOfTheReadme_isTrue() throws IOException {
+    SessionPage readme = SessionPage.of("../README.md");
+    try (Session session = new Session()) {
+      for (Exchange exchange : readme.exchanges()) {
+        assertThat(exchange.answered(session, folder)).isEqualTo(exchange.shown());
+      }
+    }
+    assertThat(readme.exchanges()).isNotEmpty();
+  }
+
+  @Test
   void theGuide_isReadInTenMinutes_andFitsAWindow() throws IOException {
     SessionPage guide = SessionPage.of("estimator.md");
     assertThat(guide.text().lines()).hasSizeLessThan(TEN_MINUTES);

@@ -69,10 +69,7 @@ public final class Straightening {
    *     rafter_screening}; above 1 a licensed engineer decides before anything is done
    */
   public static Straightened straighten(
-      StringReadings readings,
-      LumberSize sisters,
-      LumberSize rafters,
-      Figure<Ratio> used) {
+      StringReadings readings, LumberSize sisters, LumberSize rafters, Figure<Ratio> used) {
     List<Figure<Length>> places =
         readings.profiles().stream()
             .flatMap(profile -> profile.stations().stream())

@@ -1,6 +1,5 @@
 package sheathwright.repl.line;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;

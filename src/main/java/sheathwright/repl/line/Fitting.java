@@ -4,7 +4,6 @@ import static java.util.stream.Collectors.joining;
 
 import java.lang.reflect.Array;
 import java.lang.reflect.Executable;
-import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.lang.reflect.Parameter;
 import java.lang.reflect.ParameterizedType;
@@ -116,17 +115,14 @@ record Fitting(Executable called, List<Piece> pieces) {
     }
     if (isRatio(due) && value instanceof Number number) {
       return Optional.of(
-          Piece.of(
-              "number(" + piece.java() + ")", Figure.of(number.doubleValue(), Units.RATIO)));
+          Piece.of("number(" + piece.java() + ")", Figure.of(number.doubleValue(), Units.RATIO)));
     }
     boolean fits =
         !piece.isKnown()
             || wanted.isInstance(value)
             || wanted == int.class && value instanceof Integer
             || wanted == boolean.class && value instanceof Boolean;
-    return fits
-        ? Optional.of(piece)
-        : inShort(wanted).flatMap(maker -> madeInShort(maker, piece));
+    return fits ? Optional.of(piece) : inShort(wanted).flatMap(maker -> madeInShort(maker, piece));
   }
 
   private static boolean isRatio(Type due) {
@@ -188,8 +184,6 @@ record Fitting(Executable called, List<Piece> pieces) {
 
   /** What a method's parameters are called. */
   static String names(Executable called) {
-    return Arrays.stream(called.getParameters())
-        .map(Parameter::getName)
-        .collect(joining(", "));
+    return Arrays.stream(called.getParameters()).map(Parameter::getName).collect(joining(", "));
   }
 }

@@ -252,7 +252,9 @@ final class JavaRoad {
       return true;
     }
 
-    /** The class of ours whose method a name before a bracket is: a word that is solved, a maker. */
+    /**
+     * The class of ours whose method a name before a bracket is: a word that is solved, a maker.
+     */
     private Optional<Class<?>> solvedBy(int index) {
       boolean isName =
           tokens.get(index).kind() == Kind.WORD
@@ -267,12 +269,13 @@ final class JavaRoad {
       }
       boolean isFree = index == 0 || !tokens.get(index - 1).is("::");
       boolean isOwn =
-          around.isOwn(tokens.get(index).text())
-              || index > 0 && isDeclared(tokens.get(index - 1));
+          around.isOwn(tokens.get(index).text()) || index > 0 && isDeclared(tokens.get(index - 1));
       return isFree && !isOwn ? SolvedWords.of(tokens.get(index).text()) : Optional.empty();
     }
 
-    /** What a method is called on, if that is a variable that holds one of our things, or a type. */
+    /**
+     * What a method is called on, if that is a variable that holds one of our things, or a type.
+     */
     private Optional<Class<?>> calledOn(int index) {
       boolean isPlain =
           index > 1
@@ -292,8 +295,7 @@ final class JavaRoad {
       String name = tokens.get(index).text();
       List<Tree.Argument> said = Parser.arguments(line, tokens, index + 1, close);
       Optional<String> written =
-          Members.written(
-              solvedBy(index).orElseThrow(), name, said, known, JavaRoad.this::fact);
+          Members.written(solvedBy(index).orElseThrow(), name, said, known, JavaRoad.this::fact);
       if (written.isEmpty()) {
         write(index + 1, close + 1, false);
       } else {

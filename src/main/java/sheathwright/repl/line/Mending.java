@@ -88,8 +88,7 @@ public final class Mending {
             && source.substring(fault.from(), fault.to()).endsWith("." + unknown.group(1))
             && Character.isLowerCase(unknown.group(1).charAt(0));
     if (isPart || HIDDEN.matcher(fault.message()).matches()) {
-      return Optional.of(
-          source.substring(0, fault.to()) + "()" + source.substring(fault.to()));
+      return Optional.of(source.substring(0, fault.to()) + "()" + source.substring(fault.to()));
     }
     if (unknown.matches()) {
       return Trade.spoken(unknown.group(1), fault.from())
