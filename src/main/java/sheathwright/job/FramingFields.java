@@ -21,6 +21,7 @@ import sheathwright.framing.rafter.RafterLoad;
 import sheathwright.framing.rafter.RoofTriangle;
 import sheathwright.framing.sister.SisterLoad;
 import sheathwright.framing.stop.StopFinding;
+import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.Field;
 import sheathwright.loads.LiveLoad;
 import sheathwright.loads.RoofMaterial;
@@ -42,7 +43,7 @@ final class FramingFields {
 
   static final Field<Figure<Pressure>> DEAD =
       Field.of(UniformLoad.class, "dead", "Dead load, horizontal projection");
-  static final Field<Figure<Ratio>> RISE = Field.of(RoofTriangle.class, "rise", "Rise in 12");
+  static final Field<Figure<Ratio>> RISE = SiteFields.RISE;
 
   static final Field<Choice<RoofMaterial>> MATERIAL =
       Field.word("material", "Material", RoofMaterial.class);
@@ -171,7 +172,6 @@ final class FramingFields {
           TOTAL_DEFLECTION_LIMIT,
           NOTCH,
           END_DISTANCE,
-          RISE.ifKnown(),
           TIE_HEIGHT,
           BRACE_SPACING,
           DECK_OFF_LIVE,
@@ -230,13 +230,6 @@ final class FramingFields {
         .flatMap(
             field ->
                 field == DEAD && isLayered ? Stream.of(RISE, DEAD.ifKnown()) : Stream.of(field))
-        .toList();
-  }
-
-  /** The slope is asked for once, with the layers where there are any. */
-  static List<Field<?>> oldRafters(boolean isLayered) {
-    return OLD_RAFTERS.stream()
-        .filter(field -> !isLayered || !field.name().equals(RISE.name()))
         .toList();
   }
 

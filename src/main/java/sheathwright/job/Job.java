@@ -14,6 +14,7 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
 import sheathwright.figure.Traced;
+import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Problem;
@@ -115,10 +116,11 @@ public final class Job {
             : "the table readings.csv";
     return List.of(
         new Group(JobFields.JOB, true),
+        new Group(SiteFields.facts(layered), false),
         new Group(JobFields.DECK, false),
         new Group(JobFields.PATCHES, false).needing("the table marks.csv", tables.has("marks")),
         new Group(rafters, layered || surveys),
-        new Group(FramingFields.oldRafters(layered), false).needing(framing, hasRafters),
+        new Group(FramingFields.OLD_RAFTERS, false).needing(framing, hasRafters),
         new Group(FramingFields.SISTER_CHOICE, false).needing(framing, hasRafters),
         new Group(JobFields.sisters(surveys), levels).needing("the table readings.csv", levels),
         new Group(SurveyFields.FACTS, surveys).needing(stations, surveys),
@@ -354,7 +356,8 @@ public final class Job {
     Map<String, Input> of = new LinkedHashMap<>();
     Stream.of(
             FramingFields.rafters(!layers.isEmpty()),
-            FramingFields.oldRafters(!layers.isEmpty()),
+            FramingFields.OLD_RAFTERS,
+            List.of(SiteFields.RISE),
             FramingFields.SISTER_CHOICE)
         .flatMap(List::stream)
         .filter(this::knows)

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.Field;
 
 /**
@@ -122,6 +123,7 @@ public final class TableGuide {
       case JOB ->
           List.of(
               new Part("every job", JobFields.JOB),
+              new Part("the site and its code", SiteFields.facts(false)),
               new Part("the deck, where it is not as usual", JobFields.DECK),
               new Part("with marks.csv", JobFields.PATCHES),
               new Part("rafters that are checked", FramingFields.RAFTERS),

@@ -15,6 +15,7 @@ import sheathwright.framing.rafter.OldRafter;
 import sheathwright.framing.rafter.RoofTriangle;
 import sheathwright.framing.rafter.SagLimits;
 import sheathwright.framing.sister.SisterLoad;
+import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.Field;
 import sheathwright.loads.LiveLoad;
 import sheathwright.loads.RoofLoads;
@@ -22,6 +23,9 @@ import sheathwright.loads.UniformLoad;
 import sheathwright.pricing.Disposal;
 import sheathwright.pricing.Rates;
 import sheathwright.pricing.SheetMaterial;
+import sheathwright.loads.snow.GroundSnow;
+import sheathwright.loads.wind.CodeWind;
+import sheathwright.loads.wind.RoofPlace;
 import sheathwright.roof.Leans;
 import sheathwright.roof.PlaneSize;
 import sheathwright.wood.Lumber;
@@ -53,11 +57,15 @@ class FieldsTest {
           RoofTriangle.class,
           DeckOff.class,
           SagLimits.class,
-          SisterLoad.class);
+          SisterLoad.class,
+          CodeWind.class,
+          RoofPlace.class,
+          GroundSnow.class);
 
   private static List<Field<?>> fields() {
     return Stream.of(
             JobFields.JOB,
+            SiteFields.SITE,
             PlaceFields.PLANES,
             OfficeFields.RATES,
             FramingFields.RAFTERS,
