@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import sheathwright.fastening.count.NailCounts;
 import sheathwright.fastening.count.Nailing;
 import sheathwright.fastening.uplift.MakerRequirement;
+import sheathwright.figure.Check;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Area;
@@ -22,6 +23,7 @@ import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.job.path.LoadPath;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.pricing.Disposal;
@@ -65,6 +67,7 @@ public final class Estimate {
   private final UnitPrice extraSheet;
   private final Leveling leveling;
   private final Framing framing;
+  private final LoadPath loadPath;
   private final QuoteLines quote;
   private final Roll order;
   private final Roll maker;
@@ -87,6 +90,7 @@ public final class Estimate {
     refusals.raise();
     deck = laid.orElseThrow();
     framing = screened.orElseThrow();
+    loadPath = new LoadPath(job, framing.dead().map(dead -> OldRafters.joined(job, dead)));
     leveling = straightened.orElse(null);
     areas = new DeckAreas(job, deck);
     deckArea = areas.total();
@@ -236,6 +240,12 @@ public final class Estimate {
               "Everything that the covering's maker asks for is met",
               MakerRequirement.unmet(maker).isAtMost(Figure.of(0, Units.RATIO))));
     }
+    List<Condition> joints =
+        loadPath.checks().stream().filter(Check::isLive).map(Check::isNotBroken).toList();
+    if (!joints.isEmpty()) {
+      ties.add(
+          Tie.all("Every joint down to the walls that somebody looked at holds", "joint_", joints));
+    }
     ties.add(stopTie());
     ties.addAll(solvedTies());
     return ties;
@@ -296,6 +306,16 @@ public final class Estimate {
   /** What the rafters can carry, and whether they may be repaired. */
   public Framing framing() {
     return framing;
+  }
+
+  /** The way of the roof's loads down to the walls. */
+  public LoadPath loadPath() {
+    return loadPath;
+  }
+
+  /** Every check that a proof lists. */
+  public List<Check> checks() {
+    return Stream.of(framing.checks(), loadPath.checks()).flatMap(List::stream).toList();
   }
 
   public QuoteLines quote() {

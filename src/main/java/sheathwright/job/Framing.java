@@ -28,6 +28,7 @@ public final class Framing {
   private static final Figure<Ratio> NOTHING_ASKED = Figure.of(0, Units.RATIO);
   private static final Figure<Length> NO_THICKNESS = Figure.of(0, Units.INCH);
 
+  private final Figure<Pressure> dead;
   private final RafterScreening rafters;
   private final SisterSizes sisters;
   private final Roll layers;
@@ -42,7 +43,7 @@ public final class Framing {
             ? null
             : DeadLoad.roll(job.layers().stream().map(Framing::layer).toList());
     boolean isKnown = job.knowsItsRafters();
-    Figure<Pressure> dead = isKnown ? dead(job) : null;
+    dead = isKnown ? dead(job) : null;
     rafters = isKnown ? OldRafters.screening(job, dead) : null;
     sisters = isKnown && job.choosesSisters() ? SisterChoice.of(job, dead) : null;
     reports =
@@ -88,6 +89,11 @@ public final class Framing {
       checks.add(reports.check());
     }
     return checks;
+  }
+
+  /** What lies on the rafters for good, if the job says what they are. */
+  Optional<Figure<Pressure>> dead() {
+    return Optional.ofNullable(dead);
   }
 
   /** What sisters would do beside the rafters, if the job asks. */

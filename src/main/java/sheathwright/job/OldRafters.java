@@ -15,6 +15,7 @@ import sheathwright.framing.rafter.RafterScreening;
 import sheathwright.framing.rafter.RafterScreenings;
 import sheathwright.framing.rafter.RoofTriangle;
 import sheathwright.framing.rafter.SagLimits;
+import sheathwright.job.path.PathRafters;
 import sheathwright.loads.DeadLoads;
 import sheathwright.loads.RoofLoads;
 import sheathwright.wood.ActualSize;
@@ -27,6 +28,7 @@ import sheathwright.wood.RafterSections.SectionProperties;
 import sheathwright.wood.Seat;
 import sheathwright.wood.ServiceConditions;
 import sheathwright.wood.Stock;
+import sheathwright.wood.WoodGravity;
 
 /**
  * A job's rafters as they are screened, from what the job says and what is usual where it does not.
@@ -99,6 +101,19 @@ final class OldRafters {
         .person(job.factOr(FramingFields.PERSON, ONE_PERSON))
         .stack(job.factOr(FramingFields.STACK, 0))
         .hung(job.knows(FramingFields.HUNG) ? job.fact(FramingFields.HUNG) : dead);
+  }
+
+  /** The rafters as their joints are looked at. */
+  static PathRafters joined(Job job, Figure<Pressure> dead) {
+    Member member = member(job);
+    RoofLoads loads = loads(job, dead);
+    return new PathRafters(
+        triangle(job),
+        job.fact(JobFields.SUPPORT_SPACING),
+        section(job).thickness(),
+        WoodGravity.woodGravity(member.lumber().species()),
+        member.service(),
+        dead.plus(loads.roofLive().max(loads.snow())).as("load_of_the_joints_psf", Units.PSF));
   }
 
   private static RoofTriangle triangle(Job job) {

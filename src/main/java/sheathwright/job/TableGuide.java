@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import sheathwright.job.path.PathFields;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.Field;
 
@@ -124,6 +125,7 @@ public final class TableGuide {
           List.of(
               new Part("every job", JobFields.JOB),
               new Part("the site and its code", SiteFields.facts(false)),
+              new Part("the joints down to the walls", PathFields.PATH),
               new Part("the deck, where it is not as usual", JobFields.DECK),
               new Part("with marks.csv", JobFields.PATCHES),
               new Part("rafters that are checked", FramingFields.RAFTERS),

@@ -31,6 +31,7 @@ final class HeelRow {
   private final Figure<Length> spacing;
   private final Figure<Length> roofSpan;
   private final Choice<CodeSnow> snow;
+  private final Choice<YesNo> hasSnow;
 
   HeelRow(RafterTie tie, RoofTriangle triangle, Figure<Length> spacing, Choice<CodeSnow> snow) {
     this.tie = tie;
@@ -38,6 +39,13 @@ final class HeelRow {
     this.spacing = spacing;
     this.roofSpan = triangle.span().times(BOTH_SIDES).as("roof_span_ft", Units.FOOT);
     this.snow = snow;
+    this.hasSnow =
+        Condition.any(
+                snow.is(CodeSnow.TO_20),
+                snow.is(CodeSnow.TO_30),
+                snow.is(CodeSnow.TO_50),
+                snow.is(CodeSnow.TO_70))
+            .as("code_has_the_snow");
   }
 
   /**
@@ -48,18 +56,8 @@ final class HeelRow {
             rise.isAtLeast(SLOPES.get(0)),
             spacing.isAtMost(SPACINGS.get(SPACINGS.size() - 1)),
             roofSpan.isAtMost(SPANS.get(SPANS.size() - 1)),
-            isColumn())
+            hasSnow.is(YesNo.YES))
         .as("code_has_a_row")
-        .is(YesNo.YES);
-  }
-
-  private Condition isColumn() {
-    return Condition.any(
-            snow.is(CodeSnow.TO_20),
-            snow.is(CodeSnow.TO_30),
-            snow.is(CodeSnow.TO_50),
-            snow.is(CodeSnow.TO_70))
-        .as("code_has_the_snow")
         .is(YesNo.YES);
   }
 
@@ -72,7 +70,8 @@ final class HeelRow {
                 PrintedHeadings.nextLarger("heel_span_column", "span_", roofSpan, SPANS),
                 PrintedHeadings.nextSmaller("heel_slope_row", "", rise, SLOPES),
                 PrintedHeadings.nextLarger("heel_spacing_row", "", spacing, SPACINGS),
-                snow)
+                Choice.choose(hasSnow.is(YesNo.YES), snow, Choice.literal(CodeSnow.TO_70))
+                    .as("heel_snow_column"))
             .as("printed_heel_nails", Units.NAIL, TABLE.source());
     return printed
         .dividedBy(tie.partAbove())

@@ -1,9 +1,10 @@
 package sheathwright.workbook.page;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.List;
+import java.util.stream.Stream;
 import sheathwright.figure.Check;
-import sheathwright.figure.Choice;
-import sheathwright.figure.Figure;
 import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
@@ -11,6 +12,7 @@ import sheathwright.framing.rafter.RafterScreening;
 import sheathwright.framing.sister.SisterSizes;
 import sheathwright.job.Estimate;
 import sheathwright.job.Framing;
+import sheathwright.job.path.LoadPath;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Look.Part;
 import sheathwright.workbook.book.Page;
@@ -62,12 +64,21 @@ final class ProofPage {
       tab.note(
           "To try another species, grade or size, change it on What we know: this page follows.");
     }
+    loadPath(tab, estimate.loadPath());
     tab.heading("The nails");
     tab.link(
         "Nails in each sheet",
         estimate.nailsInASheet(),
         "at the spacing in What we know; local code decides it");
     Sections.cautions(tab);
+  }
+
+  private static void loadPath(Tab tab, LoadPath path) {
+    tab.heading("Down to the walls");
+    tab.note(
+        "What is not looked at is neither sound nor unsound: nobody knows. What the cells under Not looked at yet on"
+            + " What we know are filled with is checked here.");
+    checks(tab, path.checks(), "falls short");
   }
 
   private static void answers(Tab tab, RafterScreening screening) {
@@ -125,28 +136,30 @@ final class ProofPage {
     int line = tab.line();
     String what = check.what().substring(0, 1).toUpperCase() + check.what().substring(1);
     tab.text(line, 0, what, Part.LABEL);
-    tab.value(line, ASKED, check.demand(), Part.RESULT);
-    tab.value(line, GIVEN, check.capacity(), Part.RESULT);
-    tab.text(line, UNIT, Tab.unitBeside(check.demand()), Part.UNIT);
-    tab.value(line, USED, check.ratio(), Part.RESULT);
-    tab.stop(line, VERDICT, verdict(check, otherwise));
     String rule = rule(tab, check);
+    if (check.isLive()) {
+      tab.value(line, ASKED, check.demand(), Part.RESULT);
+      tab.value(line, GIVEN, check.capacity(), Part.RESULT);
+      tab.text(line, UNIT, Tab.unitBeside(check.demand()), Part.UNIT);
+      tab.value(line, USED, check.ratio(), Part.RESULT);
+      tab.stop(line, VERDICT, check.verdict(otherwise));
+    } else {
+      tab.text(line, VERDICT, "not looked at", Part.VERDICT);
+    }
     tab.text(line, RULE, rule, Part.NOTE);
     tab.row(line).height(Tab.LINE_HEIGHT * (1 + rule.length() / RULE_CHARACTERS) + 4);
   }
 
-  private static Choice<String> verdict(Check check, String otherwise) {
-    Figure<?> named = check.ratio().isAbsent() ? check.demand() : check.ratio();
-    return Choice.choose(check.ok(), Choice.literal("holds"), Choice.literal(otherwise))
-        .as(named.name() + "_verdict", Source.ARITHMETIC);
-  }
-
   private static String rule(Tab tab, Check check) {
-    String asked = said(tab, check.demand());
-    String given = said(tab, check.capacity());
-    return asked.equals(given) || given.isEmpty()
-        ? asked
-        : asked.isEmpty() ? given : asked + "; " + given;
+    if (!check.isLive()) {
+      return check.outcome().words();
+    }
+    return Stream.concat(
+            check.look().map(look -> "needs " + look.what()).stream(),
+            Stream.of(said(tab, check.demand()), said(tab, check.capacity())))
+        .filter(text -> !text.isEmpty())
+        .distinct()
+        .collect(joining("; "));
   }
 
   private static String said(Tab tab, Traced value) {
