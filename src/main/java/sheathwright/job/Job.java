@@ -14,8 +14,10 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
 import sheathwright.figure.Traced;
+import sheathwright.job.site.CoveringFields;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.Facts;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
@@ -28,7 +30,7 @@ import sheathwright.pricing.Rates;
 /**
  * One job as its tables tell it: every input read, checked, and named as it will be in a workbook.
  */
-public final class Job {
+public final class Job implements Facts {
 
   private final Map<String, Input> facts;
   private final Map<String, Input> prices;
@@ -116,7 +118,13 @@ public final class Job {
             : "the table readings.csv";
     return List.of(
         new Group(JobFields.JOB, true),
+        new Group(SiteFields.SPACINGS, !tables.says(List.of(SiteFields.CODE))),
+        new Group(SiteFields.SPACING_DECISION, false)
+            .needing(
+                "nail spacings that are typed (edge_spacing_in and field_spacing_in)",
+                tables.says(SiteFields.SPACINGS)),
         new Group(SiteFields.facts(layered), false),
+        new Group(CoveringFields.COVERING, false),
         new Group(JobFields.DECK, false),
         new Group(JobFields.PATCHES, false).needing("the table marks.csv", tables.has("marks")),
         new Group(rafters, layered || surveys),
@@ -260,12 +268,12 @@ public final class Job {
     return surveys && levelsRafters();
   }
 
-  /** Whether a fact was given. */
+  @Override
   public boolean knows(Field<?> field) {
     return facts.containsKey(field.name());
   }
 
-  /** A fact as it was given. */
+  @Override
   public <T extends Traced> T fact(Field<T> field) {
     return value(facts, field);
   }
