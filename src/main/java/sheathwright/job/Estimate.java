@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import sheathwright.fastening.count.NailCounts;
-import sheathwright.fastening.count.Nailing;
 import sheathwright.fastening.uplift.MakerRequirement;
 import sheathwright.figure.Check;
 import sheathwright.figure.Condition;
@@ -24,13 +22,14 @@ import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.job.path.LoadPath;
+import sheathwright.job.site.Frame;
+import sheathwright.job.site.Site;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.pricing.Disposal;
 import sheathwright.pricing.SheetMaterial;
 import sheathwright.pricing.UnitPrice;
 import sheathwright.pricing.UnitPrices;
-import sheathwright.roof.SheetSize;
 import sheathwright.sheathing.layout.SheetCounts;
 
 /**
@@ -56,6 +55,7 @@ public final class Estimate {
       Figure.constant("most_sheets_with_waste", 1.25, Units.RATIO, Source.COMMON_PRACTICE);
 
   private final Job job;
+  private final Site site;
   private final Deck deck;
   private final DeckAreas areas;
   private final Figure<Area> deckArea;
@@ -81,7 +81,8 @@ public final class Estimate {
   public Estimate(Job job) {
     this.job = job;
     Refusals refusals = new Refusals();
-    Optional<Deck> laid = refusals.tried(() -> new Deck(job));
+    site = new Site(job, frame(job));
+    Optional<Deck> laid = refusals.tried(() -> new Deck(job, site.nailing().used()));
     Optional<Framing> screened = refusals.tried(() -> new Framing(job));
     Optional<Leveling> straightened =
         screened
@@ -99,21 +100,28 @@ public final class Estimate {
             .as("deck_sheets", Units.SHEET);
     sheetsAtWorst = deckSheets.max(deck.layout().sheets()).as("sheets_at_worst", Units.SHEET);
     plannedSheets = job.fact(JobFields.PLANNED_SHEETS);
-    nails =
-        NailCounts.nailsPerSheet(
-                job.fact(JobFields.SUPPORT_SPACING),
-                Nailing.edge(job.fact(JobFields.EDGE_SPACING))
-                    .field(job.fact(JobFields.FIELD_SPACING))
-                    .blockedEdges(job.fact(JobFields.BLOCKED_EDGES)),
-                SheetSize.FOUR_BY_EIGHT)
-            .as("nails_in_a_sheet", Units.NAILS_PER_SHEET);
+    nails = site.nailing().inASheet();
     plannedSheet = named("planned_sheet", sheetPrice(job, nails, OfficeFields.PLANNED_SHEET_HOURS));
     extraSheet = named("extra_sheet", sheetPrice(job, nails, OfficeFields.EXTRA_SHEET_HOURS));
     SheetWork work =
-        new SheetWork(plannedSheets, sheetsAtWorst, nails, plannedSheet, extraSheet, straightened);
+        new SheetWork(
+            plannedSheets,
+            sheetsAtWorst,
+            site.nailing().inASheetNearEdges(),
+            plannedSheet,
+            extraSheet,
+            straightened);
     quote = QuoteLines.of(job, work);
     order = OrderLines.of(job, work);
     maker = job.maker().isEmpty() ? null : MakerRequirement.roll(job.maker());
+  }
+
+  private static Frame frame(Job job) {
+    return new Frame(
+        job.fact(JobFields.SUPPORT_SPACING),
+        job.fact(JobFields.BLOCKED_EDGES),
+        job.word(FramingFields.SPECIES),
+        job.word(FramingFields.MOISTURE));
   }
 
   private static UnitPrice sheetPrice(
@@ -247,12 +255,26 @@ public final class Estimate {
           Tie.all("Every joint down to the walls that somebody looked at holds", "joint_", joints));
     }
     ties.add(stopTie());
+    site.nailing()
+        .beside()
+        .filter(beside -> site.nailing().decision().isEmpty())
+        .ifPresent(
+            beside ->
+                ties.add(
+                    new Tie(
+                        "Deck nails stand as close as the code asks, or somebody decided otherwise by name",
+                        beside.asClose())));
     ties.addAll(solvedTies());
     return ties;
   }
 
   public Job job() {
     return job;
+  }
+
+  /** Where the house stands, the code that holds there, and what follows from both. */
+  public Site site() {
+    return site;
   }
 
   /** What the covering's maker asks of the deck against what is there, if the job says so. */

@@ -15,6 +15,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
 import sheathwright.figure.Traced;
 import sheathwright.job.path.PathFields;
+import sheathwright.job.site.CoveringFields;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Facts;
@@ -118,8 +119,14 @@ public final class Job implements Facts {
             : "the table readings.csv";
     return List.of(
         new Group(JobFields.JOB, true),
+        new Group(SiteFields.SPACINGS, !tables.says(List.of(SiteFields.CODE))),
+        new Group(SiteFields.SPACING_DECISION, false)
+            .needing(
+                "nail spacings that are typed (edge_spacing_in and field_spacing_in)",
+                tables.says(SiteFields.SPACINGS)),
         new Group(SiteFields.facts(layered), false),
         new Group(PathFields.PATH, false),
+        new Group(CoveringFields.COVERING, false),
         new Group(JobFields.DECK, false),
         new Group(JobFields.PATCHES, false).needing("the table marks.csv", tables.has("marks")),
         new Group(rafters, layered || surveys),
