@@ -91,7 +91,7 @@ public final class Estimate {
     refusals.raise();
     deck = laid.orElseThrow();
     framing = screened.orElseThrow();
-    loadPath = new LoadPath(job, framing.dead().map(dead -> OldRafters.joined(job, dead)));
+    loadPath = new LoadPath(job, framing.dead().map(dead -> OldRafters.joined(job, dead)), site);
     leveling = straightened.orElse(null);
     areas = new DeckAreas(job, deck);
     deckArea = areas.total();
@@ -337,7 +337,9 @@ public final class Estimate {
 
   /** Every check that a proof lists. */
   public List<Check> checks() {
-    return Stream.of(framing.checks(), loadPath.checks()).flatMap(List::stream).toList();
+    return Stream.of(framing.checks(), loadPath.checks(), site.checks())
+        .flatMap(List::stream)
+        .toList();
   }
 
   public QuoteLines quote() {

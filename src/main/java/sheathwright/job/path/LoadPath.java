@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import sheathwright.figure.Check;
 import sheathwright.figure.Traced;
+import sheathwright.job.site.Site;
 import sheathwright.job.table.Facts;
 
 /**
@@ -24,18 +25,19 @@ public final class LoadPath {
    * The joints of a job.
    *
    * @param rafters whose joints they are, if the job says what they are
+   * @param site in whose wind they stand
    */
-  public LoadPath(Facts facts, Optional<PathRafters> rafters) {
+  public LoadPath(Facts facts, Optional<PathRafters> rafters, Site site) {
     said = new Unsaid(facts);
-    checks =
+    Stream<Check> joints =
         rafters
             .map(known -> Stream.of(HeelJoints.check(said, known), WallTies.check(said, known)))
             .orElseGet(
                 () ->
                     Stream.of(
                         Check.neverLooked(HeelJoints.WHAT, NO_RAFTERS.formatted(HeelJoints.LOOK)),
-                        Check.neverLooked(WallTies.WHAT, NO_RAFTERS.formatted(WallTies.LOOK))))
-            .toList();
+                        Check.neverLooked(WallTies.WHAT, NO_RAFTERS.formatted(WallTies.LOOK))));
+    checks = Stream.concat(joints, Stream.of(EaveRows.check(said, site))).toList();
   }
 
   /** Each joint, from the ridge down. */

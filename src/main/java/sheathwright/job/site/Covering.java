@@ -3,7 +3,6 @@ package sheathwright.job.site;
 import sheathwright.fastening.uplift.ClipSpacing;
 import sheathwright.fastening.uplift.ClipSpacings;
 import sheathwright.fastening.uplift.MakerSpacing;
-import sheathwright.fastening.uplift.ScrewedClips;
 import sheathwright.fastening.uplift.StandingSeam;
 import sheathwright.figure.Check;
 import sheathwright.figure.Figure;
@@ -23,8 +22,7 @@ public final class Covering {
     this.said = said;
     this.wind = wind;
     panel =
-        StandingSeam.tested(
-                said.figure(CoveringFields.SEAM), said.figure(CoveringFields.CLIP))
+        StandingSeam.tested(said.figure(CoveringFields.SEAM), said.figure(CoveringFields.CLIP))
             .cover(said.figure(CoveringFields.COVER));
     maker =
         MakerSpacing.tested(said.figure(CoveringFields.TESTED))
@@ -54,7 +52,10 @@ public final class Covering {
   Figure<Length> used(RoofArea area) {
     return said.knows(CoveringFields.CLIP_SPACING)
         ? said.fact(CoveringFields.CLIP_SPACING)
-        : clips(area).spacing().roundedDown().as("clips_apart_%s_in".formatted(area.word()), Units.INCH);
+        : clips(area)
+            .spacing()
+            .roundedDown()
+            .as("clips_apart_%s_in".formatted(area.word()), Units.INCH);
   }
 
   /** The clips that are screwed down against the wind in a part of the roof. */

@@ -24,8 +24,8 @@ import sheathwright.wood.WoodGravity;
 
 /**
  * One nail of a job's deck, and what it holds against the wind. Wood that nobody read a stamp on is
- * taken for the lightest that is listed, and a panel of which nobody says what it is for the lighter
- * of the two kinds.
+ * taken for the lightest that is listed, and a panel of which nobody says what it is for the
+ * lighter of the two kinds.
  */
 final class DeckNail {
 

@@ -124,9 +124,7 @@ public final class DeckNailing {
    * @param byCode nails in a sheet as the code asks
    */
   public record Beside(
-      Condition asClose,
-      Figure<Per<Nails, Sheets>> typed,
-      Figure<Per<Nails, Sheets>> byCode) {}
+      Condition asClose, Figure<Per<Nails, Sheets>> typed, Figure<Per<Nails, Sheets>> byCode) {}
 
   /** What was typed beside the code's; nothing where nothing was typed or the code is not known. */
   public Optional<Beside> beside() {
@@ -159,17 +157,19 @@ public final class DeckNailing {
 
   /** The wind against the nails in a part of the roof. */
   Check uplift(RoofArea area, Figure<Pressure> pull) {
-    Figure<Length> spacing = area == RoofArea.FIELD ? used.field() : used.nearField();
-    Figure<Pressure> holds =
-        nail.holds()
-            .dividedBy(
-                UpliftSpacings.tributaryArea(
-                    FastenerLines.spacing(spacing).lines(frame.spacing())))
-            .as("nails_hold_%s_psf".formatted(area.word()), Units.PSF, SHARE);
     return Check.of(
         "deck nails against uplift, %s".formatted(area.word()),
         "deck_uplift_%s_ratio".formatted(area.word()),
         pull,
-        holds);
+        holds(area));
+  }
+
+  /** What the nails in a part of the roof hold against the wind. */
+  public Figure<Pressure> holds(RoofArea area) {
+    Figure<Length> spacing = area == RoofArea.FIELD ? used.field() : used.nearField();
+    return nail.holds()
+        .dividedBy(
+            UpliftSpacings.tributaryArea(FastenerLines.spacing(spacing).lines(frame.spacing())))
+        .as("nails_hold_%s_psf".formatted(area.word()), Units.PSF, SHARE);
   }
 }

@@ -23,8 +23,8 @@ import sheathwright.published.LoadEdition;
 import sheathwright.roof.Slope;
 
 /**
- * The wind at a job's roof: by the code, whose edition of ASCE 7 follows from it, by the site and by
- * the height and shape of the roof. Whatever the job does not say is refused by its name.
+ * The wind at a job's roof: by the code, whose edition of ASCE 7 follows from it, by the site and
+ * by the height and shape of the roof. Whatever the job does not say is refused by its name.
  */
 public final class SiteWind {
 
@@ -105,6 +105,12 @@ public final class SiteWind {
     return WindPressures.sheathingUplift(site, RoofPlace.of(roof, rise, zone(area)))
         .uplift()
         .as("uplift_%s_psf".formatted(area.word()), Units.PSF);
+  }
+
+  /** How hard it lifts the eave's overhang at the corners, at ASD level. */
+  public Figure<Pressure> overhang() {
+    return WindPressures.overhangUplift(site, RoofPlace.of(roof, rise, zone(RoofArea.CORNERS)))
+        .as("uplift_overhang_psf", Units.PSF);
   }
 
   private OneOf<WindZone> zone(RoofArea area) {

@@ -65,6 +65,8 @@ final class ProofPage {
           "To try another species, grade or size, change it on What we know: this page follows.");
     }
     loadPath(tab, estimate.loadPath());
+    tab.heading("The deck in the wind, and over its supports");
+    checks(tab, estimate.site().checks(), "falls short");
     tab.heading("The nails");
     tab.link(
         "Nails in each sheet",
