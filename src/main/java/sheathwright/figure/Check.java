@@ -171,11 +171,11 @@ public record Check(
     return look.map(asked -> Condition.any(unmade().isAtLeast(ONE), ok)).orElse(ok);
   }
 
-  /** The same in a cell: holds, or the word for what does not, or that nobody has looked. */
-  public Choice<String> verdict(String otherwise) {
+  /** The same in a cell: a word for what holds and for what does not, or that nobody has looked. */
+  public Choice<String> verdict(Choice<String> holding, String otherwise) {
     String name = (ratio.isNamed() ? ratio : demand).name();
     Choice<String> made =
-        Choice.choose(ok, Choice.literal("holds"), Choice.literal(otherwise))
+        Choice.choose(ok, holding, Choice.literal(otherwise))
             .as(name + "_verdict", Source.ARITHMETIC);
     return look.map(
             asked ->

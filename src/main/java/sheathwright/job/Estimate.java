@@ -91,7 +91,7 @@ public final class Estimate {
     refusals.raise();
     deck = laid.orElseThrow();
     framing = screened.orElseThrow();
-    loadPath = new LoadPath(job, framing.dead().map(dead -> OldRafters.joined(job, dead)), site);
+    loadPath = new LoadPath(job, framing.joined(), site);
     leveling = straightened.orElse(null);
     areas = new DeckAreas(job, deck);
     deckArea = areas.total();
@@ -111,7 +111,7 @@ public final class Estimate {
             plannedSheet,
             extraSheet,
             straightened);
-    quote = QuoteLines.of(job, work);
+    quote = QuoteLines.of(job, work, framing.mayRepair());
     order = OrderLines.of(job, work);
     maker = job.maker().isEmpty() ? null : MakerRequirement.roll(job.maker());
   }
@@ -172,7 +172,7 @@ public final class Estimate {
   /** That nobody has to decide before the crew repairs. */
   public Tie stopTie() {
     return new Tie(
-        "Nothing stops the repair of the rafters; if not, a licensed engineer decides first",
+        "Somebody looked at the rafters and nothing stops their repair; if not, a licensed engineer decides first",
         framing.mayRepair().is(YesNo.YES));
   }
 
@@ -335,11 +335,13 @@ public final class Estimate {
     return loadPath;
   }
 
-  /** Every check that a proof lists. */
-  public List<Check> checks() {
+  /** How many of the checks that a proof lists nobody could make. */
+  public Figure<Ratio> checksNotLookedAt() {
     return Stream.of(framing.checks(), loadPath.checks(), site.checks())
         .flatMap(List::stream)
-        .toList();
+        .map(Check::unmade)
+        .reduce(framing.unmade(), Figure::plus)
+        .as("checks_not_looked_at", Units.RATIO);
   }
 
   public QuoteLines quote() {

@@ -2,6 +2,7 @@ package sheathwright.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
@@ -15,8 +16,10 @@ import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.framing.rafter.RafterScreening;
 import sheathwright.framing.sister.SisterSizes;
+import sheathwright.framing.stop.KnownFacts;
 import sheathwright.framing.stop.RepairDecision;
 import sheathwright.framing.stop.StopReports;
+import sheathwright.job.path.PathRafters;
 import sheathwright.job.table.Row;
 import sheathwright.loads.DeadLoad;
 import sheathwright.loads.DeadLoads;
@@ -28,12 +31,15 @@ public final class Framing {
   private static final Figure<Ratio> NOTHING_ASKED = Figure.of(0, Units.RATIO);
   private static final Figure<Length> NO_THICKNESS = Figure.of(0, Units.INCH);
 
-  private final Figure<Pressure> dead;
   private final RafterScreening rafters;
+  private final PathRafters joined;
   private final SisterSizes sisters;
   private final Roll layers;
   private final boolean saysMore;
   private final StopReports reports;
+  private final KnownRafters known;
+  private final KnownFacts facts;
+  private final Choice<String> holding;
   private final RepairDecision decision;
 
   Framing(Job job) {
@@ -43,24 +49,30 @@ public final class Framing {
             ? null
             : DeadLoad.roll(job.layers().stream().map(Framing::layer).toList());
     boolean isKnown = job.knowsItsRafters();
-    dead = isKnown ? dead(job) : null;
-    rafters = isKnown ? OldRafters.screening(job, dead) : null;
-    sisters = isKnown && job.choosesSisters() ? SisterChoice.of(job, dead) : null;
+    OldRafters old = new OldRafters(job);
+    Figure<Pressure> dead = isKnown ? dead(job, old) : null;
+    rafters = isKnown ? old.screening(dead) : null;
+    known = old.known();
+    sisters = isKnown && job.choosesSisters() ? SisterChoice.of(job, old, dead) : null;
     reports =
         new StopReports(
             job.reports().stream().map(Framing::report).toList(),
             job.knows(SurveyFields.IS_TRUSS)
                 ? Optional.of(job.fact(SurveyFields.IS_TRUSS))
                 : Optional.empty());
-    decision = rafters == null ? reports.decision() : reports.decision(rafters.ok().is(YesNo.YES));
+    facts = reports.known(isKnown ? known.facts() : KnownFacts.ALL);
+    holding = facts.holding();
+    joined = isKnown ? old.joined(dead, facts.areSound()) : null;
+    decision =
+        isKnown ? reports.decision(rafters.ok().is(YesNo.YES), facts) : reports.decision();
   }
 
-  private Figure<Pressure> dead(Job job) {
+  private Figure<Pressure> dead(Job job, OldRafters rafters) {
     return layers == null
         ? job.fact(FramingFields.DEAD)
         : DeadLoads.deadOnProjection(
             DeadLoad.onSlope(layers)
-                .plus(OldRafters.ownWeight(job))
+                .plus(rafters.ownWeight())
                 .as("layers_and_rafters_psf", Units.PSF),
             job.fact(FramingFields.RISE));
   }
@@ -91,9 +103,20 @@ public final class Framing {
     return checks;
   }
 
-  /** What lies on the rafters for good, if the job says what they are. */
-  Optional<Figure<Pressure>> dead() {
-    return Optional.ofNullable(dead);
+  /** The rafters as their joints are looked at, if the job says what they are. */
+  Optional<PathRafters> joined() {
+    return Optional.ofNullable(joined);
+  }
+
+  /** How many checks of the rafters hold or fail for what nobody knows. */
+  Figure<Ratio> unmade() {
+    return rafters == null
+        ? NOTHING_ASKED
+        : Figure.choose(
+                facts.noneUnknown(),
+                NOTHING_ASKED,
+                Figure.of(rafters.checks().size(), Units.RATIO))
+            .as("rafter_checks_not_looked_at", Units.RATIO);
   }
 
   /** What sisters would do beside the rafters, if the job asks. */
@@ -123,9 +146,24 @@ public final class Framing {
     return greatest;
   }
 
-  /** Whether nothing was reported that stops the repair, whatever the rafters can carry. */
+  /** Whether nothing but their strength stops the repair: what was reported, or nobody looked at. */
   Condition nothingReported() {
-    return reports.check().ok();
+    return Condition.all(reports.check().ok(), facts.areSound());
+  }
+
+  /** What was taken of the rafters where their checks were made, labeled. */
+  public Map<String, Choice<?>> taken() {
+    return known.taken();
+  }
+
+  /** What the job does not say how it knows, so that it counts as unknown. */
+  public List<String> unsaid() {
+    return known.unsaid();
+  }
+
+  /** What stands beside a check that holds: that it does, or on what that rests. */
+  public Choice<String> holding() {
+    return holding;
   }
 
   /** What was reported of the framing, if anything was. */
@@ -136,6 +174,15 @@ public final class Framing {
   /** What stands at the head of every repair list. */
   public Choice<RepairDecision.Decision> decision() {
     return decision.decision();
+  }
+
+  /** Whether a quote may be signed above this: it is neither stopped nor uninspected. */
+  public Condition mayBeSigned() {
+    Choice<RepairDecision.Decision> said = decision();
+    return Condition.any(
+        said.is(RepairDecision.Decision.WITHIN),
+        said.is(RepairDecision.Decision.AS_ASSUMED),
+        said.is(RepairDecision.Decision.NOT_CHECKED));
   }
 
   /** Whether the crew may repair the framing on its own word. */

@@ -8,6 +8,7 @@ import sheathwright.fastening.strength.SideMember;
 import sheathwright.figure.Check;
 import sheathwright.figure.Check.Look;
 import sheathwright.figure.Choice;
+import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
@@ -34,7 +35,7 @@ final class HeelJoints {
 
   static final String WHAT = "nails where rafters and ceiling joists meet";
   static final String LOOK =
-      "the nails at each joint of rafter and ceiling joist counted, and their size";
+      "the rafters known, and the nails at each joint of rafter and ceiling joist counted, and their size";
 
   private static final Source PENETRATION = Source.secondHand("NDS 2018 12.1.6");
   private static final Figure<Ratio> SIX =
@@ -66,7 +67,13 @@ final class HeelJoints {
         "heel_joint",
         asked,
         counted,
-        new Look(said.isLookedAt(PathFields.HEEL_NAILS_KNOWN), LOOK));
+        new Look(
+            Condition.all(
+                rafters.isKnown().as("rafters_of_the_heel_are_known").is(YesNo.YES),
+                said.isLookedAt(PathFields.HEEL_NAILS_KNOWN)
+                    .as("heel_joints_are_known")
+                    .is(YesNo.YES)),
+            LOOK));
   }
 
   private static Figure<Force> lateral(

@@ -1,5 +1,6 @@
 package sheathwright.job.path;
 
+import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Pressure;
@@ -16,6 +17,7 @@ import sheathwright.wood.ServiceConditions;
  * @param gravity of the wood, by which nails hold
  * @param service how damp and how warm the wood is
  * @param load all of it, on the horizontal projection
+ * @param isKnown whether somebody knows what they are, and does not only take it to be so
  */
 public record PathRafters(
     RoofTriangle triangle,
@@ -23,4 +25,5 @@ public record PathRafters(
     Figure<Length> thickness,
     Figure<Ratio> gravity,
     ServiceConditions service,
-    Figure<Pressure> load) {}
+    Figure<Pressure> load,
+    Condition isKnown) {}

@@ -27,7 +27,7 @@ final class WallTies {
 
   static final String WHAT = "ties of rafters to the wall, in the wind";
   static final String LOOK =
-      "the tie of each rafter to the plate and what its maker lists it for, at a site of exposure b to 140 mph, on"
+      "the rafters known, and the tie of each to the plate and what its maker lists it for, at a site of exposure b to 140 mph, on"
           + " rafters to 24 in apart over roofs to 48 ft wide (36 ft where they are over 16 in apart) with overhangs"
           + " to 24 in";
   private static final Source TABLE = Source.secondHand("IRC 2018 Table R802.11");
@@ -88,6 +88,7 @@ final class WallTies {
         new Look(
             Condition.all(
                 isPrinted.is(YesNo.YES),
+                rafters.isKnown().as("rafters_of_the_ties_are_known").is(YesNo.YES),
                 isLookedAt.as("wall_ties_are_known").is(YesNo.YES),
                 isOverhangLookedAt.as("overhang_is_known").is(YesNo.YES)),
             LOOK));

@@ -2,7 +2,6 @@ package sheathwright.workbook.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
@@ -32,15 +31,11 @@ final class Selfcheck {
   /**
    * The self-check of a job.
    *
-   * @param proof the checks that its proof lists, some of which nobody could make
+   * @param unmade how many of the checks that its proof lists nobody could make
    */
-  Selfcheck(List<Estimate.Tie> ties, List<Check> proof) {
+  Selfcheck(List<Estimate.Tie> ties, Figure<Ratio> unmade) {
     this.ties = ties;
-    this.unmade =
-        proof.stream()
-            .map(Check::unmade)
-            .reduce(HOLDS, Figure::plus)
-            .as("checks_not_looked_at", Units.RATIO);
+    this.unmade = unmade;
     Figure<Ratio> sum = null;
     for (Estimate.Tie tie : ties) {
       Figure<Ratio> check =
