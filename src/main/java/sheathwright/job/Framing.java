@@ -13,14 +13,22 @@ import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.framing.rafter.BearsOnWall;
 import sheathwright.framing.rafter.RafterScreening;
 import sheathwright.framing.sister.SisterSizes;
+import sheathwright.framing.stop.CoveringChange;
 import sheathwright.framing.stop.RepairDecision;
+import sheathwright.framing.stop.RepairDecision.Decision;
+import sheathwright.framing.stop.ReckonedStops;
+import sheathwright.framing.stop.Ridge;
+import sheathwright.framing.stop.StopFinding;
 import sheathwright.framing.stop.StopReports;
+import sheathwright.framing.stop.StopReports.Report;
 import sheathwright.job.table.Row;
 import sheathwright.loads.DeadLoad;
 import sheathwright.loads.DeadLoads;
 import sheathwright.loads.Layer;
+import sheathwright.loads.LayerFate;
 
 /** What a job's rafters can carry, what was reported of them, and whether they may be repaired. */
 public final class Framing {
@@ -31,12 +39,10 @@ public final class Framing {
   private final RafterScreening rafters;
   private final SisterSizes sisters;
   private final Roll layers;
-  private final boolean saysMore;
   private final StopReports reports;
   private final RepairDecision decision;
 
   Framing(Job job) {
-    saysMore = !job.reports().isEmpty() || job.knows(SurveyFields.IS_TRUSS);
     layers =
         job.layers().isEmpty()
             ? null
@@ -48,10 +54,44 @@ public final class Framing {
     reports =
         new StopReports(
             job.reports().stream().map(Framing::report).toList(),
-            job.knows(SurveyFields.IS_TRUSS)
-                ? Optional.of(job.fact(SurveyFields.IS_TRUSS))
-                : Optional.empty());
-    decision = rafters == null ? reports.decision() : reports.decision(rafters.ok().is(YesNo.YES));
+            reckoned(job));
+    decision = reports.decision(rafters == null ? Decision.NOT_CHECKED : Decision.WITHIN);
+  }
+
+  /** What follows from the job's numbers and words, as far as it gives them. */
+  private List<Report> reckoned(Job job) {
+    List<Report> found = new ArrayList<>();
+    if (job.knows(SurveyFields.IS_TRUSS)) {
+      Condition areTrusses = job.fact(SurveyFields.IS_TRUSS).is(YesNo.YES);
+      found.add(
+          Report.reckoned("framed so", ReckonedStops.trusses(areTrusses), "every rafter"));
+    }
+    rafters()
+        .map(screening -> screening.ok().is(YesNo.YES))
+        .map(ReckonedStops::strength)
+        .ifPresent(
+            strength -> found.add(Report.reckoned("screening", strength, "the worst rafter")));
+    if (job.knows(FramingFields.RISE)) {
+      Choice<StopFinding> ridge =
+          ReckonedStops.ridgeStop(
+              job.fact(FramingFields.RISE), job.wordOr(FramingFields.RIDGE, Ridge.RIDGE_NOT_SEEN));
+      found.add(Report.reckoned("slope", ridge, "the ridge"));
+    }
+    if (job.knows(FramingFields.STRUT_ON_WALL)) {
+      Condition standsOnNothing = job.fact(FramingFields.STRUT_ON_WALL).is(BearsOnWall.ON_NO_WALL);
+      found.add(
+          Report.reckoned("strut", ReckonedStops.strut(standsOnNothing), "below the rafters"));
+    }
+    change()
+        .map(ReckonedStops::coveringStop)
+        .ifPresent(covering -> found.add(Report.reckoned("covering", covering, "the whole roof")));
+    return found;
+  }
+
+  private Optional<CoveringChange> change() {
+    return layers()
+        .filter(DeadLoad::saysWhatChanges)
+        .map(roll -> CoveringChange.from(DeadLoad.comingOff(roll)).to(DeadLoad.goingOn(roll)));
   }
 
   private Figure<Pressure> dead(Job job) {
@@ -69,11 +109,12 @@ public final class Framing {
     return Layer.of(
         row.of(FramingFields.MATERIAL),
         row.of(FramingFields.LAYER_COUNT),
-        row.has(FramingFields.THICKNESS) ? row.of(FramingFields.THICKNESS) : NO_THICKNESS);
+            row.has(FramingFields.THICKNESS) ? row.of(FramingFields.THICKNESS) : NO_THICKNESS)
+        .fate(row.has(FramingFields.FATE) ? row.of(FramingFields.FATE) : LayerFate.STAYS.choice());
   }
 
-  private static StopReports.Report report(Row row) {
-    return new StopReports.Report(
+  private static Report report(Row row) {
+    return new Report(
         row.of(FramingFields.REPORT),
         row.of(FramingFields.SEEN),
         row.of(FramingFields.WHERE),
@@ -84,7 +125,7 @@ public final class Framing {
   public List<Check> checks() {
     List<Check> checks = new ArrayList<>();
     rafters().map(RafterScreening::checks).ifPresent(checks::addAll);
-    if (saysMore) {
+    if (!reports.findings().rows().isEmpty()) {
       checks.add(reports.check());
     }
     return checks;
@@ -117,9 +158,14 @@ public final class Framing {
     return greatest;
   }
 
-  /** Whether nothing was reported that stops the repair, whatever the rafters can carry. */
-  Condition nothingReported() {
+  /** Whether nothing was found that stops the repair. */
+  Condition nothingFound() {
     return reports.check().ok();
+  }
+
+  /** All that was reported and reckoned of the framing, and who decides. */
+  public StopReports stops() {
+    return reports;
   }
 
   /** What was reported of the framing, if anything was. */
@@ -128,7 +174,7 @@ public final class Framing {
   }
 
   /** What stands at the head of every repair list. */
-  public Choice<RepairDecision.Decision> decision() {
+  public Choice<Decision> decision() {
     return decision.decision();
   }
 

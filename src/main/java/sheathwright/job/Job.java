@@ -121,6 +121,7 @@ public final class Job {
         new Group(JobFields.PATCHES, false).needing("the table marks.csv", tables.has("marks")),
         new Group(rafters, layered || surveys),
         new Group(FramingFields.OLD_RAFTERS, false).needing(framing, hasRafters),
+        new Group(FramingFields.HELD_BY, false),
         new Group(FramingFields.SISTER_CHOICE, false).needing(framing, hasRafters),
         new Group(JobFields.sisters(surveys), levels).needing("the table readings.csv", levels),
         new Group(SurveyFields.FACTS, surveys).needing(stations, surveys),

@@ -7,6 +7,7 @@ import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.framing.rafter.BearsOnWall;
 import sheathwright.framing.rafter.Birdsmouth;
 import sheathwright.framing.rafter.DeckOff;
 import sheathwright.framing.rafter.OldRafter;
@@ -15,6 +16,7 @@ import sheathwright.framing.rafter.RafterScreening;
 import sheathwright.framing.rafter.RafterScreenings;
 import sheathwright.framing.rafter.RoofTriangle;
 import sheathwright.framing.rafter.SagLimits;
+import sheathwright.framing.rafter.Strut;
 import sheathwright.loads.DeadLoads;
 import sheathwright.loads.RoofLoads;
 import sheathwright.wood.ActualSize;
@@ -84,6 +86,7 @@ final class OldRafters {
   static RafterScreening screening(Job job, Figure<Pressure> dead) {
     return RafterScreenings.rafterScreening(
         OldRafter.of(member(job), job.fact(JobFields.SUPPORT_SPACING), triangle(job))
+            .strut(strut(job))
             .seasoned(job.wordOr(FramingFields.SEASONED, YesNo.NO)),
         Birdsmouth.of(seat(job)).notch(job.factOr(FramingFields.NOTCH, 0)),
         loads(job, dead),
@@ -105,6 +108,12 @@ final class OldRafters {
     return RoofTriangle.span(job.fact(FramingFields.SPAN))
         .rise(job.factOr(FramingFields.RISE, 3))
         .tieHeight(job.factOr(FramingFields.TIE_HEIGHT, 0));
+  }
+
+  /** Where nobody has said what it stands on, it is no support. */
+  static Strut strut(Job job) {
+    return Strut.at(job.factOr(FramingFields.STRUT, 0))
+        .onWall(job.wordOr(FramingFields.STRUT_ON_WALL, BearsOnWall.WALL_NOT_SEEN));
   }
 
   private static RoofLoads loads(Job job, Figure<Pressure> dead) {

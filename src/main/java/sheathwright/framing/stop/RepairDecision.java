@@ -19,7 +19,11 @@ public record RepairDecision(
     WITHIN("within the screening limits"),
     NOT_CHECKED("nothing seen that stops the repair; the rafters' strength was not checked"),
     STOP_ENGINEER("STOP: a licensed engineer decides before any repair"),
-    STOP_TRUSS("STOP: the truss designer or a licensed engineer decides before any repair");
+    STOP_TRUSS("STOP: the truss designer or a licensed engineer decides before any repair"),
+    STOP_ELECTRICIAN("STOP: an electrician or the utility decides before any repair"),
+    STOP_ENVIRONMENTAL("STOP: an environmental firm decides before any repair"),
+    STOP_OFFICIAL("STOP: the building official decides before any repair"),
+    STOP_MAKER("STOP: the covering's maker decides before any repair");
 
     private final String word;
 

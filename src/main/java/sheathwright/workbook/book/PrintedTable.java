@@ -2,15 +2,18 @@ package sheathwright.workbook.book;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import sheathwright.figure.Table;
 import sheathwright.workbook.book.Look.Part;
 
 /** A published table as it stands in a workbook, its ranges named so that look-ups find it. */
 final class PrintedTable {
 
+  private static final Pattern NUMBER = Pattern.compile("-?[0-9.]+(E-?[0-9]+)?");
+
   private PrintedTable() {}
 
-  /** Writes a published table, under its caption, with its notes. */
+  /** Writes a published table, under its caption, with its notes; words are kept in their columns. */
   static void write(Book book, Tab tab, Table table) {
     tab.heading(table.title());
     for (String note : book.audience().notes(table)) {
@@ -33,12 +36,15 @@ final class PrintedTable {
         tab.text(tab.next(), 0, String.join("|", line.subList(0, table.keys().size())), Part.NOTE);
       }
       for (int i = 0; i < line.size(); i++) {
-        if (i < table.keys().size() || line.get(i).isEmpty()) {
-          tab.text(tab.next(), first + i, line.get(i), Part.LABEL);
-        } else {
+        boolean isKey = i < table.keys().size();
+        if (!isKey && NUMBER.matcher(line.get(i)).matches()) {
           tab.number(tab.next(), first + i, Double.parseDouble(line.get(i)));
+        } else {
+          Part part = isKey || line.get(i).isEmpty() ? Part.LABEL : Part.LISTED_TEXT;
+          tab.text(tab.next(), first + i, line.get(i), part);
         }
       }
+      tab.raise(tab.next(), first, line);
       tab.skip(1);
     }
     book.named(table, tab, head, tab.next() - 1, first);
