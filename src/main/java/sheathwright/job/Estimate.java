@@ -107,7 +107,7 @@ public final class Estimate {
     extraSheet = named("extra_sheet", sheetPrice(job, nails, OfficeFields.EXTRA_SHEET_HOURS));
     SheetWork work =
         new SheetWork(plannedSheets, sheetsAtWorst, nails, plannedSheet, extraSheet, straightened);
-    quote = QuoteLines.of(job, work);
+    quote = QuoteLines.of(job, work, framing.mayRepair());
     order = OrderLines.of(job, work);
     maker = job.maker().isEmpty() ? null : MakerRequirement.roll(job.maker());
   }
@@ -160,7 +160,7 @@ public final class Estimate {
   /** That nobody has to decide before the crew repairs. */
   public Tie stopTie() {
     return new Tie(
-        "Nothing stops the repair of the rafters; if not, a licensed engineer decides first",
+        "Somebody looked at the rafters and nothing stops their repair; if not, a licensed engineer decides first",
         framing.mayRepair().is(YesNo.YES));
   }
 

@@ -2,6 +2,7 @@ package sheathwright.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
@@ -17,6 +18,7 @@ import sheathwright.framing.rafter.BearsOnWall;
 import sheathwright.framing.rafter.RafterScreening;
 import sheathwright.framing.sister.SisterSizes;
 import sheathwright.framing.stop.CoveringChange;
+import sheathwright.framing.stop.KnownFacts;
 import sheathwright.framing.stop.RepairDecision;
 import sheathwright.framing.stop.RepairDecision.Decision;
 import sheathwright.framing.stop.ReckonedStops;
@@ -40,6 +42,9 @@ public final class Framing {
   private final SisterSizes sisters;
   private final Roll layers;
   private final StopReports reports;
+  private final KnownRafters known;
+  private final KnownFacts facts;
+  private final Choice<String> holding;
   private final RepairDecision decision;
 
   Framing(Job job) {
@@ -48,14 +53,18 @@ public final class Framing {
             ? null
             : DeadLoad.roll(job.layers().stream().map(Framing::layer).toList());
     boolean isKnown = job.knowsItsRafters();
-    Figure<Pressure> dead = isKnown ? dead(job) : null;
-    rafters = isKnown ? OldRafters.screening(job, dead) : null;
-    sisters = isKnown && job.choosesSisters() ? SisterChoice.of(job, dead) : null;
+    OldRafters old = new OldRafters(job);
+    Figure<Pressure> dead = isKnown ? dead(job, old) : null;
+    rafters = isKnown ? old.screening(dead) : null;
+    known = old.known();
+    sisters = isKnown && job.choosesSisters() ? SisterChoice.of(job, old, dead) : null;
     reports =
         new StopReports(
             job.reports().stream().map(Framing::report).toList(),
             reckoned(job));
-    decision = reports.decision(rafters == null ? Decision.NOT_CHECKED : Decision.WITHIN);
+    facts = reports.known(isKnown ? known.facts() : KnownFacts.ALL);
+    holding = facts.holding();
+    decision = isKnown ? reports.decision(facts) : reports.decision();
   }
 
   /** What follows from the job's numbers and words, as far as it gives them. */
@@ -94,12 +103,12 @@ public final class Framing {
         .map(roll -> CoveringChange.from(DeadLoad.comingOff(roll)).to(DeadLoad.goingOn(roll)));
   }
 
-  private Figure<Pressure> dead(Job job) {
+  private Figure<Pressure> dead(Job job, OldRafters rafters) {
     return layers == null
         ? job.fact(FramingFields.DEAD)
         : DeadLoads.deadOnProjection(
             DeadLoad.onSlope(layers)
-                .plus(OldRafters.ownWeight(job))
+                .plus(rafters.ownWeight())
                 .as("layers_and_rafters_psf", Units.PSF),
             job.fact(FramingFields.RISE));
   }
@@ -158,9 +167,24 @@ public final class Framing {
     return greatest;
   }
 
-  /** Whether nothing was found that stops the repair. */
-  Condition nothingFound() {
-    return reports.check().ok();
+  /** Whether nothing but their strength stops the repair: what was reported, or nobody looked at. */
+  Condition nothingReported() {
+    return Condition.all(reports.check().ok(), facts.areSound());
+  }
+
+  /** What was taken of the rafters where their checks were made, labeled. */
+  public Map<String, Choice<?>> taken() {
+    return known.taken();
+  }
+
+  /** What the job does not say how it knows, so that it counts as unknown. */
+  public List<String> unsaid() {
+    return known.unsaid();
+  }
+
+  /** What stands beside a check that holds: that it does, or on what that rests. */
+  public Choice<String> holding() {
+    return holding;
   }
 
   /** All that was reported and reckoned of the framing, and who decides. */
@@ -176,6 +200,15 @@ public final class Framing {
   /** What stands at the head of every repair list. */
   public Choice<Decision> decision() {
     return decision.decision();
+  }
+
+  /** Whether a quote may be signed above this: it is neither stopped nor uninspected. */
+  public Condition mayBeSigned() {
+    Choice<Decision> said = decision();
+    return Condition.any(
+        said.is(Decision.WITHIN),
+        said.is(Decision.AS_ASSUMED),
+        said.is(Decision.NOT_CHECKED));
   }
 
   /** Whether the crew may repair the framing on its own word. */

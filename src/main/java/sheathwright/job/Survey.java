@@ -48,7 +48,7 @@ public final class Survey {
   Survey(Job job, Framing framing) {
     SurveyChoices chosen = SurveyChoices.of(job);
     choices = chosen.solution();
-    FramingAnswer answer = FramingAnswer.of(framing.greatestRatio(), framing.nothingFound());
+    FramingAnswer answer = FramingAnswer.of(framing.greatestRatio(), framing.nothingReported());
     LevelRules rules = rules(job);
     SuspicionRules suspicion = SuspicionRules.usual();
     readings(job)

@@ -10,6 +10,7 @@ import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
+import sheathwright.figure.YesNo;
 import sheathwright.framing.stop.RepairDecision.Decision;
 
 /** What stops a crew from repairing framing on its own word, and who must decide instead. */

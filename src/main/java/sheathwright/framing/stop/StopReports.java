@@ -4,12 +4,13 @@ import java.util.List;
 import java.util.stream.Stream;
 import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
+import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Gather;
-import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Units;
+import sheathwright.figure.YesNo;
 import sheathwright.framing.stop.RepairDecision.Decision;
 
 /**
@@ -146,13 +147,29 @@ public final class StopReports {
   }
 
   /**
-   * The decision.
-   *
-   * @param otherwise what is said where nothing was found that stops the repair
+   * What is known, once it is taken into account whether anybody looked at the framing: without a
+   * report nobody did.
    */
-  public RepairDecision decision(OneOf<Decision> otherwise) {
+  public KnownFacts known(KnownFacts facts) {
+    return roll.rows().isEmpty() ? facts.butNobodyLooked() : facts;
+  }
+
+  /**
+   * The decision, where the rafters' strength is among what was reckoned.
+   *
+   * @param facts that it rests on, and that somebody looked
+   */
+  public RepairDecision decision(KnownFacts facts) {
     return new RepairDecision(
-        RepairStops.decision(order, otherwise),
-        stops.isAtMost(RepairStops.NONE).as("may_repair"));
+        RepairStops.decision(order, facts.decision()),
+        Condition.all(stops.isAtMost(RepairStops.NONE), facts.areSound()).as("may_repair"));
+  }
+
+  /** The decision where nobody knows what the rafters are: nobody may repair what nobody checked. */
+  public RepairDecision decision() {
+    return new RepairDecision(
+        RepairStops.decision(
+            order, roll.rows().isEmpty() ? Decision.NOT_INSPECTED : Decision.NOT_CHECKED),
+        Choice.literal(YesNo.NO).as("may_repair"));
   }
 }

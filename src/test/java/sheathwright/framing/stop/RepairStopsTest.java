@@ -11,7 +11,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
-import sheathwright.framing.stop.RepairDecision.Decision;
 
 /**
  * Common practice, no source: whatever was seen or overloaded stops the repair, and says for whom.
@@ -94,7 +93,7 @@ class RepairStopsTest {
   @EnumSource(StopFinding.class)
   void oneReportOfMany_isEnough(StopFinding seen) {
     StopReports reports = reports(StopFinding.NOTHING, seen, StopFinding.NOTHING);
-    RepairDecision decision = reports.decision(Decision.WITHIN);
+    RepairDecision decision = reports.decision(KnownFacts.ALL);
     StopAnswer alone = RepairStops.framingStop(number(0.5), seen);
     assertThat(decision.decision().plain()).isEqualTo(alone.decision().plain());
     assertThat(decision.mayRepair().plain()).isEqualTo(alone.mayRepair().plain());
@@ -106,8 +105,8 @@ class RepairStopsTest {
   @Test
   void aTrussAmongOthers_isForItsDesigner() {
     StopReports reports = reports(StopFinding.SPLIT, StopFinding.TRUSS, StopFinding.LIVE_WIRES);
-    assertThat(reports.decision(Decision.WITHIN).decision().plain()).isEqualTo(TRUSS_DESIGNER);
-    assertThat(reports.decision(Decision.NOT_CHECKED).decision().plain())
+    assertThat(reports.decision(KnownFacts.ALL).decision().plain()).isEqualTo(TRUSS_DESIGNER);
+    assertThat(reports.decision().decision().plain())
         .isEqualTo(TRUSS_DESIGNER);
   }
 
@@ -121,22 +120,53 @@ class RepairStopsTest {
 
   @Test
   void whatTheNumbersSay_stopsAsWhatWasReportedDoes() {
-    StopReports reckoned =
-        new StopReports(
-            List.of(),
-            List.of(
-                StopReports.Report.reckoned(
-                    "slope", StopFinding.RIDGE_BOARD.choice(), "the ridge")));
-    assertThat(reckoned.decision(Decision.WITHIN).decision().plain()).isEqualTo(ENGINEER);
+    StopReports reckoned = reckoned(StopFinding.RIDGE_BOARD);
+    assertThat(reckoned.decision(KnownFacts.ALL).decision().plain()).isEqualTo(ENGINEER);
     assertThat(reckoned.check().ok().holds()).isFalse();
   }
 
   @Test
   void raftersThatNobodyKnows_areNotSaidToBeStrong() {
-    assertThat(
-            reports(StopFinding.NOTHING).decision(Decision.NOT_CHECKED).decision().plain())
-        .contains("not checked");
-    assertThat(reports().decision(Decision.NOT_CHECKED).mayRepair().plain()).isEqualTo("yes");
+    assertThat(reports(StopFinding.NOTHING).decision().decision().plain()).contains("not checked");
+    assertThat(reports(StopFinding.SPLIT).decision().decision().plain()).isEqualTo(ENGINEER);
+    assertThat(reports(StopFinding.NOTHING).decision().mayRepair().plain()).isEqualTo("no");
+  }
+
+  /** Without a report nobody looked, however strong the rafters reckon. */
+  @Test
+  void framingThatNobodyLookedAt_isNotInspected() {
+    StopReports strong = reckoned(StopFinding.NOTHING);
+    RepairDecision nobody = strong.decision(strong.known(KnownFacts.ALL));
+    assertThat(nobody.decision().plain()).isEqualTo("not inspected: nobody may say");
+    assertThat(nobody.mayRepair().plain()).isEqualTo("no");
+    StopReports weak = reckoned(StopFinding.OVERLOADED);
+    assertThat(weak.decision(weak.known(KnownFacts.ALL)).decision().plain()).isEqualTo(ENGINEER);
+    assertThat(reports().decision().decision().plain()).isEqualTo("not inspected: nobody may say");
+    assertThat(reports().decision().mayRepair().plain()).isEqualTo("no");
+  }
+
+  @Test
+  void aFactThatNobodyKnows_isNotSound_andAnAssumedOneStaysAssumed() {
+    KnownFacts unknown = new KnownFacts(number(1), number(1));
+    KnownFacts assumed = new KnownFacts(number(0), number(2));
+    StopReports looked = reports(StopFinding.NOTHING);
+    assertThat(looked.decision(unknown).decision().plain())
+        .isEqualTo("not inspected: nobody may say");
+    assertThat(looked.decision(assumed).decision().plain())
+        .isEqualTo("within the screening limits only as assumed: somebody looks before any repair");
+    assertThat(reckoned(StopFinding.OVERLOADED).decision(assumed).decision().plain())
+        .isEqualTo(ENGINEER);
+    assertThat(looked.decision(unknown).mayRepair().plain()).isEqualTo("no");
+    assertThat(looked.decision(assumed).mayRepair().plain()).isEqualTo("no");
+    assertThat(unknown.holding().plain()).isEqualTo("not looked at");
+    assertThat(assumed.holding().plain()).isEqualTo("assumed");
+    assertThat(KnownFacts.ALL.holding().plain()).isEqualTo("holds");
+  }
+
+  private static StopReports reckoned(StopFinding found) {
+    return new StopReports(
+        List.of(),
+        List.of(StopReports.Report.reckoned("screening", found.choice(), "the worst rafter")));
   }
 
   private static StopReports reports(StopFinding... seen) {

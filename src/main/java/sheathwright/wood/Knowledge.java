@@ -1,0 +1,20 @@
+package sheathwright.wood;
+
+import sheathwright.figure.Option;
+
+/**
+ * How a fact of a roof is known. What nobody knows takes the worst that its source allows, or stops
+ * the answer; it never passes for sound.
+ */
+public enum Knowledge implements Option<Knowledge> {
+  /** Somebody held a rule to it, or a meter. */
+  MEASURED,
+  /** It stands on the wood's own grade stamp, or on a plate. */
+  STAMPED,
+  /** Somebody who should know has said it, and it is written down who. */
+  TOLD,
+  /** Nobody looked, but it is taken to be so until somebody does. */
+  ASSUMED,
+  /** Nobody knows. */
+  UNKNOWN
+}
