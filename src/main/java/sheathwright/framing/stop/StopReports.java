@@ -43,6 +43,7 @@ public final class StopReports {
     }
   }
 
+  private final List<Report> all;
   private final Roll roll;
   private final Roll findings;
   private final Roll toCrew;
@@ -67,7 +68,7 @@ public final class StopReports {
             SEEN,
             Roll.column("where", Report::where),
             Roll.column("evidence", Report::evidence));
-    List<Report> all = Stream.concat(reports.stream(), reckoned.stream()).toList();
+    all = Stream.concat(reports.stream(), reckoned.stream()).toList();
     findings =
         Roll.of(
             "findings",
@@ -114,6 +115,22 @@ public final class StopReports {
     return findings.rows().isEmpty()
         ? RepairStops.NONE
         : findings.gathered(how, column, Units.RATIO);
+  }
+
+  /** Each finding that stops the repair as it is now, in a line: who decides, what may go on. */
+  public List<String> lines() {
+    return all.stream()
+        .filter(report -> report.seen().value() != StopFinding.NOTHING)
+        .map(
+            report ->
+                "%s (%s, %s): %s decides; meanwhile: %s"
+                    .formatted(
+                        report.seen(),
+                        report.report(),
+                        report.where(),
+                        StopTable.decides(report.seen()),
+                        StopTable.meanwhile(report.seen())))
+        .toList();
   }
 
   /** The reports as they were given, a line each. */

@@ -13,12 +13,23 @@ final class PrintedTable {
 
   private PrintedTable() {}
 
+  /** Numbers stand at the right of their column, and so does what is written above them. */
+  private static Part head(Table table, int column) {
+    return column >= table.keys().size()
+            && table.rows().stream()
+                .map(row -> row.get(column))
+                .allMatch(cell -> cell.isEmpty() || NUMBER.matcher(cell).matches())
+        ? Part.COLUMN_HEAD_RIGHT
+        : Part.COLUMN_HEAD;
+  }
+
   /** Writes a published table, under its caption, with its notes; words are kept in their columns. */
   static void write(Book book, Tab tab, Table table) {
     tab.heading(table.title());
-    for (String note : book.audience().notes(table)) {
-      tab.text(tab.line(), 0, note.strip(), Part.NOTE);
-    }
+    book.audience().notes(table).stream()
+        .map(String::strip)
+        .filter(note -> !note.isEmpty())
+        .forEach(tab::note);
     int head = tab.line();
     boolean joined = table.keys().size() > 1;
     int first = joined ? 1 : 0;
@@ -28,8 +39,7 @@ final class PrintedTable {
     List<String> headings = new ArrayList<>(table.keys());
     headings.addAll(table.columns());
     for (int i = 0; i < headings.size(); i++) {
-      boolean isKey = i < table.keys().size();
-      tab.text(head, first + i, headings.get(i), isKey ? Part.COLUMN_HEAD : Part.COLUMN_HEAD_RIGHT);
+      tab.text(head, first + i, headings.get(i), head(table, i));
     }
     for (List<String> line : table.rows()) {
       if (joined) {

@@ -40,7 +40,6 @@ final class StopPage {
     if (!stops.findings().rows().isEmpty()) {
       findings(tab, stops, isOffice);
     }
-    Sections.cautions(tab);
     tab.heading(
         isOffice
             ? "Whoever finds one of these stops and calls"

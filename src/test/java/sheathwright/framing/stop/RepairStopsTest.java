@@ -70,7 +70,7 @@ class RepairStopsTest {
     assertThat(answer.decision().plain())
         .isEqualTo("STOP: " + who + " decides before any repair");
     assertThat(answer.decides().plain()).isEqualTo(who);
-    assertThat(answer.meanwhile().plain()).isNotEqualTo("everything in the price");
+    assertThat(answer.meanwhile().plain()).isNotEqualTo("the work that is priced");
   }
 
   /** What holds the roof up is asked first. */
