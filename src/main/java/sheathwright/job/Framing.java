@@ -26,7 +26,9 @@ import sheathwright.framing.stop.Ridge;
 import sheathwright.framing.stop.StopFinding;
 import sheathwright.framing.stop.StopReports;
 import sheathwright.framing.stop.StopReports.Report;
+import sheathwright.job.path.PathFields;
 import sheathwright.job.path.PathRafters;
+import sheathwright.job.path.Unsaid;
 import sheathwright.job.table.Row;
 import sheathwright.loads.DeadLoad;
 import sheathwright.loads.DeadLoads;
@@ -49,7 +51,12 @@ public final class Framing {
   private final Choice<String> holding;
   private final RepairDecision decision;
 
-  Framing(Job job) {
+  /**
+   * The framing of a job.
+   *
+   * @param said what it says of the joints, and what of them may be said later
+   */
+  Framing(Job job, Unsaid said) {
     layers =
         job.layers().isEmpty()
             ? null
@@ -63,7 +70,7 @@ public final class Framing {
     reports =
         new StopReports(
             job.reports().stream().map(Framing::report).toList(),
-            reckoned(job));
+            reckoned(job, said));
     facts = reports.known(isKnown ? known.facts() : KnownFacts.ALL);
     holding = facts.holding();
     joined = isKnown ? old.joined(dead, facts.areSound()) : null;
@@ -71,7 +78,7 @@ public final class Framing {
   }
 
   /** What follows from the job's numbers and words, as far as it gives them. */
-  private List<Report> reckoned(Job job) {
+  private List<Report> reckoned(Job job, Unsaid said) {
     List<Report> found = new ArrayList<>();
     if (job.knows(SurveyFields.IS_TRUSS)) {
       Condition areTrusses = job.fact(SurveyFields.IS_TRUSS).is(YesNo.YES);
@@ -86,11 +93,11 @@ public final class Framing {
     if (job.knows(FramingFields.RISE)) {
       Choice<StopFinding> ridge =
           ReckonedStops.ridgeStop(
-              job.fact(FramingFields.RISE), job.wordOr(FramingFields.RIDGE, Ridge.RIDGE_NOT_SEEN));
+              job.fact(FramingFields.RISE), said.word(PathFields.RIDGE, Ridge.RIDGE_NOT_SEEN));
       found.add(Report.reckoned("slope", ridge, "the ridge"));
     }
-    if (job.knows(FramingFields.STRUT_ON_WALL)) {
-      Condition standsOnNothing = job.fact(FramingFields.STRUT_ON_WALL).is(BearsOnWall.ON_NO_WALL);
+    if (job.knows(PathFields.STRUT_ON_WALL)) {
+      Condition standsOnNothing = job.fact(PathFields.STRUT_ON_WALL).is(BearsOnWall.ON_NO_WALL);
       found.add(
           Report.reckoned("strut", ReckonedStops.strut(standsOnNothing), "below the rafters"));
     }

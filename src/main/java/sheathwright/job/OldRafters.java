@@ -16,6 +16,7 @@ import sheathwright.framing.rafter.RafterScreening;
 import sheathwright.framing.rafter.RafterScreenings;
 import sheathwright.framing.rafter.RoofTriangle;
 import sheathwright.framing.rafter.SagLimits;
+import sheathwright.job.path.PathFields;
 import sheathwright.job.path.PathRafters;
 import sheathwright.framing.rafter.Strut;
 import sheathwright.loads.DeadLoads;
@@ -138,8 +139,8 @@ final class OldRafters {
 
   /** Where nobody has said what it stands on, it is no support. */
   Strut strut() {
-    return Strut.at(job.factOr(FramingFields.STRUT, 0))
-        .onWall(job.wordOr(FramingFields.STRUT_ON_WALL, BearsOnWall.WALL_NOT_SEEN));
+    return Strut.at(job.factOr(PathFields.STRUT, 0))
+        .onWall(job.wordOr(PathFields.STRUT_ON_WALL, BearsOnWall.WALL_NOT_SEEN));
   }
 
   private RoofLoads loads(Figure<Pressure> dead) {

@@ -101,6 +101,11 @@ public final class ReckonedStops {
         .as("covering_found", GROWTH);
   }
 
+  /** The least slope on which rafters may lean on a ridge board. */
+  public static Figure<Ratio> leastRise() {
+    return STEEP_ENOUGH;
+  }
+
   /** What a screening of the old rafters found. */
   public static Choice<StopFinding> strength(Condition strong) {
     return Choice.choose(strong, StopFinding.NOTHING, StopFinding.OVERLOADED)
