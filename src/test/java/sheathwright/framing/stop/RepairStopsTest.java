@@ -91,7 +91,7 @@ class RepairStopsTest {
     assertThat(looked.decision(isMore(2, 1), unknown).decision().plain())
         .isEqualTo("not inspected: nobody may say");
     assertThat(looked.decision(isMore(2, 1), assumed).decision().plain())
-        .isEqualTo("within the screening limits only as assumed: somebody looks before any repair");
+        .isEqualTo("within the screening limits only as assumed: look first");
     assertThat(looked.decision(isMore(1, 2), assumed).decision().plain()).startsWith("STOP");
     assertThat(looked.decision(isMore(2, 1), unknown).mayRepair().plain()).isEqualTo("no");
     assertThat(looked.decision(isMore(2, 1), assumed).mayRepair().plain()).isEqualTo("no");
