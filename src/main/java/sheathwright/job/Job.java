@@ -214,7 +214,7 @@ public final class Job implements Facts {
     for (Field<Choice<Knowledge>> how : KnownRafters.KNOWN) {
       Input told = facts.get(how.name());
       if (told != null
-          && how.as(told.value()).value() == Knowledge.TOLD
+          && how.as(told.value()).value() == Knowledge.IS_TOLD
           && !knows(KnownRafters.TOLD_BY)) {
         String message = "%s: told is given; say by whom in a line told_by, or give unknown";
         reader.problem(tables.file("job"), told.line(), "value", message.formatted(how.name()));

@@ -91,7 +91,7 @@ final class KnownRafters {
   private <E> Choice<E> taken(
       Field<Choice<E>> fact, Field<Choice<Knowledge>> how, OneOf<E> worst, String name) {
     return job.knows(fact) && job.knows(how)
-        ? Choice.choose(job.fact(how).is(Knowledge.UNKNOWN), worst, job.fact(fact)).as(name)
+        ? Choice.choose(job.fact(how).is(Knowledge.IS_UNKNOWN), worst, job.fact(fact)).as(name)
         : worst.choice().as(name);
   }
 
@@ -107,8 +107,8 @@ final class KnownRafters {
   /** How the seat cut is known. */
   Choice<Knowledge> notch() {
     return job.knows(FramingFields.NOTCH)
-        ? job.wordOr(NOTCH_KNOWN, Knowledge.UNKNOWN)
-        : Choice.literal(Knowledge.UNKNOWN);
+        ? job.wordOr(NOTCH_KNOWN, Knowledge.IS_UNKNOWN)
+        : Choice.literal(Knowledge.IS_UNKNOWN);
   }
 
   /** What was taken, labeled, for the page that shows what the checks were made from. */
@@ -130,20 +130,20 @@ final class KnownRafters {
   KnownFacts facts() {
     Stream<Figure<Ratio>> needed =
         Stream.of(SIZE_KNOWN, SPAN_KNOWN, BEARING_KNOWN, TIES_KNOWN)
-            .map(field -> counted(field, Knowledge.UNKNOWN));
+            .map(field -> counted(field, Knowledge.IS_UNKNOWN));
     Stream<Figure<Ratio>> slope =
         job.knows(SiteFields.RISE)
             ? Stream.of()
-            : Stream.of(Figure.choose(notch().is(Knowledge.UNKNOWN), ONE, NONE)
+            : Stream.of(Figure.choose(notch().is(Knowledge.IS_UNKNOWN), ONE, NONE)
                 .as("seat_cut_without_slope", Units.RATIO));
     return new KnownFacts(
         sum(Stream.concat(needed, slope)).as("facts_not_known", Units.RATIO),
-        sum(KNOWN.stream().filter(job::knows).map(field -> counted(field, Knowledge.ASSUMED)))
+        sum(KNOWN.stream().filter(job::knows).map(field -> counted(field, Knowledge.IS_ASSUMED)))
             .as("facts_assumed", Units.RATIO));
   }
 
   private Figure<Ratio> counted(Field<Choice<Knowledge>> field, Knowledge how) {
-    Condition is = job.wordOr(field, Knowledge.UNKNOWN).is(how);
+    Condition is = job.wordOr(field, Knowledge.IS_UNKNOWN).is(how);
     return Figure.choose(is, ONE, NONE).as(field.name() + "_is_" + how.word(), Units.RATIO);
   }
 
