@@ -2,6 +2,7 @@ package sheathwright.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
@@ -13,14 +14,26 @@ import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.framing.rafter.BearsOnWall;
 import sheathwright.framing.rafter.RafterScreening;
 import sheathwright.framing.sister.SisterSizes;
+import sheathwright.framing.stop.CoveringChange;
+import sheathwright.framing.stop.KnownFacts;
 import sheathwright.framing.stop.RepairDecision;
+import sheathwright.framing.stop.RepairDecision.Decision;
+import sheathwright.framing.stop.ReckonedStops;
+import sheathwright.framing.stop.Ridge;
+import sheathwright.framing.stop.StopFinding;
 import sheathwright.framing.stop.StopReports;
+import sheathwright.framing.stop.StopReports.Report;
+import sheathwright.job.path.PathFields;
+import sheathwright.job.path.PathRafters;
+import sheathwright.job.path.Unsaid;
 import sheathwright.job.table.Row;
 import sheathwright.loads.DeadLoad;
 import sheathwright.loads.DeadLoads;
 import sheathwright.loads.Layer;
+import sheathwright.loads.LayerFate;
 
 /** What a job's rafters can carry, what was reported of them, and whether they may be repaired. */
 public final class Framing {
@@ -29,37 +42,83 @@ public final class Framing {
   private static final Figure<Length> NO_THICKNESS = Figure.of(0, Units.INCH);
 
   private final RafterScreening rafters;
+  private final PathRafters joined;
   private final SisterSizes sisters;
   private final Roll layers;
-  private final boolean saysMore;
   private final StopReports reports;
+  private final KnownRafters known;
+  private final KnownFacts facts;
+  private final Choice<String> holding;
   private final RepairDecision decision;
 
-  Framing(Job job) {
-    saysMore = !job.reports().isEmpty() || job.knows(SurveyFields.IS_TRUSS);
+  /**
+   * The framing of a job.
+   *
+   * @param said what it says of the joints, and what of them may be said later
+   */
+  Framing(Job job, Unsaid said) {
     layers =
         job.layers().isEmpty()
             ? null
             : DeadLoad.roll(job.layers().stream().map(Framing::layer).toList());
     boolean isKnown = job.knowsItsRafters();
-    Figure<Pressure> dead = isKnown ? dead(job) : null;
-    rafters = isKnown ? OldRafters.screening(job, dead) : null;
-    sisters = isKnown && job.choosesSisters() ? SisterChoice.of(job, dead) : null;
+    OldRafters old = new OldRafters(job);
+    Figure<Pressure> dead = isKnown ? dead(job, old) : null;
+    rafters = isKnown ? old.screening(dead) : null;
+    known = old.known();
+    sisters = isKnown && job.choosesSisters() ? SisterChoice.of(job, old, dead) : null;
     reports =
         new StopReports(
             job.reports().stream().map(Framing::report).toList(),
-            job.knows(SurveyFields.IS_TRUSS)
-                ? Optional.of(job.fact(SurveyFields.IS_TRUSS))
-                : Optional.empty());
-    decision = rafters == null ? reports.decision() : reports.decision(rafters.ok().is(YesNo.YES));
+            reckoned(job, said));
+    facts = reports.known(isKnown ? known.facts() : KnownFacts.ALL);
+    holding = facts.holding();
+    joined = isKnown ? old.joined(dead, facts.areSound()) : null;
+    decision = isKnown ? reports.decision(facts) : reports.decision();
   }
 
-  private Figure<Pressure> dead(Job job) {
+  /** What follows from the job's numbers and words, as far as it gives them. */
+  private List<Report> reckoned(Job job, Unsaid said) {
+    List<Report> found = new ArrayList<>();
+    if (job.knows(SurveyFields.IS_TRUSS)) {
+      Condition areTrusses = job.fact(SurveyFields.IS_TRUSS).is(YesNo.YES);
+      found.add(
+          Report.reckoned("framed so", ReckonedStops.trusses(areTrusses), "every rafter"));
+    }
+    rafters()
+        .map(screening -> screening.ok().is(YesNo.YES))
+        .map(ReckonedStops::strength)
+        .ifPresent(
+            strength -> found.add(Report.reckoned("screening", strength, "the worst rafter")));
+    if (job.knows(FramingFields.RISE)) {
+      Choice<StopFinding> ridge =
+          ReckonedStops.ridgeStop(
+              job.fact(FramingFields.RISE), said.word(PathFields.RIDGE, Ridge.RIDGE_NOT_SEEN));
+      found.add(Report.reckoned("slope", ridge, "the ridge"));
+    }
+    if (job.knows(PathFields.STRUT_ON_WALL)) {
+      Condition standsOnNothing = job.fact(PathFields.STRUT_ON_WALL).is(BearsOnWall.ON_NO_WALL);
+      found.add(
+          Report.reckoned("strut", ReckonedStops.strut(standsOnNothing), "below the rafters"));
+    }
+    change()
+        .map(ReckonedStops::coveringStop)
+        .ifPresent(covering -> found.add(Report.reckoned("covering", covering, "the whole roof")));
+    return found;
+  }
+
+  private Optional<CoveringChange> change() {
+    return layers()
+        .filter(DeadLoad::saysWhatChanges)
+        .map(roll -> CoveringChange.from(DeadLoad.comingOff(roll)).to(DeadLoad.goingOn(roll)));
+  }
+
+  private Figure<Pressure> dead(Job job, OldRafters rafters) {
     return layers == null
         ? job.fact(FramingFields.DEAD)
         : DeadLoads.deadOnProjection(
             DeadLoad.onSlope(layers)
-                .plus(OldRafters.ownWeight(job))
+                .plus(rafters.ownWeight())
                 .as("layers_and_rafters_psf", Units.PSF),
             job.fact(FramingFields.RISE));
   }
@@ -69,11 +128,12 @@ public final class Framing {
     return Layer.of(
         row.of(FramingFields.MATERIAL),
         row.of(FramingFields.LAYER_COUNT),
-        row.has(FramingFields.THICKNESS) ? row.of(FramingFields.THICKNESS) : NO_THICKNESS);
+            row.has(FramingFields.THICKNESS) ? row.of(FramingFields.THICKNESS) : NO_THICKNESS)
+        .fate(row.has(FramingFields.FATE) ? row.of(FramingFields.FATE) : LayerFate.STAYS.choice());
   }
 
-  private static StopReports.Report report(Row row) {
-    return new StopReports.Report(
+  private static Report report(Row row) {
+    return new Report(
         row.of(FramingFields.REPORT),
         row.of(FramingFields.SEEN),
         row.of(FramingFields.WHERE),
@@ -84,10 +144,26 @@ public final class Framing {
   public List<Check> checks() {
     List<Check> checks = new ArrayList<>();
     rafters().map(RafterScreening::checks).ifPresent(checks::addAll);
-    if (saysMore) {
+    if (!reports.findings().rows().isEmpty()) {
       checks.add(reports.check());
     }
     return checks;
+  }
+
+  /** The rafters as their joints are looked at, if the job says what they are. */
+  Optional<PathRafters> joined() {
+    return Optional.ofNullable(joined);
+  }
+
+  /** How many checks of the rafters hold or fail for what nobody knows. */
+  Figure<Ratio> unmade() {
+    return rafters == null
+        ? NOTHING_ASKED
+        : Figure.choose(
+                facts.noneUnknown(),
+                NOTHING_ASKED,
+                Figure.of(rafters.checks().size(), Units.RATIO))
+            .as("rafter_checks_not_looked_at", Units.RATIO);
   }
 
   /** What sisters would do beside the rafters, if the job asks. */
@@ -117,9 +193,31 @@ public final class Framing {
     return greatest;
   }
 
-  /** Whether nothing was reported that stops the repair, whatever the rafters can carry. */
+  /** Whether nothing but their strength stops the repair: what was reported, or nobody looked at. */
   Condition nothingReported() {
-    return reports.check().ok();
+    return Condition.all(reports.check().ok(), facts.areSound())
+        .as("framing_is_free")
+        .is(YesNo.YES);
+  }
+
+  /** What was taken of the rafters where their checks were made, labeled. */
+  public Map<String, Choice<?>> taken() {
+    return known.taken();
+  }
+
+  /** What the job does not say how it knows, so that it counts as unknown. */
+  public List<String> unsaid() {
+    return known.unsaid();
+  }
+
+  /** What stands beside a check that holds: that it does, or on what that rests. */
+  public Choice<String> holding() {
+    return holding;
+  }
+
+  /** All that was reported and reckoned of the framing, and who decides. */
+  public StopReports stops() {
+    return reports;
   }
 
   /** What was reported of the framing, if anything was. */
@@ -128,8 +226,19 @@ public final class Framing {
   }
 
   /** What stands at the head of every repair list. */
-  public Choice<RepairDecision.Decision> decision() {
+  public Choice<Decision> decision() {
     return decision.decision();
+  }
+
+  /** Whether a quote may be signed above this: it is neither stopped nor uninspected. */
+  public Condition mayBeSigned() {
+    Choice<Decision> said = decision();
+    return Condition.any(
+            said.is(Decision.WITHIN),
+            said.is(Decision.AS_ASSUMED),
+            said.is(Decision.NOT_CHECKED))
+        .as("may_be_signed")
+        .is(YesNo.YES);
   }
 
   /** Whether the crew may repair the framing on its own word. */

@@ -21,7 +21,9 @@ import sheathwright.framing.rafter.RafterLoad;
 import sheathwright.framing.rafter.RoofTriangle;
 import sheathwright.framing.sister.SisterLoad;
 import sheathwright.framing.stop.StopFinding;
+import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.Field;
+import sheathwright.loads.LayerFate;
 import sheathwright.loads.LiveLoad;
 import sheathwright.loads.RoofMaterial;
 import sheathwright.loads.UniformLoad;
@@ -42,7 +44,7 @@ final class FramingFields {
 
   static final Field<Figure<Pressure>> DEAD =
       Field.of(UniformLoad.class, "dead", "Dead load, horizontal projection");
-  static final Field<Figure<Ratio>> RISE = Field.of(RoofTriangle.class, "rise", "Rise in 12");
+  static final Field<Figure<Ratio>> RISE = SiteFields.RISE;
 
   static final Field<Choice<RoofMaterial>> MATERIAL =
       Field.word("material", "Material", RoofMaterial.class);
@@ -53,11 +55,16 @@ final class FramingFields {
   static final Field<Figure<Length>> THICKNESS =
       Field.number("thickness_in", "Thickness, each layer", Units.INCH, 0, 24).ifKnown();
 
-  static final List<Field<?>> LAYERS = List.of(MATERIAL, LAYER_COUNT, THICKNESS);
+  static final Field<Choice<LayerFate>> FATE =
+      Field.word("fate", "What becomes of it", LayerFate.class).ifKnown();
 
-  static final Field<Choice<Species>> SPECIES = Field.of(Lumber.class, "species", "Rafter species");
+  static final List<Field<?>> LAYERS = List.of(MATERIAL, LAYER_COUNT, THICKNESS, FATE);
 
-  static final Field<Choice<Grade>> GRADE = Field.of(Lumber.class, "grade", "Rafter grade");
+  static final Field<Choice<Species>> SPECIES =
+      Field.<Choice<Species>>of(Lumber.class, "species", "Rafter species").ifKnown();
+
+  static final Field<Choice<Grade>> GRADE =
+      Field.<Choice<Grade>>of(Lumber.class, "grade", "Rafter grade").ifKnown();
 
   static final Field<Choice<LumberSize>> RAFTER_SIZE =
       Field.<Choice<LumberSize>>of(Lumber.class, "size", "Rafter size").named("rafter_size");
@@ -171,7 +178,6 @@ final class FramingFields {
           TOTAL_DEFLECTION_LIMIT,
           NOTCH,
           END_DISTANCE,
-          RISE.ifKnown(),
           TIE_HEIGHT,
           BRACE_SPACING,
           DECK_OFF_LIVE,
@@ -230,13 +236,6 @@ final class FramingFields {
         .flatMap(
             field ->
                 field == DEAD && isLayered ? Stream.of(RISE, DEAD.ifKnown()) : Stream.of(field))
-        .toList();
-  }
-
-  /** The slope is asked for once, with the layers where there are any. */
-  static List<Field<?>> oldRafters(boolean isLayered) {
-    return OLD_RAFTERS.stream()
-        .filter(field -> !isLayered || !field.name().equals(RISE.name()))
         .toList();
   }
 

@@ -15,7 +15,11 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
 import sheathwright.figure.Traced;
+import sheathwright.job.path.PathFields;
+import sheathwright.job.site.CoveringFields;
+import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.Facts;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
@@ -24,11 +28,12 @@ import sheathwright.job.table.TableReader;
 import sheathwright.job.table.TableReader.Group;
 import sheathwright.job.table.TableReader.Input;
 import sheathwright.pricing.Rates;
+import sheathwright.wood.Knowledge;
 
 /**
  * One job as its tables tell it: every input read, checked, and named as it will be in a workbook.
  */
-public final class Job {
+public final class Job implements Facts {
 
   private static final String VALUE = JobTable.JOB.keys().orElseThrow().value();
 
@@ -87,6 +92,7 @@ public final class Job {
     once(reader, tables.file(JobTable.PLANES), planes, PlaceFields.PLANE);
     measured(reader, tables.file(JobTable.PLANES));
     oneDeadLoad(reader, tables);
+    toldBySomebody(reader, tables);
     once(reader, tables.file(JobTable.MARKS), marks(), PlaceFields.MARK);
     once(reader, tables.file(JobTable.REPORTS), reports, FramingFields.REPORT);
     if (levels) {
@@ -121,11 +127,21 @@ public final class Job {
             : needed(JobTable.READINGS);
     return List.of(
         new Group(JobFields.JOB, true),
+        new Group(SiteFields.SPACINGS, !tables.says(List.of(SiteFields.CODE))),
+        new Group(SiteFields.SPACING_DECISION, false)
+            .needing(
+                "nail spacings that are typed (edge_spacing_in and field_spacing_in)",
+                tables.says(SiteFields.SPACINGS)),
+        new Group(SiteFields.facts(layered), false),
+        new Group(PathFields.PATH, false),
+        new Group(CoveringFields.COVERING, false),
         new Group(JobFields.DECK, false),
         new Group(JobFields.PATCHES, false)
             .needing(needed(JobTable.MARKS), tables.has(JobTable.MARKS)),
         new Group(rafters, layered || surveys),
-        new Group(FramingFields.oldRafters(layered), false).needing(framing, hasRafters),
+        new Group(FramingFields.OLD_RAFTERS, false).needing(framing, hasRafters),
+        new Group(PathFields.HELD_BY, false),
+        new Group(KnownRafters.FIELDS, false).needing(framing, hasRafters),
         new Group(FramingFields.SISTER_CHOICE, false).needing(framing, hasRafters),
         new Group(JobFields.sisters(surveys), levels).needing(needed(JobTable.READINGS), levels),
         new Group(SurveyFields.FACTS, surveys).needing(stations, surveys),
@@ -217,6 +233,19 @@ public final class Job {
     }
   }
 
+  /** What was told was told by somebody. */
+  private void toldBySomebody(TableReader reader, JobTables tables) {
+    for (Field<Choice<Knowledge>> how : KnownRafters.KNOWN) {
+      Input told = facts.get(how.name());
+      if (told != null
+          && how.as(told.value()).value() == Knowledge.IS_TOLD
+          && !knows(KnownRafters.TOLD_BY)) {
+        String message = "%s: told is given; say by whom in a line told_by, or give unknown";
+        reader.problem(tables.file(JobTable.JOB), told.line(), "value", message.formatted(how.name()));
+      }
+    }
+  }
+
   /** A station has its drop, or what was read under the string. */
   private void dropsOrReadings(TableReader reader, CsvFile file) {
     for (Row row : readings()) {
@@ -282,12 +311,12 @@ public final class Job {
     return surveys && levelsRafters();
   }
 
-  /** Whether a fact was given. */
+  @Override
   public boolean knows(Field<?> field) {
     return facts.containsKey(field.name());
   }
 
-  /** A fact as it was given. */
+  @Override
   public <T extends Traced> T fact(Field<T> field) {
     return value(facts, field);
   }
@@ -378,7 +407,9 @@ public final class Job {
     Map<String, Input> of = new LinkedHashMap<>();
     Stream.of(
             FramingFields.rafters(!layers.isEmpty()),
-            FramingFields.oldRafters(!layers.isEmpty()),
+            FramingFields.OLD_RAFTERS,
+            List.of(SiteFields.RISE),
+            KnownRafters.FIELDS,
             FramingFields.SISTER_CHOICE)
         .flatMap(List::stream)
         .filter(this::knows)

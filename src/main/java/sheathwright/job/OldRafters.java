@@ -7,6 +7,7 @@ import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.framing.rafter.BearsOnWall;
 import sheathwright.framing.rafter.Birdsmouth;
 import sheathwright.framing.rafter.DeckOff;
 import sheathwright.framing.rafter.OldRafter;
@@ -15,21 +16,24 @@ import sheathwright.framing.rafter.RafterScreening;
 import sheathwright.framing.rafter.RafterScreenings;
 import sheathwright.framing.rafter.RoofTriangle;
 import sheathwright.framing.rafter.SagLimits;
+import sheathwright.job.path.PathFields;
+import sheathwright.job.path.PathRafters;
+import sheathwright.framing.rafter.Strut;
 import sheathwright.loads.DeadLoads;
 import sheathwright.loads.RoofLoads;
 import sheathwright.wood.ActualSize;
 import sheathwright.wood.CrossSection;
 import sheathwright.wood.Lumber;
 import sheathwright.wood.Member;
-import sheathwright.wood.Moisture;
 import sheathwright.wood.RafterSections;
 import sheathwright.wood.RafterSections.SectionProperties;
 import sheathwright.wood.Seat;
 import sheathwright.wood.ServiceConditions;
-import sheathwright.wood.Stock;
+import sheathwright.wood.WoodGravity;
 
 /**
- * A job's rafters as they are screened, from what the job says and what is usual where it does not.
+ * A job's rafters as they are screened, from what the job knows of them, the worst where nobody
+ * knows, and what is usual of the rest.
  */
 final class OldRafters {
 
@@ -39,11 +43,22 @@ final class OldRafters {
       Figure.constant("dry_wood_pcf", 34, Units.PCF, Source.COMMON_PRACTICE);
   private static final Figure<Pressure> NO_SNOW = Figure.of(0, Units.PSF);
 
-  private OldRafters() {}
+  private final Job job;
+  private final KnownRafters known;
+
+  OldRafters(Job job) {
+    this.job = job;
+    known = new KnownRafters(job);
+  }
+
+  /** How what they are is known. */
+  KnownRafters known() {
+    return known;
+  }
 
   /** What the rafters weigh themselves, which no list of layers holds. */
-  static Figure<Pressure> ownWeight(Job job) {
-    SectionProperties section = section(job);
+  Figure<Pressure> ownWeight() {
+    SectionProperties section = section();
     return DeadLoads.framingLoad(
             CrossSection.thickness(section.thickness()).depth(section.depth()),
             job.fact(JobFields.SUPPORT_SPACING),
@@ -51,63 +66,85 @@ final class OldRafters {
         .as("rafters_psf", Units.PSF);
   }
 
-  static SectionProperties section(Job job) {
-    return RafterSections.sectionProperties(job.fact(FramingFields.RAFTER_SIZE), actual(job));
+  SectionProperties section() {
+    return RafterSections.sectionProperties(job.fact(FramingFields.RAFTER_SIZE), actual());
   }
 
   /** The stick that every rafter is. */
-  static Member member(Job job) {
+  Member member() {
     return new Member(
         Lumber.of(
-            job.fact(FramingFields.SPECIES),
-            job.fact(FramingFields.GRADE),
+            known.species,
+            known.grade,
             job.fact(FramingFields.RAFTER_SIZE),
             job.fact(FramingFields.VALUE_SET)),
-        actual(job),
-        ServiceConditions.of(job.wordOr(FramingFields.MOISTURE, Moisture.STAYS_DRY))
+        actual(),
+        ServiceConditions.of(known.moisture)
             .temperature(job.factOr(FramingFields.TEMPERATURE, 70)),
         job.wordOr(FramingFields.INCISED, YesNo.NO));
   }
 
-  private static ActualSize actual(Job job) {
-    return ActualSize.of(job.wordOr(FramingFields.RAFTER_STOCK, Stock.DRESSED))
+  private ActualSize actual() {
+    return ActualSize.of(known.stock)
         .thickness(job.factOr(FramingFields.RAFTER_THICKNESS, 0))
         .depth(job.factOr(FramingFields.RAFTER_DEPTH, 0));
   }
 
   /** Where every rafter bears. */
-  static Seat seat(Job job) {
+  Seat seat() {
     return Seat.of(job.fact(FramingFields.BEARING))
         .endDistance(job.factOr(FramingFields.END_DISTANCE, 0));
   }
 
-  static RafterScreening screening(Job job, Figure<Pressure> dead) {
+  RafterScreening screening(Figure<Pressure> dead) {
     return RafterScreenings.rafterScreening(
-        OldRafter.of(member(job), job.fact(JobFields.SUPPORT_SPACING), triangle(job))
+        OldRafter.of(member(), job.fact(JobFields.SUPPORT_SPACING), triangle())
+            .strut(strut())
             .seasoned(job.wordOr(FramingFields.SEASONED, YesNo.NO)),
-        Birdsmouth.of(seat(job)).notch(job.factOr(FramingFields.NOTCH, 0)),
-        loads(job, dead),
-        deckOff(job, dead),
+        Birdsmouth.of(seat()).notch(job.factOr(FramingFields.NOTCH, 0)).known(known.notch()),
+        loads(dead),
+        deckOff(),
         SagLimits.live(job.fact(FramingFields.DEFLECTION_LIMIT))
             .total(job.factOr(FramingFields.TOTAL_DEFLECTION_LIMIT, 0)));
   }
 
   /** What hangs from the rafters is asked for; unknown, it is no more than the whole dead load. */
-  private static DeckOff deckOff(Job job, Figure<Pressure> dead) {
-    return DeckOff.braceSpacing(job.factOr(FramingFields.BRACE_SPACING, 0))
-        .live(job.factOr(FramingFields.DECK_OFF_LIVE, USUAL_ROOF_LIVE))
-        .person(job.factOr(FramingFields.PERSON, ONE_PERSON))
-        .stack(job.factOr(FramingFields.STACK, 0))
-        .hung(job.knows(FramingFields.HUNG) ? job.fact(FramingFields.HUNG) : dead);
+  private DeckOff deckOff() {
+    DeckOff known =
+        DeckOff.braceSpacing(job.factOr(FramingFields.BRACE_SPACING, 0))
+            .live(job.factOr(FramingFields.DECK_OFF_LIVE, USUAL_ROOF_LIVE))
+            .person(job.factOr(FramingFields.PERSON, ONE_PERSON))
+            .stack(job.factOr(FramingFields.STACK, 0));
+    return job.knows(FramingFields.HUNG) ? known.hung(job.fact(FramingFields.HUNG)) : known;
   }
 
-  private static RoofTriangle triangle(Job job) {
+  /** The rafters as their joints are looked at. */
+  PathRafters joined(Figure<Pressure> dead, Condition isKnown) {
+    Member member = member();
+    RoofLoads loads = loads(dead);
+    return new PathRafters(
+        triangle(),
+        job.fact(JobFields.SUPPORT_SPACING),
+        section().thickness(),
+        WoodGravity.woodGravity(member.lumber().species()),
+        member.service(),
+        dead.plus(loads.roofLive().max(loads.snow())).as("load_of_the_joints_psf", Units.PSF),
+        isKnown);
+  }
+
+  private RoofTriangle triangle() {
     return RoofTriangle.span(job.fact(FramingFields.SPAN))
         .rise(job.factOr(FramingFields.RISE, 3))
         .tieHeight(job.factOr(FramingFields.TIE_HEIGHT, 0));
   }
 
-  private static RoofLoads loads(Job job, Figure<Pressure> dead) {
+  /** Where nobody has said what it stands on, it is no support. */
+  Strut strut() {
+    return Strut.at(job.factOr(PathFields.STRUT, 0))
+        .onWall(job.wordOr(PathFields.STRUT_ON_WALL, BearsOnWall.WALL_NOT_SEEN));
+  }
+
+  private RoofLoads loads(Figure<Pressure> dead) {
     Figure<Pressure> given = job.fact(FramingFields.LIVE);
     Condition isSnow = job.fact(FramingFields.LOAD).is(RafterLoad.SNOW);
     return RoofLoads.dead(dead)

@@ -5,6 +5,7 @@ import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Pressure;
 import sheathwright.framing.rafter.RafterLoad;
+import sheathwright.framing.rafter.StruttedRafters;
 import sheathwright.framing.sister.RafterPly;
 import sheathwright.framing.sister.SisterLoad;
 import sheathwright.framing.sister.SisterSizes;
@@ -23,16 +24,18 @@ final class SisterChoice {
 
   private SisterChoice() {}
 
-  static SisterSizes of(Job job, Figure<Pressure> dead) {
-    SectionProperties section = OldRafters.section(job);
-    AdjustedValues old = values(job);
+  static SisterSizes of(Job job, OldRafters rafters, Figure<Pressure> dead) {
+    SectionProperties section = rafters.section();
+    AdjustedValues old = values(job, rafters);
     RafterPly rafter =
         RafterPly.depth(section.depth())
             .thickness(section.thickness())
             .bending(old.bending())
             .modulus(old.modulus());
     SpanLoad load =
-        SpanLoad.span(job.fact(FramingFields.SPAN))
+        SpanLoad.span(
+                StruttedRafters.struttedSpan(
+                    job.fact(FramingFields.SPAN), rafters.strut()))
             .spacing(job.fact(JobFields.SUPPORT_SPACING))
             .live(job.fact(FramingFields.LIVE))
             .dead(dead);
@@ -52,13 +55,13 @@ final class SisterChoice {
             .price2x12(job.price(FramingFields.STICK_2X12)));
   }
 
-  private static AdjustedValues values(Job job) {
+  private static AdjustedValues values(Job job, OldRafters rafters) {
     Condition isSnow = job.fact(FramingFields.LOAD).is(RafterLoad.SNOW);
     return DesignValues.designValues(
-        OldRafters.member(job),
+        rafters.member(),
         Choice.choose(isSnow, LoadDuration.DURATION_SNOW, LoadDuration.DURATION_ROOF_LIVE)
             .as("sistered_load_duration"),
         MemberUse.spacing(job.fact(JobFields.SUPPORT_SPACING)),
-        OldRafters.seat(job));
+        rafters.seat());
   }
 }

@@ -12,7 +12,9 @@ public enum Grade implements Option<Grade> {
   NO_3,
   STUD,
   CONSTRUCTION,
-  STANDARD;
+  STANDARD,
+  /** No stamp was found: it counts as no-3, where the code's rafter tables end. */
+  UNKNOWN;
 
   private final String stamp;
 
@@ -34,7 +36,7 @@ public enum Grade implements Option<Grade> {
     return switch (this) {
       case SELECT_STRUCTURAL -> List.of("SS");
       case NO_1, NO_2, NO_3 -> List.of("#" + name().charAt(name().length() - 1));
-      case NO_1_AND_BETTER, STUD, CONSTRUCTION, STANDARD -> List.of();
+      case NO_1_AND_BETTER, STUD, CONSTRUCTION, STANDARD, UNKNOWN -> List.of();
     };
   }
 }

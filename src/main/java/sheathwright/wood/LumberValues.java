@@ -19,9 +19,10 @@ public final class LumberValues {
 
   private static final List<String> SIZES = List.of("2x4", "2x6", "2x8", "2x10", "2x12");
   private static final List<String> OTHERS = List.of("fv_psi", "fc_perp_psi", "e_psi", "emin_psi");
-  private static final Table VALUES = allValueSets();
-  private static final Table SIZE_FACTOR =
+  private static final Table SIZES_PRINTED =
       Published.table("nds/2018/size-factor.csv", "size_factor", "size factors", 2);
+  private static final Table SIZE_FACTOR = LeastWood.ofSizes(SIZES_PRINTED);
+  private static final Table VALUES = LeastWood.ofLumber(allValueSets(), SIZES, SIZES_PRINTED);
 
   private final OneOf<Species> species;
   private final OneOf<Grade> grade;

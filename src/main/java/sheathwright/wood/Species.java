@@ -19,7 +19,9 @@ public enum Species implements Option<Species> {
   EASTERN_HEMLOCK,
   REDWOOD,
   WESTERN_CEDARS,
-  WESTERN_WOODS;
+  WESTERN_WOODS,
+  /** No stamp was found: of each value the least that any group has. */
+  UNKNOWN;
 
   private final List<String> inTheTrade;
 

@@ -13,7 +13,8 @@ import sheathwright.published.Published;
 public final class WoodGravity {
 
   private static final Table WOODS =
-      Published.table("nds/2018/table-12.3.3a.csv", "wood_gravities", "wood gravities", 1);
+      LeastWood.ofSpecies(
+          Published.table("nds/2018/table-12.3.3a.csv", "wood_gravities", "wood gravities", 1));
 
   private WoodGravity() {}
 
@@ -21,14 +22,15 @@ public final class WoodGravity {
    * The specific gravity that the wood of a rafter is taken to have.
    *
    * <pre>
-   * listed for the species group
+   * listed for the species group; unknown: the least of the list
    * </pre>
    *
-   * <p>Does not cover wood whose stamp cannot be read: take the lightest that it may be. Screening
-   * only: local code and a licensed engineer decide.
+   * <p>Does not cover groups that the table leaves out; wood whose stamp cannot be read is unknown.
+   * Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
    * woodGravity(SPRUCE_PINE_FIR) // 0.42
+   * woodGravity(Species.UNKNOWN) // 0.36
    * }</pre>
    *
    * @param species species group on the grade stamp

@@ -35,6 +35,7 @@ public final class RafterScreenings {
    *
    * <pre>
    * bending = (w (L ÷ f)² ÷ 8 S) ÷ (F_b' C_D)       under D, D + L_r and D + S, f for the tie's height
+   * notch   = as it is known, or l_b sin θ if that is more and nobody measured it
    * shear   = (3 V ÷ 2 b d_n) (d ÷ d_n)² ÷ (F_v' C_D)
    * sag     = 5 w_live (L ÷ f)⁴ ÷ 384 E' I, with creep under w_live + K_cr w_dead, K_cr 1.5 if seasoned, else 2
    * bearing = (w L ÷ 2 b l_b) ÷ F_c⊥'              notch = notch ÷ (d ÷ 4)
@@ -43,6 +44,11 @@ public final class RafterScreenings {
    * longest span = where the first of the checks with the deck on reaches 1; 0 if the notch is too deep
    * thrust  = w L ÷ (2 tan θ) ÷ (1 − H_C ÷ H_R)
    * </pre>
+   *
+   * <p>L is the longest span between supports: a strut counts if somebody has seen it stand on a
+   * bearing wall, and it takes nothing from the thrust. Below a slope of 3 in 12 the sag under live
+   * load is held to L/240 at least: that is no rafter as the code means it, and {@code ridge_stop}
+   * asks for a beam.
    *
    * <p>Does not cover decay, splits, cuts, spread walls, ripped stock, trusses, overhangs, wind,
    * unbalanced or drifted snow, stacks on one spot, two people on one rafter, the nails of the heel
@@ -54,7 +60,7 @@ public final class RafterScreenings {
    *
    * <pre>{@code
    * rafterScreening(OldRafter.of(Member.of(Lumber.of(DOUGLAS_FIR_LARCH, NO_2, SIZE_2X8, NDS2018)), in(16), RoofTriangle.span(ft(12)).rise(pitch(4))).seasoned(YES), Birdsmouth.of(Seat.of(in(1.5))), RoofLoads.dead(psf(10)).roofLive(psf(20)).snow(psf(30)), DeckOff.braceSpacing(in(48)), SagLimits.live(number(180)).total(number(120))).governs() // bending
-   * rafterScreening(OldRafter.of(Member.of(Lumber.of(SPRUCE_PINE_FIR, NO_2, SIZE_2X6, NDS2018)), in(16), RoofTriangle.span(ft(12)).rise(pitch(4))).seasoned(YES), Birdsmouth.of(Seat.of(in(1.5))), RoofLoads.dead(psf(10)).roofLive(psf(20)).snow(psf(30)), DeckOff.braceSpacing(in(0)), SagLimits.live(number(180)).total(number(120))).deckOffWay() // few-sheets-or-braces
+   * rafterScreening(OldRafter.of(Member.of(Lumber.of(SPRUCE_PINE_FIR, NO_2, SIZE_2X6, NDS2018)), in(16), RoofTriangle.span(ft(12)).rise(pitch(4))).seasoned(YES), Birdsmouth.of(Seat.of(in(1.5))), RoofLoads.dead(psf(10)).roofLive(psf(20)).snow(psf(30)), DeckOff.braceSpacing(in(0)).hung(psf(0)), SagLimits.live(number(180)).total(number(120))).deckOffWay() // few-sheets-or-braces
    * }</pre>
    *
    * @param rafter as it stands
@@ -96,10 +102,11 @@ public final class RafterScreenings {
     var on = new RafterLoads(spacing, loads);
     var section = rafter.member().section();
     var wood = new AdjustedWood(rafter.member());
-    var inches = rafter.triangle().span().as("span_in", Units.INCH).symbol("L");
+    var whole = rafter.triangle().span().as("span_in", Units.INCH);
+    var inches = rafter.strut().longest(whole).symbol("L");
     var bed = seat.seat().bearing();
-    var cut = new SeatCut(seat.notch(), section);
-    var tie = new RafterTie(inches, rafter.triangle());
+    var tie = new RafterTie(whole, rafter.triangle());
+    var cut = new SeatCut(seat.cut(tie), section);
 
     var factor = tie.spanFactor().symbol("f");
     var counted = inches.dividedBy(factor).as("counted_span_in", Units.INCH).symbol("(L/f)");
@@ -113,7 +120,14 @@ public final class RafterScreenings {
             .times(seat.seat().areaFactor())
             .as("bearing_psi", Units.PSI, RepetitiveMember.NDS_2018.at("Table 4.3.1"))
             .symbol("F_c⊥'");
-    var sag = new RafterSag(wood.modulus, section.secondMoment(), on, isSeasoned(rafter), limits);
+    var sag =
+        new RafterSag(
+            wood.modulus,
+            section.secondMoment(),
+            on,
+            rafter.triangle().rise(),
+            isSeasoned(rafter),
+            limits);
 
     List<Check> bending =
         on.cases().stream()
@@ -150,7 +164,7 @@ public final class RafterScreenings {
         Figure.choose(cut.check.ok(), unnotched, NO_SPAN)
             .as("longest_span_ft", Units.FOOT, SimpleSpan.STATICS);
 
-    var off = new DeckOffChecks(wood, section, counted, tie, spacing, deckOff);
+    var off = new DeckOffChecks(wood, section, counted, tie, spacing, deckOff.hungIn(loads.dead()));
     var offOk = off.ok();
     var ok = governing.isWithin().as("ok");
     return new RafterScreening(

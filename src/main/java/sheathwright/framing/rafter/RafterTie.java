@@ -17,6 +17,7 @@ final class RafterTie {
 
   private static final Table FACTORS =
       Published.table("irc/2015-2024/rafter-tie-height.csv", "tie_height", "rafter tie heights", 1);
+  static final Source RIGHT_TRIANGLE = Source.derived("right triangle");
   private static final Source FRAME = Source.derived("three-hinged frame");
   private static final Figure<Ratio> ONE = Figure.of(1, Units.RATIO);
   private static final Figure<Ratio> TWO = Figure.of(2, Units.RATIO);
@@ -31,6 +32,7 @@ final class RafterTie {
   private final Figure<Length> height;
   private final Figure<Length> ridge;
   private final Figure<Ratio> slopeFactor;
+  private final Figure<Ratio> partAbove;
 
   /** Up to which part of the ridge's height a tie stands. */
   enum Height implements Option<Height> {
@@ -64,7 +66,7 @@ final class RafterTie {
     slopeFactor =
         ONE.plus(rise.in(Units.RATIO).squared())
             .squareRoot()
-            .as("slope_factor", Units.RATIO, Source.derived("right triangle"));
+            .as("slope_factor", Units.RATIO, RIGHT_TRIANGLE);
     ridge = span.times(rise).as("ridge_height_in", Units.INCH).symbol("H_R");
     var told = triangle.tieHeight();
     height =
@@ -74,6 +76,10 @@ final class RafterTie {
                     + " stop; a licensed engineer decides")
             .as("counted_tie_height_in", Units.INCH, FACTORS.source())
             .symbol("H_C");
+    partAbove =
+        ONE.minus(height.dividedBy(ridge))
+            .as("part_above_the_tie", Units.RATIO, FRAME)
+            .symbol("(1 − H_C/H_R)");
   }
 
   /** What spans are multiplied by. */
@@ -89,25 +95,34 @@ final class RafterTie {
 
   /** w L ÷ (2 tan θ (1 − H_C ÷ H_R)): what the tie of one pair holds. */
   Figure<Force> thrust(Figure<LineForce> load) {
-    var lever =
-        ONE.minus(height.dividedBy(ridge))
-            .as("part_above_the_tie", Units.RATIO, FRAME)
-            .symbol("(1 − H_C/H_R)");
     return load.times(span)
         .dividedBy(TWO.times(rise))
-        .dividedBy(lever)
+        .dividedBy(partAbove)
         .as("thrust_lb", Units.POUND, FRAME);
+  }
+
+  /** How much of the ridge's height stands above the tie. */
+  Figure<Ratio> partAbove() {
+    return partAbove;
   }
 
   /** The rafter along its slope. */
   Figure<Length> alongTheSlope() {
     return span.times(slopeFactor())
-        .as("rafter_length_in", Units.INCH, Source.derived("right triangle"));
+        .as("rafter_length_in", Units.INCH, RIGHT_TRIANGLE);
   }
 
   /** What a length on the projection is multiplied by, to be one along the slope. */
   Figure<Ratio> slopeFactor() {
     return slopeFactor;
+  }
+
+  /** sin θ of the slope. */
+  Figure<Ratio> slopeSine() {
+    return rise.in(Units.RATIO)
+        .dividedBy(slopeFactor)
+        .as("slope_sine", Units.RATIO, RIGHT_TRIANGLE)
+        .symbol("sin θ");
   }
 
   private Choice<Height> upTo(Figure<Ratio> part, Height word, Choice<Height> above) {

@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Date;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -22,6 +23,7 @@ import sheathwright.figure.Quantity;
 import sheathwright.figure.Refusal;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Step;
+import sheathwright.figure.Table;
 import sheathwright.figure.Traced;
 
 /**
@@ -52,6 +54,7 @@ public final class Book {
   private final List<Runnable> drawings = new ArrayList<>();
   private final Map<Traced, Place> inputs = new LinkedHashMap<>();
   private final Map<String, Integer> filledDown = new HashMap<>();
+  private final Set<String> printed = new HashSet<>();
   private final Set<Refusal> refused = new LinkedHashSet<>();
 
   /** A workbook for the office. */
@@ -186,6 +189,11 @@ public final class Book {
     unfinished.add(write);
   }
 
+  /** A page shows a table itself. */
+  void printed(Table table) {
+    printed.add(table.name());
+  }
+
   /** What may be written into an input, in words. */
   String allowed(Traced value) {
     Limits limits = value.step().limits();
@@ -239,7 +247,9 @@ public final class Book {
     new WorkingPage(this, working).write(closure);
     inLists.forEach(this::noted);
     places.forEach(this::noted);
-    closure.tables().forEach(table -> PrintedTable.write(this, tables, table));
+    closure.tables().stream()
+        .filter(table -> !printed.contains(table.name()))
+        .forEach(table -> PrintedTable.write(this, tables, table));
     CellNotation notation = CellNotation.alone(this::place, guards, ranges::of);
     unfinished.forEach(write -> write.accept(notation));
     drawings.forEach(Runnable::run);

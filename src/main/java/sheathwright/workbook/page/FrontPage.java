@@ -111,8 +111,17 @@ final class FrontPage {
         "shown to you before it is covered");
     tab.repeat("Credit for each sheet that is not needed", quote.credit(), "");
     tab.repeat("Most it can come to, every sheet bad", quote.worstCase(), "");
+    PlainWords words = new PlainWords(tab, estimate.framing());
     tab.linkedVerdict("Your rafters", estimate.framing().decision());
+    words.decision();
+    tab.repeat("Checks that nobody could make", estimate.checksNotLookedAt(), "see Proof");
+    tab.paragraph(
+        "Where Proof says not looked at, nobody has seen that part of your roof. It is neither safe nor unsafe until somebody does.");
     tab.paragraph(Cautions.SCREENING + " " + Cautions.SISTERS);
+    tab.paragraph(
+        "What was found, who decides about it, why, and what may go on meanwhile stand on the tab "
+            + StopPage.TAB
+            + "; what to look out for while we work, on the tab What to do.");
     tab.heading("Where the money goes");
     LinesChart.draw(book, tab, lines);
     tab.heading("Why a price for sheets that nobody has seen");
@@ -123,8 +132,7 @@ final class FrontPage {
     said(JobFields.LOOKED_AT, "We looked at: ");
     said(JobFields.NOT_LOOKED_AT, "We could not see: ");
     tab.heading("Agreed");
-    tab.fact("Homeowner, date", "");
-    tab.fact("Contractor, date", "");
+    words.signatures();
     tab.paragraph(
         "Local law decides what a contract must say. This quote is not one until both have signed a contract that does.");
   }

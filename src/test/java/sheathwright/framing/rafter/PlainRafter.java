@@ -93,6 +93,7 @@ record PlainRafter(
         .with("seasoned", isSeasoned ? "yes" : "no")
         .with("total_deflection_limit", text(totalLimit))
         .with("notch_in", text(notch))
+        .with("notch_known", "measured")
         .with("end_distance_in", text(end))
         .with("rise_in_12", text(rise))
         .with("tie_height_in", text(tiePart * span * rise / 12))
@@ -124,7 +125,9 @@ record PlainRafter(
     double passing = Math.max(live, snow) * spacing / 144;
     double creep = isSeasoned && !isWet ? 1.5 : 2;
     double stiffness = 384 * modulus(isLarch ? 1.6e6 : 1.5e6) * thickness * Math.pow(depth, 3) / 12;
-    ratios.put("deflection_ratio", 5 * passing * Math.pow(counted, 3) * limit / stiffness);
+    // IRC Table R301.7, secondary source: 180 for rafters of more than 3 in 12, 240 for any other.
+    int least = rise > 3 ? limit : Math.max(limit, 240);
+    ratios.put("deflection_ratio", 5 * passing * Math.pow(counted, 3) * least / stiffness);
     double all = passing + creep * dead * spacing / 144;
     ratios.put("total_deflection_ratio", 5 * all * Math.pow(counted, 3) * totalLimit / stiffness);
     double reaction = (dead + Math.max(live, snow)) * spacing / 144 * length / 2;
@@ -162,7 +165,8 @@ record PlainRafter(
   /** The rafter itself at 35 pcf, what hangs from it, and an even load, or stacks and a person. */
   double deckOffStress(double length, double standing) {
     double counted = length / tieFactor();
-    double still = 35 / 1728d * thickness * depth * Math.hypot(1, rise / 12) + hung / 144 * spacing;
+    double still = 35 / 1728d * thickness * depth * Math.hypot(1, rise / 12)
+            + Math.min(hung, dead) / 144 * spacing;
     double even = (still + working / 144 * spacing) * counted * counted / 8;
     double stacked = (still + stack / 144 * spacing) * counted * counted / 8;
     double moment = Math.max(even, stacked + standing * counted / 4);
