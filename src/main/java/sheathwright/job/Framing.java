@@ -60,8 +60,7 @@ public final class Framing {
                 : Optional.empty());
     facts = reports.known(isKnown ? known.facts() : KnownFacts.ALL);
     holding = facts.holding();
-    decision =
-        isKnown ? reports.decision(rafters.ok().is(YesNo.YES), facts) : reports.decision();
+    decision = isKnown ? reports.decision(rafters.ok().is(YesNo.YES), facts) : reports.decision();
   }
 
   private Figure<Pressure> dead(Job job, OldRafters rafters) {
@@ -127,7 +126,9 @@ public final class Framing {
     return greatest;
   }
 
-  /** Whether nothing but their strength stops the repair: what was reported, or nobody looked at. */
+  /**
+   * Whether nothing but their strength stops the repair: what was reported, or nobody looked at.
+   */
   Condition nothingReported() {
     return Condition.all(reports.check().ok(), facts.areSound())
         .as("framing_is_free")

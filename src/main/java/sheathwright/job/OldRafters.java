@@ -74,8 +74,7 @@ final class OldRafters {
             job.fact(FramingFields.RAFTER_SIZE),
             job.fact(FramingFields.VALUE_SET)),
         actual(),
-        ServiceConditions.of(known.moisture)
-            .temperature(job.factOr(FramingFields.TEMPERATURE, 70)),
+        ServiceConditions.of(known.moisture).temperature(job.factOr(FramingFields.TEMPERATURE, 70)),
         job.wordOr(FramingFields.INCISED, YesNo.NO));
   }
 

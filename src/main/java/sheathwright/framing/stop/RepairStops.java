@@ -90,9 +90,10 @@ public final class RepairStops {
         Condition.all(strong, facts.areSound(), nothingSeen).as("may_repair"));
   }
 
-  /** The decision where nobody knows what the rafters are: nobody may repair what nobody checked. */
-  static RepairDecision decision(
-      Decision unchecked, Figure<Ratio> stops, Figure<Ratio> trusses) {
+  /**
+   * The decision where nobody knows what the rafters are: nobody may repair what nobody checked.
+   */
+  static RepairDecision decision(Decision unchecked, Figure<Ratio> stops, Figure<Ratio> trusses) {
     return new RepairDecision(
         bySight(unchecked.choice(), stops, trusses), Choice.literal(YesNo.NO).as("may_repair"));
   }

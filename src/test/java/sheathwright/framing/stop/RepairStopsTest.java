@@ -60,7 +60,8 @@ class RepairStopsTest {
   @Test
   void aTrussAmongOthers_isForItsDesigner() {
     StopReports reports = reports(StopFinding.SPLIT, StopFinding.TRUSS, StopFinding.CUT);
-    assertThat(reports.decision(isMore(2, 1), KnownFacts.ALL).decision().plain()).contains("truss designer");
+    assertThat(reports.decision(isMore(2, 1), KnownFacts.ALL).decision().plain())
+        .contains("truss designer");
     assertThat(reports.decision().decision().plain()).contains("truss designer");
   }
 
@@ -101,8 +102,7 @@ class RepairStopsTest {
   }
 
   /** By reports that are none. */
-  private static RepairDecision decided(
-      sheathwright.figure.Condition strong, KnownFacts facts) {
+  private static RepairDecision decided(sheathwright.figure.Condition strong, KnownFacts facts) {
     StopReports none = reports();
     return none.decision(strong, none.known(facts));
   }
