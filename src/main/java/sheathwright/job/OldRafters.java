@@ -100,18 +100,19 @@ final class OldRafters {
             .seasoned(job.wordOr(FramingFields.SEASONED, YesNo.NO)),
         Birdsmouth.of(seat()).notch(job.factOr(FramingFields.NOTCH, 0)).known(known.notch()),
         loads(dead),
-        deckOff(dead),
+        deckOff(),
         SagLimits.live(job.fact(FramingFields.DEFLECTION_LIMIT))
             .total(job.factOr(FramingFields.TOTAL_DEFLECTION_LIMIT, 0)));
   }
 
   /** What hangs from the rafters is asked for; unknown, it is no more than the whole dead load. */
-  private DeckOff deckOff(Figure<Pressure> dead) {
-    return DeckOff.braceSpacing(job.factOr(FramingFields.BRACE_SPACING, 0))
-        .live(job.factOr(FramingFields.DECK_OFF_LIVE, USUAL_ROOF_LIVE))
-        .person(job.factOr(FramingFields.PERSON, ONE_PERSON))
-        .stack(job.factOr(FramingFields.STACK, 0))
-        .hung(job.knows(FramingFields.HUNG) ? job.fact(FramingFields.HUNG) : dead);
+  private DeckOff deckOff() {
+    DeckOff known =
+        DeckOff.braceSpacing(job.factOr(FramingFields.BRACE_SPACING, 0))
+            .live(job.factOr(FramingFields.DECK_OFF_LIVE, USUAL_ROOF_LIVE))
+            .person(job.factOr(FramingFields.PERSON, ONE_PERSON))
+            .stack(job.factOr(FramingFields.STACK, 0));
+    return job.knows(FramingFields.HUNG) ? known.hung(job.fact(FramingFields.HUNG)) : known;
   }
 
   private RoofTriangle triangle() {
