@@ -84,6 +84,7 @@ public final class Job implements Facts {
     once(reader, tables.file("planes"), planes, PlaceFields.PLANE);
     measured(reader, tables.file("planes"));
     oneDeadLoad(reader, tables);
+    oneSagLimit(reader, tables);
     once(reader, tables.file("marks"), marks(), PlaceFields.MARK);
     once(reader, tables.file("reports"), reports, FramingFields.REPORT);
     if (levels) {
@@ -108,7 +109,7 @@ public final class Job implements Facts {
     boolean levels = tables.has("readings");
     boolean surveys = tables.surveysRafters();
     boolean layered = tables.has("layers");
-    List<Field<?>> rafters = FramingFields.rafters(layered);
+    List<Field<?>> rafters = FramingFields.rafters(layered, tables.says(List.of(SiteFields.CEILING)));
     boolean hasRafters = tables.says(FramingFields.RAFTERS);
     String framing = "rafters that are checked (rafter_size and what belongs to it)";
     String stations =
@@ -200,6 +201,15 @@ public final class Job implements Facts {
     if (dead != null && tables.has("layers")) {
       String message = "dead_psf: layers.csv makes the dead load; take one of the two out";
       reader.problem(tables.file("job"), dead.line(), "value", message);
+    }
+  }
+
+  /** The limits of sag are given, or follow from the ceiling. */
+  private void oneSagLimit(TableReader reader, JobTables tables) {
+    Input limit = facts.get(FramingFields.DEFLECTION_LIMIT.name());
+    if (limit != null && knows(SiteFields.CEILING)) {
+      String message = "deflection_limit: the ceiling makes it; take one of the two out";
+      reader.problem(tables.file("job"), limit.line(), "value", message);
     }
   }
 
@@ -363,7 +373,7 @@ public final class Job implements Facts {
   public Map<String, Traced> rafterFacts() {
     Map<String, Input> of = new LinkedHashMap<>();
     Stream.of(
-            FramingFields.rafters(!layers.isEmpty()),
+            FramingFields.rafters(!layers.isEmpty(), knows(SiteFields.CEILING)),
             FramingFields.OLD_RAFTERS,
             List.of(SiteFields.RISE),
             FramingFields.SISTER_CHOICE)

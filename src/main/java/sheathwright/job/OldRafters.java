@@ -15,6 +15,7 @@ import sheathwright.framing.rafter.RafterScreening;
 import sheathwright.framing.rafter.RafterScreenings;
 import sheathwright.framing.rafter.RoofTriangle;
 import sheathwright.framing.rafter.SagLimits;
+import sheathwright.job.site.SiteFields;
 import sheathwright.loads.DeadLoads;
 import sheathwright.loads.RoofLoads;
 import sheathwright.wood.ActualSize;
@@ -88,7 +89,7 @@ final class OldRafters {
         Birdsmouth.of(seat(job)).notch(job.factOr(FramingFields.NOTCH, 0)),
         loads(job, dead),
         deckOff(job, dead),
-        SagLimits.live(job.fact(FramingFields.DEFLECTION_LIMIT))
+        sagLimits(job)
             .total(job.factOr(FramingFields.TOTAL_DEFLECTION_LIMIT, 0)));
   }
 
@@ -99,6 +100,13 @@ final class OldRafters {
         .person(job.factOr(FramingFields.PERSON, ONE_PERSON))
         .stack(job.factOr(FramingFields.STACK, 0))
         .hung(job.knows(FramingFields.HUNG) ? job.fact(FramingFields.HUNG) : dead);
+  }
+
+  /** As it is given, or as the ceiling says. */
+  static SagLimits sagLimits(Job job) {
+    return job.knows(SiteFields.CEILING)
+        ? SagLimits.under(job.fact(SiteFields.CEILING))
+        : SagLimits.live(job.fact(FramingFields.DEFLECTION_LIMIT));
   }
 
   private static RoofTriangle triangle(Job job) {

@@ -13,6 +13,7 @@ import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Speed;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.framing.rafter.Ceiling;
 import sheathwright.framing.rafter.RoofTriangle;
 import sheathwright.job.table.Field;
 import sheathwright.loads.snow.GroundSnow;

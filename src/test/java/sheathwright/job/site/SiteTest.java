@@ -279,4 +279,36 @@ class SiteTest {
                 .map(area -> check(of(job), "clips of the covering against uplift, " + area.word())))
         .allMatch(check -> check.outcome().isSound());
   }
+
+  /** IBC Table 1604.3: 180/120 without a ceiling, 240/180 below one, 360/240 below plaster. */
+  @ParameterizedTest
+  @CsvSource({"none, 180, 120", "gypsum, 240, 180", "plaster, 360, 240"})
+  void theCeiling_makesTheLimitsOfSag(String ceiling, double live, double total) {
+    JobText job =
+        JobText.small()
+            .withLines("job", STAMPED)
+            .with("job", "deflection_limit,180,", "ceiling," + ceiling + ",");
+    JobText typed =
+        JobText.small()
+            .withLines("job", STAMPED)
+            .with(
+                "job",
+                "deflection_limit,180,",
+                "deflection_limit,%s,\ntotal_deflection_limit,%s,".formatted((int) live, (int) total));
+    assertThat(ratios(job)).isEqualTo(ratios(typed));
+  }
+
+  private static List<Double> ratios(JobText job) {
+    return new Estimate(job.job())
+        .framing().checks().stream().map(check -> check.ratio().value()).toList();
+  }
+
+  @Test
+  void aCeilingAndALimit_areNotBothGiven() {
+    assertThat(
+            JobText.small().withLines("job", STAMPED).withLines("job", "ceiling,none,").problems())
+        .singleElement()
+        .asString()
+        .contains("deflection_limit: the ceiling makes it");
+  }
 }
