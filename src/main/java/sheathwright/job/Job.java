@@ -384,6 +384,17 @@ public final class Job implements Facts {
     return labeled(of);
   }
 
+  /** What the job says of its site, its code and its covering, labeled. */
+  public Map<String, Traced> siteFacts() {
+    Map<String, Input> of = new LinkedHashMap<>();
+    Stream.of(SiteFields.SPACING_DECISION, SiteFields.SITE, CoveringFields.COVERING)
+        .flatMap(List::stream)
+        .filter(this::knows)
+        .map(Field::name)
+        .forEach(name -> of.put(name, facts.get(name)));
+    return labeled(of);
+  }
+
   /** The price book, labeled. */
   public Map<String, Traced> labeledPrices() {
     return labeled(prices);

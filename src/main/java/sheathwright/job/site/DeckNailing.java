@@ -42,6 +42,9 @@ public final class DeckNailing {
   private final Decision decision;
   private final Frame frame;
   private final DeckNail nail;
+  private final Figure<Per<Nails, Sheets>> inASheet;
+  private final Figure<Per<Nails, Sheets>> inASheetNearEdges;
+  private final Beside beside;
 
   DeckNailing(Facts said, Frame frame, DeckNail nail, Spacings byCode) {
     this.byCode = byCode;
@@ -57,6 +60,16 @@ public final class DeckNailing {
         isTyped
             ? typed(said.fact(SiteFields.EDGE_SPACING), said.fact(SiteFields.FIELD_SPACING))
             : byCode;
+    inASheet = nails("nails_in_a_sheet", used.edge(), used.field());
+    inASheetNearEdges = nails("nails_in_a_sheet_near_edges", used.nearEdge(), used.nearField());
+    beside =
+        isTyped && byCode.refusal().isEmpty()
+            ? new Beside(
+                Condition.all(
+                    used.edge().isAtMost(byCode.edge()), used.field().isAtMost(byCode.field())),
+                inASheet,
+                nails("nails_in_a_sheet_by_code", byCode.edge(), byCode.field()))
+            : null;
   }
 
   /** What was typed; near the roof's edges as close as the code asks, where nobody decided that. */
@@ -94,26 +107,21 @@ public final class DeckNailing {
 
   /** Nails in a whole sheet away from the roof's edges. */
   public Figure<Per<Nails, Sheets>> inASheet() {
-    return nails(used.edge(), used.field()).as("nails_in_a_sheet", Units.NAILS_PER_SHEET);
+    return inASheet;
   }
 
   /** Nails in a whole sheet near the roof's edges. */
   public Figure<Per<Nails, Sheets>> inASheetNearEdges() {
-    return nails(used.nearEdge(), used.nearField())
-        .as("nails_in_a_sheet_near_edges", Units.NAILS_PER_SHEET);
+    return inASheetNearEdges;
   }
 
-  /** Nails in a whole sheet as the code asks. */
-  private Figure<Per<Nails, Sheets>> inASheetByCode() {
-    return nails(byCode.edge(), byCode.field())
-        .as("nails_in_a_sheet_by_code", Units.NAILS_PER_SHEET);
-  }
-
-  private Figure<Per<Nails, Sheets>> nails(Figure<Length> edge, Figure<Length> field) {
+  private Figure<Per<Nails, Sheets>> nails(
+      String name, Figure<Length> edge, Figure<Length> field) {
     return NailCounts.nailsPerSheet(
-        frame.spacing(),
-        Nailing.edge(edge).field(field).blockedEdges(frame.blockedEdges()),
-        SheetSize.FOUR_BY_EIGHT);
+            frame.spacing(),
+            Nailing.edge(edge).field(field).blockedEdges(frame.blockedEdges()),
+            SheetSize.FOUR_BY_EIGHT)
+        .as(name, Units.NAILS_PER_SHEET);
   }
 
   /**
@@ -130,14 +138,7 @@ public final class DeckNailing {
 
   /** What was typed beside the code's; nothing where nothing was typed or the code is not known. */
   public Optional<Beside> beside() {
-    return isTyped && byCode().isPresent()
-        ? Optional.of(
-            new Beside(
-                Condition.all(
-                    used.edge().isAtMost(byCode.edge()), used.field().isAtMost(byCode.field())),
-                inASheet(),
-                inASheetByCode()))
-        : Optional.empty();
+    return Optional.ofNullable(beside);
   }
 
   /** What was typed against what the code asks for, where nobody decided it. */

@@ -62,11 +62,7 @@ final class ProofPage {
       tab.note(
           "To try another species, grade or size, change it on What we know: this page follows.");
     }
-    tab.heading("The nails");
-    tab.link(
-        "Nails in each sheet",
-        estimate.nailsInASheet(),
-        "at the spacing in What we know; local code decides it");
+    SitePage.proof(tab, estimate);
     Sections.cautions(tab);
   }
 
