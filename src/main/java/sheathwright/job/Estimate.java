@@ -78,13 +78,14 @@ public final class Estimate {
   public Estimate(Job job) {
     this.job = job;
     Refusals refusals = new Refusals();
-    site = new Site(job, frame(job));
+    KnownRafters known = new KnownRafters(job);
+    site = new Site(job, frame(job, known));
     Optional<Deck> laid = refusals.tried(() -> new Deck(job, site.nailing().used()));
-    Optional<Framing> screened = refusals.tried(() -> new Framing(job));
+    Optional<Framing> screened = refusals.tried(() -> new Framing(job, known));
     Optional<Leveling> straightened =
         screened
             .filter(any -> job.levelsRafters())
-            .flatMap(known -> refusals.tried(() -> RafterWork.of(job, known)));
+            .flatMap(framed -> refusals.tried(() -> RafterWork.of(job, framed)));
     refusals.raise();
     deck = laid.orElseThrow();
     framing = screened.orElseThrow();
@@ -107,17 +108,17 @@ public final class Estimate {
             plannedSheet,
             extraSheet,
             straightened);
-    quote = QuoteLines.of(job, work);
+    quote = QuoteLines.of(job, work, framing.mayRepair());
     order = OrderLines.of(job, work);
     maker = job.maker().isEmpty() ? null : MakerRequirement.roll(job.maker());
   }
 
-  private static Frame frame(Job job) {
+  private static Frame frame(Job job, KnownRafters known) {
     return new Frame(
         job.fact(JobFields.SUPPORT_SPACING),
         job.fact(JobFields.BLOCKED_EDGES),
-        job.word(FramingFields.SPECIES),
-        job.word(FramingFields.MOISTURE));
+        known.species,
+        job.knows(FramingFields.MOISTURE) ? known.moisture : job.word(FramingFields.MOISTURE));
   }
 
   private static UnitPrice sheetPrice(
@@ -168,7 +169,7 @@ public final class Estimate {
   /** That nobody has to decide before the crew repairs. */
   public Tie stopTie() {
     return new Tie(
-        "Nothing stops the repair of the rafters; if not, a licensed engineer decides first",
+        "Somebody looked at the rafters and nothing stops their repair; if not, a licensed engineer decides first",
         framing.mayRepair().is(YesNo.YES));
   }
 

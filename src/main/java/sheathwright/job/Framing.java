@@ -2,6 +2,7 @@ package sheathwright.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
@@ -15,6 +16,7 @@ import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.framing.rafter.RafterScreening;
 import sheathwright.framing.sister.SisterSizes;
+import sheathwright.framing.stop.KnownFacts;
 import sheathwright.framing.stop.RepairDecision;
 import sheathwright.framing.stop.StopReports;
 import sheathwright.job.table.Row;
@@ -33,33 +35,41 @@ public final class Framing {
   private final Roll layers;
   private final boolean saysMore;
   private final StopReports reports;
+  private final KnownRafters known;
+  private final KnownFacts facts;
+  private final Choice<String> holding;
   private final RepairDecision decision;
 
-  Framing(Job job) {
+  Framing(Job job, KnownRafters known) {
     saysMore = !job.reports().isEmpty() || job.knows(SurveyFields.IS_TRUSS);
     layers =
         job.layers().isEmpty()
             ? null
             : DeadLoad.roll(job.layers().stream().map(Framing::layer).toList());
     boolean isKnown = job.knowsItsRafters();
-    Figure<Pressure> dead = isKnown ? dead(job) : null;
-    rafters = isKnown ? OldRafters.screening(job, dead) : null;
-    sisters = isKnown && job.choosesSisters() ? SisterChoice.of(job, dead) : null;
+    OldRafters old = new OldRafters(job, known);
+    Figure<Pressure> dead = isKnown ? dead(job, old) : null;
+    rafters = isKnown ? old.screening(dead) : null;
+    this.known = known;
+    sisters = isKnown && job.choosesSisters() ? SisterChoice.of(job, old, dead) : null;
     reports =
         new StopReports(
             job.reports().stream().map(Framing::report).toList(),
             job.knows(SurveyFields.IS_TRUSS)
                 ? Optional.of(job.fact(SurveyFields.IS_TRUSS))
                 : Optional.empty());
-    decision = rafters == null ? reports.decision() : reports.decision(rafters.ok().is(YesNo.YES));
+    facts = reports.known(isKnown ? known.facts() : KnownFacts.ALL);
+    holding = facts.holding();
+    decision =
+        isKnown ? reports.decision(rafters.ok().is(YesNo.YES), facts) : reports.decision();
   }
 
-  private Figure<Pressure> dead(Job job) {
+  private Figure<Pressure> dead(Job job, OldRafters rafters) {
     return layers == null
         ? job.fact(FramingFields.DEAD)
         : DeadLoads.deadOnProjection(
             DeadLoad.onSlope(layers)
-                .plus(OldRafters.ownWeight(job))
+                .plus(rafters.ownWeight())
                 .as("layers_and_rafters_psf", Units.PSF),
             job.fact(FramingFields.RISE));
   }
@@ -117,9 +127,24 @@ public final class Framing {
     return greatest;
   }
 
-  /** Whether nothing was reported that stops the repair, whatever the rafters can carry. */
+  /** Whether nothing but their strength stops the repair: what was reported, or nobody looked at. */
   Condition nothingReported() {
-    return reports.check().ok();
+    return Condition.all(reports.check().ok(), facts.areSound());
+  }
+
+  /** What was taken of the rafters where their checks were made, labeled. */
+  public Map<String, Choice<?>> taken() {
+    return known.taken();
+  }
+
+  /** What the job does not say how it knows, so that it counts as unknown. */
+  public List<String> unsaid() {
+    return known.unsaid();
+  }
+
+  /** What stands beside a check that holds: that it does, or on what that rests. */
+  public Choice<String> holding() {
+    return holding;
   }
 
   /** What was reported of the framing, if anything was. */
@@ -130,6 +155,15 @@ public final class Framing {
   /** What stands at the head of every repair list. */
   public Choice<RepairDecision.Decision> decision() {
     return decision.decision();
+  }
+
+  /** Whether a quote may be signed above this: it is neither stopped nor uninspected. */
+  public Condition mayBeSigned() {
+    Choice<RepairDecision.Decision> said = decision();
+    return Condition.any(
+        said.is(RepairDecision.Decision.WITHIN),
+        said.is(RepairDecision.Decision.AS_ASSUMED),
+        said.is(RepairDecision.Decision.NOT_CHECKED));
   }
 
   /** Whether the crew may repair the framing on its own word. */

@@ -56,9 +56,11 @@ final class FramingFields {
 
   static final List<Field<?>> LAYERS = List.of(MATERIAL, LAYER_COUNT, THICKNESS);
 
-  static final Field<Choice<Species>> SPECIES = Field.of(Lumber.class, "species", "Rafter species");
+  static final Field<Choice<Species>> SPECIES =
+      Field.<Choice<Species>>of(Lumber.class, "species", "Rafter species").ifKnown();
 
-  static final Field<Choice<Grade>> GRADE = Field.of(Lumber.class, "grade", "Rafter grade");
+  static final Field<Choice<Grade>> GRADE =
+      Field.<Choice<Grade>>of(Lumber.class, "grade", "Rafter grade").ifKnown();
 
   static final Field<Choice<LumberSize>> RAFTER_SIZE =
       Field.<Choice<LumberSize>>of(Lumber.class, "size", "Rafter size").named("rafter_size");

@@ -26,6 +26,7 @@ import sheathwright.job.table.TableReader;
 import sheathwright.job.table.TableReader.Group;
 import sheathwright.job.table.TableReader.Input;
 import sheathwright.pricing.Rates;
+import sheathwright.wood.Knowledge;
 
 /**
  * One job as its tables tell it: every input read, checked, and named as it will be in a workbook.
@@ -85,6 +86,7 @@ public final class Job implements Facts {
     measured(reader, tables.file("planes"));
     oneDeadLoad(reader, tables);
     oneSagLimit(reader, tables);
+    toldBySomebody(reader, tables);
     once(reader, tables.file("marks"), marks(), PlaceFields.MARK);
     once(reader, tables.file("reports"), reports, FramingFields.REPORT);
     if (levels) {
@@ -130,6 +132,7 @@ public final class Job implements Facts {
         new Group(JobFields.PATCHES, false).needing("the table marks.csv", tables.has("marks")),
         new Group(rafters, layered || surveys),
         new Group(FramingFields.OLD_RAFTERS, false).needing(framing, hasRafters),
+        new Group(KnownRafters.FIELDS, false).needing(framing, hasRafters),
         new Group(FramingFields.SISTER_CHOICE, false).needing(framing, hasRafters),
         new Group(JobFields.sisters(surveys), levels).needing("the table readings.csv", levels),
         new Group(SurveyFields.FACTS, surveys).needing(stations, surveys),
@@ -210,6 +213,19 @@ public final class Job implements Facts {
     if (limit != null && knows(SiteFields.CEILING)) {
       String message = "deflection_limit: the ceiling makes it; take one of the two out";
       reader.problem(tables.file("job"), limit.line(), "value", message);
+    }
+  }
+
+  /** What was told was told by somebody. */
+  private void toldBySomebody(TableReader reader, JobTables tables) {
+    for (Field<Choice<Knowledge>> how : KnownRafters.KNOWN) {
+      Input told = facts.get(how.name());
+      if (told != null
+          && how.as(told.value()).value() == Knowledge.TOLD
+          && !knows(KnownRafters.TOLD_BY)) {
+        String message = "%s: told is given; say by whom in a line told_by, or give unknown";
+        reader.problem(tables.file("job"), told.line(), "value", message.formatted(how.name()));
+      }
     }
   }
 
@@ -376,6 +392,7 @@ public final class Job implements Facts {
             FramingFields.rafters(!layers.isEmpty(), knows(SiteFields.CEILING)),
             FramingFields.OLD_RAFTERS,
             List.of(SiteFields.RISE),
+            KnownRafters.FIELDS,
             FramingFields.SISTER_CHOICE)
         .flatMap(List::stream)
         .filter(this::knows)

@@ -22,15 +22,14 @@ import sheathwright.wood.ActualSize;
 import sheathwright.wood.CrossSection;
 import sheathwright.wood.Lumber;
 import sheathwright.wood.Member;
-import sheathwright.wood.Moisture;
 import sheathwright.wood.RafterSections;
 import sheathwright.wood.RafterSections.SectionProperties;
 import sheathwright.wood.Seat;
 import sheathwright.wood.ServiceConditions;
-import sheathwright.wood.Stock;
 
 /**
- * A job's rafters as they are screened, from what the job says and what is usual where it does not.
+ * A job's rafters as they are screened, from what the job knows of them, the worst where nobody
+ * knows, and what is usual of the rest.
  */
 final class OldRafters {
 
@@ -40,11 +39,22 @@ final class OldRafters {
       Figure.constant("dry_wood_pcf", 34, Units.PCF, Source.COMMON_PRACTICE);
   private static final Figure<Pressure> NO_SNOW = Figure.of(0, Units.PSF);
 
-  private OldRafters() {}
+  private final Job job;
+  private final KnownRafters known;
+
+  OldRafters(Job job, KnownRafters known) {
+    this.job = job;
+    this.known = known;
+  }
+
+  /** How what they are is known. */
+  KnownRafters known() {
+    return known;
+  }
 
   /** What the rafters weigh themselves, which no list of layers holds. */
-  static Figure<Pressure> ownWeight(Job job) {
-    SectionProperties section = section(job);
+  Figure<Pressure> ownWeight() {
+    SectionProperties section = section();
     return DeadLoads.framingLoad(
             CrossSection.thickness(section.thickness()).depth(section.depth()),
             job.fact(JobFields.SUPPORT_SPACING),
@@ -52,49 +62,49 @@ final class OldRafters {
         .as("rafters_psf", Units.PSF);
   }
 
-  static SectionProperties section(Job job) {
-    return RafterSections.sectionProperties(job.fact(FramingFields.RAFTER_SIZE), actual(job));
+  SectionProperties section() {
+    return RafterSections.sectionProperties(job.fact(FramingFields.RAFTER_SIZE), actual());
   }
 
   /** The stick that every rafter is. */
-  static Member member(Job job) {
+  Member member() {
     return new Member(
         Lumber.of(
-            job.fact(FramingFields.SPECIES),
-            job.fact(FramingFields.GRADE),
+            known.species,
+            known.grade,
             job.fact(FramingFields.RAFTER_SIZE),
             job.fact(FramingFields.VALUE_SET)),
-        actual(job),
-        ServiceConditions.of(job.wordOr(FramingFields.MOISTURE, Moisture.STAYS_DRY))
+        actual(),
+        ServiceConditions.of(known.moisture)
             .temperature(job.factOr(FramingFields.TEMPERATURE, 70)),
         job.wordOr(FramingFields.INCISED, YesNo.NO));
   }
 
-  private static ActualSize actual(Job job) {
-    return ActualSize.of(job.wordOr(FramingFields.RAFTER_STOCK, Stock.DRESSED))
+  private ActualSize actual() {
+    return ActualSize.of(known.stock)
         .thickness(job.factOr(FramingFields.RAFTER_THICKNESS, 0))
         .depth(job.factOr(FramingFields.RAFTER_DEPTH, 0));
   }
 
   /** Where every rafter bears. */
-  static Seat seat(Job job) {
+  Seat seat() {
     return Seat.of(job.fact(FramingFields.BEARING))
         .endDistance(job.factOr(FramingFields.END_DISTANCE, 0));
   }
 
-  static RafterScreening screening(Job job, Figure<Pressure> dead) {
+  RafterScreening screening(Figure<Pressure> dead) {
     return RafterScreenings.rafterScreening(
-        OldRafter.of(member(job), job.fact(JobFields.SUPPORT_SPACING), triangle(job))
+        OldRafter.of(member(), job.fact(JobFields.SUPPORT_SPACING), triangle())
             .seasoned(job.wordOr(FramingFields.SEASONED, YesNo.NO)),
-        Birdsmouth.of(seat(job)).notch(job.factOr(FramingFields.NOTCH, 0)),
-        loads(job, dead),
-        deckOff(job, dead),
+        Birdsmouth.of(seat()).notch(job.factOr(FramingFields.NOTCH, 0)).known(known.notch()),
+        loads(dead),
+        deckOff(dead),
         sagLimits(job)
             .total(job.factOr(FramingFields.TOTAL_DEFLECTION_LIMIT, 0)));
   }
 
   /** What hangs from the rafters is asked for; unknown, it is no more than the whole dead load. */
-  private static DeckOff deckOff(Job job, Figure<Pressure> dead) {
+  private DeckOff deckOff(Figure<Pressure> dead) {
     return DeckOff.braceSpacing(job.factOr(FramingFields.BRACE_SPACING, 0))
         .live(job.factOr(FramingFields.DECK_OFF_LIVE, USUAL_ROOF_LIVE))
         .person(job.factOr(FramingFields.PERSON, ONE_PERSON))
@@ -109,13 +119,13 @@ final class OldRafters {
         : SagLimits.live(job.fact(FramingFields.DEFLECTION_LIMIT));
   }
 
-  private static RoofTriangle triangle(Job job) {
+  private RoofTriangle triangle() {
     return RoofTriangle.span(job.fact(FramingFields.SPAN))
         .rise(job.factOr(FramingFields.RISE, 3))
         .tieHeight(job.factOr(FramingFields.TIE_HEIGHT, 0));
   }
 
-  private static RoofLoads loads(Job job, Figure<Pressure> dead) {
+  private RoofLoads loads(Figure<Pressure> dead) {
     Figure<Pressure> given = job.fact(FramingFields.LIVE);
     Condition isSnow = job.fact(FramingFields.LOAD).is(RafterLoad.SNOW);
     return RoofLoads.dead(dead)

@@ -1,7 +1,10 @@
 package sheathwright.job;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
@@ -10,16 +13,19 @@ import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Per;
+import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
+import sheathwright.figure.YesNo;
 
 /** The lines that the homeowner pays, their total, and the prices of what may be found besides. */
 public final class QuoteLines {
 
   private static final Figure<Sheets> NO_SHEETS = Figure.of(0, Units.SHEET);
+  private static final Figure<Pieces> NO_RAFTER = Figure.of(0, Units.PIECE);
 
   /**
    * One line.
@@ -76,17 +82,25 @@ public final class QuoteLines {
   }
 
   private final List<Line> lines;
+  private final List<Line> held;
   private final Roll roll;
+  private final Roll heldRoll;
   private final Figure<Money> total;
   private final Priced<Per<Money, Sheets>> extraSheet;
   private final Priced<Per<Money, Sheets>> credit;
   private final Figure<Sheets> mostExtraSheets;
   private final Figure<Money> worstCase;
 
-  /** The lines of a job's quote. */
-  static QuoteLines of(Job job, SheetWork work) {
+  /**
+   * The lines of a job's quote.
+   *
+   * @param mayRepair whether the crew may repair the framing: if not, that work is not sold
+   */
+  static QuoteLines of(Job job, SheetWork work, Choice<YesNo> mayRepair) {
+    Condition isSold = mayRepair.is(YesNo.YES);
     return new QuoteLines(
-        linesOf(job, work),
+        linesOf(job, work, isSold),
+        work.leveling().map(leveling -> framing(leveling, isSold, false)).orElse(List.of()),
         Priced.of(work.extraPrice().quoted()),
         Priced.of(job.fact(JobFields.CREDIT)),
         work.planned(),
@@ -95,26 +109,32 @@ public final class QuoteLines {
 
   private QuoteLines(
       List<Line> lines,
+      List<Line> held,
       Priced<Per<Money, Sheets>> extraSheet,
       Priced<Per<Money, Sheets>> credit,
       Figure<Sheets> planned,
       Figure<Sheets> atWorst) {
     this.lines = lines;
+    this.held = held;
     this.extraSheet = extraSheet;
     this.credit = credit;
-    roll =
-        Roll.of(
-            "lines",
-            "the lines of the quote",
-            lines,
-            Roll.<Line>column("item", line -> Choice.literal(line.item())),
-            Roll.column("quantity", Line::quantity),
-            Roll.column("unit", line -> Choice.literal(line.unit())),
-            Roll.column("price_usd", Line::price),
-            Roll.column("amount_usd", Line::amount));
+    roll = roll("lines", "the lines of the quote", lines);
+    heldRoll = roll("held", "the lines that wait for the engineer", held);
     total = roll.sum("amount_usd", Units.USD).as("quote_total_usd", Units.USD);
     mostExtraSheets = atWorst.minus(planned).max(NO_SHEETS).as("most_extra_sheets", Units.SHEET);
     worstCase = total.plus(allExtra(extraSheet.price())).as("worst_case_usd", Units.USD);
+  }
+
+  private static Roll roll(String name, String title, List<Line> lines) {
+    return Roll.of(
+        name,
+        title,
+        lines,
+        Roll.<Line>column("item", line -> Choice.literal(line.item())),
+        Roll.column("quantity", Line::quantity),
+        Roll.column("unit", line -> Choice.literal(line.unit())),
+        Roll.column("price_usd", Line::price),
+        Roll.column("amount_usd", Line::amount));
   }
 
   private Figure<Money> allExtra(Figure<Per<Money, Sheets>> price) {
@@ -129,14 +149,10 @@ public final class QuoteLines {
     List<Condition> prices = new ArrayList<>();
     List<Condition> amounts = new ArrayList<>();
     Figure<Money> sum = Figure.of(0, Units.USD);
-    List<Traced> standing = roll.cellsOf("amount_usd");
-    for (int i = 0; i < lines.size(); i++) {
-      Line line = lines.get(i);
-      Figure<Money> reckoned = line.reckoned();
-      prices.add(line.price().isTheSameAs(line.quoted()));
-      amounts.add(reckoned.isTheSameAs((Figure<?>) standing.get(i)));
+    for (Figure<Money> reckoned : reckoned(lines, roll, prices, amounts)) {
       sum = sum.plus(reckoned);
     }
+    reckoned(held, heldRoll, prices, amounts);
     Stream.of(extraSheet, credit).flatMap(Priced::stands).forEach(prices::add);
     return List.of(
         Estimate.Tie.all("Every price is as it was quoted", "price_stands_", prices),
@@ -148,7 +164,22 @@ public final class QuoteLines {
             worstCase.isTheSameAs(sum.plus(allExtra(extraSheet.quoted())))));
   }
 
-  private static List<Line> linesOf(Job job, SheetWork work) {
+  /** What each line comes to, and that its price and its amount stand. */
+  private static List<Figure<Money>> reckoned(
+      List<Line> lines, Roll roll, List<Condition> prices, List<Condition> amounts) {
+    List<Figure<Money>> all = new ArrayList<>();
+    List<Traced> standing = lines.isEmpty() ? List.of() : roll.cellsOf("amount_usd");
+    for (int i = 0; i < lines.size(); i++) {
+      Line line = lines.get(i);
+      Figure<Money> reckoned = line.reckoned();
+      prices.add(line.price().isTheSameAs(line.quoted()));
+      amounts.add(reckoned.isTheSameAs((Figure<?>) standing.get(i)));
+      all.add(reckoned);
+    }
+    return all;
+  }
+
+  private static List<Line> linesOf(Job job, SheetWork work, Condition isSold) {
     List<Line> lines = new ArrayList<>();
     Figure<?> once = Figure.of(1, Units.RATIO);
     lines.add(Line.of("Roof covering", once, "job", job.fact(JobFields.BASE_ROOFING)));
@@ -162,23 +193,36 @@ public final class QuoteLines {
             work.planned(),
             "sheet",
             work.plannedPrice().quoted()));
-    work.leveling()
-        .ifPresent(
-            leveling -> {
-              lines.add(
-                  Line.of(
-                      "Rafters sistered to a string line",
-                      leveling.sisters(),
-                      "rafter",
-                      leveling.sisterPrice().quoted()));
-              lines.add(
-                  Line.of(
-                      "Rafters shimmed",
-                      leveling.shims(),
-                      "rafter",
-                      leveling.shimPrice().quoted()));
-            });
+    work.leveling().map(leveling -> framing(leveling, isSold, true)).ifPresent(lines::addAll);
     return lines;
+  }
+
+  /**
+   * The work on the rafters: sold, or held back until somebody licensed has decided.
+   *
+   * @param isSold whether it may be sold
+   * @param inThePrice whether these are the lines of the price, or those that wait
+   */
+  private static List<Line> framing(Leveling leveling, Condition isSold, boolean inThePrice) {
+    return List.of(
+        Line.of(
+            "Rafters sistered to a string line",
+            counted(leveling.sisters(), isSold, inThePrice),
+            "rafter",
+            leveling.sisterPrice().quoted()),
+        Line.of(
+            "Rafters shimmed",
+            counted(leveling.shims(), isSold, inThePrice),
+            "rafter",
+            leveling.shimPrice().quoted()));
+  }
+
+  private static Figure<Pieces> counted(
+      Figure<Pieces> rafters, Condition isSold, boolean inThePrice) {
+    return (inThePrice
+            ? Figure.choose(isSold, rafters, NO_RAFTER)
+            : Figure.choose(isSold, NO_RAFTER, rafters))
+        .as(rafters.name() + (inThePrice ? "_sold" : "_held"), Units.PIECE);
   }
 
   /**
@@ -188,22 +232,29 @@ public final class QuoteLines {
    * @param estimate the estimate that it belongs to
    */
   public QuoteLines restated(Estimate estimate) {
-    List<Line> told = lines.stream().map(QuoteLines::told).toList();
+    Map<Figure<?>, Priced<?>> told = new IdentityHashMap<>();
     return new QuoteLines(
-        told,
+        lines.stream().map(line -> told(line, told)).toList(),
+        held.stream().map(line -> told(line, told)).toList(),
         Priced.told(extraSheet.price()),
         Priced.told(credit.price()),
         estimate.plannedSheets(),
         estimate.sheetsAtWorst());
   }
 
-  private static Line told(Line line) {
-    Priced<?> price = Priced.told(line.quoted());
+  /** The line with its price told; what stands in two lists is told once. */
+  private static Line told(Line line, Map<Figure<?>, Priced<?>> told) {
+    Priced<?> price = told.computeIfAbsent(line.quoted(), Priced::told);
     return new Line(line.item(), line.quantity(), line.unit(), price.price(), price.quoted());
   }
 
   public Roll roll() {
     return roll;
+  }
+
+  /** What waits for the engineer's decision, with its prices and not in the total; if anything. */
+  public Optional<Roll> held() {
+    return Optional.of(heldRoll).filter(any -> !held.isEmpty());
   }
 
   public Figure<Money> total() {

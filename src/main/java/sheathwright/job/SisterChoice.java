@@ -23,9 +23,9 @@ final class SisterChoice {
 
   private SisterChoice() {}
 
-  static SisterSizes of(Job job, Figure<Pressure> dead) {
-    SectionProperties section = OldRafters.section(job);
-    AdjustedValues old = values(job);
+  static SisterSizes of(Job job, OldRafters rafters, Figure<Pressure> dead) {
+    SectionProperties section = rafters.section();
+    AdjustedValues old = values(job, rafters);
     RafterPly rafter =
         RafterPly.depth(section.depth())
             .thickness(section.thickness())
@@ -52,13 +52,13 @@ final class SisterChoice {
             .price2x12(job.price(FramingFields.STICK_2X12)));
   }
 
-  private static AdjustedValues values(Job job) {
+  private static AdjustedValues values(Job job, OldRafters rafters) {
     Condition isSnow = job.fact(FramingFields.LOAD).is(RafterLoad.SNOW);
     return DesignValues.designValues(
-        OldRafters.member(job),
+        rafters.member(),
         Choice.choose(isSnow, LoadDuration.DURATION_SNOW, LoadDuration.DURATION_ROOF_LIVE)
             .as("sistered_load_duration"),
         MemberUse.spacing(job.fact(JobFields.SUPPORT_SPACING)),
-        OldRafters.seat(job));
+        rafters.seat());
   }
 }

@@ -40,7 +40,6 @@ class JobGroupsTest {
   void job_givesItsRaftersWholeOrNotAtAll() {
     assertThat(JobText.small().withLines("job", RAFTERS[0], RAFTERS[2]).problems())
         .containsExactly(
-            "job.csv: grade is missing: Rafter grade",
             "job.csv: value_set is missing: Design-value edition",
             "job.csv: span_ft is missing: Rafter span, clear, horizontal projection",
             "job.csv: bearing_in is missing: Bearing length at plate",

@@ -35,6 +35,7 @@ public final class RafterScreenings {
    *
    * <pre>
    * bending = (w (L ÷ f)² ÷ 8 S) ÷ (F_b' C_D)       under D, D + L_r and D + S, f for the tie's height
+   * notch   = as it is known, or l_b sin θ if that is more and nobody measured it
    * shear   = (3 V ÷ 2 b d_n) (d ÷ d_n)² ÷ (F_v' C_D)
    * sag     = 5 w_live (L ÷ f)⁴ ÷ 384 E' I, with creep under w_live + K_cr w_dead, K_cr 1.5 if seasoned, else 2
    * bearing = (w L ÷ 2 b l_b) ÷ F_c⊥'              notch = notch ÷ (d ÷ 4)
@@ -98,8 +99,8 @@ public final class RafterScreenings {
     var wood = new AdjustedWood(rafter.member());
     var inches = rafter.triangle().span().as("span_in", Units.INCH).symbol("L");
     var bed = seat.seat().bearing();
-    var cut = new SeatCut(seat.notch(), section);
     var tie = new RafterTie(inches, rafter.triangle());
+    var cut = new SeatCut(seat.cut(tie), section);
 
     var factor = tie.spanFactor().symbol("f");
     var counted = inches.dividedBy(factor).as("counted_span_in", Units.INCH).symbol("(L/f)");

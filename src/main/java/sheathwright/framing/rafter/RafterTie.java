@@ -17,6 +17,7 @@ final class RafterTie {
 
   private static final Table FACTORS =
       Published.table("irc/2015-2024/rafter-tie-height.csv", "tie_height", "rafter tie heights", 1);
+  static final Source RIGHT_TRIANGLE = Source.derived("right triangle");
   private static final Source FRAME = Source.derived("three-hinged frame");
   private static final Figure<Ratio> ONE = Figure.of(1, Units.RATIO);
   private static final Figure<Ratio> TWO = Figure.of(2, Units.RATIO);
@@ -64,7 +65,7 @@ final class RafterTie {
     slopeFactor =
         ONE.plus(rise.in(Units.RATIO).squared())
             .squareRoot()
-            .as("slope_factor", Units.RATIO, Source.derived("right triangle"));
+            .as("slope_factor", Units.RATIO, RIGHT_TRIANGLE);
     ridge = span.times(rise).as("ridge_height_in", Units.INCH).symbol("H_R");
     var told = triangle.tieHeight();
     height =
@@ -102,12 +103,20 @@ final class RafterTie {
   /** The rafter along its slope. */
   Figure<Length> alongTheSlope() {
     return span.times(slopeFactor())
-        .as("rafter_length_in", Units.INCH, Source.derived("right triangle"));
+        .as("rafter_length_in", Units.INCH, RIGHT_TRIANGLE);
   }
 
   /** What a length on the projection is multiplied by, to be one along the slope. */
   Figure<Ratio> slopeFactor() {
     return slopeFactor;
+  }
+
+  /** sin θ of the slope. */
+  Figure<Ratio> slopeSine() {
+    return rise.in(Units.RATIO)
+        .dividedBy(slopeFactor)
+        .as("slope_sine", Units.RATIO, RIGHT_TRIANGLE)
+        .symbol("sin θ");
   }
 
   private Choice<Height> upTo(Figure<Ratio> part, Height word, Choice<Height> above) {

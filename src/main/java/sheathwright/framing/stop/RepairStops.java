@@ -10,6 +10,7 @@ import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
+import sheathwright.figure.YesNo;
 import sheathwright.framing.stop.RepairDecision.Decision;
 
 /** What stops a crew from repairing framing on its own word, and who must decide instead. */
@@ -74,22 +75,33 @@ public final class RepairStops {
 
   /** The decision from what is known of the rafters' strength and a count of what was seen. */
   static RepairDecision decision(Condition strong, Figure<Ratio> stops, Figure<Ratio> trusses) {
-    return decision(byStrength(strong).as("decision_by_strength"), strong, stops, trusses);
+    return decision(strong, KnownFacts.ALL, stops, trusses);
   }
 
-  /** The decision where nobody knows what the rafters are. */
-  static RepairDecision decision(Figure<Ratio> stops, Figure<Ratio> trusses) {
-    return decision(Choice.literal(Decision.NOT_CHECKED), stops.isAtMost(NONE), stops, trusses);
-  }
-
-  private static RepairDecision decision(
-      Choice<Decision> byStrength, Condition strong, Figure<Ratio> stops, Figure<Ratio> trusses) {
+  /** The same, where not all that their strength rests on is known. */
+  static RepairDecision decision(
+      Condition strong, KnownFacts facts, Figure<Ratio> stops, Figure<Ratio> trusses) {
+    var byStrength =
+        Choice.choose(strong, facts.decision(), Decision.STOP_ENGINEER)
+            .as("decision_by_strength", RULE);
     var nothingSeen = stops.isAtMost(NONE);
-    var bySight =
-        Choice.choose(nothingSeen, byStrength, Decision.STOP_ENGINEER)
-            .as("decision_by_sight", RULE);
     return new RepairDecision(
-        Choice.choose(trusses.isAtMost(NONE), bySight, Decision.STOP_TRUSS).as("decision", RULE),
-        Condition.all(strong, nothingSeen).as("may_repair"));
+        bySight(byStrength, stops, trusses),
+        Condition.all(strong, facts.areSound(), nothingSeen).as("may_repair"));
+  }
+
+  /** The decision where nobody knows what the rafters are: nobody may repair what nobody checked. */
+  static RepairDecision decision(
+      Decision unchecked, Figure<Ratio> stops, Figure<Ratio> trusses) {
+    return new RepairDecision(
+        bySight(unchecked.choice(), stops, trusses), Choice.literal(YesNo.NO).as("may_repair"));
+  }
+
+  private static Choice<Decision> bySight(
+      Choice<Decision> otherwise, Figure<Ratio> stops, Figure<Ratio> trusses) {
+    var bySight =
+        Choice.choose(stops.isAtMost(NONE), otherwise, Decision.STOP_ENGINEER)
+            .as("decision_by_sight", RULE);
+    return Choice.choose(trusses.isAtMost(NONE), bySight, Decision.STOP_TRUSS).as("decision", RULE);
   }
 }

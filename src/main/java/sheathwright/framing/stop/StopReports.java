@@ -10,6 +10,7 @@ import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.framing.stop.RepairDecision.Decision;
 
 /** What was reported of a job's framing, and whether any of it stops the repair. */
 public final class StopReports {
@@ -74,13 +75,26 @@ public final class StopReports {
     return Check.noneOf("reports that stop the repair", stops);
   }
 
-  /** The decision beside what is known of the rafters' strength. */
-  public RepairDecision decision(Condition strong) {
-    return RepairStops.decision(strong, stops, trusses);
+  /**
+   * What is known, once it is taken into account whether anybody looked at the framing: without a
+   * report nobody did.
+   */
+  public KnownFacts known(KnownFacts facts) {
+    return roll.rows().isEmpty() ? facts.butNobodyLooked() : facts;
+  }
+
+  /**
+   * The decision beside what is known of the rafters' strength.
+   *
+   * @param facts that it rests on, and that somebody looked
+   */
+  public RepairDecision decision(Condition strong, KnownFacts facts) {
+    return RepairStops.decision(strong, facts, stops, trusses);
   }
 
   /** The decision where nobody knows what the rafters are. */
   public RepairDecision decision() {
-    return RepairStops.decision(stops, trusses);
+    return RepairStops.decision(
+        roll.rows().isEmpty() ? Decision.NOT_INSPECTED : Decision.NOT_CHECKED, stops, trusses);
   }
 }

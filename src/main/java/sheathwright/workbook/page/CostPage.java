@@ -27,7 +27,12 @@ final class CostPage {
     tab.repeat("Credit for a sheet not needed", quote.credit(), "");
     tab.entry("Sheets of the whole deck at worst", estimate.sheetsAtWorst(), WORST);
     tab.entry("Sheets that could still turn out bad", quote.mostExtraSheets(), "all of the deck");
-    tab.total("Most it can come to", quote.worstCase(), "every sheet of the deck replaced");
+    tab.total(
+        "Most it can come to",
+        quote.worstCase(),
+        quote.held().isPresent()
+            ? "every sheet of the deck replaced; without what waits for the engineer"
+            : "every sheet of the deck replaced");
     return lines;
   }
 

@@ -112,7 +112,9 @@ final class FrontPage {
         "shown to you before it is covered");
     tab.repeat("Credit for each sheet that is not needed", quote.credit(), "");
     tab.repeat("Most it can come to, every sheet bad", quote.worstCase(), "");
+    PlainWords words = new PlainWords(tab, estimate.framing());
     tab.linkedVerdict("Your rafters", estimate.framing().decision());
+    words.decision();
     tab.paragraph(Cautions.SCREENING + " " + Cautions.SISTERS);
     tab.heading("Where the money goes");
     LinesChart.draw(book, tab, lines);
@@ -124,8 +126,7 @@ final class FrontPage {
     said(JobFields.LOOKED_AT, "We looked at: ");
     said(JobFields.NOT_LOOKED_AT, "We could not see: ");
     tab.heading("Agreed");
-    tab.fact("Homeowner, date", "");
-    tab.fact("Contractor, date", "");
+    words.signatures();
     tab.paragraph(
         "Local law decides what a contract must say. This quote is not one until both have signed a contract that does.");
   }

@@ -47,23 +47,39 @@ final class ProofPage {
       tab.caution(Cautions.SCREENING);
     }
     if (!framing.checks().isEmpty()) {
-      checks(tab, framing.checks(), "STOP");
+      checks(tab, framing.checks(), framing, "STOP");
       tab.audience().keyToMarks().ifPresent(tab::note);
     }
     tab.verdict("Decision", framing.decision());
     tab.entry("May the crew repair them", framing.mayRepair(), "");
     framing.rafters().ifPresent(screening -> answers(tab, screening));
     tab.caution(Cautions.SISTERS);
-    framing.rafters().ifPresent(screening -> deckOff(tab, screening));
+    framing.rafters().ifPresent(screening -> deckOff(tab, screening, framing));
     framing.sisters().ifPresent(sisters -> sisters(tab, sisters));
     if (framing.rafters().isPresent()) {
       tab.heading("What the rafters' checks were made from");
       estimate.job().rafterFacts().forEach((label, value) -> tab.link(label, value, ""));
+      framing.taken().forEach((label, value) -> tab.entry(label, value, ""));
+      known(tab, framing);
       tab.note(
           "To try another species, grade or size, change it on What we know: this page follows.");
     }
     SitePage.proof(tab, estimate);
     Sections.cautions(tab);
+  }
+
+  /** How what the checks were made from is known, and what is taken where it is not. */
+  private static void known(Tab tab, Framing framing) {
+    if (!framing.unsaid().isEmpty()) {
+      tab.caution(
+          "Nobody says how these are known, so they count as unknown: "
+              + String.join(", ", framing.unsaid())
+              + ".");
+    }
+    tab.note(
+        "Unknown is not sound: a species or grade that nobody knows counts as the least of the published groups and as no-3,"
+            + " moisture as wet, a seat cut as deep as bearing and slope make it, ties as none;"
+            + " where size, span, bearing or ties are unknown nobody may say. What is assumed stands as assumed until somebody looks.");
   }
 
   private static void answers(Tab tab, RafterScreening screening) {
@@ -75,12 +91,12 @@ final class ProofPage {
     tab.entry("Rafter-tie tension, per pair", screening.thrust(), "without a ridge beam");
   }
 
-  private static void deckOff(Tab tab, RafterScreening screening) {
+  private static void deckOff(Tab tab, RafterScreening screening, Framing framing) {
     Page.startNew(tab);
     tab.heading("While the deck is off");
     tab.note(
         "Without its deck nothing holds a rafter's upper edge but battens and braces; it can roll over before it breaks.");
-    checks(tab, screening.deckOffChecks(), "BRACE");
+    checks(tab, screening.deckOffChecks(), framing, "BRACE");
     tab.entry(
         "Braces at most this far apart",
         screening.deckOffBrace(),
@@ -106,18 +122,18 @@ final class ProofPage {
         "Each number is the part used up of what is allowed, 1 at most. Graded stock only: a stick ripped from a wider one has no grade.");
   }
 
-  private static void checks(Tab tab, List<Check> checks, String otherwise) {
+  private static void checks(Tab tab, List<Check> checks, Framing framing, String otherwise) {
     int head = tab.line();
     for (int column = 0; column < HEADINGS.size(); column++) {
       boolean right = column == ASKED || column == GIVEN || column == USED;
       tab.text(
           head, column, HEADINGS.get(column), right ? Part.COLUMN_HEAD_RIGHT : Part.COLUMN_HEAD);
     }
-    checks.forEach(check -> line(tab, check, otherwise));
+    checks.forEach(check -> line(tab, check, verdict(check, framing, otherwise)));
     tab.skip(1);
   }
 
-  private static void line(Tab tab, Check check, String otherwise) {
+  private static void line(Tab tab, Check check, Choice<String> verdict) {
     int line = tab.line();
     String what = check.what().substring(0, 1).toUpperCase() + check.what().substring(1);
     tab.text(line, 0, what, Part.LABEL);
@@ -125,15 +141,18 @@ final class ProofPage {
     tab.value(line, GIVEN, check.capacity(), Part.RESULT);
     tab.text(line, UNIT, Tab.unitBeside(check.demand()), Part.UNIT);
     tab.value(line, USED, check.ratio(), Part.RESULT);
-    tab.stop(line, VERDICT, verdict(check, otherwise));
+    tab.stop(line, VERDICT, verdict);
     String rule = rule(tab, check);
     tab.text(line, RULE, rule, Part.NOTE);
     tab.row(line).height(Tab.LINE_HEIGHT * (1 + rule.length() / RULE_CHARACTERS) + 4);
   }
 
-  private static Choice<String> verdict(Check check, String otherwise) {
-    Figure<?> named = check.ratio().isAbsent() ? check.demand() : check.ratio();
-    return Choice.choose(check.ok(), Choice.literal("holds"), Choice.literal(otherwise))
+  /** What was counted holds as it is; a ratio no better than what it was made from is known. */
+  private static Choice<String> verdict(Check check, Framing framing, String otherwise) {
+    boolean isCount = check.ratio().isAbsent();
+    Figure<?> named = isCount ? check.demand() : check.ratio();
+    Choice<String> holding = isCount ? Choice.literal("holds") : framing.holding();
+    return Choice.choose(check.ok(), holding, Choice.literal(otherwise))
         .as(named.name() + "_verdict", Source.ARITHMETIC);
   }
 

@@ -2,6 +2,7 @@ package sheathwright.workbook.page;
 
 import java.util.Arrays;
 import java.util.List;
+import sheathwright.figure.Roll;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
@@ -64,7 +65,20 @@ public final class Sections {
             List.of("For", "How many", "Unit", "Each", "Amount"),
             units(null, Units.RATIO, null, Units.USD, Units.USD));
     tab.listTotal("Total", quote.total(), 4);
+    quote.held().ifPresent(held -> held(tab, held));
     return lines;
+  }
+
+  /** What is not sold before somebody licensed has decided, with its prices. */
+  private static void held(Tab tab, Roll held) {
+    tab.heading("After the engineer's decision");
+    tab.note(
+        "Not in the total and not agreed: work on the rafters, at these prices, if a licensed engineer's letter allows it."
+            + " None stands here where nothing stops the repair and the rafters were looked at.");
+    tab.list(
+        held,
+        List.of("For", "How many", "Unit", "Each", "Amount, not in the total"),
+        units(null, Units.RATIO, null, Units.USD, Units.USD));
   }
 
   /** What the covering's maker asks for, on a tab of its own, if the job says so. */

@@ -93,6 +93,7 @@ record PlainRafter(
         .with("seasoned", isSeasoned ? "yes" : "no")
         .with("total_deflection_limit", text(totalLimit))
         .with("notch_in", text(notch))
+        .with("notch_known", "measured")
         .with("end_distance_in", text(end))
         .with("rise_in_12", text(rise))
         .with("tie_height_in", text(tiePart * span * rise / 12))

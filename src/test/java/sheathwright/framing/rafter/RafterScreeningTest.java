@@ -151,6 +151,7 @@ class RafterScreeningTest {
           .with("dead_psf", "10")
           .with("deflection_limit", "180")
           .with("value_set", "nds2018")
+          .with("notch_known", "measured") // none: rafter_check knows no seat cut
           .with("span_ft", "12");
 
   @ParameterizedTest

@@ -48,7 +48,7 @@ class RepairStopsTest {
   void oneReportOfMany_isEnough() {
     for (StopFinding seen : StopFinding.values()) {
       StopReports reports = reports(StopFinding.NOTHING, seen, StopFinding.NOTHING);
-      RepairDecision decision = reports.decision(isMore(2, 1));
+      RepairDecision decision = reports.decision(isMore(2, 1), KnownFacts.ALL);
       assertThat(decision.decision().plain())
           .isEqualTo(RepairStops.framingStop(number(0.5), seen).decision().plain());
       Check check = reports.check();
@@ -60,7 +60,7 @@ class RepairStopsTest {
   @Test
   void aTrussAmongOthers_isForItsDesigner() {
     StopReports reports = reports(StopFinding.SPLIT, StopFinding.TRUSS, StopFinding.CUT);
-    assertThat(reports.decision(isMore(2, 1)).decision().plain()).contains("truss designer");
+    assertThat(reports.decision(isMore(2, 1), KnownFacts.ALL).decision().plain()).contains("truss designer");
     assertThat(reports.decision().decision().plain()).contains("truss designer");
   }
 
@@ -68,7 +68,43 @@ class RepairStopsTest {
   void raftersThatNobodyKnows_areNotSaidToBeStrong() {
     assertThat(reports(StopFinding.NOTHING).decision().decision().plain()).contains("not checked");
     assertThat(reports(StopFinding.SPLIT).decision().decision().plain()).startsWith("STOP");
-    assertThat(reports().decision().mayRepair().plain()).isEqualTo("yes");
+    assertThat(reports(StopFinding.NOTHING).decision().mayRepair().plain()).isEqualTo("no");
+  }
+
+  /** Without a report nobody looked, however strong the rafters reckon. */
+  @Test
+  void framingThatNobodyLookedAt_isNotInspected() {
+    RepairDecision strong = decided(isMore(2, 1), KnownFacts.ALL);
+    assertThat(strong.decision().plain()).isEqualTo("not inspected: nobody may say");
+    assertThat(strong.mayRepair().plain()).isEqualTo("no");
+    RepairDecision weak = decided(isMore(1, 2), KnownFacts.ALL);
+    assertThat(weak.decision().plain()).startsWith("STOP");
+    assertThat(reports().decision().decision().plain()).isEqualTo("not inspected: nobody may say");
+    assertThat(reports().decision().mayRepair().plain()).isEqualTo("no");
+  }
+
+  @Test
+  void aFactThatNobodyKnows_isNotSound_andAnAssumedOneStaysAssumed() {
+    KnownFacts unknown = new KnownFacts(number(1), number(1));
+    KnownFacts assumed = new KnownFacts(number(0), number(2));
+    StopReports looked = reports(StopFinding.NOTHING);
+    assertThat(looked.decision(isMore(2, 1), unknown).decision().plain())
+        .isEqualTo("not inspected: nobody may say");
+    assertThat(looked.decision(isMore(2, 1), assumed).decision().plain())
+        .isEqualTo("within the screening limits only as assumed: somebody looks before any repair");
+    assertThat(looked.decision(isMore(1, 2), assumed).decision().plain()).startsWith("STOP");
+    assertThat(looked.decision(isMore(2, 1), unknown).mayRepair().plain()).isEqualTo("no");
+    assertThat(looked.decision(isMore(2, 1), assumed).mayRepair().plain()).isEqualTo("no");
+    assertThat(unknown.holding().plain()).isEqualTo("not looked at");
+    assertThat(assumed.holding().plain()).isEqualTo("assumed");
+    assertThat(KnownFacts.ALL.holding().plain()).isEqualTo("holds");
+  }
+
+  /** By reports that are none. */
+  private static RepairDecision decided(
+      sheathwright.figure.Condition strong, KnownFacts facts) {
+    StopReports none = reports();
+    return none.decision(strong, none.known(facts));
   }
 
   private static sheathwright.figure.Condition isMore(double one, double other) {

@@ -52,7 +52,8 @@ class SiteTest {
     "dead_psf,10,",
     "deflection_limit,180,",
     "moisture,dry,",
-    "rafter_stamp,read,"
+    "species_known,stamped,",
+    "moisture_known,measured,"
   };
 
   private static Site of(JobText job) {
@@ -216,13 +217,13 @@ class SiteTest {
 
   /** Wood whose stamp nobody read is the lightest that is listed, NDS Table 12.3.3A: 0.36. */
   @ParameterizedTest
-  @CsvSource({"read, 0.42", "none-found, 0.36", "not-looked-for, 0.36"})
-  void theSpeciesCounts_whereItsStampWasRead(String stamp, double gravity) {
+  @CsvSource({"stamped, 0.42", "unknown, 0.36"})
+  void theSpeciesCounts_whereItIsKnown(String how, double gravity) {
     JobText job =
         site("irc-2021", "115", "b", "8d-common")
             .withLines("job", ROOF)
             .withLines("job", STAMPED)
-            .with("job", "rafter_stamp,read", "rafter_stamp," + stamp);
+            .with("job", "species_known,stamped", "species_known," + how);
     double perInch = 1380 * Math.pow(gravity, 2.5) * 0.131;
     double holds = perInch * (2.5 - 15.0 / 32) * 1.6;
     Check field = check(of(job), "deck nails against uplift, field");
