@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sheathwright.fastening.uplift.MakerRequirement;
+import sheathwright.figure.Check;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Area;
@@ -20,6 +21,7 @@ import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.job.path.LoadPath;
 import sheathwright.job.site.Frame;
 import sheathwright.job.site.Site;
 import sheathwright.job.table.Field;
@@ -65,6 +67,7 @@ public final class Estimate {
   private final UnitPrice extraSheet;
   private final Leveling leveling;
   private final Framing framing;
+  private final LoadPath loadPath;
   private final QuoteLines quote;
   private final Roll order;
   private final Roll maker;
@@ -89,6 +92,7 @@ public final class Estimate {
     refusals.raise();
     deck = laid.orElseThrow();
     framing = screened.orElseThrow();
+    loadPath = new LoadPath(job, framing.joined(), site);
     leveling = straightened.orElse(null);
     areas = new DeckAreas(job, deck);
     deckArea = areas.total();
@@ -245,6 +249,12 @@ public final class Estimate {
               "Everything that the covering's maker asks for is met",
               MakerRequirement.unmet(maker).isAtMost(Figure.of(0, Units.RATIO))));
     }
+    List<Condition> joints =
+        loadPath.checks().stream().filter(Check::isLive).map(Check::isNotBroken).toList();
+    if (!joints.isEmpty()) {
+      ties.add(
+          Tie.all("Every joint down to the walls that somebody looked at holds", "joint_", joints));
+    }
     ties.add(stopTie());
     site.nailing()
         .beside()
@@ -319,6 +329,20 @@ public final class Estimate {
   /** What the rafters can carry, and whether they may be repaired. */
   public Framing framing() {
     return framing;
+  }
+
+  /** The way of the roof's loads down to the walls. */
+  public LoadPath loadPath() {
+    return loadPath;
+  }
+
+  /** How many of the checks that a proof lists nobody could make. */
+  public Figure<Ratio> checksNotLookedAt() {
+    return Stream.of(framing.checks(), loadPath.checks(), site.checks())
+        .flatMap(List::stream)
+        .map(Check::unmade)
+        .reduce(framing.unmade(), Figure::plus)
+        .as("checks_not_looked_at", Units.RATIO);
   }
 
   public QuoteLines quote() {

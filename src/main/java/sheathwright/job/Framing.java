@@ -19,6 +19,7 @@ import sheathwright.framing.sister.SisterSizes;
 import sheathwright.framing.stop.KnownFacts;
 import sheathwright.framing.stop.RepairDecision;
 import sheathwright.framing.stop.StopReports;
+import sheathwright.job.path.PathRafters;
 import sheathwright.job.table.Row;
 import sheathwright.loads.DeadLoad;
 import sheathwright.loads.DeadLoads;
@@ -31,6 +32,7 @@ public final class Framing {
   private static final Figure<Length> NO_THICKNESS = Figure.of(0, Units.INCH);
 
   private final RafterScreening rafters;
+  private final PathRafters joined;
   private final SisterSizes sisters;
   private final Roll layers;
   private final boolean saysMore;
@@ -60,6 +62,7 @@ public final class Framing {
                 : Optional.empty());
     facts = reports.known(isKnown ? known.facts() : KnownFacts.ALL);
     holding = facts.holding();
+    joined = isKnown ? old.joined(dead, facts.areSound()) : null;
     decision =
         isKnown ? reports.decision(rafters.ok().is(YesNo.YES), facts) : reports.decision();
   }
@@ -98,6 +101,22 @@ public final class Framing {
       checks.add(reports.check());
     }
     return checks;
+  }
+
+  /** The rafters as their joints are looked at, if the job says what they are. */
+  Optional<PathRafters> joined() {
+    return Optional.ofNullable(joined);
+  }
+
+  /** How many checks of the rafters hold or fail for what nobody knows. */
+  Figure<Ratio> unmade() {
+    return rafters == null
+        ? NOTHING_ASKED
+        : Figure.choose(
+                facts.noneUnknown(),
+                NOTHING_ASKED,
+                Figure.of(rafters.checks().size(), Units.RATIO))
+            .as("rafter_checks_not_looked_at", Units.RATIO);
   }
 
   /** What sisters would do beside the rafters, if the job asks. */

@@ -14,6 +14,7 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
 import sheathwright.figure.Traced;
+import sheathwright.job.path.PathFields;
 import sheathwright.job.site.CoveringFields;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.CsvFile;
@@ -127,6 +128,7 @@ public final class Job implements Facts {
                 "nail spacings that are typed (edge_spacing_in and field_spacing_in)",
                 tables.says(SiteFields.SPACINGS)),
         new Group(SiteFields.facts(layered), false),
+        new Group(PathFields.PATH, false),
         new Group(CoveringFields.COVERING, false),
         new Group(JobFields.DECK, false),
         new Group(JobFields.PATCHES, false).needing("the table marks.csv", tables.has("marks")),

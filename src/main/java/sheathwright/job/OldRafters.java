@@ -15,6 +15,7 @@ import sheathwright.framing.rafter.RafterScreening;
 import sheathwright.framing.rafter.RafterScreenings;
 import sheathwright.framing.rafter.RoofTriangle;
 import sheathwright.framing.rafter.SagLimits;
+import sheathwright.job.path.PathRafters;
 import sheathwright.job.site.SiteFields;
 import sheathwright.loads.DeadLoads;
 import sheathwright.loads.RoofLoads;
@@ -26,6 +27,7 @@ import sheathwright.wood.RafterSections;
 import sheathwright.wood.RafterSections.SectionProperties;
 import sheathwright.wood.Seat;
 import sheathwright.wood.ServiceConditions;
+import sheathwright.wood.WoodGravity;
 
 /**
  * A job's rafters as they are screened, from what the job knows of them, the worst where nobody
@@ -117,6 +119,20 @@ final class OldRafters {
     return job.knows(SiteFields.CEILING)
         ? SagLimits.under(job.fact(SiteFields.CEILING))
         : SagLimits.live(job.fact(FramingFields.DEFLECTION_LIMIT));
+  }
+
+  /** The rafters as their joints are looked at. */
+  PathRafters joined(Figure<Pressure> dead, Condition isKnown) {
+    Member member = member();
+    RoofLoads loads = loads(dead);
+    return new PathRafters(
+        triangle(),
+        job.fact(JobFields.SUPPORT_SPACING),
+        section().thickness(),
+        WoodGravity.woodGravity(member.lumber().species()),
+        member.service(),
+        dead.plus(loads.roofLive().max(loads.snow())).as("load_of_the_joints_psf", Units.PSF),
+        isKnown);
   }
 
   private RoofTriangle triangle() {

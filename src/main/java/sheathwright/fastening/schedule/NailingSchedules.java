@@ -3,7 +3,6 @@ package sheathwright.fastening.schedule;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.fastening.strength.NailType;
-import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.OneOf;

@@ -27,10 +27,10 @@ import sheathwright.loads.wind.CodeWind;
 import sheathwright.loads.wind.Exposure;
 
 /**
- * The nailing that a job's code asks for. Seven codes print it in a table, to 140 mph; from there on
- * each zone is nailed for its uplift, where the job says enough to work that out. One code prints
- * ring-shank nails by wind. Whichever road is not taken is asked for a usual deck, so that the
- * workbook can change its mind.
+ * The nailing that a job's code asks for. Seven codes print it in a table, to 140 mph; from there
+ * on each zone is nailed for its uplift, where the job says enough to work that out. One code
+ * prints ring-shank nails by wind. Whichever road is not taken is asked for a usual deck, so that
+ * the workbook can change its mind.
  */
 final class CodeNailing {
 
@@ -52,7 +52,7 @@ final class CodeNailing {
 
   private static final String NO_SUCH_RING =
       "%s prints ring-shank nails alone: rsrs-03, or rsrs-01 and rsrs-04 in panels to 15/32 in, on"
-          .formatted(HIGH_WIND)
+              .formatted(HIGH_WIND)
           + " rafters to 24 in apart; take one of these, or have it designed";
 
   // A deck that every road answers, for the roads that are not taken.
@@ -100,7 +100,8 @@ final class CodeNailing {
   /** What the code asks for; refused where the job does not say enough, or the code not that. */
   Spacings spacings() {
     boolean isUpliftKnown =
-        Stream.of(code, deckNail.holds(), site.uplift(RoofArea.FIELD), site.uplift(RoofArea.CORNERS))
+        Stream.of(
+                code, deckNail.holds(), site.uplift(RoofArea.FIELD), site.uplift(RoofArea.CORNERS))
             .allMatch(known -> known.refusal().isEmpty());
     Spacings prescribed =
         Spacings.choose(
@@ -174,8 +175,7 @@ final class CodeNailing {
             .as("uplift_asked_%s_psf".formatted(area.word()), Units.PSF);
     return UpliftSpacings.practicalNailSpacing(
             AllowedSpacing.load(
-                    UpliftSpacings.nailSpacingForUplift(
-                        deckNail.holds(), uplift, frame.spacing()))
+                    UpliftSpacings.nailSpacingForUplift(deckNail.holds(), uplift, frame.spacing()))
                 .code(MOST_FOR_UPLIFT))
         .as("spacing_for_uplift_%s_in".formatted(area.word()), Units.INCH);
   }

@@ -5,7 +5,6 @@ import java.util.Map;
 import sheathwright.fastening.uplift.ClipSpacing;
 import sheathwright.fastening.uplift.ClipSpacings;
 import sheathwright.fastening.uplift.MakerSpacing;
-import sheathwright.fastening.uplift.ScrewedClips;
 import sheathwright.fastening.uplift.StandingSeam;
 import sheathwright.figure.Check;
 import sheathwright.figure.Figure;

@@ -1,6 +1,8 @@
 package sheathwright.job.site;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import sheathwright.fastening.count.NailCounts;
 import sheathwright.fastening.count.Nailing;
@@ -41,7 +43,7 @@ public final class DeckNailing {
   private final boolean isTyped;
   private final Decision decision;
   private final Frame frame;
-  private final DeckNail nail;
+  private final Map<RoofArea, Figure<Pressure>> holds = new EnumMap<>(RoofArea.class);
   private final Figure<Per<Nails, Sheets>> inASheet;
   private final Figure<Per<Nails, Sheets>> inASheetNearEdges;
   private final Beside beside;
@@ -49,7 +51,6 @@ public final class DeckNailing {
   DeckNailing(Facts said, Frame frame, DeckNail nail, Spacings byCode) {
     this.byCode = byCode;
     this.frame = frame;
-    this.nail = nail;
     isTyped = said.knows(SiteFields.EDGE_SPACING);
     decision =
         said.knows(SiteFields.SPACING_DECIDED_BY)
@@ -62,6 +63,16 @@ public final class DeckNailing {
             : byCode;
     inASheet = nails("nails_in_a_sheet", used.edge(), used.field());
     inASheetNearEdges = nails("nails_in_a_sheet_near_edges", used.nearEdge(), used.nearField());
+    for (RoofArea area : RoofArea.values()) {
+      Figure<Length> spacing = area == RoofArea.FIELD ? used.field() : used.nearField();
+      holds.put(
+          area,
+          nail.holds()
+              .dividedBy(
+                  UpliftSpacings.tributaryArea(
+                      FastenerLines.spacing(spacing).lines(frame.spacing())))
+              .as("nails_hold_%s_psf".formatted(area.word()), Units.PSF, SHARE));
+    }
     beside =
         isTyped && byCode.refusal().isEmpty()
             ? new Beside(
@@ -132,9 +143,7 @@ public final class DeckNailing {
    * @param byCode nails in a sheet as the code asks
    */
   public record Beside(
-      Condition asClose,
-      Figure<Per<Nails, Sheets>> typed,
-      Figure<Per<Nails, Sheets>> byCode) {}
+      Condition asClose, Figure<Per<Nails, Sheets>> typed, Figure<Per<Nails, Sheets>> byCode) {}
 
   /** What was typed beside the code's; nothing where nothing was typed or the code is not known. */
   public Optional<Beside> beside() {
@@ -160,17 +169,15 @@ public final class DeckNailing {
 
   /** The wind against the nails in a part of the roof. */
   Check uplift(RoofArea area, Figure<Pressure> pull) {
-    Figure<Length> spacing = area == RoofArea.FIELD ? used.field() : used.nearField();
-    Figure<Pressure> holds =
-        nail.holds()
-            .dividedBy(
-                UpliftSpacings.tributaryArea(
-                    FastenerLines.spacing(spacing).lines(frame.spacing())))
-            .as("nails_hold_%s_psf".formatted(area.word()), Units.PSF, SHARE);
     return Check.of(
         "deck nails against uplift, %s".formatted(area.word()),
         "deck_uplift_%s_ratio".formatted(area.word()),
         pull,
-        holds);
+        holds(area));
+  }
+
+  /** What the nails in a part of the roof hold against the wind. */
+  public Figure<Pressure> holds(RoofArea area) {
+    return holds.get(area);
   }
 }

@@ -17,9 +17,9 @@ import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.job.table.Facts;
 import sheathwright.job.table.Field;
+import sheathwright.roof.Slopes;
 import sheathwright.sheathing.panel.LeastPanels;
 import sheathwright.sheathing.panel.Panels;
-import sheathwright.roof.Slopes;
 import sheathwright.sheathing.panel.RatedPanel;
 
 /**

@@ -25,8 +25,8 @@ import sheathwright.published.LoadEdition;
 import sheathwright.roof.Slope;
 
 /**
- * The wind at a job's roof: by the code, whose edition of ASCE 7 follows from it, by the site and by
- * the height and shape of the roof. Whatever the job does not say is refused by its name.
+ * The wind at a job's roof: by the code, whose edition of ASCE 7 follows from it, by the site and
+ * by the height and shape of the roof. Whatever the job does not say is refused by its name.
  */
 public final class SiteWind {
 
@@ -41,6 +41,7 @@ public final class SiteWind {
   private final Figure<Ratio> rise;
   private final Figure<Length> height;
   private final Figure<Length> zoneWidth;
+  private final Figure<Pressure> overhang;
   private final Map<RoofArea, Figure<Pressure>> uplifts = new EnumMap<>(RoofArea.class);
 
   SiteWind(Facts said) {
@@ -63,6 +64,9 @@ public final class SiteWind {
     WindSite site =
         WindSite.of(edition, said.figure(SiteFields.WIND), said.word(SiteFields.EXPOSURE))
             .height(height);
+    overhang =
+        WindPressures.overhangUplift(site, RoofPlace.of(roof, rise, zone(RoofArea.CORNERS)))
+            .as("uplift_overhang_psf", Units.PSF);
     for (RoofArea area : RoofArea.values()) {
       uplifts.put(
           area,
@@ -114,6 +118,11 @@ public final class SiteWind {
   /** How hard the wind pulls at a part of the roof, at ASD level. */
   public Figure<Pressure> uplift(RoofArea area) {
     return uplifts.get(area);
+  }
+
+  /** How hard it lifts the eave's overhang at the corners, at ASD level. */
+  public Figure<Pressure> overhang() {
+    return overhang;
   }
 
   private OneOf<WindZone> zone(RoofArea area) {

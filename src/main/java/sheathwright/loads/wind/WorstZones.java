@@ -23,8 +23,7 @@ public final class WorstZones {
   public static Choice<WindZone> edges(
       OneOf<LoadEdition> edition, OneOf<RoofShape> roof, Figure<Ratio> rise) {
     var hip = Choice.choose(isSteep(rise), WindZone.ZONE_2R, WindZone.ZONE_2E).as("hip_edges");
-    var labeled =
-        Choice.choose(isGable(roof), WindZone.ZONE_2N, hip).as("edges_by_letter");
+    var labeled = Choice.choose(isGable(roof), WindZone.ZONE_2N, hip).as("edges_by_letter");
     return Choice.choose(hasNoLetters(edition, rise), WindZone.ZONE_2, labeled)
         .as("worst_edge_zone", LARGEST);
   }

@@ -40,7 +40,9 @@ public final class LeastPanels {
                   supports.isAtMost(PrintedPanel.unsupported(rating)),
                   PrintedPanel.least(rating),
                   least)
-              .as("least_panel_from_%s_in".formatted(rating.name().toLowerCase(Locale.ROOT)), Units.INCH);
+              .as(
+                  "least_panel_from_%s_in".formatted(rating.name().toLowerCase(Locale.ROOT)),
+                  Units.INCH);
     }
     return least.as("least_panel_in", Units.INCH, PrintedPanel.SOURCE);
   }

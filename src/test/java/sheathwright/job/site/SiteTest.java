@@ -132,10 +132,11 @@ class SiteTest {
    * ring-shank nails of 0.131 by 2-1/2 in in 15/32 in of plywood on spruce-pine-fir, dry.
    *
    * <p>q = 0.00256 × 0.70059 × 0.85 × 150² = 34.30 psf at 30 ft in B, allowable 20.58; 1.21 for
-   * height and exposure (IRC 2021, to 15 ft in C); zone 3r: 2.5 to 27 degrees is 3.0 + 0.18 outward,
-   * 79.2 psf; zone 1: 1.5 + 0.18, 41.8 psf. The nail: 1800 × 0.42² × 0.131 × 1.5 × 1.6 = 99.8 lb of
-   * withdrawal, 690 π × 0.281 × 0.42² × 15/32 × 1.6 = 80.6 lb of head pull-through, the lesser. 80.6
-   * ÷ (79.2 × 16 ÷ 12) is 0.763 ft, 9.2 in, nailed at 6 in, which is also the most that is taken.
+   * height and exposure (IRC 2021, to 15 ft in C); zone 3r: 2.5 to 27 degrees is 3.0 + 0.18
+   * outward, 79.2 psf; zone 1: 1.5 + 0.18, 41.8 psf. The nail: 1800 × 0.42² × 0.131 × 1.5 × 1.6 =
+   * 99.8 lb of withdrawal, 690 π × 0.281 × 0.42² × 15/32 × 1.6 = 80.6 lb of head pull-through, the
+   * lesser. 80.6 ÷ (79.2 × 16 ÷ 12) is 0.763 ft, 9.2 in, nailed at 6 in, which is also the most
+   * that is taken.
    */
   @Test
   void from140Mph_eachZoneIsNailedForItsUplift() {
@@ -152,7 +153,10 @@ class SiteTest {
   }
 
   private static Check check(Site site, String what) {
-    return site.checks().stream().filter(each -> each.what().equals(what)).findFirst().orElseThrow();
+    return site.checks().stream()
+        .filter(each -> each.what().equals(what))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** What is typed wider than the code prints is said, until somebody decides it by name. */
@@ -179,10 +183,7 @@ class SiteTest {
 
   private static List<String> failing(JobText job) {
     return new Estimate(job.job())
-        .ties().stream()
-            .filter(tie -> !tie.holds().holds())
-            .map(Estimate.Tie::what)
-            .toList();
+        .ties().stream().filter(tie -> !tie.holds().holds()).map(Estimate.Tie::what).toList();
   }
 
   @Test
@@ -254,7 +255,9 @@ class SiteTest {
             "In such wind: ring-shank nails are advised");
   }
 
-  /** By hand: 250 lb of clip over 79.2 psf and 16 in of cover is 28 in; two screws of 71.6 lb 16. */
+  /**
+   * By hand: 250 lb of clip over 79.2 psf and 16 in of cover is 28 in; two screws of 71.6 lb 16.
+   */
   @Test
   void clipsOfTheCovering_standByZone() {
     JobText job =
@@ -277,7 +280,8 @@ class SiteTest {
     assertThat(covering.clips(RoofArea.FIELD).spacing().value()).isEqualTo(24);
     assertThat(
             Stream.of(RoofArea.values())
-                .map(area -> check(of(job), "clips of the covering against uplift, " + area.word())))
+                .map(
+                    area -> check(of(job), "clips of the covering against uplift, " + area.word())))
         .allMatch(check -> check.outcome().isSound());
   }
 

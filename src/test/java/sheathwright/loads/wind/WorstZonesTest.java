@@ -27,8 +27,7 @@ class WorstZonesTest {
     for (LoadEdition edition : LoadEdition.values()) {
       for (RoofShape roof : RoofShape.values()) {
         for (double rise : RISES) {
-          Figure<?> edges =
-              uplift(edition, roof, rise, edges(edition, roof, rise));
+          Figure<?> edges = uplift(edition, roof, rise, edges(edition, roof, rise));
           Figure<?> corners = uplift(edition, roof, rise, corners(edition, roof, rise));
           for (WindZone zone : WindZone.values()) {
             Figure<?> here = uplift(edition, roof, rise, zone);
