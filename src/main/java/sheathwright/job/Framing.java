@@ -26,6 +26,7 @@ import sheathwright.framing.stop.Ridge;
 import sheathwright.framing.stop.StopFinding;
 import sheathwright.framing.stop.StopReports;
 import sheathwright.framing.stop.StopReports.Report;
+import sheathwright.job.path.PathRafters;
 import sheathwright.job.table.Row;
 import sheathwright.loads.DeadLoad;
 import sheathwright.loads.DeadLoads;
@@ -39,6 +40,7 @@ public final class Framing {
   private static final Figure<Length> NO_THICKNESS = Figure.of(0, Units.INCH);
 
   private final RafterScreening rafters;
+  private final PathRafters joined;
   private final SisterSizes sisters;
   private final Roll layers;
   private final StopReports reports;
@@ -47,16 +49,16 @@ public final class Framing {
   private final Choice<String> holding;
   private final RepairDecision decision;
 
-  Framing(Job job) {
+  Framing(Job job, KnownRafters known) {
     layers =
         job.layers().isEmpty()
             ? null
             : DeadLoad.roll(job.layers().stream().map(Framing::layer).toList());
     boolean isKnown = job.knowsItsRafters();
-    OldRafters old = new OldRafters(job);
+    OldRafters old = new OldRafters(job, known);
     Figure<Pressure> dead = isKnown ? dead(job, old) : null;
     rafters = isKnown ? old.screening(dead) : null;
-    known = old.known();
+    this.known = known;
     sisters = isKnown && job.choosesSisters() ? SisterChoice.of(job, old, dead) : null;
     reports =
         new StopReports(
@@ -64,6 +66,7 @@ public final class Framing {
             reckoned(job));
     facts = reports.known(isKnown ? known.facts() : KnownFacts.ALL);
     holding = facts.holding();
+    joined = isKnown ? old.joined(dead, facts.areSound()) : null;
     decision = isKnown ? reports.decision(facts) : reports.decision();
   }
 
@@ -138,6 +141,22 @@ public final class Framing {
       checks.add(reports.check());
     }
     return checks;
+  }
+
+  /** The rafters as their joints are looked at, if the job says what they are. */
+  Optional<PathRafters> joined() {
+    return Optional.ofNullable(joined);
+  }
+
+  /** How many checks of the rafters hold or fail for what nobody knows. */
+  Figure<Ratio> unmade() {
+    return rafters == null
+        ? NOTHING_ASKED
+        : Figure.choose(
+                facts.noneUnknown(),
+                NOTHING_ASKED,
+                Figure.of(rafters.checks().size(), Units.RATIO))
+            .as("rafter_checks_not_looked_at", Units.RATIO);
   }
 
   /** What sisters would do beside the rafters, if the job asks. */

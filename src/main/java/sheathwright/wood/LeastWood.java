@@ -82,8 +82,7 @@ final class LeastWood {
   }
 
   /** A line with the size inside its bending values; none where a size has no factor. */
-  private static Optional<List<String>> sized(
-      List<String> row, List<String> sizes, Table factors) {
+  private static Optional<List<String>> sized(List<String> row, List<String> sizes, Table factors) {
     List<String> sized = new ArrayList<>(row);
     int species = factors.keys().size() + factors.columns().indexOf(row.get(1));
     for (int i = 0; i < sizes.size(); i++) {

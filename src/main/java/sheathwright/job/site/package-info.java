@@ -1,6 +1,6 @@
 /**
- * Where a house stands and which code holds there, said once: what follows from it for nails, clips,
- * uplift, sag and snow, and what an inspector will ask.
+ * Where a house stands and which code holds there, said once: what follows from it for nails,
+ * clips, uplift, sag and snow, and what an inspector will ask.
  *
  * <p>Sources: those of the functions that it asks. Does not cover what a state or town has changed.
  */

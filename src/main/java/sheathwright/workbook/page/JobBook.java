@@ -72,7 +72,7 @@ public final class JobBook {
     Listing lines = CostPage.write(tabs.costs(), estimate, quote);
     ProofPage.write(tabs.proof(), estimate);
     new FrontPage(book, tabs.front(), estimate, quote).write(lines);
-    Selfcheck selfcheck = new Selfcheck(ties());
+    Selfcheck selfcheck = new Selfcheck(ties(), estimate.checksNotLookedAt());
     selfcheck.write(tabs.check(), List.of(quote.total(), quote.worstCase()));
     Sections.titles(book, selfcheck);
     return book.finished(tabs.working(), tabs.tables());

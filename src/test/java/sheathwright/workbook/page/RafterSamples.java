@@ -34,10 +34,12 @@ final class RafterSamples {
     tables.put(
         "heel_nails",
         """
-        span_ft,rise_in_12,tie_height_in,spacing_in,load_psf,adjusted_lb,nails_found
-        12,4,,16,30,138,5
-        10-6,8,12,48,42.5,120,
-        9,12,,12,20,150,3
+        span_ft,rise_in_12,tie_height_in,spacing_in,load_psf,adjusted_lb,nails_found,code_snow
+        12,4,,16,30,138,5,
+        10-6,8,12,48,42.5,120,,to-30
+        9,12,,12,20,150,3,to-20
+        14,5.5,12,16,45,138,9,to-50
+        16,3,,24,40,120,20,over-70
         """);
     tables.put(
         "uplift_tie",
