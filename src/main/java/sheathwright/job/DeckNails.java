@@ -10,7 +10,7 @@ import sheathwright.figure.Shown;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
-import sheathwright.job.table.Field;
+import sheathwright.job.site.Spacings;
 import sheathwright.roof.Box;
 import sheathwright.roof.Centers;
 import sheathwright.roof.Region;
@@ -27,14 +27,14 @@ final class DeckNails {
 
   private DeckNails() {}
 
-  static Figure<Nails> of(Job job, List<CourseLayout> planes) {
+  static Figure<Nails> of(Job job, Spacings nailing, List<CourseLayout> planes) {
     Reading reading = new Reading();
     double nails = 0;
     List<CourseLayout.Laid> laid = planes.stream().map(plane -> plane.laid(reading)).toList();
     List<Centers> supports =
         planes.stream().map(plane -> plane.supports().centers(reading)).toList();
-    double edge = inches(reading, job, JobFields.EDGE_SPACING);
-    double field = inches(reading, job, JobFields.FIELD_SPACING);
+    double edge = inches(reading, nailing.edge());
+    double field = inches(reading, nailing.field());
     YesNo blocked = reading.word("blocked edges", job.fact(JobFields.BLOCKED_EDGES));
     for (int plane = 0; plane < planes.size(); plane++) {
       for (Sheet sheet : laid.get(plane).sheets()) {
@@ -48,8 +48,8 @@ final class DeckNails {
         .figure("layout_nails", nails, Units.NAIL, COUNTED);
   }
 
-  private static double inches(Reading reading, Job job, Field<Figure<Length>> spacing) {
-    return reading.number(Shown.inWords(spacing.name()), job.fact(spacing), Units.INCH);
+  private static double inches(Reading reading, Figure<Length> spacing) {
+    return reading.number(Shown.inWords(spacing.name()), spacing, Units.INCH);
   }
 
   private static int nails(

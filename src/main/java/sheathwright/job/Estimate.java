@@ -4,9 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import sheathwright.fastening.count.NailCounts;
-import sheathwright.fastening.count.Nailing;
 import sheathwright.fastening.uplift.MakerRequirement;
+import sheathwright.figure.Check;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Area;
@@ -22,13 +21,15 @@ import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.job.path.LoadPath;
+import sheathwright.job.site.Frame;
+import sheathwright.job.site.Site;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.pricing.Disposal;
 import sheathwright.pricing.SheetMaterial;
 import sheathwright.pricing.UnitPrice;
 import sheathwright.pricing.UnitPrices;
-import sheathwright.roof.SheetSize;
 import sheathwright.sheathing.layout.SheetCounts;
 
 /**
@@ -54,6 +55,7 @@ public final class Estimate {
       Figure.constant("most_sheets_with_waste", 1.25, Units.RATIO, Source.COMMON_PRACTICE);
 
   private final Job job;
+  private final Site site;
   private final Deck deck;
   private final DeckAreas areas;
   private final Figure<Area> deckArea;
@@ -65,6 +67,7 @@ public final class Estimate {
   private final UnitPrice extraSheet;
   private final Leveling leveling;
   private final Framing framing;
+  private final LoadPath loadPath;
   private final QuoteLines quote;
   private final Roll order;
   private final Roll maker;
@@ -78,15 +81,18 @@ public final class Estimate {
   public Estimate(Job job) {
     this.job = job;
     Refusals refusals = new Refusals();
-    Optional<Deck> laid = refusals.tried(() -> new Deck(job));
-    Optional<Framing> screened = refusals.tried(() -> new Framing(job));
+    KnownRafters known = new KnownRafters(job);
+    site = new Site(job, frame(job, known));
+    Optional<Deck> laid = refusals.tried(() -> new Deck(job, site.nailing().used()));
+    Optional<Framing> screened = refusals.tried(() -> new Framing(job, known));
     Optional<Leveling> straightened =
         screened
             .filter(any -> job.levelsRafters())
-            .flatMap(known -> refusals.tried(() -> RafterWork.of(job, known)));
+            .flatMap(framed -> refusals.tried(() -> RafterWork.of(job, framed)));
     refusals.raise();
     deck = laid.orElseThrow();
     framing = screened.orElseThrow();
+    loadPath = new LoadPath(job, framing.joined(), site);
     leveling = straightened.orElse(null);
     areas = new DeckAreas(job, deck);
     deckArea = areas.total();
@@ -95,21 +101,28 @@ public final class Estimate {
             .as("deck_sheets", Units.SHEET);
     sheetsAtWorst = deckSheets.max(deck.layout().sheets()).as("sheets_at_worst", Units.SHEET);
     plannedSheets = job.fact(JobFields.PLANNED_SHEETS);
-    nails =
-        NailCounts.nailsPerSheet(
-                job.fact(JobFields.SUPPORT_SPACING),
-                Nailing.edge(job.fact(JobFields.EDGE_SPACING))
-                    .field(job.fact(JobFields.FIELD_SPACING))
-                    .blockedEdges(job.fact(JobFields.BLOCKED_EDGES)),
-                SheetSize.FOUR_BY_EIGHT)
-            .as("nails_in_a_sheet", Units.NAILS_PER_SHEET);
+    nails = site.nailing().inASheet();
     plannedSheet = named("planned_sheet", sheetPrice(job, nails, OfficeFields.PLANNED_SHEET_HOURS));
     extraSheet = named("extra_sheet", sheetPrice(job, nails, OfficeFields.EXTRA_SHEET_HOURS));
     SheetWork work =
-        new SheetWork(plannedSheets, sheetsAtWorst, nails, plannedSheet, extraSheet, straightened);
+        new SheetWork(
+            plannedSheets,
+            sheetsAtWorst,
+            site.nailing().inASheetNearEdges(),
+            plannedSheet,
+            extraSheet,
+            straightened);
     quote = QuoteLines.of(job, work, framing.mayRepair());
     order = OrderLines.of(job, work);
     maker = job.maker().isEmpty() ? null : MakerRequirement.roll(job.maker());
+  }
+
+  private static Frame frame(Job job, KnownRafters known) {
+    return new Frame(
+        job.fact(JobFields.SUPPORT_SPACING),
+        job.fact(JobFields.BLOCKED_EDGES),
+        known.species,
+        job.knows(FramingFields.MOISTURE) ? known.moisture : job.word(FramingFields.MOISTURE));
   }
 
   private static UnitPrice sheetPrice(
@@ -160,7 +173,7 @@ public final class Estimate {
   /** That nobody has to decide before the crew repairs. */
   public Tie stopTie() {
     return new Tie(
-        "Somebody looked at the rafters and nothing stops their repair; if not, a licensed engineer decides first",
+        "Somebody looked at the rafters and nothing stops their repair; if not, whoever the first page names decides first",
         framing.mayRepair().is(YesNo.YES));
   }
 
@@ -236,13 +249,33 @@ public final class Estimate {
               "Everything that the covering's maker asks for is met",
               MakerRequirement.unmet(maker).isAtMost(Figure.of(0, Units.RATIO))));
     }
+    List<Condition> joints =
+        loadPath.checks().stream().filter(Check::isLive).map(Check::isNotBroken).toList();
+    if (!joints.isEmpty()) {
+      ties.add(
+          Tie.all("Every joint down to the walls that somebody looked at holds", "joint_", joints));
+    }
     ties.add(stopTie());
+    site.nailing()
+        .beside()
+        .filter(beside -> site.nailing().decision().isEmpty())
+        .ifPresent(
+            beside ->
+                ties.add(
+                    new Tie(
+                        "Deck nails stand as close as the code asks, or somebody decided otherwise by name",
+                        beside.asClose())));
     ties.addAll(solvedTies());
     return ties;
   }
 
   public Job job() {
     return job;
+  }
+
+  /** Where the house stands, the code that holds there, and what follows from both. */
+  public Site site() {
+    return site;
   }
 
   /** What the covering's maker asks of the deck against what is there, if the job says so. */
@@ -296,6 +329,20 @@ public final class Estimate {
   /** What the rafters can carry, and whether they may be repaired. */
   public Framing framing() {
     return framing;
+  }
+
+  /** The way of the roof's loads down to the walls. */
+  public LoadPath loadPath() {
+    return loadPath;
+  }
+
+  /** How many of the checks that a proof lists nobody could make. */
+  public Figure<Ratio> checksNotLookedAt() {
+    return Stream.of(framing.checks(), loadPath.checks(), site.checks())
+        .flatMap(List::stream)
+        .map(Check::unmade)
+        .reduce(framing.unmade(), Figure::plus)
+        .as("checks_not_looked_at", Units.RATIO);
   }
 
   public QuoteLines quote() {

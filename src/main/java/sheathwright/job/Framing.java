@@ -14,15 +14,24 @@ import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.framing.rafter.BearsOnWall;
 import sheathwright.framing.rafter.RafterScreening;
 import sheathwright.framing.sister.SisterSizes;
+import sheathwright.framing.stop.CoveringChange;
 import sheathwright.framing.stop.KnownFacts;
 import sheathwright.framing.stop.RepairDecision;
+import sheathwright.framing.stop.RepairDecision.Decision;
+import sheathwright.framing.stop.ReckonedStops;
+import sheathwright.framing.stop.Ridge;
+import sheathwright.framing.stop.StopFinding;
 import sheathwright.framing.stop.StopReports;
+import sheathwright.framing.stop.StopReports.Report;
+import sheathwright.job.path.PathRafters;
 import sheathwright.job.table.Row;
 import sheathwright.loads.DeadLoad;
 import sheathwright.loads.DeadLoads;
 import sheathwright.loads.Layer;
+import sheathwright.loads.LayerFate;
 
 /** What a job's rafters can carry, what was reported of them, and whether they may be repaired. */
 public final class Framing {
@@ -31,36 +40,70 @@ public final class Framing {
   private static final Figure<Length> NO_THICKNESS = Figure.of(0, Units.INCH);
 
   private final RafterScreening rafters;
+  private final PathRafters joined;
   private final SisterSizes sisters;
   private final Roll layers;
-  private final boolean saysMore;
   private final StopReports reports;
   private final KnownRafters known;
   private final KnownFacts facts;
   private final Choice<String> holding;
   private final RepairDecision decision;
 
-  Framing(Job job) {
-    saysMore = !job.reports().isEmpty() || job.knows(SurveyFields.IS_TRUSS);
+  Framing(Job job, KnownRafters known) {
     layers =
         job.layers().isEmpty()
             ? null
             : DeadLoad.roll(job.layers().stream().map(Framing::layer).toList());
     boolean isKnown = job.knowsItsRafters();
-    OldRafters old = new OldRafters(job);
+    OldRafters old = new OldRafters(job, known);
     Figure<Pressure> dead = isKnown ? dead(job, old) : null;
     rafters = isKnown ? old.screening(dead) : null;
-    known = old.known();
+    this.known = known;
     sisters = isKnown && job.choosesSisters() ? SisterChoice.of(job, old, dead) : null;
     reports =
         new StopReports(
             job.reports().stream().map(Framing::report).toList(),
-            job.knows(SurveyFields.IS_TRUSS)
-                ? Optional.of(job.fact(SurveyFields.IS_TRUSS))
-                : Optional.empty());
+            reckoned(job));
     facts = reports.known(isKnown ? known.facts() : KnownFacts.ALL);
     holding = facts.holding();
-    decision = isKnown ? reports.decision(rafters.ok().is(YesNo.YES), facts) : reports.decision();
+    joined = isKnown ? old.joined(dead, facts.areSound()) : null;
+    decision = isKnown ? reports.decision(facts) : reports.decision();
+  }
+
+  /** What follows from the job's numbers and words, as far as it gives them. */
+  private List<Report> reckoned(Job job) {
+    List<Report> found = new ArrayList<>();
+    if (job.knows(SurveyFields.IS_TRUSS)) {
+      Condition areTrusses = job.fact(SurveyFields.IS_TRUSS).is(YesNo.YES);
+      found.add(
+          Report.reckoned("framed so", ReckonedStops.trusses(areTrusses), "every rafter"));
+    }
+    rafters()
+        .map(screening -> screening.ok().is(YesNo.YES))
+        .map(ReckonedStops::strength)
+        .ifPresent(
+            strength -> found.add(Report.reckoned("screening", strength, "the worst rafter")));
+    if (job.knows(FramingFields.RISE)) {
+      Choice<StopFinding> ridge =
+          ReckonedStops.ridgeStop(
+              job.fact(FramingFields.RISE), job.wordOr(FramingFields.RIDGE, Ridge.RIDGE_NOT_SEEN));
+      found.add(Report.reckoned("slope", ridge, "the ridge"));
+    }
+    if (job.knows(FramingFields.STRUT_ON_WALL)) {
+      Condition standsOnNothing = job.fact(FramingFields.STRUT_ON_WALL).is(BearsOnWall.ON_NO_WALL);
+      found.add(
+          Report.reckoned("strut", ReckonedStops.strut(standsOnNothing), "below the rafters"));
+    }
+    change()
+        .map(ReckonedStops::coveringStop)
+        .ifPresent(covering -> found.add(Report.reckoned("covering", covering, "the whole roof")));
+    return found;
+  }
+
+  private Optional<CoveringChange> change() {
+    return layers()
+        .filter(DeadLoad::saysWhatChanges)
+        .map(roll -> CoveringChange.from(DeadLoad.comingOff(roll)).to(DeadLoad.goingOn(roll)));
   }
 
   private Figure<Pressure> dead(Job job, OldRafters rafters) {
@@ -78,11 +121,12 @@ public final class Framing {
     return Layer.of(
         row.of(FramingFields.MATERIAL),
         row.of(FramingFields.LAYER_COUNT),
-        row.has(FramingFields.THICKNESS) ? row.of(FramingFields.THICKNESS) : NO_THICKNESS);
+            row.has(FramingFields.THICKNESS) ? row.of(FramingFields.THICKNESS) : NO_THICKNESS)
+        .fate(row.has(FramingFields.FATE) ? row.of(FramingFields.FATE) : LayerFate.STAYS.choice());
   }
 
-  private static StopReports.Report report(Row row) {
-    return new StopReports.Report(
+  private static Report report(Row row) {
+    return new Report(
         row.of(FramingFields.REPORT),
         row.of(FramingFields.SEEN),
         row.of(FramingFields.WHERE),
@@ -93,10 +137,26 @@ public final class Framing {
   public List<Check> checks() {
     List<Check> checks = new ArrayList<>();
     rafters().map(RafterScreening::checks).ifPresent(checks::addAll);
-    if (saysMore) {
+    if (!reports.findings().rows().isEmpty()) {
       checks.add(reports.check());
     }
     return checks;
+  }
+
+  /** The rafters as their joints are looked at, if the job says what they are. */
+  Optional<PathRafters> joined() {
+    return Optional.ofNullable(joined);
+  }
+
+  /** How many checks of the rafters hold or fail for what nobody knows. */
+  Figure<Ratio> unmade() {
+    return rafters == null
+        ? NOTHING_ASKED
+        : Figure.choose(
+                facts.noneUnknown(),
+                NOTHING_ASKED,
+                Figure.of(rafters.checks().size(), Units.RATIO))
+            .as("rafter_checks_not_looked_at", Units.RATIO);
   }
 
   /** What sisters would do beside the rafters, if the job asks. */
@@ -150,23 +210,28 @@ public final class Framing {
     return holding;
   }
 
+  /** All that was reported and reckoned of the framing, and who decides. */
+  public StopReports stops() {
+    return reports;
+  }
+
   /** What was reported of the framing, if anything was. */
   public Optional<Roll> reported() {
     return Optional.of(reports.roll()).filter(roll -> !roll.rows().isEmpty());
   }
 
   /** What stands at the head of every repair list. */
-  public Choice<RepairDecision.Decision> decision() {
+  public Choice<Decision> decision() {
     return decision.decision();
   }
 
   /** Whether a quote may be signed above this: it is neither stopped nor uninspected. */
   public Condition mayBeSigned() {
-    Choice<RepairDecision.Decision> said = decision();
+    Choice<Decision> said = decision();
     return Condition.any(
-            said.is(RepairDecision.Decision.WITHIN),
-            said.is(RepairDecision.Decision.AS_ASSUMED),
-            said.is(RepairDecision.Decision.NOT_CHECKED))
+            said.is(Decision.WITHIN),
+            said.is(Decision.AS_ASSUMED),
+            said.is(Decision.NOT_CHECKED))
         .as("may_be_signed")
         .is(YesNo.YES);
   }

@@ -13,16 +13,20 @@ import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.framing.rafter.BearsOnWall;
 import sheathwright.framing.rafter.Birdsmouth;
 import sheathwright.framing.rafter.ClearSpan;
 import sheathwright.framing.rafter.DeckOff;
 import sheathwright.framing.rafter.OldRafter;
 import sheathwright.framing.rafter.RafterLoad;
 import sheathwright.framing.rafter.RoofTriangle;
+import sheathwright.framing.rafter.Strut;
 import sheathwright.framing.sister.SisterLoad;
+import sheathwright.framing.stop.Ridge;
 import sheathwright.framing.stop.StopFinding;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.Field;
+import sheathwright.loads.LayerFate;
 import sheathwright.loads.LiveLoad;
 import sheathwright.loads.RoofMaterial;
 import sheathwright.loads.UniformLoad;
@@ -54,7 +58,10 @@ final class FramingFields {
   static final Field<Figure<Length>> THICKNESS =
       Field.number("thickness_in", "Thickness, each layer", Units.INCH, 0, 24).ifKnown();
 
-  static final List<Field<?>> LAYERS = List.of(MATERIAL, LAYER_COUNT, THICKNESS);
+  static final Field<Choice<LayerFate>> FATE =
+      Field.word("fate", "What becomes of it", LayerFate.class).ifKnown();
+
+  static final List<Field<?>> LAYERS = List.of(MATERIAL, LAYER_COUNT, THICKNESS, FATE);
 
   static final Field<Choice<Species>> SPECIES =
       Field.<Choice<Species>>of(Lumber.class, "species", "Rafter species").ifKnown();
@@ -181,6 +188,20 @@ final class FramingFields {
           STACK,
           HUNG);
 
+  static final Field<Choice<Ridge>> RIDGE =
+      Field.word("ridge", "Ridge: a board, or a beam on posts", Ridge.class).ifKnown();
+
+  static final Field<Figure<Length>> STRUT =
+      Field.<Figure<Length>>of(Strut.class, "at", "Strut or purlin, from the plate").ifKnown();
+
+  static final Field<Choice<BearsOnWall>> STRUT_ON_WALL =
+      Field.<Choice<BearsOnWall>>of(
+              Strut.class, "onWall", "Strut seen to stand on a bearing wall")
+          .ifKnown();
+
+  /** What carries the rafters between plate and ridge, and there. */
+  static final List<Field<?>> HELD_BY = List.of(RIDGE, STRUT, STRUT_ON_WALL);
+
   static final Field<Choice<Species>> SISTER_SPECIES =
       Field.<Choice<Species>>of(Lumber.class, "species", "Sister species").named("sister_species");
 
@@ -225,13 +246,18 @@ final class FramingFields {
   static final List<Field<?>> REPORTS = List.of(REPORT, SEEN, WHERE, PlaceFields.EVIDENCE);
 
   /**
-   * What a job says of its rafters: their dead load, or the slope under the layers that make it.
+   * What a job says of its rafters: their dead load, or the slope under the layers that make it;
+   * how far they may sag, or the ceiling that says it.
    */
-  static List<Field<?>> rafters(boolean isLayered) {
+  static List<Field<?>> rafters(boolean isLayered, boolean hasCeiling) {
     return RAFTERS.stream()
         .flatMap(
             field ->
-                field == DEAD && isLayered ? Stream.of(RISE, DEAD.ifKnown()) : Stream.of(field))
+                field == DEAD && isLayered
+                    ? Stream.of(RISE, DEAD.ifKnown())
+                    : field == DEFLECTION_LIMIT && hasCeiling
+                        ? Stream.of(DEFLECTION_LIMIT.ifKnown())
+                        : Stream.of(field))
         .toList();
   }
 

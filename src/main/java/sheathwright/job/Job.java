@@ -14,8 +14,11 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
 import sheathwright.figure.Traced;
+import sheathwright.job.path.PathFields;
+import sheathwright.job.site.CoveringFields;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.Facts;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
@@ -29,7 +32,7 @@ import sheathwright.wood.Knowledge;
 /**
  * One job as its tables tell it: every input read, checked, and named as it will be in a workbook.
  */
-public final class Job {
+public final class Job implements Facts {
 
   private final Map<String, Input> facts;
   private final Map<String, Input> prices;
@@ -83,6 +86,7 @@ public final class Job {
     once(reader, tables.file("planes"), planes, PlaceFields.PLANE);
     measured(reader, tables.file("planes"));
     oneDeadLoad(reader, tables);
+    oneSagLimit(reader, tables);
     toldBySomebody(reader, tables);
     once(reader, tables.file("marks"), marks(), PlaceFields.MARK);
     once(reader, tables.file("reports"), reports, FramingFields.REPORT);
@@ -108,7 +112,7 @@ public final class Job {
     boolean levels = tables.has("readings");
     boolean surveys = tables.surveysRafters();
     boolean layered = tables.has("layers");
-    List<Field<?>> rafters = FramingFields.rafters(layered);
+    List<Field<?>> rafters = FramingFields.rafters(layered, tables.says(List.of(SiteFields.CEILING)));
     boolean hasRafters = tables.says(FramingFields.RAFTERS);
     String framing = "rafters that are checked (rafter_size and what belongs to it)";
     String stations =
@@ -118,11 +122,19 @@ public final class Job {
             : "the table readings.csv";
     return List.of(
         new Group(JobFields.JOB, true),
+        new Group(SiteFields.SPACINGS, !tables.says(List.of(SiteFields.CODE))),
+        new Group(SiteFields.SPACING_DECISION, false)
+            .needing(
+                "nail spacings that are typed (edge_spacing_in and field_spacing_in)",
+                tables.says(SiteFields.SPACINGS)),
         new Group(SiteFields.facts(layered), false),
+        new Group(PathFields.PATH, false),
+        new Group(CoveringFields.COVERING, false),
         new Group(JobFields.DECK, false),
         new Group(JobFields.PATCHES, false).needing("the table marks.csv", tables.has("marks")),
         new Group(rafters, layered || surveys),
         new Group(FramingFields.OLD_RAFTERS, false).needing(framing, hasRafters),
+        new Group(FramingFields.HELD_BY, false),
         new Group(KnownRafters.FIELDS, false).needing(framing, hasRafters),
         new Group(FramingFields.SISTER_CHOICE, false).needing(framing, hasRafters),
         new Group(JobFields.sisters(surveys), levels).needing("the table readings.csv", levels),
@@ -195,6 +207,15 @@ public final class Job {
     if (dead != null && tables.has("layers")) {
       String message = "dead_psf: layers.csv makes the dead load; take one of the two out";
       reader.problem(tables.file("job"), dead.line(), "value", message);
+    }
+  }
+
+  /** The limits of sag are given, or follow from the ceiling. */
+  private void oneSagLimit(TableReader reader, JobTables tables) {
+    Input limit = facts.get(FramingFields.DEFLECTION_LIMIT.name());
+    if (limit != null && knows(SiteFields.CEILING)) {
+      String message = "deflection_limit: the ceiling makes it; take one of the two out";
+      reader.problem(tables.file("job"), limit.line(), "value", message);
     }
   }
 
@@ -276,12 +297,12 @@ public final class Job {
     return surveys && levelsRafters();
   }
 
-  /** Whether a fact was given. */
+  @Override
   public boolean knows(Field<?> field) {
     return facts.containsKey(field.name());
   }
 
-  /** A fact as it was given. */
+  @Override
   public <T extends Traced> T fact(Field<T> field) {
     return value(facts, field);
   }
@@ -371,11 +392,22 @@ public final class Job {
   public Map<String, Traced> rafterFacts() {
     Map<String, Input> of = new LinkedHashMap<>();
     Stream.of(
-            FramingFields.rafters(!layers.isEmpty()),
+            FramingFields.rafters(!layers.isEmpty(), knows(SiteFields.CEILING)),
             FramingFields.OLD_RAFTERS,
             List.of(SiteFields.RISE),
             KnownRafters.FIELDS,
             FramingFields.SISTER_CHOICE)
+        .flatMap(List::stream)
+        .filter(this::knows)
+        .map(Field::name)
+        .forEach(name -> of.put(name, facts.get(name)));
+    return labeled(of);
+  }
+
+  /** What the job says of its site, its code and its covering, labeled. */
+  public Map<String, Traced> siteFacts() {
+    Map<String, Input> of = new LinkedHashMap<>();
+    Stream.of(SiteFields.SPACING_DECISION, SiteFields.SITE, CoveringFields.COVERING)
         .flatMap(List::stream)
         .filter(this::knows)
         .map(Field::name)

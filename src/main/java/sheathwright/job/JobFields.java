@@ -64,12 +64,6 @@ public final class JobFields {
   static final Field<Figure<Length>> SUPPORT_SPACING =
       Field.number("support_spacing_in", "Rafter or truss spacing, on center", Units.INCH, 6, 96);
 
-  static final Field<Figure<Length>> EDGE_SPACING =
-      Field.of(Nailing.class, "edge", "Nail spacing, panel edges");
-
-  static final Field<Figure<Length>> FIELD_SPACING =
-      Field.of(Nailing.class, "field", "Nail spacing, field");
-
   static final Field<Choice<YesNo>> BLOCKED_EDGES =
       Field.of(Nailing.class, "blockedEdges", "Long panel edges blocked");
 
@@ -90,8 +84,6 @@ public final class JobFields {
           PLANNED_SHEETS,
           CREDIT,
           SUPPORT_SPACING,
-          EDGE_SPACING,
-          FIELD_SPACING,
           BLOCKED_EDGES);
 
   static final Field<Choice<LumberSize>> SISTER_SIZE =

@@ -4,9 +4,11 @@ import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Density;
 import sheathwright.figure.Quantity.Pressure;
+import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.framing.rafter.BearsOnWall;
 import sheathwright.framing.rafter.Birdsmouth;
 import sheathwright.framing.rafter.DeckOff;
 import sheathwright.framing.rafter.OldRafter;
@@ -15,6 +17,9 @@ import sheathwright.framing.rafter.RafterScreening;
 import sheathwright.framing.rafter.RafterScreenings;
 import sheathwright.framing.rafter.RoofTriangle;
 import sheathwright.framing.rafter.SagLimits;
+import sheathwright.framing.rafter.Strut;
+import sheathwright.job.path.PathRafters;
+import sheathwright.job.site.SiteFields;
 import sheathwright.loads.DeadLoads;
 import sheathwright.loads.RoofLoads;
 import sheathwright.wood.ActualSize;
@@ -25,6 +30,7 @@ import sheathwright.wood.RafterSections;
 import sheathwright.wood.RafterSections.SectionProperties;
 import sheathwright.wood.Seat;
 import sheathwright.wood.ServiceConditions;
+import sheathwright.wood.WoodGravity;
 
 /**
  * A job's rafters as they are screened, from what the job knows of them, the worst where nobody
@@ -34,6 +40,7 @@ final class OldRafters {
 
   private static final double ONE_PERSON = 250;
   private static final double USUAL_ROOF_LIVE = 20;
+  private static final double LEAST_RISE = 3;
   private static final Figure<Density> DRY_WOOD =
       Figure.constant("dry_wood_pcf", 34, Units.PCF, Source.COMMON_PRACTICE);
   private static final Figure<Pressure> NO_SNOW = Figure.of(0, Units.PSF);
@@ -41,9 +48,9 @@ final class OldRafters {
   private final Job job;
   private final KnownRafters known;
 
-  OldRafters(Job job) {
+  OldRafters(Job job, KnownRafters known) {
     this.job = job;
-    known = new KnownRafters(job);
+    this.known = known;
   }
 
   /** How what they are is known. */
@@ -93,11 +100,12 @@ final class OldRafters {
   RafterScreening screening(Figure<Pressure> dead) {
     return RafterScreenings.rafterScreening(
         OldRafter.of(member(), job.fact(JobFields.SUPPORT_SPACING), triangle())
+            .strut(strut())
             .seasoned(job.wordOr(FramingFields.SEASONED, YesNo.NO)),
         Birdsmouth.of(seat()).notch(job.factOr(FramingFields.NOTCH, 0)).known(known.notch()),
         loads(dead),
         deckOff(),
-        SagLimits.live(job.fact(FramingFields.DEFLECTION_LIMIT))
+        sagLimits()
             .total(job.factOr(FramingFields.TOTAL_DEFLECTION_LIMIT, 0)));
   }
 
@@ -111,10 +119,42 @@ final class OldRafters {
     return job.knows(FramingFields.HUNG) ? known.hung(job.fact(FramingFields.HUNG)) : known;
   }
 
+  /** As it is given, or as the ceiling says. */
+  private SagLimits sagLimits() {
+    return job.knows(SiteFields.CEILING)
+        ? SagLimits.under(job.fact(SiteFields.CEILING))
+        : SagLimits.live(job.fact(FramingFields.DEFLECTION_LIMIT));
+  }
+
+  /** What a span is divided by for the sag under live load, on the job's slope. */
+  Figure<Ratio> passingLimit() {
+    return sagLimits().passing(job.factOr(FramingFields.RISE, LEAST_RISE));
+  }
+
+  /** The rafters as their joints are looked at. */
+  PathRafters joined(Figure<Pressure> dead, Condition isKnown) {
+    Member member = member();
+    RoofLoads loads = loads(dead);
+    return new PathRafters(
+        triangle(),
+        job.fact(JobFields.SUPPORT_SPACING),
+        section().thickness(),
+        WoodGravity.woodGravity(member.lumber().species()),
+        member.service(),
+        dead.plus(loads.roofLive().max(loads.snow())).as("load_of_the_joints_psf", Units.PSF),
+        isKnown);
+  }
+
   private RoofTriangle triangle() {
     return RoofTriangle.span(job.fact(FramingFields.SPAN))
-        .rise(job.factOr(FramingFields.RISE, 3))
+        .rise(job.factOr(FramingFields.RISE, LEAST_RISE))
         .tieHeight(job.factOr(FramingFields.TIE_HEIGHT, 0));
+  }
+
+  /** Where nobody has said what it stands on, it is no support. */
+  Strut strut() {
+    return Strut.at(job.factOr(FramingFields.STRUT, 0))
+        .onWall(job.wordOr(FramingFields.STRUT_ON_WALL, BearsOnWall.WALL_NOT_SEEN));
   }
 
   private RoofLoads loads(Figure<Pressure> dead) {

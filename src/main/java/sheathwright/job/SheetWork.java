@@ -13,7 +13,7 @@ import sheathwright.pricing.UnitPrice;
  *
  * @param planned the sheets that are in the price
  * @param atWorst all that the deck could take
- * @param nails in each
+ * @param nails in each where it takes the most, near the edges of the roof
  * @param plannedPrice of a planned sheet
  * @param extraPrice of one more
  * @param leveling of the rafters, if the job levels them

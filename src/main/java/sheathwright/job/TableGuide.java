@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import sheathwright.job.path.PathFields;
+import sheathwright.job.site.CoveringFields;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.Field;
 
@@ -123,11 +125,16 @@ public final class TableGuide {
       case JOB ->
           List.of(
               new Part("every job", JobFields.JOB),
+              new Part("nail spacing, needed where no code is given", SiteFields.SPACINGS),
+              new Part("nail spacing that somebody decided", SiteFields.SPACING_DECISION),
               new Part("the site and its code", SiteFields.facts(false)),
+              new Part("the joints down to the walls", PathFields.PATH),
+              new Part("a standing-seam covering", CoveringFields.COVERING),
               new Part("the deck, where it is not as usual", JobFields.DECK),
               new Part("with marks.csv", JobFields.PATCHES),
               new Part("rafters that are checked", FramingFields.RAFTERS),
               new Part("more of those rafters", FramingFields.OLD_RAFTERS),
+              new Part("what carries them besides the plate", FramingFields.HELD_BY),
               new Part("how those facts are known", KnownRafters.FIELDS),
               new Part("sisters to choose from", FramingFields.SISTER_CHOICE),
               new Part("with readings.csv", JobFields.SISTERS),

@@ -8,6 +8,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import sheathwright.catalog.Columns;
 import sheathwright.fastening.count.Nailing;
+import sheathwright.fastening.uplift.MakerSpacing;
+import sheathwright.fastening.uplift.ScrewedClips;
+import sheathwright.fastening.uplift.StandingSeam;
 import sheathwright.framing.rafter.Birdsmouth;
 import sheathwright.framing.rafter.ClearSpan;
 import sheathwright.framing.rafter.DeckOff;
@@ -15,6 +18,7 @@ import sheathwright.framing.rafter.OldRafter;
 import sheathwright.framing.rafter.RoofTriangle;
 import sheathwright.framing.rafter.SagLimits;
 import sheathwright.framing.sister.SisterLoad;
+import sheathwright.job.site.CoveringFields;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.Field;
 import sheathwright.loads.LiveLoad;
@@ -60,12 +64,17 @@ class FieldsTest {
           SisterLoad.class,
           CodeWind.class,
           RoofPlace.class,
-          GroundSnow.class);
+          GroundSnow.class,
+          StandingSeam.class,
+          ScrewedClips.class,
+          MakerSpacing.class);
 
   private static List<Field<?>> fields() {
     return Stream.of(
             JobFields.JOB,
             SiteFields.SITE,
+            SiteFields.SPACINGS,
+            CoveringFields.COVERING,
             PlaceFields.PLANES,
             OfficeFields.RATES,
             FramingFields.RAFTERS,

@@ -3,7 +3,6 @@ package sheathwright.fastening.schedule;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.fastening.strength.NailType;
-import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.OneOf;
@@ -19,9 +18,7 @@ public final class NailingSchedules {
   private static final Figure<Length> WIDE =
       Figure.constant("wide_support_spacing_in", 48, Units.INCH, NailingRow.SOURCE).symbol("48 in");
 
-  private static final Source PRESCRIPTIVE = Source.fromMemory("IRC R301.2.1.1");
-  private static final Figure<Speed> MAPPED =
-      Figure.constant("mapped_wind_mph", 115, Units.MPH, PRESCRIPTIVE).symbol("115 mph");
+  private static final Source PRESCRIPTIVE = WindDesign.PRESCRIPTIVE;
   private static final Figure<Speed> DESIGNED =
       Figure.constant("designed_wind_mph", 140, Units.MPH, PRESCRIPTIVE).symbol("140 mph");
 
@@ -119,8 +116,6 @@ public final class NailingSchedules {
         row.byWind("gable_in").as("gable_spacing_in", Units.INCH, NailingRow.SOURCE),
         row.holding("item", Units.RATIO).as("item", Units.RATIO, NailingRow.SOURCE),
         row.reason().as("reason", NailingRow.SOURCE),
-        Choice.choose(
-                blowing.isAtLeast(MAPPED), WindDesign.MAY_BE_REQUIRED, WindDesign.NOT_BY_SPEED)
-            .as("wind_design", PRESCRIPTIVE));
+        WindDesign.at(blowing));
   }
 }

@@ -7,6 +7,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.LineForce;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
@@ -61,7 +62,9 @@ public final class RafterThrusts {
       @Column("spacing_in") Figure<Length> spacing,
       @Column("load_psf") Figure<Pressure> load,
       @Column(value = "tie_height_in", preset = "0") Figure<Length> tieHeight) {
-    return thrust(new RoofTriangle(span, rise, tieHeight), spacing, load);
+    var triangle = new RoofTriangle(span, rise, tieHeight);
+    return new RafterTie(triangle.span().symbol("L"), triangle)
+        .thrust(lineLoad(RepetitiveMember.spacing(spacing), load));
   }
 
   /**
@@ -70,85 +73,89 @@ public final class RafterThrusts {
    *
    * <pre>
    * H     = w L ÷ (2 tan θ) ÷ (1 − H_C ÷ H_R)
-   * nails = H ÷ Z', up to a whole one, 3 at least
+   * computed = H ÷ Z', up to a whole one, 3 at least
+   * code     = printed ÷ (1 − H_C ÷ H_R), up to a whole one, for 16d common nails
+   * nails    = the more of the two
    * </pre>
    *
-   * <p>Does not cover the code's own table of heel joints, which this computes in place of; splices
-   * of ceiling joists, which need as many; nails too close together or to the end, which split the
-   * wood; a ridge beam, which leaves no thrust; spread walls, which are for a licensed engineer
-   * before any work. The spacing is that of the pairs that are tied: 48 in where every third pair
-   * of rafters 16 in apart has a tie. Nails nobody saw are no nails. Screening only: local code and
-   * a licensed engineer decide.
+   * <p>The code's row is that of the next flatter printed slope, wider spacing, longer roof span
+   * (twice that of a rafter) and more snow; where the snow is not said, or the table ends, there is
+   * none. It counts 16d common nails, whatever nail is asked about.
+   *
+   * <p>Does not cover splices of ceiling joists, which need as many; nails too close together or to
+   * the end, which split the wood; a ridge beam, which leaves no thrust; spread walls, which are
+   * for a licensed engineer before any work. The spacing is that of the pairs that are tied: 48 in
+   * where every third pair of rafters 16 in apart has a tie. Nails nobody saw are no nails.
+   * Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
-   * heelNails(RoofTriangle.span(ft(12)).rise(pitch(4)), in(16), psf(30), lb(138), nails(5)).nails() // 6 nails
-   * heelNails(RoofTriangle.span(ft(12)).rise(pitch(4)), in(16), psf(30), lb(138), nails(5)).ok() // no
+   * heelNails(RoofTriangle.span(ft(12)).rise(pitch(4)), in(16), psf(30), HeelJoint.lateral(lb(138)).found(nails(5))).nails() // 6 nails
+   * heelNails(RoofTriangle.span(ft(14)).rise(pitch(4)), in(16), psf(30), HeelJoint.lateral(lb(138)).snow(TO_30)).codeNails() // 8 nails
    * }</pre>
    *
    * @param triangle of one rafter and its tie
    * @param spacing of the pairs that are tied, 4 in to 48 in
    * @param load all load on the horizontal projection, 1 psf to 400 psf
-   * @param lateral Z' of one nail, adjusted, 1 lb to 1000 lb
-   * @param found nails at each joint, 0 to 100
-   * @return pull in pounds at each tied pair, nails for it, how many are missing, and whether none
-   *     is
+   * @param joint its nails, and the snow by which the code prints them
+   * @return pull in pounds at each tied pair, nails for it by statics and by the code's table, how
+   *     many are missing, and whether none is
    * @throws RefusedException if a number lies outside its range, or the tie stands above the lower
    *     third of the roof
-   * @see "derived: statics of a three-hinged frame; three nails at least from memory, IRC Table
-   *     R602.3(1)"
+   * @see "derived: statics of a three-hinged frame; IRC 2018 Table R802.5.2, from memory; three
+   *     nails at least from memory, IRC Table R602.3(1)"
    */
   @LibraryFunction
   public static HeelNails heelNails(
       RoofTriangle triangle,
       @Column("spacing_in") Figure<Length> spacing,
       @Column("load_psf") Figure<Pressure> load,
-      @Column("adjusted_lb") Figure<Force> lateral,
-      @Column(value = "nails_found", unit = "nail", preset = "0") Figure<Nails> found) {
-    var each =
-        lateral
-            .within(
-                "adjusted_lb",
-                Units.POUND,
-                Limits.between(1, 1000, "adjusted_lateral gives it; 130 is usual of a 16d nail"))
-            .symbol("Z'");
-    var there =
-        found.within(
-            "nails_found",
-            Units.NAIL,
-            Limits.between(0, 100, "at each joint, as seen; 0 if nobody looked"));
-
-    var pull = thrust(triangle, spacing, load).symbol("H");
-    var needed =
-        pull.dividedBy(each)
+      HeelJoint joint) {
+    var apart = RepetitiveMember.spacing(spacing);
+    var tie = new RafterTie(triangle.span().symbol("L"), triangle);
+    var pull = tie.thrust(lineLoad(apart, load)).symbol("H");
+    var computed =
+        pull.dividedBy(joint.lateral())
             .in(Units.RATIO)
             .roundedUp()
             .counting(Units.NAIL)
             .max(LEAST_NAILS)
-            .as("nails", Units.NAIL, pull.source());
-    var missing = needed.minus(there).max(NO_NAILS).as("nails_missing", Units.NAIL);
-    return new HeelNails(pull, needed, missing, missing.isAtMost(NO_NAILS).as("ok"));
+            .as("computed_nails", Units.NAIL, pull.source());
+    var row = new HeelRow(tie, triangle, apart, joint.snow().choice());
+    var isPrinted = row.isPrinted();
+    var printed = row.nails();
+    var code =
+        Figure.choose(isPrinted, printed, Figure.none("no row", Units.NAIL))
+            .as("code_nails", Units.NAIL, HeelRow.TABLE.source());
+    var more = computed.max(printed).as("more_nails", Units.NAIL);
+    var needed = Figure.choose(isPrinted, more, computed).as("nails", Units.NAIL, pull.source());
+    var missing = needed.minus(joint.found()).max(NO_NAILS).as("nails_missing", Units.NAIL);
+    return new HeelNails(
+        pull, computed, code, needed, missing, missing.isAtMost(NO_NAILS).as("ok"));
   }
 
-  private static Figure<Force> thrust(
-      RoofTriangle triangle, Figure<Length> spacing, Figure<Pressure> load) {
-    var s = RepetitiveMember.spacing(spacing);
+  private static Figure<LineForce> lineLoad(Figure<Length> spacing, Figure<Pressure> load) {
     var q =
         load.within("load_psf", Units.PSF, Limits.between(1, 400, "dead and roof live or snow"))
             .symbol("q");
-    var w = q.times(s).as("load_lb_per_in", Units.POUND_PER_INCH, SimpleSpan.STATICS).symbol("w");
-    return new RafterTie(triangle.span().symbol("L"), triangle).thrust(w);
+    return q.times(spacing)
+        .as("load_lb_per_in", Units.POUND_PER_INCH, SimpleSpan.STATICS)
+        .symbol("w");
   }
 
   /**
    * The joint that keeps a pair of rafters from pushing the walls apart.
    *
    * @param thrust at each tied pair
-   * @param nails that hold it
+   * @param computed nails that hold it
+   * @param codeNails that the code prints for it, if it prints any
+   * @param nails the more of the two
    * @param missing of them
    * @param ok whether none is missing
    */
   public record HeelNails(
       @Column("thrust_lb") Figure<Force> thrust,
+      @Column(value = "computed_nails", unit = "nail") Figure<Nails> computed,
+      @Column(value = "code_nails", unit = "nail") Figure<Nails> codeNails,
       @Column(value = "nails", unit = "nail") Figure<Nails> nails,
       @Column(value = "nails_missing", unit = "nail") Figure<Nails> missing,
       @Column("ok") Choice<YesNo> ok) {}

@@ -32,6 +32,7 @@ final class RafterTie {
   private final Figure<Length> height;
   private final Figure<Length> ridge;
   private final Figure<Ratio> slopeFactor;
+  private final Figure<Ratio> partAbove;
 
   /** Up to which part of the ridge's height a tie stands. */
   enum Height implements Option<Height> {
@@ -75,6 +76,10 @@ final class RafterTie {
                     + " end; a licensed engineer decides")
             .as("counted_tie_height_in", Units.INCH, FACTORS.source())
             .symbol("H_C");
+    partAbove =
+        ONE.minus(height.dividedBy(ridge))
+            .as("part_above_the_tie", Units.RATIO, FRAME)
+            .symbol("(1 − H_C/H_R)");
   }
 
   /** What spans are multiplied by. */
@@ -90,14 +95,15 @@ final class RafterTie {
 
   /** w L ÷ (2 tan θ (1 − H_C ÷ H_R)): what the tie of one pair holds. */
   Figure<Force> thrust(Figure<LineForce> load) {
-    var lever =
-        ONE.minus(height.dividedBy(ridge))
-            .as("part_above_the_tie", Units.RATIO, FRAME)
-            .symbol("(1 − H_C/H_R)");
     return load.times(span)
         .dividedBy(TWO.times(rise))
-        .dividedBy(lever)
+        .dividedBy(partAbove)
         .as("thrust_lb", Units.POUND, FRAME);
+  }
+
+  /** How much of the ridge's height stands above the tie. */
+  Figure<Ratio> partAbove() {
+    return partAbove;
   }
 
   /** The rafter along its slope. */

@@ -8,14 +8,11 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Option;
-import sheathwright.figure.Quantity;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Speed;
-import sheathwright.figure.Shown;
 import sheathwright.figure.Table;
-import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.loads.wind.CodeWind;
@@ -29,11 +26,12 @@ public final class RafterUplifts {
       Published.table(
           "irc/2018/uplift-connections.csv", "uplift_connections", "uplift connections", 3);
   private static final List<Figure<Length>> SPACINGS =
-      printed("printed_spacing_%s_in", Units.INCH, 12, 16, 24);
+      PrintedHeadings.printed("printed_spacing_%s_in", TABLE, Units.INCH, 12, 16, 24);
   private static final List<Figure<Length>> SPANS =
-      printed("printed_span_%s_ft", Units.FOOT, 12, 18, 24, 28, 32, 36, 42, 48);
+      PrintedHeadings.printed(
+          "printed_span_%s_ft", TABLE, Units.FOOT, 12, 18, 24, 28, 32, 36, 42, 48);
   private static final List<Figure<Speed>> WINDS =
-      printed("printed_wind_%s_mph", Units.MPH, 110, 115, 120, 130, 140);
+      PrintedHeadings.printed("printed_wind_%s_mph", TABLE, Units.MPH, 110, 115, 120, 130, 140);
   private static final Figure<Ratio> STEEP =
       Figure.constant("steep_rise_in_12", 5, Units.RISE_IN_12, TABLE.source()).symbol("5 in 12");
   private static final Figure<Force> NOTHING = Figure.of(0, Units.POUND);
@@ -111,40 +109,14 @@ public final class RafterUplifts {
         TABLE
             .numberAt(
                 Units.POUND,
-                upTo("wind_column", "at_", v, WINDS),
-                upTo("spacing_row", "", s, SPACINGS),
-                upTo("span_row", "", span, SPANS),
+                PrintedHeadings.nextLarger("wind_column", "at_", v, WINDS),
+                PrintedHeadings.nextLarger("spacing_row", "", s, SPACINGS),
+                PrintedHeadings.nextLarger("span_row", "", span, SPANS),
                 Choice.choose(slope.isLessThan(STEEP), Pitch.BELOW_5, Pitch.FROM_5).as("pitch_row"))
             .onlyIf(wind.exposure().choice().is(Exposure.EXPOSURE_B), NOT_READ)
             .as("uplift_lb", Units.POUND, TABLE.source());
     var missing = uplift.minus(there).max(NOTHING).as("missing_lb", Units.POUND);
     return new UpliftTie(uplift, missing, missing.isAtMost(NOTHING).as("ok"));
-  }
-
-  /** The heading of the next larger printed number. */
-  private static <Q extends Quantity> Choice<String> upTo(
-      String name, String before, Figure<Q> given, List<Figure<Q>> printed) {
-    Choice<String> heading = heading(before, printed.get(printed.size() - 1));
-    for (int i = printed.size() - 2; i >= 0; i--) {
-      heading =
-          Choice.choose(given.isAtMost(printed.get(i)), heading(before, printed.get(i)), heading)
-              .as(i == 0 ? name : name + "_from_" + i);
-    }
-    return heading;
-  }
-
-  private static Choice<String> heading(String before, Figure<?> printed) {
-    return Choice.literal(before + Shown.plain(printed.value()));
-  }
-
-  private static <Q extends Quantity> List<Figure<Q>> printed(
-      String name, Unit<Q> unit, Integer... numbers) {
-    return List.of(numbers).stream()
-        .map(
-            number ->
-                Figure.constant(name.formatted(number), number, unit, TABLE.source())
-                    .symbol(number + " " + unit.symbol()))
-        .toList();
   }
 
   /**

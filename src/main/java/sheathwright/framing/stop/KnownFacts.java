@@ -23,7 +23,8 @@ public record KnownFacts(Figure<Ratio> unknown, Figure<Ratio> assumed) {
     return new KnownFacts(RepairStops.ONE, assumed);
   }
 
-  private Condition noneUnknown() {
+  /** Whether somebody knows each of them, or takes it to be so. */
+  public Condition noneUnknown() {
     return unknown.isAtMost(RepairStops.NONE);
   }
 

@@ -2,6 +2,7 @@ package sheathwright.job.site;
 
 import java.util.List;
 import java.util.stream.Stream;
+import sheathwright.fastening.count.Nailing;
 import sheathwright.fastening.schedule.NailingCode;
 import sheathwright.fastening.strength.NailType;
 import sheathwright.figure.Choice;
@@ -12,6 +13,7 @@ import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Speed;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.framing.rafter.Ceiling;
 import sheathwright.framing.rafter.RoofTriangle;
 import sheathwright.job.table.Field;
 import sheathwright.loads.snow.GroundSnow;
@@ -67,9 +69,6 @@ public final class SiteFields {
   public static final Field<Choice<Ceiling>> CEILING =
       Field.word("ceiling", "Ceiling below the rafters", Ceiling.class).ifKnown();
 
-  public static final Field<Choice<RafterStamp>> RAFTER_STAMP =
-      Field.word("rafter_stamp", "Grade stamp on the rafters", RafterStamp.class).ifKnown();
-
   public static final Field<Figure<Length>> PANEL_THICKNESS =
       Field.number("panel_thickness_in", "New panels, thickness", Units.INCH, 0.25, 1.5).ifKnown();
 
@@ -87,11 +86,24 @@ public final class SiteFields {
   public static final Field<Choice<YesNo>> RING_SHANK =
       Field.word("ring_shank", "Deck nail, ring shank", YesNo.class).ifKnown();
 
-  public static final Field<Choice<String>> SPACING_DECIDED_BY =
-      Field.line("spacing_decided_by", "Nail spacing decided by").ifKnown();
+  public static final Field<Figure<Length>> EDGE_SPACING =
+      Field.of(Nailing.class, "edge", "Nail spacing, panel edges");
 
-  public static final Field<Choice<String>> SPACING_DECIDED_WHY =
-      Field.line("spacing_decided_why", "Why so").ifKnown();
+  public static final Field<Figure<Length>> FIELD_SPACING =
+      Field.of(Nailing.class, "field", "Nail spacing, field");
+
+  /** Needed where no code says it; else it is held against the code's. */
+  public static final List<Field<?>> SPACINGS = List.of(EDGE_SPACING, FIELD_SPACING);
+
+  static final Field<Choice<String>> SPACING_DECIDED_BY =
+      Field.line("spacing_decided_by", "Nail spacing decided by");
+
+  static final Field<Choice<String>> SPACING_DECIDED_WHY =
+      Field.line("spacing_decided_why", "Why the nail spacing was decided so");
+
+  /** With these, what was typed stands, whatever the code asks. */
+  public static final List<Field<?>> SPACING_DECISION =
+      List.of(SPACING_DECIDED_BY, SPACING_DECIDED_WHY);
 
   /** The site and its code; whatever is left out is said not to have been looked at. */
   public static final List<Field<?>> SITE =
@@ -105,14 +117,11 @@ public final class SiteFields {
           BUILDING_WIDTH,
           GROUND_SNOW,
           CEILING,
-          RAFTER_STAMP,
           PANEL_THICKNESS,
           PANEL_KIND,
           PANEL_RATING,
           NAIL,
-          RING_SHANK,
-          SPACING_DECIDED_BY,
-          SPACING_DECIDED_WHY);
+          RING_SHANK);
 
   /** The same with the slope, unless the layers of the roof ask for it already. */
   public static List<Field<?>> facts(boolean isLayered) {

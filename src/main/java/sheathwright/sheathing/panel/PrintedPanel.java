@@ -97,6 +97,16 @@ final class PrintedPanel {
     return counted.as("counted_as");
   }
 
+  /** The least thickness that the table prints for a rating. */
+  static Figure<Length> least(SpanRating rating) {
+    return TABLE.number(Units.INCH, LEAST, rating);
+  }
+
+  /** How far a panel of that thickness reaches with nothing under its long edges. */
+  static Figure<Length> unsupported(SpanRating rating) {
+    return TABLE.number(Units.INCH, "unsupported_in", rating);
+  }
+
   /** The greatest span with the long edges supported. */
   Figure<Length> supportedSpan() {
     return printed("supported_in", Units.INCH);

@@ -64,6 +64,7 @@ public final class JobBook {
         JobTabs.of(book, estimate, estimate.job().fact(JobFields.JOB_NAME).value() + " · " + kind);
     KnownPage.write(tabs.known(), estimate, quote, levels);
     DeckPages.found(tabs.found(), estimate);
+    StopPage.write(tabs.stops(), estimate);
     DeckPages.work(tabs.work(), estimate);
     levels.charts(tabs.work());
     Sections.cautions(tabs.work());
@@ -71,7 +72,7 @@ public final class JobBook {
     Listing lines = CostPage.write(tabs.costs(), estimate, quote);
     ProofPage.write(tabs.proof(), estimate);
     new FrontPage(book, tabs.front(), estimate, quote).write(lines);
-    Selfcheck selfcheck = new Selfcheck(ties());
+    Selfcheck selfcheck = new Selfcheck(ties(), estimate.checksNotLookedAt());
     selfcheck.write(tabs.check(), List.of(quote.total(), quote.worstCase()));
     Sections.titles(book, selfcheck);
     return book.finished(tabs.working(), tabs.tables());

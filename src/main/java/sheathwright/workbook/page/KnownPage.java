@@ -1,5 +1,6 @@
 package sheathwright.workbook.page;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Traced;
@@ -16,7 +17,11 @@ final class KnownPage {
   static void write(Tab tab, Estimate estimate, QuoteLines quote, LevelPages levels) {
     Job job = estimate.job();
     tab.heading("Facts of the job");
-    entries(tab, job.labeledFacts());
+    Map<String, Traced> facts = new LinkedHashMap<>(job.labeledFacts());
+    facts.keySet().removeAll(job.siteFacts().keySet());
+    entries(tab, facts);
+    SitePage.known(tab, estimate, job.siteFacts());
+    unsaid(tab, estimate);
     DeckPages.measured(tab, estimate);
     levels.readings(tab);
     if (tab.audience().isOffice()) {
@@ -28,6 +33,16 @@ final class KnownPage {
       tab.heading("Prices, as quoted");
       tab.entry("An extra sheet", quote.extraSheet(), "");
       tab.entry("Credit for a sheet not needed", quote.credit(), "");
+    }
+  }
+
+  /** What nobody has looked at yet has cells of its own, so that it can be said later. */
+  private static void unsaid(Tab tab, Estimate estimate) {
+    Map<String, Traced> unsaid = estimate.loadPath().unsaid();
+    if (!unsaid.isEmpty()) {
+      tab.heading("Not looked at yet");
+      tab.note("Whoever looks fills these in; the page Proof follows.");
+      entries(tab, unsaid);
     }
   }
 

@@ -1,9 +1,11 @@
 package sheathwright.workbook.page;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.List;
+import java.util.stream.Stream;
 import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
-import sheathwright.figure.Figure;
 import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
@@ -11,6 +13,7 @@ import sheathwright.framing.rafter.RafterScreening;
 import sheathwright.framing.sister.SisterSizes;
 import sheathwright.job.Estimate;
 import sheathwright.job.Framing;
+import sheathwright.job.path.LoadPath;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Look.Part;
 import sheathwright.workbook.book.Page;
@@ -23,6 +26,7 @@ final class ProofPage {
 
   private static final List<String> HEADINGS =
       List.of("Check", "Demand", "Capacity", "Unit", "Ratio", "OK", "Reference");
+  private static final Choice<String> HOLDS = Choice.literal("holds");
   private static final int ASKED = 1;
   private static final int GIVEN = 2;
   private static final int UNIT = 3;
@@ -47,10 +51,11 @@ final class ProofPage {
       tab.caution(Cautions.SCREENING);
     }
     if (!framing.checks().isEmpty()) {
-      checks(tab, framing.checks(), framing, "STOP");
+      checks(tab, framing.checks(), framing.holding(), "STOP");
       tab.audience().keyToMarks().ifPresent(tab::note);
     }
     tab.verdict("Decision", framing.decision());
+    tab.note("Each finding, who decides about it and what may go on meanwhile: " + StopPage.TAB + ".");
     tab.entry("May the crew repair them", framing.mayRepair(), "");
     framing.rafters().ifPresent(screening -> answers(tab, screening));
     tab.caution(Cautions.SISTERS);
@@ -64,12 +69,19 @@ final class ProofPage {
       tab.note(
           "To try another species, grade or size, change it on What we know: this page follows.");
     }
-    tab.heading("The nails");
-    tab.link(
-        "Nails in each sheet",
-        estimate.nailsInASheet(),
-        "at the spacing in What we know; local code decides it");
+    loadPath(tab, estimate.loadPath());
+    tab.heading("The deck in the wind, and over its supports");
+    checks(tab, estimate.site().checks(), HOLDS, "falls short");
+    SitePage.proof(tab, estimate);
     Sections.cautions(tab);
+  }
+
+  private static void loadPath(Tab tab, LoadPath path) {
+    tab.heading("Down to the walls");
+    tab.note(
+        "What is not looked at is neither sound nor unsound: nobody knows. What the cells under Not looked at yet on"
+            + " What we know are filled with is checked here.");
+    checks(tab, path.checks(), HOLDS, "falls short");
   }
 
   /** How what the checks were made from is known, and what is taken where it is not. */
@@ -100,7 +112,7 @@ final class ProofPage {
     tab.heading("While the deck is off");
     tab.note(
         "Without its deck nothing holds a rafter's upper edge but battens and braces; it can roll over before it breaks.");
-    checks(tab, screening.deckOffChecks(), framing, "BRACE");
+    checks(tab, screening.deckOffChecks(), framing.holding(), "BRACE");
     tab.entry(
         "Braces at most this far apart",
         screening.deckOffBrace(),
@@ -126,46 +138,48 @@ final class ProofPage {
         "Each number is the part used up of what is allowed, 1 at most. Graded stock only: a stick ripped from a wider one has no grade.");
   }
 
-  private static void checks(Tab tab, List<Check> checks, Framing framing, String otherwise) {
+  private static void checks(
+      Tab tab, List<Check> checks, Choice<String> holding, String otherwise) {
     int head = tab.line();
     for (int column = 0; column < HEADINGS.size(); column++) {
       boolean right = column == ASKED || column == GIVEN || column == USED;
       tab.text(
           head, column, HEADINGS.get(column), right ? Part.COLUMN_HEAD_RIGHT : Part.COLUMN_HEAD);
     }
-    checks.forEach(check -> line(tab, check, verdict(check, framing, otherwise)));
+    checks.forEach(check -> line(tab, check, holding, otherwise));
     tab.skip(1);
   }
 
-  private static void line(Tab tab, Check check, Choice<String> verdict) {
+  /** What was counted holds as it is; a ratio no better than what it was made from is known. */
+  private static void line(Tab tab, Check check, Choice<String> holding, String otherwise) {
     int line = tab.line();
     String what = check.what().substring(0, 1).toUpperCase() + check.what().substring(1);
     tab.text(line, 0, what, Part.LABEL);
-    tab.value(line, ASKED, check.demand(), Part.RESULT);
-    tab.value(line, GIVEN, check.capacity(), Part.RESULT);
-    tab.text(line, UNIT, Tab.unitBeside(check.demand()), Part.UNIT);
-    tab.value(line, USED, check.ratio(), Part.RESULT);
-    tab.stop(line, VERDICT, verdict);
     String rule = rule(tab, check);
+    if (check.isLive()) {
+      tab.value(line, ASKED, check.demand(), Part.RESULT);
+      tab.value(line, GIVEN, check.capacity(), Part.RESULT);
+      tab.text(line, UNIT, Tab.unitBeside(check.demand()), Part.UNIT);
+      tab.value(line, USED, check.ratio(), Part.RESULT);
+      tab.stop(
+          line, VERDICT, check.verdict(check.ratio().isNamed() ? holding : HOLDS, otherwise));
+    } else {
+      tab.text(line, VERDICT, "not looked at", Part.VERDICT);
+    }
     tab.text(line, RULE, rule, Part.NOTE);
     tab.row(line).height(Tab.LINE_HEIGHT * (1 + rule.length() / RULE_CHARACTERS) + 4);
   }
 
-  /** What was counted holds as it is; a ratio no better than what it was made from is known. */
-  private static Choice<String> verdict(Check check, Framing framing, String otherwise) {
-    boolean isCount = check.ratio().isAbsent();
-    Figure<?> named = isCount ? check.demand() : check.ratio();
-    Choice<String> holding = isCount ? Choice.literal("holds") : framing.holding();
-    return Choice.choose(check.ok(), holding, Choice.literal(otherwise))
-        .as(named.name() + "_verdict", Source.ARITHMETIC);
-  }
-
   private static String rule(Tab tab, Check check) {
-    String asked = said(tab, check.demand());
-    String given = said(tab, check.capacity());
-    return asked.equals(given) || given.isEmpty()
-        ? asked
-        : asked.isEmpty() ? given : asked + "; " + given;
+    if (!check.isLive()) {
+      return check.outcome().words();
+    }
+    return Stream.concat(
+            check.look().map(look -> "needs " + look.what()).stream(),
+            Stream.of(said(tab, check.demand()), said(tab, check.capacity())))
+        .filter(text -> !text.isEmpty())
+        .distinct()
+        .collect(joining("; "));
   }
 
   private static String said(Tab tab, Traced value) {

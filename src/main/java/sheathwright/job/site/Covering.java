@@ -1,0 +1,76 @@
+package sheathwright.job.site;
+
+import java.util.EnumMap;
+import java.util.Map;
+import sheathwright.fastening.uplift.ClipSpacing;
+import sheathwright.fastening.uplift.ClipSpacings;
+import sheathwright.fastening.uplift.MakerSpacing;
+import sheathwright.fastening.uplift.StandingSeam;
+import sheathwright.figure.Check;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Units;
+import sheathwright.job.table.Facts;
+
+/** The clips of a job's standing-seam covering: how far apart they may stand, zone by zone. */
+public final class Covering {
+
+  private final Facts said;
+  private final Map<RoofArea, ClipSpacing> clips = new EnumMap<>(RoofArea.class);
+  private final Map<RoofArea, Figure<Length>> used = new EnumMap<>(RoofArea.class);
+
+  Covering(Facts said, SiteWind wind) {
+    this.said = said;
+    StandingSeam panel =
+        StandingSeam.tested(
+                said.figure(CoveringFields.SEAM), said.figure(CoveringFields.CLIP))
+            .cover(said.figure(CoveringFields.COVER));
+    MakerSpacing maker =
+        MakerSpacing.tested(said.figure(CoveringFields.TESTED))
+            .most(said.figure(CoveringFields.MOST));
+    for (RoofArea area : RoofArea.values()) {
+      ClipSpacing limit =
+          ClipSpacings.clipSpacingLimit(
+              said.figure(CoveringFields.SCREW),
+              said.figure(CoveringFields.SCREWS),
+              panel,
+              maker,
+              wind.uplift(area));
+      Figure<Length> spacing =
+          limit.spacing().as("clip_spacing_%s_in".formatted(area.word()), Units.INCH);
+      clips.put(
+          area,
+          new ClipSpacing(
+              spacing, limit.governs().as("clip_spacing_%s_governs".formatted(area.word()))));
+      used.put(
+          area,
+          said.knows(CoveringFields.CLIP_SPACING)
+              ? said.fact(CoveringFields.CLIP_SPACING)
+              : spacing.roundedDown().as("clips_apart_%s_in".formatted(area.word()), Units.INCH));
+    }
+  }
+
+  /** Whether the job says how its covering is held. */
+  public boolean isKnown() {
+    return said.knows(CoveringFields.SEAM);
+  }
+
+  /** How far apart clips may stand in a part of the roof; refused where nobody can say. */
+  public ClipSpacing clips(RoofArea area) {
+    return clips.get(area);
+  }
+
+  /** What is screwed down: as it was set, or else by whole inches as close as the wind asks. */
+  public Figure<Length> used(RoofArea area) {
+    return used.get(area);
+  }
+
+  /** The clips that are screwed down against the wind in a part of the roof. */
+  Check uplift(RoofArea area) {
+    return Check.of(
+        "clips of the covering against uplift, %s".formatted(area.word()),
+        "covering_uplift_%s_ratio".formatted(area.word()),
+        used(area),
+        clips(area).spacing());
+  }
+}
