@@ -81,6 +81,7 @@ final class QuoteCommand implements Callable<Integer> {
     if (!estimate.stopTie().holds().holds()) {
       err.println(
           estimate.framing().decision() + "; until then nobody repairs the rafters by this quote");
+      estimate.framing().stops().lines().forEach(err::println);
     }
     ProblemLines.of(estimate.job().questions()).forEach(each -> err.println("question: " + each));
     estimate.ties().stream()

@@ -59,6 +59,11 @@ public final class Choice<E> implements Traced, OneOf<E> {
     return new Choice<>("", before + after, null, step, Source.ARITHMETIC);
   }
 
+  static Choice<String> lookedUp(
+      String words, Refusal refusal, Step.LookedUp step, Source source) {
+    return new Choice<>("", words, refusal, step, source);
+  }
+
   /** The one word if the condition holds, else the other. */
   public static <E> Choice<E> choose(Condition when, OneOf<E> then, OneOf<E> otherwise) {
     Step step = new Step.Chosen(when, then.choice(), otherwise.choice());

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -34,25 +34,56 @@ public record Table(
     return numberAt(unit, Choice.literal(column), rowKeys);
   }
 
+  /** The words in a named column of the row that the keys find. */
+  public Choice<String> words(String column, OneOf<?>... rowKeys) {
+    Step.LookedUp step = lookUp(Choice.literal(column), rowKeys);
+    Refusal refusal = refusalBehind(step);
+    if (refusal != null) {
+      return Choice.lookedUp(null, refusal, step, source);
+    }
+    Optional<String> cell = cell(plain(step), column);
+    return cell.isPresent()
+        ? Choice.lookedUp(cell.get(), null, step, source)
+        : Choice.lookedUp(null, notHeld(plain(step), column), step, source);
+  }
+
+  private int place(String column) {
+    return keys.size() + columns.indexOf(column);
+  }
+
   /** The value in a column that is itself chosen. */
   public <Q extends Quantity> Figure<Q> numberAt(
       Unit<Q> unit, OneOf<?> column, OneOf<?>... rowKeys) {
+    Step.LookedUp step = lookUp(column.choice(), rowKeys);
+    Refusal refusal = refusalBehind(step);
+    if (refusal != null) {
+      return Figure.lookedUp(0, refusal, unit, step, source);
+    }
+    List<String> words = plain(step);
+    String heading = column.choice().plain();
+    Optional<String> value = cell(words, heading);
+    return value.isPresent()
+        ? Figure.lookedUp(Double.parseDouble(value.get()), null, unit, step, source)
+        : Figure.lookedUp(0, notHeld(words, heading), unit, step, source);
+  }
+
+  private Step.LookedUp lookUp(Choice<?> column, OneOf<?>... rowKeys) {
     List<Choice<?>> found = new ArrayList<>();
     for (OneOf<?> key : rowKeys) {
       found.add(key.choice());
     }
-    Step.LookedUp step = new Step.LookedUp(this, List.copyOf(found), column.choice());
-    Refusal refusal =
-        step.operands().stream().flatMap(key -> key.refusal().stream()).findFirst().orElse(null);
-    if (refusal != null) {
-      return Figure.lookedUp(0, refusal, unit, step, source);
-    }
-    List<String> words = found.stream().map(Choice::plain).toList();
-    String heading = column.choice().plain();
-    OptionalDouble value = value(words, heading);
-    return value.isPresent()
-        ? Figure.lookedUp(value.getAsDouble(), null, unit, step, source)
-        : Figure.lookedUp(0, notHeld(words, heading), unit, step, source);
+    return new Step.LookedUp(this, List.copyOf(found), column);
+  }
+
+  private static Refusal refusalBehind(Step.LookedUp step) {
+    return step.operands().stream()
+        .flatMap(key -> key.refusal().stream())
+        .findFirst()
+        .orElse(null);
+  }
+
+  private static List<String> plain(Step.LookedUp step) {
+    return step.rowKeys().stream().map(Choice::plain).toList();
   }
 
   /** The range of joined row keys in a workbook. */
@@ -75,13 +106,11 @@ public record Table(
     return name + "_head";
   }
 
-  private OptionalDouble value(List<String> words, String heading) {
-    int column = columns.indexOf(heading);
+  private Optional<String> cell(List<String> words, String heading) {
     return rows.stream()
-        .filter(row -> column >= 0 && row.subList(0, keys.size()).equals(words))
-        .map(row -> row.get(keys.size() + column))
+        .filter(row -> columns.contains(heading) && row.subList(0, keys.size()).equals(words))
+        .map(row -> row.get(place(heading)))
         .filter(cell -> !cell.isEmpty())
-        .mapToDouble(Double::parseDouble)
         .findFirst();
   }
 

@@ -173,7 +173,7 @@ public final class Estimate {
   /** That nobody has to decide before the crew repairs. */
   public Tie stopTie() {
     return new Tie(
-        "Somebody looked at the rafters and nothing stops their repair; if not, a licensed engineer decides first",
+        "Somebody looked at the rafters and nothing stops their repair; if not, whoever the first page names decides first",
         framing.mayRepair().is(YesNo.YES));
   }
 

@@ -14,16 +14,24 @@ import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.framing.rafter.BearsOnWall;
 import sheathwright.framing.rafter.RafterScreening;
 import sheathwright.framing.sister.SisterSizes;
+import sheathwright.framing.stop.CoveringChange;
 import sheathwright.framing.stop.KnownFacts;
 import sheathwright.framing.stop.RepairDecision;
+import sheathwright.framing.stop.RepairDecision.Decision;
+import sheathwright.framing.stop.ReckonedStops;
+import sheathwright.framing.stop.Ridge;
+import sheathwright.framing.stop.StopFinding;
 import sheathwright.framing.stop.StopReports;
+import sheathwright.framing.stop.StopReports.Report;
 import sheathwright.job.path.PathRafters;
 import sheathwright.job.table.Row;
 import sheathwright.loads.DeadLoad;
 import sheathwright.loads.DeadLoads;
 import sheathwright.loads.Layer;
+import sheathwright.loads.LayerFate;
 
 /** What a job's rafters can carry, what was reported of them, and whether they may be repaired. */
 public final class Framing {
@@ -35,7 +43,6 @@ public final class Framing {
   private final PathRafters joined;
   private final SisterSizes sisters;
   private final Roll layers;
-  private final boolean saysMore;
   private final StopReports reports;
   private final KnownRafters known;
   private final KnownFacts facts;
@@ -43,7 +50,6 @@ public final class Framing {
   private final RepairDecision decision;
 
   Framing(Job job, KnownRafters known) {
-    saysMore = !job.reports().isEmpty() || job.knows(SurveyFields.IS_TRUSS);
     layers =
         job.layers().isEmpty()
             ? null
@@ -57,14 +63,47 @@ public final class Framing {
     reports =
         new StopReports(
             job.reports().stream().map(Framing::report).toList(),
-            job.knows(SurveyFields.IS_TRUSS)
-                ? Optional.of(job.fact(SurveyFields.IS_TRUSS))
-                : Optional.empty());
+            reckoned(job));
     facts = reports.known(isKnown ? known.facts() : KnownFacts.ALL);
     holding = facts.holding();
     joined = isKnown ? old.joined(dead, facts.areSound()) : null;
-    decision =
-        isKnown ? reports.decision(rafters.ok().is(YesNo.YES), facts) : reports.decision();
+    decision = isKnown ? reports.decision(facts) : reports.decision();
+  }
+
+  /** What follows from the job's numbers and words, as far as it gives them. */
+  private List<Report> reckoned(Job job) {
+    List<Report> found = new ArrayList<>();
+    if (job.knows(SurveyFields.IS_TRUSS)) {
+      Condition areTrusses = job.fact(SurveyFields.IS_TRUSS).is(YesNo.YES);
+      found.add(
+          Report.reckoned("framed so", ReckonedStops.trusses(areTrusses), "every rafter"));
+    }
+    rafters()
+        .map(screening -> screening.ok().is(YesNo.YES))
+        .map(ReckonedStops::strength)
+        .ifPresent(
+            strength -> found.add(Report.reckoned("screening", strength, "the worst rafter")));
+    if (job.knows(FramingFields.RISE)) {
+      Choice<StopFinding> ridge =
+          ReckonedStops.ridgeStop(
+              job.fact(FramingFields.RISE), job.wordOr(FramingFields.RIDGE, Ridge.RIDGE_NOT_SEEN));
+      found.add(Report.reckoned("slope", ridge, "the ridge"));
+    }
+    if (job.knows(FramingFields.STRUT_ON_WALL)) {
+      Condition standsOnNothing = job.fact(FramingFields.STRUT_ON_WALL).is(BearsOnWall.ON_NO_WALL);
+      found.add(
+          Report.reckoned("strut", ReckonedStops.strut(standsOnNothing), "below the rafters"));
+    }
+    change()
+        .map(ReckonedStops::coveringStop)
+        .ifPresent(covering -> found.add(Report.reckoned("covering", covering, "the whole roof")));
+    return found;
+  }
+
+  private Optional<CoveringChange> change() {
+    return layers()
+        .filter(DeadLoad::saysWhatChanges)
+        .map(roll -> CoveringChange.from(DeadLoad.comingOff(roll)).to(DeadLoad.goingOn(roll)));
   }
 
   private Figure<Pressure> dead(Job job, OldRafters rafters) {
@@ -82,11 +121,12 @@ public final class Framing {
     return Layer.of(
         row.of(FramingFields.MATERIAL),
         row.of(FramingFields.LAYER_COUNT),
-        row.has(FramingFields.THICKNESS) ? row.of(FramingFields.THICKNESS) : NO_THICKNESS);
+            row.has(FramingFields.THICKNESS) ? row.of(FramingFields.THICKNESS) : NO_THICKNESS)
+        .fate(row.has(FramingFields.FATE) ? row.of(FramingFields.FATE) : LayerFate.STAYS.choice());
   }
 
-  private static StopReports.Report report(Row row) {
-    return new StopReports.Report(
+  private static Report report(Row row) {
+    return new Report(
         row.of(FramingFields.REPORT),
         row.of(FramingFields.SEEN),
         row.of(FramingFields.WHERE),
@@ -97,7 +137,7 @@ public final class Framing {
   public List<Check> checks() {
     List<Check> checks = new ArrayList<>();
     rafters().map(RafterScreening::checks).ifPresent(checks::addAll);
-    if (saysMore) {
+    if (!reports.findings().rows().isEmpty()) {
       checks.add(reports.check());
     }
     return checks;
@@ -166,23 +206,28 @@ public final class Framing {
     return holding;
   }
 
+  /** All that was reported and reckoned of the framing, and who decides. */
+  public StopReports stops() {
+    return reports;
+  }
+
   /** What was reported of the framing, if anything was. */
   public Optional<Roll> reported() {
     return Optional.of(reports.roll()).filter(roll -> !roll.rows().isEmpty());
   }
 
   /** What stands at the head of every repair list. */
-  public Choice<RepairDecision.Decision> decision() {
+  public Choice<Decision> decision() {
     return decision.decision();
   }
 
   /** Whether a quote may be signed above this: it is neither stopped nor uninspected. */
   public Condition mayBeSigned() {
-    Choice<RepairDecision.Decision> said = decision();
+    Choice<Decision> said = decision();
     return Condition.any(
-        said.is(RepairDecision.Decision.WITHIN),
-        said.is(RepairDecision.Decision.AS_ASSUMED),
-        said.is(RepairDecision.Decision.NOT_CHECKED));
+        said.is(Decision.WITHIN),
+        said.is(Decision.AS_ASSUMED),
+        said.is(Decision.NOT_CHECKED));
   }
 
   /** Whether the crew may repair the framing on its own word. */

@@ -13,16 +13,20 @@ import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.framing.rafter.BearsOnWall;
 import sheathwright.framing.rafter.Birdsmouth;
 import sheathwright.framing.rafter.ClearSpan;
 import sheathwright.framing.rafter.DeckOff;
 import sheathwright.framing.rafter.OldRafter;
 import sheathwright.framing.rafter.RafterLoad;
 import sheathwright.framing.rafter.RoofTriangle;
+import sheathwright.framing.rafter.Strut;
 import sheathwright.framing.sister.SisterLoad;
+import sheathwright.framing.stop.Ridge;
 import sheathwright.framing.stop.StopFinding;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.Field;
+import sheathwright.loads.LayerFate;
 import sheathwright.loads.LiveLoad;
 import sheathwright.loads.RoofMaterial;
 import sheathwright.loads.UniformLoad;
@@ -54,7 +58,10 @@ final class FramingFields {
   static final Field<Figure<Length>> THICKNESS =
       Field.number("thickness_in", "Thickness, each layer", Units.INCH, 0, 24).ifKnown();
 
-  static final List<Field<?>> LAYERS = List.of(MATERIAL, LAYER_COUNT, THICKNESS);
+  static final Field<Choice<LayerFate>> FATE =
+      Field.word("fate", "What becomes of it", LayerFate.class).ifKnown();
+
+  static final List<Field<?>> LAYERS = List.of(MATERIAL, LAYER_COUNT, THICKNESS, FATE);
 
   static final Field<Choice<Species>> SPECIES =
       Field.<Choice<Species>>of(Lumber.class, "species", "Rafter species").ifKnown();
@@ -180,6 +187,20 @@ final class FramingFields {
           PERSON,
           STACK,
           HUNG);
+
+  static final Field<Choice<Ridge>> RIDGE =
+      Field.word("ridge", "Ridge: a board, or a beam on posts", Ridge.class).ifKnown();
+
+  static final Field<Figure<Length>> STRUT =
+      Field.<Figure<Length>>of(Strut.class, "at", "Strut or purlin, from the plate").ifKnown();
+
+  static final Field<Choice<BearsOnWall>> STRUT_ON_WALL =
+      Field.<Choice<BearsOnWall>>of(
+              Strut.class, "onWall", "Strut seen to stand on a bearing wall")
+          .ifKnown();
+
+  /** What carries the rafters between plate and ridge, and there. */
+  static final List<Field<?>> HELD_BY = List.of(RIDGE, STRUT, STRUT_ON_WALL);
 
   static final Field<Choice<Species>> SISTER_SPECIES =
       Field.<Choice<Species>>of(Lumber.class, "species", "Sister species").named("sister_species");

@@ -134,6 +134,7 @@ public final class Job implements Facts {
         new Group(JobFields.PATCHES, false).needing("the table marks.csv", tables.has("marks")),
         new Group(rafters, layered || surveys),
         new Group(FramingFields.OLD_RAFTERS, false).needing(framing, hasRafters),
+        new Group(FramingFields.HELD_BY, false),
         new Group(KnownRafters.FIELDS, false).needing(framing, hasRafters),
         new Group(FramingFields.SISTER_CHOICE, false).needing(framing, hasRafters),
         new Group(JobFields.sisters(surveys), levels).needing("the table readings.csv", levels),

@@ -7,6 +7,7 @@ import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.framing.rafter.BearsOnWall;
 import sheathwright.framing.rafter.Birdsmouth;
 import sheathwright.framing.rafter.DeckOff;
 import sheathwright.framing.rafter.OldRafter;
@@ -15,6 +16,7 @@ import sheathwright.framing.rafter.RafterScreening;
 import sheathwright.framing.rafter.RafterScreenings;
 import sheathwright.framing.rafter.RoofTriangle;
 import sheathwright.framing.rafter.SagLimits;
+import sheathwright.framing.rafter.Strut;
 import sheathwright.job.path.PathRafters;
 import sheathwright.job.site.SiteFields;
 import sheathwright.loads.DeadLoads;
@@ -97,6 +99,7 @@ final class OldRafters {
   RafterScreening screening(Figure<Pressure> dead) {
     return RafterScreenings.rafterScreening(
         OldRafter.of(member(), job.fact(JobFields.SUPPORT_SPACING), triangle())
+            .strut(strut())
             .seasoned(job.wordOr(FramingFields.SEASONED, YesNo.NO)),
         Birdsmouth.of(seat()).notch(job.factOr(FramingFields.NOTCH, 0)).known(known.notch()),
         loads(dead),
@@ -139,6 +142,12 @@ final class OldRafters {
     return RoofTriangle.span(job.fact(FramingFields.SPAN))
         .rise(job.factOr(FramingFields.RISE, 3))
         .tieHeight(job.factOr(FramingFields.TIE_HEIGHT, 0));
+  }
+
+  /** Where nobody has said what it stands on, it is no support. */
+  Strut strut() {
+    return Strut.at(job.factOr(FramingFields.STRUT, 0))
+        .onWall(job.wordOr(FramingFields.STRUT_ON_WALL, BearsOnWall.WALL_NOT_SEEN));
   }
 
   private RoofLoads loads(Figure<Pressure> dead) {

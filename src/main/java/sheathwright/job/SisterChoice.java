@@ -5,6 +5,7 @@ import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Pressure;
 import sheathwright.framing.rafter.RafterLoad;
+import sheathwright.framing.rafter.StruttedRafters;
 import sheathwright.framing.sister.RafterPly;
 import sheathwright.framing.sister.SisterLoad;
 import sheathwright.framing.sister.SisterSizes;
@@ -32,7 +33,9 @@ final class SisterChoice {
             .bending(old.bending())
             .modulus(old.modulus());
     SpanLoad load =
-        SpanLoad.span(job.fact(FramingFields.SPAN))
+        SpanLoad.span(
+                StruttedRafters.struttedSpan(
+                    job.fact(FramingFields.SPAN), rafters.strut()))
             .spacing(job.fact(JobFields.SUPPORT_SPACING))
             .live(job.fact(FramingFields.LIVE))
             .dead(dead);

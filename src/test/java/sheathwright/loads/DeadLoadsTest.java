@@ -124,9 +124,34 @@ class DeadLoadsTest {
                 Layer.of(RoofMaterial.PLYWOOD_DECK, number(1), in(0.5)),
                 Layer.of(RoofMaterial.GYPSUM_BOARD, number(1), in(0.5))));
     double byHand = 2 * 2 + 4 * 0.4 + 4 * 0.55;
-    assertThat(roof.columns()).containsExactly("material", "layers", "thickness_in", "load_psf");
+    assertThat(roof.columns())
+        .containsExactly(
+            "material",
+            "layers",
+            "thickness_in",
+            "fate",
+            "load_psf",
+            "comes_off_psf",
+            "goes_on_psf");
+    assertThat(DeadLoad.saysWhatChanges(roof)).isFalse();
     assertThat(DeadLoad.onSlope(roof).value()).isCloseTo(byHand, within(1e-12));
     assertThat(DeadLoads.deadOnProjection(DeadLoad.onSlope(roof), pitch(9)).value())
         .isCloseTo(byHand * 1.25, within(1e-12)); // 3, 4, 5
+  }
+
+  /** ASCE 7-10, Table C3-1: shingles 2 psf, three-ply ready roofing 1 psf. */
+  @Test
+  void whatComesOff_isNotCarriedWhenTheJobIsDone() {
+    Roll roof =
+        DeadLoad.roll(
+            List.of(
+                Layer.of(RoofMaterial.ASPHALT_SHINGLES, number(2), in(0))
+                    .fate(LayerFate.COMES_OFF),
+                Layer.of(RoofMaterial.ASPHALT_SHINGLES, number(1), in(0)).fate(LayerFate.GOES_ON),
+                Layer.of(RoofMaterial.THREE_PLY_READY_ROOFING, number(1), in(0))));
+    assertThat(DeadLoad.saysWhatChanges(roof)).isTrue();
+    assertThat(DeadLoad.onSlope(roof).value()).isEqualTo(2 + 1);
+    assertThat(DeadLoad.comingOff(roof).value()).isEqualTo(4);
+    assertThat(DeadLoad.goingOn(roof).value()).isEqualTo(2);
   }
 }

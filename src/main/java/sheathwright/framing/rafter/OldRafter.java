@@ -15,6 +15,7 @@ import sheathwright.wood.RepetitiveMember;
  * @param member the stick itself
  * @param spacing center to center; the repetitive factor is taken up to 24 in
  * @param triangle from plate to ridge
+ * @param strut below it between plate and ridge, if there is one
  * @param seasoned whether it is known to have been dry when it was first loaded, so that it creeps
  *     less; no where nobody knows, for most old framing was put up green
  */
@@ -28,6 +29,7 @@ public record OldRafter(
             symbol = "s")
         Figure<Length> spacing,
     RoofTriangle triangle,
+    Strut strut,
     @Column(value = "seasoned", preset = "no") OneOf<YesNo> seasoned) {
 
   private static final Columns COLUMNS = Columns.of(OldRafter.class);
@@ -35,16 +37,21 @@ public record OldRafter(
   public OldRafter {
     member = member == null ? new Member(null, null, null, null) : member;
     triangle = triangle == null ? new RoofTriangle(null, null, null) : triangle;
+    strut = strut == null ? new Strut(null, null) : strut;
     spacing = COLUMNS.let("spacing", spacing);
     seasoned = COLUMNS.let("seasoned", seasoned);
   }
 
   /** Put up green, for all that anybody knows. */
   public static OldRafter of(Member member, Figure<Length> spacing, RoofTriangle triangle) {
-    return new OldRafter(member, spacing, triangle, null);
+    return new OldRafter(member, spacing, triangle, null, null);
   }
 
   public OldRafter seasoned(OneOf<YesNo> isKnown) {
-    return new OldRafter(member, spacing, triangle, isKnown);
+    return new OldRafter(member, spacing, triangle, strut, isKnown);
+  }
+
+  public OldRafter strut(Strut below) {
+    return new OldRafter(member, spacing, triangle, below, seasoned);
   }
 }

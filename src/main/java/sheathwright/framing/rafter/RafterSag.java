@@ -30,17 +30,19 @@ final class RafterSag {
   /**
    * The sag of one rafter.
    *
+   * @param rise of the roof
    * @param isSeasoned whether it was dry when it was loaded and has stayed so
    */
   RafterSag(
       Figure<Stress> modulus,
       Figure<SecondMoment> secondMoment,
       RafterLoads loads,
+      Figure<Ratio> rise,
       Condition isSeasoned,
       SagLimits limits) {
     this.modulus = modulus;
     this.secondMoment = secondMoment;
-    passingLimit = limits.passing();
+    passingLimit = limits.passing(rise);
     totalLimit = limits.withCreep(passingLimit);
     passing = loads.passing;
     var creep =

@@ -45,6 +45,11 @@ public final class RafterScreenings {
    * thrust  = w L ÷ (2 tan θ) ÷ (1 − H_C ÷ H_R)
    * </pre>
    *
+   * <p>L is the longest span between supports: a strut counts if somebody has seen it stand on a
+   * bearing wall, and it takes nothing from the thrust. Below a slope of 3 in 12 the sag under live
+   * load is held to L/240 at least: that is no rafter as the code means it, and {@code ridge_stop}
+   * asks for a beam.
+   *
    * <p>Does not cover decay, splits, cuts, spread walls, ripped stock, trusses, overhangs, wind,
    * unbalanced or drifted snow, stacks on one spot, two people on one rafter, the nails of the heel
    * joint, or whether the braces hold. A plank over three rafters is taken to leave half of a
@@ -97,9 +102,10 @@ public final class RafterScreenings {
     var on = new RafterLoads(spacing, loads);
     var section = rafter.member().section();
     var wood = new AdjustedWood(rafter.member());
-    var inches = rafter.triangle().span().as("span_in", Units.INCH).symbol("L");
+    var whole = rafter.triangle().span().as("span_in", Units.INCH);
+    var inches = rafter.strut().longest(whole).symbol("L");
     var bed = seat.seat().bearing();
-    var tie = new RafterTie(inches, rafter.triangle());
+    var tie = new RafterTie(whole, rafter.triangle());
     var cut = new SeatCut(seat.cut(tie), section);
 
     var factor = tie.spanFactor().symbol("f");
@@ -114,7 +120,14 @@ public final class RafterScreenings {
             .times(seat.seat().areaFactor())
             .as("bearing_psi", Units.PSI, RepetitiveMember.NDS_2018.at("Table 4.3.1"))
             .symbol("F_c⊥'");
-    var sag = new RafterSag(wood.modulus, section.secondMoment(), on, isSeasoned(rafter), limits);
+    var sag =
+        new RafterSag(
+            wood.modulus,
+            section.secondMoment(),
+            on,
+            rafter.triangle().rise(),
+            isSeasoned(rafter),
+            limits);
 
     List<Check> bending =
         on.cases().stream()

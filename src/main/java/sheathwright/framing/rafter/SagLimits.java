@@ -41,6 +41,10 @@ public record SagLimits(
   private static final Figure<Ratio> NO_CEILING = passing(Ceiling.NONE);
   private static final Figure<Ratio> GYPSUM = passing(Ceiling.GYPSUM);
   private static final Figure<Ratio> PLASTER = passing(Ceiling.PLASTER);
+  private static final Source BY_SLOPE =
+      Source.secondHand("IRC Table R301.7: 180 for rafters of more than 3 in 12 alone");
+  private static final Figure<Ratio> RAFTERS_ABOVE =
+      Figure.constant("greatest_low_rise", 3, Units.RISE_IN_12, BY_SLOPE).symbol("3 in 12");
   private static final Figure<Ratio> FOLLOWS = Figure.of(0, Units.RATIO);
   private static final Figure<Ratio> LEAST_TOTAL =
       Figure.constant("least_total_limit", 60, Units.RATIO, Source.COMMON_PRACTICE).symbol("60");
@@ -92,6 +96,16 @@ public record SagLimits(
                     .formatted(live)
                 + " plaster one, by %s".formatted(SOURCE))
         .as("live_limit", Units.RATIO)
+        .symbol("n");
+  }
+
+  /**
+   * The same on a slope: where it is not more than 3 in 12, as for any other member, 240 at least.
+   */
+  Figure<Ratio> passing(Figure<Ratio> rise) {
+    var level = passing();
+    return Figure.choose(rise.isMoreThan(RAFTERS_ABOVE), level, level.max(GYPSUM))
+        .as("live_limit_on_the_slope", Units.RATIO, BY_SLOPE)
         .symbol("n");
   }
 

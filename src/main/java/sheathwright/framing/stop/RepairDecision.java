@@ -21,7 +21,11 @@ public record RepairDecision(
     NOT_INSPECTED("not inspected: nobody may say"),
     NOT_CHECKED("nothing seen that stops the repair; the rafters' strength was not checked"),
     STOP_ENGINEER("STOP: a licensed engineer decides before any repair"),
-    STOP_TRUSS("STOP: the truss designer or a licensed engineer decides before any repair");
+    STOP_TRUSS("STOP: the truss designer or a licensed engineer decides before any repair"),
+    STOP_ELECTRICIAN("STOP: an electrician or the utility decides before any repair"),
+    STOP_ENVIRONMENTAL("STOP: an environmental firm decides before any repair"),
+    STOP_OFFICIAL("STOP: the building official decides before any repair"),
+    STOP_MAKER("STOP: the covering's maker decides before any repair");
 
     private final String word;
 

@@ -24,30 +24,41 @@ public final class RepairStops {
 
   /**
    * Whether the crew may repair the framing on its own word, from how far the existing rafter is
-   * used up and what was seen; if not, who must decide.
+   * used up and what was seen; if not, who must decide, and what may go on meanwhile.
    *
    * <pre>
    * stop where worst ratio &gt; 1, or anything of the list was seen
    * </pre>
    *
    * <p>Does not cover what the repair should be: where this says stop, somebody else writes that.
-   * Screening only: local code and a licensed engineer decide.
+   * Where several things were seen, ask for each: whoever decides about one does not decide about
+   * the others. Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
    * framingStop(number(0.86), NOTHING).decision() // within the screening limits
    * framingStop(number(0.86), TRUSS).decision() // STOP: the truss designer or a licensed engineer decides before any repair
    * framingStop(number(2.783), NOTHING).mayRepair() // no
+   * framingStop(number(0.86), FIRE_RETARDANT_PANEL).decides() // the building official
+   * framingStop(number(0.86), LIVE_WIRES).meanwhile() // work away from the wires, once they are marked
    * }</pre>
    *
    * @param worstRatio the greatest part used up of what the existing rafter may give, 0 to 1000
-   * @param seen what was seen of the framing: nothing, truss, split, cut, bearing-rot, spread-wall
-   * @return what stands at the head of the repair list, and whether the crew may repair
+   * @param seen what was seen: nothing, or a finding that stops a repair
+   * @return what stands at the head of the repair list, whether the crew may repair, who decides,
+   *     and what may go on meanwhile; where the rafter is used up beyond 1, whoever stands first in
+   *     the order truss designer, engineer, electrician, environmental firm, building official,
+   *     covering's maker
    * @throws RefusedException if the ratio lies outside its range
-   * @see "common practice, no source; that trusses are their designer's alone is IRC R802.10.4,
-   *     from memory"
+   * @see "common practice, no source, but where a finding names a code: IRC R302.2.2, R802.4.4 and
+   *     R802.7.1.1, secondary source; IRC R802.4.5, R802.4.6, R802.5.2, R802.10.4 and R806, IEBC
+   *     706.2, IBC 3302.1, 29 CFR 1926.416 and 1926.1101, 40 CFR 61.145, from memory"
    */
-  @LibraryFunction(words = {"engineer", "truss", "permission", "stop work"})
-  public static RepairDecision framingStop(
+  @LibraryFunction(
+      words = {
+        "engineer", "truss", "permission", "stop work", "asbestos", "vermiculite", "wires", "rot",
+        "insects", "fire", "slate", "solar", "tank"
+      })
+  public static StopAnswer framingStop(
       @Column("worst_ratio") Figure<Ratio> worstRatio, @Column("seen") OneOf<StopFinding> seen) {
     var worst =
         worstRatio.within(
@@ -55,7 +66,17 @@ public final class RepairStops {
             Units.RATIO,
             Limits.between(0, 1000, "from rafter_check; 1 is the most"));
     var found = seen.choice().argument("seen");
-    return decision(worst.isAtMost(ONE), stops(found), trusses(found));
+    var strength = ReckonedStops.strength(worst.isAtMost(ONE));
+    var bySight = StopTable.order(found).as("order_by_sight", Units.RATIO);
+    var byStrength = StopTable.order(strength).as("order_by_strength", Units.RATIO);
+    var governs =
+        Choice.choose(bySight.isAtLeast(byStrength), found, strength).as("governing_finding");
+    var order = bySight.max(byStrength).as("order_of_who_decides", Units.RATIO, RULE);
+    return new StopAnswer(
+        decision(order, Decision.WITHIN),
+        order.isAtMost(NONE).as("may_repair"),
+        StopTable.decides(governs).as("decides", RULE),
+        StopTable.meanwhile(governs).as("meanwhile", RULE));
   }
 
   /** One, if it stops the repair. */
@@ -63,45 +84,26 @@ public final class RepairStops {
     return Figure.choose(seen.is(StopFinding.NOTHING), NONE, ONE).as("stops", Units.RATIO, RULE);
   }
 
-  /** One, if it is for the truss designer as well. */
-  static Figure<Ratio> trusses(Choice<StopFinding> seen) {
-    return Figure.choose(seen.is(StopFinding.TRUSS), ONE, NONE).as("truss", Units.RATIO, RULE);
-  }
-
   /** The decision where nothing was said of what was seen: by the old rafter's strength alone. */
   public static Choice<Decision> byStrength(Condition strong) {
     return Choice.choose(strong, Decision.WITHIN, Decision.STOP_ENGINEER).as("decision", RULE);
   }
 
-  /** The decision from what is known of the rafters' strength and a count of what was seen. */
-  static RepairDecision decision(Condition strong, Figure<Ratio> stops, Figure<Ratio> trusses) {
-    return decision(strong, KnownFacts.ALL, stops, trusses);
-  }
-
-  /** The same, where not all that their strength rests on is known. */
-  static RepairDecision decision(
-      Condition strong, KnownFacts facts, Figure<Ratio> stops, Figure<Ratio> trusses) {
-    var byStrength =
-        Choice.choose(strong, facts.decision(), Decision.STOP_ENGINEER)
-            .as("decision_by_strength", RULE);
-    var nothingSeen = stops.isAtMost(NONE);
-    return new RepairDecision(
-        bySight(byStrength, stops, trusses),
-        Condition.all(strong, facts.areSound(), nothingSeen).as("may_repair"));
-  }
-
-  /** The decision where nobody knows what the rafters are: nobody may repair what nobody checked. */
-  static RepairDecision decision(
-      Decision unchecked, Figure<Ratio> stops, Figure<Ratio> trusses) {
-    return new RepairDecision(
-        bySight(unchecked.choice(), stops, trusses), Choice.literal(YesNo.NO).as("may_repair"));
-  }
-
-  private static Choice<Decision> bySight(
-      Choice<Decision> otherwise, Figure<Ratio> stops, Figure<Ratio> trusses) {
-    var bySight =
-        Choice.choose(stops.isAtMost(NONE), otherwise, Decision.STOP_ENGINEER)
-            .as("decision_by_sight", RULE);
-    return Choice.choose(trusses.isAtMost(NONE), bySight, Decision.STOP_TRUSS).as("decision", RULE);
+  /**
+   * The decision from the order of who decides.
+   *
+   * @param order the greatest among all that was found
+   * @param nobodyDecides what is said where nothing was found
+   */
+  static Choice<Decision> decision(Figure<Ratio> order, OneOf<Decision> nobodyDecides) {
+    Choice<Decision> decision = nobodyDecides.choice();
+    for (Decider who : Decider.values()) {
+      if (who != Decider.NOBODY) {
+        decision =
+            Choice.choose(order.isAtLeast(who.order()), who.decision(), decision)
+                .as("decision_up_to_" + who.order().plain(), RULE);
+      }
+    }
+    return decision.as("decision", RULE);
   }
 }

@@ -1,19 +1,26 @@
 package sheathwright.framing.stop;
 
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.Stream;
 import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Gather;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.framing.stop.RepairDecision.Decision;
 
-/** What was reported of a job's framing, and whether any of it stops the repair. */
+/**
+ * What was reported and reckoned of a job's roof, whether any of it stops the repair, and who
+ * decides about each.
+ */
 public final class StopReports {
+
+  private static final Roll.Column<Report> SEEN = Roll.column("seen", Report::seen);
+  private static final Roll.Column<Report> REPORT = Roll.column("report", Report::report);
 
   /**
    * One report.
@@ -27,52 +34,133 @@ public final class StopReports {
       Choice<String> report,
       Choice<StopFinding> seen,
       Choice<String> where,
-      Choice<String> evidence) {}
+      Choice<String> evidence) {
 
+    /** What follows from numbers of the job, and was not reported by anybody. */
+    public static Report reckoned(String report, Choice<StopFinding> found, String from) {
+      return new Report(
+          Choice.literal(report), found, Choice.literal(from), Choice.literal("reckoned"));
+    }
+  }
+
+  private final List<Report> all;
   private final Roll roll;
+  private final Roll findings;
+  private final Roll toCrew;
+  private final Roll toInspector;
+  private final Roll toHomeowner;
   private final Figure<Ratio> stops;
-  private final Figure<Ratio> trusses;
+  private final Figure<Ratio> order;
 
   /**
-   * The reports of a job, as they were given.
+   * The reports of a job.
    *
-   * @param areTrusses whether its rafters are trusses, if the job says so
+   * @param reports as they were given
+   * @param reckoned what follows from its numbers, in the order in which it is told
    */
-  public StopReports(List<Report> reports, Optional<Choice<YesNo>> areTrusses) {
+  public StopReports(List<Report> reports, List<Report> reckoned) {
     roll =
         Roll.of(
             "reports",
             "the reports on the framing",
             reports,
-            Roll.column("report", Report::report),
-            Roll.column("seen", Report::seen),
+            REPORT,
+            SEEN,
             Roll.column("where", Report::where),
-            Roll.column("evidence", Report::evidence),
+            Roll.column("evidence", Report::evidence));
+    all = Stream.concat(reports.stream(), reckoned.stream()).toList();
+    findings =
+        Roll.of(
+            "findings",
+            "what was found",
+            all,
+            SEEN,
+            Roll.column("meanwhile", report -> StopTable.meanwhile(report.seen())),
+            Roll.column("decides", report -> StopTable.decides(report.seen())),
+            REPORT,
             Roll.column("stops", report -> RepairStops.stops(report.seen())),
-            Roll.column("truss", report -> RepairStops.trusses(report.seen())));
-    Figure<Ratio> all =
-        areTrusses
-            .map(
-                truss ->
-                    Figure.choose(truss.is(YesNo.YES), RepairStops.ONE, RepairStops.NONE)
-                        .as("rafters_are_trusses", Units.RATIO))
-            .orElse(RepairStops.NONE);
-    stops = count("stops").plus(all).as("reports_that_stop", Units.RATIO);
-    trusses = count("truss").plus(all).as("reports_of_trusses", Units.RATIO);
+            Roll.column("order", report -> StopTable.order(report.seen())));
+    toCrew =
+        Roll.of(
+            "findings_to_crew",
+            "what is said to the crew",
+            all,
+            SEEN,
+            Roll.column("said", report -> StopTable.toCrew(report.seen())),
+            Roll.column("where", Report::where),
+            REPORT);
+    toInspector =
+        Roll.of(
+            "findings_to_inspector",
+            "what is said to the inspector",
+            all,
+            SEEN,
+            Roll.column("said", report -> StopTable.toInspector(report.seen())),
+            Roll.column("source", report -> StopTable.sourceOf(report.seen())),
+            REPORT);
+    toHomeowner =
+        Roll.of(
+            "findings_to_homeowner",
+            "what is said in plain words",
+            all,
+            SEEN,
+            Roll.column("said", report -> StopTable.toHomeowner(report.seen())),
+            Roll.column("where", Report::where),
+            REPORT);
+    stops = gathered(Gather.SUM, "stops").as("findings_that_stop", Units.RATIO);
+    order = gathered(Gather.GREATEST, "order").as("order_of_who_decides", Units.RATIO);
   }
 
-  private Figure<Ratio> count(String column) {
-    return roll.rows().isEmpty() ? RepairStops.NONE : roll.sum(column, Units.RATIO);
+  private Figure<Ratio> gathered(Gather how, String column) {
+    return findings.rows().isEmpty()
+        ? RepairStops.NONE
+        : findings.gathered(how, column, Units.RATIO);
   }
 
-  /** The reports, a line each, with a one where the report stops the repair. */
+  /** Each finding that stops the repair as it is now, in a line: who decides, what may go on. */
+  public List<String> lines() {
+    return all.stream()
+        .filter(report -> report.seen().value() != StopFinding.NOTHING)
+        .map(
+            report ->
+                "%s (%s, %s): %s decides; meanwhile: %s"
+                    .formatted(
+                        report.seen(),
+                        report.report(),
+                        report.where(),
+                        StopTable.decides(report.seen()),
+                        StopTable.meanwhile(report.seen())))
+        .toList();
+  }
+
+  /** The reports as they were given, a line each. */
   public Roll roll() {
     return roll;
   }
 
+  /** All that was reported and reckoned, with what may go on and who decides. */
+  public Roll findings() {
+    return findings;
+  }
+
+  /** The same with what is said to whoever stands on the roof. */
+  public Roll toCrew() {
+    return toCrew;
+  }
+
+  /** The same with what is said to the inspector and the office, and by what source. */
+  public Roll toInspector() {
+    return toInspector;
+  }
+
+  /** The same with what is said to whoever lives there. */
+  public Roll toHomeowner() {
+    return toHomeowner;
+  }
+
   /** None may stop the repair. */
   public Check check() {
-    return Check.noneOf("reports that stop the repair", stops);
+    return Check.noneOf("findings that stop the repair", stops);
   }
 
   /**
@@ -84,17 +172,21 @@ public final class StopReports {
   }
 
   /**
-   * The decision beside what is known of the rafters' strength.
+   * The decision, where the rafters' strength is among what was reckoned.
    *
    * @param facts that it rests on, and that somebody looked
    */
-  public RepairDecision decision(Condition strong, KnownFacts facts) {
-    return RepairStops.decision(strong, facts, stops, trusses);
+  public RepairDecision decision(KnownFacts facts) {
+    return new RepairDecision(
+        RepairStops.decision(order, facts.decision()),
+        Condition.all(stops.isAtMost(RepairStops.NONE), facts.areSound()).as("may_repair"));
   }
 
-  /** The decision where nobody knows what the rafters are. */
+  /** The decision where nobody knows what the rafters are: nobody may repair what nobody checked. */
   public RepairDecision decision() {
-    return RepairStops.decision(
-        roll.rows().isEmpty() ? Decision.NOT_INSPECTED : Decision.NOT_CHECKED, stops, trusses);
+    return new RepairDecision(
+        RepairStops.decision(
+            order, roll.rows().isEmpty() ? Decision.NOT_INSPECTED : Decision.NOT_CHECKED),
+        Choice.literal(YesNo.NO).as("may_repair"));
   }
 }

@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Date;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -58,6 +59,7 @@ public final class Book {
   private final List<Runnable> drawings = new ArrayList<>();
   private final Map<Traced, Place> inputs = new LinkedHashMap<>();
   private final Map<String, Integer> filledDown = new HashMap<>();
+  private final Set<String> printed = new HashSet<>();
   private final Set<Refusal> refused = new LinkedHashSet<>();
 
   /** A workbook for the office. */
@@ -210,6 +212,11 @@ public final class Book {
     return name;
   }
 
+  /** A page shows a table itself. */
+  void printed(Table table) {
+    printed.add(table.name());
+  }
+
   void named(Table table, Tab tab, int head, int last, int first) {
     define(table.keyRange(), range(tab, head + 1, 0, last, 0));
     int values = first + table.keys().size();
@@ -287,7 +294,9 @@ public final class Book {
     new WorkingPage(this, working).write(closure);
     inLists.forEach(this::noted);
     places.forEach(this::noted);
-    closure.tables().forEach(table -> PrintedTable.write(this, tables, table));
+    closure.tables().stream()
+        .filter(table -> !printed.contains(table.name()))
+        .forEach(table -> PrintedTable.write(this, tables, table));
     CellNotation notation = CellNotation.alone(this::place, guards, this::range);
     unfinished.forEach(write -> write.accept(notation));
     drawings.forEach(Runnable::run);

@@ -14,6 +14,7 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Shown;
+import sheathwright.figure.Table;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
 import sheathwright.workbook.book.Look.Part;
@@ -290,6 +291,12 @@ public final class Tab {
     return unit.isCount() ? unit.spoken() : unit.symbol();
   }
 
+  /** A published table in this place; it is not printed again among the others. */
+  public void table(Table table) {
+    book.printed(table);
+    PrintedTable.write(book, this, table);
+  }
+
   /** A list whose headings are the names of its columns, in words. */
   public Listing list(Roll roll) {
     List<String> headings = new ArrayList<>();
@@ -449,10 +456,23 @@ public final class Tab {
 
   /** Makes a line tall enough for the longest of its words. */
   void raise(TabLine line, List<Traced> values) {
-    int needed = linesFor(values);
+    raise(line, 0, values.stream().map(Tab::said).toList());
+  }
+
+  /** Makes a line tall enough for words that stand in it from a column on. */
+  void raise(int line, int first, List<String> words) {
+    raise(row(line), first, words);
+  }
+
+  private void raise(TabLine line, int first, List<String> words) {
+    int needed = linesFor(first, words);
     if (needed > 1) {
       line.height(LINE_HEIGHT * needed + 2);
     }
+  }
+
+  private static String said(Traced value) {
+    return textual(value) && value.refusal().isEmpty() ? value.plain() : "";
   }
 
   /** How many lines the headings need, two at least, broken between words. */
@@ -472,13 +492,11 @@ public final class Tab {
   }
 
   /** How many lines the longest words need, each kept within its column. */
-  private int linesFor(List<Traced> values) {
+  private int linesFor(int first, List<String> words) {
     int most = 1;
-    for (int column = 0; column < Math.min(columns(), values.size()); column++) {
-      if (textual(values.get(column)) && values.get(column).refusal().isEmpty()) {
-        int fit = Math.max(1, widths[column] + 1);
-        most = Math.max(most, 1 + (values.get(column).plain().length() - 1) / fit);
-      }
+    for (int i = 0; i < words.size() && first + i < columns(); i++) {
+      int fit = Math.max(1, widths[first + i] + 1);
+      most = Math.max(most, 1 + (words.get(i).length() - 1) / fit);
     }
     return most;
   }

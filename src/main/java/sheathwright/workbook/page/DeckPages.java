@@ -68,8 +68,16 @@ final class DeckPages {
               tab.heading("What the roof weighs, layer by layer");
               tab.list(
                   roll,
-                  List.of("Material", "Layers", "Thickness, in", "Load, psf of slope"),
-                  Sections.units(null, Units.RATIO, Units.INCH, Units.PSF));
+                  List.of(
+                      "Material",
+                      "Layers",
+                      "Thickness, in",
+                      "What becomes of it",
+                      "Load, psf of slope",
+                      "Comes off, psf",
+                      "Goes on, psf"),
+                  Sections.units(
+                      null, Units.RATIO, Units.INCH, null, Units.PSF, Units.PSF, Units.PSF));
             });
   }
 
@@ -141,8 +149,9 @@ final class DeckPages {
               tab.heading("Reported of the framing");
               tab.list(
                   roll,
-                  List.of("Report", "Seen", "Where", "Evidence", "Stops the repair", "A truss"),
-                  Sections.units(null, null, null, null, Units.RATIO, Units.RATIO));
+                  List.of("Report", "Seen", "Where", "Evidence"),
+                  Sections.units(null, null, null, null));
+              tab.note("Who decides about each, and what may go on meanwhile: " + StopPage.TAB + ".");
             });
   }
 

@@ -116,6 +116,10 @@ final class FrontPage {
     tab.linkedVerdict("Your rafters", estimate.framing().decision());
     words.decision();
     tab.paragraph(Cautions.SCREENING + " " + Cautions.SISTERS);
+    tab.paragraph(
+        "What was found, who decides about it, why, and what may go on meanwhile stand on the tab "
+            + StopPage.TAB
+            + "; what to look out for while we work, on the tab What to do.");
     tab.heading("Where the money goes");
     LinesChart.draw(book, tab, lines);
     tab.heading("Why a price for sheets that nobody has seen");

@@ -64,6 +64,7 @@ public final class JobBook {
         JobTabs.of(book, estimate, estimate.job().fact(JobFields.JOB_NAME).value() + " · " + kind);
     KnownPage.write(tabs.known(), estimate, quote, levels);
     DeckPages.found(tabs.found(), estimate);
+    StopPage.write(tabs.stops(), estimate);
     DeckPages.work(tabs.work(), estimate);
     levels.charts(tabs.work());
     Sections.cautions(tabs.work());

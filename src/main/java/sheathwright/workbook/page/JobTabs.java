@@ -12,6 +12,7 @@ record JobTabs(
     Tab front,
     Tab known,
     Tab found,
+    Tab stops,
     Tab work,
     Tab buy,
     Tab costs,
@@ -25,6 +26,7 @@ record JobTabs(
     Tab front = Sections.tab(book, "Read me first", subtitle);
     Tab known = Sections.knownTab(book, subtitle);
     Tab found = Sections.foundTab(book, subtitle);
+    Tab stops = StopPage.tab(book, subtitle);
     Tab work = Sections.tab(book, "What to do", subtitle);
     SurveyPages.write(book, estimate, subtitle);
     Tab buy = Sections.tab(book, "What to buy", subtitle);
@@ -35,6 +37,6 @@ record JobTabs(
     Tab tables = Sections.tablesTab(book, subtitle);
     Tab check = Sections.tab(book, "Self-check", subtitle);
     book.draws(estimate.solutions());
-    return new JobTabs(front, known, found, work, buy, costs, proof, working, tables, check);
+    return new JobTabs(front, known, found, stops, work, buy, costs, proof, working, tables, check);
   }
 }

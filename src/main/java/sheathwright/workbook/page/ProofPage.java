@@ -55,6 +55,7 @@ final class ProofPage {
       tab.audience().keyToMarks().ifPresent(tab::note);
     }
     tab.verdict("Decision", framing.decision());
+    tab.note("Each finding, who decides about it and what may go on meanwhile: " + StopPage.TAB + ".");
     tab.entry("May the crew repair them", framing.mayRepair(), "");
     framing.rafters().ifPresent(screening -> answers(tab, screening));
     tab.caution(Cautions.SISTERS);

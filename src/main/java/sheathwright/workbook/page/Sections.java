@@ -108,7 +108,7 @@ public final class Sections {
 
   static void cautions(Tab tab) {
     tab.heading("On the roof");
-    Cautions.ON_THE_ROOF.forEach(tab::paragraph);
+    Cautions.onTheRoof(tab.audience()).forEach(tab::paragraph);
   }
 
   static List<Unit<?>> units(Unit<?>... units) {

@@ -125,7 +125,9 @@ record PlainRafter(
     double passing = Math.max(live, snow) * spacing / 144;
     double creep = isSeasoned && !isWet ? 1.5 : 2;
     double stiffness = 384 * modulus(isLarch ? 1.6e6 : 1.5e6) * thickness * Math.pow(depth, 3) / 12;
-    ratios.put("deflection_ratio", 5 * passing * Math.pow(counted, 3) * limit / stiffness);
+    // IRC Table R301.7, secondary source: 180 for rafters of more than 3 in 12, 240 for any other.
+    int least = rise > 3 ? limit : Math.max(limit, 240);
+    ratios.put("deflection_ratio", 5 * passing * Math.pow(counted, 3) * least / stiffness);
     double all = passing + creep * dead * spacing / 144;
     ratios.put("total_deflection_ratio", 5 * all * Math.pow(counted, 3) * totalLimit / stiffness);
     double reaction = (dead + Math.max(live, snow)) * spacing / 144 * length / 2;

@@ -133,9 +133,9 @@ class RafterScreeningTest {
     for (String column : List.of("deck_off_bending_ratio", "deck_off_brace_in")) {
       assertThat(heavy.number(column)).isEqualTo(PLAIN.number(column));
     }
-    // By hand: 35 pcf × 1-1/2 in × 5-1/2 in ÷ 144 × √(1 + 0.25²) ÷ 16 in.
+    // By hand: 35 pcf × 1-1/2 in × 5-1/2 in ÷ 144 × √(1 + 0.5²) ÷ 16 in.
     assertThat(PLAIN.number("deck_off_dead_psf"))
-        .isCloseTo(35 * 8.25 / 144 * Math.sqrt(1.0625) / (16 / 12d), within(1e-9));
+        .isCloseTo(35 * 8.25 / 144 * Math.sqrt(1.25) / (16 / 12d), within(1e-9));
     assertThat(PLAIN.with("hung_psf", "5").number("deck_off_dead_psf"))
         .isCloseTo(PLAIN.number("deck_off_dead_psf") + 5, within(1e-9));
   }
@@ -152,6 +152,7 @@ class RafterScreeningTest {
           .with("deflection_limit", "180")
           .with("value_set", "nds2018")
           .with("notch_known", "measured") // none: rafter_check knows no seat cut
+          .with("rise_in_12", "6")
           .with("span_ft", "12");
 
   @ParameterizedTest
@@ -206,6 +207,31 @@ class RafterScreeningTest {
     for (Asked creeping :
         new Asked[] {PLAIN, dry.with("seasoned", "no"), same.with("stock", "green")}) {
       assertThat(creeping.number("total_deflection_ratio") / seasoned).isCloseTo(50 / 45d, CLOSE);
+    }
+  }
+
+  /** IRC Table R301.7, secondary source: L/180 is for slopes of more than 3 in 12 alone. */
+  @ParameterizedTest
+  @CsvSource({"3.01, 180, 180", "3, 180, 240", "2, 180, 240", "2, 360, 360", "1, 240, 240"})
+  void onALowSlope_theSagIsHeldAsThatOfAnyOtherMember(String rise, String asked, double held) {
+    Asked steep = PLAIN.with("rise_in_12", "6").with("deflection_limit", "180");
+    Asked low = PLAIN.with("rise_in_12", rise).with("deflection_limit", asked);
+    assertThat(low.number("deflection_ratio") / steep.number("deflection_ratio"))
+        .isCloseTo(held / 180, CLOSE);
+  }
+
+  /** 12 ft with a strut at 7 ft on a wall: the longest of 7 ft and 5 ft, and the whole thrust. */
+  @Test
+  void aStrutOnABearingWall_shortensTheSpanAndLeavesTheThrust() {
+    Asked whole = PLAIN.with("strut_ft", "7");
+    Asked strutted = whole.with("strut_on_bearing_wall", "yes");
+    assertThat(strutted.number("roof_live_bending_ratio"))
+        .isCloseTo(PLAIN.with("span_ft", "7").number("roof_live_bending_ratio"), CLOSE);
+    assertThat(strutted.number("thrust_lb")).isEqualTo(PLAIN.number("thrust_lb"));
+    for (String unseen : new String[] {"unknown", "no"}) {
+      assertThat(
+              whole.with("strut_on_bearing_wall", unseen).number("roof_live_bending_ratio"))
+          .isEqualTo(PLAIN.number("roof_live_bending_ratio"));
     }
   }
 

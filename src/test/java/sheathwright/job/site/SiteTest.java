@@ -292,10 +292,12 @@ class SiteTest {
     JobText job =
         JobText.small()
             .withLines("job", STAMPED)
+            .withLines("job", "rise_in_12,6,")
             .with("job", "deflection_limit,180,", "ceiling," + ceiling + ",");
     JobText typed =
         JobText.small()
             .withLines("job", STAMPED)
+            .withLines("job", "rise_in_12,6,")
             .with(
                 "job",
                 "deflection_limit,180,",
@@ -305,7 +307,9 @@ class SiteTest {
 
   private static List<Double> ratios(JobText job) {
     return new Estimate(job.job())
-        .framing().checks().stream().map(check -> check.ratio().value()).toList();
+        .framing().rafters().orElseThrow().checks().stream()
+            .map(check -> check.ratio().value())
+            .toList();
   }
 
   @Test

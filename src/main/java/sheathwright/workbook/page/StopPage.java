@@ -1,0 +1,69 @@
+package sheathwright.workbook.page;
+
+import java.util.List;
+import sheathwright.figure.Roll;
+import sheathwright.figure.Table;
+import sheathwright.figure.Unit;
+import sheathwright.figure.Units;
+import sheathwright.framing.stop.StopReports;
+import sheathwright.framing.stop.StopTable;
+import sheathwright.job.Estimate;
+import sheathwright.workbook.book.Book;
+import sheathwright.workbook.book.Tab;
+
+/**
+ * The page of what stops: each finding of the job with who decides and what may go on meanwhile, in
+ * the words of its reader, and below it everything at which a crew stops and calls.
+ */
+final class StopPage {
+
+  /** As the page is called. */
+  static final String TAB = "What stops";
+
+  private static final List<Unit<?>> FOUR_TEXTS = Sections.units(null, null, null, null);
+
+  private StopPage() {}
+
+  static Tab tab(Book book, String subtitle) {
+    return Sections.titled(book.tab(TAB, 24, 50, 26, 14, 8, 8), subtitle);
+  }
+
+  static void write(Tab tab, Estimate estimate) {
+    StopReports stops = estimate.framing().stops();
+    boolean isOffice = tab.audience().isOffice();
+    tab.heading(isOffice ? "Before anything is repaired" : "What has to be decided first");
+    tab.linkedVerdict(isOffice ? "The rafters" : "Your rafters", estimate.framing().decision());
+    tab.paragraph(
+        isOffice
+            ? "Who stands at the head is asked first. Each of the others decides about what was found for them, and nobody decides in another's place."
+            : "Each line that stops needs the word of whoever is named beside it. Until then we do only what stands under what may go on.");
+    if (!stops.findings().rows().isEmpty()) {
+      findings(tab, stops, isOffice);
+    }
+    tab.heading(
+        isOffice
+            ? "Whoever finds one of these stops and calls"
+            : "If one of these is found later, we stop and call you");
+    List<Table> tables = isOffice ? StopTable.forTheTrade() : StopTable.forTheHomeowner();
+    tables.forEach(tab::table);
+  }
+
+  private static void findings(Tab tab, StopReports stops, boolean isOffice) {
+    tab.heading("Who decides, and what may go on meanwhile");
+    tab.list(
+        stops.findings(),
+        List.of("Found", "What may go on", "Who decides", "Report", "Stops", "Order"),
+        Sections.units(null, null, null, null, Units.RATIO, Units.RATIO));
+    if (isOffice) {
+      told(tab, "To the crew", stops.toCrew(), "Where");
+      told(tab, "For the inspector and the office", stops.toInspector(), "Source");
+    } else {
+      told(tab, "Why", stops.toHomeowner(), "Where");
+    }
+  }
+
+  private static void told(Tab tab, String heading, Roll roll, String third) {
+    tab.heading(heading);
+    tab.list(roll, List.of("Found", heading, third, "Report"), FOUR_TEXTS);
+  }
+}
