@@ -37,7 +37,7 @@ final class SisterChoice {
                 StruttedRafters.struttedSpan(
                     job.fact(FramingFields.SPAN), rafters.strut()))
             .spacing(job.fact(JobFields.SUPPORT_SPACING))
-            .live(job.fact(FramingFields.LIVE))
+            .live(rafters.live())
             .dead(dead);
     return SisterSizing.sisterSizes(
         rafter,
