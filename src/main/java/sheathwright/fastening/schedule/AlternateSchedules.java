@@ -96,7 +96,7 @@ public final class AlternateSchedules {
       @Column("thickness_in") Figure<Length> thickness,
       @Column("alternate") OneOf<AlternateFastener> alternate,
       @Column("wind_mph") Figure<Speed> wind,
-      @Column(value = "specific_gravity", preset = "0.42") Figure<Ratio> specificGravity) {
+      @Column(value = "specific_gravity", preset = "0.36") Figure<Ratio> specificGravity) {
     Choice<NailingCode> edition = code.choice().argument("code");
     Choice<AlternateFastener> fastener = alternate.choice().argument("alternate");
     var panel = NailingSchedules.thickness(thickness);

@@ -83,7 +83,7 @@ public final class HighWindSchedules {
   public static HighWindSpacing highWindSchedule(
       @Column("wind_mph") Figure<Speed> wind,
       @Column("exposure") OneOf<Exposure> exposure,
-      @Column(value = "specific_gravity", preset = "0.42") Figure<Ratio> specificGravity) {
+      @Column("specific_gravity") Figure<Ratio> specificGravity) {
     Choice<Exposure> site = exposure.choice().argument("exposure");
     var mph =
         wind.within(

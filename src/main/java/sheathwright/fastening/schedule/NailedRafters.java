@@ -24,7 +24,7 @@ public record NailedRafters(
         Figure<Length> spacing,
     @Column(
             value = "specific_gravity",
-            preset = "0.42",
+            preset = "0.36",
             least = Nds.LEAST_GRAVITY,
             most = Nds.MOST_GRAVITY,
             rule = Nds.GRAVITY_RULE)
@@ -37,7 +37,7 @@ public record NailedRafters(
     gravity = COLUMNS.let("gravity", gravity);
   }
 
-  /** Rafters this far apart, of spruce-pine-fir. */
+  /** Rafters this far apart, of wood that nobody knows: the lightest that is listed. */
   public static NailedRafters spacing(Figure<Length> centers) {
     return new NailedRafters(centers, null);
   }

@@ -1,5 +1,6 @@
 package sheathwright.fastening.strength;
 
+import sheathwright.catalog.Assumed;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Choice;
@@ -94,7 +95,7 @@ public final class PanelGravities {
   @LibraryFunction
   public static HoldingGravity panelHoldingGravity(
       @Column("shank") OneOf<Shank> shank,
-      @Column(value = "moisture", preset = "stays-dry") OneOf<Moisture> moisture) {
+      @Column("moisture") @Assumed("stays-wet") OneOf<Moisture> moisture) {
     Choice<Shank> kind = shank.choice().argument("shank");
     var wetUse = HOLDING.number(Units.RATIO, "wet_use", kind).as("wet_use_listed", Units.RATIO);
     var listed =

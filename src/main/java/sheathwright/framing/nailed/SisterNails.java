@@ -1,5 +1,6 @@
 package sheathwright.framing.nailed;
 
+import sheathwright.catalog.Assumed;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Check;
@@ -78,7 +79,7 @@ public final class SisterNails {
       SpanLoad load,
       @Column(value = "nail_spacing_in", preset = "12") Figure<Length> nailSpacing,
       @Column("lateral_lb") Figure<Force> lateral,
-      @Column(value = "sister_bears", preset = "yes") OneOf<YesNo> sisterBears) {
+      @Column("sister_bears") @Assumed("no") OneOf<YesNo> sisterBears) {
     var share =
         sisterShare
             .within("sister_share", Units.RATIO, Limits.between(0, 1, "from sister_share"))

@@ -6,6 +6,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Pressure;
+import sheathwright.figure.Units;
 
 /**
  * How rafters stand while their deck is off.
@@ -14,7 +15,8 @@ import sheathwright.figure.Quantity.Pressure;
  * @param live even load of work that is checked by itself, with nobody besides
  * @param person who may stand anywhere on one rafter
  * @param stack of sheets and shingles on the open rafters while the person stands there
- * @param hung from the rafters, which stays when the deck is off, such as a ceiling
+ * @param hung from the rafters, which stays when the deck is off, such as a ceiling; the whole dead
+ *     load where nobody knows
  */
 public record DeckOff(
     @Column(
@@ -47,10 +49,11 @@ public record DeckOff(
         Figure<Pressure> stack,
     @Column(
             value = "hung_psf",
-            preset = "0",
+            preset = "100",
             least = 0,
             most = 100,
-            rule = "0 if neither a ceiling nor insulation hangs from the rafters")
+            rule =
+                "0 if neither a ceiling nor insulation hangs from the rafters; never more than the whole dead load counts")
         Figure<Pressure> hung) {
 
   private static final Columns COLUMNS = Columns.of(DeckOff.class);
@@ -82,5 +85,10 @@ public record DeckOff(
 
   public DeckOff hung(Figure<Pressure> load) {
     return new DeckOff(braceSpacing, live, person, stack, load);
+  }
+
+  /** The same, with no more hung from the rafters than lies on them for good. */
+  DeckOff hungIn(Figure<Pressure> dead) {
+    return hung(hung.min(dead).as("hung_taken_psf", Units.PSF));
   }
 }

@@ -164,7 +164,7 @@ public final class RafterScreenings {
         Figure.choose(cut.check.ok(), unnotched, NO_SPAN)
             .as("longest_span_ft", Units.FOOT, SimpleSpan.STATICS);
 
-    var off = new DeckOffChecks(wood, section, counted, tie, spacing, deckOff);
+    var off = new DeckOffChecks(wood, section, counted, tie, spacing, deckOff.hungIn(loads.dead()));
     var offOk = off.ok();
     var ok = governing.isWithin().as("ok");
     return new RafterScreening(

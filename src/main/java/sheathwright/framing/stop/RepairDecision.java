@@ -17,7 +17,7 @@ public record RepairDecision(
   /** What stands at the head of every repair list. */
   public enum Decision implements Option<Decision> {
     WITHIN("within the screening limits"),
-    AS_ASSUMED("within the screening limits only as assumed: somebody looks before any repair"),
+    AS_ASSUMED("within the screening limits only as assumed: look first"),
     NOT_INSPECTED("not inspected: nobody may say"),
     NOT_CHECKED("nothing seen that stops the repair; the rafters' strength was not checked"),
     STOP_ENGINEER("STOP: a licensed engineer decides before any repair"),

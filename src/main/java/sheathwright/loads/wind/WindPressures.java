@@ -1,5 +1,6 @@
 package sheathwright.loads.wind;
 
+import sheathwright.catalog.Assumed;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Figure;
@@ -219,7 +220,7 @@ public final class WindPressures {
       WindSite site,
       RoofPlace place,
       Topography topography,
-      @Column(value = "enclosure", preset = "enclosed") OneOf<Enclosure> enclosure) {
+      @Column("enclosure") @Assumed("partially-enclosed") OneOf<Enclosure> enclosure) {
     var here = new PlaceInWind(site, place);
     var onHill =
         here.atThirtyFeet()

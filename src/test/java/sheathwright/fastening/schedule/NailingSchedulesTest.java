@@ -15,11 +15,21 @@ class NailingSchedulesTest {
   private static Asked panel(
       String code, String thickness, String nail, String wind, String exposure) {
     return Asked.of("nailing_schedule")
+        .with("specific_gravity", "0.42")
         .with("code", code)
         .with("thickness_in", thickness)
         .with("nail", nail)
         .with("wind_mph", wind)
         .with("exposure", exposure);
+  }
+
+  /** Since 2024 the code prints its rows for G of 0.42 at least; wood nobody knows has 0.36. */
+  @Test
+  void aRowThatAsksForAGravity_isNotGivenForWoodThatNobodyKnows() {
+    Asked unknown = panel("irc-2024", "7/16", "8d-common", "115", "b").with("specific_gravity", "");
+    assertThat(unknown.refusal().orElseThrow()).contains("specific gravity");
+    Asked older = panel("irc-2021", "7/16", "8d-common", "115", "b").with("specific_gravity", "");
+    assertThat(older.refusal()).isEmpty();
   }
 
   /** Every printed row for both ends of its thicknesses, read on code pages. */

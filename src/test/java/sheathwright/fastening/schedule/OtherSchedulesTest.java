@@ -12,6 +12,7 @@ class OtherSchedulesTest {
 
   private static Asked alternate(String code, String thickness, String fastener, String wind) {
     return Asked.of("alternate_schedule")
+        .with("specific_gravity", "0.42")
         .with("code", code)
         .with("thickness_in", thickness)
         .with("alternate", fastener)

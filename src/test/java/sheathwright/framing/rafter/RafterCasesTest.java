@@ -108,7 +108,7 @@ class RafterCasesTest {
   }
 
   private static Asked wood(String species, String grade, String size, String duration) {
-    return Asked.of("design_values")
+    return Asked.of("design_values").with("moisture", "dry")
         .with("species", species)
         .with("grade", grade)
         .with("size", size)

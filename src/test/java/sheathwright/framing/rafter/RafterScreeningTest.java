@@ -140,8 +140,20 @@ class RafterScreeningTest {
         .isCloseTo(PLAIN.number("deck_off_dead_psf") + 5, within(1e-9));
   }
 
+  /** What hangs from the rafters and nobody knows is the whole dead load, and never more. */
+  @Test
+  void deckOff_bearsTheWholeDeadLoadWhereNobodyKnowsWhatHangs() {
+    double own = PLAIN.number("deck_off_dead_psf");
+    for (String unknown : List.of("", "100", "10")) {
+      assertThat(PLAIN.with("hung_psf", unknown).number("deck_off_dead_psf"))
+          .isCloseTo(own + 10, within(1e-9));
+    }
+  }
+
   private static final Asked PLAIN =
       Asked.of("rafter_screening")
+          .with("moisture", "dry")
+          .with("hung_psf", "0")
           .with("species", "spruce-pine-fir")
           .with("grade", "no-2")
           .with("size", "2x6")

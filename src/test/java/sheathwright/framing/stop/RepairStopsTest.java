@@ -153,7 +153,7 @@ class RepairStopsTest {
     assertThat(looked.decision(unknown).decision().plain())
         .isEqualTo("not inspected: nobody may say");
     assertThat(looked.decision(assumed).decision().plain())
-        .isEqualTo("within the screening limits only as assumed: somebody looks before any repair");
+        .isEqualTo("within the screening limits only as assumed: look first");
     assertThat(reckoned(StopFinding.OVERLOADED).decision(assumed).decision().plain())
         .isEqualTo(ENGINEER);
     assertThat(looked.decision(unknown).mayRepair().plain()).isEqualTo("no");

@@ -43,12 +43,12 @@ final class NailSamples {
     tables.put("screw_dimensions", "screw\nno-8\nno-10\n");
     tables.put("wood_gravity", "species\nspruce-pine-fir\ndouglas-fir-larch\n");
     tables.put("panel_gravity", "panel\nany-osb\nother-plywood\n");
-    tables.put("panel_holding_gravity", "shank,moisture\nring,stays-wet\nsmooth,\n");
+    tables.put("panel_holding_gravity", "shank,moisture\nring,stays-wet\nsmooth,stays-dry\n");
     tables.put(
         "nail_resistance",
         """
         diameter_in,length_in,head_diameter_in,shank,rings_in,specific_gravity,thickness_in,panel_gravity,shim_in,load_duration,moisture,temperature_f
-        0.131,2.5,0.281,smooth,,0.42,7/16,0.5,,,,
+        0.131,2.5,0.281,smooth,,0.42,7/16,0.5,,,dry,
         0.113,2-3/8,0.281,ring,1.5,0.42,15/32,0.42,3/8,snow,dries-later,110
         0.131,2.5,0.281,stainless,0,0.5,3/4,0.5,0,ten-years,dries-later,140
         """);
@@ -56,14 +56,14 @@ final class NailSamples {
         "screw_resistance",
         """
         screw_kind,diameter_in,length_in,thread_in,tip_in,specific_gravity,thickness_in,shim_in,load_duration,moisture,temperature_f
-        lag-screw,1/2,4,2.5,5/16,0.55,1.5,,ten-years,,
+        lag-screw,1/2,4,2.5,5/16,0.55,1.5,,ten-years,dry,
         wood-screw,0.19,2.5,1-5/8,,0.42,7/16,1/4,,gets-wet-later,150
         """);
     tables.put(
         "panel_screw_withdrawal",
         """
         specific_gravity,diameter_in,thickness_in,point_in,load_duration,moisture,temperature_f
-        0.42,0.19,15/32,,,,
+        0.42,0.19,15/32,,,dry,
         0.5,0.216,7/16,1/8,ten-years,stays-wet,120
         """);
   }
@@ -92,8 +92,8 @@ final class NailSamples {
         code,thickness_in,nail,wind_mph,exposure,support_spacing_in,specific_gravity
         irc-2018,7/16,8d-common,115,b,24,0.42
         irc-2021,23/32,rsrs-01,120,c,16,0.5
-        ibc-2024,0.47,deformed-2-1/2,105,c,,
-        irc-2015,1-1/8,10d-common,139,d,48,
+        ibc-2024,0.47,deformed-2-1/2,105,c,,0.42
+        irc-2015,1-1/8,10d-common,139,d,48,0.42
         """);
     tables.put(
         "alternate_schedule",

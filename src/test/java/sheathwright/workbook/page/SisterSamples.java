@@ -35,7 +35,7 @@ final class SisterSamples {
         "adjusted_lateral",
         """
         lateral_lb,penetration_in,diameter_in,load_duration,moisture,temperature_f,penetration_counted
-        118,1.5,0.148,,,,
+        118,1.5,0.148,,dry,,
         141,1.25,0.162,ten-minutes,stays-dry,120,no
         141,1.5,0.162,snow,gets-wet-later,110,yes
         """);

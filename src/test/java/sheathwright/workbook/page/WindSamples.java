@@ -38,7 +38,7 @@ final class WindSamples {
         """
         wind_mph,exposure,height_ft,rise_in_12,roof,zone,area_sf,edition,kzt,enclosure
         150,b,30,5,gable,1,,7-10,1.1,partially-enclosed
-        95,c,48,7,hip,1,64,7-16,,
+        95,c,48,7,hip,1,64,7-16,,enclosed
         """);
     tables.put("zone_width", "least_width_ft,height_ft\n28,20\n50,15\n120,12\n300,4\n");
     tables.put("mean_roof_height", "eave_height_ft,run_ft,rise_in_12\n10,16,6\n9-6,14,0\n");
