@@ -54,18 +54,19 @@ public final class Framing {
   /**
    * The framing of a job.
    *
+   * @param known how what its rafters are is known
    * @param said what it says of the joints, and what of them may be said later
    */
-  Framing(Job job, Unsaid said) {
+  Framing(Job job, KnownRafters known, Unsaid said) {
     layers =
         job.layers().isEmpty()
             ? null
             : DeadLoad.roll(job.layers().stream().map(Framing::layer).toList());
     boolean isKnown = job.knowsItsRafters();
-    OldRafters old = new OldRafters(job);
+    OldRafters old = new OldRafters(job, known);
     Figure<Pressure> dead = isKnown ? dead(job, old) : null;
     rafters = isKnown ? old.screening(dead) : null;
-    known = old.known();
+    this.known = known;
     sisters = isKnown && job.choosesSisters() ? SisterChoice.of(job, old, dead) : null;
     reports =
         new StopReports(

@@ -86,6 +86,7 @@ public final class Job implements Facts {
     once(reader, tables.file("planes"), planes, PlaceFields.PLANE);
     measured(reader, tables.file("planes"));
     oneDeadLoad(reader, tables);
+    oneSagLimit(reader, tables);
     toldBySomebody(reader, tables);
     once(reader, tables.file("marks"), marks(), PlaceFields.MARK);
     once(reader, tables.file("reports"), reports, FramingFields.REPORT);
@@ -111,7 +112,7 @@ public final class Job implements Facts {
     boolean levels = tables.has("readings");
     boolean surveys = tables.surveysRafters();
     boolean layered = tables.has("layers");
-    List<Field<?>> rafters = FramingFields.rafters(layered);
+    List<Field<?>> rafters = FramingFields.rafters(layered, tables.says(List.of(SiteFields.CEILING)));
     boolean hasRafters = tables.says(FramingFields.RAFTERS);
     String framing = "rafters that are checked (rafter_size and what belongs to it)";
     String stations =
@@ -206,6 +207,15 @@ public final class Job implements Facts {
     if (dead != null && tables.has("layers")) {
       String message = "dead_psf: layers.csv makes the dead load; take one of the two out";
       reader.problem(tables.file("job"), dead.line(), "value", message);
+    }
+  }
+
+  /** The limits of sag are given, or follow from the ceiling. */
+  private void oneSagLimit(TableReader reader, JobTables tables) {
+    Input limit = facts.get(FramingFields.DEFLECTION_LIMIT.name());
+    if (limit != null && knows(SiteFields.CEILING)) {
+      String message = "deflection_limit: the ceiling makes it; take one of the two out";
+      reader.problem(tables.file("job"), limit.line(), "value", message);
     }
   }
 
@@ -382,11 +392,22 @@ public final class Job implements Facts {
   public Map<String, Traced> rafterFacts() {
     Map<String, Input> of = new LinkedHashMap<>();
     Stream.of(
-            FramingFields.rafters(!layers.isEmpty()),
+            FramingFields.rafters(!layers.isEmpty(), knows(SiteFields.CEILING)),
             FramingFields.OLD_RAFTERS,
             List.of(SiteFields.RISE),
             KnownRafters.FIELDS,
             FramingFields.SISTER_CHOICE)
+        .flatMap(List::stream)
+        .filter(this::knows)
+        .map(Field::name)
+        .forEach(name -> of.put(name, facts.get(name)));
+    return labeled(of);
+  }
+
+  /** What the job says of its site, its code and its covering, labeled. */
+  public Map<String, Traced> siteFacts() {
+    Map<String, Input> of = new LinkedHashMap<>();
+    Stream.of(SiteFields.SPACING_DECISION, SiteFields.SITE, CoveringFields.COVERING)
         .flatMap(List::stream)
         .filter(this::knows)
         .map(Field::name)

@@ -16,9 +16,10 @@ import sheathwright.framing.rafter.RafterScreening;
 import sheathwright.framing.rafter.RafterScreenings;
 import sheathwright.framing.rafter.RoofTriangle;
 import sheathwright.framing.rafter.SagLimits;
+import sheathwright.framing.rafter.Strut;
 import sheathwright.job.path.PathFields;
 import sheathwright.job.path.PathRafters;
-import sheathwright.framing.rafter.Strut;
+import sheathwright.job.site.SiteFields;
 import sheathwright.loads.DeadLoads;
 import sheathwright.loads.RoofLoads;
 import sheathwright.wood.ActualSize;
@@ -46,9 +47,9 @@ final class OldRafters {
   private final Job job;
   private final KnownRafters known;
 
-  OldRafters(Job job) {
+  OldRafters(Job job, KnownRafters known) {
     this.job = job;
-    known = new KnownRafters(job);
+    this.known = known;
   }
 
   /** How what they are is known. */
@@ -104,7 +105,7 @@ final class OldRafters {
         Birdsmouth.of(seat()).notch(job.factOr(FramingFields.NOTCH, 0)).known(known.notch()),
         loads(dead),
         deckOff(),
-        SagLimits.live(job.fact(FramingFields.DEFLECTION_LIMIT))
+        sagLimits(job)
             .total(job.factOr(FramingFields.TOTAL_DEFLECTION_LIMIT, 0)));
   }
 
@@ -116,6 +117,13 @@ final class OldRafters {
             .person(job.factOr(FramingFields.PERSON, ONE_PERSON))
             .stack(job.factOr(FramingFields.STACK, 0));
     return job.knows(FramingFields.HUNG) ? known.hung(job.fact(FramingFields.HUNG)) : known;
+  }
+
+  /** As it is given, or as the ceiling says. */
+  static SagLimits sagLimits(Job job) {
+    return job.knows(SiteFields.CEILING)
+        ? SagLimits.under(job.fact(SiteFields.CEILING))
+        : SagLimits.live(job.fact(FramingFields.DEFLECTION_LIMIT));
   }
 
   /** The rafters as their joints are looked at. */

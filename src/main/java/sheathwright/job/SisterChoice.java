@@ -46,7 +46,7 @@ final class SisterChoice {
         SisterLoad.of(load)
             .existing(job.fact(FramingFields.EXISTING))
             .jacked(job.fact(FramingFields.JACKED))
-            .deflectionLimit(job.fact(FramingFields.DEFLECTION_LIMIT)),
+            .deflectionLimit(OldRafters.sagLimits(job).live()),
         StickPrices.none()
             .price2x4(job.price(FramingFields.STICK_2X4))
             .price2x6(job.price(FramingFields.STICK_2X6))

@@ -57,9 +57,9 @@ public final class Unsaid {
 
   /** Whether somebody has looked, and did not only take it to be so. */
   Condition isLookedAt(Field<Choice<Knowledge>> field) {
-    Choice<Knowledge> known = word(field, Knowledge.UNKNOWN);
+    Choice<Knowledge> known = word(field, Knowledge.IS_UNKNOWN);
     return Condition.any(
-        known.is(Knowledge.MEASURED), known.is(Knowledge.STAMPED), known.is(Knowledge.TOLD));
+        known.is(Knowledge.IS_MEASURED), known.is(Knowledge.IS_STAMPED), known.is(Knowledge.IS_TOLD));
   }
 
   private <T extends Traced> T later(Field<T> field, T input) {

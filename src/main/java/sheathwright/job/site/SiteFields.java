@@ -13,6 +13,7 @@ import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Speed;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.framing.rafter.Ceiling;
 import sheathwright.framing.rafter.RoofTriangle;
 import sheathwright.job.table.Field;
 import sheathwright.loads.snow.GroundSnow;
@@ -68,9 +69,6 @@ public final class SiteFields {
   public static final Field<Choice<Ceiling>> CEILING =
       Field.word("ceiling", "Ceiling below the rafters", Ceiling.class).ifKnown();
 
-  public static final Field<Choice<RafterStamp>> RAFTER_STAMP =
-      Field.word("rafter_stamp", "Grade stamp on the rafters", RafterStamp.class).ifKnown();
-
   public static final Field<Figure<Length>> PANEL_THICKNESS =
       Field.number("panel_thickness_in", "New panels, thickness", Units.INCH, 0.25, 1.5).ifKnown();
 
@@ -119,7 +117,6 @@ public final class SiteFields {
           BUILDING_WIDTH,
           GROUND_SNOW,
           CEILING,
-          RAFTER_STAMP,
           PANEL_THICKNESS,
           PANEL_KIND,
           PANEL_RATING,

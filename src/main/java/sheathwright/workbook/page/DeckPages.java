@@ -163,6 +163,7 @@ final class DeckPages {
         .framing()
         .rafters()
         .ifPresent(screening -> tab.entry("While the deck is off", deckOff(screening), ""));
+    SitePage.work(tab, estimate);
     boolean hasPatches = false;
     for (Deck.Part part : estimate.deck().parts()) {
       if (part.patches().isPresent()) {

@@ -72,11 +72,7 @@ final class ProofPage {
     loadPath(tab, estimate.loadPath());
     tab.heading("The deck in the wind, and over its supports");
     checks(tab, estimate.site().checks(), HOLDS, "falls short");
-    tab.heading("The nails");
-    tab.link(
-        "Nails in each sheet",
-        estimate.nailsInASheet(),
-        "at the spacing in What we know; local code decides it");
+    SitePage.proof(tab, estimate);
     Sections.cautions(tab);
   }
 
