@@ -112,7 +112,8 @@ public final class Job implements Facts {
     boolean levels = tables.has("readings");
     boolean surveys = tables.surveysRafters();
     boolean layered = tables.has("layers");
-    List<Field<?>> rafters = FramingFields.rafters(layered, tables.says(List.of(SiteFields.CEILING)));
+    List<Field<?>> rafters =
+        FramingFields.rafters(layered, tables.says(List.of(SiteFields.CEILING)));
     boolean hasRafters = tables.says(FramingFields.RAFTERS);
     String framing = "rafters that are checked (rafter_size and what belongs to it)";
     String stations =

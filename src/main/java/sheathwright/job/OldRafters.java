@@ -80,8 +80,7 @@ final class OldRafters {
             job.fact(FramingFields.RAFTER_SIZE),
             job.fact(FramingFields.VALUE_SET)),
         actual(),
-        ServiceConditions.of(known.moisture)
-            .temperature(job.factOr(FramingFields.TEMPERATURE, 70)),
+        ServiceConditions.of(known.moisture).temperature(job.factOr(FramingFields.TEMPERATURE, 70)),
         job.wordOr(FramingFields.INCISED, YesNo.NO));
   }
 
@@ -105,8 +104,7 @@ final class OldRafters {
         Birdsmouth.of(seat()).notch(job.factOr(FramingFields.NOTCH, 0)).known(known.notch()),
         loads(dead),
         deckOff(),
-        sagLimits(job)
-            .total(job.factOr(FramingFields.TOTAL_DEFLECTION_LIMIT, 0)));
+        sagLimits(job).total(job.factOr(FramingFields.TOTAL_DEFLECTION_LIMIT, 0)));
   }
 
   /** What hangs from the rafters is asked for; unknown, it is no more than the whole dead load. */

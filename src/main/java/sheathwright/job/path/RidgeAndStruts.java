@@ -54,11 +54,9 @@ final class RidgeAndStruts {
     Choice<BearsOnWall> wall = said.fact(PathFields.STRUT_ON_WALL);
     Figure<Length> at = said.fact(PathFields.STRUT);
     Condition standsOnNothing =
-        Condition.all(
-            at.isMoreThan(Figure.of(0, Units.FOOT)), wall.is(BearsOnWall.ON_NO_WALL));
+        Condition.all(at.isMoreThan(Figure.of(0, Units.FOOT)), wall.is(BearsOnWall.ON_NO_WALL));
     return Check.noneOf(
-            STRUTS,
-            Figure.choose(standsOnNothing, ONE, NONE).as("struts_on_no_wall", Units.RATIO))
+            STRUTS, Figure.choose(standsOnNothing, ONE, NONE).as("struts_on_no_wall", Units.RATIO))
         .once(
             new Look(
                 Condition.any(

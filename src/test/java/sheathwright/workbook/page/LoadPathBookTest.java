@@ -121,8 +121,13 @@ class LoadPathBookTest {
 
   /** IRC R802.4.4: from 3 in 12 a board will do; what a beam carries is not checked here. */
   @ParameterizedTest
-  @CsvSource({"board, 6, Holds", "board, 3, Holds", "board, 2.5, Fails", "unknown, 6, NotLooked",
-    "beam, 6, NotLooked"})
+  @CsvSource({
+    "board, 6, Holds",
+    "board, 3, Holds",
+    "board, 2.5, Fails",
+    "unknown, 6, NotLooked",
+    "beam, 6, NotLooked"
+  })
   void aRidgeBoard_needsItsSlope(String ridge, String rise, String outcome) throws IOException {
     assertThat(
             outcome(estimate("rise_in_12," + rise + ",\nridge," + ridge + ",\n"), RIDGE)
