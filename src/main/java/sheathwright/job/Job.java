@@ -134,7 +134,7 @@ public final class Job implements Facts {
         new Group(JobFields.PATCHES, false).needing("the table marks.csv", tables.has("marks")),
         new Group(rafters, layered || surveys),
         new Group(FramingFields.OLD_RAFTERS, false).needing(framing, hasRafters),
-        new Group(FramingFields.HELD_BY, false),
+        new Group(PathFields.HELD_BY, false),
         new Group(KnownRafters.FIELDS, false).needing(framing, hasRafters),
         new Group(FramingFields.SISTER_CHOICE, false).needing(framing, hasRafters),
         new Group(JobFields.sisters(surveys), levels).needing("the table readings.csv", levels),
@@ -224,7 +224,7 @@ public final class Job implements Facts {
     for (Field<Choice<Knowledge>> how : KnownRafters.KNOWN) {
       Input told = facts.get(how.name());
       if (told != null
-          && how.as(told.value()).value() == Knowledge.TOLD
+          && how.as(told.value()).value() == Knowledge.IS_TOLD
           && !knows(KnownRafters.TOLD_BY)) {
         String message = "%s: told is given; say by whom in a line told_by, or give unknown";
         reader.problem(tables.file("job"), told.line(), "value", message.formatted(how.name()));

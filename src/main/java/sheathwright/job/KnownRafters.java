@@ -41,8 +41,7 @@ final class KnownRafters {
 
   static final Field<Choice<Knowledge>> MOISTURE_KNOWN = how("moisture", "Moisture, how known");
 
-  static final Field<Choice<Knowledge>> STOCK_KNOWN =
-      how("rafter_stock", "Lumber type, how known");
+  static final Field<Choice<Knowledge>> STOCK_KNOWN = how("rafter_stock", "Lumber type, how known");
 
   /** Ties that nobody saw are none. */
   static final Field<Choice<Knowledge>> TIES_KNOWN = how("ties", "Rafter ties, how known");
@@ -78,8 +77,7 @@ final class KnownRafters {
     this.job = job;
     species = taken(FramingFields.SPECIES, SPECIES_KNOWN, Species.UNKNOWN, "species_taken");
     grade = taken(FramingFields.GRADE, GRADE_KNOWN, Grade.UNKNOWN, "grade_taken");
-    moisture =
-        taken(FramingFields.MOISTURE, MOISTURE_KNOWN, Moisture.STAYS_WET, "moisture_taken");
+    moisture = taken(FramingFields.MOISTURE, MOISTURE_KNOWN, Moisture.STAYS_WET, "moisture_taken");
     stock = taken(FramingFields.RAFTER_STOCK, STOCK_KNOWN, leastStock(), "stock_taken");
   }
 
@@ -91,7 +89,7 @@ final class KnownRafters {
   private <E> Choice<E> taken(
       Field<Choice<E>> fact, Field<Choice<Knowledge>> how, OneOf<E> worst, String name) {
     return job.knows(fact) && job.knows(how)
-        ? Choice.choose(job.fact(how).is(Knowledge.UNKNOWN), worst, job.fact(fact)).as(name)
+        ? Choice.choose(job.fact(how).is(Knowledge.IS_UNKNOWN), worst, job.fact(fact)).as(name)
         : worst.choice().as(name);
   }
 
@@ -107,8 +105,8 @@ final class KnownRafters {
   /** How the seat cut is known. */
   Choice<Knowledge> notch() {
     return job.knows(FramingFields.NOTCH)
-        ? job.wordOr(NOTCH_KNOWN, Knowledge.UNKNOWN)
-        : Choice.literal(Knowledge.UNKNOWN);
+        ? job.wordOr(NOTCH_KNOWN, Knowledge.IS_UNKNOWN)
+        : Choice.literal(Knowledge.IS_UNKNOWN);
   }
 
   /** What was taken, labeled, for the page that shows what the checks were made from. */
@@ -130,20 +128,21 @@ final class KnownRafters {
   KnownFacts facts() {
     Stream<Figure<Ratio>> needed =
         Stream.of(SIZE_KNOWN, SPAN_KNOWN, BEARING_KNOWN, TIES_KNOWN)
-            .map(field -> counted(field, Knowledge.UNKNOWN));
+            .map(field -> counted(field, Knowledge.IS_UNKNOWN));
     Stream<Figure<Ratio>> slope =
         job.knows(SiteFields.RISE)
             ? Stream.of()
-            : Stream.of(Figure.choose(notch().is(Knowledge.UNKNOWN), ONE, NONE)
-                .as("seat_cut_without_slope", Units.RATIO));
+            : Stream.of(
+                Figure.choose(notch().is(Knowledge.IS_UNKNOWN), ONE, NONE)
+                    .as("seat_cut_without_slope", Units.RATIO));
     return new KnownFacts(
         sum(Stream.concat(needed, slope)).as("facts_not_known", Units.RATIO),
-        sum(KNOWN.stream().filter(job::knows).map(field -> counted(field, Knowledge.ASSUMED)))
+        sum(KNOWN.stream().filter(job::knows).map(field -> counted(field, Knowledge.IS_ASSUMED)))
             .as("facts_assumed", Units.RATIO));
   }
 
   private Figure<Ratio> counted(Field<Choice<Knowledge>> field, Knowledge how) {
-    Condition is = job.wordOr(field, Knowledge.UNKNOWN).is(how);
+    Condition is = job.wordOr(field, Knowledge.IS_UNKNOWN).is(how);
     return Figure.choose(is, ONE, NONE).as(field.name() + "_is_" + how.word(), Units.RATIO);
   }
 

@@ -18,6 +18,7 @@ import sheathwright.framing.rafter.RafterScreenings;
 import sheathwright.framing.rafter.RoofTriangle;
 import sheathwright.framing.rafter.SagLimits;
 import sheathwright.framing.rafter.Strut;
+import sheathwright.job.path.PathFields;
 import sheathwright.job.path.PathRafters;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.site.SiteSnow;
@@ -84,8 +85,7 @@ final class OldRafters {
             job.fact(FramingFields.RAFTER_SIZE),
             job.fact(FramingFields.VALUE_SET)),
         actual(),
-        ServiceConditions.of(known.moisture)
-            .temperature(job.factOr(FramingFields.TEMPERATURE, 70)),
+        ServiceConditions.of(known.moisture).temperature(job.factOr(FramingFields.TEMPERATURE, 70)),
         job.wordOr(FramingFields.INCISED, YesNo.NO));
   }
 
@@ -157,8 +157,8 @@ final class OldRafters {
 
   /** Where nobody has said what it stands on, it is no support. */
   Strut strut() {
-    return Strut.at(job.factOr(FramingFields.STRUT, 0))
-        .onWall(job.wordOr(FramingFields.STRUT_ON_WALL, BearsOnWall.WALL_NOT_SEEN));
+    return Strut.at(job.factOr(PathFields.STRUT, 0))
+        .onWall(job.wordOr(PathFields.STRUT_ON_WALL, BearsOnWall.WALL_NOT_SEEN));
   }
 
   /** The live load: as it is given, or the snow that the ground's makes. */

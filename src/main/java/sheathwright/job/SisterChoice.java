@@ -33,9 +33,7 @@ final class SisterChoice {
             .bending(old.bending())
             .modulus(old.modulus());
     SpanLoad load =
-        SpanLoad.span(
-                StruttedRafters.struttedSpan(
-                    job.fact(FramingFields.SPAN), rafters.strut()))
+        SpanLoad.span(StruttedRafters.struttedSpan(job.fact(FramingFields.SPAN), rafters.strut()))
             .spacing(job.fact(JobFields.SUPPORT_SPACING))
             .live(rafters.live())
             .dead(dead);

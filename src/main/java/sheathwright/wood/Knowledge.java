@@ -8,13 +8,24 @@ import sheathwright.figure.Option;
  */
 public enum Knowledge implements Option<Knowledge> {
   /** Somebody held a rule to it, or a meter. */
-  MEASURED,
+  IS_MEASURED("measured"),
   /** It stands on the wood's own grade stamp, or on a plate. */
-  STAMPED,
+  IS_STAMPED("stamped"),
   /** Somebody who should know has said it, and it is written down who. */
-  TOLD,
+  IS_TOLD("told"),
   /** Nobody looked, but it is taken to be so until somebody does. */
-  ASSUMED,
+  IS_ASSUMED("assumed"),
   /** Nobody knows. */
-  UNKNOWN
+  IS_UNKNOWN("unknown");
+
+  private final String word;
+
+  Knowledge(String word) {
+    this.word = word;
+  }
+
+  @Override
+  public String word() {
+    return word;
+  }
 }

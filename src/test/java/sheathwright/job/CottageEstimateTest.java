@@ -82,8 +82,7 @@ class CottageEstimateTest {
     assertThat(COTTAGE.quote().roll().cellsOf("amount_usd").stream().map(Traced::plain))
         .endsWith("0", "0");
     assertThat(
-            COTTAGE.quote().held().orElseThrow().cellsOf("amount_usd").stream()
-                .map(Traced::plain))
+            COTTAGE.quote().held().orElseThrow().cellsOf("amount_usd").stream().map(Traced::plain))
         .containsExactly("2124", "119");
     assertThat(COTTAGE.quote().worstCase().value()).isEqualTo(8_923 + extraSheets());
     assertThat(COTTAGE.framing().mayBeSigned().holds()).isFalse();

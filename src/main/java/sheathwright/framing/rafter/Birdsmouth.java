@@ -44,7 +44,7 @@ public record Birdsmouth(
 
   /** With a cut that somebody measured. */
   public Birdsmouth notch(Figure<Length> deep) {
-    return new Birdsmouth(seat, deep, Knowledge.MEASURED);
+    return new Birdsmouth(seat, deep, Knowledge.IS_MEASURED);
   }
 
   /** The same cut, known in another way. */
@@ -59,8 +59,7 @@ public record Birdsmouth(
             .times(triangle.slopeSine())
             .as("level_seat_in", Units.INCH, RafterTie.RIGHT_TRIANGLE)
             .symbol("(l_b sin θ)");
-    return Figure.choose(
-            known.choice().is(Knowledge.UNKNOWN), notch.max(reckoned), notch)
+    return Figure.choose(known.choice().is(Knowledge.IS_UNKNOWN), notch.max(reckoned), notch)
         .as("seat_cut_in", Units.INCH, RafterTie.RIGHT_TRIANGLE)
         .symbol("notch");
   }

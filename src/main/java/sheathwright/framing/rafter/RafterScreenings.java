@@ -60,7 +60,7 @@ public final class RafterScreenings {
    *
    * <pre>{@code
    * rafterScreening(OldRafter.of(Member.of(Lumber.of(DOUGLAS_FIR_LARCH, NO_2, SIZE_2X8, NDS2018)), in(16), RoofTriangle.span(ft(12)).rise(pitch(4))).seasoned(YES), Birdsmouth.of(Seat.of(in(1.5))), RoofLoads.dead(psf(10)).roofLive(psf(20)).snow(psf(30)), DeckOff.braceSpacing(in(48)), SagLimits.live(number(180)).total(number(120))).governs() // bending
-   * rafterScreening(OldRafter.of(Member.of(Lumber.of(SPRUCE_PINE_FIR, NO_2, SIZE_2X6, NDS2018)), in(16), RoofTriangle.span(ft(12)).rise(pitch(4))).seasoned(YES), Birdsmouth.of(Seat.of(in(1.5))), RoofLoads.dead(psf(10)).roofLive(psf(20)).snow(psf(30)), DeckOff.braceSpacing(in(0)), SagLimits.live(number(180)).total(number(120))).deckOffWay() // few-sheets-or-braces
+   * rafterScreening(OldRafter.of(Member.of(Lumber.of(SPRUCE_PINE_FIR, NO_2, SIZE_2X6, NDS2018)), in(16), RoofTriangle.span(ft(12)).rise(pitch(4))).seasoned(YES), Birdsmouth.of(Seat.of(in(1.5))), RoofLoads.dead(psf(10)).roofLive(psf(20)).snow(psf(30)), DeckOff.braceSpacing(in(0)).hung(psf(0)), SagLimits.live(number(180)).total(number(120))).deckOffWay() // few-sheets-or-braces
    * }</pre>
    *
    * @param rafter as it stands

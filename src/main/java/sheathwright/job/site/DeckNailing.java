@@ -126,8 +126,7 @@ public final class DeckNailing {
     return inASheetNearEdges;
   }
 
-  private Figure<Per<Nails, Sheets>> nails(
-      String name, Figure<Length> edge, Figure<Length> field) {
+  private Figure<Per<Nails, Sheets>> nails(String name, Figure<Length> edge, Figure<Length> field) {
     return NailCounts.nailsPerSheet(
             frame.spacing(),
             Nailing.edge(edge).field(field).blockedEdges(frame.blockedEdges()),

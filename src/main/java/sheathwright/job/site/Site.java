@@ -214,9 +214,7 @@ public final class Site {
                 Choice.literal("ring-shank nails are advised"))
             .as("advice_in_high_wind");
     return Choice.choose(
-            design.is(WindDesign.MAY_BE_REQUIRED),
-            ring,
-            Choice.literal("nothing beyond the code"))
+            design.is(WindDesign.MAY_BE_REQUIRED), ring, Choice.literal("nothing beyond the code"))
         .as("advice_by_wind", Source.COMMON_PRACTICE);
   }
 }

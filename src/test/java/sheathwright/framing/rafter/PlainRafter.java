@@ -165,7 +165,8 @@ record PlainRafter(
   /** The rafter itself at 35 pcf, what hangs from it, and an even load, or stacks and a person. */
   double deckOffStress(double length, double standing) {
     double counted = length / tieFactor();
-    double still = 35 / 1728d * thickness * depth * Math.hypot(1, rise / 12)
+    double still =
+        35 / 1728d * thickness * depth * Math.hypot(1, rise / 12)
             + Math.min(hung, dead) / 144 * spacing;
     double even = (still + working / 144 * spacing) * counted * counted / 8;
     double stacked = (still + stack / 144 * spacing) * counted * counted / 8;

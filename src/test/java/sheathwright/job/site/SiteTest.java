@@ -301,7 +301,8 @@ class SiteTest {
             .with(
                 "job",
                 "deflection_limit,180,",
-                "deflection_limit,%s,\ntotal_deflection_limit,%s,".formatted((int) live, (int) total));
+                "deflection_limit,%s,\ntotal_deflection_limit,%s,"
+                    .formatted((int) live, (int) total));
     assertThat(ratios(job)).isEqualTo(ratios(typed));
   }
 
