@@ -140,6 +140,11 @@ public record Check(
     return new Check(what, nothing, nothing, nothing, nothing.isAtMost(NONE));
   }
 
+  /** The same, made only once somebody has looked. */
+  public Check once(Look looked) {
+    return new Check(what, demand, capacity, ratio, ok, Optional.of(looked));
+  }
+
   /** What it comes to as it is now. */
   public Outcome outcome() {
     Optional<String> unknown =
@@ -162,8 +167,12 @@ public record Check(
     return look.map(
             asked ->
                 Figure.choose(asked.isDone(), NONE, ONE)
-                    .as(ratio.name() + "_not_looked_at", Units.RATIO, Source.ARITHMETIC))
+                    .as(cellName() + "_not_looked_at", Units.RATIO, Source.ARITHMETIC))
         .orElse(NONE);
+  }
+
+  private String cellName() {
+    return (ratio.isNamed() ? ratio : demand).name();
   }
 
   /** That it holds, or that nobody has looked. */
@@ -173,7 +182,7 @@ public record Check(
 
   /** The same in a cell: a word for what holds and for what does not, or that nobody has looked. */
   public Choice<String> verdict(Choice<String> holding, String otherwise) {
-    String name = (ratio.isNamed() ? ratio : demand).name();
+    String name = cellName();
     Choice<String> made =
         Choice.choose(ok, holding, Choice.literal(otherwise))
             .as(name + "_verdict", Source.ARITHMETIC);

@@ -22,6 +22,7 @@ import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.job.path.LoadPath;
+import sheathwright.job.path.Unsaid;
 import sheathwright.job.site.Frame;
 import sheathwright.job.site.Site;
 import sheathwright.job.table.Field;
@@ -81,10 +82,11 @@ public final class Estimate {
   public Estimate(Job job) {
     this.job = job;
     Refusals refusals = new Refusals();
+    Unsaid said = new Unsaid(job);
     KnownRafters known = new KnownRafters(job);
     site = new Site(job, frame(job, known));
     Optional<Deck> laid = refusals.tried(() -> new Deck(job, site.nailing().used()));
-    Optional<Framing> screened = refusals.tried(() -> new Framing(job, known));
+    Optional<Framing> screened = refusals.tried(() -> new Framing(job, known, said));
     Optional<Leveling> straightened =
         screened
             .filter(any -> job.levelsRafters())
@@ -92,7 +94,7 @@ public final class Estimate {
     refusals.raise();
     deck = laid.orElseThrow();
     framing = screened.orElseThrow();
-    loadPath = new LoadPath(job, framing.joined(), site);
+    loadPath = new LoadPath(said, framing.joined(), site);
     leveling = straightened.orElse(null);
     areas = new DeckAreas(job, deck);
     deckArea = areas.total();
@@ -254,6 +256,15 @@ public final class Estimate {
     if (!joints.isEmpty()) {
       ties.add(
           Tie.all("Every joint down to the walls that somebody looked at holds", "joint_", joints));
+    }
+    List<Condition> held =
+        site.strengths().stream().filter(Check::isLive).map(Check::isNotBroken).toList();
+    if (!held.isEmpty()) {
+      ties.add(
+          Tie.all(
+              "The deck's nails, its panels and the covering's clips hold, where enough is known",
+              "deck_holds_",
+              held));
     }
     ties.add(stopTie());
     site.nailing()

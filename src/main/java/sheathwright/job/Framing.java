@@ -19,14 +19,16 @@ import sheathwright.framing.rafter.RafterScreening;
 import sheathwright.framing.sister.SisterSizes;
 import sheathwright.framing.stop.CoveringChange;
 import sheathwright.framing.stop.KnownFacts;
+import sheathwright.framing.stop.ReckonedStops;
 import sheathwright.framing.stop.RepairDecision;
 import sheathwright.framing.stop.RepairDecision.Decision;
-import sheathwright.framing.stop.ReckonedStops;
 import sheathwright.framing.stop.Ridge;
 import sheathwright.framing.stop.StopFinding;
 import sheathwright.framing.stop.StopReports;
 import sheathwright.framing.stop.StopReports.Report;
+import sheathwright.job.path.PathFields;
 import sheathwright.job.path.PathRafters;
+import sheathwright.job.path.Unsaid;
 import sheathwright.job.table.Row;
 import sheathwright.loads.DeadLoad;
 import sheathwright.loads.DeadLoads;
@@ -49,7 +51,13 @@ public final class Framing {
   private final Choice<String> holding;
   private final RepairDecision decision;
 
-  Framing(Job job, KnownRafters known) {
+  /**
+   * The framing of a job.
+   *
+   * @param known how what its rafters are is known
+   * @param said what it says of the joints, and what of them may be said later
+   */
+  Framing(Job job, KnownRafters known, Unsaid said) {
     layers =
         job.layers().isEmpty()
             ? null
@@ -61,9 +69,7 @@ public final class Framing {
     this.known = known;
     sisters = isKnown && job.choosesSisters() ? SisterChoice.of(job, old, dead) : null;
     reports =
-        new StopReports(
-            job.reports().stream().map(Framing::report).toList(),
-            reckoned(job));
+        new StopReports(job.reports().stream().map(Framing::report).toList(), reckoned(job, said));
     facts = reports.known(isKnown ? known.facts() : KnownFacts.ALL);
     holding = facts.holding();
     joined = isKnown ? old.joined(dead, facts.areSound()) : null;
@@ -71,12 +77,11 @@ public final class Framing {
   }
 
   /** What follows from the job's numbers and words, as far as it gives them. */
-  private List<Report> reckoned(Job job) {
+  private List<Report> reckoned(Job job, Unsaid said) {
     List<Report> found = new ArrayList<>();
     if (job.knows(SurveyFields.IS_TRUSS)) {
       Condition areTrusses = job.fact(SurveyFields.IS_TRUSS).is(YesNo.YES);
-      found.add(
-          Report.reckoned("framed so", ReckonedStops.trusses(areTrusses), "every rafter"));
+      found.add(Report.reckoned("framed so", ReckonedStops.trusses(areTrusses), "every rafter"));
     }
     rafters()
         .map(screening -> screening.ok().is(YesNo.YES))
@@ -86,11 +91,11 @@ public final class Framing {
     if (job.knows(FramingFields.RISE)) {
       Choice<StopFinding> ridge =
           ReckonedStops.ridgeStop(
-              job.fact(FramingFields.RISE), job.wordOr(FramingFields.RIDGE, Ridge.RIDGE_NOT_SEEN));
+              job.fact(FramingFields.RISE), said.word(PathFields.RIDGE, Ridge.RIDGE_NOT_SEEN));
       found.add(Report.reckoned("slope", ridge, "the ridge"));
     }
-    if (job.knows(FramingFields.STRUT_ON_WALL)) {
-      Condition standsOnNothing = job.fact(FramingFields.STRUT_ON_WALL).is(BearsOnWall.ON_NO_WALL);
+    if (job.knows(PathFields.STRUT_ON_WALL)) {
+      Condition standsOnNothing = job.fact(PathFields.STRUT_ON_WALL).is(BearsOnWall.ON_NO_WALL);
       found.add(
           Report.reckoned("strut", ReckonedStops.strut(standsOnNothing), "below the rafters"));
     }
@@ -119,8 +124,8 @@ public final class Framing {
   @SuppressWarnings("unchecked") // the field says that it is a material
   private static Layer layer(Row row) {
     return Layer.of(
-        row.of(FramingFields.MATERIAL),
-        row.of(FramingFields.LAYER_COUNT),
+            row.of(FramingFields.MATERIAL),
+            row.of(FramingFields.LAYER_COUNT),
             row.has(FramingFields.THICKNESS) ? row.of(FramingFields.THICKNESS) : NO_THICKNESS)
         .fate(row.has(FramingFields.FATE) ? row.of(FramingFields.FATE) : LayerFate.STAYS.choice());
   }
@@ -153,9 +158,7 @@ public final class Framing {
     return rafters == null
         ? NOTHING_ASKED
         : Figure.choose(
-                facts.noneUnknown(),
-                NOTHING_ASKED,
-                Figure.of(rafters.checks().size(), Units.RATIO))
+                facts.noneUnknown(), NOTHING_ASKED, Figure.of(rafters.checks().size(), Units.RATIO))
             .as("rafter_checks_not_looked_at", Units.RATIO);
   }
 
@@ -229,9 +232,7 @@ public final class Framing {
   public Condition mayBeSigned() {
     Choice<Decision> said = decision();
     return Condition.any(
-            said.is(Decision.WITHIN),
-            said.is(Decision.AS_ASSUMED),
-            said.is(Decision.NOT_CHECKED))
+            said.is(Decision.WITHIN), said.is(Decision.AS_ASSUMED), said.is(Decision.NOT_CHECKED))
         .as("may_be_signed")
         .is(YesNo.YES);
   }

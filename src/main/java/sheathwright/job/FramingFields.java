@@ -13,16 +13,13 @@ import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
-import sheathwright.framing.rafter.BearsOnWall;
 import sheathwright.framing.rafter.Birdsmouth;
 import sheathwright.framing.rafter.ClearSpan;
 import sheathwright.framing.rafter.DeckOff;
 import sheathwright.framing.rafter.OldRafter;
 import sheathwright.framing.rafter.RafterLoad;
 import sheathwright.framing.rafter.RoofTriangle;
-import sheathwright.framing.rafter.Strut;
 import sheathwright.framing.sister.SisterLoad;
-import sheathwright.framing.stop.Ridge;
 import sheathwright.framing.stop.StopFinding;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.Field;
@@ -188,20 +185,6 @@ final class FramingFields {
           STACK,
           HUNG);
 
-  static final Field<Choice<Ridge>> RIDGE =
-      Field.word("ridge", "Ridge: a board, or a beam on posts", Ridge.class).ifKnown();
-
-  static final Field<Figure<Length>> STRUT =
-      Field.<Figure<Length>>of(Strut.class, "at", "Strut or purlin, from the plate").ifKnown();
-
-  static final Field<Choice<BearsOnWall>> STRUT_ON_WALL =
-      Field.<Choice<BearsOnWall>>of(
-              Strut.class, "onWall", "Strut seen to stand on a bearing wall")
-          .ifKnown();
-
-  /** What carries the rafters between plate and ridge, and there. */
-  static final List<Field<?>> HELD_BY = List.of(RIDGE, STRUT, STRUT_ON_WALL);
-
   static final Field<Choice<Species>> SISTER_SPECIES =
       Field.<Choice<Species>>of(Lumber.class, "species", "Sister species").named("sister_species");
 
@@ -247,9 +230,9 @@ final class FramingFields {
 
   /**
    * What a job says of its rafters: their dead load, or the slope under the layers that make it;
-   * how far they may sag, or the ceiling that says it.
+   * how far they may sag, or the ceiling that says it; their live load, or the ground's snow.
    */
-  static List<Field<?>> rafters(boolean isLayered, boolean hasCeiling) {
+  static List<Field<?>> rafters(boolean isLayered, boolean hasCeiling, boolean hasGroundSnow) {
     return RAFTERS.stream()
         .flatMap(
             field ->
@@ -257,7 +240,9 @@ final class FramingFields {
                     ? Stream.of(RISE, DEAD.ifKnown())
                     : field == DEFLECTION_LIMIT && hasCeiling
                         ? Stream.of(DEFLECTION_LIMIT.ifKnown())
-                        : Stream.of(field))
+                        : field == LIVE && hasGroundSnow
+                            ? Stream.of(LIVE.ifKnown())
+                            : Stream.of(field))
         .toList();
   }
 

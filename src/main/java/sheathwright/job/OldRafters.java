@@ -18,8 +18,10 @@ import sheathwright.framing.rafter.RafterScreenings;
 import sheathwright.framing.rafter.RoofTriangle;
 import sheathwright.framing.rafter.SagLimits;
 import sheathwright.framing.rafter.Strut;
+import sheathwright.job.path.PathFields;
 import sheathwright.job.path.PathRafters;
 import sheathwright.job.site.SiteFields;
+import sheathwright.job.site.SiteSnow;
 import sheathwright.loads.DeadLoads;
 import sheathwright.loads.RoofLoads;
 import sheathwright.wood.ActualSize;
@@ -47,10 +49,12 @@ final class OldRafters {
 
   private final Job job;
   private final KnownRafters known;
+  private final Figure<Pressure> siteSnow;
 
   OldRafters(Job job, KnownRafters known) {
     this.job = job;
     this.known = known;
+    siteSnow = job.knows(FramingFields.LIVE) || !job.knows(SiteFields.GROUND_SNOW) ? null : SiteSnow.onRoof(job);
   }
 
   /** How what they are is known. */
@@ -153,13 +157,26 @@ final class OldRafters {
 
   /** Where nobody has said what it stands on, it is no support. */
   Strut strut() {
-    return Strut.at(job.factOr(FramingFields.STRUT, 0))
-        .onWall(job.wordOr(FramingFields.STRUT_ON_WALL, BearsOnWall.WALL_NOT_SEEN));
+    return Strut.at(job.factOr(PathFields.STRUT, 0))
+        .onWall(job.wordOr(PathFields.STRUT_ON_WALL, BearsOnWall.WALL_NOT_SEEN));
+  }
+
+  /** The live load: as it is given, or the snow that the ground's makes. */
+  Figure<Pressure> live() {
+    return siteSnow == null ? job.fact(FramingFields.LIVE) : siteSnow;
   }
 
   private RoofLoads loads(Figure<Pressure> dead) {
-    Figure<Pressure> given = job.fact(FramingFields.LIVE);
     Condition isSnow = job.fact(FramingFields.LOAD).is(RafterLoad.SNOW);
+    if (siteSnow != null) {
+      return RoofLoads.dead(dead)
+          .roofLive(job.factOr(FramingFields.ROOF_LIVE, USUAL_ROOF_LIVE))
+          .snow(
+              siteSnow
+                  .onlyIf(isSnow, "load is roof-live: give live_psf; ground snow makes snow alone")
+                  .as("snow_taken_psf", Units.PSF));
+    }
+    Figure<Pressure> given = job.fact(FramingFields.LIVE);
     return RoofLoads.dead(dead)
         .roofLive(
             Figure.choose(isSnow, job.factOr(FramingFields.ROOF_LIVE, USUAL_ROOF_LIVE), given)

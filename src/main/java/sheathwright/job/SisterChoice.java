@@ -33,11 +33,9 @@ final class SisterChoice {
             .bending(old.bending())
             .modulus(old.modulus());
     SpanLoad load =
-        SpanLoad.span(
-                StruttedRafters.struttedSpan(
-                    job.fact(FramingFields.SPAN), rafters.strut()))
+        SpanLoad.span(StruttedRafters.struttedSpan(job.fact(FramingFields.SPAN), rafters.strut()))
             .spacing(job.fact(JobFields.SUPPORT_SPACING))
-            .live(job.fact(FramingFields.LIVE))
+            .live(rafters.live())
             .dead(dead);
     return SisterSizing.sisterSizes(
         rafter,

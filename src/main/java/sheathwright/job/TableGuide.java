@@ -134,7 +134,7 @@ public final class TableGuide {
               new Part("with marks.csv", JobFields.PATCHES),
               new Part("rafters that are checked", FramingFields.RAFTERS),
               new Part("more of those rafters", FramingFields.OLD_RAFTERS),
-              new Part("what carries them besides the plate", FramingFields.HELD_BY),
+              new Part("what carries them besides the plate", PathFields.HELD_BY),
               new Part("how those facts are known", KnownRafters.FIELDS),
               new Part("sisters to choose from", FramingFields.SISTER_CHOICE),
               new Part("with readings.csv", JobFields.SISTERS),

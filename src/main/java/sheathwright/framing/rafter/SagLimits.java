@@ -89,9 +89,7 @@ public record SagLimits(
   Figure<Ratio> passing() {
     return live.onlyIf(
             Condition.any(
-                live.isTheSameAs(NO_CEILING),
-                live.isTheSameAs(GYPSUM),
-                live.isTheSameAs(PLASTER)),
+                live.isTheSameAs(NO_CEILING), live.isTheSameAs(GYPSUM), live.isTheSameAs(PLASTER)),
             "deflection_limit is %s; it must be 180 without a ceiling below, 240 with one or 360 with a"
                     .formatted(live)
                 + " plaster one, by %s".formatted(SOURCE))

@@ -10,7 +10,6 @@ import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
-import sheathwright.figure.YesNo;
 import sheathwright.framing.stop.RepairDecision.Decision;
 
 /** What stops a crew from repairing framing on its own word, and who must decide instead. */
@@ -58,8 +57,19 @@ public final class RepairStops {
    */
   @LibraryFunction(
       words = {
-        "engineer", "truss", "permission", "stop work", "asbestos", "vermiculite", "wires", "rot",
-        "insects", "fire", "slate", "solar", "tank"
+        "engineer",
+        "truss",
+        "permission",
+        "stop work",
+        "asbestos",
+        "vermiculite",
+        "wires",
+        "rot",
+        "insects",
+        "fire",
+        "slate",
+        "solar",
+        "tank"
       })
   public static StopAnswer framingStop(
       @Column("worst_ratio") Figure<Ratio> worstRatio, @Column("seen") OneOf<StopFinding> seen) {

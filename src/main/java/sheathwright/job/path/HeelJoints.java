@@ -23,13 +23,15 @@ import sheathwright.framing.nailed.ListedNail;
 import sheathwright.framing.rafter.CodeSnow;
 import sheathwright.framing.rafter.HeelJoint;
 import sheathwright.framing.rafter.RafterThrusts;
+import sheathwright.framing.stop.Ridge;
 import sheathwright.job.site.SiteFields;
 import sheathwright.wood.LoadDuration;
 
 /**
  * The nails that join each rafter to its ceiling joist, against the thrust of the pair. A nail of
  * which nobody says what it is counts as the thinnest that is driven there; one that does not reach
- * far enough into the second piece does not count at all. All load counts as long as snow does.
+ * far enough into the second piece does not count at all. All load counts as long as snow does. A
+ * ridge beam leaves no thrust.
  */
 final class HeelJoints {
 
@@ -57,9 +59,14 @@ final class HeelJoints {
         side.plus(SIX.times(size.diameter())).as("least_heel_nail_in", Units.INCH, PENETRATION);
     HeelJoint joint =
         HeelJoint.lateral(lateral(rafters, size, inside.max(least))).found(found).snow(snow(said));
-    Figure<Nails> asked =
+    Choice<YesNo> isBeam =
+        RidgeAndStruts.ridgeOf(said).is(Ridge.RIDGE_BEAM).as("ridge_leaves_no_thrust");
+    Figure<Nails> nails =
         RafterThrusts.heelNails(rafters.triangle(), rafters.spacing(), rafters.load(), joint)
             .nails();
+    Figure<Nails> asked =
+        Figure.choose(isBeam.is(YesNo.YES), NONE, nails)
+            .as("heel_nails_asked", Units.NAIL, nails.source());
     Figure<Nails> counted =
         Figure.choose(inside.isAtLeast(least), found, NONE).as("heel_nails_counted", Units.NAIL);
     return Check.onceLooked(
@@ -68,10 +75,14 @@ final class HeelJoints {
         asked,
         counted,
         new Look(
-            Condition.all(
-                rafters.isKnown().as("rafters_of_the_heel_are_known").is(YesNo.YES),
-                said.isLookedAt(PathFields.HEEL_NAILS_KNOWN)
-                    .as("heel_joints_are_known")
+            Condition.any(
+                isBeam.is(YesNo.YES),
+                Condition.all(
+                        rafters.isKnown().as("rafters_of_the_heel_are_known").is(YesNo.YES),
+                        said.isLookedAt(PathFields.HEEL_NAILS_KNOWN)
+                            .as("heel_joints_are_known")
+                            .is(YesNo.YES))
+                    .as("heel_joints_and_rafters_are_known")
                     .is(YesNo.YES)),
             LOOK));
   }

@@ -7,7 +7,6 @@ import java.util.stream.Stream;
 import sheathwright.figure.Check;
 import sheathwright.figure.Traced;
 import sheathwright.job.site.Site;
-import sheathwright.job.table.Facts;
 
 /**
  * The way of a roof's loads down to the walls, joint by joint: each is a check that holds or fails
@@ -24,11 +23,12 @@ public final class LoadPath {
   /**
    * The joints of a job.
    *
+   * @param said what it says of them, and what may be said later
    * @param rafters whose joints they are, if the job says what they are
    * @param site in whose wind they stand
    */
-  public LoadPath(Facts facts, Optional<PathRafters> rafters, Site site) {
-    said = new Unsaid(facts);
+  public LoadPath(Unsaid said, Optional<PathRafters> rafters, Site site) {
+    this.said = said;
     Stream<Check> joints =
         rafters
             .map(known -> Stream.of(HeelJoints.check(said, known), WallTies.check(said, known)))
@@ -37,7 +37,13 @@ public final class LoadPath {
                     Stream.of(
                         Check.neverLooked(HeelJoints.WHAT, NO_RAFTERS.formatted(HeelJoints.LOOK)),
                         Check.neverLooked(WallTies.WHAT, NO_RAFTERS.formatted(WallTies.LOOK))));
-    checks = Stream.concat(joints, Stream.of(EaveRows.check(said, site))).toList();
+    checks =
+        Stream.of(
+                Stream.of(RidgeAndStruts.ridge(said), RidgeAndStruts.struts(said)),
+                joints,
+                Stream.of(EaveRows.check(said, site)))
+            .flatMap(each -> each)
+            .toList();
   }
 
   /** Each joint, from the ridge down. */

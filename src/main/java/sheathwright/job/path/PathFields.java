@@ -8,7 +8,10 @@ import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Units;
+import sheathwright.framing.rafter.BearsOnWall;
 import sheathwright.framing.rafter.HeelJoint;
+import sheathwright.framing.rafter.Strut;
+import sheathwright.framing.stop.Ridge;
 import sheathwright.job.table.Field;
 import sheathwright.wood.Knowledge;
 
@@ -49,6 +52,19 @@ public final class PathFields {
           UPLIFT_TIE_KNOWN,
           OVERHANG,
           OVERHANG_KNOWN);
+
+  public static final Field<Choice<Ridge>> RIDGE =
+      Field.word("ridge", "Ridge: a board, or a beam on posts", Ridge.class).ifKnown();
+
+  public static final Field<Figure<Length>> STRUT =
+      Field.<Figure<Length>>of(Strut.class, "at", "Strut or purlin, from the plate").ifKnown();
+
+  public static final Field<Choice<BearsOnWall>> STRUT_ON_WALL =
+      Field.<Choice<BearsOnWall>>of(Strut.class, "onWall", "Strut seen to stand on a bearing wall")
+          .ifKnown();
+
+  /** What carries the rafters between plate and ridge, and there. */
+  public static final List<Field<?>> HELD_BY = List.of(RIDGE, STRUT, STRUT_ON_WALL);
 
   private static Field<Choice<Knowledge>> known(String name, String label) {
     return Field.word(name, label, Knowledge.class).ifKnown();

@@ -18,7 +18,7 @@ import sheathwright.wood.Knowledge;
  * Facts that a job may leave out. Whatever is left out becomes an input all the same, with a value
  * that passes nothing, so that whoever holds the workbook can say it later.
  */
-final class Unsaid {
+public final class Unsaid {
 
   private static final Source NOT_SAID = Source.given("not said in job.csv");
 
@@ -26,7 +26,7 @@ final class Unsaid {
   private final Map<String, Traced> inputs = new LinkedHashMap<>();
 
   /** What a job leaves out of what is asked of it. */
-  Unsaid(Facts said) {
+  public Unsaid(Facts said) {
     this.said = said;
   }
 
@@ -51,7 +51,7 @@ final class Unsaid {
   }
 
   /** A word, or until it is said this one. */
-  <E extends Enum<E>> Choice<E> word(Field<Choice<E>> field, E until) {
+  public <E extends Enum<E>> Choice<E> word(Field<Choice<E>> field, E until) {
     return knows(field) ? fact(field) : later(field, Choice.input(field.name(), until, NOT_SAID));
   }
 
@@ -59,7 +59,9 @@ final class Unsaid {
   Condition isLookedAt(Field<Choice<Knowledge>> field) {
     Choice<Knowledge> known = word(field, Knowledge.IS_UNKNOWN);
     return Condition.any(
-        known.is(Knowledge.IS_MEASURED), known.is(Knowledge.IS_STAMPED), known.is(Knowledge.IS_TOLD));
+        known.is(Knowledge.IS_MEASURED),
+        known.is(Knowledge.IS_STAMPED),
+        known.is(Knowledge.IS_TOLD));
   }
 
   private <T extends Traced> T later(Field<T> field, T input) {

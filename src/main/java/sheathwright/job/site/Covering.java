@@ -22,8 +22,7 @@ public final class Covering {
   Covering(Facts said, SiteWind wind) {
     this.said = said;
     StandingSeam panel =
-        StandingSeam.tested(
-                said.figure(CoveringFields.SEAM), said.figure(CoveringFields.CLIP))
+        StandingSeam.tested(said.figure(CoveringFields.SEAM), said.figure(CoveringFields.CLIP))
             .cover(said.figure(CoveringFields.COVER));
     MakerSpacing maker =
         MakerSpacing.tested(said.figure(CoveringFields.TESTED))

@@ -22,8 +22,8 @@ import sheathwright.wood.ServiceConditions;
 import sheathwright.wood.WoodGravity;
 
 /**
- * One nail of a job's deck, and what it holds against the wind. A panel of which nobody says what it
- * is counts as the lighter of the two kinds.
+ * One nail of a job's deck, and what it holds against the wind. A panel of which nobody says what
+ * it is counts as the lighter of the two kinds.
  */
 final class DeckNail {
 

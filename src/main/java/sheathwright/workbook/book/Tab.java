@@ -233,6 +233,13 @@ public final class Tab {
     }
   }
 
+  /** A length as the crew measures it, in inches and their parts. */
+  public void measured(String label, Traced value, String note) {
+    TabCell cell = cell(next, 1);
+    shown(label, value, note);
+    cell.style(book.look().of(Part.RESULT, "# ??/??"));
+  }
+
   /** A number whose place is elsewhere, told again; the self-check holds the two together. */
   public void repeat(String label, Figure<?> value, String note) {
     entry(label, book.repeated(value), note, Part.RESULT);

@@ -151,7 +151,8 @@ final class DeckPages {
                   roll,
                   List.of("Report", "Seen", "Where", "Evidence"),
                   Sections.units(null, null, null, null));
-              tab.note("Who decides about each, and what may go on meanwhile: " + StopPage.TAB + ".");
+              tab.note(
+                  "Who decides about each, and what may go on meanwhile: " + StopPage.TAB + ".");
             });
   }
 

@@ -115,6 +115,9 @@ final class FrontPage {
     PlainWords words = new PlainWords(tab, estimate.framing());
     tab.linkedVerdict("Your rafters", estimate.framing().decision());
     words.decision();
+    tab.repeat("Checks that nobody could make", estimate.checksNotLookedAt(), "see Proof");
+    tab.paragraph(
+        "Where Proof says not looked at, nobody has seen that part of your roof. It is neither safe nor unsafe until somebody does.");
     tab.paragraph(Cautions.SCREENING + " " + Cautions.SISTERS);
     tab.paragraph(
         "What was found, who decides about it, why, and what may go on meanwhile stand on the tab "

@@ -55,7 +55,8 @@ final class ProofPage {
       tab.audience().keyToMarks().ifPresent(tab::note);
     }
     tab.verdict("Decision", framing.decision());
-    tab.note("Each finding, who decides about it and what may go on meanwhile: " + StopPage.TAB + ".");
+    tab.note(
+        "Each finding, who decides about it and what may go on meanwhile: " + StopPage.TAB + ".");
     tab.entry("May the crew repair them", framing.mayRepair(), "");
     framing.rafters().ifPresent(screening -> answers(tab, screening));
     tab.caution(Cautions.SISTERS);
@@ -161,8 +162,7 @@ final class ProofPage {
       tab.value(line, GIVEN, check.capacity(), Part.RESULT);
       tab.text(line, UNIT, Tab.unitBeside(check.demand()), Part.UNIT);
       tab.value(line, USED, check.ratio(), Part.RESULT);
-      tab.stop(
-          line, VERDICT, check.verdict(check.ratio().isNamed() ? holding : HOLDS, otherwise));
+      tab.stop(line, VERDICT, check.verdict(check.ratio().isNamed() ? holding : HOLDS, otherwise));
     } else {
       tab.text(line, VERDICT, "not looked at", Part.VERDICT);
     }
