@@ -106,8 +106,8 @@ class AdjustedLateralsTest {
   }
 
   /**
-   * NDS 2018 12.1.6, 11.3.1, 11.3.3 and 11.3.4 said again, at chance nails: 0.7 for wood that is wet
-   * now or later, and the wet row of the temperature where it is wet in service.
+   * NDS 2018 12.1.6, 11.3.1, 11.3.3 and 11.3.4 said again, at chance nails: 0.7 for wood that is
+   * wet now or later, and the wet row of the temperature where it is wet in service.
    */
   @Test
   void aNail_isTheStandardsSentences() {

@@ -129,7 +129,8 @@ record PlainRafter(
     int least = rise > 3 ? limit : Math.max(limit, 240);
     ratios.put("deflection_ratio", 5 * passing * Math.pow(counted, 3) * least / stiffness);
     double all = passing + creep * dead * spacing / 144;
-    ratios.put("total_deflection_ratio", 5 * all * Math.pow(counted, 3) * sagUnderAll() / stiffness);
+    ratios.put(
+        "total_deflection_ratio", 5 * all * Math.pow(counted, 3) * sagUnderAll() / stiffness);
     double reaction = (dead + Math.max(live, snow)) * spacing / 144 * length / 2;
     ratios.put("bearing_ratio", reaction / (thickness * seat * bearing()));
     ratios.put("notch_ratio", notch / (depth / 4));
@@ -207,7 +208,9 @@ record PlainRafter(
     return String.valueOf(number);
   }
 
-  /** IBC Table 1604.3, its pairs: 180/120 without a ceiling, 240/180 with one, 360/240 of plaster. */
+  /**
+   * IBC Table 1604.3, its pairs: 180/120 without a ceiling, 240/180 with one, 360/240 of plaster.
+   */
   private double sagUnderAll() {
     return totalLimit != 0 ? totalLimit : Map.of(180, 120, 240, 180, 360, 240).get(limit);
   }
