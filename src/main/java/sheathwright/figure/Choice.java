@@ -59,8 +59,7 @@ public final class Choice<E> implements Traced, OneOf<E> {
     return new Choice<>("", before + after, null, step, Source.ARITHMETIC);
   }
 
-  static Choice<String> lookedUp(
-      String words, Refusal refusal, Step.LookedUp step, Source source) {
+  static Choice<String> lookedUp(String words, Refusal refusal, Step.LookedUp step, Source source) {
     return new Choice<>("", words, refusal, step, source);
   }
 

@@ -76,10 +76,7 @@ public record Table(
   }
 
   private static Refusal refusalBehind(Step.LookedUp step) {
-    return step.operands().stream()
-        .flatMap(key -> key.refusal().stream())
-        .findFirst()
-        .orElse(null);
+    return step.operands().stream().flatMap(key -> key.refusal().stream()).findFirst().orElse(null);
   }
 
   private static List<String> plain(Step.LookedUp step) {

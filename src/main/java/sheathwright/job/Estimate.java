@@ -89,13 +89,14 @@ public final class Estimate {
     this.job = job;
     Refusals refusals = new Refusals();
     Unsaid said = new Unsaid(job);
-    site = new Site(job, frame(job));
+    KnownRafters known = new KnownRafters(job);
+    site = new Site(job, frame(job, known));
     Optional<Deck> laid = refusals.tried(() -> new Deck(job, site.nailing().used()));
-    Optional<Framing> screened = refusals.tried(() -> new Framing(job, said));
+    Optional<Framing> screened = refusals.tried(() -> new Framing(job, known, said));
     Optional<Leveling> straightened =
         screened
             .filter(any -> job.levelsRafters())
-            .flatMap(known -> refusals.tried(() -> RafterWork.of(job, known)));
+            .flatMap(framed -> refusals.tried(() -> RafterWork.of(job, framed)));
     refusals.raise();
     deck = laid.orElseThrow();
     framing = screened.orElseThrow();
@@ -124,12 +125,12 @@ public final class Estimate {
     maker = job.maker().isEmpty() ? null : MakerRequirement.roll(job.maker());
   }
 
-  private static Frame frame(Job job) {
+  private static Frame frame(Job job, KnownRafters known) {
     return new Frame(
         job.fact(JobFields.SUPPORT_SPACING),
         job.fact(JobFields.BLOCKED_EDGES),
-        job.word(FramingFields.SPECIES),
-        job.word(FramingFields.MOISTURE));
+        known.species,
+        job.knows(FramingFields.MOISTURE) ? known.moisture : job.word(FramingFields.MOISTURE));
   }
 
   private static UnitPrice sheetPrice(
@@ -261,6 +262,15 @@ public final class Estimate {
     if (!joints.isEmpty()) {
       ties.add(
           Tie.all("Every joint down to the walls that somebody looked at holds", "joint_", joints));
+    }
+    List<Condition> held =
+        site.strengths().stream().filter(Check::isLive).map(Check::isNotBroken).toList();
+    if (!held.isEmpty()) {
+      ties.add(
+          Tie.all(
+              "The deck's nails, its panels and the covering's clips hold, where enough is known",
+              "deck_holds_",
+              held));
     }
     ties.add(stopTie());
     site.nailing()

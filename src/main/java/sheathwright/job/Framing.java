@@ -19,9 +19,9 @@ import sheathwright.framing.rafter.RafterScreening;
 import sheathwright.framing.sister.SisterSizes;
 import sheathwright.framing.stop.CoveringChange;
 import sheathwright.framing.stop.KnownFacts;
+import sheathwright.framing.stop.ReckonedStops;
 import sheathwright.framing.stop.RepairDecision;
 import sheathwright.framing.stop.RepairDecision.Decision;
-import sheathwright.framing.stop.ReckonedStops;
 import sheathwright.framing.stop.Ridge;
 import sheathwright.framing.stop.StopFinding;
 import sheathwright.framing.stop.StopReports;
@@ -54,23 +54,22 @@ public final class Framing {
   /**
    * The framing of a job.
    *
+   * @param known how what its rafters are is known
    * @param said what it says of the joints, and what of them may be said later
    */
-  Framing(Job job, Unsaid said) {
+  Framing(Job job, KnownRafters known, Unsaid said) {
     layers =
         job.layers().isEmpty()
             ? null
             : DeadLoad.roll(job.layers().stream().map(Framing::layer).toList());
     boolean isKnown = job.knowsItsRafters();
-    OldRafters old = new OldRafters(job);
+    OldRafters old = new OldRafters(job, known);
     Figure<Pressure> dead = isKnown ? dead(job, old) : null;
     rafters = isKnown ? old.screening(dead) : null;
-    known = old.known();
+    this.known = known;
     sisters = isKnown && job.choosesSisters() ? SisterChoice.of(job, old, dead) : null;
     reports =
-        new StopReports(
-            job.reports().stream().map(Framing::report).toList(),
-            reckoned(job, said));
+        new StopReports(job.reports().stream().map(Framing::report).toList(), reckoned(job, said));
     facts = reports.known(isKnown ? known.facts() : KnownFacts.ALL);
     holding = facts.holding();
     joined = isKnown ? old.joined(dead, facts.areSound()) : null;
@@ -82,8 +81,7 @@ public final class Framing {
     List<Report> found = new ArrayList<>();
     if (job.knows(SurveyFields.IS_TRUSS)) {
       Condition areTrusses = job.fact(SurveyFields.IS_TRUSS).is(YesNo.YES);
-      found.add(
-          Report.reckoned("framed so", ReckonedStops.trusses(areTrusses), "every rafter"));
+      found.add(Report.reckoned("framed so", ReckonedStops.trusses(areTrusses), "every rafter"));
     }
     rafters()
         .map(screening -> screening.ok().is(YesNo.YES))
@@ -126,8 +124,8 @@ public final class Framing {
   @SuppressWarnings("unchecked") // the field says that it is a material
   private static Layer layer(Row row) {
     return Layer.of(
-        row.of(FramingFields.MATERIAL),
-        row.of(FramingFields.LAYER_COUNT),
+            row.of(FramingFields.MATERIAL),
+            row.of(FramingFields.LAYER_COUNT),
             row.has(FramingFields.THICKNESS) ? row.of(FramingFields.THICKNESS) : NO_THICKNESS)
         .fate(row.has(FramingFields.FATE) ? row.of(FramingFields.FATE) : LayerFate.STAYS.choice());
   }
@@ -160,9 +158,7 @@ public final class Framing {
     return rafters == null
         ? NOTHING_ASKED
         : Figure.choose(
-                facts.noneUnknown(),
-                NOTHING_ASKED,
-                Figure.of(rafters.checks().size(), Units.RATIO))
+                facts.noneUnknown(), NOTHING_ASKED, Figure.of(rafters.checks().size(), Units.RATIO))
             .as("rafter_checks_not_looked_at", Units.RATIO);
   }
 
@@ -193,7 +189,9 @@ public final class Framing {
     return greatest;
   }
 
-  /** Whether nothing but their strength stops the repair: what was reported, or nobody looked at. */
+  /**
+   * Whether nothing but their strength stops the repair: what was reported, or nobody looked at.
+   */
   Condition nothingReported() {
     return Condition.all(reports.check().ok(), facts.areSound())
         .as("framing_is_free")
@@ -234,9 +232,7 @@ public final class Framing {
   public Condition mayBeSigned() {
     Choice<Decision> said = decision();
     return Condition.any(
-            said.is(Decision.WITHIN),
-            said.is(Decision.AS_ASSUMED),
-            said.is(Decision.NOT_CHECKED))
+            said.is(Decision.WITHIN), said.is(Decision.AS_ASSUMED), said.is(Decision.NOT_CHECKED))
         .as("may_be_signed")
         .is(YesNo.YES);
   }

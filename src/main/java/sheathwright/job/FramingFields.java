@@ -229,13 +229,20 @@ final class FramingFields {
   static final List<Field<?>> REPORTS = List.of(REPORT, SEEN, WHERE, PlaceFields.EVIDENCE);
 
   /**
-   * What a job says of its rafters: their dead load, or the slope under the layers that make it.
+   * What a job says of its rafters: their dead load, or the slope under the layers that make it;
+   * how far they may sag, or the ceiling that says it; their live load, or the ground's snow.
    */
-  static List<Field<?>> rafters(boolean isLayered) {
+  static List<Field<?>> rafters(boolean isLayered, boolean hasCeiling, boolean hasGroundSnow) {
     return RAFTERS.stream()
         .flatMap(
             field ->
-                field == DEAD && isLayered ? Stream.of(RISE, DEAD.ifKnown()) : Stream.of(field))
+                field == DEAD && isLayered
+                    ? Stream.of(RISE, DEAD.ifKnown())
+                    : field == DEFLECTION_LIMIT && hasCeiling
+                        ? Stream.of(DEFLECTION_LIMIT.ifKnown())
+                        : field == LIVE && hasGroundSnow
+                            ? Stream.of(LIVE.ifKnown())
+                            : Stream.of(field))
         .toList();
   }
 

@@ -92,6 +92,7 @@ public final class Job implements Facts {
     once(reader, tables.file(JobTable.PLANES), planes, PlaceFields.PLANE);
     measured(reader, tables.file(JobTable.PLANES));
     oneDeadLoad(reader, tables);
+    oneSagLimit(reader, tables);
     toldBySomebody(reader, tables);
     once(reader, tables.file(JobTable.MARKS), marks(), PlaceFields.MARK);
     once(reader, tables.file(JobTable.REPORTS), reports, FramingFields.REPORT);
@@ -117,7 +118,7 @@ public final class Job implements Facts {
     boolean levels = tables.has(JobTable.READINGS);
     boolean surveys = tables.surveysRafters();
     boolean layered = tables.has(JobTable.LAYERS);
-    List<Field<?>> rafters = FramingFields.rafters(layered);
+    List<Field<?>> rafters = FramingFields.rafters(layered, tables.says(List.of(SiteFields.CEILING)), tables.says(List.of(SiteFields.GROUND_SNOW)));
     boolean hasRafters = tables.says(FramingFields.RAFTERS);
     String framing = "rafters that are checked (rafter_size and what belongs to it)";
     String stations =
@@ -230,6 +231,15 @@ public final class Job implements Facts {
           "%s: %s makes the dead load; take one of the two out"
               .formatted(FramingFields.DEAD.name(), JobTable.LAYERS.file());
       reader.problem(tables.file(JobTable.JOB), dead.line(), VALUE, message);
+    }
+  }
+
+  /** The limits of sag are given, or follow from the ceiling. */
+  private void oneSagLimit(TableReader reader, JobTables tables) {
+    Input limit = facts.get(FramingFields.DEFLECTION_LIMIT.name());
+    if (limit != null && knows(SiteFields.CEILING)) {
+      String message = "deflection_limit: the ceiling makes it; take one of the two out";
+      reader.problem(tables.file(JobTable.JOB), limit.line(), "value", message);
     }
   }
 
@@ -406,11 +416,22 @@ public final class Job implements Facts {
   public Map<String, Traced> rafterFacts() {
     Map<String, Input> of = new LinkedHashMap<>();
     Stream.of(
-            FramingFields.rafters(!layers.isEmpty()),
+            FramingFields.rafters(!layers.isEmpty(), knows(SiteFields.CEILING), knows(SiteFields.GROUND_SNOW)),
             FramingFields.OLD_RAFTERS,
             List.of(SiteFields.RISE),
             KnownRafters.FIELDS,
             FramingFields.SISTER_CHOICE)
+        .flatMap(List::stream)
+        .filter(this::knows)
+        .map(Field::name)
+        .forEach(name -> of.put(name, facts.get(name)));
+    return labeled(of);
+  }
+
+  /** What the job says of its site, its code and its covering, labeled. */
+  public Map<String, Traced> siteFacts() {
+    Map<String, Input> of = new LinkedHashMap<>();
+    Stream.of(SiteFields.SPACING_DECISION, SiteFields.SITE, CoveringFields.COVERING)
         .flatMap(List::stream)
         .filter(this::knows)
         .map(Field::name)

@@ -41,8 +41,7 @@ final class KnownRafters {
 
   static final Field<Choice<Knowledge>> MOISTURE_KNOWN = how("moisture", "Moisture, how known");
 
-  static final Field<Choice<Knowledge>> STOCK_KNOWN =
-      how("rafter_stock", "Lumber type, how known");
+  static final Field<Choice<Knowledge>> STOCK_KNOWN = how("rafter_stock", "Lumber type, how known");
 
   /** Ties that nobody saw are none. */
   static final Field<Choice<Knowledge>> TIES_KNOWN = how("ties", "Rafter ties, how known");
@@ -78,8 +77,7 @@ final class KnownRafters {
     this.job = job;
     species = taken(FramingFields.SPECIES, SPECIES_KNOWN, Species.UNKNOWN, "species_taken");
     grade = taken(FramingFields.GRADE, GRADE_KNOWN, Grade.UNKNOWN, "grade_taken");
-    moisture =
-        taken(FramingFields.MOISTURE, MOISTURE_KNOWN, Moisture.STAYS_WET, "moisture_taken");
+    moisture = taken(FramingFields.MOISTURE, MOISTURE_KNOWN, Moisture.STAYS_WET, "moisture_taken");
     stock = taken(FramingFields.RAFTER_STOCK, STOCK_KNOWN, leastStock(), "stock_taken");
   }
 
@@ -134,8 +132,9 @@ final class KnownRafters {
     Stream<Figure<Ratio>> slope =
         job.knows(SiteFields.RISE)
             ? Stream.of()
-            : Stream.of(Figure.choose(notch().is(Knowledge.IS_UNKNOWN), ONE, NONE)
-                .as("seat_cut_without_slope", Units.RATIO));
+            : Stream.of(
+                Figure.choose(notch().is(Knowledge.IS_UNKNOWN), ONE, NONE)
+                    .as("seat_cut_without_slope", Units.RATIO));
     return new KnownFacts(
         sum(Stream.concat(needed, slope)).as("facts_not_known", Units.RATIO),
         sum(KNOWN.stream().filter(job::knows).map(field -> counted(field, Knowledge.IS_ASSUMED)))

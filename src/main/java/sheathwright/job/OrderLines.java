@@ -37,7 +37,7 @@ final class OrderLines {
     lines.add(new Line("Deck sheets, 4 by 8", work.planned(), "sheet", Figure.of(1, Units.SHEET)));
     lines.add(
         new Line(
-            "Nails for them, boxes",
+            "Nails for them, as near roof edges, boxes",
             work.planned().times(work.nails()).as("sheet_nails", Units.NAIL),
             "nail",
             box));

@@ -126,8 +126,8 @@ class QuoteCommandTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "job.csv|deflection_limit,180|deflection_limit,200|28|value|deflection_limit is 200; it must be 180 without a ceiling below, 240 with one",
-        "job.csv|rise_in_12,5|rise_in_12,0|27|value|rise_in_12 is 0; it must be from 1 to 24",
+        "job.csv|deflection_limit,180|deflection_limit,200|37|value|deflection_limit is 200; it must be 180 without a ceiling below, 240 with one",
+        "job.csv|rise_in_12,5|rise_in_12,0|36|value|rise_in_12 is 0; it must be from 1 to 24",
         "layers.csv|plywood,1,|plywood,12,|3|layers|layers is 12; it must be a whole number from 1 to 10"
       })
   void quote_asksForEveryAnswerBeforeItWrites(
@@ -157,7 +157,7 @@ class QuoteCommandTest {
     spoil("openings.csv", "S,43-6,", "S,31-6,");
     assertThat(CommandRun.of("quote", folder, "-o", folder.resolve("out")).err().lines())
         .satisfiesExactlyInAnyOrder(
-            line -> assertThat(line).startsWith("job.csv, line 28, column value: deflection_limit"),
+            line -> assertThat(line).startsWith("job.csv, line 37, column value: deflection_limit"),
             line -> assertThat(line).startsWith("layers.csv, line 5, column layers: layers is 12"));
   }
 

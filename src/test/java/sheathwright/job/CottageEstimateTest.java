@@ -82,8 +82,7 @@ class CottageEstimateTest {
     assertThat(COTTAGE.quote().roll().cellsOf("amount_usd").stream().map(Traced::plain))
         .endsWith("0", "0");
     assertThat(
-            COTTAGE.quote().held().orElseThrow().cellsOf("amount_usd").stream()
-                .map(Traced::plain))
+            COTTAGE.quote().held().orElseThrow().cellsOf("amount_usd").stream().map(Traced::plain))
         .containsExactly("2124", "119");
     assertThat(COTTAGE.quote().worstCase().value()).isEqualTo(8_923 + extraSheets());
     assertThat(COTTAGE.framing().mayBeSigned().holds()).isFalse();
@@ -116,7 +115,7 @@ class CottageEstimateTest {
     assertThat(COTTAGE.ties())
         .filteredOn(tie -> !tie.holds().holds())
         .extracting(Estimate.Tie::what)
-        .anyMatch(what -> what.contains("licensed engineer"));
+        .anyMatch(what -> what.contains("nothing stops their repair"));
   }
 
   /** 28 × 1.05 = 29.4, 28 × 33 × 1.05 = 970 of 2,500, 18 × 1.05 = 18.9, 468 × 1.05 = 491. */

@@ -12,8 +12,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import sheathwright.job.table.JobText;
 
 /**
- * No job says of its rafters what its tables do not show: read again from the tables' own text, line
- * by line, apart from everything that reads them to answer.
+ * No job says of its rafters what its tables do not show: read again from the tables' own text,
+ * line by line, apart from everything that reads them to answer.
  */
 class SoundnessTest {
 

@@ -145,8 +145,7 @@ class DeadLoadsTest {
     Roll roof =
         DeadLoad.roll(
             List.of(
-                Layer.of(RoofMaterial.ASPHALT_SHINGLES, number(2), in(0))
-                    .fate(LayerFate.COMES_OFF),
+                Layer.of(RoofMaterial.ASPHALT_SHINGLES, number(2), in(0)).fate(LayerFate.COMES_OFF),
                 Layer.of(RoofMaterial.ASPHALT_SHINGLES, number(1), in(0)).fate(LayerFate.GOES_ON),
                 Layer.of(RoofMaterial.THREE_PLY_READY_ROOFING, number(1), in(0))));
     assertThat(DeadLoad.saysWhatChanges(roof)).isTrue();

@@ -18,7 +18,8 @@ class DesignValuesTest {
   private static final Percentage LAST_BITS = Percentage.withPercentage(1e-10);
 
   private static final Asked LARCH =
-      Asked.of("design_values").with("moisture", "dry")
+      Asked.of("design_values")
+          .with("moisture", "dry")
           .with("species", "douglas-fir-larch")
           .with("grade", "no-2")
           .with("size", "2x8")

@@ -60,7 +60,8 @@ class RafterSectionsTest {
     assertThat(stick("2x8", "ripped").refusal().orElseThrow())
         .startsWith("stock is ripped: sawing a stick lengthwise voids its grade");
     Asked wood =
-        Asked.of("design_values").with("moisture", "dry")
+        Asked.of("design_values")
+            .with("moisture", "dry")
             .with("species", "hem-fir")
             .with("grade", "no-2")
             .with("size", "2x8")

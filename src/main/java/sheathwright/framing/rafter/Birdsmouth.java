@@ -59,8 +59,7 @@ public record Birdsmouth(
             .times(triangle.slopeSine())
             .as("level_seat_in", Units.INCH, RafterTie.RIGHT_TRIANGLE)
             .symbol("(l_b sin θ)");
-    return Figure.choose(
-            known.choice().is(Knowledge.IS_UNKNOWN), notch.max(reckoned), notch)
+    return Figure.choose(known.choice().is(Knowledge.IS_UNKNOWN), notch.max(reckoned), notch)
         .as("seat_cut_in", Units.INCH, RafterTie.RIGHT_TRIANGLE)
         .symbol("notch");
   }

@@ -108,8 +108,7 @@ final class RafterTie {
 
   /** The rafter along its slope. */
   Figure<Length> alongTheSlope() {
-    return span.times(slopeFactor())
-        .as("rafter_length_in", Units.INCH, RIGHT_TRIANGLE);
+    return span.times(slopeFactor()).as("rafter_length_in", Units.INCH, RIGHT_TRIANGLE);
   }
 
   /** What a length on the projection is multiplied by, to be one along the slope. */

@@ -5,7 +5,7 @@ import sheathwright.catalog.Columns;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Option;
+import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Table;
@@ -35,17 +35,11 @@ public record SagLimits(
             rule = "0 takes 120, 180 or 240, whichever goes with the live-load limit")
         Figure<Ratio> total) {
 
-  private enum Ceiling implements Option<Ceiling> {
-    NONE,
-    NOT_PLASTER,
-    PLASTER
-  }
-
   private static final Table PAIRS =
       Published.table(
           "ibc/2015-2024/deflection-limits.csv", "sag_limits", "deflection limits under a roof", 1);
   private static final Figure<Ratio> NO_CEILING = passing(Ceiling.NONE);
-  private static final Figure<Ratio> NOT_PLASTER = passing(Ceiling.NOT_PLASTER);
+  private static final Figure<Ratio> GYPSUM = passing(Ceiling.GYPSUM);
   private static final Figure<Ratio> PLASTER = passing(Ceiling.PLASTER);
   private static final Source BY_SLOPE =
       Source.secondHand("IRC Table R301.7: 180 for rafters of more than 3 in 12 alone");
@@ -70,6 +64,17 @@ public record SagLimits(
     return new SagLimits(limit, null);
   }
 
+  /** The limits that go with what hangs on the roof. */
+  public static SagLimits under(OneOf<Ceiling> ceiling) {
+    Choice<Ceiling> hung = ceiling.choice().argument("ceiling");
+    Figure<Ratio> hanging =
+        Figure.choose(hung.is(Ceiling.PLASTER), PLASTER, GYPSUM)
+            .as("limit_below_a_ceiling", Units.RATIO);
+    return live(
+        Figure.choose(hung.is(Ceiling.NONE), NO_CEILING, hanging)
+            .as("limit_of_the_ceiling", Units.RATIO, SOURCE));
+  }
+
   public SagLimits total(Figure<Ratio> limit) {
     return new SagLimits(live, limit);
   }
@@ -84,9 +89,7 @@ public record SagLimits(
   Figure<Ratio> passing() {
     return live.onlyIf(
             Condition.any(
-                live.isTheSameAs(NO_CEILING),
-                live.isTheSameAs(NOT_PLASTER),
-                live.isTheSameAs(PLASTER)),
+                live.isTheSameAs(NO_CEILING), live.isTheSameAs(GYPSUM), live.isTheSameAs(PLASTER)),
             "deflection_limit is %s; it must be 180 with no ceiling below, 240 with one or 360 with a"
                     .formatted(live)
                 + " plaster ceiling, by %s".formatted(SOURCE))
@@ -97,9 +100,9 @@ public record SagLimits(
   /**
    * The same on a slope: where it is not more than 3 in 12, as for any other member, 240 at least.
    */
-  Figure<Ratio> passing(Figure<Ratio> rise) {
+  public Figure<Ratio> passing(Figure<Ratio> rise) {
     var level = passing();
-    return Figure.choose(rise.isMoreThan(RAFTERS_ABOVE), level, level.max(NOT_PLASTER))
+    return Figure.choose(rise.isMoreThan(RAFTERS_ABOVE), level, level.max(GYPSUM))
         .as("live_limit_on_the_slope", Units.RATIO, BY_SLOPE)
         .symbol("n");
   }
@@ -113,7 +116,7 @@ public record SagLimits(
                     .formatted(total)
                 + " 360");
     var underCeiling =
-        Choice.choose(passing.isTheSameAs(NOT_PLASTER), Ceiling.NOT_PLASTER, Ceiling.PLASTER)
+        Choice.choose(passing.isTheSameAs(GYPSUM), Ceiling.GYPSUM, Ceiling.PLASTER)
             .as("ceiling_below");
     var ceiling =
         Choice.choose(passing.isTheSameAs(NO_CEILING), Ceiling.NONE, underCeiling).as("ceiling");

@@ -52,8 +52,7 @@ public record Strut(
                 "strut_ft is %s; it must be less than span_ft, for a strut stands between plate and ridge"
                     .formatted(at))
             .as("strut_in", Units.INCH);
-    var strutted =
-        below.max(span.minus(below)).as("longest_between_supports_in", Units.INCH, RULE);
+    var strutted = below.max(span.minus(below)).as("longest_between_supports_in", Units.INCH, RULE);
     return Figure.choose(
             Condition.all(onWall.choice().is(BearsOnWall.ON_BEARING_WALL), below.isMoreThan(NONE)),
             strutted,

@@ -13,15 +13,15 @@ public final class StruttedRafters {
   private StruttedRafters() {}
 
   /**
-   * The span that counts of a rafter with a strut below it: the longest between supports, and all of
-   * it unless somebody has seen the strut stand on a bearing wall.
+   * The span that counts of a rafter with a strut below it: the longest between supports, and all
+   * of it unless somebody has seen the strut stand on a bearing wall.
    *
    * <pre>
    * span = max(strut, L − strut)   if the strut stands on a bearing wall, else L
    * </pre>
    *
-   * <p>Does not cover the strut itself, its slope of 45 degrees at least, its 8 ft unbraced at most,
-   * the purlin, or the wall below. A strut that stands on a ceiling is a stop: see {@code
+   * <p>Does not cover the strut itself, its slope of 45 degrees at least, its 8 ft unbraced at
+   * most, the purlin, or the wall below. A strut that stands on a ceiling is a stop: see {@code
    * framing_stop}. Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
@@ -38,8 +38,7 @@ public final class StruttedRafters {
    */
   @LibraryFunction(words = {"purlin", "strut", "brace", "kicker"})
   @Column("counted_span_ft")
-  public static Figure<Length> struttedSpan(
-      @Column("span_ft") Figure<Length> span, Strut strut) {
+  public static Figure<Length> struttedSpan(@Column("span_ft") Figure<Length> span, Strut strut) {
     var whole =
         span.within(
                 "span_ft",

@@ -30,9 +30,9 @@ public final class ReckonedStops {
    * stop where rise &lt; 3 in 12 and the ridge is not a beam
    * </pre>
    *
-   * <p>Does not cover whether the beam is strong enough, or roofs of 3 in 12 and more whose ties are
-   * missing: those need a beam too, see {@code framing_stop}. A rise of 1 or 2 in 12 is not a rafter
-   * as this code means it. Screening only: local code and a licensed engineer decide.
+   * <p>Does not cover whether the beam is strong enough, or roofs of 3 in 12 and more whose ties
+   * are missing: those need a beam too, see {@code framing_stop}. A rise of 1 or 2 in 12 is not a
+   * rafter as this code means it. Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
    * ridgeStop(pitch(2), ONLY_A_RIDGE_BOARD) // ridge-board
@@ -94,8 +94,7 @@ public final class ReckonedStops {
             .renewed()
             .minus(change.old())
             .as("covering_growth_psf", Units.PSF, Source.derived("new less old"));
-    var allowed =
-        change.old().times(ALLOWED).as("covering_growth_allowed_psf", Units.PSF, GROWTH);
+    var allowed = change.old().times(ALLOWED).as("covering_growth_allowed_psf", Units.PSF, GROWTH);
     return Choice.choose(
             growth.isAtMost(allowed), StopFinding.NOTHING, StopFinding.HEAVIER_COVERING)
         .as("covering_found", GROWTH);

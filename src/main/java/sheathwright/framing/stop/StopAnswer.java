@@ -6,8 +6,8 @@ import sheathwright.figure.YesNo;
 import sheathwright.framing.stop.RepairDecision.Decision;
 
 /**
- * Whether the crew may repair the framing after one look at it, and if not, who decides and what may
- * go on until then.
+ * Whether the crew may repair the framing after one look at it, and if not, who decides and what
+ * may go on until then.
  *
  * @param decision in words, for the head of every repair list
  * @param mayRepair yes, if nothing stops the repair

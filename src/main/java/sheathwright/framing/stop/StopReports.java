@@ -182,7 +182,9 @@ public final class StopReports {
         Condition.all(stops.isAtMost(RepairStops.NONE), facts.areSound()).as("may_repair"));
   }
 
-  /** The decision where nobody knows what the rafters are: nobody may repair what nobody checked. */
+  /**
+   * The decision where nobody knows what the rafters are: nobody may repair what nobody checked.
+   */
   public RepairDecision decision() {
     return new RepairDecision(
         RepairStops.decision(

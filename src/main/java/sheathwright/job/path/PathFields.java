@@ -60,8 +60,7 @@ public final class PathFields {
       Field.<Figure<Length>>of(Strut.class, "at", "Strut or purlin, from the plate").ifKnown();
 
   public static final Field<Choice<BearsOnWall>> STRUT_ON_WALL =
-      Field.<Choice<BearsOnWall>>of(
-              Strut.class, "onWall", "Strut seen to stand on a bearing wall")
+      Field.<Choice<BearsOnWall>>of(Strut.class, "onWall", "Strut seen to stand on a bearing wall")
           .ifKnown();
 
   /** What carries the rafters between plate and ridge, and there. */

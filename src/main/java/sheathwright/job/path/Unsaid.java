@@ -59,7 +59,9 @@ public final class Unsaid {
   Condition isLookedAt(Field<Choice<Knowledge>> field) {
     Choice<Knowledge> known = word(field, Knowledge.IS_UNKNOWN);
     return Condition.any(
-        known.is(Knowledge.IS_MEASURED), known.is(Knowledge.IS_STAMPED), known.is(Knowledge.IS_TOLD));
+        known.is(Knowledge.IS_MEASURED),
+        known.is(Knowledge.IS_STAMPED),
+        known.is(Knowledge.IS_TOLD));
   }
 
   private <T extends Traced> T later(Field<T> field, T input) {

@@ -1,5 +1,7 @@
 package sheathwright.job.site;
 
+import java.util.EnumMap;
+import java.util.Map;
 import sheathwright.fastening.uplift.ClipSpacing;
 import sheathwright.fastening.uplift.ClipSpacings;
 import sheathwright.fastening.uplift.MakerSpacing;
@@ -14,19 +16,37 @@ import sheathwright.job.table.Facts;
 public final class Covering {
 
   private final Facts said;
-  private final SiteWind wind;
-  private final StandingSeam panel;
-  private final MakerSpacing maker;
+  private final Map<RoofArea, ClipSpacing> clips = new EnumMap<>(RoofArea.class);
+  private final Map<RoofArea, Figure<Length>> used = new EnumMap<>(RoofArea.class);
 
   Covering(Facts said, SiteWind wind) {
     this.said = said;
-    this.wind = wind;
-    panel =
+    StandingSeam panel =
         StandingSeam.tested(said.figure(CoveringFields.SEAM), said.figure(CoveringFields.CLIP))
             .cover(said.figure(CoveringFields.COVER));
-    maker =
+    MakerSpacing maker =
         MakerSpacing.tested(said.figure(CoveringFields.TESTED))
             .most(said.figure(CoveringFields.MOST));
+    for (RoofArea area : RoofArea.values()) {
+      ClipSpacing limit =
+          ClipSpacings.clipSpacingLimit(
+              said.figure(CoveringFields.SCREW),
+              said.figure(CoveringFields.SCREWS),
+              panel,
+              maker,
+              wind.uplift(area));
+      Figure<Length> spacing =
+          limit.spacing().as("clip_spacing_%s_in".formatted(area.word()), Units.INCH);
+      clips.put(
+          area,
+          new ClipSpacing(
+              spacing, limit.governs().as("clip_spacing_%s_governs".formatted(area.word()))));
+      used.put(
+          area,
+          said.knows(CoveringFields.CLIP_SPACING)
+              ? said.fact(CoveringFields.CLIP_SPACING)
+              : spacing.roundedDown().as("clips_apart_%s_in".formatted(area.word()), Units.INCH));
+    }
   }
 
   /** Whether the job says how its covering is held. */
@@ -36,26 +56,12 @@ public final class Covering {
 
   /** How far apart clips may stand in a part of the roof; refused where nobody can say. */
   public ClipSpacing clips(RoofArea area) {
-    ClipSpacing limit =
-        ClipSpacings.clipSpacingLimit(
-            said.figure(CoveringFields.SCREW),
-            said.figure(CoveringFields.SCREWS),
-            panel,
-            maker,
-            wind.uplift(area));
-    return new ClipSpacing(
-        limit.spacing().as("clip_spacing_%s_in".formatted(area.word()), Units.INCH),
-        limit.governs().as("clip_spacing_%s_governs".formatted(area.word())));
+    return clips.get(area);
   }
 
   /** What is screwed down: as it was set, or else by whole inches as close as the wind asks. */
-  Figure<Length> used(RoofArea area) {
-    return said.knows(CoveringFields.CLIP_SPACING)
-        ? said.fact(CoveringFields.CLIP_SPACING)
-        : clips(area)
-            .spacing()
-            .roundedDown()
-            .as("clips_apart_%s_in".formatted(area.word()), Units.INCH);
+  public Figure<Length> used(RoofArea area) {
+    return used.get(area);
   }
 
   /** The clips that are screwed down against the wind in a part of the roof. */

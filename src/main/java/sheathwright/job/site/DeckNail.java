@@ -19,13 +19,11 @@ import sheathwright.job.table.Facts;
 import sheathwright.sheathing.panel.PanelKind;
 import sheathwright.wood.LoadDuration;
 import sheathwright.wood.ServiceConditions;
-import sheathwright.wood.Species;
 import sheathwright.wood.WoodGravity;
 
 /**
- * One nail of a job's deck, and what it holds against the wind. Wood that nobody read a stamp on is
- * taken for the lightest that is listed, and a panel of which nobody says what it is for the
- * lighter of the two kinds.
+ * One nail of a job's deck, and what it holds against the wind. A panel of which nobody says what
+ * it is counts as the lighter of the two kinds.
  */
 final class DeckNail {
 
@@ -55,7 +53,7 @@ final class DeckNail {
                 Shank.RING,
                 Shank.SMOOTH)
             .as("shank_of_the_nail");
-    gravity = gravity(said, frame.species());
+    gravity = WoodGravity.woodGravity(frame.species()).as("rafter_gravity", Units.RATIO);
     holds =
         NailResistances.nailResistance(
                 Nail.shank(shank)
@@ -70,19 +68,6 @@ final class DeckNail {
                 ServiceConditions.of(frame.moisture()))
             .resistance()
             .as("deck_nail_holds_lb", Units.POUND);
-  }
-
-  private static Figure<Ratio> gravity(Facts said, Choice<Species> species) {
-    Figure<Ratio> lightest =
-        WoodGravity.woodGravity(Species.SPRUCE_PINE_FIR_SOUTH).as("lightest_gravity", Units.RATIO);
-    boolean isTold = said.knows(SiteFields.RAFTER_STAMP) && species.refusal().isEmpty();
-    return isTold
-        ? Figure.choose(
-                said.fact(SiteFields.RAFTER_STAMP).is(RafterStamp.READ),
-                WoodGravity.woodGravity(species),
-                lightest)
-            .as("rafter_gravity", Units.RATIO)
-        : lightest;
   }
 
   private static Figure<Ratio> panelGravity(Facts said) {

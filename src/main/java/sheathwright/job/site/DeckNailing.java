@@ -1,6 +1,8 @@
 package sheathwright.job.site;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import sheathwright.fastening.count.NailCounts;
 import sheathwright.fastening.count.Nailing;
@@ -41,12 +43,14 @@ public final class DeckNailing {
   private final boolean isTyped;
   private final Decision decision;
   private final Frame frame;
-  private final DeckNail nail;
+  private final Map<RoofArea, Figure<Pressure>> holds = new EnumMap<>(RoofArea.class);
+  private final Figure<Per<Nails, Sheets>> inASheet;
+  private final Figure<Per<Nails, Sheets>> inASheetNearEdges;
+  private final Beside beside;
 
   DeckNailing(Facts said, Frame frame, DeckNail nail, Spacings byCode) {
     this.byCode = byCode;
     this.frame = frame;
-    this.nail = nail;
     isTyped = said.knows(SiteFields.EDGE_SPACING);
     decision =
         said.knows(SiteFields.SPACING_DECIDED_BY)
@@ -57,6 +61,26 @@ public final class DeckNailing {
         isTyped
             ? typed(said.fact(SiteFields.EDGE_SPACING), said.fact(SiteFields.FIELD_SPACING))
             : byCode;
+    inASheet = nails("nails_in_a_sheet", used.edge(), used.field());
+    inASheetNearEdges = nails("near_edge_nails", used.nearEdge(), used.nearField());
+    for (RoofArea area : RoofArea.values()) {
+      Figure<Length> spacing = area == RoofArea.FIELD ? used.field() : used.nearField();
+      holds.put(
+          area,
+          nail.holds()
+              .dividedBy(
+                  UpliftSpacings.tributaryArea(
+                      FastenerLines.spacing(spacing).lines(frame.spacing())))
+              .as("nails_hold_%s_psf".formatted(area.word()), Units.PSF, SHARE));
+    }
+    beside =
+        isTyped && byCode.refusal().isEmpty()
+            ? new Beside(
+                Condition.all(
+                    used.edge().isAtMost(byCode.edge()), used.field().isAtMost(byCode.field())),
+                inASheet,
+                nails("nails_by_code", byCode.edge(), byCode.field()))
+            : null;
   }
 
   /** What was typed; near the roof's edges as close as the code asks, where nobody decided that. */
@@ -94,26 +118,20 @@ public final class DeckNailing {
 
   /** Nails in a whole sheet away from the roof's edges. */
   public Figure<Per<Nails, Sheets>> inASheet() {
-    return nails(used.edge(), used.field()).as("nails_in_a_sheet", Units.NAILS_PER_SHEET);
+    return inASheet;
   }
 
   /** Nails in a whole sheet near the roof's edges. */
   public Figure<Per<Nails, Sheets>> inASheetNearEdges() {
-    return nails(used.nearEdge(), used.nearField())
-        .as("nails_in_a_sheet_near_edges", Units.NAILS_PER_SHEET);
+    return inASheetNearEdges;
   }
 
-  /** Nails in a whole sheet as the code asks. */
-  private Figure<Per<Nails, Sheets>> inASheetByCode() {
-    return nails(byCode.edge(), byCode.field())
-        .as("nails_in_a_sheet_by_code", Units.NAILS_PER_SHEET);
-  }
-
-  private Figure<Per<Nails, Sheets>> nails(Figure<Length> edge, Figure<Length> field) {
+  private Figure<Per<Nails, Sheets>> nails(String name, Figure<Length> edge, Figure<Length> field) {
     return NailCounts.nailsPerSheet(
-        frame.spacing(),
-        Nailing.edge(edge).field(field).blockedEdges(frame.blockedEdges()),
-        SheetSize.FOUR_BY_EIGHT);
+            frame.spacing(),
+            Nailing.edge(edge).field(field).blockedEdges(frame.blockedEdges()),
+            SheetSize.FOUR_BY_EIGHT)
+        .as(name, Units.NAILS_PER_SHEET);
   }
 
   /**
@@ -128,14 +146,7 @@ public final class DeckNailing {
 
   /** What was typed beside the code's; nothing where nothing was typed or the code is not known. */
   public Optional<Beside> beside() {
-    return isTyped && byCode().isPresent()
-        ? Optional.of(
-            new Beside(
-                Condition.all(
-                    used.edge().isAtMost(byCode.edge()), used.field().isAtMost(byCode.field())),
-                inASheet(),
-                inASheetByCode()))
-        : Optional.empty();
+    return Optional.ofNullable(beside);
   }
 
   /** What was typed against what the code asks for, where nobody decided it. */
@@ -166,10 +177,6 @@ public final class DeckNailing {
 
   /** What the nails in a part of the roof hold against the wind. */
   public Figure<Pressure> holds(RoofArea area) {
-    Figure<Length> spacing = area == RoofArea.FIELD ? used.field() : used.nearField();
-    return nail.holds()
-        .dividedBy(
-            UpliftSpacings.tributaryArea(FastenerLines.spacing(spacing).lines(frame.spacing())))
-        .as("nails_hold_%s_psf".formatted(area.word()), Units.PSF, SHARE);
+    return holds.get(area);
   }
 }

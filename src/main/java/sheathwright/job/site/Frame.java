@@ -12,7 +12,7 @@ import sheathwright.wood.Species;
  *
  * @param spacing center to center of the rafters or trusses
  * @param blockedEdges whether the panels' long edges are blocked
- * @param species of the rafters; refused where nobody says it
+ * @param species of the rafters; unknown where nobody knows it
  * @param moisture of the wood; refused where nobody says it
  */
 public record Frame(

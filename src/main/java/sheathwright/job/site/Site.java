@@ -55,6 +55,10 @@ public final class Site {
   private final CodeNailing byCode;
   private final DeckNailing nailing;
   private final Covering covering;
+  private final List<Check> strengths;
+  private final List<Check> checks;
+  private final Figure<Length> nearEdges;
+  private final List<Inspected> inspected;
 
   /** The site of a job whose deck is nailed to this. */
   public Site(Facts said, Frame frame) {
@@ -66,6 +70,10 @@ public final class Site {
     byCode = new CodeNailing(said, frame, nail, wind);
     nailing = new DeckNailing(said, frame, nail, byCode.spacings());
     covering = new Covering(said, wind);
+    strengths = List.copyOf(made());
+    checks = Stream.of(nailing.typedChecks(), strengths).flatMap(List::stream).toList();
+    nearEdges = reachOfEdges();
+    inspected = asked().stream().filter(item -> item.value().refusal().isEmpty()).toList();
   }
 
   public DeckNailing nailing() {
@@ -95,7 +103,16 @@ public final class Site {
 
   /** Every check that follows from the site: what is not known makes a check that nobody made. */
   public List<Check> checks() {
-    List<Check> checks = new ArrayList<>(nailing.typedChecks());
+    return checks;
+  }
+
+  /** Those of what nails, panels and clips hold. */
+  public List<Check> strengths() {
+    return strengths;
+  }
+
+  private List<Check> made() {
+    List<Check> checks = new ArrayList<>();
     checks.add(panelSpans());
     for (RoofArea area : RoofArea.values()) {
       checks.add(nailing.uplift(area, wind.uplift(area)));
@@ -126,6 +143,10 @@ public final class Site {
 
   /** How wide the strip near the roof's edges is, along the wood: 48 in, or the wind's own. */
   public Figure<Length> nearEdges() {
+    return nearEdges;
+  }
+
+  private Figure<Length> reachOfEdges() {
     Figure<Length> zone = wind.zoneWidth();
     return zone.refusal().isPresent()
         ? NEAR_EDGES
@@ -137,6 +158,10 @@ public final class Site {
 
   /** What an inspector looks for, as far as the job says what must be found. */
   public List<Inspected> inspected() {
+    return inspected;
+  }
+
+  private List<Inspected> asked() {
     List<Inspected> all = new ArrayList<>();
     Spacings used = nailing.used();
     Figure<Length> thickness = said.figure(SiteFields.PANEL_THICKNESS);
@@ -149,7 +174,7 @@ public final class Site {
     all.add(new Inspected("Field near roof edges", used.nearField(), "see how far below"));
     all.add(
         new Inspected(
-            "So near reaches", nearEdges(), "along the wood from eave, rake, ridge and hip"));
+            "So near reaches", nearEdges, "along the wood from eave, rake, ridge and hip"));
     all.add(new Inspected("Gable-end framing", used.gable(), "center to center"));
     all.add(new Inspected("Panel thickness", thickness, "as stamped"));
     all.add(new Inspected("Span rating", said.word(SiteFields.PANEL_RATING), "as stamped"));
@@ -166,9 +191,10 @@ public final class Site {
                 "Clips of the covering, " + area.word(), covering.used(area), "clip to clip"));
       }
     }
-    all.add(new Inspected("Wind", WindDesign.at(said.figure(SiteFields.WIND)), ""));
-    all.add(new Inspected("In such wind", advice(), "common practice, no source"));
-    return all.stream().filter(item -> item.value().refusal().isEmpty()).toList();
+    Choice<WindDesign> design = WindDesign.at(said.figure(SiteFields.WIND));
+    all.add(new Inspected("Wind", design, ""));
+    all.add(new Inspected("In such wind", advice(design), ""));
+    return all;
   }
 
   private Choice<String> edgeSupport() {
@@ -180,7 +206,7 @@ public final class Site {
   }
 
   /** What is advised where the wind is high, by the map that asks for design. */
-  private Choice<String> advice() {
+  private Choice<String> advice(Choice<WindDesign> design) {
     Choice<String> ring =
         Choice.choose(
                 nail.shank().is(Shank.RING),
@@ -188,9 +214,7 @@ public final class Site {
                 Choice.literal("ring-shank nails are advised"))
             .as("advice_in_high_wind");
     return Choice.choose(
-            WindDesign.at(said.figure(SiteFields.WIND)).is(WindDesign.MAY_BE_REQUIRED),
-            ring,
-            Choice.literal("nothing beyond the code"))
-        .as("advice_by_wind");
+            design.is(WindDesign.MAY_BE_REQUIRED), ring, Choice.literal("nothing beyond the code"))
+        .as("advice_by_wind", Source.COMMON_PRACTICE);
   }
 }

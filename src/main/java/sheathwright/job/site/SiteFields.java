@@ -13,9 +13,12 @@ import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Speed;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.framing.rafter.Ceiling;
 import sheathwright.framing.rafter.RoofTriangle;
 import sheathwright.job.table.Field;
 import sheathwright.loads.snow.GroundSnow;
+import sheathwright.loads.snow.RoofWarmth;
+import sheathwright.loads.snow.SnowShelter;
 import sheathwright.loads.wind.CodeWind;
 import sheathwright.loads.wind.Exposure;
 import sheathwright.loads.wind.RoofPlace;
@@ -65,11 +68,14 @@ public final class SiteFields {
           .named("snow_ground_psf")
           .ifKnown();
 
+  public static final Field<Choice<SnowShelter>> SNOW_SHELTER =
+      Field.word("snow_shelter", "Roof sheltered, for snow", SnowShelter.class).ifKnown();
+
+  public static final Field<Choice<RoofWarmth>> ROOF_WARMTH =
+      Field.word("roof_warmth", "Roof warmed from below, for snow", RoofWarmth.class).ifKnown();
+
   public static final Field<Choice<Ceiling>> CEILING =
       Field.word("ceiling", "Ceiling below the rafters", Ceiling.class).ifKnown();
-
-  public static final Field<Choice<RafterStamp>> RAFTER_STAMP =
-      Field.word("rafter_stamp", "Grade stamp on the rafters", RafterStamp.class).ifKnown();
 
   public static final Field<Figure<Length>> PANEL_THICKNESS =
       Field.number("panel_thickness_in", "New panels, thickness", Units.INCH, 0.25, 1.5).ifKnown();
@@ -118,8 +124,9 @@ public final class SiteFields {
           BUILDING_LENGTH,
           BUILDING_WIDTH,
           GROUND_SNOW,
+          SNOW_SHELTER,
+          ROOF_WARMTH,
           CEILING,
-          RAFTER_STAMP,
           PANEL_THICKNESS,
           PANEL_KIND,
           PANEL_RATING,

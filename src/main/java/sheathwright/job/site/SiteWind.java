@@ -1,5 +1,7 @@
 package sheathwright.job.site;
 
+import java.util.EnumMap;
+import java.util.Map;
 import sheathwright.fastening.schedule.NailingCode;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
@@ -37,16 +39,17 @@ public final class SiteWind {
   private final Choice<LoadEdition> edition;
   private final Choice<RoofShape> roof;
   private final Figure<Ratio> rise;
-  private final Figure<Length> leastWidth;
   private final Figure<Length> height;
-  private final WindSite site;
+  private final Figure<Length> zoneWidth;
+  private final Figure<Pressure> overhang;
+  private final Map<RoofArea, Figure<Pressure>> uplifts = new EnumMap<>(RoofArea.class);
 
   SiteWind(Facts said) {
     edition = editionOf(said.word(SiteFields.CODE));
     roof = said.word(SiteFields.ROOF_SHAPE);
     rise = said.figure(SiteFields.RISE);
     Figure<Length> width = said.figure(SiteFields.BUILDING_WIDTH);
-    leastWidth =
+    Figure<Length> leastWidth =
         width
             .min(said.figure(SiteFields.BUILDING_LENGTH))
             .as("least_building_width_ft", Units.FOOT);
@@ -55,9 +58,22 @@ public final class SiteWind {
                 said.figure(SiteFields.EAVE_HEIGHT),
                 Slope.run(width.dividedBy(TWO).as("half_width_ft", Units.FOOT)).rise(rise))
             .as("mean_roof_height_ft", Units.FOOT);
-    site =
+    zoneWidth =
+        WindZoneWidths.zoneWidth(leastWidth, RoofHeight.mean(height))
+            .as("wind_zone_width_ft", Units.FOOT);
+    WindSite site =
         WindSite.of(edition, said.figure(SiteFields.WIND), said.word(SiteFields.EXPOSURE))
             .height(height);
+    overhang =
+        WindPressures.overhangUplift(site, RoofPlace.of(roof, rise, zone(RoofArea.CORNERS)))
+            .as("uplift_overhang_psf", Units.PSF);
+    for (RoofArea area : RoofArea.values()) {
+      uplifts.put(
+          area,
+          WindPressures.sheathingUplift(site, RoofPlace.of(roof, rise, zone(area)))
+              .uplift()
+              .as("uplift_%s_psf".formatted(area.word()), Units.PSF));
+    }
   }
 
   /** The edition of ASCE 7 that a code names. */
@@ -96,21 +112,17 @@ public final class SiteWind {
 
   /** How wide the strips are in which the wind pulls harder, on the flat. */
   public Figure<Length> zoneWidth() {
-    return WindZoneWidths.zoneWidth(leastWidth, RoofHeight.mean(height))
-        .as("wind_zone_width_ft", Units.FOOT);
+    return zoneWidth;
   }
 
   /** How hard the wind pulls at a part of the roof, at ASD level. */
   public Figure<Pressure> uplift(RoofArea area) {
-    return WindPressures.sheathingUplift(site, RoofPlace.of(roof, rise, zone(area)))
-        .uplift()
-        .as("uplift_%s_psf".formatted(area.word()), Units.PSF);
+    return uplifts.get(area);
   }
 
   /** How hard it lifts the eave's overhang at the corners, at ASD level. */
   public Figure<Pressure> overhang() {
-    return WindPressures.overhangUplift(site, RoofPlace.of(roof, rise, zone(RoofArea.CORNERS)))
-        .as("uplift_overhang_psf", Units.PSF);
+    return overhang;
   }
 
   private OneOf<WindZone> zone(RoofArea area) {

@@ -23,7 +23,9 @@ final class PrintedTable {
         : Part.COLUMN_HEAD;
   }
 
-  /** Writes a published table, under its caption, with its notes; words are kept in their columns. */
+  /**
+   * Writes a published table, under its caption, with its notes; words are kept in their columns.
+   */
   static void write(Book book, Tab tab, Table table) {
     tab.heading(table.title());
     book.audience().notes(table).stream()

@@ -223,6 +223,23 @@ public final class Tab {
     beside(next++, value, "", note, Part.RESULT);
   }
 
+  /** A value in its own place, or from its place where it has one already. */
+  public void shown(String label, Traced value, String note) {
+    if (book.mayBePlaced(value)) {
+      entry(label, value, note);
+    } else {
+      book.needed(value);
+      link(label, value, note);
+    }
+  }
+
+  /** A length as the crew measures it, in inches and their parts. */
+  public void measured(String label, Traced value, String note) {
+    TabCell cell = cell(next, 1);
+    shown(label, value, note);
+    cell.style(book.look().of(Part.RESULT, "# ??/??"));
+  }
+
   /** A number whose place is elsewhere, told again; the self-check holds the two together. */
   public void repeat(String label, Figure<?> value, String note) {
     entry(label, book.repeated(value), note, Part.RESULT);

@@ -28,7 +28,9 @@ final class BuyPage {
         Sections.units(null, Units.RATIO, null, Units.RATIO, Units.RATIO));
     tab.heading("Counts behind it");
     tab.entry("Deck sheets, by area", estimate.deckSheets(), "a quick count, not a layout");
-    tab.entry("Nails in each sheet", estimate.nailsInASheet(), "at the job's spacing");
+    tab.shown("Nails in each sheet", estimate.nailsInASheet(), "away from the roof's edges");
+    tab.shown(
+        "Nails in a sheet near them", estimate.site().nailing().inASheetNearEdges(), "as ordered");
     DeckPages.layout(tab, estimate);
     DeckPages.cutting(tab, estimate);
   }
@@ -38,6 +40,6 @@ final class BuyPage {
     tab.repeat("Deck sheets", estimate.plannedSheets(), "");
     tab.entry("Sheets of the whole deck", estimate.deckSheets(), "a count by area");
     tab.entry("The same, as they would be laid", estimate.deck().layout().sheets(), "");
-    tab.entry("Nails in each sheet", estimate.nailsInASheet(), "");
+    tab.shown("Nails in each sheet", estimate.nailsInASheet(), "");
   }
 }

@@ -66,7 +66,8 @@ final class Cautions {
           new Caution(
               "Vermiculite, loose and pebbly in an attic, is taken to hold asbestos: do not stir it, do not let debris fall into it.",
               "Loose, pebbly insulation in the attic may hold asbestos: keep out and do not sweep it.",
-              Source.fromMemory("guidance of the Environmental Protection Agency on vermiculite insulation")),
+              Source.fromMemory(
+                  "guidance of the Environmental Protection Agency on vermiculite insulation")),
           new Caution(
               "Asbestos: old felt, shingles, siding and flue pipes are sampled before they are broken.",
               "Old felt, siding and flue pipes may hold asbestos: they are sampled before they are broken.",

@@ -151,7 +151,8 @@ final class DeckPages {
                   roll,
                   List.of("Report", "Seen", "Where", "Evidence"),
                   Sections.units(null, null, null, null));
-              tab.note("Who decides about each, and what may go on meanwhile: " + StopPage.TAB + ".");
+              tab.note(
+                  "Who decides about each, and what may go on meanwhile: " + StopPage.TAB + ".");
             });
   }
 
@@ -163,6 +164,7 @@ final class DeckPages {
         .framing()
         .rafters()
         .ifPresent(screening -> tab.entry("While the deck is off", deckOff(screening), ""));
+    SitePage.work(tab, estimate);
     boolean hasPatches = false;
     for (Deck.Part part : estimate.deck().parts()) {
       if (part.patches().isPresent()) {

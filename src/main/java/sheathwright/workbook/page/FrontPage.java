@@ -75,6 +75,7 @@ final class FrontPage {
               tab.repeat("Rafters to shim", leveling.shims(), "");
             });
     tab.linkedVerdict("The rafters", estimate.framing().decision());
+    SitePage.front(tab, estimate);
     asked();
     tab.heading("How to use this workbook");
     tab.paragraph(

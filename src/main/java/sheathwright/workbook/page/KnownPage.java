@@ -1,5 +1,6 @@
 package sheathwright.workbook.page;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Traced;
@@ -16,7 +17,10 @@ final class KnownPage {
   static void write(Tab tab, Estimate estimate, QuoteLines quote, LevelPages levels) {
     Job job = estimate.job();
     tab.heading("Facts of the job");
-    entries(tab, job.labeledFacts());
+    Map<String, Traced> facts = new LinkedHashMap<>(job.labeledFacts());
+    facts.keySet().removeAll(job.siteFacts().keySet());
+    entries(tab, facts);
+    SitePage.known(tab, estimate, job.siteFacts());
     unsaid(tab, estimate);
     DeckPages.measured(tab, estimate);
     levels.readings(tab);

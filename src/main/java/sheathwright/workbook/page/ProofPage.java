@@ -55,7 +55,8 @@ final class ProofPage {
       tab.audience().keyToMarks().ifPresent(tab::note);
     }
     tab.verdict("Decision", framing.decision());
-    tab.note("Each finding, who decides about it and what may go on meanwhile: " + StopPage.TAB + ".");
+    tab.note(
+        "Each finding, who decides about it and what may go on meanwhile: " + StopPage.TAB + ".");
     tab.entry("May the crew repair them", framing.mayRepair(), "");
     framing.rafters().ifPresent(screening -> answers(tab, screening));
     tab.caution(Cautions.SISTERS);
@@ -72,11 +73,7 @@ final class ProofPage {
     loadPath(tab, estimate.loadPath());
     tab.heading("The deck in the wind, and over its supports");
     checks(tab, estimate.site().checks(), HOLDS, "falls short");
-    tab.heading("The nails");
-    tab.link(
-        "Nails in each sheet",
-        estimate.nailsInASheet(),
-        "at the spacing in What we know; local code decides it");
+    SitePage.proof(tab, estimate);
     Sections.cautions(tab);
   }
 
@@ -165,8 +162,7 @@ final class ProofPage {
       tab.value(line, GIVEN, check.capacity(), Part.RESULT);
       tab.text(line, UNIT, Tab.unitBeside(check.demand()), Part.UNIT);
       tab.value(line, USED, check.ratio(), Part.RESULT);
-      tab.stop(
-          line, VERDICT, check.verdict(check.ratio().isNamed() ? holding : HOLDS, otherwise));
+      tab.stop(line, VERDICT, check.verdict(check.ratio().isNamed() ? holding : HOLDS, otherwise));
     } else {
       tab.text(line, VERDICT, "not looked at", Part.VERDICT);
     }
@@ -176,7 +172,9 @@ final class ProofPage {
 
   private static String rule(Tab tab, Check check) {
     if (!check.isLive()) {
-      return check.outcome().words();
+      return tab.audience().isOffice()
+          ? check.outcome().words()
+          : "nobody has looked, or not closely enough";
     }
     return Stream.concat(
             check.look().map(look -> "needs " + look.what()).stream(),

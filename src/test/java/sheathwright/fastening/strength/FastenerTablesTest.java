@@ -76,7 +76,10 @@ class FastenerTablesTest {
   @Test
   void aRingShankInAPanel_holdsWhatTheMakersEquationOfTheDayGave() {
     String gravity =
-        Asked.of("panel_holding_gravity").with("moisture", "dry").with("shank", "ring").answer("specific_gravity");
+        Asked.of("panel_holding_gravity")
+            .with("moisture", "dry")
+            .with("shank", "ring")
+            .answer("specific_gravity");
     Asked nail =
         Asked.of("nail_withdrawal").with("specific_gravity", gravity).with("diameter_in", "0.12");
     double makers = 1380 * Math.pow(0.7, 2.5) * 0.12;
@@ -85,7 +88,10 @@ class FastenerTablesTest {
         .isCloseTo(makers, within(1e-3));
     assertThat(nail.with("shank", "smooth").number("withdrawal_lb_per_in")).isLessThan(makers);
     String smooth =
-        Asked.of("panel_holding_gravity").with("moisture", "dry").with("shank", "smooth").answer("specific_gravity");
+        Asked.of("panel_holding_gravity")
+            .with("moisture", "dry")
+            .with("shank", "smooth")
+            .answer("specific_gravity");
     assertThat(smooth).isEqualTo("0.4");
   }
 

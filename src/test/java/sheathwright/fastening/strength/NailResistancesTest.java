@@ -16,7 +16,8 @@ class NailResistancesTest {
 
   private static Asked nail(
       String diameter, String length, String shank, String gravity, String panel, String ofPanel) {
-    return Asked.of("nail_resistance").with("moisture", "dry")
+    return Asked.of("nail_resistance")
+        .with("moisture", "dry")
         .with("diameter_in", diameter)
         .with("length_in", length)
         .with("head_diameter_in", "0.281")

@@ -12,7 +12,8 @@ import sheathwright.catalog.Asked;
 class ScrewResistancesTest {
 
   private static Asked lag() {
-    return Asked.of("screw_resistance").with("moisture", "dry")
+    return Asked.of("screw_resistance")
+        .with("moisture", "dry")
         .with("screw_kind", "lag-screw")
         .with("diameter_in", "1/2")
         .with("length_in", "4")
@@ -24,7 +25,8 @@ class ScrewResistancesTest {
   }
 
   private static Asked inPanel(String diameter, String gravity, String thickness) {
-    return Asked.of("panel_screw_withdrawal").with("moisture", "dry")
+    return Asked.of("panel_screw_withdrawal")
+        .with("moisture", "dry")
         .with("diameter_in", diameter)
         .with("specific_gravity", gravity)
         .with("thickness_in", thickness);
@@ -51,7 +53,8 @@ class ScrewResistancesTest {
   void aWoodScrew_holdsByItsThreadInTheRafter(
       String moisture, String shim, double thread, double factor) {
     Asked screw =
-        Asked.of("screw_resistance").with("moisture", "dry")
+        Asked.of("screw_resistance")
+            .with("moisture", "dry")
             .with("screw_kind", "wood-screw")
             .with("diameter_in", "0.2")
             .with("length_in", "2.5")

@@ -47,8 +47,7 @@ class BirdsmouthTest {
   @ParameterizedTest
   @CsvSource({"measured", "stamped", "told", "assumed"})
   void aCutThatSomebodyKnows_isTakenAsGiven(String known) {
-    assertThat(
-            RAFTER.with("notch_in", "1/4").with("notch_known", known).number("notch_ratio"))
+    assertThat(RAFTER.with("notch_in", "1/4").with("notch_known", known).number("notch_ratio"))
         .isCloseTo(0.25 / 1.375, within(1e-9));
   }
 }

@@ -108,7 +108,8 @@ class RafterCasesTest {
   }
 
   private static Asked wood(String species, String grade, String size, String duration) {
-    return Asked.of("design_values").with("moisture", "dry")
+    return Asked.of("design_values")
+        .with("moisture", "dry")
         .with("species", species)
         .with("grade", grade)
         .with("size", size)

@@ -241,8 +241,7 @@ class RafterScreeningTest {
         .isCloseTo(PLAIN.with("span_ft", "7").number("roof_live_bending_ratio"), CLOSE);
     assertThat(strutted.number("thrust_lb")).isEqualTo(PLAIN.number("thrust_lb"));
     for (String unseen : new String[] {"unknown", "no"}) {
-      assertThat(
-              whole.with("strut_on_bearing_wall", unseen).number("roof_live_bending_ratio"))
+      assertThat(whole.with("strut_on_bearing_wall", unseen).number("roof_live_bending_ratio"))
           .isEqualTo(PLAIN.number("roof_live_bending_ratio"));
     }
   }

@@ -41,7 +41,8 @@ class StruttedRaftersTest {
   void aStrutBeyondTheRidge_isRefused() {
     assertThatThrownBy(
             () ->
-                StruttedRafters.struttedSpan(ft(14), Strut.at(ft(14)).onWall(BearsOnWall.ON_BEARING_WALL))
+                StruttedRafters.struttedSpan(
+                        ft(14), Strut.at(ft(14)).onWall(BearsOnWall.ON_BEARING_WALL))
                     .value())
         .isInstanceOf(RefusedException.class)
         .hasMessageContaining("strut_ft");

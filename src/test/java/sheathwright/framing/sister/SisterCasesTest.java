@@ -45,7 +45,8 @@ class SisterCasesTest {
           .with("lateral_lb", Double.toString(118 * 1.15));
 
   private static final Asked ALONG =
-      Asked.of("nails_along_sister").with("sister_bears", "yes")
+      Asked.of("nails_along_sister")
+          .with("sister_bears", "yes")
           .with("sister_share", "0.5")
           .with("spacing_in", "24")
           .with("live_psf", "30")
@@ -62,7 +63,10 @@ class SisterCasesTest {
           .with("bending_yield_psi", "90000");
 
   private static final Asked ADJUSTED =
-      Asked.of("adjusted_lateral").with("moisture", "dry").with("lateral_lb", "141").with("diameter_in", "0.162");
+      Asked.of("adjusted_lateral")
+          .with("moisture", "dry")
+          .with("lateral_lb", "141")
+          .with("diameter_in", "0.162");
 
   /** Fb 875 psi, CD 1.15, Cr 1.15, and CF 1.5 for the 2x4. */
   private static final Asked COTTAGE =

@@ -6,9 +6,9 @@ import static sheathwright.figure.Amounts.number;
 import static sheathwright.figure.Amounts.pitch;
 import static sheathwright.figure.Amounts.psf;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.api.Test;
 import sheathwright.figure.RefusedException;
 
 /** IRC R802.4.4 and IEBC 706.2 as they are cited: at the limit it passes, beyond it stops. */
@@ -39,8 +39,7 @@ class ReckonedStopsTest {
     "0, 0, nothing"
   })
   void aCoveringHeavierByMoreThanFivePercent_stops(double old, double renewed, String found) {
-    assertThat(
-            ReckonedStops.coveringStop(CoveringChange.from(psf(old)).to(psf(renewed))).plain())
+    assertThat(ReckonedStops.coveringStop(CoveringChange.from(psf(old)).to(psf(renewed))).plain())
         .isEqualTo(found);
   }
 
@@ -56,8 +55,7 @@ class ReckonedStopsTest {
   @Test
   void aWeightBelowNothing_isRefused() {
     assertThatThrownBy(
-            () ->
-                ReckonedStops.coveringStop(CoveringChange.from(psf(-1)).to(psf(2))).value())
+            () -> ReckonedStops.coveringStop(CoveringChange.from(psf(-1)).to(psf(2))).value())
         .isInstanceOf(RefusedException.class)
         .hasMessageContaining("old_psf");
   }

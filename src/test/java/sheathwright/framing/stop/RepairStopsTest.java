@@ -17,8 +17,7 @@ import sheathwright.figure.Choice;
  */
 class RepairStopsTest {
 
-  private static final String ENGINEER =
-      "STOP: a licensed engineer decides before any repair";
+  private static final String ENGINEER = "STOP: a licensed engineer decides before any repair";
   private static final String TRUSS_DESIGNER =
       "STOP: the truss designer or a licensed engineer decides before any repair";
 
@@ -67,8 +66,7 @@ class RepairStopsTest {
   void whateverIsSeen_stopsAStrongRafterToo(StopFinding seen, String who) {
     StopAnswer answer = RepairStops.framingStop(number(0.1), seen);
     assertThat(answer.mayRepair().plain()).isEqualTo("no");
-    assertThat(answer.decision().plain())
-        .isEqualTo("STOP: " + who + " decides before any repair");
+    assertThat(answer.decision().plain()).isEqualTo("STOP: " + who + " decides before any repair");
     assertThat(answer.decides().plain()).isEqualTo(who);
     assertThat(answer.meanwhile().plain()).isNotEqualTo("the work that is priced");
   }
@@ -106,8 +104,7 @@ class RepairStopsTest {
   void aTrussAmongOthers_isForItsDesigner() {
     StopReports reports = reports(StopFinding.SPLIT, StopFinding.TRUSS, StopFinding.LIVE_WIRES);
     assertThat(reports.decision(KnownFacts.ALL).decision().plain()).isEqualTo(TRUSS_DESIGNER);
-    assertThat(reports.decision().decision().plain())
-        .isEqualTo(TRUSS_DESIGNER);
+    assertThat(reports.decision().decision().plain()).isEqualTo(TRUSS_DESIGNER);
   }
 
   @Test

@@ -42,7 +42,8 @@ class EaveRowsTest {
             "dead_psf,10,",
             "deflection_limit,180,",
             "moisture,dry,",
-            "rafter_stamp,read,")
+            "species_known,stamped,",
+            "moisture_known,measured,")
         .withLines("job", more);
   }
 

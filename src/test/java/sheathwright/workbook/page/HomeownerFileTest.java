@@ -115,7 +115,7 @@ class HomeownerFileTest {
     files.replaceAll(
         (name, file) -> {
           CsvFile changed = file;
-          for (RowSource.Line line : file.lines()) {
+          for (RowSource.Line line : isOfCosts(name) ? file.lines() : List.<RowSource.Line>of()) {
             String cost = odd.get(line.cells().get(0));
             if (cost != null) {
               changed = Perturbed.with(changed, line.number(), 1, cost);
@@ -124,6 +124,10 @@ class HomeownerFileTest {
           return changed;
         });
     return new Estimate(Job.of(new JobTables(files)));
+  }
+
+  private static boolean isOfCosts(String table) {
+    return table.equals("prices") || table.equals("rates");
   }
 
   private static String allParts(byte[] file) throws IOException {
