@@ -48,6 +48,7 @@ public final class StickCuts {
   private final List<LevelPiece> pieces;
   private final List<LevelSticks.OnSale> onSale;
   private final List<CutStick> cuts;
+  private final boolean isProven;
   private final Solution solution;
   private final Roll roll;
   private final Figure<Money> cost;
@@ -61,6 +62,7 @@ public final class StickCuts {
     LevelSticks sticks = LevelSticks.of(pieces, onSale, KERF);
     StickPlan plan = StickCutting.plan(sticks.order(), Patience.asked(QUESTIONS));
     cuts = longestFirst(plan);
+    isProven = plan.isProven();
     roll =
         Roll.of(
             what + "_cuts",
@@ -194,7 +196,6 @@ public final class StickCuts {
         alike.entrySet().stream()
             .map(each -> "%d of %s".formatted(each.getValue(), each.getKey()))
             .collect(joining("\n"));
-    boolean isProven = cost.value() <= atLeast.value();
     return "%s\n%d %s out of %d %s for %s; %s"
         .formatted(
             lines,
