@@ -24,6 +24,7 @@ final class CommandWords {
 
   private static final Pattern SHAPE =
       Pattern.compile("(?s)\\s*([A-Za-z]\\w*)(?:\\s+([A-Za-z_\"#\\d].*?)|)\\s*;?\\s*");
+  private static final Pattern ASKED = Pattern.compile("^\\s*\\?");
   private static final Pattern CALL =
       Pattern.compile("\\s*([A-Za-z]\\w*)\\(\\s*(\\w*|\"[^\"\\\\]*\")\\s*\\)\\s*;?\\s*");
   private static final Pattern ASKED_OF_ANYTHING =
@@ -66,7 +67,8 @@ final class CommandWords {
    *
    * @param isDefined whether the user has given a name a meaning, which then wins for the bare word
    */
-  static Optional<Command> in(String line, Predicate<String> isDefined) {
+  static Optional<Command> in(String typed, Predicate<String> isDefined) {
+    String line = ASKED.matcher(typed).replaceFirst("help ");
     Matcher matcher = SHAPE.matcher(line);
     if (!matcher.matches()) {
       matcher = ASKED_OF_ANYTHING.matcher(line);

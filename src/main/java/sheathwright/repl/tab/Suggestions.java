@@ -85,7 +85,7 @@ public record Suggestions(String said, String prefix, List<Offer> offers) {
     }
     offers.addAll(held(variables, value -> true));
     return new Suggestions(
-        "type how a function begins, or help() for all of them by task", "", offers);
+        "type how a function begins, or help for all of them by task", "", offers);
   }
 
   private static Suggestions inCall(
