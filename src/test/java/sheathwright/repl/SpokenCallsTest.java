@@ -104,6 +104,8 @@ class SpokenCallsTest {
   void aBareNumber_standsWhereThingsAreOnlyCounted() {
     assertThat(answer("sisterStock(sag = 1 in, span = 12 ft, count = 3).pieces"))
         .startsWith("pieces = 3 pieces");
+    assertThat(java("cuts = cutSticks(3, 4 ft, stick(8 ft, $6.20))"))
+        .isEqualTo("var cuts = cutSticks(pieces(3), ft(4), stick(ft(8), usd(6.20)));");
     assertThat(answer("slopeLength(run = 15, rise = 6 in 12)")).contains("write 15 ft");
   }
 

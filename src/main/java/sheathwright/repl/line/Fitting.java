@@ -11,11 +11,16 @@ import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import sheathwright.catalog.InShort;
 import sheathwright.figure.Figure;
 import sheathwright.figure.OneOf;
+import sheathwright.figure.Quantity.Nails;
+import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Quantity.Sheets;
+import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
 import sheathwright.repl.line.Members.Facts;
 
@@ -27,6 +32,18 @@ import sheathwright.repl.line.Members.Facts;
  * @param pieces in its order
  */
 record Fitting(Executable called, List<Piece> pieces) {
+
+  /** What a bare number can only mean. */
+  private static final Map<Type, Unit<?>> BARE =
+      Map.of(
+          Ratio.class,
+          Units.RATIO,
+          Pieces.class,
+          Units.PIECE,
+          Nails.class,
+          Units.NAIL,
+          Sheets.class,
+          Units.SHEET);
 
   /** The arguments as a method takes them; nothing if it does not. */
   static Optional<Fitting> of(
@@ -113,9 +130,13 @@ record Fitting(Executable called, List<Piece> pieces) {
     if (wanted == double.class && value instanceof Number number) {
       return Optional.of(Piece.of(piece.java(), number.doubleValue()));
     }
-    if (isRatio(due) && value instanceof Number number) {
+    Unit<?> bare = value instanceof Number ? BARE.get(quantity(due)) : null;
+    if (bare != null) {
+      String amount = bare.isCount() ? bare.symbol() + "s" : "number";
       return Optional.of(
-          Piece.of("number(" + piece.java() + ")", Figure.of(number.doubleValue(), Units.RATIO)));
+          Piece.of(
+              "%s(%s)".formatted(amount, piece.java()),
+              Figure.of(((Number) value).doubleValue(), bare)));
     }
     boolean fits =
         !piece.isKnown()
@@ -125,10 +146,11 @@ record Fitting(Executable called, List<Piece> pieces) {
     return fits ? Optional.of(piece) : inShort(wanted).flatMap(maker -> madeInShort(maker, piece));
   }
 
-  private static boolean isRatio(Type due) {
-    return due instanceof ParameterizedType kind
-        && kind.getRawType() == Figure.class
-        && kind.getActualTypeArguments()[0] == Ratio.class;
+  /** Of what a figure is that is due; nothing where none is. */
+  private static Type quantity(Type due) {
+    return due instanceof ParameterizedType kind && kind.getRawType() == Figure.class
+        ? kind.getActualTypeArguments()[0]
+        : Object.class;
   }
 
   /** The maker of a thing that is meant where its one argument stands in the thing's place. */
