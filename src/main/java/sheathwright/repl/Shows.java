@@ -183,8 +183,10 @@ final class Shows {
             .mapToInt(row -> row[1].length())
             .max()
             .orElse(0);
+    String below = " ".repeat(first + 2);
     return rows.stream()
         .map(row -> (pad(row[0], first + 2) + pad(row[1], second + 2) + row[2]).stripTrailing())
+        .flatMap(row -> Shown.wrapped(row, WIDTH, "", below).stream())
         .collect(joining("\n"));
   }
 
