@@ -76,6 +76,16 @@ class SaidLinesTest {
   }
 
   @Test
+  void aSentence_isAWholeLine_andAnswered() {
+    assertThat(session.isComplete("area 1400 sqft")).isTrue();
+    assertThat(answer("area 1400 sqft"))
+        .isEqualTo("a name is given a value with =: area = 1400 sqft");
+    assertThat(session.isComplete("how many nails?")).isTrue();
+    assertThat(answer("how many nails?")).contains("help nails tells");
+    assertThat(answer("help nails")).contains("nailsPerSheet");
+  }
+
+  @Test
   void aFactGivenAnew_isCarriedAlong() {
     answer("given(spacing = 24 in)");
     answer("clear = 12 ft");
