@@ -54,7 +54,9 @@ final class Shows {
       return "no value";
     }
     String text = text(value);
-    return text.contains("\n") ? text.lines().findFirst().orElse("").strip() + " …" : text;
+    return text.contains("\n")
+        ? text.lines().findFirst().orElse("").strip().replaceAll("\\(\\)\\s{2,}", " ") + " …"
+        : text;
   }
 
   /** Whether a value is missing, and not merely an answer without a number. */

@@ -70,7 +70,7 @@ public final class Sentences {
                           (found.group(1) + found.group(2).replace(",", "") + found.group(3))
                               .strip())),
           look(
-              "([^(\"]*?)(" + NUMBER + ") ?(ft|in)? [xX×] (" + NUMBER + ") ?(ft|in)\\s*",
+              "((?:[^\"]*[=(,])? *)(" + NUMBER + ") ?(ft|in)? [xX×] (" + NUMBER + ") ?(ft|in)\\s*",
               found ->
                   "times is written *: %s%s %s * %s %s"
                       .formatted(
@@ -80,16 +80,33 @@ public final class Sentences {
                           found.group(4),
                           found.group(5))),
           look(
+              "([^\"]*?)(\\d+) ?(?:ft|feet) (\\d[\\d/ -]*?) ?(?:in|inches)\\b([^\"]*)",
+              found ->
+                  "feet and inches go together as %s-%s ft: %s%s-%s ft%s"
+                      .formatted(
+                          found.group(2),
+                          found.group(3),
+                          found.group(1),
+                          found.group(2),
+                          found.group(3),
+                          found.group(4))),
+          look(
+              "([^\"?]*?)(\\d[\\d./]*) ?: ?12\\b([^\"?]*)",
+              found ->
+                  "a pitch is said with in: %s%s in 12%s"
+                      .formatted(found.group(1), found.group(2), found.group(3))),
+          look(
               "\\s*([A-Za-z]\\w*) ((?:\\$ ?)?" + NUMBER + "(?: ?[a-z%/]+)?)\\s*",
               found ->
                   "a name is given a value with =: %s = %s"
                       .formatted(found.group(1), found.group(2))));
 
+  private static final Pattern GIVEN_TO = Pattern.compile("^[A-Za-z_]\\w*\\s*=\\s*");
   private static final Pattern WORDS =
-      Pattern.compile("\\s*[A-Za-z]\\w*(?:[ ,]+[\\w#%/.'-]+)+\\s*\\??\\s*");
+      Pattern.compile("\\s*[A-Za-z]\\w*(?:[ ,]+[\\w#][\\w#%/.'-]*)+\\s*\\??\\s*");
   private static final Pattern FILLER =
       Pattern.compile(
-          "(?i)\\b(?:how|many|much|what|which|do|does|i|need|the|a|an|is|are|for|my|to|at|of|\\S*\\d\\S*)(?=\\s|$)");
+          "(?i)\\b(?:how|many|much|what|which|do|does|i|need|the|a|an|is|are|for|my|to|at|of|if|in|ft|on|and|with|it|this|that|\\S*\\d\\S*)(?=\\s|$)");
 
   private Sentences() {}
 
@@ -113,9 +130,13 @@ public final class Sentences {
         return Optional.of(look.said().apply(matcher.toMatchResult()));
       }
     }
+    String asked = GIVEN_TO.matcher(line).replaceFirst("");
+    if (JAVA.contains(asked.split("\\W", 2)[0])) {
+      return Optional.empty();
+    }
     boolean isDeclaration = first.matches("[A-Z]\\w*") && line.split("\\s+").length == 2;
-    return WORDS.matcher(line).matches() && !isDeclaration
-        ? Optional.of(asked(line, isSpokenOf))
+    return WORDS.matcher(asked).matches() && !isDeclaration
+        ? Optional.of(asked(asked, isSpokenOf))
         : Optional.empty();
   }
 
