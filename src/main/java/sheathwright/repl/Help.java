@@ -84,6 +84,12 @@ final class Help {
     }
   }
 
+  /** Whether there is anything to tell of these words. */
+  static boolean knows(String words) {
+    List<String> wanted = List.of(words.strip().split("\\s+"));
+    return !DeckWords.about(wanted).isEmpty() || !CATALOG.about(wanted).isEmpty();
+  }
+
   private static String page(Task task, int width) {
     return task.title() + "\n\n" + found(DeckWords.linesFor(task), cards(task).toList(), width);
   }

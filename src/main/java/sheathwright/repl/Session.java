@@ -29,6 +29,7 @@ import sheathwright.repl.shell.LineRunner;
 import sheathwright.repl.shell.LineRunner.StoppedLine;
 import sheathwright.repl.shell.Lines;
 import sheathwright.repl.show.Screen;
+import sheathwright.repl.show.Sentences;
 import sheathwright.repl.tab.Form;
 
 /**
@@ -101,7 +102,11 @@ public final class Session implements AutoCloseable {
 
   /** Whether the text is one whole line. */
   boolean isWhole(String text) {
-    if (text.isBlank() || mustRunAlone(text) || PlainLine.is(text) || reader.isWhole(text)) {
+    if (text.isBlank()
+        || mustRunAlone(text)
+        || PlainLine.is(text)
+        || reader.isWhole(text)
+        || sentence(text).isPresent()) {
       return true;
     }
     try {
@@ -185,7 +190,8 @@ public final class Session implements AutoCloseable {
         String said = pages().line(named.get()).text();
         return Optional.of(List.of(new Answer(Answer.Kind.SHOWN, said)));
       }
-      return evaluation.alone(line, mayCompile);
+      Optional<String> sentence = mayCompile ? sentence(line) : Optional.empty();
+      return sentence.isPresent() ? failed(sentence.get()) : evaluation.alone(line, mayCompile);
     } catch (RefusedException | ProblemsException refused) {
       return failed(refused.getMessage());
     } catch (StoppedLine stopped) {
@@ -196,6 +202,11 @@ public final class Session implements AutoCloseable {
       return failed(
           "the line is too long to be read; give a part a name of its own, and use the name");
     }
+  }
+
+  /** What is said of a line that is typed as to a person, if it is one. */
+  private static Optional<String> sentence(String line) {
+    return Sentences.said(line, Help::knows);
   }
 
   private static Optional<List<Answer>> failed(String why) {

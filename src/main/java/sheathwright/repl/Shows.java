@@ -67,7 +67,7 @@ final class Shows {
   }
 
   private static String firstOf(String text) {
-    return text.lines().findFirst().orElse("").strip().replaceAll(" +", " ");
+    return text.lines().findFirst().orElse("").strip().replaceAll("(?:\\(\\))? +", " ");
   }
 
   /** Whether a value is missing, and not merely an answer without a number. */

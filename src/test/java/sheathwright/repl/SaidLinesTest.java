@@ -76,6 +76,31 @@ class SaidLinesTest {
   }
 
   @Test
+  void aPitchAsAFraction_isRefusedWithTheWayToSayIt() {
+    assertThat(answer("slopeFactor(5/12)")).isEqualTo("rise is 5/12 without a unit; write 5 in 12");
+    assertThat(answer("slopeFactor(5:12)"))
+        .isEqualTo("a pitch is said with in: slopeFactor(5 in 12)");
+  }
+
+  @Test
+  void aThingOfManyParts_isOneLineInTheList() {
+    answer("south = Plane.rectangle(\"S\", 42 ft, 16.5 ft)");
+    answer("rafters = Supports.every(24 in)");
+    answer("deck = layout(south, rafters)");
+    assertThat(answer("list")).contains("deck = sheets 22 sheets …   from rafters, south");
+  }
+
+  @Test
+  void aSentence_isAWholeLine_andAnswered() {
+    assertThat(session.isComplete("area 1400 sqft")).isTrue();
+    assertThat(answer("area 1400 sqft"))
+        .isEqualTo("a name is given a value with =: area = 1400 sqft");
+    assertThat(session.isComplete("how many nails?")).isTrue();
+    assertThat(answer("how many nails?")).contains("help nails tells");
+    assertThat(answer("help nails")).contains("nailsPerSheet");
+  }
+
+  @Test
   void aFactGivenAnew_isCarriedAlong() {
     answer("given(spacing = 24 in)");
     answer("clear = 12 ft");

@@ -185,6 +185,10 @@ final class Arguments {
     if (unit.symbol().startsWith("$")) {
       return "$" + number + unit.symbol().substring(1);
     }
+    String rise = number.strip();
+    if (unit.equals(Units.RISE_IN_12) && rise.endsWith("/12")) {
+      return rise.substring(0, rise.length() - "/12".length()).strip() + " in 12";
+    }
     return number + " " + unit.symbol() + (unit.isCount() ? "s" : "");
   }
 }

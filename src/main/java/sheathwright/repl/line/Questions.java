@@ -104,7 +104,10 @@ public final class Questions {
     return new Unreadable(
         0,
         "%s is \"%s\"; it must be %s, or the name of a variable that holds it"
-            .formatted(CatalogCall.label(parameter), value, Arguments.allowed(parameter)));
+            .formatted(
+                CatalogCall.label(parameter),
+                value,
+                (parameter.options() == null ? "" : "one of ") + Arguments.allowed(parameter)));
   }
 
   /** The call as it would be typed, with every name that was answered. */
