@@ -257,6 +257,15 @@ public final class Estimate {
       ties.add(
           Tie.all("Every joint down to the walls that somebody looked at holds", "joint_", joints));
     }
+    List<Condition> held =
+        site.strengths().stream().filter(Check::isLive).map(Check::isNotBroken).toList();
+    if (!held.isEmpty()) {
+      ties.add(
+          Tie.all(
+              "The deck's nails, its panels and the covering's clips hold, where enough is known",
+              "deck_holds_",
+              held));
+    }
     ties.add(stopTie());
     site.nailing()
         .beside()

@@ -230,9 +230,9 @@ final class FramingFields {
 
   /**
    * What a job says of its rafters: their dead load, or the slope under the layers that make it;
-   * how far they may sag, or the ceiling that says it.
+   * how far they may sag, or the ceiling that says it; their live load, or the ground's snow.
    */
-  static List<Field<?>> rafters(boolean isLayered, boolean hasCeiling) {
+  static List<Field<?>> rafters(boolean isLayered, boolean hasCeiling, boolean hasGroundSnow) {
     return RAFTERS.stream()
         .flatMap(
             field ->
@@ -240,7 +240,9 @@ final class FramingFields {
                     ? Stream.of(RISE, DEAD.ifKnown())
                     : field == DEFLECTION_LIMIT && hasCeiling
                         ? Stream.of(DEFLECTION_LIMIT.ifKnown())
-                        : Stream.of(field))
+                        : field == LIVE && hasGroundSnow
+                            ? Stream.of(LIVE.ifKnown())
+                            : Stream.of(field))
         .toList();
   }
 

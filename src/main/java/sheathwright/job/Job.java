@@ -112,8 +112,7 @@ public final class Job implements Facts {
     boolean levels = tables.has("readings");
     boolean surveys = tables.surveysRafters();
     boolean layered = tables.has("layers");
-    List<Field<?>> rafters =
-        FramingFields.rafters(layered, tables.says(List.of(SiteFields.CEILING)));
+    List<Field<?>> rafters = FramingFields.rafters(layered, tables.says(List.of(SiteFields.CEILING)), tables.says(List.of(SiteFields.GROUND_SNOW)));
     boolean hasRafters = tables.says(FramingFields.RAFTERS);
     String framing = "rafters that are checked (rafter_size and what belongs to it)";
     String stations =
@@ -393,7 +392,7 @@ public final class Job implements Facts {
   public Map<String, Traced> rafterFacts() {
     Map<String, Input> of = new LinkedHashMap<>();
     Stream.of(
-            FramingFields.rafters(!layers.isEmpty(), knows(SiteFields.CEILING)),
+            FramingFields.rafters(!layers.isEmpty(), knows(SiteFields.CEILING), knows(SiteFields.GROUND_SNOW)),
             FramingFields.OLD_RAFTERS,
             List.of(SiteFields.RISE),
             KnownRafters.FIELDS,

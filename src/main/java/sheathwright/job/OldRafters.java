@@ -4,6 +4,7 @@ import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Density;
 import sheathwright.figure.Quantity.Pressure;
+import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
@@ -20,6 +21,7 @@ import sheathwright.framing.rafter.Strut;
 import sheathwright.job.path.PathFields;
 import sheathwright.job.path.PathRafters;
 import sheathwright.job.site.SiteFields;
+import sheathwright.job.site.SiteSnow;
 import sheathwright.loads.DeadLoads;
 import sheathwright.loads.RoofLoads;
 import sheathwright.wood.ActualSize;
@@ -40,16 +42,19 @@ final class OldRafters {
 
   private static final double ONE_PERSON = 250;
   private static final double USUAL_ROOF_LIVE = 20;
+  private static final double LEAST_RISE = 3;
   private static final Figure<Density> DRY_WOOD =
       Figure.constant("dry_wood_pcf", 34, Units.PCF, Source.COMMON_PRACTICE);
   private static final Figure<Pressure> NO_SNOW = Figure.of(0, Units.PSF);
 
   private final Job job;
   private final KnownRafters known;
+  private final Figure<Pressure> siteSnow;
 
   OldRafters(Job job, KnownRafters known) {
     this.job = job;
     this.known = known;
+    siteSnow = job.knows(FramingFields.LIVE) || !job.knows(SiteFields.GROUND_SNOW) ? null : SiteSnow.onRoof(job);
   }
 
   /** How what they are is known. */
@@ -104,7 +109,8 @@ final class OldRafters {
         Birdsmouth.of(seat()).notch(job.factOr(FramingFields.NOTCH, 0)).known(known.notch()),
         loads(dead),
         deckOff(),
-        sagLimits(job).total(job.factOr(FramingFields.TOTAL_DEFLECTION_LIMIT, 0)));
+        sagLimits()
+            .total(job.factOr(FramingFields.TOTAL_DEFLECTION_LIMIT, 0)));
   }
 
   /** What hangs from the rafters is asked for; unknown, it is no more than the whole dead load. */
@@ -118,10 +124,15 @@ final class OldRafters {
   }
 
   /** As it is given, or as the ceiling says. */
-  static SagLimits sagLimits(Job job) {
+  private SagLimits sagLimits() {
     return job.knows(SiteFields.CEILING)
         ? SagLimits.under(job.fact(SiteFields.CEILING))
         : SagLimits.live(job.fact(FramingFields.DEFLECTION_LIMIT));
+  }
+
+  /** What a span is divided by for the sag under live load, on the job's slope. */
+  Figure<Ratio> passingLimit() {
+    return sagLimits().passing(job.factOr(FramingFields.RISE, LEAST_RISE));
   }
 
   /** The rafters as their joints are looked at. */
@@ -140,7 +151,7 @@ final class OldRafters {
 
   private RoofTriangle triangle() {
     return RoofTriangle.span(job.fact(FramingFields.SPAN))
-        .rise(job.factOr(FramingFields.RISE, 3))
+        .rise(job.factOr(FramingFields.RISE, LEAST_RISE))
         .tieHeight(job.factOr(FramingFields.TIE_HEIGHT, 0));
   }
 
@@ -150,9 +161,22 @@ final class OldRafters {
         .onWall(job.wordOr(PathFields.STRUT_ON_WALL, BearsOnWall.WALL_NOT_SEEN));
   }
 
+  /** The live load: as it is given, or the snow that the ground's makes. */
+  Figure<Pressure> live() {
+    return siteSnow == null ? job.fact(FramingFields.LIVE) : siteSnow;
+  }
+
   private RoofLoads loads(Figure<Pressure> dead) {
-    Figure<Pressure> given = job.fact(FramingFields.LIVE);
     Condition isSnow = job.fact(FramingFields.LOAD).is(RafterLoad.SNOW);
+    if (siteSnow != null) {
+      return RoofLoads.dead(dead)
+          .roofLive(job.factOr(FramingFields.ROOF_LIVE, USUAL_ROOF_LIVE))
+          .snow(
+              siteSnow
+                  .onlyIf(isSnow, "load is roof-live: give live_psf; ground snow makes snow alone")
+                  .as("snow_taken_psf", Units.PSF));
+    }
+    Figure<Pressure> given = job.fact(FramingFields.LIVE);
     return RoofLoads.dead(dead)
         .roofLive(
             Figure.choose(isSnow, job.factOr(FramingFields.ROOF_LIVE, USUAL_ROOF_LIVE), given)

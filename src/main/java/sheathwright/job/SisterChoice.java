@@ -35,7 +35,7 @@ final class SisterChoice {
     SpanLoad load =
         SpanLoad.span(StruttedRafters.struttedSpan(job.fact(FramingFields.SPAN), rafters.strut()))
             .spacing(job.fact(JobFields.SUPPORT_SPACING))
-            .live(job.fact(FramingFields.LIVE))
+            .live(rafters.live())
             .dead(dead);
     return SisterSizing.sisterSizes(
         rafter,
@@ -44,7 +44,7 @@ final class SisterChoice {
         SisterLoad.of(load)
             .existing(job.fact(FramingFields.EXISTING))
             .jacked(job.fact(FramingFields.JACKED))
-            .deflectionLimit(OldRafters.sagLimits(job).live()),
+            .deflectionLimit(rafters.passingLimit()),
         StickPrices.none()
             .price2x4(job.price(FramingFields.STICK_2X4))
             .price2x6(job.price(FramingFields.STICK_2X6))

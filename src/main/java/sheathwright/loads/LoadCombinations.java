@@ -103,10 +103,7 @@ public final class LoadCombinations {
                 Limits.between(0, 500, "outward and at strength level, 0 where it is left out"))
             .symbol("W");
 
-    var share =
-        Figure.choose(
-                LoadArguments.word("edition", edition).is(LoadEdition.ASCE7_22), SNOW_SHARE, WHOLE)
-            .as("snow_share", Units.RATIO, RULE);
+    var share = allowableSnowShare(edition);
     var allowableSnow = share.times(loads.snow()).as("allowable_snow_psf", Units.PSF, RULE);
     var lifting = WIND_SHARE.times(w).as("allowable_uplift_psf", Units.PSF, RULE);
     var holding = DEAD_AGAINST_UPLIFT.times(d).as("dead_against_uplift_psf", Units.PSF, RULE);
@@ -146,5 +143,12 @@ public final class LoadCombinations {
     var factor = Nds.loadDuration(words + "_duration_factor", duration);
     var byDuration = total.dividedBy(factor).as(words + "_by_duration_psf", Units.PSF, DURATION);
     return new LoadCombination(Choice.literal(name), total, factor, byDuration);
+  }
+
+  /** What an edition's snow is multiplied by for allowable stress: its maps may be of strength. */
+  public static Figure<Ratio> allowableSnowShare(OneOf<LoadEdition> edition) {
+    return Figure.choose(
+            LoadArguments.word("edition", edition).is(LoadEdition.ASCE7_22), SNOW_SHARE, WHOLE)
+        .as("snow_share", Units.RATIO, RULE);
   }
 }

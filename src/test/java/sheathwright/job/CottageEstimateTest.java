@@ -115,7 +115,7 @@ class CottageEstimateTest {
     assertThat(COTTAGE.ties())
         .filteredOn(tie -> !tie.holds().holds())
         .extracting(Estimate.Tie::what)
-        .anyMatch(what -> what.contains("licensed engineer"));
+        .anyMatch(what -> what.contains("nothing stops their repair"));
   }
 
   /** 28 × 1.05 = 29.4, 28 × 33 × 1.05 = 970 of 2,500, 18 × 1.05 = 18.9, 468 × 1.05 = 491. */

@@ -100,7 +100,7 @@ public record SagLimits(
   /**
    * The same on a slope: where it is not more than 3 in 12, as for any other member, 240 at least.
    */
-  Figure<Ratio> passing(Figure<Ratio> rise) {
+  public Figure<Ratio> passing(Figure<Ratio> rise) {
     var level = passing();
     return Figure.choose(rise.isMoreThan(RAFTERS_ABOVE), level, level.max(GYPSUM))
         .as("live_limit_on_the_slope", Units.RATIO, BY_SLOPE)

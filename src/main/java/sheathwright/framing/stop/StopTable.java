@@ -46,21 +46,22 @@ public final class StopTable {
         FILE.keys(),
         List.of(columns),
         FILE.rows().stream()
-            .map(row -> Stream.concat(Stream.of(row.get(0)), values(row, columns)).toList())
+            .map(
+                row ->
+                    Stream.concat(
+                            Stream.of(row.get(0)),
+                            Arrays.stream(columns).map(column -> value(row, column)))
+                        .toList())
             .toList(),
         FILE.source(),
         FILE.notes());
   }
 
-  private static Stream<String> values(List<String> row, String... columns) {
-    return Arrays.stream(columns)
-        .map(
-            column ->
-                switch (column) {
-                  case SOURCE -> source(row).toString();
-                  case ORDER -> decider(row).order().plain();
-                  default -> at(row, column);
-                });
+  private static String value(List<String> row, String column) {
+    if (column.equals(ORDER)) {
+      return decider(row).order().plain();
+    }
+    return column.equals(SOURCE) ? source(row).toString() : at(row, column);
   }
 
   private static String at(List<String> row, String column) {

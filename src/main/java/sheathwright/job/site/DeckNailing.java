@@ -62,7 +62,7 @@ public final class DeckNailing {
             ? typed(said.fact(SiteFields.EDGE_SPACING), said.fact(SiteFields.FIELD_SPACING))
             : byCode;
     inASheet = nails("nails_in_a_sheet", used.edge(), used.field());
-    inASheetNearEdges = nails("nails_in_a_sheet_near_edges", used.nearEdge(), used.nearField());
+    inASheetNearEdges = nails("near_edge_nails", used.nearEdge(), used.nearField());
     for (RoofArea area : RoofArea.values()) {
       Figure<Length> spacing = area == RoofArea.FIELD ? used.field() : used.nearField();
       holds.put(
@@ -79,7 +79,7 @@ public final class DeckNailing {
                 Condition.all(
                     used.edge().isAtMost(byCode.edge()), used.field().isAtMost(byCode.field())),
                 inASheet,
-                nails("nails_in_a_sheet_by_code", byCode.edge(), byCode.field()))
+                nails("nails_by_code", byCode.edge(), byCode.field()))
             : null;
   }
 

@@ -55,6 +55,7 @@ public final class Site {
   private final CodeNailing byCode;
   private final DeckNailing nailing;
   private final Covering covering;
+  private final List<Check> strengths;
   private final List<Check> checks;
   private final Figure<Length> nearEdges;
   private final List<Inspected> inspected;
@@ -69,7 +70,8 @@ public final class Site {
     byCode = new CodeNailing(said, frame, nail, wind);
     nailing = new DeckNailing(said, frame, nail, byCode.spacings());
     covering = new Covering(said, wind);
-    checks = List.copyOf(made());
+    strengths = List.copyOf(made());
+    checks = Stream.of(nailing.typedChecks(), strengths).flatMap(List::stream).toList();
     nearEdges = reachOfEdges();
     inspected = asked().stream().filter(item -> item.value().refusal().isEmpty()).toList();
   }
@@ -104,8 +106,13 @@ public final class Site {
     return checks;
   }
 
+  /** Those of what nails, panels and clips hold. */
+  public List<Check> strengths() {
+    return strengths;
+  }
+
   private List<Check> made() {
-    List<Check> checks = new ArrayList<>(nailing.typedChecks());
+    List<Check> checks = new ArrayList<>();
     checks.add(panelSpans());
     for (RoofArea area : RoofArea.values()) {
       checks.add(nailing.uplift(area, wind.uplift(area)));

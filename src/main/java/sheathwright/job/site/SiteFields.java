@@ -17,6 +17,8 @@ import sheathwright.framing.rafter.Ceiling;
 import sheathwright.framing.rafter.RoofTriangle;
 import sheathwright.job.table.Field;
 import sheathwright.loads.snow.GroundSnow;
+import sheathwright.loads.snow.RoofWarmth;
+import sheathwright.loads.snow.SnowShelter;
 import sheathwright.loads.wind.CodeWind;
 import sheathwright.loads.wind.Exposure;
 import sheathwright.loads.wind.RoofPlace;
@@ -65,6 +67,12 @@ public final class SiteFields {
       Field.<Figure<Pressure>>of(GroundSnow.class, "load", "Ground snow of the code's map")
           .named("snow_ground_psf")
           .ifKnown();
+
+  public static final Field<Choice<SnowShelter>> SNOW_SHELTER =
+      Field.word("snow_shelter", "Roof sheltered, for snow", SnowShelter.class).ifKnown();
+
+  public static final Field<Choice<RoofWarmth>> ROOF_WARMTH =
+      Field.word("roof_warmth", "Roof warmed from below, for snow", RoofWarmth.class).ifKnown();
 
   public static final Field<Choice<Ceiling>> CEILING =
       Field.word("ceiling", "Ceiling below the rafters", Ceiling.class).ifKnown();
@@ -116,6 +124,8 @@ public final class SiteFields {
           BUILDING_LENGTH,
           BUILDING_WIDTH,
           GROUND_SNOW,
+          SNOW_SHELTER,
+          ROOF_WARMTH,
           CEILING,
           PANEL_THICKNESS,
           PANEL_KIND,

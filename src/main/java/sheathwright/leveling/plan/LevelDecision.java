@@ -9,7 +9,7 @@ public enum LevelDecision implements Option<LevelDecision> {
   ENGINEER_FIRST(
       "STOP: the old rafters screen above what they can carry; a licensed engineer decides before any leveling; sisters alone do not make the roof strong enough"),
   REPORTED_FIRST(
-      "STOP: something was found in the framing; whoever is named for it decides before any leveling"),
+      "STOP: something was reported of the framing; whoever is named for it decides before any leveling"),
   TRUSS_DESIGNER_FIRST(
       "STOP: these are trusses; nothing is cut, planed or sistered without the truss designer");
 

@@ -16,6 +16,8 @@ public final class RepairList {
 
   private static final List<String> BEFORE_ANY_CUT =
       List.of(
+          "Look for cables under the deck before you saw or nail.",
+          "Open a few sheets at a time: without them nothing braces the roof; close them the same day.",
           "Brace both sides of a rafter before it is cut or planed; keep people and stacks off it.",
           "Where the roof edge is 6 ft up or more: guardrail, net or harness; cover and mark every hole.");
 

@@ -21,6 +21,9 @@ import sheathwright.figure.Units;
  */
 final class BetweenPrinted {
 
+  /** A sum of more would not fit into a cell under long names. */
+  private static final int GAINS_A_FORMULA = 3;
+
   private static final Figure<Ratio> NONE = Figure.of(0, Units.RATIO);
   private static final Figure<Ratio> ALL = Figure.of(1, Units.RATIO);
 
@@ -73,6 +76,9 @@ final class BetweenPrinted {
               .times(shares.get(i))
               .as(name + "_gain_" + spans.get(i), Units.RATIO, source);
       value = value.plus(gain);
+      if ((i + 1) % GAINS_A_FORMULA == 0) {
+        value = value.as(name + "_with_gain_" + spans.get(i), Units.RATIO, source);
+      }
     }
     return value.as(name, Units.RATIO, source);
   }

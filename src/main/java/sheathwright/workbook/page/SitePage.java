@@ -3,7 +3,9 @@ package sheathwright.workbook.page;
 import java.util.List;
 import java.util.Map;
 import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
 import sheathwright.figure.Traced;
+import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
 import sheathwright.job.site.Covering;
 import sheathwright.job.site.DeckNailing;
@@ -52,13 +54,13 @@ final class SitePage {
     DeckNailing nailing = site.nailing();
     Spacings used = nailing.used();
     tab.heading("Nailing the new sheets");
-    tab.shown("Panel edges, a nail every", used.edge(), "on every rafter under an edge");
-    tab.shown("Between, a nail every", used.field(), "on the rafters between");
+    tab.measured("Panel edges, a nail every", used.edge(), "on every rafter under an edge");
+    tab.measured("Between, a nail every", used.field(), "on the rafters between");
     if (nailing.byCode().isPresent()) {
-      tab.shown("Near roof edges, this far in", site.nearEdges(), "from eave, rake, ridge and hip");
-      tab.shown("There, panel edges every", used.nearEdge(), "");
-      tab.shown("There, between, every", used.nearField(), "");
-      tab.shown("Gable-end framing, every", used.gable(), "");
+      tab.measured("Near roof edges, this far in", site.nearEdges(), "from eave, rake, ridge and hip");
+      tab.measured("There, panel edges every", used.nearEdge(), "");
+      tab.measured("There, between, every", used.nearField(), "");
+      tab.measured("Gable-end framing, every", used.gable(), "");
     }
     tab.shown("Nails in each sheet", nailing.inASheet(), "");
     tab.shown("The same near roof edges", nailing.inASheetNearEdges(), "");
@@ -77,7 +79,9 @@ final class SitePage {
     if (covering.isKnown()) {
       tab.heading("Clips of the covering");
       for (RoofArea area : RoofArea.values()) {
-        shown(tab, "Clips, " + where(area), covering.used(area), "clip to clip, at most");
+        if (covering.used(area).refusal().isEmpty()) {
+          tab.measured("Clips, " + where(area), covering.used(area), "clip to clip, at most");
+        }
         shown(tab, "What decides that", covering.clips(area).governs(), "");
       }
     }
@@ -133,7 +137,15 @@ final class SitePage {
   static void proof(Tab tab, Estimate estimate) {
     Site site = estimate.site();
     tab.heading("What an inspector looks for");
-    site.inspected().forEach(item -> tab.shown(item.what(), item.value(), item.rule()));
+    for (Site.Inspected item : site.inspected()) {
+      boolean isMeasured =
+          item.value() instanceof Figure<?> figure && figure.unit().equals(Units.INCH);
+      if (isMeasured) {
+        tab.measured(item.what(), item.value(), item.rule());
+      } else {
+        tab.shown(item.what(), item.value(), item.rule());
+      }
+    }
     tab.shown("Nails in each sheet", site.nailing().inASheet(), "");
   }
 }

@@ -321,4 +321,36 @@ class SiteTest {
         .asString()
         .contains("deflection_limit: the ceiling makes it");
   }
+
+  /**
+   * ASCE 7-16, 7.3 and 7.6, by hand at 40 psf, 6 in 12 and 12 ft from eave to ridge: even 0.7 C_e
+   * C_t 40, which is 0.7 × 1.2 × 1.2 × 40 = 40.32 where nobody says what shelters and warms the
+   * roof, and 28 where it is half exposed and heated; behind the ridge of simple rafters 40. Under
+   * ASCE 7-22 0.7 of 40.32.
+   */
+  @ParameterizedTest(name = "{0}, {1}")
+  @CsvSource({
+    "irc-2021, '', 40.32",
+    "irc-2021, 'snow_shelter,partially-exposed,;roof_warmth,heated,', 40",
+    "irc-2024, '', 28.224"
+  })
+  void groundSnow_makesTheLoadOfTheRafters(String code, String said, String live) {
+    JobText rafters =
+        JobText.small()
+            .withLines("job", STAMPED)
+            .withLines("job", "rise_in_12,6,")
+            .with("job", "load,roof-live", "load,snow");
+    JobText job =
+        rafters
+            .with("job", "live_psf,20,", "snow_ground_psf,40,")
+            .withLines("job", "code," + code + ",", "exposure,b,", "building_width_ft,24,")
+            .withLines("job", said.split(";"));
+    JobText typed = rafters.with("job", "live_psf,20,", "live_psf," + live + ",");
+    List<Double> ratios = ratios(typed);
+    List<Double> made = ratios(job);
+    assertThat(made).hasSameSizeAs(ratios);
+    for (int i = 0; i < made.size(); i++) {
+      assertThat(made.get(i)).isCloseTo(ratios.get(i), within(1e-9));
+    }
+  }
 }

@@ -52,11 +52,11 @@ final class RafterSamples {
     tables.put(
         "rafter_screening",
         """
-        species,grade,size,spacing_in,roof_live_psf,snow_psf,dead_psf,deflection_limit,value_set,span_ft,bearing_in,stock,thickness_in,depth_in,moisture,temperature_f,incised,seasoned,total_deflection_limit,notch_in,notch_known,end_distance_in,rise_in_12,tie_height_in,brace_spacing_in,deck_off_live_psf,person_lb,stack_psf,hung_psf
-        douglas-fir-larch,no-2,2x8,16,20,30,10,180,nds2018,12,,,,,dry,,,,,,,,,,,,,,
-        hem-fir,no-1,2x6,24,20,50,20,240,nds1997,11-6,3.5,pre-1970,,,dry,,no,no,180,3/4,measured,12,6,14,48,30,,,
-        southern-pine,no-3,2x10,19.2,16,0,15,180,nds1997,16,3,measured,1-3/4,9-5/8,wet,120,yes,yes,240,2,unknown,0,12,48,24,20,300,10,4
-        hem-fir,select-structural,2x12,12,20,5,60,360,nds2018,26,5,green,,11-3/8,dry,,,,,2-3/4,assumed,6,3,20,0,20,250,5,
+        species,grade,size,spacing_in,roof_live_psf,snow_psf,dead_psf,deflection_limit,value_set,span_ft,bearing_in,stock,thickness_in,depth_in,moisture,temperature_f,incised,seasoned,total_deflection_limit,notch_in,notch_known,end_distance_in,rise_in_12,tie_height_in,brace_spacing_in,deck_off_live_psf,person_lb,stack_psf,hung_psf,strut_ft,strut_on_bearing_wall
+        douglas-fir-larch,no-2,2x8,16,20,30,10,180,nds2018,12,,,,,dry,,,,,,,,,,,,,,,,
+        hem-fir,no-1,2x6,24,20,50,20,240,nds1997,11-6,3.5,pre-1970,,,dry,,no,no,180,3/4,measured,12,6,14,48,30,,,,6,yes
+        southern-pine,no-3,2x10,19.2,16,0,15,180,nds1997,16,3,measured,1-3/4,9-5/8,wet,120,yes,yes,240,2,unknown,0,12,48,24,20,300,10,4,,
+        hem-fir,select-structural,2x12,12,20,5,60,360,nds2018,26,5,green,,11-3/8,dry,,,,,2-3/4,assumed,6,3,20,0,20,250,5,,12,no
         """);
   }
 }
