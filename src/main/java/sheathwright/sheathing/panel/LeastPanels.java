@@ -37,10 +37,7 @@ public final class LeastPanels {
     for (int i = THINNEST.size() - 2; i >= 0; i--) {
       SpanRating rating = THINNEST.get(i);
       least =
-          Figure.choose(
-                  supports.isAtMost(reach(rating)),
-                  PrintedPanel.least(rating),
-                  least)
+          Figure.choose(supports.isAtMost(reach(rating)), PrintedPanel.least(rating), least)
               .as("least_panel_from_%s_in".formatted(word(rating)), Units.INCH);
     }
     return least.as("least_panel_in", Units.INCH, PrintedPanel.SOURCE);
