@@ -24,6 +24,7 @@ import sheathwright.job.table.Field;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.job.table.Row;
+import sheathwright.job.table.RowSource;
 import sheathwright.job.table.TableReader;
 import sheathwright.job.table.TableReader.Group;
 import sheathwright.job.table.TableReader.Input;
@@ -93,7 +94,7 @@ public final class Job implements Facts {
     measured(reader, tables.file(JobTable.PLANES));
     oneDeadLoad(reader, tables);
     oneSagLimit(reader, tables);
-    toldBySomebody(reader, tables);
+    knownAsSaid(reader, tables);
     once(reader, tables.file(JobTable.MARKS), marks(), PlaceFields.MARK);
     once(reader, tables.file(JobTable.REPORTS), reports, FramingFields.REPORT);
     if (levels) {
@@ -118,7 +119,11 @@ public final class Job implements Facts {
     boolean levels = tables.has(JobTable.READINGS);
     boolean surveys = tables.surveysRafters();
     boolean layered = tables.has(JobTable.LAYERS);
-    List<Field<?>> rafters = FramingFields.rafters(layered, tables.says(List.of(SiteFields.CEILING)), tables.says(List.of(SiteFields.GROUND_SNOW)));
+    List<Field<?>> rafters =
+        FramingFields.rafters(
+            layered,
+            tables.says(List.of(SiteFields.CEILING)),
+            tables.says(List.of(SiteFields.GROUND_SNOW)));
     boolean hasRafters = tables.says(FramingFields.RAFTERS);
     String framing = "rafters that are checked (rafter_size and what belongs to it)";
     String stations =
@@ -243,15 +248,14 @@ public final class Job implements Facts {
     }
   }
 
-  /** What was told was told by somebody. */
-  private void toldBySomebody(TableReader reader, JobTables tables) {
+  /** How a fact is known fits what else the job says: what was told was told by somebody. */
+  private void knownAsSaid(TableReader reader, JobTables tables) {
     for (Field<Choice<Knowledge>> how : KnownRafters.KNOWN) {
-      Input told = facts.get(how.name());
-      if (told != null
-          && how.as(told.value()).value() == Knowledge.IS_TOLD
-          && !knows(KnownRafters.TOLD_BY)) {
-        String message = "%s: told is given; say by whom in a line told_by, or give unknown";
-        reader.problem(tables.file(JobTable.JOB), told.line(), "value", message.formatted(how.name()));
+      if (knows(how)) {
+        RowSource.Line line = facts.get(how.name()).line();
+        KnownRafters.contradiction(this, how)
+            .map(wrong -> how.name() + ": " + wrong)
+            .ifPresent(wrong -> reader.problem(tables.file(JobTable.JOB), line, "value", wrong));
       }
     }
   }
@@ -416,7 +420,8 @@ public final class Job implements Facts {
   public Map<String, Traced> rafterFacts() {
     Map<String, Input> of = new LinkedHashMap<>();
     Stream.of(
-            FramingFields.rafters(!layers.isEmpty(), knows(SiteFields.CEILING), knows(SiteFields.GROUND_SNOW)),
+            FramingFields.rafters(
+                !layers.isEmpty(), knows(SiteFields.CEILING), knows(SiteFields.GROUND_SNOW)),
             FramingFields.OLD_RAFTERS,
             List.of(SiteFields.RISE),
             KnownRafters.FIELDS,

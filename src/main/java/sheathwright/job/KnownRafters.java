@@ -3,6 +3,7 @@ package sheathwright.job;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
@@ -46,6 +47,10 @@ final class KnownRafters {
   /** Ties that nobody saw are none. */
   static final Field<Choice<Knowledge>> TIES_KNOWN = how("ties", "Rafter ties, how known");
 
+  /** A sister that nobody sees bearing gives its load back through nails. */
+  static final Field<Choice<Knowledge>> SISTER_BEARS_KNOWN =
+      how("sister_bears", "Sister bears on plate and ridge, how known");
+
   static final Field<Choice<String>> TOLD_BY = Field.line("told_by", "Told by").ifKnown();
 
   static final List<Field<Choice<Knowledge>>> KNOWN =
@@ -79,6 +84,13 @@ final class KnownRafters {
     grade = taken(FramingFields.GRADE, GRADE_KNOWN, Grade.UNKNOWN, "grade_taken");
     moisture = taken(FramingFields.MOISTURE, MOISTURE_KNOWN, Moisture.STAYS_WET, "moisture_taken");
     stock = taken(FramingFields.RAFTER_STOCK, STOCK_KNOWN, leastStock(), "stock_taken");
+  }
+
+  /** What is wrong with how a fact is said to be known, by what else the job says; if anything. */
+  static Optional<String> contradiction(Job job, Field<Choice<Knowledge>> field) {
+    return job.fact(field).value() == Knowledge.IS_TOLD && !job.knows(TOLD_BY)
+        ? Optional.of("told is given; say by whom in a line told_by, or give unknown")
+        : Optional.empty();
   }
 
   private static Field<Choice<Knowledge>> how(String fact, String label) {
@@ -139,6 +151,19 @@ final class KnownRafters {
         sum(Stream.concat(needed, slope)).as("facts_not_known", Units.RATIO),
         sum(KNOWN.stream().filter(job::knows).map(field -> counted(field, Knowledge.IS_ASSUMED)))
             .as("facts_assumed", Units.RATIO));
+  }
+
+  /** The same of sisters beside the rafters: whether they bear at both ends belongs to it. */
+  KnownFacts sisterFacts(KnownFacts ofRafters) {
+    return new KnownFacts(
+        ofRafters
+            .unknown()
+            .plus(counted(SISTER_BEARS_KNOWN, Knowledge.IS_UNKNOWN))
+            .as("sister_facts_not_known", Units.RATIO),
+        ofRafters
+            .assumed()
+            .plus(counted(SISTER_BEARS_KNOWN, Knowledge.IS_ASSUMED))
+            .as("sister_facts_assumed", Units.RATIO));
   }
 
   private Figure<Ratio> counted(Field<Choice<Knowledge>> field, Knowledge how) {
