@@ -373,9 +373,7 @@ public final class Estimate {
     for (Check check : checks) {
       if (check.isLive() && check.unmade().isPresent()) {
         counted++;
-        sum =
-            sum.plus(check.unmade().get())
-                .as("checks_not_looked_at_of_" + counted, Units.RATIO);
+        sum = sum.plus(check.unmade().get()).as("checks_not_looked_at_of_" + counted, Units.RATIO);
       }
     }
     return sum.as("checks_not_looked_at", Units.RATIO);
