@@ -45,6 +45,11 @@ public final class QuoteLines {
       return new Line(item, quantity, unit, named(price), price);
     }
 
+    /** The same where its price has its place in another list. */
+    Line linked() {
+      return new Line(item, quantity, unit, named(price), quoted);
+    }
+
     private static <Q extends Quantity> Figure<Q> named(Figure<Q> price) {
       return price.as("price_usd", price.unit());
     }
@@ -235,7 +240,7 @@ public final class QuoteLines {
     Map<Figure<?>, Priced<?>> told = new IdentityHashMap<>();
     return new QuoteLines(
         lines.stream().map(line -> told(line, told)).toList(),
-        held.stream().map(line -> told(line, told)).toList(),
+        held.stream().map(line -> told(line, told).linked()).toList(),
         Priced.told(extraSheet.price()),
         Priced.told(credit.price()),
         estimate.plannedSheets(),

@@ -24,7 +24,7 @@ final class RidgeAndStruts {
       "what the rafters meet at the top; what a beam there carries, and the posts below it, only an engineer says";
   private static final String STRUTS = "struts that stand on no bearing wall";
   private static final String STRUT_LOOK =
-      "whether there are struts or purlins, and what each stands on (strut_ft, 0 without one, and strut_on_bearing_wall)";
+      "whether there are struts or purlins, and what each stands on";
   private static final Figure<Ratio> ONE = Figure.of(1, Units.RATIO);
   private static final Figure<Ratio> NONE = Figure.of(0, Units.RATIO);
 
@@ -49,7 +49,8 @@ final class RidgeAndStruts {
 
   static Check struts(Unsaid said) {
     if (!said.knows(PathFields.STRUT) || !said.knows(PathFields.STRUT_ON_WALL)) {
-      return Check.neverLooked(STRUTS, STRUT_LOOK);
+      return Check.neverLooked(
+          STRUTS, STRUT_LOOK + ": strut_ft, 0 without one, and strut_on_bearing_wall");
     }
     Choice<BearsOnWall> wall = said.fact(PathFields.STRUT_ON_WALL);
     Figure<Length> at = said.fact(PathFields.STRUT);

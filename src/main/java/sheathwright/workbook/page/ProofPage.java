@@ -172,7 +172,9 @@ final class ProofPage {
 
   private static String rule(Tab tab, Check check) {
     if (!check.isLive()) {
-      return check.outcome().words();
+      return tab.audience().isOffice()
+          ? check.outcome().words()
+          : "nobody has looked, or not closely enough";
     }
     return Stream.concat(
             check.look().map(look -> "needs " + look.what()).stream(),

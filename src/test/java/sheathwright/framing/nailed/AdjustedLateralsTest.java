@@ -12,6 +12,7 @@ import static sheathwright.wood.Moisture.DRIES_LATER;
 import static sheathwright.wood.Moisture.STAYS_DRY;
 import static sheathwright.wood.ServiceConditions.DRY;
 
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -102,5 +103,40 @@ class AdjustedLateralsTest {
         .hasMessage(
             "load_duration is \"2\"; it must be one of permanent, ten-years, snow, roof-live,"
                 + " ten-minutes");
+  }
+
+  /**
+   * NDS 2018 12.1.6, 11.3.1, 11.3.3 and 11.3.4 said again, at chance nails: 0.7 for wood that is
+   * wet now or later, and the wet row of the temperature where it is wet in service.
+   */
+  @Test
+  void aNail_isTheStandardsSentences() {
+    Random chance = new Random(11_3_4);
+    String[] moistures = {"stays-dry", "dries-later", "gets-wet-later", "stays-wet"};
+    double[] durations = {0.9, 1, 1.15, 1.25, 1.6};
+    String[] words = {"0.9", "1", "1.15", "1.25", "1.6"};
+    for (int i = 0; i < 300; i++) {
+      int moisture = chance.nextInt(4);
+      int duration = chance.nextInt(5);
+      double degrees = 150 * chance.nextDouble();
+      double z = 40 + 200 * chance.nextDouble();
+      double d = 0.09 + 0.15 * chance.nextDouble();
+      double p = d * (6 + 8 * chance.nextDouble());
+      double wet = moisture == 0 ? 1 : 0.7;
+      double[] row = moisture >= 2 ? new double[] {1, 0.7, 0.5} : new double[] {1, 0.8, 0.7};
+      double heat = row[degrees <= 100 ? 0 : degrees <= 125 ? 1 : 2];
+      double expected = z * durations[duration] * wet * heat * Math.min(1, p / (10 * d));
+      assertThat(
+              Asked.of("adjusted_lateral")
+                  .with("lateral_lb", "" + z)
+                  .with("penetration_in", "" + p)
+                  .with("diameter_in", "" + d)
+                  .with("load_duration", words[duration])
+                  .with("moisture", moistures[moisture])
+                  .with("temperature_f", "" + degrees)
+                  .number("adjusted_lb"))
+          .as("%s at %s degrees", moistures[moisture], degrees)
+          .isCloseTo(expected, within(1e-9 * expected));
+    }
   }
 }

@@ -59,7 +59,7 @@ record PlainRafter(
         60 + chance.nextInt(90),
         chance.nextBoolean(),
         chance.nextBoolean(),
-        60 + chance.nextInt(300),
+        chance.nextInt(3) == 0 ? 0 : 60 + chance.nextInt(300),
         chance.nextInt(3) * depth / 10,
         chance.nextInt(8),
         2 + chance.nextInt(12),
@@ -129,7 +129,8 @@ record PlainRafter(
     int least = rise > 3 ? limit : Math.max(limit, 240);
     ratios.put("deflection_ratio", 5 * passing * Math.pow(counted, 3) * least / stiffness);
     double all = passing + creep * dead * spacing / 144;
-    ratios.put("total_deflection_ratio", 5 * all * Math.pow(counted, 3) * totalLimit / stiffness);
+    ratios.put(
+        "total_deflection_ratio", 5 * all * Math.pow(counted, 3) * sagUnderAll() / stiffness);
     double reaction = (dead + Math.max(live, snow)) * spacing / 144 * length / 2;
     ratios.put("bearing_ratio", reaction / (thickness * seat * bearing()));
     ratios.put("notch_ratio", notch / (depth / 4));
@@ -205,5 +206,12 @@ record PlainRafter(
 
   private static String text(double number) {
     return String.valueOf(number);
+  }
+
+  /**
+   * IBC Table 1604.3, its pairs: 180/120 without a ceiling, 240/180 with one, 360/240 of plaster.
+   */
+  private double sagUnderAll() {
+    return totalLimit != 0 ? totalLimit : Map.of(180, 120, 240, 180, 360, 240).get(limit);
   }
 }

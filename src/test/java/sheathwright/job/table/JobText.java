@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import sheathwright.job.Job;
+import sheathwright.job.JobTable;
 import sheathwright.job.JobTables;
 
 /** A job's tables as text, which a test may spoil before they are read. All of it is invented. */
@@ -72,11 +73,10 @@ public record JobText(Map<String, String> tables) {
   /** One of the demo jobs that ship with the program. */
   public static JobText demo(String name) {
     Map<String, String> tables = new LinkedHashMap<>();
-    for (String table :
-        List.of("job", "planes", "readings", "reports", "layers", "prices", "rates")) {
-      Path file = Path.of("demo-data", name, table + ".csv");
+    for (JobTable table : JobTable.values()) {
+      Path file = Path.of("demo-data", name, table.file());
       if (Files.exists(file)) {
-        tables.put(table, textOf(file));
+        tables.put(table.word(), textOf(file));
       }
     }
     return new JobText(tables);

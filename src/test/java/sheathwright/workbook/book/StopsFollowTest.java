@@ -60,7 +60,9 @@ class StopsFollowTest {
   @Test
   void aSlopeARidgeAndAStrutChangedInTheWorkbook_stop() {
     JobText known =
-        GABLE.withLines("job", "ridge,beam,", "strut_ft,6,", "strut_on_bearing_wall,yes,");
+        GABLE
+            .with("job", "ridge,board", "ridge,beam")
+            .withLines("job", "strut_ft,6,", "strut_on_bearing_wall,yes,");
     assertFollows(OFFICE, known, known.with("job", "rise_in_12,6", "rise_in_12,2.5"));
     assertFollows(OFFICE, known, known.with("job", "ridge,beam", "ridge,board"));
     assertFollows(
@@ -68,7 +70,9 @@ class StopsFollowTest {
     assertFollows(
         OFFICE,
         known.with("job", "rise_in_12,6", "rise_in_12,2.5"),
-        known.with("job", "rise_in_12,6", "rise_in_12,2.5").with("job", "ridge,beam", "ridge,board"));
+        known
+            .with("job", "rise_in_12,6", "rise_in_12,2.5")
+            .with("job", "ridge,beam", "ridge,board"));
   }
 
   @Test

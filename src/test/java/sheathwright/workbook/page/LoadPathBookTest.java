@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.FormulaEvaluator;
@@ -20,6 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import sheathwright.figure.Check;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
+import sheathwright.job.path.PathFields;
 import sheathwright.workbook.book.Cells;
 
 /**
@@ -39,12 +42,19 @@ class LoadPathBookTest {
 
   @TempDir Path folder;
 
-  /** The demo job, which measured its rafters, with these facts in place of its own. */
+  /**
+   * The demo job, which measured its rafters, with these facts in place of its own of the joints.
+   */
   private Estimate estimate(String facts) throws IOException {
     Path job = Files.createTempDirectory(folder, "job");
     copy(job);
     Path said = job.resolve("job.csv");
-    List<String> keys = facts.lines().map(line -> line.split(",")[0] + ",").toList();
+    List<String> keys =
+        Stream.of(PathFields.PATH, PathFields.HELD_BY)
+            .flatMap(List::stream)
+            .map(field -> field.name() + ",")
+            .collect(Collectors.toCollection(ArrayList::new));
+    facts.lines().map(line -> line.split(",")[0] + ",").forEach(keys::add);
     List<String> kept =
         Files.readAllLines(said).stream()
             .filter(line -> keys.stream().noneMatch(line::startsWith))
@@ -71,10 +81,27 @@ class LoadPathBookTest {
 
   @Test
   void ofAJobThatSaysNothing_noJointIsSound() throws IOException {
-    for (String facts : new String[] {"", SITE}) {
+    for (String facts : new String[] {"rise_in_12,,\n", SITE}) {
       assertThat(estimate(facts).loadPath().checks())
           .allSatisfy(check -> assertThat(check.outcome()).isInstanceOf(Check.NotLooked.class));
     }
+  }
+
+  /** What each demo job's tables show of its joints, and nothing more. */
+  @ParameterizedTest
+  @CsvSource({
+    "quince-hollow, Holds, NotLooked, Holds, NotLooked, Holds",
+    "cinder-brook, NotLooked, NotLooked, NotLooked, NotLooked, NotLooked",
+    "tallow-end, NotLooked, NotLooked, NotLooked, NotLooked, NotLooked",
+    "mistwater-cottage, NotLooked, NotLooked, NotLooked, NotLooked, NotLooked"
+  })
+  void noDemoJob_saysMoreThanItsTablesShow(
+      String job, String ridge, String struts, String heel, String ties, String eave) {
+    assertThat(
+            new Estimate(Job.in(Path.of("demo-data", job)))
+                .loadPath().checks().stream()
+                    .map(check -> check.outcome().getClass().getSimpleName()))
+        .containsExactly(ridge, struts, heel, ties, eave);
   }
 
   /**

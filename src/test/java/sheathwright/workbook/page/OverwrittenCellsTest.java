@@ -23,6 +23,8 @@ import sheathwright.workbook.book.SolvedCells;
 class OverwrittenCellsTest {
 
   private static final List<String> TOTALS = List.of("quote_total_usd", "worst_case_usd");
+  private static final List<String> LISTED =
+      List.of("lines_amount_usd", "lines_price_usd", "held_amount_usd", "held_price_usd");
   private static final List<String> QUOTED =
       List.of(
           "planned_sheet_quoted_usd",
@@ -45,7 +47,7 @@ class OverwrittenCellsTest {
   @ParameterizedTest
   @MethodSource("jobs")
   void inTheEstimate(String job) throws Exception {
-    List<String> names = new ArrayList<>(List.of("lines_amount_usd", "lines_price_usd"));
+    List<String> names = new ArrayList<>(LISTED);
     names.addAll(TOTALS);
     names.addAll(TOLD_AGAIN);
     names.addAll(QUOTED);
@@ -55,7 +57,7 @@ class OverwrittenCellsTest {
   @ParameterizedTest
   @MethodSource("jobs")
   void inTheQuote_whereEveryPriceWasRestated(String job) throws Exception {
-    List<String> names = new ArrayList<>(List.of("lines_amount_usd", "lines_price_usd"));
+    List<String> names = new ArrayList<>(LISTED);
     names.addAll(TOTALS);
     names.addAll(TOLD_AGAIN);
     names.addAll(List.of("extra_sheet_quoted_usd", "credit_usd"));
