@@ -68,8 +68,11 @@ class StopsTest {
     "6, 'ridge,board,', nothing"
   })
   void aLowSlope_asksForARidgeBeam(String rise, String ridge, String expected) {
-    JobText sloped = gable().with("job", "rise_in_12,6", "rise_in_12," + rise);
-    Framing framing = framing(ridge.isEmpty() ? sloped : sloped.withLines("job", ridge));
+    Framing framing =
+        framing(
+            gable()
+                .with("job", "rise_in_12,6", "rise_in_12," + rise)
+                .with("job", "ridge,board,a 1x8; invented\n", ridge.isEmpty() ? "" : ridge + "\n"));
     assertThat(found(framing, "slope")).isEqualTo(expected);
   }
 
@@ -153,6 +156,6 @@ class StopsTest {
                 .withTable("layers", "material,layers,thickness_in,fate\nplywood,1,1/2,gone\n")
                 .problems())
         .containsExactly(
-            "layers.csv, line 2, column fate: \"gone\" is given; it must be one of stays, comes-off, goes-on");
+            "layers.csv, line 2, column fate: fate is \"gone\"; it must be one of stays, comes-off, goes-on");
   }
 }
