@@ -15,7 +15,7 @@ import sheathwright.figure.Shown;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
-import sheathwright.job.site.Spacings;
+import sheathwright.job.site.Site;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Row;
 import sheathwright.roof.Plane;
@@ -73,7 +73,7 @@ public final class Deck {
   public record Part(
       Plane plane, CourseLayout courses, List<Mark> marks, Optional<PatchPlan> patches) {}
 
-  Deck(Job job, Spacings nailing) {
+  Deck(Job job, Site site) {
     this.job = job;
     this.planes =
         new Belonging(
@@ -91,7 +91,7 @@ public final class Deck {
     this.parts = job.planes().stream().map(this::part).toList();
     List<CourseLayout> planes = parts.stream().map(Part::courses).toList();
     this.layout = Layouts.together(planes);
-    this.nails = DeckNails.of(job, nailing, planes);
+    this.nails = DeckNails.of(job, site, planes);
   }
 
   /** The planes, in the order of the table. */

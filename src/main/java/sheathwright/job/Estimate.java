@@ -92,7 +92,7 @@ public final class Estimate {
     Unsaid said = new Unsaid(job);
     KnownRafters known = new KnownRafters(job);
     site = new Site(job, frame(job, known));
-    Optional<Deck> laid = refusals.tried(() -> new Deck(job, site.nailing().used()));
+    Optional<Deck> laid = refusals.tried(() -> new Deck(job, site));
     Optional<Framing> screened = refusals.tried(() -> new Framing(job, known, said));
     Optional<Leveling> straightened =
         screened

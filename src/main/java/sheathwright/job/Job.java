@@ -24,7 +24,6 @@ import sheathwright.job.table.Field;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.job.table.Row;
-import sheathwright.job.table.RowSource;
 import sheathwright.job.table.TableReader;
 import sheathwright.job.table.TableReader.Group;
 import sheathwright.job.table.TableReader.Input;

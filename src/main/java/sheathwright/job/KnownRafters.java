@@ -3,7 +3,6 @@ package sheathwright.job;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
@@ -84,13 +83,6 @@ final class KnownRafters {
     grade = taken(FramingFields.GRADE, GRADE_KNOWN, Grade.UNKNOWN, "grade_taken");
     moisture = taken(FramingFields.MOISTURE, MOISTURE_KNOWN, Moisture.STAYS_WET, "moisture_taken");
     stock = taken(FramingFields.RAFTER_STOCK, STOCK_KNOWN, leastStock(), "stock_taken");
-  }
-
-  /** What is wrong with how a fact is said to be known, by what else the job says; if anything. */
-  static Optional<String> contradiction(Job job, Field<Choice<Knowledge>> field) {
-    return job.fact(field).value() == Knowledge.IS_TOLD && !job.knows(TOLD_BY)
-        ? Optional.of("told is given; say by whom in a line told_by, or give unknown")
-        : Optional.empty();
   }
 
   private static Field<Choice<Knowledge>> how(String fact, String label) {

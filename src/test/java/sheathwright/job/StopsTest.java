@@ -13,7 +13,9 @@ import sheathwright.figure.Units;
 import sheathwright.framing.stop.StopFinding;
 import sheathwright.job.table.JobText;
 
-/** Whatever is found, or follows from the numbers of a job, stops its repair and names who decides. */
+/**
+ * Whatever is found, or follows from the numbers of a job, stops its repair and names who decides.
+ */
 class StopsTest {
 
   private static final String ENGINEER = "STOP: a licensed engineer decides before any repair";
@@ -69,9 +71,7 @@ class StopsTest {
   })
   void aLowSlope_asksForARidgeBeam(String rise, String ridge, String expected) {
     JobText sloped =
-        gable()
-            .with("job", "rise_in_12,6", "rise_in_12," + rise)
-            .with("job", "ridge,board", ridge);
+        gable().with("job", "rise_in_12,6", "rise_in_12," + rise).with("job", "ridge,board", ridge);
     assertThat(found(framing(sloped), "slope")).isEqualTo(expected);
   }
 
@@ -95,8 +95,7 @@ class StopsTest {
     assertThat(found(framing, "strut")).isEqualTo(strut);
     double load = 30 * 16 / 144.0;
     double stress = load * Math.pow(span * 12, 2) / 8 / (1.5 * 5.5 * 5.5 / 6);
-    assertThat(
-            framing.rafters().orElseThrow().liveBending().demand().in(Units.PSI).value())
+    assertThat(framing.rafters().orElseThrow().liveBending().demand().in(Units.PSI).value())
         .isCloseTo(stress, within(1e-6));
   }
 
@@ -130,8 +129,7 @@ class StopsTest {
   void whatComesOff_isOnNoRafterWhenTheJobIsDone() {
     String table = "material,layers,thickness_in,fate\nplywood,1,1/2,\n";
     JobText bare = JobText.demo("tallow-end").withTable("layers", table);
-    JobText stripped =
-        bare.withTable("layers", table + "spanish-tile,1,,comes-off\n");
+    JobText stripped = bare.withTable("layers", table + "spanish-tile,1,,comes-off\n");
     assertThat(framing(stripped).rafters().orElseThrow().deadBending().demand().value())
         .isCloseTo(
             framing(bare).rafters().orElseThrow().deadBending().demand().value(), within(1e-9));

@@ -61,8 +61,9 @@ class SessionTest {
         .startsWith(
             """
             load().span()                      10' 0"  span_ft
-            load().load().passing().spacing()  refused: spacing_in is missing; give from 4 to 48\
-             inches, center to center; 16 and 24 are usual
+            load().load().passing().spacing()  refused: spacing_in is missing; give from 4
+                                               to 48 inches, center to center; 16 and 24
+                                               are usual
             load().load().passing().live()     20 psf  live_psf
             """);
   }

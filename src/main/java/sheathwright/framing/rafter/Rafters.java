@@ -40,8 +40,9 @@ public final class Rafters {
    * </pre>
    *
    * <p>Does not cover shear and bearing (see {@code rafter_check}), rafter ties above the plate,
-   * notches, decay, ripped or re-sawn stock, trusses, or a deck that is off. Screening only: local
-   * code and a licensed engineer decide.
+   * notches, decay, ripped or re-sawn stock, trusses, slopes of 3 in 12 and less, where the code
+   * asks for L/240 and below 3 for a ridge beam, or a deck that is off. Screening only: local code
+   * and a licensed engineer decide.
    *
    * <pre>{@code
    * rafterMaxSpan(Lumber.of(SPRUCE_PINE_FIR, NO_2, SIZE_2X6, NDS2018), UniformLoad.spacing(in(16)).live(psf(20)).dead(psf(10)), ROOF_LIVE, number(240)).inFeetAndInches() // 13-5
@@ -91,9 +92,10 @@ public final class Rafters {
    * </pre>
    *
    * <p>Does not cover rafter ties above the plate, notches, decay, cracks, ripped or re-sawn stock,
-   * trusses, overhangs, or a deck that is off (see {@code rafter_screening}); shear is taken at the
-   * support, not a depth away. Screening only: local code and a licensed engineer decide, and where
-   * a ratio passes 1 they decide before any repair.
+   * trusses, overhangs, slopes of 3 in 12 and less, where the code asks for L/240, or a deck that
+   * is off (see {@code rafter_screening}); shear is taken at the support, not a depth away.
+   * Screening only: local code and a licensed engineer decide, and where a ratio passes 1 they
+   * decide before any repair.
    *
    * <pre>{@code
    * rafterCheck(Lumber.of(SPRUCE_PINE_FIR, NO_2, SIZE_2X6, NDS2018), UniformLoad.spacing(in(16)).live(psf(20)).dead(psf(10)), ROOF_LIVE, number(180), ClearSpan.of(ft(12))).ok() // yes

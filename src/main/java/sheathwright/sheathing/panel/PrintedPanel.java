@@ -117,10 +117,13 @@ final class PrintedPanel {
 
   /** The greatest span with nothing under the long edges. */
   Figure<Length> unsupportedSpan() {
+    Choice<YesNo> isThick =
+        Condition.all(isPrinted, category.isMoreThan(thickness(LEAST, counted)))
+            .as("is_thicker_than_the_least");
     return Figure.choose(
-        Condition.all(isPrinted, category.isMoreThan(thickness(LEAST, counted))),
-        printed("thick_unsupported_in", Units.INCH),
-        printed("unsupported_in", Units.INCH));
+        isThick.is(YesNo.YES),
+        printed("thick_unsupported_in", Units.INCH).as("span_of_the_thicker_in", Units.INCH),
+        printed("unsupported_in", Units.INCH).as("span_of_the_thinnest_in", Units.INCH));
   }
 
   /** The live load over supports 16 in apart. */

@@ -58,7 +58,7 @@ final class PlainWords {
                     Decision.NOT_CHECKED,
                     "Nothing was seen that stops the work, but nobody has checked how strong your rafters are. This price does no work on them.",
                     Choice.literal(
-                        "Somebody licensed decides first what is done to your rafters. Until then this price does no work on them.")))));
+                        "Whoever is named above decides first what is done to your rafters. Until then this price does no work on them.")))));
   }
 
   private Choice<String> chosen(Decision decision, String words, Choice<String> otherwise) {

@@ -353,4 +353,24 @@ class SiteTest {
       assertThat(made.get(i)).isCloseTo(ratios.get(i), within(1e-9));
     }
   }
+
+  /**
+   * One plane of 32 by 24 ft on rafters 16 in apart: by IRC 2018 all that reaches within 48 in of
+   * an edge is nailed at 6 in. Of six courses the four inner ones hold sheets that do not: two of
+   * four in the third and fifth, the three between two halves in the second and fourth. Each of
+   * those has five supports with 5 nails in place of 9.
+   */
+  @Test
+  void nailsOfTheLayout_areCloserNearTheEdges() {
+    JobText job =
+        site("irc-2018", "115", "b", "8d-common")
+            .withTable("planes", "plane,eave_ft,slope_length_ft,note\nfront,32,24,\n");
+    double counted = new Estimate(job.job()).deck().nails().value();
+    double allClose =
+        new Estimate(job.withLines("job", "edge_spacing_in,6,", "field_spacing_in,6,").job())
+            .deck()
+            .nails()
+            .value();
+    assertThat(allClose - counted).isEqualTo((2 * 2 + 2 * 3) * 5 * 4);
+  }
 }

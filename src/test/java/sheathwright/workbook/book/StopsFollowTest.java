@@ -70,7 +70,9 @@ class StopsFollowTest {
     assertFollows(
         OFFICE,
         known.with("job", "rise_in_12,6", "rise_in_12,2.5"),
-        known.with("job", "rise_in_12,6", "rise_in_12,2.5").with("job", "ridge,beam", "ridge,board"));
+        known
+            .with("job", "rise_in_12,6", "rise_in_12,2.5")
+            .with("job", "ridge,beam", "ridge,board"));
   }
 
   @Test
