@@ -107,9 +107,14 @@ exit /b 0
 rem Keeps the classes that a session needs in one file that Java maps in whole; without it everything works, but later.
 :archive_classes
 if exist "%archive%" del "%archive%"
-"%java%" -XX:TieredStopAtLevel=1 %options% "-XX:ArchiveClassesAtExit=%archive%" -Xlog:disable -jar "%jar%" ^
+set "list=%target%\sheathwright.classes"
+"%java%" -XX:TieredStopAtLevel=1 %options% "-XX:DumpLoadedClassList=%list%" -Xlog:disable -jar "%jar%" ^
   run "%here%\src\build\warm-up.jsh" <nul >nul 2>nul
+if errorlevel 1 exit /b 0
+"%java%" -XX:TieredStopAtLevel=1 %options% -Xshare:dump "-XX:SharedClassListFile=%list%" ^
+  "-XX:SharedArchiveFile=%archive%" -Xlog:disable -cp "%jar%" <nul >nul 2>nul
 if errorlevel 1 if exist "%archive%" del "%archive%"
+del "%list%"
 exit /b 0
 
 :check_java

@@ -92,12 +92,13 @@ class ArchitectureTest {
           room("job.path", "job.site", "job.table"),
           room("job.solve", "job.table"),
           room("repl.line"),
+          room("repl.memory"),
           room("workbook.book"),
           room("workbook.draw", "workbook.book"),
           room("workbook.page", "workbook.book", "workbook.draw"),
           room("repl.shell"),
           room("repl.show"),
-          room("repl.tab"));
+          room("repl.tab", "repl.line"));
 
   /** More files than this in one folder are not seen whole. */
   private static final int MOST_FILES = 35;

@@ -27,13 +27,19 @@ final class CardReader {
     this.index = index;
   }
 
-  List<String> names() {
+  /** Where each function stands: its class, a number sign, the method. */
+  List<String> places() {
     return List.of(index.getProperty("functions").split(","));
+  }
+
+  /** The method that stands at a place. */
+  static String name(String place) {
+    return place.substring(place.indexOf('#') + 1);
   }
 
   Card card(String qualified) {
     String type = qualified.substring(0, qualified.indexOf('#'));
-    String name = qualified.substring(qualified.indexOf('#') + 1);
+    String name = name(qualified);
     Method method =
         Arrays.stream(load(type).getMethods())
             .filter(candidate -> candidate.getName().equals(name))

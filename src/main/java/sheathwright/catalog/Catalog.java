@@ -2,14 +2,21 @@ package sheathwright.catalog;
 
 import static java.util.Comparator.comparingInt;
 import static java.util.stream.Collectors.joining;
+import static java.util.stream.Collectors.toCollection;
 
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Properties;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import sheathwright.figure.RefusedException;
 
 /** Every library function, found through the index that the build makes of the doc comments. */
@@ -18,11 +25,13 @@ public final class Catalog {
   private static final String INDEX = "functions.properties";
   private static final Catalog SHIPPED = new Catalog(index());
 
-  private final List<Card> cards;
+  private final CardReader reader;
+  private final Map<String, String> places = new LinkedHashMap<>();
+  private final Map<String, Card> read = new ConcurrentHashMap<>();
 
   private Catalog(Properties index) {
-    CardReader reader = new CardReader(index);
-    cards = reader.names().stream().map(reader::card).toList();
+    reader = new CardReader(index);
+    reader.places().forEach(place -> places.put(Nearest.folded(CardReader.name(place)), place));
   }
 
   /** The functions that ship with the library. */
@@ -32,7 +41,24 @@ public final class Catalog {
 
   /** Every function, by room and name. */
   public List<Card> cards() {
-    return cards;
+    return places.values().stream().map(this::at).toList();
+  }
+
+  /** The packages in which functions stand. */
+  public Set<String> packages() {
+    return places.values().stream()
+        .map(place -> place.substring(0, place.lastIndexOf('.', place.indexOf('#'))))
+        .collect(toCollection(LinkedHashSet::new));
+  }
+
+  /** The card of one function; it is read when it is first asked for, as classes cost time. */
+  private Card at(String place) {
+    return read.computeIfAbsent(place, reader::card);
+  }
+
+  /** The function of this name, as tables write it or as Java does, if there is one. */
+  public Optional<Card> find(String name) {
+    return Optional.ofNullable(places.get(Nearest.folded(name))).map(this::at);
   }
 
   /**
@@ -42,20 +68,17 @@ public final class Catalog {
    * @throws RefusedException if there is none, with the nearest names
    */
   public Card named(String name) {
-    String wanted = Nearest.folded(name);
-    return cards.stream()
-        .filter(card -> Nearest.folded(card.name()).equals(wanted))
-        .findFirst()
+    return find(name)
         .orElseThrow(
             () ->
                 new RefusedException(
                     "there is no function \"%s\"; the nearest are %s"
-                        .formatted(name, nearest(wanted))));
+                        .formatted(name, nearest(Nearest.folded(name)))));
   }
 
   /** The functions that speak of all these words, best first. */
   public List<Card> about(List<String> words) {
-    return cards.stream()
+    return cards().stream()
         .filter(card -> words.stream().allMatch(word -> weight(card, word) > 0))
         .sorted(comparingInt(card -> -words.stream().mapToInt(word -> weight(card, word)).sum()))
         .toList();
@@ -78,7 +101,7 @@ public final class Catalog {
   }
 
   private String nearest(String wanted) {
-    return cards.stream()
+    return cards().stream()
         .sorted(comparingInt(card -> distance(wanted, Nearest.folded(card.name()))))
         .limit(3)
         .map(Card::name)

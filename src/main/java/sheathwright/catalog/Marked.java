@@ -29,14 +29,17 @@ public enum Marked {
     this.said = said;
   }
 
+  /** Whether a value is a length that somebody could mark: worked out, and not refused. */
+  public static boolean isLengthWorkedOut(Traced value) {
+    return value instanceof Figure<?> figure
+        && figure.unit().dimension().equals(Units.INCH.dimension())
+        && !(value.step().isGiven() || value.step() instanceof Step.Guarded)
+        && figure.refusal().isEmpty();
+  }
+
   /** A length as the crew reads it; any other value, and one that was given, as it is. */
   public String shown(Traced value) {
-    boolean isWorkedOut = !value.step().isGiven() && !(value.step() instanceof Step.Guarded);
-    boolean isLength =
-        value instanceof Figure<?> figure
-            && figure.unit().dimension().equals(Units.INCH.dimension())
-            && figure.refusal().isEmpty();
-    return this != NOT && isWorkedOut && isLength
+    return this != NOT && isLengthWorkedOut(value)
         ? inSixteenths((Figure<?>) value)
         : value.toString();
   }

@@ -5,12 +5,14 @@ import static java.util.Comparator.comparingInt;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** The name that somebody meant who wrote another one. */
 public final class Nearest {
 
   private static final int LETTERS_A_SLIP = 4;
   private static final int FEWEST_LETTERS = 3;
+  private static final Pattern BETWEEN_WORDS = Pattern.compile("[_ -]");
 
   private Nearest() {}
 
@@ -44,6 +46,6 @@ public final class Nearest {
   }
 
   static String folded(String name) {
-    return name.toLowerCase(Locale.ROOT).replaceAll("[_ -]", "");
+    return BETWEEN_WORDS.matcher(name.toLowerCase(Locale.ROOT)).replaceAll("");
   }
 }

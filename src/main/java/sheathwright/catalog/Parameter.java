@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
@@ -37,10 +36,6 @@ public record Parameter(
     String text,
     List<Assumed> assumed,
     String saysWhich) {
-
-  private static final Pattern DATE =
-      Pattern.compile(
-          "\\d{1,4}([-/.])\\d{1,2}\\1\\d{1,4}( .*)?|\\d{1,2}-[A-Za-z]{3}(-\\d+)?|[A-Za-z]{3}-\\d{1,4}");
 
   /** Whether a value must be given. */
   public boolean isRequired() {
@@ -75,27 +70,14 @@ public record Parameter(
   public Traced read(String text, Source source) {
     String given = text.isBlank() ? preset : text.strip();
     if (given.isEmpty()) {
-      throw new RefusedException(column + " is missing; give " + allowed());
+      throw options == null
+          ? TypedCell.missing(column, unit, limits)
+          : TypedCell.missing(column, options);
     }
-    return options == null ? number(given, source) : word(given, source);
-  }
-
-  private Traced number(String given, Source source) {
-    try {
-      return Figure.input(column, Numbers.read(given, unit), unit, Limits.NONE, source);
-    } catch (RefusedException unreadable) {
-      throw new RefusedException(column + ": " + unreadable.getMessage() + dateHint(given));
-    }
-  }
-
-  private Traced word(String given, Source source) {
-    return option(given, options)
-        .map(option -> Choice.input(column, option, source))
-        .orElseThrow(
-            () ->
-                new RefusedException(
-                    "%s is \"%s\"; it must be %s%s"
-                        .formatted(column, given, allowed(), dateHint(given))));
+    TypedCell cell = new TypedCell(column, given);
+    return options == null
+        ? Figure.input(column, cell.number(unit, Limits.NONE), unit, Limits.NONE, source)
+        : Choice.input(column, cell.option(options), source);
   }
 
   /** The option that a text names, however it is spaced or capitalized. */
@@ -109,36 +91,5 @@ public record Parameter(
   private static boolean isWritten(String wanted, Object option) {
     return Choice.literal(option).plain().equals(wanted)
         || option instanceof Word word && word.alsoWritten().equals(wanted);
-  }
-
-  private String allowed() {
-    return options == null
-        ? unit.symbol().isEmpty() ? "a number" : "a number of " + unit.spoken()
-        : "one of " + String.join(", ", words());
-  }
-
-  private String dateHint(String given) {
-    return DATE.matcher(given).matches()
-        ? "; a spreadsheet program may have made a date of it: "
-            + likelyWord(given)
-                .map(word -> "write " + word)
-                .orElse("format the column as text and type it again")
-        : "";
-  }
-
-  /** The word whose other spelling ends in a number that the date holds. */
-  private Optional<String> likelyWord(String date) {
-    List<String> numbers = List.of(date.split("\\D+"));
-    Object[] constants = options == null ? new Object[0] : options.getEnumConstants();
-    return Arrays.stream(constants)
-        .filter(option -> option instanceof Word)
-        .map(option -> (Word) option)
-        .filter(word -> numbers.contains(afterHyphen(word.alsoWritten())))
-        .findFirst()
-        .map(Word::word);
-  }
-
-  private static String afterHyphen(String text) {
-    return text.contains("-") ? text.substring(text.lastIndexOf('-') + 1) : "none";
   }
 }

@@ -31,22 +31,23 @@ import sheathwright.repl.Script;
     mixinStandardHelpOptions = true,
     version = "sheathwright 0.1.0",
     synopsisSubcommandLabel = "COMMAND",
-    subcommands = {
-      QuoteCommand.class,
-      FillCommand.class,
-      SolveCommand.class,
-      RunCommand.class,
-      FunctionsCommand.class,
-      TablesCommand.class,
-      HelpCommand.class,
-      ExplainCommand.class
-    },
     footerHeading = "%n",
     footer = {
       "Exit status: 0 done, 2 wrong use, 3 input or output refused (a full disk too), 1 a fault of the program's own. A reader of a pipe who has had enough refuses nothing.",
       "Results are planning help: local code and licensed practice decide."
     })
 public final class Main implements Callable<Integer> {
+
+  private static final List<Class<?>> COMMANDS =
+      List.of(
+          QuoteCommand.class,
+          FillCommand.class,
+          SolveCommand.class,
+          RunCommand.class,
+          FunctionsCommand.class,
+          TablesCommand.class,
+          HelpCommand.class,
+          ExplainCommand.class);
 
   /** The input was refused, or a file or standard output could not be written. */
   static final int REFUSED = Script.REFUSED;
@@ -66,7 +67,7 @@ public final class Main implements Callable<Integer> {
     PrintWriter out = new PrintWriter(standardOutput, true, StandardCharsets.UTF_8);
     int status;
     try {
-      status = commandLine(out, err).execute(arguments);
+      status = commandLine(out, err, arguments).execute(arguments);
     } catch (RuntimeException | OutOfMemoryError | StackOverflowError thrown) {
       status = said(thrown, err);
     }
@@ -77,20 +78,35 @@ public final class Main implements Callable<Integer> {
     return status == 0 && complaint.isPresent() ? REFUSED : status;
   }
 
-  /** The commands, writing where they are told. */
-  public static CommandLine commandLine(PrintWriter out, PrintWriter err) {
-    CommandLine commands =
-        new CommandLine(new Main())
-            .setOut(out)
-            .setErr(err)
-            .setUsageHelpAutoWidth(true)
-            .setOverwrittenOptionsAllowed(true) // so that both values can be named
-            .setExecutionStrategy(Main::ranOnce)
-            .setParameterExceptionHandler(Main::wrongUse)
-            .setExecutionExceptionHandler(
-                (thrown, command, parsed) -> said(thrown, command.getErr()));
-    commands.getSubcommands().get("run").setStopAtPositional(true); // the rest is the script's own
+  /**
+   * The commands, writing where they are told. Where the arguments begin with a command that needs
+   * no other, it alone is made: each costs the start some milliseconds.
+   */
+  public static CommandLine commandLine(PrintWriter out, PrintWriter err, String... arguments) {
+    CommandLine commands = new CommandLine(new Main());
+    commandsFor(arguments.length == 0 ? "" : arguments[0]).forEach(commands::addSubcommand);
+    commands
+        .setOut(out)
+        .setErr(err)
+        .setUsageHelpAutoWidth(true)
+        .setOverwrittenOptionsAllowed(true) // so that both values can be named
+        .setExecutionStrategy(Main::ranOnce)
+        .setParameterExceptionHandler(Main::wrongUse)
+        .setExecutionExceptionHandler((thrown, command, parsed) -> said(thrown, command.getErr()));
+    CommandLine run = commands.getSubcommands().get(RunCommand.NAME);
+    if (run != null) {
+      run.setStopAtPositional(true); // the rest is the script's own
+    }
     return commands;
+  }
+
+  private static List<Class<?>> commandsFor(String first) {
+    return COMMANDS.stream()
+        .filter(type -> type != HelpCommand.class)
+        .filter(type -> type.getAnnotation(Command.class).name().equals(first))
+        .findFirst()
+        .<List<Class<?>>>map(List::of)
+        .orElse(COMMANDS);
   }
 
   /** Runs a command whose options are each given once at most. */

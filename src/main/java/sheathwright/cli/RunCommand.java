@@ -15,7 +15,7 @@ import sheathwright.repl.Script;
 
 /** Runs a script. */
 @Command(
-    name = "run",
+    name = RunCommand.NAME,
     mixinStandardHelpOptions = true,
     description = {
       "Run a script in the language of the prompt. Answers of bare expressions are shown, definitions are not.",
@@ -24,6 +24,8 @@ import sheathwright.repl.Script;
     footerHeading = "%nExample:%n",
     footer = "  sheathwright run houses.jsh 12 14")
 final class RunCommand implements Callable<Integer> {
+
+  static final String NAME = "run";
 
   @Spec private CommandSpec spec;
 

@@ -32,9 +32,9 @@ public final class Choice<E> implements Traced, OneOf<E> {
 
   /** A word that has to be given and was not. */
   public static <E> Choice<E> missing(String name, Class<?> options) {
-    String reason = name + " is missing; give one of " + String.join(", ", wordsOf(options));
+    String allowed = "one of " + String.join(", ", wordsOf(options));
     Step step = new Step.Given(Step.Given.Role.LITERAL, Limits.NONE);
-    return new Choice<>(name, null, new Refusal(reason), step, Source.GIVEN);
+    return new Choice<>(name, null, Refusal.missing(name, allowed), step, Source.GIVEN);
   }
 
   private static <E> Choice<E> given(String name, E value, Step.Given.Role role, Source source) {

@@ -69,7 +69,7 @@ public final class Figure<Q extends Quantity> implements Traced {
     Refusal refusal =
         !Double.isFinite(number)
             ? new Refusal("\"" + number + "\" is not a number that can be used")
-            : step.limits().allow(number) ? null : step.limits().refusal(name, Shown.plain(number));
+            : step.limits().allow(number) ? null : step.limits().refusal(name, number, unit);
     return new Figure<>(name, "", number, refusal, unit, step, source);
   }
 
@@ -295,7 +295,7 @@ public final class Figure<Q extends Quantity> implements Traced {
     Refusal outside =
         argument.refusal != null || limits.allow(argument.number)
             ? argument.refusal
-            : limits.refusal(parameter, Shown.plain(argument.number));
+            : limits.refusal(parameter, argument.number, wanted);
     return new Figure<>(
         parameter,
         "",
@@ -334,9 +334,7 @@ public final class Figure<Q extends Quantity> implements Traced {
    */
   public Figure<Q> restated(String newName, Limits limits, Source newSource) {
     Refusal outside =
-        limits.allow(value())
-            ? null
-            : Refusal.of(this, limits.refusal(newName, Shown.plain(number)));
+        limits.allow(value()) ? null : Refusal.of(this, limits.refusal(newName, number, unit));
     Step given = new Step.Given(Role.INPUT, limits);
     return new Figure<>(newName, "", number, outside, unit, given, newSource);
   }

@@ -98,6 +98,13 @@ public final class Lengths {
     return sign(inches) + mixed(sixteenths(inches));
   }
 
+  /** Inches as they were measured: {@code 1-3/8} where a tape has that mark, else every digit. */
+  public static String onTape(double inches) {
+    String sixteenths = inInches(inches);
+    boolean isMarked = inches != Math.rint(inches) && inches(sixteenths) == inches;
+    return isMarked ? sixteenths : Shown.plain(inches);
+  }
+
   /** Feet and inches to the nearest sixteenth: {@code 16' 9-1/4"}. */
   public static String inFeetAndInches(double inches) {
     long sixteenths = sixteenths(inches);

@@ -91,12 +91,14 @@ public record Limits(double least, double most, Kind kind, String rule) {
   }
 
   Refusal missing(String name, Unit<?> unit) {
-    String range = exist() ? inWords() + " " : "a number of ";
-    return new Refusal(
-        name + " is missing; give " + range + unit.spoken() + (rule.isEmpty() ? "" : ", " + rule));
+    String range = exist() ? inWords() : unit.spoken().isEmpty() ? "a number" : "a number of";
+    String spoken = unit.spoken().isEmpty() ? "" : " " + unit.spoken();
+    return Refusal.missing(name, range + spoken + (rule.isEmpty() ? "" : ", " + rule));
   }
 
-  Refusal refusal(String name, String given) {
+  /** What is said of a number that these do not allow; inches as a tape shows them. */
+  Refusal refusal(String name, double number, Unit<?> unit) {
+    String given = unit.equals(Units.INCH) ? Lengths.onTape(number) : Shown.plain(number);
     return new Refusal(
         name + " is " + given + "; it must be " + inWords() + (rule.isEmpty() ? "" : ", " + rule));
   }

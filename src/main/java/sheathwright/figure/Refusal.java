@@ -23,6 +23,15 @@ public record Refusal(String reason, boolean isAnswer, List<Traced> causes) {
     return new Refusal(words, true, List.of());
   }
 
+  /**
+   * What has to be given and was not.
+   *
+   * @param allowed what may be given, in words
+   */
+  public static Refusal missing(String name, String allowed) {
+    return new Refusal(name + " is missing; give " + allowed);
+  }
+
   /** The same for whatever is computed from what has no number. */
   Refusal passedOn() {
     return isAnswer ? new Refusal("nothing can be computed from \"" + reason + "\"") : this;

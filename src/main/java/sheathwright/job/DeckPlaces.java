@@ -59,7 +59,9 @@ final class DeckPlaces {
     if (plane.outline(Reading.aside()).within(mark).isEmpty()) {
       String what =
           plane.openings(Reading.aside()).stream().anyMatch(opening -> opening.overlaps(mark))
-              ? "no wood is there: the mark lies in an opening of plane %s (openings.csv)"
+              ? "no wood is there: the mark lies in an opening of plane %s ("
+                  + JobTable.OPENINGS.file()
+                  + ")"
               : "no wood is there: the mark lies outside the sides of plane %s";
       throw new RefusedException(
           what.formatted(plane.name()) + "; measure it from the plane's lower left corner",

@@ -1,5 +1,6 @@
 package sheathwright.job;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -72,6 +73,11 @@ public final class Estimate {
   private final QuoteLines quote;
   private final Roll order;
   private final Roll maker;
+
+  /** Works out the job whose tables are in a folder: {@code estimate("quince-hollow")}. */
+  public static Estimate estimate(String folder) {
+    return new Estimate(Job.in(Path.of(folder)));
+  }
 
   /**
    * Works a job out.
@@ -368,5 +374,17 @@ public final class Estimate {
   /** The headline: what the homeowner is asked to pay. */
   public Figure<Money> total() {
     return quote.total();
+  }
+
+  /** The headline and the worst case, with what each sheet that turns out bad costs. */
+  @Override
+  public String toString() {
+    return "%s for %s with %s, %s for each one more, %s at worst"
+        .formatted(
+            total(),
+            job.fact(JobFields.JOB_NAME).value(),
+            plannedSheets,
+            extraSheet.quoted(),
+            quote.worstCase());
   }
 }

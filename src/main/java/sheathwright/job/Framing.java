@@ -162,6 +162,11 @@ public final class Framing {
             .as("rafter_checks_not_looked_at", Units.RATIO);
   }
 
+  /** What has to be said of sisters beside the rafters, as far as their facts are known. */
+  public Optional<Choice<RepairDecision.Decision>> besideSisters() {
+    return sisters().map(each -> known.sisterFacts(facts).atMost(each.decision()));
+  }
+
   /** What sisters would do beside the rafters, if the job asks. */
   public Optional<SisterSizes> sisters() {
     return Optional.ofNullable(sisters);

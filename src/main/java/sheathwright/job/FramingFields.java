@@ -198,7 +198,7 @@ final class FramingFields {
       Field.of(SisterLoad.class, "jacked", "Shored before nailing");
 
   static final List<Field<?>> SISTER_CHOICE =
-      List.of(SISTER_SPECIES, SISTER_GRADE, EXISTING, JACKED);
+      List.of(SISTER_SPECIES, SISTER_GRADE, EXISTING, JACKED, KnownRafters.SISTER_BEARS_KNOWN);
 
   static final Field<Figure<Per<Money, Pieces>>> STICK_2X4 =
       Field.number("stick_2x4", "2x4, full length", Units.USD_PER_PIECE, 0, 1_000).usually(1, 500);

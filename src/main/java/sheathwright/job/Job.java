@@ -1,6 +1,7 @@
 package sheathwright.job;
 
 import java.nio.file.Path;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -34,6 +35,8 @@ import sheathwright.wood.Knowledge;
  */
 public final class Job implements Facts {
 
+  private static final String VALUE = JobTable.JOB.keys().orElseThrow().value();
+
   private final Map<String, Input> facts;
   private final Map<String, Input> prices;
   private final Map<String, Input> rates;
@@ -44,23 +47,24 @@ public final class Job implements Facts {
   private final List<Row> layers;
   private final List<MakerRequirement> maker;
   private final List<Problem> questions;
-  private final Map<String, List<Row>> onPlanes = new LinkedHashMap<>();
+  private final Map<JobTable, List<Row>> onPlanes = new EnumMap<>(JobTable.class);
 
   private Job(JobTables tables) {
     TableReader reader = new TableReader();
-    boolean levels = tables.has("readings");
+    boolean levels = tables.has(JobTable.READINGS);
     surveys = tables.surveysRafters();
-    facts = reader.keyed(tables.file("job"), "key", "value", "", "", factGroups(tables));
-    planes = reader.rows(tables.file("planes"), PlaceFields.PLANES);
-    onPlanes(reader, tables, "openings", PlaceFields.OPENINGS);
-    onPlanes(reader, tables, "rafters", PlaceFields.SUPPORTS);
-    onPlanes(reader, tables, "marks", PlaceFields.MARKS);
-    onPlanes(reader, tables, "readings", surveys ? SurveyFields.READINGS : PlaceFields.READINGS);
+    facts = keyed(reader, tables, JobTable.JOB, "", "", factGroups(tables));
+    planes = reader.rows(tables.file(JobTable.PLANES), PlaceFields.PLANES);
+    onPlanes(reader, tables, JobTable.OPENINGS, PlaceFields.OPENINGS);
+    onPlanes(reader, tables, JobTable.RAFTERS, PlaceFields.SUPPORTS);
+    onPlanes(reader, tables, JobTable.MARKS, PlaceFields.MARKS);
+    onPlanes(
+        reader, tables, JobTable.READINGS, surveys ? SurveyFields.READINGS : PlaceFields.READINGS);
     prices =
-        reader.keyed(
-            tables.file("prices"),
-            "item",
-            "usd",
+        keyed(
+            reader,
+            tables,
+            JobTable.PRICES,
             "price_",
             "_usd",
             List.of(
@@ -68,35 +72,37 @@ public final class Job implements Facts {
                 new Group(OfficeFields.SISTER_PRICES, levels),
                 new Group(FramingFields.SISTER_STICKS, tables.choosesSisters())));
     rates =
-        reader.keyed(
-            tables.file("rates"),
-            "rate",
-            "value",
+        keyed(
+            reader,
+            tables,
+            JobTable.RATES,
             "",
             "",
             List.of(
                 new Group(OfficeFields.RATES, true), new Group(OfficeFields.SISTER_RATES, levels)));
-    reports = rows(reader, tables, "reports", FramingFields.REPORTS);
-    layers = rows(reader, tables, "layers", FramingFields.LAYERS);
+    reports = rows(reader, tables, JobTable.REPORTS, FramingFields.REPORTS);
+    layers = rows(reader, tables, JobTable.LAYERS, FramingFields.LAYERS);
     maker =
-        tables.has("maker")
+        tables.has(JobTable.MAKER)
             ? MakerFields.read(
-                reader, tables.file("maker"), reader.rows(tables.file("maker"), MakerFields.FIELDS))
+                reader,
+                tables.file(JobTable.MAKER),
+                reader.rows(tables.file(JobTable.MAKER), MakerFields.FIELDS))
             : List.of();
-    once(reader, tables.file("planes"), planes, PlaceFields.PLANE);
-    measured(reader, tables.file("planes"));
+    once(reader, tables.file(JobTable.PLANES), planes, PlaceFields.PLANE);
+    measured(reader, tables.file(JobTable.PLANES));
     oneDeadLoad(reader, tables);
     oneSagLimit(reader, tables);
     toldBySomebody(reader, tables);
-    once(reader, tables.file("marks"), marks(), PlaceFields.MARK);
-    once(reader, tables.file("reports"), reports, FramingFields.REPORT);
+    once(reader, tables.file(JobTable.MARKS), marks(), PlaceFields.MARK);
+    once(reader, tables.file(JobTable.REPORTS), reports, FramingFields.REPORT);
     if (levels) {
       if (surveys) {
-        dropsOrReadings(reader, tables.file("readings"));
+        dropsOrReadings(reader, tables.file(JobTable.READINGS));
       } else {
-        once(reader, tables.file("readings"), readings(), PlaceFields.RAFTER);
+        once(reader, tables.file(JobTable.READINGS), readings(), PlaceFields.RAFTER);
       }
-      shimsBelowSisters(reader, tables.file("job"));
+      shimsBelowSisters(reader, tables.file(JobTable.JOB));
     }
     reader.raiseProblems();
     questions = reader.questions();
@@ -109,17 +115,17 @@ public final class Job implements Facts {
 
   /** The facts of a job, each group with what it speaks of. */
   private static List<Group> factGroups(JobTables tables) {
-    boolean levels = tables.has("readings");
+    boolean levels = tables.has(JobTable.READINGS);
     boolean surveys = tables.surveysRafters();
-    boolean layered = tables.has("layers");
+    boolean layered = tables.has(JobTable.LAYERS);
     List<Field<?>> rafters = FramingFields.rafters(layered, tables.says(List.of(SiteFields.CEILING)), tables.says(List.of(SiteFields.GROUND_SNOW)));
     boolean hasRafters = tables.says(FramingFields.RAFTERS);
     String framing = "rafters that are checked (rafter_size and what belongs to it)";
     String stations =
         levels
-            ? "readings at several stations of a rafter (a column %s in readings.csv)"
-                .formatted(PlaceFields.UP.name())
-            : "the table readings.csv";
+            ? "readings at several stations of a rafter (a column %s in %s)"
+                .formatted(PlaceFields.UP.name(), JobTable.READINGS.file())
+            : needed(JobTable.READINGS);
     return List.of(
         new Group(JobFields.JOB, true),
         new Group(SiteFields.SPACINGS, !tables.says(List.of(SiteFields.CODE))),
@@ -131,20 +137,35 @@ public final class Job implements Facts {
         new Group(PathFields.PATH, false),
         new Group(CoveringFields.COVERING, false),
         new Group(JobFields.DECK, false),
-        new Group(JobFields.PATCHES, false).needing("the table marks.csv", tables.has("marks")),
+        new Group(JobFields.PATCHES, false)
+            .needing(needed(JobTable.MARKS), tables.has(JobTable.MARKS)),
         new Group(rafters, layered || surveys),
         new Group(FramingFields.OLD_RAFTERS, false).needing(framing, hasRafters),
         new Group(PathFields.HELD_BY, false),
         new Group(KnownRafters.FIELDS, false).needing(framing, hasRafters),
         new Group(FramingFields.SISTER_CHOICE, false).needing(framing, hasRafters),
-        new Group(JobFields.sisters(surveys), levels).needing("the table readings.csv", levels),
+        new Group(JobFields.sisters(surveys), levels).needing(needed(JobTable.READINGS), levels),
         new Group(SurveyFields.FACTS, surveys).needing(stations, surveys),
         new Group(SurveyFields.TRUSS, surveys),
         new Group(SurveyFields.STRING, false).needing(stations, surveys));
   }
 
+  private static String needed(JobTable table) {
+    return "the table " + table.file();
+  }
+
+  private static Map<String, Input> keyed(
+      TableReader reader,
+      JobTables tables,
+      JobTable table,
+      String prefix,
+      String suffix,
+      List<Group> groups) {
+    return reader.keyed(tables.file(table), table.keys().orElseThrow(), prefix, suffix, groups);
+  }
+
   private static List<Row> rows(
-      TableReader reader, JobTables tables, String table, List<Field<?>> fields) {
+      TableReader reader, JobTables tables, JobTable table, List<Field<?>> fields) {
     return tables.has(table) ? reader.rows(tables.file(table), fields) : List.of();
   }
 
@@ -161,7 +182,8 @@ public final class Job implements Facts {
   }
 
   /** Reads a table whose lines each belong to a plane, if the job has it. */
-  private void onPlanes(TableReader reader, JobTables tables, String table, List<Field<?>> fields) {
+  private void onPlanes(
+      TableReader reader, JobTables tables, JobTable table, List<Field<?>> fields) {
     if (!tables.has(table)) {
       onPlanes.put(table, List.of());
       return;
@@ -177,12 +199,12 @@ public final class Job implements Facts {
     for (Row row : rows) {
       Choice<String> plane = row.of(PlaceFields.PLANE);
       if (plane != null && !known.isEmpty() && !known.contains(plane.value())) {
-        String message = "\"%s\" is not a plane of planes.csv; it has %s";
+        String message = "\"%s\" is not a plane of %s; it has %s";
         reader.problem(
             file,
             row,
             PlaceFields.PLANE,
-            message.formatted(plane.value(), String.join(", ", known)));
+            message.formatted(plane.value(), JobTable.PLANES.file(), String.join(", ", known)));
       }
     }
   }
@@ -204,9 +226,11 @@ public final class Job implements Facts {
   /** The dead load is given, or made from the layers of the roof. */
   private void oneDeadLoad(TableReader reader, JobTables tables) {
     Input dead = facts.get(FramingFields.DEAD.name());
-    if (dead != null && tables.has("layers")) {
-      String message = "dead_psf: layers.csv makes the dead load; take one of the two out";
-      reader.problem(tables.file("job"), dead.line(), "value", message);
+    if (dead != null && tables.has(JobTable.LAYERS)) {
+      String message =
+          "%s: %s makes the dead load; take one of the two out"
+              .formatted(FramingFields.DEAD.name(), JobTable.LAYERS.file());
+      reader.problem(tables.file(JobTable.JOB), dead.line(), VALUE, message);
     }
   }
 
@@ -215,7 +239,7 @@ public final class Job implements Facts {
     Input limit = facts.get(FramingFields.DEFLECTION_LIMIT.name());
     if (limit != null && knows(SiteFields.CEILING)) {
       String message = "deflection_limit: the ceiling makes it; take one of the two out";
-      reader.problem(tables.file("job"), limit.line(), "value", message);
+      reader.problem(tables.file(JobTable.JOB), limit.line(), "value", message);
     }
   }
 
@@ -227,7 +251,7 @@ public final class Job implements Facts {
           && how.as(told.value()).value() == Knowledge.IS_TOLD
           && !knows(KnownRafters.TOLD_BY)) {
         String message = "%s: told is given; say by whom in a line told_by, or give unknown";
-        reader.problem(tables.file("job"), told.line(), "value", message.formatted(how.name()));
+        reader.problem(tables.file(JobTable.JOB), told.line(), "value", message.formatted(how.name()));
       }
     }
   }
@@ -252,7 +276,7 @@ public final class Job implements Facts {
       reader.problem(
           file,
           shim.line(),
-          "value",
+          VALUE,
           "shim_tolerance_in: %s is given; it must not be more than sister_tolerance_in, %s"
               .formatted(shim.value(), sister.value()));
     }
@@ -352,20 +376,20 @@ public final class Job implements Facts {
   }
 
   List<Row> readings() {
-    return onPlanes.get("readings");
+    return onPlanes.get(JobTable.READINGS);
   }
 
   List<Row> openings() {
-    return onPlanes.get("openings");
+    return onPlanes.get(JobTable.OPENINGS);
   }
 
   /** Measured centers of supports. */
   List<Row> supports() {
-    return onPlanes.get("rafters");
+    return onPlanes.get(JobTable.RAFTERS);
   }
 
   List<Row> marks() {
-    return onPlanes.get("marks");
+    return onPlanes.get(JobTable.MARKS);
   }
 
   /** What the roof is built up of. */
@@ -392,7 +416,8 @@ public final class Job implements Facts {
   public Map<String, Traced> rafterFacts() {
     Map<String, Input> of = new LinkedHashMap<>();
     Stream.of(
-            FramingFields.rafters(!layers.isEmpty(), knows(SiteFields.CEILING), knows(SiteFields.GROUND_SNOW)),
+            FramingFields.rafters(
+                !layers.isEmpty(), knows(SiteFields.CEILING), knows(SiteFields.GROUND_SNOW)),
             FramingFields.OLD_RAFTERS,
             List.of(SiteFields.RISE),
             KnownRafters.FIELDS,

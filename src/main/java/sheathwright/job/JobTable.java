@@ -1,10 +1,12 @@
 package sheathwright.job;
 
 import java.util.Locale;
+import java.util.Optional;
+import sheathwright.job.table.Keys;
 
 /** The tables that a job's folder may hold, in the order in which they are read. */
 public enum JobTable {
-  JOB(true, "the job's facts: who, where, when, and what is repaired"),
+  JOB(true, "the job's facts: who, where, when, and what is repaired", new Keys("key", "value")),
   PLANES(true, "roof planes, measured on the slope"),
   OPENINGS(false, "chimneys, skylights and other holes in a plane"),
   RAFTERS(false, "measured rafter centers"),
@@ -13,18 +15,26 @@ public enum JobTable {
   REPORTS(false, "what was seen of the framing"),
   LAYERS(false, "what the roof is built of, for its weight"),
   MAKER(false, "what the covering's maker asks for, and what is there"),
-  PRICES(true, "what material costs"),
-  RATES(true, "wages, hours, overhead, margin, tax, waste and overage");
+  PRICES(true, "what material costs", new Keys("item", "usd")),
+  RATES(true, "wages, hours, overhead, margin, tax, waste and overage", new Keys("rate", "value"));
 
   /** How the name of every table's file ends. */
   public static final String ENDING = ".csv";
 
   private final boolean isNeeded;
   private final String meaning;
+  private final Optional<Keys> keys;
 
   JobTable(boolean isNeeded, String meaning) {
     this.isNeeded = isNeeded;
     this.meaning = meaning;
+    this.keys = Optional.empty();
+  }
+
+  JobTable(boolean isNeeded, String meaning, Keys keys) {
+    this.isNeeded = isNeeded;
+    this.meaning = meaning;
+    this.keys = Optional.of(keys);
   }
 
   /** Its name in messages. */
@@ -40,6 +50,11 @@ public enum JobTable {
   /** What it is for, in a few words. */
   public String meaning() {
     return meaning;
+  }
+
+  /** Its two headings, where the one column names what stands in the other. */
+  public Optional<Keys> keys() {
+    return keys;
   }
 
   /** Whether no job can do without it. */

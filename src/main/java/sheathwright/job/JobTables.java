@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import sheathwright.catalog.Nearest;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
+import sheathwright.job.table.Keys;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
 
@@ -99,9 +100,10 @@ public record JobTables(Map<String, CsvFile> files) {
 
   /** Whether the job gives any of these facts. */
   boolean says(List<Field<?>> facts) {
-    CsvFile job = file("job");
-    int key = job.header().indexOf("key");
-    int value = job.header().indexOf("value");
+    CsvFile job = file(JobTable.JOB);
+    Keys keys = JobTable.JOB.keys().orElseThrow();
+    int key = job.header().indexOf(keys.key());
+    int value = job.header().indexOf(keys.value());
     return key >= 0
         && value >= 0
         && job.lines().stream()
@@ -112,14 +114,15 @@ public record JobTables(Map<String, CsvFile> files) {
 
   /** Whether readings stand at several stations of a rafter. */
   boolean surveysRafters() {
-    return has("readings") && file("readings").header().contains(PlaceFields.UP.name());
+    return has(JobTable.READINGS)
+        && file(JobTable.READINGS).header().contains(PlaceFields.UP.name());
   }
 
-  boolean has(String table) {
-    return files.containsKey(table);
+  boolean has(JobTable table) {
+    return files.containsKey(table.word());
   }
 
-  CsvFile file(String table) {
-    return files.get(table);
+  CsvFile file(JobTable table) {
+    return files.get(table.word());
   }
 }

@@ -46,6 +46,10 @@ final class KnownRafters {
   /** Ties that nobody saw are none. */
   static final Field<Choice<Knowledge>> TIES_KNOWN = how("ties", "Rafter ties, how known");
 
+  /** A sister that nobody sees bearing gives its load back through nails. */
+  static final Field<Choice<Knowledge>> SISTER_BEARS_KNOWN =
+      how("sister_bears", "Sister bears on plate and ridge, how known");
+
   static final Field<Choice<String>> TOLD_BY = Field.line("told_by", "Told by").ifKnown();
 
   static final List<Field<Choice<Knowledge>>> KNOWN =
@@ -139,6 +143,19 @@ final class KnownRafters {
         sum(Stream.concat(needed, slope)).as("facts_not_known", Units.RATIO),
         sum(KNOWN.stream().filter(job::knows).map(field -> counted(field, Knowledge.IS_ASSUMED)))
             .as("facts_assumed", Units.RATIO));
+  }
+
+  /** The same of sisters beside the rafters: whether they bear at both ends belongs to it. */
+  KnownFacts sisterFacts(KnownFacts ofRafters) {
+    return new KnownFacts(
+        ofRafters
+            .unknown()
+            .plus(counted(SISTER_BEARS_KNOWN, Knowledge.IS_UNKNOWN))
+            .as("sister_facts_not_known", Units.RATIO),
+        ofRafters
+            .assumed()
+            .plus(counted(SISTER_BEARS_KNOWN, Knowledge.IS_ASSUMED))
+            .as("sister_facts_assumed", Units.RATIO));
   }
 
   private Figure<Ratio> counted(Field<Choice<Knowledge>> field, Knowledge how) {

@@ -2,7 +2,7 @@ package sheathwright.job;
 
 import java.util.ArrayList;
 import java.util.List;
-import sheathwright.catalog.Numbers;
+import sheathwright.catalog.TypedCell;
 import sheathwright.fastening.uplift.MakerRequirement;
 import sheathwright.fastening.uplift.MakerRequirement.Sense;
 import sheathwright.figure.Choice;
@@ -62,10 +62,8 @@ final class MakerFields {
       TableReader reader, CsvFile file, Row row, Field<Choice<String>> field, Unit<?> unit) {
     Choice<String> text = row.of(field);
     try {
-      double number = Numbers.read(file.readable(text.value()), unit);
-      Figure<?> figure = Figure.input(field.name(), number, unit, SENSIBLE, text.source());
-      figure.refusal().ifPresent(refusal -> reader.problem(file, row, field, refusal.reason()));
-      return figure;
+      TypedCell cell = file.typed(field.name(), text.value());
+      return Figure.input(field.name(), cell.number(unit, SENSIBLE), unit, SENSIBLE, text.source());
     } catch (RefusedException unreadable) {
       reader.problem(file, row, field, unreadable.getMessage());
       return null;

@@ -59,7 +59,7 @@ public final class Refusals {
     List<Source.Cell> cells =
         Origins.of(causes).stream().flatMap(input -> input.source().cell().stream()).toList();
     if (cells.isEmpty()) {
-      return new Problem("job.csv", 0, "", reason);
+      return new Problem(JobTable.JOB.file(), 0, "", reason);
     }
     Source.Cell nearest = cells.get(0);
     boolean isSaid =

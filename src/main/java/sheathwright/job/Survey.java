@@ -39,7 +39,7 @@ public final class Survey {
   private final List<SurveyedPlane> planes = new ArrayList<>();
   private final List<LevelCost> costs = new ArrayList<>();
   private final Solution choices;
-  private final Optional<LevelCutting> cutting;
+  private final Optional<StickCuts> cutting;
   private final Figure<Pieces> sisters;
   private final Figure<Nails> nails;
   private final Figure<Pieces> shims;
@@ -56,7 +56,7 @@ public final class Survey {
             (plane, given) ->
                 planes.add(new SurveyedPlane(job, chosen, plane, given, suspicion, rules, answer)));
     LevelPrices prices = prices(job);
-    cutting = LevelCutting.of(planes, prices.sticks());
+    cutting = StickCuts.of(planes, prices.sticks());
     planes.forEach(plane -> costs.add(LevelCost.of(plane.plan(), prices)));
     sisters = sum("rafters_to_sister", Units.PIECE, plane -> plane.plan().totals().sisters());
     nails = sum("sister_nails", Units.NAIL, plane -> plane.plan().totals().nails());
@@ -208,7 +208,7 @@ public final class Survey {
   }
 
   /** The sisters of all planes, cut from as little stock as possible, if there are any. */
-  public Optional<LevelCutting> cutting() {
+  public Optional<StickCuts> cutting() {
     return cutting;
   }
 
@@ -216,7 +216,7 @@ public final class Survey {
   public List<Solution> solutions() {
     List<Solution> all = new ArrayList<>(List.of(choices));
     planes.forEach(plane -> all.addAll(plane.solutions()));
-    cutting.map(LevelCutting::solution).ifPresent(all::add);
+    cutting.map(StickCuts::solution).ifPresent(all::add);
     return all;
   }
 }

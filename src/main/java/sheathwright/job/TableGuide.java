@@ -81,7 +81,9 @@ public final class TableGuide {
         lines.add("*" + capital(part.when()) + "*");
         lines.add("");
         lines.add(
-            "| " + (isKeyed(table) ? "key" : "column") + " | what it is | may be | example |");
+            "| "
+                + (table.keys().isPresent() ? "key" : "column")
+                + " | what it is | may be | example |");
         lines.add("| --- | --- | --- | --- |");
         for (Field<?> field : part.fields()) {
           String example = examples.getOrDefault(table.word() + "." + field.name(), "");
@@ -103,21 +105,16 @@ public final class TableGuide {
     return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
   }
 
-  private static boolean isKeyed(JobTable table) {
-    return switch (table) {
-      case JOB, PRICES, RATES -> true;
-      case PLANES, OPENINGS, RAFTERS, MARKS, READINGS, REPORTS, LAYERS, MAKER -> false;
-    };
+  private static String headings(JobTable table) {
+    return table
+        .keys()
+        .map(keys -> "Two columns, `%s` and `%s`".formatted(keys.key(), keys.value()))
+        .map(two -> two + (table == JobTable.PRICES ? ": dollars before tax." : "."))
+        .orElse("One line each, under these headings.");
   }
 
-  private static String headings(JobTable table) {
-    return switch (table) {
-      case JOB -> "Two columns, `key` and `value`.";
-      case PRICES -> "Two columns, `item` and `usd`: dollars before tax.";
-      case RATES -> "Two columns, `rate` and `value`.";
-      case PLANES, OPENINGS, RAFTERS, MARKS, READINGS, REPORTS, LAYERS, MAKER ->
-          "One line each, under these headings.";
-    };
+  private static String with(JobTable table) {
+    return "with " + table.file();
   }
 
   private static List<Part> parts(JobTable table) {
@@ -131,13 +128,13 @@ public final class TableGuide {
               new Part("the joints down to the walls", PathFields.PATH),
               new Part("a standing-seam covering", CoveringFields.COVERING),
               new Part("the deck, where it is not as usual", JobFields.DECK),
-              new Part("with marks.csv", JobFields.PATCHES),
+              new Part(with(JobTable.MARKS), JobFields.PATCHES),
               new Part("rafters that are checked", FramingFields.RAFTERS),
               new Part("more of those rafters", FramingFields.OLD_RAFTERS),
               new Part("what carries them besides the plate", PathFields.HELD_BY),
               new Part("how those facts are known", KnownRafters.FIELDS),
               new Part("sisters to choose from", FramingFields.SISTER_CHOICE),
-              new Part("with readings.csv", JobFields.SISTERS),
+              new Part(with(JobTable.READINGS), JobFields.SISTERS),
               new Part("with readings at several stations of a rafter", SurveyFields.FACTS),
               new Part("the string, where readings were taken under it", SurveyFields.STRING),
               new Part("trusses", SurveyFields.TRUSS));
@@ -155,12 +152,12 @@ public final class TableGuide {
       case PRICES ->
           List.of(
               new Part("every job", OfficeFields.PRICES),
-              new Part("with readings.csv", OfficeFields.SISTER_PRICES),
+              new Part(with(JobTable.READINGS), OfficeFields.SISTER_PRICES),
               new Part("where sisters are chosen", FramingFields.SISTER_STICKS));
       case RATES ->
           List.of(
               new Part("every job", OfficeFields.RATES),
-              new Part("with readings.csv", OfficeFields.SISTER_RATES));
+              new Part(with(JobTable.READINGS), OfficeFields.SISTER_RATES));
     };
   }
 }

@@ -25,7 +25,7 @@ public record LiveLoad(
             value = "live_psf",
             least = 1,
             most = 300,
-            rule = "of horizontal projection; 20 is the usual least",
+            rule = "on the horizontal projection; 20 is the usual minimum",
             symbol = "q_live")
         Figure<Pressure> live) {
 

@@ -8,7 +8,9 @@ import jdk.jshell.Diag;
 import jdk.jshell.JShell;
 import jdk.jshell.Snippet;
 import jdk.jshell.SnippetEvent;
-import sheathwright.repl.Block.Step;
+import sheathwright.repl.memory.Block;
+import sheathwright.repl.memory.Block.Step;
+import sheathwright.repl.memory.Values.Value;
 import sheathwright.repl.shell.Kept;
 
 /** Runs a block of lines in a session, and says what each of them made as it is made. */
@@ -16,8 +18,9 @@ final class BlockRun {
 
   private static final int NO_MORE = Integer.MAX_VALUE;
 
-  private final Evaluation evaluation;
-  private final JavaShell java;
+  private final Holdings holdings;
+  private final Snippets snippets;
+  private final Followers followers;
   private final BiPredicate<Integer, Answer> isToGoOn;
   private final Block block;
   private final List<String> lines;
@@ -26,14 +29,16 @@ final class BlockRun {
   private boolean isStopped;
 
   BlockRun(
-      Evaluation evaluation,
-      JavaShell java,
+      Holdings holdings,
+      Snippets snippets,
+      Followers followers,
       Block block,
       List<String> lines,
       BiPredicate<Integer, Answer> isToGoOn) {
     this.lines = lines;
-    this.evaluation = evaluation;
-    this.java = java;
+    this.holdings = holdings;
+    this.snippets = snippets;
+    this.followers = followers;
     this.block = block;
     this.isToGoOn = isToGoOn;
   }
@@ -46,16 +51,16 @@ final class BlockRun {
    */
   int next(Set<Integer> alone) {
     List<Step> steps = block.steps();
-    SnippetEvent ran = java.ran(block.code()).get(0);
+    SnippetEvent ran = snippets.java().ran(block.code()).get(0);
     if (ran.status() != Snippet.Status.VALID) {
       alone.addAll(failing(ran.snippet()));
-      java.drop(ran.snippet());
+      snippets.java().drop(ran.snippet());
       return steps.get(0).line();
     }
     if (isStopped) {
       return NO_MORE;
     }
-    boolean wasStopped = java.control().isStopped();
+    boolean wasStopped = snippets.runner().isStopped();
     if (ran.exception() == null && !wasStopped) {
       return steps.get(steps.size() - 1).line() + 1;
     }
@@ -65,13 +70,13 @@ final class BlockRun {
             ? steps.stream()
                 .skip(steps.indexOf(failed))
                 .filter(step -> step.line() == failed.line())
-                .allMatch(step -> isToGoOn.test(step.line(), evaluation.carriedAlone(step.name())))
-            : isToGoOn.test(failed.line(), evaluation.failed(ran));
+                .allMatch(step -> isToGoOn.test(step.line(), followers.carriedAlone(step.name())))
+            : isToGoOn.test(failed.line(), snippets.failed(ran));
     return goesOn && !wasStopped ? failed.line() + 1 : NO_MORE;
   }
 
   private Set<Integer> failing(Snippet snippet) {
-    JShell shell = java.shell();
+    JShell shell = snippets.java().shell();
     Set<Integer> failing =
         shell
             .diagnostics(snippet)
@@ -99,12 +104,29 @@ final class BlockRun {
     Step step = block.running().get(done++);
     say(
         step,
-        evaluation.made(
-            step, lines.get(step.line()), kept, now - Math.max(since, java.control().began())));
+        made(step, lines.get(step.line()), kept, now - Math.max(since, snippets.runner().began())));
     for (int i = steps.indexOf(step) + 1; i < steps.size() && !steps.get(i).isToRun(); i++) {
-      say(steps.get(i), evaluation.stayed(steps.get(i).name(), steps.get(i).stays()));
+      say(steps.get(i), holdings.stayed(steps.get(i).name(), steps.get(i).stays()));
     }
     since = System.nanoTime();
+  }
+
+  /** What a line of a block made. */
+  private Answer made(Step step, String line, Kept<?> kept, long nanos) {
+    if (!step.isCarried()) {
+      holdings.journal().end();
+      holdings.journal().begin(line);
+    }
+    if (step.name().isEmpty()) {
+      return holdings.noted(Answer.of("", kept.value()), step.source());
+    }
+    String before = holdings.brief(step.name());
+    holdings.keep(
+        step.name(), step.source(), step.isCarried(), new Value(kept.value(), kept.type()), nanos);
+    Answer answer = Answer.of(step.name(), kept.value());
+    return step.isCarried()
+        ? Followers.again(answer, before)
+        : holdings.noted(answer, step.source());
   }
 
   private void say(Step step, Answer answer) {

@@ -12,6 +12,9 @@ import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import sheathwright.figure.RefusedException;
+import sheathwright.repl.memory.PlainLine;
+import sheathwright.repl.memory.Quoted;
+import sheathwright.repl.memory.VaryCall;
 
 /**
  * Words that are followed by what they are about, without parentheses: {@code show order}. They are
@@ -21,6 +24,7 @@ final class CommandWords {
 
   private static final Pattern SHAPE =
       Pattern.compile("(?s)\\s*([A-Za-z]\\w*)(?:\\s+([A-Za-z_\"#\\d].*?)|)\\s*;?\\s*");
+  private static final Pattern ASKED = Pattern.compile("^\\s*\\?");
   private static final Pattern CALL =
       Pattern.compile("\\s*([A-Za-z]\\w*)\\(\\s*(\\w*|\"[^\"\\\\]*\")\\s*\\)\\s*;?\\s*");
   private static final Pattern ASKED_OF_ANYTHING =
@@ -36,11 +40,11 @@ final class CommandWords {
           Map.entry("explain", CommandWords::explain),
           Map.entry("explainAll", CommandWords::explainAll),
           Map.entry("print", CommandWords::print),
-          Map.entry("list", (session, about) -> session.list()),
-          Map.entry("undo", (session, about) -> session.undone()),
-          Map.entry("delete", Session::deleted),
-          Map.entry("save", (session, file) -> session.saved(unquoted(file), false)),
-          Map.entry("saveOver", (session, file) -> session.saved(unquoted(file), true)),
+          Map.entry("list", (session, about) -> session.upkeep().list()),
+          Map.entry("undo", (session, about) -> session.upkeep().undone()),
+          Map.entry("delete", (session, name) -> session.upkeep().deleted(name)),
+          Map.entry("save", (session, file) -> session.upkeep().saved(Quoted.text(file), false)),
+          Map.entry("saveOver", (session, file) -> session.upkeep().saved(Quoted.text(file), true)),
           Map.entry("job", CommandWords::job),
           Map.entry("resume", CommandWords::resume));
 
@@ -63,11 +67,16 @@ final class CommandWords {
    *
    * @param isDefined whether the user has given a name a meaning, which then wins for the bare word
    */
-  static Optional<Command> in(String line, Predicate<String> isDefined) {
+  static Optional<Command> in(String typed, Predicate<String> isDefined) {
+    String line = ASKED.matcher(typed).replaceFirst("help ");
     Matcher matcher = SHAPE.matcher(line);
     if (!matcher.matches()) {
       matcher = ASKED_OF_ANYTHING.matcher(line);
-      if (!matcher.matches() || !PlainLine.closes(matcher.group(2))) {
+      boolean isOfOne =
+          matcher.matches()
+              && PlainLine.closes(matcher.group(2))
+              && VaryCall.parts(matcher.group(2)).size() == 1;
+      if (!isOfOne) {
         matcher = CALL.matcher(line);
       }
       if (!matcher.matches() || isDefined.test(matcher.group(1))) {
@@ -79,13 +88,20 @@ final class CommandWords {
         BY_WORD.containsKey(matcher.group(1))
             && !(about.isEmpty() && isDefined.test(matcher.group(1)))
             && !(SHOW_JAVA.equals(matcher.group(1) + " " + about) && !isDefined.test("java"))
+            && !isOpen(about)
             && !NOT_ITS_ARGUMENT.matcher(about).matches();
     return isOne ? Optional.of(new Command(matcher.group(1), about)) : Optional.empty();
   }
 
+  /** Whether a bracket is still to be closed, on a line to come. */
+  private static boolean isOpen(String about) {
+    return about.chars().filter(c -> c == '(').count()
+        > about.chars().filter(c -> c == ')').count();
+  }
+
   private static Answer help(Session session, String about) {
     Pages pages = session.pages();
-    return page(about.isEmpty() ? pages.help() : pages.help(unquoted(about)));
+    return page(about.isEmpty() ? pages.help() : pages.help(Quoted.text(about)));
   }
 
   private static Answer explain(Session session, String about) {
@@ -101,19 +117,19 @@ final class CommandWords {
   private static Answer print(Session session, String about) {
     boolean isText = about.startsWith("\"") && about.endsWith("\"");
     return new Answer(
-        Answer.Kind.SHOWN, isText ? unquoted(about) : Shows.text(thing(session, about)));
+        Answer.Kind.SHOWN, isText ? Quoted.text(about) : Shows.text(thing(session, about)));
   }
 
   private static Answer job(Session session, String folder) {
     if (folder.isEmpty()) {
       throw new RefusedException("job takes the folder of a job's tables: job \"quince-hollow\"");
     }
-    return session.takenJob(folder);
+    return session.upkeep().takenJob(folder);
   }
 
   private static Answer resume(Session session, String file) {
     try {
-      return session.resumed(file);
+      return session.upkeep().resumed(file);
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
     }
@@ -135,11 +151,5 @@ final class CommandWords {
   /** The words themselves. */
   static List<String> all() {
     return BY_WORD.keySet().stream().sorted().toList();
-  }
-
-  static String unquoted(String text) {
-    return text.length() > 1 && text.startsWith("\"") && text.endsWith("\"")
-        ? text.substring(1, text.length() - 1)
-        : text;
   }
 }

@@ -121,10 +121,20 @@ final class Complaints {
       return shell
           .unresolvedDependencies(declaration)
           .map(name -> name.replaceAll("^\\w+ ", "").replaceAll("\\(.*", ""))
-          .map(name -> "there is no \"%s\"; %s".formatted(name, nearest(name)))
+          .map(this::unknown)
           .collect(joining("; "));
     }
     return "this is not a line that can be run: " + source.strip();
+  }
+
+  private String unknown(String name) {
+    boolean isFunction =
+        Catalog.shipped().cards().stream()
+            .anyMatch(card -> List.of(card.call(), card.name()).contains(name));
+    return isFunction
+        ? "%s is a function and needs brackets with what it takes; %s alone on a line asks for it"
+            .formatted(name, name)
+        : "there is no \"%s\"; %s".formatted(name, nearest(name));
   }
 
   private String about(Diag diag, String source) {
@@ -139,7 +149,7 @@ final class Complaints {
         return "there is no unit or function \"%s\"; the nearest is %s; numbers are said with %s"
             .formatted(symbol.group(1), nearestUnit(symbol.group(1)), String.join(", ", UNITS));
       }
-      return "there is no \"%s\"; %s".formatted(symbol.group(1), nearest(symbol.group(1)));
+      return unknown(symbol.group(1));
     }
     Matcher method = METHOD.matcher(message);
     if (method.find()) {

@@ -1,5 +1,7 @@
 package sheathwright.repl;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.regex.Pattern;
@@ -7,6 +9,7 @@ import org.jline.reader.Candidate;
 import org.jline.reader.Completer;
 import org.jline.reader.LineReader;
 import org.jline.reader.ParsedLine;
+import sheathwright.figure.Shown;
 import sheathwright.repl.tab.Suggestions;
 
 /**
@@ -21,6 +24,7 @@ final class Completion implements Completer {
 
   private static final int ROWS_KEPT = 6;
   private static final int USUAL_ROWS = 24;
+  private static final int USUAL_COLUMNS = 80;
 
   private final CompletableFuture<Session> session;
 
@@ -35,7 +39,8 @@ final class Completion implements Completer {
     Suggestions next = Suggestions.after(text, session.join().variables(), this::java);
     String head = before.substring(0, Math.max(0, before.length() - next.prefix().length()));
     if (!next.said().isEmpty()) {
-      reader.printAbove(next.said());
+      int columns = reader.getTerminal().getSize().getColumns();
+      reader.printAbove(fitted(next.said(), columns <= 0 ? USUAL_COLUMNS : columns));
     }
     int rows = reader.getTerminal().getSize().getRows();
     int most = (rows <= 0 ? USUAL_ROWS : rows) - ROWS_KEPT;
@@ -50,6 +55,12 @@ final class Completion implements Completer {
       candidates.add(
           new Candidate(head + offer.text(), offer.text(), null, about, null, null, false));
     }
+  }
+
+  private static String fitted(String said, int columns) {
+    return said.lines()
+        .flatMap(line -> Shown.wrapped(line, columns, "", "    ").stream())
+        .collect(joining("\n"));
   }
 
   /** The last word as the Java shell would complete it. */

@@ -16,21 +16,21 @@ final class DeckWords {
       List.of(
           new Entry(
               Task.NEEDS,
-              "home = house(HouseBody.length(ft(50)).width(ft(32)).rise(pitch(5)), Wing.at(ft(14)).width(ft(22)).out(ft(16)))",
-              "a whole roof from its plan, hipped unless it is said .ends(GABLED)"),
+              "home = house(length = 50 ft, width = 32 ft, pitch = 5 in 12)",
+              "a whole roof from its plan, hipped unless it is said ends = gabled"),
           new Entry(
               Task.NEEDS,
-              "home.wing(BACK, ft(2), ft(12), ft(8))",
+              "home.wing(back, at = 2 ft, width = 12 ft, out = 8 ft)",
               "a further wing: side, along the eave, width, out; porch takes the same"),
           new Entry(
               Task.NEEDS,
-              "home.dormer(BACK, ft(20), ft(3), ft(6), ft(5))",
+              "home.dormer(back, at = 20 ft, from = 3 ft, width = 6 ft, depth = 5 ft)",
               "a dormer: side, along the eave, from the eave, width, depth; chimney takes the same"),
           new Entry(
               Task.NEEDS, "home.planes()", "its planes; home.plane(\"front\") is one of them"),
           new Entry(
               Task.LAY,
-              "layoutChoices(home, Supports.every(in(24)), usdPerSheet(38), usdPerPiece(4))",
+              "layoutChoices(home, 24 in, sheet = $38/sheet, block = $4/piece)",
               "fewest sheets or fewest short pieces to block, and what that choice costs"),
           new Entry(
               Task.NEEDS,
@@ -49,19 +49,17 @@ final class DeckWords {
               "Plane.outline(\"porch\", \"0 0, 22 0, 22 9, 14 9, 14 6, 0 6\")",
               "a plane of any outline, feet along the eave and up the slope"),
           new Entry(
-              Task.NEEDS, "south.without(ft(22), ft(6), ft(3), ft(2))", "a plane with an opening"),
+              Task.NEEDS, "south.without(22 ft, 6 ft, 3 ft, 2 ft)", "a plane with an opening"),
           new Entry(Task.NEEDS, "south.measures()", "area, ridge, hips, valleys, rakes of a plane"),
           new Entry(
               Task.LAY, "Supports.every(in(16))", "regular rafters or trusses, from the left edge"),
           new Entry(
               Task.LAY,
-              "Supports.at(in(0), in(24.5), in(47.25))",
+              "Supports.at(0 in, 24-1/2 in, 47-1/4 in)",
               "rafters where they were measured"),
           new Entry(Task.LAY, "layout(south, rafters)", "sheets laid in courses, cut and counted"),
           new Entry(
-              Task.LAY,
-              "layout(home, Supports.every(in(24)))",
-              "sheets on every plane of a house, offcuts shared"),
+              Task.LAY, "layout(home, 24 in)", "sheets on every plane of a house, offcuts shared"),
           new Entry(
               Task.LAY,
               "layout(south, rafters, usual().stagger(in(32)).origin(ft(5)))",
@@ -88,6 +86,10 @@ final class DeckWords {
               "patches(south, rafters, mark1, mark2)",
               "what is cut out and put in new"),
           new Entry(
+              Task.PATCH,
+              "patches(south, 16 in, mark(rot, along = 5 ft, up = 10 in, width = 30 in, height = 14 in))",
+              "the same in one line; marks are called m1, m2"),
+          new Entry(
               Task.NAIL,
               "ZoneMap.of(south, pitch(6), GABLE, ASCE7_16, zoneWidth(ft(30), RoofHeight.mean(ft(18))))",
               "the wind zones of a plane"),
@@ -97,12 +99,24 @@ final class DeckWords {
               "drops below a string, from a file: rafter, along_in, up_in, drop_in"),
           new Entry(
               Task.SISTER,
-              "straight = straighten(string, SIZE_2X6, SIZE_2X6, number(0.86))",
+              "stringLines(24 in, 12-6 ft, \"0 3/8 7/8 1/2 0\", \"0 1/2 1 5/8 0\")",
+              "the same, read out: spacing, length of the string, a rafter a text"),
+          new Entry(
+              Task.SISTER,
+              "straight = straighten(string, sisters = 2x6, rafters = 2x6, used = 0.86)",
               "a straight line over each rafter: size of sisters, of rafters, part of their strength used up"),
           new Entry(
               Task.CUT,
               "repairList(straight)",
               "what the crew does and cuts: sisters, strips, marks; who decides stands first"),
+          new Entry(
+              Task.CUT,
+              "cutSticks(23 pieces, 76-3/8 in, stick(8 ft, $6.20), stick(12 ft, $8.60))",
+              "pieces of one length out of the cheapest sticks; straight rafters instead: their sisters"),
+          new Entry(
+              Task.PRICE,
+              "estimate(\"demo-data/quince-hollow\")",
+              "a job folder's price, worst case and extra sheet"),
           new Entry(
               Task.CUT,
               "deck.cutList()",
@@ -128,7 +142,7 @@ final class DeckWords {
 
   /** What is called, where a line keeps the answer under a name. */
   private static String withoutItsName(String typed) {
-    return typed.substring(typed.indexOf(" = ") < 0 ? 0 : typed.indexOf(" = ") + 3);
+    return typed.replaceFirst("^\\w+ = ", "");
   }
 
   /** The lines that speak of all these words. */

@@ -20,21 +20,24 @@ final class Help {
 
   private static final List<String[]> SAID =
       List.of(
-          new String[] {"in(\"1-3/8\") ft(\"16-9 1/4\")", "a length, as it is spoken"},
-          new String[] {"sqft psf pct usd pitch number", "any other number with its unit"},
-          new String[] {"order = sheetsByArea(sqft(1408), pct(10))", "an answer with a name"},
-          new String[] {"sqft(1408) changed to sqft(1500)", "carries along what was made from it"},
-          new String[] {"help(\"lay sheets\")", "all of one task, with lines to type"},
-          new String[] {"help(\"cut list\")", "what the trade calls it finds it"},
-          new String[] {"help(\"nailsPerSheet\")", "one function whole"},
-          new String[] {"explain(order)", "where it comes from: the last step"},
-          new String[] {"explainAll(order)", "every step, with sources"},
-          new String[] {"show(check)", "a picture, where one can be drawn"});
+          new String[] {"1-3/8 in, 16-9 1/4 ft", "a length, as it is spoken"},
+          new String[] {"30 psf, 10 %, $41.25", "any other number with its unit"},
+          new String[] {"order = sheetsByArea(1408 sqft, 10 %)", "an answer with a name"},
+          new String[] {"nailsPerSheet(edge = 6 in, …)", "its parts by their names, in any order"},
+          new String[] {"nailsPerSheet", "alone, asks for one part after the other"},
+          new String[] {"given(spacing = 24 in, species = SPF)", "said once, for every call"},
+          new String[] {"help lay sheets", "all of one task, with lines to type"},
+          new String[] {"help cut list", "what the trade calls it finds it"},
+          new String[] {"explain order", "where it comes from: the last step"},
+          new String[] {"explain all order", "every step, with sources"},
+          new String[] {"show check", "a picture, where one can be drawn"},
+          new String[] {"list, undo, delete order", "what is there; a line back; a name gone"});
 
   private static final List<String[]> SAVE =
       List.of(
-          new String[] {"save(\"roof.xlsx\")", "the session as a live workbook"},
-          new String[] {"saveOver(\"roof.xlsx\")", "in place of one that exists"},
+          new String[] {"save \"roof.xlsx\"", "the session as a live workbook"},
+          new String[] {"save \"roof.session\"", "as the lines that make it again"},
+          new String[] {"resume", "brings the last session back"},
           new String[] {"exit", "leaves; Tab completes and tells the parameters"});
 
   private Help() {}
@@ -44,7 +47,7 @@ final class Help {
     List<String> lines = new ArrayList<>(sideBySide(SAID, width));
     for (Task task : Task.values()) {
       lines.add("");
-      lines.add(task.title() + ": help(\"" + task.asked() + "\")");
+      lines.add(task.title() + ": help " + task.asked());
       String calls =
           Stream.concat(DeckWords.callsFor(task), cards(task).map(Card::call))
               .distinct()
@@ -74,7 +77,7 @@ final class Help {
       String found = found(DeckWords.about(wanted), CATALOG.about(wanted), width);
       if (found.isEmpty()) {
         throw new RefusedException(
-            "nothing here speaks of \"%s\"; try one word of it, or help() for the work in its order"
+            "nothing here speaks of \"%s\"; try one word of it, or help alone for the work in its order"
                 .formatted(words.strip()));
       }
       return found;
@@ -91,10 +94,15 @@ final class Help {
       lines.addAll(Shown.wrapped(entry.typed(), width, "", "    "));
       lines.addAll(Shown.wrapped(entry.meaning(), width, "    ", "    "));
     }
-    for (Card card : cards) {
-      lines.add(Reference.list(List.of(card), width));
-      lines.addAll(Shown.wrapped(card.text().examples().get(0), width, "    ", "        "));
-    }
+    cards.forEach(card -> lines.add(line(card, width)));
+    return String.join("\n", lines);
+  }
+
+  /** One function in a line with what it answers, and one that can be typed. */
+  static String line(Card card, int width) {
+    List<String> lines = new ArrayList<>();
+    lines.add(Reference.list(List.of(card), width));
+    lines.addAll(Shown.wrapped(card.text().examples().get(0), width, "    ", "        "));
     return String.join("\n", lines);
   }
 

@@ -8,16 +8,19 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import jdk.jshell.Diag;
 import jdk.jshell.JShell;
 import jdk.jshell.Snippet;
 import jdk.jshell.SnippetEvent;
 import jdk.jshell.SourceCodeAnalysis;
 import jdk.jshell.VarSnippet;
-import sheathwright.repl.Values.Value;
 import sheathwright.repl.line.Mending;
+import sheathwright.repl.memory.Values.Value;
+import sheathwright.repl.shell.LineRunner;
 import sheathwright.repl.shell.Lines;
 import sheathwright.repl.shell.LiveControl;
+import sheathwright.repl.shell.OwnClasses;
 
 /**
  * The compiler behind a session: the JDK's shell with the trade's words in place. It knows only the
@@ -27,23 +30,32 @@ final class JavaShell implements AutoCloseable {
 
   private final CompletableFuture<Vocabulary> vocabulary =
       CompletableFuture.supplyAsync(Vocabulary::new);
+
+  /** An import of neither Java nor ours. */
+  private static final Pattern LIBRARY =
+      Pattern.compile("^\\s*import\\s+(?:static\\s+)?(?!javax?\\.|sheathwright\\.)");
+
   private final Map<String, VarSnippet> known = new HashMap<>();
   private final LiveControl control;
+  private final OwnClasses ownClasses = new OwnClasses();
   private final JShell shell;
   private final SourceCodeAnalysis analysis;
   private final Complaints complaints;
+  private boolean seesLibraries;
 
   /**
    * A shell whose lines reach a session.
    *
    * @param names the session's variables
+   * @param runner runs them
    */
-  JavaShell(Lines lines, Supplier<Set<String>> names) {
-    control = new LiveControl(lines);
+  JavaShell(Lines lines, Supplier<Set<String>> names, LineRunner runner) {
+    control = new LiveControl(lines, runner);
     shell =
         JShell.builder()
             .executionEngine(control.provider(), Map.of())
-            .compilerOptions("-classpath", System.getProperty("java.class.path"), "-Xlint:none")
+            .compilerOptions("-Xlint:none")
+            .fileManager(ownClasses::alone)
             .build();
     analysis = shell.sourceCodeAnalysis();
     take(Vocabulary.AMOUNTS); // wakes the compiler while the vocabulary is gathered
@@ -72,11 +84,11 @@ final class JavaShell implements AutoCloseable {
     return complaints;
   }
 
-  LiveControl control() {
-    return control;
-  }
-
   List<SnippetEvent> ran(String source) {
+    if (!seesLibraries && LIBRARY.matcher(source).find()) {
+      seesLibraries = true;
+      shell.addToClasspath(System.getProperty("java.class.path"));
+    }
     return shell.eval(source);
   }
 
@@ -157,5 +169,6 @@ final class JavaShell implements AutoCloseable {
   @Override
   public void close() {
     shell.close();
+    ownClasses.close();
   }
 }

@@ -1,11 +1,14 @@
 package sheathwright.repl;
 
 import java.util.List;
+import sheathwright.catalog.Card;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Working;
 import sheathwright.repl.Words.Page;
 import sheathwright.repl.show.Bars;
+import sheathwright.repl.show.Explained;
+import sheathwright.repl.show.TracedParts;
 
 /**
  * What is shown of a session, in lines of a width.
@@ -22,6 +25,11 @@ record Pages(int columns) {
   /** All of a task, the function of this name, or whatever speaks of these words. */
   Page help(String words) {
     return new Page(Help.about(words, columns));
+  }
+
+  /** What a function is for, in a line, and one that can be typed. */
+  Page line(Card card) {
+    return new Page(Help.line(card, columns));
   }
 
   /** Where a value comes from: the last step, what went into it, and its source. */

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 import org.jline.reader.EOFError;
@@ -22,6 +23,7 @@ import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
 import sheathwright.repl.show.Pager;
 import sheathwright.repl.show.Screen;
+import sheathwright.repl.tab.Form;
 
 /** The prompt in a terminal. It is drawn at once; the compiler wakes behind it. */
 public final class Prompt {
@@ -54,15 +56,14 @@ public final class Prompt {
 
   private void held(Terminal terminal, Path history) {
     LineReader reader =
-        LineReaderBuilder.builder()
-            .terminal(terminal)
+        plain(terminal)
             .parser(new WholeLines())
             .completer(new Completion(CompletableFuture.completedFuture(session)))
             .variable(LineReader.HISTORY_FILE, history)
             .variable(LineReader.SECONDARY_PROMPT_PATTERN, CONTINUED)
             .variable(LineReader.INDENTATION, 2)
-            .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
             .build();
+    LineReader asking = plain(terminal).build();
     PrintWriter out = terminal.writer();
     Pager pager = new Pager(() -> screen(terminal), out, () -> key(terminal));
     out.println(
@@ -77,8 +78,18 @@ public final class Prompt {
     while (!isLeaving) {
       try {
         String line = reader.readLine(PROMPT);
+        Optional<Form> form = session.form(line);
         if (List.of("exit", "quit").contains(line.strip())) {
-          isLeaving = mayLeave(reader);
+          isLeaving = mayLeave(asking);
+        } else if (form.isPresent()) {
+          Optional<String> call = form.get().filled(each -> answer(asking, each), pager::print);
+          call.ifPresent(
+              typed -> {
+                pager.print(PROMPT + typed);
+                reader.getHistory().add(typed);
+                answer(typed, ceiling, pager);
+              });
+          pager.print(call.isEmpty() ? "(left)" : "");
         } else {
           answer(line, ceiling, pager);
         }
@@ -89,6 +100,22 @@ public final class Prompt {
       }
     }
     System.setOut(before);
+  }
+
+  /** A reader of lines as they are typed, in which no key but those of its own means anything. */
+  private static LineReaderBuilder plain(Terminal terminal) {
+    return LineReaderBuilder.builder()
+        .terminal(terminal)
+        .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true);
+  }
+
+  /** What is typed behind a question of a form; nothing where it is left. */
+  private static Optional<String> answer(LineReader asking, String question) {
+    try {
+      return Optional.of(asking.readLine(question));
+    } catch (UserInterruptException | EndOfFileException left) {
+      return Optional.empty();
+    }
   }
 
   private static Screen screen(Terminal terminal) {
@@ -109,12 +136,12 @@ public final class Prompt {
         .forEach(pager::print);
   }
 
-  private boolean mayLeave(LineReader reader) {
-    if (!session.isUnsaved()) {
+  private boolean mayLeave(LineReader asking) {
+    if (!session.upkeep().isUnsaved()) {
       return true;
     }
     String said =
-        reader.readLine(
+        asking.readLine(
             "Not saved; save \"name.xlsx\" keeps it, resume brings it back. Leave? y/n ");
     return said.strip().toLowerCase(Locale.ROOT).startsWith("y");
   }

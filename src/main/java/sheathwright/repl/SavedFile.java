@@ -63,7 +63,7 @@ record SavedFile(Path path, boolean mayReplace) {
     }
     write(Autosave.text(lines).getBytes(StandardCharsets.UTF_8));
     return "wrote %s, %d lines; resume \"%s\" makes the session again"
-        .formatted(path, lines.size(), path);
+        .formatted(path, lines.stream().filter(line -> !line.startsWith("#")).count(), path);
   }
 
   /** Writes a live workbook; what is said of it, what it leaves out by name. */

@@ -19,9 +19,11 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Reading;
 import sheathwright.figure.Roll;
+import sheathwright.figure.Step;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.figure.Word;
+import sheathwright.repl.show.TracedParts;
 import sheathwright.sheathing.layout.CourseLayout;
 import sheathwright.sheathing.patch.PatchPlan;
 import sheathwright.workbook.page.SessionPart;
@@ -108,10 +110,12 @@ final class SavedThings {
     return isAdded;
   }
 
-  /** What stands in a cell for a value, if one cell can hold it. */
+  /**
+   * What stands in a cell for a value, if one cell can hold it: a part of a thing as it was given.
+   */
   private static Optional<Traced> cellOf(Object value) {
     if (value instanceof Traced traced) {
-      return Optional.of(traced);
+      return Optional.of(traced.step().guard().<Traced>map(Step.Guarded::argument).orElse(traced));
     }
     if (value instanceof Check check) {
       return Optional.of(check.ratio());
@@ -201,8 +205,17 @@ final class SavedThings {
     Arrays.stream(value.getClass().getDeclaredMethods())
         .filter(SavedThings::isTold)
         .sorted(Comparator.comparing(Method::getName))
-        .forEach(method -> members.put(method.getName(), told(method, value)));
+        .forEach(method -> addTold(members, method.getName(), told(method, value)));
     return members;
+  }
+
+  /** What is told by names of its own needs no other. */
+  private static void addTold(Map<String, Object> members, String name, Object told) {
+    if (told instanceof Map<?, ?> named) {
+      named.forEach((own, part) -> members.put(String.valueOf(own), part));
+    } else {
+      members.put(name, told);
+    }
   }
 
   private static boolean isTold(Method method) {
@@ -212,7 +225,8 @@ final class SavedThings {
             || type == Check.class
             || type == Roll.class
             || type.isRecord()
-            || type == List.class;
+            || type == List.class
+            || type == Map.class;
     return isShowable
         && method.getParameterCount() == 0
         && Modifier.isPublic(method.getModifiers())

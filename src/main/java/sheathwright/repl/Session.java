@@ -1,34 +1,35 @@
 package sheathwright.repl;
 
-import static java.util.stream.Collectors.joining;
-
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.concurrent.CompletableFuture;
 import java.util.function.BiPredicate;
 import java.util.function.Supplier;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import jdk.jshell.SourceCodeAnalysis;
+import sheathwright.catalog.Card;
+import sheathwright.catalog.Catalog;
 import sheathwright.figure.RefusedException;
-import sheathwright.job.JobLines;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.repl.Chunks.Chunk;
 import sheathwright.repl.CommandWords.Command;
-import sheathwright.repl.Definitions.Definition;
-import sheathwright.repl.Values.Stale;
 import sheathwright.repl.line.Holds;
+import sheathwright.repl.line.Questions;
 import sheathwright.repl.line.Reader;
 import sheathwright.repl.line.Reader.Around;
+import sheathwright.repl.memory.Definitions;
+import sheathwright.repl.memory.Journal;
+import sheathwright.repl.memory.PlainLine;
+import sheathwright.repl.memory.Values;
 import sheathwright.repl.shell.Kept;
+import sheathwright.repl.shell.LineRunner;
+import sheathwright.repl.shell.LineRunner.StoppedLine;
 import sheathwright.repl.shell.Lines;
 import sheathwright.repl.show.Screen;
+import sheathwright.repl.tab.Form;
 
 /**
  * One session of the language: Java lines, evaluated in order; a variable that is given a new value
@@ -36,19 +37,20 @@ import sheathwright.repl.show.Screen;
  */
 public final class Session implements AutoCloseable {
 
-  private static final Pattern NAME = Pattern.compile("[A-Za-z_]\\w*");
+  private static final Pattern NAME = Pattern.compile("\\s*([A-Za-z]\\w*)\\s*;?\\s*");
 
-  private final Definitions definitions = new Definitions();
-  private final Values values = new Values();
-  private final Reader reader = new Reader(new Seen());
+  private final LineRunner runner = new LineRunner();
   private final Supplier<Screen> screen;
-  private final Journal journal;
+  private final Compiler compiler;
+  private final Holdings holdings;
+  private final Snippets snippets;
+  private final Uncompiled uncompiled;
+  private final Followers followers;
+  private final Around seen = new Seen();
+  private final Reader reader = new Reader(seen);
   private final Evaluation evaluation;
-  private final Optional<Autosave> autosave;
-  private List<String> saved = List.of();
-  private volatile CompletableFuture<JavaShell> java;
+  private final Upkeep upkeep;
   private volatile OptionalInt ended = OptionalInt.empty();
-  private volatile boolean isStopped;
 
   /** A session with the trade's words in place. */
   public Session() {
@@ -63,51 +65,32 @@ public final class Session implements AutoCloseable {
    * @param screen what answers are shown on
    */
   private Session(boolean isWaiting, Optional<Autosave> autosave, Supplier<Screen> screen) {
-    this.autosave = autosave;
     this.screen = screen;
-    journal = new Journal(lines -> autosave.ifPresent(keeper -> keeper.accept(lines)));
-    evaluation =
-        new Evaluation(
-            this::java,
-            this::isAwake,
-            () -> isStopped,
-            reader,
-            definitions,
+    Values values = new Values();
+    compiler = new Compiler(new OwnLines(), values::names, runner);
+    holdings =
+        new Holdings(
+            new Definitions(),
             values,
-            journal,
-            isWaiting);
+            new Journal(lines -> autosave.ifPresent(keeper -> keeper.accept(lines))),
+            compiler);
+    snippets = new Snippets(holdings, runner);
+    uncompiled = new Uncompiled(reader, holdings, snippets);
+    followers = new Followers(holdings, snippets, uncompiled, runner, isWaiting);
+    evaluation = new Evaluation(reader, holdings, snippets, uncompiled, followers);
+    upkeep = new Upkeep(this, holdings, autosave);
   }
 
   /** A session for somebody who waits for each answer. */
   static Session atPrompt(Autosave autosave, Supplier<Screen> screen) {
     Session session = new Session(true, Optional.of(autosave), screen);
-    session.wake(true);
+    session.compiler.wake(true);
     return session;
-  }
-
-  /** Wakes the compiler behind the user's back. */
-  private void wake(boolean takesAllWords) {
-    java =
-        CompletableFuture.supplyAsync(
-            () -> {
-              JavaShell woken = new JavaShell(new OwnLines(), values::names);
-              if (takesAllWords) {
-                woken.takeAllWords();
-              }
-              return woken;
-            });
-  }
-
-  private JavaShell java() {
-    if (java == null) {
-      wake(false);
-    }
-    return java.join();
   }
 
   /** Takes every word of the trade at once, so that all can be completed. */
   void takeAllWords() {
-    java().takeAllWords();
+    compiler.awake().takeAllWords();
   }
 
   /** Whether the text is whole lines, or needs more. */
@@ -122,7 +105,11 @@ public final class Session implements AutoCloseable {
       return true;
     }
     try {
-      return switch (java().analysis().analyzeCompletion(reader.rewritten(text)).completeness()) {
+      return switch (compiler
+          .awake()
+          .analysis()
+          .analyzeCompletion(reader.rewritten(text))
+          .completeness()) {
         case DEFINITELY_INCOMPLETE, CONSIDERED_INCOMPLETE -> false;
         case COMPLETE, COMPLETE_WITH_SEMI, EMPTY, UNKNOWN -> true;
       };
@@ -133,12 +120,9 @@ public final class Session implements AutoCloseable {
 
   /** Evaluates what was typed or pasted, line by line; stops at the first line that fails. */
   List<Answer> answers(String text) {
-    isStopped = false;
-    if (isAwake()) {
-      java().control().goOn();
-    }
+    runner.goOn();
     if (text.isBlank()) {
-      return evaluation.refreshed();
+      return followers.refreshed();
     }
     List<Answer> answers = new ArrayList<>();
     List<String> lines =
@@ -163,11 +147,26 @@ public final class Session implements AutoCloseable {
   }
 
   private boolean mustRunAlone(String line) {
-    return Nesting.isTooDeep(line) || command(line).isPresent();
+    return Nesting.isTooDeep(line) || command(line).isPresent() || named(line).isPresent();
+  }
+
+  /** The function whose name alone a line is, if it is one; a name of the user's own wins. */
+  private Optional<Card> named(String line) {
+    Matcher name = NAME.matcher(line);
+    return name.matches() && !holdings.definitions().has(name.group(1))
+        ? Catalog.shipped().cards().stream()
+            .filter(card -> List.of(card.call(), card.name()).contains(name.group(1)))
+            .findFirst()
+        : Optional.empty();
+  }
+
+  /** The form of the function whose name alone was typed; nothing for any other line. */
+  Optional<Form> form(String line) {
+    return named(line).map(card -> new Form(new Questions(card, seen), screen.get().columns()));
   }
 
   private Optional<Command> command(String line) {
-    return CommandWords.in(line, definitions::has);
+    return CommandWords.in(line, holdings.definitions()::has);
   }
 
   /** What is said to one line; empty if the compiler would have to take it and may not. */
@@ -178,12 +177,19 @@ public final class Session implements AutoCloseable {
       }
       Optional<Command> command = command(line);
       if (command.isPresent()) {
-        journal.begin(line);
+        holdings.journal().begin(line);
         return Optional.of(List.of(command.get().answer(this)));
+      }
+      Optional<Card> named = named(line);
+      if (named.isPresent()) {
+        String said = pages().line(named.get()).text();
+        return Optional.of(List.of(new Answer(Answer.Kind.SHOWN, said)));
       }
       return evaluation.alone(line, mayCompile);
     } catch (RefusedException | ProblemsException refused) {
       return failed(refused.getMessage());
+    } catch (StoppedLine stopped) {
+      return failed(Snippets.STOPPED);
     } catch (OutOfMemoryError full) {
       return failed("it needs more memory than the program has; take less at once");
     } catch (StackOverflowError tooLong) {
@@ -196,6 +202,11 @@ public final class Session implements AutoCloseable {
     return Optional.of(List.of(new Answer(Answer.Kind.FAILED, why)));
   }
 
+  /** What is done with what it holds. */
+  Upkeep upkeep() {
+    return upkeep;
+  }
+
   /** Pages in the width of the screen as it is now. */
   Pages pages() {
     return new Pages(screen.get().columns());
@@ -203,131 +214,14 @@ public final class Session implements AutoCloseable {
 
   /** What the variables hold, by name, in the order in which they were last given a value. */
   Map<String, Object> variables() {
-    return evaluation.variables();
+    return holdings.variables();
   }
 
   /** What an expression stands for; of a name, what it holds. */
   Object value(String expression) {
-    return values.has(expression) ? values.of(expression).object() : evaluation.value(expression);
-  }
-
-  /** Every variable: its value, what it is made from, and why it is stale if it is. */
-  Answer list() {
-    List<String> rows = new ArrayList<>();
-    for (String name : definitions.variables()) {
-      String from =
-          definitions.of(name).reads().stream()
-              .filter(definitions::has)
-              .sorted()
-              .collect(joining(", "));
-      rows.add(
-          "%s = %s%s"
-              .formatted(
-                  name,
-                  Shows.brief(values.of(name).object()),
-                  from.isEmpty() ? "" : "   from " + from));
-      values.stale(name).ifPresent(why -> rows.add("    stale: " + why.reason()));
-    }
-    return new Answer(
-        Answer.Kind.SHOWN, rows.isEmpty() ? "there is no variable yet" : String.join("\n", rows));
-  }
-
-  /** Takes back what the last line did that changed anything. */
-  Answer undone() {
-    Journal.Entry last =
-        journal.last().orElseThrow(() -> new RefusedException("there is nothing to undo"));
-    last.before().forEach(evaluation::restore);
-    last.made().forEach(made -> java().drop(made));
-    List<String> rows = new ArrayList<>(List.of("undone: " + last.typed()));
-    for (String name : last.before().keySet()) {
-      rows.add(
-          values.has(name)
-              ? "  %s = %s".formatted(name, Shows.brief(values.of(name).object()))
-              : "  %s is gone".formatted(name));
-    }
-    return new Answer(Answer.Kind.SHOWN, String.join("\n", rows));
-  }
-
-  /** Deletes a variable; what is made from it keeps its value. */
-  Answer deleted(String name) {
-    if (!NAME.matcher(name).matches() || !definitions.has(name)) {
-      String known = String.join(", ", definitions.variables());
-      throw new RefusedException(
-          "there is no \"%s\" to delete; there %s"
-              .formatted(name, known.isEmpty() ? "is no variable yet" : "are " + known));
-    }
-    List<String> dependents = definitions.dependents(name).stream().map(Definition::name).toList();
-    evaluation.delete(name);
-    Stale why = new Stale("made from %s, which is deleted".formatted(name), false);
-    dependents.forEach(dependent -> evaluation.stayed(dependent, why));
-    return new Answer(
-        Answer.Kind.SHOWN,
-        name
-            + " is deleted"
-            + (dependents.isEmpty()
-                ? ""
-                : "; made from it, and kept with the value it has: "
-                    + String.join(", ", dependents)));
-  }
-
-  /** Writes the session, as a live workbook or as the lines that make it again. */
-  Answer saved(String name, boolean mayReplace) {
-    SavedFile file = SavedFile.named(name, mayReplace);
-    Map<String, String> stale = new LinkedHashMap<>();
-    definitions
-        .variables()
-        .forEach(each -> values.stale(each).ifPresent(why -> stale.put(each, why.reason())));
-    String text =
-        file.isSession()
-            ? file.written(journal.lines())
-            : file.written(new SavedThings(variables()), stale);
-    saved = journal.lines();
-    return new Answer(Answer.Kind.SHOWN, text);
-  }
-
-  /** Runs a file that makes a session again; without a name, the last session at this prompt. */
-  Answer resumed(String name) throws IOException {
-    Optional<Path> file =
-        name.isEmpty() && autosave.isPresent()
-            ? autosave.get().last()
-            : Optional.of(Path.of(CommandWords.unquoted(name))).filter(Files::isRegularFile);
-    List<String> lines =
-        Files.readAllLines(
-            file.orElseThrow(
-                () ->
-                    new RefusedException(
-                        name.isEmpty()
-                            ? "there is no session to bring back yet"
-                            : "there is no file %s to bring a session back from".formatted(name))));
-    List<Answer> answers = answers(String.join("\n", lines));
-    Optional<Answer> failed = answers.stream().filter(Answer::isError).findFirst();
-    return failed.orElseGet(this::list);
-  }
-
-  /** Takes what the tables of a job say as variables; undone as one line. */
-  Answer takenJob(String folder) {
-    List<String> lines = JobLines.of(Path.of(CommandWords.unquoted(folder)));
-    List<Answer> failed = new ArrayList<>();
-    journal.hold(
-        () ->
-            answers(
-                lines,
-                (line, answer) -> {
-                  if (answer.isError()) {
-                    failed.add(answer);
-                  }
-                  return failed.isEmpty();
-                }));
-    return failed.isEmpty()
-        ? new Answer(
-            Answer.Kind.DEFINED,
-            "%d variables from %s; list tells them".formatted(lines.size(), folder))
-        : failed.get(0);
-  }
-
-  /** Whether there is anything that would be lost without the file that is kept on the side. */
-  boolean isUnsaved() {
-    return !journal.lines().equals(saved);
+    return holdings.values().has(expression)
+        ? holdings.values().of(expression).object()
+        : uncompiled.value(expression);
   }
 
   /** The status with which a line wanted to end the program, if one did. */
@@ -337,7 +231,7 @@ public final class Session implements AutoCloseable {
 
   /** The threads that lines have started and that still run, by name. */
   List<String> threadsLeft() {
-    return isAwake() ? java().control().threadsLeft() : List.of();
+    return runner.threadsLeft();
   }
 
   /** What is said of threads that lines have started and that still run; empty if none does. */
@@ -350,26 +244,17 @@ public final class Session implements AutoCloseable {
 
   /** Stops what is being computed. */
   void stop() {
-    isStopped = true;
-    if (isAwake()) {
-      java().control().stop();
-    }
-  }
-
-  private boolean isAwake() {
-    CompletableFuture<JavaShell> waking = java;
-    return waking != null && waking.isDone();
+    runner.stop();
   }
 
   SourceCodeAnalysis analysis() {
-    return java().analysis();
+    return compiler.awake().analysis();
   }
 
   @Override
   public void close() {
-    if (java != null) {
-      java().close();
-    }
+    compiler.close();
+    runner.close();
   }
 
   /** What the reader sees of this session. */
@@ -377,28 +262,33 @@ public final class Session implements AutoCloseable {
 
     @Override
     public boolean has(String name) {
-      return values.has(name);
+      return holdings.values().has(name);
     }
 
     @Override
     public Object value(String name) {
-      return values.of(name).object();
+      return holdings.values().of(name).object();
     }
 
     @Override
     public boolean isOwn(String name) {
-      return definitions.has(name) && !definitions.isVariable(name)
-          || isAwake() && java().declaresType(name);
+      return holdings.definitions().has(name) && !holdings.definitions().isVariable(name)
+          || compiler.isAwake() && compiler.awake().declaresType(name);
     }
 
     @Override
     public boolean isTyped(String name) {
-      return definitions.isTyped(name);
+      return holdings.definitions().isTyped(name);
     }
 
     @Override
     public List<Class<?>> words() {
       return List.of(FileWords.class, Holds.class);
+    }
+
+    @Override
+    public <T> T ran(Supplier<T> reading) {
+      return runner.plainly(reading);
     }
   }
 
@@ -408,12 +298,12 @@ public final class Session implements AutoCloseable {
     @Override
     @SuppressWarnings("unchecked") // a line declares the type that the value was kept with
     public <T> T value(String name) {
-      return (T) values.of(name).object();
+      return (T) holdings.values().of(name).object();
     }
 
     @Override
     public void take(Kept<?> kept) {
-      evaluation.take(kept);
+      snippets.take(kept);
     }
 
     @Override

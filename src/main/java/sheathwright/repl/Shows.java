@@ -19,23 +19,33 @@ import sheathwright.figure.Check;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Word;
+import sheathwright.repl.line.Reader;
+import sheathwright.repl.line.Reading;
+import sheathwright.repl.show.TracedParts;
 
 /**
  * Values as the prompt shows them: a figure in one line, a check or a record of results as a table.
  */
 final class Shows {
 
-  /** The answers that the crew marks or cuts, by the names of their figures. */
-  private static final Map<String, Marked> MARKED =
-      Catalog.shipped().cards().stream()
-          .flatMap(card -> card.results().stream())
-          .filter(result -> result.marked() != Marked.NOT)
-          .collect(toMap(Result::column, Result::marked, (one, other) -> one));
+  /** Gathered when the first length that was worked out is shown. */
+  private static final class Answers {
+
+    /** The answers that the crew marks or cuts, by the names of their figures. */
+    private static final Map<String, Marked> MARKED =
+        Catalog.shipped().cards().stream()
+            .flatMap(card -> card.results().stream())
+            .filter(result -> result.marked() != Marked.NOT)
+            .collect(toMap(Result::column, Result::marked, (one, other) -> one));
+  }
+
+  private static final int WIDTH = 78; // of prose, which may stand two to the right, in 80
 
   private Shows() {}
 
   /** A variable and what it holds. */
-  static String variable(String name, Object value) {
+  static String variable(String variable, Object value) {
+    String name = Reader.saidName(variable);
     String text = text(value);
     return text.contains("\n") ? name + "\n" + indented(text) : name + " = " + text;
   }
@@ -53,7 +63,11 @@ final class Shows {
       return "no value";
     }
     String text = text(value);
-    return text.contains("\n") ? text.lines().findFirst().orElse("").strip() + " …" : text;
+    return text.contains("\n") ? firstOf(text) + " …" : text;
+  }
+
+  private static String firstOf(String text) {
+    return text.lines().findFirst().orElse("").strip().replaceAll(" +", " ");
   }
 
   /** Whether a value is missing, and not merely an answer without a number. */
@@ -63,7 +77,9 @@ final class Shows {
 
   static String text(Object value) {
     if (value instanceof Traced traced) {
-      return MARKED.getOrDefault(traced.name(), Marked.NOT).shown(traced);
+      return Marked.isLengthWorkedOut(traced)
+          ? Answers.MARKED.getOrDefault(traced.name(), Marked.NOT).shown(traced)
+          : traced.toString();
     }
     if (value instanceof Check check) {
       return check.toString();
@@ -89,10 +105,19 @@ final class Shows {
               .mapToObj(place -> Array.get(value, place))
               .toList());
     }
+    if (value instanceof Reading.Told told) {
+      return told.toString();
+    }
     boolean isNameless = value.toString().equals(nameless(value));
     return value instanceof String said
         ? "\"" + said + "\""
-        : isNameless ? "a thing; Tab behind its dot lists what it tells" : value.toString();
+        : isNameless
+            ? "a thing; Tab behind its dot lists what it tells"
+            : value
+                .toString()
+                .lines()
+                .flatMap(line -> Shown.wrapped(line, WIDTH, "", "  ").stream())
+                .collect(joining("\n"));
   }
 
   /** What Java calls a thing that has no words of its own. */
@@ -158,8 +183,10 @@ final class Shows {
             .mapToInt(row -> row[1].length())
             .max()
             .orElse(0);
+    String below = " ".repeat(first + 2);
     return rows.stream()
         .map(row -> (pad(row[0], first + 2) + pad(row[1], second + 2) + row[2]).stripTrailing())
+        .flatMap(row -> Shown.wrapped(row, WIDTH, "", below).stream())
         .collect(joining("\n"));
   }
 

@@ -9,6 +9,7 @@ import java.util.Set;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
+import sheathwright.repl.show.TracedParts;
 
 /**
  * What a variable comes to for several values of others, a row each; every cell is traced, so a

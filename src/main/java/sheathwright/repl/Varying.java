@@ -7,13 +7,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import sheathwright.figure.RefusedException;
-import sheathwright.repl.Block.Step;
-import sheathwright.repl.Definitions.Definition;
-import sheathwright.repl.Evaluation.Made;
-import sheathwright.repl.Values.Value;
+import sheathwright.repl.Uncompiled.Made;
+import sheathwright.repl.memory.Block.Step;
+import sheathwright.repl.memory.Definitions;
+import sheathwright.repl.memory.Definitions.Definition;
+import sheathwright.repl.memory.PlainLine;
+import sheathwright.repl.memory.Quoted;
+import sheathwright.repl.memory.Values.Value;
+import sheathwright.repl.memory.VaryCall;
 
 /**
  * {@code vary("order", "waste", pct(5), pct(10))}: what one variable comes to for several values of
@@ -21,9 +26,6 @@ import sheathwright.repl.Values.Value;
  */
 final class Varying {
 
-  private static final Pattern CALL =
-      Pattern.compile(
-          "(?s)\\s*(?:(?:var\\s+)?([A-Za-z_]\\w*)\\s*=\\s*)?vary\\s*\\((.*)\\)\\s*;?\\s*");
   private static final Pattern LIST = Pattern.compile("(?s)List\\s*\\.\\s*of\\s*\\((.*)\\)");
   private static final Pattern LINE =
       Pattern.compile("(?s)\\s*(?:var\\s+)?[A-Za-z_]\\w*\\s*=(?!=).*");
@@ -33,38 +35,40 @@ final class Varying {
 
   private final Definitions definitions;
   private final Function<List<Step>, List<Object>> apart;
+  private final UnaryOperator<String> read;
 
   /**
    * Varies what is defined.
    *
    * @param apart runs lines without keeping what they make, and tells it
+   * @param read reads a line as Java
    */
-  Varying(Definitions definitions, Function<List<Step>, List<Object>> apart) {
+  Varying(
+      Definitions definitions,
+      Function<List<Step>, List<Object>> apart,
+      UnaryOperator<String> read) {
+    this.read = line -> asNew(read.apply(line));
     this.definitions = definitions;
     this.apart = apart;
   }
 
-  static boolean is(String line) {
-    return CALL.matcher(line).matches();
-  }
-
   /** What came of a line that varies; empty if it is another. */
   Optional<Made> made(String line) {
-    Matcher call = CALL.matcher(line);
-    if (!call.matches()) {
-      return Optional.empty();
-    }
-    List<String> arguments = parts(call.group(2));
+    return VaryCall.in(line).map(call -> made(call, line));
+  }
+
+  private Made made(VaryCall call, String line) {
+    List<String> arguments = call.arguments();
     if (arguments.size() < 3) {
       throw new RefusedException(USAGE);
     }
-    String asked = CommandWords.unquoted(arguments.get(0));
+    String asked = Quoted.text(arguments.get(0));
     Map<String, List<String>> inputs = inputs(arguments);
     List<Definition> between = between(asked, inputs.keySet());
     List<Step> steps = new ArrayList<>();
     List<Map<String, String>> runs = runs(inputs);
     for (Map<String, String> run : runs) {
-      run.forEach((name, value) -> steps.add(step(name, "var %s = %s;".formatted(name, value))));
+      run.forEach((name, value) -> steps.add(step(name, read.apply(name + " = " + value))));
       between.forEach(each -> steps.add(step(each.name(), asNew(each.source()))));
     }
     List<Object> made = apart.apply(steps);
@@ -80,8 +84,7 @@ final class Varying {
       rows.add(row);
     }
     Value value = new Value(Varied.of(rows), "Object");
-    String name = call.group(1) == null ? "" : call.group(1);
-    return Optional.of(new Made(name, PlainLine.statement(line), value, List.of()));
+    return new Made(call.name(), PlainLine.statement(line), value, List.of());
   }
 
   private static Step step(String name, String source) {
@@ -97,7 +100,7 @@ final class Varying {
   private static Map<String, List<String>> inputs(List<String> arguments) {
     Map<String, List<String>> inputs = new LinkedHashMap<>();
     if (!LIST.matcher(arguments.get(2)).matches()) {
-      inputs.put(CommandWords.unquoted(arguments.get(1)), arguments.subList(2, arguments.size()));
+      inputs.put(Quoted.text(arguments.get(1)), arguments.subList(2, arguments.size()));
       return inputs;
     }
     for (int i = 1; i + 1 < arguments.size(); i += 2) {
@@ -105,7 +108,7 @@ final class Varying {
       if (!list.matches()) {
         throw new RefusedException(USAGE);
       }
-      inputs.put(CommandWords.unquoted(arguments.get(i)), parts(list.group(1)));
+      inputs.put(Quoted.text(arguments.get(i)), VaryCall.parts(list.group(1)));
     }
     if (inputs.size() > 2) {
       throw new RefusedException("vary takes one or two variables to vary; " + USAGE);
@@ -165,27 +168,5 @@ final class Varying {
       }
     }
     return between;
-  }
-
-  /** What stands between the commas, brackets and quotes kept whole. */
-  private static List<String> parts(String text) {
-    List<String> parts = new ArrayList<>();
-    int depth = 0;
-    boolean isQuoted = false;
-    int from = 0;
-    for (int i = 0; i <= text.length(); i++) {
-      char c = i == text.length() ? ',' : text.charAt(i);
-      if (c == '"') {
-        isQuoted = !isQuoted;
-      } else if (!isQuoted && "([{".indexOf(c) >= 0) {
-        depth++;
-      } else if (!isQuoted && ")]}".indexOf(c) >= 0) {
-        depth--;
-      } else if (!isQuoted && c == ',' && depth == 0) {
-        parts.add(text.substring(from, i).strip());
-        from = i + 1;
-      }
-    }
-    return parts;
   }
 }

@@ -1,5 +1,8 @@
 package sheathwright.repl;
 
+import static java.util.stream.Collectors.joining;
+
+import java.util.stream.Stream;
 import sheathwright.repl.Session.OwnLines;
 import sheathwright.repl.shell.Lines;
 
@@ -45,6 +48,14 @@ public final class Words {
     return session().pages().explainAll(result);
   }
 
+  /** Says things in a line, as a loop or a script does. */
+  public static void print(Object... things) {
+    System.out.println(
+        Stream.of(things)
+            .map(thing -> thing instanceof String text ? text : Shows.text(thing))
+            .collect(joining("  ")));
+  }
+
   /** A picture in the terminal, where one can be drawn. */
   public static Page show(Object result) {
     return session().pages().show(result);
@@ -57,12 +68,12 @@ public final class Words {
    *     that of neither
    */
   public static Page save(String file) {
-    return new Page(session().saved(file, false).text());
+    return new Page(session().upkeep().saved(file, false).text());
   }
 
   /** The same, in place of a file that exists. */
   public static Page saveOver(String file) {
-    return new Page(session().saved(file, true).text());
+    return new Page(session().upkeep().saved(file, true).text());
   }
 
   private static Session session() {

@@ -1,6 +1,5 @@
 package sheathwright.roof;
 
-import java.util.ArrayList;
 import java.util.List;
 import sheathwright.catalog.Column;
 import sheathwright.figure.Figure;
@@ -20,8 +19,7 @@ import sheathwright.figure.Units;
  * @param valley all valleys
  * @param eave all eaves
  * @param rake all rakes
- * @param body what everything stands on
- * @param parts what stands on it
+ * @param plan what it was measured from
  */
 public record House(
     @Column("area_sf") Figure<Area> area,
@@ -30,8 +28,7 @@ public record House(
     @Column("valley_ft") Figure<Length> valley,
     @Column("eave_ft") Figure<Length> eave,
     @Column("rake_ft") Figure<Length> rake,
-    HouseBody body,
-    List<HousePart> parts) {
+    HousePlan plan) {
 
   private static final Figure<Length> NOTHING = Figure.of(0, Units.FOOT);
 
@@ -80,9 +77,7 @@ public record House(
   }
 
   private House with(HousePart part) {
-    List<HousePart> all = new ArrayList<>(parts);
-    all.add(part);
-    House house = Houses.measured(body, all);
+    House house = Houses.measured(plan.with(part));
     house.planes(); // refuses what does not fit
     return house;
   }

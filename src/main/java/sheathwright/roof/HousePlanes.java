@@ -28,9 +28,9 @@ final class HousePlanes {
 
   private HousePlanes(House house) {
     this.house = house;
-    slope = Slopes.slopeFactor(house.body().rise());
-    run = half(house.body().width());
-    isHipped = house.body().ends().choice().value() == RoofEnds.HIPPED;
+    slope = Slopes.slopeFactor(house.plan().body().rise());
+    run = half(house.plan().body().width());
+    isHipped = house.plan().body().ends().choice().value() == RoofEnds.HIPPED;
   }
 
   static List<Plane> of(House house) {
@@ -44,7 +44,7 @@ final class HousePlanes {
 
   private void ofSide(HouseSide side, List<Plane> all) {
     List<HousePart> parts =
-        house.parts().stream()
+        house.plan().parts().stream()
             .filter(part -> part.side() == side && House.feet(part.width()) > 0)
             .sorted(Comparator.comparingDouble(HousePart::left))
             .toList();
@@ -57,7 +57,7 @@ final class HousePlanes {
       }
       return;
     }
-    Figure<Length> eave = isEnd ? house.body().width() : house.body().length();
+    Figure<Length> eave = isEnd ? house.plan().body().width() : house.plan().body().length();
     refuseWhatOverlaps(parts, side);
     Plane plane = atTheEave(side, eave, parts);
     int gabled = 0;
@@ -120,7 +120,7 @@ final class HousePlanes {
         plan.stream()
             .map(spot -> Shown.plain(spot.x()) + " " + Shown.plain(spot.y()))
             .collect(joining(", "));
-    Plane plane = Plane.outlineOfPlan(side.word(), corners, house.body().rise());
+    Plane plane = Plane.outlineOfPlan(side.word(), corners, house.plan().body().rise());
     return new HouseMeasures().body(side, eave, run).parts(changing).under(plane);
   }
 

@@ -59,20 +59,15 @@ public final class Houses {
    */
   @LibraryFunction(words = {"whole roof", "hip roof", "gable roof", "square", "hip length"})
   public static House house(HouseBody body, Wing wing) {
-    return measured(
-        body,
-        List.of(
-            new HousePart(
-                HousePart.Kind.WING,
-                HouseSide.FRONT,
-                wing.at(),
-                NOTHING,
-                wing.width(),
-                wing.out())));
+    HousePart atTheFront =
+        new HousePart(
+            HousePart.Kind.WING, HouseSide.FRONT, wing.at(), NOTHING, wing.width(), wing.out());
+    return measured(new HousePlan(body, List.of(atTheFront)));
   }
 
-  /** The house of a body and its parts. */
-  static House measured(HouseBody body, List<HousePart> parts) {
+  /** The house of a plan. */
+  static House measured(HousePlan plan) {
+    HouseBody body = plan.body();
     var slope = Slopes.slopeFactor(body.rise());
     var hips = Slopes.hipValleyFactor(body.rise());
     Condition isGabled = body.ends().choice().is(RoofEnds.GABLED);
@@ -87,7 +82,7 @@ public final class Houses {
     var width = body.width();
     var around = length.plus(width).times(TWO).in(Units.FOOT);
 
-    Figure<Area> plan = length.times(width).as("body_plan_sf", Units.SQUARE_FOOT);
+    Figure<Area> onTheFlat = length.times(width).as("body_plan_sf", Units.SQUARE_FOOT);
     Figure<Length> ridge =
         Figure.choose(isGabled, length, length.minus(width)).as("body_ridge_ft", Units.FOOT);
     Figure<Length> valley = NOTHING;
@@ -97,11 +92,11 @@ public final class Houses {
     Figure<Length> rake =
         Figure.choose(isGabled, width.times(TWO).times(slope).in(Units.FOOT), NOTHING)
             .as("body_rake_ft", Units.FOOT);
-    for (HousePart part : parts) {
+    for (HousePart part : plan.parts()) {
       var wide = fitting(part, width, part.isAtAnEnd() ? width : length);
       var deep = reach(part, wide);
       var both = deep.times(TWO).in(Units.FOOT);
-      plan = plan.plus(planOf(part, wide));
+      onTheFlat = onTheFlat.plus(planOf(part, wide));
       if (part.isGabled()) {
         ridge = ridge.plus(deep).plus(wide.dividedBy(TWO));
         valley = valley.plus(wide.times(hips));
@@ -115,15 +110,14 @@ public final class Houses {
       }
     }
     return new House(
-        plan.times(slope).as("area_sf", Units.SQUARE_FOOT, ONE_SLOPE),
+        onTheFlat.times(slope).as("area_sf", Units.SQUARE_FOOT, ONE_SLOPE),
         ridge.as("ridge_ft", Units.FOOT, ONE_SLOPE),
         Figure.choose(isGabled, NOTHING, width.times(TWO).times(hips).in(Units.FOOT))
             .as("hip_ft", Units.FOOT, ONE_SLOPE),
         valley.as("valley_ft", Units.FOOT, ONE_SLOPE),
         eave.as("eave_ft", Units.FOOT, ONE_SLOPE),
         rake.as("rake_ft", Units.FOOT, ONE_SLOPE),
-        body,
-        List.copyOf(parts));
+        plan);
   }
 
   /** How far a part reaches; one without width reaches nowhere. */

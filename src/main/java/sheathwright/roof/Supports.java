@@ -1,8 +1,12 @@
 package sheathwright.roof;
 
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
+import sheathwright.catalog.InShort;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Reading;
@@ -22,14 +26,17 @@ public final class Supports {
   private final Reading reading;
   private final Centers centers;
   private final String words;
+  private final Map<String, Traced> given;
 
-  private Supports(Reading reading, Centers centers, String words) {
+  private Supports(Reading reading, Centers centers, String words, Map<String, Traced> given) {
     this.reading = reading;
     this.centers = centers;
     this.words = words;
+    this.given = given;
   }
 
   /** Regular supports, the first on the plane's left edge. */
+  @InShort
   public static Supports every(Figure<Length> spacing) {
     return every(spacing, Figure.of(0, Units.INCH));
   }
@@ -52,7 +59,8 @@ public final class Supports {
     return new Supports(
         reading,
         Centers.every(inches, reading.number("first support", first, Units.INCH)),
-        "supports every " + spacing.shown());
+        "supports every " + spacing.shown(),
+        inOrder(List.of("spacing", "first"), List.of(spacing, first)));
   }
 
   /** Supports where they were measured, in any order, from the plane's left edge. */
@@ -89,7 +97,21 @@ public final class Supports {
             at(centers, asGiven, two));
       }
     }
-    return new Supports(reading, Centers.at(inches), inches.length + " measured supports");
+    return new Supports(
+        reading,
+        Centers.at(inches),
+        inches.length + " measured supports",
+        inOrder(
+            IntStream.rangeClosed(1, inches.length).mapToObj(String::valueOf).toList(), centers));
+  }
+
+  private static Map<String, Traced> inOrder(
+      List<String> names, List<? extends Figure<Length>> figures) {
+    Map<String, Traced> given = new LinkedHashMap<>();
+    for (int i = 0; i < names.size(); i++) {
+      given.put(names.get(i), figures.get(i));
+    }
+    return Collections.unmodifiableMap(given);
   }
 
   private static List<Figure<Length>> at(
@@ -109,9 +131,9 @@ public final class Supports {
     return centers;
   }
 
-  /** What they were said to be. */
-  public List<Traced> given() {
-    return reading.values();
+  /** What they were said to be, each figure by its name: spacing and first, or by its number. */
+  public Map<String, Traced> given() {
+    return given;
   }
 
   @Override

@@ -7,10 +7,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import sheathwright.cutting.Patience;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
+import sheathwright.figure.OneOf;
+import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Pieces;
@@ -26,6 +29,7 @@ import sheathwright.sheathing.layout.DeckLayout;
 import sheathwright.sheathing.layout.LayoutAnswer;
 import sheathwright.sheathing.layout.LayoutRules;
 import sheathwright.sheathing.layout.StripRule;
+import sheathwright.sheathing.patch.Finding;
 import sheathwright.sheathing.patch.Mark;
 import sheathwright.sheathing.patch.PatchAnswer;
 import sheathwright.sheathing.patch.PatchPlan;
@@ -185,9 +189,26 @@ public final class Layouts {
     return LayoutChoices.of(laid, sheet, block);
   }
 
+  /**
+   * Bad wood on a plane, named by its place among the marks: {@code m1}, {@code m2}.
+   *
+   * @param along from the plane's left corner to its left side, along the eave
+   * @param up from the eave to its lower side
+   */
+  public static Mark mark(
+      OneOf<Finding> found,
+      Figure<Length> along,
+      Figure<Length> up,
+      Figure<Length> width,
+      Figure<Length> height) {
+    return Mark.of("", found, along, up, width, height);
+  }
+
   /** Patches for what was marked, by the usual rules. */
   public static PatchPlan patches(Plane plane, Supports supports, Mark... marks) {
-    return patches(plane, supports, LayoutRules.USUAL, PatchRules.USUAL, Arrays.asList(marks));
+    List<Mark> named =
+        IntStream.range(0, marks.length).mapToObj(i -> marks[i].called("m" + (i + 1))).toList();
+    return patches(plane, supports, LayoutRules.USUAL, PatchRules.USUAL, named);
   }
 
   /** Patches for what was marked, sought as long as a plane by itself is worth. */

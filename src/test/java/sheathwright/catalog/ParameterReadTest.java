@@ -86,8 +86,9 @@ class ParameterReadTest {
       quoteCharacter = '`',
       value = {
         "rafter_check     | spacing_in       | ``    |"
-            + " spacing_in is missing; give a number of inches",
-        "sister_stock     | span_ft          | ``    | span_ft is missing; give a number of feet",
+            + " spacing_in is missing; give from 4 to 48 inches, center to center; 16 and 24 are usual",
+        "sister_stock     | span_ft          | ``    |"
+            + " span_ft is missing; give from 2 to 40 feet, bearing to bearing along the rafter",
         "sister_stock     | rafter_count     | ``    |"
             + " rafter_count is missing; give a number of pieces",
         "rafter_check     | deflection_limit | ` `   | deflection_limit is missing; give a number",

@@ -44,9 +44,12 @@ class ExplainCommandTest {
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err().lines())
         .hasSize(4)
-        .anyMatch(line -> line.startsWith("support_spacing_in is missing; give a number"))
+        .anyMatch(line -> line.startsWith("support_spacing_in is missing; give a number of inches"))
         .anyMatch(line -> line.startsWith("edge_spacing_in: \"wide\" is not a length"))
-        .anyMatch(line -> line.startsWith("field_spacing_in is missing; give a number"))
+        .anyMatch(
+            line ->
+                line.startsWith(
+                    "field_spacing_in is missing; give from 1 to 24 inches, 12 or 6 are usual"))
         .contains(
             "nails_per_sheet has no parameter color; it has support_spacing_in, edge_spacing_in,"
                 + " field_spacing_in, blocked_edges, sheet_length_in, sheet_width_in");

@@ -117,7 +117,7 @@ class QuoteCommandTest {
         .startsWith("job.csv, line ")
         .contains(
             ": sag_in is 3-1/2 in, not less than the depth of a 2x4 sister: set to the string it would"
-                + " not lie against the old rafter at mid-length; take a deeper one; from sister_size (job.csv");
+                + " not lie against the old rafter at mid-length; use a deeper one; from sister_size (job.csv");
     assertThat(out).doesNotExist();
   }
 
@@ -126,8 +126,8 @@ class QuoteCommandTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "job.csv|deflection_limit,180|deflection_limit,200|37|value|deflection_limit is 200; it must be 180 without a ceiling below, 240 with one",
-        "job.csv|rise_in_12,5|rise_in_12,0|36|value|rise_in_12: 0 is given; it must be from 1 to 24",
+        "job.csv|deflection_limit,180|deflection_limit,200|37|value|deflection_limit is 200; it must be 180 with no ceiling below, 240 with one",
+        "job.csv|rise_in_12,5|rise_in_12,0|36|value|rise_in_12 is 0; it must be from 1 to 24",
         "layers.csv|plywood,1,|plywood,12,|3|layers|layers is 12; it must be a whole number from 1 to 10"
       })
   void quote_asksForEveryAnswerBeforeItWrites(

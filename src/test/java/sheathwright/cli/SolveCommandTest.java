@@ -100,7 +100,7 @@ class SolveCommandTest {
         "9,1; kerf=1; \"kerf=1\" is not an option of this solver; it has stock_ft=",
         "9,1; stock_ft=8 stock_usd=1 kerf_in=9; kerf_in is 9; it must be from 0 to 2",
         "nine,1; stock_ft=8 stock_usd=1; pieces.csv, line 2, column length_in: ",
-        "9,1.5; stock_ft=8 stock_usd=1; pieces.csv, line 2, column count: 1.5 is given; it must be a whole number from 0 to 5000"
+        "9,1.5; stock_ft=8 stock_usd=1; pieces.csv, line 2, column count: count is 1.5; it must be a whole number from 0 to 5000"
       })
   void cutStock_saysInOneLineWhatIsWrong(String pieces, String options, String said)
       throws IOException {

@@ -137,7 +137,7 @@ class SolveLevelPlaneTest {
     assertThat(ran.err())
         .isEqualTo(
             """
-            readings.csv: infeasible: nothing straight meets these bounds together; the wood stays, and each of the others would have to give 0.5 in
+            readings.csv: nothing straight fits all of these limits; the wood stays, and each of the others would have to give 0.5 in
             readings.csv, line 2, column hi_in: build-up of at most 0 in
             readings.csv, line 3, column z_in: the wood stands at 0.5 in
             readings.csv, line 4, column hi_in: build-up of at most 0 in
@@ -150,7 +150,7 @@ class SolveLevelPlaneTest {
     CommandRun ran = solve("x_in,y_in,z_in\n0,0,0\n0,72,-1\n0,144,0\n", "cap_in=3/4");
     assertThat(ran.status()).isEqualTo(3);
     assertThat(ran.err())
-        .contains("infeasible", "would have to give 0.25 in", "line 3: cap_in=0.75");
+        .contains("nothing straight fits", "would have to give 0.25 in", "line 3: cap_in=0.75");
   }
 
   @ParameterizedTest
@@ -163,13 +163,13 @@ class SolveLevelPlaneTest {
         "x_in,y_in,z_in,build_up_in|0,0,0,1; ; readings.csv, line 1, column build_up_in: this column is not known",
         "x_in,y_in,z_in,z_in|0,0,0,1; ; readings.csv, line 1, column z_in: this column appears twice",
         "x_in,y_in,z_in|0,0,low; ; readings.csv, line 2, column z_in: ",
-        "x_in,y_in,z_in|0,0,|1,0,0; ; readings.csv, line 2, column z_in: it is empty",
-        "x_in,y_in,z_in|0,99999,0; ; readings.csv, line 2, column y_in: 99999 is given; it must be from -10000 to 10000",
-        "x_in,y_in,z_in,lo_in|0,0,0,-1; ; readings.csv, line 2, column lo_in: -1 is given; it must be from 0 to 1000",
+        "x_in,y_in,z_in|0,0,|1,0,0; ; readings.csv, line 2, column z_in: z_in is missing; give from -10000 to 10000 inches",
+        "x_in,y_in,z_in|0,99999,0; ; readings.csv, line 2, column y_in: y_in is 99999; it must be from -10000 to 10000",
+        "x_in,y_in,z_in,lo_in|0,0,0,-1; ; readings.csv, line 2, column lo_in: lo_in is -1; it must be from 0 to 1000",
         "x_in,y_in,z_in,lo_in,hi_in|0,0,0,1,1/2; ; readings.csv, line 2, column hi_in: 1/2 in is given, less than lo_in, which is 1 in",
         "x_in,y_in,z_in; ; readings.csv: it has no lines under its heading",
-        "x_in,y_in,z_in|0,0,0; objective=least; objective is \"least\"; it must be total or largest",
-        "x_in,y_in,z_in|0,0,0; target=hip; target is \"hip\"; it must be plane or lines",
+        "x_in,y_in,z_in|0,0,0; objective=least; objective is \"least\"; it must be one of total, largest",
+        "x_in,y_in,z_in|0,0,0; target=hip; target is \"hip\"; it must be one of plane, lines",
         "x_in,y_in,z_in|0,0,0; cap_in=-1; cap_in is -1; it must be from 0 to 1000",
         "x_in,y_in,z_in|0,0,0; cap=1; \"cap=1\" is not an option of this solver; it has objective=total, cap_in=, target=plane"
       })

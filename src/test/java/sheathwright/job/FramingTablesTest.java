@@ -101,7 +101,7 @@ class FramingTablesTest {
     String odd = "report,seen,where\nF-1,woodworm,rafter 3\n";
     assertThat(cottage().withTable("reports", odd).problems())
         .containsExactly(
-            "reports.csv, line 2, column seen: \"woodworm\" is given; it must be one of nothing, overloaded, truss, split, cut, bearing-rot, spread-wall, fire-retardant-panel, charred, insects-or-fungus, sagging-ridge, ridge-board, missing-tie, lost-strut, rafter-tail, point-load, heavier-covering, exposed-planks, cathedral-bay, room-below, live-wires, asbestos-or-vermiculite");
+            "reports.csv, line 2, column seen: seen is \"woodworm\"; it must be one of nothing, overloaded, truss, split, cut, bearing-rot, spread-wall, fire-retardant-panel, charred, insects-or-fungus, sagging-ridge, ridge-board, missing-tie, lost-strut, rafter-tail, point-load, heavier-covering, exposed-planks, cathedral-bay, room-below, live-wires, asbestos-or-vermiculite");
   }
 
   /**

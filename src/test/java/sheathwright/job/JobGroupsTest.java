@@ -126,8 +126,8 @@ class JobGroupsTest {
         .anyMatch(
             problem -> problem.startsWith("readings.csv, line 3, column drop_in: \"wet\" is "))
         .contains(
-            "readings.csv, line 4, column drop_in: -1/8 is given; it must be from 0 to 6 in",
-            "readings.csv, line 5, column drop_in: 6-1/16 is given; it must be from 0 to 6 in");
+            "readings.csv, line 4, column drop_in: drop_in is -1/8; it must be from 0 to 6",
+            "readings.csv, line 5, column drop_in: drop_in is 6-1/16; it must be from 0 to 6");
   }
 
   @Test

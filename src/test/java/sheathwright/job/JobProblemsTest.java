@@ -27,19 +27,19 @@ class JobProblemsTest {
         "rates|tax_pct,5|tax_pct,five|rates.csv, line 5, column value: tax_pct: \"five\" is not a number",
         "job|valid_days,30|valid_days,NaN|job.csv, line 8, column value: valid_days: \"NaN\" is not a number",
         // out of its range, either side
-        "job|valid_days,30|valid_days,0|job.csv, line 8, column value: valid_days: 0 is given; it must be from 1 to 365",
-        "job|valid_days,30|valid_days,366|job.csv, line 8, column value: valid_days: 366 is given; it must be from 1 to 365",
-        "job|valid_days,30|valid_days,1e999|job.csv, line 8, column value: valid_days: 1e999 is given; it must be from 1 to 365",
-        "job|support_spacing_in,16|support_spacing_in,5-15/16|job.csv, line 15, column value: support_spacing_in: 5-15/16 is given; it must be from 6 to 96 in",
-        "rates|overhead_pct,20|overhead_pct,201|rates.csv, line 3, column value: overhead_pct: 201 is given; it must be from 0 to 200 %",
-        "prices|sheet,40|sheet,-40|prices.csv, line 2, column usd: sheet: -40 is given; it must be from 0 to 1000 $/sheet",
-        "planes|front,20,|front,501,|planes.csv, line 2, column eave_ft: 501 is given; it must be from 1 to 500 ft",
+        "job|valid_days,30|valid_days,0|job.csv, line 8, column value: valid_days is 0; it must be from 1 to 365",
+        "job|valid_days,30|valid_days,366|job.csv, line 8, column value: valid_days is 366; it must be from 1 to 365",
+        "job|valid_days,30|valid_days,1e999|job.csv, line 8, column value: valid_days: \"1e999\" is not a number that can be used",
+        "job|support_spacing_in,16|support_spacing_in,5-15/16|job.csv, line 15, column value: support_spacing_in is 5-15/16; it must be from 6 to 96",
+        "rates|overhead_pct,20|overhead_pct,201|rates.csv, line 3, column value: overhead_pct is 201; it must be from 0 to 200, on direct cost; write 18 for 18 %",
+        "prices|sheet,40|sheet,-40|prices.csv, line 2, column usd: sheet is -40; it must be from 0 to 1000",
+        "planes|front,20,|front,501,|planes.csv, line 2, column eave_ft: eave_ft is 501; it must be from 1 to 500",
         // not one of the words
-        "job|blocked_edges,no|blocked_edges,maybe|job.csv, line 18, column value: blocked_edges: \"maybe\" is given; it must be one of yes, no",
+        "job|blocked_edges,no|blocked_edges,maybe|job.csv, line 18, column value: blocked_edges is \"maybe\"; it must be one of yes, no",
         // a length that could be feet or inches
         "planes|front,20,12,|front,20,12-3/8,|planes.csv, line 2, column slope_length_ft: \"12-3/8\" is not a length that can be read: it could be feet or inches here; write 1-0 3/8 or 1' 3/8\", or decimals of a foot",
         // missing and empty
-        "job|valid_days,30,|valid_days,,|job.csv, line 8, column value: valid_days is missing: Price good for, days",
+        "job|valid_days,30,|valid_days,,|job.csv, line 8, column value: valid_days is missing; give from 1 to 365",
         "job|valid_days,30,\\n||job.csv: valid_days is missing: Price good for, days",
         "prices|nail,0.02,\\n||prices.csv: nail is missing: Sheet nail",
         "planes|front,20,12,|front,,12,|planes.csv, line 2, column eave_ft: it is empty; a plane takes eave_ft and slope_length_ft, or corners_ft such as 0 0, 40 0, 28 12, 12 12",

@@ -95,6 +95,37 @@ class SoundnessTest {
     assertThat(told.withLines("job", "told_by,the owner,").problems()).isEmpty();
   }
 
+  /** Sisters beside sound rafters are no better known than that they bear at both ends. */
+  @Test
+  void sisters_areSoundOnlyWhereSomebodySawThemBear() {
+    JobText asked =
+        JobText.demo("quince-hollow")
+            .withLines(
+                "job",
+                "sister_species,spruce-pine-fir,",
+                "sister_grade,no-2,",
+                "existing_psf,3,",
+                "jacked,no,")
+            .withLines(
+                "prices",
+                "stick_2x4,8,",
+                "stick_2x6,12,",
+                "stick_2x8,17,",
+                "stick_2x10,25,",
+                "stick_2x12,33,");
+    assertThat(beside(asked)).isEqualTo("not inspected: nobody may say");
+    assertThat(beside(asked.withLines("job", "sister_bears_known,assumed,")))
+        .endsWith("only as assumed: look first");
+    JobText seen = asked.withLines("job", "sister_bears_known,measured,");
+    assertThat(beside(seen)).isEqualTo("within the screening limits");
+    assertThat(beside(seen.with("job", "span_known,measured", "span_known,unknown")))
+        .isEqualTo("not inspected: nobody may say");
+  }
+
+  private static String beside(JobText job) {
+    return framing(job).besideSisters().orElseThrow().plain();
+  }
+
   private static void assertSaysNoMore(String what, JobText job) {
     Framing framing = framing(job);
     String decision = framing.decision().plain();

@@ -72,7 +72,7 @@ class SurveyEstimateTest {
   void sticks_arePricedByTheFoot() {
     Survey survey = LEVELING.survey().orElseThrow();
     assertThat(survey.sticks().value()).isCloseTo(0.80 * (12 + 12 + 12 + 10), within(DIGITS));
-    LevelCutting cutting = survey.cutting().orElseThrow();
+    StickCuts cutting = survey.cutting().orElseThrow();
     assertThat(cutting.cost().value())
         .isGreaterThanOrEqualTo(cutting.atLeast().value())
         .isLessThanOrEqualTo(survey.sticks().value() + DIGITS);
@@ -125,7 +125,7 @@ class SurveyEstimateTest {
         JobText.demo("tallow-end").with("job", "objective,total", "cap_in,1,\nobjective,total");
     org.assertj.core.api.Assertions.assertThatThrownBy(() -> new Estimate(capped.job()))
         .isInstanceOf(ProblemsException.class)
-        .hasMessageContaining("plane S: infeasible")
+        .hasMessageContaining("plane S: nothing straight fits")
         .hasMessageContaining("0.125 in")
         .hasMessageContaining("from drop_in (readings.csv, line ")
         .hasMessageContaining("cap_in (job.csv, line ");
@@ -154,7 +154,7 @@ class SurveyEstimateTest {
     JobText capped = crowned().with("job", "objective,total", "cap_in,1,\nobjective,total");
     org.assertj.core.api.Assertions.assertThatThrownBy(() -> new Estimate(capped.job()))
         .isInstanceOf(ProblemsException.class)
-        .hasMessageContaining("rafter S-5 at 78 in: the string asks for 1.125 in");
+        .hasMessageContaining("rafter S-5 at 78 in: the string calls for 1.125 in");
   }
 
   @Test

@@ -42,7 +42,7 @@ class DeckWordsTest {
       assertThat(session.answers("layout(south)").get(0).text())
           .isEqualTo("layout was given (Plane);\nfor instance layout(south, rafters)");
       assertThat(session.answers("straighten(number(1))").get(0).text())
-          .contains("for instance straighten(string, SIZE_2X6, SIZE_2X6, number(0.86))");
+          .contains("for instance straighten(string, sisters = 2x6, rafters = 2x6, used = 0.86)");
     }
   }
 }

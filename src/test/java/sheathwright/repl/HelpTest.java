@@ -43,7 +43,7 @@ class HelpTest {
   void everyTask_canBeAskedFor() {
     String page = Help.page(80);
     for (Task task : Task.values()) {
-      assertThat(page).contains("help(\"" + task.asked() + "\")");
+      assertThat(page).contains(": help " + task.asked() + "\n");
       assertThat(Help.about(task.asked(), 80)).startsWith(task.title() + "\n\n").contains("(");
     }
   }
@@ -74,7 +74,7 @@ class HelpTest {
     assertThatExceptionOfType(RefusedException.class)
         .isThrownBy(() -> Help.about("xyzzy", 80))
         .withMessage(
-            "nothing here speaks of \"xyzzy\"; try one word of it, or help() for the work in its order");
+            "nothing here speaks of \"xyzzy\"; try one word of it, or help alone for the work in its order");
   }
 
   @ParameterizedTest

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Lines as an estimator says them, in a whole session; expected numbers are worked out by hand. */
 class SaidLinesTest {
@@ -38,6 +39,39 @@ class SaidLinesTest {
         "24 in + 1 ft | 36 in",
       })
   void whatWasWrongOrRefused_isAnsweredNow(String said, String answer) {
+    assertThat(answer(said)).isEqualTo(answer);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"nailsPerSheet", "nails_per_sheet", " nailsPerSheet ; "})
+  void aFunctionsNameAlone_whereNobodyCanBeAsked_isItsLineOfHelp(String name) {
+    assertThat(answer(name))
+        .startsWith("nailsPerSheet  How many nails hold one whole sheet")
+        .contains("nailsPerSheet(in(16), ");
+    assertThat(session.form(name)).isPresent();
+  }
+
+  @Test
+  void aFunctionsName_isNotTakenFromAVariable() {
+    answer("house = 3");
+    assertThat(session.form("house")).isEmpty();
+    assertThat(answer("house")).isEqualTo("3");
+    assertThat(answer("x = nailsPerSheet"))
+        .isEqualTo(
+            "nailsPerSheet is a function and needs brackets with what it takes; nailsPerSheet alone on a line asks for it");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "plywood | plywood could be PLYWOOD_DECK or PLYWOOD: write which, or use it where one of them is due",
+        "Snow | Snow could be DURATION_SNOW or SNOW: write which, or use it where one of them is due",
+        "kind = plywood | plywood could be PLYWOOD_DECK or PLYWOOD: write which, or use it where one of them is due",
+        "PLYWOOD | plywood",
+        "spf | spruce-pine-fir",
+      })
+  void aWordThatTwoKindsHave_isRefused_andOneOfOneKindIsTakenInAnyCase(String said, String answer) {
     assertThat(answer(said)).isEqualTo(answer);
   }
 

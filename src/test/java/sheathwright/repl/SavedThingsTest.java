@@ -86,6 +86,20 @@ class SavedThingsTest {
   }
 
   @Test
+  void whatAThingWasSaidToBe_standsUnderTheNameOfItsVariable() throws Exception {
+    Path file = folder.resolve("roof.xlsx");
+    type("rafters = Supports.every(in(24))", "old = Supports.at(in(0), in(17), in(40))");
+    answer("save \"" + file + "\"");
+    try (XSSFWorkbook workbook = new XSSFWorkbook(file.toFile())) {
+      FormulaEvaluator engine = workbook.getCreationHelper().createFormulaEvaluator();
+      assertThat(number(workbook, engine, "rafters_spacing")).isEqualTo(24);
+      assertThat(number(workbook, engine, "rafters_first")).isZero();
+      assertThat(number(workbook, engine, "old_2")).isEqualTo(17);
+      assertThat(workbook.getAllNames()).noneMatch(name -> name.getNameName().contains("given"));
+    }
+  }
+
+  @Test
   void theEndingSaysWhatIsWritten_andAWrongOneIsRefused() {
     type("n = sheets(2)");
     assertThat(answer("save \"" + folder.resolve("roof.pdf") + "\""))
@@ -124,7 +138,7 @@ class SavedThingsTest {
         "for (int i = 0; i < 2; i++) { a = a.plus(in(1)); }");
     answer("nonsense()");
     assertThat(answer("save \"" + file + "\"")).startsWith("wrote " + file + ", 5 lines");
-    assertThat(session.isUnsaved()).isFalse();
+    assertThat(session.upkeep().isUnsaved()).isFalse();
     Files.writeString(file, "a\nb\nf()\n", java.nio.file.StandardOpenOption.APPEND);
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
@@ -141,11 +155,11 @@ class SavedThingsTest {
     try (Session first = Session.atPrompt(new Autosave(state), () -> Screen.PIPE)) {
       EstimatorGuideTest.answer(first, "a = in(1)\nb = a.plus(in(1))\nnonsense(");
       EstimatorGuideTest.answer(first, "a");
-      assertThat(first.isUnsaved()).isTrue();
+      assertThat(first.upkeep().isUnsaved()).isTrue();
     }
     try (Session second =
         Session.atPrompt(new Autosave(state, "29991231-235959-1"), () -> Screen.PIPE)) {
-      assertThat(second.isUnsaved()).isFalse();
+      assertThat(second.upkeep().isUnsaved()).isFalse();
       assertThat(EstimatorGuideTest.answer(second, "resume"))
           .isEqualTo("a = 1 in\nb = 2 in   from a");
       assertThat(EstimatorGuideTest.answer(second, "a = in(3)")).contains("b = 4 in (was 2 in)");

@@ -9,6 +9,7 @@ import static sheathwright.figure.Amounts.psf;
 import org.junit.jupiter.api.Test;
 import sheathwright.fastening.uplift.UpliftSpacings;
 import sheathwright.figure.Check;
+import sheathwright.repl.show.Explained;
 import sheathwright.roof.Plane;
 import sheathwright.roof.Supports;
 import sheathwright.sheathing.Layouts;

@@ -3,9 +3,6 @@ package sheathwright.repl;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
@@ -22,42 +19,36 @@ import org.junit.jupiter.params.provider.ValueSource;
 @EnabledOnOs(value = OS.LINUX, disabledReason = "the program script differs elsewhere")
 class TerminalTest {
 
-  private static final int SECONDS_AT_MOST = 40;
   private static final char TAB = '\t';
   private static final char CONTROL_C = 3;
   private static final char UP = 'A';
+  private static final String READY = "\u001b[?2004h> ";
   private static final String PASTE = "\u001b[200~";
   private static final String PASTED = "\u001b[201~";
 
   @TempDir private Path home;
 
-  private Process terminal;
-  private final StringBuilder screen = new StringBuilder();
-  private int read;
+  private PseudoTerminal terminal;
 
-  private void open(int columns) throws Exception {
-    String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
-    String command =
-        "stty cols %d rows 40; exec %s -XX:TieredStopAtLevel=1 -Dfile.encoding=UTF-8 -Dstdout.encoding=UTF-8 -Duser.home=%s -cp '%s' sheathwright.cli.Main"
-            .formatted(columns, java, home, System.getProperty("java.class.path"));
-    ProcessBuilder builder =
-        new ProcessBuilder(
-            "script", "--quiet", "--flush", "--return", "--command", command, "/dev/null");
-    builder.environment().put("TERM", "xterm");
-    builder.environment().put("LC_ALL", "C.UTF-8");
-    builder.environment().put("XDG_STATE_HOME", home.resolve("state").toString());
-    terminal = builder.redirectErrorStream(true).start();
+  private void open(int columns) throws IOException {
+    terminal = new PseudoTerminal(columns, home);
   }
 
   @AfterEach
   void close() {
-    terminal.destroyForcibly();
+    terminal.close();
   }
 
-  private void leaves() throws Exception {
-    assertThat(terminal.waitFor(20, TimeUnit.SECONDS)).as(screen.toString()).isTrue();
-    assertThat(terminal.exitValue()).isZero();
-    assertThat(screen.toString()).doesNotContain("\tat ", "Exception", "$1", "REPL");
+  private void leaves() throws InterruptedException {
+    terminal.leaves();
+  }
+
+  private void type(String keys) throws IOException {
+    terminal.type(keys);
+  }
+
+  private void awaits(String text) throws IOException, InterruptedException {
+    terminal.awaits(text);
   }
 
   /** The rows of a table of what was tried in an hour at the prompt and went wrong. */
@@ -124,8 +115,6 @@ class TerminalTest {
     type("y\r");
     leaves();
 
-    screen.setLength(0);
-    read = 0;
     open(columns);
     awaits("exit leaves");
     type("resume\r");
@@ -135,6 +124,90 @@ class TerminalTest {
     type("exit\r");
     awaits("Leave? y/n");
     type("y\r");
+    leaves();
+  }
+
+  /** Further rows of it: what is typed, and what it says. */
+  private static final String[][] ROWS = {
+    {"pitch(5/12)", "0.4167 in 12"},
+    {"3/8", "0.375"},
+    {"ft(41 + 7/12)", "41' 7\""},
+    {"in(1 3/8)", "1-3/8 in"},
+    {"16-9 1/4 ft", "16' 9-1/4\""},
+    {"12 ft", "12' 0\""},
+    {"a = 24 in", "a = 24 in"},
+    {"b = 1 ft", "b = 1' 0\""},
+    {"a + b", "36 in"},
+    {"c = b * 1.1", "c = 1' 1-3/16\""},
+    {"explain c", "× 1.1"},
+    {"print a", "24 in"},
+    {"nailsPerSheet(in(16), in(6), in(12))", "say which is which"},
+    {"nailsPerSheet(spacing = 16 in, edge = 6 in, field = 12 in)", "43 nails", "assumed: blocked"},
+    {"spf", "spruce-pine-fir"},
+    {"2X6", "2x6"},
+    {"given(spacing = 24 in, species = SPF, grade = #2)", "no-2"},
+    {"rafter = rafterCheck(size = \"2x6\", snow = 30 psf, dead = 10 psf, span = 9 ft)", "assumed:"},
+    {"if (holds(rafter)) System.out.println(\"it \" + \"holds\")", "it holds"},
+    {"said = \"System.exit\" + \"(7)\"", "said = \"System.exit(7)\""},
+    {"Runtime.getRuntime().halt(3)", "the session goes on"},
+    {"java.util.List.of(3).forEach(System::exit)", "the session goes on"},
+    {"south = Plane.rectangle(\"S\", ft(24), ft(14))", "south = plane S, 336 sq ft"},
+    {"rafters = Supports.every(in(24))", "rafters = supports every 24 in"},
+    {"deck = layout(south, rafters)", "narrow()"},
+    {"show deck", "sheet end"},
+    {"unsaid = new Object()", "unsaid"},
+    {"(".repeat(300) + "1" + ")".repeat(300), "300 deep in each other; 200 at most"}
+  };
+
+  @ParameterizedTest(name = "in {0} columns")
+  @ValueSource(ints = {80, 120})
+  void everyRow_isAnsweredInTheWidthOfTheWindow(int columns) throws Exception {
+    open(columns);
+    awaits(READY);
+    for (String[] row : ROWS) {
+      type(PASTE + row[0] + PASTED + "\r");
+      awaits("\r\n"); // the echo ends here
+      for (int i = 1; i < row.length; i++) {
+        awaits(row[i]);
+      }
+      awaits(READY);
+    }
+
+    type("?\r");
+    awaits("Enter goes on");
+    type("q");
+    awaits(READY);
+    type("help cut list\r");
+    awaits("cutList");
+    awaits(READY);
+    type("save \"" + home.resolve("roof") + "\"\r");
+    awaits("no cell can hold it: unsaid");
+    awaits(READY);
+    type("foo(" + TAB + "12)\r"); // the key behind Tab is not eaten
+    awaits("there is no unit or function \"foo\"");
+    awaits(READY);
+
+    type("nailsPerSheet\r");
+    awaits("24 in, given]");
+    type("\r"); // and is kept
+    awaits("edge_spacing");
+    type("0\r");
+    awaits("must be from 1 to 24");
+    type("6\r");
+    awaits("field_spacing");
+    type("12 in\r");
+    awaits("blocked_edges");
+    type("\r");
+    awaits("sheet_length");
+    type("\r");
+    awaits("sheet_width");
+    type("\r");
+    awaits("> nailsPerSheet(edge_spacing = 6 in, field_spacing = 12 in)");
+    awaits("nails = 33 nails/sheet"); // 2 × 9 on the ends and 3 × 5 between
+    awaits(READY);
+    type("\u001bO" + UP + "\r"); // the call stands in the history
+    awaits("nails = 33 nails/sheet");
+    type("exit\r"); // what is there is saved
     leaves();
   }
 
@@ -160,7 +233,7 @@ class TerminalTest {
     awaits("Enter goes on");
     type("q");
     awaits("> ");
-    assertThat(screen.toString()).doesNotContain("meanRoofHeight");
+    assertThat(terminal.said()).doesNotContain("meanRoofHeight");
 
     type("nailsPerSheet(in(16), " + TAB);
     awaits("nailing: how far apart its nails stand");
@@ -171,7 +244,7 @@ class TerminalTest {
 
     type("foo(" + TAB + "12)\r"); // the key behind Tab is not eaten
     awaits("there is no unit or function \"foo\"");
-    assertThat(screen.toString()).doesNotContain("possibilities");
+    assertThat(terminal.said()).doesNotContain("possibilities");
 
     type("for (int i = 0; true; i = 1) { if (i == 0) { System.out.println(123456 * 8); } }\r");
     awaits("987648"); // the loop is running, and can be stopped
@@ -190,30 +263,5 @@ class TerminalTest {
     awaits("Leave? y/n");
     type("y\r");
     leaves();
-  }
-
-  private void type(String keys) throws IOException {
-    OutputStream in = terminal.getOutputStream();
-    in.write(keys.getBytes(StandardCharsets.UTF_8));
-    in.flush();
-  }
-
-  /** Reads the screen until the text stands on it, after what was awaited before. */
-  private void awaits(String text) throws IOException, InterruptedException {
-    InputStream out = terminal.getInputStream();
-    byte[] some = new byte[4096];
-    long patience = System.nanoTime() + TimeUnit.SECONDS.toNanos(SECONDS_AT_MOST);
-    int at;
-    while ((at = screen.indexOf(text, read)) < 0) {
-      assertThat(System.nanoTime() < patience)
-          .as("the terminal says \"" + text + "\"; it said:\n" + screen)
-          .isTrue();
-      if (out.available() > 0) {
-        screen.append(new String(some, 0, out.read(some), StandardCharsets.UTF_8));
-      } else {
-        TimeUnit.MILLISECONDS.sleep(20);
-      }
-    }
-    read = at + text.length();
   }
 }

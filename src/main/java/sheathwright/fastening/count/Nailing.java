@@ -1,5 +1,6 @@
 package sheathwright.fastening.count;
 
+import sheathwright.catalog.Assumed;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.Columns;
 import sheathwright.figure.Figure;
@@ -20,12 +21,14 @@ public record Nailing(
             least = Nailing.LEAST_IN,
             most = Nailing.MOST_IN,
             rule = Nailing.EDGE_RULE)
+        @Assumed("6")
         Figure<Length> edge,
     @Column(
             value = "field_spacing_in",
             least = Nailing.LEAST_IN,
             most = Nailing.MOST_IN,
             rule = Nailing.FIELD_RULE)
+        @Assumed("12")
         Figure<Length> field,
     @Column(value = "blocked_edges", preset = "no") OneOf<YesNo> blockedEdges) {
 

@@ -49,7 +49,7 @@ public final class AdjustedLaterals {
    *
    * @param nail and its listed value
    * @param loadDuration the shortest load
-   * @param service how damp and how warm the wood is
+   * @param service moisture and temperature of the wood
    * @return pounds for one nail
    * @throws RefusedException if a number lies outside its range, or the nail reaches less than 6
    *     diameters
@@ -72,8 +72,8 @@ public final class AdjustedLaterals {
         reached
             .onlyIf(
                 p.isAtLeast(SIX.times(d)),
-                "the nail reaches less than 6 diameters into the far piece, and then no lateral"
-                    + " value may be counted (%s); take a longer or a thinner nail"
+                "the nail goes less than 6 diameters into the far piece, and then no lateral"
+                    + " value may be counted (%s); use a longer or a thinner nail"
                         .formatted(PENETRATION))
             .as("part_reached", Units.RATIO, PENETRATION);
     var counted =

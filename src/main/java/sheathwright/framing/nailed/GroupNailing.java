@@ -18,7 +18,7 @@ public record GroupNailing(
             value = "arm_in",
             least = 3,
             most = 120,
-            rule = "the longer, the fewer nails; 24 is usual",
+            rule = "longer takes fewer nails; 24 is usual",
             symbol = "s")
         Figure<Length> arm,
     @Column(
@@ -26,14 +26,14 @@ public record GroupNailing(
             preset = "3",
             least = 0,
             most = 24,
-            rule = "3 keeps nails from the end",
+            rule = "3 keeps nails from splitting the end",
             symbol = "end distance")
         Figure<Length> endDistance,
     @Column(
             value = "lateral_lb",
             least = 1,
             most = 5000,
-            rule = "of one nail, adjusted; a 10d common carries about 100",
+            rule = "for one nail, adjusted; a 10d common carries about 100",
             symbol = "Z'")
         Figure<Force> lateral) {
 

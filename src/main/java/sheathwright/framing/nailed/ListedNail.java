@@ -15,14 +15,14 @@ import sheathwright.wood.Nds;
  * @param lateral Z of one nail, as listed
  * @param penetration p into the piece that holds the point
  * @param diameter D of the shank
- * @param penetrationCounted whether Z has reckoned with the penetration already
+ * @param penetrationCounted whether Z already accounts for the penetration
  */
 public record ListedNail(
     @Column(
             value = "lateral_lb",
             least = 1,
             most = 5000,
-            rule = "of one nail, as listed",
+            rule = "for one nail, as listed",
             symbol = "Z")
         Figure<Force> lateral,
     @Column(

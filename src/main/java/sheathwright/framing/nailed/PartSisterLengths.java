@@ -35,7 +35,7 @@ final class PartSisterLengths {
     return length
         .onlyIf(
             length.isAtMost(load.span()),
-            "the sister is longer than the span: if it stands on both plates it is a full-length one,"
+            "the sister is longer than the span: if it bears on both plates it is a full-length one,"
                 + " see sistered_rafter")
         .as("length_within_in", Units.INCH)
         .symbol("l");
@@ -55,7 +55,7 @@ final class PartSisterLengths {
     return length
         .onlyIf(
             TWO.times(arm.plus(end)).isAtMost(length),
-            "the four nail groups overlap at mid-length; take a shorter arm_in or a longer sister")
+            "the four nail groups overlap at mid-length; use a shorter arm_in or a longer sister")
         .as("length_for_groups_in", Units.INCH)
         .symbol("l");
   }
@@ -81,9 +81,9 @@ final class PartSisterLengths {
     return length
         .onlyIf(
             ratio.isAtMost(ONE),
-            "the old rafter fails in shear or bearing at its supports, and a sister that ends short of"
-                + " them takes nothing off there: a licensed engineer decides; a sister would have to"
-                + " stand on both plates")
+            "the old rafter fails in shear or bearing at its supports, and a sister that stops short of"
+                + " them takes no load off there: a licensed engineer decides; a sister would have to"
+                + " bear on both plates")
         .as("length_between_supports_in", Units.INCH)
         .symbol(length.symbol());
   }

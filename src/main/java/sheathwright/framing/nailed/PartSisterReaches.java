@@ -42,7 +42,7 @@ public final class PartSisterReaches {
    * }</pre>
    *
    * @param rafter the old rafter
-   * @param bending that its wood may be asked
+   * @param bending that its wood is allowed
    * @param span and what lies on it
    * @param supportRatio the greater of the old rafter's own shear and bearing ratios, 0 to 20
    * @param development length of the sister beyond the point for its nails, 0 in to 48 in

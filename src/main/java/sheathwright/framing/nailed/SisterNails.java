@@ -21,7 +21,7 @@ import sheathwright.framing.sister.SpanLoad;
 public final class SisterNails {
 
   private static final Source TRANSFER =
-      Source.derived("what has to move from the rafter to the sister, evenly along both");
+      Source.derived("load that passes from the rafter to the sister, evenly along both");
   private static final Source BUILT_UP =
       Source.fromMemory("IRC Table R602.3(1), built-up pieces, the closer of 12 in and 16 in");
   private static final Figure<Ratio> TWO = Figure.of(2, Units.RATIO);
@@ -67,7 +67,7 @@ public final class SisterNails {
    * @param load on the span
    * @param nailSpacing from nail to nail along the sister, both rows together, 1 in to 48 in
    * @param lateral Z' of one nail, adjusted, 1 lb to 5000 lb
-   * @param sisterBears whether the sister stands on the plates itself
+   * @param sisterBears whether the sister bears on the plates itself
    * @return pounds in all and on each nail, its ratio, which may be 1 at most; spacings in inches,
    *     the one remembered marked so; nails at each end
    * @throws RefusedException if a number lies outside its range
@@ -101,7 +101,7 @@ public final class SisterNails {
             .symbol("a_sister w");
     var transfer = moved.times(loads.span()).as("transfer_lb", Units.POUND, TRANSFER);
     var each = moved.times(apart).as("each_lb", Units.POUND, TRANSFER);
-    var nail = Check.of("each nail along the sister", "nail_ratio", each, z);
+    var nail = Check.of("load per nail along the sister", "nail_ratio", each, z);
 
     var isLoaded = moved.isMoreThan(Figure.of(0, Units.POUND_PER_INCH));
     var movedOrOne =

@@ -58,7 +58,7 @@ public final class SisterSplices {
    * @param splice where the break is, and how sisters lie over it
    * @param nails in two groups on each side of it
    * @param sisterSize nominal size of each sister, taken at its dry dressed size
-   * @param bending that each sister's wood may be asked
+   * @param bending that each sister's wood is allowed
    * @return moment in inch-pounds and shear in pounds across the break in all; forces in pounds and
    *     nails of a near and a far group in each sister; length in feet; the sister's ratio, which
    *     may be 1 at most; yes or no; who decides
@@ -88,7 +88,7 @@ public final class SisterSplices {
     var place =
         x.onlyIf(
                 fits,
-                "the sister, centered on the break, would reach past a support; there it must stand on"
+                "the sister, centered on the break, would run past a support; there it must bear on"
                     + " the plate itself, and a licensed engineer decides: shorten near_in or arm_in, or"
                     + " look at break_ft")
             .as("break_within_in", Units.INCH)

@@ -25,7 +25,7 @@ public record Birdsmouth(
             preset = "0",
             least = 0,
             most = 8,
-            rule = "a quarter of the depth is the most")
+            rule = "at most a quarter of the depth")
         Figure<Length> notch,
     @Column(value = "notch_known", preset = "unknown") OneOf<Knowledge> known) {
 

@@ -12,7 +12,7 @@ import sheathwright.figure.Units;
  * How rafters stand while their deck is off.
  *
  * @param braceSpacing between the battens or braces that hold the upper edge; 0 if nothing does
- * @param live even load of work that is checked by itself, with nobody besides
+ * @param live even construction load, checked by itself, with nobody besides
  * @param person who may stand anywhere on one rafter
  * @param stack of sheets and shingles on the open rafters while the person stands there
  * @param hung from the rafters, which stays when the deck is off, such as a ceiling; the whole dead
@@ -24,21 +24,21 @@ public record DeckOff(
             preset = "0",
             least = 0,
             most = 600,
-            rule = "0 if nothing holds the rafters between plate and ridge")
+            rule = "0 if nothing braces the rafters between plate and ridge")
         Figure<Length> braceSpacing,
     @Column(
             value = "deck_off_live_psf",
             preset = "20",
             least = 1,
             most = 100,
-            rule = "20 is the code's roof live")
+            rule = "20 is the code's roof live load")
         Figure<Pressure> live,
     @Column(
             value = "person_lb",
             preset = "250",
             least = 250,
             most = 1000,
-            rule = "one person with tools counts as 250 at least")
+            rule = "one person with tools counts as at least 250")
         Figure<Force> person,
     @Column(
             value = "stack_psf",

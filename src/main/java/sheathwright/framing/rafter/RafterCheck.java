@@ -19,7 +19,7 @@ import sheathwright.framing.stop.RepairDecision.Decision;
  * @param deflection under the live load
  * @param bearing on the plate
  * @param ok whether all four are within what is allowed
- * @param governs which of the four uses up the most at this span
+ * @param governs which of the four has the highest ratio at this span
  * @param longest the longest span at which all four are within what is allowed, not capped
  * @param decision who decides before any repair
  */

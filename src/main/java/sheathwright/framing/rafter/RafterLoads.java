@@ -19,10 +19,10 @@ import sheathwright.wood.SimpleSpan;
 final class RafterLoads {
 
   static final double MOST_DEAD = 100;
-  static final String DEAD_RULE = "of horizontal projection; 10 and 20 are the tables' own";
+  static final String DEAD_RULE = "on the horizontal projection; span tables use 10 and 20";
   static final double LEAST_ROOF_LIVE = 1;
   static final double MOST_ROOF_LIVE = 100;
-  static final String ROOF_LIVE_RULE = "of horizontal projection; 20 is the usual least";
+  static final String ROOF_LIVE_RULE = "on the horizontal projection; 20 is the usual minimum";
 
   private static final Limits DEAD = Limits.between(0, MOST_DEAD, DEAD_RULE);
   private static final Limits ROOF_LIVE =

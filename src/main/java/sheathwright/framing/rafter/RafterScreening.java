@@ -26,7 +26,7 @@ import sheathwright.framing.stop.RepairDecision.Decision;
  * @param bearing on the plate
  * @param notch seat-cut depth
  * @param ok whether all of these are within what is allowed
- * @param governs which of them uses up the most
+ * @param governs which of them has the highest ratio
  * @param longest the longest span at which all of them are within what is allowed, not capped; 0 if
  *     the notch is too deep
  * @param deckOffBending bending with its upper edge held by braces alone

@@ -72,8 +72,8 @@ final class RafterTie {
     height =
         told.onlyIf(
                 THIRD.times(told).isAtMost(ridge),
-                "the rafter ties stand above the lower third of the roof, where the code's factors"
-                    + " end; a licensed engineer decides")
+                "the rafter ties are above the lower third of the roof, where the code's factors"
+                    + " stop; a licensed engineer decides")
             .as("counted_tie_height_in", Units.INCH, FACTORS.source())
             .symbol("H_C");
     partAbove =

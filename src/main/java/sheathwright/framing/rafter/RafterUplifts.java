@@ -38,7 +38,7 @@ public final class RafterUplifts {
 
   private static final double LEAST_WIND = 85;
   private static final double MOST_WIND = 140;
-  private static final String WIND_RULE = "where the table ends; over 140 an engineer decides";
+  private static final String WIND_RULE = "the table ends there; over 140 an engineer decides";
   private static final String NOT_READ =
       "exposure: the table's part for Exposure C and D, where the wind pulls harder, is not here; ask an engineer";
 
@@ -90,12 +90,12 @@ public final class RafterUplifts {
             .within("wind_mph", Units.MPH, Limits.between(LEAST_WIND, MOST_WIND, WIND_RULE));
     var s =
         spacing.within(
-            "spacing_in", Units.INCH, Limits.between(4, 24, "where the table ends; 16 is usual"));
+            "spacing_in", Units.INCH, Limits.between(4, 24, "the table ends there; 16 is usual"));
     var span =
         roofSpan.within(
             "roof_span_ft",
             Units.FOOT,
-            Limits.between(1, 48, "where the table ends; from wall to wall"));
+            Limits.between(1, 48, "the table ends there; measured wall to wall"));
     var slope =
         rise.within(
             "rise_in_12", Units.RISE_IN_12, Limits.between(0, 24, "inches of rise in 12 of run"));
@@ -103,7 +103,7 @@ public final class RafterUplifts {
         tie.within(
             "tie_lb",
             Units.POUND,
-            Limits.between(0, 10_000, "as its maker lists it; 0 if nobody saw one"));
+            Limits.between(0, 10_000, "as its manufacturer lists it; 0 if none was seen"));
 
     var uplift =
         TABLE
@@ -123,7 +123,7 @@ public final class RafterUplifts {
    * The joint of a rafter and the wall in the wind.
    *
    * @param uplift at each rafter, ASD
-   * @param missing what the tie that is there lacks
+   * @param missing how much the tie in place falls short
    * @param ok whether it lacks nothing
    */
   public record UpliftTie(

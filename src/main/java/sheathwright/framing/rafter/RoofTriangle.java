@@ -25,7 +25,7 @@ public record RoofTriangle(
             preset = "3",
             least = 1,
             most = 24,
-            rule = "below 3 a ridge beam carries, and nothing pushes",
+            rule = "below 3 a ridge beam holds the rafters up and there is no thrust",
             symbol = "tan θ")
         Figure<Ratio> rise,
     @Column(
@@ -33,7 +33,7 @@ public record RoofTriangle(
             preset = "0",
             least = 0,
             most = 120,
-            rule = "0 where it lies on the plate")
+            rule = "0 where it sits on the plate")
         Figure<Length> tieHeight) {
 
   private static final Columns COLUMNS = Columns.of(RoofTriangle.class);

@@ -25,19 +25,19 @@ public record SagLimits(
             value = "deflection_limit",
             least = 180,
             most = 360,
-            rule = "180 without a ceiling below, 240 with one, 360 with a plaster one")
+            rule = "180 with no ceiling below, 240 with one, 360 with a plaster ceiling")
         Figure<Ratio> live,
     @Column(
             value = "total_deflection_limit",
             preset = "0",
             least = 0,
             most = 360,
-            rule = "0 takes 120, 180 or 240 by the limit under live load")
+            rule = "0 takes 120, 180 or 240, whichever goes with the live-load limit")
         Figure<Ratio> total) {
 
   private static final Table PAIRS =
       Published.table(
-          "ibc/2015-2024/deflection-limits.csv", "sag_limits", "limits of sag under a roof", 1);
+          "ibc/2015-2024/deflection-limits.csv", "sag_limits", "deflection limits under a roof", 1);
   private static final Figure<Ratio> NO_CEILING = passing(Ceiling.NONE);
   private static final Figure<Ratio> GYPSUM = passing(Ceiling.GYPSUM);
   private static final Figure<Ratio> PLASTER = passing(Ceiling.PLASTER);
@@ -90,9 +90,9 @@ public record SagLimits(
     return live.onlyIf(
             Condition.any(
                 live.isTheSameAs(NO_CEILING), live.isTheSameAs(GYPSUM), live.isTheSameAs(PLASTER)),
-            "deflection_limit is %s; it must be 180 without a ceiling below, 240 with one or 360 with a"
+            "deflection_limit is %s; it must be 180 with no ceiling below, 240 with one or 360 with a"
                     .formatted(live)
-                + " plaster one, by %s".formatted(SOURCE))
+                + " plaster ceiling, by %s".formatted(SOURCE))
         .as("live_limit", Units.RATIO)
         .symbol("n");
   }

@@ -38,7 +38,8 @@ final class SeatCut {
     var left =
         depth
             .minus(
-                cutAway.onlyIf(cutAway.isLessThan(depth), "the notch leaves nothing of the rafter"))
+                cutAway.onlyIf(
+                    cutAway.isLessThan(depth), "the seat cut leaves nothing of the rafter"))
             .as("depth_over_seat_in", Units.INCH)
             .symbol("d_n");
     part = left.dividedBy(depth).as("part_over_seat", Units.RATIO).symbol("(d_n/d)");

@@ -15,7 +15,7 @@ public record BendingValue(
             value = "bending_psi",
             least = 50,
             most = 10_000,
-            rule = "with every adjustment factor in it",
+            rule = "with every adjustment factor applied",
             symbol = "F_b'")
         Figure<Stress> bending) {
 

@@ -31,7 +31,7 @@ final class EndStrength {
             .minus(
                 cut.onlyIf(
                     cut.isAtMost(deepest),
-                    "the notch over the seat of the %s takes more than a quarter of its depth (%s): that is for a licensed engineer"
+                    "the seat cut of the %s takes more than a quarter of its depth (%s): that is a licensed engineer's call"
                         .formatted(whose, DEEPEST)))
             .as(whose + "_depth_left_in", Units.INCH)
             .symbol("d_n_" + whose);

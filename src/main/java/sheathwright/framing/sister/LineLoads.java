@@ -74,15 +74,15 @@ public final class LineLoads {
         there
             .onlyIf(
                 Condition.any(isJacked, there.isAtMost(dead)),
-                "the load that lies on the rafter while the sister is nailed, existing_psf, is more than"
-                    + " the whole dead load, dead_psf; give the part of it that is still there")
+                "the dead load in place when the sister is nailed, existing_psf, is more than"
+                    + " the whole dead load, dead_psf; give the part of it that is still in place")
             .times(spacing)
             .as("existing_load_lb_per_in", Units.POUND_PER_INCH, SimpleSpan.STATICS);
     return Figure.choose(isJacked, NOTHING, existingLoad)
         .as(
             "locked_load_lb_per_in",
             Units.POUND_PER_INCH,
-            Source.derived("load in the old rafter stays there unless it is jacked"))
+            Source.derived("load in the old rafter stays there unless it is shored"))
         .symbol("w_locked");
   }
 

@@ -26,14 +26,14 @@ public record PlyEnd(
             value = "shear_psi",
             least = 10,
             most = 1000,
-            rule = "F_v' with every adjustment factor in it",
+            rule = "F_v' with every adjustment factor applied",
             symbol = "F_v'")
         Figure<Stress> shear,
     @Column(
             value = "bearing_psi",
             least = 50,
             most = 3000,
-            rule = "F_c⊥' with every adjustment factor in it",
+            rule = "F_c⊥' with every adjustment factor applied",
             symbol = "F_c⊥'")
         Figure<Stress> bearing) {
 

@@ -9,7 +9,7 @@ import sheathwright.figure.Quantity.Stress;
  * An old rafter that is to bend beside a sister: what it measures and what its wood may be asked.
  *
  * @param section as measured
- * @param bending that its wood may be asked
+ * @param bending that its wood is allowed
  * @param elasticity of its wood
  */
 public record RafterPly(MeasuredRafter section, BendingValue bending, Elasticity elasticity) {

@@ -9,7 +9,7 @@ import sheathwright.figure.Quantity.Stress;
  * An old rafter at its support.
  *
  * @param section as measured
- * @param end its notch, and what its wood may be asked there
+ * @param end its seat cut, and the shear and bearing that its wood is allowed there
  */
 public record SeatedRafter(MeasuredRafter section, PlyEnd end) {
 

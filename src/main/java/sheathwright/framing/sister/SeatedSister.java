@@ -13,7 +13,7 @@ import sheathwright.wood.LumberSize;
  * A sister at its support.
  *
  * @param size nominal, taken at its dry dressed size
- * @param end its notch, and what its wood may be asked there
+ * @param end its seat cut, and the shear and bearing that its wood is allowed there
  */
 public record SeatedSister(@Column("size") OneOf<LumberSize> size, PlyEnd end) {
 

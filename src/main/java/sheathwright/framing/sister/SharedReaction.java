@@ -14,7 +14,7 @@ import sheathwright.figure.YesNo;
  * @param existing reaction of what lies on the rafter when the sister is nailed; 0 if it is jacked
  * @param added reaction of everything that comes after
  * @param rafterShare the old rafter's part of what is added
- * @param sisterBears whether the sister stands on the plate itself
+ * @param sisterBears whether the sister bears on the plate itself
  */
 public record SharedReaction(
     @Column(

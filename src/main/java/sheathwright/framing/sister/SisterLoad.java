@@ -16,7 +16,7 @@ import sheathwright.figure.YesNo;
  * @param load on the span
  * @param existing the part of the dead load that lies on the rafter when the sister is nailed; it
  *     stays in the old rafter
- * @param jacked whether the rafter is jacked free of that load before nailing
+ * @param jacked whether the rafter is shored free of that load before nailing
  * @param deflectionLimit span divided by this is the sag allowed under live load
  */
 public record SisterLoad(
@@ -34,7 +34,7 @@ public record SisterLoad(
             preset = "180",
             least = 120,
             most = 480,
-            rule = "180 without, 240 with a ceiling below",
+            rule = "180 with no ceiling below, 240 with one",
             symbol = "n")
         Figure<Ratio> deflectionLimit) {
 

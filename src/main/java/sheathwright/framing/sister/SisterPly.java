@@ -10,7 +10,7 @@ import sheathwright.wood.LumberSize;
  * A sister that is to bend beside an old rafter.
  *
  * @param ply its size and stiffness
- * @param bending that its wood may be asked
+ * @param bending that its wood is allowed
  */
 public record SisterPly(Ply ply, BendingValue bending) {
 

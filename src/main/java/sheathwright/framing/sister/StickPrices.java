@@ -61,7 +61,7 @@ public record StickPrices(
         Figure<Per<Money, Pieces>> price2x12) {
 
   private static final double MOST = 1000;
-  private static final String RULE = "of one stick; 0 if it is not sold";
+  private static final String RULE = "per stick; 0 if it is not sold";
   private static final Columns COLUMNS = Columns.of(StickPrices.class);
 
   public StickPrices {

@@ -46,6 +46,12 @@ public record KnownFacts(Figure<Ratio> unknown, Figure<Ratio> assumed) {
         .as("decision_by_facts", Source.COMMON_PRACTICE);
   }
 
+  /** A decision made by strength alone, which says within only as far as these facts do. */
+  public Choice<Decision> atMost(Choice<Decision> byStrength) {
+    return Choice.choose(byStrength.is(Decision.WITHIN), decision(), byStrength)
+        .as("decision_as_far_as_known", Source.COMMON_PRACTICE);
+  }
+
   /** What stands beside a check that holds by these facts. */
   public Choice<String> holding() {
     var known =

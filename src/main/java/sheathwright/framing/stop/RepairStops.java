@@ -44,7 +44,7 @@ public final class RepairStops {
    * framingStop(number(0.86), LIVE_WIRES).meanwhile() // work away from the wires, once they are marked
    * }</pre>
    *
-   * @param worstRatio the greatest part used up of what the existing rafter may give, 0 to 1000
+   * @param worstRatio the highest demand over capacity of the existing rafter, 0 to 1000
    * @param seen what was seen: nothing, or a finding that stops a repair
    * @return what stands at the head of the repair list, whether the crew may repair, who decides,
    *     and what may go on meanwhile; where the rafter is used up beyond 1, whoever stands first in

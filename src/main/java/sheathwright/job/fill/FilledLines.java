@@ -11,6 +11,7 @@ import org.apache.commons.csv.CSVPrinter;
 import sheathwright.catalog.Card;
 import sheathwright.catalog.Parameter;
 import sheathwright.catalog.Result;
+import sheathwright.catalog.TypedCell;
 import sheathwright.figure.Refusal;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
@@ -177,14 +178,9 @@ public final class FilledLines {
       } catch (RefusedException unreadable) {
         wrong.add(unreadable.getMessage());
         if (!isMissing(parameter)) {
-          String reason = unreadable.getMessage();
-          String named = parameter.column() + ": ";
-          wrongHere.add(
-              new Problem(
-                  file.name(),
-                  line.number(),
-                  parameter.column(),
-                  reason.startsWith(named) ? reason.substring(named.length()) : reason));
+          String column = parameter.column();
+          String reason = TypedCell.under(column, unreadable.getMessage());
+          wrongHere.add(new Problem(file.name(), line.number(), column, reason));
         }
       }
     }
@@ -206,12 +202,12 @@ public final class FilledLines {
   }
 
   private Traced argument(Parameter parameter, RowSource.Line line) {
-    String cell = file.readable(columns.cell(line, parameter.column()));
+    TypedCell cell = file.typed(parameter.column(), columns.cell(line, parameter.column()));
     Source source =
-        cell.isBlank()
+        cell.text().isBlank()
             ? Source.given("preset of " + card.name())
             : Source.given(file.name() + ", line " + line.number());
-    return parameter.read(cell, source);
+    return parameter.read(cell.text(), source);
   }
 
   /** The parameter that a refusal speaks of: it begins with the name. */

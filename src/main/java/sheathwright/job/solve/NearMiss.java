@@ -2,7 +2,6 @@ package sheathwright.job.solve;
 
 import java.util.List;
 import sheathwright.figure.Lengths;
-import sheathwright.figure.Shown;
 
 /**
  * Pieces of which a little more would have come out of the stock: the same list once more with each
@@ -40,9 +39,6 @@ final class NearMiss {
 
   /** The near miss in words. */
   static String inWords(double kerf, String how, String saved) {
-    double less = less(kerf);
-    String sixteenths = Lengths.inInches(less);
-    String shown = Lengths.inches(sixteenths) == less ? sixteenths : Shown.plain(less);
-    return "with each piece %s in %s: %s".formatted(shown, how, saved);
+    return "with each piece %s in %s: %s".formatted(Lengths.onTape(less(kerf)), how, saved);
   }
 }

@@ -1,13 +1,16 @@
 package sheathwright.job.solve;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Option;
+import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Shown;
+import sheathwright.figure.Units;
 import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.Field;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.leveling.target.NoTargetException;
@@ -19,37 +22,46 @@ import sheathwright.leveling.target.TargetReading;
 /** Readings on sagged rafters, and the build-up of each under the surface that needs least. */
 final class PlaneLeveler {
 
-  static final Map<String, String> PRESETS = presets();
+  private static final SolverOption<Choice<TargetObjective>> OBJECTIVE =
+      new SolverOption<>(
+          Field.word("objective", "Least build-up", TargetObjective.class),
+          TargetObjective.TOTAL.word());
 
-  private static final List<String> OBJECTIVES =
-      Stream.of(TargetObjective.values()).map(TargetObjective::word).toList();
-  private static final String PLANE = "plane";
-  private static final String LINES = "lines";
-  private static final double THICKEST = 1_000;
+  private static final SolverOption<Figure<Length>> CAP =
+      new SolverOption<>(Field.number("cap_in", "Build-up at most", Units.INCH, 0, 1_000), "");
+
+  private static final SolverOption<Choice<Surface>> TARGET =
+      new SolverOption<>(
+          Field.word("target", "Bring rafters to", Surface.class), Surface.PLANE.word());
+
+  static final List<SolverOption<?>> OPTIONS = List.of(OBJECTIVE, CAP, TARGET);
+
+  /** What the rafters are brought to. */
+  private enum Surface implements Option<Surface> {
+    /** One flat plane over all of them. */
+    PLANE,
+    /** A straight line over each, flat across or not. */
+    LINES
+  }
 
   private PlaneLeveler() {}
 
-  private static Map<String, String> presets() {
-    Map<String, String> presets = new LinkedHashMap<>();
-    presets.put("objective", TargetObjective.TOTAL.word());
-    presets.put("cap_in", "");
-    presets.put("target", PLANE);
-    return presets;
-  }
-
   static SolvedTable leveled(CsvFile file, SolverOptions options) {
-    TargetObjective objective =
-        TargetObjective.values()[OBJECTIVES.indexOf(options.word("objective", OBJECTIVES))];
-    boolean isPlane = options.word("target", List.of(PLANE, LINES)).equals(PLANE);
-    double cap = options.numberOr(TargetReading.UNLIMITED, "cap_in", 0, THICKEST);
+    TargetObjective objective = options.of(OBJECTIVE).value();
+    Surface surface = options.of(TARGET).value();
+    double cap = options.numberIfGiven(CAP).orElse(TargetReading.UNLIMITED);
     List<TargetReading> readings = TargetRows.of(file);
     try {
-      if (isPlane) {
-        TargetPlane plane = TargetPlane.over(readings, objective, cap);
-        return answered(file, plane.buildUps(), plane.total(), plane.largest());
-      }
-      TargetLines lines = TargetLines.over(readings, objective, cap);
-      return answered(file, lines.buildUps(), lines.total(), lines.largest());
+      return switch (surface) {
+        case PLANE -> {
+          TargetPlane plane = TargetPlane.over(readings, objective, cap);
+          yield answered(file, plane.buildUps(), plane.total(), plane.largest());
+        }
+        case LINES -> {
+          TargetLines lines = TargetLines.over(readings, objective, cap);
+          yield answered(file, lines.buildUps(), lines.total(), lines.largest());
+        }
+      };
     } catch (NoTargetException none) {
       throw clash(file, none);
     }
@@ -79,7 +91,7 @@ final class PlaneLeveler {
             file.name(),
             0,
             "",
-            "infeasible: nothing straight meets these bounds together; the wood stays, and each of the others would have to give %s in"
+            "nothing straight fits all of these limits; the wood stays, and each of the others would have to give %s in"
                 .formatted(Shown.plain(none.lacking()))));
     for (NoTargetException.Clash clash : none.clashes()) {
       String column =

@@ -1,15 +1,14 @@
 package sheathwright.job.solve;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import sheathwright.cutting.CannotBeCutException;
 import sheathwright.cutting.Patience;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Shown;
+import sheathwright.figure.Units;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 import sheathwright.sheathing.layout.CutList;
@@ -22,30 +21,27 @@ final class SheetCutter {
   private static final List<Field<Figure<Length>>> SIDES =
       List.of(PieceRows.length("width_in", "Width"), PieceRows.length("height_in", "Height"));
 
-  static final Map<String, String> PRESETS = presets();
+  private static final SolverOption<Figure<Length>> SHEET_WIDTH =
+      new SolverOption<>(side("sheet_width_in", "Sheet width"), "96");
+  private static final SolverOption<Figure<Length>> SHEET_HEIGHT =
+      new SolverOption<>(side("sheet_height_in", "Sheet height"), "48");
+  private static final SolverOption<Figure<Length>> ON_HAND =
+      new SolverOption<>(side("on_hand_in", "Offcuts on hand"), "");
 
-  private static final double LARGEST = 1_000;
+  static final List<SolverOption<?>> OPTIONS =
+      List.of(SHEET_WIDTH, SHEET_HEIGHT, SolverOptions.KERF, ON_HAND, SolverOptions.SECONDS);
 
   private SheetCutter() {}
 
-  private static Map<String, String> presets() {
-    Map<String, String> presets = new LinkedHashMap<>();
-    presets.put("sheet_width_in", "96");
-    presets.put("sheet_height_in", "48");
-    presets.put("kerf_in", "1/8");
-    presets.put("on_hand_in", "");
-    presets.put("seconds", "10");
-    return presets;
+  private static Field<Figure<Length>> side(String name, String label) {
+    return Field.number(name, label, Units.INCH, 1, 1_000);
   }
 
   static SolvedTable cut(CsvFile file, SolverOptions options, Patience patience) {
-    StockSheet sheet =
-        new StockSheet(
-            options.number("sheet_width_in", 1, LARGEST),
-            options.number("sheet_height_in", 1, LARGEST));
-    double kerf = options.number("kerf_in", 0, 2);
+    StockSheet sheet = new StockSheet(options.number(SHEET_WIDTH), options.number(SHEET_HEIGHT));
+    double kerf = options.number(SolverOptions.KERF);
     List<StockSheet> onHand =
-        options.rectangles("on_hand_in", 1, LARGEST).stream()
+        options.rectangles(ON_HAND).stream()
             .map(sides -> new StockSheet(sides[0], sides[1]))
             .toList();
     List<PieceRows.Alike> rows = PieceRows.of(file, SIDES);

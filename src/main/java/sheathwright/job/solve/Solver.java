@@ -1,5 +1,6 @@
 package sheathwright.job.solve;
 
+import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleFunction;
 import sheathwright.cutting.Patience;
@@ -9,31 +10,31 @@ import sheathwright.job.table.CsvFile;
 /** A function over a whole table, which no line of it can answer alone. */
 public enum Solver {
   /** Pieces out of sheets. */
-  CUT_SHEETS(SheetCutter.PRESETS) {
+  CUT_SHEETS(SheetCutter.OPTIONS) {
     @Override
     SolvedTable solved(CsvFile file, SolverOptions options, DoubleFunction<Patience> patience) {
-      return SheetCutter.cut(file, options, patience.apply(options.seconds()));
+      return SheetCutter.cut(file, options, patience.apply(options.number(SolverOptions.SECONDS)));
     }
   },
   /** Pieces out of sticks. */
-  CUT_STOCK(StickCutter.PRESETS) {
+  CUT_STOCK(StickCutter.OPTIONS) {
     @Override
     SolvedTable solved(CsvFile file, SolverOptions options, DoubleFunction<Patience> patience) {
-      return StickCutter.cut(file, options, patience.apply(options.seconds()));
+      return StickCutter.cut(file, options, patience.apply(options.number(SolverOptions.SECONDS)));
     }
   },
   /** The surface over readings that needs the least build-up. */
-  LEVEL_PLANE(PlaneLeveler.PRESETS) {
+  LEVEL_PLANE(PlaneLeveler.OPTIONS) {
     @Override
     SolvedTable solved(CsvFile file, SolverOptions options, DoubleFunction<Patience> patience) {
       return PlaneLeveler.leveled(file, options);
     }
   };
 
-  private final Map<String, String> presets;
+  private final List<SolverOption<?>> options;
 
-  Solver(Map<String, String> presets) {
-    this.presets = presets;
+  Solver(List<SolverOption<?>> options) {
+    this.options = options;
   }
 
   abstract SolvedTable solved(
@@ -66,6 +67,6 @@ public enum Solver {
    */
   public SolvedTable solve(
       CsvFile file, Map<String, String> typed, DoubleFunction<Patience> patience) {
-    return solved(file, new SolverOptions(typed, presets), patience);
+    return solved(file, new SolverOptions(typed, options), patience);
   }
 }

@@ -2,119 +2,98 @@ package sheathwright.job.solve;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import sheathwright.catalog.Numbers;
+import java.util.Optional;
+import sheathwright.catalog.TypedCell;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.RefusedException;
-import sheathwright.figure.Unit;
+import sheathwright.figure.Source;
+import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
+import sheathwright.job.table.Field;
 
 /** What was typed after a solver's table: {@code kerf_in=1/8 stock_ft=8,10,12}. */
 final class SolverOptions {
 
+  /** How long a search may take. */
+  static final SolverOption<Figure<Ratio>> SECONDS =
+      new SolverOption<>(Field.number("seconds", "Time limit", Units.RATIO, 0.1, 3_600), "10");
+
+  /** What a saw takes. */
+  static final SolverOption<Figure<Length>> KERF =
+      new SolverOption<>(Field.number("kerf_in", "Saw cut", Units.INCH, 0, 2), "1/8");
+
   private final Map<String, String> given;
-  private final Map<String, String> presets;
 
   /**
    * @param given what was typed, by name
-   * @param presets every option that the solver knows, with what it is when it is not typed
+   * @param known every option that the solver knows
    */
-  SolverOptions(Map<String, String> given, Map<String, String> presets) {
-    this.presets = presets;
+  SolverOptions(Map<String, String> given, List<SolverOption<?>> known) {
     this.given = given;
+    List<String> names = known.stream().<String>map(SolverOption::name).toList();
     given.forEach(
         (name, value) -> {
-          if (!presets.containsKey(name)) {
+          if (!names.contains(name)) {
             throw new RefusedException(
                 "\"%s=%s\" is not an option of this solver; it has %s"
-                    .formatted(name, value, described(presets)));
+                    .formatted(name, value, described(known)));
           }
         });
   }
 
-  private static String described(Map<String, String> presets) {
-    List<String> described = new ArrayList<>();
-    presets.forEach((name, preset) -> described.add(name + "=" + preset));
-    return String.join(", ", described);
+  private static String described(List<SolverOption<?>> known) {
+    return String.join(
+        ", ", known.stream().map(option -> option.name() + "=" + option.preset()).toList());
   }
 
-  private String text(String name) {
-    return given.getOrDefault(name, presets.get(name));
+  private String text(SolverOption<?> option) {
+    return given.getOrDefault(option.name(), option.preset());
   }
 
-  /** How long a search may take. */
-  double seconds() {
-    return number("seconds", 0.1, 3_600);
+  /** What an option is: typed, or its preset. */
+  <T extends Traced> T of(SolverOption<T> option) {
+    return read(option, text(option));
   }
 
-  /** One of some words. */
-  String word(String name, List<String> words) {
-    String word = text(name).strip().toLowerCase(Locale.ROOT);
-    if (!words.contains(word)) {
-      throw new RefusedException(
-          "%s is \"%s\"; it must be %s".formatted(name, text(name), String.join(" or ", words)));
-    }
-    return word;
+  /** The same as a plain number in the option's unit. */
+  double number(SolverOption<? extends Figure<?>> option) {
+    return of(option).value();
   }
 
-  /** A number within limits; another one if it is left blank. */
-  double numberOr(double blank, String name, double least, double most) {
-    return text(name).isBlank() ? blank : number(name, least, most);
+  /** A number that need not be typed. */
+  Optional<Double> numberIfGiven(SolverOption<? extends Figure<?>> option) {
+    return text(option).isBlank() ? Optional.empty() : Optional.of(number(option));
   }
 
-  /** A number within limits. */
-  double number(String name, double least, double most) {
-    return within(name, text(name), least, most);
-  }
-
-  /** Several numbers within limits, commas between. */
-  List<Double> numbers(String name, double least, double most) {
-    List<Double> numbers = new ArrayList<>();
-    for (String part : text(name).split(",")) {
-      if (!part.isBlank()) {
-        numbers.add(within(name, part, least, most));
-      }
-    }
-    return numbers;
+  /** Several numbers, commas between. */
+  List<Double> numbers(SolverOption<? extends Figure<?>> option) {
+    return parts(option).stream().map(part -> read(option, part).value()).toList();
   }
 
   /** Several rectangles, width first: {@code 48x24,30x30}. */
-  List<double[]> rectangles(String name, double least, double most) {
+  List<double[]> rectangles(SolverOption<? extends Figure<?>> option) {
     List<double[]> rectangles = new ArrayList<>();
-    for (String part : text(name).split(",")) {
-      if (!part.isBlank()) {
-        String[] sides = part.split("x");
-        if (sides.length != 2) {
-          throw new RefusedException(
-              "%s: \"%s\" is not a rectangle; write width x height, such as 48x24"
-                  .formatted(name, part.strip()));
-        }
-        rectangles.add(
-            new double[] {
-              within(name, sides[0], least, most), within(name, sides[1], least, most)
-            });
+    for (String part : parts(option)) {
+      String[] sides = part.split("x");
+      if (sides.length != 2) {
+        throw new TypedCell(option.name(), part)
+            .refused(
+                "\"%s\" is not a rectangle; write width x height, such as 48x24"
+                    .formatted(part.strip()));
       }
+      rectangles.add(new double[] {read(option, sides[0]).value(), read(option, sides[1]).value()});
     }
     return rectangles;
   }
 
-  private static double within(String name, String text, double least, double most) {
-    Unit<?> unit = name.equals("seconds") ? Units.RATIO : Units.endingOf(name);
-    double number;
-    try {
-      number = Numbers.read(text, unit);
-    } catch (RefusedException unreadable) {
-      throw new RefusedException(name + ": " + unreadable.getMessage());
-    }
-    if (number < least || number > most) {
-      throw new RefusedException(
-          "%s is %s; it must be from %s to %s"
-              .formatted(
-                  name,
-                  text.strip(),
-                  sheathwright.figure.Shown.plain(least),
-                  sheathwright.figure.Shown.plain(most)));
-    }
-    return number;
+  private List<String> parts(SolverOption<?> option) {
+    return List.of(text(option).split(",")).stream().filter(part -> !part.isBlank()).toList();
+  }
+
+  private static <T extends Traced> T read(SolverOption<T> option, String text) {
+    return option.field().read(option.name(), text, Source.GIVEN);
   }
 }

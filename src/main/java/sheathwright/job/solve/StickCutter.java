@@ -7,9 +7,7 @@ import static java.util.stream.Collectors.joining;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import sheathwright.cutting.CannotBeCutException;
@@ -23,8 +21,10 @@ import sheathwright.cutting.stick.StickPlan;
 import sheathwright.cutting.stick.StockLength;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Shown;
+import sheathwright.figure.Units;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 
@@ -33,7 +33,17 @@ final class StickCutter {
 
   private static final Field<Figure<Length>> LENGTH = PieceRows.length("length_in", "Length");
 
-  static final Map<String, String> PRESETS = presets();
+  private static final SolverOption<Figure<Length>> STOCK =
+      new SolverOption<>(Field.number("stock_ft", "Stick lengths", Units.FOOT, 0.5, 100), "");
+  private static final SolverOption<Figure<Money>> PRICE =
+      new SolverOption<>(Field.number("stock_usd", "Their prices", Units.USD, 0, 100_000), "");
+  private static final SolverOption<Figure<Length>> TRIM =
+      new SolverOption<>(Field.number("trim_in", "Trim off each end", Units.INCH, 0, 24), "0");
+  private static final SolverOption<Figure<Length>> ON_HAND =
+      new SolverOption<>(Field.number("on_hand_in", "Offcuts on hand", Units.INCH, 1, 1_200), "");
+
+  static final List<SolverOption<?>> OPTIONS =
+      List.of(STOCK, PRICE, SolverOptions.KERF, TRIM, ON_HAND, SolverOptions.SECONDS);
 
   private static final int CENTS = 2;
 
@@ -47,11 +57,11 @@ final class StickCutter {
   private final CommonUnit dollars;
 
   private StickCutter(CsvFile file, SolverOptions options) {
-    stock = options.numbers("stock_ft", 0.5, 100);
-    prices = options.numbers("stock_usd", 0, 100_000);
-    onHand = options.numbers("on_hand_in", 1, 1_200);
-    kerf = options.number("kerf_in", 0, 2);
-    trim = options.number("trim_in", 0, 24);
+    stock = options.numbers(STOCK);
+    prices = options.numbers(PRICE);
+    onHand = options.numbers(ON_HAND);
+    kerf = options.number(SolverOptions.KERF);
+    trim = options.number(TRIM);
     if (stock.size() != prices.size() || stock.isEmpty()) {
       throw new RefusedException(
           "stock_ft names %d lengths and stock_usd %d prices; each length takes one price: stock_ft=8,10,12 stock_usd=4.10,5.35,6.60"
@@ -83,17 +93,6 @@ final class StickCutter {
     return CommonUnit.of(
         DoubleStream.concat(DoubleStream.of(kerf, trim), DoubleStream.concat(had, wanted))
             .toArray());
-  }
-
-  private static Map<String, String> presets() {
-    Map<String, String> presets = new LinkedHashMap<>();
-    presets.put("stock_ft", "");
-    presets.put("stock_usd", "");
-    presets.put("kerf_in", "1/8");
-    presets.put("trim_in", "0");
-    presets.put("on_hand_in", "");
-    presets.put("seconds", "10");
-    return presets;
   }
 
   static SolvedTable cut(CsvFile file, SolverOptions options, Patience patience) {

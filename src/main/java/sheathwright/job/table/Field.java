@@ -1,15 +1,13 @@
 package sheathwright.job.table;
 
-import java.util.List;
 import java.util.Optional;
 import sheathwright.catalog.Columns;
-import sheathwright.catalog.Nearest;
-import sheathwright.catalog.Numbers;
-import sheathwright.catalog.Parameter;
+import sheathwright.catalog.TypedCell;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity;
+import sheathwright.figure.Refusal;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
@@ -176,19 +174,45 @@ public record Field<T extends Traced>(
     };
   }
 
-  /** The input that a cell's text stands for, under a name of its own in the workbook. */
-  Traced read(String cellName, String text, Source source) {
+  /**
+   * The input that a cell's text stands for.
+   *
+   * @param cellName its name in a workbook
+   * @throws RefusedException with what was given and what is allowed
+   */
+  public T read(String cellName, String text, Source source) {
     String given = text.strip();
-    form.tooLong(given)
-        .ifPresent(
-            message -> {
-              throw new RefusedException(message);
-            });
+    if (given.isEmpty()) {
+      throw missing();
+    }
+    TypedCell cell = new TypedCell(name, given);
+    Optional<String> tooLong = form.tooLong(given);
+    if (tooLong.isPresent()) {
+      throw cell.refused(tooLong.get());
+    }
+    return as(
+        switch (form) {
+          case NUMBER -> Figure.input(cellName, cell.number(unit, limits), unit, limits, source);
+          case WORD -> Choice.input(cellName, cell.option(options), source);
+          case DATE -> Choice.input(cellName, date(cell), source);
+          case NAME, LINE, TEXT -> Choice.input(cellName, given, source);
+        });
+  }
+
+  private static String date(TypedCell cell) {
+    try {
+      return Dates.read(cell.text()).toString();
+    } catch (RefusedException none) {
+      throw cell.refused(none.getMessage());
+    }
+  }
+
+  private RefusedException missing() {
     return switch (form) {
-      case NUMBER -> number(cellName, given, source);
-      case WORD -> word(cellName, given, source);
-      case DATE -> Choice.input(cellName, Dates.read(given).toString(), source);
-      case NAME, LINE, TEXT -> Choice.input(cellName, given, source);
+      case NUMBER -> TypedCell.missing(name, unit, limits);
+      case WORD -> TypedCell.missing(name, options);
+      case DATE, NAME, LINE, TEXT ->
+          new RefusedException(Refusal.missing(name, allowed()).reason());
     };
   }
 
@@ -197,29 +221,5 @@ public record Field<T extends Traced>(
     return value instanceof Figure<?> figure
         ? usual.question(text.strip(), figure)
         : Optional.empty();
-  }
-
-  private Traced number(String cellName, String given, Source source) {
-    Figure<?> figure = Figure.input(cellName, Numbers.read(given, unit), unit, limits, source);
-    figure
-        .refusal()
-        .ifPresent(
-            outside -> {
-              throw new RefusedException("%s is given; it must be %s".formatted(given, allowed()));
-            });
-    return figure;
-  }
-
-  private Traced word(String cellName, String given, Source source) {
-    return Parameter.option(given, options)
-        .map(option -> Choice.input(cellName, option, source))
-        .orElseThrow(() -> noSuchWord(given));
-  }
-
-  private RefusedException noSuchWord(String given) {
-    List<String> words = Choice.wordsOf(options);
-    return new RefusedException(
-        "\"%s\" is given%s; it must be one of %s"
-            .formatted(given, Nearest.asked(given, words), String.join(", ", words)));
   }
 }

@@ -1,6 +1,7 @@
 package sheathwright.job.table;
 
 import java.util.List;
+import sheathwright.catalog.TypedCell;
 import sheathwright.figure.RefusedException;
 
 /** Where the rows of a table come from: a CSV file, or whatever else has headings over lines. */
@@ -24,4 +25,17 @@ public interface RowSource {
    * @throws RefusedException if it is too long, or could be one number or another
    */
   String readable(String cell);
+
+  /**
+   * A cell under a column's name, to be read.
+   *
+   * @throws RefusedException if it is too long, or could be one number or another
+   */
+  default TypedCell typed(String column, String cell) {
+    try {
+      return new TypedCell(column, readable(cell));
+    } catch (RefusedException unclear) {
+      throw new TypedCell(column, cell).refused(unclear.getMessage());
+    }
+  }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import sheathwright.catalog.Nearest;
+import sheathwright.catalog.TypedCell;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
@@ -28,20 +29,16 @@ public final class TableReader {
    * A table of two columns, the first of which names what stands in the second.
    *
    * @param file the table
-   * @param keyColumn heading of the first
-   * @param valueColumn heading of the second
+   * @param keys its headings
    * @param prefix begins the names of its cells in a workbook
    * @param suffix ends them
    * @param groups what may stand in it: a group is given whole or, where it is optional, not at all
    */
   public Map<String, Input> keyed(
-      RowSource file,
-      String keyColumn,
-      String valueColumn,
-      String prefix,
-      String suffix,
-      List<Group> groups) {
+      RowSource file, Keys keys, String prefix, String suffix, List<Group> groups) {
     Map<String, Input> inputs = new LinkedHashMap<>();
+    String keyColumn = keys.key();
+    String valueColumn = keys.value();
     List<String> both = List.of(keyColumn, valueColumn);
     TableColumns columns = columns(file, both, both, TableColumns::isNote, NOTE);
     if (!columns.missing().isEmpty()) {
@@ -84,12 +81,12 @@ public final class TableReader {
             problem(file, line, keyColumn, message.formatted(field.name(), group.needed()));
           }
         } else if (field.isRequired() && group.isAsked(isGiven)) {
-          problems.add(
-              new Problem(
-                  file.name(),
-                  line == null ? 0 : line.number(),
-                  line == null ? "" : valueColumn,
-                  "%s is missing: %s".formatted(field.name(), field.label())));
+          if (line == null) {
+            String message = "%s is missing: %s".formatted(field.name(), field.label());
+            problems.add(new Problem(file.name(), 0, "", message));
+          } else {
+            read(file, line, valueColumn, field, field.name(), "");
+          }
         }
       }
     }
@@ -130,7 +127,7 @@ public final class TableReader {
         if (!text.isBlank()) {
           row.put(field.name(), read(file, line, field.name(), field, field.name(), text));
         } else if (field.isRequired()) {
-          problem(file, line, field.name(), "it is empty: " + field.label());
+          read(file, line, field.name(), field, field.name(), text);
         }
       }
       rows.add(new Row(line, row));
@@ -160,7 +157,8 @@ public final class TableReader {
   }
 
   public void problem(RowSource file, RowSource.Line line, String column, String message) {
-    problems.add(new Problem(file.name(), line.number(), column, message));
+    String said = TypedCell.under(column, message);
+    problems.add(new Problem(file.name(), line.number(), column, said));
   }
 
   public void raiseProblems() {
@@ -181,19 +179,20 @@ public final class TableReader {
       Field<?> field,
       String cellName,
       String text) {
-    String which = column.equals(field.name()) ? "" : field.name() + ": ";
     try {
       Source source =
           Source.given(new Source.Cell(file.name(), line.number(), column, field.name()));
-      String readable = field.form() == Field.Form.NUMBER ? file.readable(text) : text;
+      boolean isNumber = field.form() == Field.Form.NUMBER;
+      String readable = isNumber ? file.typed(field.name(), text).text() : text;
       Traced value = field.read(cellName, readable, source);
       field
           .question(text, value)
-          .map(question -> new Problem(file.name(), line.number(), column, which + question))
+          .map(question -> TypedCell.under(column, field.name() + ": " + question))
+          .map(question -> new Problem(file.name(), line.number(), column, question))
           .ifPresent(questions::add);
       return value;
     } catch (RefusedException wrong) {
-      problem(file, line, column, which + wrong.getMessage());
+      problem(file, line, column, wrong.getMessage());
       return null;
     }
   }

@@ -40,7 +40,7 @@ public final class LevelActions {
    *
    * @param buildUp from the wood up to the target, negative where the wood is higher, -24 in to 24
    *     in
-   * @param thresholds what may stay, and what a strip makes up
+   * @param thresholds what is left alone, and what a shim strip makes up
    * @param truss whether it is a truss
    * @return leave, shim, sister, plane or stop
    * @throws RefusedException if a number lies outside its range
@@ -59,7 +59,7 @@ public final class LevelActions {
     var strip =
         most.onlyIf(
                 most.isAtLeast(stays),
-                "shim_in, the most that a strip makes up, is less than leave_in, the most that stays;"
+                "shim_in, the most that a shim strip makes up, is less than leave_in, the most that is left alone;"
                     + " 1/8 and 3/8 are usual")
             .as("most_shim_in", Units.INCH);
     var isTruss = truss.choice().argument("truss");

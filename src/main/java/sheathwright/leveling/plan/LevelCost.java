@@ -99,7 +99,7 @@ public record LevelCost(
     }
     return cost.onlyIf(
             priced.isAtLeast(plan.totals().sisters()),
-            "not every stick has a price; give one for each of the lengths that the sisters need")
+            "not every stick has a price; give one for each length that the sisters need")
         .as("sisters_of_" + plan.plane() + "_usd", Units.USD, Source.ARITHMETIC);
   }
 }

@@ -14,8 +14,8 @@ import sheathwright.wood.LumberSize;
 /**
  * What the user wants of a leveling plan.
  *
- * @param leave the most that may stay, low or high, 0 in to 1 in
- * @param shim the most that a strip makes up, 0 in to 1 in
+ * @param leave the most deviation left alone, low or high, 0 in to 1 in
+ * @param shim the most that a shim strip makes up, 0 in to 1 in
  * @param truss whether they are trusses and no rafters
  * @param sisters how sisters are cut and nailed
  * @param shims how strips are cut and nailed through
@@ -47,8 +47,8 @@ public record LevelRules(
   /** What says what is done to a rafter and where, read. */
   Plain plain(Reading reading) {
     return new Plain(
-        reading.number("what may stay", leave, Units.INCH),
-        reading.number("what a strip makes up", shim, Units.INCH),
+        reading.number("the most deviation that is left alone", leave, Units.INCH),
+        reading.number("the most that a shim strip makes up", shim, Units.INCH),
         reading.word("truss", truss),
         sisters.plain(reading));
   }

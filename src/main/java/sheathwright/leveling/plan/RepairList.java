@@ -96,7 +96,7 @@ public final class RepairList {
   }
 
   private void add(ShimStrip strip) {
-    String steep = strip.gradual().value() == YesNo.YES ? "" : "; grows thicker too fast";
+    String steep = strip.gradual().value() == YesNo.YES ? "" : "; tapers too fast";
     String thin = strip.thin().value() == YesNo.YES ? "; thin: felt, shingle or plywood" : "";
     String nail = "; nails of at least %s".formatted(strip.nail());
     lines.add(

@@ -46,7 +46,7 @@ public final class Shims {
    * @param thickness of the strip under the sheet
    */
   public record Strip(
-      @Column(value = "shim_in", least = 0, most = 3, rule = "over about 1/2 take a sister")
+      @Column(value = "shim_in", least = 0, most = 3, rule = "over about 1/2 use a sister")
           Figure<Length> thickness) {
 
     public Strip {

@@ -58,7 +58,7 @@ public final class SisterLaps {
       @Column(value = "least_lap_in", preset = "2-1/2") Figure<Length> leastLap) {
     var height =
         buildUp.within(
-            "build_up_in", Units.INCH, Limits.between(0, 12, "the greatest along the sister"));
+            "build_up_in", Units.INCH, Limits.between(0, 12, "the most anywhere along the sister"));
     var least = leastLap.within("least_lap_in", Units.INCH, SisterRules.LEAST_LAP);
     var depths = sizes.depths();
 

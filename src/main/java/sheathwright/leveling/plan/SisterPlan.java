@@ -1,5 +1,6 @@
 package sheathwright.leveling.plan;
 
+import sheathwright.catalog.Assumed;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.Columns;
 import sheathwright.figure.Figure;
@@ -25,8 +26,10 @@ public record SisterPlan(
             least = 0,
             most = 2,
             rule = "3/8 is usual, 1/8 for flat metal pans")
+        @Assumed("3/8")
         Figure<Length> tolerance,
-    @Column(value = "lap_in", least = 0, most = 120, rule = "24 is usual") Figure<Length> lap,
+    @Column(value = "lap_in", least = 0, most = 120, rule = "24 is usual") @Assumed("24")
+        Figure<Length> lap,
     @Column(value = "sister_size", preset = "2x6") OneOf<LumberSize> size,
     @Column(value = "nail_spacing_in", preset = "12", least = 2, most = 48, rule = "12 is usual")
         Figure<Length> nailSpacing,

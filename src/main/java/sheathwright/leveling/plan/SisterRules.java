@@ -59,8 +59,8 @@ public record SisterRules(
   /** What says where a sister lies, read. */
   Plain plain(Reading reading) {
     return new Plain(
-        reading.number("the tolerance of sisters", tolerance, Units.INCH),
-        reading.number("the lap of sisters", lap, Units.INCH),
+        reading.number("the drop that needs no sister", tolerance, Units.INCH),
+        reading.number("how far sisters run past the drop", lap, Units.INCH),
         reading.word("full bearing", fullBearing) == YesNo.YES);
   }
 }

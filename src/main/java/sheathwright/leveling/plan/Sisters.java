@@ -1,5 +1,6 @@
 package sheathwright.leveling.plan;
 
+import sheathwright.catalog.Assumed;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.catalog.Marked;
@@ -66,7 +67,7 @@ public final class Sisters {
   public static SisterStock sisterStock(
       @Narrowed(column = "sag_in", least = 0, most = MOST_SAG, rule = SAG_RULE) SaggedSpan rafter,
       SisterPlan plan,
-      @Column(value = "rafter_count", unit = "piece") Figure<Pieces> rafterCount) {
+      @Column(value = "rafter_count", unit = "piece") @Assumed("1") Figure<Pieces> rafterCount) {
     var depth = DressedSizes.width(plan.size()).as("sister_depth_in", Units.INCH);
     var measured = rafter.sag().within("sag_in", Units.INCH, Limits.between(0, MOST_SAG, SAG_RULE));
     var full = rafter.span();
@@ -91,7 +92,7 @@ public final class Sisters {
         measured
             .onlyIf(
                 sound,
-                "sag_in is %s, not less than the depth of a %s sister: set to the string it would not lie against the old rafter at mid-length; take a deeper one"
+                "sag_in is %s, not less than the depth of a %s sister: set to the string it would not lie against the old rafter at mid-length; use a deeper one"
                     .formatted(measured, plan.size().choice()))
             .as("drop_in", Units.INCH);
 
@@ -132,7 +133,7 @@ public final class Sisters {
    * @param pieces sticks to buy
    * @param nails in all
    * @param endOffset how far the sister's top stands above the old rafter at its ends
-   * @param nearMiss what the next shorter stock lacks, if that is under an inch, else zero
+   * @param nearMiss how much too short the next shorter stock is, if under an inch, else zero
    */
   public record SisterStock(
       @Column(value = "length_ft", marked = Marked.DOWN) Figure<Length> length,

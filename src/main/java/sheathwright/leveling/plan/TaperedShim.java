@@ -20,7 +20,7 @@ public record TaperedShim(
     @Column(value = "length_ft", least = 0.1, most = 40, rule = "station to station")
         Figure<Length> length) {
 
-  private static final String THICKNESS_RULE = "nothing missing is 0";
+  private static final String THICKNESS_RULE = "0 where nothing is missing";
   private static final Columns COLUMNS = Columns.of(TaperedShim.class);
 
   public TaperedShim {

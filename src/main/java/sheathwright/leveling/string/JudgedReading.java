@@ -80,6 +80,6 @@ public record JudgedReading(
             reading.rafter(),
             reading.up(),
             reading.drop(),
-            isSuspect() ? ", its neighbors say %s: read it again".formatted(expected) : "");
+            isSuspect() ? ", its neighbors say %s: recheck it".formatted(expected) : "");
   }
 }

@@ -54,7 +54,7 @@ public record StringLine(
     Figure<Length> place = up.in(Units.FOOT).minus(start).in(Units.FOOT);
     if (place.value() < 0 || place.value() > length.value()) {
       throw new RefusedException(
-          "rafter %s is read at %s, beyond the string, which runs from %s over %s"
+          "rafter %s was read at %s, past the string, which starts at %s and is %s long"
               .formatted(rafter, up, start, length),
           List.of(up, start, length));
     }

@@ -28,9 +28,10 @@ public record SuspicionRules(Figure<Ratio> multiple, Figure<Length> floor, Figur
   /** Every rule, read. */
   Plain plain(Reading reading) {
     return new Plain(
-        reading.number("the multiple of suspicion", multiple, Units.RATIO),
-        reading.number("the floor of suspicion", floor, Units.INCH),
-        reading.number("the part of the drops beside", part, Units.RATIO));
+        reading.number("how many times the usual deviation is suspect", multiple, Units.RATIO),
+        reading.number("the deviation below which no reading is suspect", floor, Units.INCH),
+        reading.number(
+            "the part of the drops beside it that a reading may deviate", part, Units.RATIO));
   }
 
   /** Five times the usual departure, a quarter of an inch, two fifths: our own numbers. */

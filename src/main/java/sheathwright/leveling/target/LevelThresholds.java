@@ -9,8 +9,8 @@ import sheathwright.figure.Quantity.Length;
 /**
  * How far a rafter may lie off the target before something is done to it.
  *
- * @param leave the most that may stay, low or high
- * @param shim the most that a strip makes up
+ * @param leave the most deviation left alone, low or high
+ * @param shim the most that a shim strip makes up
  */
 public record LevelThresholds(
     @Column(value = "leave_in", preset = "1/8", least = 0, most = 1, rule = "1/8 is usual")

@@ -53,7 +53,7 @@ public final class NoTargetException extends RuntimeException {
 
   private NoTargetException(List<Clash> clashes, double lacking) {
     super(
-        "infeasible: each of these bounds but the wood would have to give %s in: %s"
+        "nothing straight fits: each of these limits but the wood would have to give %s in: %s"
             .formatted(
                 Shown.plain(lacking),
                 clashes.stream().map(Clash::toString).collect(joining("; "))));

@@ -88,7 +88,7 @@ public final class Targets {
       double most = Math.min(reading.most(), asked.cap());
       if (buildUp > most || buildUp < reading.least() && reading.least() > 0) {
         throw new RefusedException(
-            "%s: the string asks for %s in of build-up, beyond its bounds; bring the rafters to lines or a plane"
+            "%s: the string calls for %s in of build-up, outside its limits; bring the rafters to lines or a plane"
                 .formatted(reading.name(), Shown.plain(buildUp)),
             List.of(points.get(buildUps.size()).z()));
       }

@@ -121,6 +121,10 @@ final class Arguments {
       return Piece.of(each.java(), each.figure());
     }
     Piece piece = expression(argument);
+    if (piece.value() instanceof Number number && countsOnly(unit)) {
+      Amount counted = Amount.of(String.valueOf(number), unit, 0, 0);
+      return Piece.of(counted.java(), counted.figure());
+    }
     if (piece.value() instanceof Number number) {
       if (!unit.equals(Units.RATIO)) {
         throw new Unreadable(
@@ -140,6 +144,11 @@ final class Arguments {
           "%s is %s; it must be %s".formatted(label, told(argument, piece), numberOf(unit)));
     }
     return piece;
+  }
+
+  /** Whether a unit only counts, so that a bare number can mean nothing else. */
+  private static boolean countsOnly(Unit<?> unit) {
+    return unit.isCount() || unit.equals(Units.NAILS_PER_SHEET);
   }
 
   /** What was given; a name with what it holds. */

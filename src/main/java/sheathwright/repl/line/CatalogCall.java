@@ -84,7 +84,8 @@ final class CatalogCall {
     give(parameter.orElseThrow(() -> names.unknown(argument.name(), argument.at())), argument);
   }
 
-  private void give(Parameter parameter, Tree.Argument argument) {
+  /** Takes an argument for a parameter. */
+  void give(Parameter parameter, Tree.Argument argument) {
     give(parameter, arguments.forParameter(parameter, label(parameter), argument), argument);
   }
 
@@ -219,32 +220,39 @@ final class CatalogCall {
     Parameter parameter = argument.parameters().get(0);
     return given.containsKey(parameter)
         ? given.get(parameter)
-        : leftOut(parameter).map(Left::noted).orElseThrow();
+        : leftOut(parameter).map(left -> noted(parameter, left)).orElseThrow();
   }
 
-  /** What stands for a parameter that was left out, and how the answer says so. */
-  private record Left(Piece piece, Runnable note) {
+  /** What stands for a parameter that was left out, and whether the job has given it. */
+  record Left(Piece piece, boolean isGiven) {
 
-    Piece noted() {
-      note.run();
-      return piece;
+    @Override
+    public String toString() {
+      return shown(piece.value());
     }
   }
 
-  private Optional<Left> leftOut(Parameter parameter) {
+  private Piece noted(Parameter parameter, Left left) {
+    String said = label(parameter) + " " + left;
+    if (left.isGiven()) {
+      notes.given(said);
+    } else {
+      notes.assumed(said);
+    }
+    return left.piece();
+  }
+
+  /** What stands for a parameter as long as it is left out. */
+  Optional<Left> leftOut(Parameter parameter) {
     Optional<String> fact = Fact.of(card, parameter).map(Fact::variable).filter(around::has);
     if (fact.isPresent()) {
-      Piece piece = Piece.of(fact.get(), around.value(fact.get()));
-      return Optional.of(
-          new Left(piece, () -> notes.given(label(parameter) + " " + shown(piece.value()))));
+      return Optional.of(new Left(Piece.of(fact.get(), around.value(fact.get())), true));
     }
     String text = parameter.isRequired() ? assumed(parameter) : parameter.preset();
     if (text.isEmpty()) {
       return Optional.empty();
     }
-    Piece piece = Arguments.preset(parameter, text);
-    return Optional.of(
-        new Left(piece, () -> notes.assumed(label(parameter) + " " + shown(piece.value()))));
+    return Optional.of(new Left(Arguments.preset(parameter, text), false));
   }
 
   private String assumed(Parameter parameter) {
@@ -278,12 +286,15 @@ final class CatalogCall {
     return value instanceof OneOf<?> word ? word.choice().toString() : String.valueOf(value);
   }
 
-  private static String label(Parameter parameter) {
+  /** A parameter in words. */
+  static String label(Parameter parameter) {
     return Shown.inWords(parameter.column());
   }
 
   /** What an answer says beside its numbers: the facts that it took, and what it assumed. */
   static final class Notes {
+
+    private static final int WIDTH = 78; // they stand two to the right, in 80
 
     private final Set<String> given = new LinkedHashSet<>();
     private final Set<String> assumed = new LinkedHashSet<>();
@@ -298,13 +309,15 @@ final class CatalogCall {
 
     List<String> lines() {
       List<String> lines = new ArrayList<>();
-      if (!given.isEmpty()) {
-        lines.add("given: " + String.join(", ", given));
-      }
-      if (!assumed.isEmpty()) {
-        lines.add("assumed: " + String.join(", ", assumed));
-      }
+      add(lines, "given: ", given);
+      add(lines, "assumed: ", assumed);
       return lines;
+    }
+
+    private static void add(List<String> lines, String what, Set<String> each) {
+      if (!each.isEmpty()) {
+        lines.addAll(Shown.wrapped(what + String.join(", ", each), WIDTH, "", "  "));
+      }
     }
   }
 }

@@ -1,6 +1,5 @@
 package sheathwright.repl.line;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -20,7 +19,6 @@ final class DirectRoad {
 
   private static final Pattern SPOKEN_LENGTH =
       Pattern.compile("\\d+\\s*[-–]\\s*\\d+(?:[ -]\\d+)?(?:\\s*/\\s*\\d+)?");
-  private static final int LEAST_LETTERS = 2;
 
   private final Around around;
   private final Notes notes;
@@ -86,8 +84,7 @@ final class DirectRoad {
       double number = Lengths.inches(text);
       return Piece.of(Shown.plain(number), number);
     }
-    List<Enum<?>> named = Trade.named(text);
-    return named.isEmpty() ? beyond() : word(text, named, plain.at());
+    return Trade.spoken(text, plain.at()).orElseThrow(Beyond::new);
   }
 
   private static Piece text(Tree.Text text) {
@@ -107,25 +104,7 @@ final class DirectRoad {
     if (constant.isPresent()) {
       return constant.get();
     }
-    String word = name.name();
-    boolean isSpoken =
-        word.length() > LEAST_LETTERS && word.equals(word.toUpperCase(java.util.Locale.ROOT));
-    List<Enum<?>> named = isSpoken ? Trade.named(word) : List.of();
-    return named.isEmpty() ? beyond() : word(word, named, name.at());
-  }
-
-  /** A word of the trade where nothing says which kind is due: it must be of one kind alone. */
-  private static Piece word(String said, List<Enum<?>> named, int at) {
-    if (named.size() > 1) {
-      throw new Unreadable(
-          at,
-          "%s could be %s: write which, or use it where one of them is due"
-              .formatted(
-                  said,
-                  String.join(
-                      " or ", named.stream().map(option -> Trade.option(option).java()).toList())));
-    }
-    return Trade.option(named.get(0));
+    return Trade.spoken(name.name(), name.at()).orElseThrow(Beyond::new);
   }
 
   private Piece call(Tree.Call call) {

@@ -62,6 +62,20 @@ enum Fact {
         .findFirst();
   }
 
+  /** A variable as it is told: one that holds a fact, as given. */
+  static String saidName(String variable) {
+    return Arrays.stream(values())
+        .filter(fact -> fact.variable().equals(variable))
+        .findFirst()
+        .map(fact -> "given " + fact.word())
+        .orElse(variable);
+  }
+
+  /** The fact of this name, if it is one. */
+  static Optional<Fact> called(String name) {
+    return Arrays.stream(values()).filter(fact -> fact.word().equals(name)).findFirst();
+  }
+
   /** Every other name of the fact's columns: the two spacings are one fact. */
   List<String> columns() {
     return columns;

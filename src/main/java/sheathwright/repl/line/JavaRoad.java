@@ -2,11 +2,13 @@ package sheathwright.repl.line;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import sheathwright.catalog.Argument;
 import sheathwright.catalog.Card;
 import sheathwright.figure.Amounts;
 import sheathwright.figure.Figure;
 import sheathwright.repl.line.CatalogCall.Notes;
+import sheathwright.repl.line.Parser.Beyond;
 import sheathwright.repl.line.Reader.Around;
 import sheathwright.repl.line.Reading.Places;
 import sheathwright.repl.line.Token.Kind;
@@ -17,9 +19,13 @@ import sheathwright.repl.line.Token.Kind;
  */
 final class JavaRoad {
 
+  private static final Pattern JAVA_NUMBER =
+      Pattern.compile("(?i)0[xb][0-9a-f_]+l?|[0-9_]*\\.?[0-9_]*(?:e[-+]?\\d+)?[dfl]?");
+
   private final Around around;
   private final Notes notes;
   private final Arguments arguments = new Arguments(this::piece);
+  private final Arguments known = new Arguments(this::knownPiece);
 
   JavaRoad(Around around, Notes notes) {
     this.around = around;
@@ -30,6 +36,27 @@ final class JavaRoad {
   String java(String line, List<Token> tokens, Places places) {
     Written written = new Written(line, tokens, places, 0, line.length());
     return written.all(false);
+  }
+
+  /** An argument with what it is, where that can be told without running the line. */
+  private Piece knownPiece(Tree.Argument argument) {
+    try {
+      return new DirectRoad(around, notes).piece(argument.tree());
+    } catch (Beyond java) {
+      return piece(argument);
+    }
+  }
+
+  /** What was given once, for a parameter of this name; the answer says so. */
+  private Optional<Piece> fact(String name) {
+    return Fact.called(name)
+        .filter(fact -> around.has(fact.variable()))
+        .map(
+            fact -> {
+              Object value = around.value(fact.variable());
+              notes.given(fact.word() + " " + value);
+              return Piece.of(fact.variable(), value);
+            });
   }
 
   private Piece piece(Tree.Argument argument) {
@@ -81,6 +108,8 @@ final class JavaRoad {
           next = takeAmount(amount.get(), next);
         } else if (isCall(next)) {
           next = takeCall(next);
+        } else if (solvedBy(next).isPresent()) {
+          next = takeSolved(next);
         } else {
           takeToken(next, isExact);
           next++;
@@ -119,8 +148,15 @@ final class JavaRoad {
               && token.text().matches("\\d+")
               && tokens.get(index - 2).text().matches("\\d+");
       boolean isPlain = line.startsWith(token.text(), token.from());
+      boolean isSpoken =
+          token.kind() == Kind.NUMBERED
+              || token.kind() == Kind.NUMBER && !JAVA_NUMBER.matcher(token.text()).matches();
+      Optional<Piece> spoken =
+          isSpoken ? Trade.spoken(token.text(), token.from()) : Optional.empty();
       if (isBelow) {
         replace(token.from(), token.to(), token.text() + ".0");
+      } else if (spoken.isPresent()) {
+        replace(token.from(), token.to(), spoken.get().java());
       } else if (!isPlain) {
         replace(token.from(), token.to(), token.text());
       }
@@ -214,6 +250,58 @@ final class JavaRoad {
         }
       }
       return true;
+    }
+
+    /**
+     * The class of ours whose method a name before a bracket is: a word that is solved, a maker.
+     */
+    private Optional<Class<?>> solvedBy(int index) {
+      boolean isName =
+          tokens.get(index).kind() == Kind.WORD
+              && index + 1 < tokens.size()
+              && tokens.get(index + 1).is("(")
+              && Brackets.closing(tokens, index + 1) > 0;
+      if (!isName) {
+        return Optional.empty();
+      }
+      if (index > 0 && tokens.get(index - 1).is(".")) {
+        return calledOn(index);
+      }
+      boolean isFree = index == 0 || !tokens.get(index - 1).is("::");
+      boolean isOwn =
+          around.isOwn(tokens.get(index).text()) || index > 0 && isDeclared(tokens.get(index - 1));
+      return isFree && !isOwn ? SolvedWords.of(tokens.get(index).text()) : Optional.empty();
+    }
+
+    /**
+     * What a method is called on, if that is a variable that holds one of our things, or a type.
+     */
+    private Optional<Class<?>> calledOn(int index) {
+      boolean isPlain =
+          index > 1
+              && tokens.get(index - 2).kind() == Kind.WORD
+              && (index == 2 || !tokens.get(index - 3).is("."));
+      String of = isPlain ? tokens.get(index - 2).text() : "";
+      if (around.has(of) && around.value(of) != null) {
+        Class<?> type = around.value(of).getClass();
+        return Optional.<Class<?>>of(type)
+            .filter(each -> each.getPackageName().startsWith("sheathwright"));
+      }
+      return around.isOwn(of) ? Optional.empty() : Trade.type(of);
+    }
+
+    private int takeSolved(int index) {
+      int close = Brackets.closing(tokens, index + 1);
+      String name = tokens.get(index).text();
+      List<Tree.Argument> said = Parser.arguments(line, tokens, index + 1, close);
+      Optional<String> written =
+          Members.written(solvedBy(index).orElseThrow(), name, said, known, JavaRoad.this::fact);
+      if (written.isEmpty()) {
+        write(index + 1, close + 1, false);
+      } else {
+        replace(tokens.get(index).from(), tokens.get(close).to(), written.get());
+      }
+      return close + 1;
     }
 
     private void replace(int from, int end, String text) {

@@ -3,18 +3,13 @@ package sheathwright.repl.line;
 import static java.util.stream.Collectors.joining;
 
 import java.lang.reflect.Constructor;
-import java.lang.reflect.Executable;
 import java.lang.reflect.Field;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
-import java.lang.reflect.ParameterizedType;
-import java.lang.reflect.Type;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import sheathwright.figure.OneOf;
 import sheathwright.repl.line.Parser.Beyond;
 
 /** Calls what Java declares: methods of an answer, makers of things, parts of a record. */
@@ -23,6 +18,14 @@ final class Members {
   private static final String OURS = "sheathwright";
 
   private Members() {}
+
+  /** What was given once for all calls, under the name that a parameter has for it. */
+  interface Facts {
+
+    Facts NONE = name -> Optional.empty();
+
+    Optional<Piece> called(String name);
+  }
 
   /** A part of an answer, or a constant of a type. */
   static Piece part(Piece of, String name) {
@@ -49,16 +52,16 @@ final class Members {
     }
     for (Method method : type.getMethods()) {
       if (method.getName().equals(name)
-          && method.getParameterCount() == said.size()
           && Modifier.isStatic(method.getModifiers()) == isStatic
           && method.getReturnType() != void.class) {
-        Optional<List<Piece>> pieces = fitting(method, said, arguments);
-        if (pieces.isPresent()) {
-          String java = listed(pieces.get(), of.operand() + "." + name);
-          return called(method, isStatic ? null : of.value(), java, values(pieces.get()));
+        Optional<Fitting> fitting = Fitting.of(method, said, arguments, Facts.NONE);
+        if (fitting.isPresent()) {
+          String java = listed(fitting.get(), of.operand() + "." + name);
+          return called(method, isStatic ? null : of.value(), java, fitting.get().values());
         }
       }
     }
+    checkNames(type, name, said);
     throw new Beyond();
   }
 
@@ -67,13 +70,12 @@ final class Members {
       Class<?> words, String name, List<Tree.Argument> said, Arguments arguments) {
     for (Method method : words.getMethods()) {
       if (method.getName().equals(name)
-          && method.getParameterCount() == said.size()
           && Modifier.isStatic(method.getModifiers())
           && method.getReturnType() != void.class) {
-        Optional<List<Piece>> pieces = fitting(method, said, arguments);
-        if (pieces.isPresent()) {
+        Optional<Fitting> fitting = Fitting.of(method, said, arguments, Facts.NONE);
+        if (fitting.isPresent()) {
           return Optional.of(
-              called(method, null, listed(pieces.get(), name), values(pieces.get())));
+              called(method, null, listed(fitting.get(), name), fitting.get().values()));
         }
       }
     }
@@ -83,12 +85,10 @@ final class Members {
   /** A thing, made with its constructor. */
   static Piece made(Class<?> type, List<Tree.Argument> said, Arguments arguments) {
     for (Constructor<?> constructor : type.getConstructors()) {
-      if (constructor.getParameterCount() == said.size()) {
-        Optional<List<Piece>> pieces = fitting(constructor, said, arguments);
-        if (pieces.isPresent()) {
-          return made(
-              type, listed(pieces.get(), "new " + type.getSimpleName()), values(pieces.get()));
-        }
+      Optional<Fitting> fitting = Fitting.of(constructor, said, arguments, Facts.NONE);
+      if (fitting.isPresent()) {
+        return made(
+            type, listed(fitting.get(), "new " + type.getSimpleName()), fitting.get().values());
       }
     }
     throw new Beyond();
@@ -129,60 +129,42 @@ final class Members {
         : new IllegalStateException(thrown.getCause().getMessage(), thrown.getCause());
   }
 
-  private static Optional<List<Piece>> fitting(
-      Executable called, List<Tree.Argument> said, Arguments arguments) {
-    List<Piece> pieces = new ArrayList<>();
-    for (int i = 0; i < said.size(); i++) {
-      Optional<Piece> piece = fitting(called.getGenericParameterTypes()[i], said.get(i), arguments);
-      if (piece.isEmpty()) {
-        return Optional.empty();
+  /**
+   * How Java says a call that only the running program makes.
+   *
+   * @param facts what was given once, by the name that a parameter has for it
+   * @return nothing if no argument fits, so that Java may say what is wrong
+   * @throws Unreadable if arguments have names and none of the methods takes them
+   */
+  static Optional<String> written(
+      Class<?> type, String name, List<Tree.Argument> said, Arguments arguments, Facts facts) {
+    for (Method method : type.getMethods()) {
+      if (method.getName().equals(name)) {
+        Optional<Fitting> fitting = Fitting.of(method, said, arguments, facts);
+        if (fitting.isPresent()) {
+          return Optional.of(listed(fitting.get(), name));
+        }
       }
-      pieces.add(piece.get());
     }
-    return Optional.of(pieces);
+    checkNames(type, name, said);
+    return Optional.empty();
   }
 
-  /** An argument as a method takes it; nothing if it does not. */
-  private static Optional<Piece> fitting(Type due, Tree.Argument said, Arguments arguments) {
-    if (said.isNamed()) {
-      return Optional.empty();
+  /** Refuses arguments with names that no method of this name has; Java could only misread them. */
+  private static void checkNames(Class<?> type, String name, List<Tree.Argument> said) {
+    String takes =
+        Arrays.stream(type.getMethods())
+            .filter(method -> method.getName().equals(name))
+            .map(Fitting::names)
+            .distinct()
+            .collect(joining("; or "));
+    Optional<Tree.Argument> named = said.stream().filter(Tree.Argument::isNamed).findFirst();
+    if (named.isPresent() && !takes.isEmpty()) {
+      throw new Unreadable(named.get().at(), "%s takes %s".formatted(name, takes));
     }
-    Class<? extends Enum<?>> options = options(due);
-    Optional<Piece> option = options == null ? Optional.empty() : Arguments.option(options, said);
-    if (option.isPresent()) {
-      return option;
-    }
-    Piece piece = arguments.expression(said);
-    Class<?> wanted =
-        (Class<?>)
-            (due instanceof ParameterizedType kind
-                ? kind.getRawType()
-                : due instanceof Class<?> ? due : Object.class);
-    Object value = piece.value();
-    if (wanted == double.class && value instanceof Number number) {
-      return Optional.of(Piece.of(piece.java(), number.doubleValue()));
-    }
-    boolean fits =
-        wanted.isInstance(value)
-            || wanted == int.class && value instanceof Integer
-            || wanted == boolean.class && value instanceof Boolean;
-    return fits ? Optional.of(piece) : Optional.empty();
   }
 
-  @SuppressWarnings("unchecked") // where an argument is a OneOf, it is one of an enum
-  private static Class<? extends Enum<?>> options(Type due) {
-    Type word =
-        due instanceof ParameterizedType kind && kind.getRawType() == OneOf.class
-            ? kind.getActualTypeArguments()[0]
-            : due;
-    return word instanceof Class<?> type && type.isEnum() ? (Class<? extends Enum<?>>) type : null;
-  }
-
-  private static String listed(List<Piece> pieces, String name) {
-    return name + pieces.stream().map(Piece::java).collect(joining(", ", "(", ")"));
-  }
-
-  private static Object[] values(List<Piece> pieces) {
-    return pieces.stream().map(Piece::value).toArray();
+  private static String listed(Fitting fitting, String name) {
+    return name + fitting.pieces().stream().map(Piece::java).collect(joining(", ", "(", ")"));
   }
 }

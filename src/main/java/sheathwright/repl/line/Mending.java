@@ -25,7 +25,8 @@ import sheathwright.figure.Units;
 
 /**
  * Puts the traced operation where the compiler says that an operator does not fit, and asks an
- * answer whether it holds where Java wants yes or no.
+ * answer whether it holds where Java wants yes or no; a name that Java does not know and the trade
+ * does becomes the word that it is, and a part of an answer is asked for as Java does.
  */
 public final class Mending {
 
@@ -40,6 +41,9 @@ public final class Mending {
       Pattern.compile("bad operand type (.*) for unary operator '(\\S)'.*", Pattern.DOTALL);
   private static final Pattern TO_BOOLEAN =
       Pattern.compile("incompatible types: (.*) cannot be converted to boolean.*", Pattern.DOTALL);
+  private static final Pattern HIDDEN = Pattern.compile("\\w+ has private access in .*");
+  private static final Pattern UNKNOWN =
+      Pattern.compile("cannot find symbol\\s+symbol:\\s+variable (\\w+)(?:\\s.*)?", Pattern.DOTALL);
   private static final Pattern PLAIN_NUMBER =
       Pattern.compile("int|double|long|float|Integer|Double");
   private static final Pattern NEVER_ASKED =
@@ -71,12 +75,26 @@ public final class Mending {
   /**
    * A line of Java with one fault mended; nothing if it is of another kind.
    *
-   * @throws Unreadable if the operator has no meaning there
+   * @throws Unreadable if the operator has no meaning there, or a word of the trade has two
    */
   public static Optional<String> mended(String source, Fault fault) {
     Matcher condition = TO_BOOLEAN.matcher(fault.message());
     if (condition.matches() && !NEVER_ASKED.matcher(condition.group(1)).matches()) {
       return Optional.of(asked(source, fault.from(), fault.to()));
+    }
+    Matcher unknown = UNKNOWN.matcher(fault.message());
+    boolean isPart =
+        unknown.matches()
+            && source.substring(fault.from(), fault.to()).endsWith("." + unknown.group(1))
+            && Character.isLowerCase(unknown.group(1).charAt(0));
+    if (isPart || HIDDEN.matcher(fault.message()).matches()) {
+      return Optional.of(source.substring(0, fault.to()) + "()" + source.substring(fault.to()));
+    }
+    if (unknown.matches()) {
+      return Trade.spoken(unknown.group(1), fault.from())
+          .map(
+              word ->
+                  source.substring(0, fault.from()) + word.java() + source.substring(fault.to()));
     }
     return new Mending(source, "class S { void m() { ", ";}}")
         .operator(fault)

@@ -1,10 +1,13 @@
 package sheathwright.repl.line;
 
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import sheathwright.catalog.Argument;
 import sheathwright.catalog.Card;
 import sheathwright.catalog.Nearest;
@@ -13,15 +16,17 @@ import sheathwright.figure.Units;
 
 /**
  * What each parameter of a function may be called: its column, the column less its unit, or the
- * first words of it where no other column of the function begins so.
+ * first or the last words of it where no other column of the function has them.
  */
-final class ParameterNames {
+public final class ParameterNames {
 
+  private static final Pattern WORD_BEHIND = Pattern.compile("_([a-z0-9])");
   private static final Map<Card, ParameterNames> READ =
       new java.util.concurrent.ConcurrentHashMap<>();
 
   private final Card card;
   private final Map<String, Parameter> parameters = new LinkedHashMap<>();
+  private final Map<String, Parameter> written = new LinkedHashMap<>();
   private final Map<String, Argument.Thing> things = new LinkedHashMap<>();
   private final Map<String, Which> kinds = new LinkedHashMap<>();
 
@@ -37,6 +42,7 @@ final class ParameterNames {
         .forEach(parameter -> name(withoutUnit(parameter), parameter));
     all.forEach(this::nameByFact);
     all.forEach(this::nameByBeginning);
+    all.forEach(this::nameByEnd);
     all.stream().filter(this::isTheOnlyPitch).forEach(pitch -> name("pitch", pitch));
     card.arguments().forEach(this::addThing);
     for (Parameter kind : all) {
@@ -49,11 +55,13 @@ final class ParameterNames {
     }
   }
 
-  static ParameterNames of(Card card) {
+  /** The names in one function. */
+  public static ParameterNames of(Card card) {
     return READ.computeIfAbsent(card, ParameterNames::new);
   }
 
-  Optional<Parameter> parameter(String name) {
+  /** The parameter that is called so, if one is and no other. */
+  public Optional<Parameter> parameter(String name) {
     return Optional.ofNullable(parameters.get(folded(name)));
   }
 
@@ -85,7 +93,7 @@ final class ParameterNames {
   }
 
   /** The name of a parameter that is quickest to type and still whole words. */
-  String shortest(Parameter parameter) {
+  public String shortest(Parameter parameter) {
     Optional<Fact> fact = Fact.of(card, parameter);
     return fact.map(Fact::word)
         .filter(word -> parameter(word).filter(parameter::equals).isPresent())
@@ -93,12 +101,30 @@ final class ParameterNames {
         .orElse(parameter.column());
   }
 
+  /**
+   * The shortest name of a parameter that begins so, with its words joined as they are typed there;
+   * nothing if none does.
+   */
+  public Optional<String> beginning(String typed, Parameter parameter) {
+    return written.entrySet().stream()
+        .filter(name -> name.getValue().equals(parameter))
+        .flatMap(name -> Stream.of(name.getKey(), camel(name.getKey())))
+        .filter(name -> name.startsWith(typed))
+        .min(Comparator.comparing(name -> folded(name).length()));
+  }
+
+  private static String camel(String name) {
+    return WORD_BEHIND.matcher(name).replaceAll(word -> word.group(1).toUpperCase(Locale.ROOT));
+  }
+
   private boolean isAlone(String withoutUnit) {
     return card.parameters().stream().filter(p -> withoutUnit(p).equals(withoutUnit)).count() == 1;
   }
 
   private void name(String name, Parameter parameter) {
-    parameters.putIfAbsent(folded(name), parameter);
+    if (parameters.putIfAbsent(folded(name), parameter) == null) {
+      written.put(name, parameter);
+    }
   }
 
   private void nameByFact(Parameter parameter) {
@@ -123,6 +149,22 @@ final class ParameterNames {
         name(beginning, parameter);
       }
     }
+  }
+
+  private void nameByEnd(Parameter parameter) {
+    List<String> words = List.of(withoutUnit(parameter).split("_"));
+    for (int i = 1; i < words.size(); i++) {
+      String end = String.join("_", words.subList(i, words.size()));
+      if (!beginsAnother(end, parameter) && !endsAnother(end, parameter)) {
+        name(end, parameter);
+      }
+    }
+  }
+
+  private boolean endsAnother(String end, Parameter parameter) {
+    return card.parameters().stream()
+        .filter(other -> other != parameter)
+        .anyMatch(other -> ("_" + withoutUnit(other)).endsWith("_" + end));
   }
 
   private boolean beginsAnother(String beginning, Parameter parameter) {

@@ -2,6 +2,7 @@ package sheathwright.repl.line;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Traced;
@@ -39,12 +40,21 @@ public final class Reader {
     return reading;
   }
 
+  /** What the last line became as it was compiled: declared, its operators and words mended. */
+  public void compiled(String java) {
+    last = java;
+  }
+
   /**
    * Reads a line that was typed before, which {@code show java} does not tell of.
    *
    * @throws Unreadable if it has no one meaning any more
    */
   public Reading again(String line) {
+    return around.ran(() -> reading(line));
+  }
+
+  private Reading reading(String line) {
     List<Token> tokens = Lexer.tokens(line);
     if (Lexer.isUnreadable(tokens) || tokens.isEmpty()) {
       return new Reading.Compiled(line, List.of(), new Places());
@@ -57,9 +67,14 @@ public final class Reader {
     }
   }
 
+  /** A variable as it is told: a fact that was given under the name that it was given by. */
+  public static String saidName(String variable) {
+    return Fact.saidName(variable);
+  }
+
   /** What a line becomes in Java. */
   public String java(String line) {
-    return again(line).java();
+    return reading(line).java();
   }
 
   /** Whether a text is whole by itself, so that the compiler need not be asked. */
@@ -204,5 +219,10 @@ public final class Reader {
 
     /** Classes whose static methods are words of the prompt. */
     List<Class<?>> words();
+
+    /** Reads a line, and evaluates it with that, so that the user can stop it. */
+    default <T> T ran(Supplier<T> reading) {
+      return reading.get();
+    }
   }
 }

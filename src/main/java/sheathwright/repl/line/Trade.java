@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -24,58 +25,66 @@ import sheathwright.figure.Units;
 /** Every name that the library brings along: functions, kinds of things, their constants, words. */
 final class Trade {
 
-  private static final Map<String, Card> CARDS = new HashMap<>();
-  private static final Map<String, Class<?>> TYPES = new HashMap<>();
-  private static final Map<String, List<Field>> CONSTANTS = new HashMap<>();
-  private static final Set<Class<? extends Enum<?>>> OPTIONS = new LinkedHashSet<>();
+  /** All names together, gathered when the first is looked for: most lines only call a function. */
+  private static final class Gathered {
 
-  static {
-    for (Card card : Catalog.shipped().cards()) {
-      CARDS.put(card.name(), card);
-      CARDS.put(card.method().getName(), card);
-      addType(card.method().getDeclaringClass());
-      for (Argument argument : card.arguments()) {
-        argument.things().forEach(Trade::add);
+    private static final Gathered ALL = new Gathered();
+
+    private final Map<String, Class<?>> types = new HashMap<>();
+    private final Map<String, List<Field>> constants = new HashMap<>();
+    private final Set<Class<? extends Enum<?>>> options = new LinkedHashSet<>();
+
+    private Gathered() {
+      for (Card card : Catalog.shipped().cards()) {
+        addType(card.method().getDeclaringClass());
+        for (Argument argument : card.arguments()) {
+          argument.things().forEach(this::add);
+        }
+        for (Parameter parameter : card.parameters()) {
+          if (parameter.options() != null && options.add(parameter.options())) {
+            add(parameter.options());
+          }
+        }
       }
-      for (Parameter parameter : card.parameters()) {
-        if (parameter.options() != null && OPTIONS.add(parameter.options())) {
-          add(parameter.options());
+      List.of(Amounts.class, Figure.class, Choice.class, Condition.class, Check.class)
+          .forEach(this::addType);
+      SolvedWords.things().forEach(this::addType);
+      add(Units.class);
+    }
+
+    private void addType(Class<?> type) {
+      types.put(type.getSimpleName(), type);
+    }
+
+    private void add(Class<?> type) {
+      if (types.put(type.getSimpleName(), type) == null) {
+        for (Field field : type.getFields()) {
+          if (Modifier.isStatic(field.getModifiers())) {
+            constants.computeIfAbsent(field.getName(), name -> new ArrayList<>()).add(field);
+          }
         }
       }
     }
-    List.of(Amounts.class, Figure.class, Choice.class, Condition.class, Check.class)
-        .forEach(Trade::addType);
-    add(Units.class);
   }
+
+  private static final int FEW_LETTERS = 2;
 
   private Trade() {}
 
-  private static void addType(Class<?> type) {
-    TYPES.put(type.getSimpleName(), type);
-  }
-
-  private static void add(Class<?> type) {
-    if (TYPES.put(type.getSimpleName(), type) == null) {
-      for (Field field : type.getFields()) {
-        if (Modifier.isStatic(field.getModifiers())) {
-          CONSTANTS.computeIfAbsent(field.getName(), name -> new ArrayList<>()).add(field);
-        }
-      }
-    }
-  }
-
   /** The library function that is called so, as tables write it or as Java does. */
   static Optional<Card> card(String name) {
-    return Optional.ofNullable(CARDS.get(name));
+    return Catalog.shipped()
+        .find(name)
+        .filter(card -> card.name().equals(name) || card.call().equals(name));
   }
 
   static Optional<Class<?>> type(String name) {
-    return Optional.ofNullable(TYPES.get(name));
+    return Optional.ofNullable(Gathered.ALL.types.get(name));
   }
 
   /** The one constant of this name. */
   static Optional<Piece> constant(String name) {
-    List<Field> fields = CONSTANTS.getOrDefault(name, List.of());
+    List<Field> fields = Gathered.ALL.constants.getOrDefault(name, List.of());
     return fields.size() == 1
         ? Optional.of(Piece.of(name, Amount.valueOf(fields.get(0))))
         : Optional.empty();
@@ -83,15 +92,36 @@ final class Trade {
 
   /** An option as Java says it: with its set where another set has a constant of the same name. */
   static Piece option(Enum<?> option) {
-    boolean isAlone = CONSTANTS.getOrDefault(option.name(), List.of()).size() == 1;
+    boolean isAlone = Gathered.ALL.constants.getOrDefault(option.name(), List.of()).size() == 1;
     String set = isAlone ? "" : option.getDeclaringClass().getSimpleName() + ".";
     return Piece.of(set + option.name(), option);
   }
 
+  /**
+   * The option that a word of the trade names by itself: in any case, but two letters only in
+   * capitals.
+   */
+  static Optional<Piece> spoken(String word, int at) {
+    boolean isSpoken =
+        word.length() > FEW_LETTERS
+            || word.length() == FEW_LETTERS && word.equals(word.toUpperCase(Locale.ROOT))
+            || !word.isEmpty() && !Character.isLetter(word.charAt(0));
+    List<Enum<?>> named = isSpoken ? named(word) : List.of();
+    if (named.size() > 1) {
+      throw new Unreadable(
+          at,
+          "%s could be %s: write which, or use it where one of them is due"
+              .formatted(
+                  word,
+                  String.join(" or ", named.stream().map(each -> option(each).java()).toList())));
+    }
+    return named.stream().findFirst().map(Trade::option);
+  }
+
   /** The options, each of another set, that a word names where no set is due. */
-  static List<Enum<?>> named(String word) {
+  private static List<Enum<?>> named(String word) {
     List<Enum<?>> named = new ArrayList<>();
-    for (Class<? extends Enum<?>> options : OPTIONS) {
+    for (Class<? extends Enum<?>> options : Gathered.ALL.options) {
       for (Enum<?> option : options.getEnumConstants()) {
         if (Spoken.names(word, option)) {
           named.add(option);

@@ -1,10 +1,9 @@
 package sheathwright.repl.shell;
 
-import java.lang.reflect.InvocationTargetException;
-import java.lang.reflect.Method;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 
@@ -17,9 +16,10 @@ public final class LineThread extends Thread {
   private static final long MILLIS_TO_STOP = 1500;
   private static final long MILLIS_TO_END = 100;
 
-  private final Method line;
+  private final Callable<?> line;
   private final CountDownLatch done = new CountDownLatch(1);
   private volatile boolean isStopped;
+  private Object made;
   private Throwable thrown;
 
   /** Raised in a line that was stopped. */
@@ -32,7 +32,7 @@ public final class LineThread extends Thread {
     }
   }
 
-  LineThread(ThreadGroup group, Method line) {
+  LineThread(ThreadGroup group, Callable<?> line) {
     super(group, "a line that was stopped");
     this.line = line;
     setDaemon(true);
@@ -57,11 +57,9 @@ public final class LineThread extends Thread {
   @Override
   public void run() {
     try {
-      line.invoke(null);
-    } catch (InvocationTargetException raised) {
-      thrown = raised.getCause();
-    } catch (IllegalAccessException | OutOfMemoryError | StackOverflowError failed) {
-      thrown = failed;
+      made = line.call();
+    } catch (Throwable raised) { // whatever it is, it is told where the line is waited for
+      thrown = raised;
     } finally {
       done.countDown();
     }
@@ -86,6 +84,11 @@ public final class LineThread extends Thread {
 
   boolean isStopped() {
     return isStopped;
+  }
+
+  /** What the line made, or null. */
+  Object made() {
+    return made;
   }
 
   /** What the line raised, or null. */

@@ -23,6 +23,7 @@ import sheathwright.figure.Amounts;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Unit;
+import sheathwright.repl.line.ParameterNames;
 
 /**
  * What could come next where the cursor stands: inside a call of the catalog only what fits the
@@ -84,32 +85,39 @@ public record Suggestions(String said, String prefix, List<Offer> offers) {
     }
     offers.addAll(held(variables, value -> true));
     return new Suggestions(
-        "type how a function begins, or help() for all of them by task", "", offers);
+        "type how a function begins, or help for all of them by task", "", offers);
   }
 
   private static Suggestions inCall(
       OpenCall call, Card card, String prefix, Map<String, Object> variables) {
-    Optional<Parameter> named = call.name().map(name -> parameter(card, name));
+    ParameterNames names = ParameterNames.of(card);
+    Optional<Parameter> named = call.name().flatMap(names::parameter);
     if (named.isPresent()) {
       Argument due = new Argument.Plain(named.get());
-      Argument whole =
-          card.arguments().stream()
-              .filter(each -> each.parameters().contains(named.get()))
-              .findFirst()
-              .orElse(due);
-      return fitting(said(card, whole, due), prefix, values(due, prefix, variables, true));
+      return fitting(said(card, named.get()), prefix, values(due, prefix, variables, true));
     }
-    boolean isPositional = call.names().isEmpty() && call.before().size() < card.arguments().size();
+    List<Parameter> done =
+        call.names().stream().flatMap(name -> names.parameter(name).stream()).toList();
+    boolean isPositional = done.isEmpty() && call.before().size() < card.arguments().size();
     Argument due = isPositional ? card.arguments().get(call.before().size()) : null;
     List<Offer> offers = new ArrayList<>();
     if (due != null) {
       offers.addAll(values(due, prefix, variables, false));
     }
-    card.parameters().stream()
-        .filter(parameter -> !call.names().contains(parameter.column()))
-        .map(parameter -> new Offer(parameter.column() + " = ", parameter.text()))
-        .forEach(offers::add);
-    return fitting(said(card, due, due), prefix, offers);
+    List<Parameter> open =
+        card.parameters().stream().filter(parameter -> !done.contains(parameter)).toList();
+    for (Parameter parameter : open) {
+      Optional<String> name =
+          prefix.isEmpty()
+              ? Optional.of(names.shortest(parameter))
+              : names.beginning(prefix, parameter);
+      name.ifPresent(each -> offers.add(new Offer(each + " = ", parameter.text())));
+    }
+    String said =
+        due != null
+            ? said(card, due)
+            : said(card, open.stream().filter(Parameter::isRequired).findFirst().orElse(null));
+    return fitting(said, prefix, offers);
   }
 
   private static Suggestions fitting(String said, String prefix, List<Offer> offers) {
@@ -123,12 +131,26 @@ public record Suggestions(String said, String prefix, List<Offer> offers) {
   }
 
   /** The whole call, the argument that is due between arrows, and below it what that is. */
-  private static String said(Card card, Argument marked, Argument told) {
+  private static String said(Card card, Argument due) {
     String call =
         card.arguments().stream()
-            .map(each -> each == marked ? ">" + each.javaName() + "<" : each.javaName())
+            .map(each -> marked(each.javaName(), each == due))
             .collect(joining(", ", card.call() + "(", ")"));
-    return told == null ? call : call + "\n  " + told.javaName() + ": " + told.text();
+    return call + "\n  " + due.javaName() + ": " + due.text();
+  }
+
+  /** The same for arguments by name; where nothing has to be given, none is marked. */
+  private static String said(Card card, Parameter due) {
+    ParameterNames names = ParameterNames.of(card);
+    String call =
+        card.parameters().stream()
+            .map(each -> marked(names.shortest(each), each.equals(due)))
+            .collect(joining(", ", card.call() + "(", ")"));
+    return due == null ? call : call + "\n  " + names.shortest(due) + ": " + due.text();
+  }
+
+  private static String marked(String name, boolean isDue) {
+    return isDue ? ">" + name + "<" : name;
   }
 
   private static List<Offer> values(
@@ -219,13 +241,6 @@ public record Suggestions(String said, String prefix, List<Offer> offers) {
 
   private static boolean isStatic(Member member) {
     return Modifier.isStatic(member.getModifiers());
-  }
-
-  private static Parameter parameter(Card card, String name) {
-    return card.parameters().stream()
-        .filter(parameter -> parameter.column().equals(name) || parameter.javaName().equals(name))
-        .findFirst()
-        .orElse(null);
   }
 
   private static Optional<Card> card(String call) {

@@ -42,11 +42,16 @@ public record Mark(
     Box box = mark.seen(Reading.aside()).box();
     if (box.width() <= 0 || box.height() <= 0) {
       throw new RefusedException(
-          "mark %s is %s by %s; both must be more than 0, from its left and its lower side"
-              .formatted(key, width, height),
+          "%s is %s by %s; both must be more than 0, from its left and its lower side"
+              .formatted(("mark " + key).strip(), width, height),
           List.of(width, height));
     }
     return mark;
+  }
+
+  /** The same mark under a key, if it has none of its own. */
+  public Mark called(String name) {
+    return key.isEmpty() ? new Mark(name, found, along, up, width, height) : this;
   }
 
   /**
@@ -97,7 +102,7 @@ public record Mark(
 
   @Override
   public String toString() {
-    return "mark %s, %s, %s along and %s up, %s by %s"
-        .formatted(key, found, along, up, width, height);
+    return "%s, %s, %s along and %s up, %s by %s"
+        .formatted(("mark " + key).strip(), found, along, up, width, height);
   }
 }

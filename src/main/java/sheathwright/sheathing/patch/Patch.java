@@ -1,6 +1,7 @@
 package sheathwright.sheathing.patch;
 
 import java.util.List;
+import sheathwright.figure.Lengths;
 import sheathwright.roof.Box;
 
 /**
@@ -25,6 +26,21 @@ public record Patch(
     List<Piece> pieces,
     double blocking,
     boolean isNarrow) {
+
+  /** Where it lies, what its ends stand on, and which marks it cures. */
+  @Override
+  public String toString() {
+    return "P%d at %s along and %s up, %s by %s in, left %s, right %s; cures %s"
+        .formatted(
+            number,
+            Lengths.inFeetAndInches(box.left()),
+            Lengths.inFeetAndInches(box.bottom()),
+            Lengths.inInches(box.width()),
+            Lengths.inInches(box.height()),
+            left.words(),
+            right.words(),
+            String.join(", ", marks));
+  }
 
   /** What an end of a patch stands on. */
   public enum End {

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.Date;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -16,14 +15,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity;
 import sheathwright.figure.Refusal;
-import sheathwright.figure.Roll;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Step;
 import sheathwright.figure.Table;
@@ -41,8 +38,7 @@ public final class Book {
   private final Audience audience;
   private final XSSFWorkbook workbook = new XSSFWorkbook();
   private final Look look = new Look(workbook);
-  private final Names names = new Names();
-  private final DefinedNames defined = new DefinedNames();
+  private final Ranges ranges = new Ranges();
   private final Map<String, Tab> tabs = new LinkedHashMap<>();
   private final Map<Traced, Place> places = new LinkedHashMap<>();
   private final List<Traced> roots = new ArrayList<>();
@@ -52,7 +48,6 @@ public final class Book {
   private final Map<Traced, Place> inLists = new LinkedHashMap<>();
   private final Reached reached = new Reached();
   private final List<Solution> drawn = new ArrayList<>();
-  private final Map<Roll, Map<String, String>> lists = new IdentityHashMap<>();
   private final Map<Traced, String> called = new LinkedHashMap<>();
   private final List<Condition> repeats = new ArrayList<>();
   private boolean literalsAreInputs;
@@ -85,6 +80,11 @@ public final class Book {
 
   Look look() {
     return look;
+  }
+
+  /** The names of its cells and lists. */
+  Ranges ranges() {
+    return ranges;
   }
 
   /** A new tab; its lines are written later, its place among the tabs is taken now. */
@@ -154,8 +154,7 @@ public final class Book {
     }
     String own = value.isNamed() ? value.name() : "step_" + (row + 1);
     String wanted = called.getOrDefault(value, own);
-    Place place = new Place(tab.name(), row, column, names.taken(wanted, owner));
-    defined.define(place.name(), place.absolute());
+    Place place = ranges.cell(wanted, owner, tab, row, column);
     places.put(value, place);
     return place;
   }
@@ -190,55 +189,9 @@ public final class Book {
     unfinished.add(write);
   }
 
-  /** The name of one column of a list; two lists of one name are told apart. */
-  String range(Roll roll, String column) {
-    return lists.computeIfAbsent(roll, this::namesOf).get(column);
-  }
-
-  private Map<String, String> namesOf(Roll roll) {
-    Map<String, String> ranges = new HashMap<>();
-    roll.columns().forEach(column -> ranges.put(column, names.taken(roll.range(column), "second")));
-    return ranges;
-  }
-
-  void named(String name, Tab tab, int firstRow, int lastRow, int column) {
-    defined.define(name, range(tab, firstRow, column, lastRow, column));
-  }
-
-  /** Names the first column of some lines, and gives the name that it got. */
-  String named(String wanted, Tab tab, int firstRow, int lastRow) {
-    String name = names.taken(wanted, "second");
-    named(name, tab, firstRow, lastRow, 0);
-    return name;
-  }
-
   /** A page shows a table itself. */
   void printed(Table table) {
     printed.add(table.name());
-  }
-
-  void named(Table table, Tab tab, int head, int last, int first) {
-    define(table.keyRange(), range(tab, head + 1, 0, last, 0));
-    int values = first + table.keys().size();
-    int end = values + table.columns().size() - 1;
-    for (int i = 0; i < table.columns().size(); i++) {
-      String column = table.columnRange(table.columns().get(i));
-      define(column, range(tab, head + 1, values + i, last, values + i));
-    }
-    define(table.bodyRange(), range(tab, head + 1, values, last, end));
-    define(table.headRange(), range(tab, head, values, head, end));
-  }
-
-  private void define(String range, String cells) {
-    defined.define(Names.legal(range), cells);
-  }
-
-  private static String range(Tab tab, int firstRow, int firstColumn, int lastRow, int lastColumn) {
-    return "'%s'!%s:%s"
-        .formatted(
-            tab.name(),
-            new CellReference(firstRow, firstColumn, true, true).formatAsString(),
-            new CellReference(lastRow, lastColumn, true, true).formatAsString());
   }
 
   /** What may be written into an input, in words. */
@@ -297,7 +250,7 @@ public final class Book {
     closure.tables().stream()
         .filter(table -> !printed.contains(table.name()))
         .forEach(table -> PrintedTable.write(this, tables, table));
-    CellNotation notation = CellNotation.alone(this::place, guards, this::range);
+    CellNotation notation = CellNotation.alone(this::place, guards, ranges::of);
     unfinished.forEach(write -> write.accept(notation));
     drawings.forEach(Runnable::run);
     validations(new WordLists(this, tables));
@@ -354,7 +307,7 @@ public final class Book {
       for (String column : listing.roll().columns()) {
         if (listing.roll().cellsOf(column).stream()
             .anyMatch(value -> value.step().solution().isPresent())) {
-          solved.add(range(listing.roll(), column));
+          solved.add(ranges.of(listing.roll(), column));
         }
       }
     }
@@ -405,6 +358,6 @@ public final class Book {
   }
 
   private PackedBook packed() {
-    return new PackedBook(workbook, defined, tabs());
+    return new PackedBook(workbook, ranges.defined(), tabs());
   }
 }

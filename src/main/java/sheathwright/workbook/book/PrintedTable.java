@@ -59,6 +59,6 @@ final class PrintedTable {
       tab.raise(tab.next(), first, line);
       tab.skip(1);
     }
-    book.named(table, tab, head, tab.next() - 1, first);
+    book.ranges().named(table, tab, head, tab.next() - 1, first);
   }
 }

@@ -390,7 +390,8 @@ public final class Tab {
     for (int column = 0; column < headings.size(); column++) {
       boolean right = units.get(column) != null;
       text(next, column, headings.get(column), right ? Part.COLUMN_HEAD_RIGHT : Part.COLUMN_HEAD);
-      book.named(book.range(roll, roll.columns().get(column)), this, next + 1, last, column);
+      Ranges ranges = book.ranges();
+      ranges.named(ranges.of(roll, roll.columns().get(column)), this, next + 1, last, column);
     }
     row(next).height(LINE_HEIGHT * headingLines(headings) + 3);
     next = last + 1;

@@ -37,6 +37,6 @@ final class WordLists {
     for (String word : words) {
       tab.text(tab.line(), 0, word, Part.LABEL);
     }
-    return book.named(name + "_words", tab, first, tab.next() - 1);
+    return book.ranges().named(name + "_words", tab, first, tab.next() - 1);
   }
 }

@@ -61,7 +61,7 @@ final class ProofPage {
     framing.rafters().ifPresent(screening -> answers(tab, screening));
     tab.caution(Cautions.SISTERS);
     framing.rafters().ifPresent(screening -> deckOff(tab, screening, framing));
-    framing.sisters().ifPresent(sisters -> sisters(tab, sisters));
+    framing.sisters().ifPresent(sisters -> sisters(tab, sisters, framing));
     if (framing.rafters().isPresent()) {
       tab.heading("What the rafters' checks were made from");
       estimate.job().rafterFacts().forEach((label, value) -> tab.link(label, value, ""));
@@ -124,9 +124,9 @@ final class ProofPage {
         "planks that reach over three rafters or more");
   }
 
-  private static void sisters(Tab tab, SisterSizes sisters) {
+  private static void sisters(Tab tab, SisterSizes sisters, Framing framing) {
     tab.heading("Full-length sisters that would do");
-    tab.linkedVerdict("Beside it", sisters.decision());
+    framing.besideSisters().ifPresent(said -> tab.verdict("Beside it", said));
     tab.list(
         sisters.roll(),
         List.of("Size", "Old rafter", "Sister", "Sag", "Passes", "Stick", "Rank by price"),

@@ -6,8 +6,8 @@ import java.util.Map;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
 import sheathwright.job.Estimate;
-import sheathwright.job.LevelCutting;
 import sheathwright.job.Leveling;
+import sheathwright.job.StickCuts;
 import sheathwright.job.Survey;
 import sheathwright.job.SurveyedPlane;
 import sheathwright.leveling.string.FlatnessFinding;
@@ -172,7 +172,7 @@ final class SurveyPages {
     }
   }
 
-  private void cutting(LevelCutting cutting) {
+  private void cutting(StickCuts cutting) {
     rafters.heading("The sisters, stick by stick");
     rafters.note("Graded sticks, cut to length and never ripped; 1/8 in for each saw cut.");
     rafters.list(cutting.roll());

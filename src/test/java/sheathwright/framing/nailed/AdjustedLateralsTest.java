@@ -55,7 +55,7 @@ class AdjustedLateralsTest {
   @Test
   void lessThanSixDiameters_isRefused() {
     assertThat(adjusted(0.899, DURATION_TEN_YEARS, STAYS_DRY).refusal().orElseThrow().reason())
-        .startsWith("the nail reaches less than 6 diameters into the far piece");
+        .startsWith("the nail goes less than 6 diameters into the far piece");
   }
 
   @Test

@@ -55,9 +55,9 @@ class PartSisterReachesTest {
   void aRafterThatFailsAtItsSupports_isNotHelpedByAShortSister() {
     assertThat(reach(1000, 1.01).reach().refusal().orElseThrow().reason())
         .isEqualTo(
-            "the old rafter fails in shear or bearing at its supports, and a sister that ends short"
-                + " of them takes nothing off there: a licensed engineer decides; a sister would"
-                + " have to stand on both plates");
+            "the old rafter fails in shear or bearing at its supports, and a sister that stops short"
+                + " of them takes no load off there: a licensed engineer decides; a sister would"
+                + " have to bear on both plates");
     assertThat(reach(1000, 1).reach().refusal()).isEmpty();
   }
 }

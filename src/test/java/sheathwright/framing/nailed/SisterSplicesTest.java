@@ -108,7 +108,7 @@ class SisterSplicesTest {
   @Test
   void aBreakTooNearASupport_isRefused() {
     assertThat(splice(36.9, 10, 24, 3, 1).near().refusal().orElseThrow().reason())
-        .startsWith("the sister, centered on the break, would reach past a support");
+        .startsWith("the sister, centered on the break, would run past a support");
     assertThat(splice(37, 10, 24, 3, 1).near().refusal()).isEmpty();
   }
 }

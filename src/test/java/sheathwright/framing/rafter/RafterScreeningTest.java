@@ -280,6 +280,6 @@ class RafterScreeningTest {
     assertThat(deep.answer("governs")).isEqualTo("notch");
     assertThat(deep.number("longest_span_ft")).isZero();
     assertThat(roomy.with("notch_in", "5.5").refusal())
-        .contains("the notch leaves nothing of the rafter");
+        .contains("the seat cut leaves nothing of the rafter");
   }
 }

@@ -75,6 +75,6 @@ class SisterReactionsTest {
     assertThat(notched / whole).isCloseTo(Math.pow(5.5 / 4.5, 3), within(LAST_BITS));
     assertThat(reactions(NO, 1.375, 400).rafterShear().ratio().refusal()).isEmpty();
     assertThat(reactions(NO, 1.376, 400).rafterShear().ratio().refusal().orElseThrow().reason())
-        .startsWith("the notch over the seat of the rafter takes more than a quarter of its depth");
+        .startsWith("the seat cut of the rafter takes more than a quarter of its depth");
   }
 }

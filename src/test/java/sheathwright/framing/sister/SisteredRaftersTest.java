@@ -154,7 +154,6 @@ class SisteredRaftersTest {
   void existingLoad_isRefusedAboveTheDeadLoad() {
     assertThat(pair(30, 12, 13, NO).rafter().ratio().refusal().orElseThrow().reason())
         .isEqualTo(
-            "the load that lies on the rafter while the sister is nailed, existing_psf, is more"
-                + " than the whole dead load, dead_psf; give the part of it that is still there");
+            "the dead load in place when the sister is nailed, existing_psf, is more than the whole dead load, dead_psf; give the part of it that is still in place");
   }
 }

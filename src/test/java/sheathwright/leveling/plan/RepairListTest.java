@@ -30,7 +30,7 @@ class RepairListTest {
     assertThat(plan.decision().value()).isEqualTo(LevelDecision.ENGINEER_FIRST);
     assertThat(plan.framing().check().ok().holds()).isFalse();
     assertThat(RepairList.of(plan).lines().get(0))
-        .startsWith("STOP: the old rafters screen above")
+        .startsWith("STOP: the old rafters fail the screening")
         .contains("a licensed engineer decides before any leveling");
   }
 

@@ -49,6 +49,6 @@ class SisterRefusalsTest {
                 + ", not less than the depth of a "
                 + size
                 + " sister: set to the string it would not lie against the old rafter at"
-                + " mid-length; take a deeper one");
+                + " mid-length; use a deeper one");
   }
 }

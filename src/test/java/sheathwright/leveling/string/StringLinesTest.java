@@ -90,7 +90,7 @@ class StringLinesTest {
     assertThat(reading.drop().value()).isCloseTo(1.045, within(DIGITS));
     assertThatExceptionOfType(RefusedException.class)
         .isThrownBy(() -> line.read("A-1", Amounts.in(0), Amounts.in(6), Amounts.in(1)))
-        .withMessageContaining("beyond the string");
+        .withMessageContaining("past the string");
   }
 
   @Test

@@ -42,7 +42,7 @@ class TargetClashTest {
             new Clash(3, "ridge", Side.MOST, 0.25));
     assertThat(none)
         .hasMessage(
-            "infeasible: each of these bounds but the wood would have to give 0.375 in: eave, most build-up 0 in; crown, wood at 0.5 in; ridge, most build-up 0.25 in");
+            "nothing straight fits: each of these limits but the wood would have to give 0.375 in: eave, most build-up 0 in; crown, wood at 0.5 in; ridge, most build-up 0.25 in");
   }
 
   @Test

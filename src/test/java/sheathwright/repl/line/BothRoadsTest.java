@@ -4,15 +4,11 @@ import static java.util.stream.Collectors.joining;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.lang.reflect.Field;
-import java.net.URL;
-import java.net.URLClassLoader;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import javax.tools.ToolProvider;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sheathwright.catalog.Argument;
@@ -86,7 +82,7 @@ class BothRoadsTest {
     }
     source.append("}\n");
 
-    Class<?> exported = compiled(source.toString());
+    Class<?> exported = ExportedClass.compiled(folder, source.toString());
     for (int i = 0; i < direct.size(); i++) {
       Object java = exported.getMethod("line" + i).invoke(null);
       assertThat(told(java)).as(lines.get(i)).isEqualTo(told(direct.get(i)));
@@ -115,34 +111,14 @@ class BothRoadsTest {
       }
     }
     Class<?> exported =
-        compiled(
+        ExportedClass.compiled(
+            folder,
             IMPORTS.stream().map("import %s;\n"::formatted).collect(joining())
                 + "public class Exported {\n  public static Object cost() {\n"
                 + body
                 + "    return cost;\n  }\n}\n");
     assertThat(told(exported.getMethod("cost").invoke(null)))
         .isEqualTo(told(session.value("cost")));
-  }
-
-  private Class<?> compiled(String source) throws Exception {
-    Path file = Files.writeString(folder.resolve("Exported.java"), source);
-    java.io.ByteArrayOutputStream errors = new java.io.ByteArrayOutputStream();
-    int failed =
-        ToolProvider.getSystemJavaCompiler()
-            .run(
-                null,
-                null,
-                errors,
-                "-proc:none",
-                "-nowarn",
-                "-d",
-                folder.toString(),
-                "-cp",
-                System.getProperty("java.class.path"),
-                file.toString());
-    assertThat(failed).as(errors.toString()).isZero();
-    return new URLClassLoader(new URL[] {folder.toUri().toURL()}, getClass().getClassLoader())
-        .loadClass("Exported");
   }
 
   /** A value with all its working, so that not only the number is the same. */

@@ -52,7 +52,8 @@ class NamedCallsTest {
                     "rafterCheck(size = 2x6, species = SPF, grade = #2, spacing = 24 in, live = 20 psf, dead = 10 psf, span = 11-6 ft)")
                 .notes())
         .containsExactly(
-            "assumed: value set nds2018, load roof-live, deflection limit 180, bearing 1-1/2 in");
+            "assumed: value set nds2018, load roof-live, deflection limit 180, bearing",
+            "  1-1/2 in");
   }
 
   @Test

@@ -1,6 +1,7 @@
 package sheathwright.repl.tab;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static sheathwright.figure.Amounts.in;
 
 import java.util.ArrayList;
 import java.util.Iterator;
@@ -9,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import sheathwright.catalog.Catalog;
+import sheathwright.repl.line.Questions;
+import sheathwright.repl.line.Reader.Around;
 
 /** A form asks for what is due, keeps what stands there, and ends as a call that can be typed. */
 class FormTest {
@@ -16,9 +19,11 @@ class FormTest {
   private final List<String> asked = new ArrayList<>();
   private final List<String> said = new ArrayList<>();
 
-  private Optional<String> filled(Map<String, String> given, String... lines) {
+  private Optional<String> filled(
+      String function, Map<String, Object> variables, int columns, String... lines) {
     Iterator<String> typed = List.of(lines).iterator();
-    return new Form(Catalog.shipped().named("nails_per_sheet"), given)
+    Questions questions = new Questions(Catalog.shipped().named(function), holding(variables));
+    return new Form(questions, columns)
         .filled(
             question -> {
               asked.add(question);
@@ -27,35 +32,82 @@ class FormTest {
             said::add);
   }
 
+  private Optional<String> nails(Map<String, Object> variables, String... lines) {
+    return filled("nails_per_sheet", variables, 120, lines);
+  }
+
+  private static Around holding(Map<String, Object> variables) {
+    return new Around() {
+      @Override
+      public boolean has(String name) {
+        return variables.containsKey(name);
+      }
+
+      @Override
+      public Object value(String name) {
+        return variables.get(name);
+      }
+
+      @Override
+      public boolean isOwn(String name) {
+        return false;
+      }
+
+      @Override
+      public boolean isTyped(String name) {
+        return false;
+      }
+
+      @Override
+      public List<Class<?>> words() {
+        return List.of();
+      }
+    };
+  }
+
   @Test
-  void valuesAndKeptOnes_becomeTheNamedCall() {
-    assertThat(filled(Map.of("support_spacing_in", "24"), "", "6 in", "12", "", "", ""))
+  void whatIsTyped_becomesTheNamedCall_andWhatIsKeptIsLeftToTheCall() {
+    assertThat(nails(Map.of("given_spacing", in(24)), "", "6 in", "12", "", "", ""))
+        .contains("nailsPerSheet(edge_spacing = 6 in, field_spacing = 12 in)");
+  }
+
+  @Test
+  void aValueIsSaidAsInACall_aVariableOrASumToo() {
+    assertThat(nails(Map.of("gap", in(8)), "1' 4\"", "gap - 2 in", "gap + 4 in", "Yes", "", ""))
         .contains(
-            "nailsPerSheet(support_spacing_in = 24 in, edge_spacing_in = 6 in, field_spacing_in = 12 in)");
+            "nailsPerSheet(spacing = 1' 4\", edge_spacing = gap - 2 in, field_spacing = gap + 4 in, blocked_edges = Yes)");
   }
 
   @Test
   void eachLine_tellsUnitRangeChoicesAndWhatStandsThere() {
-    filled(Map.of("support_spacing_in", "24"), "", "6", "12", "yes", "", "");
+    nails(Map.of("given_spacing", in(24)), "", "6", "12", "yes", "", "");
     assertThat(asked.get(0))
         .isEqualTo(
-            "support_spacing_in: center to center of the rafters or trusses, 6 in to 96 in [24]: ");
+            "spacing: center to center of the rafters or trusses, 6 in to 96 in [24 in, given]: ");
     assertThat(asked.get(3)).contains("(yes, no) [no]: ");
   }
 
   @Test
+  void inANarrowWindow_noLineIsWiderThanIt() {
+    filled("rafter_check", Map.of(), 80, "SPF", "#2", "2x6", "16");
+    assertThat(asked).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(64));
+    assertThat(said.stream().skip(2).flatMap(String::lines))
+        .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
+  }
+
+  @Test
   void aWrongValue_isRefusedAndAskedForAgain() {
-    assertThat(filled(Map.of(), "16", "0", "abc", "6", "12", "maybe", "YES", "", ""))
+    assertThat(nails(Map.of(), "16", "0", "abc", "6", "12", "maybe", "YES", "", ""))
         .contains(
-            "nailsPerSheet(support_spacing_in = 16 in, edge_spacing_in = 6 in, field_spacing_in = 12 in, blocked_edges = YES)");
-    assertThat(said.get(1)).contains("edge_spacing_in is 0; it must be from 1 to 24");
-    assertThat(said.get(2)).contains("edge_spacing_in").contains("abc");
-    assertThat(said.get(3)).contains("blocked_edges is \"maybe\"; it must be one of");
+            "nailsPerSheet(spacing = 16 in, edge_spacing = 6 in, field_spacing = 12 in, blocked_edges = YES)");
+    assertThat(said.get(2)).contains("edge_spacing_in is 0; it must be from 1 to 24");
+    assertThat(said.get(3)).contains("edge spacing").contains("abc");
+    assertThat(said.get(4)).contains("blocked edges is \"maybe\"; it must be one of");
   }
 
   @Test
   void nothingWhereSomethingIsDue_leaves() {
-    assertThat(filled(Map.of(), "16", "")).isEmpty();
-    assertThat(filled(Map.of())).isEmpty();
+    assertThat(nails(Map.of(), "16", "")).isEmpty();
+    assertThat(nails(Map.of())).isEmpty();
   }
 }

@@ -56,11 +56,26 @@ class SuggestionsTest {
 
   @Test
   void columns_areOfferedAsNamesUntilTheyAreNamed() {
-    assertThat(offers("nailsPerSheet(")).contains("edge_spacing_in = ");
-    assertThat(offers("nailsPerSheet(edge_spacing_in = in(6), "))
-        .contains("field_spacing_in = ")
-        .doesNotContain("edge_spacing_in = ", "gap");
-    assertThat(offers("nailsPerSheet(ed")).containsExactly("edge_spacing_in = ");
+    assertThat(offers("nailsPerSheet(")).contains("edge_spacing = ");
+    for (String edge : List.of("edge_spacing_in", "edge", "edgeSpacing")) {
+      assertThat(offers("nailsPerSheet(" + edge + " = in(6), "))
+          .contains("field_spacing = ")
+          .doesNotContain("edge_spacing = ", "gap");
+    }
+  }
+
+  @Test
+  void aShortName_isCompletedAsItIsBegun() {
+    assertThat(offers("nailsPerSheet(ed")).containsExactly("edge = ");
+    assertThat(offers("nailsPerSheet(edgeS")).containsExactly("edgeSpacing = ");
+    assertThat(offers("nailsPerSheet(edge_")).containsExactly("edge_spacing = ");
+    assertThat(offers("nailsPerSheet(edge_spacing_")).containsExactly("edge_spacing_in = ");
+  }
+
+  @Test
+  void aNameThatTwoParametersCouldHave_isOfferedForNeither() {
+    assertThat(offers("nailsPerSheet(sheet")).contains("sheet_length = ", "sheet_width = ");
+    assertThat(offers("nailsPerSheet(sheet")).doesNotContain("sheet = ");
   }
 
   @Test
@@ -68,8 +83,14 @@ class SuggestionsTest {
     assertThat(offers("nailsPerSheet(blocked_edges = ")).containsExactly("sound", "yes", "no");
     assertThat(offers("nailsPerSheet(edge_spacing_in = ")).contains("gap", "in(");
     assertThat(after("nailsPerSheet(edge_spacing_in = ").said())
-        .startsWith("nailsPerSheet(supportSpacing, >nailing<, sheet)")
+        .startsWith("nailsPerSheet(spacing, >edge_spacing<, field_spacing, ")
         .contains("nail to nail along the panel's edges");
+  }
+
+  @Test
+  void behindAName_theNextThatHasToBeGivenIsMarked() {
+    assertThat(after("nailsPerSheet(edge = in(6), ").said())
+        .startsWith("nailsPerSheet(>spacing<, edge_spacing, field_spacing, ");
   }
 
   @Test

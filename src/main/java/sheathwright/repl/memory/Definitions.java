@@ -1,4 +1,4 @@
-package sheathwright.repl;
+package sheathwright.repl.memory;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -12,7 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** What the session has defined, and what was made from what. */
-final class Definitions {
+public final class Definitions {
 
   /** A name that stands for itself, not a member that follows a dot, or a text in quotes. */
   static final Pattern WORD =
@@ -29,25 +29,25 @@ final class Definitions {
    * @param reads every name that the line mentions
    * @param isVariable whether it holds a value
    */
-  record Definition(String name, String source, Set<String> reads, boolean isVariable) {}
+  public record Definition(String name, String source, Set<String> reads, boolean isVariable) {}
 
   private final Set<String> typed = new HashSet<>();
   private final Map<String, Definition> byName = new LinkedHashMap<>();
   private final Map<String, Set<String>> readers = new HashMap<>();
 
   /** The same, to plan ahead with. */
-  Definitions copy() {
+  public Definitions copy() {
     Definitions copy = new Definitions();
     copy.typed.addAll(typed);
     byName.values().forEach(copy::put);
     return copy;
   }
 
-  void put(String name, String source, boolean isVariable) {
+  public void put(String name, String source, boolean isVariable) {
     Set<String> reads = wordsIn(source);
     boolean readsItself = isVariable && mentionsTwice(source, name);
-    if (Varying.is(source)) {
-      Set.copyOf(reads).forEach(text -> reads.add(CommandWords.unquoted(text)));
+    if (VaryCall.is(source)) {
+      Set.copyOf(reads).forEach(text -> reads.add(Quoted.text(text)));
     }
     reads.remove(name);
     if (source.matches("(?s)\\s*(?!var\\b)[A-Za-z_][\\w<>\\[\\], .?]*\\s+" + name + "\\s*=.*")) {
@@ -59,7 +59,7 @@ final class Definitions {
   }
 
   /** Takes a definition back that stood here before. */
-  void put(Definition definition) {
+  public void put(Definition definition) {
     remove(definition.name());
     byName.put(definition.name(), definition);
     definition
@@ -71,7 +71,7 @@ final class Definitions {
                     .add(definition.name()));
   }
 
-  void remove(String name) {
+  public void remove(String name) {
     Definition before = byName.remove(name);
     if (before != null) {
       before.reads().forEach(read -> readers.get(read).remove(name));
@@ -79,12 +79,12 @@ final class Definitions {
   }
 
   /** What a name was made by, or null. */
-  Definition of(String name) {
+  public Definition of(String name) {
     return byName.get(name);
   }
 
   /** Whether a method of the user's mentions a name. */
-  boolean isReadByMethod(String name) {
+  public boolean isReadByMethod(String name) {
     return readers.getOrDefault(name, Set.of()).stream()
         .anyMatch(reader -> !byName.get(reader).isVariable());
   }
@@ -93,7 +93,7 @@ final class Definitions {
    * A bare {@code name = value} declares the name, or declares it anew: its kind may change. Only a
    * name made from itself is assigned, and then stands as it is.
    */
-  String declared(String snippet) {
+  public String declared(String snippet) {
     Matcher bare = BARE_ASSIGNMENT.matcher(snippet);
     boolean isDeclared =
         bare.matches()
@@ -103,29 +103,29 @@ final class Definitions {
   }
 
   /** Whether the name was declared with a type of its own, which it then keeps. */
-  boolean isTyped(String name) {
+  public boolean isTyped(String name) {
     return typed.contains(name);
   }
 
-  boolean has(String name) {
+  public boolean has(String name) {
     return byName.containsKey(name);
   }
 
-  boolean isVariable(String name) {
+  public boolean isVariable(String name) {
     return has(name) && byName.get(name).isVariable();
   }
 
-  List<String> variables() {
+  public List<String> variables() {
     return byName.values().stream().filter(Definition::isVariable).map(Definition::name).toList();
   }
 
   /** Every variable made from this name, each after those that it is made from. */
-  List<Definition> dependents(String changed) {
+  public List<Definition> dependents(String changed) {
     return following(Set.of(changed)).stream().filter(Definition::isVariable).toList();
   }
 
   /** Everything made from these, methods too, each after those that it is made from. */
-  List<Definition> following(Set<String> changed) {
+  public List<Definition> following(Set<String> changed) {
     Set<String> affected = new LinkedHashSet<>();
     changed.forEach(name -> affect(name, affected));
     affected.removeAll(changed);
@@ -159,7 +159,7 @@ final class Definitions {
   }
 
   /** Every name, and every text in quotes, that a source mentions. */
-  static Set<String> wordsIn(String source) {
+  public static Set<String> wordsIn(String source) {
     Set<String> words = new HashSet<>();
     Matcher matcher = WORD.matcher(source);
     while (matcher.find()) {

@@ -1,12 +1,12 @@
-package sheathwright.repl;
+package sheathwright.repl.memory;
 
 import java.util.HashMap;
 import java.util.Map;
-import sheathwright.repl.Definitions.Definition;
-import sheathwright.repl.Values.Stale;
+import sheathwright.repl.memory.Definitions.Definition;
+import sheathwright.repl.memory.Values.Stale;
 
 /** Which variables a change carries along, and which keep their old value. */
-final class Plan {
+public final class Plan {
 
   private static final long NANOS_AT_ONCE = 1_000_000_000;
 
@@ -20,24 +20,24 @@ final class Plan {
    *
    * @param isWaiting whether what takes long waits to be told
    */
-  Plan(Definitions definitions, Values values, boolean isWaiting) {
+  public Plan(Definitions definitions, Values values, boolean isWaiting) {
     this.definitions = definitions;
     this.values = values;
     this.isWaiting = isWaiting;
   }
 
-  Definitions definitions() {
+  public Definitions definitions() {
     return definitions;
   }
 
   /** A line gives a name a value. */
-  void define(String name, String source) {
+  public void define(String name, String source) {
     definitions.put(name, source, true);
     isStale.put(name, madeFromStale(definitions.of(name)) != null);
   }
 
   /** Something that this is made from changes: why it stays as it is, or null if it follows. */
-  Stale carried(Definition each) {
+  public Stale carried(Definition each) {
     Stale stays = madeFromStale(each);
     if (stays == null && isWaiting && values.nanos(each.name()) > NANOS_AT_ONCE) {
       stays =

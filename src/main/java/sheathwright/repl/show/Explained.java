@@ -1,4 +1,4 @@
-package sheathwright.repl;
+package sheathwright.repl.show;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -13,14 +13,14 @@ import sheathwright.figure.Working;
  * Where a value comes from, in lines of a width: at first the last step, what went into it and its
  * source; a check as a small tree.
  */
-final class Explained {
+public final class Explained {
 
   private static final String INDENT = "  ";
 
   private Explained() {}
 
   /** The last step of a figure or a check; of an answer with several parts one line each. */
-  static String briefly(Object result, int width) {
+  public static String briefly(Object result, int width) {
     List<Traced> traced = TracedParts.of(result);
     List<String> lines = new ArrayList<>();
     if (result instanceof Check check) {

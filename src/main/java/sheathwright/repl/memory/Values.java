@@ -1,4 +1,4 @@
-package sheathwright.repl;
+package sheathwright.repl.memory;
 
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -10,7 +10,7 @@ import java.util.Set;
  * What the variables of a session hold: of each the last good value, and, where it no longer
  * follows from what it is made from, why.
  */
-final class Values {
+public final class Values {
 
   private final Map<String, Value> byName = new LinkedHashMap<>();
   private final Map<String, Stale> stale = new HashMap<>();
@@ -22,10 +22,10 @@ final class Values {
    * @param object the thing itself
    * @param type its type, as a line of Java writes it
    */
-  record Value(Object object, String type) {
+  public record Value(Object object, String type) {
 
     /** The line that declares a variable with this value. */
-    String declaration(String name) {
+    public String declaration(String name) {
       return "%s %s = sheathwright.repl.shell.Lines.here().value(\"%s\");"
           .formatted(type, name, name);
     }
@@ -37,56 +37,56 @@ final class Values {
    * @param reason what is said of it
    * @param isWaiting whether it could be computed, and waits to be told
    */
-  record Stale(String reason, boolean isWaiting) {
+  public record Stale(String reason, boolean isWaiting) {
 
     /** What could not be computed, for a reason whose first line says enough. */
-    static Stale failed(String reason) {
+    public static Stale failed(String reason) {
       String first = reason.lines().findFirst().orElse("");
       return new Stale(first.endsWith(";") ? first.substring(0, first.length() - 1) : first, false);
     }
 
-    static Stale madeFrom(String name) {
+    public static Stale madeFrom(String name) {
       return new Stale("made from %s, which is stale".formatted(name), false);
     }
   }
 
-  void put(String name, Value value) {
+  public void put(String name, Value value) {
     byName.put(name, value);
     stale.remove(name);
   }
 
-  void remove(String name) {
+  public void remove(String name) {
     byName.remove(name);
     stale.remove(name);
     nanos.remove(name);
   }
 
-  boolean has(String name) {
+  public boolean has(String name) {
     return byName.containsKey(name);
   }
 
-  Value of(String name) {
+  public Value of(String name) {
     return byName.get(name);
   }
 
-  Set<String> names() {
+  public Set<String> names() {
     return byName.keySet();
   }
 
-  void mark(String name, Stale why) {
+  public void mark(String name, Stale why) {
     stale.put(name, why);
   }
 
-  Optional<Stale> stale(String name) {
+  public Optional<Stale> stale(String name) {
     return Optional.ofNullable(stale.get(name));
   }
 
   /** How long its line took the last time. */
-  void took(String name, long time) {
+  public void took(String name, long time) {
     nanos.put(name, time);
   }
 
-  long nanos(String name) {
+  public long nanos(String name) {
     return nanos.getOrDefault(name, 0L);
   }
 }

@@ -1,4 +1,4 @@
-package sheathwright.repl;
+package sheathwright.repl.memory;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -8,13 +8,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import jdk.jshell.Snippet;
-import sheathwright.repl.Definitions.Definition;
-import sheathwright.repl.Values.Stale;
-import sheathwright.repl.Values.Value;
+import sheathwright.repl.memory.Definitions.Definition;
+import sheathwright.repl.memory.Values.Stale;
+import sheathwright.repl.memory.Values.Value;
 
 /** Which lines have changed something, and how it was before each of them. */
-final class Journal {
+public final class Journal {
+
+  /** Stands before a line that did not end; to whoever reads the lines again it is a remark. */
+  private static final String UNENDED = "# did not end: ";
 
   private final Deque<Entry> entries = new ArrayDeque<>();
   private final Consumer<List<String>> heard;
@@ -22,7 +26,7 @@ final class Journal {
   private boolean isHeld;
 
   /** A journal that tells the lines that made the session, whenever they change. */
-  Journal(Consumer<List<String>> heard) {
+  public Journal(Consumer<List<String>> heard) {
     this.heard = heard;
   }
 
@@ -33,43 +37,60 @@ final class Journal {
    * @param value what it held, or null
    * @param stale why that was an old value, or null
    */
-  record State(Definition definition, Value value, Stale stale) {}
+  public record State(Definition definition, Value value, Stale stale) {}
 
   /** One line. */
-  static final class Entry {
+  public static final class Entry {
 
     private final String typed;
     private final Map<String, State> before = new LinkedHashMap<>();
     private final List<Snippet> made = new ArrayList<>();
+    private boolean hasEnded;
 
     private Entry(String typed) {
       this.typed = typed;
     }
 
-    String typed() {
+    public String typed() {
       return typed;
     }
 
     /** How every name that it touched stood before it. */
-    Map<String, State> before() {
+    public Map<String, State> before() {
       return before;
     }
 
     /** What it brought into the shell that holds no value: a class, an import. */
-    List<Snippet> made() {
+    public List<Snippet> made() {
       return made;
     }
   }
 
   /** What follows is the work of this line. */
-  void begin(String typed) {
+  public void begin(String typed) {
     if (!isHeld) {
       open = new Entry(typed.strip());
     }
   }
 
+  /** The line that began last has run to its end. */
+  public void end() {
+    if (!isHeld && !open.hasEnded) {
+      open.hasEnded = true;
+      if (entries.peekLast() == open) {
+        heard.accept(lines());
+      }
+    }
+  }
+
+  /** What lines had left to do is done. */
+  public void endAll() {
+    entries.forEach(entry -> entry.hasEnded = true);
+    heard.accept(lines());
+  }
+
   /** Whatever is done is the work of the line that began last, until that is done. */
-  void hold(Runnable work) {
+  public void hold(Runnable work) {
     isHeld = true;
     try {
       work.run();
@@ -79,18 +100,18 @@ final class Journal {
   }
 
   /** A name is about to change. */
-  void touch(String name, State state) {
+  public void touch(String name, State state) {
     keep();
     open.before.putIfAbsent(name, state);
   }
 
   /** How a name stood before this line, if the line has changed it. */
-  Optional<State> before(String name) {
+  public Optional<State> before(String name) {
     return Optional.ofNullable(open.before.get(name));
   }
 
   /** A snippet that holds no value has been taken. */
-  void add(Snippet snippet) {
+  public void add(Snippet snippet) {
     keep();
     open.made.add(snippet);
   }
@@ -103,14 +124,28 @@ final class Journal {
   }
 
   /** Takes the last line back, if there is one. */
-  Optional<Entry> last() {
+  public Optional<Entry> last() {
     Entry last = entries.pollLast();
     heard.accept(lines());
     return Optional.ofNullable(last);
   }
 
-  /** The lines that made the session what it is, in order. */
-  List<String> lines() {
-    return entries.stream().map(Entry::typed).toList();
+  /** The lines that made the session what it is, in order; one that did not end as a remark. */
+  public List<String> lines() {
+    return entries.stream()
+        .filter(entry -> !entry.typed.isEmpty()) // Enter alone makes nothing that is not made again
+        .map(entry -> entry.hasEnded ? entry.typed : UNENDED + entry.typed.replace("\n", "\n# "))
+        .toList();
+  }
+
+  /** Of lines that are read again, those that did not end, each with its number. */
+  public static List<String> unended(List<String> lines) {
+    return IntStream.range(0, lines.size())
+        .filter(line -> lines.get(line).startsWith(UNENDED))
+        .mapToObj(
+            line ->
+                "left out: line %d did not end: %s"
+                    .formatted(line + 1, lines.get(line).substring(UNENDED.length())))
+        .toList();
   }
 }

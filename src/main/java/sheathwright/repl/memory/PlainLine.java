@@ -1,4 +1,4 @@
-package sheathwright.repl;
+package sheathwright.repl.memory;
 
 import java.util.regex.Pattern;
 
@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
  * A line that is plainly whole: a call or a name, perhaps given to a name. Most lines are, and the
  * compiler need not be asked.
  */
-final class PlainLine {
+public final class PlainLine {
 
   private static final Pattern SHAPE =
       Pattern.compile(
@@ -14,7 +14,7 @@ final class PlainLine {
 
   private PlainLine() {}
 
-  static boolean is(String text) {
+  public static boolean is(String text) {
     String line = text.strip();
     return !line.contains("\n")
         && !line.contains("//")
@@ -24,13 +24,13 @@ final class PlainLine {
   }
 
   /** The same line as a statement. */
-  static String statement(String text) {
+  public static String statement(String text) {
     String line = text.strip();
     return line.endsWith(";") ? line : line + ";";
   }
 
   /** Whether every bracket and quote has its partner, in order. */
-  static boolean closes(String line) {
+  public static boolean closes(String line) {
     int depth = 0;
     boolean isQuoted = false;
     for (int i = 0; i < line.length(); i++) {

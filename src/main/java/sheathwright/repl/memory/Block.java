@@ -1,4 +1,4 @@
-package sheathwright.repl;
+package sheathwright.repl.memory;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -10,14 +10,14 @@ import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import sheathwright.repl.Definitions.Definition;
-import sheathwright.repl.Values.Stale;
+import sheathwright.repl.memory.Definitions.Definition;
+import sheathwright.repl.memory.Values.Stale;
 
 /**
  * Plain lines that follow each other, and the lines that they carry along, compiled as one: each
  * line alone costs the compiler as much as a hundred together.
  */
-final class Block {
+public final class Block {
 
   private static final int MOST_STEPS = 200;
   private static final Pattern ASSIGNMENT =
@@ -38,9 +38,9 @@ final class Block {
    * @param isCarried whether it is run again because something that it is made from changed
    * @param stays why it is not run again after all, or null
    */
-  record Step(int line, String name, String source, boolean isCarried, Stale stays) {
+  public record Step(int line, String name, String source, boolean isCarried, Stale stays) {
 
-    boolean isToRun() {
+    public boolean isToRun() {
       return stays == null;
     }
   }
@@ -71,7 +71,7 @@ final class Block {
    * @param isPlain whether a line can be compiled with others
    * @param isAlone whether one has to be run alone after all, by its number
    */
-  static Block at(
+  public static Block at(
       int first,
       List<String> lines,
       Plan known,
@@ -108,35 +108,35 @@ final class Block {
   }
 
   /** A block of these lines and no others. */
-  static Block of(List<Step> steps, Values values, Predicate<String> isKnown) {
+  public static Block of(List<Step> steps, Values values, Predicate<String> isKnown) {
     return new Block(steps, values, isKnown);
   }
 
   /** A block of no lines. */
-  static Block none() {
+  public static Block none() {
     return new Block(List.of(), new Values(), name -> false);
   }
 
-  boolean isEmpty() {
+  public boolean isEmpty() {
     return steps.isEmpty();
   }
 
-  List<Step> steps() {
+  public List<Step> steps() {
     return steps;
   }
 
   /** The steps that are run, in order. */
-  List<Step> running() {
+  public List<Step> running() {
     return running;
   }
 
   /** All of it as one statement. */
-  String code() {
+  public String code() {
     return code.toString();
   }
 
   /** The line that stands at a place in the code; -1 if none does. */
-  int lineAt(long position) {
+  public int lineAt(long position) {
     int line = -1;
     for (int i = 0; i < begins.size() && begins.get(i) <= position; i++) {
       line = running.get(i).line();

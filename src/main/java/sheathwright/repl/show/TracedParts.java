@@ -1,5 +1,6 @@
-package sheathwright.repl;
+package sheathwright.repl.show;
 
+import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -7,22 +8,23 @@ import java.util.List;
 import java.util.Map;
 import sheathwright.catalog.Column;
 import sheathwright.figure.Check;
+import sheathwright.figure.OneOf;
 import sheathwright.figure.Traced;
 
 /**
  * The traced values that something holds: itself, a check's ratio, or the columns of a function's
  * answer.
  */
-final class TracedParts {
+public final class TracedParts {
 
   private TracedParts() {}
 
-  static List<Traced> of(Object result) {
+  public static List<Traced> of(Object result) {
     return List.copyOf(named(Map.of("", result)).values());
   }
 
   /** Each under its variable's name; the parts of an answer under the variable's and their own. */
-  static Map<String, Traced> named(Map<String, Object> variables) {
+  public static Map<String, Traced> named(Map<String, Object> variables) {
     Map<String, Traced> named = new LinkedHashMap<>();
     variables.forEach((name, value) -> add(named, name, value));
     return named;
@@ -31,6 +33,8 @@ final class TracedParts {
   private static void add(Map<String, Traced> named, String name, Object value) {
     if (value instanceof Traced traced) {
       named.put(name, traced);
+    } else if (value instanceof OneOf<?> word) {
+      named.put(name, word.choice());
     } else if (value instanceof Check check) {
       named.put(name, check.ratio());
     } else if (value instanceof Record results) {
@@ -48,9 +52,11 @@ final class TracedParts {
     }
   }
 
-  static Object part(RecordComponent component, Record results) {
+  public static Object part(RecordComponent component, Record results) {
     try {
-      return component.getAccessor().invoke(results);
+      Method accessor = component.getAccessor();
+      accessor.setAccessible(true); // the record may be one that only its own folder knows
+      return accessor.invoke(results);
     } catch (ReflectiveOperationException impossible) {
       throw new IllegalStateException(impossible);
     }

@@ -1,0 +1,168 @@
+package sheathwright.repl;
+
+import static java.util.stream.Collectors.joining;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import sheathwright.figure.RefusedException;
+import sheathwright.job.JobLines;
+import sheathwright.repl.memory.Definitions;
+import sheathwright.repl.memory.Definitions.Definition;
+import sheathwright.repl.memory.Journal;
+import sheathwright.repl.memory.Quoted;
+import sheathwright.repl.memory.Values;
+import sheathwright.repl.memory.Values.Stale;
+
+/** The care of a session: what it holds is told, taken back, deleted, saved and brought again. */
+final class Upkeep {
+
+  private static final Pattern NAME = Pattern.compile("[A-Za-z_]\\w*");
+
+  private final Session session;
+  private final Holdings holdings;
+  private final Definitions definitions;
+  private final Values values;
+  private final Journal journal;
+  private final Optional<Autosave> autosave;
+  private List<String> saved = List.of();
+
+  Upkeep(Session session, Holdings holdings, Optional<Autosave> autosave) {
+    this.session = session;
+    this.holdings = holdings;
+    this.definitions = holdings.definitions();
+    this.values = holdings.values();
+    this.journal = holdings.journal();
+    this.autosave = autosave;
+  }
+
+  /** Every variable: its value, what it is made from, and why it is stale if it is. */
+  Answer list() {
+    List<String> rows = new ArrayList<>();
+    for (String name : definitions.variables()) {
+      String from =
+          definitions.of(name).reads().stream()
+              .filter(definitions::has)
+              .sorted()
+              .collect(joining(", "));
+      rows.add(
+          "%s = %s%s"
+              .formatted(
+                  name,
+                  Shows.brief(values.of(name).object()),
+                  from.isEmpty() ? "" : "   from " + from));
+      values.stale(name).ifPresent(why -> rows.add("    stale: " + why.reason()));
+    }
+    return new Answer(
+        Answer.Kind.SHOWN, rows.isEmpty() ? "there is no variable yet" : String.join("\n", rows));
+  }
+
+  /** Takes back what the last line did that changed anything. */
+  Answer undone() {
+    Journal.Entry last =
+        journal.last().orElseThrow(() -> new RefusedException("there is nothing to undo"));
+    last.before().forEach(holdings::restore);
+    last.made().forEach(made -> holdings.compiler().awake().drop(made));
+    List<String> rows =
+        new ArrayList<>(
+            List.of("undone: " + (last.typed().isEmpty() ? "Enter alone" : last.typed())));
+    for (String name : last.before().keySet()) {
+      rows.add(
+          values.has(name)
+              ? "  %s = %s".formatted(name, Shows.brief(values.of(name).object()))
+              : "  %s is gone".formatted(name));
+    }
+    return new Answer(Answer.Kind.SHOWN, String.join("\n", rows));
+  }
+
+  /** Deletes a variable; what is made from it keeps its value. */
+  Answer deleted(String name) {
+    if (!NAME.matcher(name).matches() || !definitions.has(name)) {
+      String known = String.join(", ", definitions.variables());
+      throw new RefusedException(
+          "there is no \"%s\" to delete; there %s"
+              .formatted(name, known.isEmpty() ? "is no variable yet" : "are " + known));
+    }
+    List<String> dependents = definitions.dependents(name).stream().map(Definition::name).toList();
+    holdings.delete(name);
+    Stale why = new Stale("made from %s, which is deleted".formatted(name), false);
+    dependents.forEach(dependent -> holdings.stayed(dependent, why));
+    return new Answer(
+        Answer.Kind.SHOWN,
+        name
+            + " is deleted"
+            + (dependents.isEmpty()
+                ? ""
+                : "; made from it, and kept with the value it has: "
+                    + String.join(", ", dependents)));
+  }
+
+  /** Writes the session, as a live workbook or as the lines that make it again. */
+  Answer saved(String name, boolean mayReplace) {
+    SavedFile file = SavedFile.named(name, mayReplace);
+    Map<String, String> stale = new LinkedHashMap<>();
+    definitions
+        .variables()
+        .forEach(each -> values.stale(each).ifPresent(why -> stale.put(each, why.reason())));
+    String text =
+        file.isSession()
+            ? file.written(journal.lines())
+            : file.written(new SavedThings(holdings.variables()), stale);
+    saved = journal.lines();
+    return new Answer(Answer.Kind.SHOWN, text);
+  }
+
+  /** Runs a file that makes a session again; without a name, the last session at this prompt. */
+  Answer resumed(String name) throws IOException {
+    Optional<Path> file =
+        name.isEmpty() && autosave.isPresent()
+            ? autosave.get().last()
+            : Optional.of(Path.of(Quoted.text(name))).filter(Files::isRegularFile);
+    List<String> lines =
+        Files.readAllLines(
+            file.orElseThrow(
+                () ->
+                    new RefusedException(
+                        name.isEmpty()
+                            ? "there is no session to bring back yet"
+                            : "there is no file %s to bring a session back from".formatted(name))));
+    List<Answer> answers = session.answers(String.join("\n", lines));
+    Optional<Answer> failed = answers.stream().filter(Answer::isError).findFirst();
+    Answer said = failed.orElseGet(this::list);
+    List<String> rows = new ArrayList<>(Journal.unended(lines));
+    rows.add(said.text());
+    return new Answer(said.kind(), String.join("\n", rows), said.line());
+  }
+
+  /** Takes what the tables of a job say as variables; undone as one line. */
+  Answer takenJob(String folder) {
+    List<String> lines = JobLines.of(Path.of(Quoted.text(folder)));
+    List<Answer> failed = new ArrayList<>();
+    journal.hold(
+        () ->
+            session.answers(
+                lines,
+                (line, answer) -> {
+                  if (answer.isError()) {
+                    failed.add(answer);
+                  }
+                  return failed.isEmpty();
+                }));
+    return failed.isEmpty()
+        ? new Answer(
+            Answer.Kind.DEFINED,
+            "%d variables from %s; list tells them".formatted(lines.size(), folder))
+        : failed.get(0);
+  }
+
+  /** Whether there is anything that would be lost without the file that is kept on the side. */
+  boolean isUnsaved() {
+    return !journal.lines().equals(saved);
+  }
+}
