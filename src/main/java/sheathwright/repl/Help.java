@@ -4,6 +4,7 @@ import static java.util.stream.Collectors.joining;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sheathwright.catalog.Card;
@@ -40,6 +41,24 @@ final class Help {
           new String[] {"resume", "brings the last session back"},
           new String[] {"exit", "leaves; Tab completes and tells the parameters"});
 
+  /** The words that a line can begin with, and what each does. */
+  private static final Map<String, String> COMMANDS =
+      Map.ofEntries(
+          Map.entry("help", "help lay sheets: what can be typed for it"),
+          Map.entry("show", "show deck: a picture, where one can be drawn"),
+          Map.entry("explain", "explain order: where it comes from; explain all order, every step"),
+          Map.entry("explainAll", "explainAll order: every step, with sources"),
+          Map.entry("print", "print order: its value"),
+          Map.entry("list", "list: every name, its value, what it is made from"),
+          Map.entry("undo", "undo: takes back what the last line changed"),
+          Map.entry("delete", "delete order: takes a name away; what is made from it stays"),
+          Map.entry(
+              "save", "save \"roof.xlsx\": a live workbook; save \"roof.session\": its lines"),
+          Map.entry("saveOver", "saveOver \"roof.xlsx\": in place of one that exists"),
+          Map.entry("job", "job \"folder\": what a job's tables say, as variables"),
+          Map.entry(
+              "resume", "resume: brings the last session back; resume \"roof.session\", one"));
+
   private Help() {}
 
   /** The first page: the work in its order, and what serves each part of it. */
@@ -66,6 +85,9 @@ final class Help {
    * @throws RefusedException if nothing does
    */
   static String about(String words, int width) {
+    if (COMMANDS.containsKey(words.strip())) {
+      return COMMANDS.get(words.strip());
+    }
     Optional<Task> task = Task.asked(words);
     if (task.isPresent()) {
       return page(task.get(), width);

@@ -206,7 +206,7 @@ public final class Session implements AutoCloseable {
 
   /** What is said of a line that is typed as to a person, if it is one. */
   private static Optional<String> sentence(String line) {
-    return Sentences.said(line, Help::knows);
+    return Sentences.said(line, CommandWords.all(), Help::knows);
   }
 
   private static Optional<List<Answer>> failed(String why) {

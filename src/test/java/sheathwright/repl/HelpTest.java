@@ -70,6 +70,13 @@ class HelpTest {
   }
 
   @Test
+  void everyWordThatBeginsALine_isTold_inOneLineOfANarrowWindow() {
+    for (String command : CommandWords.all()) {
+      assertThat(Help.about(command, 80)).startsWith(command).hasSizeLessThanOrEqualTo(80);
+    }
+  }
+
+  @Test
   void whatNothingSpeaksOf_isSaid() {
     assertThatExceptionOfType(RefusedException.class)
         .isThrownBy(() -> Help.about("xyzzy", 80))

@@ -8,6 +8,7 @@ import java.util.function.Predicate;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import sheathwright.catalog.Nearest;
 
 /**
  * What is typed as one would say it to a person: no Java, and nothing of the small language. What
@@ -113,9 +114,11 @@ public final class Sentences {
   /**
    * What is said of a line that is a sentence; nothing of any other line.
    *
+   * @param commands the words that a line of commands begins with
    * @param isSpokenOf whether help knows some words
    */
-  public static Optional<String> said(String typed, Predicate<String> isSpokenOf) {
+  public static Optional<String> said(
+      String typed, List<String> commands, Predicate<String> isSpokenOf) {
     String line = typed.strip();
     String first = line.split("\\W", 2)[0];
     if (JAVA.contains(first)
@@ -136,18 +139,24 @@ public final class Sentences {
     }
     boolean isDeclaration = first.matches("[A-Z]\\w*") && line.split("\\s+").length == 2;
     return WORDS.matcher(asked).matches() && !isDeclaration
-        ? Optional.of(asked(asked, isSpokenOf))
+        ? Optional.of(asked(asked, commands, isSpokenOf))
         : Optional.empty();
   }
 
-  private static String asked(String line, Predicate<String> isSpokenOf) {
+  private static String asked(String line, List<String> commands, Predicate<String> isSpokenOf) {
     String words =
         FILLER.matcher(line.replaceAll("[?,]", " ")).replaceAll("").strip().replaceAll("\\s+", " ");
-    boolean isKnown = !words.isEmpty() && isSpokenOf.test(words);
-    return "this is no line that can be worked out; "
-        + (isKnown
-            ? "help %s tells what there is for it".formatted(words)
-            : "help tells what there is");
+    if (!words.isEmpty() && isSpokenOf.test(words)) {
+      return "this is no line that can be worked out; help %s tells what there is for it"
+          .formatted(words);
+    }
+    String first = line.split("\\W", 2)[0];
+    return Nearest.to(first, commands)
+        .map(
+            command ->
+                "there is no \"%s\" to begin a line with; perhaps %s%s"
+                    .formatted(first, command, line.substring(first.length())))
+        .orElse("this is no line that can be worked out; help tells what there is");
   }
 
   private static Look look(String line, Function<MatchResult, String> said) {
