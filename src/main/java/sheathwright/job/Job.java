@@ -93,7 +93,7 @@ public final class Job implements Facts {
     measured(reader, tables.file(JobTable.PLANES));
     oneDeadLoad(reader, tables);
     oneSagLimit(reader, tables);
-    knownAsSaid(reader, tables);
+    toldBySomebody(reader, tables);
     once(reader, tables.file(JobTable.MARKS), marks(), PlaceFields.MARK);
     once(reader, tables.file(JobTable.REPORTS), reports, FramingFields.REPORT);
     if (levels) {
@@ -247,14 +247,16 @@ public final class Job implements Facts {
     }
   }
 
-  /** How a fact is known fits what else the job says: what was told was told by somebody. */
-  private void knownAsSaid(TableReader reader, JobTables tables) {
+  /** What was told was told by somebody. */
+  private void toldBySomebody(TableReader reader, JobTables tables) {
     for (Field<Choice<Knowledge>> how : KnownRafters.KNOWN) {
-      if (knows(how)) {
-        RowSource.Line line = facts.get(how.name()).line();
-        KnownRafters.contradiction(this, how)
-            .map(wrong -> how.name() + ": " + wrong)
-            .ifPresent(wrong -> reader.problem(tables.file(JobTable.JOB), line, "value", wrong));
+      Input told = facts.get(how.name());
+      if (told != null
+          && how.as(told.value()).value() == Knowledge.IS_TOLD
+          && !knows(KnownRafters.TOLD_BY)) {
+        String message = "%s: told is given; say by whom in a line told_by, or give unknown";
+        reader.problem(
+            tables.file(JobTable.JOB), told.line(), "value", message.formatted(how.name()));
       }
     }
   }
