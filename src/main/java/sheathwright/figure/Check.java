@@ -159,16 +159,12 @@ public record Check(
     return ok.refusal().isEmpty();
   }
 
-  /** One if nobody has looked, else nothing: so are checks counted that were not made. */
-  public Figure<Ratio> unmade() {
-    if (!isLive()) {
-      return ONE;
-    }
+  /** One while nobody has looked, else nothing; no such count where looking is not asked for. */
+  public Optional<Figure<Ratio>> unmade() {
     return look.map(
-            asked ->
-                Figure.choose(asked.isDone(), NONE, ONE)
-                    .as(cellName() + "_not_looked_at", Units.RATIO, Source.ARITHMETIC))
-        .orElse(NONE);
+        asked ->
+            Figure.choose(asked.isDone(), NONE, ONE)
+                .as(cellName() + "_not_looked_at", Units.RATIO, Source.ARITHMETIC));
   }
 
   private String cellName() {
@@ -177,7 +173,7 @@ public record Check(
 
   /** That it holds, or that nobody has looked. */
   public Condition isNotBroken() {
-    return look.map(asked -> Condition.any(unmade().isAtLeast(ONE), ok)).orElse(ok);
+    return unmade().map(open -> Condition.any(open.isAtLeast(ONE), ok)).orElse(ok);
   }
 
   /** The same in a cell: a word for what holds and for what does not, or that nobody has looked. */

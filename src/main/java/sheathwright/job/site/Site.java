@@ -202,7 +202,7 @@ public final class Site {
             frame.spacing().isAtMost(reach(YesNo.NO)),
             Choice.literal("not needed"),
             Choice.literal("needed"))
-        .as("edge_support");
+        .as("clips_are");
   }
 
   /** What is advised where the wind is high, by the map that asks for design. */

@@ -30,20 +30,25 @@ public final class LeastPanels {
     Figure<Length> least =
         PrintedPanel.least(widest)
             .onlyIf(
-                supports.isAtMost(PrintedPanel.unsupported(widest)),
+                supports.isAtMost(reach(widest)),
                 "no panel reaches so far with nothing under its long edges (%s)"
-                    .formatted(PrintedPanel.SOURCE));
+                    .formatted(PrintedPanel.SOURCE))
+            .as("least_panel_of_the_widest_in", Units.INCH);
     for (int i = THINNEST.size() - 2; i >= 0; i--) {
       SpanRating rating = THINNEST.get(i);
       least =
-          Figure.choose(
-                  supports.isAtMost(PrintedPanel.unsupported(rating)),
-                  PrintedPanel.least(rating),
-                  least)
-              .as(
-                  "least_panel_from_%s_in".formatted(rating.name().toLowerCase(Locale.ROOT)),
-                  Units.INCH);
+          Figure.choose(supports.isAtMost(reach(rating)), PrintedPanel.least(rating), least)
+              .as("least_panel_from_%s_in".formatted(word(rating)), Units.INCH);
     }
     return least.as("least_panel_in", Units.INCH, PrintedPanel.SOURCE);
+  }
+
+  private static Figure<Length> reach(SpanRating rating) {
+    return PrintedPanel.unsupported(rating)
+        .as("reach_of_%s_in".formatted(word(rating)), Units.INCH);
+  }
+
+  private static String word(SpanRating rating) {
+    return rating.name().toLowerCase(Locale.ROOT);
   }
 }

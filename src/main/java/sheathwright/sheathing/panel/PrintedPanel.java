@@ -65,14 +65,17 @@ final class PrintedPanel {
             .rounded()
             .times(PART)
             .as("nearest_category_in", Units.INCH);
+    Choice<YesNo> isOfTheRow =
+        Condition.any(
+                category.isTheSameAs(thickness(LEAST, own)),
+                category.isTheSameAs(thickness(SECOND, own)),
+                category.isTheSameAs(thickness(THIRD, own)))
+            .as("category_is_of_the_row");
     isPrinted =
         Condition.all(
                 given.isAtLeast(category.minus(NEAR)),
                 given.isAtMost(category.plus(NEAR)),
-                Condition.any(
-                    category.isTheSameAs(thickness(LEAST, own)),
-                    category.isTheSameAs(thickness(SECOND, own)),
-                    category.isTheSameAs(thickness(THIRD, own))))
+                isOfTheRow.is(YesNo.YES))
             .as("thickness_is_printed")
             .is(YesNo.YES);
     Condition wasPrintedThin =

@@ -160,11 +160,12 @@ public final class Tab {
   /** A value in one cell of a line, in its own place unless it has one already. */
   public void value(int line, int column, Traced value, Part part) {
     TabCell cell = cell(line, column);
-    style(cell, value, part);
     if (book.mayBePlaced(value)) {
+      style(cell, value, part);
       book.placed(value, this, line, column);
       book.later(notation -> book.write(cell, value, notation));
     } else {
+      cell.style(book.look().of(textual(value) ? textOf(part) : part, value));
       book.needed(value);
       book.later(notation -> book.writeLink(cell, value, notation));
     }
