@@ -153,6 +153,6 @@ class StopsTest {
                 .withTable("layers", "material,layers,thickness_in,fate\nplywood,1,1/2,gone\n")
                 .problems())
         .containsExactly(
-            "layers.csv, line 2, column fate: \"gone\" is given; it must be one of stays, comes-off, goes-on");
+            "layers.csv, line 2, column fate: fate is \"gone\"; it must be one of stays, comes-off, goes-on");
   }
 }
