@@ -52,13 +52,13 @@ final class PlainWords {
             Decision.AS_ASSUMED,
             "Some of what we checked your rafters with is only assumed. We look before we work on them.",
             chosen(
-                Decision.NOT_INSPECTED,
-                "Nobody has looked at your rafters well enough: nobody may say whether they are sound. This price does no work on them.",
+                Decision.NOT_CHECKED,
+                "Nothing was seen that stops the work, but nobody has checked how strong your rafters are.",
                 chosen(
-                    Decision.NOT_CHECKED,
-                    "Nothing was seen that stops the work, but nobody has checked how strong your rafters are. This price does no work on them.",
+                    Decision.NOT_INSPECTED,
+                    "Nobody has looked at your rafters well enough: nobody may say whether they are sound.",
                     Choice.literal(
-                        "Whoever is named above decides first what is done to your rafters. Until then this price does no work on them.")))));
+                        "Whoever is named above decides about your rafters first; no work on them until then.")))));
   }
 
   private Choice<String> chosen(Decision decision, String words, Choice<String> otherwise) {

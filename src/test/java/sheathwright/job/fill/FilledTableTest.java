@@ -175,6 +175,16 @@ class FilledTableTest {
         .startsWith("nails,hours,direct_usd,");
   }
 
+  /** Nobody's word is no dryness: a table that leaves moisture out is told what it may say. */
+  @Test
+  void filledTable_takesNoWoodForDryThatNobodyCalledSo() {
+    Filling filling = Filling.of("panel_holding_gravity", "shank", "ring");
+    assertThat(filling.column("error"))
+        .singleElement()
+        .asString()
+        .contains("moisture is missing; give one of stays-dry, dries-later");
+  }
+
   /** What is known of a wet panel's nail is written; what no code prints stays blank, said why. */
   @Test
   void filledTable_writesTheResultsThatAreNotRefused() {
