@@ -58,7 +58,7 @@ final class PlainWords {
                     Decision.NOT_INSPECTED,
                     "Nobody has looked at your rafters well enough: nobody may say whether they are sound.",
                     Choice.literal(
-                        "Whoever is named above decides first; no work on your rafters until then.")))));
+                        "Whoever is named above decides about your rafters first; no work on them until then.")))));
   }
 
   private Choice<String> chosen(Decision decision, String words, Choice<String> otherwise) {
