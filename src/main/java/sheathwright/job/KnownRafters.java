@@ -79,8 +79,8 @@ final class KnownRafters {
 
   KnownRafters(Job job) {
     this.job = job;
-    species = taken(FramingFields.SPECIES, SPECIES_KNOWN, Species.UNKNOWN, "species_taken");
-    grade = taken(FramingFields.GRADE, GRADE_KNOWN, Grade.UNKNOWN, "grade_taken");
+    species = taken(FramingFields.SPECIES, SPECIES_KNOWN, Species.UNKNOWN_SPECIES, "species_taken");
+    grade = taken(FramingFields.GRADE, GRADE_KNOWN, Grade.UNKNOWN_GRADE, "grade_taken");
     moisture = taken(FramingFields.MOISTURE, MOISTURE_KNOWN, Moisture.STAYS_WET, "moisture_taken");
     stock = taken(FramingFields.RAFTER_STOCK, STOCK_KNOWN, leastStock(), "stock_taken");
   }

@@ -14,7 +14,7 @@ public enum Grade implements Option<Grade> {
   CONSTRUCTION,
   STANDARD,
   /** No stamp was found: it counts as no-3, where the code's rafter tables end. */
-  UNKNOWN;
+  UNKNOWN_GRADE;
 
   private final String stamp;
 
@@ -36,7 +36,12 @@ public enum Grade implements Option<Grade> {
     return switch (this) {
       case SELECT_STRUCTURAL -> List.of("SS");
       case NO_1, NO_2, NO_3 -> List.of("#" + name().charAt(name().length() - 1));
-      case NO_1_AND_BETTER, STUD, CONSTRUCTION, STANDARD, UNKNOWN -> List.of();
+      case NO_1_AND_BETTER, STUD, CONSTRUCTION, STANDARD, UNKNOWN_GRADE -> List.of();
     };
+  }
+
+  @Override
+  public String word() {
+    return this == UNKNOWN_GRADE ? "unknown" : Option.super.word();
   }
 }

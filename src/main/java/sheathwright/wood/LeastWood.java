@@ -18,7 +18,7 @@ import sheathwright.figure.Table;
  */
 final class LeastWood {
 
-  private static final String UNKNOWN = Species.UNKNOWN.word();
+  private static final String UNKNOWN = Species.UNKNOWN_SPECIES.word();
   private static final String NO_3 = Grade.NO_3.word();
   private static final String SAID =
       "unknown is ours: of each value the least of the groups printed, and no-3 where no grade is known";

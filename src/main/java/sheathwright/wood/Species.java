@@ -21,7 +21,7 @@ public enum Species implements Option<Species> {
   WESTERN_CEDARS,
   WESTERN_WOODS,
   /** No stamp was found: of each value the least that any group has. */
-  UNKNOWN;
+  UNKNOWN_SPECIES;
 
   private final List<String> inTheTrade;
 
@@ -32,5 +32,10 @@ public enum Species implements Option<Species> {
   @Override
   public List<String> inTheTrade() {
     return inTheTrade;
+  }
+
+  @Override
+  public String word() {
+    return this == UNKNOWN_SPECIES ? "unknown" : Option.super.word();
   }
 }

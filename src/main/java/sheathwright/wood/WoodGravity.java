@@ -30,7 +30,7 @@ public final class WoodGravity {
    *
    * <pre>{@code
    * woodGravity(SPRUCE_PINE_FIR) // 0.42
-   * woodGravity(Species.UNKNOWN) // 0.36
+   * woodGravity(UNKNOWN_SPECIES) // 0.36
    * }</pre>
    *
    * @param species species group on the grade stamp

@@ -28,7 +28,7 @@ class LeastWoodTest {
   })
   void nobodyKnowsTheSpecies(
       String set, String grade, LumberSize size, double fb, double fv, double fcp, double e) {
-    LumberValues values = values(Species.UNKNOWN, grade(grade), size, set(set));
+    LumberValues values = values(Species.UNKNOWN_SPECIES, grade(grade), size, set(set));
     assertThat(values.bending().value() * values.sizeFactor().value()).isCloseTo(fb, within(1e-9));
     assertThat(values.shear().value()).isEqualTo(fv);
     assertThat(values.bearing().value()).isEqualTo(fcp);
@@ -38,7 +38,7 @@ class LeastWoodTest {
   @Test
   void aGradeThatNobodyKnows_isNo3() {
     LumberValues unknown =
-        values(Species.HEM_FIR, Grade.UNKNOWN, LumberSize.SIZE_2X8, ValueSet.NDS2018);
+        values(Species.HEM_FIR, Grade.UNKNOWN_GRADE, LumberSize.SIZE_2X8, ValueSet.NDS2018);
     assertThat(unknown.bending().value()).isEqualTo(500);
     assertThat(unknown.sizeFactor().value()).isEqualTo(1.2);
     assertThat(unknown.modulus().value()).isEqualTo(1_200_000);
@@ -48,14 +48,14 @@ class LeastWoodTest {
   @Test
   void aGradeThatNotEveryGroupIsHeldIn_isRefusedForTheUnknownOne() {
     LumberValues values =
-        values(Species.UNKNOWN, Grade.CONSTRUCTION, LumberSize.SIZE_2X4, ValueSet.NDS2018);
+        values(Species.UNKNOWN_SPECIES, Grade.CONSTRUCTION, LumberSize.SIZE_2X4, ValueSet.NDS2018);
     assertThat(values.bending().refusal()).isPresent();
   }
 
   /** NDS 2018 Table 12.3.3A: spruce-pine-fir-south, western cedars and western woods. */
   @Test
   void gravityThatNobodyKnows_isTheLeastListed() {
-    Figure<?> gravity = WoodGravity.woodGravity(Species.UNKNOWN);
+    Figure<?> gravity = WoodGravity.woodGravity(Species.UNKNOWN_SPECIES);
     assertThat(gravity.value()).isEqualTo(0.36);
   }
 

@@ -56,6 +56,18 @@ class NamedCallsTest {
             "  1-1/2 in");
   }
 
+  /** What a life may hang on has no preset: the worst is taken, and said. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "panelHoldingGravity(ring) | assumed: moisture stays-wet",
+        "nailsAlongSister(0.5, SpanLoad.span(ft(13)).spacing(in(24)).live(psf(30)).dead(psf(10)), nail_spacing = 9 in, lateral = 135.7 lb) | assumed: sister bears no"
+      })
+  void whatNobodySpeaksOf_isTakenAsTheWorst(String said, String assumed) {
+    assertThat(session.made(said).notes()).containsExactly(assumed);
+  }
+
   @Test
   void southernPine_takesTheValuesOfItsTime() {
     assertThat(
