@@ -118,7 +118,11 @@ public final class Job implements Facts {
     boolean levels = tables.has(JobTable.READINGS);
     boolean surveys = tables.surveysRafters();
     boolean layered = tables.has(JobTable.LAYERS);
-    List<Field<?>> rafters = FramingFields.rafters(layered, tables.says(List.of(SiteFields.CEILING)), tables.says(List.of(SiteFields.GROUND_SNOW)));
+    List<Field<?>> rafters =
+        FramingFields.rafters(
+            layered,
+            tables.says(List.of(SiteFields.CEILING)),
+            tables.says(List.of(SiteFields.GROUND_SNOW)));
     boolean hasRafters = tables.says(FramingFields.RAFTERS);
     String framing = "rafters that are checked (rafter_size and what belongs to it)";
     String stations =
@@ -251,7 +255,8 @@ public final class Job implements Facts {
           && how.as(told.value()).value() == Knowledge.IS_TOLD
           && !knows(KnownRafters.TOLD_BY)) {
         String message = "%s: told is given; say by whom in a line told_by, or give unknown";
-        reader.problem(tables.file(JobTable.JOB), told.line(), "value", message.formatted(how.name()));
+        reader.problem(
+            tables.file(JobTable.JOB), told.line(), "value", message.formatted(how.name()));
       }
     }
   }
