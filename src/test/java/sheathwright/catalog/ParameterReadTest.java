@@ -97,7 +97,7 @@ class ParameterReadTest {
         "rafter_check     | species          | oak   |"
             + " species is \"oak\"; it must be one of douglas-fir-larch, douglas-fir-larch-north, hem-fir,"
             + " hem-fir-north, southern-pine, spruce-pine-fir, spruce-pine-fir-south, ponderosa-pine,"
-            + " eastern-hemlock, redwood, western-cedars, western-woods",
+            + " eastern-hemlock, redwood, western-cedars, western-woods, unknown",
         "rafter_check     | load             | ``    |"
             + " load is missing; give one of roof-live, snow",
         "rafter_check     | live_psf         | wet   | live_psf: \"wet\" is not a number",

@@ -149,7 +149,7 @@ class KeptValuesTest {
     assertThat(answer("print order.plus(order)")).isEqualTo("4 sheets");
     assertThat(answer("print SPRUCE_PINE_FIR")).isEqualTo(answer("SPRUCE_PINE_FIR"));
     assertThat(answer("SPRUCE_PINE_FIR // a remark")).isEqualTo(answer("SPRUCE_PINE_FIR"));
-    assertThat(answer("show none")).contains("there is no \"none\"");
+    assertThat(answer("show nothere")).contains("there is no \"nothere\"");
     assertThat(answer("order")).isEqualTo("sheets = 2 sheets");
     answer("list = in(3)");
     assertThat(answer("list")).isEqualTo("3 in");

@@ -112,7 +112,7 @@ class SpokenCallsTest {
   @Test
   void stringLines_readEveryRafter_orSayWhichCannotBeRead() {
     answer("string = stringLines(24 in, 12 ft, \"0 1/2 0\", \"0 5/8 0\", \"0 3/8 0\")");
-    assertThat(answer("string")).isEqualTo("9 readings on 3 rafters of plane S, 0 to read again");
+    assertThat(answer("string")).isEqualTo("9 readings on 3 rafters of plane S, 0 to recheck");
     assertThat(answer("string.readings.get(1).reading.drop")).isEqualTo("1/2 in");
     assertThat(answer("stringLines(24 in, 12 ft, \"0 1/2 0\", \"0 0\")"))
         .startsWith("rafter 2 is \"0 0\"; a string line has 3 drops or more");
@@ -147,6 +147,6 @@ class SpokenCallsTest {
         .allMatch(line -> line.startsWith("  "))
         .first()
         .asString()
-        .startsWith("  span (was span() ");
+        .startsWith("  span (was span ");
   }
 }

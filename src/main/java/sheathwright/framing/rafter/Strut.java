@@ -27,7 +27,7 @@ public record Strut(
     @Column(value = "strut_on_bearing_wall", preset = "unknown") OneOf<BearsOnWall> onWall) {
 
   private static final Columns COLUMNS = Columns.of(Strut.class);
-  private static final Source RULE = Source.fromMemory("IRC, R802.4.5");
+  private static final Source RULE = Source.fromMemory("IRC 2021, R802.4.5");
   private static final Figure<Length> NONE = Figure.of(0, Units.INCH);
 
   public Strut {
@@ -44,14 +44,12 @@ public record Strut(
     return new Strut(at, seen);
   }
 
-  /** The longest that a rafter spans between its supports, of a span from plate to ridge. */
+  /**
+   * The longest that a rafter spans between its supports, of a span from plate to ridge. A strut
+   * beyond the ridge holds nothing.
+   */
   Figure<Length> longest(Figure<Length> span) {
-    var below =
-        at.onlyIf(
-                at.isLessThan(span),
-                "strut_ft is %s; it must be less than span_ft, for a strut stands between plate and ridge"
-                    .formatted(at))
-            .as("strut_in", Units.INCH);
+    var below = at.min(span).as("strut_in", Units.INCH);
     var strutted = below.max(span.minus(below)).as("longest_between_supports_in", Units.INCH, RULE);
     return Figure.choose(
             Condition.all(onWall.choice().is(BearsOnWall.ON_BEARING_WALL), below.isMoreThan(NONE)),

@@ -31,10 +31,11 @@ public final class StruttedRafters {
    * }</pre>
    *
    * @param span L from plate to ridge on the horizontal projection, 1 ft to 40 ft
-   * @param strut where it meets the rafter, 0 ft to 40 ft from the plate, and what it stands on
+   * @param strut where it meets the rafter, 0 ft to 40 ft from the plate, and what it stands on;
+   *     one at the ridge or beyond holds nothing
    * @return feet on the horizontal projection
-   * @throws RefusedException if a length lies outside its range, or the strut beyond the ridge
-   * @see "IRC, R802.4.5, from memory: the span between purlins or walls"
+   * @throws RefusedException if a length lies outside its range
+   * @see "IRC 2021, R802.4.5, from memory: the span between purlins or walls"
    */
   @LibraryFunction(words = {"purlin", "strut", "brace", "kicker"})
   @Column("counted_span_ft")

@@ -15,7 +15,7 @@ import sheathwright.figure.Units;
 public final class ReckonedStops {
 
   private static final Source BEAMS = Source.secondHand("IRC 2021, R802.4.4");
-  private static final Source GROWTH = Source.fromMemory("IEBC, 706.2");
+  private static final Source GROWTH = Source.fromMemory("IEBC 2021, 706.2");
   private static final Figure<Ratio> STEEP_ENOUGH =
       Figure.constant("least_rise_without_a_beam", 3, Units.RISE_IN_12, BEAMS).symbol("3 in 12");
   private static final Figure<Ratio> ALLOWED =
@@ -60,7 +60,7 @@ public final class ReckonedStops {
         Choice.choose(top.is(Ridge.RIDGE_BEAM), StopFinding.NOTHING, StopFinding.RIDGE_BOARD)
             .as("ridge_found_below_3_in_12");
     return Choice.choose(slope.isAtLeast(STEEP_ENOUGH), StopFinding.NOTHING, withoutBeam)
-        .as("ridge_found", BEAMS);
+        .as("seen", BEAMS);
   }
 
   /**
@@ -84,7 +84,7 @@ public final class ReckonedStops {
    * @param change what comes off and what goes on, each 0 psf to 200 psf
    * @return the finding for {@code framing_stop}: nothing or heavier-covering
    * @throws RefusedException if a weight lies outside its range
-   * @see "IEBC, 706.2, from memory: the dead load of the roofing may grow by 5 % at most"
+   * @see "IEBC 2021, 706.2, from memory: the dead load of the roofing may grow by 5 % at most"
    */
   @LibraryFunction(words = {"tile", "slate", "heavier", "weight of covering"})
   @Column("seen")
@@ -97,7 +97,7 @@ public final class ReckonedStops {
     var allowed = change.old().times(ALLOWED).as("covering_growth_allowed_psf", Units.PSF, GROWTH);
     return Choice.choose(
             growth.isAtMost(allowed), StopFinding.NOTHING, StopFinding.HEAVIER_COVERING)
-        .as("covering_found", GROWTH);
+        .as("seen", GROWTH);
   }
 
   /** The least slope on which rafters may lean on a ridge board. */

@@ -1,5 +1,6 @@
 package sheathwright.repl.shell;
 
+import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URISyntaxException;
@@ -7,18 +8,22 @@ import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import javax.tools.StandardJavaFileManager;
 import javax.tools.StandardLocation;
 
 /**
- * The program's own classes as the compiler sees them. The libraries beside them are kept from it:
- * it would open and list every one of them before the first line, and no line needs them.
+ * The program's own classes, and those of other folders, as the compiler sees them. The libraries
+ * beside them are kept from it: it would open and list every one of them before the first line, and
+ * no line needs them.
  */
 public final class OwnClasses implements AutoCloseable {
 
   private final FileSystem jar;
-  private final Path root;
+  private final Set<Path> roots = new LinkedHashSet<>();
 
   /** Those of the folder or jar that this class comes from. */
   public OwnClasses() {
@@ -26,18 +31,22 @@ public final class OwnClasses implements AutoCloseable {
       Path place =
           Path.of(OwnClasses.class.getProtectionDomain().getCodeSource().getLocation().toURI());
       jar = Files.isDirectory(place) ? null : FileSystems.newFileSystem(place, (ClassLoader) null);
-      root = jar == null ? place : jar.getPath("/");
+      roots.add(jar == null ? place : jar.getPath("/"));
     } catch (IOException broken) {
       throw new UncheckedIOException(broken);
     } catch (URISyntaxException impossible) {
       throw new IllegalStateException(impossible);
     }
+    Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
+        .map(Path::of)
+        .filter(Files::isDirectory)
+        .forEach(roots::add);
   }
 
   /** The same files, with these classes alone beside those of Java. */
   public StandardJavaFileManager alone(StandardJavaFileManager files) {
     try {
-      files.setLocationFromPaths(StandardLocation.CLASS_PATH, List.of(root));
+      files.setLocationFromPaths(StandardLocation.CLASS_PATH, roots);
       files.setLocationFromPaths(StandardLocation.ANNOTATION_PROCESSOR_PATH, List.of()); // none
       return files;
     } catch (IOException broken) {

@@ -125,7 +125,7 @@ class RafterCheckTest {
     String reason =
         "lumber design values hold nothing for southern-pine-2012, hem-fir, no-2 (NDS"
             + " Supplement by value set; from memory: Table 4B, 1997, Emin before 2013 (secondary"
-            + " source)); they hold under southern-pine-2012: southern-pine";
+            + " source)); they hold under southern-pine-2012: southern-pine, unknown";
     assertThat(span.span()).hasToString("refused: " + reason);
     assertThat(span.inFeetAndInches()).hasToString("refused: " + reason);
     assertThat(span.governs()).hasToString("refused: " + reason);

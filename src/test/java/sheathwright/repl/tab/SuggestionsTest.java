@@ -66,7 +66,7 @@ class SuggestionsTest {
 
   @Test
   void aShortName_isCompletedAsItIsBegun() {
-    assertThat(offers("nailsPerSheet(ed")).containsExactly("edge = ");
+    assertThat(offers("nailsPerSheet(ed")).containsExactly("edge = ", "edges = ");
     assertThat(offers("nailsPerSheet(edgeS")).containsExactly("edgeSpacing = ");
     assertThat(offers("nailsPerSheet(edge_")).containsExactly("edge_spacing = ");
     assertThat(offers("nailsPerSheet(edge_spacing_")).containsExactly("edge_spacing_in = ");
