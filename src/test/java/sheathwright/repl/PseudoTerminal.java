@@ -93,6 +93,7 @@ final class PseudoTerminal implements AutoCloseable {
 
   @Override
   public void close() {
+    process.descendants().forEach(ProcessHandle::destroyForcibly); // a stuck line would run on
     process.destroyForcibly();
   }
 }
