@@ -23,6 +23,7 @@ final class PseudoTerminal implements AutoCloseable {
   private final int columns;
   private final Process process;
   private final StringBuilder screen = new StringBuilder();
+  private final StringBuilder typed = new StringBuilder();
   private int read;
 
   /** Opens the prompt in a window of some width, for a user whose home is a folder. */
@@ -43,6 +44,7 @@ final class PseudoTerminal implements AutoCloseable {
 
   void type(String keys) throws IOException {
     OutputStream in = process.getOutputStream();
+    typed.append(keys);
     in.write(keys.getBytes(StandardCharsets.UTF_8));
     in.flush();
   }
@@ -80,6 +82,7 @@ final class PseudoTerminal implements AutoCloseable {
         .flatMap(line -> Stream.of(line.split("\r")))
         .map(String::stripTrailing)
         .filter(line -> !TYPED.matcher(line).matches())
+        .filter(line -> typed.indexOf(line) < 0 || line.isEmpty()) // echoed before the prompt stood
         .toList();
   }
 

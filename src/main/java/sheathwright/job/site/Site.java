@@ -94,10 +94,10 @@ public final class Site {
   }
 
   /** The keys of the site that the job leaves out. */
-  public List<String> leftOut() {
+  public List<Field<?>> leftOut() {
     return SiteFields.facts(false).stream()
+        .<Field<?>>map(field -> field)
         .filter(field -> !said.knows(field))
-        .map(Field::name)
         .toList();
   }
 

@@ -1,5 +1,7 @@
 package sheathwright.workbook.page;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.List;
 import java.util.Map;
 import sheathwright.figure.Choice;
@@ -12,6 +14,7 @@ import sheathwright.job.site.DeckNailing;
 import sheathwright.job.site.RoofArea;
 import sheathwright.job.site.Site;
 import sheathwright.job.site.Spacings;
+import sheathwright.job.table.Field;
 import sheathwright.workbook.book.Tab;
 
 /** Parts of pages that tell what follows from a job's site and code. */
@@ -29,11 +32,14 @@ final class SitePage {
     for (RoofArea area : RoofArea.values()) {
       shown(tab, "Uplift, " + where(area), site.wind().uplift(area), "allowable level");
     }
-    List<String> leftOut = site.leftOut();
+    List<Field<?>> leftOut = site.leftOut();
     if (!leftOut.isEmpty()) {
       tab.paragraph(
-          "The job does not say: %s. Whatever follows from these was not looked at."
-              .formatted(String.join(", ", leftOut)));
+          tab.audience().isOffice()
+              ? "The job does not say: %s. Whatever follows from these was not looked at."
+                  .formatted(leftOut.stream().map(Field::name).collect(joining(", ")))
+              : "Not known to us yet: %s. Whatever follows from these was not looked at."
+                  .formatted(leftOut.stream().map(Field::label).collect(joining("; "))));
     }
   }
 
@@ -57,7 +63,8 @@ final class SitePage {
     tab.measured("Panel edges, a nail every", used.edge(), "on every rafter under an edge");
     tab.measured("Between, a nail every", used.field(), "on the rafters between");
     if (nailing.byCode().isPresent()) {
-      tab.measured("Near roof edges, this far in", site.nearEdges(), "from eave, rake, ridge and hip");
+      tab.measured(
+          "Near roof edges, this far in", site.nearEdges(), "from eave, rake, ridge and hip");
       tab.measured("There, panel edges every", used.nearEdge(), "");
       tab.measured("There, between, every", used.nearField(), "");
       tab.measured("Gable-end framing, every", used.gable(), "");
