@@ -20,6 +20,22 @@ public record Region(List<Spot> corners, List<List<Spot>> holes, double area, Bo
     return area > bounds.area() - Outline.SMALLEST_AREA;
   }
 
+  /** The middle of its area, holes not counted. */
+  public Spot middle() {
+    double twice = 0;
+    double x = 0;
+    double y = 0;
+    for (int i = 0; i < corners.size(); i++) {
+      Spot from = corners.get(i);
+      Spot to = corners.get((i + 1) % corners.size());
+      double cross = from.x() * to.y() - to.x() * from.y();
+      twice += cross;
+      x += (from.x() + to.x()) * cross;
+      y += (from.y() + to.y()) * cross;
+    }
+    return new Spot(x / (3 * twice), y / (3 * twice));
+  }
+
   /** This part by itself, as an outline. */
   public Outline outline() {
     return Outline.of(this);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import sheathwright.figure.RefusedException;
+import sheathwright.figure.Shown;
 import sheathwright.roof.Box;
 import sheathwright.roof.Outline;
 import sheathwright.roof.Region;
@@ -80,17 +81,47 @@ final class PlaceMaker {
     }
   }
 
-  int courses() {
+  private int courses() {
     return lines.size() - 1;
   }
 
-  /** From where to where a course has wood. */
-  Box reach(int course) {
+  /**
+   * A joint, if the plane has its course.
+   *
+   * @throws RefusedException with how many it has
+   */
+  MeasuredJoint.Plain withCourse(MeasuredJoint.Plain joint) {
+    if (joint.course() < 1 || joint.course() > courses()) {
+      throw new RefusedException(
+          "course is %d, but plane %s has %d, counted from its lowest point"
+              .formatted(joint.course(), plane, courses()));
+    }
+    return joint;
+  }
+
+  /**
+   * A joint, if it lies in its course.
+   *
+   * @throws RefusedException with how far the course reaches
+   */
+  MeasuredJoint.Plain onItsCourse(MeasuredJoint.Plain joint) {
     Box bounds = outline.bounds();
-    return outline.within(slot(course, bounds.left(), bounds.right())).stream()
-        .map(Region::bounds)
-        .reduce(Box::with)
-        .orElseThrow();
+    Box reach =
+        outline.within(slot(joint.course(), bounds.left(), bounds.right())).stream()
+            .map(Region::bounds)
+            .reduce(Box::with)
+            .orElseThrow();
+    if (joint.along() <= reach.left() || joint.along() >= reach.right()) {
+      throw new RefusedException(
+          "joint_in is %s, but course %d of plane %s goes from %s to %s in; measure from the plane's lower left corner"
+              .formatted(
+                  Shown.plain(joint.along()),
+                  joint.course(),
+                  plane,
+                  Shown.plain(reach.left()),
+                  Shown.plain(reach.right())));
+    }
+    return joint;
   }
 
   private Box slot(int course, double left, double right) {
@@ -197,7 +228,10 @@ final class PlaceMaker {
   private List<Piece> split(Piece piece, List<Double> splitting) {
     Box bounds = piece.main().bounds();
     List<Double> cuts = new ArrayList<>(List.of(bounds.left()));
-    splitting.stream().filter(x -> x > bounds.left() && x < bounds.right()).sorted().forEach(cuts::add);
+    splitting.stream()
+        .filter(x -> x > bounds.left() && x < bounds.right())
+        .sorted()
+        .forEach(cuts::add);
     cuts.add(bounds.right());
     if (cuts.size() == 2) {
       return List.of(piece);

@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.joining;
 
 import java.util.List;
 import java.util.Optional;
+import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
@@ -15,16 +16,19 @@ import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.roof.Box;
 import sheathwright.roof.Plane;
+import sheathwright.roof.Region;
 
 /** The places of one plane of an old deck, each with its key. */
 public final class PlaceMap {
 
   private static final int NEAREST = 3;
+  private static final double TAPE = 1;
+  private static final double HAIR = 1.0 / 64;
   private static final Source ON_THE_MAP = Source.derived("read off the map of the old deck");
 
   private final Plane plane;
   private final OldJoints joints;
-  private final Reading reading = new Reading();
+  private final Reading reading;
   private final List<Place> places;
   private final Solution solution;
   private final SheetUnits units;
@@ -36,14 +40,34 @@ public final class PlaceMap {
   private PlaceMap(Plane plane, OldJoints joints) {
     this.plane = plane;
     this.joints = joints;
-    PlaceMaker maker =
-        new PlaceMaker(plane.name(), plane.outline(reading), joints.plain(reading, plane.name()));
-    joints.measured().forEach(joint -> check(maker, joint));
+    this.reading = new Reading();
+    OldJoints.Plain old = joints.plain(reading, plane.name());
+    PlaceMaker maker = new PlaceMaker(plane.name(), plane.outline(reading), old);
+    check(maker, old);
     this.places = maker.places();
     this.solution = reading.solution("map_of_" + plane.name());
     this.units =
-        SheetUnits.of(
-            solution, "on_" + plane.name(), places.stream().map(Place::area).toList());
+        SheetUnits.of(solution, "on_" + plane.name(), places.stream().map(Place::area).toList());
+  }
+
+  private PlaceMap(PlaceMap map, Reading reading) {
+    this.plane = map.plane;
+    this.joints = map.joints;
+    this.reading = reading;
+    this.places = map.places;
+    this.solution = map.solution;
+    this.units = map.units;
+  }
+
+  /**
+   * The same map, which rests on this as well: on which lines of a table tell of its marks.
+   *
+   * @param label what that is called when it has changed
+   */
+  public PlaceMap restingOn(String label, Choice<String> state) {
+    Reading more = new Reading().and(reading);
+    more.word(label, state);
+    return new PlaceMap(this, more);
   }
 
   /**
@@ -55,27 +79,12 @@ public final class PlaceMap {
     return new PlaceMap(plane, joints);
   }
 
-  private void check(PlaceMaker maker, MeasuredJoint joint) {
-    Reading aside = Reading.aside();
-    int course = (int) aside.number("course", joint.course(), Units.RATIO);
-    if (course < 1 || course > maker.courses()) {
-      throw new RefusedException(
-          "course is %d, but plane %s has %d, counted from its lowest point"
-              .formatted(course, plane.name(), maker.courses()),
-          List.of(joint.course()));
-    }
-    Box reach = maker.reach(course);
-    double along = aside.number("joint", joint.along(), Units.INCH);
-    if (along <= reach.left() || along >= reach.right()) {
-      throw new RefusedException(
-          "joint_in is %s, but course %d of plane %s goes from %s to %s in; measure from the plane's lower left corner"
-              .formatted(
-                  joint.along().plain(),
-                  course,
-                  plane.name(),
-                  Figure.of(reach.left(), Units.INCH).plain(),
-                  Figure.of(reach.right(), Units.INCH).plain()),
-          List.of(joint.along()));
+  private void check(PlaceMaker maker, OldJoints.Plain old) {
+    for (int i = 0; i < old.measured().size(); i++) {
+      MeasuredJoint told = joints.measured().get(i);
+      MeasuredJoint.Plain joint = old.measured().get(i);
+      RefusedException.solvedFor(List.of(told.course()), () -> maker.withCourse(joint));
+      RefusedException.solvedFor(List.of(told.along()), () -> maker.onItsCourse(joint));
     }
   }
 
@@ -116,6 +125,11 @@ public final class PlaceMap {
         .orElseThrow(() -> new RefusedException(missing(text), List.of(key.choice())));
   }
 
+  /** Whether a place of the plane has this key. */
+  public boolean has(String key) {
+    return places.stream().anyMatch(place -> place.key().toString().equals(key));
+  }
+
   private String missing(String text) {
     Optional<PlaceKey> key = PlaceKey.read(text);
     if (key.isEmpty()) {
@@ -137,18 +151,35 @@ public final class PlaceMap {
         .formatted(text, plane.name(), near);
   }
 
+  /**
+   * The places that a measured rectangle lies in. A tape is read to an inch, so that one which
+   * reaches less far over a joint ends at it.
+   */
+  public List<Place> touchedBy(Reading solving, Box box) {
+    double across = Math.min(TAPE + HAIR, box.width() / 2 - HAIR);
+    double up = Math.min(TAPE + HAIR, box.height() / 2 - HAIR);
+    List<Place> met =
+        places(solving).stream().filter(place -> !place.within(box).isEmpty()).toList();
+    List<Place> touched =
+        met.stream()
+            .filter(
+                place ->
+                    place.within(box).stream()
+                        .map(Region::bounds)
+                        .anyMatch(part -> part.width() > across && part.height() > up))
+            .toList();
+    return touched.isEmpty() ? met : touched;
+  }
+
   /** Where a place lies, as the map has it. */
   public Measures measures(Place place) {
     Box box = place.bounds();
     return new Measures(
-        inches("along_in", box.left()),
-        inches("up_in", box.bottom()),
-        inches("width_in", box.width()),
-        inches("height_in", box.height()));
+        inches(box.left()), inches(box.bottom()), inches(box.width()), inches(box.height()));
   }
 
-  private Figure<Length> inches(String name, double inches) {
-    return solution.figure(name, inches, Units.INCH, ON_THE_MAP);
+  private Figure<Length> inches(double inches) {
+    return solution.figure("", inches, Units.INCH, ON_THE_MAP);
   }
 
   /** Its places and what is known of their joints. */

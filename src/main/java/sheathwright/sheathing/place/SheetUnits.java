@@ -64,8 +64,6 @@ public record SheetUnits(Figure<Sheets> places, Figure<Sheets> halves, Figure<Ar
   public Figure<Sheets> by(Choice<BillRule> rule) {
     Figure<Sheets> quarters = area.dividedBy(SHEET_AREA).in(Units.SHEET).roundedUpTo(QUARTER);
     return Figure.choose(
-        rule.is(BillRule.PLACE),
-        places,
-        Figure.choose(rule.is(BillRule.HALF), halves, quarters));
+        rule.is(BillRule.PLACE), places, Figure.choose(rule.is(BillRule.HALF), halves, quarters));
   }
 }

@@ -12,7 +12,7 @@ import sheathwright.workbook.book.Tab;
 /** What it costs: the quote's lines, and for the office how each price was built up. */
 final class CostPage {
 
-  private static final String WORST = "by area or as they are laid, whichever are more";
+  private static final String WORST = "every place of the old deck, by the bill's rule";
 
   private CostPage() {}
 
@@ -27,7 +27,7 @@ final class CostPage {
     tab.repeat("Credit for a sheet not needed", quote.credit(), "");
     tab.entry("Sheets of the whole deck at worst", estimate.sheetsAtWorst(), WORST);
     tab.entry("Sheets that could still turn out bad", quote.mostExtraSheets(), "all of the deck");
-    tab.total("Most it can come to", quote.worstCase(), "every sheet of the deck replaced");
+    tab.total("Most it can come to", quote.worstCase(), "every place of the deck replaced");
     return lines;
   }
 

@@ -128,9 +128,12 @@ class PlaceMapTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"A-3-5,A,3,5,''", "main house south-2-5,main house south,2,5,''", "A-1-3-5b,A-1,3,5,b"})
-  void aKey_isReadFromTheRight(
-      String text, String plane, int course, int number, String letter) {
+  @CsvSource({
+    "A-3-5,A,3,5,''",
+    "main house south-2-5,main house south,2,5,''",
+    "A-1-3-5b,A-1,3,5,b"
+  })
+  void aKey_isReadFromTheRight(String text, String plane, int course, int number, String letter) {
     assertThat(PlaceKey.read(text)).contains(new PlaceKey(plane, course, number, letter));
   }
 
@@ -167,8 +170,8 @@ class PlaceMapTest {
   }
 
   /**
-   * Independent: points of a grid are asked one by one which place they lie in, and their course and
-   * module are worked out by division.
+   * Independent: points of a grid are asked one by one which place they lie in, and their course
+   * and module are worked out by division.
    */
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5, 6})
@@ -181,10 +184,7 @@ class PlaceMapTest {
       double stagger = random.nextInt(4) * 16;
       double firstCourse = 24 + random.nextInt(25);
       OldJoints joints =
-          OldJoints.ASSUMED
-              .first(in(first))
-              .stagger(in(stagger))
-              .firstCourse(in(firstCourse));
+          OldJoints.ASSUMED.first(in(first)).stagger(in(stagger)).firstCourse(in(firstCourse));
       List<Place> places = places(plane, joints);
       assertThat(places.stream().mapToDouble(Place::area).sum() / 144)
           .isCloseTo(plane.area().value(), within(0.01));
@@ -238,8 +238,7 @@ class PlaceMapTest {
         Spot from = ring.get(i);
         Spot to = ring.get((i + 1) % ring.size());
         if (from.y() > spot.y() != to.y() > spot.y()) {
-          double x =
-              from.x() + (spot.y() - from.y()) / (to.y() - from.y()) * (to.x() - from.x());
+          double x = from.x() + (spot.y() - from.y()) / (to.y() - from.y()) * (to.x() - from.x());
           isInside ^= x > spot.x();
         }
       }

@@ -54,7 +54,8 @@ class DeckMapTest {
         "South",
         layout,
         MARKS,
-        Layouts.patches(PLANE, SUPPORTS, LayoutRules.USUAL, PatchRules.USUAL, MARKS).list());
+        Layouts.patches(Layouts.places(PLANE), SUPPORTS, LayoutRules.USUAL, PatchRules.USUAL, MARKS)
+            .list());
     return book.finished(Sections.workingTab(book, "a plane"), Sections.tablesTab(book, "a plane"));
   }
 
