@@ -207,6 +207,13 @@ final class PatchFrame {
     return supports.between(left - HAIR, right + HAIR).size() - 1;
   }
 
+  /** Whether a box is too short or too low for a new piece, though the place is not. */
+  boolean isSmallerThanItMustBe(Box box) {
+    Box bounds = outline.bounds();
+    return isTooShort(box.left(), box.right()) && !isTooShort(bounds.left(), bounds.right())
+        || box.height() < minHeight - HAIR && bounds.height() >= minHeight - HAIR;
+  }
+
   /** Whether a box crosses no opening. */
   boolean isFree(Box box) {
     return openings.stream().noneMatch(box::overlaps);

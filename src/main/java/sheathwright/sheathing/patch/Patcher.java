@@ -18,9 +18,11 @@ import sheathwright.sheathing.place.PlaceMap;
 
 /**
  * Makes patches of marks, place by place of the old deck: a place that is marked as a whole is
- * replaced along its own joints; in any other each mark is grown to sound wood, its ends moved out
- * to supports or joints, and neighbors made one where that is cheaper or where too little of the
- * old sheet would be left between them. Nothing is cut beyond a joint of a place without a mark.
+ * replaced along its own joints, cut round its openings as it was, and so is one in which a patch
+ * beside an opening would be too small; in any other each mark is grown to sound wood, its ends
+ * moved out to supports or joints, and neighbors made one where that is cheaper or where too little
+ * of the old sheet would be left between them. Nothing is cut beyond a joint of a place without a
+ * mark.
  */
 final class Patcher {
 
@@ -64,13 +66,14 @@ final class Patcher {
     PatchFrame frame = frames.apply(place.piece());
     boolean isWhole =
         marks.stream().anyMatch(mark -> !mark.whole().isEmpty() || isBesideThePiece(place, mark));
-    if (isWhole) {
+    List<Draft> drafts = isWhole ? List.of() : drafts(frame, marks);
+    if (isWhole || drafts.stream().anyMatch(draft -> frame.isSmallerThanItMustBe(draft.box()))) {
       List<String> keys = marks.stream().map(Mark.Seen::key).sorted().toList();
       patches.add(
           frame.patch(patches.size() + 1, place.key(), keys, place.bounds(), place.parts()));
       return;
     }
-    for (Draft draft : drafts(frame, marks)) {
+    for (Draft draft : drafts) {
       patches.add(
           frame.patch(patches.size() + 1, place.key(), List.copyOf(draft.marks()), draft.box()));
     }
