@@ -20,6 +20,7 @@ import sheathwright.figure.Quantity.Time;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Solution;
+import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.job.table.Field;
@@ -50,6 +51,10 @@ public final class Estimate {
       return new Tie(what, Condition.all(named.toArray(Condition[]::new)));
     }
   }
+
+  /** What one sheet is where the job does not say; whoever holds the workbook may. */
+  private static final Choice<BillRule> USUAL_RULE =
+      Choice.input(JobFields.BILL_RULE.name(), BillRule.HALF, Source.COMMON_PRACTICE);
 
   private final Job job;
   private final Deck deck;
@@ -97,8 +102,8 @@ public final class Estimate {
     deckSheets =
         SheetCounts.sheetsByArea(deckArea, Figure.of(0, Units.PERCENT))
             .as("deck_sheets", Units.SHEET);
-    billRule = job.wordOr(JobFields.BILL_RULE, BillRule.HALF);
-    sheetsAtWorst = deck.units().of(deckArea).by(billRule).as("sheets_at_worst", Units.SHEET);
+    billRule = job.knows(JobFields.BILL_RULE) ? job.fact(JobFields.BILL_RULE) : USUAL_RULE;
+    sheetsAtWorst = deck.units().of(deckArea).by(billRule, "sheets_at_worst");
     plannedSheets = job.fact(JobFields.PLANNED_SHEETS);
     nails =
         NailCounts.nailsPerSheet(

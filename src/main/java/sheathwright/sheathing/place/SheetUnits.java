@@ -4,11 +4,11 @@ import java.util.List;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Area;
-import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
+import sheathwright.sheathing.layout.SheetCounts;
 
 /**
  * What some places come to, counted in each way that a bill may count them.
@@ -24,9 +24,6 @@ public record SheetUnits(Figure<Sheets> places, Figure<Sheets> halves, Figure<Ar
 
   private static final Source COUNTED = Source.derived("counted on the map of the old deck");
   private static final Figure<Sheets> QUARTER = Figure.of(0.25, Units.SHEET);
-  private static final Figure<Per<Area, Sheets>> SHEET_AREA =
-      Figure.constant(
-          "sheet_area_sf", 32, Units.SQUARE_FEET_PER_SHEET, Source.derived("4 ft by 8 ft"));
 
   /**
    * Places counted by their areas.
@@ -60,10 +57,19 @@ public record SheetUnits(Figure<Sheets> places, Figure<Sheets> halves, Figure<Ar
     return new SheetUnits(places, halves, known);
   }
 
-  /** Sheets as the bill counts them. */
-  public Figure<Sheets> by(Choice<BillRule> rule) {
-    Figure<Sheets> quarters = area.dividedBy(SHEET_AREA).in(Units.SHEET).roundedUpTo(QUARTER);
-    return Figure.choose(
-        rule.is(BillRule.PLACE), places, Figure.choose(rule.is(BillRule.HALF), halves, quarters));
+  /**
+   * Sheets as the bill counts them.
+   *
+   * @param name of that number, in snake case
+   */
+  public Figure<Sheets> by(Choice<BillRule> rule, String name) {
+    Figure<Sheets> quarters =
+        area.dividedBy(SheetCounts.SHEET_AREA)
+            .in(Units.SHEET)
+            .roundedUpTo(QUARTER)
+            .as(name + "_by_area", Units.SHEET);
+    Figure<Sheets> bySize =
+        Figure.choose(rule.is(BillRule.HALF), halves, quarters).as(name + "_by_size", Units.SHEET);
+    return Figure.choose(rule.is(BillRule.PLACE), places, bySize).as(name, Units.SHEET);
   }
 }

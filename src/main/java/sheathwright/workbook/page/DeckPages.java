@@ -222,10 +222,7 @@ final class DeckPages {
   }
 
   private static Figure<Sheets> counted(Deck.Part part, PatchPlan patches, Estimate estimate) {
-    return patches
-        .units()
-        .by(estimate.billRule())
-        .as("billed_on_" + part.plane().name(), Units.SHEET);
+    return patches.units().by(estimate.billRule(), "billed_on_" + part.plane().name());
   }
 
   /** What a crew does, so that open rafters bear whoever works on them. */

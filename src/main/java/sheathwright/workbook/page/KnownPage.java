@@ -5,6 +5,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Traced;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
+import sheathwright.job.JobFields;
 import sheathwright.job.QuoteLines;
 import sheathwright.workbook.book.Tab;
 
@@ -17,6 +18,9 @@ final class KnownPage {
     Job job = estimate.job();
     tab.heading("Facts of the job");
     entries(tab, job.labeledFacts());
+    if (!job.knows(JobFields.BILL_RULE)) {
+      tab.entry(JobFields.BILL_RULE.label(), estimate.billRule(), "the usual rule");
+    }
     DeckPages.measured(tab, estimate);
     levels.readings(tab);
     if (tab.audience().isOffice()) {

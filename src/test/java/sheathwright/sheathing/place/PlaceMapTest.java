@@ -59,10 +59,10 @@ class PlaceMapTest {
     assertThat(map.units().places().value()).isEqualTo(30);
     assertThat(map.units().halves().value()).isEqualTo(25);
     assertThat(map.units().area().value()).isCloseTo(42 * 201.25 / 12, within(0.01));
-    assertThat(map.units().by(Choice.literal(BillRule.PLACE)).value()).isEqualTo(30);
-    assertThat(map.units().by(Choice.literal(BillRule.HALF)).value()).isEqualTo(25);
+    assertThat(map.units().by(Choice.literal(BillRule.PLACE), "sheets").value()).isEqualTo(30);
+    assertThat(map.units().by(Choice.literal(BillRule.HALF), "sheets").value()).isEqualTo(25);
     // 704.375 sq ft by 32 are 22.01 sheets: the next quarter
-    assertThat(map.units().by(Choice.literal(BillRule.AREA)).value()).isEqualTo(22.25);
+    assertThat(map.units().by(Choice.literal(BillRule.AREA), "sheets").value()).isEqualTo(22.25);
     assertThat(keys(GABLE, OldJoints.ASSUMED)).startsWith("A-1-1", "A-1-2").endsWith("A-5-6");
   }
 
