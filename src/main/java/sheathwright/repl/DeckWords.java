@@ -59,9 +59,7 @@ final class DeckWords {
               "rafters where they were measured"),
           new Entry(Task.LAY, "layout(south, rafters)", "sheets laid in courses, cut and counted"),
           new Entry(
-              Task.LAY,
-              "layout(home, 24 in)",
-              "sheets on every plane of a house, offcuts shared"),
+              Task.LAY, "layout(home, 24 in)", "sheets on every plane of a house, offcuts shared"),
           new Entry(
               Task.LAY,
               "layout(south, rafters, usual().stagger(in(32)).origin(ft(5)))",

@@ -87,6 +87,7 @@ public final class PatchAnswer {
     return new PatchPlan(
         figure(solution, "patches", patches.size(), Units.PIECE),
         figure(solution, "patch_pieces", pieces.size(), Units.PIECE),
+        units.area(),
         units,
         figure(solution, "patch_sheets", cutList.sheets(), Units.SHEET),
         figure(solution, "patch_sheets_at_least", cutList.atLeast(), Units.SHEET),

@@ -17,6 +17,7 @@ import sheathwright.sheathing.place.SheetUnits;
  *
  * @param patches places that are cut out
  * @param pieces that are put in
+ * @param area of new wood, gaps included
  * @param units the places touched, each counted by the new panel laid in it
  * @param sheets to buy for them
  * @param atLeast no cutting of the pieces out of sheets takes fewer
@@ -32,6 +33,7 @@ import sheathwright.sheathing.place.SheetUnits;
 public record PatchPlan(
     @Column("patches") Figure<Pieces> patches,
     @Column("patch_pieces") Figure<Pieces> pieces,
+    @Column("patch_area_sf") Figure<Area> area,
     SheetUnits units,
     @Column("patch_sheets") Figure<Sheets> sheets,
     @Column("patch_sheets_at_least") Figure<Sheets> atLeast,
@@ -42,10 +44,4 @@ public record PatchPlan(
     List<Mark> marks,
     CourseLayout old,
     Roll work,
-    Roll cutting) {
-
-  /** Area of new wood, gaps included. */
-  public Figure<Area> area() {
-    return units.area();
-  }
-}
+    Roll cutting) {}
