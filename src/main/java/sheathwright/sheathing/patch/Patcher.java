@@ -83,6 +83,7 @@ final class Patcher {
   private static boolean isBesideThePiece(Place place, Mark.Seen mark) {
     return place.parts().stream()
         .skip(1)
+        .filter(part -> part.bounds().overlaps(mark.box()))
         .anyMatch(part -> !part.outline().within(mark.box()).isEmpty());
   }
 

@@ -29,6 +29,9 @@ public record Place(PlaceKey key, List<Region> parts) {
 
   /** What of a rectangle lies in it. */
   public List<Region> within(Box box) {
-    return parts.stream().flatMap(part -> part.outline().within(box).stream()).toList();
+    return parts.stream()
+        .filter(part -> part.bounds().overlaps(box))
+        .flatMap(part -> part.outline().within(box).stream())
+        .toList();
   }
 }

@@ -253,7 +253,10 @@ final class PlaceMaker {
     return joined;
   }
 
-  /** What is too small joined, the smallest first, to the neighbor with the longest joint. */
+  /**
+   * What is too small joined, the smallest first, to the neighbor with the longest joint, the
+   * larger of two.
+   */
   private static List<Piece> joined(List<Piece> pieces) {
     List<Piece> left = new ArrayList<>(pieces);
     List<Piece> small = new ArrayList<>(pieces);
@@ -263,7 +266,9 @@ final class PlaceMaker {
       small.remove(least);
       left.stream()
           .filter(other -> other != least && other.sharedSide(least) > HAIR)
-          .max(Comparator.comparingDouble(other -> other.sharedSide(least)))
+          .max(
+              Comparator.comparingDouble((Piece other) -> other.sharedSide(least))
+                  .thenComparingDouble(Piece::area))
           .ifPresent(
               neighbor -> {
                 Piece both = neighbor.with(least);
