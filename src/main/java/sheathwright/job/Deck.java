@@ -2,10 +2,13 @@ package sheathwright.job;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Nails;
@@ -27,6 +30,10 @@ import sheathwright.sheathing.layout.LayoutRules;
 import sheathwright.sheathing.patch.Mark;
 import sheathwright.sheathing.patch.PatchPlan;
 import sheathwright.sheathing.patch.PatchRules;
+import sheathwright.sheathing.place.MeasuredJoint;
+import sheathwright.sheathing.place.OldJoints;
+import sheathwright.sheathing.place.PlaceMap;
+import sheathwright.sheathing.place.SheetUnits;
 
 /**
  * A job's planes with what they stand on, what was found on them, and what new sheets and patches
@@ -42,22 +49,12 @@ public final class Deck {
           .<Field<?>>map(field -> field)
           .toList();
 
-  /** What is shown of a mark. */
-  private static final List<Field<?>> MARKED =
-      List.of(
-          PlaceFields.MARK,
-          PlaceFields.PLANE,
-          PlaceFields.FINDING,
-          PlaceFields.ALONG,
-          PlaceFields.UP,
-          PlaceFields.WIDTH,
-          PlaceFields.HEIGHT);
-
   private static final Figure<Length> NO_LEAN = Figure.of(0, Units.FOOT);
 
   private final Job job;
   private final Belonging planes;
   private final Optional<Belonging> marks;
+  private final Map<Row, Mark> marked = new IdentityHashMap<>();
   private final List<Part> parts;
   private final DeckLayout layout;
   private final Figure<Nails> nails;
@@ -65,13 +62,19 @@ public final class Deck {
   /**
    * One plane.
    *
-   * @param plane its shape
+   * @param map of its old sheets
    * @param courses sheets laid on it anew
    * @param marks what was found on it
    * @param patches what is cut out of it, if anything was found
    */
   public record Part(
-      Plane plane, CourseLayout courses, List<Mark> marks, Optional<PatchPlan> patches) {}
+      PlaceMap map, CourseLayout courses, List<Mark> marks, Optional<PatchPlan> patches) {
+
+    /** Its shape. */
+    public Plane plane() {
+      return map.plane();
+    }
+  }
 
   Deck(Job job, Site site) {
     this.job = job;
@@ -80,7 +83,8 @@ public final class Deck {
             "lines_of_each_plane",
             new Belonging.Lines("plane", job.planes()),
             new Belonging.Lines("opening", job.openings()),
-            new Belonging.Lines("rafter", job.supports()));
+            new Belonging.Lines("rafter", job.supports()),
+            new Belonging.Lines("joint", job.joints()));
     this.marks =
         job.marks().isEmpty()
             ? Optional.empty()
@@ -104,16 +108,67 @@ public final class Deck {
     return layout;
   }
 
-  /** Every mark, if there are any. */
+  /** What every place of the old deck counts together. */
+  public SheetUnits units() {
+    return SheetUnits.together(parts.stream().map(part -> part.map().units()).toList());
+  }
+
+  /** Every mark, if there are any, with its place where one names it. */
   public Optional<Roll> marks() {
+    List<Roll.Column<Row>> columns =
+        new ArrayList<>(
+            List.of(
+                Row.column(PlaceFields.MARK),
+                Row.column(PlaceFields.PLANE),
+                Row.column(PlaceFields.FINDING),
+                Roll.column("along_in", row -> marked.get(row).along()),
+                Roll.column("up_in", row -> marked.get(row).up()),
+                Roll.column("width_in", row -> marked.get(row).width()),
+                Roll.column("height_in", row -> marked.get(row).height())));
+    if (job.marks().stream().anyMatch(row -> row.has(PlaceFields.SHEET))) {
+      columns.add(
+          Roll.column(
+              PlaceFields.SHEET.name(), row -> row.or(PlaceFields.SHEET, Choice.literal(""))));
+    }
     return job.marks().isEmpty()
+        ? Optional.empty()
+        : Optional.of(Roll.of("marks", "what was found", job.marks(), columns));
+  }
+
+  /** How the old sheets lie, where a plane says so. */
+  public Optional<Roll> oldSheets() {
+    List<Row> told =
+        job.planes().stream()
+            .filter(row -> PlaceFields.OLD_SHEETS.stream().anyMatch(row::has))
+            .toList();
+    return told.isEmpty()
         ? Optional.empty()
         : Optional.of(
             Roll.of(
-                "marks",
-                "what was found",
-                job.marks(),
-                MARKED.stream().<Roll.Column<Row>>map(Row::column).toList()));
+                "old_sheets",
+                "how the old sheets lie",
+                told,
+                Row.column(PlaceFields.PLANE),
+                assumedWhereBlank(PlaceFields.FIRST_JOINT, OldJoints.ASSUMED.first()),
+                assumedWhereBlank(PlaceFields.STAGGER, OldJoints.ASSUMED.stagger()),
+                assumedWhereBlank(PlaceFields.FIRST_COURSE, OldJoints.ASSUMED.firstCourse())));
+  }
+
+  private static Roll.Column<Row> assumedWhereBlank(
+      Field<Figure<Length>> field, Figure<Length> assumed) {
+    return Roll.column(field.name(), row -> row.or(field, Figure.of(assumed.value(), Units.INCH)));
+  }
+
+  /** The end joints that were measured, if there are any. */
+  public Optional<Roll> measuredJoints() {
+    return job.joints().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Roll.of(
+                "joints",
+                "the measured end joints",
+                job.joints(),
+                PlaceFields.JOINTS.stream().<Roll.Column<Row>>map(Row::column).toList()));
   }
 
   /** The measured centers of supports, if there are any. */
@@ -134,6 +189,7 @@ public final class Deck {
     marks.map(Belonging::solution).ifPresent(solutions::add);
     for (Part part : parts) {
       Solution.behind(part.plane().measures().area()).ifPresent(solutions::add);
+      Solution.behind(part.map().units().places()).ifPresent(solutions::add);
       part.patches()
           .flatMap(patches -> Solution.behind(patches.sheets()))
           .ifPresent(solutions::add);
@@ -164,13 +220,15 @@ public final class Deck {
                       opening.of(PlaceFields.OPENING_HEIGHT)));
     }
     Plane whole = restingOn(plane, planes);
-    DeckPlaces places = new DeckPlaces(whole);
+    OldJoints joints = oldJoints(row, planes.on(name, "joint"));
+    PlaceMap map = said(row, () -> PlaceMap.of(whole, joints));
+    DeckPlaces places = new DeckPlaces(map);
     List<Row> rafters = planes.on(name, "rafter");
     rafters.forEach(places::checkRafter);
     Supports supports = rafters.isEmpty() ? regularSupports() : measuredSupports(rafters);
     List<Row> found = this.marks.map(all -> all.on(name, "mark")).orElse(List.of());
-    found.forEach(places::checkMark);
-    List<Mark> marks = found.stream().map(Deck::mark).toList();
+    found.forEach(mark -> marked.put(mark, places.mark(mark)));
+    List<Mark> marks = found.stream().map(marked::get).toList();
     Optional<PatchPlan> patches =
         marks.isEmpty()
             ? Optional.empty()
@@ -179,14 +237,14 @@ public final class Deck {
                     row,
                     () ->
                         Layouts.patches(
-                            restingOn(whole, this.marks.orElseThrow()),
+                            restingOn(map, this.marks.orElseThrow()),
                             supports,
                             rules(),
                             patchRules(),
                             marks,
                             PatchPatience.ofEach(markedPlanes()))));
     CourseLayout courses = said(row, () -> Layouts.courses(whole, supports, rules()));
-    return new Part(whole, courses, marks, patches);
+    return new Part(map, courses, marks, patches);
   }
 
   private int markedPlanes() {
@@ -235,14 +293,19 @@ public final class Deck {
     return center(rafter).value();
   }
 
-  private static Mark mark(Row row) {
-    return Mark.of(
-        row.of(PlaceFields.MARK).plain(),
-        row.of(PlaceFields.FINDING),
-        row.of(PlaceFields.ALONG),
-        row.of(PlaceFields.UP),
-        row.of(PlaceFields.WIDTH),
-        row.of(PlaceFields.HEIGHT));
+  private static OldJoints oldJoints(Row row, List<Row> measured) {
+    OldJoints assumed = OldJoints.ASSUMED;
+    return assumed
+        .first(row.or(PlaceFields.FIRST_JOINT, assumed.first()))
+        .stagger(row.or(PlaceFields.STAGGER, assumed.stagger()))
+        .firstCourse(row.or(PlaceFields.FIRST_COURSE, assumed.firstCourse()))
+        .measured(
+            measured.stream()
+                .map(
+                    joint ->
+                        new MeasuredJoint(
+                            joint.of(PlaceFields.COURSE), joint.of(PlaceFields.JOINT)))
+                .toList());
   }
 
   private LayoutRules rules() {
@@ -262,6 +325,11 @@ public final class Deck {
   private static Plane restingOn(Plane plane, Belonging lines) {
     Solution told = lines.solution();
     return plane.restingOn(Shown.inWords(told.name()), told.state());
+  }
+
+  private static PlaceMap restingOn(PlaceMap map, Belonging lines) {
+    Solution told = lines.solution();
+    return map.restingOn(Shown.inWords(told.name()), told.state());
   }
 
   /** What is refused for a line of a table: its measures, or else its shape in words. */

@@ -8,18 +8,22 @@ import sheathwright.job.table.Field;
 import sheathwright.job.table.Row;
 import sheathwright.roof.Box;
 import sheathwright.roof.Plane;
+import sheathwright.sheathing.patch.Mark;
+import sheathwright.sheathing.place.PlaceMap;
 
-/** Whether what a job's tables put on a plane lies on it. */
+/** Whether what a job's tables put on a plane lies on it, and the marks that do. */
 final class DeckPlaces {
 
   /** A tape is read to an inch at the ends. */
   private static final double SLACK = 1;
 
   private final Plane plane;
+  private final PlaceMap map;
   private final Box bounds;
 
-  DeckPlaces(Plane plane) {
-    this.plane = plane;
+  DeckPlaces(PlaceMap map) {
+    this.map = map;
+    this.plane = map.plane();
     this.bounds = plane.outline(Reading.aside()).bounds();
   }
 
@@ -36,11 +40,29 @@ final class DeckPlaces {
   }
 
   /**
-   * Refuses a mark that reaches off its plane, or lies in an opening.
+   * A mark of this plane: a place by its key, or what was measured.
    *
-   * @throws RefusedException with its place
+   * @throws RefusedException with its place in the table, if it is not on the map, reaches off the
+   *     plane, lies in an opening, or in another place than it says
    */
-  void checkMark(Row row) {
+  Mark mark(Row row) {
+    String key = row.of(PlaceFields.MARK).plain();
+    if (!row.has(PlaceFields.WIDTH)) {
+      return Mark.of(key, row.of(PlaceFields.FINDING), map, row.of(PlaceFields.SHEET));
+    }
+    checkMark(row);
+    Mark measured =
+        Mark.of(
+            key,
+            row.of(PlaceFields.FINDING),
+            row.of(PlaceFields.ALONG),
+            row.of(PlaceFields.UP),
+            row.of(PlaceFields.WIDTH),
+            row.of(PlaceFields.HEIGHT));
+    return row.has(PlaceFields.SHEET) ? measured.in(map, row.of(PlaceFields.SHEET)) : measured;
+  }
+
+  private void checkMark(Row row) {
     Box mark =
         Box.at(
             row.of(PlaceFields.ALONG).value(),

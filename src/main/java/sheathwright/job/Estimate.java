@@ -7,13 +7,13 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import sheathwright.fastening.uplift.MakerRequirement;
 import sheathwright.figure.Check;
+import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Area;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Per;
-import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Quantity.Time;
 import sheathwright.figure.Roll;
@@ -33,6 +33,7 @@ import sheathwright.pricing.SheetMaterial;
 import sheathwright.pricing.UnitPrice;
 import sheathwright.pricing.UnitPrices;
 import sheathwright.sheathing.layout.SheetCounts;
+import sheathwright.sheathing.place.BillRule;
 
 /**
  * Everything that is worked out from a job's tables: what to buy, what it costs, and the proof of
@@ -53,8 +54,9 @@ public final class Estimate {
     }
   }
 
-  private static final Figure<Ratio> MOST_WITH_WASTE =
-      Figure.constant("most_sheets_with_waste", 1.25, Units.RATIO, Source.COMMON_PRACTICE);
+  /** What one sheet is where the job does not say; whoever holds the workbook may. */
+  private static final Choice<BillRule> USUAL_RULE =
+      Choice.input(JobFields.BILL_RULE.name(), BillRule.HALF, Source.COMMON_PRACTICE);
 
   private final Job job;
   private final Site site;
@@ -62,6 +64,7 @@ public final class Estimate {
   private final DeckAreas areas;
   private final Figure<Area> deckArea;
   private final Figure<Sheets> deckSheets;
+  private final Choice<BillRule> billRule;
   private final Figure<Sheets> sheetsAtWorst;
   private final Figure<Sheets> plannedSheets;
   private final Figure<Per<Nails, Sheets>> nails;
@@ -114,7 +117,8 @@ public final class Estimate {
     deckSheets =
         SheetCounts.sheetsByArea(deckArea, Figure.of(0, Units.PERCENT))
             .as("deck_sheets", Units.SHEET);
-    sheetsAtWorst = deckSheets.max(deck.layout().sheets()).as("sheets_at_worst", Units.SHEET);
+    billRule = job.knows(JobFields.BILL_RULE) ? job.fact(JobFields.BILL_RULE) : USUAL_RULE;
+    sheetsAtWorst = deck.units().of(deckArea).by(billRule, "sheets_at_worst");
     plannedSheets = job.fact(JobFields.PLANNED_SHEETS);
     nails = site.nailing().inASheet();
     plannedSheet = named("planned_sheet", sheetPrice(job, nails, OfficeFields.PLANNED_SHEET_HOURS));
@@ -159,11 +163,11 @@ public final class Estimate {
         price.quoted().as(what + "_quoted_usd", Units.USD_PER_SHEET));
   }
 
-  /** That the price does not hold more sheets than the deck could take. */
+  /** That the price does not hold more sheets than the map of the old deck has. */
   private Tie sheetsTie() {
     return new Tie(
-        "The sheets in the price are at most a quarter more than the deck's area takes",
-        plannedSheets.isAtMost(deckSheets.times(MOST_WITH_WASTE)));
+        "The sheets in the price are not more than the map of the old deck counts",
+        plannedSheets.isAtMost(sheetsAtWorst));
   }
 
   /** That what is quoted for a piece of work is its exact price, up to a whole dollar. */
@@ -325,7 +329,12 @@ public final class Estimate {
     return deckSheets;
   }
 
-  /** All sheets of the deck, by its area or as they are laid, whichever are more. */
+  /** What one sheet is on the bill. */
+  public Choice<BillRule> billRule() {
+    return billRule;
+  }
+
+  /** Every place of the old deck, as the bill counts it. */
   public Figure<Sheets> sheetsAtWorst() {
     return sheetsAtWorst;
   }

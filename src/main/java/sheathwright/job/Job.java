@@ -14,6 +14,7 @@ import sheathwright.fastening.uplift.MakerRequirement;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
+import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Traced;
 import sheathwright.job.path.PathFields;
 import sheathwright.job.site.CoveringFields;
@@ -57,6 +58,7 @@ public final class Job implements Facts {
     planes = reader.rows(tables.file(JobTable.PLANES), PlaceFields.PLANES);
     onPlanes(reader, tables, JobTable.OPENINGS, PlaceFields.OPENINGS);
     onPlanes(reader, tables, JobTable.RAFTERS, PlaceFields.SUPPORTS);
+    onPlanes(reader, tables, JobTable.JOINTS, PlaceFields.JOINTS);
     onPlanes(reader, tables, JobTable.MARKS, PlaceFields.MARKS);
     onPlanes(
         reader, tables, JobTable.READINGS, surveys ? SurveyFields.READINGS : PlaceFields.READINGS);
@@ -95,6 +97,7 @@ public final class Job implements Facts {
     oneSagLimit(reader, tables);
     toldBySomebody(reader, tables);
     once(reader, tables.file(JobTable.MARKS), marks(), PlaceFields.MARK);
+    markedSomewhere(reader, tables.file(JobTable.MARKS));
     once(reader, tables.file(JobTable.REPORTS), reports, FramingFields.REPORT);
     if (levels) {
       if (surveys) {
@@ -223,6 +226,22 @@ public final class Job implements Facts {
             row,
             row.has(PlaceFields.EAVE) ? PlaceFields.SLOPE_LENGTH : PlaceFields.EAVE,
             "it is empty; a plane takes eave_ft and slope_length_ft, or corners_ft such as 0 0, 40 0, 28 12, 12 12");
+      }
+    }
+  }
+
+  /** A mark has four measures, or else names its place. */
+  private void markedSomewhere(TableReader reader, CsvFile file) {
+    for (Row row : marks()) {
+      List<Field<Figure<Length>>> missing =
+          PlaceFields.MEASURES.stream().filter(measure -> !row.has(measure)).toList();
+      boolean isNamed = row.has(PlaceFields.SHEET) && missing.size() == PlaceFields.MEASURES.size();
+      if (!missing.isEmpty() && !isNamed) {
+        reader.problem(
+            file,
+            row,
+            missing.get(0),
+            "it is empty; a mark takes along_in, up_in, width_in and height_in, or instead of all four a place in sheet such as A-3-5");
       }
     }
   }
@@ -391,6 +410,11 @@ public final class Job implements Facts {
   /** Measured centers of supports. */
   List<Row> supports() {
     return onPlanes.get(JobTable.RAFTERS);
+  }
+
+  /** End joints of the old deck that were measured. */
+  List<Row> joints() {
+    return onPlanes.get(JobTable.JOINTS);
   }
 
   List<Row> marks() {

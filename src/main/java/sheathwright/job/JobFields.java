@@ -13,6 +13,7 @@ import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.job.table.Field;
 import sheathwright.sheathing.layout.StripRule;
+import sheathwright.sheathing.place.BillRule;
 import sheathwright.wood.LumberSize;
 
 /** What job.csv may say of a job, its deck and its sisters. */
@@ -127,7 +128,10 @@ public final class JobFields {
   static final Field<Figure<Length>> GAP =
       Field.number("gap_in", "Gap between sheets", Units.INCH, 0, 1).ifKnown();
 
-  static final List<Field<?>> DECK = List.of(STRIP_RULE, GAP);
+  public static final Field<Choice<BillRule>> BILL_RULE =
+      Field.word("bill_rule", "One sheet on the bill is counted by", BillRule.class).ifKnown();
+
+  static final List<Field<?>> DECK = List.of(STRIP_RULE, GAP, BILL_RULE);
 
   static final Field<Figure<Length>> BEYOND_MARK =
       Field.number("beyond_mark_in", "Cut past the mark", Units.INCH, 0, 48).ifKnown();

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import sheathwright.figure.Amounts;
 import sheathwright.figure.Choice;
@@ -65,12 +66,16 @@ public final class JobLines {
   }
 
   private void add(String name, String value) {
-    String legal = name.replaceAll("\\W", "_");
+    String legal = legal(name);
     String own = legal;
     for (int i = 2; !names.add(own); i++) {
       own = legal + "_" + i;
     }
     lines.add(own + " = " + value);
+  }
+
+  private static String legal(String name) {
+    return name.replaceAll("\\W", "_");
   }
 
   private void addFact(Traced fact) {
@@ -112,10 +117,45 @@ public final class JobLines {
           rafters.stream().map(each -> cells(each, PlaceFields.CENTER)).collect(joining(", "));
       add("rafters_" + name, "Supports.at(" + centers + ")");
     }
+    add("places_" + name, "places(%s, %s)".formatted(legal("plane_" + name), oldJoints(row)));
+  }
+
+  private String oldJoints(Row row) {
+    StringBuilder joints = new StringBuilder("OldJoints.ASSUMED");
+    Map.of(
+            "first", PlaceFields.FIRST_JOINT,
+            "stagger", PlaceFields.STAGGER,
+            "firstCourse", PlaceFields.FIRST_COURSE)
+        .entrySet()
+        .stream()
+        .filter(part -> row.has(part.getValue()))
+        .sorted(Map.Entry.comparingByKey())
+        .forEach(
+            part -> joints.append(".%s(%s)".formatted(part.getKey(), cells(row, part.getValue()))));
+    List<Row> measured = on(row.of(PlaceFields.PLANE).plain(), job.joints());
+    if (!measured.isEmpty()) {
+      joints.append(
+          measured.stream()
+              .map(joint -> cells(joint, PlaceFields.COURSE, PlaceFields.JOINT))
+              .map("new MeasuredJoint(%s)"::formatted)
+              .collect(joining(", ", ".measured(List.of(", "))")));
+    }
+    return joints.toString();
   }
 
   private void addMark(Row row) {
     String key = row.of(PlaceFields.MARK).plain();
+    if (!row.has(PlaceFields.WIDTH)) {
+      add(
+          "mark_" + key,
+          "Mark.of(%s, %s, %s, Choice.literal(%s))"
+              .formatted(
+                  quoted(key),
+                  java(row.of(PlaceFields.FINDING)),
+                  legal("places_" + row.of(PlaceFields.PLANE).plain()),
+                  quoted(row.of(PlaceFields.SHEET).plain())));
+      return;
+    }
     add(
         "mark_" + key,
         "Mark.of(%s, %s, %s)"

@@ -10,6 +10,7 @@ public enum JobTable {
   PLANES(true, "roof planes, measured on the slope"),
   OPENINGS(false, "chimneys, skylights and other holes in a plane"),
   RAFTERS(false, "measured rafter centers"),
+  JOINTS(false, "end joints of the old deck, where they were measured"),
   MARKS(false, "bad wood: what was found where"),
   READINGS(false, "drops of rafters below a string line"),
   REPORTS(false, "what was seen of the framing"),

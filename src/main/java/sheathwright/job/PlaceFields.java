@@ -4,6 +4,7 @@ import java.util.List;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Units;
 import sheathwright.job.table.Field;
 import sheathwright.roof.Leans;
@@ -31,8 +32,39 @@ final class PlaceFields {
 
   static final Field<Choice<String>> CORNERS = Field.text("corners_ft", "Corners").ifKnown();
 
+  static final Field<Figure<Length>> FIRST_JOINT =
+      Field.number("joint_in", "First end joint of course 1, old deck", Units.INCH, 0, 96)
+          .ifKnown();
+
+  static final Field<Figure<Length>> STAGGER =
+      Field.number("stagger_in", "Shift of every other course, old deck", Units.INCH, 0, 96)
+          .ifKnown();
+
+  static final Field<Figure<Length>> FIRST_COURSE =
+      Field.number("first_course_in", "Height of course 1, old deck", Units.INCH, 6, 48).ifKnown();
+
+  /** How the old sheets of a plane lie. */
+  static final List<Field<Figure<Length>>> OLD_SHEETS = List.of(FIRST_JOINT, STAGGER, FIRST_COURSE);
+
   static final List<Field<?>> PLANES =
-      List.of(PLANE, EAVE, SLOPE_LENGTH, LEFT_LEAN, RIGHT_LEAN, CORNERS);
+      List.of(
+          PLANE,
+          EAVE,
+          SLOPE_LENGTH,
+          LEFT_LEAN,
+          RIGHT_LEAN,
+          CORNERS,
+          FIRST_JOINT,
+          STAGGER,
+          FIRST_COURSE);
+
+  static final Field<Figure<Ratio>> COURSE =
+      Field.whole("course", "Course, from the plane's lowest point", Units.RATIO, 1, 200);
+
+  static final Field<Figure<Length>> JOINT =
+      Field.number("joint_in", "End joint, from the left", Units.INCH, -2_400, 6_000);
+
+  static final List<Field<?>> JOINTS = List.of(PLANE, COURSE, JOINT);
 
   static final Field<Figure<Length>> OPENING_ALONG =
       Field.number("along_ft", "From the left", Units.FOOT, -200, 500);
@@ -65,15 +97,23 @@ final class PlaceFields {
       Field.number("up_in", "From the eave", Units.INCH, 0, 2_400);
 
   static final Field<Figure<Length>> WIDTH =
-      Field.number("width_in", "Width", Units.INCH, 1, 1_200);
+      Field.number("width_in", "Width", Units.INCH, 1, 1_200).ifKnown();
 
   static final Field<Figure<Length>> HEIGHT =
-      Field.number("height_in", "Height", Units.INCH, 1, 1_200);
+      Field.number("height_in", "Height", Units.INCH, 1, 1_200).ifKnown();
+
+  /** Where a mark lies; a mark without measures names its place. */
+  static final List<Field<Figure<Length>>> MEASURES =
+      List.of(ALONG.ifKnown(), UP.ifKnown(), WIDTH, HEIGHT);
+
+  static final Field<Choice<String>> SHEET =
+      Field.name("sheet", "Place on the map, for the four measures").ifKnown();
 
   static final Field<Choice<String>> EVIDENCE = Field.text("evidence", "Evidence").ifKnown();
 
   static final List<Field<?>> MARKS =
-      List.of(MARK, PLANE, FINDING, ALONG, UP, WIDTH, HEIGHT, EVIDENCE);
+      List.of(
+          MARK, PLANE, FINDING, MEASURES.get(0), MEASURES.get(1), WIDTH, HEIGHT, EVIDENCE, SHEET);
 
   static final Field<Choice<String>> RAFTER = Field.name("rafter", "Rafter");
 

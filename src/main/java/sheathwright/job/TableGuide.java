@@ -141,6 +141,7 @@ public final class TableGuide {
       case PLANES -> List.of(new Part("eave and slope length, or corners", PlaceFields.PLANES));
       case OPENINGS -> List.of(new Part("every opening", PlaceFields.OPENINGS));
       case RAFTERS -> List.of(new Part("every measured rafter", PlaceFields.SUPPORTS));
+      case JOINTS -> List.of(new Part("every measured joint", PlaceFields.JOINTS));
       case MARKS -> List.of(new Part("every mark", PlaceFields.MARKS));
       case READINGS ->
           List.of(

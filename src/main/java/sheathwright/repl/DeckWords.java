@@ -90,6 +90,14 @@ final class DeckWords {
               "patches(south, 16 in, mark(rot, along = 5 ft, up = 10 in, width = 30 in, height = 14 in))",
               "the same in one line; marks are called m1, m2"),
           new Entry(
+              Task.PATCH,
+              "places(south, OldJoints.ASSUMED.first(in(32)))",
+              "the map of the old sheets, each place with its key"),
+          new Entry(
+              Task.PATCH,
+              "mark(SOFT, places(south), \"south-3-5\")",
+              "a whole old sheet that is bad, by its key on the map"),
+          new Entry(
               Task.NAIL,
               "ZoneMap.of(south, pitch(6), GABLE, ASCE7_16, zoneWidth(ft(30), RoofHeight.mean(ft(18))))",
               "the wind zones of a plane"),

@@ -54,6 +54,7 @@ final class Vocabulary {
               "sheathwright.figure.*",
               "sheathwright.roof.*",
               "sheathwright.sheathing.patch.*",
+              "sheathwright.sheathing.place.*",
               "sheathwright.leveling.target.*"));
 
   Vocabulary() {

@@ -55,6 +55,15 @@ public final class Outline {
     return new Outline(polygon, polygon);
   }
 
+  /** A connected part of a plane by itself. */
+  static Outline of(Region part) {
+    Outline outline = of(part.corners());
+    for (List<Spot> hole : part.holes()) {
+      outline = outline.without(hole);
+    }
+    return outline;
+  }
+
   /** A plane whose eave and ridge are level and whose sides lean in by so much, or out. */
   public static Outline trapezoid(double eave, double height, double leftLean, double rightLean) {
     List<Spot> corners = new ArrayList<>();

@@ -34,6 +34,8 @@ import sheathwright.sheathing.patch.Mark;
 import sheathwright.sheathing.patch.PatchAnswer;
 import sheathwright.sheathing.patch.PatchPlan;
 import sheathwright.sheathing.patch.PatchRules;
+import sheathwright.sheathing.place.OldJoints;
+import sheathwright.sheathing.place.PlaceMap;
 
 /**
  * Sheets laid on planes, and patches cut out of them. The answers are solved, not computed by a
@@ -204,34 +206,54 @@ public final class Layouts {
     return Mark.of("", found, along, up, width, height);
   }
 
+  /** A whole place of the old deck that is bad, by its key on the map: {@code A-3-5}. */
+  public static Mark mark(OneOf<Finding> found, PlaceMap map, String sheet) {
+    return Mark.of("", found, map, Choice.literal(sheet));
+  }
+
+  /** The map of an old plane whose joints nobody has measured. */
+  public static PlaceMap places(Plane plane) {
+    return places(plane, OldJoints.ASSUMED);
+  }
+
+  /** The map of an old plane: {@code places(south, OldJoints.ASSUMED.first(in(32)))}. */
+  public static PlaceMap places(Plane plane, OldJoints joints) {
+    return PlaceMap.of(plane, joints);
+  }
+
   /** Patches for what was marked, by the usual rules. */
   public static PatchPlan patches(Plane plane, Supports supports, Mark... marks) {
+    return patches(places(plane), supports, marks);
+  }
+
+  /** Patches for what was marked on a map, by the usual rules. */
+  public static PatchPlan patches(PlaceMap map, Supports supports, Mark... marks) {
     List<Mark> named =
         IntStream.range(0, marks.length).mapToObj(i -> marks[i].called("m" + (i + 1))).toList();
-    return patches(plane, supports, LayoutRules.USUAL, PatchRules.USUAL, named);
+    return patches(map, supports, LayoutRules.USUAL, PatchRules.USUAL, named);
   }
 
   /** Patches for what was marked, sought as long as a plane by itself is worth. */
   public static PatchPlan patches(
-      Plane plane, Supports supports, LayoutRules old, PatchRules rules, List<Mark> marks) {
-    return patches(plane, supports, old, rules, marks, Patience.asked(LayoutAnswer.PATIENCE));
+      PlaceMap map, Supports supports, LayoutRules old, PatchRules rules, List<Mark> marks) {
+    return patches(map, supports, old, rules, marks, Patience.asked(LayoutAnswer.PATIENCE));
   }
 
   /**
    * Patches for what was marked. Marks of wood that only needs nails, a gap or a support are left
    * out.
    *
-   * @param old how the deck lies now: its course lines and its gaps
+   * @param old how the deck lies now: its gaps and bearings
    * @param patience of the search for the fewest sheets; what it cannot prove, it says
    * @throws RefusedException if a mark lies off the plane, or two have one key
    */
   public static PatchPlan patches(
-      Plane plane,
+      PlaceMap map,
       Supports supports,
       LayoutRules old,
       PatchRules rules,
       List<Mark> marks,
       Patience patience) {
-    return PatchAnswer.of(plane, supports, old, rules, marks, patience);
+    return PatchAnswer.of(map, supports, old, rules, marks, patience);
   }
 }

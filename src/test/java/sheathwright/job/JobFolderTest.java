@@ -75,7 +75,7 @@ class JobFolderTest {
             name
                 + ": no job table has that name"
                 + asked
-                + "; the tables are job.csv, planes.csv, openings.csv, rafters.csv, marks.csv,"
+                + "; the tables are job.csv, planes.csv, openings.csv, rafters.csv, joints.csv, marks.csv,"
                 + " readings.csv, reports.csv, layers.csv, maker.csv, prices.csv, rates.csv; rename"
                 + " it, or keep it elsewhere");
   }

@@ -15,7 +15,9 @@ import sheathwright.figure.Units;
 public final class SheetCounts {
 
   private static final Figure<Ratio> ONE = Figure.of(1, Units.RATIO);
-  private static final Figure<Per<Area, Sheets>> SHEET_AREA =
+
+  /** Of one whole sheet. */
+  public static final Figure<Per<Area, Sheets>> SHEET_AREA =
       Figure.constant(
           "sheet_area_sf", 32, Units.SQUARE_FEET_PER_SHEET, Source.derived("4 ft by 8 ft"));
 

@@ -1,6 +1,9 @@
 package sheathwright.sheathing.patch;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.List;
+import java.util.Optional;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.OneOf;
@@ -11,12 +14,16 @@ import sheathwright.figure.Units;
 import sheathwright.roof.Box;
 import sheathwright.roof.Supports;
 import sheathwright.sheathing.layout.LayoutRules;
+import sheathwright.sheathing.place.Place;
+import sheathwright.sheathing.place.PlaceMap;
 
 /**
  * A place on a plane where something was found.
  *
  * @param key what it is called on the deck, in the photographs and in the change order
  * @param found what is wrong
+ * @param sheet the key of the place that it lies in, if that was told
+ * @param isWhole whether that place is marked as it is, without measures of its own
  * @param along from the plane's left corner to its left side, along the eave
  * @param up from the eave to its lower side
  * @param width along the eave
@@ -25,10 +32,14 @@ import sheathwright.sheathing.layout.LayoutRules;
 public record Mark(
     String key,
     Choice<Finding> found,
+    Optional<Choice<String>> sheet,
+    boolean isWhole,
     Figure<Length> along,
     Figure<Length> up,
     Figure<Length> width,
     Figure<Length> height) {
+
+  private static final String SHEET = "sheet";
 
   /** A rectangle that was found to be bad. */
   public static Mark of(
@@ -38,7 +49,7 @@ public record Mark(
       Figure<Length> up,
       Figure<Length> width,
       Figure<Length> height) {
-    Mark mark = new Mark(key, finding.choice(), along, up, width, height);
+    Mark mark = new Mark(key, finding.choice(), Optional.empty(), false, along, up, width, height);
     Box box = mark.seen(Reading.aside()).box();
     if (box.width() <= 0 || box.height() <= 0) {
       throw new RefusedException(
@@ -49,9 +60,48 @@ public record Mark(
     return mark;
   }
 
+  /**
+   * A whole place of the old deck that was found to be bad.
+   *
+   * @param sheet its key, such as {@code A-3-5}
+   * @throws RefusedException if the map has no such place
+   */
+  public static Mark of(String key, OneOf<Finding> finding, PlaceMap map, OneOf<String> sheet) {
+    PlaceMap.Measures at = map.measures(map.place(Reading.aside(), SHEET, sheet));
+    return new Mark(
+        key,
+        finding.choice(),
+        Optional.of(sheet.choice()),
+        true,
+        at.along(),
+        at.up(),
+        at.width(),
+        at.height());
+  }
+
+  /**
+   * The same mark, known to lie in one place.
+   *
+   * @throws RefusedException if its measures reach into another
+   */
+  public Mark in(PlaceMap map, OneOf<String> sheet) {
+    Reading aside = Reading.aside();
+    Place told = map.place(aside, SHEET, sheet);
+    List<Place> touched = map.touchedBy(aside, seen(aside).box());
+    if (!touched.equals(List.of(told))) {
+      throw new RefusedException(
+          "sheet is %s, but what was measured lies in %s; give one of the two, or measure again"
+              .formatted(
+                  told.key(),
+                  touched.stream().map(place -> place.key().toString()).collect(joining(" and "))),
+          List.of(sheet.choice()));
+    }
+    return new Mark(key, found, Optional.of(sheet.choice()), false, along, up, width, height);
+  }
+
   /** The same mark under a key, if it has none of its own. */
   public Mark called(String name) {
-    return key.isEmpty() ? new Mark(name, found, along, up, width, height) : this;
+    return key.isEmpty() ? new Mark(name, found, sheet, isWhole, along, up, width, height) : this;
   }
 
   /**
@@ -84,12 +134,14 @@ public record Mark(
    * @param key what it is called
    * @param finding what is wrong there
    * @param box where it is, in inches
+   * @param whole the key of the place that is marked as a whole; else empty
    */
-  public record Seen(String key, Finding finding, Box box) {}
+  public record Seen(String key, Finding finding, Box box, String whole) {}
 
   /** What was found, read. */
   public Seen seen(Reading reading) {
     String mark = "mark " + key;
+    String told = sheet.map(each -> reading.word(mark + ", sheet", each)).orElse("");
     return new Seen(
         key,
         reading.word(mark + ", what was found", found),
@@ -97,12 +149,20 @@ public record Mark(
             reading.number(mark + ", along the eave", along, Units.INCH),
             reading.number(mark + ", up the slope", up, Units.INCH),
             reading.number(mark + ", width", width, Units.INCH),
-            reading.number(mark + ", height", height, Units.INCH)));
+            reading.number(mark + ", height", height, Units.INCH)),
+        isWhole ? told.strip() : "");
   }
 
   @Override
   public String toString() {
-    return "%s, %s, %s along and %s up, %s by %s"
-        .formatted(("mark " + key).strip(), found, along, up, width, height);
+    return "%s, %s, %s%s along and %s up, %s by %s"
+        .formatted(
+            ("mark " + key).strip(),
+            found,
+            sheet.map(each -> each + ", ").orElse(""),
+            along,
+            up,
+            width,
+            height);
   }
 }

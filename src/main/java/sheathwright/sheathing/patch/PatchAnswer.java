@@ -2,7 +2,9 @@ package sheathwright.sheathing.patch;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import sheathwright.cutting.Patience;
 import sheathwright.figure.Choice;
@@ -26,7 +28,11 @@ import sheathwright.sheathing.layout.CutPiece;
 import sheathwright.sheathing.layout.LayoutRules;
 import sheathwright.sheathing.layout.SlantedEnds;
 import sheathwright.sheathing.layout.StockSheet;
-import sheathwright.sheathing.patch.Patch.End;
+import sheathwright.sheathing.layout.StripRule;
+import sheathwright.sheathing.place.OldJoints;
+import sheathwright.sheathing.place.PlaceKey;
+import sheathwright.sheathing.place.PlaceMap;
+import sheathwright.sheathing.place.SheetUnits;
 
 /** Counts what the patches of a plane come to, with their pieces cut out of sheets. */
 public final class PatchAnswer {
@@ -36,12 +42,13 @@ public final class PatchAnswer {
   private PatchAnswer() {}
 
   public static PatchPlan of(
-      Plane plane,
+      PlaceMap map,
       Supports supports,
       LayoutRules old,
       PatchRules rules,
       List<Mark> marks,
       Patience patience) {
+    Plane plane = map.plane();
     Reading reading = new Reading();
     Outline outline = plane.outline(reading);
     List<Box> openings = plane.openings(reading);
@@ -49,11 +56,14 @@ public final class PatchAnswer {
     LayoutRules.Plain lying = old.plain(reading);
     PatchRules.Plain plain = rules.plain(reading);
     List<Mark.Seen> seen = marks.stream().map(mark -> mark.seen(reading)).toList();
-    check(plane.name(), outline, marks, seen);
-    Solution solution = reading.solution("patches_of_" + plane.name());
+    check(map, outline, marks, seen);
     List<Mark.Seen> cutOut = seen.stream().filter(mark -> mark.finding().isCutOut()).toList();
-    PatchFrame frame = new PatchFrame(outline, openings, centers, lying, plain);
-    List<Patch> patches = new Patcher(frame, plain).patches(cutOut);
+    List<Patch> patches =
+        new Patcher(
+                piece -> new PatchFrame(outline, piece.outline(), openings, centers, lying, plain),
+                plain)
+            .patches(map, reading, cutOut);
+    Solution solution = reading.solution("patches_of_" + plane.name());
     List<CutPiece> pieces = new ArrayList<>();
     for (Patch patch : patches) {
       for (Patch.Piece piece : patch.pieces()) {
@@ -67,26 +77,33 @@ public final class PatchAnswer {
     StockSheet sheet =
         new StockSheet(LayoutRules.MODULE_LENGTH - gap, LayoutRules.MODULE_WIDTH - gap);
     CutList cutList = CutList.of(sheet, List.of(), gap, pieces, patience);
-    double area =
-        patches.stream()
-            .flatMap(patch -> patch.pieces().stream())
-            .flatMap(piece -> outline.within(piece.box()).stream())
-            .mapToDouble(part -> part.area())
-            .sum();
+    Map<PlaceKey, Double> areas = new LinkedHashMap<>();
+    for (Patch patch : patches) {
+      double area = patch.pieces().stream().mapToDouble(Patch.Piece::area).sum();
+      areas.merge(patch.place(), area, Double::sum);
+    }
+    SheetUnits units =
+        SheetUnits.of(solution, "patched_on_" + plane.name(), List.copyOf(areas.values()));
     return new PatchPlan(
         figure(solution, "patches", patches.size(), Units.PIECE),
         figure(solution, "patch_pieces", pieces.size(), Units.PIECE),
-        figure(solution, "patch_area_sf", area / 144, Units.SQUARE_FOOT),
+        units.area(),
+        units,
         figure(solution, "patch_sheets", cutList.sheets(), Units.SHEET),
         figure(solution, "patch_sheets_at_least", cutList.atLeast(), Units.SHEET),
         figure(solution, "patch_cuts", cutList.cuts(), Units.RATIO),
-        figure(solution, "scabs", scabs(patches), Units.PIECE),
-        figure(solution, "blocking_ft", blocking(patches) / 12, Units.FOOT),
+        figure(solution, "scabs", PatchEdges.scabs(patches), Units.PIECE),
+        figure(solution, "blocking_ft", PatchEdges.blocking(outline, patches) / 12, Units.FOOT),
         patches,
         List.copyOf(marks),
-        CourseLayout.of(plane, supports, old.asLaid()),
+        CourseLayout.of(plane, supports, asLaid(old, map.joints())),
         work(solution, plane, patches),
         cutting(solution, plane, cutList));
+  }
+
+  /** The old sheets, to be drawn. */
+  private static LayoutRules asLaid(LayoutRules old, OldJoints joints) {
+    return old.origin(joints.first()).stagger(joints.stagger()).strips(StripRule.RIP).asLaid();
   }
 
   private static Roll work(Solution solution, Plane plane, List<Patch> patches) {
@@ -94,7 +111,8 @@ public final class PatchAnswer {
         "patch_list_of_" + plane.name(),
         "the patches of " + plane.name(),
         patches,
-        Roll.<Patch>column("patch", patch -> word(solution, "P" + patch.number())),
+        Roll.<Patch>column(
+            "patch", patch -> word(solution, "P%d in %s".formatted(patch.number(), patch.place()))),
         Roll.column("marks", patch -> word(solution, String.join(", ", patch.marks()))),
         Roll.column("along_in", patch -> inches(solution, patch.box().left())),
         Roll.column("up_in", patch -> inches(solution, patch.box().bottom())),
@@ -123,13 +141,19 @@ public final class PatchAnswer {
     return figure(solution, "", inches, Units.INCH);
   }
 
-  private static void check(String plane, Outline outline, List<Mark> marks, List<Mark.Seen> seen) {
+  private static void check(PlaceMap map, Outline outline, List<Mark> marks, List<Mark.Seen> seen) {
+    String plane = map.plane().name();
     Set<String> keys = new HashSet<>();
     for (int i = 0; i < marks.size(); i++) {
       Mark mark = marks.get(i);
       if (!keys.add(mark.key())) {
         throw new RefusedException(
             "two marks are named %s; give each its own key".formatted(mark.key()));
+      }
+      if (!seen.get(i).whole().isEmpty() && !map.has(seen.get(i).whole())) {
+        throw new RefusedException(
+            "mark %s is place %s, which is not on plane %s"
+                .formatted(mark.key(), seen.get(i).whole(), plane));
       }
       if (outline.within(seen.get(i).box()).isEmpty()) {
         throw new RefusedException(
@@ -143,15 +167,5 @@ public final class PatchAnswer {
   private static <Q extends Quantity> Figure<Q> figure(
       Solution solution, String name, double number, Unit<Q> unit) {
     return solution.figure(name, number, unit, COUNTED);
-  }
-
-  private static double scabs(List<Patch> patches) {
-    return patches.stream()
-        .mapToInt(patch -> (patch.left() == End.SCAB ? 1 : 0) + (patch.right() == End.SCAB ? 1 : 0))
-        .sum();
-  }
-
-  private static double blocking(List<Patch> patches) {
-    return patches.stream().mapToDouble(Patch::blocking).sum();
   }
 }

@@ -6,24 +6,23 @@ import sheathwright.roof.Box;
 import sheathwright.roof.Centers;
 import sheathwright.roof.Outline;
 import sheathwright.roof.Region;
-import sheathwright.roof.Spot;
-import sheathwright.sheathing.layout.CourseHeights;
 import sheathwright.sheathing.layout.LayoutRules;
 import sheathwright.sheathing.patch.Patch.End;
+import sheathwright.sheathing.place.PlaceKey;
 
 /**
- * Where a patch may end: sideways on the centers of supports, upwards on course lines or on the
- * middle of a course, so that what is left of the old sheet is not too low, and never beyond an
- * opening or the plane's edge.
+ * Where a patch of one place may end: sideways on the centers of supports and at the place's own
+ * joints, upwards at its edges or on its middle, so that what is left of the old sheet is neither
+ * too short nor too low, and never beyond an opening, a joint or the plane's edge.
  */
 final class PatchFrame {
 
   private static final double HAIR = 1.0 / 64;
 
+  private final Outline deck;
   private final Outline outline;
   private final List<Box> openings;
   private final Centers supports;
-  private final List<Double> courseLines;
   private final double gap;
   private final double bearing;
   private final double beyondMark;
@@ -32,14 +31,18 @@ final class PatchFrame {
   private final int minSpans;
 
   /**
-   * @param old how the deck lies: its course lines and its gaps
+   * @param deck the whole plane
+   * @param outline of the place
+   * @param old how the deck lies: its gaps and bearings
    */
   PatchFrame(
+      Outline deck,
       Outline outline,
       List<Box> openings,
       Centers supports,
       LayoutRules.Plain old,
       PatchRules.Plain rules) {
+    this.deck = deck;
     this.outline = outline;
     this.openings = openings;
     this.supports = supports;
@@ -49,12 +52,6 @@ final class PatchFrame {
     this.minLength = rules.minLength();
     this.minHeight = rules.minHeight();
     this.minSpans = rules.minSpans();
-    Box bounds = outline.bounds();
-    courseLines = new ArrayList<>(List.of(bounds.bottom()));
-    for (double height : CourseHeights.of(bounds.height(), old.stripRule())) {
-      courseLines.add(courseLines.get(courseLines.size() - 1) + height);
-    }
-    courseLines.set(courseLines.size() - 1, bounds.top());
   }
 
   /**
@@ -146,30 +143,18 @@ final class PatchFrame {
   }
 
   private double lineBelow(double y) {
-    double below = courseLines.get(0);
-    for (int i = 0; i + 1 < courseLines.size(); i++) {
-      below = courseLines.get(i) <= y + HAIR ? courseLines.get(i) : below;
-      double middle = middle(i);
-      below = middle <= y + HAIR ? Math.max(below, middle) : below;
-    }
-    return below;
+    Box bounds = outline.bounds();
+    return hasMiddle() && bounds.middleY() <= y + HAIR ? bounds.middleY() : bounds.bottom();
   }
 
   private double lineAbove(double y) {
-    double above = courseLines.get(courseLines.size() - 1);
-    for (int i = courseLines.size() - 2; i >= 0; i--) {
-      above = courseLines.get(i + 1) >= y - HAIR ? courseLines.get(i + 1) : above;
-      double middle = middle(i);
-      above = middle >= y - HAIR ? Math.min(above, middle) : above;
-    }
-    return above;
+    Box bounds = outline.bounds();
+    return hasMiddle() && bounds.middleY() >= y - HAIR ? bounds.middleY() : bounds.top();
   }
 
-  /** The middle of a course, where both halves are high enough; else its upper line. */
-  private double middle(int course) {
-    double bottom = courseLines.get(course);
-    double top = courseLines.get(course + 1);
-    return (top - bottom) / 2 >= minHeight - HAIR ? (bottom + top) / 2 : top;
+  /** Whether both halves of the place are high enough. */
+  private boolean hasMiddle() {
+    return outline.bounds().height() / 2 >= minHeight - HAIR;
   }
 
   private double supportBefore(double x, double limit) {
@@ -183,27 +168,35 @@ final class PatchFrame {
   }
 
   /**
-   * Made longer by the shorter bay until it is long enough and crosses enough spans, or cannot
-   * grow.
+   * Made longer until it is long enough and crosses enough spans, or cannot grow: by what would be
+   * left too short of the old sheet beside it, else by the shorter bay.
    */
   private Box lengthened(Box box, Box free) {
-    double left = box.left();
-    double right = box.right();
-    while (isTooShort(left, right)) {
-      double further = supportBefore(left - 1, free.left());
-      double beyond = supportAfter(right + 1, free.right());
-      double before = left - further;
-      double after = beyond - right;
+    Box longer = untilTheRestIsLongEnough(box, free);
+    while (isTooShort(longer.left(), longer.right())) {
+      double further = supportBefore(longer.left() - 1, free.left());
+      double beyond = supportAfter(longer.right() + 1, free.right());
+      double before = longer.left() - further;
+      double after = beyond - longer.right();
       if (before <= HAIR && after <= HAIR) {
         break;
       }
-      if (after > HAIR && (before <= HAIR || after <= before)) {
-        right = beyond;
-      } else {
-        left = further;
-      }
+      boolean isToTheRight = after > HAIR && (before <= HAIR || after <= before);
+      Box grown =
+          isToTheRight
+              ? new Box(longer.left(), box.bottom(), beyond, box.top())
+              : new Box(further, box.bottom(), longer.right(), box.top());
+      longer = untilTheRestIsLongEnough(grown, free);
     }
-    return new Box(left, box.bottom(), right, box.top());
+    return longer;
+  }
+
+  private Box untilTheRestIsLongEnough(Box box, Box free) {
+    return new Box(
+        isTooShort(free.left(), box.left()) ? free.left() : box.left(),
+        box.bottom(),
+        isTooShort(box.right(), free.right()) ? free.right() : box.right(),
+        box.top());
   }
 
   private boolean isTooShort(double left, double right) {
@@ -212,6 +205,13 @@ final class PatchFrame {
 
   private int spans(double left, double right) {
     return supports.between(left - HAIR, right + HAIR).size() - 1;
+  }
+
+  /** Whether a box is too short or too low for a new piece, though the place is not. */
+  boolean isSmallerThanItMustBe(Box box) {
+    Box bounds = outline.bounds();
+    return isTooShort(box.left(), box.right()) && !isTooShort(bounds.left(), bounds.right())
+        || box.height() < minHeight - HAIR && bounds.height() >= minHeight - HAIR;
   }
 
   /** Whether a box crosses no opening. */
@@ -233,40 +233,36 @@ final class PatchFrame {
     return isBeside ? isTooShort(from, to) : to - from < minHeight - HAIR;
   }
 
-  /** The patch that fills a box. */
-  Patch patch(int number, List<String> marks, Box box) {
+  /** The patch that fills a box of the place. */
+  Patch patch(int number, PlaceKey place, List<String> marks, Box box) {
+    return patch(number, place, marks, box, outline.within(box));
+  }
+
+  /** The patch that fills some parts of the place, as they lie. */
+  Patch patch(int number, PlaceKey place, List<String> marks, Box box, List<Region> parts) {
     List<Patch.Piece> pieces = new ArrayList<>();
     boolean isNarrow = false;
     PieceSplit split = new PieceSplit(supports, minSpans, minLength);
-    int row = 0;
-    for (int i = 0; i + 1 < courseLines.size(); i++) {
-      double bottom = Math.max(box.bottom(), courseLines.get(i));
-      double top = Math.min(box.top(), courseLines.get(i + 1));
-      if (top - bottom > HAIR) {
-        boolean isShifted = row++ % 2 == 1;
-        for (Box module : split.modules(new Box(box.left(), bottom, box.right(), top), isShifted)) {
-          for (Region part : outline.within(module)) {
-            Box cut = part.bounds();
-            pieces.add(new Patch.Piece(cut, cut.width() - gap, cut.height() - gap));
-            isNarrow |=
-                isTooShort(module.left(), module.right()) || module.height() < minHeight - HAIR;
+    for (Region part : parts) {
+      for (Box module : split.modules(part.bounds())) {
+        isNarrow |= isTooShort(module.left(), module.right()) || module.height() < minHeight - HAIR;
+        for (Region cut : part.outline().within(module)) {
+          Box size = cut.bounds();
+          if (size.width() > gap && size.height() > gap) {
+            pieces.add(new Patch.Piece(size, cut.area(), size.width() - gap, size.height() - gap));
           }
         }
       }
     }
     return new Patch(
         number,
+        place,
         marks,
         box,
         end(box.left(), new Box(box.left() - 1, box.bottom(), box.left(), box.top())),
         end(box.right(), new Box(box.right(), box.bottom(), box.right() + 1, box.top())),
         pieces,
-        edge(box, box.bottom()) + edge(box, box.top()),
         isNarrow);
-  }
-
-  private double edge(Box box, double y) {
-    return outline.lengthInside(new Spot(box.left(), y), new Spot(box.right(), y));
   }
 
   private End end(double x, Box beyond) {
@@ -274,7 +270,7 @@ final class PatchFrame {
       return End.SUPPORT;
     }
     boolean isAtAnOpening = openings.stream().anyMatch(beyond::overlaps);
-    return isAtAnOpening || !outline.within(beyond).isEmpty() ? End.SCAB : End.EDGE;
+    return isAtAnOpening || !deck.within(beyond).isEmpty() ? End.SCAB : End.EDGE;
   }
 
   /** How far from a support's center an end may lie and still bear on it. */

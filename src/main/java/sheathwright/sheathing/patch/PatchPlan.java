@@ -10,6 +10,7 @@ import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Roll;
 import sheathwright.sheathing.layout.CourseLayout;
+import sheathwright.sheathing.place.SheetUnits;
 
 /**
  * What is cut out of a deck and put in new.
@@ -17,6 +18,7 @@ import sheathwright.sheathing.layout.CourseLayout;
  * @param patches places that are cut out
  * @param pieces that are put in
  * @param area of new wood, gaps included
+ * @param units the places touched, each counted by the new panel laid in it
  * @param sheets to buy for them
  * @param atLeast no cutting of the pieces out of sheets takes fewer
  * @param cuts of the saw in new sheets
@@ -32,6 +34,7 @@ public record PatchPlan(
     @Column("patches") Figure<Pieces> patches,
     @Column("patch_pieces") Figure<Pieces> pieces,
     @Column("patch_area_sf") Figure<Area> area,
+    SheetUnits units,
     @Column("patch_sheets") Figure<Sheets> sheets,
     @Column("patch_sheets_at_least") Figure<Sheets> atLeast,
     @Column("patch_cuts") Figure<Ratio> cuts,

@@ -27,11 +27,8 @@ final class PieceSplit {
     this.minLength = minLength;
   }
 
-  /**
-   * The modules of a strip, from the left; turned, a choice among equals falls the other way, which
-   * shifts the joints.
-   */
-  List<Box> modules(Box strip, boolean isTurned) {
+  /** The modules of a strip, from the left. */
+  List<Box> modules(Box strip) {
     List<Double> ends = new ArrayList<>(List.of(strip.left()));
     supports.between(strip.left() + HAIR, strip.right() - HAIR).forEach(ends::add);
     ends.add(strip.right());
@@ -45,7 +42,7 @@ final class PieceSplit {
             && ends.get(to) - ends.get(start) <= LayoutRules.MODULE_LENGTH + HAIR) {
           int asked =
               cost[start] + 1 + (isShort(ends.get(start), ends.get(to)) ? A_SHORT_PIECE : 0);
-          if (asked < cost[to] || isTurned && asked == cost[to]) {
+          if (asked < cost[to]) {
             cost[to] = asked;
             from[to] = start;
           }

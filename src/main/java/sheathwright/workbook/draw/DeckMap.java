@@ -3,27 +3,32 @@ package sheathwright.workbook.draw;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import sheathwright.figure.Lengths;
 import sheathwright.figure.Reading;
 import sheathwright.figure.Shown;
 import sheathwright.roof.Box;
+import sheathwright.roof.Plane;
 import sheathwright.roof.Region;
 import sheathwright.roof.Spot;
+import sheathwright.roof.Supports;
 import sheathwright.sheathing.layout.CourseLayout;
 import sheathwright.sheathing.layout.Joint;
-import sheathwright.sheathing.layout.Sheet;
 import sheathwright.sheathing.patch.Finding;
 import sheathwright.sheathing.patch.Mark;
 import sheathwright.sheathing.patch.Patch;
+import sheathwright.sheathing.place.Place;
+import sheathwright.sheathing.place.PlaceKey;
+import sheathwright.sheathing.place.PlaceMap;
 import sheathwright.workbook.book.Page;
 import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.draw.Sketch.Pen;
 
 /**
- * A plane of the deck drawn to scale, as one looks up at it: sheets, supports, joints that miss
- * their support, what was found and what is cut out. Each is told by a letter or a hatching, never
- * by color alone.
+ * A plane of the deck drawn to scale, as one looks up at it: its old sheets with their keys, or new
+ * ones with the joints that miss their support; supports, what was found and what is cut out. Each
+ * is told by a letter or a hatching, never by color alone.
  */
 public final class DeckMap {
 
@@ -33,28 +38,76 @@ public final class DeckMap {
   private static final double KEY_LINE = 17;
   private static final int MOST_LINES = 18;
   private static final double HATCH_POINTS = 5;
+  private static final double LARGEST_KEY = 8;
+  private static final double SMALLEST_KEY = 4;
+  private static final double LETTER_WIDTH = 0.62;
+  private static final double LETTER_HEIGHT = 1.25;
 
-  private final CourseLayout layout;
+  private final Plane plane;
+  private final Supports supports;
+  private final List<Region> sheets;
+  private final List<Joint> bareJoints;
+  private final Optional<PlaceMap> old;
   private final List<Mark.Seen> marks;
   private final List<Patch> patches;
   private final Box bounds;
   private final double scale;
 
-  private DeckMap(CourseLayout layout, List<Mark> marks, List<Patch> patches) {
-    this.layout = layout;
+  private DeckMap(
+      Plane plane,
+      Supports supports,
+      List<Region> sheets,
+      List<Joint> bareJoints,
+      Optional<PlaceMap> old,
+      List<Mark> marks,
+      List<Patch> patches) {
+    this.plane = plane;
+    this.supports = supports;
+    this.sheets = sheets;
+    this.bareJoints = bareJoints;
+    this.old = old;
     this.marks = marks.stream().map(mark -> mark.seen(Reading.aside())).toList();
     this.patches = patches;
-    this.bounds = layout.plane().outline(Reading.aside()).bounds();
+    this.bounds = plane.outline(Reading.aside()).bounds();
     this.scale =
         Math.max(bounds.width() / PAGE_POINTS, bounds.height() / (MOST_LINES * LINE_POINTS));
   }
 
   /**
-   * Draws a plane below what stands on the page, under a heading, with its key, all on one page.
+   * Draws a plane as it is laid below what stands on the page, under a heading, with its key, all
+   * on one page.
    */
   public static void draw(
       Tab page, String heading, CourseLayout layout, List<Mark> marks, List<Patch> patches) {
-    new DeckMap(layout, marks, patches).on(page, heading);
+    CourseLayout.Laid laid = layout.laid(Reading.aside());
+    new DeckMap(
+            layout.plane(),
+            layout.supports(),
+            laid.sheets().stream().flatMap(sheet -> sheet.parts().stream()).toList(),
+            laid.joints().stream().filter(joint -> !joint.isSupported()).toList(),
+            Optional.empty(),
+            marks,
+            patches)
+        .on(page, heading);
+  }
+
+  /** Draws a plane of the old deck likewise, with the key of each place. */
+  public static void draw(
+      Tab page,
+      String heading,
+      PlaceMap map,
+      Supports supports,
+      List<Mark> marks,
+      List<Patch> patches) {
+    new DeckMap(
+            map.plane(),
+            supports,
+            map.places(Reading.aside()).stream().map(Place::piece).toList(),
+            List.of(),
+            Optional.of(map),
+            marks,
+            patches)
+        .on(page, heading);
   }
 
   private void on(Tab page, String heading) {
@@ -72,16 +125,17 @@ public final class DeckMap {
     patches.forEach(patch -> patch(sketch, patch));
     sketch.lines(Pen.SHEET, sheetEdges());
     openings(sketch);
+    old.ifPresent(map -> keys(sketch, map));
     marks.forEach(mark -> mark(sketch, mark));
     joints(sketch);
-    sketch.areas(Pen.OUTLINE, rings(layout.plane().outline(Reading.aside()).regions()));
+    sketch.areas(Pen.OUTLINE, rings(plane.outline(Reading.aside()).regions()));
     labels(sketch, margin);
     page.skip(lines);
     key().forEach(page::note);
   }
 
   private void wood(Sketch sketch) {
-    sketch.areas(Pen.WOOD, rings(layout.plane().outline(Reading.aside()).regions()));
+    sketch.areas(Pen.WOOD, rings(plane.outline(Reading.aside()).regions()));
   }
 
   private static List<List<Spot>> rings(List<Region> regions) {
@@ -95,10 +149,9 @@ public final class DeckMap {
 
   private void supports(Sketch sketch) {
     List<List<Spot>> lines = new ArrayList<>();
-    for (double x :
-        layout.supports().centers(Reading.aside()).between(bounds.left(), bounds.right())) {
+    for (double x : supports.centers(Reading.aside()).between(bounds.left(), bounds.right())) {
       Box strip = new Box(x - 0.05, bounds.bottom(), x + 0.05, bounds.top());
-      for (Region part : layout.plane().outline(Reading.aside()).within(strip)) {
+      for (Region part : plane.outline(Reading.aside()).within(strip)) {
         lines.add(List.of(new Spot(x, part.bounds().bottom()), new Spot(x, part.bounds().top())));
       }
     }
@@ -107,18 +160,16 @@ public final class DeckMap {
 
   private List<List<Spot>> sheetEdges() {
     List<List<Spot>> edges = new ArrayList<>();
-    for (Sheet sheet : layout.laid(Reading.aside()).sheets()) {
-      for (List<Spot> ring : rings(sheet.parts())) {
-        List<Spot> closed = new ArrayList<>(ring);
-        closed.add(ring.get(0));
-        edges.add(closed);
-      }
+    for (List<Spot> ring : rings(sheets)) {
+      List<Spot> closed = new ArrayList<>(ring);
+      closed.add(ring.get(0));
+      edges.add(closed);
     }
     return edges;
   }
 
   private void openings(Sketch sketch) {
-    for (Box opening : layout.plane().openings(Reading.aside())) {
+    for (Box opening : plane.openings(Reading.aside())) {
       sketch.box(Pen.OPENING, opening);
       List<Spot> corners = Sketch.corners(opening);
       sketch.lines(
@@ -131,7 +182,7 @@ public final class DeckMap {
   private void patch(Sketch sketch, Patch patch) {
     List<List<Spot>> rings = new ArrayList<>();
     for (Patch.Piece piece : patch.pieces()) {
-      rings.addAll(rings(layout.plane().outline(Reading.aside()).within(piece.box())));
+      rings.addAll(rings(plane.outline(Reading.aside()).within(piece.box())));
     }
     sketch.areas(Pen.PATCH, rings);
     sketch.lines(Pen.HATCH, Hatching.lines(rings, 45, HATCH_POINTS * scale));
@@ -145,15 +196,40 @@ public final class DeckMap {
   }
 
   private void joints(Sketch sketch) {
-    for (Joint joint : layout.laid(Reading.aside()).joints()) {
-      if (!joint.isSupported()) {
-        Spot foot = joint.foot();
-        Spot head = new Spot(foot.x(), foot.y() + joint.length());
-        sketch.lines(Pen.JOINT, List.of(List.of(foot, head)));
-        String letter = joint.repair().word().substring(0, 1).toUpperCase(java.util.Locale.ROOT);
-        label(sketch, letter, new Spot(foot.x(), (foot.y() + head.y()) / 2), 0);
-      }
+    for (Joint joint : bareJoints) {
+      Spot foot = joint.foot();
+      Spot head = new Spot(foot.x(), foot.y() + joint.length());
+      sketch.lines(Pen.JOINT, List.of(List.of(foot, head)));
+      String letter = joint.repair().word().substring(0, 1).toUpperCase(java.util.Locale.ROOT);
+      label(sketch, letter, new Spot(foot.x(), (foot.y() + head.y()) / 2), 0);
     }
+  }
+
+  /** The key of each place, as large as fits: in its upper left corner, or in its middle. */
+  private void keys(Sketch sketch, PlaceMap map) {
+    List<List<Spot>> chips = new ArrayList<>();
+    List<Runnable> words = new ArrayList<>();
+    for (Place place : map.places(Reading.aside())) {
+      Region piece = place.piece();
+      Box box = piece.bounds();
+      String text = place.key().onItsPlane();
+      double points =
+          Math.min(
+              box.height() / scale / LETTER_HEIGHT,
+              box.width() / scale / (LETTER_WIDTH * text.length()));
+      double size = Math.max(SMALLEST_KEY, Math.min(LARGEST_KEY, points));
+      double wide = (LETTER_WIDTH * text.length() * size + 1) * scale;
+      double high = LETTER_HEIGHT * size * scale;
+      Box chip =
+          piece.isRectangle()
+              ? Box.at(box.left() + scale, box.top() - high - scale, wide, high)
+              : Box.at(piece.middle().x() - wide / 2, piece.middle().y() - high / 2, wide, high);
+      chips.add(Sketch.corners(chip));
+      Spot middle = new Spot(chip.middleX(), chip.middleY());
+      words.add(() -> sketch.words(text, middle, wide, high, size));
+    }
+    sketch.areas(Pen.CHIP, chips);
+    words.forEach(Runnable::run);
   }
 
   /** Words on a chip of white, so that a hatching does not run through them. */
@@ -183,8 +259,23 @@ public final class DeckMap {
   private List<String> key() {
     List<String> key = new ArrayList<>();
     key.add(
-        "Solid lines are sheets, broken lines supports (%s); a crossed box is an opening. Seen as one looks up the slope, %s up the slope."
-            .formatted(layout.supports(), Lengths.inFeetAndInches(bounds.height())));
+        "Solid lines are %s, broken lines supports (%s); a crossed box is an opening. Seen as one looks up the slope, %s up the slope."
+            .formatted(
+                old.isPresent() ? "the old sheets" : "sheets",
+                supports,
+                Lengths.inFeetAndInches(bounds.height())));
+    old.ifPresent(
+        map -> {
+          PlaceKey first = map.places(Reading.aside()).get(0).key();
+          key.add(
+              "%s here is %s everywhere else: plane, course from the lowest point, place from the left; %s."
+                  .formatted(
+                      first.onItsPlane(),
+                      first,
+                      map.joints().areAssumed()
+                          ? "joints assumed, nobody has measured them yet"
+                          : "joints as far as they were measured"));
+        });
     if (!patches.isEmpty()) {
       key.add("Hatched with a heavy edge, P1, P2, …: cut out and put in new.");
     }
@@ -199,9 +290,7 @@ public final class DeckMap {
               + ".");
     }
     Set<Joint.Repair> repairs = new LinkedHashSet<>();
-    layout.laid(Reading.aside()).joints().stream()
-        .filter(joint -> !joint.isSupported())
-        .forEach(j -> repairs.add(j.repair()));
+    bareJoints.forEach(joint -> repairs.add(joint.repair()));
     if (!repairs.isEmpty()) {
       List<String> letters = new ArrayList<>();
       repairs.forEach(

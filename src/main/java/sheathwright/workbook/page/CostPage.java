@@ -12,7 +12,7 @@ import sheathwright.workbook.book.Tab;
 /** What it costs: the quote's lines, and for the office how each price was built up. */
 final class CostPage {
 
-  private static final String WORST = "by area or as they are laid, whichever are more";
+  private static final String WORST = "every place of the old deck, by the bill's rule";
 
   private CostPage() {}
 
@@ -31,8 +31,8 @@ final class CostPage {
         "Most it can come to",
         quote.worstCase(),
         quote.held().isPresent()
-            ? "every sheet of the deck replaced; without what waits for the engineer"
-            : "every sheet of the deck replaced");
+            ? "every place of the deck replaced; without what waits for the engineer"
+            : "every place of the deck replaced");
     return lines;
   }
 

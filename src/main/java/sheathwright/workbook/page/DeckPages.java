@@ -3,6 +3,8 @@ package sheathwright.workbook.page;
 import java.util.ArrayList;
 import java.util.List;
 import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
@@ -21,6 +23,9 @@ import sheathwright.workbook.draw.DeckMap;
  * laid.
  */
 final class DeckPages {
+
+  private static final String DRAWN =
+      "Drawn when this file was written; whether it still holds is said on the Self-check tab.";
 
   private DeckPages() {}
 
@@ -56,7 +61,29 @@ final class DeckPages {
             });
     tab.total("Deck", estimate.deckArea(), "openings taken off");
     supports(tab, estimate);
+    oldSheets(tab, estimate.deck());
     layers(tab, estimate);
+  }
+
+  private static void oldSheets(Tab tab, Deck deck) {
+    deck.oldSheets()
+        .ifPresent(
+            roll -> {
+              tab.heading("How the old sheets lie");
+              tab.list(
+                  roll,
+                  List.of("Plane", "First end joint, in", "Shift of courses, in", "Course 1, in"),
+                  Sections.units(null, Units.INCH, Units.INCH, Units.INCH));
+            });
+    deck.measuredJoints()
+        .ifPresent(
+            roll -> {
+              tab.heading("End joints of the old sheets, measured");
+              tab.list(
+                  roll,
+                  List.of("Plane", "Course", "From the left, in"),
+                  Sections.units(null, Units.RATIO, Units.INCH));
+            });
   }
 
   private static void layers(Tab tab, Estimate estimate) {
@@ -111,17 +138,7 @@ final class DeckPages {
         .ifPresentOrElse(
             roll -> {
               tab.heading("What was found");
-              tab.list(
-                  roll,
-                  List.of(
-                      "Mark",
-                      "Plane",
-                      "Finding",
-                      "From the left, in",
-                      "From the eave, in",
-                      "Width, in",
-                      "Height, in"),
-                  Sections.units(null, null, null, Units.INCH, Units.INCH, Units.INCH, Units.INCH));
+              marks(tab, roll);
             },
             () -> {
               tab.heading("What was found");
@@ -132,12 +149,33 @@ final class DeckPages {
       DeckMap.draw(
           tab,
           "Plane " + part.plane().name(),
-          part.courses(),
+          part.map(),
+          part.courses().supports(),
           part.marks(),
           part.patches().map(PatchPlan::list).orElse(List.of()));
     }
-    tab.note(
-        "Drawn when this file was written; whether it still holds is said on the Self-check tab. Sheets are drawn as they would be replaced.");
+    tab.note(DRAWN);
+  }
+
+  private static void marks(Tab tab, Roll roll) {
+    List<String> headings =
+        new ArrayList<>(
+            List.of(
+                "Mark",
+                "Plane",
+                "Finding",
+                "From the left, in",
+                "From the eave, in",
+                "Width, in",
+                "Height, in"));
+    List<Unit<?>> units =
+        new ArrayList<>(
+            Sections.units(null, null, null, Units.INCH, Units.INCH, Units.INCH, Units.INCH));
+    if (roll.columns().size() > headings.size()) {
+      headings.add("Place");
+      units.add(null);
+    }
+    tab.list(roll, headings, units);
   }
 
   private static void reported(Tab tab, Estimate estimate) {
@@ -181,6 +219,7 @@ final class DeckPages {
                 "Width, in",
                 "Height, in"),
             Sections.units(null, null, Units.INCH, Units.INCH, Units.INCH, Units.INCH));
+        tab.entry("Counted on a bill", counted(part, patches, estimate), "by its rule for a sheet");
         tab.entry("Sheets for them", patches.sheets(), "");
         tab.entry("At least", patches.atLeast(), "no cutting of these pieces takes fewer");
         tab.entry("Scabs under ends", patches.scabs(), "where no support carries a new end");
@@ -191,6 +230,10 @@ final class DeckPages {
       tab.heading("Patches");
       tab.paragraph("No patch is planned: nothing is marked yet.");
     }
+  }
+
+  private static Figure<Sheets> counted(Deck.Part part, PatchPlan patches, Estimate estimate) {
+    return patches.units().by(estimate.billRule(), "billed_on_" + part.plane().name());
   }
 
   /** What a crew does, so that open rafters bear whoever works on them. */
@@ -265,5 +308,14 @@ final class DeckPages {
         "move the first joint, or support all their edges");
     tab.entry("Height of the last course", layout.lastCourse(), "");
     tab.entry("Narrow strip?", layout.narrow(), "under 24 in the span table does not hold");
+    for (Deck.Part part : estimate.deck().parts()) {
+      DeckMap.draw(
+          tab,
+          "Plane " + part.plane().name() + " as it would be laid anew",
+          part.courses(),
+          List.of(),
+          List.of());
+    }
+    tab.note(DRAWN);
   }
 }

@@ -8,6 +8,7 @@ import sheathwright.job.JobFields;
 import sheathwright.job.QuoteLines;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.ProblemLines;
+import sheathwright.sheathing.place.BillRule;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Listing;
 import sheathwright.workbook.book.Tab;
@@ -128,14 +129,27 @@ final class FrontPage {
     tab.heading("Why a price for sheets that nobody has seen");
     tab.paragraph(
         "The wood deck under the old roof cannot be seen until the roof is off. So the price holds a number of sheets, and"
-            + " says now what each one more, or each one fewer, will change. One sheet is a panel of up to 4 by 8 ft taken"
-            + " out, replaced, nailed and carried away.");
+            + " says now what each one more, or each one fewer, will change: panel taken out, replaced, nailed and carried"
+            + " away.");
+    tab.entry("One sheet is", oneSheet(), "");
     said(JobFields.LOOKED_AT, "We looked at: ");
     said(JobFields.NOT_LOOKED_AT, "We could not see: ");
     tab.heading("Agreed");
     words.signatures();
     tab.paragraph(
         "Local law decides what a contract must say. This quote is not one until both have signed a contract that does.");
+  }
+
+  /** What counts as one sheet, in words that follow the bill's rule. */
+  private Choice<String> oneSheet() {
+    Choice<BillRule> rule = estimate.billRule();
+    Choice<String> byArea = Choice.literal("32 sq ft of it, the sum up to the next quarter");
+    Choice<String> byHalves =
+        Choice.literal("a piece of over 16 sq ft; one of up to 16 sq ft is half a sheet");
+    Choice<String> byPlaces = Choice.literal("any one piece that lies there, whole or cut");
+    Choice<String> notByPlaces =
+        Choice.choose(rule.is(BillRule.HALF), byHalves, byArea).as("one_sheet_by_size_is");
+    return Choice.choose(rule.is(BillRule.PLACE), byPlaces, notByPlaces).as("one_sheet_is");
   }
 
   private void said(Field<Choice<String>> fact, String before) {

@@ -6,6 +6,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Traced;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
+import sheathwright.job.JobFields;
 import sheathwright.job.QuoteLines;
 import sheathwright.workbook.book.Tab;
 
@@ -20,6 +21,9 @@ final class KnownPage {
     Map<String, Traced> facts = new LinkedHashMap<>(job.labeledFacts());
     facts.keySet().removeAll(job.siteFacts().keySet());
     entries(tab, facts);
+    if (!job.knows(JobFields.BILL_RULE)) {
+      tab.entry(JobFields.BILL_RULE.label(), estimate.billRule(), "the usual rule");
+    }
     SitePage.known(tab, estimate, job.siteFacts());
     unsaid(tab, estimate);
     DeckPages.measured(tab, estimate);

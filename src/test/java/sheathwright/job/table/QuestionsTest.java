@@ -51,7 +51,7 @@ class QuestionsTest {
             JobText.small().with("job", "planned_sheets,2", "planned_sheets," + sheets).problems())
         .singleElement()
         .asString()
-        .startsWith("job.csv, line 13, column value: planned_sheets: " + sheets + " is given");
+        .startsWith("job.csv, line 13, column value: planned_sheets is " + sheets + ";");
   }
 
   @Test

@@ -1,6 +1,7 @@
 package sheathwright.sheathing.patch;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static sheathwright.figure.Amounts.ft;
 import static sheathwright.figure.Amounts.in;
 import static sheathwright.figure.Amounts.sqft;
@@ -15,14 +16,22 @@ import org.junit.jupiter.params.provider.ValueSource;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Reading;
 import sheathwright.roof.Box;
+import sheathwright.roof.Outline;
 import sheathwright.roof.Plane;
 import sheathwright.roof.Supports;
 import sheathwright.sheathing.layout.LayoutRules;
 import sheathwright.sheathing.patch.Patch.End;
+import sheathwright.sheathing.place.OldJoints;
+import sheathwright.sheathing.place.Place;
+import sheathwright.sheathing.place.PlaceMap;
 
 class PatcherTest {
 
   private static final Plane RECTANGLE = Plane.rectangle("south", ft(32), ft(16));
+
+  /** Inches that a tape is read to. */
+  private static final double TAPE = 1;
+
   private static final Reading ASIDE = Reading.aside();
   private static final Supports SIXTEEN = Supports.every(in(16));
 
@@ -32,17 +41,26 @@ class PatcherTest {
 
   private static List<Patch> patches(
       Plane plane, Supports supports, PatchRules rules, Mark... marks) {
-    return new Patcher(frame(plane, supports, rules), rules.plain(ASIDE))
-        .patches(Stream.of(marks).map(mark -> mark.seen(ASIDE)).toList());
+    return new Patcher(piece -> frame(plane, piece.outline(), supports, rules), rules.plain(ASIDE))
+        .patches(
+            PlaceMap.of(plane, OldJoints.ASSUMED),
+            ASIDE,
+            Stream.of(marks).map(mark -> mark.seen(ASIDE)).toList());
   }
 
-  static PatchFrame frame(Plane plane, Supports supports, PatchRules rules) {
+  static PatchFrame frame(Plane plane, Outline place, Supports supports, PatchRules rules) {
     return new PatchFrame(
         plane.outline(ASIDE),
+        place,
         plane.openings(ASIDE),
         supports.centers(ASIDE),
         LayoutRules.USUAL.plain(ASIDE),
         rules.plain(ASIDE));
+  }
+
+  /** A whole plane as if it were one place. */
+  static PatchFrame frame(Plane plane, Supports supports, PatchRules rules) {
+    return frame(plane, plane.outline(ASIDE), supports, rules);
   }
 
   private static List<Patch> patches(Mark... marks) {
@@ -61,7 +79,9 @@ class PatcherTest {
     assertThat(patch.pieces()).hasSize(1);
     assertThat(patch.pieces().get(0).width()).isEqualTo(47.875);
     assertThat(patch.pieces().get(0).height()).isEqualTo(23.875);
-    assertThat(patch.blocking()).isEqualTo(48); // the eave needs none, the new edge all of it
+    assertThat(patch.place()).hasToString("south-1-2");
+    // the eave needs none, the new edge all of it
+    assertThat(PatchEdges.blocking(RECTANGLE.outline(ASIDE), List.of(patch))).isEqualTo(48);
   }
 
   @Test
@@ -69,43 +89,119 @@ class PatcherTest {
     assertThat(patches(mark("a", 100, 20, 10, 10)).get(0).box()).isEqualTo(new Box(96, 0, 144, 48));
   }
 
+  /**
+   * By hand: courses meet at 48; in the upper one a joint lies at 144, and 128 would leave 16 in
+   * before it. The line between the two patches needs its blocking once.
+   */
   @Test
-  void aMarkAcrossACourseLine_takesHalfOfEach() {
-    Patch patch = patches(mark("a", 100, 40, 10, 20)).get(0);
-    assertThat(patch.box()).isEqualTo(new Box(96, 24, 144, 72));
-    assertThat(patch.pieces()).hasSize(2);
+  void aMarkAcrossACourseLine_isAPatchInEachCourse() {
+    List<Patch> patches = patches(mark("a", 100, 40, 10, 20));
+    assertThat(patches)
+        .extracting(Patch::box)
+        .containsExactly(new Box(96, 24, 144, 48), new Box(96, 48, 144, 72));
+    assertThat(PatchEdges.blocking(RECTANGLE.outline(ASIDE), patches)).isEqualTo(3 * 48);
+  }
+
+  /** The sheets that lie beside it are not touched, whatever is cut away beyond a mark. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 3, 12})
+  void aMarkOfAWholeSheet_isThatSheet(double beyond) {
+    PatchRules rules = PatchRules.USUAL.beyondMark(in(beyond));
+    assertThat(patches(RECTANGLE, SIXTEEN, rules, mark("a", 96, 0, 96, 48)))
+        .singleElement()
+        .extracting(Patch::box)
+        .isEqualTo(new Box(96, 0, 192, 48));
+  }
+
+  /** A tape is read to an inch: what reaches no further over a joint ends there. */
+  @Test
+  void aMarkAnInchOverAJoint_endsThere() {
+    assertThat(patches(mark("a", 95, 0, 98, 49))).hasSize(1);
+    assertThat(patches(mark("a", 94, 0, 98, 48))).hasSize(2);
+  }
+
+  /** By hand: 128 would leave 64 before the joint, but 160 to 192 is too short for old or new. */
+  @Test
+  void whatWouldBeLeftTooShort_isTakenOutAsWell() {
+    assertThat(patches(mark("a", 170, 8, 6, 6)).get(0).box()).isEqualTo(new Box(144, 0, 192, 24));
+    assertThat(patches(mark("a", 120, 8, 10, 6)).get(0).box()).isEqualTo(new Box(96, 0, 144, 24));
   }
 
   @Test
   void neighbors_areMadeOne_whereTheOldSheetBetweenWouldBeTooShort() {
-    List<Patch> patches = patches(mark("b", 130, 8, 10, 6), mark("a", 52, 8, 10, 6));
+    List<Patch> patches = patches(mark("b", 170, 8, 10, 6), mark("a", 100, 8, 10, 6));
     assertThat(patches).hasSize(1);
     assertThat(patches.get(0).marks()).containsExactly("a", "b");
-    assertThat(patches.get(0).box()).isEqualTo(new Box(48, 0, 160, 24));
-    assertThat(patches.get(0).pieces()).hasSize(2);
+    assertThat(patches.get(0).box()).isEqualTo(new Box(96, 0, 192, 24));
+    assertThat(patches.get(0).pieces()).hasSize(1);
   }
 
-  /** By hand: 48 to 96 and 192 to 240 are 8 sq ft each; as one, 48 to 240, they are 32: 16 more. */
+  /** Each is cut at the joint between them, and both ends bear on one support. */
+  @Test
+  void neighborsOnTwoSheets_meetAtTheirJoint() {
+    assertThat(patches(mark("b", 130, 8, 10, 6), mark("a", 52, 8, 10, 6)))
+        .extracting(Patch::box)
+        .containsExactly(new Box(48, 0, 96, 24), new Box(96, 0, 144, 24));
+  }
+
+  /** By hand: two halves of half a sheet, 8 sq ft each; as one, the sheet, they are 32: 16 more. */
   @Test
   void neighbors_areMadeOne_onlyWhereThatIsCheaper() {
-    Mark[] marks = {mark("a", 52, 8, 30, 6), mark("b", 200, 8, 30, 6)};
+    Mark[] marks = {mark("a", 100, 8, 10, 6), mark("b", 150, 30, 10, 6)};
     assertThat(patches(RECTANGLE, SIXTEEN, PatchRules.USUAL.anotherPatch(sqft(15.9)), marks))
         .hasSize(2);
     assertThat(patches(RECTANGLE, SIXTEEN, PatchRules.USUAL.anotherPatch(sqft(16.1)), marks))
         .hasSize(1);
   }
 
+  /** A place that is named is replaced as it lies, up to the hip as well. */
   @Test
-  void aMarkRoundAnOpening_isCutOutBesideIt() {
+  void aNamedPlace_isReplacedAlongItsOwnJoints() {
+    Plane plane = Plane.triangle("E", ft(32), ft(16));
+    PlaceMap map = PlaceMap.of(plane, OldJoints.ASSUMED);
+    for (Place place : map.places(ASIDE)) {
+      Choice<String> sheet = Choice.literal(place.key().toString());
+      Mark mark = Mark.of("a", Choice.literal(Finding.ROT), map, sheet);
+      Patch patch = patches(plane, SIXTEEN, PatchRules.USUAL, mark).get(0);
+      assertThat(patch.place()).isEqualTo(place.key());
+      assertThat(patch.box()).isEqualTo(place.bounds());
+      assertThat(patch.pieces().stream().mapToDouble(Patch.Piece::area).sum())
+          .isCloseTo(place.area(), within(0.1));
+    }
+  }
+
+  /** Two ends on the one joint off its support share one scab. */
+  @Test
+  void twoPatchesThatMeetOffASupport_shareAScab() {
+    Supports off = Supports.every(in(16), in(8));
+    List<Patch> patches =
+        patches(
+            RECTANGLE, off, PatchRules.USUAL, mark("a", 0, 0, 96, 48), mark("b", 96, 0, 96, 48));
+    assertThat(patches).hasSize(2);
+    assertThat(patches.get(0).right()).isEqualTo(End.SCAB);
+    assertThat(patches.get(1).left()).isEqualTo(End.SCAB);
+    assertThat(PatchEdges.scabs(patches)).isEqualTo(2); // at 96 and at 192
+  }
+
+  /**
+   * By hand: the opening lies within one sheet, 12 in over its lower and under its upper edge; a
+   * patch there would be lower than 24 in. So the sheet is replaced whole, less the opening.
+   */
+  @Test
+  void aMarkRoundAnOpening_takesThePlacesWhoseRestWouldBeTooSmall() {
     Plane plane = RECTANGLE.without(in(160), in(60), in(32), in(24));
     List<Patch> patches =
         patches(plane, SIXTEEN, PatchRules.USUAL, mark("chimney", 150, 50, 52, 44));
-    assertThat(patches).isNotEmpty();
-    Box opening = plane.openings(ASIDE).get(0);
-    for (Patch patch : patches) {
-      assertThat(patch.box().overlaps(opening)).isFalse();
-      assertThat(patch.marks()).containsExactly("chimney");
-    }
+    assertThat(patches)
+        .singleElement()
+        .satisfies(
+            patch -> {
+              assertThat(patch.place()).hasToString("south-2-3");
+              assertThat(patch.box()).isEqualTo(new Box(144, 48, 240, 96));
+              assertThat(patch.marks()).containsExactly("chimney");
+              assertThat(patch.pieces()).singleElement();
+              assertThat(patch.pieces().get(0).area()).isEqualTo(96 * 48 - 32 * 24);
+            });
   }
 
   @Test
@@ -136,7 +232,17 @@ class PatcherTest {
       assertCoversOnce(plane, marks, patches);
       for (Patch patch : patches) {
         assertEnds(supports, patch);
+        assertStaysInItsPlace(plane, patch);
       }
+    }
+  }
+
+  private static void assertStaysInItsPlace(Plane plane, Patch patch) {
+    Place place =
+        PlaceMap.of(plane, OldJoints.ASSUMED)
+            .place(ASIDE, "sheet", Choice.literal(patch.place().toString()));
+    for (Patch.Piece piece : patch.pieces()) {
+      assertThat(place.bounds().grown(0.01).holds(piece.box())).as("%s", patch).isTrue();
     }
   }
 
@@ -154,17 +260,28 @@ class PatcherTest {
                 .filter(piece -> piece.box().holds(point))
                 .count();
         for (Mark mark : marks) {
-          if (mark.seen(ASIDE).box().holds(point) && plane.outline(ASIDE).covers(point)) {
+          if (mark.seen(ASIDE).box().grown(-TAPE).holds(point)
+              && plane.outline(ASIDE).covers(point)) {
             assertThat(put).as("new wood at %s, %s for %s", x, y, mark).isEqualTo(1);
             assertThat(cured).contains(mark.key());
           }
         }
         assertThat(put).as("pieces at %s, %s", x, y).isLessThanOrEqualTo(1);
         if (isInAnOpening) {
-          assertThat(put).as("in the opening at %s, %s", x, y).isZero();
+          long solid =
+              patches.stream()
+                  .flatMap(patch -> patch.pieces().stream())
+                  .filter(piece -> piece.box().holds(point) && !isCutToShape(piece))
+                  .count();
+          assertThat(solid).as("in the opening at %s, %s", x, y).isZero();
         }
       }
     }
+  }
+
+  /** A whole place is one piece, cut to the opening as the old one was. */
+  private static boolean isCutToShape(Patch.Piece piece) {
+    return piece.area() < piece.box().area() - 1;
   }
 
   private static void assertEnds(Supports supports, Patch patch) {

@@ -20,6 +20,7 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
@@ -43,6 +44,9 @@ import sheathwright.sheathing.layout.LayoutRules;
 import sheathwright.sheathing.patch.Finding;
 import sheathwright.sheathing.patch.Mark;
 import sheathwright.sheathing.patch.PatchRules;
+import sheathwright.sheathing.place.MeasuredJoint;
+import sheathwright.sheathing.place.OldJoints;
+import sheathwright.sheathing.place.PlaceMap;
 import sheathwright.workbook.page.SessionBook;
 
 /** Each thing that is solved, with each of its inputs changed in a workbook: its guard says so. */
@@ -56,6 +60,12 @@ class SolvedGuardsTest {
     Figure<Length> in(String name, double inches) {
       Figure<Length> input =
           Figure.input(name + "_in", inches, Units.INCH, Limits.NONE, Source.GIVEN);
+      inputs.put(name, input);
+      return input;
+    }
+
+    Figure<Ratio> number(String name, double number) {
+      Figure<Ratio> input = Figure.input(name, number, Units.RATIO, Limits.NONE, Source.GIVEN);
       inputs.put(name, input);
       return input;
     }
@@ -87,6 +97,23 @@ class SolvedGuardsTest {
         .minBearing(given.in("bearing", 0.5));
   }
 
+  private static PlaceMap places(Given given) {
+    return Layouts.places(
+        plane(given),
+        OldJoints.ASSUMED
+            .first(given.in("old_first", 96))
+            .stagger(given.in("old_stagger", 48))
+            .firstCourse(given.in("old_course", 48))
+            .measured(
+                List.of(
+                    new MeasuredJoint(
+                        given.number("old_joint_course", 1), given.in("old_joint", 100)))));
+  }
+
+  private static Traced map(Given given) {
+    return places(given).units().halves();
+  }
+
   private static Traced patches(Given given) {
     Mark mark =
         Mark.of(
@@ -98,7 +125,11 @@ class SolvedGuardsTest {
             given.in("mark_high", 10));
     PatchRules rules =
         PatchRules.USUAL.beyondMark(given.in("beyond", 3)).minLength(given.in("least", 48));
-    return Layouts.patches(plane(given), supports(given), rules(given), rules, List.of(mark))
+    PlaceMap map = places(given);
+    Mark named =
+        Mark.of(
+            "M2", given.word("other_finding", Finding.SOFT), map, given.word("sheet", "south-2-2"));
+    return Layouts.patches(map, supports(given), rules(given), rules, List.of(mark, named))
         .sheets();
   }
 
@@ -171,6 +202,7 @@ class SolvedGuardsTest {
     Map<String, Function<Given, Traced>> users = new LinkedHashMap<>();
     users.put(
         "layout", given -> Layouts.layout(plane(given), supports(given), rules(given)).sheets());
+    users.put("map", SolvedGuardsTest::map);
     users.put("patches", SolvedGuardsTest::patches);
     users.put(
         "outline",

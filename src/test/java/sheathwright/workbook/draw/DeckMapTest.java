@@ -8,12 +8,14 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.xssf.usermodel.XSSFShape;
 import org.apache.poi.xssf.usermodel.XSSFShapeGroup;
 import org.apache.poi.xssf.usermodel.XSSFSimpleShape;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import sheathwright.figure.Choice;
+import sheathwright.figure.Reading;
 import sheathwright.roof.Plane;
 import sheathwright.roof.Supports;
 import sheathwright.sheathing.Layouts;
@@ -22,6 +24,7 @@ import sheathwright.sheathing.layout.LayoutRules;
 import sheathwright.sheathing.patch.Finding;
 import sheathwright.sheathing.patch.Mark;
 import sheathwright.sheathing.patch.PatchRules;
+import sheathwright.sheathing.place.PlaceMap;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Cells;
 import sheathwright.workbook.book.Tab;
@@ -54,14 +57,44 @@ class DeckMapTest {
         "South",
         layout,
         MARKS,
-        Layouts.patches(PLANE, SUPPORTS, LayoutRules.USUAL, PatchRules.USUAL, MARKS).list());
+        Layouts.patches(Layouts.places(PLANE), SUPPORTS, LayoutRules.USUAL, PatchRules.USUAL, MARKS)
+            .list());
     return book.finished(Sections.workingTab(book, "a plane"), Sections.tablesTab(book, "a plane"));
+  }
+
+  /** Each place of the old deck has its key in it, and its plane's key says how to read that. */
+  @Test
+  void theOldDeck_isDrawnWithItsKeys() throws IOException {
+    Book book = new Book();
+    Tab page = Sections.tab(book, "Map", "a plane");
+    PlaceMap map = Layouts.places(PLANE);
+    DeckMap.draw(page, "South", map, SUPPORTS, List.of(), List.of());
+    byte[] bytes =
+        book.finished(Sections.workingTab(book, "a plane"), Sections.tablesTab(book, "a plane"));
+    List<String> keys =
+        map.places(Reading.aside()).stream().map(place -> place.key().onItsPlane()).toList();
+    assertThat(keys).hasSizeGreaterThan(15);
+    assertThat(words(bytes)).containsAll(keys);
+    try (XSSFWorkbook workbook = Cells.opened(bytes)) {
+      List<String> cells = new ArrayList<>();
+      workbook
+          .getSheet("Map")
+          .forEach(
+              row -> row.forEach(cell -> cells.add(new DataFormatter().formatCellValue(cell))));
+      assertThat(cells)
+          .anyMatch(text -> text.startsWith("1-1 here is south-1-1 everywhere else"))
+          .anyMatch(text -> text.contains("joints assumed"));
+    }
   }
 
   @Test
   void aMap_holdsEverySheetMarkPatchAndBadJoint_withItsLetter() throws IOException {
     byte[] bytes = drawn();
     Samples.keep(Path.of("target", "deck-map.xlsx"), bytes);
+    assertThat(words(bytes)).contains("R m1", "S m2", "L m3", "P1", "P2", "eave, 40' 0\"");
+  }
+
+  private static List<String> words(byte[] bytes) throws IOException {
     List<String> words = new ArrayList<>();
     try (XSSFWorkbook workbook = Cells.opened(bytes)) {
       for (XSSFShape shape : workbook.getSheet("Map").getDrawingPatriarch().getShapes()) {
@@ -70,6 +103,6 @@ class DeckMapTest {
         }
       }
     }
-    assertThat(words).contains("R m1", "S m2", "L m3", "P1", "P2", "eave, 40' 0\"");
+    return words;
   }
 }
