@@ -14,6 +14,7 @@ import sheathwright.figure.Quantity.Area;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Per;
+import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Quantity.Time;
 import sheathwright.figure.Roll;
