@@ -16,6 +16,7 @@ import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.Field;
 import sheathwright.wood.Grade;
 import sheathwright.wood.Knowledge;
+import sheathwright.wood.Lumber;
 import sheathwright.wood.Moisture;
 import sheathwright.wood.Species;
 import sheathwright.wood.Stock;
@@ -50,6 +51,12 @@ final class KnownRafters {
   static final Field<Choice<Knowledge>> SISTER_BEARS_KNOWN =
       how("sister_bears", "Sister bears on plate and ridge, how known");
 
+  /** Where one group alone was ever sold, wood that nobody can name is of that one. */
+  static final Field<Choice<Species>> REGION_SPECIES =
+      Field.<Choice<Species>>of(Lumber.class, "species", "The one species group sold in the region")
+          .named("region_species")
+          .ifKnown();
+
   static final Field<Choice<String>> TOLD_BY = Field.line("told_by", "Told by").ifKnown();
 
   static final List<Field<Choice<Knowledge>>> KNOWN =
@@ -66,7 +73,9 @@ final class KnownRafters {
 
   /** What a job may say of how it knows its rafters; what it leaves out is unknown. */
   static final List<Field<?>> FIELDS =
-      Stream.concat(KNOWN.stream(), Stream.of(TOLD_BY)).<Field<?>>map(each -> each).toList();
+      Stream.concat(KNOWN.stream(), Stream.of(REGION_SPECIES, TOLD_BY))
+          .<Field<?>>map(each -> each)
+          .toList();
 
   private static final Figure<Ratio> ONE = Figure.of(1, Units.RATIO);
   private static final Figure<Ratio> NONE = Figure.of(0, Units.RATIO);
@@ -79,7 +88,9 @@ final class KnownRafters {
 
   KnownRafters(Job job) {
     this.job = job;
-    species = taken(FramingFields.SPECIES, SPECIES_KNOWN, Species.UNKNOWN_SPECIES, "species_taken");
+    OneOf<Species> least =
+        job.knows(REGION_SPECIES) ? job.fact(REGION_SPECIES) : Species.UNKNOWN_SPECIES;
+    species = taken(FramingFields.SPECIES, SPECIES_KNOWN, least, "species_taken");
     grade = taken(FramingFields.GRADE, GRADE_KNOWN, Grade.UNKNOWN_GRADE, "grade_taken");
     moisture = taken(FramingFields.MOISTURE, MOISTURE_KNOWN, Moisture.STAYS_WET, "moisture_taken");
     stock = taken(FramingFields.RAFTER_STOCK, STOCK_KNOWN, leastStock(), "stock_taken");

@@ -75,6 +75,25 @@ class SoundnessTest {
     return all.stream();
   }
 
+  /**
+   * Where one group alone was sold, unknown wood is of that one, and still no-3 without a stamp.
+   */
+  @Test
+  void aRegionOfOneSpecies_namesWhatNobodyCanName() {
+    JobText unknown =
+        JobText.demo("quince-hollow")
+            .with("job", "species_known,stamped", "species_known,unknown")
+            .with("job", "grade_known,stamped", "grade_known,unknown");
+    assertThat(taken(unknown)).containsExactly("unknown", "unknown");
+    assertThat(taken(unknown.withLines("job", "region_species,hem-fir,")))
+        .containsExactly("hem-fir", "unknown");
+  }
+
+  private static List<String> taken(JobText text) {
+    KnownRafters known = new KnownRafters(text.job());
+    return List.of(known.species.plain(), known.grade.plain());
+  }
+
   /** All of it known and looked at: only then may the crew repair, and the quote be signed. */
   @Test
   void aJobWhoseTablesShowIt_isSound() {

@@ -129,8 +129,8 @@ final class FrontPage {
     tab.heading("Why a price for sheets that nobody has seen");
     tab.paragraph(
         "The wood deck under the old roof cannot be seen until the roof is off. So the price holds a number of sheets, and"
-            + " says now what each one more, or each one fewer, will change: panel taken out, replaced, nailed and carried"
-            + " away.");
+            + " says now what each one more, or each one fewer, will change. A sheet is taken out, replaced, nailed and"
+            + " carried away.");
     tab.entry("One sheet is", oneSheet(), "");
     said(JobFields.LOOKED_AT, "We looked at: ");
     said(JobFields.NOT_LOOKED_AT, "We could not see: ");
