@@ -27,6 +27,7 @@ import sheathwright.roof.HouseBody;
 import sheathwright.sheathing.panel.PanelKind;
 import sheathwright.sheathing.panel.RatedPanel;
 import sheathwright.sheathing.panel.SpanRating;
+import sheathwright.wood.Knowledge;
 
 /** What job.csv may say of the site, its code, and the deck that the code speaks of. */
 public final class SiteFields {
@@ -40,6 +41,11 @@ public final class SiteFields {
 
   public static final Field<Choice<Exposure>> EXPOSURE =
       Field.<Choice<Exposure>>of(CodeWind.class, "exposure", "Exposure to the wind").ifKnown();
+
+  /** An open house catches the wind from below as well: the code's pressures are not for it. */
+  public static final Field<Choice<Knowledge>> ENCLOSED_KNOWN =
+      Field.word("enclosed_known", "House closed on all sides, how known", Knowledge.class)
+          .ifKnown();
 
   public static final Field<Figure<Length>> EAVE_HEIGHT =
       Field.number("eave_height_ft", "Eave above the ground", Units.FOOT, 1, 60).ifKnown();
@@ -119,6 +125,7 @@ public final class SiteFields {
           CODE,
           WIND,
           EXPOSURE,
+          ENCLOSED_KNOWN,
           EAVE_HEIGHT,
           ROOF_SHAPE,
           BUILDING_LENGTH,

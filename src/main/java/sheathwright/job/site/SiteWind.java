@@ -12,6 +12,7 @@ import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
+import sheathwright.figure.YesNo;
 import sheathwright.job.table.Facts;
 import sheathwright.loads.wind.RoofHeight;
 import sheathwright.loads.wind.RoofPlace;
@@ -23,6 +24,7 @@ import sheathwright.loads.wind.WindZoneWidths;
 import sheathwright.loads.wind.WorstZones;
 import sheathwright.published.LoadEdition;
 import sheathwright.roof.Slope;
+import sheathwright.wood.Knowledge;
 
 /**
  * The wind at a job's roof: by the code, whose edition of ASCE 7 follows from it, by the site and
@@ -34,6 +36,8 @@ public final class SiteWind {
       Source.fromMemory(
           "ASCE 7 as each code names it: 7-10 in 2015, 7-16 in 2018 and 2021, 7-22 in 2024 and in FBC 2023;"
               + " IRC 2018 still prints the pressures of 7-10, which are lower");
+  private static final String NOT_CLOSED =
+      "nobody has seen whether the house is closed on all sides: say so by enclosed_known";
   private static final Figure<Ratio> TWO = Figure.of(2, Units.RATIO);
 
   private final Choice<LoadEdition> edition;
@@ -64,16 +68,29 @@ public final class SiteWind {
     WindSite site =
         WindSite.of(edition, said.figure(SiteFields.WIND), said.word(SiteFields.EXPOSURE))
             .height(height);
+    Condition isClosed = isClosed(said.word(SiteFields.ENCLOSED_KNOWN));
     overhang =
         WindPressures.overhangUplift(site, RoofPlace.of(roof, rise, zone(RoofArea.CORNERS)))
+            .onlyIf(isClosed, NOT_CLOSED)
             .as("uplift_overhang_psf", Units.PSF);
     for (RoofArea area : RoofArea.values()) {
       uplifts.put(
           area,
           WindPressures.sheathingUplift(site, RoofPlace.of(roof, rise, zone(area)))
               .uplift()
+              .onlyIf(isClosed, NOT_CLOSED)
               .as("uplift_%s_psf".formatted(area.word()), Units.PSF));
     }
+  }
+
+  /** Whether somebody has seen that the wind cannot get in. */
+  private static Condition isClosed(Choice<Knowledge> known) {
+    return Condition.any(
+            known.is(Knowledge.IS_MEASURED),
+            known.is(Knowledge.IS_STAMPED),
+            known.is(Knowledge.IS_TOLD))
+        .as("house_is_closed")
+        .is(YesNo.YES);
   }
 
   /** The edition of ASCE 7 that a code names. */

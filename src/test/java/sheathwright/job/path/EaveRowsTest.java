@@ -23,6 +23,7 @@ class EaveRowsTest {
             "code,irc-2015,",
             "wind_mph,115,",
             "exposure,b,",
+            "enclosed_known,measured,",
             "nail,8d-common,",
             "panel_thickness_in,15/32,",
             "panel_span_rating,32/16,",

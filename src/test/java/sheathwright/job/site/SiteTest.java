@@ -28,6 +28,7 @@ class SiteTest {
             "code," + code + ",",
             "wind_mph," + wind + ",",
             "exposure," + exposure + ",",
+            "enclosed_known,measured,",
             "nail," + nail + ",",
             "panel_thickness_in,15/32,",
             "panel_span_rating,32/16,");
@@ -346,7 +347,12 @@ class SiteTest {
     JobText job =
         rafters
             .with("job", "live_psf,20,", "snow_ground_psf,40,")
-            .withLines("job", "code," + code + ",", "exposure,b,", "building_width_ft,24,")
+            .withLines(
+                "job",
+                "code," + code + ",",
+                "exposure,b,",
+                "enclosed_known,measured,",
+                "building_width_ft,24,")
             .withLines("job", said.split(";"));
     JobText typed = rafters.with("job", "live_psf,20,", "live_psf," + live + ",");
     List<Double> ratios = ratios(typed);
@@ -375,5 +381,19 @@ class SiteTest {
             .nails()
             .value();
     assertThat(allClose - counted).isEqualTo((2 * 2 + 2 * 3) * 5 * 4);
+  }
+
+  /** The code's pressures are for a closed house: an open one is lifted from below as well. */
+  @ParameterizedTest
+  @CsvSource({"measured, true", "told, true", "assumed, false", "unknown, false", "'', false"})
+  void aHouseThatNobodyKnowsToBeClosed_hasNoUplift(String known, boolean isCalculated) {
+    JobText closed = site("irc-2021", "115", "b", "8d-common").withLines("job", ROOF);
+    JobText job =
+        closed.with(
+            "job",
+            "enclosed_known,measured,\n",
+            known.isEmpty() ? "" : "enclosed_known," + known + ",\n");
+    Figure<?> uplift = of(job).wind().uplift(RoofArea.FIELD);
+    assertThat(uplift.refusal().isEmpty()).isEqualTo(isCalculated);
   }
 }

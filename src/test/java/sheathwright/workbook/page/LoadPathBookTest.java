@@ -32,7 +32,8 @@ import sheathwright.workbook.book.Cells;
 class LoadPathBookTest {
 
   /** 28 ft wide, rafters 16 in apart on 6 in 12, all measured, in a town at 115 mph. */
-  private static final String SITE = "wind_mph,115,\nexposure,b,\nsnow_ground_psf,15,\n";
+  private static final String SITE =
+      "wind_mph,115,\nexposure,b,\nenclosed_known,measured,\nsnow_ground_psf,15,\n";
 
   private static final String HEEL = "Nails where rafters and ceiling joists meet";
   private static final String TIES = "Ties of rafters to the wall, in the wind";
