@@ -74,6 +74,7 @@ class ArchitectureTest {
           room("sheathing.board"),
           room("sheathing.layout"),
           room("sheathing.patch", "sheathing.layout"),
+          room("sheathing.triage", "sheathing.patch"),
           room("fastening.strength"),
           room("fastening.count"),
           room("fastening.schedule", "fastening.strength"),
