@@ -90,6 +90,7 @@ class ArchitectureTest {
           room("job.file", "job.table"),
           room("job.fill", "job.table"),
           room("job.site", "job.table"),
+          room("job.price", "job.table"),
           room("job.path", "job.site", "job.table"),
           room("job.solve", "job.table"),
           room("repl.line"),
