@@ -101,8 +101,7 @@ public final class Columns {
     if (given == null && column.preset().isEmpty()) {
       return Figure.missing(named(column), unit, limits);
     }
-    Figure<?> argument =
-        given == null ? Figure.of(Numbers.read(column.preset(), unit), unit) : given;
+    Figure<?> argument = given == null ? preset(column, unit) : given;
     Optional<Step.Guarded> same =
         argument.step().guard().filter(guard -> guard.limits().equals(limits));
     if (same.isPresent()) {
@@ -112,6 +111,12 @@ public final class Columns {
       argument = same.get().argument();
     }
     return argument.within(nameOf(argument, column), unit, limits).symbol(symbol(column));
+  }
+
+  private static Figure<?> preset(Column column, Unit<?> unit) {
+    return column.allowed() == Limits.Kind.IF_MEASURED
+        ? Figure.none(column.preset(), unit)
+        : Figure.of(Numbers.read(column.preset(), unit), unit);
   }
 
   /**

@@ -42,6 +42,11 @@ public record Parameter(
     return preset.isEmpty();
   }
 
+  /** Whether a text says that nobody measured what need not be measured. */
+  public boolean isLeftOpen(String text) {
+    return limits.kind() == Limits.Kind.IF_MEASURED && text.equals(preset);
+  }
+
   /** Its words, in order; empty if it is a number. */
   public List<String> words() {
     return options == null ? List.of() : Choice.wordsOf(options);
@@ -73,6 +78,9 @@ public record Parameter(
       throw options == null
           ? TypedCell.missing(column, unit, limits)
           : TypedCell.missing(column, options);
+    }
+    if (isLeftOpen(given)) {
+      return Figure.notMeasured(column, unit, source);
     }
     TypedCell cell = new TypedCell(column, given);
     return options == null

@@ -196,4 +196,24 @@ public final class Amounts {
   public static Figure<Per<Time, Pieces>> hoursPerPiece(double hours) {
     return Figure.of(hours, Units.HOURS_PER_PIECE);
   }
+
+  /** Dollars for each foot. */
+  public static Figure<Per<Money, Length>> usdPerFoot(double dollars) {
+    return Figure.of(dollars, Units.USD_PER_FOOT);
+  }
+
+  /** Nails in each foot. */
+  public static Figure<Per<Nails, Length>> nailsPerFoot(double nails) {
+    return Figure.of(nails, Units.NAILS_PER_FOOT);
+  }
+
+  /** Hours for each foot. */
+  public static Figure<Per<Time, Length>> hoursPerFoot(double hours) {
+    return Figure.of(hours, Units.HOURS_PER_FOOT);
+  }
+
+  /** Hours for each square of 100 sq ft. */
+  public static Figure<Per<Time, Area>> hoursPerSquare(double hours) {
+    return Figure.of(hours, Units.HOURS_PER_SQUARE);
+  }
 }

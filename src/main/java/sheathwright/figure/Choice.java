@@ -52,6 +52,26 @@ public final class Choice<E> implements Traced, OneOf<E> {
     return new Choice<>("", spelled, refusal, new Step.Spelled(inches), Source.ARITHMETIC);
   }
 
+  /**
+   * Words and numbers one after the other, each number with the digits that a spreadsheet holds.
+   */
+  public static Choice<String> sentence(Traced... parts) {
+    List<Traced> all = List.of(parts);
+    Refusal refusal =
+        all.stream().flatMap(part -> part.refusal().stream()).findFirst().orElse(null);
+    String text =
+        refusal != null
+            ? null
+            : all.stream().map(Choice::inASentence).collect(java.util.stream.Collectors.joining());
+    return new Choice<>("", text, refusal, new Step.Sentence(all), Source.ARITHMETIC);
+  }
+
+  private static String inASentence(Traced part) {
+    return part instanceof Figure<?> figure
+        ? Shown.plain(Rounding.toFifteenDigits(figure.value()))
+        : part.plain();
+  }
+
   /** Words that name the first line of a list which a column of ones and zeros marks. */
   static Choice<String> firstMarked(
       Roll roll, String marks, String labels, String before, String after) {

@@ -27,6 +27,12 @@ public final class Condition implements Traced {
         "", holds, refusal, new Step.Compared(how, left, right), Source.ARITHMETIC);
   }
 
+  static Condition measured(Figure<?> figure) {
+    Refusal refusal = figure.isAbsent() ? null : figure.refusal().orElse(null);
+    return new Condition(
+        "", !figure.isAbsent(), refusal, new Step.Measured(figure), Source.ARITHMETIC);
+  }
+
   /** Whether every one of them holds. */
   public static Condition all(Condition... conditions) {
     List<Condition> list = List.of(conditions);

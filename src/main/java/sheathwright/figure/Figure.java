@@ -16,6 +16,9 @@ import sheathwright.figure.Step.Given.Role;
  */
 public final class Figure<Q extends Quantity> implements Traced {
 
+  /** What stands in the place of a number that nobody measured. */
+  public static final String NOT_MEASURED = "not measured";
+
   private static final Figure<Quantity.Ratio> TWO = of(2, Units.RATIO);
   private static final Figure<Quantity.Ratio> THREE =
       constant("exponent_3", 3, Units.RATIO, Source.derived("cube")).symbol("3");
@@ -90,6 +93,13 @@ public final class Figure<Q extends Quantity> implements Traced {
   public static <Q extends Quantity> Figure<Q> none(String words, Unit<Q> unit) {
     Step given = new Step.Given(Role.LITERAL, Limits.NONE);
     return new Figure<>("", words, 0, Refusal.absence(words), unit, given, Source.ARITHMETIC);
+  }
+
+  /** A number that may be given and was not: nobody measured it. */
+  public static <Q extends Quantity> Figure<Q> notMeasured(
+      String name, Unit<Q> unit, Source source) {
+    Step given = new Step.Given(Role.INPUT, Limits.NONE);
+    return new Figure<>(name, "", 0, Refusal.absence(NOT_MEASURED), unit, given, source);
   }
 
   /** A number that has to be given and was not: it refuses by saying what would be right. */
@@ -228,6 +238,12 @@ public final class Figure<Q extends Quantity> implements Traced {
         then.unit,
         step,
         Source.ARITHMETIC);
+  }
+
+  /** Whether somebody measured it, where that may be left open. */
+  public Condition isMeasured() {
+    Figure<?> given = step.guard().<Figure<?>>map(Step.Guarded::argument).orElse(this);
+    return Condition.measured(given);
   }
 
   /** Whether this is the other or less. */

@@ -157,13 +157,18 @@ public final class Lengths {
   }
 
   private static String mixed(long sixteenths) {
-    long whole = sixteenths / SIXTEENTHS;
-    long part = sixteenths % SIXTEENTHS;
+    return mixed(sixteenths, SIXTEENTHS);
+  }
+
+  /** So many lines of a ruler that has this many to the inch, a power of two: {@code 1-3/32}. */
+  public static String mixed(long lines, int toTheInch) {
+    long whole = lines / toTheInch;
+    long part = lines % toTheInch;
     if (part == 0) {
       return Long.toString(whole);
     }
     long common = Long.lowestOneBit(part);
-    String fraction = part / common + "/" + SIXTEENTHS / common;
+    String fraction = part / common + "/" + toTheInch / common;
     return whole == 0 ? fraction : whole + "-" + fraction;
   }
 }

@@ -14,7 +14,9 @@ public record Limits(double least, double most, Kind kind, String rule) {
   public enum Kind {
     ANY,
     WHOLE_ONLY,
-    ENDS_ONLY
+    ENDS_ONLY,
+    /** Any of them, or that nobody measured. */
+    IF_MEASURED
   }
 
   /** Anything that a cell can hold. */
@@ -44,7 +46,7 @@ public record Limits(double least, double most, Kind kind, String rule) {
   boolean allow(double value) {
     boolean isWithin = value >= least && value <= most;
     return switch (kind) {
-      case ANY -> isWithin;
+      case ANY, IF_MEASURED -> isWithin;
       case WHOLE_ONLY -> isWithin && value == Math.rint(value);
       case ENDS_ONLY -> value == least || value == most;
     };
@@ -61,7 +63,7 @@ public record Limits(double least, double most, Kind kind, String rule) {
     String ends =
         Shown.plain(least) + (kind == Kind.ENDS_ONLY ? " or " : " to ") + Shown.plain(most);
     return switch (kind) {
-      case ANY -> "from " + ends;
+      case ANY, IF_MEASURED -> "from " + ends;
       case WHOLE_ONLY -> "a whole number from " + ends;
       case ENDS_ONLY -> ends;
     };

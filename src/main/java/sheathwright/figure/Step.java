@@ -172,6 +172,7 @@ public sealed interface Step {
             case ANY -> "AND(%1$s>=%2$s,%1$s<=%3$s)";
             case WHOLE_ONLY -> "AND(%1$s>=%2$s,%1$s<=%3$s,%1$s=ROUND(%1$s,0))";
             case ENDS_ONLY -> "OR(%1$s=%2$s,%1$s=%3$s)";
+            case IF_MEASURED -> "OR(AND(%1$s>=%2$s,%1$s<=%3$s),1-ISNUMBER(%1$s))";
           };
       return Written.whole(
           ("IF(" + test + ",%1$s,NA())")
@@ -342,6 +343,47 @@ public sealed interface Step {
           notation.of(left).atLeast(Written.SUM)
               + between
               + notation.of(right).atLeast(Written.SUM),
+          Written.COMPARISON);
+    }
+  }
+
+  /** Whether there is a number where one may be left out. */
+  record Measured(Figure<?> figure) implements Step {
+
+    @Override
+    public List<Traced> operands() {
+      return List.of(figure);
+    }
+
+    @Override
+    public Written words(Notation notation) {
+      return new Written(notation.of(figure).text() + " is measured", Written.COMPARISON);
+    }
+
+    @Override
+    public Written cell(Notation notation) {
+      return Written.whole("ISNUMBER(" + notation.of(figure).text() + ")");
+    }
+  }
+
+  /** Words and numbers one after the other. */
+  record Sentence(List<Traced> parts) implements Step {
+
+    @Override
+    public List<Traced> operands() {
+      return parts;
+    }
+
+    @Override
+    public Written words(Notation notation) {
+      return Written.whole(
+          parts.stream().map(part -> notation.of(part).text().strip()).collect(joining(" ")));
+    }
+
+    @Override
+    public Written cell(Notation notation) {
+      return new Written(
+          parts.stream().map(part -> notation.of(part).atLeast(Written.SUM)).collect(joining("&")),
           Written.COMPARISON);
     }
   }

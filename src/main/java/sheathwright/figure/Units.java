@@ -96,6 +96,14 @@ public final class Units {
       unit("h/sheet", "h", 1, TIME.dividedBy(SHEETS), 2);
   public static final Unit<Per<Time, Pieces>> HOURS_PER_PIECE =
       unit("h/piece", "h", 1, TIME.dividedBy(PIECES), 2);
+  public static final Unit<Per<Money, Length>> USD_PER_FOOT =
+      new Unit<>("$/ft", "usd", Factor.oneIn(12), MONEY.dividedBy(LENGTH), 2);
+  public static final Unit<Per<Nails, Length>> NAILS_PER_FOOT =
+      new Unit<>("nails/ft", "", Factor.oneIn(12), NAILS.dividedBy(LENGTH), 1);
+  public static final Unit<Per<Time, Length>> HOURS_PER_FOOT =
+      new Unit<>("h/ft", "h", Factor.oneIn(12), TIME.dividedBy(LENGTH), 4);
+  public static final Unit<Per<Time, Area>> HOURS_PER_SQUARE =
+      new Unit<>("h/square", "", Factor.oneIn(14_400), TIME.dividedBy(AREA), 2);
   public static final Unit<Per<Force, Sheets>> POUNDS_PER_SHEET =
       unit("lb/sheet", "lb", 1, FORCE.dividedBy(SHEETS), 1);
   public static final Unit<Per<Area, Sheets>> SQUARE_FEET_PER_SHEET =
@@ -144,6 +152,10 @@ public final class Units {
           NAILS_PER_PIECE,
           HOURS_PER_SHEET,
           HOURS_PER_PIECE,
+          USD_PER_FOOT,
+          NAILS_PER_FOOT,
+          HOURS_PER_FOOT,
+          HOURS_PER_SQUARE,
           POUNDS_PER_SHEET,
           SQUARE_FEET_PER_SHEET,
           NAILS_PER_POUND);

@@ -25,6 +25,9 @@ import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.job.path.LoadPath;
 import sheathwright.job.path.Unsaid;
+import sheathwright.job.price.FoundPrice;
+import sheathwright.job.price.FoundPrices;
+import sheathwright.job.price.OfficeFields;
 import sheathwright.job.site.Frame;
 import sheathwright.job.site.Site;
 import sheathwright.job.table.Field;
@@ -75,6 +78,7 @@ public final class Estimate {
   private final Framing framing;
   private final LoadPath loadPath;
   private final Figure<Ratio> checksNotLookedAt;
+  private final List<FoundPrice> found;
   private final QuoteLines quote;
   private final Roll order;
   private final Roll maker;
@@ -132,7 +136,8 @@ public final class Estimate {
             plannedSheet,
             extraSheet,
             straightened);
-    quote = QuoteLines.of(job, work, framing.mayRepair());
+    found = new FoundPrices(job.priceBook(), job.rateBook(), job.rates(), nails).all();
+    quote = QuoteLines.of(job, work, framing.mayRepair(), found);
     order = OrderLines.of(job, work);
     maker = job.maker().isEmpty() ? null : MakerRequirement.roll(job.maker());
   }
@@ -296,6 +301,11 @@ public final class Estimate {
                         beside.asClose())));
     ties.addAll(solvedTies());
     return ties;
+  }
+
+  /** The prices of what may be found besides bad sheets, as far as the tables make them. */
+  public List<FoundPrice> found() {
+    return found;
   }
 
   public Job job() {

@@ -17,11 +17,15 @@ import sheathwright.figure.Quantity;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Traced;
 import sheathwright.job.path.PathFields;
+import sheathwright.job.price.FoundFields;
+import sheathwright.job.price.FoundUnit;
+import sheathwright.job.price.OfficeFields;
 import sheathwright.job.site.CoveringFields;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Facts;
 import sheathwright.job.table.Field;
+import sheathwright.job.table.KeyedFacts;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.job.table.Row;
@@ -72,6 +76,8 @@ public final class Job implements Facts {
             List.of(
                 new Group(OfficeFields.PRICES, true),
                 new Group(OfficeFields.SISTER_PRICES, levels),
+                new Group(OfficeFields.SISTER_NAILS, levels),
+                new Group(FoundFields.PRICES, false),
                 new Group(FramingFields.SISTER_STICKS, tables.choosesSisters())));
     rates =
         keyed(
@@ -81,7 +87,10 @@ public final class Job implements Facts {
             "",
             "",
             List.of(
-                new Group(OfficeFields.RATES, true), new Group(OfficeFields.SISTER_RATES, levels)));
+                new Group(OfficeFields.RATES, true),
+                new Group(OfficeFields.SISTER_RATES, levels),
+                new Group(FoundFields.RATES, false)));
+    pricedWhole(reader, tables);
     reports = rows(reader, tables, JobTable.REPORTS, FramingFields.REPORTS);
     layers = rows(reader, tables, JobTable.LAYERS, FramingFields.LAYERS);
     maker =
@@ -255,6 +264,40 @@ public final class Job implements Facts {
               .formatted(FramingFields.DEAD.name(), JobTable.LAYERS.file());
       reader.problem(tables.file(JobTable.JOB), dead.line(), VALUE, message);
     }
+  }
+
+  /** What a job begins to price it prices whole: a part left out is never $0. */
+  private void pricedWhole(TableReader reader, JobTables tables) {
+    for (FoundUnit unit : FoundUnit.values()) {
+      if (unit.isBegun(priceBook(), rateBook())) {
+        wanting(reader, tables, JobTable.PRICES, unit, unit.missingPrices(priceBook()));
+        wanting(reader, tables, JobTable.RATES, unit, unit.missingRates(rateBook()));
+      }
+    }
+  }
+
+  private static void wanting(
+      TableReader reader,
+      JobTables tables,
+      JobTable table,
+      FoundUnit unit,
+      List<Field<?>> missing) {
+    for (Field<?> field : missing) {
+      String message =
+          "%s is missing: %s, %s; without it \"%s\" has no price"
+              .formatted(field.name(), field.label(), field.allowed(), unit.word());
+      reader.problem(tables.file(table), message);
+    }
+  }
+
+  /** What the job says that material costs. */
+  Facts priceBook() {
+    return new KeyedFacts(prices);
+  }
+
+  /** What the job says that the office reckons with. */
+  Facts rateBook() {
+    return new KeyedFacts(rates);
   }
 
   /** The limits of sag are given, or follow from the ceiling. */

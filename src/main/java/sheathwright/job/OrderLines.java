@@ -7,6 +7,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Units;
+import sheathwright.job.price.OfficeFields;
 
 /** What to order: what is needed, something to spare, and whole packs of it. */
 final class OrderLines {

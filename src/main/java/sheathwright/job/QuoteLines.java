@@ -1,6 +1,7 @@
 package sheathwright.job;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,8 @@ import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.job.price.FoundPrice;
+import sheathwright.job.price.FoundUnit;
 
 /** The lines that the homeowner pays, their total, and the prices of what may be found besides. */
 public final class QuoteLines {
@@ -86,6 +89,19 @@ public final class QuoteLines {
     }
   }
 
+  /** The price of something that may be found besides. */
+  private record Extra<Q extends Quantity>(FoundUnit unit, Priced<Q> priced) {
+
+    static <Q extends Quantity> Extra<?> of(FoundUnit unit, Figure<Q> price) {
+      return new Extra<>(unit, Priced.of(price));
+    }
+
+    /** The same with its price as a new input. */
+    Extra<Q> told() {
+      return new Extra<>(unit, Priced.told(priced.price()));
+    }
+  }
+
   private final List<Line> lines;
   private final List<Line> held;
   private final Roll roll;
@@ -93,6 +109,7 @@ public final class QuoteLines {
   private final Figure<Money> total;
   private final Priced<Per<Money, Sheets>> extraSheet;
   private final Priced<Per<Money, Sheets>> credit;
+  private final List<Extra<?>> extras;
   private final Figure<Sheets> mostExtraSheets;
   private final Figure<Money> worstCase;
 
@@ -100,14 +117,16 @@ public final class QuoteLines {
    * The lines of a job's quote.
    *
    * @param mayRepair whether the crew may repair the framing: if not, that work is not sold
+   * @param found the prices of what may be found besides bad sheets
    */
-  static QuoteLines of(Job job, SheetWork work, Choice<YesNo> mayRepair) {
+  static QuoteLines of(Job job, SheetWork work, Choice<YesNo> mayRepair, List<FoundPrice> found) {
     Condition isSold = mayRepair.is(YesNo.YES);
     return new QuoteLines(
         linesOf(job, work, isSold),
         work.leveling().map(leveling -> framing(leveling, isSold, false)).orElse(List.of()),
         Priced.of(work.extraPrice().quoted()),
         Priced.of(job.fact(JobFields.CREDIT)),
+        found.stream().<Extra<?>>map(price -> Extra.of(price.unit(), price.quoted())).toList(),
         work.planned(),
         work.atWorst());
   }
@@ -117,12 +136,14 @@ public final class QuoteLines {
       List<Line> held,
       Priced<Per<Money, Sheets>> extraSheet,
       Priced<Per<Money, Sheets>> credit,
+      List<Extra<?>> extras,
       Figure<Sheets> planned,
       Figure<Sheets> atWorst) {
     this.lines = lines;
     this.held = held;
     this.extraSheet = extraSheet;
     this.credit = credit;
+    this.extras = extras;
     roll = roll("lines", "the lines of the quote", lines);
     heldRoll = roll("held", "the lines that wait for the engineer", held);
     total = roll.sum("amount_usd", Units.USD).as("quote_total_usd", Units.USD);
@@ -159,6 +180,7 @@ public final class QuoteLines {
     }
     reckoned(held, heldRoll, prices, amounts);
     Stream.of(extraSheet, credit).flatMap(Priced::stands).forEach(prices::add);
+    extras.stream().map(Extra::priced).flatMap(Priced::stands).forEach(prices::add);
     return List.of(
         Estimate.Tie.all("Every price is as it was quoted", "price_stands_", prices),
         Estimate.Tie.all(
@@ -243,6 +265,7 @@ public final class QuoteLines {
         held.stream().map(line -> told(line, told).linked()).toList(),
         Priced.told(extraSheet.price()),
         Priced.told(credit.price()),
+        extras.stream().<Extra<?>>map(Extra::told).toList(),
         estimate.plannedSheets(),
         estimate.sheetsAtWorst());
   }
@@ -272,6 +295,13 @@ public final class QuoteLines {
 
   public Figure<Per<Money, Sheets>> credit() {
     return credit.price();
+  }
+
+  /** The prices of what may be found besides, each by what it is. */
+  public Map<FoundUnit, Figure<?>> extras() {
+    Map<FoundUnit, Figure<?>> all = new EnumMap<>(FoundUnit.class);
+    extras.forEach(extra -> all.put(extra.unit(), extra.priced().price()));
+    return all;
   }
 
   public Figure<Sheets> mostExtraSheets() {

@@ -11,6 +11,7 @@ import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Units;
+import sheathwright.job.price.OfficeFields;
 import sheathwright.job.table.Row;
 import sheathwright.leveling.plan.SisterPlan;
 import sheathwright.leveling.plan.Sisters;

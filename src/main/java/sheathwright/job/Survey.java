@@ -16,6 +16,7 @@ import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
+import sheathwright.job.price.OfficeFields;
 import sheathwright.job.table.Row;
 import sheathwright.leveling.plan.FramingAnswer;
 import sheathwright.leveling.plan.LevelCost;

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import sheathwright.job.path.PathFields;
+import sheathwright.job.price.FoundFields;
+import sheathwright.job.price.OfficeFields;
 import sheathwright.job.site.CoveringFields;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.Field;
@@ -154,11 +156,15 @@ public final class TableGuide {
           List.of(
               new Part("every job", OfficeFields.PRICES),
               new Part(with(JobTable.READINGS), OfficeFields.SISTER_PRICES),
+              new Part(
+                  with(JobTable.READINGS) + ", or for scabs and blocks", OfficeFields.SISTER_NAILS),
+              new Part("for what may be found besides bad sheets", FoundFields.PRICES),
               new Part("where sisters are chosen", FramingFields.SISTER_STICKS));
       case RATES ->
           List.of(
               new Part("every job", OfficeFields.RATES),
-              new Part(with(JobTable.READINGS), OfficeFields.SISTER_RATES));
+              new Part(with(JobTable.READINGS), OfficeFields.SISTER_RATES),
+              new Part("for what may be found besides bad sheets", FoundFields.RATES));
     };
   }
 }

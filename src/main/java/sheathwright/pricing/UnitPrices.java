@@ -5,6 +5,8 @@ import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Quantity.Ratio;
@@ -108,6 +110,56 @@ public final class UnitPrices {
         rates.taxed(bought).plus(time.times(rates.labor())).as("direct_usd", Units.USD_PER_PIECE);
     var exact = rates.sellingPrice(direct);
     return new PiecePrice(direct, exact, upToADollar(exact));
+  }
+
+  /**
+   * What one foot of work costs, such as blocking an edge or sawing a tight joint, and what it
+   * sells for.
+   *
+   * <pre>
+   * direct = (material + nails × nail price) × (1 + tax) + hours × wage
+   * exact  = direct × (1 + overhead) ÷ (1 − margin)
+   * quoted = exact, up to the next multiple of the step
+   * </pre>
+   *
+   * <p>Does not cover tax on labor, minimum charges, or a trip of its own.
+   *
+   * <pre>{@code
+   * footUnitPrice(FootMaterial.foot(usdPerFoot(0.5125)).nails(nailsPerFoot(2), usdPerNail(0.026)), hoursPerFoot(0.05), Rates.labor(usdPerHour(46)).tax(pct(6.5)).overhead(pct(18)).margin(pct(12)), usdPerFoot(0.05)).quoted() // $3.90/ft
+   * }</pre>
+   *
+   * @param material what is bought for one foot
+   * @param hours labor for each foot, 0 h to 40 h
+   * @param rates what the office charges by
+   * @param step the price is a multiple of it, 0.01 $/ft to 10 $/ft
+   * @return direct cost, exact price, and price up to the next step, each for one foot
+   * @throws RefusedException if a number lies outside its range
+   * @see "common practice, no source"
+   */
+  @LibraryFunction(words = {"quote", "bid", "labor", "markup", "blocking price", "price per foot"})
+  public static FootPrice footUnitPrice(
+      FootMaterial material,
+      @Column(value = "hours", unit = "h/ft") Figure<Per<Time, Length>> hours,
+      Rates rates,
+      @Column(value = "round_usd", unit = "$/ft", preset = "0.05")
+          Figure<Per<Money, Length>> step) {
+    var time = hours.within("hours", Units.HOURS_PER_FOOT, HOURS);
+    var upTo =
+        step.within(
+            "round_usd",
+            Units.USD_PER_FOOT,
+            Limits.between(0.01, 10, "prices by the foot are often in steps of 0.05"));
+
+    var bought = material.material().plus(material.nails().times(material.nailPrice()));
+    var direct =
+        rates.taxed(bought).plus(time.times(rates.labor())).as("direct_usd", Units.USD_PER_FOOT);
+    var exact = rates.sellingPrice(direct);
+    var quoted =
+        exact
+            .roundedUpTo(upTo)
+            .toCents()
+            .as("quoted_usd", Units.USD_PER_FOOT, Source.COMMON_PRACTICE);
+    return new FootPrice(direct, exact, quoted);
   }
 
   private static <Q extends Quantity> Figure<Q> upToADollar(Figure<Q> exact) {

@@ -90,6 +90,10 @@ final class SecondRoad {
     units.put("nails/piece", NAIL.divide(PIECE));
     units.put("h/sheet", HOUR.divide(SHEET));
     units.put("h/piece", HOUR.divide(PIECE));
+    units.put("$/ft", DOLLAR.divide(FOOT));
+    units.put("nails/ft", NAIL.divide(FOOT));
+    units.put("h/ft", HOUR.divide(FOOT));
+    units.put("h/square", HOUR.divide(FOOT.pow(2).multiply(100)));
     units.put("lb/sheet", POUND.divide(SHEET));
     units.put("sq ft/sheet", FOOT.pow(2).divide(SHEET));
     return units;

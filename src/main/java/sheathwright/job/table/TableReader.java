@@ -161,6 +161,11 @@ public final class TableReader {
     problems.add(new Problem(file.name(), line.number(), column, said));
   }
 
+  /** A problem of the table as a whole. */
+  public void problem(RowSource file, String message) {
+    problems.add(new Problem(file.name(), 0, "", message));
+  }
+
   public void raiseProblems() {
     if (!problems.isEmpty()) {
       throw new ProblemsException(problems);

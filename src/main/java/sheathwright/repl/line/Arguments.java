@@ -57,6 +57,9 @@ final class Arguments {
     if (parameter.options() != null) {
       return Trade.option(Spoken.option(text, parameter.options()).orElseThrow());
     }
+    if (parameter.isLeftOpen(text)) {
+      return Piece.of("null", Figure.none(text, parameter.unit()));
+    }
     String number = text.contains("/") ? text : Shown.plain(Numbers.read(text, parameter.unit()));
     Amount amount = Amount.of(number, parameter.unit(), 0, 0);
     return Piece.of(amount.java(), amount.figure());

@@ -21,7 +21,15 @@ public enum Finding implements Option<Finding> {
   /** Edges butt and hump. */
   TIGHT('T', false),
   /** An end or edge without support. */
-  UNSUPPORTED('U', false);
+  UNSUPPORTED('U', false),
+  /** Discolored or moldy, the wood sound. */
+  STAIN('M', false),
+  /** Thinner than is asked. */
+  THIN('N', false),
+  /** Two sheets lie too far apart. */
+  GAP_WIDE('G', false),
+  /** A screw does not hold. */
+  PULLED('P', true);
 
   private final char letter;
   private final boolean isCutOut;

@@ -3,6 +3,7 @@ package sheathwright.workbook.page;
 import sheathwright.job.Estimate;
 import sheathwright.job.QuoteLines;
 import sheathwright.job.Survey;
+import sheathwright.job.price.FoundPrice;
 import sheathwright.leveling.plan.LevelCost;
 import sheathwright.pricing.PiecePrice;
 import sheathwright.pricing.UnitPrice;
@@ -25,6 +26,7 @@ final class CostPage {
     tab.heading("If more is found");
     tab.repeat("An extra sheet", quote.extraSheet(), "");
     tab.repeat("Credit for a sheet not needed", quote.credit(), "");
+    quote.extras().forEach((unit, price) -> tab.repeat(unit.label(), price, "each " + unit.each()));
     tab.entry("Sheets of the whole deck at worst", estimate.sheetsAtWorst(), WORST);
     tab.entry("Sheets that could still turn out bad", quote.mostExtraSheets(), "all of the deck");
     tab.total(
@@ -39,6 +41,7 @@ final class CostPage {
   private static void builtUp(Tab tab, Estimate estimate) {
     sheet(tab, "A planned sheet", estimate.plannedSheet());
     sheet(tab, "An extra sheet, found on the day", estimate.extraSheet());
+    estimate.found().forEach(price -> found(tab, price));
     estimate
         .rafterLeveling()
         .ifPresent(
@@ -75,6 +78,13 @@ final class CostPage {
     tab.entry("Direct cost", price.direct(), "material with waste and tax, labor, dump fee");
     tab.entry("With overhead and margin", price.exact(), "");
     tab.total("Quoted", price.quoted(), "up to a whole dollar");
+  }
+
+  private static void found(Tab tab, FoundPrice price) {
+    tab.heading(price.unit().label() + ", each " + price.unit().each());
+    tab.entry("Direct cost", price.direct(), "material with tax, labor");
+    tab.entry("With overhead and margin", price.exact(), "");
+    tab.total("Quoted", price.quoted(), "up to the next step of the price");
   }
 
   private static void piece(Tab tab, String what, PiecePrice price) {

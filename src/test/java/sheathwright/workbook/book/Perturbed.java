@@ -27,7 +27,7 @@ public final class Perturbed {
   static List<String> otherTexts(Traced input) {
     List<String> texts = new ArrayList<>();
     if (input instanceof Figure<?> figure) {
-      double number = figure.value();
+      double number = figure.isAbsent() ? 0 : figure.value();
       for (double other :
           new double[] {
             number * 1.0625,
@@ -93,7 +93,9 @@ public final class Perturbed {
             if (cell.getCellType() != CellType.FORMULA) {
               cell.setBlank(); // text that stands in the cell itself would stay beside a new one
             }
-            if (value instanceof Figure<?> figure) {
+            if (value instanceof Figure<?> open && open.isAbsent()) {
+              cell.setCellValue(open.shown());
+            } else if (value instanceof Figure<?> figure) {
               cell.setCellValue(figure.value());
               asQuoted(workbook, figure);
             } else {

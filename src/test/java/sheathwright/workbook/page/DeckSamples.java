@@ -48,6 +48,18 @@ final class DeckSamples {
         "boards_to_replace",
         "deck_area_sf,board_face_in,gap_in,stock_ft,waste_pct\n100,7-1/4,,16,10\n37.5,5-1/2,1/8,12,0\n");
     tables.put(
+        "sheet_action",
+        """
+        finding,probe_in,moisture_pct,thickness_in,least_thickness_in,hump_in,joint_gap_in,bearing_in,edge_support,edge_needed,sound_nails,wanted_nails,hold_lb,wanted_lb,hole_in
+        rot,3/8,24,,,,,,,,,,,,
+        rot,,,,,,,,,,,,,,
+        soft,0.13,12,15/32,7/16,3/16,1/32,3/8,no,yes,20,33,90,70,
+        hole,,,,,,,,,,,,,,2-1/8
+        thin,0,10,0.37,15/32,,,,,,,,,,
+        pulled,,,,,,,1,yes,no,33,33,40,70.5,
+        stain,,,,,,,,,,,,,,
+        """);
+    tables.put(
         "board_base", "thickness_in,gap_in,hole_in\n25/32,1/8,0\n3/4,1/4,1\n0.8,5/16,1-1/4\n");
   }
 }

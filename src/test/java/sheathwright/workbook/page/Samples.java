@@ -141,6 +141,14 @@ public final class Samples {
         1,0,0,6.5,0.25,46,18,12
         """);
     tables.put(
+        "foot_unit_price",
+        """
+        material_usd,nails,nail_usd,tax_pct,hours,labor_usd_per_h,overhead_pct,margin_pct,round_usd
+        0.5125,2,0.026,6.5,0.05,46,18,12,
+        0,0,0,6.5,0.02,46,18,12,0.25
+        """);
+    tables.put("open_area", "crew,hours,efficiency_pct,hours_per_square\n4,8,75,3\n3,9.5,80,2.5\n");
+    tables.put(
         "sheets_by_course",
         "eave_ft,slope_length_ft,strip_rule\n42,16-9 1/4,rip\n42,16-9 1/4,equal\n42,16-9 1/4,two-foot\n29,12,equal\n");
     tables.put("slope_factor", "rise_in_12\n9\n5\n0\n");

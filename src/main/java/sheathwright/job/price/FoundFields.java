@@ -1,0 +1,96 @@
+package sheathwright.job.price;
+
+import java.util.List;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Money;
+import sheathwright.figure.Quantity.Nails;
+import sheathwright.figure.Quantity.Per;
+import sheathwright.figure.Quantity.Pieces;
+import sheathwright.figure.Quantity.Time;
+import sheathwright.figure.Units;
+import sheathwright.job.table.Field;
+
+/** What is asked to price what may be found besides bad sheets; each may be left out. */
+public final class FoundFields {
+
+  static final Field<Figure<Per<Money, Pieces>>> COVER_METAL =
+      Field.number("cover_metal", "Sheet metal over a hole", Units.USD_PER_PIECE, 0, 1_000)
+          .ifKnown()
+          .usually(0.5, 100);
+
+  static final Field<Figure<Per<Money, Pieces>>> CLIP =
+      Field.number("clip", "Panel clip", Units.USD_PER_PIECE, 0, 1_000).ifKnown().usually(0.01, 10);
+
+  static final Field<Figure<Per<Money, Pieces>>> BLOCK_STICK =
+      Field.number(
+              "block_stick", "2x4 of 8 ft, for scabs and blocks", Units.USD_PER_PIECE, 0, 1_000)
+          .ifKnown()
+          .usually(1, 50);
+
+  public static final List<Field<?>> PRICES = List.of(COVER_METAL, CLIP, BLOCK_STICK);
+
+  static final Field<Figure<Per<Nails, Pieces>>> REFASTEN_NAILS =
+      Field.whole("refasten_nails", "Nails to refasten a sheet", Units.NAILS_PER_PIECE, 0, 500)
+          .ifKnown();
+
+  static final Field<Figure<Per<Time, Pieces>>> REFASTEN_HOURS =
+      hours("refasten_h", "Refasten a sheet");
+
+  static final Field<Figure<Per<Time, Length>>> RELIEF_HOURS =
+      footHours("relief_ft_h", "Saw a foot of a tight joint");
+
+  static final Field<Figure<Per<Time, Length>>> BLOCK_HOURS =
+      footHours("block_ft_h", "A foot of blocking");
+
+  static final Field<Figure<Per<Time, Pieces>>> SCAB_HOURS = hours("scab_h", "Scab of 48 in");
+
+  static final Field<Figure<Per<Time, Pieces>>> CLIP_HOURS = hours("clip_h", "Set a clip");
+
+  static final Field<Figure<Per<Time, Pieces>>> LIFT_HOURS =
+      hours("lift_h", "Lift a sheet and lay it again");
+
+  static final Field<Figure<Per<Time, Pieces>>> COVER_HOURS =
+      hours("cover_h", "Cover a hole with sheet metal");
+
+  static final Field<Figure<Per<Money, Pieces>>> ROUND =
+      Field.number(
+              "round_usd",
+              "Prices of what is found besides go up to the next",
+              Units.USD_PER_PIECE,
+              0.01,
+              100)
+          .ifKnown();
+
+  static final Field<Figure<Per<Money, Length>>> ROUND_FOOT =
+      Field.number(
+              "round_foot_usd",
+              "Prices by the foot go up to the next",
+              Units.USD_PER_FOOT,
+              0.01,
+              10)
+          .ifKnown();
+
+  public static final List<Field<?>> RATES =
+      List.of(
+          REFASTEN_NAILS,
+          REFASTEN_HOURS,
+          RELIEF_HOURS,
+          BLOCK_HOURS,
+          SCAB_HOURS,
+          CLIP_HOURS,
+          LIFT_HOURS,
+          COVER_HOURS,
+          ROUND,
+          ROUND_FOOT);
+
+  private FoundFields() {}
+
+  private static Field<Figure<Per<Time, Pieces>>> hours(String name, String label) {
+    return Field.number(name, label, Units.HOURS_PER_PIECE, 0, 40).ifKnown();
+  }
+
+  private static Field<Figure<Per<Time, Length>>> footHours(String name, String label) {
+    return Field.number(name, label, Units.HOURS_PER_FOOT, 0, 40).ifKnown();
+  }
+}

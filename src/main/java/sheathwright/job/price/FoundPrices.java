@@ -1,0 +1,175 @@
+package sheathwright.job.price;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Money;
+import sheathwright.figure.Quantity.Nails;
+import sheathwright.figure.Quantity.Per;
+import sheathwright.figure.Quantity.Pieces;
+import sheathwright.figure.Quantity.Sheets;
+import sheathwright.figure.Quantity.Time;
+import sheathwright.figure.Source;
+import sheathwright.figure.Unit;
+import sheathwright.figure.Units;
+import sheathwright.job.table.Facts;
+import sheathwright.job.table.Field;
+import sheathwright.pricing.FootMaterial;
+import sheathwright.pricing.FootPrice;
+import sheathwright.pricing.PieceMaterial;
+import sheathwright.pricing.PiecePrice;
+import sheathwright.pricing.Rates;
+import sheathwright.pricing.UnitPrices;
+
+/** The prices of what may be found besides bad sheets, as far as a job's tables make them. */
+public final class FoundPrices {
+
+  private static final Source RULE = Source.COMMON_PRACTICE;
+  private static final Figure<Sheets> SHEET = Figure.of(1, Units.SHEET);
+  private static final Figure<Pieces> PIECE = Figure.of(1, Units.PIECE);
+  private static final Figure<Per<Nails, Pieces>> COVER_NAILS =
+      Figure.constant("nails_of_a_cover", 8, Units.NAILS_PER_PIECE, RULE);
+  private static final Figure<Per<Nails, Pieces>> SCAB_NAILS =
+      Figure.constant("nails_of_a_scab", 10, Units.NAILS_PER_PIECE, RULE);
+  private static final Figure<Per<Nails, Length>> BLOCK_NAILS =
+      Figure.constant("nails_of_a_foot_of_block", 2, Units.NAILS_PER_FOOT, RULE);
+  private static final Figure<Per<Nails, Length>> NO_NAILS = Figure.of(0, Units.NAILS_PER_FOOT);
+  private static final Figure<Per<Nails, Pieces>> NO_NAIL = Figure.of(0, Units.NAILS_PER_PIECE);
+  private static final Figure<Quantity.Ratio> SCABS_OF_A_STICK = Figure.of(2, Units.RATIO);
+  private static final Figure<Length> STICK =
+      Figure.constant("stick_of_blocks_ft", 8, Units.FOOT, RULE);
+  private static final Figure<Per<Money, Pieces>> NOTHING = Figure.of(0, Units.USD_PER_PIECE);
+  private static final Figure<Per<Money, Length>> NOTHING_BOUGHT = Figure.of(0, Units.USD_PER_FOOT);
+  private static final Figure<Per<Money, Length>> FIVE_CENTS =
+      Figure.constant("step_of_a_foot_usd", 0.05, Units.USD_PER_FOOT, RULE);
+
+  private final Facts prices;
+  private final Facts rates;
+  private final Rates office;
+  private final Figure<Per<Nails, Sheets>> nailsInASheet;
+
+  /**
+   * The prices of a job.
+   *
+   * @param prices its price book
+   * @param rates what it reckons with
+   * @param office what it charges by
+   * @param nailsInASheet by the schedule
+   */
+  public FoundPrices(
+      Facts prices, Facts rates, Rates office, Figure<Per<Nails, Sheets>> nailsInASheet) {
+    this.prices = prices;
+    this.rates = rates;
+    this.office = office;
+    this.nailsInASheet = nailsInASheet;
+  }
+
+  /** Every price that the tables make. */
+  public List<FoundPrice> all() {
+    List<FoundPrice> all = new ArrayList<>();
+    for (FoundUnit unit : FoundUnit.values()) {
+      of(unit).ifPresent(all::add);
+    }
+    return all;
+  }
+
+  /** The price of one unit; nothing where the tables do not make it, which is not a price of $0. */
+  public Optional<FoundPrice> of(FoundUnit unit) {
+    boolean isMade = unit.missingPrices(prices).isEmpty() && unit.missingRates(rates).isEmpty();
+    return isMade ? Optional.of(made(unit)) : Optional.empty();
+  }
+
+  private FoundPrice made(FoundUnit unit) {
+    Figure<Per<Money, Nails>> nail = prices.fact(OfficeFields.NAIL_PRICE);
+    return switch (unit) {
+      case REFASTEN ->
+          piece(
+              unit,
+              PieceMaterial.piece(NOTHING).nails(rates.fact(FoundFields.REFASTEN_NAILS), nail),
+              FoundFields.REFASTEN_HOURS);
+      case RELIEF ->
+          foot(
+              unit,
+              FootMaterial.foot(NOTHING_BOUGHT).nails(NO_NAILS, nail),
+              FoundFields.RELIEF_HOURS);
+      case BLOCK ->
+          foot(
+              unit,
+              FootMaterial.foot(
+                      stick()
+                          .times(PIECE)
+                          .dividedBy(STICK)
+                          .as("foot_of_block_usd", Units.USD_PER_FOOT))
+                  .nails(BLOCK_NAILS, prices.fact(OfficeFields.SISTER_NAIL_PRICE)),
+              FoundFields.BLOCK_HOURS);
+      case SCAB ->
+          piece(
+              unit,
+              PieceMaterial.piece(
+                      stick()
+                          .dividedBy(SCABS_OF_A_STICK)
+                          .as("stick_of_a_scab_usd", Units.USD_PER_PIECE))
+                  .nails(SCAB_NAILS, prices.fact(OfficeFields.SISTER_NAIL_PRICE)),
+              FoundFields.SCAB_HOURS);
+      case CLIP ->
+          piece(
+              unit,
+              PieceMaterial.piece(prices.fact(FoundFields.CLIP)).nails(NO_NAIL, nail),
+              FoundFields.CLIP_HOURS);
+      case LIFT ->
+          piece(
+              unit,
+              PieceMaterial.piece(NOTHING)
+                  .nails(
+                      nailsInASheet
+                          .times(SHEET)
+                          .dividedBy(PIECE)
+                          .as("nails_of_a_lifted_sheet", Units.NAILS_PER_PIECE),
+                      nail),
+              FoundFields.LIFT_HOURS);
+      case COVER ->
+          piece(
+              unit,
+              PieceMaterial.piece(prices.fact(FoundFields.COVER_METAL)).nails(COVER_NAILS, nail),
+              FoundFields.COVER_HOURS);
+    };
+  }
+
+  private Figure<Per<Money, Pieces>> stick() {
+    return prices.fact(FoundFields.BLOCK_STICK);
+  }
+
+  private FoundPrice piece(
+      FoundUnit unit, PieceMaterial material, Field<Figure<Per<Time, Pieces>>> hours) {
+    PiecePrice price = UnitPrices.pieceUnitPrice(material, rates.fact(hours), office);
+    Figure<Per<Money, Pieces>> quoted =
+        rates.knows(FoundFields.ROUND)
+            ? price.exact().roundedUpTo(rates.fact(FoundFields.ROUND)).toCents()
+            : price.quoted();
+    return named(unit, Units.USD_PER_PIECE, price.direct(), price.exact(), quoted);
+  }
+
+  private FoundPrice foot(
+      FoundUnit unit, FootMaterial material, Field<Figure<Per<Time, Length>>> hours) {
+    FootPrice price =
+        UnitPrices.footUnitPrice(
+            material,
+            rates.fact(hours),
+            office,
+            rates.knows(FoundFields.ROUND_FOOT) ? rates.fact(FoundFields.ROUND_FOOT) : FIVE_CENTS);
+    return named(unit, Units.USD_PER_FOOT, price.direct(), price.exact(), price.quoted());
+  }
+
+  private static <Q extends Quantity> FoundPrice named(
+      FoundUnit unit, Unit<Q> each, Figure<Q> direct, Figure<Q> exact, Figure<Q> quoted) {
+    String name = unit.word();
+    return new FoundPrice(
+        unit,
+        direct.as(name + "_direct_usd", each),
+        exact.as(name + "_exact_usd", each),
+        quoted.as(name + "_quoted_usd", each));
+  }
+}

@@ -1,0 +1,54 @@
+package sheathwright.pricing;
+
+import sheathwright.catalog.Column;
+import sheathwright.catalog.LibraryFunction;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Limits;
+import sheathwright.figure.Quantity.Area;
+import sheathwright.figure.Quantity.Per;
+import sheathwright.figure.Quantity.Time;
+import sheathwright.figure.Source;
+import sheathwright.figure.Units;
+
+/** How much of a roof a crew opens and closes in a day. */
+public final class OpenAreas {
+
+  private OpenAreas() {}
+
+  /**
+   * How many squares of roof a crew may open today so that they are dry again by the evening.
+   *
+   * <pre>
+   * squares = crew × hours × efficiency ÷ hours per square
+   * </pre>
+   *
+   * <p>Does not cover weather, daylight, or what is found when the deck lies open: the hours of a
+   * square hold tear-off, repair and dry-in together.
+   *
+   * <pre>{@code
+   * openArea(WorkDay.crew(number(4)).hours(hours(8)).efficiency(pct(75)), hoursPerSquare(3)) // 8 squares
+   * }</pre>
+   *
+   * @param day the crew, its hours and how much of them goes into the work
+   * @param hoursPerSquare labor from tear-off to dry-in for a square of 100 sq ft, 0.05 h to 100 h
+   * @return squares that may be opened in a day
+   * @throws RefusedException if a number lies outside its range
+   * @see "common practice, no source"
+   */
+  @LibraryFunction(
+      words = {"how much may I open today", "tear off", "dry in", "open", "day", "rain", "crew"})
+  @Column(value = "squares_per_day", unit = "square")
+  public static Figure<Area> openArea(
+      WorkDay day,
+      @Column(value = "hours_per_square", unit = "h/square")
+          Figure<Per<Time, Area>> hoursPerSquare) {
+    var each =
+        hoursPerSquare.within(
+            "hours_per_square",
+            Units.HOURS_PER_SQUARE,
+            Limits.between(0.05, 100, "from tear-off to dry-in, 2 to 6 is usual"));
+    var worked =
+        day.crew().times(day.hours()).times(day.efficiency()).as("hours_worked_h", Units.HOUR);
+    return worked.dividedBy(each).as("squares_per_day", Units.SQUARE, Source.COMMON_PRACTICE);
+  }
+}

@@ -1,0 +1,101 @@
+package sheathwright.sheathing.triage;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Source;
+import sheathwright.figure.Table;
+import sheathwright.figure.Word;
+
+/** What a sheet is tried by, the first that decides first, and what is done where it speaks. */
+enum SheetTest {
+  FRAMING("framing", "stop", "a report stops the framing under it"),
+  PROBE("probe", "replace", "an awl goes in", "more than", "is cut out"),
+  BROKEN("broken", "replace", "it is parted or split through"),
+  LARGE_HOLE("large hole", "replace", "a hole is", "more than", "is not covered"),
+  HOLD("screw hold", "replace", "a screw holds", "less than", "is not enough"),
+  UNMEASURED_WOOD("wood not measured", "replace"),
+  THICKNESS(
+      "thickness", "stop", "its thickness is", "less than", "is not asked for: overlay or re-deck"),
+  UNMEASURED_THICKNESS("thickness not measured", "stop"),
+  HOLE("hole", "cover", "a hole is", "up to", "is covered with sheet metal"),
+  BEARING("bearing", "support", "an end bears on", "less than", "gets a scab or a block"),
+  EDGE("edge", "support", "a long edge is bare that the span table wants held"),
+  UNMEASURED_SUPPORT("support not measured", "support"),
+  HUMP("hump", "relieve", "a closed joint stands up", "more than", "is sawn to 1/8 in"),
+  UNMEASURED_JOINT("joint not measured", "relieve"),
+  NAILS("nails", "refasten", "it is held by", "fewer than", "is not the schedule"),
+  LOOSE("loose", "refasten", "it gives or moves on its nails, and the wood is not shown to be bad"),
+  MOISTURE("moisture", "dry", "the wood holds", "more than", "is not covered: read it again"),
+  STAIN("stain", "watch", "find the water and let it dry"),
+  BUILD_UP("build-up", "lift", "it lies over a rafter that is built up: lay it again"),
+  NOTHING("nothing else", "watch", "what was measured lies within the limits");
+
+  /** Which of the three sentences a test is said in. */
+  enum Saying implements Word {
+    NUMBERS,
+    FINDING,
+    PLAIN
+  }
+
+  private static final String NONE = "none";
+
+  private static final Table TABLE =
+      new Table(
+          "sheet_tests",
+          "what a sheet is tried by",
+          List.of("test"),
+          List.of("action", "saying", "said", "limit", "why"),
+          Arrays.stream(values()).map(SheetTest::line).toList(),
+          Source.COMMON_PRACTICE,
+          List.of(
+              "The first test that speaks decides; the order and the sentences are common practice."));
+
+  private final String word;
+  private final String action;
+  private final Saying saying;
+  private final String said;
+  private final String limit;
+  private final String why;
+
+  SheetTest(String word, String action) {
+    this(word, action, Saying.FINDING, action + ": ", NONE, NONE);
+  }
+
+  SheetTest(String word, String action, String said) {
+    this(word, action, Saying.PLAIN, action + ": " + said, NONE, NONE);
+  }
+
+  SheetTest(String word, String action, String said, String limit, String why) {
+    this(word, action, Saying.NUMBERS, action + ": " + said + " ", "; " + limit + " ", " " + why);
+  }
+
+  SheetTest(String word, String action, Saying saying, String said, String limit, String why) {
+    this.word = word;
+    this.action = action;
+    this.saying = saying;
+    this.said = said;
+    this.limit = limit;
+    this.why = why;
+  }
+
+  private List<String> line() {
+    return Stream.of(word, action, saying.word(), said, limit, why).toList();
+  }
+
+  /** As it is called where several speak. */
+  Choice<String> called() {
+    return Choice.literal(word);
+  }
+
+  /** The words of a test in a column. */
+  static Choice<String> words(String column, Choice<String> test) {
+    return TABLE.words(column, test);
+  }
+
+  /** Begins the names of its cells. */
+  String cell() {
+    return word.replace(' ', '_').replace('-', '_');
+  }
+}
