@@ -247,6 +247,13 @@ public final class Estimate {
         new Tie(
             "An extra sheet sells for at least its cost",
             extraSheet.direct().isAtMost(extraSheet.quoted())));
+    if (!found.isEmpty()) {
+      ties.add(
+          Tie.all(
+              "What is found besides sells for at least its cost",
+              "found_sells_",
+              found.stream().map(price -> price.direct().isAtMost(price.quoted())).toList()));
+    }
     ties.add(
         new Tie(
             "The credit for a sheet not needed is not more than its price",

@@ -40,8 +40,7 @@ public final class OfficeFields {
   public static final Field<Figure<Per<Money, Pieces>>> SHIM_PRICE =
       Field.number("shim", "Shims, per rafter", Units.USD_PER_PIECE, 0, 1_000).usually(0.01, 100);
 
-  public static final List<Field<?>> SISTER_PRICES =
-      List.of(SISTER_STICK_PRICE, SHIM_PRICE);
+  public static final List<Field<?>> SISTER_PRICES = List.of(SISTER_STICK_PRICE, SHIM_PRICE);
 
   /** Scabs and blocks take these nails too. */
   public static final List<Field<?>> SISTER_NAILS = List.of(SISTER_NAIL_PRICE);

@@ -57,7 +57,17 @@ public final class SheetActions {
    *     the line of dry lumber, NDS, from memory"
    */
   @LibraryFunction(
-      words = {"triage", "rot", "soft", "awl", "moisture", "what to do", "replace", "damage"})
+      words = {
+        "patch",
+        "triage",
+        "rot",
+        "soft",
+        "awl",
+        "moisture",
+        "what to do",
+        "replace",
+        "damage"
+      })
   public static SheetAction sheetAction(
       SheetEvidence wood, HoldEvidence held, SheetPlace place, TriageLimits limits) {
     SheetFlags flags = new SheetFlags(wood, held, place, limits);

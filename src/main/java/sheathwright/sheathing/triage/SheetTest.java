@@ -17,7 +17,7 @@ enum SheetTest {
   HOLD("screw hold", "replace", "a screw holds", "less than", "is not enough"),
   UNMEASURED_WOOD("wood not measured", "replace"),
   THICKNESS(
-      "thickness", "stop", "its thickness is", "less than", "is not asked for: overlay or re-deck"),
+      "thickness", "stop", "its thickness is", "less than", "needs an overlay or a new deck: ask"),
   UNMEASURED_THICKNESS("thickness not measured", "stop"),
   HOLE("hole", "cover", "a hole is", "up to", "is covered with sheet metal"),
   BEARING("bearing", "support", "an end bears on", "less than", "gets a scab or a block"),
@@ -25,7 +25,7 @@ enum SheetTest {
   UNMEASURED_SUPPORT("support not measured", "support"),
   HUMP("hump", "relieve", "a closed joint stands up", "more than", "is sawn to 1/8 in"),
   UNMEASURED_JOINT("joint not measured", "relieve"),
-  NAILS("nails", "refasten", "it is held by", "fewer than", "is not the schedule"),
+  NAILS("nails", "refasten", "it is held by", "fewer than", "calls for more by the schedule"),
   LOOSE("loose", "refasten", "it gives or moves on its nails, and the wood is not shown to be bad"),
   MOISTURE("moisture", "dry", "the wood holds", "more than", "is not covered: read it again"),
   STAIN("stain", "watch", "find the water and let it dry"),
