@@ -50,7 +50,9 @@ public record Unit<Q extends Quantity>(
 
   /** Whether it counts things, so that its symbol is a word that takes a plural. */
   public boolean isCount() {
-    return suffix.isEmpty() && !symbol.isEmpty() && symbol.chars().allMatch(Character::isLetter);
+    return (suffix.isEmpty() || suffix.equals(symbol + "s"))
+        && !symbol.isEmpty()
+        && symbol.chars().allMatch(Character::isLetter);
   }
 
   @Override

@@ -100,11 +100,26 @@ final class KnownRafters {
     return Field.word(fact + "_known", label, Knowledge.class).ifKnown();
   }
 
+  /** How a fact is known: what was told was told by somebody. */
+  private Choice<Knowledge> known(Field<Choice<Knowledge>> field) {
+    Choice<Knowledge> how = job.wordOr(field, Knowledge.IS_UNKNOWN);
+    return job.knows(TOLD_BY) || !job.knows(field)
+        ? how
+        : how.onlyIf(
+                Condition.any(
+                    how.is(Knowledge.IS_MEASURED),
+                    how.is(Knowledge.IS_STAMPED),
+                    how.is(Knowledge.IS_ASSUMED),
+                    how.is(Knowledge.IS_UNKNOWN)),
+                "told is given; say by whom in a line told_by, or give unknown")
+            .as(field.name() + "_by_somebody");
+  }
+
   /** What is taken for a fact: as it was given, or the worst where nobody knows. */
   private <E> Choice<E> taken(
       Field<Choice<E>> fact, Field<Choice<Knowledge>> how, OneOf<E> worst, String name) {
     return job.knows(fact) && job.knows(how)
-        ? Choice.choose(job.fact(how).is(Knowledge.IS_UNKNOWN), worst, job.fact(fact)).as(name)
+        ? Choice.choose(known(how).is(Knowledge.IS_UNKNOWN), worst, job.fact(fact)).as(name)
         : worst.choice().as(name);
   }
 
@@ -120,7 +135,7 @@ final class KnownRafters {
   /** How the seat cut is known. */
   Choice<Knowledge> notch() {
     return job.knows(FramingFields.NOTCH)
-        ? job.wordOr(NOTCH_KNOWN, Knowledge.IS_UNKNOWN)
+        ? known(NOTCH_KNOWN)
         : Choice.literal(Knowledge.IS_UNKNOWN);
   }
 
@@ -170,7 +185,7 @@ final class KnownRafters {
   }
 
   private Figure<Ratio> counted(Field<Choice<Knowledge>> field, Knowledge how) {
-    Condition is = job.wordOr(field, Knowledge.IS_UNKNOWN).is(how);
+    Condition is = known(field).is(how);
     return Figure.choose(is, ONE, NONE).as(field.name() + "_is_" + how.word(), Units.RATIO);
   }
 
