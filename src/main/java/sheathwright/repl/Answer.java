@@ -1,6 +1,7 @@
 package sheathwright.repl;
 
 import sheathwright.figure.Traced;
+import sheathwright.repl.line.Reader;
 
 /**
  * What the prompt says to one snippet.
@@ -19,7 +20,9 @@ record Answer(Kind kind, String text, int line) {
   static Answer of(String name, Object value) {
     if (value instanceof Traced traced && Shows.isRefused(traced)) {
       String reason = traced.refusal().get().reason();
-      return new Answer(Kind.REFUSED, name.isEmpty() ? reason : name + " has no value: " + reason);
+      return new Answer(
+          Kind.REFUSED,
+          name.isEmpty() ? reason : Reader.saidName(name) + " has no value: " + reason);
     }
     return name.isEmpty()
         ? new Answer(Kind.SHOWN, Shows.expression(value))

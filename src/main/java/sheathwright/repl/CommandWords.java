@@ -13,6 +13,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import sheathwright.figure.RefusedException;
+import sheathwright.repl.line.Reader;
 import sheathwright.repl.memory.PlainLine;
 import sheathwright.repl.memory.Quoted;
 import sheathwright.repl.memory.VaryCall;
@@ -116,7 +117,7 @@ final class CommandWords {
     ExplainWords asked = ExplainWords.of(words);
     asked.check(session.variables()::containsKey);
     Object result = thing(session, asked.about());
-    String typed = asked.about();
+    String typed = Reader.saidName(asked.about());
     return page(
         asked.isAll()
             ? session.pages().explainAll(result, typed, asked.manner())
@@ -146,11 +147,15 @@ final class CommandWords {
 
   private static Object thing(Session session, String about) {
     if (about.isEmpty()) {
-      String names = session.variables().keySet().stream().limit(4).collect(joining(", "));
+      String names =
+          session.variables().keySet().stream()
+              .map(Reader::saidName)
+              .limit(4)
+              .collect(joining(", "));
       throw new RefusedException(
           "say what: " + (names.isEmpty() ? "there is no variable yet" : "one of " + names));
     }
-    return session.value(about);
+    return session.value(Reader.variable(about));
   }
 
   private static Answer page(Object page) {
