@@ -1,5 +1,9 @@
 package sheathwright.repl;
 
+import static java.util.stream.Collectors.joining;
+
+import java.util.stream.Stream;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Traced;
 import sheathwright.repl.line.Reader;
 
@@ -27,6 +31,20 @@ record Answer(Kind kind, String text, int line) {
     return name.isEmpty()
         ? new Answer(Kind.SHOWN, Shows.expression(value))
         : new Answer(Kind.DEFINED, Shows.variable(name, value));
+  }
+
+  /** The same in lines of a width, each going on below its own beginning. */
+  Answer wrapped(int width) {
+    return new Answer(
+        kind, text.lines().flatMap(each -> hung(each, width)).collect(joining("\n")), line);
+  }
+
+  private static Stream<String> hung(String line, int width) {
+    if (line.length() <= width) {
+      return Stream.of(line);
+    }
+    String indent = " ".repeat(line.length() - line.stripLeading().length());
+    return Shown.wrapped(line.strip(), width, indent, indent + "  ").stream();
   }
 
   /** What became of a snippet. */

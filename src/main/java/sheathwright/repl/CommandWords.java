@@ -44,11 +44,11 @@ final class CommandWords {
           Map.entry("explain", CommandWords::explain),
           Map.entry("explainAll", (session, about) -> explain(session, "all " + about)),
           Map.entry("print", CommandWords::print),
-          Map.entry("list", (session, about) -> session.upkeep().list()),
-          Map.entry("undo", (session, about) -> session.upkeep().undone()),
-          Map.entry("delete", (session, name) -> session.upkeep().deleted(name)),
-          Map.entry("save", (session, file) -> session.upkeep().saved(Quoted.text(file), false)),
-          Map.entry("saveOver", (session, file) -> session.upkeep().saved(Quoted.text(file), true)),
+          Map.entry("list", (session, about) -> wrapped(session, session.upkeep().list())),
+          Map.entry("undo", (session, about) -> wrapped(session, session.upkeep().undone())),
+          Map.entry("delete", (session, name) -> wrapped(session, session.upkeep().deleted(name))),
+          Map.entry("save", (session, file) -> saved(session, file, false)),
+          Map.entry("saveOver", (session, file) -> saved(session, file, true)),
           Map.entry("job", CommandWords::job),
           Map.entry("resume", CommandWords::resume));
 
@@ -130,6 +130,14 @@ final class CommandWords {
         Answer.Kind.SHOWN, isText ? Quoted.text(about) : Shows.text(thing(session, about)));
   }
 
+  private static Answer saved(Session session, String file, boolean mayReplace) {
+    return wrapped(session, session.upkeep().saved(Quoted.text(file), mayReplace));
+  }
+
+  private static Answer wrapped(Session session, Answer answer) {
+    return answer.wrapped(session.pages().columns());
+  }
+
   private static Answer job(Session session, String folder) {
     if (folder.isEmpty()) {
       throw new RefusedException("job takes the folder of a job's tables: job \"quince-hollow\"");
@@ -139,7 +147,7 @@ final class CommandWords {
 
   private static Answer resume(Session session, String file) {
     try {
-      return session.upkeep().resumed(file);
+      return wrapped(session, session.upkeep().resumed(file));
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
     }
