@@ -131,7 +131,8 @@ final class CommandWords {
   }
 
   private static Answer saved(Session session, String file, boolean mayReplace) {
-    return wrapped(session, session.upkeep().saved(Quoted.text(file), mayReplace));
+    Answer said = session.upkeep().saved(Quoted.text(file), mayReplace);
+    return session.isWatched() ? wrapped(session, said) : said; // a program may read the path
   }
 
   private static Answer wrapped(Session session, Answer answer) {

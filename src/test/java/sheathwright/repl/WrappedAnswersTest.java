@@ -69,7 +69,9 @@ class WrappedAnswersTest {
     for (int i = 10; i < 30; i++) {
       answer("rafter" + i + " = " + i + " ft");
     }
-    String said = answer("save \"" + folder.resolve("roof.xlsx") + "\"");
+    Answer saved = session.answers("save \"" + folder.resolve("roof.xlsx") + "\"").get(0);
+    assertThat(saved.text()).doesNotContain("\n"); // nobody sits there
+    String said = saved.wrapped(80).text();
     assertThat(said).startsWith("wrote ").contains("\n  ").endsWith("rafter29");
     assertThat(said.lines()).allMatch(line -> line.length() <= 80);
   }
