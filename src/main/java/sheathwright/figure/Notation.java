@@ -8,6 +8,11 @@ public interface Notation {
   /** One operand. */
   Written of(Traced operand);
 
+  /** A quantity put into another unit: silent where every number shows its unit. */
+  default Written converted(Step.Converted step) {
+    return of(step.from());
+  }
+
   /** The cells of one column of a list. */
   default String range(Roll roll, String column) {
     return roll.range(column);

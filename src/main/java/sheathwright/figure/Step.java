@@ -124,10 +124,7 @@ public sealed interface Step {
     }
   }
 
-  /**
-   * The same quantity in another unit: silent in print, where every number shows its unit, a factor
-   * in a cell.
-   */
+  /** The same quantity in another unit: in print as the notation has it, a factor in a cell. */
   record Converted(Figure<?> from, Factor factor) implements Step {
 
     @Override
@@ -137,7 +134,7 @@ public sealed interface Step {
 
     @Override
     public Written words(Notation notation) {
-      return notation.of(from);
+      return notation.converted(this);
     }
 
     @Override

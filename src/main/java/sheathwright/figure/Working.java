@@ -1,8 +1,11 @@
 package sheathwright.figure;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
@@ -15,7 +18,56 @@ public final class Working {
   private static final int SOURCE_COLUMN = 64;
   private static final int ANY_WIDTH = Integer.MAX_VALUE;
 
+  /** As the estimator asked for nothing more. */
+  public static final Manner USUAL = new Manner(false, false);
+
   private Working() {}
+
+  /**
+   * How steps are written.
+   *
+   * @param isPlain whether the numbers put in stand without units, to be checked by hand
+   * @param isUntaken whether what a choice did not take is told as well
+   */
+  public record Manner(boolean isPlain, boolean isUntaken) {
+
+    private Notation numbers() {
+      return isPlain ? new Plain() : Working::foldedNumber;
+    }
+  }
+
+  /** Numbers without units; where a unit changes, by what it does. */
+  private record Plain() implements Notation {
+
+    private static final MathContext DIGITS = new MathContext(7);
+
+    @Override
+    public Written of(Traced operand) {
+      boolean isSame = operand.step() instanceof Step.Converted made && standsAlone(made.from());
+      boolean isNumber = operand instanceof Figure<?> figure && figure.refusal().isEmpty();
+      return isNumber && (standsAlone(operand) || isSame)
+          ? number(((Figure<?>) operand).number())
+          : standsAlone(operand) || operand.step() instanceof Step.Matched
+              ? Working.number(operand)
+              : folded(operand, this);
+    }
+
+    @Override
+    public Written converted(Step.Converted step) {
+      Written from = of(step.from());
+      if (step.factor().equals(Factor.ONE)) {
+        return from;
+      }
+      String times = step.factor().over() == 1 ? "" : " × " + step.factor().over();
+      String by = step.factor().under() == 1 ? "" : " ÷ " + step.factor().under();
+      return new Written(from.atLeast(Written.PRODUCT) + times + by, Written.PRODUCT);
+    }
+
+    private static Written number(double number) {
+      String digits = Shown.plain(BigDecimal.valueOf(number).round(DIGITS).doubleValue());
+      return new Written(digits, number < 0 ? Written.SUM : Written.WHOLE);
+    }
+  }
 
   /** The working, a step after the steps it needs, without a line break at the end. */
   public static String of(Traced result) {
@@ -29,9 +81,18 @@ public final class Working {
 
   /** The working of several values, each step once, in lines of a width. */
   public static String of(List<? extends Traced> results, int width) {
+    return of(results, "", USUAL, width);
+  }
+
+  /**
+   * The same in a manner.
+   *
+   * @param called what a result without a name is called; empty if nothing
+   */
+  public static String of(List<? extends Traced> results, String called, Manner manner, int width) {
     List<String> lines = new ArrayList<>();
     for (Traced step : steps(results)) {
-      lines.addAll(linesOf(step, width));
+      lines.addAll(last(step, called, manner, width));
     }
     return String.join("\n", lines);
   }
@@ -46,11 +107,6 @@ public final class Working {
     Set<Traced> seen = Collections.newSetFromMap(new IdentityHashMap<>());
     results.forEach(result -> collect(result, steps, seen, true));
     return steps;
-  }
-
-  /** The last step alone: symbols, numbers, answer and source, in lines of a width. */
-  public static List<String> last(Traced result, int width) {
-    return linesOf(result, width);
   }
 
   /** What the last step is made from: the named values that its formula mentions, each once. */
@@ -102,9 +158,14 @@ public final class Working {
     return node.step() instanceof Step.Gathered ? List.of() : node.step().operands();
   }
 
-  private static List<String> linesOf(Traced step, int width) {
+  /**
+   * The last step alone: symbols, numbers, answer and source, in lines of a width.
+   *
+   * @param called what it is called if it has no name; empty if nothing
+   */
+  public static List<String> last(Traced step, String called, Manner manner, int width) {
     List<String> lines = new ArrayList<>();
-    String label = step.isNamed() ? step.symbol() : "answer";
+    String label = step.isNamed() ? step.symbol() : called.isEmpty() ? "answer" : called;
     String indent = " ".repeat(label.length());
     if (!(step.step() instanceof Step.Given)) {
       String symbols = folded(step);
@@ -115,17 +176,32 @@ public final class Working {
         lines.addAll(wrapped(step.refusal().get().reason(), indent + " refused: ", width));
         return lines;
       }
-      String numbers = folded(step, Working::foldedNumber).text();
-      if (!numbers.equals(symbols) && !numbers.equals(step.shown())) {
+      String numbers = folded(step, manner.numbers()).text();
+      boolean isAnswer = folded(step, Working::foldedNumber).text().equals(step.shown());
+      if (!numbers.equals(symbols) && !isAnswer) {
         lines.addAll(wrapped(numbers, indent + " = ", width));
       }
     }
     String answer = (lines.isEmpty() ? label : indent) + " = " + step;
     lines.addAll(sourced(answer, step.source(), indent + "   ", width));
-    for (Condition condition : decided(step)) {
-      lines.addAll(wrapped(because(condition), indent + "   ", width));
+    for (Step.Chosen chosen : decided(step)) {
+      lines.addAll(wrapped(because(chosen.when()), indent + "   ", width));
+      if (manner.isUntaken()) {
+        lines.addAll(wrapped("not taken: " + untaken(chosen, manner), indent + "   ", width));
+      }
     }
     return lines;
+  }
+
+  /** The branch that a choice did not take: symbols, numbers and answer, each if it says more. */
+  private static String untaken(Step.Chosen chosen, Manner manner) {
+    Traced other = chosen.when().holds() ? chosen.otherwise() : chosen.then();
+    Set<String> said = new LinkedHashSet<>(List.of(foldedSymbol(other).text()));
+    if (other.refusal().isEmpty() && !foldedNumber(other).text().equals(other.shown())) {
+      said.add(manner.numbers().of(other).text());
+    }
+    said.add(other.toString());
+    return String.join(" = ", said);
   }
 
   /** An answer with its source behind it, or below it where there is no room. */
@@ -170,24 +246,29 @@ public final class Working {
         : folded(operand, Working::foldedNumber);
   }
 
-  /** What decided the choices inside a step, each once. */
-  private static List<Condition> decided(Traced step) {
-    List<Condition> conditions = new ArrayList<>();
+  /** The decided choices inside a step, each once. */
+  private static List<Step.Chosen> decided(Traced step) {
+    List<Step.Chosen> choices = new ArrayList<>();
     Set<Traced> seen = Collections.newSetFromMap(new IdentityHashMap<>());
-    decided(step, conditions, seen);
-    return conditions;
+    decided(step, choices, seen);
+    return choices;
   }
 
-  private static void decided(Traced node, List<Condition> conditions, Set<Traced> seen) {
+  /** Whether something was chosen in the last step of a value. */
+  public static boolean isDecided(Traced step) {
+    return !decided(step).isEmpty();
+  }
+
+  private static void decided(Traced node, List<Step.Chosen> choices, Set<Traced> seen) {
     if (!seen.add(node)) {
       return;
     }
     if (node.step() instanceof Step.Chosen chosen && chosen.when().refusal().isEmpty()) {
-      conditions.add(chosen.when());
+      choices.add(chosen);
     }
     taken(node).stream()
         .filter(operand -> !standsAlone(operand))
-        .forEach(operand -> decided(operand, conditions, seen));
+        .forEach(operand -> decided(operand, choices, seen));
   }
 
   private static String because(Condition condition) {

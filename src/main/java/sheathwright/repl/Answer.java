@@ -1,6 +1,11 @@
 package sheathwright.repl;
 
+import static java.util.stream.Collectors.joining;
+
+import java.util.stream.Stream;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Traced;
+import sheathwright.repl.line.Reader;
 
 /**
  * What the prompt says to one snippet.
@@ -19,11 +24,27 @@ record Answer(Kind kind, String text, int line) {
   static Answer of(String name, Object value) {
     if (value instanceof Traced traced && Shows.isRefused(traced)) {
       String reason = traced.refusal().get().reason();
-      return new Answer(Kind.REFUSED, name.isEmpty() ? reason : name + " has no value: " + reason);
+      return new Answer(
+          Kind.REFUSED,
+          name.isEmpty() ? reason : Reader.saidName(name) + " has no value: " + reason);
     }
     return name.isEmpty()
         ? new Answer(Kind.SHOWN, Shows.expression(value))
         : new Answer(Kind.DEFINED, Shows.variable(name, value));
+  }
+
+  /** The same in lines of a width, each going on below its own beginning. */
+  Answer wrapped(int width) {
+    return new Answer(
+        kind, text.lines().flatMap(each -> hung(each, width)).collect(joining("\n")), line);
+  }
+
+  private static Stream<String> hung(String line, int width) {
+    if (line.length() <= width) {
+      return Stream.of(line);
+    }
+    String indent = " ".repeat(line.length() - line.stripLeading().length());
+    return Shown.wrapped(line.strip(), width, indent, indent + "  ").stream();
   }
 
   /** What became of a snippet. */

@@ -11,7 +11,9 @@ import java.util.function.BiFunction;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import sheathwright.figure.RefusedException;
+import sheathwright.repl.line.Reader;
 import sheathwright.repl.memory.PlainLine;
 import sheathwright.repl.memory.Quoted;
 import sheathwright.repl.memory.VaryCall;
@@ -28,9 +30,11 @@ final class CommandWords {
   private static final Pattern CALL =
       Pattern.compile("\\s*([A-Za-z]\\w*)\\(\\s*(\\w*|\"[^\"\\\\]*\")\\s*\\)\\s*;?\\s*");
   private static final Pattern ASKED_OF_ANYTHING =
-      Pattern.compile("(?s)\\s*(show|explain|explainAll|print)\\((.*)\\)\\s*;?\\s*");
+      Pattern.compile("(?s)\\s*(show|print)\\((.*)\\)()\\s*;?\\s*");
+  private static final Pattern EXPLAINED =
+      Pattern.compile(
+          "(?s)\\s*(explain|explainAll) ?\\((.*)\\)(" + ExplainWords.HOW_SAID + ")\\s*;?\\s*");
   private static final String SHOW_JAVA = "show java"; // which the reader answers
-  private static final String ALL = "all ";
   private static final Pattern NOT_ITS_ARGUMENT = Pattern.compile("\\w+\\s*=(?!=).*");
 
   private static final Map<String, BiFunction<Session, String, Answer>> BY_WORD =
@@ -38,13 +42,13 @@ final class CommandWords {
           Map.entry("help", CommandWords::help),
           Map.entry("show", (session, about) -> page(session.pages().show(thing(session, about)))),
           Map.entry("explain", CommandWords::explain),
-          Map.entry("explainAll", CommandWords::explainAll),
+          Map.entry("explainAll", (session, about) -> explain(session, "all " + about)),
           Map.entry("print", CommandWords::print),
-          Map.entry("list", (session, about) -> session.upkeep().list()),
-          Map.entry("undo", (session, about) -> session.upkeep().undone()),
-          Map.entry("delete", (session, name) -> session.upkeep().deleted(name)),
-          Map.entry("save", (session, file) -> session.upkeep().saved(Quoted.text(file), false)),
-          Map.entry("saveOver", (session, file) -> session.upkeep().saved(Quoted.text(file), true)),
+          Map.entry("list", (session, about) -> wrapped(session, session.upkeep().list())),
+          Map.entry("undo", (session, about) -> wrapped(session, session.upkeep().undone())),
+          Map.entry("delete", (session, name) -> wrapped(session, session.upkeep().deleted(name))),
+          Map.entry("save", (session, file) -> saved(session, file, false)),
+          Map.entry("saveOver", (session, file) -> saved(session, file, true)),
           Map.entry("job", CommandWords::job),
           Map.entry("resume", CommandWords::resume));
 
@@ -70,20 +74,15 @@ final class CommandWords {
   static Optional<Command> in(String typed, Predicate<String> isDefined) {
     String line = ASKED.matcher(typed).replaceFirst("help ");
     Matcher matcher = SHAPE.matcher(line);
+    String further = "";
     if (!matcher.matches()) {
-      matcher = ASKED_OF_ANYTHING.matcher(line);
-      boolean isOfOne =
-          matcher.matches()
-              && PlainLine.closes(matcher.group(2))
-              && VaryCall.parts(matcher.group(2)).size() == 1;
-      if (!isOfOne) {
-        matcher = CALL.matcher(line);
-      }
+      matcher = ofAnything(line).orElseGet(() -> CALL.matcher(line));
       if (!matcher.matches() || isDefined.test(matcher.group(1))) {
         return Optional.empty();
       }
+      further = matcher.groupCount() > 2 ? matcher.group(3) : "";
     }
-    String about = matcher.group(2) == null ? "" : matcher.group(2).strip();
+    String about = matcher.group(2) == null ? "" : (matcher.group(2) + further).strip();
     boolean isOne =
         BY_WORD.containsKey(matcher.group(1))
             && !(about.isEmpty() && isDefined.test(matcher.group(1)))
@@ -91,6 +90,16 @@ final class CommandWords {
             && !isOpen(about)
             && !NOT_ITS_ARGUMENT.matcher(about).matches();
     return isOne ? Optional.of(new Command(matcher.group(1), about)) : Optional.empty();
+  }
+
+  /** A call with one thing in its brackets, whatever that is; of explain, and how. */
+  private static Optional<Matcher> ofAnything(String line) {
+    return Stream.of(EXPLAINED, ASKED_OF_ANYTHING)
+        .map(pattern -> pattern.matcher(line))
+        .filter(Matcher::matches)
+        .filter(call -> PlainLine.closes(call.group(2)))
+        .filter(call -> VaryCall.parts(ExplainWords.thing(call.group(2))).size() == 1)
+        .findFirst();
   }
 
   /** Whether a bracket is still to be closed, on a line to come. */
@@ -104,20 +113,30 @@ final class CommandWords {
     return page(about.isEmpty() ? pages.help() : pages.help(Quoted.text(about)));
   }
 
-  private static Answer explain(Session session, String about) {
-    return about.startsWith(ALL)
-        ? explainAll(session, about.substring(ALL.length()).strip())
-        : page(session.pages().explain(thing(session, about)));
-  }
-
-  private static Answer explainAll(Session session, String about) {
-    return page(session.pages().explainAll(thing(session, about)));
+  private static Answer explain(Session session, String words) {
+    ExplainWords asked = ExplainWords.of(words);
+    asked.check(session.variables()::containsKey);
+    Object result = thing(session, asked.about());
+    String typed = Reader.saidName(asked.about());
+    return page(
+        asked.isAll()
+            ? session.pages().explainAll(result, typed, asked.manner())
+            : session.pages().explain(result, typed, asked.depth(), asked.manner()));
   }
 
   private static Answer print(Session session, String about) {
     boolean isText = about.startsWith("\"") && about.endsWith("\"");
     return new Answer(
         Answer.Kind.SHOWN, isText ? Quoted.text(about) : Shows.text(thing(session, about)));
+  }
+
+  private static Answer saved(Session session, String file, boolean mayReplace) {
+    Answer said = session.upkeep().saved(Quoted.text(file), mayReplace);
+    return session.isWatched() ? wrapped(session, said) : said; // a program may read the path
+  }
+
+  private static Answer wrapped(Session session, Answer answer) {
+    return answer.wrapped(session.pages().columns());
   }
 
   private static Answer job(Session session, String folder) {
@@ -129,7 +148,7 @@ final class CommandWords {
 
   private static Answer resume(Session session, String file) {
     try {
-      return session.upkeep().resumed(file);
+      return wrapped(session, session.upkeep().resumed(file));
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
     }
@@ -137,11 +156,15 @@ final class CommandWords {
 
   private static Object thing(Session session, String about) {
     if (about.isEmpty()) {
-      String names = session.variables().keySet().stream().limit(4).collect(joining(", "));
+      String names =
+          session.variables().keySet().stream()
+              .map(Reader::saidName)
+              .limit(4)
+              .collect(joining(", "));
       throw new RefusedException(
           "say what: " + (names.isEmpty() ? "there is no variable yet" : "one of " + names));
     }
-    return session.value(about);
+    return session.value(Reader.variable(about));
   }
 
   private static Answer page(Object page) {

@@ -3,6 +3,7 @@ package sheathwright.repl;
 import static java.util.stream.Collectors.joining;
 
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.regex.Pattern;
 import org.jline.reader.Candidate;
@@ -36,7 +37,10 @@ final class Completion implements Completer {
   public void complete(LineReader reader, ParsedLine line, List<Candidate> candidates) {
     String text = line.line().substring(0, line.cursor());
     String before = line.word().substring(0, line.wordCursor());
-    Suggestions next = Suggestions.after(text, session.join().variables(), this::java);
+    Map<String, Object> variables = session.join().variables();
+    Suggestions next =
+        Suggestions.after(
+            text, variables, typed -> ExplainWords.offers(typed, variables.keySet()), this::java);
     String head = before.substring(0, Math.max(0, before.length() - next.prefix().length()));
     if (!next.said().isEmpty()) {
       int columns = reader.getTerminal().getSize().getColumns();

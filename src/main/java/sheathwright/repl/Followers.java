@@ -8,6 +8,7 @@ import jdk.jshell.SnippetEvent;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Traced;
 import sheathwright.repl.Uncompiled.Made;
+import sheathwright.repl.line.Reader;
 import sheathwright.repl.line.Unreadable;
 import sheathwright.repl.memory.Definitions;
 import sheathwright.repl.memory.Definitions.Definition;
@@ -128,7 +129,10 @@ final class Followers {
     return definition.reads().stream()
         .filter(read -> !isTaken && hasLostItsUnit(read))
         .findFirst()
-        .map(read -> "%s is %s, a number without a unit".formatted(read, holdings.brief(read)))
+        .map(
+            read ->
+                "%s is %s, a number without a unit"
+                    .formatted(Reader.saidName(read), holdings.brief(read)))
         .map(reason -> new Stale(reason, false))
         .orElseGet(() -> Stale.failed(failed));
   }

@@ -46,7 +46,16 @@ final class Help {
       Map.ofEntries(
           Map.entry("help", "help lay sheets: what can be typed for it"),
           Map.entry("show", "show deck: a picture, where one can be drawn"),
-          Map.entry("explain", "explain order: where it comes from; explain all order, every step"),
+          Map.entry(
+              "explain",
+              """
+              explain order: where it comes from, the last step
+              explain all order: every step
+              explain order depth 2: the last two steps, one after the other
+              explain order plain: the numbers put in without units, to be checked by hand
+              explain order untaken: what a choice did not take, too
+              explain check: demand and capacity as a small tree
+              with brackets as well: explain(order), explain(order, depth 2), explain(order) plain"""),
           Map.entry("explainAll", "explainAll order: every step, with sources"),
           Map.entry("print", "print order: its value"),
           Map.entry("list", "list: every name, its value, what it is made from"),
@@ -86,7 +95,11 @@ final class Help {
    */
   static String about(String words, int width) {
     if (COMMANDS.containsKey(words.strip())) {
-      return COMMANDS.get(words.strip());
+      return COMMANDS
+          .get(words.strip())
+          .lines()
+          .flatMap(line -> Shown.wrapped(line, width, "", INDENT).stream())
+          .collect(joining("\n"));
     }
     Optional<Task> task = Task.asked(words);
     if (task.isPresent()) {

@@ -3,6 +3,7 @@ package sheathwright.repl;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import sheathwright.repl.line.Reader;
 import sheathwright.repl.memory.Definitions;
 import sheathwright.repl.memory.Journal;
 import sheathwright.repl.memory.Values;
@@ -33,7 +34,8 @@ record Holdings(Definitions definitions, Values values, Journal journal, Compile
     values.put(name, value);
     values.took(name, nanos);
     if (!isCarried) {
-      staleReadBy(source, name).ifPresent(read -> values.mark(name, Stale.madeFrom(read)));
+      staleReadBy(source, name)
+          .ifPresent(read -> values.mark(name, Stale.madeFrom(Reader.saidName(read))));
     }
   }
 
@@ -66,7 +68,9 @@ record Holdings(Definitions definitions, Values values, Journal journal, Compile
   private String staleNote(String read, String source) {
     boolean isItself = source.replace(";", "").strip().equals(read);
     String why =
-        isItself ? values.stale(read).orElseThrow().reason() : Stale.madeFrom(read).reason();
+        isItself
+            ? values.stale(read).orElseThrow().reason()
+            : Stale.madeFrom(Reader.saidName(read)).reason();
     return "  (stale: " + why + ")";
   }
 
@@ -83,7 +87,8 @@ record Holdings(Definitions definitions, Values values, Journal journal, Compile
     Object object = values.of(name).object();
     return new Answer(
         Answer.Kind.DEFINED,
-        "  %s stays %s, stale: %s".formatted(name, Shows.brief(object), why.reason()));
+        "  %s stays %s, stale: %s"
+            .formatted(Reader.saidName(name), Shows.brief(object), why.reason()));
   }
 
   /** The compiler is to read a variable anew from here, at once if a method may ask for it. */

@@ -5,6 +5,7 @@ import sheathwright.catalog.Card;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Working;
+import sheathwright.figure.Working.Manner;
 import sheathwright.repl.Words.Page;
 import sheathwright.repl.show.Bars;
 import sheathwright.repl.show.Explained;
@@ -32,15 +33,20 @@ record Pages(int columns) {
     return new Page(Help.line(card, columns));
   }
 
-  /** Where a value comes from: the last step, what went into it, and its source. */
-  Page explain(Object result) {
+  /**
+   * Where a value comes from: the last steps, what went into them, and their sources.
+   *
+   * @param typed what was typed for it, a variable or an expression; empty if nothing was
+   * @param depth how many steps, one after the other
+   */
+  Page explain(Object result, String typed, int depth, Manner manner) {
     parts(result);
-    return new Page(Explained.briefly(result, columns));
+    return new Page(Explained.briefly(result, typed, depth, manner, columns));
   }
 
   /** The working of the same, every step with its source. */
-  Page explainAll(Object result) {
-    return new Page(Working.of(parts(result), columns));
+  Page explainAll(Object result, String typed, Manner manner) {
+    return new Page(Working.of(parts(result), Explained.name(typed), manner, columns));
   }
 
   /** A picture, where one can be drawn. */

@@ -128,9 +128,12 @@ public final class Prompt {
 
   private void answer(String line, Ceiling ceiling, Pager pager) {
     List<Answer> answers = session.answers(line);
+    int width = session.pages().columns();
     Stream.of(
             Stream.of(ceiling.cut()),
-            answers.stream().map(Answer::text),
+            answers.stream()
+                .map(answer -> answer.kind() == Answer.Kind.SHOWN ? answer : answer.wrapped(width))
+                .map(Answer::text),
             Stream.of(session.threadsSaid(), autosave.trouble()))
         .flatMap(each -> each)
         .forEach(pager::print);

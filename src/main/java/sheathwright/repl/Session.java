@@ -223,6 +223,11 @@ public final class Session implements AutoCloseable {
     return new Pages(screen.get().columns());
   }
 
+  /** Whether somebody sits in front of its answers. */
+  boolean isWatched() {
+    return screen.get().rows() > 0;
+  }
+
   /** What the variables hold, by name, in the order in which they were last given a value. */
   Map<String, Object> variables() {
     return holdings.variables();

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import sheathwright.figure.RefusedException;
 import sheathwright.job.JobLines;
+import sheathwright.repl.line.Reader;
 import sheathwright.repl.memory.Definitions;
 import sheathwright.repl.memory.Definitions.Definition;
 import sheathwright.repl.memory.Journal;
@@ -49,12 +50,13 @@ final class Upkeep {
       String from =
           definitions.of(name).reads().stream()
               .filter(definitions::has)
+              .map(Reader::saidName)
               .sorted()
               .collect(joining(", "));
       rows.add(
           "%s = %s%s"
               .formatted(
-                  name,
+                  Reader.saidName(name),
                   Shows.brief(values.of(name).object()),
                   from.isEmpty() ? "" : "   from " + from));
       values.stale(name).ifPresent(why -> rows.add("    stale: " + why.reason()));
@@ -73,29 +75,31 @@ final class Upkeep {
         new ArrayList<>(
             List.of("undone: " + (last.typed().isEmpty() ? "Enter alone" : last.typed())));
     for (String name : last.before().keySet()) {
+      String said = Reader.saidName(name);
       rows.add(
           values.has(name)
-              ? "  %s = %s".formatted(name, Shows.brief(values.of(name).object()))
-              : "  %s is gone".formatted(name));
+              ? "  %s = %s".formatted(said, Shows.brief(values.of(name).object()))
+              : "  %s is gone".formatted(said));
     }
     return new Answer(Answer.Kind.SHOWN, String.join("\n", rows));
   }
 
   /** Deletes a variable; what is made from it keeps its value. */
-  Answer deleted(String name) {
+  Answer deleted(String said) {
+    String name = Reader.variable(said);
     if (!NAME.matcher(name).matches() || !definitions.has(name)) {
-      String known = String.join(", ", definitions.variables());
+      String known = definitions.variables().stream().map(Reader::saidName).collect(joining(", "));
       throw new RefusedException(
           "there is no \"%s\" to delete; there %s"
-              .formatted(name, known.isEmpty() ? "is no variable yet" : "are " + known));
+              .formatted(said, known.isEmpty() ? "is no variable yet" : "are " + known));
     }
     List<String> dependents = definitions.dependents(name).stream().map(Definition::name).toList();
     holdings.delete(name);
-    Stale why = new Stale("made from %s, which is deleted".formatted(name), false);
+    Stale why = new Stale("made from %s, which is deleted".formatted(Reader.saidName(name)), false);
     dependents.forEach(dependent -> holdings.stayed(dependent, why));
     return new Answer(
         Answer.Kind.SHOWN,
-        name
+        Reader.saidName(name)
             + " is deleted"
             + (dependents.isEmpty()
                 ? ""

@@ -3,6 +3,7 @@ package sheathwright.repl;
 import static java.util.stream.Collectors.joining;
 
 import java.util.stream.Stream;
+import sheathwright.figure.Working;
 import sheathwright.repl.Session.OwnLines;
 import sheathwright.repl.shell.Lines;
 
@@ -40,12 +41,12 @@ public final class Words {
    * into it, and its source.
    */
   public static Page explain(Object result) {
-    return session().pages().explain(result);
+    return session().pages().explain(result, "", 1, Working.USUAL);
   }
 
   /** The working of the same, every step with its source. */
   public static Page explainAll(Object result) {
-    return session().pages().explainAll(result);
+    return session().pages().explainAll(result, "", Working.USUAL);
   }
 
   /** Says things in a line, as a loop or a script does. */

@@ -101,6 +101,45 @@ class SaidLinesTest {
   }
 
   @Test
+  void aFact_isCalledTheSameEverywhere() {
+    answer("given(spacing = 24 in, species = SPF)");
+    answer("nails = nailsPerSheet(edge = 6 in)");
+    assertThat(answer("list"))
+        .isEqualTo(
+            """
+            given spacing = 24 in
+            given species = spruce-pine-fir
+            nails = 33 nails/sheet   from given spacing""");
+    assertThat(answer("explain given spacing")).startsWith("given spacing = 24 in  ");
+    assertThat(answer("delete given"))
+        .isEqualTo(
+            "there is no \"given\" to delete; there are given spacing, given species, nails");
+    assertThat(answer("delete given spacing"))
+        .isEqualTo("given spacing is deleted; made from it, and kept with the value it has: nails");
+    assertThat(answer("list")).endsWith("stale: made from given spacing, which is deleted");
+    assertThat(answer("undo")).contains("  given spacing = 24 in\n");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "order * $41.25 | $41.25 is money, and not the price of each sheet; write $41.25/sheet",
+        "$1041.25 * order | $1041.25 is money, and not the price of each sheet; write $1041.25/sheet",
+        "order * price | price is money, and not the price of each sheet; write price = $1041.25/sheet",
+        "1400 sqft * $3 | $3 is money, and not the price of each sq ft; write $3.00/sqft",
+        // 49 × 41.25
+        "order * $41.25/sheet | $2,021.25",
+        "1400 sqft * $3.00/sqft | $4,200.00",
+        "price * 2 | $2,082.50",
+      })
+  void soManyTimesMoney_isAskedForThePriceOfEach(String said, String answer) {
+    answer("order = 49 sheets");
+    answer("price = $1041.25");
+    assertThat(answer(said)).isEqualTo(answer);
+  }
+
+  @Test
   void aFactGivenAnew_isCarriedAlong() {
     answer("given(spacing = 24 in)");
     answer("clear = 12 ft");

@@ -9,6 +9,7 @@ import static sheathwright.figure.Amounts.psf;
 import org.junit.jupiter.api.Test;
 import sheathwright.fastening.uplift.UpliftSpacings;
 import sheathwright.figure.Check;
+import sheathwright.figure.Working;
 import sheathwright.repl.show.Explained;
 import sheathwright.roof.Plane;
 import sheathwright.roof.Supports;
@@ -66,14 +67,14 @@ class ShowsTest {
   @Test
   void aCheck_isExplainedAsATree() {
     Check check = Check.of("bending", "bending_ratio", in(3), in(2));
-    assertThat(Explained.briefly(check, 80))
+    assertThat(Explained.briefly(check, "", 1, Working.USUAL, 80))
         .isEqualTo(
             """
-            bending: NOT ok
+            NOT ok: bending
             ├─ demand:
-            │  answer = 3 in                                                   given
+            │  demand = 3 in                                                   given
             ├─ capacity:
-            │  answer = 2 in                                                   given
+            │  capacity = 2 in                                                 given
             └─ ratio: demand ÷ capacity = 1.5, at most 1 is allowed""");
   }
 }

@@ -127,6 +127,24 @@ class TerminalTest {
     leaves();
   }
 
+  @ParameterizedTest(name = "in {0} columns")
+  @ValueSource(ints = {80, 120})
+  void aLongRefusal_goesOnBelowItsBeginning(int columns) throws Exception {
+    open(columns);
+    awaits("exit leaves");
+    type("deltaFactor = 1\r");
+    awaits("deltaFactor = 1");
+    type("given(thickness = 3 in)\r");
+    awaits(
+        columns == 80
+            ? "thickness cannot be given for all calls, because it does not mean the same in\r\n  each; name it in the call. What can be given: spacing, species, grade, size,\r\n  value_set, code, edition, wind, exposure, ground_snow, risk_category, rise,\r\n  dead, deflection_limit, labor, tax, overhead, margin"
+            : "thickness cannot be given for all calls, because it does not mean the same in each; name it in the call. What can be\r\n  given: spacing, species, grade, size, value_set, code, edition, wind, exposure, ground_snow, risk_category, rise,\r\n  dead, deflection_limit, labor, tax, overhead, margin");
+    type("exit\r");
+    awaits("Leave? y/n");
+    type("y\r");
+    leaves();
+  }
+
   /** Further rows of it: what is typed, and what it says. */
   private static final String[][] ROWS = {
     {"pitch(5/12)", "0.4167 in 12"},

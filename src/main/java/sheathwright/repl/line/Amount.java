@@ -67,6 +67,12 @@ record Amount(String number, Unit<?> unit, Unit<?> per, String java, int from, i
     return "%s(\"%s\")".formatted(function, number);
   }
 
+  /** The call that makes a figure of whatever stands for its number. */
+  static String called(String number, Unit<?> unit) {
+    String function = FUNCTIONS.get(unit);
+    return function == null ? number + " " + unit.symbol() : function + "(" + number + ")";
+  }
+
   /** The name of a unit among all units; empty for one made up in a middle step. */
   static String field(Unit<?> unit) {
     return Arrays.stream(Units.class.getFields())

@@ -8,6 +8,7 @@ import sheathwright.catalog.Numbers;
 import sheathwright.catalog.Parameter;
 import sheathwright.catalog.Spoken;
 import sheathwright.figure.Choice;
+import sheathwright.figure.Dimension;
 import sheathwright.figure.Figure;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Shown;
@@ -189,6 +190,9 @@ final class Arguments {
       return "$" + number + unit.symbol().substring(1);
     }
     String rise = number.strip();
+    if (unit.dimension().power(Dimension.Base.STRENGTH) != 0) { // no word behind a number says it
+      return Amount.called(rise, unit);
+    }
     if (unit.equals(Units.RISE_IN_12) && rise.endsWith("/12")) {
       return rise.substring(0, rise.length() - "/12".length()).strip() + " in 12";
     }

@@ -1,6 +1,7 @@
 package sheathwright.repl.line;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
@@ -14,6 +15,11 @@ import sheathwright.repl.line.Parser.Beyond;
  */
 final class Arithmetic {
 
+  private static final Pattern NAME = Pattern.compile("[A-Za-z_]\\w*");
+
+  /** A unit of which a price can be said: {@code sheet}, {@code sq ft}. */
+  private static final Pattern SAID_OF_MANY = Pattern.compile("[a-z]+(?: [a-z]+)?");
+
   private Arithmetic() {}
 
   static Piece of(Piece left, Tree.Between between, Piece right) {
@@ -26,7 +32,7 @@ final class Arithmetic {
     }
     return switch (sign) {
       case "+", "-" -> sum(left, between, right);
-      case "*", "/" -> product(sign, left, right);
+      case "*", "/" -> product(left, between, right);
       default ->
           throw new Unreadable(
               between.at(),
@@ -97,6 +103,33 @@ final class Arithmetic {
     Figure<?> other = like(right, between.right(), left, between, verb);
     Figure<?> sum = isPlus ? one.plus(other) : one.minus(other);
     return Piece.of(call(asFigure(left), method(between.sign()), asFigure(right)), sum);
+  }
+
+  private static Piece product(Piece left, Tree.Between between, Piece right) {
+    if (between.sign().equals("*")) {
+      checkPriced(left, right, between.at(), between.right());
+      checkPriced(right, left, between.at(), between.left());
+    }
+    return product(between.sign(), left, right);
+  }
+
+  /** So many of something are multiplied by dollars only as the price of each. */
+  private static void checkPriced(Piece many, Piece price, int at, String said) {
+    if (many.value() instanceof Figure<?> things
+        && price.value() instanceof Figure<?> money
+        && money.unit().equals(Units.USD)
+        && SAID_OF_MANY.matcher(things.unit().symbol()).matches()) {
+      String each = things.unit().symbol().replace(" ", "");
+      throw new Unreadable(
+          at,
+          "%s is money, and not the price of each %s; write %s%s/%s"
+              .formatted(
+                  said,
+                  things.unit().symbol(),
+                  NAME.matcher(said).matches() ? said + " = " : "",
+                  money.shown().replace(",", ""),
+                  each));
+    }
   }
 
   private static Piece product(String sign, Piece left, Piece right) {

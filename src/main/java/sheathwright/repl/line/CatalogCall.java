@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import sheathwright.catalog.Argument;
 import sheathwright.catalog.Assumed;
 import sheathwright.catalog.Card;
@@ -42,6 +43,26 @@ final class CatalogCall {
 
   /** How Java says the call; and, where every argument is known, what it answers. */
   Piece of(List<Tree.Argument> said, int at) {
+    List<Tree.Argument> unnamed = takeNamed(said);
+    checkNeighbors(unnamed);
+    takeUnnamed(unnamed);
+    checkMissing(said, at);
+    List<Piece> pieces = card.arguments().stream().map(this::made).toList();
+    String java =
+        card.method().getName() + pieces.stream().map(Piece::java).collect(joining(", ", "(", ")"));
+    return Members.called(card.method(), null, java, pieces.stream().map(Piece::value).toArray());
+  }
+
+  /** What a call gives for each argument, whatever it leaves out. */
+  Map<Argument, Piece> taken(List<Tree.Argument> said) {
+    takeUnnamed(takeNamed(said));
+    Map<Argument, Piece> taken = new LinkedHashMap<>(whole);
+    given.forEach((parameter, piece) -> taken.put(new Argument.Plain(parameter), piece));
+    return taken;
+  }
+
+  /** Takes those with a name; the others. */
+  private List<Tree.Argument> takeNamed(List<Tree.Argument> said) {
     List<Tree.Argument> unnamed = new ArrayList<>();
     for (Tree.Argument argument : said) {
       if (argument.isNamed()) {
@@ -55,12 +76,7 @@ final class CatalogCall {
                 .formatted(argument.raw(), String.join(", ", names.known())));
       }
     }
-    takeUnnamed(unnamed);
-    checkMissing(at);
-    List<Piece> pieces = card.arguments().stream().map(this::made).toList();
-    String java =
-        card.method().getName() + pieces.stream().map(Piece::java).collect(joining(", ", "(", ")"));
-    return Members.called(card.method(), null, java, pieces.stream().map(Piece::value).toArray());
+    return unnamed;
   }
 
   private void takeNamed(Tree.Argument argument) {
@@ -103,7 +119,6 @@ final class CatalogCall {
 
   /** Arguments without names stand in the function's order; a thing may be given part by part. */
   private void takeUnnamed(List<Tree.Argument> unnamed) {
-    checkNeighbors(unnamed);
     List<Argument> due = new ArrayList<>(card.arguments());
     due.removeIf(argument -> argument.parameters().stream().anyMatch(given::containsKey));
     due.removeAll(whole.keySet());
@@ -173,8 +188,8 @@ final class CatalogCall {
     return card.method().getName() + "(" + String.join(", ", said) + ")";
   }
 
-  private void checkMissing(int at) {
-    List<String> missing = new ArrayList<>();
+  private void checkMissing(List<Tree.Argument> said, int at) {
+    List<Parameter> missing = new ArrayList<>();
     for (Argument argument : card.arguments()) {
       collectMissing(argument, missing);
     }
@@ -184,13 +199,25 @@ final class CatalogCall {
           "%s still needs %s%s;%nfor instance %s"
               .formatted(
                   card.method().getName(),
-                  String.join(", ", missing),
+                  missing.stream()
+                      .map(each -> names.shortest(each) + " (" + Arguments.allowed(each) + ")")
+                      .collect(joining(", ")),
                   missing.size() == 1 ? "" : "; each by its name",
-                  card.text().examples().get(0).replaceAll(" // .*", "")));
+                  completed(said, missing)));
     }
   }
 
-  private void collectMissing(Argument argument, List<String> missing) {
+  /** The call as it was typed, with what the function's own example takes for what is missing. */
+  private String completed(List<Tree.Argument> said, List<Parameter> missing) {
+    Sample sample = new Sample(card);
+    Stream<String> typed =
+        said.stream().map(each -> (each.isNamed() ? each.name() + " = " : "") + each.raw());
+    Stream<String> further =
+        missing.stream().map(each -> names.shortest(each) + " = " + sample.of(each));
+    return Stream.concat(typed, further).collect(joining(", ", card.method().getName() + "(", ")"));
+  }
+
+  private void collectMissing(Argument argument, List<Parameter> missing) {
     if (whole.containsKey(argument)) {
       return;
     }
@@ -199,7 +226,7 @@ final class CatalogCall {
     } else {
       Parameter parameter = argument.parameters().get(0);
       if (!given.containsKey(parameter) && leftOut(parameter).isEmpty()) {
-        missing.add("%s (%s)".formatted(names.shortest(parameter), Arguments.allowed(parameter)));
+        missing.add(parameter);
       }
     }
   }

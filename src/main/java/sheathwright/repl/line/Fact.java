@@ -67,8 +67,21 @@ enum Fact {
     return Arrays.stream(values())
         .filter(fact -> fact.variable().equals(variable))
         .findFirst()
-        .map(fact -> "given " + fact.word())
+        .map(Fact::saidName)
         .orElse(variable);
+  }
+
+  /** The variable that a name says as it is told; any other name is its own. */
+  static String variable(String saidName) {
+    return Arrays.stream(values())
+        .filter(fact -> fact.saidName().equals(saidName))
+        .findFirst()
+        .map(Fact::variable)
+        .orElse(saidName);
+  }
+
+  private String saidName() {
+    return "given " + word();
   }
 
   /** The fact of this name, if it is one. */

@@ -72,6 +72,11 @@ public final class Reader {
     return Fact.saidName(variable);
   }
 
+  /** The variable that a name says as it is told: {@code given spacing} that of the fact. */
+  public static String variable(String saidName) {
+    return Fact.variable(saidName);
+  }
+
   /** What a line becomes in Java. */
   public String java(String line) {
     return reading(line).java();

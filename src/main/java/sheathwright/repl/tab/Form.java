@@ -53,7 +53,7 @@ public record Form(Questions questions, int columns) {
         questions.take(parameter, typed.get());
         return true;
       } catch (RefusedException | Unreadable wrong) {
-        said.accept(wrong.getMessage());
+        said.accept(String.join("\n", Shown.wrapped(wrong.getMessage(), columns, "", INDENT)));
       }
     }
   }

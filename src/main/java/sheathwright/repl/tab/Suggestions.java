@@ -52,13 +52,22 @@ public record Suggestions(String said, String prefix, List<Offer> offers) {
    *
    * @param text the line up to the cursor
    * @param variables what the session holds
+   * @param commands what a line that is a command can go on with, from the line up to the word that
+   *     is begun
    * @param java what the Java shell would put in place of the last word
    */
   public static Suggestions after(
-      String text, Map<String, Object> variables, Function<String, List<String>> java) {
+      String text,
+      Map<String, Object> variables,
+      Function<String, List<Offer>> commands,
+      Function<String, List<String>> java) {
     Matcher word = WORD.matcher(text);
     String prefix = word.find() ? word.group() : "";
     String before = text.substring(0, text.length() - prefix.length());
+    List<Offer> further = commands.apply(before);
+    if (!further.isEmpty()) {
+      return fitting("", prefix, further);
+    }
     boolean isMember = MEMBER.matcher(before).find();
     Optional<OpenCall> call = OpenCall.in(text);
     if (!isMember && call.isPresent()) {

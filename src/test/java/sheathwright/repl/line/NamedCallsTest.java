@@ -122,8 +122,34 @@ class NamedCallsTest {
   @Test
   void whatIsStillNeeded_isListedWithWhatMayStandThere() {
     assertThatThrownBy(() -> java("slopeLength(run = 15 ft)"))
-        .hasMessageStartingWith("slopeLength still needs rise (a pitch, 6 in 12);")
-        .hasMessageContaining("for instance slopeLength(ft(15), pitch(6))");
+        .hasMessage(
+            "slopeLength still needs rise (a pitch, 6 in 12);%nfor instance slopeLength(run = 15 ft, rise = 6 in 12)"
+                .formatted());
+    assertThatThrownBy(() -> java("sheetsByArea(1408 sqft)"))
+        .hasMessage(
+            "sheetsByArea still needs waste (a number of %%);%nfor instance sheetsByArea(1408 sqft, waste = 0 %%)"
+                .formatted());
+    assertThatThrownBy(
+            () -> java("rafterCheck(size = 2x8, species = SPF, grade = #2, snow = 30 psf)"))
+        .hasMessageEndingWith(
+            "%nfor instance rafterCheck(size = 2x8, species = SPF, grade = #2, snow = 30 psf, spacing = 16 in, dead = 10 psf, span = 12 ft)"
+                .formatted());
+  }
+
+  /** What is said to be typed can be typed, whichever function is asked. */
+  @Test
+  void whatIsStillNeeded_isSaidWithACallThatIsTaken() {
+    int asked = 0;
+    for (Card card : Catalog.shipped().cards()) {
+      try {
+        java(card.call() + "()");
+      } catch (Unreadable missing) {
+        asked++;
+        String call = missing.getMessage().split("for instance ")[1];
+        assertThat(new Standing().made(call).value()).as(call).isNotNull();
+      }
+    }
+    assertThat(asked).isGreaterThan(100);
   }
 
   @ParameterizedTest

@@ -22,7 +22,7 @@ class SuggestionsTest {
           "sound", YesNo.YES);
 
   private static Suggestions after(String text) {
-    return Suggestions.after(text, HELD, asked -> List.of("everythingElse"));
+    return Suggestions.after(text, HELD, typed -> List.of(), asked -> List.of("everythingElse"));
   }
 
   private static List<String> offers(String text) {
@@ -102,6 +102,21 @@ class SuggestionsTest {
   void aMember_isLeftToJava() {
     assertThat(offers("nailsPerSheet(in(16), Nailing.edge(in(6)).fi"))
         .containsExactly("everythingElse");
+  }
+
+  @Test
+  void aCommand_isOfferedWhatItCanGoOnWith() {
+    assertThat(
+            Suggestions.after(
+                    "explain gap de",
+                    HELD,
+                    typed ->
+                        typed.equals("explain gap ")
+                            ? List.of(new Offer("depth", ""), new Offer("plain", ""))
+                            : List.of(),
+                    asked -> List.of("everythingElse"))
+                .offers())
+        .containsExactly(new Offer("depth", ""));
   }
 
   @Test
