@@ -31,6 +31,7 @@ final class CommandWords {
       Pattern.compile("(?s)\\s*(show|explain|explainAll|print)\\((.*)\\)\\s*;?\\s*");
   private static final String SHOW_JAVA = "show java"; // which the reader answers
   private static final String ALL = "all ";
+  private static final String SEEK = "seek"; // whose argument looks like an assignment
   private static final Pattern NOT_ITS_ARGUMENT = Pattern.compile("\\w+\\s*=(?!=).*");
 
   private static final Map<String, BiFunction<Session, String, Answer>> BY_WORD =
@@ -46,6 +47,7 @@ final class CommandWords {
           Map.entry("save", (session, file) -> session.upkeep().saved(Quoted.text(file), false)),
           Map.entry("saveOver", (session, file) -> session.upkeep().saved(Quoted.text(file), true)),
           Map.entry("job", CommandWords::job),
+          Map.entry(SEEK, (session, about) -> page(session.seeking().said(about))),
           Map.entry("resume", CommandWords::resume));
 
   private CommandWords() {}
@@ -89,7 +91,7 @@ final class CommandWords {
             && !(about.isEmpty() && isDefined.test(matcher.group(1)))
             && !(SHOW_JAVA.equals(matcher.group(1) + " " + about) && !isDefined.test("java"))
             && !isOpen(about)
-            && !NOT_ITS_ARGUMENT.matcher(about).matches();
+            && (matcher.group(1).equals(SEEK) || !NOT_ITS_ARGUMENT.matcher(about).matches());
     return isOne ? Optional.of(new Command(matcher.group(1), about)) : Optional.empty();
   }
 
