@@ -47,6 +47,7 @@ final class CommandWords {
           Map.entry("save", (session, file) -> session.upkeep().saved(Quoted.text(file), false)),
           Map.entry("saveOver", (session, file) -> session.upkeep().saved(Quoted.text(file), true)),
           Map.entry("job", CommandWords::job),
+          Map.entry("scenario", (session, about) -> session.upkeep().scenario(about)),
           Map.entry(SEEK, (session, about) -> page(session.seeking().said(about))),
           Map.entry("resume", CommandWords::resume));
 

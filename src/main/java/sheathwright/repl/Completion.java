@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.joining;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jline.reader.Candidate;
 import org.jline.reader.Completer;
 import org.jline.reader.LineReader;
@@ -63,12 +64,18 @@ final class Completion implements Completer {
         .collect(joining("\n"));
   }
 
-  /** The last word as the Java shell would complete it. */
+  /** The last word as the Java shell would complete it; the first one may begin a command too. */
   private List<String> java(String text) {
     int[] anchor = new int[1];
-    return session.join().analysis().completionSuggestions(text, text.length(), anchor).stream()
-        .map(suggestion -> suggestion.continuation())
-        .filter(continuation -> !EVERY_OBJECT.matcher(continuation).lookingAt())
-        .toList();
+    List<String> java =
+        session.join().analysis().completionSuggestions(text, text.length(), anchor).stream()
+            .map(suggestion -> suggestion.continuation())
+            .filter(continuation -> !EVERY_OBJECT.matcher(continuation).lookingAt())
+            .toList();
+    Stream<String> commands =
+        CommandWords.all().stream()
+            .filter(word -> word.startsWith(text.strip()))
+            .filter(word -> java.stream().noneMatch(each -> each.startsWith(word + "(")));
+    return Stream.concat(commands, java.stream()).toList();
   }
 }

@@ -31,6 +31,7 @@ import sheathwright.repl.shell.Lines;
 import sheathwright.repl.show.Screen;
 import sheathwright.repl.show.Sentences;
 import sheathwright.repl.tab.Form;
+import sheathwright.repl.whatif.Scenarios;
 import sheathwright.repl.whatif.Seeking;
 
 /**
@@ -53,6 +54,7 @@ public final class Session implements AutoCloseable {
   private final Evaluation evaluation;
   private final Upkeep upkeep;
   private final Seeking seeking;
+  private final Scenarios scenarios;
   private volatile OptionalInt ended = OptionalInt.empty();
 
   /** A session with the trade's words in place. */
@@ -82,6 +84,7 @@ public final class Session implements AutoCloseable {
     uncompiled = new Uncompiled(reader, holdings, snippets, apart);
     seeking = new Seeking(holdings.definitions(), holdings.values(), apart, this::value);
     followers = new Followers(holdings, snippets, uncompiled, runner, isWaiting);
+    scenarios = new Scenarios(holdings.definitions(), holdings.values(), holdings.journal(), apart);
     evaluation = new Evaluation(reader, holdings, snippets, uncompiled, followers);
     upkeep = new Upkeep(this, holdings, autosave);
   }
@@ -225,6 +228,11 @@ public final class Session implements AutoCloseable {
   /** Finds the typed value that gives an answer. */
   Seeking seeking() {
     return seeking;
+  }
+
+  /** Named sets of changes. */
+  Scenarios scenarios() {
+    return scenarios;
   }
 
   /** Pages in the width of the screen as it is now. */

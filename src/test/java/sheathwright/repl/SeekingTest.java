@@ -114,9 +114,9 @@ class SeekingTest {
 
   @Test
   void anAnswer_thatDoesNotMove_isSaid() {
-    answer("most = (area * rate).max($1000000)");
-    assertThat(answer("seek most = $5 by rate"))
-        .contains("most stays $1,000,000.00 for every rate");
+    answer("few = order.min(sheets(3))");
+    assertThat(answer("seek few = 5 by waste"))
+        .isEqualTo("few stays 3 sheets for every waste from 0 % to 100 %");
   }
 
   /** A Java line between the two is run by the compiler: 64 sq ft are 2 sheets, and one spare. */

@@ -224,21 +224,29 @@ final class Search {
     return edge == end ? Optional.empty() : Optional.of(tried(edge + step));
   }
 
-  /** Whether the answer changes at an edge by more than a smooth one does from notch to notch. */
+  /** Whether the answer jumps at an edge: halfway to the next notch it is that of either. */
   private boolean jumps(long edge, Optional<Tried> beyond) {
-    double at = tried(edge).answer().orElseThrow().value();
-    return beyond
-        .flatMap(Tried::answer)
-        .filter(
-            next ->
-                Math.abs(next.value() - at) > SMOOTH * Math.max(Math.abs(target.value()), SMOOTH))
-        .isPresent();
+    Figure<?> inside = tried(edge).answer().orElseThrow();
+    Optional<Figure<?>> outside = beyond.flatMap(Tried::answer);
+    double least = SMOOTH * Math.max(Math.abs(target.value()), SMOOTH);
+    if (outside.filter(next -> Math.abs(next.value() - inside.value()) > least).isEmpty()) {
+      return false;
+    }
+    return notches.areWhole()
+        || answer((notches.value(edge) + beyond.get().value()) / 2)
+            .map(Figure::shown)
+            .filter(List.of(inside.shown(), outside.get().shown())::contains)
+            .isPresent();
   }
 
   private Tried tried(long notch) {
     double value = notches.value(notch);
+    return new Tried(value, answer(value));
+  }
+
+  private Optional<Figure<?>> answer(double value) {
     tryAll(List.of(value));
-    return new Tried(value, tried.get(value));
+    return tried.get(value);
   }
 
   /** Whether a notch gives less, the answer as it is shown, or more; nothing if it gives none. */
