@@ -64,14 +64,19 @@ final class Completion implements Completer {
         .collect(joining("\n"));
   }
 
-  /** The last word as the Java shell would complete it; the first one may begin a command too. */
+  /** The last word as the Java shell would complete it, or as a command. */
   private List<String> java(String text) {
     int[] anchor = new int[1];
-    List<String> java =
+    return withCommands(
+        text,
         session.join().analysis().completionSuggestions(text, text.length(), anchor).stream()
             .map(suggestion -> suggestion.continuation())
             .filter(continuation -> !EVERY_OBJECT.matcher(continuation).lookingAt())
-            .toList();
+            .toList());
+  }
+
+  /** The same with the commands that a line could begin with and that are no words of Java. */
+  static List<String> withCommands(String text, List<String> java) {
     Stream<String> commands =
         CommandWords.all().stream()
             .filter(word -> word.startsWith(text.strip()))

@@ -113,6 +113,14 @@ class SeekingTest {
   }
 
   @Test
+  void aFact_thatWasGiven_isSoughtByItsName() {
+    answer("given(spacing = 24 in)");
+    answer("twice = given_spacing * 2");
+    assertThat(answer("seek twice = 33 by spacing"))
+        .isEqualTo("given(spacing = 16-1/2 in)\n  twice would be 33 in");
+  }
+
+  @Test
   void anAnswer_thatDoesNotMove_isSaid() {
     answer("few = order.min(sheets(3))");
     assertThat(answer("seek few = 5 by waste"))

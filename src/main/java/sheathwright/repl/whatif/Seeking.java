@@ -16,6 +16,7 @@ import sheathwright.figure.Step;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
+import sheathwright.repl.line.Reader;
 import sheathwright.repl.line.Unreadable;
 import sheathwright.repl.memory.Definitions;
 import sheathwright.repl.memory.Definitions.Definition;
@@ -58,20 +59,30 @@ public final class Seeking {
     }
     SeekCall call = SeekCall.of(about);
     Asked asked = Asked.of(call.asked(), definitions, values);
-    Unit<?> unit = inputUnit(call.input());
-    checkMadeFrom(asked, call.input());
+    String input = variable(call.input());
+    Unit<?> unit = inputUnit(input);
+    checkMadeFrom(asked, input);
     Figure<?> target = target(call, asked.now());
-    Object now = values.of(call.input()).object();
+    Object now = values.of(input).object();
     Bounds bounds = Bounds.of(asked.now(), now, unit);
     Notches notches = Notches.of(unit, bounds.areWhole() || now instanceof Integer);
     Search search =
         new Search(
-            tried -> answers(call.input(), notches, tried, asked, target.unit()),
+            tried -> answers(input, notches, tried, asked, target.unit()),
             target,
             notches,
             bounds.limits(),
             now instanceof Number number ? number.doubleValue() : ((Figure<?>) now).value());
-    return new Told(call, notches, target).of(search.sought());
+    String typed = input.equals(call.input()) ? "%s = %s" : "given(%s = %s)";
+    return new Told(call, notches, target, typed).of(search.sought());
+  }
+
+  /** The variable of a name; a fact that was given stands under one of its own. */
+  private String variable(String said) {
+    return definitions.variables().stream()
+        .filter(each -> !definitions.has(said) && Reader.saidName(each).equals("given " + said))
+        .findFirst()
+        .orElse(said);
   }
 
   private Unit<?> inputUnit(String input) {
@@ -236,8 +247,12 @@ public final class Seeking {
     }
   }
 
-  /** A search as it is told. */
-  private record Told(SeekCall call, Notches notches, Figure<?> target) {
+  /**
+   * A search as it is told.
+   *
+   * @param typed how a value is given to what is sought
+   */
+  private record Told(SeekCall call, Notches notches, Figure<?> target, String typed) {
 
     String of(Sought sought) {
       if (sought instanceof Sought.Given given) {
@@ -304,8 +319,8 @@ public final class Seeking {
     }
 
     private String tried(Tried one) {
-      return "%s = %s\n  %s would be %s"
-          .formatted(call.input(), typed(one.value()), call.asked(), answer(one));
+      return typed.formatted(call.input(), typed(one.value()))
+          + "\n  %s would be %s".formatted(call.asked(), answer(one));
     }
 
     private static String answer(Tried one) {
