@@ -94,7 +94,7 @@ final class Upkeep {
       String known = String.join(", ", definitions.variables());
       throw new RefusedException(
           "there is no \"%s\" to delete; there %s"
-              .formatted(name, known.isEmpty() ? "is no variable yet" : "are " + known));
+              .formatted(scenario, known.isEmpty() ? "is no variable yet" : "are " + known));
     }
     List<String> dependents = definitions.dependents(name).stream().map(Definition::name).toList();
     holdings.delete(name);

@@ -80,6 +80,8 @@ class ScenariosTest {
   @Test
   void aScenario_isDeleted_takenBack_andTypedAnew() {
     typeBoth();
+    assertThat(answer("delete \"none\""))
+        .startsWith("there is no \"none\" to delete; there are area");
     assertThat(answer("delete \"cheap\"")).isEqualTo("scenario \"cheap\" is deleted");
     assertThat(answer("scenario")).startsWith("scenario  now          big");
     assertThat(answer("undo")).isEqualTo("undone: delete \"cheap\"");

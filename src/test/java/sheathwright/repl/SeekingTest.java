@@ -109,7 +109,10 @@ class SeekingTest {
     assertThat(answer("seek order = $100 by waste"))
         .isEqualTo(
             "order comes to 100 sheets, and can never be $100; say what it is to be in its own unit");
-    assertThat(answer("seek order = much by waste")).startsWith("much is no amount");
+    assertThat(answer("seek order = much by waste"))
+        .isEqualTo("much is no amount that order could come to; it comes to 100 sheets now");
+    assertThat(answer("seek price = $10,000 by area"))
+        .isEqualTo("$10,000 has a comma; write $10000");
   }
 
   @Test

@@ -22,10 +22,16 @@ record SeekCall(String asked, String target, String input) {
   private static final Pattern SHAPE =
       Pattern.compile("([A-Za-z_][\\w.()]*)\\s*=(?!=)\\s*(.+?)\\s+by\\s+([A-Za-z_]\\w*)");
 
+  private static final Pattern WITH_COMMA = Pattern.compile("\\$?\\d{1,3}(?:,\\d{3})+(?:\\D.*)?");
+
   static SeekCall of(String about) {
     Matcher said = SHAPE.matcher(about);
     if (!said.matches()) {
       throw new RefusedException(USAGE);
+    }
+    if (WITH_COMMA.matcher(said.group(2)).matches()) {
+      throw new RefusedException(
+          "%s has a comma; write %s".formatted(said.group(2), said.group(2).replace(",", "")));
     }
     return new SeekCall(said.group(1), said.group(2), said.group(3));
   }

@@ -3,7 +3,6 @@ package sheathwright.repl.whatif;
 import static java.util.stream.Collectors.joining;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,7 +10,6 @@ import java.util.Set;
 import java.util.function.Function;
 import sheathwright.figure.Figure;
 import sheathwright.figure.RefusedException;
-import sheathwright.figure.Shown;
 import sheathwright.figure.Step;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
@@ -21,17 +19,12 @@ import sheathwright.repl.line.Unreadable;
 import sheathwright.repl.memory.Definitions;
 import sheathwright.repl.memory.Definitions.Definition;
 import sheathwright.repl.memory.Values;
-import sheathwright.repl.show.TracedParts;
-import sheathwright.repl.whatif.Sought.Tried;
 
 /**
  * {@code seek order = 110 sheets by waste}: the one typed value that gives an answer, as it is
  * typed. The session stays as it is.
  */
 public final class Seeking {
-
-  private static final int WIDTH = 78;
-  private static final String BELOW = "    ";
 
   private final Definitions definitions;
   private final Values values;
@@ -74,7 +67,7 @@ public final class Seeking {
             bounds.limits(),
             now instanceof Number number ? number.doubleValue() : ((Figure<?>) now).value());
     String typed = input.equals(call.input()) ? "%s = %s" : "given(%s = %s)";
-    return new Told(call, notches, target, typed).of(search.sought());
+    return new Finding(call, notches, target, typed).of(search.sought());
   }
 
   /** The variable of a name; a fact that was given stands under one of its own. */
@@ -158,8 +151,8 @@ public final class Seeking {
       said = value.apply(call.target());
     } catch (Unreadable | RefusedException wrong) {
       throw new RefusedException(
-          "%s is no amount that %s could come to: %s"
-              .formatted(call.target(), call.asked(), wrong.getMessage()));
+          "%s is no amount that %s could come to; it comes to %s now"
+              .formatted(call.target(), call.asked(), now.shown()));
     }
     if (said instanceof Number number) {
       return Figure.of(number.doubleValue(), now.unit());
@@ -193,146 +186,6 @@ public final class Seeking {
       all.addAll(answers(input, notches, tried.subList(0, half), asked, unit));
       all.addAll(answers(input, notches, tried.subList(half, tried.size()), asked, unit));
       return all;
-    }
-  }
-
-  /**
-   * What is asked for: a variable, or a part of the answer that one holds.
-   *
-   * @param part its name among the parts; empty if it is the only one
-   * @param now what it comes to
-   */
-  private record Asked(String variable, String part, Figure<?> now) {
-
-    static Asked of(String typed, Definitions definitions, Values values) {
-      String name = typed.replace("()", "").replace('.', '_');
-      String variable =
-          definitions.variables().stream()
-              .filter(each -> name.equals(each) || name.startsWith(each + "_"))
-              .max(Comparator.comparingInt(String::length))
-              .orElseThrow(
-                  () ->
-                      new RefusedException(
-                          "there is no \"%s\" to seek; there %s"
-                              .formatted(
-                                  typed,
-                                  definitions.variables().isEmpty()
-                                      ? "is no variable yet"
-                                      : "are " + String.join(", ", definitions.variables()))));
-      Map<String, Traced> parts = TracedParts.named(Map.of(variable, values.of(variable).object()));
-      List<String> fitting =
-          parts.keySet().stream()
-              .filter(part -> part.equals(name) || part.startsWith(name + "_"))
-              .toList();
-      String part = fitting.contains(name) ? name : fitting.size() == 1 ? fitting.get(0) : "";
-      if (parts.get(part) instanceof Figure<?> figure && figure.refusal().isEmpty()) {
-        return new Asked(variable, part, figure);
-      }
-      String numbers =
-          parts.entrySet().stream()
-              .filter(each -> each.getValue() instanceof Figure<?>)
-              .map(Map.Entry::getKey)
-              .collect(joining(", "));
-      throw new RefusedException(
-          numbers.isEmpty() || numbers.equals(name)
-              ? "%s is no number now; seek takes one".formatted(typed)
-              : "%s is no one number; seek one of %s".formatted(typed, numbers));
-    }
-
-    /** The number itself among what a run has made. */
-    Optional<Figure<?>> in(Object made) {
-      return TracedParts.named(Map.of(variable, made)).get(part) instanceof Figure<?> figure
-          ? Optional.of(figure)
-          : Optional.empty();
-    }
-  }
-
-  /**
-   * A search as it is told.
-   *
-   * @param typed how a value is given to what is sought
-   */
-  private record Told(SeekCall call, Notches notches, Figure<?> target, String typed) {
-
-    String of(Sought sought) {
-      if (sought instanceof Sought.Given given) {
-        return given(given);
-      }
-      if (sought instanceof Sought.Jumped jumped) {
-        return lines(
-                "no %s makes %s %s; it steps over it"
-                    .formatted(call.input(), call.asked(), target.shown()))
-            + "\n"
-            + tried(jumped.left())
-            + "\n"
-            + tried(jumped.right());
-      }
-      if (sought instanceof Sought.Nowhere nowhere) {
-        return nowhere(nowhere);
-      }
-      Sought.Unanswered none = (Sought.Unanswered) sought;
-      return lines(
-          "%s has no value for any %s from %s to %s"
-              .formatted(call.asked(), call.input(), typed(none.from()), typed(none.to())));
-    }
-
-    private String given(Sought.Given given) {
-      String found = tried(given.found());
-      if (!given.isStep()) {
-        return found;
-      }
-      String range =
-          given.least() == given.most()
-              ? "no other " + call.input() + " gives it"
-              : "the same from %s to %s".formatted(typed(given.least()), typed(given.most()));
-      String neighbors =
-          List.of(given.below(), given.above()).stream()
-              .flatMap(Optional::stream)
-              .map(each -> typed(each.value()) + " gives " + answer(each))
-              .collect(joining(", "));
-      return found + "\n" + lines("  " + range + "; " + neighbors);
-    }
-
-    private String nowhere(Sought.Nowhere nowhere) {
-      if (answer(nowhere.least()).equals(answer(nowhere.most()))) {
-        return lines(
-            "%s stays %s for every %s from %s to %s"
-                .formatted(
-                    call.asked(),
-                    answer(nowhere.least()),
-                    call.input(),
-                    typed(nowhere.from()),
-                    typed(nowhere.to())));
-      }
-      return lines(
-              "no %s from %s to %s makes %s %s; it reaches"
-                  .formatted(
-                      call.input(),
-                      typed(nowhere.from()),
-                      typed(nowhere.to()),
-                      call.asked(),
-                      target.shown()))
-          + "\n"
-          + tried(nowhere.least())
-          + "\n"
-          + tried(nowhere.most());
-    }
-
-    private String tried(Tried one) {
-      return typed.formatted(call.input(), typed(one.value()))
-          + "\n  %s would be %s".formatted(call.asked(), answer(one));
-    }
-
-    private static String answer(Tried one) {
-      return one.answer().map(Figure::shown).orElse("without a value");
-    }
-
-    private String typed(double value) {
-      return notches.typed(value);
-    }
-
-    private static String lines(String text) {
-      return String.join("\n", Shown.wrapped(text, WIDTH, "", BELOW));
     }
   }
 }
