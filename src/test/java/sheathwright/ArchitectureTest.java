@@ -101,7 +101,8 @@ class ArchitectureTest {
           room("workbook.page", "workbook.book", "workbook.draw"),
           room("repl.shell"),
           room("repl.show"),
-          room("repl.tab", "repl.line"));
+          room("repl.tab", "repl.line"),
+          room("repl.whatif", "repl.line", "repl.memory", "repl.show"));
 
   /** More files than this in one folder are not seen whole. */
   private static final int MOST_FILES = 35;

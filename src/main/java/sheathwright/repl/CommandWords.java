@@ -35,6 +35,7 @@ final class CommandWords {
       Pattern.compile(
           "(?s)\\s*(explain|explainAll) ?\\((.*)\\)(" + ExplainWords.HOW_SAID + ")\\s*;?\\s*");
   private static final String SHOW_JAVA = "show java"; // which the reader answers
+  private static final String SEEK = "seek"; // whose argument looks like an assignment
   private static final Pattern NOT_ITS_ARGUMENT = Pattern.compile("\\w+\\s*=(?!=).*");
 
   private static final Map<String, BiFunction<Session, String, Answer>> BY_WORD =
@@ -50,6 +51,8 @@ final class CommandWords {
           Map.entry("save", (session, file) -> saved(session, file, false)),
           Map.entry("saveOver", (session, file) -> saved(session, file, true)),
           Map.entry("job", CommandWords::job),
+          Map.entry("scenario", (session, about) -> session.upkeep().scenario(about)),
+          Map.entry(SEEK, (session, about) -> page(session.seeking().said(about))),
           Map.entry("resume", CommandWords::resume));
 
   private CommandWords() {}
@@ -88,7 +91,7 @@ final class CommandWords {
             && !(about.isEmpty() && isDefined.test(matcher.group(1)))
             && !(SHOW_JAVA.equals(matcher.group(1) + " " + about) && !isDefined.test("java"))
             && !isOpen(about)
-            && !NOT_ITS_ARGUMENT.matcher(about).matches();
+            && (matcher.group(1).equals(SEEK) || !NOT_ITS_ARGUMENT.matcher(about).matches());
     return isOne ? Optional.of(new Command(matcher.group(1), about)) : Optional.empty();
   }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jline.reader.Candidate;
 import org.jline.reader.Completer;
 import org.jline.reader.LineReader;
@@ -67,12 +68,23 @@ final class Completion implements Completer {
         .collect(joining("\n"));
   }
 
-  /** The last word as the Java shell would complete it. */
+  /** The last word as the Java shell would complete it, or as a command. */
   private List<String> java(String text) {
     int[] anchor = new int[1];
-    return session.join().analysis().completionSuggestions(text, text.length(), anchor).stream()
-        .map(suggestion -> suggestion.continuation())
-        .filter(continuation -> !EVERY_OBJECT.matcher(continuation).lookingAt())
-        .toList();
+    return withCommands(
+        text,
+        session.join().analysis().completionSuggestions(text, text.length(), anchor).stream()
+            .map(suggestion -> suggestion.continuation())
+            .filter(continuation -> !EVERY_OBJECT.matcher(continuation).lookingAt())
+            .toList());
+  }
+
+  /** The same with the commands that a line could begin with and that are no words of Java. */
+  static List<String> withCommands(String text, List<String> java) {
+    Stream<String> commands =
+        CommandWords.all().stream()
+            .filter(word -> word.startsWith(text.strip()))
+            .filter(word -> java.stream().noneMatch(each -> each.startsWith(word + "(")));
+    return Stream.concat(commands, java.stream()).toList();
   }
 }

@@ -32,6 +32,8 @@ final class Help {
           new String[] {"explain order", "where it comes from: the last step"},
           new String[] {"explain all order", "every step, with sources"},
           new String[] {"show check", "a picture, where one can be drawn"},
+          new String[] {"seek order = 60 sheets by waste", "the typed value that gives it"},
+          new String[] {"scenario \"low\" (waste = 5 %)", "scenario alone: all side by side"},
           new String[] {"list, undo, delete order", "what is there; a line back; a name gone"});
 
   private static final List<String[]> SAVE =
@@ -64,6 +66,9 @@ final class Help {
           Map.entry(
               "save", "save \"roof.xlsx\": a live workbook; save \"roof.session\": its lines"),
           Map.entry("saveOver", "saveOver \"roof.xlsx\": in place of one that exists"),
+          Map.entry("seek", "seek order = 110 sheets by waste: the typed value that gives it"),
+          Map.entry(
+              "scenario", "scenario \"cheap\" (waste = 5 %): keeps changes; scenario shows all"),
           Map.entry("job", "job \"folder\": what a job's tables say, as variables"),
           Map.entry(
               "resume", "resume: brings the last session back; resume \"roof.session\", one"));

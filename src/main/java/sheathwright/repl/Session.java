@@ -31,6 +31,8 @@ import sheathwright.repl.shell.Lines;
 import sheathwright.repl.show.Screen;
 import sheathwright.repl.show.Sentences;
 import sheathwright.repl.tab.Form;
+import sheathwright.repl.whatif.Scenarios;
+import sheathwright.repl.whatif.Seeking;
 
 /**
  * One session of the language: Java lines, evaluated in order; a variable that is given a new value
@@ -51,6 +53,8 @@ public final class Session implements AutoCloseable {
   private final Reader reader = new Reader(seen);
   private final Evaluation evaluation;
   private final Upkeep upkeep;
+  private final Seeking seeking;
+  private final Scenarios scenarios;
   private volatile OptionalInt ended = OptionalInt.empty();
 
   /** A session with the trade's words in place. */
@@ -76,8 +80,11 @@ public final class Session implements AutoCloseable {
             new Journal(lines -> autosave.ifPresent(keeper -> keeper.accept(lines))),
             compiler);
     snippets = new Snippets(holdings, runner);
-    uncompiled = new Uncompiled(reader, holdings, snippets);
+    Apart apart = new Apart(holdings.definitions(), seen, snippets::apart);
+    uncompiled = new Uncompiled(reader, holdings, snippets, apart);
+    seeking = new Seeking(holdings.definitions(), holdings.values(), apart, this::value);
     followers = new Followers(holdings, snippets, uncompiled, runner, isWaiting);
+    scenarios = new Scenarios(holdings.definitions(), holdings.values(), holdings.journal(), apart);
     evaluation = new Evaluation(reader, holdings, snippets, uncompiled, followers);
     upkeep = new Upkeep(this, holdings, autosave);
   }
@@ -216,6 +223,16 @@ public final class Session implements AutoCloseable {
   /** What is done with what it holds. */
   Upkeep upkeep() {
     return upkeep;
+  }
+
+  /** Finds the typed value that gives an answer. */
+  Seeking seeking() {
+    return seeking;
+  }
+
+  /** Named sets of changes. */
+  Scenarios scenarios() {
+    return scenarios;
   }
 
   /** Pages in the width of the screen as it is now. */

@@ -6,6 +6,7 @@ import sheathwright.repl.line.Reading;
 import sheathwright.repl.memory.Block.Step;
 import sheathwright.repl.memory.PlainLine;
 import sheathwright.repl.memory.Values.Value;
+import sheathwright.repl.whatif.Runs;
 
 /** Lines that are evaluated as they are read; no compiler is asked for them. */
 final class Uncompiled {
@@ -14,10 +15,10 @@ final class Uncompiled {
   private final Snippets snippets;
   private final Varying varying;
 
-  Uncompiled(Reader reader, Holdings holdings, Snippets snippets) {
+  Uncompiled(Reader reader, Holdings holdings, Snippets snippets, Runs apart) {
     this.reader = reader;
     this.snippets = snippets;
-    this.varying = new Varying(holdings.definitions(), snippets::apart, reader::java);
+    this.varying = new Varying(holdings.definitions(), apart);
   }
 
   /**

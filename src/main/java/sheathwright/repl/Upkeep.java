@@ -20,6 +20,7 @@ import sheathwright.repl.memory.Journal;
 import sheathwright.repl.memory.Quoted;
 import sheathwright.repl.memory.Values;
 import sheathwright.repl.memory.Values.Stale;
+import sheathwright.repl.whatif.Scenarios;
 
 /** The care of a session: what it holds is told, taken back, deleted, saved and brought again. */
 final class Upkeep {
@@ -70,6 +71,7 @@ final class Upkeep {
     Journal.Entry last =
         journal.last().orElseThrow(() -> new RefusedException("there is nothing to undo"));
     last.before().forEach(holdings::restore);
+    last.takeBack();
     last.made().forEach(made -> holdings.compiler().awake().drop(made));
     List<String> rows =
         new ArrayList<>(
@@ -87,11 +89,16 @@ final class Upkeep {
   /** Deletes a variable; what is made from it keeps its value. */
   Answer deleted(String said) {
     String name = Reader.variable(said);
+    String scenario = Quoted.text(said);
+    if (!definitions.has(name) && session.scenarios().has(scenario)) {
+      session.scenarios().delete(scenario);
+      return new Answer(Answer.Kind.SHOWN, "scenario \"%s\" is deleted".formatted(scenario));
+    }
     if (!NAME.matcher(name).matches() || !definitions.has(name)) {
       String known = definitions.variables().stream().map(Reader::saidName).collect(joining(", "));
       throw new RefusedException(
           "there is no \"%s\" to delete; there %s"
-              .formatted(said, known.isEmpty() ? "is no variable yet" : "are " + known));
+              .formatted(scenario, known.isEmpty() ? "is no variable yet" : "are " + known));
     }
     List<String> dependents = definitions.dependents(name).stream().map(Definition::name).toList();
     holdings.delete(name);
@@ -117,9 +124,33 @@ final class Upkeep {
     String text =
         file.isSession()
             ? file.written(journal.lines())
-            : file.written(new SavedThings(holdings.variables()), stale);
+            : file.written(new SavedThings(toWrite()), stale);
     saved = journal.lines();
     return new Answer(Answer.Kind.SHOWN, text);
+  }
+
+  /** What the variables hold, and what the scenarios come to unless a variable is called so. */
+  private Map<String, Object> toWrite() {
+    Map<String, Object> things = holdings.variables();
+    if (!session.scenarios().areNone()) {
+      things.putIfAbsent("scenarios", Varied.of(session.scenarios().rows(List.of())));
+    }
+    return things;
+  }
+
+  /** Keeps a set of changes under its name, or shows all that were kept. */
+  Answer scenario(String about) {
+    Scenarios scenarios = session.scenarios();
+    if (Scenarios.isNamed(about)) {
+      return new Answer(Answer.Kind.DEFINED, scenarios.kept(about));
+    }
+    if (scenarios.areNone()) {
+      return new Answer(Answer.Kind.SHOWN, Scenarios.usage());
+    }
+    List<String> answers =
+        about.isEmpty() ? List.of() : List.of(about.strip().split("\\s*,\\s*|\\s+"));
+    return new Answer(
+        Answer.Kind.SHOWN, Varied.of(scenarios.rows(answers)).turned(session.pages().columns()));
   }
 
   /** Runs a file that makes a session again; without a name, the last session at this prompt. */

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
@@ -51,8 +52,45 @@ record Varied(List<String> columns, List<List<Traced>> rows) {
 
   @Override
   public String toString() {
+    return aligned(texts(Shows::text));
+  }
+
+  /** A column each instead of a row each; as many side by side as a width holds. */
+  String turned(int width) {
+    List<List<String>> texts = texts(Shows::brief);
+    List<String> blocks = new ArrayList<>();
+    int from = 1;
+    while (from < texts.size()) {
+      int to = texts.size();
+      String block = turned(texts, from, to);
+      while (to > from + 1 && block.lines().anyMatch(line -> line.length() > width)) {
+        to--;
+        block = turned(texts, from, to);
+      }
+      blocks.add(block);
+      from = to;
+    }
+    return String.join("\n\n", blocks);
+  }
+
+  private String turned(List<List<String>> texts, int from, int to) {
+    List<List<String>> turned = new ArrayList<>();
+    for (int i = 0; i < columns.size(); i++) {
+      int place = i;
+      List<String> line = new ArrayList<>(List.of(columns.get(i)));
+      texts.subList(from, to).forEach(row -> line.add(row.get(place)));
+      turned.add(line);
+    }
+    return aligned(turned);
+  }
+
+  private List<List<String>> texts(Function<Object, String> text) {
     List<List<String>> texts = new ArrayList<>(List.of(columns));
-    rows.forEach(row -> texts.add(row.stream().map(Shows::text).toList()));
+    rows.forEach(row -> texts.add(row.stream().map(text::apply).toList()));
+    return texts;
+  }
+
+  private static String aligned(List<List<String>> texts) {
     Map<Integer, Integer> widths = new LinkedHashMap<>();
     for (List<String> row : texts) {
       for (int i = 0; i < row.size(); i++) {

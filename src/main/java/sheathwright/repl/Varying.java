@@ -6,19 +6,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import sheathwright.figure.RefusedException;
 import sheathwright.repl.Uncompiled.Made;
-import sheathwright.repl.memory.Block.Step;
 import sheathwright.repl.memory.Definitions;
-import sheathwright.repl.memory.Definitions.Definition;
 import sheathwright.repl.memory.PlainLine;
 import sheathwright.repl.memory.Quoted;
 import sheathwright.repl.memory.Values.Value;
 import sheathwright.repl.memory.VaryCall;
+import sheathwright.repl.whatif.Runs;
 
 /**
  * {@code vary("order", "waste", pct(5), pct(10))}: what one variable comes to for several values of
@@ -27,27 +24,19 @@ import sheathwright.repl.memory.VaryCall;
 final class Varying {
 
   private static final Pattern LIST = Pattern.compile("(?s)List\\s*\\.\\s*of\\s*\\((.*)\\)");
-  private static final Pattern LINE =
-      Pattern.compile("(?s)\\s*(?:var\\s+)?[A-Za-z_]\\w*\\s*=(?!=).*");
   private static final String USAGE =
       "vary takes what is asked for, what is varied, and its values: vary(\"order\", \"waste\", pct(5), pct(10));"
           + " for two: vary(\"order\", \"waste\", List.of(pct(5), pct(10)), \"area\", List.of(sqft(900), sqft(1000)))";
 
   private final Definitions definitions;
-  private final Function<List<Step>, List<Object>> apart;
-  private final UnaryOperator<String> read;
+  private final Runs apart;
 
   /**
    * Varies what is defined.
    *
-   * @param apart runs lines without keeping what they make, and tells it
-   * @param read reads a line as Java
+   * @param apart runs lines without keeping what they make
    */
-  Varying(
-      Definitions definitions,
-      Function<List<Step>, List<Object>> apart,
-      UnaryOperator<String> read) {
-    this.read = line -> asNew(read.apply(line));
+  Varying(Definitions definitions, Runs apart) {
     this.definitions = definitions;
     this.apart = apart;
   }
@@ -64,36 +53,16 @@ final class Varying {
     }
     String asked = Quoted.text(arguments.get(0));
     Map<String, List<String>> inputs = inputs(arguments);
-    List<Definition> between = between(asked, inputs.keySet());
-    List<Step> steps = new ArrayList<>();
-    List<Map<String, String>> runs = runs(inputs);
-    for (Map<String, String> run : runs) {
-      run.forEach((name, value) -> steps.add(step(name, read.apply(name + " = " + value))));
-      between.forEach(each -> steps.add(step(each.name(), asNew(each.source()))));
-    }
-    List<Object> made = apart.apply(steps);
-    int each = inputs.size() + between.size();
+    checkMadeFrom(asked, inputs.keySet());
     List<Map<String, Object>> rows = new ArrayList<>();
-    for (int run = 0; run < runs.size(); run++) {
+    for (Map<String, Object> run : apart.of(runs(inputs), Set.of(asked))) {
       Map<String, Object> row = new LinkedHashMap<>();
-      int at = run * each;
-      for (String name : inputs.keySet()) {
-        row.put(name, made.get(at++));
-      }
-      row.put(asked, made.get((run + 1) * each - 1));
+      inputs.keySet().forEach(name -> row.put(name, run.get(name)));
+      row.put(asked, run.get(asked));
       rows.add(row);
     }
     Value value = new Value(Varied.of(rows), "Object");
     return new Made(call.name(), PlainLine.statement(line), value, List.of());
-  }
-
-  private static Step step(String name, String source) {
-    return new Step(0, name, source, false, null);
-  }
-
-  private static String asNew(String source) {
-    String line = PlainLine.statement(source);
-    return line.startsWith("var ") ? line : "var " + line;
   }
 
   /** What is varied, each with its values as they were typed. */
@@ -135,38 +104,17 @@ final class Varying {
     return runs;
   }
 
-  /** The lines that lead from what is varied to what is asked for, in order. */
-  private List<Definition> between(String asked, Set<String> varied) {
+  private void checkMadeFrom(String asked, Set<String> varied) {
     for (String name : varied) {
-      if (definitions.of(name) == null) {
-        throw new RefusedException(
-            "there is no variable \"%s\" to vary; there are %s"
-                .formatted(name, String.join(", ", definitions.variables())));
-      }
-    }
-    for (String name : varied) {
-      List<Definition> dependents = definitions.following(Set.of(name));
-      if (dependents.stream().noneMatch(each -> each.name().equals(asked))) {
+      boolean isMadeFrom =
+          definitions.of(name) == null
+              || definitions.following(Set.of(name)).stream()
+                  .anyMatch(each -> each.name().equals(asked));
+      if (!isMadeFrom) {
         throw new RefusedException(
             "\"%s\" is not made from \"%s\"; vary takes two variables of which one is made from the other"
                 .formatted(asked, name));
       }
     }
-    List<Definition> between =
-        definitions.following(varied).stream()
-            .filter(
-                each ->
-                    each.name().equals(asked)
-                        || definitions.following(Set.of(each.name())).stream()
-                            .anyMatch(later -> later.name().equals(asked)))
-            .toList();
-    for (Definition each : between) {
-      if (!each.isVariable() || !LINE.matcher(each.source()).matches()) {
-        throw new RefusedException(
-            "%s is made by way of %s, which is Java that vary cannot run anew; make it a line: %s = …"
-                .formatted(asked, each.name(), each.name()));
-      }
-    }
-    return between;
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -75,6 +76,15 @@ class HelpTest {
       assertThat(Help.about(command, 80)).startsWith(command);
       assertThat(Help.about(command, 80).lines()).allMatch(line -> line.length() <= 80);
     }
+  }
+
+  @Test
+  void tab_knowsTheWordsThatBeginALine() {
+    assertThat(Completion.withCommands("se", List.of("setUp("))).containsExactly("seek", "setUp(");
+    assertThat(Completion.withCommands("s", List.of("save(")))
+        .contains("seek", "scenario", "save(")
+        .doesNotContain("save");
+    assertThat(Completion.withCommands("order = se", List.of())).isEmpty();
   }
 
   @Test

@@ -143,6 +143,10 @@ class TasksPageTest {
     double deck = 2 * 42 * (16 + 9.25 / 12);
     says(SAVED, "order = %.0f sheets", Math.ceil(deck * 1.10 / 32));
     says(SAVED, "order = %.0f sheets (was", Math.ceil(deck * 1.15 / 32));
+    double least = Math.ceil((59 * 32 / deck - 1) * 10_000) / 100;
+    double most = Math.floor((60 * 32 / deck - 1) * 10_000) / 100;
+    says(SAVED, "the same from %.2f %% to %.2f %%", least, most);
+    says(SAVED, "51 sheets  %.0f sheets", Math.ceil(deck * 1.08 / 32));
   }
 
   /** What a sheet sells for that takes so many hours, before it is rounded up. */

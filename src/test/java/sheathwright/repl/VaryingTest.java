@@ -78,7 +78,7 @@ class VaryingTest {
         .startsWith("there is no variable \"none\"");
     assertThat(answer("vary(\"order\")")).startsWith("vary takes what is asked for");
     assertThat(answer("vary(\"order\", \"area\", in(3))"))
-        .startsWith("a length (in, ft) stands where an area (sqft) is due");
+        .isEqualTo("deck area is area, 3 in; it must be a number of sq ft");
     answer("Object f() { return area; }");
     answer("by = f()");
     assertThat(answer("vary(\"by\", \"area\", sqft(3))")).contains("by way of f");

@@ -45,6 +45,7 @@ public final class Journal {
     private final String typed;
     private final Map<String, State> before = new LinkedHashMap<>();
     private final List<Snippet> made = new ArrayList<>();
+    private final Deque<Runnable> backs = new ArrayDeque<>();
     private boolean hasEnded;
 
     private Entry(String typed) {
@@ -58,6 +59,11 @@ public final class Journal {
     /** How every name that it touched stood before it. */
     public Map<String, State> before() {
       return before;
+    }
+
+    /** Takes back what it changed beside names. */
+    public void takeBack() {
+      backs.forEach(Runnable::run);
     }
 
     /** What it brought into the shell that holds no value: a class, an import. */
@@ -103,6 +109,12 @@ public final class Journal {
   public void touch(String name, State state) {
     keep();
     open.before.putIfAbsent(name, state);
+  }
+
+  /** Something that is no name is about to change, and this takes that back. */
+  public void touch(Runnable back) {
+    keep();
+    open.backs.addFirst(back);
   }
 
   /** How a name stood before this line, if the line has changed it. */

@@ -89,7 +89,9 @@ public record Suggestions(String said, String prefix, List<Offer> offers) {
 
   private static Suggestions atTheBeginning(Map<String, Object> variables) {
     List<Offer> offers = new ArrayList<>();
-    for (String word : List.of("help(", "explain(", "explainAll(", "show(", "save(", "exit")) {
+    for (String word :
+        List.of(
+            "help(", "explain(", "explainAll(", "show(", "seek ", "scenario ", "save(", "exit")) {
       offers.add(new Offer(word, ""));
     }
     offers.addAll(held(variables, value -> true));

@@ -121,6 +121,6 @@ class SuggestionsTest {
 
   @Test
   void anEmptyLine_isOfferedCommandsAndVariables() {
-    assertThat(offers("")).contains("help(", "explain(", "gap").hasSize(10);
+    assertThat(offers("")).contains("help(", "explain(", "seek ", "scenario ", "gap").hasSize(12);
   }
 }

@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import sheathwright.figure.Check;
 import sheathwright.figure.Traced;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
@@ -28,11 +30,22 @@ final class Following {
 
   private Following() {}
 
-  record Made(byte[] bytes, Book book) {}
+  /**
+   * A workbook as it was made.
+   *
+   * @param liveChecks how many of its checks a cell can follow; the others are told in words
+   */
+  record Made(byte[] bytes, Book book, long liveChecks) {}
 
   static Made made(Function<Estimate, JobBook> maker, Estimate estimate) {
     JobBook made = maker.apply(estimate);
-    return new Made(made.bytes(), made.book());
+    long live =
+        Stream.of(
+                estimate.framing().checks(), estimate.loadPath().checks(), estimate.site().checks())
+            .flatMap(List::stream)
+            .filter(Check::isLive)
+            .count();
+    return new Made(made.bytes(), made.book(), live);
   }
 
   /** The table with the input's cell changed. */
