@@ -30,7 +30,9 @@ final class SheetCovering {
   private static final int FIRST_PART = 512;
   private static final long GROWTH = 3;
 
-  private static final int TRIES = 5;
+  // Not tuned: ends a search that patience does not. Of ten of our lists, 1,000 questions each,
+  // half
+  // and double give the same plans; 4 is the most taken, by a list that was proven after 10,984.
   private static final int MOST_TRIES = 40;
   private static final int REPACKINGS = 1_000;
 
@@ -140,9 +142,7 @@ final class SheetCovering {
   }
 
   private Outcome takeSome(SheetTask task, int sheets, List<SheetPattern> patterns) {
-    for (int attempt = 0;
-        attempt < TRIES && tries++ < MOST_TRIES && !patience.isSpent();
-        attempt++) {
+    for (int attempt = 0; tries++ < MOST_TRIES && !patience.isSpent(); attempt++) {
       int[] wanted = task.counts();
       int[] supply = task.supply();
       List<SheetPattern> taken = taken(wanted, supply, sheets, patterns, attempt);

@@ -26,7 +26,10 @@ final class StickSearch {
   private static final double FIRST_STEP = 0.0002;
   private static final double LEAST_STEP = 0.00005;
   private static final int MANY_LENGTHS = 250;
+  // Sum of the bounds of three invented lists of 408 to 485 lengths after 1,000 questions each:
+  // half 802,590; double 793,619; this 797,726; the plans are the same, 814,450, none proven.
   private static final int GROUPS = 120;
+  // Half 793,619; double 807,076.
   private static final double SHARE_OF_GROUPS = 0.3;
   private static final double SHARE_OF_PRICES = 0.5;
 

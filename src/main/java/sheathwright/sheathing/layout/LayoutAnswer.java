@@ -19,6 +19,8 @@ public final class LayoutAnswer {
   private static final Source COUNTED = Source.derived("counted on the layout");
   private static final int FEWEST_SPANS = 2;
 
+  // Of ten of our sheet lists, half of them hard: half 6 proven, 408 sheets; double 8, 407; this 8,
+  // 407.
   /** How long a search for the fewest sheets may go on: a second or few, counted and not timed. */
   public static final int PATIENCE = 3000;
 
