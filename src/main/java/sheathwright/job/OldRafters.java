@@ -54,7 +54,10 @@ final class OldRafters {
   OldRafters(Job job, KnownRafters known) {
     this.job = job;
     this.known = known;
-    siteSnow = job.knows(FramingFields.LIVE) || !job.knows(SiteFields.GROUND_SNOW) ? null : SiteSnow.onRoof(job);
+    siteSnow =
+        job.knows(FramingFields.LIVE) || !job.knows(SiteFields.GROUND_SNOW)
+            ? null
+            : SiteSnow.onRoof(job);
   }
 
   /** How what they are is known. */
@@ -109,8 +112,7 @@ final class OldRafters {
         Birdsmouth.of(seat()).notch(job.factOr(FramingFields.NOTCH, 0)).known(known.notch()),
         loads(dead),
         deckOff(),
-        sagLimits()
-            .total(job.factOr(FramingFields.TOTAL_DEFLECTION_LIMIT, 0)));
+        sagLimits().total(job.factOr(FramingFields.TOTAL_DEFLECTION_LIMIT, 0)));
   }
 
   /** What hangs from the rafters is asked for; unknown, it is no more than the whole dead load. */

@@ -32,9 +32,9 @@ public final class RepairStops {
    * <p>Does not cover what the repair should be: where this says stop, somebody else writes that.
    * Where several things were seen, ask for each: whoever decides about one does not decide about
    * the others. Whatever it answers: nobody walks on a deck that nobody has tried, cables are made
-   * dead before they are cut or nailed near, old felt, siding, flues and loose pebbly insulation may
-   * hold asbestos and paint from before 1978 lead, and no more is opened than can be closed. Screening
-   * only: local code and a licensed engineer decide.
+   * dead before they are cut or nailed near, old felt, siding, flues and loose pebbly insulation
+   * may hold asbestos and paint from before 1978 lead, and no more is opened than can be closed.
+   * Screening only: local code and a licensed engineer decide.
    *
    * <pre>{@code
    * framingStop(number(0.86), NOTHING).decision() // within the screening limits

@@ -55,11 +55,7 @@ public final class SiteSnow {
         RoofSnows.roofSnow(ground, importance, roof(said, edition), rise).sloped();
     UnbalancedSnow blown =
         UnbalancedSnows.unbalancedSnow(
-            ground,
-            even,
-            importance,
-            SnowSlope.rise(rise).eaveToRidge(run),
-            STRONGEST_WINTER_WIND);
+            ground, even, importance, SnowSlope.rise(rise).eaveToRidge(run), STRONGEST_WINTER_WIND);
     Figure<Pressure> drifted =
         blown.leeward().plus(blown.surcharge()).as("snow_behind_the_ridge_psf", Units.PSF);
     Figure<Pressure> most =

@@ -20,8 +20,7 @@ final class FramingSamples {
         1.1,live-wires
         0.2,exposed-planks
         """);
-    tables.put(
-        "ridge_stop", "rise_in_12,ridge\n2,\n2.5,board\n1,beam\n3,unknown\n12,board\n");
+    tables.put("ridge_stop", "rise_in_12,ridge\n2,\n2.5,board\n1,beam\n3,unknown\n12,board\n");
     tables.put("covering_stop", "old_psf,new_psf\n2,2.1\n2,2.2\n9.5,1\n0,3\n");
     tables.put(
         "strutted_span",
