@@ -30,7 +30,8 @@ public final class OpenAreas {
    * }</pre>
    *
    * @param day the crew, its hours and how much of them goes into the work
-   * @param hoursPerSquare labor from tear-off to dry-in for a square of 100 sq ft, 0.05 h to 100 h
+   * @param hoursPerSquare hours of labor from tear-off to dry-in for a square of 100 sq ft, 0.05 to
+   *     100
    * @return squares that may be opened in a day
    * @throws RefusedException if a number lies outside its range
    * @see "common practice, no source"

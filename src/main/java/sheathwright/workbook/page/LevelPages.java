@@ -98,7 +98,7 @@ final class LevelPages {
     tab.entry("Length of each sister", stock.length(), "");
     tab.entry("Stick to buy", stock.stock(), "next of 8 to 20 ft");
     tab.entry(
-        "The next shorter stick lacks",
+        "Next shorter stick is short by",
         stock.nearMiss(),
         "0 unless it is under an inch: look whether a cut saves it");
     tab.entry("Sister's top above the old rafter at its ends", stock.endOffset(), "");
