@@ -56,7 +56,12 @@ public final class Catalog {
     return read.computeIfAbsent(place, reader::card);
   }
 
-  /** The function of this name, as tables write it or as Java does, if there is one. */
+  /** The function that is called exactly so, as tables write it or as Java does. */
+  public Optional<Card> called(String name) {
+    return find(name).filter(card -> card.name().equals(name) || card.call().equals(name));
+  }
+
+  /** The function of this name without regard to case, blanks and hyphens, if there is one. */
   public Optional<Card> find(String name) {
     return Optional.ofNullable(places.get(Nearest.folded(name))).map(this::at);
   }

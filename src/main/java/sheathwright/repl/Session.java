@@ -166,9 +166,7 @@ public final class Session implements AutoCloseable {
   private Optional<Card> named(String line) {
     Matcher name = NAME.matcher(line);
     return name.matches() && !holdings.definitions().has(name.group(1))
-        ? Catalog.shipped().cards().stream()
-            .filter(card -> List.of(card.call(), card.name()).contains(name.group(1)))
-            .findFirst()
+        ? Catalog.shipped().called(name.group(1))
         : Optional.empty();
   }
 

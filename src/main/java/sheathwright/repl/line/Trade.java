@@ -73,9 +73,7 @@ final class Trade {
 
   /** The library function that is called so, as tables write it or as Java does. */
   static Optional<Card> card(String name) {
-    return Catalog.shipped()
-        .find(name)
-        .filter(card -> card.name().equals(name) || card.call().equals(name));
+    return Catalog.shipped().called(name);
   }
 
   static Optional<Class<?>> type(String name) {
