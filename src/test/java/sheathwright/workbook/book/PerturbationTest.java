@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.apache.poi.ss.util.CellReference;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import sheathwright.figure.Figure;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Traced;
 import sheathwright.job.Estimate;
@@ -110,7 +111,10 @@ class PerturbationTest {
               (solution, state) ->
                   assertThat(state)
                       .as("%s: %s", what, solution.name())
-                      .startsWith(stale.contains(solution) ? "solve again: " : "current"));
+                      .startsWith(
+                          stale.contains(solution) && !readsTheSame(solution, fresh.book())
+                              ? "solve again: "
+                              : "current"));
       boolean isLate =
           place.group(1).equals("readings") && Long.parseLong(place.group(2)) > READINGS_KEPT + 1;
       if (kind.equals("estimate") && !isLate && stale.isEmpty()) {
@@ -119,6 +123,23 @@ class PerturbationTest {
       changed++;
     }
     return changed;
+  }
+
+  /** Whether the changed job's solution was read from the same values, as far as any were made. */
+  private static boolean readsTheSame(Solution solution, Book fresh) {
+    return fresh.solutions().stream()
+        .filter(other -> other.name().equals(solution.name()))
+        .anyMatch(other -> read(other).equals(read(solution)));
+  }
+
+  private static List<Object> read(Solution solution) {
+    return solution.inputs().stream()
+        .<Object>map(
+            input ->
+                input instanceof Figure<?> figure && figure.refusal().isEmpty()
+                    ? figure.value()
+                    : input.toString())
+        .toList();
   }
 
   /** The last line of a table that is changed; those behind it are as the ones before. */
