@@ -137,6 +137,20 @@ final class Complaints {
         : "there is no \"%s\"; %s".formatted(name, nearest(name));
   }
 
+  /**
+   * The function that nobody knows where an unknown name is that of its argument: the compiler
+   * complains of the argument alone.
+   */
+  private static Optional<String> calledWith(String argument, String source) {
+    Matcher call =
+        Pattern.compile(
+                "(?<![\\w.])(\\w+)\\((?:[^()]|\\([^()]*\\))*\\b%s\\s*=(?!=)".formatted(argument))
+            .matcher(source);
+    return call.find() && Catalog.shipped().called(call.group(1)).isEmpty()
+        ? Optional.of(call.group(1))
+        : Optional.empty();
+  }
+
   private String about(Diag diag, String source) {
     String message = diag.getMessage(Locale.ROOT);
     Matcher symbol = SYMBOL.matcher(message);
@@ -144,6 +158,10 @@ final class Complaints {
       if (MEMBER.matcher(message).find()) {
         return "there is no \"%s\" behind this dot; Tab lists what there is"
             .formatted(symbol.group(1));
+      }
+      Optional<String> function = calledWith(symbol.group(1), source);
+      if (function.isPresent()) {
+        return unknown(function.get());
       }
       if (isNumberCall(symbol.group(1), source)) {
         return "there is no unit or function \"%s\"; the nearest is %s; numbers are said with %s"

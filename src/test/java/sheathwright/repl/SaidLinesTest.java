@@ -51,6 +51,15 @@ class SaidLinesTest {
     assertThat(session.form(name)).isPresent();
   }
 
+  /** Not of its argument's name, which is known to nobody else either. */
+  @Test
+  void aMisspeltFunction_isSaid_withTheNearest() {
+    assertThat(answer("strutedSpan(14 ft, strut = 8 ft)"))
+        .startsWith("there is no \"strutedSpan\"; the nearest is struttedSpan");
+    assertThat(answer("orderSheets(sheets = 60 sheets)"))
+        .startsWith("there is no \"orderSheets\"; the nearest ");
+  }
+
   @Test
   void aFunctionsName_isNotTakenFromAVariable() {
     answer("house = 3");
