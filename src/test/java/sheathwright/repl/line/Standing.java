@@ -5,10 +5,19 @@ import java.util.List;
 import java.util.Map;
 
 /** A session that only remembers. */
-final class Standing implements Reader.Around {
+public final class Standing implements Reader.Around {
 
-  private final Map<String, Object> variables = new HashMap<>();
+  private final Map<String, Object> variables;
   private final Reader reader = new Reader(this);
+
+  Standing() {
+    this(Map.of());
+  }
+
+  /** One that remembers these already. */
+  public Standing(Map<String, Object> variables) {
+    this.variables = new HashMap<>(variables);
+  }
 
   /** Reads a line and keeps what it makes, as a session does. */
   Reading read(String line) {

@@ -11,7 +11,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import sheathwright.catalog.Catalog;
 import sheathwright.repl.line.Questions;
-import sheathwright.repl.line.Reader.Around;
+import sheathwright.repl.line.Standing;
 
 /** A form asks for what is due, keeps what stands there, and ends as a call that can be typed. */
 class FormTest {
@@ -22,7 +22,7 @@ class FormTest {
   private Optional<String> filled(
       String function, Map<String, Object> variables, int columns, String... lines) {
     Iterator<String> typed = List.of(lines).iterator();
-    Questions questions = new Questions(Catalog.shipped().named(function), holding(variables));
+    Questions questions = new Questions(Catalog.shipped().named(function), new Standing(variables));
     return new Form(questions, columns)
         .filled(
             question -> {
@@ -34,35 +34,6 @@ class FormTest {
 
   private Optional<String> nails(Map<String, Object> variables, String... lines) {
     return filled("nails_per_sheet", variables, 120, lines);
-  }
-
-  private static Around holding(Map<String, Object> variables) {
-    return new Around() {
-      @Override
-      public boolean has(String name) {
-        return variables.containsKey(name);
-      }
-
-      @Override
-      public Object value(String name) {
-        return variables.get(name);
-      }
-
-      @Override
-      public boolean isOwn(String name) {
-        return false;
-      }
-
-      @Override
-      public boolean isTyped(String name) {
-        return false;
-      }
-
-      @Override
-      public List<Class<?>> words() {
-        return List.of();
-      }
-    };
   }
 
   @Test

@@ -102,6 +102,9 @@ public class DropDownsTest {
       return;
     }
     if (fresh.liveChecks() > old.liveChecks()) { // still told in words here that nobody looked
+      assertThat(Cells.byPoi(edited).values())
+          .as(what)
+          .anyMatch(value -> value.toString().contains("not looked at"));
       return;
     }
     List<Solution> stale = SolvedCells.restingOn(input.getKey(), old.book());
