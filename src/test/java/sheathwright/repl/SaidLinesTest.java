@@ -53,7 +53,7 @@ class SaidLinesTest {
 
   /** Not of its argument's name, which is known to nobody else either. */
   @Test
-  void aMisspeltFunction_isSaid_withTheNearest() {
+  void aMisspelledFunction_isSaid_withTheNearest() {
     assertThat(answer("strutedSpan(14 ft, strut = 8 ft)"))
         .startsWith("there is no \"strutedSpan\"; the nearest is struttedSpan");
     assertThat(answer("orderSheets(sheets = 60 sheets)"))

@@ -22,9 +22,9 @@ import sheathwright.workbook.page.JobBook;
 import sheathwright.workbook.page.Samples;
 
 /**
- * Walks every value of every drop-down of an estimate: recalculated elsewhere, the workbook says
- * what Java says, and where Java refuses the value, the decision about the rafters is an error and
- * never a number.
+ * Walks every drop-down of an estimate, its first and last other value or with {@code
+ * -Dsheathwright.sweep=all} every one: recalculated elsewhere, the workbook says what Java says,
+ * and where Java refuses the value, the decision about the rafters is an error and never a number.
  */
 public class DropDownsTest {
 
@@ -38,7 +38,7 @@ public class DropDownsTest {
       List.of("mistwater-cottage", "tallow-end", "cinder-brook", "quince-hollow");
 
   @Test
-  void anEstimate_followsEveryValueOfEveryDropDown() {
+  void anEstimate_followsEveryDropDown() {
     assertThat(JOBS).containsExactlyInAnyOrderElementsOf(Samples.JOBS);
     Set<String> met = new HashSet<>();
     int walked = 0;
@@ -47,7 +47,7 @@ public class DropDownsTest {
       Following.Made old = Following.made(JobBook::estimate, new Estimate(Job.of(tables)));
       Set<String> here = new HashSet<>();
       for (Map.Entry<Traced, Place> input : old.book().inputs().entrySet()) {
-        List<String> options = otherOptions(input.getKey());
+        List<String> options = Walk.of(otherOptions(input.getKey()));
         if (!met.contains(input.getKey().name())) {
           options.forEach(option -> walk(job, tables, old, input, option));
           walked += options.size();
@@ -56,7 +56,7 @@ public class DropDownsTest {
       }
       met.addAll(here);
     }
-    assertThat(walked).isGreaterThan(90);
+    assertThat(walked).isGreaterThan(60);
   }
 
   private static List<String> otherOptions(Traced input) {
