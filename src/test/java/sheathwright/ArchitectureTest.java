@@ -58,9 +58,10 @@ class ArchitectureTest {
           trade("leveling", "cutting"),
           room("pricing", "figure", "catalog"),
           room("job", all()),
-          room("workbook", all("job")),
-          room("repl", all("job", "workbook")),
-          room("cli", all("job", "workbook", "repl")));
+          room("life", all("job")),
+          room("workbook", all("job", "life")),
+          room("repl", all("job", "life", "workbook")),
+          room("cli", all("job", "life", "workbook", "repl")));
 
   /** The corners of rooms, each with the corners of its own room that it may import. */
   private static final Map<String, List<String>> CORNERS =
@@ -92,6 +93,8 @@ class ArchitectureTest {
           room("job.fill", "job.table"),
           room("job.site", "job.table"),
           room("job.price", "job.table"),
+          room("job.life", "job.table"),
+          room("job.found", "job.life", "job.price", "job.table"),
           room("job.path", "job.site", "job.table"),
           room("job.solve", "job.table"),
           room("repl.line"),
@@ -99,6 +102,7 @@ class ArchitectureTest {
           room("workbook.book"),
           room("workbook.draw", "workbook.book"),
           room("workbook.page", "workbook.book", "workbook.draw"),
+          room("workbook.paper", "workbook.book", "workbook.draw", "workbook.page"),
           room("repl.shell"),
           room("repl.show"),
           room("repl.tab", "repl.line"),
@@ -113,7 +117,7 @@ class ArchitectureTest {
 
   private static final Set<String> BEFORE_JOB =
       ROOMS.keySet().stream()
-          .filter(room -> !Set.of("job", "workbook", "repl", "cli").contains(room))
+          .filter(room -> !Set.of("job", "life", "workbook", "repl", "cli").contains(room))
           .collect(Collectors.toCollection(TreeSet::new));
 
   private static final JavaClasses MAIN =

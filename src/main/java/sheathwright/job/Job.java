@@ -16,6 +16,10 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Traced;
+import sheathwright.job.life.AgreedFields;
+import sheathwright.job.life.LifeFields;
+import sheathwright.job.life.OrderFields;
+import sheathwright.job.life.Stage;
 import sheathwright.job.path.PathFields;
 import sheathwright.job.price.FoundFields;
 import sheathwright.job.price.FoundUnit;
@@ -42,6 +46,19 @@ public final class Job implements Facts {
 
   private static final String VALUE = JobTable.JOB.keys().orElseThrow().value();
 
+  /** The tables of how a job goes on, with what each holds. */
+  static final Map<JobTable, List<Field<?>>> LIFE =
+      new EnumMap<>(
+          Map.of(
+              JobTable.PHOTOS, OrderFields.PHOTOS,
+              JobTable.AGREED, AgreedFields.AGREED,
+              JobTable.STAGES, AgreedFields.STAGES,
+              JobTable.OPTIONS, AgreedFields.OPTIONS,
+              JobTable.ORDERS, OrderFields.ORDERS,
+              JobTable.ORDER_LINES, OrderFields.ORDER_LINES,
+              JobTable.LOG, OrderFields.LOG,
+              JobTable.SENT, OrderFields.SENT));
+
   private final Map<String, Input> facts;
   private final Map<String, Input> prices;
   private final Map<String, Input> rates;
@@ -52,6 +69,7 @@ public final class Job implements Facts {
   private final List<Row> layers;
   private final List<MakerRequirement> maker;
   private final List<Problem> questions;
+  private final Map<JobTable, List<Row>> life = new EnumMap<>(JobTable.class);
   private final Map<JobTable, List<Row>> onPlanes = new EnumMap<>(JobTable.class);
 
   private Job(JobTables tables) {
@@ -93,6 +111,7 @@ public final class Job implements Facts {
     pricedWhole(reader, tables);
     reports = rows(reader, tables, JobTable.REPORTS, FramingFields.REPORTS);
     layers = rows(reader, tables, JobTable.LAYERS, FramingFields.LAYERS);
+    LIFE.forEach((table, fields) -> life.put(table, rows(reader, tables, table, fields)));
     maker =
         tables.has(JobTable.MAKER)
             ? MakerFields.read(
@@ -144,6 +163,7 @@ public final class Job implements Facts {
             : needed(JobTable.READINGS);
     return List.of(
         new Group(JobFields.JOB, true),
+        new Group(LifeFields.JOB, false),
         new Group(SiteFields.SPACINGS, !tables.says(List.of(SiteFields.CODE))),
         new Group(SiteFields.SPACING_DECISION, false)
             .needing(
@@ -462,6 +482,16 @@ public final class Job implements Facts {
 
   List<Row> marks() {
     return onPlanes.get(JobTable.MARKS);
+  }
+
+  /** The lines of a table of how the job goes on; none, if the job has it not. */
+  public List<Row> lines(JobTable table) {
+    return life.get(table);
+  }
+
+  /** How far the job has come; one that does not say is priced. */
+  public Choice<Stage> stage() {
+    return wordOr(LifeFields.STAGE, Stage.QUOTED);
   }
 
   /** What the roof is built up of. */

@@ -16,6 +16,14 @@ public enum JobTable {
   REPORTS(false, "what was seen of the framing"),
   LAYERS(false, "what the roof is built of, for its weight"),
   MAKER(false, "what the covering's maker asks for, and what is there"),
+  PHOTOS(false, "pictures of marks, reports and places"),
+  AGREED(false, "what was agreed: written when the owner agrees, never edited"),
+  STAGES(false, "what is paid when"),
+  OPTIONS(false, "what the owner decides"),
+  ORDERS(false, "change orders, and what became of each"),
+  ORDER_LINES(false, "their lines: written with them, never edited"),
+  LOG(false, "what the crew did, by day and task"),
+  SENT(false, "what left the house: written with each issued document"),
   PRICES(true, "what material costs", new Keys("item", "usd")),
   RATES(true, "wages, hours, overhead, margin, tax, waste and overage", new Keys("rate", "value"));
 

@@ -6,6 +6,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Units;
+import sheathwright.job.life.MarkFields;
 import sheathwright.job.table.Field;
 import sheathwright.roof.Leans;
 import sheathwright.sheathing.patch.Finding;
@@ -112,8 +113,17 @@ final class PlaceFields {
   static final Field<Choice<String>> EVIDENCE = Field.text("evidence", "Evidence").ifKnown();
 
   static final List<Field<?>> MARKS =
-      List.of(
-          MARK, PLANE, FINDING, MEASURES.get(0), MEASURES.get(1), WIDTH, HEIGHT, EVIDENCE, SHEET);
+      MarkFields.with(
+          List.of(
+              MARK,
+              PLANE,
+              FINDING,
+              MEASURES.get(0),
+              MEASURES.get(1),
+              WIDTH,
+              HEIGHT,
+              EVIDENCE,
+              SHEET));
 
   static final Field<Choice<String>> RAFTER = Field.name("rafter", "Rafter");
 

@@ -6,6 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import sheathwright.job.life.AgreedFields;
+import sheathwright.job.life.LifeFields;
+import sheathwright.job.life.OrderFields;
 import sheathwright.job.path.PathFields;
 import sheathwright.job.price.FoundFields;
 import sheathwright.job.price.OfficeFields;
@@ -124,6 +127,7 @@ public final class TableGuide {
       case JOB ->
           List.of(
               new Part("every job", JobFields.JOB),
+              new Part("how the job goes on", LifeFields.JOB),
               new Part("nail spacing, needed where no code is given", SiteFields.SPACINGS),
               new Part("nail spacing that somebody decided", SiteFields.SPACING_DECISION),
               new Part("the site and its code", SiteFields.facts(false)),
@@ -151,6 +155,14 @@ public final class TableGuide {
               new Part("or several stations a rafter", SurveyFields.READINGS));
       case REPORTS -> List.of(new Part("everything seen", FramingFields.REPORTS));
       case LAYERS -> List.of(new Part("every layer", FramingFields.LAYERS));
+      case PHOTOS -> List.of(new Part("every picture", OrderFields.PHOTOS));
+      case AGREED -> List.of(new Part("everything agreed", AgreedFields.AGREED));
+      case STAGES -> List.of(new Part("every payment", AgreedFields.STAGES));
+      case OPTIONS -> List.of(new Part("every option", AgreedFields.OPTIONS));
+      case ORDERS -> List.of(new Part("every change order", OrderFields.ORDERS));
+      case ORDER_LINES -> List.of(new Part("every line of one", OrderFields.ORDER_LINES));
+      case LOG -> List.of(new Part("every task of a day", OrderFields.LOG));
+      case SENT -> List.of(new Part("every document", OrderFields.SENT));
       case MAKER -> List.of(new Part("every requirement", MakerFields.FIELDS));
       case PRICES ->
           List.of(

@@ -1,0 +1,35 @@
+package sheathwright.job.life;
+
+import sheathwright.figure.Option;
+
+/** What the owner is billed for by the piece: what is found, put right, and counted. */
+public enum Item implements Option<Item> {
+  SHEET("sheet", "Deck sheet taken out and replaced"),
+  REFASTEN("place", "A sheet refastened"),
+  RELIEF("ft", "A tight joint sawn open"),
+  BLOCK("ft", "A bare edge blocked"),
+  SCAB("piece", "A scab of 48 in under an end"),
+  CLIP("piece", "A panel clip"),
+  LIFT("place", "A sheet lifted and laid again"),
+  COVER("piece", "A hole covered with sheet metal"),
+  SISTER("rafter", "Rafter sistered to a string line"),
+  SHIM("rafter", "Rafter shimmed");
+
+  private final String unit;
+  private final String label;
+
+  Item(String unit, String label) {
+    this.unit = unit;
+    this.label = label;
+  }
+
+  /** What it is counted in. */
+  public String unit() {
+    return unit;
+  }
+
+  /** What it is, as a line of a bill. */
+  public String label() {
+    return label;
+  }
+}
