@@ -1,4 +1,4 @@
-package sheathwright.life;
+package sheathwright.life.found;
 
 import java.util.Optional;
 import sheathwright.job.life.Item;
