@@ -18,6 +18,7 @@ import sheathwright.figure.Shown;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
+import sheathwright.job.life.MapRecord;
 import sheathwright.job.site.Site;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Row;
@@ -101,6 +102,11 @@ public final class Deck {
   /** The planes, in the order of the table. */
   public List<Part> parts() {
     return parts;
+  }
+
+  /** Its places as a document names them today, to be kept. */
+  public MapRecord mapRecord() {
+    return MapRecord.of(parts.stream().map(Part::map).toList());
   }
 
   /** New sheets on all planes, what is cut off the one used on the other. */

@@ -17,9 +17,11 @@ import sheathwright.figure.Quantity;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Traced;
 import sheathwright.job.life.AgreedFields;
+import sheathwright.job.life.InspectionFields;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.Stage;
+import sheathwright.job.life.ZoneFields;
 import sheathwright.job.path.PathFields;
 import sheathwright.job.price.FoundFields;
 import sheathwright.job.price.FoundUnit;
@@ -49,15 +51,16 @@ public final class Job implements Facts {
   /** The tables of how a job goes on, with what each holds. */
   static final Map<JobTable, List<Field<?>>> LIFE =
       new EnumMap<>(
-          Map.of(
-              JobTable.PHOTOS, OrderFields.PHOTOS,
-              JobTable.AGREED, AgreedFields.AGREED,
-              JobTable.STAGES, AgreedFields.STAGES,
-              JobTable.OPTIONS, AgreedFields.OPTIONS,
-              JobTable.ORDERS, OrderFields.ORDERS,
-              JobTable.ORDER_LINES, OrderFields.ORDER_LINES,
-              JobTable.LOG, OrderFields.LOG,
-              JobTable.SENT, OrderFields.SENT));
+          Map.ofEntries(
+              Map.entry(JobTable.PHOTOS, OrderFields.PHOTOS),
+              Map.entry(JobTable.AGREED, AgreedFields.AGREED),
+              Map.entry(JobTable.STAGES, AgreedFields.STAGES),
+              Map.entry(JobTable.OPTIONS, AgreedFields.OPTIONS),
+              Map.entry(JobTable.ORDERS, OrderFields.ORDERS),
+              Map.entry(JobTable.ORDER_LINES, OrderFields.ORDER_LINES),
+              Map.entry(JobTable.INSPECTIONS, InspectionFields.INSPECTIONS),
+              Map.entry(JobTable.LOG, OrderFields.LOG),
+              Map.entry(JobTable.SENT, OrderFields.SENT)));
 
   private final Map<String, Input> facts;
   private final Map<String, Input> prices;
@@ -82,6 +85,8 @@ public final class Job implements Facts {
     onPlanes(reader, tables, JobTable.RAFTERS, PlaceFields.SUPPORTS);
     onPlanes(reader, tables, JobTable.JOINTS, PlaceFields.JOINTS);
     onPlanes(reader, tables, JobTable.MARKS, PlaceFields.MARKS);
+    onPlanes(reader, tables, JobTable.ZONES, ZoneFields.ZONES);
+    onPlanes(reader, tables, JobTable.PLACES, ZoneFields.PLACES_NAMED);
     onPlanes(
         reader, tables, JobTable.READINGS, surveys ? SurveyFields.READINGS : PlaceFields.READINGS);
     prices =
@@ -486,7 +491,7 @@ public final class Job implements Facts {
 
   /** The lines of a table of how the job goes on; none, if the job has it not. */
   public List<Row> lines(JobTable table) {
-    return life.get(table);
+    return life.getOrDefault(table, onPlanes.getOrDefault(table, List.of()));
   }
 
   /** How far the job has come; one that does not say is priced. */

@@ -7,8 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import sheathwright.job.life.AgreedFields;
+import sheathwright.job.life.InspectionFields;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
+import sheathwright.job.life.ZoneFields;
 import sheathwright.job.path.PathFields;
 import sheathwright.job.price.FoundFields;
 import sheathwright.job.price.OfficeFields;
@@ -149,6 +151,8 @@ public final class TableGuide {
       case RAFTERS -> List.of(new Part("every measured rafter", PlaceFields.SUPPORTS));
       case JOINTS -> List.of(new Part("every measured joint", PlaceFields.JOINTS));
       case MARKS -> List.of(new Part("every mark", PlaceFields.MARKS));
+      case ZONES -> List.of(new Part("every zone", ZoneFields.ZONES));
+      case PLACES -> List.of(new Part("every place", ZoneFields.PLACES_NAMED));
       case READINGS ->
           List.of(
               new Part("one reading a rafter, at mid-length", PlaceFields.READINGS),
@@ -161,6 +165,7 @@ public final class TableGuide {
       case OPTIONS -> List.of(new Part("every option", AgreedFields.OPTIONS));
       case ORDERS -> List.of(new Part("every change order", OrderFields.ORDERS));
       case ORDER_LINES -> List.of(new Part("every line of one", OrderFields.ORDER_LINES));
+      case INSPECTIONS -> List.of(new Part("everything looked at", InspectionFields.INSPECTIONS));
       case LOG -> List.of(new Part("every task of a day", OrderFields.LOG));
       case SENT -> List.of(new Part("every document", OrderFields.SENT));
       case MAKER -> List.of(new Part("every requirement", MakerFields.FIELDS));
