@@ -2,23 +2,19 @@ package sheathwright.job;
 
 import java.nio.file.Path;
 import java.util.EnumMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
-import java.util.Set;
 import java.util.stream.Stream;
 import sheathwright.fastening.uplift.MakerRequirement;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
-import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Traced;
 import sheathwright.job.life.AgreedFields;
 import sheathwright.job.life.InspectionFields;
 import sheathwright.job.life.LifeFields;
+import sheathwright.job.life.LifeTables;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.Stage;
 import sheathwright.job.life.ZoneFields;
@@ -32,26 +28,27 @@ import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Facts;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.KeyedFacts;
+import sheathwright.job.table.KeyedTable;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
+import sheathwright.job.table.ReadTable;
 import sheathwright.job.table.Row;
 import sheathwright.job.table.TableReader;
 import sheathwright.job.table.TableReader.Group;
 import sheathwright.job.table.TableReader.Input;
 import sheathwright.pricing.Rates;
-import sheathwright.wood.Knowledge;
 
 /**
  * One job as its tables tell it: every input read, checked, and named as it will be in a workbook.
  */
 public final class Job implements Facts {
 
-  private static final String VALUE = JobTable.JOB.keys().orElseThrow().value();
-
   /** The tables of how a job goes on, with what each holds. */
   static final Map<JobTable, List<Field<?>>> LIFE =
       new EnumMap<>(
           Map.ofEntries(
+              Map.entry(JobTable.ZONES, ZoneFields.ZONES),
+              Map.entry(JobTable.PLACES, ZoneFields.PLACES_NAMED),
               Map.entry(JobTable.PHOTOS, OrderFields.PHOTOS),
               Map.entry(JobTable.AGREED, AgreedFields.AGREED),
               Map.entry(JobTable.STAGES, AgreedFields.STAGES),
@@ -66,28 +63,30 @@ public final class Job implements Facts {
   private final Map<String, Input> prices;
   private final Map<String, Input> rates;
   private final Rates office;
-  private final List<Row> planes;
   private final boolean surveys;
-  private final List<Row> reports;
-  private final List<Row> layers;
   private final List<MakerRequirement> maker;
   private final List<Problem> questions;
-  private final Map<JobTable, List<Row>> life = new EnumMap<>(JobTable.class);
-  private final Map<JobTable, List<Row>> onPlanes = new EnumMap<>(JobTable.class);
+  private final Map<JobTable, ReadTable> rows = new EnumMap<>(JobTable.class);
 
   private Job(JobTables tables) {
     TableReader reader = new TableReader();
     boolean levels = tables.has(JobTable.READINGS);
     surveys = tables.surveysRafters();
-    facts = keyed(reader, tables, JobTable.JOB, "", "", factGroups(tables));
-    planes = reader.rows(tables.file(JobTable.PLANES), PlaceFields.PLANES);
-    onPlanes(reader, tables, JobTable.OPENINGS, PlaceFields.OPENINGS);
-    onPlanes(reader, tables, JobTable.RAFTERS, PlaceFields.SUPPORTS);
-    onPlanes(reader, tables, JobTable.JOINTS, PlaceFields.JOINTS);
-    onPlanes(reader, tables, JobTable.MARKS, PlaceFields.MARKS);
-    onPlanes(reader, tables, JobTable.ZONES, ZoneFields.ZONES);
-    onPlanes(reader, tables, JobTable.PLACES, ZoneFields.PLACES_NAMED);
-    onPlanes(
+    KeyedTable job =
+        reader.keyedTable(
+            tables.file(JobTable.JOB),
+            JobTable.JOB.keys().orElseThrow(),
+            "",
+            "",
+            factGroups(tables));
+    facts = job.inputs();
+    read(reader, tables, JobTable.PLANES, PlaceFields.PLANES);
+    read(reader, tables, JobTable.OPENINGS, PlaceFields.OPENINGS);
+    read(reader, tables, JobTable.RAFTERS, PlaceFields.SUPPORTS);
+    read(reader, tables, JobTable.JOINTS, PlaceFields.JOINTS);
+    boolean mayBeSound = LifeTables.stage(job).isAtLeast(Stage.OPENED);
+    read(reader, tables, JobTable.MARKS, PlaceFields.MARKS, mayBeSound);
+    read(
         reader, tables, JobTable.READINGS, surveys ? SurveyFields.READINGS : PlaceFields.READINGS);
     prices =
         keyed(
@@ -114,9 +113,9 @@ public final class Job implements Facts {
                 new Group(OfficeFields.SISTER_RATES, levels),
                 new Group(FoundFields.RATES, false)));
     pricedWhole(reader, tables);
-    reports = rows(reader, tables, JobTable.REPORTS, FramingFields.REPORTS);
-    layers = rows(reader, tables, JobTable.LAYERS, FramingFields.LAYERS);
-    LIFE.forEach((table, fields) -> life.put(table, rows(reader, tables, table, fields)));
+    read(reader, tables, JobTable.REPORTS, FramingFields.REPORTS);
+    read(reader, tables, JobTable.LAYERS, FramingFields.LAYERS);
+    LIFE.forEach((table, fields) -> read(reader, tables, table, fields));
     maker =
         tables.has(JobTable.MAKER)
             ? MakerFields.read(
@@ -124,22 +123,8 @@ public final class Job implements Facts {
                 tables.file(JobTable.MAKER),
                 reader.rows(tables.file(JobTable.MAKER), MakerFields.FIELDS))
             : List.of();
-    once(reader, tables.file(JobTable.PLANES), planes, PlaceFields.PLANE);
-    measured(reader, tables.file(JobTable.PLANES));
-    oneDeadLoad(reader, tables);
-    oneSagLimit(reader, tables);
-    toldBySomebody(reader, tables);
-    once(reader, tables.file(JobTable.MARKS), marks(), PlaceFields.MARK);
-    markedSomewhere(reader, tables.file(JobTable.MARKS));
-    once(reader, tables.file(JobTable.REPORTS), reports, FramingFields.REPORT);
-    if (levels) {
-      if (surveys) {
-        dropsOrReadings(reader, tables.file(JobTable.READINGS));
-      } else {
-        once(reader, tables.file(JobTable.READINGS), readings(), PlaceFields.RAFTER);
-      }
-      shimsBelowSisters(reader, tables.file(JobTable.JOB));
-    }
+    new RoofRules(job, rows).hold(surveys);
+    lifeTables(job, tables).hold(JobFields.QUOTE_DATE);
     reader.raiseProblems();
     questions = reader.questions();
     office =
@@ -205,90 +190,37 @@ public final class Job implements Facts {
     return reader.keyed(tables.file(table), table.keys().orElseThrow(), prefix, suffix, groups);
   }
 
-  private static List<Row> rows(
+  private void read(
       TableReader reader, JobTables tables, JobTable table, List<Field<?>> fields) {
-    return tables.has(table) ? reader.rows(tables.file(table), fields) : List.of();
+    read(reader, tables, table, fields, false);
   }
 
-  private static void once(
-      TableReader reader, CsvFile file, List<Row> rows, Field<Choice<String>> field) {
-    Set<String> seen = new HashSet<>();
-    for (Row row : rows) {
-      Choice<String> name = row.of(field);
-      if (name != null && !seen.add(name.value())) {
-        String message = "\"%s\" appears twice; give each %s one line";
-        reader.problem(file, row, field, message.formatted(name.value(), field.name()));
-      }
-    }
+  /** Reads a table of many lines, if the job has it. */
+  private void read(
+      TableReader reader,
+      JobTables tables,
+      JobTable table,
+      List<Field<?>> fields,
+      boolean mayBeEmpty) {
+    rows.put(table, reader.table(table.file(), tables.found(table), fields, mayBeEmpty));
   }
 
-  /** Reads a table whose lines each belong to a plane, if the job has it. */
-  private void onPlanes(
-      TableReader reader, JobTables tables, JobTable table, List<Field<?>> fields) {
-    if (!tables.has(table)) {
-      onPlanes.put(table, List.of());
-      return;
-    }
-    CsvFile file = tables.file(table);
-    List<Row> rows = reader.rows(file, fields);
-    onPlanes.put(table, rows);
-    Set<String> known = new LinkedHashSet<>();
-    planes.stream()
-        .map(row -> row.of(PlaceFields.PLANE))
-        .filter(Objects::nonNull)
-        .forEach(plane -> known.add(plane.plain()));
-    for (Row row : rows) {
-      Choice<String> plane = row.of(PlaceFields.PLANE);
-      if (plane != null && !known.isEmpty() && !known.contains(plane.value())) {
-        String message = "\"%s\" is not a plane of %s; it has %s";
-        reader.problem(
-            file,
-            row,
-            PlaceFields.PLANE,
-            message.formatted(plane.value(), JobTable.PLANES.file(), String.join(", ", known)));
-      }
-    }
-  }
-
-  /** A plane has an eave and a slope length, or else corners. */
-  private void measured(TableReader reader, CsvFile file) {
-    for (Row row : planes) {
-      boolean isSquare = row.has(PlaceFields.EAVE) && row.has(PlaceFields.SLOPE_LENGTH);
-      if (!isSquare && !row.has(PlaceFields.CORNERS)) {
-        reader.problem(
-            file,
-            row,
-            row.has(PlaceFields.EAVE) ? PlaceFields.SLOPE_LENGTH : PlaceFields.EAVE,
-            "it is empty; a plane takes eave_ft and slope_length_ft, or corners_ft such as 0 0, 40 0, 28 12, 12 12");
-      }
-    }
-  }
-
-  /** A mark has four measures, or else names its place. */
-  private void markedSomewhere(TableReader reader, CsvFile file) {
-    for (Row row : marks()) {
-      List<Field<Figure<Length>>> missing =
-          PlaceFields.MEASURES.stream().filter(measure -> !row.has(measure)).toList();
-      boolean isNamed = row.has(PlaceFields.SHEET) && missing.size() == PlaceFields.MEASURES.size();
-      if (!missing.isEmpty() && !isNamed) {
-        reader.problem(
-            file,
-            row,
-            missing.get(0),
-            "it is empty; a mark takes along_in, up_in, width_in and height_in, or instead of all four a place in sheet such as A-3-5");
-      }
-    }
-  }
-
-  /** The dead load is given, or made from the layers of the roof. */
-  private void oneDeadLoad(TableReader reader, JobTables tables) {
-    Input dead = facts.get(FramingFields.DEAD.name());
-    if (dead != null && tables.has(JobTable.LAYERS)) {
-      String message =
-          "%s: %s makes the dead load; take one of the two out"
-              .formatted(FramingFields.DEAD.name(), JobTable.LAYERS.file());
-      reader.problem(tables.file(JobTable.JOB), dead.line(), VALUE, message);
-    }
+  private LifeTables lifeTables(KeyedTable job, JobTables tables) {
+    return new LifeTables(
+        job,
+        rows.get(JobTable.MARKS),
+        rows.get(JobTable.REPORTS),
+        rows.get(JobTable.ZONES),
+        rows.get(JobTable.PLACES),
+        rows.get(JobTable.PHOTOS),
+        rows.get(JobTable.AGREED),
+        rows.get(JobTable.STAGES),
+        rows.get(JobTable.OPTIONS),
+        rows.get(JobTable.ORDERS),
+        rows.get(JobTable.ORDER_LINES),
+        rows.get(JobTable.INSPECTIONS),
+        rows.get(JobTable.SENT),
+        tables.folder());
   }
 
   /** What a job begins to price it prices whole: a part left out is never $0. */
@@ -323,55 +255,6 @@ public final class Job implements Facts {
   /** What the job says that the office reckons with. */
   Facts rateBook() {
     return new KeyedFacts(rates);
-  }
-
-  /** The limits of sag are given, or follow from the ceiling. */
-  private void oneSagLimit(TableReader reader, JobTables tables) {
-    Input limit = facts.get(FramingFields.DEFLECTION_LIMIT.name());
-    if (limit != null && knows(SiteFields.CEILING)) {
-      String message = "deflection_limit: the ceiling makes it; take one of the two out";
-      reader.problem(tables.file(JobTable.JOB), limit.line(), "value", message);
-    }
-  }
-
-  /** What was told was told by somebody. */
-  private void toldBySomebody(TableReader reader, JobTables tables) {
-    for (Field<Choice<Knowledge>> how : KnownRafters.KNOWN) {
-      Input told = facts.get(how.name());
-      if (told != null
-          && how.as(told.value()).value() == Knowledge.IS_TOLD
-          && !knows(KnownRafters.TOLD_BY)) {
-        String message = "%s: told is given; say by whom in a line told_by, or give unknown";
-        reader.problem(
-            tables.file(JobTable.JOB), told.line(), "value", message.formatted(how.name()));
-      }
-    }
-  }
-
-  /** A station has its drop, or what was read under the string. */
-  private void dropsOrReadings(TableReader reader, CsvFile file) {
-    for (Row row : readings()) {
-      if (row.has(PlaceFields.DROP) == row.has(SurveyFields.READING)) {
-        String message =
-            "give the drop_in below the string or the reading_in under it, one of the two";
-        reader.problem(file, row, PlaceFields.DROP, message);
-      }
-    }
-  }
-
-  private void shimsBelowSisters(TableReader reader, CsvFile file) {
-    Input shim = facts.get(JobFields.SHIM_TOLERANCE.name());
-    Input sister = facts.get(JobFields.SISTER_TOLERANCE.name());
-    if (shim != null
-        && sister != null
-        && ((Figure<?>) shim.value()).value() > ((Figure<?>) sister.value()).value()) {
-      reader.problem(
-          file,
-          shim.line(),
-          VALUE,
-          "shim_tolerance_in: %s is given; it must not be more than sister_tolerance_in, %s"
-              .formatted(shim.value(), sister.value()));
-    }
   }
 
   /**
@@ -464,34 +347,34 @@ public final class Job implements Facts {
   }
 
   List<Row> planes() {
-    return planes;
+    return lines(JobTable.PLANES);
   }
 
   List<Row> readings() {
-    return onPlanes.get(JobTable.READINGS);
+    return lines(JobTable.READINGS);
   }
 
   List<Row> openings() {
-    return onPlanes.get(JobTable.OPENINGS);
+    return lines(JobTable.OPENINGS);
   }
 
   /** Measured centers of supports. */
   List<Row> supports() {
-    return onPlanes.get(JobTable.RAFTERS);
+    return lines(JobTable.RAFTERS);
   }
 
   /** End joints of the old deck that were measured. */
   List<Row> joints() {
-    return onPlanes.get(JobTable.JOINTS);
+    return lines(JobTable.JOINTS);
   }
 
   List<Row> marks() {
-    return onPlanes.get(JobTable.MARKS);
+    return lines(JobTable.MARKS);
   }
 
-  /** The lines of a table of how the job goes on; none, if the job has it not. */
+  /** The lines of a table of many lines; none, if the job has it not. */
   public List<Row> lines(JobTable table) {
-    return life.getOrDefault(table, onPlanes.getOrDefault(table, List.of()));
+    return rows.get(table).rows();
   }
 
   /** How far the job has come; one that does not say is priced. */
@@ -501,12 +384,12 @@ public final class Job implements Facts {
 
   /** What the roof is built up of. */
   List<Row> layers() {
-    return layers;
+    return lines(JobTable.LAYERS);
   }
 
   /** What was reported of the framing. */
   List<Row> reports() {
-    return reports;
+    return lines(JobTable.REPORTS);
   }
 
   /** What the covering's maker asks of the deck. */
@@ -524,7 +407,7 @@ public final class Job implements Facts {
     Map<String, Input> of = new LinkedHashMap<>();
     Stream.of(
             FramingFields.rafters(
-                !layers.isEmpty(), knows(SiteFields.CEILING), knows(SiteFields.GROUND_SNOW)),
+                !layers().isEmpty(), knows(SiteFields.CEILING), knows(SiteFields.GROUND_SNOW)),
             FramingFields.OLD_RAFTERS,
             List.of(SiteFields.RISE),
             KnownRafters.FIELDS,

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import sheathwright.catalog.Nearest;
 import sheathwright.job.table.CsvFile;
@@ -20,8 +21,14 @@ import sheathwright.job.table.ProblemsException;
  * The tables of one job, as they lie in a folder, and what each may hold.
  *
  * @param files by the {@linkplain JobTable table}'s word
+ * @param folder where pictures lie beside them, if they lie in a folder
  */
-public record JobTables(Map<String, CsvFile> files) {
+public record JobTables(Map<String, CsvFile> files, Optional<Path> folder) {
+
+  /** Tables that lie nowhere. */
+  public JobTables(Map<String, CsvFile> files) {
+    this(files, Optional.empty());
+  }
 
   /**
    * Reads the tables in a folder.
@@ -54,7 +61,7 @@ public record JobTables(Map<String, CsvFile> files) {
     if (!problems.isEmpty()) {
       throw new ProblemsException(problems);
     }
-    return new JobTables(files);
+    return new JobTables(files, Optional.of(folder));
   }
 
   /** Files that look like tables, under names that no job knows: nobody would read them. */
@@ -120,6 +127,10 @@ public record JobTables(Map<String, CsvFile> files) {
 
   boolean has(JobTable table) {
     return files.containsKey(table.word());
+  }
+
+  Optional<CsvFile> found(JobTable table) {
+    return Optional.ofNullable(files.get(table.word()));
   }
 
   CsvFile file(JobTable table) {

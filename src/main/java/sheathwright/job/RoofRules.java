@@ -1,0 +1,139 @@
+package sheathwright.job;
+
+import java.util.List;
+import java.util.Map;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Length;
+import sheathwright.job.site.SiteFields;
+import sheathwright.job.table.Facts;
+import sheathwright.job.table.Field;
+import sheathwright.job.table.KeyedTable;
+import sheathwright.job.table.ReadTable;
+import sheathwright.job.table.Row;
+import sheathwright.wood.Knowledge;
+
+/**
+ * What must hold between the tables that tell of a roof. What does not is said where it stands;
+ * nothing is raised here.
+ */
+final class RoofRules {
+
+  private final KeyedTable job;
+  private final Facts facts;
+  private final Map<JobTable, ReadTable> tables;
+
+  RoofRules(KeyedTable job, Map<JobTable, ReadTable> tables) {
+    this.job = job;
+    this.facts = job.facts();
+    this.tables = tables;
+  }
+
+  /**
+   * Says everything that does not hold.
+   *
+   * @param surveys whether rafters were read at several stations
+   */
+  void hold(boolean surveys) {
+    ReadTable planes = tables.get(JobTable.PLANES);
+    tables.forEach(
+        (name, table) -> {
+          if (name != JobTable.PLANES) {
+            table.known(PlaceFields.PLANE, "a plane", planes, PlaceFields.PLANE);
+          }
+        });
+    planes.once(PlaceFields.PLANE);
+    planes.rows().forEach(this::isMeasured);
+    tables.get(JobTable.MARKS).once(PlaceFields.MARK);
+    tables.get(JobTable.MARKS).rows().forEach(this::isSomewhere);
+    tables.get(JobTable.REPORTS).once(FramingFields.REPORT);
+    oneDeadLoad();
+    oneSagLimit();
+    KnownRafters.KNOWN.forEach(this::toldBySomebody);
+    if (surveys) {
+      tables.get(JobTable.READINGS).rows().forEach(this::dropOrReading);
+    } else {
+      tables.get(JobTable.READINGS).once(PlaceFields.RAFTER);
+    }
+    shimsBelowSisters();
+  }
+
+  /** A plane has an eave and a slope length, or else corners. */
+  private void isMeasured(Row plane) {
+    boolean isSquare = plane.has(PlaceFields.EAVE) && plane.has(PlaceFields.SLOPE_LENGTH);
+    if (!isSquare && !plane.has(PlaceFields.CORNERS)) {
+      tables
+          .get(JobTable.PLANES)
+          .problem(
+              plane,
+              plane.has(PlaceFields.EAVE) ? PlaceFields.SLOPE_LENGTH : PlaceFields.EAVE,
+              "it is empty; a plane takes eave_ft and slope_length_ft, or corners_ft such as 0 0, 40 0, 28 12, 12 12");
+    }
+  }
+
+  /** A mark has four measures, or else names its place. */
+  private void isSomewhere(Row mark) {
+    List<Field<Figure<Length>>> missing =
+        PlaceFields.MEASURES.stream().filter(measure -> !mark.has(measure)).toList();
+    boolean isNamed = mark.has(PlaceFields.SHEET) && missing.size() == PlaceFields.MEASURES.size();
+    if (!missing.isEmpty() && !isNamed) {
+      tables
+          .get(JobTable.MARKS)
+          .problem(
+              mark,
+              missing.get(0),
+              "it is empty; a mark takes along_in, up_in, width_in and height_in, or instead of all four a place in sheet such as A-3-5");
+    }
+  }
+
+  /** The dead load is given, or made from the layers of the roof. */
+  private void oneDeadLoad() {
+    if (facts.knows(FramingFields.DEAD) && tables.get(JobTable.LAYERS).isThere()) {
+      job.problem(
+          FramingFields.DEAD,
+          "%s makes the dead load; take one of the two out".formatted(JobTable.LAYERS.file()));
+    }
+  }
+
+  /** The limits of sag are given, or follow from the ceiling. */
+  private void oneSagLimit() {
+    if (facts.knows(FramingFields.DEFLECTION_LIMIT) && facts.knows(SiteFields.CEILING)) {
+      job.problem(
+          FramingFields.DEFLECTION_LIMIT, "the ceiling makes it; take one of the two out");
+    }
+  }
+
+  /** What was told was told by somebody. */
+  private void toldBySomebody(Field<Choice<Knowledge>> how) {
+    if (facts.knows(how)
+        && facts.fact(how).value() == Knowledge.IS_TOLD
+        && !facts.knows(KnownRafters.TOLD_BY)) {
+      job.problem(how, "told is given; say by whom in a line told_by, or give unknown");
+    }
+  }
+
+  /** A station has its drop, or what was read under the string. */
+  private void dropOrReading(Row station) {
+    if (station.has(PlaceFields.DROP) == station.has(SurveyFields.READING)) {
+      tables
+          .get(JobTable.READINGS)
+          .problem(
+              station,
+              PlaceFields.DROP,
+              "give the drop_in below the string or the reading_in under it, one of the two");
+    }
+  }
+
+  private void shimsBelowSisters() {
+    if (!facts.knows(JobFields.SHIM_TOLERANCE) || !facts.knows(JobFields.SISTER_TOLERANCE)) {
+      return;
+    }
+    Figure<Length> shim = facts.fact(JobFields.SHIM_TOLERANCE);
+    Figure<Length> sister = facts.fact(JobFields.SISTER_TOLERANCE);
+    if (shim.value() > sister.value()) {
+      job.problem(
+          JobFields.SHIM_TOLERANCE,
+          "%s is given; it must not be more than sister_tolerance_in, %s".formatted(shim, sister));
+    }
+  }
+}

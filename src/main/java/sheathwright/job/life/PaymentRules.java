@@ -1,0 +1,169 @@
+package sheathwright.job.life;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Shown;
+import sheathwright.figure.Units;
+import sheathwright.job.table.Field;
+import sheathwright.job.table.ReadTable;
+import sheathwright.job.table.Row;
+
+/**
+ * The payments of a job come to what the owner pays: parts to 100 %, dollars to the total; where
+ * both are given the last one takes what the others leave.
+ */
+public final class PaymentRules {
+
+  private static final String TOTAL = "total";
+  private static final BigDecimal WHOLE = BigDecimal.valueOf(100);
+  private static final int CENTS = 2;
+
+  private final LifeTables tables;
+  private final ReadTable stages;
+
+  /**
+   * What is wrong with the payments.
+   *
+   * @param stage the last of them
+   * @param column in which it shows
+   */
+  public record Wrong(Row stage, Field<?> column, String message) {}
+
+  PaymentRules(LifeTables tables) {
+    this.tables = tables;
+    this.stages = tables.stages();
+  }
+
+  void hold() {
+    stages.rows().forEach(this::oneOfTwo);
+    Optional<BigDecimal> agreed =
+        tables.agreed(TOTAL).flatMap(row -> row.read(AgreedFields.USD)).map(PaymentRules::exact);
+    List<BigDecimal> totals =
+        agreed.map(total -> Stream.of(total, total.add(approved())).distinct().toList())
+            .orElse(List.of());
+    against(stages.rows(), totals)
+        .ifPresent(wrong -> stages.problem(wrong.stage(), wrong.column(), wrong.message()));
+  }
+
+  private void oneOfTwo(Row stage) {
+    boolean isPart = stage.has(AgreedFields.PART);
+    if (isPart == stage.has(AgreedFields.USD)) {
+      stages.problem(
+          stage,
+          AgreedFields.PART,
+          isPart
+              ? "part_pct is given beside usd; a payment is a part of the total or dollars: leave one of the two blank"
+              : "it is empty, and usd too; a payment is a part of the total or dollars: give one of the two, such as part_pct 30");
+    }
+  }
+
+  /** What was approved besides. */
+  private BigDecimal approved() {
+    return tables.orders().rows().stream()
+        .filter(
+            order ->
+                order.read(OrderFields.STATUS)
+                    .filter(status -> status.value() == OrderStatus.APPROVED)
+                    .isPresent())
+        .flatMap(order -> order.read(AgreedFields.USD).stream())
+        .map(PaymentRules::exact)
+        .reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  /**
+   * What is wrong with payments, each of which is a part or dollars.
+   *
+   * @param totals what dollars may come to; empty, as long as nobody knows
+   */
+  public static Optional<Wrong> against(List<Row> stages, List<BigDecimal> totals) {
+    boolean areRead =
+        !stages.isEmpty()
+            && stages.stream()
+                .allMatch(
+                    stage ->
+                        stage.read(AgreedFields.PART).isPresent()
+                            != stage.read(AgreedFields.USD).isPresent());
+    if (!areRead) {
+      return Optional.empty();
+    }
+    BigDecimal parts = sum(stages, AgreedFields.PART);
+    BigDecimal dollars = sum(stages, AgreedFields.USD);
+    boolean areParts = stages.stream().allMatch(stage -> stage.has(AgreedFields.PART));
+    boolean areDollars = stages.stream().allMatch(stage -> stage.has(AgreedFields.USD));
+    Row last = stages.get(stages.size() - 1);
+    if (areParts) {
+      return parts.compareTo(WHOLE) == 0
+          ? Optional.empty()
+          : Optional.of(
+              new Wrong(
+                  last,
+                  AgreedFields.PART,
+                  "the parts come to %s %%; all payments together are 100 %%: the last would be %s"
+                      .formatted(
+                          plain(parts), plain(WHOLE.subtract(parts).add(part(last))))));
+    }
+    if (totals.isEmpty()) {
+      return Optional.empty();
+    }
+    if (areDollars) {
+      return totals.stream().anyMatch(total -> total.compareTo(dollars) == 0)
+          ? Optional.empty()
+          : Optional.of(
+              new Wrong(
+                  last,
+                  AgreedFields.USD,
+                  "the payments come to %s, but the owner pays %s; the last would be %s"
+                      .formatted(
+                          money(dollars),
+                          money(totals.get(0)),
+                          money(totals.get(0).subtract(dollars).add(usd(last))))));
+    }
+    BigDecimal total = totals.get(totals.size() - 1);
+    List<Row> others = stages.subList(0, stages.size() - 1);
+    BigDecimal before =
+        sum(others, AgreedFields.USD)
+            .add(
+                sum(others, AgreedFields.PART)
+                    .multiply(total)
+                    .divide(WHOLE, CENTS, RoundingMode.HALF_UP));
+    return before.compareTo(total) <= 0
+        ? Optional.empty()
+        : Optional.of(
+            new Wrong(
+                last,
+                last.has(AgreedFields.PART) ? AgreedFields.PART : AgreedFields.USD,
+                "the last payment takes the rest, but those before it come to %s already, and the owner pays %s; make them smaller"
+                    .formatted(money(before), money(total))));
+  }
+
+  private static BigDecimal sum(List<Row> stages, Field<? extends Figure<?>> field) {
+    return stages.stream()
+        .flatMap(stage -> stage.read(field).stream())
+        .map(PaymentRules::exact)
+        .reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  private static BigDecimal part(Row stage) {
+    return exact(stage.of(AgreedFields.PART));
+  }
+
+  private static BigDecimal usd(Row stage) {
+    return exact(stage.of(AgreedFields.USD));
+  }
+
+  private static BigDecimal exact(Figure<?> figure) {
+    return BigDecimal.valueOf(figure.value());
+  }
+
+  private static String plain(BigDecimal number) {
+    return Shown.plain(number.doubleValue());
+  }
+
+  private static String money(BigDecimal dollars) {
+    return Shown.with(Units.USD, dollars.doubleValue());
+  }
+}

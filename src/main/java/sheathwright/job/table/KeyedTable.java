@@ -1,0 +1,46 @@
+package sheathwright.job.table;
+
+import java.util.Map;
+import sheathwright.job.table.TableReader.Input;
+
+/** A table of two columns as it was read, and where what is wrong with its lines is said. */
+public final class KeyedTable {
+
+  private final TableReader reader;
+  private final RowSource file;
+  private final Keys keys;
+  private final Map<String, Input> inputs;
+
+  KeyedTable(TableReader reader, RowSource file, Keys keys, Map<String, Input> inputs) {
+    this.reader = reader;
+    this.file = file;
+    this.keys = keys;
+    this.inputs = inputs;
+  }
+
+  /** What was read, by the word of the first column. */
+  public Map<String, Input> inputs() {
+    return inputs;
+  }
+
+  /** What it says. */
+  public KeyedFacts facts() {
+    return new KeyedFacts(inputs);
+  }
+
+  /** Where a fact stands, in words: {@code job.csv, line 4}. */
+  public String place(Field<?> field) {
+    return file.name() + ", line " + inputs.get(field.name()).line().number();
+  }
+
+  /** Says what is wrong with a fact that was given. */
+  public void problem(Field<?> field, String message) {
+    reader.problem(
+        file, inputs.get(field.name()).line(), keys.value(), field.name() + ": " + message);
+  }
+
+  /** Says what is wrong with the table as a whole. */
+  public void problem(String message) {
+    reader.problem(file, message);
+  }
+}

@@ -1,0 +1,124 @@
+package sheathwright.job.table;
+
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import sheathwright.catalog.Nearest;
+import sheathwright.figure.Choice;
+
+/** A table of many lines as it was read, and where what is wrong with its lines is said. */
+public final class ReadTable {
+
+  /** More names than this are not looked through. */
+  private static final int MOST_NAMED = 12;
+
+  private final TableReader reader;
+  private final String name;
+  private final Optional<RowSource> file;
+  private final List<Row> rows;
+
+  private ReadTable(TableReader reader, String name, Optional<RowSource> file, List<Row> rows) {
+    this.reader = reader;
+    this.name = name;
+    this.file = file;
+    this.rows = rows;
+  }
+
+  static ReadTable of(TableReader reader, RowSource file, List<Row> rows) {
+    return new ReadTable(reader, file.name(), Optional.of(file), rows);
+  }
+
+  /** One that the job has not: it has no lines. */
+  static ReadTable absent(TableReader reader, String name) {
+    return new ReadTable(reader, name, Optional.empty(), List.of());
+  }
+
+  /** What it is called in messages. */
+  public String name() {
+    return name;
+  }
+
+  /** Whether the job has it. */
+  public boolean isThere() {
+    return file.isPresent();
+  }
+
+  /** Whether nothing is wrong with it, as far as was looked. */
+  public boolean isSound() {
+    return reader.isSound(name);
+  }
+
+  /** Its lines. */
+  public List<Row> rows() {
+    return rows;
+  }
+
+  /** What its lines are called, in their order. */
+  public Set<String> names(Field<Choice<String>> field) {
+    Set<String> names = new LinkedHashSet<>();
+    rows.forEach(row -> row.read(field).ifPresent(each -> names.add(each.value())));
+    return names;
+  }
+
+  /** Says what is wrong with a line. */
+  public void problem(Row row, Field<?> field, String message) {
+    reader.problem(file.orElseThrow(), row, field, message);
+  }
+
+  /** Says what is wrong with the table as a whole. */
+  public void problem(String message) {
+    reader.problem(name, message);
+  }
+
+  /** Asks about a line what is allowed, but hardly meant. */
+  public void question(Row row, Field<?> field, String message) {
+    reader.question(file.orElseThrow(), row, field, message);
+  }
+
+  /** Says which lines are called as one before them. */
+  public void once(Field<Choice<String>> field) {
+    Set<String> seen = new HashSet<>();
+    for (Row row : rows) {
+      Optional<Choice<String>> name = row.read(field);
+      if (name.isPresent() && !seen.add(name.get().value())) {
+        String message = "\"%s\" appears twice; give each %s one line";
+        problem(row, field, message.formatted(name.get().value(), field.name()));
+      }
+    }
+  }
+
+  /**
+   * Says which lines name something that another table has not. Where nothing of that could be
+   * read, nobody knows.
+   *
+   * @param word what such a line is: {@code a plane}
+   */
+  public void known(
+      Field<Choice<String>> field, String word, ReadTable other, Field<Choice<String>> named) {
+    Set<String> known = other.names(named);
+    if (known.isEmpty() && other.isThere()) {
+      return;
+    }
+    for (Row row : rows) {
+      String given = row.read(field).map(Choice::value).orElse("");
+      if (!given.isEmpty() && !known.contains(given)) {
+        String message = "\"%s\" is not %s of %s%s";
+        problem(row, field, message.formatted(given, word, other.name(), other.has(given, known)));
+      }
+    }
+  }
+
+  /** What a name could be that is not known: one of few, or one that is near. */
+  private String has(String given, Set<String> known) {
+    if (!isThere()) {
+      return "; this job has no such table: add it, or take this out";
+    }
+    return known.size() <= MOST_NAMED
+        ? "; it has " + String.join(", ", known)
+        : "%s; it has %d others, such as %s"
+            .formatted(
+                Nearest.asked(given, known), known.size(), known.iterator().next());
+  }
+}
