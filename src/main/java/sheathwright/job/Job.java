@@ -24,7 +24,6 @@ import sheathwright.job.price.FoundUnit;
 import sheathwright.job.price.OfficeFields;
 import sheathwright.job.site.CoveringFields;
 import sheathwright.job.site.SiteFields;
-import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Facts;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.KeyedFacts;
@@ -86,8 +85,7 @@ public final class Job implements Facts {
     read(reader, tables, JobTable.JOINTS, PlaceFields.JOINTS);
     boolean mayBeSound = LifeTables.stage(job).isAtLeast(Stage.OPENED);
     read(reader, tables, JobTable.MARKS, PlaceFields.MARKS, mayBeSound);
-    read(
-        reader, tables, JobTable.READINGS, surveys ? SurveyFields.READINGS : PlaceFields.READINGS);
+    read(reader, tables, JobTable.READINGS, surveys ? SurveyFields.READINGS : PlaceFields.READINGS);
     prices =
         keyed(
             reader,
@@ -190,8 +188,7 @@ public final class Job implements Facts {
     return reader.keyed(tables.file(table), table.keys().orElseThrow(), prefix, suffix, groups);
   }
 
-  private void read(
-      TableReader reader, JobTables tables, JobTable table, List<Field<?>> fields) {
+  private void read(TableReader reader, JobTables tables, JobTable table, List<Field<?>> fields) {
     read(reader, tables, table, fields, false);
   }
 

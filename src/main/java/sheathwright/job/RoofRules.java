@@ -98,8 +98,7 @@ final class RoofRules {
   /** The limits of sag are given, or follow from the ceiling. */
   private void oneSagLimit() {
     if (facts.knows(FramingFields.DEFLECTION_LIMIT) && facts.knows(SiteFields.CEILING)) {
-      job.problem(
-          FramingFields.DEFLECTION_LIMIT, "the ceiling makes it; take one of the two out");
+      job.problem(FramingFields.DEFLECTION_LIMIT, "the ceiling makes it; take one of the two out");
     }
   }
 

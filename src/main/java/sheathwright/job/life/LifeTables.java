@@ -71,7 +71,8 @@ public record LifeTables(
   /** What a row of agreed.csv is called; nothing where there is none. */
   Optional<sheathwright.job.table.Row> agreed(String item) {
     return agreed.rows().stream()
-        .filter(row -> row.read(AgreedFields.ITEM).filter(it -> it.value().equals(item)).isPresent())
+        .filter(
+            row -> row.read(AgreedFields.ITEM).filter(it -> it.value().equals(item)).isPresent())
         .findFirst();
   }
 

@@ -88,8 +88,7 @@ final class OrderRules {
                         line,
                         OrderFields.MARKS,
                         "\"%s\" is not a mark of %s%s; a mark that was ordered stays there, with yes in void if it is taken back: put it back"
-                            .formatted(
-                                mark, tables.marks().name(), Nearest.asked(mark, known))));
+                            .formatted(mark, tables.marks().name(), Nearest.asked(mark, known))));
   }
 
   /** No more comes back than was paid, and no more is included than is ever billed. */
@@ -137,7 +136,8 @@ final class OrderRules {
         continue;
       }
       sheets = sheets.add(sheetsOf(order));
-      money = money.add(order.read(AgreedFields.USD).map(OrderRules::exact).orElse(BigDecimal.ZERO));
+      money =
+          money.add(order.read(AgreedFields.USD).map(OrderRules::exact).orElse(BigDecimal.ZERO));
       List<String> beyond = new ArrayList<>();
       if (mostSheets.isPresent() && sheets.compareTo(mostSheets.get()) > 0) {
         beyond.add(

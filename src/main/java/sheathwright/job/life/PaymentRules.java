@@ -43,7 +43,8 @@ public final class PaymentRules {
     Optional<BigDecimal> agreed =
         tables.agreed(TOTAL).flatMap(row -> row.read(AgreedFields.USD)).map(PaymentRules::exact);
     List<BigDecimal> totals =
-        agreed.map(total -> Stream.of(total, total.add(approved())).distinct().toList())
+        agreed
+            .map(total -> Stream.of(total, total.add(approved())).distinct().toList())
             .orElse(List.of());
     against(stages.rows(), totals)
         .ifPresent(wrong -> stages.problem(wrong.stage(), wrong.column(), wrong.message()));
@@ -66,7 +67,8 @@ public final class PaymentRules {
     return tables.orders().rows().stream()
         .filter(
             order ->
-                order.read(OrderFields.STATUS)
+                order
+                    .read(OrderFields.STATUS)
                     .filter(status -> status.value() == OrderStatus.APPROVED)
                     .isPresent())
         .flatMap(order -> order.read(AgreedFields.USD).stream())
@@ -103,8 +105,7 @@ public final class PaymentRules {
                   last,
                   AgreedFields.PART,
                   "the parts come to %s %%; all payments together are 100 %%: the last would be %s"
-                      .formatted(
-                          plain(parts), plain(WHOLE.subtract(parts).add(part(last))))));
+                      .formatted(plain(parts), plain(WHOLE.subtract(parts).add(part(last))))));
     }
     if (totals.isEmpty()) {
       return Optional.empty();

@@ -24,7 +24,8 @@ final class ZoneRules {
 
   void hold() {
     for (Row zone : tables.zones().rows()) {
-      isAtMost(zone, ZoneFields.FROM_COURSE, ZoneFields.TO_COURSE, "courses are counted up the slope");
+      isAtMost(
+          zone, ZoneFields.FROM_COURSE, ZoneFields.TO_COURSE, "courses are counted up the slope");
       isAtMost(zone, ZoneFields.SEEN, ZoneFields.PLACES, "no more is seen than is there");
       isAtMost(zone, ZoneFields.SEEN_BAD, ZoneFields.SEEN, "only what was seen is known to be bad");
       if (zone.has(ZoneFields.SEEN_BAD) && !zone.has(ZoneFields.SEEN)) {

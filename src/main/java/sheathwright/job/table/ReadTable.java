@@ -118,7 +118,6 @@ public final class ReadTable {
     return known.size() <= MOST_NAMED
         ? "; it has " + String.join(", ", known)
         : "%s; it has %d others, such as %s"
-            .formatted(
-                Nearest.asked(given, known), known.size(), known.iterator().next());
+            .formatted(Nearest.asked(given, known), known.size(), known.iterator().next());
   }
 }

@@ -137,7 +137,9 @@ public final class TableReader {
                 ReadTable.of(
                     this,
                     there,
-                    mayBeEmpty && there.lines().isEmpty() ? headed(there, fields) : rows(there, fields)))
+                    mayBeEmpty && there.lines().isEmpty()
+                        ? headed(there, fields)
+                        : rows(there, fields)))
         .orElseGet(() -> ReadTable.absent(this, name));
   }
 
