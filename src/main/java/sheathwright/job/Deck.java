@@ -2,21 +2,15 @@ package sheathwright.job;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
-import java.util.stream.Stream;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Roll;
-import sheathwright.figure.Shown;
 import sheathwright.figure.Solution;
-import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.job.life.MapRecord;
 import sheathwright.job.site.Site;
@@ -31,7 +25,6 @@ import sheathwright.sheathing.layout.LayoutRules;
 import sheathwright.sheathing.patch.Mark;
 import sheathwright.sheathing.patch.PatchPlan;
 import sheathwright.sheathing.patch.PatchRules;
-import sheathwright.sheathing.place.MeasuredJoint;
 import sheathwright.sheathing.place.OldJoints;
 import sheathwright.sheathing.place.PlaceMap;
 import sheathwright.sheathing.place.SheetUnits;
@@ -42,20 +35,8 @@ import sheathwright.sheathing.place.SheetUnits;
  */
 public final class Deck {
 
-  /** What gives a line of a table its shape. */
-  private static final List<Field<?>> MEASURES =
-      Stream.of(PlaceFields.PLANES, PlaceFields.OPENINGS, PlaceFields.SUPPORTS)
-          .flatMap(List::stream)
-          .filter(field -> field != PlaceFields.PLANE)
-          .<Field<?>>map(field -> field)
-          .toList();
-
-  private static final Figure<Length> NO_LEAN = Figure.of(0, Units.FOOT);
-
   private final Job job;
-  private final Belonging planes;
-  private final Optional<Belonging> marks;
-  private final Map<Row, Mark> marked = new IdentityHashMap<>();
+  private final OldDeck old;
   private final List<Part> parts;
   private final DeckLayout layout;
   private final Figure<Nails> nails;
@@ -79,20 +60,7 @@ public final class Deck {
 
   Deck(Job job, Site site) {
     this.job = job;
-    this.planes =
-        new Belonging(
-            "lines_of_each_plane",
-            new Belonging.Lines("plane", job.planes()),
-            new Belonging.Lines("opening", job.openings()),
-            new Belonging.Lines("rafter", job.supports()),
-            new Belonging.Lines("joint", job.joints()));
-    this.marks =
-        job.marks().isEmpty()
-            ? Optional.empty()
-            : Optional.of(
-                new Belonging(
-                    "marks_of_each_plane",
-                    new Belonging.Lines("mark", job.marks(), List.of(PlaceFields.MARK))));
+    this.old = new OldDeck(job.tables());
     this.parts = job.planes().stream().map(this::part).toList();
     List<CourseLayout> planes = parts.stream().map(Part::courses).toList();
     this.layout = Layouts.together(planes);
@@ -127,10 +95,10 @@ public final class Deck {
                 Row.column(PlaceFields.MARK),
                 Row.column(PlaceFields.PLANE),
                 Row.column(PlaceFields.FINDING),
-                Roll.column("along_in", row -> marked.get(row).along()),
-                Roll.column("up_in", row -> marked.get(row).up()),
-                Roll.column("width_in", row -> marked.get(row).width()),
-                Roll.column("height_in", row -> marked.get(row).height())));
+                Roll.column("along_in", row -> old.mark(row).along()),
+                Roll.column("up_in", row -> old.mark(row).up()),
+                Roll.column("width_in", row -> old.mark(row).width()),
+                Roll.column("height_in", row -> old.mark(row).height())));
     if (job.marks().stream().anyMatch(row -> row.has(PlaceFields.SHEET))) {
       columns.add(
           Roll.column(
@@ -191,8 +159,7 @@ public final class Deck {
 
   /** Everything that was solved and not computed. */
   public List<Solution> solutions() {
-    List<Solution> solutions = new ArrayList<>(List.of(planes.solution()));
-    marks.map(Belonging::solution).ifPresent(solutions::add);
+    List<Solution> solutions = new ArrayList<>(old.solutions());
     for (Part part : parts) {
       Solution.behind(part.plane().measures().area()).ifPresent(solutions::add);
       Solution.behind(part.map().units().places()).ifPresent(solutions::add);
@@ -212,66 +179,31 @@ public final class Deck {
 
   private Part part(Row row) {
     String name = row.of(PlaceFields.PLANE).plain();
-    Plane plane = said(row, () -> shape(name, row));
-    for (Row opening : planes.on(name, "opening")) {
-      Plane solid = plane;
-      plane =
-          said(
-              opening,
-              () ->
-                  solid.without(
-                      opening.of(PlaceFields.OPENING_ALONG),
-                      opening.of(PlaceFields.OPENING_UP),
-                      opening.of(PlaceFields.OPENING_WIDTH),
-                      opening.of(PlaceFields.OPENING_HEIGHT)));
-    }
-    Plane whole = restingOn(plane, planes);
-    OldJoints joints = oldJoints(row, planes.on(name, "joint"));
-    PlaceMap map = said(row, () -> PlaceMap.of(whole, joints));
-    DeckPlaces places = new DeckPlaces(map);
-    List<Row> rafters = planes.on(name, "rafter");
-    rafters.forEach(places::checkRafter);
+    PlaceMap map = old.map(name);
+    List<Row> rafters = old.rafters(name);
     Supports supports = rafters.isEmpty() ? regularSupports() : measuredSupports(rafters);
-    List<Row> found = this.marks.map(all -> all.on(name, "mark")).orElse(List.of());
-    found.forEach(mark -> marked.put(mark, places.mark(mark)));
-    List<Mark> marks = found.stream().map(marked::get).toList();
+    List<Mark> marks = old.marks(name).stream().map(old::mark).toList();
     Optional<PatchPlan> patches =
         marks.isEmpty()
             ? Optional.empty()
             : Optional.of(
-                said(
+                OldDeck.said(
                     row,
                     () ->
                         Layouts.patches(
-                            restingOn(map, this.marks.orElseThrow()),
+                            old.markedMap(name),
                             supports,
                             rules(),
                             patchRules(),
                             marks,
                             PatchPatience.ofEach(markedPlanes()))));
-    CourseLayout courses = said(row, () -> Layouts.courses(whole, supports, rules()));
+    CourseLayout courses = OldDeck.said(row, () -> Layouts.courses(map.plane(), supports, rules()));
     return new Part(map, courses, marks, patches);
   }
 
   private int markedPlanes() {
     return (int)
         job.marks().stream().map(mark -> mark.of(PlaceFields.PLANE).plain()).distinct().count();
-  }
-
-  private static Plane shape(String name, Row row) {
-    if (row.has(PlaceFields.CORNERS)) {
-      return Plane.outline(name, row.of(PlaceFields.CORNERS));
-    }
-    return Plane.trapezoid(
-        name,
-        row.of(PlaceFields.EAVE),
-        row.of(PlaceFields.SLOPE_LENGTH),
-        lean(row, PlaceFields.LEFT_LEAN),
-        lean(row, PlaceFields.RIGHT_LEAN));
-  }
-
-  static Figure<Length> lean(Row row, Field<Figure<Length>> side) {
-    return row.has(side) ? row.of(side) : NO_LEAN;
   }
 
   private Supports regularSupports() {
@@ -299,21 +231,6 @@ public final class Deck {
     return center(rafter).value();
   }
 
-  private static OldJoints oldJoints(Row row, List<Row> measured) {
-    OldJoints assumed = OldJoints.ASSUMED;
-    return assumed
-        .first(row.or(PlaceFields.FIRST_JOINT, assumed.first()))
-        .stagger(row.or(PlaceFields.STAGGER, assumed.stagger()))
-        .firstCourse(row.or(PlaceFields.FIRST_COURSE, assumed.firstCourse()))
-        .measured(
-            measured.stream()
-                .map(
-                    joint ->
-                        new MeasuredJoint(
-                            joint.of(PlaceFields.COURSE), joint.of(PlaceFields.JOINT)))
-                .toList());
-  }
-
   private LayoutRules rules() {
     LayoutRules rules = Layouts.usual();
     if (job.knows(JobFields.GAP)) {
@@ -326,21 +243,5 @@ public final class Deck {
     return job.knows(JobFields.BEYOND_MARK)
         ? PatchRules.USUAL.beyondMark(job.fact(JobFields.BEYOND_MARK))
         : PatchRules.USUAL;
-  }
-
-  private static Plane restingOn(Plane plane, Belonging lines) {
-    Solution told = lines.solution();
-    return plane.restingOn(Shown.inWords(told.name()), told.state());
-  }
-
-  private static PlaceMap restingOn(PlaceMap map, Belonging lines) {
-    Solution told = lines.solution();
-    return map.restingOn(Shown.inWords(told.name()), told.state());
-  }
-
-  /** What is refused for a line of a table: its measures, or else its shape in words. */
-  private static <T> T said(Row row, Supplier<T> made) {
-    List<Traced> measures = MEASURES.stream().filter(row::has).<Traced>map(row::of).toList();
-    return RefusedException.solvedFor(measures, made);
   }
 }

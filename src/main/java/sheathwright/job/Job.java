@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import sheathwright.fastening.uplift.MakerRequirement;
 import sheathwright.figure.Choice;
@@ -123,7 +124,7 @@ public final class Job implements Facts {
             : List.of();
     new RoofRules(job, rows).hold(surveys);
     lifeTables(job, tables).hold(JobFields.QUOTE_DATE);
-    reader.raiseProblems();
+    reader.raiseProblems(offTheMap(reader));
     questions = reader.questions();
     office =
         Rates.labor(rate(OfficeFields.LABOR))
@@ -200,6 +201,19 @@ public final class Job implements Facts {
       List<Field<?>> fields,
       boolean mayBeEmpty) {
     rows.put(table, reader.table(table.file(), tables.found(table), fields, mayBeEmpty));
+  }
+
+  /**
+   * What lies off the map of the old deck, where the job is refused anyway: whoever works a job out
+   * finds it then.
+   */
+  private Set<Problem> offTheMap(TableReader reader) {
+    Refusals refusals = new Refusals();
+    if (reader.hasProblems()
+        && OldDeck.OF_PLANES.stream().map(rows::get).allMatch(ReadTable::isSound)) {
+      refusals.tried(() -> new OldDeck(rows));
+    }
+    return refusals.problems();
   }
 
   private LifeTables lifeTables(KeyedTable job, JobTables tables) {
@@ -341,6 +355,11 @@ public final class Job implements Facts {
   /** What the office charges by. */
   Rates rates() {
     return office;
+  }
+
+  /** The tables of many lines, those that the job has not among them. */
+  Map<JobTable, ReadTable> tables() {
+    return rows;
   }
 
   List<Row> planes() {

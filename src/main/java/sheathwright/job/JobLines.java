@@ -95,8 +95,8 @@ public final class JobLines {
                   quoted(name),
                   java(row.of(PlaceFields.EAVE)),
                   java(row.of(PlaceFields.SLOPE_LENGTH)),
-                  java(Deck.lean(row, PlaceFields.LEFT_LEAN)),
-                  java(Deck.lean(row, PlaceFields.RIGHT_LEAN))));
+                  java(OldDeck.lean(row, PlaceFields.LEFT_LEAN)),
+                  java(OldDeck.lean(row, PlaceFields.RIGHT_LEAN))));
     }
     for (Row opening : on(name, job.openings())) {
       plane

@@ -29,6 +29,11 @@ public final class Refusals {
     problems.add(problem(refusal.reason(), refusal.causes()));
   }
 
+  /** Adds what is wrong with a table. */
+  public void add(Problem problem) {
+    problems.add(problem);
+  }
+
   /** What the work yields; nothing if it is refused, and then the refusal is gathered. */
   public <T> Optional<T> tried(Supplier<T> work) {
     try {
@@ -39,6 +44,11 @@ public final class Refusals {
       problems.addAll(refused.problems());
     }
     return Optional.empty();
+  }
+
+  /** Everything that was gathered. */
+  Set<Problem> problems() {
+    return problems;
   }
 
   /**

@@ -62,6 +62,11 @@ public final class ReadTable {
     return names;
   }
 
+  /** What is wrong with a line, to be said by whoever asks. */
+  public Problem said(Row row, Field<?> field, String message) {
+    return TableReader.said(file.orElseThrow(), row.line(), field.name(), message);
+  }
+
   /** Says what is wrong with a line. */
   public void problem(Row row, Field<?> field, String message) {
     reader.problem(file.orElseThrow(), row, field, message);

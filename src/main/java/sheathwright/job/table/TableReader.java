@@ -1,6 +1,7 @@
 package sheathwright.job.table;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -220,8 +221,11 @@ public final class TableReader {
   }
 
   public void problem(RowSource file, RowSource.Line line, String column, String message) {
-    String said = TypedCell.under(column, message);
-    problems.add(new Problem(file.name(), line.number(), column, said));
+    problems.add(said(file, line, column, message));
+  }
+
+  static Problem said(RowSource file, RowSource.Line line, String column, String message) {
+    return new Problem(file.name(), line.number(), column, TypedCell.under(column, message));
   }
 
   /** A problem of the table as a whole. */
@@ -244,10 +248,26 @@ public final class TableReader {
     return problems.stream().noneMatch(problem -> problem.file().equals(name));
   }
 
-  public void raiseProblems() {
-    if (!problems.isEmpty()) {
-      throw new ProblemsException(problems);
+  /** Whether anything is wrong, as far as was looked. */
+  public boolean hasProblems() {
+    return !problems.isEmpty();
+  }
+
+  /**
+   * Refuses the tables if anything is wrong with them.
+   *
+   * @param further what was found to be wrong elsewhere
+   */
+  public void raiseProblems(Collection<Problem> further) {
+    Set<Problem> all = new LinkedHashSet<>(problems);
+    all.addAll(further);
+    if (!all.isEmpty()) {
+      throw new ProblemsException(List.copyOf(all));
     }
+  }
+
+  public void raiseProblems() {
+    raiseProblems(List.of());
   }
 
   /** What was read and is allowed, but is hardly what was meant. */
