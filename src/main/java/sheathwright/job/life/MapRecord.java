@@ -38,12 +38,12 @@ public record MapRecord(List<Named> places) {
    *
    * @param key what it is called
    * @param plane on which it lies
-   * @param box round it, in inches
+   * @param box round it, in inches, without slivers beside it that are no places
    */
   public record Named(String key, String plane, Box box) {
 
     private static Named of(Place place) {
-      return new Named(place.key().toString(), place.key().plane(), place.bounds());
+      return new Named(place.key().toString(), place.key().plane(), place.piece().bounds());
     }
 
     private static Optional<Named> read(Row row) {
@@ -140,8 +140,8 @@ public record MapRecord(List<Named> places) {
     List<Place> places = map.places(Reading.aside());
     Map<String, Box> boxes = new TreeMap<>();
     for (Place place : places) {
-      boxes.put(place.key().toString(), place.bounds());
-      boxes.merge(whole(place.key()), place.bounds(), Box::with);
+      boxes.put(place.key().toString(), place.piece().bounds());
+      boxes.merge(whole(place.key()), place.piece().bounds(), Box::with);
     }
     return boxes;
   }
