@@ -1,5 +1,7 @@
 package sheathwright.job;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,6 +25,7 @@ import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.job.life.PaymentRules;
 import sheathwright.job.path.LoadPath;
 import sheathwright.job.path.Unsaid;
 import sheathwright.job.price.FoundPrice;
@@ -31,6 +34,7 @@ import sheathwright.job.price.OfficeFields;
 import sheathwright.job.site.Frame;
 import sheathwright.job.site.Site;
 import sheathwright.job.table.Field;
+import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.pricing.Disposal;
 import sheathwright.pricing.SheetMaterial;
@@ -61,6 +65,8 @@ public final class Estimate {
   /** What one sheet is where the job does not say; whoever holds the workbook may. */
   private static final Choice<BillRule> USUAL_RULE =
       Choice.input(JobFields.BILL_RULE.name(), BillRule.HALF, Source.COMMON_PRACTICE);
+
+  private static final int CENTS = 2;
 
   private final Job job;
   private final Site site;
@@ -138,8 +144,25 @@ public final class Estimate {
             straightened);
     found = new FoundPrices(job.priceBook(), job.rateBook(), job.rates(), nails).all();
     quote = QuoteLines.of(job, work, framing.mayRepair(), found);
+    work.hold(job, refusals);
+    paymentsOf(quote.total()).ifPresent(refusals::add);
+    refusals.raise();
     order = OrderLines.of(job, work);
     maker = job.maker().isEmpty() ? null : MakerRequirement.roll(job.maker());
+  }
+
+  /** What is wrong with the payments, before they are agreed: they come to what is quoted. */
+  private Optional<Problem> paymentsOf(Figure<Money> total) {
+    List<BigDecimal> cents =
+        List.of(BigDecimal.valueOf(total.value()).setScale(CENTS, RoundingMode.HALF_UP));
+    return job.lines(JobTable.AGREED).isEmpty()
+        ? PaymentRules.against(job.lines(JobTable.STAGES), cents)
+            .map(
+                wrong ->
+                    job.tables()
+                        .get(JobTable.STAGES)
+                        .said(wrong.stage(), wrong.column(), wrong.message()))
+        : Optional.empty();
   }
 
   private static Frame frame(Job job, KnownRafters known) {
