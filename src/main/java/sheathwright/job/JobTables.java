@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sheathwright.catalog.Nearest;
+import sheathwright.job.life.FirmTables;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Keys;
@@ -72,20 +73,23 @@ public record JobTables(Map<String, CsvFile> files, Optional<Path> folder) {
           .map(entry -> entry.getFileName().toString())
           .filter(name -> looksLikeATable(name) && !known.contains(name))
           .sorted()
-          .map(
-              name ->
-                  new Problem(
-                      name,
-                      0,
-                      "",
-                      "no job table has that name%s; the tables are %s; rename it, or keep it elsewhere"
-                          .formatted(
-                              Nearest.asked(withoutText(name), known), String.join(", ", known))))
+          .map(name -> new Problem(name, 0, "", overlooked(name, known)))
           .toList();
     } catch (IOException unreadable) {
       String message = "the folder cannot be read";
       return List.of(new Problem(String.valueOf(folder), 0, "", message));
     }
+  }
+
+  private static String overlooked(String name, List<String> known) {
+    return FirmTables.named(withoutText(name))
+        .map(
+            firm ->
+                "it is not a table of one job but of the firm, beside its jobs; move it to the folder above")
+        .orElseGet(
+            () ->
+                "no job table has that name%s; the tables are %s; rename it, or keep it elsewhere"
+                    .formatted(Nearest.asked(withoutText(name), known), String.join(", ", known)));
   }
 
   private static boolean looksLikeATable(String name) {

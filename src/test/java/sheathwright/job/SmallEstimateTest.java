@@ -101,15 +101,15 @@ class SmallEstimateTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "deposit,,100,now\nlast,,1188,then|",
-        "deposit,,100,now\nlast,,1188.01,then|the payments come to $1,288.01, but the owner pays $1,288.00; the last would be $1,188.00",
-        "deposit,10,,now\nlast,,5,then|",
-        "deposit,,1300,now\nlast,5,,then|the last payment takes the rest, but those before it come to $1,300.00 already, and the owner pays $1,288.00; make them smaller"
+        "deposit,,100,now/last,,1188,then|",
+        "deposit,,100,now/last,,1188.01,then|the payments come to $1,288.01, but the owner pays $1,288.00; the last would be $1,188.00",
+        "deposit,10,,now/last,,5,then|",
+        "deposit,,1300,now/last,5,,then|the last payment takes the rest, but those before it come to $1,300.00 already, and the owner pays $1,288.00; make them smaller"
       })
   void payments_comeToWhatIsQuoted(String lines, String said) {
     Job job =
         JobText.small()
-            .withTable("stages", "stage,part_pct,usd,when\n" + lines.replace("\\n", "\n") + "\n")
+            .withTable("stages", "stage,part_pct,usd,when\n" + lines.replace("/", "\n") + "\n")
             .job();
     if (said == null) {
       assertThat(new Estimate(job).total().value()).isEqualTo(1288);

@@ -93,36 +93,12 @@ final class OrderRules {
 
   /** No more comes back than was paid, and no more is included than is ever billed. */
   private void isSensible(Row item) {
-    Optional<Figure<?>> price = number(item, AgreedFields.USD);
-    Optional<Figure<?>> credit = number(item, AgreedFields.CREDIT);
-    if (price.isPresent() && credit.isPresent() && isMore(credit, price)) {
-      tables
-          .agreed()
-          .problem(
-              item,
-              AgreedFields.CREDIT,
-              "%s is given, but one costs %s (usd); no more comes back than was paid: give at most that"
-                  .formatted(credit.get(), price.get()));
-    }
-    Optional<Figure<?>> included = number(item, AgreedFields.INCLUDED);
-    Optional<Figure<?>> most = number(item, AgreedFields.MOST);
-    if (included.isPresent() && most.isPresent() && isMore(included, most)) {
-      tables
-          .agreed()
-          .problem(
-              item,
-              AgreedFields.INCLUDED,
-              "%s is given, but at most %s are billed (most); what is in the price counts too: give at most that"
-                  .formatted(included.get(), most.get()));
-    }
-  }
-
-  private static Optional<Figure<?>> number(Row row, Field<? extends Figure<?>> field) {
-    return row.read(field).map(figure -> figure);
-  }
-
-  private static boolean isMore(Optional<Figure<?>> one, Optional<Figure<?>> other) {
-    return one.orElseThrow().value() > other.orElseThrow().value();
+    tables
+        .agreed()
+        .atMost(item, AgreedFields.CREDIT, AgreedFields.USD, "no more comes back than was paid");
+    tables
+        .agreed()
+        .atMost(item, AgreedFields.INCLUDED, AgreedFields.MOST, "what is in the price counts too");
   }
 
   /** What was agreed beforehand suffices for the orders that rest on it, one after the other. */

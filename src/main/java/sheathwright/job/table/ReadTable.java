@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import sheathwright.catalog.Nearest;
 import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity;
 
 /** A table of many lines as it was read, and where what is wrong with its lines is said. */
 public final class ReadTable {
@@ -80,6 +82,22 @@ public final class ReadTable {
   /** Asks about a line what is allowed, but hardly meant. */
   public void question(Row row, Field<?> field, String message) {
     reader.question(file.orElseThrow(), row, field, message);
+  }
+
+  /**
+   * Says that a number of a line is more than another beside it.
+   *
+   * @param why it may not be
+   */
+  public <Q extends Quantity> void atMost(
+      Row row, Field<Figure<Q>> less, Field<Figure<Q>> more, String why) {
+    Optional<Figure<Q>> one = row.read(less);
+    Optional<Figure<Q>> other = row.read(more);
+    if (one.isPresent() && other.isPresent() && one.get().value() > other.get().value()) {
+      String message = "%s is given, but %s is %s; %s: give at most that";
+      problem(
+          row, less, message.formatted(one.get().plain(), more.name(), other.get().plain(), why));
+    }
   }
 
   /** Says which lines are called as one before them. */

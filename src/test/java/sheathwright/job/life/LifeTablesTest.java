@@ -47,8 +47,8 @@ class LifeTablesTest {
         "orders|signed,2027-05-11|signed,|orders.csv, line 2, column approved_on: it is empty, but the order is approved; an approved order says by whom, how and on which day: give a date, such as 2026-05-03, or offered in status",
         "orders|02,|01,|orders.csv, line 3, column order: \"01\" appears twice; give each order one line",
         // what was agreed
-        "agreed|90,2,50,10|90,2,91,10|agreed.csv, line 2, column credit_usd: $91.00 is given, but one costs $90.00 (usd); no more comes back than was paid: give at most that",
-        "agreed|90,2,50,10|90,11,50,10|agreed.csv, line 2, column included: 11 is given, but at most 10 are billed (most); what is in the price counts too: give at most that",
+        "agreed|90,2,50,10|90,2,91,10|agreed.csv, line 2, column credit_usd: 91 is given, but usd is 90; no more comes back than was paid: give at most that",
+        "agreed|90,2,50,10|90,11,50,10|agreed.csv, line 2, column included: 11 is given, but most is 10; what is in the price counts too: give at most that",
         "agreed|refasten,|sheet,|agreed.csv, line 3, column item: \"sheet\" appears twice; give each item one line",
         // payments
         "stages|90,,when|80,,when|stages.csv, line 3, column part_pct: the parts come to 90 %; all payments together are 100 %: the last would be 90",
