@@ -36,6 +36,7 @@ import sheathwright.job.site.Site;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
+import sheathwright.job.table.Row;
 import sheathwright.pricing.Disposal;
 import sheathwright.pricing.SheetMaterial;
 import sheathwright.pricing.UnitPrice;
@@ -153,16 +154,17 @@ public final class Estimate {
 
   /** What is wrong with the payments, before they are agreed: they come to what is quoted. */
   private Optional<Problem> paymentsOf(Figure<Money> total) {
-    List<BigDecimal> cents =
-        List.of(BigDecimal.valueOf(total.value()).setScale(CENTS, RoundingMode.HALF_UP));
-    return job.lines(JobTable.AGREED).isEmpty()
-        ? PaymentRules.against(job.lines(JobTable.STAGES), cents)
-            .map(
-                wrong ->
-                    job.tables()
-                        .get(JobTable.STAGES)
-                        .said(wrong.stage(), wrong.column(), wrong.message()))
-        : Optional.empty();
+    List<Row> stages = job.lines(JobTable.STAGES);
+    if (!job.lines(JobTable.AGREED).isEmpty() || total.refusal().isPresent()) {
+      return Optional.empty();
+    }
+    BigDecimal cents = BigDecimal.valueOf(total.value()).setScale(CENTS, RoundingMode.HALF_UP);
+    return PaymentRules.against(stages, List.of(cents))
+        .map(
+            wrong ->
+                job.tables()
+                    .get(JobTable.STAGES)
+                    .said(wrong.stage(), wrong.column(), wrong.message()));
   }
 
   private static Frame frame(Job job, KnownRafters known) {

@@ -236,8 +236,8 @@ final class FramingFields {
     return RAFTERS.stream()
         .flatMap(
             field ->
-                field == DEAD && isLayered
-                    ? Stream.of(RISE, DEAD.ifKnown())
+                field == DEAD
+                    ? isLayered ? Stream.of(RISE, DEAD.ifKnown()) : Stream.of(DEAD.ifKnown())
                     : field == DEFLECTION_LIMIT && hasCeiling
                         ? Stream.of(DEFLECTION_LIMIT.ifKnown())
                         : field == LIVE && hasGroundSnow

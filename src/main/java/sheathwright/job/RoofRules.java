@@ -47,7 +47,7 @@ final class RoofRules {
     tables.get(JobTable.MARKS).once(PlaceFields.MARK);
     tables.get(JobTable.MARKS).rows().forEach(this::isSomewhere);
     tables.get(JobTable.REPORTS).once(FramingFields.REPORT);
-    oneDeadLoad();
+    oneDeadLoad(surveys);
     oneSagLimit();
     KnownRafters.KNOWN.forEach(this::toldBySomebody);
     if (surveys) {
@@ -87,8 +87,15 @@ final class RoofRules {
   }
 
   /** The dead load is given, or made from the layers of the roof. */
-  private void oneDeadLoad() {
-    if (facts.knows(FramingFields.DEAD) && tables.get(JobTable.LAYERS).isThere()) {
+  private void oneDeadLoad(boolean surveys) {
+    ReadTable layers = tables.get(JobTable.LAYERS);
+    boolean isGiven = job.mentions(FramingFields.DEAD);
+    boolean isAsked = surveys || FramingFields.RAFTERS.stream().anyMatch(job::mentions);
+    if (isAsked && !isGiven && !layers.isThere()) {
+      layers.problem(
+          "this table is missing, and so is dead_psf in %s: what the rafters carry; give dead_psf, such as 10, or a line for each layer of the roof"
+              .formatted(JobTable.JOB.file()));
+    } else if (facts.knows(FramingFields.DEAD) && layers.isThere()) {
       job.problem(
           FramingFields.DEAD,
           "%s makes the dead load; take one of the two out".formatted(JobTable.LAYERS.file()));

@@ -41,7 +41,8 @@ record SheetWork(
     if (agreed.isEmpty()) {
       isOnTheMap(planned, "planned_sheets: %s is given", refusals);
       Figure<Per<Money, Sheets>> credit = job.fact(JobFields.CREDIT);
-      if (credit.value() > plannedPrice.quoted().value()) {
+      boolean isPriced = plannedPrice.quoted().refusal().isEmpty();
+      if (isPriced && credit.value() > plannedPrice.quoted().value()) {
         refusals.add(
             new Refusal(
                 "credit_usd: %s is given, but a sheet in the price costs %s; no more comes back than was paid: give at most that"

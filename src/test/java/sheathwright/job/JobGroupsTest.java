@@ -45,8 +45,8 @@ class JobGroupsTest {
             "job.csv: bearing_in is missing: Bearing length at plate",
             "job.csv: load is missing: Live load type",
             "job.csv: live_psf is missing: Live load, horizontal projection",
-            "job.csv: dead_psf is missing: Dead load, horizontal projection",
-            "job.csv: deflection_limit is missing: Deflection limit, live load L/");
+            "job.csv: deflection_limit is missing: Deflection limit, live load L/",
+            "layers.csv: this table is missing, and so is dead_psf in job.csv: what the rafters carry; give dead_psf, such as 10, or a line for each layer of the roof");
   }
 
   @Test

@@ -28,6 +28,17 @@ public final class KeyedTable {
     return new KeyedFacts(inputs);
   }
 
+  /** Whether anything is given for a fact, be it readable or not. */
+  public boolean mentions(Field<?> field) {
+    int key = file.header().indexOf(keys.key());
+    int value = file.header().indexOf(keys.value());
+    return key >= 0
+        && value >= 0
+        && file.lines().stream()
+            .filter(line -> line.cells().get(key).strip().equals(field.name()))
+            .anyMatch(line -> !line.cells().get(value).isBlank());
+  }
+
   /** Where a fact stands, in words: {@code job.csv, line 4}. */
   public String place(Field<?> field) {
     return file.name() + ", line " + inputs.get(field.name()).line().number();
