@@ -60,7 +60,7 @@ public final class Deck {
 
   Deck(Job job, Site site) {
     this.job = job;
-    this.old = new OldDeck(job.tables());
+    this.old = new OldDeck(job.told(), job.tables());
     this.parts = job.planes().stream().map(this::part).toList();
     List<CourseLayout> planes = parts.stream().map(Part::courses).toList();
     this.layout = Layouts.together(planes);

@@ -59,6 +59,7 @@ public final class Job implements Facts {
               Map.entry(JobTable.LOG, OrderFields.LOG),
               Map.entry(JobTable.SENT, OrderFields.SENT)));
 
+  private final KeyedTable told;
   private final Map<String, Input> facts;
   private final Map<String, Input> prices;
   private final Map<String, Input> rates;
@@ -72,19 +73,19 @@ public final class Job implements Facts {
     TableReader reader = new TableReader();
     boolean levels = tables.has(JobTable.READINGS);
     surveys = tables.surveysRafters();
-    KeyedTable job =
+    told =
         reader.keyedTable(
             tables.file(JobTable.JOB),
             JobTable.JOB.keys().orElseThrow(),
             "",
             "",
             factGroups(tables));
-    facts = job.inputs();
+    facts = told.inputs();
     read(reader, tables, JobTable.PLANES, PlaceFields.PLANES);
     read(reader, tables, JobTable.OPENINGS, PlaceFields.OPENINGS);
     read(reader, tables, JobTable.RAFTERS, PlaceFields.SUPPORTS);
     read(reader, tables, JobTable.JOINTS, PlaceFields.JOINTS);
-    boolean mayBeSound = LifeTables.stage(job).isAtLeast(Stage.OPENED);
+    boolean mayBeSound = LifeTables.stage(told).isAtLeast(Stage.OPENED);
     read(reader, tables, JobTable.MARKS, PlaceFields.MARKS, mayBeSound);
     read(reader, tables, JobTable.READINGS, surveys ? SurveyFields.READINGS : PlaceFields.READINGS);
     prices =
@@ -122,8 +123,8 @@ public final class Job implements Facts {
                 tables.file(JobTable.MAKER),
                 reader.rows(tables.file(JobTable.MAKER), MakerFields.FIELDS))
             : List.of();
-    new RoofRules(job, rows).hold(surveys);
-    lifeTables(job, tables).hold(JobFields.QUOTE_DATE);
+    new RoofRules(told, rows).hold(surveys);
+    lifeTables(tables).hold(JobFields.QUOTE_DATE);
     reader.raiseProblems(offTheMap(reader));
     questions = reader.questions();
     office =
@@ -211,14 +212,14 @@ public final class Job implements Facts {
     Refusals refusals = new Refusals();
     if (reader.hasProblems()
         && OldDeck.OF_PLANES.stream().map(rows::get).allMatch(ReadTable::isSound)) {
-      refusals.tried(() -> new OldDeck(rows));
+      refusals.tried(() -> new OldDeck(told, rows));
     }
     return refusals.problems();
   }
 
-  private LifeTables lifeTables(KeyedTable job, JobTables tables) {
+  private LifeTables lifeTables(JobTables tables) {
     return new LifeTables(
-        job,
+        told,
         rows.get(JobTable.MARKS),
         rows.get(JobTable.REPORTS),
         rows.get(JobTable.ZONES),
@@ -355,6 +356,11 @@ public final class Job implements Facts {
   /** What the office charges by. */
   Rates rates() {
     return office;
+  }
+
+  /** The facts of the job as they were read. */
+  KeyedTable told() {
+    return told;
   }
 
   /** The tables of many lines, those that the job has not among them. */

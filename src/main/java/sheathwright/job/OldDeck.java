@@ -19,6 +19,7 @@ import sheathwright.figure.Units;
 import sheathwright.job.life.MapRules;
 import sheathwright.job.life.MapRules.OnMap;
 import sheathwright.job.table.Field;
+import sheathwright.job.table.KeyedTable;
 import sheathwright.job.table.ReadTable;
 import sheathwright.job.table.Row;
 import sheathwright.roof.Box;
@@ -62,7 +63,7 @@ final class OldDeck {
    *
    * @throws sheathwright.job.table.ProblemsException with everything that lies off its map
    */
-  OldDeck(Map<JobTable, ReadTable> tables) {
+  OldDeck(KeyedTable job, Map<JobTable, ReadTable> tables) {
     planes =
         new Belonging(
             "lines_of_each_plane",
@@ -93,6 +94,9 @@ final class OldDeck {
             tables.get(JobTable.PLACES),
             tables.get(JobTable.PLANES));
     rules.problems(onMap).forEach(refusals::add);
+    if (maps.size() == tables.get(JobTable.PLANES).rows().size()) {
+      new RoofRules(job, tables).beyondTheMap(maps.values()).forEach(refusals::add);
+    }
     refusals.raise();
   }
 

@@ -1,16 +1,27 @@
 package sheathwright.job;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Quantity.Sheets;
+import sheathwright.figure.Shown;
+import sheathwright.job.life.AgreedFields;
+import sheathwright.job.life.Item;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.Facts;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.KeyedTable;
+import sheathwright.job.table.Problem;
 import sheathwright.job.table.ReadTable;
 import sheathwright.job.table.Row;
+import sheathwright.sheathing.place.BillRule;
+import sheathwright.sheathing.place.PlaceMap;
+import sheathwright.sheathing.place.SheetUnits;
 import sheathwright.wood.Knowledge;
 
 /**
@@ -141,5 +152,42 @@ final class RoofRules {
           JobFields.SHIM_TOLERANCE,
           "%s is given; it must not be more than sister_tolerance_in, %s".formatted(shim, sister));
     }
+  }
+
+  /**
+   * That more sheets are in the price than the old deck has, as was quoted or as was agreed.
+   *
+   * @param maps of all planes
+   */
+  List<Problem> beyondTheMap(Collection<PlaceMap> maps) {
+    Choice<BillRule> rule =
+        facts.knows(JobFields.BILL_RULE)
+            ? facts.fact(JobFields.BILL_RULE)
+            : Choice.literal(BillRule.HALF);
+    double most =
+        SheetUnits.together(maps.stream().map(PlaceMap::units).toList()).by(rule, "").value();
+    String message =
+        "%s is given, but the old deck has %s sheets by the bill rule %s; no more is ever found: give at most that";
+    Function<Figure<?>, String> said =
+        given -> message.formatted(given.plain(), Shown.plain(most), rule.plain());
+    List<Problem> problems = new ArrayList<>();
+    ReadTable agreed = tables.get(JobTable.AGREED);
+    for (Row item : agreed.rows()) {
+      boolean isSheet =
+          item.read(AgreedFields.ITEM)
+              .filter(name -> name.value().equals(Item.SHEET.word()))
+              .isPresent();
+      item.read(AgreedFields.INCLUDED)
+          .filter(included -> isSheet && included.value() > most)
+          .map(included -> agreed.said(item, AgreedFields.INCLUDED, said.apply(included)))
+          .ifPresent(problems::add);
+    }
+    if (!agreed.isThere() && facts.knows(JobFields.PLANNED_SHEETS)) {
+      Figure<Sheets> planned = facts.fact(JobFields.PLANNED_SHEETS);
+      if (planned.value() > most) {
+        problems.add(job.said(JobFields.PLANNED_SHEETS, said.apply(planned)));
+      }
+    }
+    return problems;
   }
 }

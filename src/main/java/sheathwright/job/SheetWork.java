@@ -8,9 +8,6 @@ import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Refusal;
-import sheathwright.job.life.AgreedFields;
-import sheathwright.job.life.Item;
-import sheathwright.job.table.Row;
 import sheathwright.pricing.UnitPrice;
 
 /**
@@ -33,39 +30,21 @@ record SheetWork(
     Optional<Leveling> leveling) {
 
   /**
-   * Refuses what no quote means: more sheets in the price than the old deck has, more back for one
-   * than it costs. Once agreed, what was agreed is held against the old deck alone.
+   * Refuses more back for a sheet than it costs. Once agreed, the table of what was agreed is held
+   * against itself.
    */
   void hold(Job job, Refusals refusals) {
-    List<Row> agreed = job.lines(JobTable.AGREED);
-    if (agreed.isEmpty()) {
-      isOnTheMap(planned, "planned_sheets: %s is given", refusals);
-      Figure<Per<Money, Sheets>> credit = job.fact(JobFields.CREDIT);
-      boolean isPriced = plannedPrice.quoted().refusal().isEmpty();
-      if (isPriced && credit.value() > plannedPrice.quoted().value()) {
-        refusals.add(
-            new Refusal(
-                "credit_usd: %s is given, but a sheet in the price costs %s; no more comes back than was paid: give at most that"
-                    .formatted(credit, plannedPrice.quoted()),
-                false,
-                List.of(credit)));
-      }
-    }
-    agreed.stream()
-        .filter(row -> row.of(AgreedFields.ITEM).value().equals(Item.SHEET.word()))
-        .filter(row -> row.has(AgreedFields.INCLUDED))
-        .forEach(row -> isOnTheMap(row.of(AgreedFields.INCLUDED), "%s is given", refusals));
-  }
-
-  private void isOnTheMap(Figure<?> included, String given, Refusals refusals) {
-    if (included.value() > atWorst.value()) {
+    Figure<Per<Money, Sheets>> credit = job.fact(JobFields.CREDIT);
+    boolean isPriced = plannedPrice.quoted().refusal().isEmpty();
+    if (isPriced
+        && job.lines(JobTable.AGREED).isEmpty()
+        && credit.value() > plannedPrice.quoted().value()) {
       refusals.add(
           new Refusal(
-              given.formatted(included.plain())
-                  + ", but the old deck has %s sheets by the bill rule; no more is ever found: give at most that"
-                      .formatted(atWorst.plain()),
+              "credit_usd: %s is given, but a sheet in the price costs %s; no more comes back than was paid: give at most that"
+                  .formatted(credit, plannedPrice.quoted()),
               false,
-              List.of(included)));
+              List.of(credit)));
     }
   }
 }

@@ -82,7 +82,7 @@ class SmallEstimateTest {
       delimiter = '|',
       value = {
         "credit_usd,50,|credit_usd,94.01,|job.csv, line 14, column value: credit_usd: $94.01/sheet is given, but a sheet in the price costs $94.00/sheet; no more comes back than was paid: give at most that",
-        "planned_sheets,2,|planned_sheets,16,|job.csv, line 13, column value: planned_sheets: 16 is given, but the old deck has 15 sheets by the bill rule; no more is ever found: give at most that"
+        "planned_sheets,2,|planned_sheets,16,|job.csv, line 13, column value: planned_sheets: 16 is given, but the old deck has 15 sheets by the bill rule half; no more is ever found: give at most that"
       })
   void estimate_refusesWhatNoQuoteMeans(String text, String spoiled, String said) {
     Job job = JobText.small().with("job", text, spoiled).job();

@@ -44,14 +44,14 @@ public final class KeyedTable {
     return file.name() + ", line " + inputs.get(field.name()).line().number();
   }
 
-  /** Says what is wrong with a fact that was given. */
-  public void problem(Field<?> field, String message) {
-    reader.problem(
+  /** What is wrong with a fact that was given, to be said by whoever asks. */
+  public Problem said(Field<?> field, String message) {
+    return TableReader.said(
         file, inputs.get(field.name()).line(), keys.value(), field.name() + ": " + message);
   }
 
-  /** Says what is wrong with the table as a whole. */
-  public void problem(String message) {
-    reader.problem(file, message);
+  /** Says what is wrong with a fact that was given. */
+  public void problem(Field<?> field, String message) {
+    reader.problem(said(field, message));
   }
 }

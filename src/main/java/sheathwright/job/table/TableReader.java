@@ -221,7 +221,11 @@ public final class TableReader {
   }
 
   public void problem(RowSource file, RowSource.Line line, String column, String message) {
-    problems.add(said(file, line, column, message));
+    problem(said(file, line, column, message));
+  }
+
+  void problem(Problem problem) {
+    problems.add(problem);
   }
 
   static Problem said(RowSource file, RowSource.Line line, String column, String message) {
