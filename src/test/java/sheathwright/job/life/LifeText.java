@@ -3,12 +3,12 @@ package sheathwright.job.life;
 import sheathwright.job.table.JobText;
 
 /** The tables of a small job whose deck is open, which a test may spoil. All of it is invented. */
-final class LifeText {
+public final class LifeText {
 
   private LifeText() {}
 
   /** Two planes of 8 places each, three marks, two change orders of which one is approved. */
-  static JobText opened() {
+  public static JobText opened() {
     return JobText.small()
         .withLines(
             "job",
