@@ -39,6 +39,7 @@ public final class Tab {
   private final List<TabLine> lines = new ArrayList<>();
   private final List<String> validations = new ArrayList<>();
   private int next = FIRST_LINE;
+  private boolean isOnePage;
 
   /**
    * A tab.
@@ -75,6 +76,20 @@ public final class Tab {
   /** Characters that fit in a line across the page. */
   int characters() {
     return IntStream.of(widths).sum();
+  }
+
+  /** Characters that fit in a column. */
+  int width(int column) {
+    return widths[column];
+  }
+
+  /** It goes on one sheet of paper, whatever stands on it. */
+  void printedOnOnePage() {
+    isOnePage = true;
+  }
+
+  boolean isOnePage() {
+    return isOnePage;
   }
 
   List<Listing> listings() {
@@ -471,6 +486,11 @@ public final class Tab {
   /** Makes a line tall enough for words that stand in it from a column on. */
   void raise(int line, int first, List<String> words) {
     raise(row(line), first, words);
+  }
+
+  /** Makes a line tall enough for words that stand in it from the left. */
+  public void raiseTo(int line, List<String> words) {
+    raise(row(line), 0, words);
   }
 
   private void raise(TabLine line, int first, List<String> words) {
