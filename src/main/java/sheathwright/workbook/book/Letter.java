@@ -6,8 +6,8 @@ import sheathwright.figure.Traced;
 import sheathwright.workbook.book.Look.Part;
 
 /**
- * A page that is written to somebody: one large number, sentences that end with their amounts, words
- * in a frame, lines to sign on. All of it stands on one sheet of paper.
+ * A page that is written to somebody: one large number, sentences that end with their amounts,
+ * words in a frame, lines to sign on. All of it stands on one sheet of paper.
  */
 public final class Letter {
 
@@ -15,9 +15,6 @@ public final class Letter {
   private static final double BOX_AIR = 8;
   private static final double LARGEST = 38;
   private static final double SIGNATURE_HEIGHT = 30;
-
-  /** How many characters of a sentence's print stand in the width of a hundred of a cell's. */
-  private static final double WIDER_PRINT = 1.0;
 
   private final Tab tab;
 
@@ -40,14 +37,22 @@ public final class Letter {
   public void figure(Traced value, String words) {
     int line = tab.line();
     tab.value(line, 0, value, Part.FIGURE);
-    tab.row(line).height(LARGEST);
-    sentence(line, words, 1, tab.columns() - 1, Part.TEXT);
+    sentence(line, words, 1, tab.columns() - 1, Part.NOTE);
     tab.row(line).height(LARGEST);
   }
 
   /** A sentence across the page. */
   public void sentence(String words) {
     sentence(tab.line(), words, 0, tab.columns() - 1, Part.SENTENCE);
+  }
+
+  /** The sum of what stands above. */
+  public void total(String words, Traced amount) {
+    int line = tab.line();
+    for (int column = 0; column < tab.columns() - 1; column++) {
+      tab.text(line, column, column == 0 ? words : "", Part.TOTAL_LABEL);
+    }
+    tab.value(line, tab.columns() - 1, amount, Part.TOTAL);
   }
 
   /** A sentence that ends with an amount. */
@@ -63,6 +68,14 @@ public final class Letter {
     sentence(line, words, 0, tab.columns() - 3, Part.SENTENCE);
     tab.value(line, tab.columns() - 2, count, Part.SENTENCE_AMOUNT);
     tab.value(line, tab.columns() - 1, amount, Part.SENTENCE_AMOUNT);
+  }
+
+  /** A sentence that ends with a part of a whole, in percent, and with what that is. */
+  public void share(String words, Traced percent, Traced amount) {
+    int column = tab.columns() - 2;
+    int line = tab.next();
+    sentence(words, percent, amount);
+    tab.cell(line, column).style(tab.styled(Part.SENTENCE_AMOUNT, "0.##\" %\""));
   }
 
   /** A sentence beside what it is about. */
@@ -107,8 +120,6 @@ public final class Letter {
   }
 
   private int lines(String words, int first, int last) {
-    double characters =
-        IntStream.rangeClosed(first, last).map(tab::width).sum() * WIDER_PRINT;
-    return 1 + (int) (words.length() / characters);
+    return 1 + words.length() / IntStream.rangeClosed(first, last).map(tab::width).sum();
   }
 }

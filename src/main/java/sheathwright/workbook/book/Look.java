@@ -247,7 +247,10 @@ public final class Look {
       return "#,##0.0";
     }
     boolean isWhole = figure.refusal().isPresent() || figure.value() == Math.rint(figure.value());
-    return isWhole ? "General" : "#,##0.000";
+    if (isWhole) {
+      return "General";
+    }
+    return unit.equals(Units.SHEET) ? "#,##0.0#" : "#,##0.000";
   }
 
   private static void filled(XSSFCellStyle style, XSSFColor color) {

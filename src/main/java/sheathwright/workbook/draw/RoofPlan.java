@@ -73,7 +73,7 @@ public final class RoofPlan {
   private void on(Tab page) {
     double between = BETWEEN_POINTS * scale;
     double name = NAME_POINTS * scale;
-    double high = 0;
+    double high = between / 2;
     for (List<Drawn> row : rows) {
       high += height(row) + name + between;
     }
@@ -81,9 +81,8 @@ public final class RoofPlan {
     double tall = lines * LINE_POINTS * scale;
     double wide = WIDE_POINTS * scale;
     Sketch sketch =
-        new Sketch(
-            page.sheet(), new Box(0, 0, wide, tall), page.next(), page.columns(), lines, 1);
-    double top = tall;
+        new Sketch(page.sheet(), new Box(0, 0, wide, tall), page.next(), page.columns(), lines, 1);
+    double top = tall - between / 2;
     for (List<Drawn> row : rows) {
       double used = row.stream().mapToDouble(each -> each.bounds().width()).sum();
       double left = (wide - used - between * (row.size() - 1)) / 2;
@@ -144,7 +143,6 @@ public final class RoofPlan {
   }
 
   private static Box moved(Box box, double right, double up) {
-    return new Box(
-        box.left() + right, box.bottom() + up, box.right() + right, box.top() + up);
+    return new Box(box.left() + right, box.bottom() + up, box.right() + right, box.top() + up);
   }
 }

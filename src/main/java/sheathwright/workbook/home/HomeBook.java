@@ -1,8 +1,6 @@
 package sheathwright.workbook.home;
 
 import java.time.LocalDate;
-import java.util.List;
-import sheathwright.figure.Refusal;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobFields;
@@ -14,7 +12,9 @@ import sheathwright.workbook.book.Letter;
 import sheathwright.workbook.book.Look.Part;
 import sheathwright.workbook.book.Tab;
 
-/** The homeowner's file: what is asked, what was seen, what may change, and how rafters will lie. */
+/**
+ * The homeowner's file: what is asked, what was seen, what may change, and how rafters will lie.
+ */
 public final class HomeBook {
 
   private final Estimate estimate;
@@ -65,8 +65,8 @@ public final class HomeBook {
     page.write();
     new SeenPage(seen, estimate).write();
     new TermsPage(terms, estimate).write();
+    page.writeOnceMore(terms);
     RaftersPage.write(book, estimate, () -> letter("Your rafters", 20, 17, 17, 17, 17));
-    page.writeCheck();
     return book.finished();
   }
 
@@ -79,10 +79,5 @@ public final class HomeBook {
     tab.row(0).height(28);
     tab.row(1).height(18);
     return Letter.on(tab);
-  }
-
-  /** Why numbers of it are refused. */
-  List<Refusal> refused() {
-    return List.copyOf(book.refused());
   }
 }

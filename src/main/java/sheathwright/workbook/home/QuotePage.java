@@ -4,16 +4,16 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Per;
+import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Source;
-import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.job.Estimate;
@@ -21,6 +21,7 @@ import sheathwright.job.Job;
 import sheathwright.job.JobFields;
 import sheathwright.job.JobTable;
 import sheathwright.job.life.AgreedFields;
+import sheathwright.job.life.LifeFields;
 import sheathwright.job.table.Dates;
 import sheathwright.job.table.Row;
 import sheathwright.workbook.book.Letter;
@@ -65,8 +66,10 @@ final class QuotePage {
   private final List<Line> lines;
   private final List<Option> options;
   private final Roll roll;
+  private final Figure<Money> together;
   private final Figure<Money> total;
   private final Figure<Per<Money, Sheets>> extra;
+  private final Figure<Per<Money, Sheets>> credit;
   private final Figure<Sheets> most;
   private final Figure<Money> allExtra;
   private final Figure<Money> atWorst;
@@ -89,8 +92,10 @@ final class QuotePage {
             Roll.column("unit", line -> Choice.literal(line.unit())),
             Roll.column("price_usd", Line::price),
             Roll.column("amount_usd", Line::amount));
-    total = with(roll.sum("amount_usd", Units.USD)).as("quote_total_usd", Units.USD);
+    together = roll.sum("amount_usd", Units.USD).as("lines_usd", Units.USD);
+    total = with(together).as("quote_total_usd", Units.USD);
     extra = Told.of("extra_sheet_usd", estimate.quote().extraSheet());
+    credit = Told.of("credit_usd", estimate.quote().credit());
     most = Told.of("most_extra_sheets", estimate.quote().mostExtraSheets());
     allExtra = most.times(extra).in(Units.USD).toCents().as("all_extra_usd", Units.USD);
     atWorst = total.plus(allExtra).as("at_most_usd", Units.USD);
@@ -131,28 +136,29 @@ final class QuotePage {
   }
 
   /** A sum with what was chosen besides. */
-  private Figure<Money> with(Figure<Money> sum) {
-    Figure<Money> all = sum;
+  private Figure<Money> with(Figure<Money> lines) {
+    Figure<Money> all = lines;
     for (Option option : options) {
       all =
           all.plus(
-              Figure.choose(
-                  option.tick().is(YesNo.YES), option.adds(), Figure.of(0, Units.USD)));
+              Figure.choose(option.tick().is(YesNo.YES), option.adds(), Figure.of(0, Units.USD)));
     }
     return all;
   }
 
   /** Writes the page. */
   void write() {
-    LocalDate date = Dates.read(job.fact(JobFields.QUOTE_DATE).value());
-    LocalDate until = date.plusDays((long) job.fact(JobFields.VALID_DAYS).value());
-    letter.fact("For", job.fact(JobFields.CUSTOMER).value());
-    letter.fact("At", job.fact(JobFields.SITE).value());
-    letter.fact("What", job.fact(JobFields.JOB_NAME).value());
-    letter.fact("Good until", Dates.inWords(until));
     tab.heading("What you pay");
     letter.figure(total, "for everything in the lines below");
     price();
+    tab.heading("For");
+    LocalDate date = Dates.read(job.fact(JobFields.QUOTE_DATE).value());
+    LocalDate until = date.plusDays((long) job.fact(JobFields.VALID_DAYS).value());
+    letter.fact("Who", job.fact(JobFields.CUSTOMER).value());
+    letter.fact("Where", job.fact(JobFields.SITE).value());
+    letter.fact("What", job.fact(JobFields.JOB_NAME).value());
+    letter.fact("Good until", Dates.inWords(until));
+    starts();
     tab.heading("Your rafters");
     RafterWords.of(estimate.framing(), heldBack()).write(letter);
     tab.heading("The price, line by line");
@@ -160,26 +166,30 @@ final class QuotePage {
         roll,
         List.of("What", "How many", "Of", "Each", "Amount"),
         Arrays.asList(null, Units.RATIO, null, Units.USD, Units.USD));
-    choices();
+    letter.total("Together", together);
     checkLine = tab.line();
+    choices();
     stages();
     tab.heading("Agreed");
     signatures();
   }
 
   private void price() {
-    int sheets = (int) estimate.plannedSheets().value();
     letter.sentence(
         "%s in this price. Each further one that is bad, shown to you with a photo before it is covered, is"
             .formatted(SheetWords.included(estimate.plannedSheets())),
         extra);
-    if (sheets > 0) {
-      letter.sentence(
-          "Back to you for each of those sheets that is not needed",
-          Told.of("credit_usd", estimate.quote().credit()));
+    if (credit.value() > 0) {
+      letter.sentence("Back to you for each of those sheets that is not needed", credit);
     }
     letter.sentence("Sheets that could still turn out bad, and all of them", most, allExtra);
     letter.sentence("So the deck can bring the price to this at most, and no higher", atWorst);
+  }
+
+  private void starts() {
+    if (job.knows(LifeFields.START_ON)) {
+      letter.fact("We start", Dates.inWords(Dates.read(job.fact(LifeFields.START_ON).value())));
+    }
   }
 
   /** Work on rafters that is not sold before somebody has decided. */
@@ -205,26 +215,24 @@ final class QuotePage {
     Figure<Money> left = total;
     for (int i = 0; i < stages.size(); i++) {
       Row stage = stages.get(i);
-      String name = "payment_" + (i + 1);
-      boolean isLast = i == stages.size() - 1;
-      Figure<Money> amount = isLast ? left.as(name + "_usd", Units.USD) : payment(stage, name);
-      letter.sentence(
+      String name = "payment_" + (i + 1) + "_usd";
+      String words =
           "%s, %s"
-              .formatted(
-                  stage.of(AgreedFields.STAGE).value(), stage.of(AgreedFields.WHEN).value()),
-          amount);
-      left = left.minus(amount);
+              .formatted(stage.of(AgreedFields.STAGE).value(), stage.of(AgreedFields.WHEN).value());
+      if (i == stages.size() - 1) {
+        letter.sentence(words, left.as(name, Units.USD));
+      } else if (stage.has(AgreedFields.USD)) {
+        Figure<Money> amount = Told.of(name, stage.of(AgreedFields.USD));
+        letter.sentence(words, amount);
+        left = left.minus(amount);
+      } else {
+        Figure<Ratio> part =
+            Told.of("payment_" + (i + 1) + "_part_pct", stage.of(AgreedFields.PART));
+        Figure<Money> amount = total.times(part).in(Units.USD).toCents().as(name, Units.USD);
+        letter.share(words, part, amount);
+        left = left.minus(amount);
+      }
     }
-  }
-
-  private Figure<Money> payment(Row stage, String name) {
-    return stage.has(AgreedFields.USD)
-        ? Told.of(name + "_usd", stage.of(AgreedFields.USD))
-        : total
-            .times(Told.of("", stage.of(AgreedFields.PART)))
-            .in(Units.USD)
-            .toCents()
-            .as(name + "_usd", Units.USD);
   }
 
   private void signatures() {
@@ -233,28 +241,38 @@ final class QuotePage {
       letter.signature("Homeowner, date");
       letter.signature("Contractor, date");
     } else {
-      letter.box(
-          "Nothing is signed yet: it waits for what is said of your rafters above.", true);
+      letter.box("Nothing is signed yet: it waits for what is said of your rafters above.", true);
     }
     tab.note(
         "Local law decides what a contract must say. This quote is not one until both have signed a contract that does.");
   }
 
-  /** Says whether the sums tie; written last, with everything else in its place. */
-  void writeCheck() {
-    Figure<Money> sum = Figure.of(0, Units.USD);
-    for (Line line : lines) {
-      sum = sum.plus(line.again());
+  /** What was quoted, told a second time on another page, so that a changed number is seen. */
+  void writeOnceMore(Letter other) {
+    List<Condition> same = new ArrayList<>();
+    other.tab().heading("The numbers once more, as they were quoted");
+    again(other, "All lines together", together, same);
+    again(other, "Each further sheet", extra, same);
+    if (credit.value() > 0) {
+      again(other, "Back for each sheet not needed", credit, same);
     }
-    Condition ties =
-        Condition.all(
-            Optional.of(total.isTheSameAs(with(sum))).stream().toArray(Condition[]::new));
-    Traced state =
+    again(other, "All sheets that could still turn out bad", allExtra, same);
+    lines.forEach(line -> same.add(line.amount().isTheSameAs(line.again())));
+    same.add(total.isTheSameAs(with(together)));
+    same.add(atWorst.isTheSameAs(total.plus(allExtra)));
+    Choice<String> state =
         Choice.choose(
-                ties,
-                Choice.literal("The amounts add up."),
+                Condition.all(same.toArray(Condition[]::new)),
+                Choice.literal("The amounts add up and are as quoted."),
                 Choice.literal("A number was changed: ask us before you sign."))
             .as("sums_tie");
     tab.value(checkLine, 0, state, Part.NOTE);
+  }
+
+  private static <Q extends Quantity> void again(
+      Letter other, String words, Figure<Q> figure, List<Condition> same) {
+    Figure<Q> told = Told.of("as_quoted_" + figure.name(), figure);
+    other.sentence(words, told);
+    same.add(figure.isTheSameAs(told));
   }
 }

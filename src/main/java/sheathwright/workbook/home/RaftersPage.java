@@ -148,13 +148,18 @@ final class RaftersPage {
             Roll.column("before_in", Spot::before),
             Roll.column("after_in", Spot::after));
     tab.heading(heading);
+    tab.showsFractions();
     Listing listing =
         tab.list(
             roll,
-            List.of(capital(below), "Now, in to the string", "Afterwards, in"),
+            List.of(capital(below), "Now, in to the string", "Then, in to the string"),
             Arrays.asList(null, Units.INCH, Units.INCH));
     SagChart.draw(
-        book, tab, "Seen from the side", below, new SagChart.Part(listing, 0, spots.size() - 1, 0, 1, 2));
+        book,
+        tab,
+        "Seen from the side",
+        below,
+        new SagChart.Part(listing, 0, spots.size() - 1, 0, 1, 2));
   }
 
   private static String capital(String words) {

@@ -1,12 +1,10 @@
 package sheathwright.workbook.home;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import sheathwright.figure.Reading;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
-import sheathwright.figure.Units;
 import sheathwright.framing.stop.StopFinding;
 import sheathwright.framing.stop.StopReports;
 import sheathwright.job.Deck;

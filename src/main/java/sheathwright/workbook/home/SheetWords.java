@@ -11,8 +11,7 @@ import sheathwright.sheathing.place.BillRule;
 final class SheetWords {
 
   private static final List<String> SMALL =
-      List.of(
-          "No", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine", "Ten");
+      List.of("No", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine", "Ten");
 
   private SheetWords() {}
 

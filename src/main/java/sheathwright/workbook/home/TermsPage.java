@@ -82,18 +82,18 @@ final class TermsPage {
   private String nails() {
     Spacings used = estimate.site().nailing().used();
     if (used.refusal().isPresent()) {
-      return "As the building department asks; nobody has told us yet.";
+      return "As the building department asks.";
     }
     String nail =
         job.knows(SiteFields.NAIL)
-            ? Shown.inWords(job.fact(SiteFields.NAIL).plain()) + ", "
+            ? job.fact(SiteFields.NAIL).plain().replace('-', ' ') + ", "
             : "";
-    return "%sa nail every %s in along the edges of a sheet and every %s in between; closer near the roof's own edges where the code asks."
+    return "%sone every %s in along the edges of a sheet and every %s in between; closer near the roof's own edges where the code asks."
         .formatted(nail, inches(used.edge()), inches(used.field()));
   }
 
   private static String inches(Figure<Length> length) {
-    return Lengths.inInches(length.in(Units.INCH).value()).replace(" in", "");
+    return Lengths.inFractions(length.in(Units.INCH).value());
   }
 
   /** What each thing costs that may be found besides bad sheets. */
@@ -166,8 +166,7 @@ final class TermsPage {
             roll -> {
               tab.heading("What the maker of the covering asks of the deck");
               for (int i = 0; i < roll.rows().size(); i++) {
-                letter.fact(
-                    capital(roll.cellsOf("requirement").get(i).plain()), met(roll, i));
+                letter.fact(capital(roll.cellsOf("requirement").get(i).plain()), met(roll, i));
               }
             });
   }
