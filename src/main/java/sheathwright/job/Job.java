@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import sheathwright.fastening.uplift.MakerRequirement;
@@ -16,6 +17,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Traced;
+import sheathwright.figure.Units;
 import sheathwright.job.life.AgreedFields;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
@@ -37,6 +39,7 @@ import sheathwright.job.table.TableReader;
 import sheathwright.job.table.TableReader.Group;
 import sheathwright.job.table.TableReader.Input;
 import sheathwright.pricing.Rates;
+import sheathwright.roof.Spot;
 import sheathwright.wood.Knowledge;
 
 /**
@@ -487,6 +490,37 @@ public final class Job implements Facts {
   /** The lines of a table of how the job goes on; none, if the job has it not. */
   public List<Row> lines(JobTable table) {
     return life.get(table);
+  }
+
+  /** Where a plane lies in the plan of the roof, as far as that is told. */
+  public OnTheGround onTheGround(String plane) {
+    return planes.stream()
+        .filter(row -> row.of(PlaceFields.PLANE).value().equals(plane))
+        .map(Job::onTheGround)
+        .findFirst()
+        .orElse(new OnTheGround(Optional.empty(), Optional.empty()));
+  }
+
+  private static OnTheGround onTheGround(Row plane) {
+    boolean hasEave = plane.has(PlaceFields.EAVE_X) && plane.has(PlaceFields.EAVE_Y);
+    return new OnTheGround(
+        Optional.of(plane)
+            .filter(row -> row.has(PlaceFields.FACES))
+            .map(row -> row.of(PlaceFields.FACES).value()),
+        hasEave
+            ? Optional.of(
+                new Spot(
+                    plane.of(PlaceFields.EAVE_X).in(Units.INCH).value(),
+                    plane.of(PlaceFields.EAVE_Y).in(Units.INCH).value()))
+            : Optional.empty());
+  }
+
+  /** What the openings of a plane are, in the order of its table; empty where it does not say. */
+  public List<String> openingsOf(String plane) {
+    return openings().stream()
+        .filter(row -> row.of(PlaceFields.PLANE).value().equals(plane))
+        .map(row -> row.has(PlaceFields.OPENING) ? row.of(PlaceFields.OPENING).value() : "")
+        .toList();
   }
 
   /** How far the job has come; one that does not say is priced. */

@@ -2,6 +2,8 @@ package sheathwright.workbook.home;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
 import sheathwright.figure.Reading;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
@@ -9,6 +11,10 @@ import sheathwright.framing.stop.StopFinding;
 import sheathwright.framing.stop.StopReports;
 import sheathwright.job.Deck;
 import sheathwright.job.Estimate;
+import sheathwright.job.OnTheGround;
+import sheathwright.job.site.SiteFields;
+import sheathwright.roof.Plane;
+import sheathwright.roof.Spot;
 import sheathwright.sheathing.patch.Finding;
 import sheathwright.sheathing.patch.Mark;
 import sheathwright.workbook.book.Letter;
@@ -21,6 +27,9 @@ final class SeenPage {
 
   private static final List<String> HEADINGS =
       List.of("No.", "Where", "What we found", "What we do", "Sheet");
+
+  /** A roof's rise is told for so many inches of run. */
+  private static final double RUN = 12;
 
   private final Letter letter;
   private final Tab tab;
@@ -49,9 +58,25 @@ final class SeenPage {
         number++;
         numbered.add(new RoofPlan.Numbered(number, mark.seen(Reading.aside()).box()));
       }
-      planes.add(new RoofPlan.Drawn("Plane " + part.plane().name(), part.plane(), numbered));
+      planes.add(
+          new RoofPlan.Drawn(
+              WhereWords.inPicture(estimate, part.plane()),
+              part.plane(),
+              numbered,
+              fromAbove(part.plane())));
     }
     return planes;
+  }
+
+  /** How a bird sees the plane, once its eave, its facing and its slope are told. */
+  private Optional<UnaryOperator<Spot>> fromAbove(Plane plane) {
+    OnTheGround ground = estimate.job().onTheGround(plane.name());
+    if (!ground.isKnown() || !estimate.job().knows(SiteFields.RISE)) {
+      return Optional.empty();
+    }
+    double rise = estimate.job().fact(SiteFields.RISE).value() / RUN;
+    double run = 1 / Math.hypot(1, rise);
+    return Optional.of(spot -> ground.fromAbove(spot, run));
   }
 
   private void marks() {
@@ -79,7 +104,7 @@ final class SeenPage {
     List<String> words =
         List.of(
             String.valueOf(number),
-            WhereWords.of(part.plane(), mark.box()),
+            WhereWords.of(estimate, part.plane(), mark.box()),
             found(mark.finding()),
             done(mark.finding()),
             mark.key());
