@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import sheathwright.fastening.uplift.MakerRequirement;
@@ -12,6 +13,7 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
 import sheathwright.figure.Traced;
+import sheathwright.figure.Units;
 import sheathwright.job.life.AgreedFields;
 import sheathwright.job.life.InspectionFields;
 import sheathwright.job.life.LifeFields;
@@ -37,6 +39,7 @@ import sheathwright.job.table.TableReader;
 import sheathwright.job.table.TableReader.Group;
 import sheathwright.job.table.TableReader.Input;
 import sheathwright.pricing.Rates;
+import sheathwright.roof.Spot;
 
 /**
  * One job as its tables tell it: every input read, checked, and named as it will be in a workbook.
@@ -397,6 +400,37 @@ public final class Job implements Facts {
   /** The lines of a table of many lines; none, if the job has it not. */
   public List<Row> lines(JobTable table) {
     return rows.get(table).rows();
+  }
+
+  /** Where a plane lies in the plan of the roof, as far as that is told. */
+  public OnTheGround onTheGround(String plane) {
+    return planes.stream()
+        .filter(row -> row.of(PlaceFields.PLANE).value().equals(plane))
+        .map(Job::onTheGround)
+        .findFirst()
+        .orElse(new OnTheGround(Optional.empty(), Optional.empty()));
+  }
+
+  private static OnTheGround onTheGround(Row plane) {
+    boolean hasEave = plane.has(PlaceFields.EAVE_X) && plane.has(PlaceFields.EAVE_Y);
+    return new OnTheGround(
+        Optional.of(plane)
+            .filter(row -> row.has(PlaceFields.FACES))
+            .map(row -> row.of(PlaceFields.FACES).value()),
+        hasEave
+            ? Optional.of(
+                new Spot(
+                    plane.of(PlaceFields.EAVE_X).in(Units.INCH).value(),
+                    plane.of(PlaceFields.EAVE_Y).in(Units.INCH).value()))
+            : Optional.empty());
+  }
+
+  /** What the openings of a plane are, in the order of its table; empty where it does not say. */
+  public List<String> openingsOf(String plane) {
+    return openings().stream()
+        .filter(row -> row.of(PlaceFields.PLANE).value().equals(plane))
+        .map(row -> row.has(PlaceFields.OPENING) ? row.of(PlaceFields.OPENING).value() : "")
+        .toList();
   }
 
   /** How far the job has come; one that does not say is priced. */

@@ -50,7 +50,7 @@ public final class JobFields {
               1_000_000)
           .usuallyOrNone(500, 500_000);
 
-  static final Field<Figure<Money>> PERMIT =
+  public static final Field<Figure<Money>> PERMIT =
       Field.number("permit_usd", "Permit", Units.USD, 0, 50_000).usuallyOrNone(5, 5_000);
 
   static final Field<Figure<Money>> ENGINEER =

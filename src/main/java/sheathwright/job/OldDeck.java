@@ -47,7 +47,8 @@ final class OldDeck {
   private static final List<Field<?>> MEASURES =
       Stream.of(PlaceFields.PLANES, PlaceFields.OPENINGS, PlaceFields.SUPPORTS)
           .flatMap(List::stream)
-          .filter(field -> field != PlaceFields.PLANE)
+          .filter(field -> field != PlaceFields.PLANE && field != PlaceFields.OPENING)
+          .filter(field -> !PlaceFields.ON_THE_GROUND.contains(field))
           .<Field<?>>map(field -> field)
           .toList();
 

@@ -3,6 +3,7 @@ package sheathwright.job.table;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.Month;
+import java.time.format.DateTimeFormatter;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -15,7 +16,7 @@ import sheathwright.figure.RefusedException;
  * Dates as they are typed: {@code 2027-05-04}, {@code May 4, 2027}, {@code 4 May 2027}, and {@code
  * 5/4/2027}, which is the fourth of May: the month stands first.
  */
-final class Dates {
+public final class Dates {
 
   private static final int FIRST_YEAR = 2000;
   private static final int LAST_YEAR = 2100;
@@ -27,14 +28,22 @@ final class Dates {
   private static final Pattern DAY_FIRST =
       Pattern.compile("(\\d{1,2})\\s+(\\p{Alpha}+)\\.?,?\\s+(\\d{4})");
 
+  private static final DateTimeFormatter IN_WORDS =
+      DateTimeFormatter.ofPattern("MMMM d, yyyy", Locale.US);
+
   private Dates() {}
+
+  /** A date as it stands in a letter: {@code May 4, 2027}. */
+  public static String inWords(LocalDate date) {
+    return IN_WORDS.format(date);
+  }
 
   /**
    * The date that a text stands for.
    *
    * @throws RefusedException if it is none, or not in this century
    */
-  static LocalDate read(String text) {
+  public static LocalDate read(String text) {
     String given = text.strip();
     for (Pattern written : List.of(ISO, SLASHES, MONTH_FIRST, DAY_FIRST)) {
       Matcher parts = written.matcher(given);

@@ -40,7 +40,19 @@ public final class Look {
     LISTED_TEXT,
     TOTAL,
     TOTAL_LABEL,
-    STATUS
+    STATUS,
+    /** The one number of a page. */
+    FIGURE,
+    /** A line of a letter. */
+    SENTENCE,
+    /** The amount that a line of a letter ends with. */
+    SENTENCE_AMOUNT,
+    /** Words in a frame. */
+    BOX,
+    /** Words in a frame that must not be overlooked. */
+    BOX_OF_STOP,
+    /** A line to write on. */
+    SIGNATURE
   }
 
   private static final String FONT = "Arial";
@@ -107,7 +119,21 @@ public final class Look {
         style.setTopBorderColor(BARK);
         under(style, BorderStyle.DOUBLE, BARK);
       }
-      case STATUS -> {}
+      case SENTENCE, SENTENCE_AMOUNT -> {
+        under(style, BorderStyle.HAIR, LINE);
+        style.setWrapText(true);
+      }
+      case BOX, BOX_OF_STOP -> {
+        filled(style, part == Part.BOX ? SAWDUST : STRAW);
+        framed(style);
+        style.setWrapText(true);
+        style.setIndention((short) 1);
+      }
+      case SIGNATURE -> {
+        under(style, BorderStyle.THIN, INK);
+        style.setVerticalAlignment(VerticalAlignment.BOTTOM);
+      }
+      case FIGURE, STATUS -> {}
     }
     style.setAlignment(alignment(part));
     if (part == Part.UNIT
@@ -125,7 +151,8 @@ public final class Look {
 
   private static HorizontalAlignment alignment(Part part) {
     return switch (part) {
-      case INPUT, RESULT, TOTAL, STATUS, COLUMN_HEAD_RIGHT -> HorizontalAlignment.RIGHT;
+      case INPUT, RESULT, TOTAL, STATUS, COLUMN_HEAD_RIGHT, SENTENCE_AMOUNT ->
+          HorizontalAlignment.RIGHT;
       case TITLE,
           SUBTITLE,
           HEADING,
@@ -140,7 +167,12 @@ public final class Look {
           LISTED_INPUT_TEXT,
           RESULT_TEXT,
           LISTED_TEXT,
-          TOTAL_LABEL ->
+          TOTAL_LABEL,
+          FIGURE,
+          SENTENCE,
+          BOX,
+          BOX_OF_STOP,
+          SIGNATURE ->
           HorizontalAlignment.LEFT;
     };
   }
@@ -168,11 +200,22 @@ public final class Look {
         font.setFontHeightInPoints((short) 9);
         font.setColor(STONE);
       }
-      case CAUTION -> {
+      case CAUTION, BOX_OF_STOP -> {
         font.setColor(BRICK);
         font.setBold(true);
       }
-      case LABEL,
+      case FIGURE -> {
+        font.setFontHeightInPoints((short) 26);
+        font.setBold(true);
+        font.setColor(BARK);
+      }
+      case SENTENCE, BOX -> font.setFontHeightInPoints((short) 11);
+      case SENTENCE_AMOUNT -> {
+        font.setFontHeightInPoints((short) 12);
+        font.setBold(true);
+      }
+      case SIGNATURE,
+          LABEL,
           UNIT,
           TEXT,
           INPUT,
@@ -204,7 +247,10 @@ public final class Look {
       return "#,##0.0";
     }
     boolean isWhole = figure.refusal().isPresent() || figure.value() == Math.rint(figure.value());
-    return isWhole ? "General" : "#,##0.000";
+    if (isWhole) {
+      return "General";
+    }
+    return unit.equals(Units.SHEET) ? "#,##0.0#" : "#,##0.000";
   }
 
   private static void filled(XSSFCellStyle style, XSSFColor color) {

@@ -17,6 +17,7 @@ import sheathwright.figure.Shown;
 import sheathwright.figure.Table;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
+import sheathwright.figure.Units;
 import sheathwright.workbook.book.Look.Part;
 
 /**
@@ -28,6 +29,7 @@ public final class Tab {
   /** Where a tab's own lines begin, below its title and the state of the self-check. */
   static final int FIRST_LINE = 3;
 
+  private static final String FRACTIONS = "# ??/??";
   private static final int CHARACTERS_A_LINE = 122;
   private static final int NOTE_CHARACTERS = 52;
   public static final float LINE_HEIGHT = 13.5f;
@@ -39,6 +41,8 @@ public final class Tab {
   private final List<TabLine> lines = new ArrayList<>();
   private final List<String> validations = new ArrayList<>();
   private int next = FIRST_LINE;
+  private boolean isOnePage;
+  private boolean isInFractions;
 
   /**
    * A tab.
@@ -75,6 +79,25 @@ public final class Tab {
   /** Characters that fit in a line across the page. */
   int characters() {
     return IntStream.of(widths).sum();
+  }
+
+  /** Characters that fit in a column. */
+  int width(int column) {
+    return widths[column];
+  }
+
+  /** How a cell of a part looks that shows its number in a way of its own. */
+  XSSFCellStyle styled(Part part, String format) {
+    return book.look().of(part, format);
+  }
+
+  /** It goes on one sheet of paper, whatever stands on it. */
+  void printedOnOnePage() {
+    isOnePage = true;
+  }
+
+  boolean isOnePage() {
+    return isOnePage;
   }
 
   List<Listing> listings() {
@@ -238,7 +261,7 @@ public final class Tab {
   public void measured(String label, Traced value, String note) {
     TabCell cell = cell(next, 1);
     shown(label, value, note);
-    cell.style(book.look().of(Part.RESULT, "# ??/??"));
+    cell.style(book.look().of(Part.RESULT, FRACTIONS));
   }
 
   /** A number whose place is elsewhere, told again; the self-check holds the two together. */
@@ -473,6 +496,11 @@ public final class Tab {
     raise(row(line), first, words);
   }
 
+  /** Makes a line tall enough for words that stand in it from the left. */
+  public void raiseTo(int line, List<String> words) {
+    raise(row(line), 0, words);
+  }
+
   private void raise(TabLine line, int first, List<String> words) {
     int needed = linesFor(first, words);
     if (needed > 1) {
@@ -514,7 +542,14 @@ public final class Tab {
    * How a list's cell looks; its own values are inputs, if whoever holds the book may change them.
    */
   XSSFCellStyle listedStyle(Traced value, boolean own) {
-    return book.look().of(listed(value, own), value);
+    Part part = listed(value, own);
+    boolean isOnTape = isInFractions && Units.INCH.equals(unitOf(value));
+    return isOnTape ? book.look().of(part, FRACTIONS) : book.look().of(part, value);
+  }
+
+  /** Lists of inches are shown as on a tape. */
+  public void showsFractions() {
+    isInFractions = true;
   }
 
   private Part listed(Traced value, boolean own) {

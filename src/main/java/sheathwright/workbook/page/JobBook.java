@@ -9,11 +9,7 @@ import sheathwright.workbook.book.Audience;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Listing;
 
-/**
- * The workbook of a job for one reader. Every reader gets the same tabs, made by the same pages;
- * the audience says what may stand on them. Nothing in a homeowner's file leads to a cost, and
- * every price in it is restated as it was quoted.
- */
+/** The office's workbook of a job: what is known, what to buy, what it costs and why. */
 public final class JobBook {
 
   private final Estimate estimate;
@@ -34,15 +30,6 @@ public final class JobBook {
   public static JobBook estimate(Estimate estimate) {
     return new JobBook(
         estimate, Audience.office(), "estimate, for the office only", estimate.quote());
-  }
-
-  /** The homeowner's: no cost, overhead, margin or wage stands anywhere in the file. */
-  public static JobBook quote(Estimate estimate) {
-    return new JobBook(
-        estimate,
-        Audience.homeowner(estimate.job()),
-        "quote " + estimate.job().fact(JobFields.QUOTE_NUMBER).value(),
-        estimate.quote().restated(estimate));
   }
 
   /**

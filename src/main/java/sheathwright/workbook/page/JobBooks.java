@@ -8,6 +8,7 @@ import sheathwright.job.Estimate;
 import sheathwright.job.Refusals;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.workbook.book.Book;
+import sheathwright.workbook.home.HomeBook;
 
 /**
  * Both workbooks of a job, laid out in full before either is written, so that a job which cannot be
@@ -26,7 +27,7 @@ public record JobBooks(byte[] office, byte[] homeowner) {
    */
   public static JobBooks of(Estimate estimate) {
     CompletableFuture<byte[]> meanwhile =
-        CompletableFuture.supplyAsync(() -> JobBook.quote(estimate).bytes());
+        CompletableFuture.supplyAsync(() -> HomeBook.of(estimate).bytes());
     Refusals refusals = new Refusals();
     Optional<byte[]> office = refusals.tried(() -> JobBook.estimate(estimate).bytes());
     Optional<byte[]> homeowner = refusals.tried(() -> joined(meanwhile));

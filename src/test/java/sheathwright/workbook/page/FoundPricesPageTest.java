@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import sheathwright.job.Estimate;
 import sheathwright.job.table.JobText;
 import sheathwright.workbook.book.Cells;
+import sheathwright.workbook.home.HomeBook;
 
 /** Prices of what may be found besides: built up for the office, told to the homeowner. */
 class FoundPricesPageTest {
@@ -26,8 +27,7 @@ class FoundPricesPageTest {
 
   @Test
   void bothBooks_areWhatPoiRecalculates() {
-    for (byte[] book :
-        List.of(JobBook.estimate(ESTIMATE).bytes(), JobBook.quote(ESTIMATE).bytes())) {
+    for (byte[] book : List.of(JobBook.estimate(ESTIMATE).bytes(), HomeBook.of(ESTIMATE).bytes())) {
       assertThat(Agreement.differences(Cells.written(book), Cells.byPoi(book))).isEmpty();
     }
   }
@@ -40,10 +40,8 @@ class FoundPricesPageTest {
 
   @Test
   void theHomeowner_readsThePriceAndNothingOfItsMaking() throws Exception {
-    byte[] quote = JobBook.quote(ESTIMATE).bytes();
-    assertThat(texts(quote))
-        .contains("A bare edge blocked", "each ft", "A panel clip")
-        .doesNotContain("A bare edge blocked, each ft");
+    byte[] quote = HomeBook.of(ESTIMATE).bytes();
+    assertThat(texts(quote)).contains("A bare edge blocked, each ft", "A panel clip, each piece");
     assertThat(numbers(quote)).contains(3.9, 1.0).doesNotContain(4.10, 0.23719);
   }
 

@@ -54,16 +54,6 @@ class OverwrittenCellsTest {
     eachIsSeen(JobBook.estimate(new Estimate(Job.of(Samples.tables(job)))).bytes(), names);
   }
 
-  @ParameterizedTest
-  @MethodSource("jobs")
-  void inTheQuote_whereEveryPriceWasRestated(String job) throws Exception {
-    List<String> names = new ArrayList<>(LISTED);
-    names.addAll(TOTALS);
-    names.addAll(TOLD_AGAIN);
-    names.addAll(List.of("extra_sheet_quoted_usd", "credit_usd"));
-    eachIsSeen(JobBook.quote(new Estimate(Job.of(Samples.tables(job)))).bytes(), names);
-  }
-
   private static void eachIsSeen(byte[] file, List<String> names) throws Exception {
     Map<String, List<String>> cells = new LinkedHashMap<>(SolvedCells.cellsByName(file));
     cells.keySet().retainAll(names);

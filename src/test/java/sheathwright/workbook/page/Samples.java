@@ -20,6 +20,7 @@ import sheathwright.job.fill.FilledTable;
 import sheathwright.job.table.CsvFile;
 import sheathwright.sheathing.layout.SheetCounts;
 import sheathwright.workbook.book.LevelSamples;
+import sheathwright.workbook.home.HomeBook;
 
 /**
  * Every kind of workbook that the library writes, made from the demo jobs and from small tables.
@@ -49,7 +50,7 @@ public final class Samples {
     for (String job : JOBS) {
       Estimate estimate = new Estimate(Job.of(tables(job)));
       books.put(job + "-estimate", JobBook.estimate(estimate).bytes());
-      books.put(job + "-quote", JobBook.quote(estimate).bytes());
+      books.put(job + "-quote", HomeBook.of(estimate).bytes());
     }
     tablesToFill()
         .forEach(

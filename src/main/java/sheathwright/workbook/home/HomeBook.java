@@ -1,0 +1,83 @@
+package sheathwright.workbook.home;
+
+import java.time.LocalDate;
+import sheathwright.job.Estimate;
+import sheathwright.job.Job;
+import sheathwright.job.JobFields;
+import sheathwright.job.Refusals;
+import sheathwright.job.table.Dates;
+import sheathwright.workbook.book.Audience;
+import sheathwright.workbook.book.Book;
+import sheathwright.workbook.book.Letter;
+import sheathwright.workbook.book.Look.Part;
+import sheathwright.workbook.book.Tab;
+
+/**
+ * The homeowner's file: what is asked, what was seen, what may change, and how rafters will lie.
+ */
+public final class HomeBook {
+
+  private final Estimate estimate;
+  private final Book book;
+  private final String subtitle;
+
+  private HomeBook(Estimate estimate) {
+    this.estimate = estimate;
+    this.book = new Book(Audience.homeowner(estimate.job()));
+    Job job = estimate.job();
+    LocalDate date = Dates.read(job.fact(JobFields.QUOTE_DATE).value());
+    subtitle =
+        "%s · quote %s · %s"
+            .formatted(
+                job.fact(JobFields.PREPARED_BY).value(),
+                job.fact(JobFields.QUOTE_NUMBER).value(),
+                Dates.inWords(date));
+  }
+
+  /** The file of an estimate. */
+  public static HomeBook of(Estimate estimate) {
+    return new HomeBook(estimate);
+  }
+
+  /**
+   * The file's bytes; made once.
+   *
+   * @throws sheathwright.job.table.ProblemsException if a number in it is refused
+   */
+  public byte[] bytes() {
+    Refusals refusals = new Refusals();
+    var bytes = refusals.tried(this::written);
+    book.refused().forEach(refusals::add);
+    refusals.raise();
+    return bytes.orElseThrow();
+  }
+
+  /** What it is laid out in, which knows where each input stands. */
+  public Book book() {
+    return book;
+  }
+
+  private byte[] written() {
+    Letter quote = letter("Your quote", 34, 10, 12, 14, 15);
+    Letter seen = letter("What we found", 5, 30, 22, 28, 10);
+    Letter terms = letter("What you get", 30, 16, 16, 16, 14);
+    QuotePage page = new QuotePage(quote, estimate);
+    page.write();
+    new SeenPage(seen, estimate).write();
+    new TermsPage(terms, estimate).write();
+    page.writeOnceMore(terms);
+    RaftersPage.write(book, estimate, () -> letter("Your rafters", 20, 17, 17, 17, 17));
+    return book.finished();
+  }
+
+  private Letter letter(String name, int... widths) {
+    Tab tab = book.tab(name, widths);
+    for (int column = 0; column < tab.columns(); column++) {
+      tab.text(0, column, column == 0 ? name : "", Part.TITLE);
+      tab.text(1, column, column == 0 ? subtitle : "", Part.SUBTITLE);
+    }
+    tab.row(0).height(28);
+    tab.row(1).height(18);
+    return Letter.on(tab);
+  }
+}
