@@ -70,6 +70,7 @@ final class SpokenAmounts {
   private static final Pattern PERCENT = Pattern.compile("(?<n>" + DECIMAL + ")(?<between>\\s*)%");
   private static final Pattern MONEY =
       Pattern.compile("\\$(?<n>[\\d,.]*\\d)(?:(?:/| per )(?<per>" + UnitWord.ANY + "))?");
+  /** The finest mark of a tape is a sixty-fourth. */
   private static final int FINEST = 64;
 
   private final String line;

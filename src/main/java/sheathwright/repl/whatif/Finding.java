@@ -15,6 +15,7 @@ import sheathwright.repl.whatif.Sought.Tried;
  */
 record Finding(SeekCall call, Notches notches, Figure<?> target, String typed) {
 
+  /** Characters: two fewer than the usual 80, as prose stands everywhere at the prompt. */
   private static final int WIDTH = 78;
   private static final String BELOW = "    ";
 
