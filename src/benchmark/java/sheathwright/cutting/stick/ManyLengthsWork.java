@@ -8,14 +8,14 @@ import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 
 /**
- * Cost, bound and work of invented stick lists of 150 to 500 different lengths, in sixty-fourths of
+ * Cost, bound and work of invented stick lists of 150 to 560 pieces, nearly all of different length, in sixty-fourths of
  * an inch, and of sixty lengths in thousandths, which no table of single units holds.
  */
 public final class ManyLengthsWork implements BiFunction<Path, Long, List<long[]>> {
 
-  private static final int[] FEET = {8, 10, 12, 16};
-  private static final int[] CENTS = {512, 655, 771, 1089};
-  private static final int[] PIECES = {150, 200, 250, 320, 400, 500};
+  private static final int[] FEET = {8, 10, 12, 16, 20};
+  private static final int[] CENTS = {512, 655, 771, 1089, 1399};
+  private static final int[] PIECES = {150, 220, 300, 400, 480, 560};
 
   @Override
   public List<long[]> apply(Path folder, Long turns) {
@@ -34,7 +34,7 @@ public final class ManyLengthsWork implements BiFunction<Path, Long, List<long[]
             .mapToObj(k -> new StockLength(FEET[k] * 12 * parts, CENTS[k], StockLength.ANY))
             .toList(),
         IntStream.range(0, pieces)
-            .mapToObj(i -> new StickPiece(10 * parts + random.nextInt((int) (70 * parts)), 1))
+            .mapToObj(i -> new StickPiece(8 * parts + random.nextInt((int) (50 * parts)), 1))
             .toList(),
         parts / 8,
         0);
