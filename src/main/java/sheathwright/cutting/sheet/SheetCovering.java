@@ -17,7 +17,6 @@ import sheathwright.cutting.sheet.PatternSearch.Outcome;
 final class SheetCovering {
 
   private static final long SEED = 104_729;
-  private static final double WHOLE = 0.999;
 
   // Tasks of few pieces are listed to the end if at all possible, since that can prove something.
   private static final int FEW_PIECES = 60;
@@ -185,7 +184,7 @@ final class SheetCovering {
       left = open;
       amounts = prices.amounts();
       for (int at = 0; at < amounts.length; at++) {
-        if (amounts[at] >= WHOLE && taken.size() < part && fits(open.get(at), wanted, supply)) {
+        if (amounts[at] >= PatternSearch.WHOLE && taken.size() < part && fits(open.get(at), wanted, supply)) {
           take(open.get(at), wanted, supply, taken);
         }
       }
