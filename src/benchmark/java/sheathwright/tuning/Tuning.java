@@ -44,10 +44,7 @@ public final class Tuning {
   @SuppressWarnings("unchecked")
   private static Measured measured(String[] arguments, Path changed) throws Exception {
     Object measuring =
-        new CountingClasses(changed)
-            .loadClass(arguments[0])
-            .getDeclaredConstructor()
-            .newInstance();
+        new CountingClasses(changed).loadClass(arguments[0]).getDeclaredConstructor().newInstance();
     return new Measured(
         ((BiFunction<Path, Long, List<long[]>>) measuring)
             .apply(Path.of(arguments[1]), Long.parseLong(arguments[2]) * 1_000_000));

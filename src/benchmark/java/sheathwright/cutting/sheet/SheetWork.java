@@ -19,14 +19,14 @@ public final class SheetWork implements BiFunction<Path, Long, List<long[]>> {
   private static final List<String> HARD =
       List.of(
           ("small16_n20_s1 roof16_n50_s1 small16_n50_s1 roof16_n200_s1 small24_n50_s1 "
-              + "small24_n100_s1 roof24_n200_s1 small24_n200_s1 small16_n20_s2 roof16_n200_s2 "
-              + "small16_n200_s2 small24_n200_s2 CLASS01_020_03 CLASS01_040_03 CLASS01_100_01 "
-              + "CLASS02_040_01 CLASS03_020_01 CLASS03_020_02 CLASS03_020_03 CLASS03_020_05 "
-              + "CLASS03_040_01 CLASS03_040_02 CLASS03_100_01 CLASS05_020_01 CLASS05_020_02 "
-              + "CLASS05_020_05 CLASS05_040_03 CLASS05_040_04 CLASS05_040_05 CLASS05_100_01 "
-              + "CLASS06_040_02 CLASS07_040_02 CLASS07_040_03 CLASS07_040_05 CLASS07_100_01 "
-              + "CLASS08_020_02 CLASS08_040_01 CLASS08_040_02 CLASS08_040_03 CLASS08_100_01 "
-              + "CLASS09_040_01 CLASS09_040_03 CLASS10_020_04 CLASS10_040_02 CLASS10_100_01 gcut11")
+                  + "small24_n100_s1 roof24_n200_s1 small24_n200_s1 small16_n20_s2 roof16_n200_s2 "
+                  + "small16_n200_s2 small24_n200_s2 CLASS01_020_03 CLASS01_040_03 CLASS01_100_01 "
+                  + "CLASS02_040_01 CLASS03_020_01 CLASS03_020_02 CLASS03_020_03 CLASS03_020_05 "
+                  + "CLASS03_040_01 CLASS03_040_02 CLASS03_100_01 CLASS05_020_01 CLASS05_020_02 "
+                  + "CLASS05_020_05 CLASS05_040_03 CLASS05_040_04 CLASS05_040_05 CLASS05_100_01 "
+                  + "CLASS06_040_02 CLASS07_040_02 CLASS07_040_03 CLASS07_040_05 CLASS07_100_01 "
+                  + "CLASS08_020_02 CLASS08_040_01 CLASS08_040_02 CLASS08_040_03 CLASS08_100_01 "
+                  + "CLASS09_040_01 CLASS09_040_03 CLASS10_020_04 CLASS10_040_02 CLASS10_100_01 gcut11")
               .split(" "));
 
   @Override

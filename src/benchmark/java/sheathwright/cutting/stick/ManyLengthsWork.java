@@ -8,8 +8,9 @@ import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 
 /**
- * Cost, bound and work of invented stick lists of 150 to 560 pieces, nearly all of different length, in sixty-fourths of
- * an inch, and of sixty lengths in thousandths, which no table of single units holds.
+ * Cost, bound and work of invented stick lists of 150 to 560 pieces, nearly all of different
+ * length, in sixty-fourths of an inch, and of sixty lengths in thousandths, which no table of
+ * single units holds.
  */
 public final class ManyLengthsWork implements BiFunction<Path, Long, List<long[]>> {
 

@@ -46,8 +46,7 @@ public final class SeekWork implements BiFunction<Path, Long, List<long[]>> {
                   values.forEach(
                       value ->
                           answers.add(
-                              Optional.of(
-                                  Figure.of(answer.applyAsDouble(value), Units.RATIO))));
+                              Optional.of(Figure.of(answer.applyAsDouble(value), Units.RATIO))));
                   return answers;
                 },
                 Figure.of(answer.applyAsDouble(wanted), Units.RATIO),

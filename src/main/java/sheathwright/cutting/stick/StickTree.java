@@ -15,6 +15,8 @@ import sheathwright.cutting.program.LinearProgram;
  */
 final class StickTree {
 
+  // StickWork: half gives the same plans and one bound lower, 1.003 of the turns; double the same,
+  // 0.999.
   private static final int NODES_BETWEEN_ROUNDINGS = 10;
   private static final double ROUNDING_ERROR = 1e-4;
 

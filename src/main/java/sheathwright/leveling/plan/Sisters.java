@@ -30,6 +30,7 @@ public final class Sisters {
 
   /** Inches. */
   private static final double MOST_SAG = 6;
+
   private static final String SAG_RULE = "more is a structural repair: a licensed engineer decides";
 
   private Sisters() {}

@@ -21,6 +21,7 @@ public final class Straightening {
 
   /** Two at the blocks and one between. */
   private static final int LEAST_DROPS = 3;
+
   private static final String PLANE = "S";
 
   private Straightening() {}

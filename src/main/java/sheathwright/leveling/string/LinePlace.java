@@ -30,10 +30,12 @@ public record LinePlace(
 
   /** Inches: two hundred feet. */
   static final double MOST_PLACE = 2400;
+
   static final String PLACE_RULE = "along one line";
 
   /** Inches: a roof that is two feet off a string is no roof that is leveled. */
   static final double MOST_DROP = 24;
+
   static final String DROP_RULE = "low is positive";
 
   private static final Columns COLUMNS = Columns.of(LinePlace.class);

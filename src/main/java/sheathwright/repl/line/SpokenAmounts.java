@@ -69,8 +69,7 @@ final class SpokenAmounts {
               + "))?");
   private static final Pattern PERCENT = Pattern.compile("(?<n>" + DECIMAL + ")(?<between>\\s*)%");
   private static final String EACH = "(?:(?:/| per )(?<per>" + UnitWord.ANY + "))?";
-  private static final Pattern MONEY =
-      Pattern.compile("(?<money>\\$(?<n>[\\d,.]*\\d))" + EACH);
+  private static final Pattern MONEY = Pattern.compile("(?<money>\\$(?<n>[\\d,.]*\\d))" + EACH);
   private static final Pattern MONEY_BEHIND =
       Pattern.compile("(?<money>(?<n>" + DECIMAL + ")\\s*\\$)(?![\\p{L}\\p{N}_$])" + EACH);
 

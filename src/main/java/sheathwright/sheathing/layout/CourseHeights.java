@@ -11,6 +11,7 @@ public final class CourseHeights {
 
   private static final double WHOLE = LayoutRules.MODULE_WIDTH;
   private static final double TWO_FEET = 24;
+
   private CourseHeights() {}
 
   /**

@@ -29,6 +29,7 @@ public record PatchRules(
 
   /** To the square foot. */
   private static final double SQUARE_INCHES = 144;
+
   private static final Source SHORTEST =
       Source.read("FEMA 499, fact sheet 18: no piece under 4 ft");
   private static final Source NARROWEST =
