@@ -45,7 +45,7 @@ final class PatternSearch {
 
   private record Prices(long[] worth, long[] price) {}
 
-  private static final double WHOLE = 0.999;
+  static final double WHOLE = 0.999;
 
   private static final Comparator<Candidate> LIKELY_FIRST =
       Comparator.comparingDouble((Candidate candidate) -> -candidate.amount())

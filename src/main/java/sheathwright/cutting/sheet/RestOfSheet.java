@@ -5,7 +5,9 @@ import java.util.SplittableRandom;
 /** Packs one sheet again in many ways, so that the largest rectangle is left over. */
 final class RestOfSheet {
 
+  /** Any number, so that the same order gives the same plan. */
   private static final long SEED = 15_485_863;
+
   private static final int PLACINGS = 1_500;
 
   private RestOfSheet() {}

@@ -15,7 +15,13 @@ import sheathwright.cutting.Patience;
  */
 final class SheetRepacking {
 
+  /** Any number, so that the same order gives the same plan. */
   private static final long SEED = 7_919;
+
+  private static final int ROUNDS_BETWEEN_LOOKS = 64;
+  private static final int MOST_EMPTIED = 4;
+  private static final double MOST_WORSE = 0.02;
+  private static final double MOST_NOISE = 0.5;
   private static final PackedSheet.Split[] SPLITS = PackedSheet.Split.values();
 
   private final SheetTask task;
@@ -101,7 +107,7 @@ final class SheetRepacking {
    */
   void improve(int rounds, int enough, Patience patience) {
     for (int round = 0; round < rounds && newSheets() > enough; round++) {
-      if (round % 64 == 63 && patience.isSpent()) {
+      if (round % ROUNDS_BETWEEN_LOOKS == ROUNDS_BETWEEN_LOOKS - 1 && patience.isSpent()) {
         return;
       }
       List<PackedSheet> changed = change();
@@ -109,7 +115,7 @@ final class SheetRepacking {
         continue;
       }
       double cost = cost(changed);
-      double leave = 0.02 * (rounds - round) / rounds * random.nextDouble();
+      double leave = MOST_WORSE * (rounds - round) / rounds * random.nextDouble();
       if (cost <= currentCost + leave) {
         current = changed;
         currentCost = cost;
@@ -129,7 +135,7 @@ final class SheetRepacking {
   }
 
   private List<PackedSheet> change() {
-    int emptied = Math.min(current.size(), 1 + random.nextInt(4));
+    int emptied = Math.min(current.size(), 1 + random.nextInt(MOST_EMPTIED));
     boolean[] isEmptied = new boolean[current.size()];
     int pieces = 0;
     for (int at = 0; at < emptied; at++) {
@@ -156,7 +162,7 @@ final class SheetRepacking {
     }
     split = SPLITS[random.nextInt(SPLITS.length)];
     byArea = random.nextBoolean();
-    return pack(kept, sorted(loose, random.nextInt(3), 0.5 * random.nextDouble()));
+    return pack(kept, sorted(loose, random.nextInt(3), MOST_NOISE * random.nextDouble()));
   }
 
   /** By area, width or height, the largest first, each up to {@code noise} larger than it is. */

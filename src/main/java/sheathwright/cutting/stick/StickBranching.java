@@ -19,6 +19,8 @@ final class StickBranching {
   private static final double WHOLE = 1e-5;
   private static final double SMALL = 1e-6;
   private static final int MOST_COUNTS = 300;
+  // StickWork: half 2 bounds lower, 2 higher, 0.977 of the turns on what is proven; double 2 lower,
+  // 2 higher, 1.016; the same plans.
   private static final int TRIES_ENOUGH = 4;
   // Of 60 lists in 0.2 s each (StickSearch): half 35 proven, 5.3 s; double 35, 5.4 s; this 35, 5.4
   // s.

@@ -28,7 +28,9 @@ public final class Sisters {
   private static final Figure<Length> NO_INCHES = Figure.of(0, Units.INCH);
   private static final Figure<Pieces> NO_PIECES = Figure.of(0, Units.PIECE);
 
+  /** Inches. */
   private static final double MOST_SAG = 6;
+
   private static final String SAG_RULE = "more is a structural repair: a licensed engineer decides";
 
   private Sisters() {}
