@@ -404,7 +404,7 @@ public final class Job implements Facts {
 
   /** Where a plane lies in the plan of the roof, as far as that is told. */
   public OnTheGround onTheGround(String plane) {
-    return planes.stream()
+    return planes().stream()
         .filter(row -> row.of(PlaceFields.PLANE).value().equals(plane))
         .map(Job::onTheGround)
         .findFirst()
