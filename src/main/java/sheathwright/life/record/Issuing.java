@@ -56,7 +56,7 @@ public final class Issuing {
   private TableText facts(LocalDate on) {
     TableText text = folder.facts();
     if (!folder.day(JobFields.QUOTE_DATE).equals(on.toString())) {
-      text = text.with(KEYS, JobFields.QUOTE_DATE, on);
+      text = text.with(KEYS, JobFields.QUOTE_DATE, on.toString());
     }
     return folder.stage().isAtLeast(Stage.QUOTED)
         ? text

@@ -173,13 +173,13 @@ public final class JobFolder {
   TableText text(JobTable table, List<Field<?>> columns) {
     Path file = path.resolve(table.file());
     return Files.exists(file)
-        ? TableText.of(file)
-        : TableText.empty(table.file(), facts().separator(), columns);
+        ? TableText.of(file, columns)
+        : TableText.empty(table.file(), columns, facts().separator());
   }
 
   /** The text of the job's facts. */
   TableText facts() {
-    return TableText.of(path.resolve(JobTable.JOB.file()));
+    return TableText.of(path.resolve(JobTable.JOB.file()), List.of());
   }
 
   /** The tables as they will be when some are written. */

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import sheathwright.job.life.OrderFields;
-import sheathwright.job.table.Field;
 import sheathwright.job.table.Row;
 
 /**
@@ -36,7 +35,7 @@ public record SentDocument(
         row.of(OrderFields.FILE).value(),
         row.of(OrderFields.FILE_HASH).value(),
         row.of(OrderFields.RECORD_HASH).value(),
-        Optional.ofNullable(row.of(OrderFields.TOTAL)).map(total -> Cents.of(total)),
+        Optional.ofNullable(row.of(OrderFields.TOTAL)).map(Cents::of),
         row.has(OrderFields.ON) ? row.of(OrderFields.ON).value() : "");
   }
 
@@ -46,14 +45,15 @@ public record SentDocument(
     return plain + kind + ".xlsx";
   }
 
-  Map<Field<?>, Object> row() {
-    Map<Field<?>, Object> row = new LinkedHashMap<>();
-    row.put(OrderFields.DOCUMENT, document);
-    row.put(OrderFields.FILE, file);
-    row.put(OrderFields.FILE_HASH, fileHash);
-    row.put(OrderFields.RECORD_HASH, recordHash);
-    total.ifPresent(sum -> row.put(OrderFields.TOTAL, sum));
-    row.put(OrderFields.ON, on);
+  /** Its row of the table of what was sent. */
+  Map<String, String> row() {
+    Map<String, String> row = new LinkedHashMap<>();
+    row.put(OrderFields.DOCUMENT.name(), document);
+    row.put(OrderFields.FILE.name(), file);
+    row.put(OrderFields.FILE_HASH.name(), fileHash);
+    row.put(OrderFields.RECORD_HASH.name(), recordHash);
+    row.put(OrderFields.TOTAL.name(), total.map(BigDecimal::toPlainString).orElse(""));
+    row.put(OrderFields.ON.name(), on);
     return row;
   }
 

@@ -1,6 +1,7 @@
 package sheathwright.life.record;
 
 import static java.util.stream.Collectors.joining;
+import static java.util.stream.Collectors.toUnmodifiableSet;
 
 import java.io.IOException;
 import java.io.StringReader;
@@ -12,6 +13,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -31,21 +33,38 @@ final class TableText {
   private static final String ORDER_MARK = "\uFEFF";
 
   private final String name;
+  private final Set<String> numbers;
   private final char separator;
   private final String text;
 
-  private TableText(String name, char separator, String text) {
+  private TableText(String name, Set<String> numbers, char separator, String text) {
     this.name = name;
+    this.numbers = numbers;
     this.separator = separator;
     this.text = text;
   }
 
-  /** The text of a file that was read as a table before. */
-  static TableText of(Path file) {
+  private TableText(String name, List<Field<?>> columns, char separator, String text) {
+    this(
+        name,
+        columns.stream()
+            .filter(column -> column.unit() != null)
+            .map(Field::name)
+            .collect(toUnmodifiableSet()),
+        separator,
+        text);
+  }
+
+  /**
+   * The text of a file that was read as a table before.
+   *
+   * @param columns what its rows may hold
+   */
+  static TableText of(Path file, List<Field<?>> columns) {
     String name = String.valueOf(file.getFileName());
     try {
       String text = Files.readString(file);
-      return new TableText(name, CsvFile.parse(name, text).separator(), text);
+      return new TableText(name, columns, CsvFile.parse(name, text).separator(), text);
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
     }
@@ -54,12 +73,13 @@ final class TableText {
   /**
    * A table that is not there yet.
    *
+   * @param columns what its rows will hold
    * @param separator what stands between its cells
    */
-  static TableText empty(String name, char separator, List<Field<?>> columns) {
+  static TableText empty(String name, List<Field<?>> columns, char separator) {
     String head =
         columns.stream().map(Field::name).collect(joining(String.valueOf(separator))) + "\n";
-    return new TableText(name, separator, head);
+    return new TableText(name, columns, separator, head);
   }
 
   /** The name of its file. */
@@ -84,14 +104,20 @@ final class TableText {
   /**
    * The same with a row more.
    *
-   * @param cells what stands in it by column: text, or a number; what is not named stays blank
+   * @param cells what stands in it by column, numbers with a decimal point; what is not named stays
+   *     blank
    * @throws ProblemsException if the table has not the column of something that is to be written
    */
-  TableText withRow(Map<? extends Field<?>, ?> cells) {
+  TableText withRow(Map<String, String> cells) {
     List<String> header = parsed().header();
     List<String> row = new ArrayList<>(header.stream().map(heading -> "").toList());
-    cells.forEach((field, value) -> row.set(place(header, field.name()), written(value)));
-    return new TableText(name, separator, ended() + line(row) + lineEnd());
+    cells.forEach(
+        (column, value) -> {
+          if (!value.isEmpty() || header.contains(column)) {
+            row.set(place(header, column), numbers.contains(column) ? number(value) : value);
+          }
+        });
+    return written(ended() + line(row) + lineEnd());
   }
 
   /**
@@ -99,7 +125,7 @@ final class TableText {
    *
    * @param keys the headings of the table
    */
-  TableText with(Keys keys, Field<?> field, Object value) {
+  TableText with(Keys keys, Field<?> field, String value) {
     List<String> header = parsed().header();
     int keyPlace = place(header, keys.key());
     int valuePlace = place(header, keys.value());
@@ -108,16 +134,16 @@ final class TableText {
       List<String> cells = new ArrayList<>(records.get(i).toList());
       if (keyPlace < cells.size() && cells.get(keyPlace).strip().equals(field.name())) {
         filledTo(cells, valuePlace + 1);
-        cells.set(valuePlace, written(value));
+        cells.set(valuePlace, value);
         return withLine(records, i, cells);
       }
     }
     List<String> row = new ArrayList<>();
     filledTo(row, Math.max(keyPlace, valuePlace) + 1);
     row.set(keyPlace, field.name());
-    row.set(valuePlace, written(value));
+    row.set(valuePlace, value);
     filledTo(row, header.size());
-    return new TableText(name, separator, ended() + line(row) + lineEnd());
+    return written(ended() + line(row) + lineEnd());
   }
 
   private static void filledTo(List<String> cells, int count) {
@@ -161,8 +187,7 @@ final class TableText {
     while (isLineEnd(text.charAt(to - 1))) {
       to--;
     }
-    return new TableText(
-        name, separator, text.substring(0, from) + line(cells) + text.substring(to));
+    return written(text.substring(0, from) + line(cells) + text.substring(to));
   }
 
   private static boolean isLineEnd(char character) {
@@ -185,13 +210,20 @@ final class TableText {
     return Stream.of("\r\n", "\n", "\r").filter(text::contains).findFirst().orElse("\n");
   }
 
-  /** A number has a decimal comma where semicolons stand between cells. */
-  private String written(Object value) {
-    if (!(value instanceof BigDecimal number)) {
-      return String.valueOf(value);
+  private TableText written(String other) {
+    return new TableText(name, numbers, separator, other);
+  }
+
+  /**
+   * Where semicolons stand between cells a number has a decimal comma, and never three places
+   * behind it, which could be thousands.
+   */
+  private String number(String value) {
+    if (separator != ';' || value.isEmpty()) {
+      return value;
     }
-    boolean couldBeThousands = separator == ';' && number.scale() == 3;
-    String plain = (couldBeThousands ? number.setScale(4) : number).toPlainString();
-    return separator == ';' ? plain.replace('.', ',') : plain;
+    BigDecimal number = new BigDecimal(value);
+    boolean couldBeThousands = number.scale() == 3;
+    return (couldBeThousands ? number.setScale(4) : number).toPlainString().replace('.', ',');
   }
 }
