@@ -316,7 +316,7 @@ public final class Job implements Facts {
   }
 
   /** What the job says that the office reckons with. */
-  Facts rateBook() {
+  public Facts rateBook() {
     return new KeyedFacts(rates);
   }
 

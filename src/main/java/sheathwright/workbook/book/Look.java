@@ -40,7 +40,14 @@ public final class Look {
     LISTED_TEXT,
     TOTAL,
     TOTAL_LABEL,
-    STATUS
+    STATUS,
+    LARGE_TEXT,
+    LARGE_LABEL,
+    LARGE_RESULT,
+    LARGE_HEADING,
+    HEADLINE,
+    SIGNATURE,
+    CAPTION
   }
 
   private static final String FONT = "Arial";
@@ -107,6 +114,20 @@ public final class Look {
         style.setTopBorderColor(BARK);
         under(style, BorderStyle.DOUBLE, BARK);
       }
+      case LARGE_HEADING -> under(style, BorderStyle.MEDIUM, BARK);
+      case LARGE_TEXT, CAPTION -> {
+        style.setWrapText(true);
+        style.setVerticalAlignment(VerticalAlignment.TOP);
+      }
+      case LARGE_LABEL, LARGE_RESULT, HEADLINE -> {
+        under(style, BorderStyle.HAIR, LINE);
+        style.setWrapText(true);
+      }
+      case SIGNATURE -> {
+        style.setVerticalAlignment(VerticalAlignment.BOTTOM);
+        style.setLocked(false);
+        under(style, BorderStyle.THIN, INK);
+      }
       case STATUS -> {}
     }
     style.setAlignment(alignment(part));
@@ -125,7 +146,8 @@ public final class Look {
 
   private static HorizontalAlignment alignment(Part part) {
     return switch (part) {
-      case INPUT, RESULT, TOTAL, STATUS, COLUMN_HEAD_RIGHT -> HorizontalAlignment.RIGHT;
+      case INPUT, RESULT, TOTAL, STATUS, COLUMN_HEAD_RIGHT, LARGE_RESULT, HEADLINE ->
+          HorizontalAlignment.RIGHT;
       case TITLE,
           SUBTITLE,
           HEADING,
@@ -140,7 +162,12 @@ public final class Look {
           LISTED_INPUT_TEXT,
           RESULT_TEXT,
           LISTED_TEXT,
-          TOTAL_LABEL ->
+          TOTAL_LABEL,
+          LARGE_TEXT,
+          LARGE_LABEL,
+          LARGE_HEADING,
+          SIGNATURE,
+          CAPTION ->
           HorizontalAlignment.LEFT;
     };
   }
@@ -164,9 +191,23 @@ public final class Look {
       }
       case COLUMN_HEAD, COLUMN_HEAD_RIGHT, TOTAL, TOTAL_LABEL, STATUS, VERDICT ->
           font.setBold(true);
-      case NOTE -> {
+      case NOTE, CAPTION, SIGNATURE -> {
         font.setFontHeightInPoints((short) 9);
         font.setColor(STONE);
+      }
+      case LARGE_TEXT, LARGE_LABEL -> font.setFontHeightInPoints((short) 14);
+      case LARGE_RESULT -> {
+        font.setFontHeightInPoints((short) 14);
+        font.setBold(true);
+      }
+      case LARGE_HEADING -> {
+        font.setFontHeightInPoints((short) 15);
+        font.setBold(true);
+        font.setColor(BARK);
+      }
+      case HEADLINE -> {
+        font.setFontHeightInPoints((short) 24);
+        font.setBold(true);
       }
       case CAUTION -> {
         font.setColor(BRICK);

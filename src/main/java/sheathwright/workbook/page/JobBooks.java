@@ -62,7 +62,7 @@ public record JobBooks(byte[] office, byte[] homeowner) {
    * @param pages lays it out
    * @throws ProblemsException if a cell of it would hold no value
    */
-  static byte[] laidOut(Book book, Supplier<byte[]> pages) {
+  public static byte[] laidOut(Book book, Supplier<byte[]> pages) {
     Refusals refusals = new Refusals();
     Optional<byte[]> bytes = refusals.tried(pages);
     book.refused().forEach(refusals::add);
