@@ -1,6 +1,5 @@
 package sheathwright.life.bill;
 
-
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -12,12 +12,9 @@ import sheathwright.job.JobTables;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.Stage;
-import sheathwright.job.table.Keys;
 
 /** A quote going out: numbered, dated, kept, and listed among what was sent. */
 public final class Issuing {
-
-  private static final Keys KEYS = JobTable.JOB.keys().orElseThrow();
 
   private final JobFolder folder;
   private final Issue issue;
@@ -56,11 +53,11 @@ public final class Issuing {
   private TableText facts(LocalDate on) {
     TableText text = folder.facts();
     if (!folder.day(JobFields.QUOTE_DATE).equals(on.toString())) {
-      text = text.with(KEYS, JobFields.QUOTE_DATE, on.toString());
+      text = text.with(JobFolder.KEYS, JobFields.QUOTE_DATE, on.toString());
     }
     return folder.stage().isAtLeast(Stage.QUOTED)
         ? text
-        : text.with(KEYS, LifeFields.STAGE, Stage.QUOTED.word());
+        : text.with(JobFolder.KEYS, LifeFields.STAGE, Stage.QUOTED.word());
   }
 
   public Issue issue() {

@@ -8,8 +8,11 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sheathwright.figure.Choice;
+import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobTable;
 import sheathwright.job.JobTables;
@@ -20,11 +23,15 @@ import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.Stage;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
+import sheathwright.job.table.Keys;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
 
 /** A job's folder as a step of its life finds it. */
 public final class JobFolder {
+
+  /** The headings of the table of the job's facts. */
+  static final Keys KEYS = JobTable.JOB.keys().orElseThrow();
 
   private final Path path;
   private final JobTables tables;
@@ -33,7 +40,9 @@ public final class JobFolder {
 
   private JobFolder(Path path) {
     this.path = path;
-    NewFiles.putRight(List.of(path, path.resolve(SentDocument.FOLDER)));
+    Path firm = path.toAbsolutePath().normalize().getParent();
+    NewFiles.putRight(
+        Stream.of(path, path.resolve(SentDocument.FOLDER), firm).filter(Objects::nonNull).toList());
     tables = JobTables.in(path);
     job = Job.of(tables);
     sent = job.lines(JobTable.SENT).stream().map(SentDocument::of).toList();
@@ -92,6 +101,53 @@ public final class JobFolder {
       throw refused(
           "--on %s is before %s, %s; give that day or a later one".formatted(on, what, happened));
     }
+  }
+
+  /**
+   * The day on which the old covering came off.
+   *
+   * @throws ProblemsException if the job does not say
+   */
+  String openedOn() {
+    if (!job.knows(LifeFields.OPENED_ON)) {
+      throw refused(
+          "job.csv has no opened_on; write the day on which the old covering came off behind it, such as opened_on,2027-05-17");
+    }
+    return day(LifeFields.OPENED_ON);
+  }
+
+  /**
+   * Refuses to go on where something that must hold does not.
+   *
+   * @throws ProblemsException with all of it
+   */
+  void requireAll(List<Estimate.Tie> ties) {
+    List<Problem> broken =
+        ties.stream()
+            .filter(tie -> !tie.holds().holds())
+            .map(tie -> new Problem(path.toString(), 0, "", "this does not hold: " + tie.what()))
+            .toList();
+    if (!broken.isEmpty()) {
+      throw new ProblemsException(broken);
+    }
+  }
+
+  /**
+   * Refuses to go on where a table is there that the step writes anew.
+   *
+   * @throws ProblemsException if it is there
+   */
+  void requireMissing(JobTable table) {
+    if (has(table)) {
+      throw refused(
+          "%s is there, but the job is at the stage %s; if nothing was agreed, take the file away"
+              .formatted(table.file(), stage().word()));
+    }
+  }
+
+  /** Whether the job has a table. */
+  boolean has(JobTable table) {
+    return tables.files().containsKey(table.word());
   }
 
   /** The day of one of the job's facts; empty where it does not say. */
@@ -171,10 +227,14 @@ public final class JobFolder {
 
   /** A table's text, or that of a new one with these columns. */
   TableText text(JobTable table, List<Field<?>> columns) {
-    Path file = path.resolve(table.file());
+    return text(path.resolve(table.file()), columns);
+  }
+
+  /** The same, wherever it lies. */
+  TableText text(Path file, List<Field<?>> columns) {
     return Files.exists(file)
         ? TableText.of(file, columns)
-        : TableText.empty(table.file(), columns, facts().separator());
+        : TableText.empty(file.getFileName().toString(), columns, facts().separator());
   }
 
   /** The text of the job's facts. */
@@ -197,8 +257,13 @@ public final class JobFolder {
     return new ProblemsException(List.of(new Problem(path.toString(), 0, "", message)));
   }
 
+  /** A command for this job, as it is to be typed. */
+  public String command(String name, String options) {
+    return Step.command(name, path.toString(), options);
+  }
+
   /** A command to be run next with this job. */
-  public String next(String command, String options) {
-    return "next: " + Step.command(command, path.toString(), options);
+  public String next(String name, String options) {
+    return "next: " + command(name, options);
   }
 }

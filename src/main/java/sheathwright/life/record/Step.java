@@ -60,8 +60,7 @@ public enum Step {
           "when it is measured, write %s behind stage in job.csv".formatted(stage.word());
       case QUOTED -> "run " + command("quote", job, "--issue --on DATE");
       case AGREED -> "run " + command("agree", job, "--on DATE");
-      case OPENED ->
-          "when the old covering is off, write opened behind stage and the day behind opened_on in job.csv";
+      case OPENED -> "when the old covering is off, write the day behind opened_on in job.csv";
       case CLOSED -> "run " + command("close", job, "--on DATE");
     };
   }

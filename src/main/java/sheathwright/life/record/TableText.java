@@ -134,6 +134,9 @@ final class TableText {
       List<String> cells = new ArrayList<>(records.get(i).toList());
       if (keyPlace < cells.size() && cells.get(keyPlace).strip().equals(field.name())) {
         filledTo(cells, valuePlace + 1);
+        if (cells.get(valuePlace).strip().equals(value)) {
+          return this;
+        }
         cells.set(valuePlace, value);
         return withLine(records, i, cells);
       }

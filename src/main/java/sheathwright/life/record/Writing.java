@@ -13,11 +13,14 @@ import sheathwright.job.file.NewFiles;
 public final class Writing {
 
   private final Path job;
-  private final List<TableText> tables = new ArrayList<>();
+  private final List<Table> tables = new ArrayList<>();
   private final List<Document> documents = new ArrayList<>();
 
   /** A document's bytes and where they go. */
   private record Document(Path place, byte[] bytes, boolean mayReplace) {}
+
+  /** A table and the folder that it lies in. */
+  private record Table(Path folder, TableText text) {}
 
   public Writing(Path job) {
     this.job = job;
@@ -25,7 +28,12 @@ public final class Writing {
 
   /** These and a table of the job. */
   Writing with(TableText table) {
-    tables.add(table);
+    return with(job, table);
+  }
+
+  /** These and a table in another folder. */
+  Writing with(Path folder, TableText table) {
+    tables.add(new Table(folder, table));
     return this;
   }
 
@@ -39,6 +47,11 @@ public final class Writing {
   public Writing copied(Path place, byte[] bytes, boolean mayReplace) {
     documents.add(new Document(place, bytes, mayReplace));
     return this;
+  }
+
+  /** The tables among them. */
+  List<String> tables() {
+    return tables.stream().map(table -> table.text().name()).toList();
   }
 
   /**
@@ -56,8 +69,9 @@ public final class Writing {
         makeFolders(document.place().toAbsolutePath().getParent(), made);
         files.with(NewFile.at(document.place(), document.mayReplace()), document.bytes());
       }
-      for (TableText table : tables) {
-        files.with(NewFile.at(job.resolve(table.name()), true), table.bytes());
+      for (Table table : tables) {
+        Path place = table.folder().resolve(table.text().name());
+        files.with(NewFile.at(place, true), table.text().bytes());
       }
       files.write();
       isWritten = true;

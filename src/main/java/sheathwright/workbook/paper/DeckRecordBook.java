@@ -28,8 +28,7 @@ public final class DeckRecordBook {
    *
    * @param on the day on which it is written
    */
-  public static DeckRecordBook of(
-      Estimate estimate, Accounts accounts, Photos photos, String on) {
+  public static DeckRecordBook of(Estimate estimate, Accounts accounts, Photos photos, String on) {
     return new DeckRecordBook(estimate, accounts, photos, on);
   }
 
