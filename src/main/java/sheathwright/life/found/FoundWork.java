@@ -5,12 +5,6 @@ import sheathwright.job.Deck;
 import sheathwright.job.Estimate;
 import sheathwright.job.life.MarkFields;
 import sheathwright.job.life.Stage;
-import sheathwright.sheathing.triage.HoldEvidence;
-import sheathwright.sheathing.triage.SheetAction;
-import sheathwright.sheathing.triage.SheetActions;
-import sheathwright.sheathing.triage.SheetEvidence;
-import sheathwright.sheathing.triage.SheetPlace;
-import sheathwright.sheathing.triage.TriageLimits;
 
 /** What all marks of a job lead to. */
 public final class FoundWork {
@@ -34,17 +28,11 @@ public final class FoundWork {
   }
 
   private static Found found(Deck.Marked marked, boolean isOpened) {
-    SheetAction action =
-        SheetActions.sheetAction(
-            SheetEvidence.of(marked.mark().found()),
-            HoldEvidence.NOT_LOOKED_AT,
-            SheetPlace.FREE,
-            TriageLimits.USUAL);
     return new Found(
         marked.mark().key(),
         marked.mark().sheet().map(key -> key.value()).orElse(marked.part().plane().name()),
-        action.action().value(),
-        action.reason().value(),
+        marked.decision().action().value(),
+        marked.decision().reason().value(),
         java.util.Optional.empty(),
         0,
         marked.row().has(MarkFields.ON) ? marked.row().of(MarkFields.ON).plain() : "",
