@@ -295,7 +295,7 @@ public final class Deck {
                             PatchPatience.ofEach(markedPlanes()))));
     CourseLayout courses =
         said(laid.row(), () -> Layouts.courses(laid.plane(), laid.supports(), rules()));
-    return new Part(laid.map(), courses, marks, patches);
+    return new Part(marked(laid.map()), courses, marks, patches);
   }
 
   /** A map that rests on which marks belong to its plane as well. */
