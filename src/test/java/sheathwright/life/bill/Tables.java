@@ -25,6 +25,8 @@ import sheathwright.life.found.Found;
  */
 final class Tables {
 
+  private static final ItemHours HOURS = ItemHours.of(JobText.small().job());
+
   final List<Map<String, String>> agreed = new ArrayList<>();
   final List<Map<String, String>> orders = new ArrayList<>();
   final List<Map<String, String>> orderLines = new ArrayList<>();
@@ -100,7 +102,7 @@ final class Tables {
 
   NextOrder next() {
     return NextOrder.of(
-        agreement(), orders(), marks, Optional.empty(), ItemHours.of(JobText.small().job()));
+        agreement(), orders(), marks, Optional.empty(), HOURS);
   }
 
   Agreement agreement() {
