@@ -126,6 +126,15 @@ public final class Invoice {
    * credits.
    */
   public List<Tie> ties() {
+    return List.of(
+        new Tie(
+            "The invoice is what was agreed, what was approved since, less what comes back",
+            total.isTheSameAs(sum(accounts))),
+        payments.tie());
+  }
+
+  /** What was agreed, what was approved since, less what comes back. */
+  static Figure<Money> sum(Accounts accounts) {
     Figure<Money> sum = accounts.agreement().total();
     for (Order order : accounts.orders().that(OrderStatus.APPROVED)) {
       sum = sum.plus(order.usd());
@@ -133,10 +142,6 @@ public final class Invoice {
     for (ItemAccount item : accounts.items()) {
       sum = sum.minus(item.credit());
     }
-    return List.of(
-        new Tie(
-            "The invoice is what was agreed, what was approved since, less what comes back",
-            total.isTheSameAs(sum)),
-        payments.tie());
+    return sum;
   }
 }

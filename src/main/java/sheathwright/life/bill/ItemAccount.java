@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sheathwright.figure.Choice;
-import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Ratio;
@@ -77,11 +76,6 @@ public final class ItemAccount {
   private static Optional<Figure<Ratio>> lesser(
       Optional<Figure<Ratio>> one, Optional<Figure<Ratio>> other) {
     return one.isPresent() ? one.map(first -> other.map(first::min).orElse(first)) : other;
-  }
-
-  /** By area, the sum of a document goes up to the next quarter; all else stays. */
-  private Figure<Ratio> byRule(Figure<Ratio> quantity) {
-    return goesByArea ? quantity.roundedUpTo(QUARTER) : quantity;
   }
 
   private Share share(
@@ -265,14 +259,18 @@ public final class ItemAccount {
         || shares.stream().anyMatch(share -> Math.abs(share.now().value()) > DUST);
   }
 
-  /** That everything billed is its marks', but for what a document's sum goes up by. */
-  Condition isOfItsMarks() {
-    Figure<Ratio> billed = sum("billed");
-    return byRule(billed).isTheSameAs(due);
+  /** What a document bills of so much: by area, up to the next quarter. */
+  Figure<Ratio> byRule(Figure<Ratio> quantity) {
+    return goesByArea ? quantity.roundedUpTo(QUARTER) : quantity;
   }
 
-  /** That everything that orders ask for is of marks that are still there. */
-  Condition isOrderedForItsMarks(Figure<Ratio> orderedByMark) {
-    return sum("before").isTheSameAs(orderedByMark);
+  /** What orders ask for because of marks that are still there. */
+  Figure<Ratio> beforeByMark() {
+    return sum("before");
+  }
+
+  /** What is billed over all, mark by mark. */
+  Figure<Ratio> billedByMark() {
+    return sum("billed");
   }
 }

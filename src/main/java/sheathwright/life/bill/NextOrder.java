@@ -193,7 +193,17 @@ public final class NextOrder {
 
   /** What must hold before it is written. */
   public List<Tie> ties() {
-    return new OrderTies(this).all();
+    List<Tie> all = new ArrayList<>(new AccountTies(accounts).all());
+    Figure<Money> total = accounts.agreement().total();
+    for (Order order : accounts.orders().all()) {
+      total = order.isCounted() ? total.plus(order.usd()) : total;
+    }
+    for (ItemAccount item : asked) {
+      total = total.plus(item.now().times(item.agreed().price()).in(Units.USD).toCents());
+    }
+    all.add(
+        new Tie("What was agreed and all orders make the new total", newTotal.isTheSameAs(total)));
+    return all;
   }
 
   /**
