@@ -36,7 +36,7 @@ final class AccountTies {
     List<Condition> sums = new ArrayList<>();
     List<Condition> amounts = new ArrayList<>();
     for (Order order : counted) {
-      sums.add(order.sum().isTheSameAs(order.usd()));
+      sums.add(Same.money(order.sum(), order.usd()));
       accounts.items().forEach(item -> amounts.addAll(amounts(order, item)));
     }
     addAll(all, "The lines of every order add up to its sum", "order_adds_up_", sums);
@@ -48,9 +48,9 @@ final class AccountTies {
     List<Condition> marks = new ArrayList<>();
     for (ItemAccount item : accounts.items()) {
       Figure<Ratio> parts = parts(item.item());
-      marks.add(item.beforeByMark().isTheSameAs(parts));
-      marks.add(item.byRule(parts).isTheSameAs(item.before()));
-      marks.add(item.byRule(item.billedByMark()).isTheSameAs(item.due()));
+      marks.add(Same.quantity(item.beforeByMark(), parts));
+      marks.add(Same.quantity(item.byRule(parts), item.before()));
+      marks.add(Same.quantity(item.byRule(item.billedByMark()), item.due()));
     }
     addAll(all, "Every unit on an order has its mark", "ordered_has_mark_", marks);
     return all;
@@ -79,9 +79,8 @@ final class AccountTies {
     if (amounts.isEmpty()) {
       return List.of();
     }
-    Figure<Money> reckoned =
-        order.quantity(item.item()).times(item.agreed().price()).in(Units.USD).toCents();
-    return List.of(reckoned.isTheSameAs(OrderLine.together(amounts, OrderLine.NOTHING).toCents()));
+    Figure<Money> reckoned = order.quantity(item.item()).times(item.agreed().price()).in(Units.USD);
+    return List.of(Same.money(reckoned, OrderLine.together(amounts, OrderLine.NOTHING)));
   }
 
   /** What orders say that they ask for, mark by mark. */

@@ -59,7 +59,7 @@ public final class Invoice {
             Roll.column("unit", line -> Choice.literal(line.unit())),
             Roll.column("price_usd", Line::price),
             Roll.column("amount_usd", Line::amount));
-    total = roll.sum("amount_usd", Units.USD).as("invoice_total_usd", Units.USD);
+    total = roll.sum("amount_usd", Units.USD).toCents().as("invoice_total_usd", Units.USD);
     payments = Payments.of(accounts.agreement(), stages, total);
   }
 
@@ -129,7 +129,7 @@ public final class Invoice {
     return List.of(
         new Tie(
             "The invoice is what was agreed, what was approved since, less what comes back",
-            total.isTheSameAs(sum(accounts))),
+            Same.money(total, sum(accounts))),
         payments.tie());
   }
 

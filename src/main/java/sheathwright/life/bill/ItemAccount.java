@@ -25,9 +25,6 @@ public final class ItemAccount {
 
   private static final Figure<Ratio> QUARTER = Figure.of(0.25, Units.RATIO);
 
-  /** Less of a unit than anybody measures: the dust of adding. */
-  static final double DUST = 1e-9;
-
   private final AgreedItem agreed;
   private final List<Share> shares = new ArrayList<>();
   private final Roll roll;
@@ -255,8 +252,8 @@ public final class ItemAccount {
 
   /** Whether the next order says anything of it. */
   public boolean isAsked() {
-    return Math.abs(now.value()) > DUST
-        || shares.stream().anyMatch(share -> Math.abs(share.now().value()) > DUST);
+    return !Same.isNothing(now.value())
+        || shares.stream().anyMatch(share -> !Same.isNothing(share.now().value()));
   }
 
   /** What a document bills of so much: by area, up to the next quarter. */

@@ -40,7 +40,7 @@ final class ReconciliationTies {
             "prices_open",
             accounts.unpriced().size()
                 + accounts.items().stream()
-                    .filter(item -> item.open().value() > ItemAccount.DUST)
+                    .filter(item -> !Same.isNothing(item.open().value()))
                     .count()));
     all.add(
         same("As many marks as the invoice is made from", "marks", marks(accounts), marks(billed)));
@@ -61,7 +61,7 @@ final class ReconciliationTies {
     all.add(
         new Tie(
             "The invoice comes to what these tables come to",
-            Invoice.sum(accounts).isTheSameAs(invoice.total())));
+            Same.money(Invoice.sum(accounts), invoice.total())));
     return all;
   }
 
@@ -70,13 +70,14 @@ final class ReconciliationTies {
         .flatMap(item -> item.shares().stream())
         .map(
             share ->
-                share
-                    .included()
-                    .plus(share.before())
-                    .plus(share.open())
-                    .plus(share.uncharged())
-                    .plus(share.declined())
-                    .isTheSameAs(share.found()))
+                Same.quantity(
+                    share
+                        .included()
+                        .plus(share.before())
+                        .plus(share.open())
+                        .plus(share.uncharged())
+                        .plus(share.declined()),
+                    share.found()))
         .toList();
   }
 
@@ -85,7 +86,7 @@ final class ReconciliationTies {
     for (Item item : Item.values()) {
       Figure<Ratio> now = found(accounts, item, "now");
       Figure<Ratio> then = found(billed, item, "billed");
-      all.add(now.isTheSameAs(then));
+      all.add(Same.quantity(now, then));
     }
     return all;
   }
@@ -100,7 +101,8 @@ final class ReconciliationTies {
   }
 
   private static Tie same(String what, String name, long now, long then) {
-    return new Tie(what, counted(name + "_now", now).isTheSameAs(counted(name + "_billed", then)));
+    return new Tie(
+        what, Same.quantity(counted(name + "_now", now), counted(name + "_billed", then)));
   }
 
   private static Figure<Ratio> counted(String name, double number) {

@@ -101,8 +101,7 @@ final class Tables {
   }
 
   NextOrder next() {
-    return NextOrder.of(
-        agreement(), orders(), marks, Optional.empty(), HOURS);
+    return NextOrder.of(agreement(), orders(), marks, Optional.empty(), HOURS);
   }
 
   Agreement agreement() {
