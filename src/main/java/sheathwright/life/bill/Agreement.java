@@ -212,7 +212,7 @@ public final class Agreement {
     Figure<Money> paid =
         OrderLine.together(stages.stream().map(AgreedStage::amount).toList(), OrderLine.NOTHING);
     return List.of(
-        new Tie("The agreed lines add up to the agreed total", sum.isTheSameAs(total)),
-        new Tie("The agreed payments add up to the agreed total", paid.isTheSameAs(total)));
+        new Tie("The agreed lines add up to the agreed total", Same.money(sum, total)),
+        new Tie("The agreed payments add up to the agreed total", Same.money(paid, total)));
   }
 }

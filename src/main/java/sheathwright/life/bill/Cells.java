@@ -26,7 +26,7 @@ final class Cells {
     return with(field, money(sum.value()));
   }
 
-  /** A number with every digit that a spreadsheet holds; blank if there is none. */
+  /** A quantity as it is told; blank if there is none. */
   Cells with(Field<?> field, Optional<? extends Figure<?>> number) {
     return with(field, number.map(given -> number(given.value())).orElse(""));
   }
@@ -38,7 +38,7 @@ final class Cells {
   }
 
   static String number(double number) {
-    return Shown.plain(Rounding.toFifteenDigits(number));
+    return Shown.plain(Same.told(number));
   }
 
   /** By the name of their column. */

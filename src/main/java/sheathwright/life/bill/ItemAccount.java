@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sheathwright.figure.Choice;
-import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Ratio;
@@ -25,9 +24,6 @@ import sheathwright.sheathing.place.BillRule;
 public final class ItemAccount {
 
   private static final Figure<Ratio> QUARTER = Figure.of(0.25, Units.RATIO);
-
-  /** Less of a unit than anybody measures: the dust of adding. */
-  static final double DUST = 1e-9;
 
   private final AgreedItem agreed;
   private final List<Share> shares = new ArrayList<>();
@@ -79,11 +75,6 @@ public final class ItemAccount {
     return one.isPresent() ? one.map(first -> other.map(first::min).orElse(first)) : other;
   }
 
-  /** By area, the sum of a document goes up to the next quarter; all else stays. */
-  private Figure<Ratio> byRule(Figure<Ratio> quantity) {
-    return goesByArea ? quantity.roundedUpTo(QUARTER) : quantity;
-  }
-
   private Share share(
       MarkOrder mark,
       Orders orders,
@@ -108,7 +99,10 @@ public final class ItemAccount {
         mark.isVoid(),
         found,
         declined,
+        kept,
         upTo,
+        sellable,
+        allowable,
         included,
         billed,
         allowable.minus(sellable).as(name("open"), Units.RATIO),
@@ -160,7 +154,10 @@ public final class ItemAccount {
         text("reason", Share::reason),
         Roll.<Share>column("found", Share::found),
         Roll.column("declined", Share::declined),
+        Roll.column("kept", Share::kept),
         Roll.column("up_to", Share::upTo),
+        Roll.column("sellable", Share::sellable),
+        Roll.column("allowable", Share::allowable),
         Roll.column("included", Share::included),
         Roll.column("billed", Share::billed),
         Roll.column("open", Share::open),
@@ -261,18 +258,22 @@ public final class ItemAccount {
 
   /** Whether the next order says anything of it. */
   public boolean isAsked() {
-    return Math.abs(now.value()) > DUST
-        || shares.stream().anyMatch(share -> Math.abs(share.now().value()) > DUST);
+    return !Same.isNothing(now.value())
+        || shares.stream().anyMatch(share -> !Same.isNothing(share.now().value()));
   }
 
-  /** That everything billed is its marks', but for what a document's sum goes up by. */
-  Condition isOfItsMarks() {
-    Figure<Ratio> billed = sum("billed");
-    return byRule(billed).isTheSameAs(due);
+  /** What a document bills of so much: by area, up to the next quarter. */
+  Figure<Ratio> byRule(Figure<Ratio> quantity) {
+    return goesByArea ? quantity.roundedUpTo(QUARTER) : quantity;
   }
 
-  /** That everything that orders ask for is of marks that are still there. */
-  Condition isOrderedForItsMarks(Figure<Ratio> orderedByMark) {
-    return sum("before").isTheSameAs(orderedByMark);
+  /** What orders ask for because of marks that are still there. */
+  Figure<Ratio> beforeByMark() {
+    return sum("before");
+  }
+
+  /** What is billed over all, mark by mark. */
+  Figure<Ratio> billedByMark() {
+    return sum("billed");
   }
 }

@@ -17,8 +17,9 @@ import sheathwright.job.life.OrderFields;
 import sheathwright.job.table.Row;
 
 /**
- * What the work on the deck cost by the crew's log against what it sold for; for the office alone.
- * The log names an item's work by the item's word.
+ * What the work on the deck cost by the crew's log, what it would have to sell for at the office's
+ * overhead and margin, and what it sold for; for the office alone. The log names an item's work by
+ * the item's word.
  */
 public final class Leak {
 
@@ -29,19 +30,28 @@ public final class Leak {
    * @param done how many by the log
    * @param hours of work by the log, of everybody together
    * @param cost of those hours, with their burden, and of the material
+   * @param worth what that sells for
    * @param sold what the owner pays for it
    */
   public record Line(
-      Item item, Figure<Ratio> done, Figure<Time> hours, Figure<Money> cost, Figure<Money> sold) {
+      Item item,
+      Figure<Ratio> done,
+      Figure<Time> hours,
+      Figure<Money> cost,
+      Figure<Money> worth,
+      Figure<Money> sold) {
 
-    /** What it cost beyond what it sold for. */
+    /** What was given away. */
     public Figure<Money> leak() {
-      return cost.minus(sold).as(item.word() + "_leak_usd", Units.USD);
+      return worth.minus(sold);
     }
   }
 
+  private static final Figure<Ratio> ONE = Figure.of(1, Units.RATIO);
+  private static final Figure<Time> NO_TIME = Figure.of(0, Units.HOUR);
+
   private final List<Line> lines = new ArrayList<>();
-  private final List<String> others = new ArrayList<>();
+  private final List<String> others;
   private final Roll roll;
 
   /**
@@ -49,47 +59,42 @@ public final class Leak {
    *
    * @param log the rows of the crew's log
    * @param labor an hour with its burden
+   * @param overhead on direct cost
+   * @param margin of the price
    * @param material of one of each item, with its tax
    * @param sold what the owner pays for each item
    */
-  public static Leak of(
+  static Leak of(
       List<Row> log,
       Figure<Per<Money, Time>> labor,
+      Figure<Ratio> overhead,
+      Figure<Ratio> margin,
       Map<Item, Figure<Money>> material,
       Map<Item, Figure<Money>> sold) {
-    return new Leak(log, labor, material, sold);
+    Figure<Ratio> markup = ONE.plus(overhead).dividedBy(ONE.minus(margin)).in(Units.RATIO);
+    return new Leak(log, labor, markup, material, sold);
   }
 
   private Leak(
       List<Row> log,
       Figure<Per<Money, Time>> labor,
+      Figure<Ratio> markup,
       Map<Item, Figure<Money>> material,
       Map<Item, Figure<Money>> sold) {
     for (Item item : Item.values()) {
-      List<Row> of = log.stream().filter(row -> isOf(row, item)).toList();
+      List<Row> work = log.stream().filter(row -> task(row).equals(item.word())).toList();
       Figure<Money> price = sold.getOrDefault(item, OrderLine.NOTHING);
-      if (!of.isEmpty() || price.value() != 0) {
-        Figure<Ratio> done =
-            OrderLine.together(
-                    of.stream().map(row -> row.of(AgreedFields.QUANTITY)).toList(), OrderLine.NONE)
-                .as(item.word() + "_done", Units.RATIO);
-        Figure<Time> hours =
-            OrderLine.together(
-                    of.stream().map(row -> row.of(OrderFields.HOURS)).toList(),
-                    Figure.of(0, Units.HOUR))
-                .as(item.word() + "_done_h", Units.HOUR);
-        Figure<Money> bought =
-            material.getOrDefault(item, OrderLine.NOTHING).times(done).in(Units.USD);
-        Figure<Money> cost =
-            hours.times(labor).in(Units.USD).plus(bought).as(item.word() + "_cost_usd", Units.USD);
-        lines.add(new Line(item, done, hours, cost, price));
+      if (!work.isEmpty() || price.value() != 0) {
+        Figure<Money> each = material.getOrDefault(item, OrderLine.NOTHING);
+        lines.add(line(item, work, labor, markup, each, price));
       }
     }
-    log.stream()
-        .map(row -> row.of(OrderFields.TASK).value())
-        .filter(task -> Words.of(Item.values(), task).isEmpty())
-        .distinct()
-        .forEach(others::add);
+    others =
+        log.stream()
+            .map(Leak::task)
+            .filter(task -> Words.of(Item.values(), task).isEmpty())
+            .distinct()
+            .toList();
     roll =
         Roll.of(
             "leak",
@@ -99,12 +104,38 @@ public final class Leak {
             Roll.column("done", Line::done),
             Roll.column("hours_h", Line::hours),
             Roll.column("cost_usd", Line::cost),
+            Roll.column("worth_usd", Line::worth),
             Roll.column("sold_usd", Line::sold),
             Roll.column("leak_usd", Line::leak));
   }
 
-  private static boolean isOf(Row row, Item item) {
-    return row.of(OrderFields.TASK).value().equals(item.word());
+  private static String task(Row row) {
+    return row.of(OrderFields.TASK).value();
+  }
+
+  private static Line line(
+      Item item,
+      List<Row> work,
+      Figure<Per<Money, Time>> labor,
+      Figure<Ratio> markup,
+      Figure<Money> material,
+      Figure<Money> sold) {
+    String word = item.word();
+    Figure<Ratio> done =
+        OrderLine.together(
+                work.stream().map(row -> row.of(AgreedFields.QUANTITY)).toList(), OrderLine.NONE)
+            .as(word + "_done", Units.RATIO);
+    Figure<Time> hours =
+        OrderLine.together(work.stream().map(row -> row.of(OrderFields.HOURS)).toList(), NO_TIME)
+            .as(word + "_work_h", Units.HOUR);
+    Figure<Money> cost =
+        hours
+            .times(labor)
+            .in(Units.USD)
+            .plus(done.times(material))
+            .as(word + "_cost_usd", Units.USD);
+    Figure<Money> worth = cost.times(markup).as(word + "_worth_usd", Units.USD);
+    return new Line(item, done, hours, cost, worth, sold);
   }
 
   /** The items that were done or sold. */
@@ -119,12 +150,25 @@ public final class Leak {
 
   /** The tasks of the log that are no work on the deck, and are not compared. */
   public List<String> others() {
-    return List.copyOf(others);
+    return others;
   }
 
-  /** What the work on the deck cost beyond what it sold for; less than nothing if it was gained. */
+  /** What the work on the deck cost. */
+  public Figure<Money> cost() {
+    return sum("cost_usd", "deck_cost_usd");
+  }
+
+  /** What it sold for. */
+  public Figure<Money> sold() {
+    return sum("sold_usd", "deck_sold_usd");
+  }
+
+  /** What was given away of what it is worth; less than nothing if more was gained. */
   public Figure<Money> total() {
-    return (lines.isEmpty() ? OrderLine.NOTHING : roll.sum("leak_usd", Units.USD))
-        .as("leak_usd", Units.USD);
+    return sum("leak_usd", "leak_usd");
+  }
+
+  private Figure<Money> sum(String column, String name) {
+    return (lines.isEmpty() ? OrderLine.NOTHING : roll.sum(column, Units.USD)).as(name, Units.USD);
   }
 }

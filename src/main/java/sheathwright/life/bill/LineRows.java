@@ -56,7 +56,7 @@ final class LineRows {
     Map<String, Double> parts = new LinkedHashMap<>();
     for (Share share : item.shares()) {
       double now = share.now().value();
-      if (Math.abs(now) > ItemAccount.DUST) {
+      if (!Same.isNothing(now)) {
         if (!parts.isEmpty() && new MarkParts(parts).text().length() > LONGEST - 80) {
           all.add(new MarkParts(parts));
           parts = new LinkedHashMap<>();

@@ -1,7 +1,5 @@
 package sheathwright.life.bill;
 
-import static sheathwright.life.bill.ItemAccount.DUST;
-
 import java.util.ArrayList;
 import java.util.List;
 import sheathwright.figure.Choice;
@@ -68,7 +66,7 @@ final class MarkFates {
       add(item, share, Fate.INCLUDED, "in the agreed price", share.included());
       for (Order order : accounts.orders().all()) {
         double part = order.part(item.item(), share.mark());
-        if (order.isCounted() && Math.abs(part) > DUST) {
+        if (order.isCounted() && !Same.isNothing(part)) {
           add(
               item,
               share,
@@ -84,7 +82,7 @@ final class MarkFates {
   }
 
   private void add(ItemAccount item, Share share, Fate fate, String where, Figure<Ratio> quantity) {
-    if (Math.abs(quantity.value()) > DUST) {
+    if (!Same.isNothing(quantity.value())) {
       parts.add(new Part(share.mark(), share.key(), item.item().word(), fate, where, quantity));
     }
   }

@@ -67,6 +67,7 @@ record MarkOrder(String mark, List<Found> all) {
 
   /** How much it asks for; nothing once it was taken back. */
   double quantity() {
-    return all.stream().filter(found -> !found.isVoid()).mapToDouble(Found::quantity).sum();
+    return Same.told(
+        all.stream().filter(found -> !found.isVoid()).mapToDouble(Found::quantity).sum());
   }
 }

@@ -7,8 +7,6 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import sheathwright.figure.RefusedException;
-import sheathwright.figure.Rounding;
-import sheathwright.figure.Shown;
 
 /**
  * How much of a line is for which mark, as the table of order lines writes it: {@code 4: 1, 5:
@@ -61,7 +59,7 @@ public record MarkParts(Map<String, Double> all) {
   /** As a cell writes them. */
   public String text() {
     return all.entrySet().stream()
-        .map(part -> part.getKey() + ": " + Shown.plain(Rounding.toFifteenDigits(part.getValue())))
+        .map(part -> part.getKey() + ": " + Cells.number(part.getValue()))
         .collect(joining(", "));
   }
 }

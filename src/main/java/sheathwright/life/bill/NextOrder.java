@@ -71,6 +71,7 @@ public final class NextOrder {
             Roll.column("amount_usd", ItemAccount::amount));
     sum =
         (asked.isEmpty() ? OrderLine.NOTHING : roll.sum("amount_usd", Units.USD))
+            .toCents()
             .as("change_usd", Units.USD);
     totalRoll =
         Roll.of(
@@ -79,7 +80,7 @@ public final class NextOrder {
             sums(),
             Roll.<Part>column("what", part -> Choice.literal(part.what())),
             Roll.column("amount_usd", Part::amount));
-    newTotal = totalRoll.sum("amount_usd", Units.USD).as("new_total_usd", Units.USD);
+    newTotal = totalRoll.sum("amount_usd", Units.USD).toCents().as("new_total_usd", Units.USD);
     days = day.flatMap(crew -> hours.of(asked).map(crew::days));
   }
 
@@ -152,9 +153,7 @@ public final class NextOrder {
 
   /** The items of which more was found than was agreed to count before both sides talk again. */
   public List<ItemAccount> priceOpen() {
-    return accounts.items().stream()
-        .filter(item -> item.open().value() > ItemAccount.DUST)
-        .toList();
+    return accounts.items().stream().filter(item -> !Same.isNothing(item.open().value())).toList();
   }
 
   /** How many sheets may still be billed below the ceiling; nothing if no ceiling was agreed. */
@@ -193,7 +192,17 @@ public final class NextOrder {
 
   /** What must hold before it is written. */
   public List<Tie> ties() {
-    return new OrderTies(this).all();
+    List<Tie> all = new ArrayList<>(new AccountTies(accounts).all());
+    Figure<Money> total = accounts.agreement().total();
+    for (Order order : accounts.orders().all()) {
+      total = order.isCounted() ? total.plus(order.usd()) : total;
+    }
+    for (ItemAccount item : asked) {
+      total = total.plus(item.now().times(item.agreed().price()).in(Units.USD).toCents());
+    }
+    all.add(
+        new Tie("What was agreed and all orders make the new total", Same.money(newTotal, total)));
+    return all;
   }
 
   /**

@@ -53,6 +53,7 @@ public record Order(
 
   /** Its lines, added up. */
   public Figure<Money> sum() {
-    return OrderLine.together(lines.stream().map(OrderLine::amount).toList(), OrderLine.NOTHING);
+    return OrderLine.together(lines.stream().map(OrderLine::amount).toList(), OrderLine.NOTHING)
+        .toCents();
   }
 }

@@ -86,14 +86,14 @@ public final class Orders {
     }
     try {
       MarkParts parts = MarkParts.read(row.of(OrderFields.MARKS).value());
-      String cell = row.of(OrderFields.ORDER).value().replaceAll("\\W", "_") + "_" + name;
+      String cell = "order_line_" + row.line().number();
       return item.map(
           known ->
               new OrderLine(
                   known,
                   row.of(AgreedFields.UNIT).value(),
-                  Agreement.frozen(row, AgreedFields.QUANTITY, "ordered_" + cell),
-                  Agreement.frozen(row, AgreedFields.USD, "ordered_" + cell + "_usd"),
+                  Agreement.frozen(row, AgreedFields.QUANTITY, cell),
+                  Agreement.frozen(row, AgreedFields.USD, cell + "_usd"),
                   parts));
     } catch (RefusedException otherwise) {
       wrong.add(JobTable.ORDER_LINES, row, OrderFields.MARKS, otherwise.getMessage());

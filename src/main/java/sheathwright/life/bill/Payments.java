@@ -194,7 +194,6 @@ public final class Payments {
   /** That they come to the total. */
   public Tie tie() {
     return new Tie(
-        "The payments add up to the total, to the cent",
-        sum("amount_usd").toCents().isTheSameAs(total.toCents()));
+        "The payments add up to the total, to the cent", Same.money(sum("amount_usd"), total));
   }
 }

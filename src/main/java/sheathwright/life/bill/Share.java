@@ -13,7 +13,10 @@ import sheathwright.figure.Quantity.Ratio;
  * @param isVoid whether it was taken back
  * @param found how much it asks for; nothing once it is taken back
  * @param declined how much of that the owner refused
- * @param upTo what is left of it, with everything that was found before it
+ * @param kept what is left of it
+ * @param upTo the same, with everything that was found before it
+ * @param sellable how much of it lies below the ceiling and below where both sides talk again
+ * @param allowable how much of it lies below the ceiling
  * @param included how much is in the agreed price
  * @param billed how much is to be billed over all
  * @param open how much has to be talked about before it is billed
@@ -29,7 +32,10 @@ public record Share(
     boolean isVoid,
     Figure<Ratio> found,
     Figure<Ratio> declined,
+    Figure<Ratio> kept,
     Figure<Ratio> upTo,
+    Figure<Ratio> sellable,
+    Figure<Ratio> allowable,
     Figure<Ratio> included,
     Figure<Ratio> billed,
     Figure<Ratio> open,

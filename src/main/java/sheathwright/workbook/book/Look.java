@@ -61,10 +61,16 @@ public final class Look {
   private static final XSSFColor LINE = color(0xC9, 0xC4, 0xB5);
 
   private final XSSFWorkbook workbook;
+  private boolean showsCountsPlainly;
   private final Map<Part, Map<String, XSSFCellStyle>> styles = new EnumMap<>(Part.class);
 
   Look(XSSFWorkbook workbook) {
     this.workbook = workbook;
+  }
+
+  /** Writes pure numbers and counts with as many decimals as they have. */
+  void showCountsPlainly() {
+    showsCountsPlainly = true;
   }
 
   XSSFCellStyle of(Part part) {
@@ -115,10 +121,11 @@ public final class Look {
         under(style, BorderStyle.DOUBLE, BARK);
       }
       case LARGE_HEADING -> under(style, BorderStyle.MEDIUM, BARK);
-      case LARGE_TEXT, CAPTION -> {
+      case CAPTION -> {
         style.setWrapText(true);
         style.setVerticalAlignment(VerticalAlignment.TOP);
       }
+      case LARGE_TEXT -> style.setWrapText(true);
       case LARGE_LABEL, LARGE_RESULT, HEADLINE -> {
         under(style, BorderStyle.HAIR, LINE);
         style.setWrapText(true);
@@ -227,7 +234,7 @@ public final class Look {
   }
 
   /** How a value is written in a cell; its unit stands beside it. */
-  private static String format(Traced value) {
+  private String format(Traced value) {
     if (!(value instanceof Figure<?> figure)) {
       return "General";
     }
@@ -243,6 +250,9 @@ public final class Look {
     }
     if (unit.equals(Units.PSI) || unit.equals(Units.POUND) || unit.equals(Units.INCH_POUND)) {
       return "#,##0.0";
+    }
+    if (showsCountsPlainly && (unit.equals(Units.RATIO) || unit.isCount())) {
+      return "General";
     }
     boolean isWhole = figure.refusal().isPresent() || figure.value() == Math.rint(figure.value());
     return isWhole ? "General" : "#,##0.000";

@@ -87,6 +87,23 @@ public final class Tab {
     return IntStream.of(widths).sum();
   }
 
+  /** The last column from which so many characters fit up to the right edge. */
+  public int columnBefore(int characters) {
+    int fitting = 0;
+    for (int column = widths.length - 1; column > 0; column--) {
+      fitting += widths[column];
+      if (fitting >= characters) {
+        return column;
+      }
+    }
+    return 0;
+  }
+
+  /** Whether nothing stands on it below its title. */
+  boolean isEmpty() {
+    return next == FIRST_LINE;
+  }
+
   List<Listing> listings() {
     return listings;
   }

@@ -10,7 +10,6 @@ import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
-import sheathwright.job.JobFields;
 import sheathwright.job.table.Field;
 import sheathwright.workbook.book.Audience;
 import sheathwright.workbook.book.Book;
@@ -26,10 +25,13 @@ import sheathwright.workbook.page.Selfcheck;
  */
 final class Paper {
 
+  private static final int STATE_CHARACTERS = 30;
+
   private final Job job;
   private final Book book;
   private final String subtitle;
   private final List<Tab> pages = new ArrayList<>();
+  private PhonePage phone;
 
   /**
    * An empty document.
@@ -39,7 +41,9 @@ final class Paper {
   Paper(Estimate estimate, String kind) {
     job = estimate.job();
     book = new Book(Audience.homeowner(job));
-    subtitle = kind + " · " + job.fact(JobFields.JOB_NAME).value();
+    book.leaveOutEmptyPages();
+    book.showCountsPlainly();
+    subtitle = kind;
   }
 
   Book book() {
@@ -59,6 +63,12 @@ final class Paper {
   Tab page(Tab tab) {
     pages.add(tab);
     return Sections.titled(tab, subtitle);
+  }
+
+  /** The first page, for a phone, which says at its end how the self-check stands. */
+  PhonePage phonePage(String name) {
+    phone = PhonePage.of(book, name, subtitle);
+    return phone;
   }
 
   /** What the job says in words; a dash where it says nothing. */
@@ -88,8 +98,11 @@ final class Paper {
     Selfcheck selfcheck = new Selfcheck(ties);
     selfcheck.write(check, headlines);
     for (Tab tab : pages) {
-      TabCell cell = tab.cell(1, tab.columns() - 1);
+      TabCell cell = tab.cell(1, tab.columnBefore(STATE_CHARACTERS));
       book.later(notation -> book.writeLink(cell, selfcheck.state(), notation));
+    }
+    if (phone != null) {
+      phone.note(selfcheck.state());
     }
     return book.finished(working, tables);
   }

@@ -12,10 +12,10 @@ final class PhonePage {
   private static final int[] WIDTHS = {36, 24};
 
   /** So much of a line of ordinary type fits in one of large type. */
-  private static final double SHARE = 0.68;
+  private static final double SHARE = 0.88;
 
   private static final double LINE = 19;
-  private static final double HEADLINE = 40;
+  private static final double HEADLINE = 44;
   private static final double SIGNATURE = 46;
 
   private final Tab tab;
@@ -87,6 +87,11 @@ final class PhonePage {
     tab.text(line, 0, who + ", date and time", Part.SIGNATURE);
     tab.text(line, 1, "", Part.SIGNATURE);
     tab.row(line).height(SIGNATURE);
+  }
+
+  /** Small print whose place is elsewhere. */
+  void note(Traced value) {
+    tab.value(tab.line(), 0, value, Part.CAPTION);
   }
 
   /** How many lines of large type words take, broken between them. */

@@ -3,7 +3,6 @@ package sheathwright.workbook.paper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Look.Part;
 import sheathwright.workbook.book.Page;
 import sheathwright.workbook.book.Tab;
@@ -23,9 +22,9 @@ final class PhotoRows {
 
   private PhotoRows() {}
 
-  /** A tab for maps and photographs. */
-  static Tab tab(Book book, String name) {
-    return book.tab(name, WIDTHS);
+  /** A page for maps and photographs. */
+  static Tab tab(Paper paper, String name) {
+    return paper.page(name, WIDTHS);
   }
 
   /** The photographs of one mark or place; rows of three, none of them parted by a page's end. */

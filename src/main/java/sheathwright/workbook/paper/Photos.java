@@ -19,6 +19,7 @@ import sheathwright.job.table.Field;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.job.table.Row;
+import sheathwright.life.bill.Share;
 import sheathwright.workbook.draw.Photograph;
 
 /** The pictures of a job, as its table names them and its folder holds them. */
@@ -90,9 +91,10 @@ public final class Photos {
     }
   }
 
-  /** Those of a mark or of its place, in the order of the table. */
-  List<Photo> of(String mark, String place) {
-    return those(photo -> photo.isOf(mark, place));
+  /** Those of a mark or of any of its places, in the order of the table. */
+  List<Photo> of(Share share) {
+    List<String> places = Places.each(share.key());
+    return those(photo -> places.stream().anyMatch(place -> photo.isOf(share.mark(), place)));
   }
 
   /** Those that show one of these views and are of no mark. */
