@@ -17,9 +17,8 @@ import sheathwright.job.life.OrderFields;
 import sheathwright.job.table.Row;
 
 /**
- * What the work on the deck cost by the crew's log, what it would have to sell for at the office's
- * overhead and margin, and what it sold for; for the office alone. The log names an item's work by
- * the item's word.
+ * What the work on the deck cost by the crew's log against what it sold for; for the office alone.
+ * The log names an item's work by the item's word.
  */
 public final class Leak {
 
@@ -30,20 +29,14 @@ public final class Leak {
    * @param done how many by the log
    * @param hours of work by the log, of everybody together
    * @param cost of those hours, with their burden, and of the material
-   * @param worth what that sells for
    * @param sold what the owner pays for it
    */
   public record Line(
-      Item item,
-      Figure<Ratio> done,
-      Figure<Time> hours,
-      Figure<Money> cost,
-      Figure<Money> worth,
-      Figure<Money> sold) {
+      Item item, Figure<Ratio> done, Figure<Time> hours, Figure<Money> cost, Figure<Money> sold) {
 
-    /** What was given away. */
+    /** What it cost beyond what it sold for; less than nothing, as a rule. */
     public Figure<Money> leak() {
-      return worth.minus(sold);
+      return cost.minus(sold);
     }
   }
 
@@ -59,26 +52,20 @@ public final class Leak {
    *
    * @param log the rows of the crew's log
    * @param labor an hour with its burden
-   * @param overhead on direct cost
-   * @param margin of the price
    * @param material of one of each item, with its tax
    * @param sold what the owner pays for each item
    */
-  static Leak of(
+  public static Leak of(
       List<Row> log,
       Figure<Per<Money, Time>> labor,
-      Figure<Ratio> overhead,
-      Figure<Ratio> margin,
       Map<Item, Figure<Money>> material,
       Map<Item, Figure<Money>> sold) {
-    Figure<Ratio> markup = ONE.plus(overhead).dividedBy(ONE.minus(margin)).in(Units.RATIO);
-    return new Leak(log, labor, markup, material, sold);
+    return new Leak(log, labor, material, sold);
   }
 
   private Leak(
       List<Row> log,
       Figure<Per<Money, Time>> labor,
-      Figure<Ratio> markup,
       Map<Item, Figure<Money>> material,
       Map<Item, Figure<Money>> sold) {
     for (Item item : Item.values()) {
@@ -86,7 +73,7 @@ public final class Leak {
       Figure<Money> price = sold.getOrDefault(item, OrderLine.NOTHING);
       if (!work.isEmpty() || price.value() != 0) {
         Figure<Money> each = material.getOrDefault(item, OrderLine.NOTHING);
-        lines.add(line(item, work, labor, markup, each, price));
+        lines.add(line(item, work, labor, each, price));
       }
     }
     others =
@@ -104,7 +91,6 @@ public final class Leak {
             Roll.column("done", Line::done),
             Roll.column("hours_h", Line::hours),
             Roll.column("cost_usd", Line::cost),
-            Roll.column("worth_usd", Line::worth),
             Roll.column("sold_usd", Line::sold),
             Roll.column("leak_usd", Line::leak));
   }
@@ -117,7 +103,6 @@ public final class Leak {
       Item item,
       List<Row> work,
       Figure<Per<Money, Time>> labor,
-      Figure<Ratio> markup,
       Figure<Money> material,
       Figure<Money> sold) {
     String word = item.word();
@@ -134,8 +119,7 @@ public final class Leak {
             .in(Units.USD)
             .plus(done.times(material))
             .as(word + "_cost_usd", Units.USD);
-    Figure<Money> worth = cost.times(markup).as(word + "_worth_usd", Units.USD);
-    return new Line(item, done, hours, cost, worth, sold);
+    return new Line(item, done, hours, cost, sold);
   }
 
   /** The items that were done or sold. */
@@ -163,9 +147,25 @@ public final class Leak {
     return sum("sold_usd", "deck_sold_usd");
   }
 
-  /** What was given away of what it is worth; less than nothing if more was gained. */
+  /** What it cost beyond what it sold for; less than nothing, as a rule. */
   public Figure<Money> total() {
     return sum("leak_usd", "leak_usd");
+  }
+
+  /**
+   * What was given away: what the same work would have sold for at the office's overhead and
+   * margin, less what it sold for; less than nothing if more was gained.
+   *
+   * @param overhead on direct cost
+   * @param margin of the price
+   */
+  public Figure<Money> givenAway(Figure<Ratio> overhead, Figure<Ratio> margin) {
+    return cost()
+        .times(ONE.plus(overhead))
+        .dividedBy(ONE.minus(margin))
+        .in(Units.USD)
+        .minus(sold())
+        .as("given_away_usd", Units.USD);
   }
 
   private Figure<Money> sum(String column, String name) {

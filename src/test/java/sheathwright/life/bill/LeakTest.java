@@ -55,12 +55,12 @@ class LeakTest {
 
   @Test
   void theLeak_isTheScripts() {
-    Leak leak =
-        Leak.of(
-            log(), Amounts.usdPerHour(46), Amounts.pct(18), Amounts.pct(12), material(), sold());
+    Leak leak = Leak.of(log(), Amounts.usdPerHour(46), material(), sold());
     assertThat(leak.cost().value()).isCloseTo(1206.60, within(0.01));
     assertThat(leak.sold().value()).isCloseTo(1569.40, within(0.001));
-    assertThat(leak.total().value()).isCloseTo(48.54, within(0.01));
+    assertThat(leak.total().value()).isCloseTo(1206.60 - 1569.40, within(0.01));
+    assertThat(leak.givenAway(Amounts.pct(18), Amounts.pct(12)).value())
+        .isCloseTo(48.54, within(0.01));
     assertThat(leak.others()).containsExactly("dry-in");
   }
 }
