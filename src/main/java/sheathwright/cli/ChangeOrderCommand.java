@@ -74,7 +74,7 @@ final class ChangeOrderCommand implements Callable<Integer> {
                 .formatted(
                     item.item().label(),
                     item.now().plain(),
-                    item.agreed().unit(),
+                    item.item().unit(),
                     item.agreed().price(),
                     item.amount()));
       }

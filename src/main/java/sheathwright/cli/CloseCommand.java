@@ -80,17 +80,20 @@ final class CloseCommand implements Callable<Integer> {
         "the homeowner pays %s, of which %s is still due"
             .formatted(closing.invoice().total(), closing.invoice().due()));
     closing.found().forEach(this::say);
-    closing.leak().ifPresent(this::said);
+    closing.leak().ifPresent(leak -> said(leak, closing.givenAway(leak)));
     say("closed on %s; nothing more is written for this job".formatted(on));
     return 0;
   }
 
-  private void said(Leak leak) {
-    Figure<Money> total = leak.total();
+  private void said(Leak leak, Figure<Money> givenAway) {
     say(
-        total.value() > 0
-            ? "for the office: the work on the deck cost %s more than it sold for".formatted(total)
-            : "for the office: the work on the deck cost no more than it sold for");
+        "for the office: the work on the deck cost %s and sold for %s, %s"
+            .formatted(
+                leak.cost(),
+                leak.sold(),
+                givenAway.value() > 0
+                    ? "%s less than the office's overhead and margin ask for".formatted(givenAway)
+                    : "no less than the office's overhead and margin ask for"));
     if (!leak.others().isEmpty()) {
       say("not compared, other tasks of the log: " + String.join(", ", leak.others()));
     }

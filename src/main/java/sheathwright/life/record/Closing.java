@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Money;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobFields;
@@ -15,6 +16,8 @@ import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.OrderStatus;
 import sheathwright.job.life.Stage;
+import sheathwright.job.price.OfficeFields;
+import sheathwright.job.table.Facts;
 import sheathwright.life.bill.Accounts;
 import sheathwright.life.bill.Invoice;
 import sheathwright.life.bill.ItemAccount;
@@ -75,6 +78,11 @@ public final class Closing {
           "change order %s is still offered; write approved, refused or withdrawn behind it in orders.csv, an approval with approved_by, approved_how and approved_on"
               .formatted(String.join(", ", offered.stream().map(Order::number).toList())));
     }
+    Bill.beyondPreAgreed(next.accounts())
+        .ifPresent(
+            beyond -> {
+              throw folder.refused(beyond);
+            });
     for (Order order : next.accounts().orders().all()) {
       folder.requireNotBefore(on, "change order " + order.number(), order.on());
     }
@@ -133,6 +141,12 @@ public final class Closing {
   public Optional<Leak> leak() {
     return Optional.of(DeckLeak.of(estimate, accounts))
         .filter(any -> !estimate.job().lines(JobTable.LOG).isEmpty());
+  }
+
+  /** What that leaves of the price the work would have had, or takes from it. */
+  public Figure<Money> givenAway(Leak leak) {
+    Facts rates = estimate.job().rateBook();
+    return leak.givenAway(rates.fact(OfficeFields.OVERHEAD), rates.fact(OfficeFields.MARGIN));
   }
 
   /**
