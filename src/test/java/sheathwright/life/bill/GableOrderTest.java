@@ -258,4 +258,22 @@ class GableOrderTest {
     }
     assertThat(gable("place").next().isPreAgreed()).isEmpty();
   }
+
+  @Test
+  void anOrderApprovedAsPreAgreed_isWithinIt() {
+    String broken = "Orders approved as pre-agreed stay within what was agreed";
+    Tables silent = gable("place");
+    silent.order("2027-06-02", "approved");
+    silent.orders.get(0).put("approved_how", "pre-agreed");
+    assertThat(Tables.broken(silent.next().ties())).containsExactly(broken);
+    for (String sheets : List.of("1", "2")) {
+      Tables tables = gable("place").agreed("pre-agreed", "", "400.00", "", "", sheets, "Rain");
+      tables.order("2027-06-02", "approved");
+      tables.orders.get(0).put("approved_how", "pre-agreed");
+      assertThat(Tables.broken(tables.next().ties()).contains(broken))
+          .isEqualTo(sheets.equals("1"));
+      tables.mark("40", "A-5-5", Item.SHEET, 1, "2027-06-05");
+      assertThat(tables.next().isPreAgreed().orElseThrow().holds()).isFalse();
+    }
+  }
 }
