@@ -52,6 +52,16 @@ final class AccountTies {
       marks.add(Same.quantity(item.byRule(parts), item.before()));
       marks.add(Same.quantity(item.byRule(item.billedByMark()), item.due()));
     }
+    if (!PreAgreed.used(accounts).isEmpty()) {
+      String what = "Orders approved as pre-agreed stay within what was agreed";
+      all.add(
+          accounts
+              .agreement()
+              .preAgreed()
+              .map(given -> given.covers(accounts, OrderLine.NONE, OrderLine.NOTHING))
+              .map(holds -> new Tie(what, holds))
+              .orElseGet(() -> none(what, "pre_agreed_orders", PreAgreed.used(accounts).size())));
+    }
     addAll(all, "Every unit on an order has its mark", "ordered_has_mark_", marks);
     return all;
   }

@@ -13,7 +13,6 @@ import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.job.JobTable;
 import sheathwright.job.life.Item;
-import sheathwright.job.life.OrderStatus;
 import sheathwright.sheathing.place.BillRule;
 
 /**
@@ -83,7 +82,10 @@ public final class ItemAccount {
     Figure<Ratio> last = shares.isEmpty() ? OrderLine.NONE : shares.get(shares.size() - 1).upTo();
     Figure<Ratio> found = told("found", mark.quantity(), JobTable.MARKS);
     Figure<Ratio> declined =
-        told("declined", Math.min(mark.quantity(), declined(mark, orders)), JobTable.ORDER_LINES);
+        told(
+            "declined",
+            Math.min(mark.quantity(), mark.declined(item(), orders)),
+            JobTable.ORDER_LINES);
     Figure<Ratio> kept = found.minus(declined).as(name("kept"), Units.RATIO);
     Figure<Ratio> upTo = last.plus(kept).as(name("up_to"), Units.RATIO);
     Figure<Ratio> included = within(last, upTo, Optional.of(agreed.included()), "included");
@@ -97,6 +99,7 @@ public final class ItemAccount {
         mark.on(),
         mark.reason(),
         mark.isVoid(),
+        mark.isTyped(),
         found,
         declined,
         kept,
@@ -132,14 +135,6 @@ public final class ItemAccount {
     return orders.all().stream()
         .filter(Order::isCounted)
         .mapToDouble(order -> order.part(item(), mark.mark()))
-        .sum();
-  }
-
-  /** What refused orders asked for it, unless somebody looked at it anew after that. */
-  private double declined(MarkOrder mark, Orders orders) {
-    return orders.that(OrderStatus.REFUSED).stream()
-        .filter(order -> mark.on().compareTo(order.on()) <= 0)
-        .mapToDouble(order -> Math.max(0, order.part(item(), mark.mark())))
         .sum();
   }
 

@@ -53,7 +53,7 @@ final class LineRows {
   /** What changes for each mark, as many marks to a cell as it takes. */
   private List<MarkParts> parts() {
     List<MarkParts> all = new ArrayList<>();
-    Map<String, Double> parts = new LinkedHashMap<>();
+    Map<String, MarkParts.Part> parts = new LinkedHashMap<>();
     for (Share share : item.shares()) {
       double now = share.now().value();
       if (!Same.isNothing(now)) {
@@ -61,7 +61,7 @@ final class LineRows {
           all.add(new MarkParts(parts));
           parts = new LinkedHashMap<>();
         }
-        parts.put(share.mark(), now);
+        parts.put(share.mark(), new MarkParts.Part(now, share.isTyped()));
       }
     }
     all.add(new MarkParts(parts));

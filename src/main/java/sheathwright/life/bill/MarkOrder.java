@@ -7,6 +7,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import sheathwright.job.life.Item;
+import sheathwright.job.life.OrderStatus;
 import sheathwright.life.found.Found;
 
 /**
@@ -63,6 +65,32 @@ record MarkOrder(String mark, List<Found> all) {
 
   boolean isVoid() {
     return all.stream().allMatch(Found::isVoid);
+  }
+
+  /**
+   * How much of it the owner refused: what a refused order asks for it, unless a later order that
+   * was not refused asks for it again, or its action was typed anew since. It was, if it is typed
+   * and was not when that order was written, or if it is typed and of a later day.
+   */
+  double declined(Item item, Orders orders) {
+    double declined = 0;
+    for (Order order : orders.all()) {
+      double part = order.part(item, mark);
+      if (part > 0 && order.isCounted()) {
+        declined = 0;
+      } else if (part > 0 && order.status() == OrderStatus.REFUSED && !isTypedAnew(item, order)) {
+        declined += part;
+      }
+    }
+    return declined;
+  }
+
+  private boolean isTypedAnew(Item item, Order order) {
+    return isTyped() && (!order.wasTyped(item, mark) || on().compareTo(order.on()) > 0);
+  }
+
+  boolean isTyped() {
+    return all.stream().anyMatch(Found::isTyped);
   }
 
   /** How much it asks for; nothing once it was taken back. */

@@ -9,15 +9,26 @@ import java.util.regex.Pattern;
 import sheathwright.figure.RefusedException;
 
 /**
- * How much of a line is for which mark, as the table of order lines writes it: {@code 4: 1, 5:
- * 0.5}. A mark may be split between what is in the price and what is not, so each says how much.
+ * How much of a line is for which mark, as the table of order lines writes it: {@code 4: 1, 5: 0.5
+ * typed}. A mark may be split between what is in the price and what is not, so each says how much;
+ * and whether its action was typed then, so that one which is typed later can be told.
  *
  * @param all of them by their mark, in the order in which they are written
  */
-public record MarkParts(Map<String, Double> all) {
+public record MarkParts(Map<String, Part> all) {
 
+  /**
+   * The part of one mark.
+   *
+   * @param quantity how much of the line is for it
+   * @param isTyped whether its action was typed when the line was written
+   */
+  public record Part(double quantity, boolean isTyped) {}
+
+  private static final String TYPED = "typed";
   private static final Pattern PART =
-      Pattern.compile("\\s*(\\S.*?)\\s*:\\s*(-?\\d+(?:\\.\\d+)?)\\s*(?:,|$)");
+      Pattern.compile("\\s*(\\S.*?)\\s*:\\s*(-?\\d+(?:\\.\\d+)?)(\\s+" + TYPED + ")?\\s*(?:,|$)");
+  private static final Part NONE = new Part(0, false);
 
   /**
    * The parts that a cell writes.
@@ -25,11 +36,12 @@ public record MarkParts(Map<String, Double> all) {
    * @throws RefusedException if it is written otherwise, or a mark stands there twice
    */
   public static MarkParts read(String text) {
-    Map<String, Double> parts = new LinkedHashMap<>();
+    Map<String, Part> parts = new LinkedHashMap<>();
     Matcher matcher = PART.matcher(text);
     int end = 0;
     while (end < text.length() && matcher.find(end) && matcher.start() == end) {
-      if (parts.put(matcher.group(1), Double.valueOf(matcher.group(2))) != null) {
+      Part part = new Part(Double.parseDouble(matcher.group(2)), matcher.group(3) != null);
+      if (parts.put(matcher.group(1), part) != null) {
         throw refused(text, "mark " + matcher.group(1) + " stands there twice");
       }
       end = matcher.end();
@@ -46,20 +58,24 @@ public record MarkParts(Map<String, Double> all) {
             .formatted(text, why));
   }
 
-  /** How much of the line is for a mark; 0 where it is not named. */
-  public double of(String mark) {
-    return all.getOrDefault(mark, 0.0);
+  /** The part of a mark; nothing where it is not named. */
+  public Part of(String mark) {
+    return all.getOrDefault(mark, NONE);
   }
 
   /** All of them together. */
   public double sum() {
-    return all.values().stream().mapToDouble(Double::doubleValue).sum();
+    return all.values().stream().mapToDouble(Part::quantity).sum();
   }
 
   /** As a cell writes them. */
   public String text() {
     return all.entrySet().stream()
-        .map(part -> part.getKey() + ": " + Cells.number(part.getValue()))
+        .map(part -> part.getKey() + ": " + written(part.getValue()))
         .collect(joining(", "));
+  }
+
+  private static String written(Part part) {
+    return Cells.number(part.quantity()) + (part.isTyped() ? " " + TYPED : "");
   }
 }

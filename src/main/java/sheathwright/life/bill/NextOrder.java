@@ -13,7 +13,6 @@ import sheathwright.figure.Roll;
 import sheathwright.figure.Units;
 import sheathwright.job.Estimate.Tie;
 import sheathwright.job.life.AgreedFields;
-import sheathwright.job.life.ApprovedHow;
 import sheathwright.job.life.Item;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.OrderStatus;
@@ -178,16 +177,7 @@ public final class NextOrder {
             .map(ItemAccount::now)
             .findFirst()
             .orElse(OrderLine.NONE);
-    Figure<Money> money = sum;
-    for (Order order : accounts.orders().that(OrderStatus.APPROVED)) {
-      if (order.approvedHow().filter(ApprovedHow.PRE_AGREED::equals).isPresent()) {
-        sheets = sheets.plus(order.quantity(Item.SHEET));
-        money = money.plus(order.sum());
-      }
-    }
-    Figure<Ratio> allSheets = sheets.as("pre_agreed_sheets_used", Units.RATIO);
-    Figure<Money> all = money.as("pre_agreed_used_usd", Units.USD);
-    return accounts.agreement().preAgreed().map(given -> given.covers(allSheets, all));
+    return accounts.agreement().preAgreed().map(given -> given.covers(accounts, sheets, sum));
   }
 
   /** What must hold before it is written. */

@@ -47,8 +47,13 @@ public record Order(
   double part(Item item, String mark) {
     return lines.stream()
         .filter(line -> line.item() == item)
-        .mapToDouble(line -> line.parts().of(mark))
+        .mapToDouble(line -> line.parts().of(mark).quantity())
         .sum();
+  }
+
+  /** Whether the action of a mark was typed when it was written. */
+  boolean wasTyped(Item item, String mark) {
+    return lines.stream().anyMatch(line -> line.item() == item && line.parts().of(mark).isTyped());
   }
 
   /** Its lines, added up. */

@@ -134,7 +134,8 @@ public final class Payments {
     }
     wrong.raise();
     double sum = given.stream().mapToDouble(Figure::value).sum();
-    if (Math.abs(sum - total.value()) > 0.005 * (rows.size() + 1)) {
+    long parts = rows.stream().filter(row -> row.has(AgreedFields.PART)).count();
+    if (Math.abs(sum - total.value()) > 0.001 + 0.005 * parts) {
       wrong.add(
           JobTable.STAGES,
           "the payments come to %s, and the price is %s; change the last one to %s"

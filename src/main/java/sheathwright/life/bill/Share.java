@@ -11,6 +11,7 @@ import sheathwright.figure.Quantity.Ratio;
  * @param on the day on which it was found; empty if nobody said
  * @param reason in a sentence
  * @param isVoid whether it was taken back
+ * @param isTyped whether its action was typed
  * @param found how much it asks for; nothing once it is taken back
  * @param declined how much of that the owner refused
  * @param kept what is left of it
@@ -30,6 +31,7 @@ public record Share(
     String on,
     String reason,
     boolean isVoid,
+    boolean isTyped,
     Figure<Ratio> found,
     Figure<Ratio> declined,
     Figure<Ratio> kept,

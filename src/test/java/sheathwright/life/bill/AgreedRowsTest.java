@@ -166,6 +166,7 @@ class AgreedRowsTest {
       value = {
         "4436.50|4400.00|stages.csv: the payments come to $10,836.50, and the price is $10,873.00; change the last one to $4,436.50",
         "Dry-in,,|Dry-in,10,|stages.csv, line 3, column part_pct: part_pct and usd are both given; give one of the two, such as part_pct 10 or usd 1000.00",
+        "4436.50|4436.49|stages.csv: the payments come to $10,872.99, and the price is $10,873.00; change the last one to $4,436.50",
         "Dry-in|Deposit|'stages.csv, line 3, column stage: \"Deposit\" appears twice'",
       })
   void paymentsThatDoNotAddUp_areSaid(String text, String spoiled, String problem) {

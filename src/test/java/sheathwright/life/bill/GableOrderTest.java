@@ -152,7 +152,7 @@ class GableOrderTest {
   }
 
   @Test
-  void refusedMarks_areDeclinedUntilSomebodyLooksAnew() {
+  void refusedMarks_areDeclinedUntilTheirActionIsTypedAnew() {
     Tables tables = gable("place");
     tables.order("2027-06-02", "refused");
     assertThat(tables.next().isEmpty()).isTrue();
@@ -161,9 +161,41 @@ class GableOrderTest {
         .filteredOn(part -> part.fate() == Fate.DECLINED)
         .extracting(Reconciliation.Part::mark)
         .containsExactly("4", "5", "6", "7", "8", "9", "10", "11", "12");
+    tables.typeAction("5", "2027-06-01");
+    assertThat(tables.next().sum().value()).as("typed where it was blank").isEqualTo(117);
+    tables.order("2027-06-03", "refused");
+    assertThat(tables.orderLines.get(3)).containsEntry("marks", "5: 1 typed");
+    assertThat(tables.next().isEmpty()).as("refused again").isTrue();
+    tables.typeAction("5", "2027-06-04");
+    assertThat(tables.order("2027-06-04", "approved").sum().value())
+        .as("typed and dated anew")
+        .isEqualTo(117);
+    assertThat(tables.next().isEmpty()).isTrue();
+    assertThat(Tables.broken(Reconciliation.of(tables.accounts(), tables.invoice()).ties()))
+        .isEmpty();
+  }
+
+  /** Only a new decision brings it back, not another date. */
+  @Test
+  void aRefusedMarkWithAnotherDate_staysDeclined() {
+    Tables tables = gable("place");
+    tables.order("2027-06-02", "refused");
     tables.marks.removeIf(mark -> mark.mark().equals("5"));
     tables.mark("5", "A-4-6", Item.SHEET, 1, "2027-06-03");
-    assertThat(tables.next().sum().value()).isEqualTo(117);
+    assertThat(tables.next().isEmpty()).isTrue();
+  }
+
+  /** What was approved after a refusal stays approved when the typed action is cleared again. */
+  @Test
+  void aLaterApproval_endsARefusal() {
+    Tables tables = gable("place");
+    tables.order("2027-06-02", "refused");
+    tables.typeAction("5", "2027-06-01");
+    tables.order("2027-06-03", "approved");
+    tables.marks.removeIf(mark -> mark.mark().equals("5"));
+    tables.mark("5", "A-4-6", Item.SHEET, 1);
+    assertThat(tables.next().isEmpty()).isTrue();
+    assertThat(tables.invoice().total().value()).isEqualTo(10873 + 117);
   }
 
   @Test
@@ -225,5 +257,23 @@ class GableOrderTest {
           .isEqualTo(limits.get(2));
     }
     assertThat(gable("place").next().isPreAgreed()).isEmpty();
+  }
+
+  @Test
+  void anOrderApprovedAsPreAgreed_isWithinIt() {
+    String broken = "Orders approved as pre-agreed stay within what was agreed";
+    Tables silent = gable("place");
+    silent.order("2027-06-02", "approved");
+    silent.orders.get(0).put("approved_how", "pre-agreed");
+    assertThat(Tables.broken(silent.next().ties())).containsExactly(broken);
+    for (String sheets : List.of("1", "2")) {
+      Tables tables = gable("place").agreed("pre-agreed", "", "400.00", "", "", sheets, "Rain");
+      tables.order("2027-06-02", "approved");
+      tables.orders.get(0).put("approved_how", "pre-agreed");
+      assertThat(Tables.broken(tables.next().ties()).contains(broken))
+          .isEqualTo(sheets.equals("1"));
+      tables.mark("40", "A-5-5", Item.SHEET, 1, "2027-06-05");
+      assertThat(tables.next().isPreAgreed().orElseThrow().holds()).isFalse();
+    }
   }
 }

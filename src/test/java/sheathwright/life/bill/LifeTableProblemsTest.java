@@ -65,7 +65,7 @@ class LifeTableProblemsTest {
   @Test
   void marks_areReadAsTheyAreWritten() {
     for (String text :
-        new String[] {"4: 1", "a b: 0.5, 7: -1", "A-3-5: 12.25", "x:y: 2, z, w: 3"}) {
+        new String[] {"4: 1", "a b: 0.5, 7: -1 typed", "A-3-5: 12.25", "x:y: 2, z, w: 3"}) {
       assertThat(MarkParts.read(text).text()).isEqualTo(text);
     }
   }

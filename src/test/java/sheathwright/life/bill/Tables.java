@@ -69,6 +69,25 @@ final class Tables {
     return this;
   }
 
+  /** Somebody types the action of a mark, on a day. */
+  void typeAction(String mark, String on) {
+    marks.replaceAll(
+        found ->
+            found.mark().equals(mark)
+                ? new Found(
+                    mark,
+                    found.key(),
+                    found.action(),
+                    found.reason(),
+                    found.item(),
+                    found.quantity(),
+                    on,
+                    true,
+                    false,
+                    true)
+                : found);
+  }
+
   void voidMark(int index) {
     Found found = marks.get(index);
     marks.set(
