@@ -321,12 +321,12 @@ public final class Job implements Facts {
   }
 
   /** What the job says that material costs. */
-  Facts priceBook() {
+  public Facts priceBook() {
     return new KeyedFacts(prices);
   }
 
   /** What the job says that the office reckons with. */
-  Facts rateBook() {
+  public Facts rateBook() {
     return new KeyedFacts(rates);
   }
 
