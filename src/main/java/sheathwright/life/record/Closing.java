@@ -78,11 +78,6 @@ public final class Closing {
           "change order %s is still offered; write approved, refused or withdrawn behind it in orders.csv, an approval with approved_by, approved_how and approved_on"
               .formatted(String.join(", ", offered.stream().map(Order::number).toList())));
     }
-    Bill.beyondPreAgreed(next.accounts())
-        .ifPresent(
-            beyond -> {
-              throw folder.refused(beyond);
-            });
     for (Order order : next.accounts().orders().all()) {
       folder.requireNotBefore(on, "change order " + order.number(), order.on());
     }
