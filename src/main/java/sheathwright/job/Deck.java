@@ -76,6 +76,15 @@ public final class Deck {
     }
   }
 
+  /**
+   * A line of the table of marks with what it is on the deck.
+   *
+   * @param row as it was told
+   * @param mark where it lies
+   * @param part the plane that it lies on
+   */
+  public record Marked(Row row, Mark mark, Part part) {}
+
   Deck(Job job, Site site) {
     this.job = job;
     this.planes =
@@ -111,6 +120,19 @@ public final class Deck {
   /** What every place of the old deck counts together. */
   public SheetUnits units() {
     return SheetUnits.together(parts.stream().map(part -> part.map().units()).toList());
+  }
+
+  /** Every mark with its plane, in the order of the table. */
+  public List<Marked> marked() {
+    List<Marked> all = new ArrayList<>();
+    for (Row row : job.marks()) {
+      String plane = row.of(PlaceFields.PLANE).plain();
+      parts.stream()
+          .filter(part -> part.plane().name().equals(plane))
+          .map(part -> new Marked(row, marked.get(row), part))
+          .forEach(all::add);
+    }
+    return all;
   }
 
   /** Every mark, if there are any, with its place where one names it. */
