@@ -242,6 +242,7 @@ class LifeWalkTest {
                 + " put the tables back, or let the new ones be agreed: run ./sheathwright quote "
                 + job.path()
                 + " --issue --on DATE");
+    job.replace("stages.csv", "4436.50", "4438.00"); // three sheets are $1 dearer each
     job.done("quote", "--issue", "--on", "2027-05-05");
     assertThat(job.refused("agree", "--on", "2027-05-12", "--document", "QH-01 issue 1"))
         .contains("the tables are not any more what QH-01 issue 1 was made from");
@@ -286,7 +287,7 @@ class LifeWalkTest {
         .isEqualTo(2);
   }
 
-  /** What was ordered for it comes back, at the price it was ordered at. */
+  /** What was ordered for it comes back, at the price that it was ordered at. */
   @Test
   void aMarkThatIsTakenBack_makesANegativeOrder() throws IOException {
     LifeFolder job = from(ordered);
@@ -297,6 +298,21 @@ class LifeWalkTest {
     job.done("change-order", "--on", "2027-05-19");
     assertThat(job.lines("orders.csv")).element(2).asString().startsWith("02,2027-05-19,-58.50,");
     assertThat(job.lines("order_lines.csv")).contains("02,sheet,half,-0.5,-58.50,5: -0.5");
+  }
+
+  /** It is found not to be rot, but loose: half a sheet comes back, and it is nailed again. */
+  @Test
+  void aMarkThatLeadsToSomethingElse_isOrderedAnew() throws IOException {
+    LifeFolder job = from(ordered);
+    approve(job);
+    job.replace("marks.csv", "5,B,rot,", "5,B,loose,");
+    job.done("change-order", "--on", "2027-05-19");
+    assertThat(job.lines("order_lines.csv"))
+        .contains("02,sheet,half,-0.5,-58.50,5: -0.5", "02,refasten,place,1,8.00,5: 1");
+    job.replace("orders.csv", "offered,,,", "approved,Odalys Brackenridge-Plume,e-mail,2027-05-19");
+    assertThat(job.done("close", "--on", "2027-05-28").out())
+        // 10,873 + 248.70 - 58.50 + 8
+        .contains("the homeowner pays $11,071.20, ");
   }
 
   @Test
@@ -334,7 +350,8 @@ class LifeWalkTest {
     LifeFolder job = from(ordered);
     job.replace("orders.csv", "offered,,,", "approved,foreman,pre-agreed,2027-05-18");
     assertThat(job.refused("close", "--on", "2027-05-28"))
-        .contains("orders.csv", "pre-agreed", "nothing was pre-agreed");
+        .endsWith(
+            "this does not hold: Orders approved as pre-agreed stay within what was agreed");
   }
 
   private static String row(LifeFolder job, String item) {
