@@ -2,7 +2,9 @@ package sheathwright.job;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
@@ -12,10 +14,14 @@ import sheathwright.figure.RefusedException;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Units;
+import sheathwright.job.DeckMarks.OnPlane;
 import sheathwright.job.life.MapRecord;
 import sheathwright.job.site.Site;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Row;
+import sheathwright.job.triage.LiftedPlaces;
+import sheathwright.job.triage.MarkDecision;
+import sheathwright.job.triage.Wanted;
 import sheathwright.roof.Plane;
 import sheathwright.roof.Supports;
 import sheathwright.sheathing.Layouts;
@@ -37,6 +43,7 @@ public final class Deck {
 
   private final Job job;
   private final OldDeck old;
+  private final DeckMarks found;
   private final List<Part> parts;
   private final DeckLayout layout;
   private final Figure<Nails> nails;
@@ -58,10 +65,37 @@ public final class Deck {
     }
   }
 
-  Deck(Job job, Site site) {
+  /**
+   * A line of the table of marks with what it is on the deck.
+   *
+   * @param row as it was told
+   * @param mark where it lies, decided
+   * @param decision what is done about it, and why
+   * @param part the plane that it lies on
+   */
+  public record Marked(Row row, Mark mark, MarkDecision decision, Part part) {}
+
+  /** A plane before anything is cut out of it. */
+  private record Laid(Row row, PlaceMap map, Supports supports, Map<Row, Mark> marks) {
+
+    String name() {
+      return map.plane().name();
+    }
+  }
+
+  Deck(Job job, Site site, Optional<Leveling> leveling) {
     this.job = job;
     this.old = new OldDeck(job.told(), job.tables());
-    this.parts = job.planes().stream().map(this::part).toList();
+    List<Laid> laid = job.planes().stream().map(this::laid).toList();
+    this.found =
+        new DeckMarks(
+            job,
+            Wanted.of(site, job.maker()),
+            laid.stream()
+                .map(plane -> new OnPlane(old.markedMap(plane.name()), plane.marks()))
+                .toList(),
+            leveling);
+    this.parts = laid.stream().map(this::part).toList();
     List<CourseLayout> planes = parts.stream().map(Part::courses).toList();
     this.layout = Layouts.together(planes);
     this.nails = DeckNails.of(job, site, planes);
@@ -87,6 +121,24 @@ public final class Deck {
     return SheetUnits.together(parts.stream().map(part -> part.map().units()).toList());
   }
 
+  /** The sheets of a plane that come up and go down again, if its rafters were surveyed. */
+  public Optional<LiftedPlaces> lifted(Part part) {
+    return found.lifted(part.plane().name());
+  }
+
+  /** Every mark with its plane, in the order of the table. */
+  public List<Marked> marked() {
+    List<Marked> all = new ArrayList<>();
+    for (Row row : job.marks()) {
+      String plane = row.of(PlaceFields.PLANE).plain();
+      parts.stream()
+          .filter(part -> part.plane().name().equals(plane))
+          .map(part -> new Marked(row, found.mark(row), found.decision(row), part))
+          .forEach(all::add);
+    }
+    return all;
+  }
+
   /** Every mark, if there are any, with its place where one names it. */
   public Optional<Roll> marks() {
     List<Roll.Column<Row>> columns =
@@ -95,10 +147,10 @@ public final class Deck {
                 Row.column(PlaceFields.MARK),
                 Row.column(PlaceFields.PLANE),
                 Row.column(PlaceFields.FINDING),
-                Roll.column("along_in", row -> old.mark(row).along()),
-                Roll.column("up_in", row -> old.mark(row).up()),
-                Roll.column("width_in", row -> old.mark(row).width()),
-                Roll.column("height_in", row -> old.mark(row).height())));
+                Roll.column("along_in", row -> found.mark(row).along()),
+                Roll.column("up_in", row -> found.mark(row).up()),
+                Roll.column("width_in", row -> found.mark(row).width()),
+                Roll.column("height_in", row -> found.mark(row).height())));
     if (job.marks().stream().anyMatch(row -> row.has(PlaceFields.SHEET))) {
       columns.add(
           Roll.column(
@@ -160,6 +212,7 @@ public final class Deck {
   /** Everything that was solved and not computed. */
   public List<Solution> solutions() {
     List<Solution> solutions = new ArrayList<>(old.solutions());
+    solutions.addAll(found.solutions());
     for (Part part : parts) {
       Solution.behind(part.plane().measures().area()).ifPresent(solutions::add);
       Solution.behind(part.map().units().places()).ifPresent(solutions::add);
@@ -177,27 +230,36 @@ public final class Deck {
     return nails;
   }
 
-  private Part part(Row row) {
+  private Laid laid(Row row) {
     String name = row.of(PlaceFields.PLANE).plain();
     PlaceMap map = old.map(name);
     List<Row> rafters = old.rafters(name);
     Supports supports = rafters.isEmpty() ? regularSupports() : measuredSupports(rafters);
-    List<Mark> marks = old.marks(name).stream().map(old::mark).toList();
+    Map<Row, Mark> told = new LinkedHashMap<>();
+    old.marks(name).forEach(mark -> told.put(mark, old.mark(mark)));
+    return new Laid(row, map, supports, told);
+  }
+
+  private Part part(Laid laid) {
+    PlaceMap map = old.markedMap(laid.name());
+    List<Mark> marks = laid.marks().keySet().stream().map(found::mark).toList();
     Optional<PatchPlan> patches =
         marks.isEmpty()
             ? Optional.empty()
             : Optional.of(
                 OldDeck.said(
-                    row,
+                    laid.row(),
                     () ->
                         Layouts.patches(
-                            old.markedMap(name),
-                            supports,
+                            map,
+                            laid.supports(),
                             rules(),
                             patchRules(),
                             marks,
                             PatchPatience.ofEach(markedPlanes()))));
-    CourseLayout courses = OldDeck.said(row, () -> Layouts.courses(map.plane(), supports, rules()));
+    CourseLayout courses =
+        OldDeck.said(
+            laid.row(), () -> Layouts.courses(laid.map().plane(), laid.supports(), rules()));
     return new Part(map, courses, marks, patches);
   }
 

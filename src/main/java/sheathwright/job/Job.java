@@ -38,6 +38,8 @@ import sheathwright.job.table.Row;
 import sheathwright.job.table.TableReader;
 import sheathwright.job.table.TableReader.Group;
 import sheathwright.job.table.TableReader.Input;
+import sheathwright.job.triage.FirmRules;
+import sheathwright.job.triage.RuleFields;
 import sheathwright.pricing.Rates;
 import sheathwright.roof.Spot;
 
@@ -69,6 +71,7 @@ public final class Job implements Facts {
   private final Rates office;
   private final boolean surveys;
   private final List<MakerRequirement> maker;
+  private final FirmRules rules;
   private final List<Problem> questions;
   private final Map<JobTable, ReadTable> rows = new EnumMap<>(JobTable.class);
 
@@ -126,6 +129,13 @@ public final class Job implements Facts {
                 tables.file(JobTable.MAKER),
                 reader.rows(tables.file(JobTable.MAKER), MakerFields.FIELDS))
             : List.of();
+    rules =
+        tables.has(JobTable.RULES)
+            ? FirmRules.read(
+                reader,
+                tables.file(JobTable.RULES),
+                reader.rows(tables.file(JobTable.RULES), RuleFields.RULES))
+            : FirmRules.USUAL;
     new RoofRules(told, rows).hold(surveys);
     lifeTables(tables).hold(JobFields.QUOTE_DATE);
     reader.raiseProblems(offTheMap(reader));
@@ -263,12 +273,12 @@ public final class Job implements Facts {
   }
 
   /** What the job says that material costs. */
-  Facts priceBook() {
+  public Facts priceBook() {
     return new KeyedFacts(prices);
   }
 
   /** What the job says that the office reckons with. */
-  Facts rateBook() {
+  public Facts rateBook() {
     return new KeyedFacts(rates);
   }
 
@@ -446,6 +456,11 @@ public final class Job implements Facts {
   /** What was reported of the framing. */
   List<Row> reports() {
     return lines(JobTable.REPORTS);
+  }
+
+  /** What is done about marks, as this firm has it. */
+  public FirmRules rules() {
+    return rules;
   }
 
   /** What the covering's maker asks of the deck. */

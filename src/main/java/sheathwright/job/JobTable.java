@@ -14,6 +14,7 @@ public enum JobTable {
   MARKS(false, "bad wood: what was found where"),
   ZONES(false, "what could be seen of the deck, and what not"),
   PLACES(false, "the places as a document first named them: written then, never edited"),
+  RULES(false, "what is done about a mark, where the firm has limits or actions of its own"),
   READINGS(false, "drops of rafters below a string line"),
   REPORTS(false, "what was seen of the framing"),
   LAYERS(false, "what the roof is built of, for its weight"),

@@ -197,10 +197,13 @@ final class OldDeck {
     return maps.get(plane);
   }
 
-  /** The same, which rests on what tells of the marks as well. */
+  /** The same, which rests on what tells of the marks as well, if there are any. */
   PlaceMap markedMap(String plane) {
-    Solution told = marks.orElseThrow().solution();
-    return map(plane).restingOn(Shown.inWords(told.name()), told.state());
+    PlaceMap map = map(plane);
+    return marks
+        .map(Belonging::solution)
+        .map(told -> map.restingOn(Shown.inWords(told.name()), told.state()))
+        .orElse(map);
   }
 
   /** The measured rafters of a plane. */

@@ -17,6 +17,7 @@ import sheathwright.job.price.OfficeFields;
 import sheathwright.job.site.CoveringFields;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.Field;
+import sheathwright.job.triage.RuleFields;
 
 /**
  * What a job's tables may hold, for whoever fills them: made from the fields that read them, so
@@ -153,6 +154,8 @@ public final class TableGuide {
       case MARKS -> List.of(new Part("every mark", PlaceFields.MARKS));
       case ZONES -> List.of(new Part("every zone", ZoneFields.ZONES));
       case PLACES -> List.of(new Part("every place", ZoneFields.PLACES_NAMED));
+      case RULES ->
+          List.of(new Part("every limit or action that is not as usual", RuleFields.RULES));
       case READINGS ->
           List.of(
               new Part("one reading a rafter, at mid-length", PlaceFields.READINGS),

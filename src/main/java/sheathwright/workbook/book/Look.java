@@ -51,8 +51,13 @@ public final class Look {
     BOX,
     /** Words in a frame that must not be overlooked. */
     BOX_OF_STOP,
-    /** A line to write on. */
-    SIGNATURE
+    LARGE_TEXT,
+    LARGE_LABEL,
+    LARGE_RESULT,
+    LARGE_HEADING,
+    HEADLINE,
+    SIGNATURE,
+    CAPTION
   }
 
   private static final String FONT = "Arial";
@@ -66,10 +71,16 @@ public final class Look {
   private static final XSSFColor LINE = color(0xC9, 0xC4, 0xB5);
 
   private final XSSFWorkbook workbook;
+  private boolean showsCountsPlainly;
   private final Map<Part, Map<String, XSSFCellStyle>> styles = new EnumMap<>(Part.class);
 
   Look(XSSFWorkbook workbook) {
     this.workbook = workbook;
+  }
+
+  /** Writes pure numbers and counts with as many decimals as they have. */
+  void showCountsPlainly() {
+    showsCountsPlainly = true;
   }
 
   XSSFCellStyle of(Part part) {
@@ -129,9 +140,20 @@ public final class Look {
         style.setWrapText(true);
         style.setIndention((short) 1);
       }
+      case LARGE_HEADING -> under(style, BorderStyle.MEDIUM, BARK);
+      case CAPTION -> {
+        style.setWrapText(true);
+        style.setVerticalAlignment(VerticalAlignment.TOP);
+      }
+      case LARGE_TEXT -> style.setWrapText(true);
+      case LARGE_LABEL, LARGE_RESULT, HEADLINE -> {
+        under(style, BorderStyle.HAIR, LINE);
+        style.setWrapText(true);
+      }
       case SIGNATURE -> {
-        under(style, BorderStyle.THIN, INK);
         style.setVerticalAlignment(VerticalAlignment.BOTTOM);
+        style.setLocked(false);
+        under(style, BorderStyle.THIN, INK);
       }
       case FIGURE, STATUS -> {}
     }
@@ -151,7 +173,14 @@ public final class Look {
 
   private static HorizontalAlignment alignment(Part part) {
     return switch (part) {
-      case INPUT, RESULT, TOTAL, STATUS, COLUMN_HEAD_RIGHT, SENTENCE_AMOUNT ->
+      case INPUT,
+          RESULT,
+          TOTAL,
+          STATUS,
+          COLUMN_HEAD_RIGHT,
+          SENTENCE_AMOUNT,
+          LARGE_RESULT,
+          HEADLINE ->
           HorizontalAlignment.RIGHT;
       case TITLE,
           SUBTITLE,
@@ -172,7 +201,11 @@ public final class Look {
           SENTENCE,
           BOX,
           BOX_OF_STOP,
-          SIGNATURE ->
+          LARGE_TEXT,
+          LARGE_LABEL,
+          LARGE_HEADING,
+          SIGNATURE,
+          CAPTION ->
           HorizontalAlignment.LEFT;
     };
   }
@@ -196,9 +229,23 @@ public final class Look {
       }
       case COLUMN_HEAD, COLUMN_HEAD_RIGHT, TOTAL, TOTAL_LABEL, STATUS, VERDICT ->
           font.setBold(true);
-      case NOTE -> {
+      case NOTE, CAPTION, SIGNATURE -> {
         font.setFontHeightInPoints((short) 9);
         font.setColor(STONE);
+      }
+      case LARGE_TEXT, LARGE_LABEL -> font.setFontHeightInPoints((short) 14);
+      case LARGE_RESULT -> {
+        font.setFontHeightInPoints((short) 14);
+        font.setBold(true);
+      }
+      case LARGE_HEADING -> {
+        font.setFontHeightInPoints((short) 15);
+        font.setBold(true);
+        font.setColor(BARK);
+      }
+      case HEADLINE -> {
+        font.setFontHeightInPoints((short) 24);
+        font.setBold(true);
       }
       case CAUTION, BOX_OF_STOP -> {
         font.setColor(BRICK);
@@ -214,8 +261,7 @@ public final class Look {
         font.setFontHeightInPoints((short) 12);
         font.setBold(true);
       }
-      case SIGNATURE,
-          LABEL,
+      case LABEL,
           UNIT,
           TEXT,
           INPUT,
@@ -229,7 +275,7 @@ public final class Look {
   }
 
   /** How a value is written in a cell; its unit stands beside it. */
-  private static String format(Traced value) {
+  private String format(Traced value) {
     if (!(value instanceof Figure<?> figure)) {
       return "General";
     }
@@ -245,6 +291,9 @@ public final class Look {
     }
     if (unit.equals(Units.PSI) || unit.equals(Units.POUND) || unit.equals(Units.INCH_POUND)) {
       return "#,##0.0";
+    }
+    if (showsCountsPlainly && (unit.equals(Units.RATIO) || unit.isCount())) {
+      return "General";
     }
     boolean isWhole = figure.refusal().isPresent() || figure.value() == Math.rint(figure.value());
     if (isWhole) {

@@ -76,8 +76,17 @@ public final class Tab {
     return widths.length;
   }
 
+  /** Prints as one page, smaller if need be. */
+  public void keepOnOnePage() {
+    isOnePage = true;
+  }
+
+  boolean isOnePage() {
+    return isOnePage;
+  }
+
   /** Characters that fit in a line across the page. */
-  int characters() {
+  public int characters() {
     return IntStream.of(widths).sum();
   }
 
@@ -91,13 +100,21 @@ public final class Tab {
     return book.look().of(part, format);
   }
 
-  /** It goes on one sheet of paper, whatever stands on it. */
-  void printedOnOnePage() {
-    isOnePage = true;
+  /** The last column from which so many characters fit up to the right edge. */
+  public int columnBefore(int characters) {
+    int fitting = 0;
+    for (int column = widths.length - 1; column > 0; column--) {
+      fitting += widths[column];
+      if (fitting >= characters) {
+        return column;
+      }
+    }
+    return 0;
   }
 
-  boolean isOnePage() {
-    return isOnePage;
+  /** Whether nothing stands on it below its title. */
+  boolean isEmpty() {
+    return next == FIRST_LINE;
   }
 
   List<Listing> listings() {
@@ -206,6 +223,14 @@ public final class Tab {
     return place;
   }
 
+  /** A sentence that has its place here, on as many lines as it takes. */
+  public void said(String label, Choice<String> sentence) {
+    int line = next;
+    entry(label, sentence, "");
+    int across = characters() - widths[0];
+    row(line).height(LINE_HEIGHT * (1 + sentence.plain().length() / across) + 2);
+  }
+
   /** A value that has its place here and closes what stands above it. */
   public Place total(String label, Traced value, String note) {
     return entry(label, value, note, Part.TOTAL);
@@ -302,7 +327,7 @@ public final class Tab {
   }
 
   /** Cells of one line made one; no two of them meet, which POI would look through all for. */
-  private void merge(int line, int first, int last) {
+  public void merge(int line, int first, int last) {
     sheet.addMergedRegionUnsafe(new CellRangeAddress(line, line, first, last));
   }
 
@@ -565,10 +590,12 @@ public final class Tab {
   }
 
   private static Part textOf(Part part) {
-    if (part == Part.INPUT) {
-      return Part.INPUT_TEXT;
-    }
-    return part == Part.TOTAL ? Part.TOTAL_LABEL : Part.RESULT_TEXT;
+    return switch (part) {
+      case INPUT -> Part.INPUT_TEXT;
+      case TOTAL -> Part.TOTAL_LABEL;
+      case LARGE_TEXT, LARGE_LABEL, LARGE_RESULT, CAPTION -> part;
+      default -> Part.RESULT_TEXT;
+    };
   }
 
   public static Unit<?> unitOf(Traced value) {

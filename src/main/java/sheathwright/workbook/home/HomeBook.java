@@ -6,6 +6,7 @@ import sheathwright.job.Job;
 import sheathwright.job.JobFields;
 import sheathwright.job.Refusals;
 import sheathwright.job.table.Dates;
+import sheathwright.life.record.Issue;
 import sheathwright.workbook.book.Audience;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Letter;
@@ -20,23 +21,30 @@ public final class HomeBook {
   private final Estimate estimate;
   private final Book book;
   private final String subtitle;
+  private final LocalDate date;
 
-  private HomeBook(Estimate estimate) {
+  private HomeBook(Estimate estimate, String kind, LocalDate date) {
     this.estimate = estimate;
+    this.date = date;
     this.book = new Book(Audience.homeowner(estimate.job()));
-    Job job = estimate.job();
-    LocalDate date = Dates.read(job.fact(JobFields.QUOTE_DATE).value());
     subtitle =
-        "%s · quote %s · %s"
+        "%s · %s · %s"
             .formatted(
-                job.fact(JobFields.PREPARED_BY).value(),
-                job.fact(JobFields.QUOTE_NUMBER).value(),
-                Dates.inWords(date));
+                estimate.job().fact(JobFields.PREPARED_BY).value(), kind, Dates.inWords(date));
   }
 
-  /** The file of an estimate. */
+  /** The file of an estimate, not issued yet. */
   public static HomeBook of(Estimate estimate) {
-    return new HomeBook(estimate);
+    Job job = estimate.job();
+    return new HomeBook(
+        estimate,
+        "draft of quote " + job.fact(JobFields.QUOTE_NUMBER).value(),
+        Dates.read(job.fact(JobFields.QUOTE_DATE).value()));
+  }
+
+  /** The file that goes out. */
+  public static HomeBook of(Estimate estimate, Issue issue) {
+    return new HomeBook(estimate, "quote " + issue.document(), issue.on());
   }
 
   /**
@@ -61,7 +69,7 @@ public final class HomeBook {
     Letter quote = letter("Your quote", 34, 10, 12, 14, 15);
     Letter seen = letter("What we found", 5, 30, 22, 28, 10);
     Letter terms = letter("What you get", 30, 16, 16, 16, 14);
-    QuotePage page = new QuotePage(quote, estimate);
+    QuotePage page = new QuotePage(quote, estimate, date);
     page.write();
     new SeenPage(seen, estimate).write();
     new TermsPage(terms, estimate).write();

@@ -73,9 +73,11 @@ final class QuotePage {
   private final Figure<Sheets> most;
   private final Figure<Money> allExtra;
   private final Figure<Money> atWorst;
+  private final LocalDate date;
   private int checkLine;
 
-  QuotePage(Letter letter, Estimate estimate) {
+  QuotePage(Letter letter, Estimate estimate, LocalDate date) {
+    this.date = date;
     this.letter = letter;
     this.tab = letter.tab();
     this.estimate = estimate;
@@ -152,7 +154,6 @@ final class QuotePage {
     letter.figure(total, "for everything in the lines below");
     price();
     tab.heading("For");
-    LocalDate date = Dates.read(job.fact(JobFields.QUOTE_DATE).value());
     LocalDate until = date.plusDays((long) job.fact(JobFields.VALID_DAYS).value());
     letter.fact("Who", job.fact(JobFields.CUSTOMER).value());
     letter.fact("Where", job.fact(JobFields.SITE).value());

@@ -2,9 +2,13 @@ package sheathwright.workbook.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import sheathwright.job.Estimate;
 import sheathwright.job.JobFields;
 import sheathwright.job.QuoteLines;
+import sheathwright.life.found.FoundWork;
+import sheathwright.life.found.SheetsSettled;
+import sheathwright.life.record.Issue;
 import sheathwright.workbook.book.Audience;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Listing;
@@ -17,6 +21,8 @@ public final class JobBook {
   private final String kind;
   private final QuoteLines quote;
   private final LevelPages levels;
+  private final FoundWork work;
+  private final SheetsSettled settled;
 
   private JobBook(Estimate estimate, Audience audience, String kind, QuoteLines quote) {
     this.estimate = estimate;
@@ -24,12 +30,22 @@ public final class JobBook {
     this.kind = kind;
     this.quote = quote;
     this.levels = new LevelPages(book, estimate);
+    this.work = FoundWork.of(estimate);
+    this.settled = new SheetsSettled(estimate, work);
   }
 
   /** The office's own: what is known, what to buy, what it costs and why. */
   public static JobBook estimate(Estimate estimate) {
-    return new JobBook(
-        estimate, Audience.office(), "estimate, for the office only", estimate.quote());
+    return estimate(estimate, "estimate, for the office only");
+  }
+
+  /** The same as it stood when a quote went out. */
+  public static JobBook estimate(Estimate estimate, Issue issue) {
+    return estimate(estimate, "estimate of " + issue.document() + ", for the office only");
+  }
+
+  private static JobBook estimate(Estimate estimate, String kind) {
+    return new JobBook(estimate, Audience.office(), kind, estimate.quote());
   }
 
   /**
@@ -50,13 +66,14 @@ public final class JobBook {
     JobTabs tabs =
         JobTabs.of(book, estimate, estimate.job().fact(JobFields.JOB_NAME).value() + " · " + kind);
     KnownPage.write(tabs.known(), estimate, quote, levels);
-    DeckPages.found(tabs.found(), estimate);
+    DeckPages.found(tabs.found(), estimate, work);
     StopPage.write(tabs.stops(), estimate);
     DeckPages.work(tabs.work(), estimate);
     levels.charts(tabs.work());
     Sections.cautions(tabs.work());
     BuyPage.write(tabs.buy(), estimate, levels);
     Listing lines = CostPage.write(tabs.costs(), estimate, quote);
+    tabs.sheets().ifPresent(tab -> SheetsPage.write(tab, estimate, work, settled));
     ProofPage.write(tabs.proof(), estimate);
     new FrontPage(book, tabs.front(), estimate, quote).write(lines);
     Selfcheck selfcheck = new Selfcheck(ties(), estimate.checksNotLookedAt());
@@ -70,7 +87,7 @@ public final class JobBook {
     ties.add(
         Estimate.Tie.all(
             "Every number told twice says the same in both places", "told_again_", book.repeats()));
-    estimate.ties(quote).stream()
+    Stream.concat(estimate.ties(quote).stream(), settled.ties().stream())
         .filter(tie -> book.audience().maySee(tie.holds()))
         .forEach(ties::add);
     return ties;

@@ -7,6 +7,9 @@ import java.util.function.Supplier;
 import sheathwright.job.Estimate;
 import sheathwright.job.Refusals;
 import sheathwright.job.table.ProblemsException;
+import sheathwright.life.found.FoundWork;
+import sheathwright.life.found.SheetsSettled;
+import sheathwright.life.record.Issue;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.home.HomeBook;
 
@@ -20,19 +23,41 @@ import sheathwright.workbook.home.HomeBook;
 public record JobBooks(byte[] office, byte[] homeowner) {
 
   /**
-   * The workbooks of an estimate.
+   * The workbooks of an estimate, the quote a draft.
    *
    * @throws ProblemsException if a cell of either would hold no value: with every refusal, each
-   *     once and with its place
+   *     once and with its place; or if marks lead to something that has no price
    */
   public static JobBooks of(Estimate estimate) {
-    CompletableFuture<byte[]> meanwhile =
-        CompletableFuture.supplyAsync(() -> HomeBook.of(estimate).bytes());
+    priced(estimate);
+    return of(() -> HomeBook.of(estimate), () -> JobBook.estimate(estimate));
+  }
+
+  /**
+   * The workbooks of an estimate whose quote goes out.
+   *
+   * @throws ProblemsException if a cell of either would hold no value, or marks lead to something
+   *     that has no price
+   */
+  public static JobBooks of(Estimate estimate, Issue issue) {
+    priced(estimate);
+    return of(() -> HomeBook.of(estimate, issue), () -> JobBook.estimate(estimate, issue));
+  }
+
+  private static JobBooks of(Supplier<HomeBook> quote, Supplier<JobBook> estimate) {
+    CompletableFuture<byte[]> meanwhile = CompletableFuture.supplyAsync(() -> quote.get().bytes());
     Refusals refusals = new Refusals();
-    Optional<byte[]> office = refusals.tried(() -> JobBook.estimate(estimate).bytes());
+    Optional<byte[]> office = refusals.tried(() -> estimate.get().bytes());
     Optional<byte[]> homeowner = refusals.tried(() -> joined(meanwhile));
     refusals.raise();
     return new JobBooks(office.orElseThrow(), homeowner.orElseThrow());
+  }
+
+  private static void priced(Estimate estimate) {
+    SheetsSettled settled = new SheetsSettled(estimate, FoundWork.of(estimate));
+    if (settled.mustBePriced() && !settled.unpriced().isEmpty()) {
+      throw new ProblemsException(settled.unpriced());
+    }
   }
 
   private static byte[] joined(CompletableFuture<byte[]> book) {
@@ -50,7 +75,7 @@ public record JobBooks(byte[] office, byte[] homeowner) {
    * @param pages lays it out
    * @throws ProblemsException if a cell of it would hold no value
    */
-  static byte[] laidOut(Book book, Supplier<byte[]> pages) {
+  public static byte[] laidOut(Book book, Supplier<byte[]> pages) {
     Refusals refusals = new Refusals();
     Optional<byte[]> bytes = refusals.tried(pages);
     book.refused().forEach(refusals::add);

@@ -1,0 +1,43 @@
+package sheathwright.life.record;
+
+import sheathwright.job.Estimate;
+import sheathwright.job.Job;
+import sheathwright.job.JobTable;
+import sheathwright.life.bill.Accounts;
+import sheathwright.life.bill.Agreement;
+import sheathwright.life.bill.CrewDay;
+import sheathwright.life.bill.ItemHours;
+import sheathwright.life.bill.NextOrder;
+import sheathwright.life.bill.Orders;
+import sheathwright.life.found.FoundWork;
+
+/** What a job's tables come to on the bill. */
+final class Bill {
+
+  private Bill() {}
+
+  /** What was agreed, ordered and found. */
+  static Accounts accounts(Estimate estimate) {
+    Job job = estimate.job();
+    return Accounts.of(agreement(job), orders(job), FoundWork.of(estimate).list());
+  }
+
+  /** What would be ordered now. */
+  static NextOrder next(Estimate estimate) {
+    Job job = estimate.job();
+    return NextOrder.of(
+        agreement(job),
+        orders(job),
+        FoundWork.of(estimate).list(),
+        CrewDay.of(job),
+        ItemHours.of(job));
+  }
+
+  private static Agreement agreement(Job job) {
+    return Agreement.of(job.lines(JobTable.AGREED));
+  }
+
+  private static Orders orders(Job job) {
+    return Orders.of(job.lines(JobTable.ORDERS), job.lines(JobTable.ORDER_LINES));
+  }
+}
