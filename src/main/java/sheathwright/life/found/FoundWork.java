@@ -188,10 +188,10 @@ public final class FoundWork {
         Roll.<Line>column("mark", line -> word(line.found().mark())),
         Roll.column("place", line -> word(line.found().key())),
         Roll.column("action", Line::action),
-        Roll.column("reason", line -> word(line.found().reason())),
-        Roll.column("item", line -> word(line.found().item().map(Item::label).orElse("no charge"))),
         Roll.column("quantity", line -> figure("", line.found().quantity(), Units.RATIO)),
         Roll.column("unit", line -> word(line.found().item().map(Item::unit).orElse(""))),
+        Roll.column("item", line -> word(line.found().item().map(Item::label).orElse("no charge"))),
+        Roll.column("reason", line -> word(line.found().reason())),
         Roll.column("without", Line::without));
   }
 
