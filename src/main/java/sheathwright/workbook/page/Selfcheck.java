@@ -19,6 +19,7 @@ import sheathwright.workbook.book.Tab;
 final class Selfcheck {
 
   private static final String HOLDS_OR_LOOK = "\"LOOK\";\"LOOK\";\"holds\"";
+
   /** So many names that a formula which adds them up stays short. */
   private static final int SUMMED_TOGETHER = 15;
 
