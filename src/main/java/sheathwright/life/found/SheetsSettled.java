@@ -224,6 +224,10 @@ public final class SheetsSettled {
               work.withoutAction().isAtMost(Figure.of(0, Units.RATIO))));
       ties.add(
           new Estimate.Tie(
+              "What is done about each mark is what was counted",
+              work.decidedAnew().isAtMost(Figure.of(0, Units.RATIO))));
+      ties.add(
+          new Estimate.Tie(
               "The sheets found plane by plane are no fewer than those of the whole deck",
               planes.sum("found", Units.SHEET).isAtLeast(found)));
       ties.add(

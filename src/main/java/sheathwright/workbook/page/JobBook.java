@@ -78,6 +78,7 @@ public final class JobBook {
     BuyPage.write(tabs.buy(), estimate, levels);
     Listing lines = CostPage.write(tabs.costs(), estimate, quote);
     tabs.sheets().ifPresent(tab -> SheetsPage.write(tab, estimate, work, settled));
+    tabs.marks().ifPresent(tab -> MarksPage.write(book, tab, estimate));
     ProofPage.write(tabs.proof(), estimate);
     new FrontPage(book, tabs.front(), estimate, quote).write(lines);
     Selfcheck selfcheck = new Selfcheck(ties(), estimate.checksNotLookedAt());
