@@ -237,6 +237,7 @@ class QuoteCommandTest {
     assertThat(ran.out().lines())
         .filteredOn(line -> line.matches("  [* ] \\w+\\.csv  .+"))
         .hasSize(JobTable.values().length);
+        .hasSameSizeAs(JobTable.values());
     for (Path job : List.of(GABLE, COTTAGE, Path.of("demo-data", "cinder-brook"))) {
       try (Stream<Path> tables = Files.list(job)) {
         tables

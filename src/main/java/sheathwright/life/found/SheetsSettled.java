@@ -214,16 +214,40 @@ public final class SheetsSettled {
     return estimate.job().stage().value().isAtLeast(Stage.QUOTED);
   }
 
-  /** What must hold between marks, map and bill. */
+  /** What must hold between marks, map and bill, where all of it is told. */
   public List<Estimate.Tie> ties() {
+    List<Estimate.Tie> ties = new ArrayList<>(tiesToTheMap());
+    if (!work.list().isEmpty()) {
+      ties.add(
+          new Estimate.Tie(
+              "Marks without an action: none",
+              work.withoutAction().isAtMost(Figure.of(0, Units.RATIO))));
+      ties.add(
+          new Estimate.Tie(
+              "What is done about each mark is what was counted",
+              work.decidedAnew().isAtMost(Figure.of(0, Units.RATIO))));
+      ties.add(
+          new Estimate.Tie(
+              "The sheets found plane by plane are no fewer than those of the whole deck",
+              planes.sum("found", Units.SHEET).isAtLeast(found)));
+      ties.add(
+          new Estimate.Tie(
+              "Every sheet found beyond the price stands in a change order",
+              beyond.isAtMost(ordered())));
+      ties.add(
+          new Estimate.Tie(
+              "Everything that the marks lead to has a price",
+              Figure.of(unpriced().size(), Units.RATIO).isAtMost(Figure.of(0, Units.RATIO))));
+    }
+    return ties;
+  }
+
+  /** What must hold between marks and map. */
+  public List<Estimate.Tie> tiesToTheMap() {
     List<Estimate.Tie> ties = new ArrayList<>();
     if (work.list().isEmpty()) {
       return ties;
     }
-    ties.add(
-        new Estimate.Tie(
-            "Marks without an action: none",
-            work.withoutAction().isAtMost(Figure.of(0, Units.RATIO))));
     List<Condition> same = new ArrayList<>();
     for (Deck.Part part : estimate.deck().parts()) {
       part.patches().map(patches -> isTheSame(part, patches)).ifPresent(same::add);
@@ -235,18 +259,6 @@ public final class SheetsSettled {
               "marks_are_on_the_map_",
               same));
     }
-    ties.add(
-        new Estimate.Tie(
-            "The sheets found plane by plane are no fewer than those of the whole deck",
-            planes.sum("found", Units.SHEET).isAtLeast(found)));
-    ties.add(
-        new Estimate.Tie(
-            "Every sheet found beyond the price stands in a change order",
-            beyond.isAtMost(ordered())));
-    ties.add(
-        new Estimate.Tie(
-            "Everything that the marks lead to has a price",
-            Figure.of(unpriced().size(), Units.RATIO).isAtMost(Figure.of(0, Units.RATIO))));
     ties.add(
         new Estimate.Tie(
             "Solved for what stands here now: found by marks",

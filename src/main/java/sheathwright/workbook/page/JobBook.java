@@ -74,6 +74,7 @@ public final class JobBook {
     BuyPage.write(tabs.buy(), estimate, levels);
     Listing lines = CostPage.write(tabs.costs(), estimate, quote);
     tabs.sheets().ifPresent(tab -> SheetsPage.write(tab, estimate, work, settled));
+    tabs.marks().ifPresent(tab -> MarksPage.write(book, tab, estimate));
     ProofPage.write(tabs.proof(), estimate);
     new FrontPage(book, tabs.front(), estimate, quote).write(lines);
     Selfcheck selfcheck = new Selfcheck(ties(), estimate.checksNotLookedAt());
@@ -82,12 +83,17 @@ public final class JobBook {
     return book.finished(tabs.working(), tabs.tables());
   }
 
+  /** The bill of what is found stands in the office's book alone. */
+  private List<Estimate.Tie> ofMarks() {
+    return book.audience().isOffice() ? settled.ties() : settled.tiesToTheMap();
+  }
+
   private List<Estimate.Tie> ties() {
     List<Estimate.Tie> ties = new ArrayList<>();
     ties.add(
         Estimate.Tie.all(
             "Every number told twice says the same in both places", "told_again_", book.repeats()));
-    Stream.concat(estimate.ties(quote).stream(), settled.ties().stream())
+    Stream.concat(estimate.ties(quote).stream(), ofMarks().stream())
         .filter(tie -> book.audience().maySee(tie.holds()))
         .forEach(ties::add);
     return ties;

@@ -15,7 +15,7 @@ final class SheetsPage {
   private SheetsPage() {}
 
   static Tab tab(Book book, String subtitle) {
-    return Sections.titled(book.tab("Sheets", 26, 13, 11, 44, 24, 11, 9), subtitle);
+    return Sections.titled(book.tab("Sheets", 31, 13, 12, 12, 12, 24, 42, 6, 6), subtitle);
   }
 
   static void write(Tab tab, Estimate estimate, FoundWork work, SheetsSettled settled) {
