@@ -1,7 +1,6 @@
 package sheathwright.life.bill;
 
 import java.util.List;
-import sheathwright.job.life.Item;
 import sheathwright.life.found.Found;
 
 /**
@@ -27,14 +26,10 @@ public final class Accounts {
     items =
         agreement.items().stream()
             .map(
-                item -> new ItemAccount(item, agreement, orders, MarkOrder.of(opened(item.item()))))
+                item ->
+                    new ItemAccount(
+                        item, agreement, orders, MarkOrder.of(item.item(), found, orders)))
             .toList();
-  }
-
-  private List<Found> opened(Item item) {
-    return found.stream()
-        .filter(each -> each.isOpened() && each.item().filter(item::equals).isPresent())
-        .toList();
   }
 
   /** Of every item that was agreed. */
