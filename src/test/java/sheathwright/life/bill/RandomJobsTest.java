@@ -18,8 +18,8 @@ import sheathwright.life.found.Found;
  * Random jobs, each from its seed: one to four items at whole-dollar prices (relief by the foot in
  * whole feet at cents), 0 to 6 included, a ceiling and a re-open count every other time, each bill
  * rule; then five rounds in which up to seven marks are found, some are taken back, and an order is
- * written that is offered, approved, refused or withdrawn. What is expected is reckoned by a plain
- * loop over numbers.
+ * written that is offered, approved, refused or withdrawn; in some, actions are typed anew and
+ * marks lead to another item. What is expected is reckoned by a plain loop over numbers.
  */
 class RandomJobsTest {
 
@@ -105,6 +105,21 @@ class RandomJobsTest {
       }
     }
 
+    /** Somebody decides anew about some marks, or they turn out to lead to something else. */
+    void lookAgain() {
+      List<Item> items = new ArrayList<>(price.keySet());
+      for (Found found : List.copyOf(tables.marks)) {
+        int what = random.nextInt(20);
+        if (what == 0) {
+          tables.typeAction(found.mark(), today());
+        } else if (what == 1) {
+          Item item = items.get(random.nextInt(items.size()));
+          tables.marks.remove(found);
+          tables.mark(found.mark(), found.key(), item, quantity(item), found.on());
+        }
+      }
+    }
+
     String today() {
       return "2027-06-%02d".formatted(day);
     }
@@ -162,6 +177,7 @@ class RandomJobsTest {
         life.find();
         life.takeBack();
         life.day++;
+        life.lookAgain();
         NextOrder next =
             life.order(
                 List.of("approved", "offered", "refused", "withdrawn").get(life.random.nextInt(4)));
