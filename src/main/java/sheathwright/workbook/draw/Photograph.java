@@ -80,7 +80,9 @@ public record Photograph(byte[] bytes, int wide, int high) {
         && new String(file, 4, PHONES_OWN.length(), StandardCharsets.ISO_8859_1).equals(PHONES_OWN);
   }
 
-  /** Where a mark of the JPEG format stands last; none of them is ever part of the picture's dots. */
+  /**
+   * Where a mark of the JPEG format stands last; none of them is ever part of the picture's dots.
+   */
   private static int last(byte[] file, int mark) {
     for (int i = file.length - 2; i >= 0; i--) {
       if ((file[i] & 0xFF) == 0xFF && (file[i + 1] & 0xFF) == mark) {
@@ -144,8 +146,7 @@ public record Photograph(byte[] bytes, int wide, int high) {
   private static BufferedImage upright(BufferedImage image, Upright turned) {
     int wide = image.getWidth();
     int high = image.getHeight();
-    BufferedImage drawn =
-        turned.isOnItsSide() ? blank(high, wide) : blank(wide, high);
+    BufferedImage drawn = turned.isOnItsSide() ? blank(high, wide) : blank(wide, high);
     Graphics2D pen = pen(drawn);
     pen.drawImage(image, turned.turning(wide, high), null);
     pen.dispose();

@@ -10,7 +10,10 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.workbook.book.Tab;
 
-/** Photographs in cells: as large as fits, in their own shape, each with words for whoever sees none. */
+/**
+ * Photographs in cells: as large as fits, in their own shape, each with words for whoever sees
+ * none.
+ */
 public final class Pictures {
 
   private static final int UNITS_A_DOT = Units.EMU_PER_PIXEL;

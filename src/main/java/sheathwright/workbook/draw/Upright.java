@@ -36,8 +36,7 @@ enum Upright {
       ExifIFD0Directory noted =
           ImageMetadataReader.readMetadata(new ByteArrayInputStream(file))
               .getFirstDirectoryOfType(ExifIFD0Directory.class);
-      Integer number =
-          noted == null ? null : noted.getInteger(ExifIFD0Directory.TAG_ORIENTATION);
+      Integer number = noted == null ? null : noted.getInteger(ExifIFD0Directory.TAG_ORIENTATION);
       return number == null || number < 1 || number > values().length
           ? AS_IT_IS
           : values()[number - 1];

@@ -14,6 +14,7 @@ import sheathwright.job.life.View;
 import sheathwright.life.bill.ItemAccount;
 import sheathwright.life.bill.NextOrder;
 import sheathwright.life.bill.Share;
+import sheathwright.life.found.Found;
 import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.page.Sections;
 
@@ -21,6 +22,7 @@ import sheathwright.workbook.page.Sections;
 final class MarksPage {
 
   private static final int[] WIDTHS = {8, 25, 40, 16, 9, 10};
+  private static final String STOP = "stop";
   private static final double DUST = 1e-9;
 
   private final Tab tab;
@@ -44,11 +46,24 @@ final class MarksPage {
 
   void write() {
     order.asked().forEach(this::marks);
+    if (!unseen().isEmpty()) {
+      tab.caution(
+          "Billed without a photograph before and one when it was open: "
+              + String.join(", ", unseen()));
+    }
     order.priceOpen().forEach(this::open);
-    order.accounts().unpriced().forEach(
-        found -> tab.paragraph("%s: %s. No price was agreed for it; we talk first.".formatted(found.key(), found.reason())));
-    order.accounts().uncharged().stream().filter(found -> found.action().equals("stop")).forEach(
-        found -> tab.caution("%s: %s. Separate order after the engineer.".formatted(found.key(), found.reason())));
+    for (Found found : order.accounts().unpriced()) {
+      tab.paragraph(
+          "%s: %s. No price was agreed for it; we talk first."
+              .formatted(found.key(), found.reason()));
+    }
+    order.accounts().uncharged().stream()
+        .filter(found -> found.action().equals(STOP))
+        .forEach(
+            found ->
+                tab.caution(
+                    "%s: %s. Separate order after the engineer."
+                        .formatted(found.key(), found.reason())));
   }
 
   private void marks(ItemAccount item) {
@@ -91,26 +106,30 @@ final class MarksPage {
     if (!sums.isEmpty()) {
       ties.add(Tie.all("The marks add up to how many are asked for", "marks_of_item_", sums));
     }
-    List<String> unseen =
-        order.asked().stream()
-            .flatMap(item -> item.shares().stream())
-            .filter(share -> share.now().value() > DUST && !isSeen(share))
-            .map(Share::mark)
-            .toList();
+    List<String> unseen = unseen();
     Figure<Ratio> without =
         Figure.constant("marks_without_photographs", unseen.size(), Units.RATIO, Source.GIVEN);
     ties.add(
         new Tie(
-            "Each billed mark has a photograph before and one when it was open"
-                + (unseen.isEmpty() ? "" : "; without: " + String.join(", ", unseen)),
+            "Each billed mark has a photograph before and one when open",
             without.isAtMost(Figure.of(0, Units.RATIO))));
     return ties;
+  }
+
+  private List<String> unseen() {
+    return order.asked().stream()
+        .flatMap(item -> item.shares().stream())
+        .filter(share -> share.now().value() > DUST && !isSeen(share))
+        .map(Share::mark)
+        .toList();
   }
 
   private boolean isSeen(Share share) {
     List<Photo> all = photos.of(share);
     return List.of(View.BEFORE, View.OPEN).stream()
         .allMatch(
-            view -> all.stream().anyMatch(photo -> photo.view() == view && photo.picture().isPresent()));
+            view ->
+                all.stream()
+                    .anyMatch(photo -> photo.view() == view && photo.picture().isPresent()));
   }
 }

@@ -8,7 +8,9 @@ import sheathwright.workbook.book.Page;
 import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.draw.Pictures;
 
-/** Photographs side by side below a heading, each with its words below it; or that there are none. */
+/**
+ * Photographs side by side below a heading, each with its words below it; or that there are none.
+ */
 final class PhotoRows {
 
   /** Of a page that maps and photographs stand on: three photographs side by side. */
@@ -50,9 +52,7 @@ final class PhotoRows {
       Photo photo = photos.get(column);
       int place = column;
       String words = heading + ": " + photo.words();
-      photo
-          .picture()
-          .ifPresent(picture -> Pictures.place(tab, picture, top, LINES, place, words));
+      photo.picture().ifPresent(picture -> Pictures.place(tab, picture, top, LINES, place, words));
       tab.text(captions, column, photo.words(), Part.CAPTION);
     }
     tab.row(captions).height(CAPTION);
