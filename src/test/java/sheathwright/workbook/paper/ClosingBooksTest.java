@@ -2,6 +2,7 @@ package sheathwright.workbook.paper;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.FormulaEvaluator;
@@ -11,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import sheathwright.job.Estimate;
+import sheathwright.life.found.Found;
 import sheathwright.workbook.book.Cells;
 import sheathwright.workbook.page.OverwrittenCells;
 
@@ -118,6 +120,19 @@ class ClosingBooksTest {
     assertThat(said.on("Place by place")).contains("A-1-2", "B-5-3", "May 18, 2027");
     assertThat(String.join(" ", said.on("If it leaks")))
         .contains("chimney, vent, skylight, valley, wall");
+  }
+
+  @Test
+  void noFormulaGrows_withTheNumberOfMarks() {
+    List<Found> many = new ArrayList<>(LifeJob.found());
+    for (int i = 13; i <= 90; i++) {
+      many.add(LifeJob.refastened("" + i, "B-3-" + i));
+    }
+
+    byte[] book = LifeBooks.invoice(new Estimate(LifeJob.with(LifeJob.CLOSED)), many);
+
+    assertThat(Cells.formulas(book).values()).allMatch(formula -> formula.length() <= 255);
+    assertThat(Texts.of(book).word("self_check_state")).contains("LOOK");
   }
 
   @Test

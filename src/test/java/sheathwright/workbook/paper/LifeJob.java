@@ -172,12 +172,16 @@ public final class LifeJob {
     all.add(of("4", "A-4-6", "replace", "replace: rot, not measured", Item.SHEET, 1));
     all.add(of("5", "B-5-3", "replace", "replace: rot, not measured", Item.SHEET, strip));
     for (int i = 1; i <= 6; i++) {
-      String few = "refasten: 24 nails hold of 43 that are wanted";
-      all.add(of("" + (5 + i), "B-2-" + i, "refasten", few, Item.REFASTEN, 1));
+      all.add(refastened("" + (5 + i), "B-2-" + i));
     }
     String tight = "relieve: the joint is shut and stands up 1/4 in; more than 1/8 in is sawn open";
     all.add(of("12", "A-3-1", "relieve", tight, Item.RELIEF, 24));
     return all;
+  }
+
+  static Found refastened(String mark, String key) {
+    String few = "refasten: 24 nails hold of 43 that are wanted";
+    return of(mark, key, "refasten", few, Item.REFASTEN, 1);
   }
 
   private static Found of(
