@@ -55,7 +55,7 @@ public final class ChangeOrderBook {
 
   private List<Estimate.Tie> pages() {
     PhonePage phone = paper.phonePage("Change order");
-    MarksPage marks = new MarksPage(MarksPage.tab(paper), order, photos);
+    MarksPage marks = new MarksPage(MarksPage.tab(paper), estimate, order, photos);
     LinesPage lines = new LinesPage(LinesPage.tab(paper), order, payments);
     DeckPictures pictures =
         new DeckPictures(PhotoRows.tab(paper, "Maps and photographs"), estimate, photos);

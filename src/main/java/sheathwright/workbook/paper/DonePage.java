@@ -1,7 +1,6 @@
 package sheathwright.workbook.paper;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,13 +11,9 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Source;
-import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
 import sheathwright.job.Estimate.Tie;
-import sheathwright.job.life.MarkFields;
-import sheathwright.job.table.Field;
-import sheathwright.job.table.Row;
 import sheathwright.life.bill.Accounts;
 import sheathwright.life.bill.ItemAccount;
 import sheathwright.life.bill.Share;
@@ -34,14 +29,14 @@ final class DonePage {
   private final Tab tab;
   private final Accounts accounts;
   private final Photos photos;
-  private final Map<String, Row> rows = new HashMap<>();
+  private final Measured measured;
   private final Map<ItemAccount, Figure<Ratio>> sums = new LinkedHashMap<>();
 
   DonePage(Tab tab, Estimate estimate, Accounts accounts, Photos photos) {
     this.tab = tab;
     this.accounts = accounts;
     this.photos = photos;
-    estimate.deck().marked().forEach(marked -> rows.put(marked.mark().key(), marked.row()));
+    measured = new Measured(estimate);
   }
 
   static Tab tab(Paper paper) {
@@ -66,7 +61,7 @@ final class DonePage {
             done,
             Paper.<Share>words("place", Share::key),
             Paper.words("why", Share::reason),
-            Paper.words("measured", this::measured),
+            Paper.words("measured", measured::words),
             Paper.words("when", this::when),
             Paper.words("photographs", share -> PhotoRows.keys(photos.of(share))),
             Roll.column("quantity", share -> quantity(word, share)));
@@ -86,22 +81,8 @@ final class DonePage {
     return Figure.constant(name, share.kept().value(), Units.RATIO, Source.GIVEN);
   }
 
-  private String measured(Share share) {
-    return Stream.of(MarkFields.MOISTURE, MarkFields.PROBE, MarkFields.THICKNESS)
-        .map(field -> said(share, field))
-        .filter(said -> !said.isEmpty())
-        .collect(Collectors.joining(", "));
-  }
-
-  private String said(Share share, Field<? extends Traced> field) {
-    Row row = rows.get(share.mark());
-    return row != null && row.has(field) ? field.label() + " " + row.of(field).shown() : "";
-  }
-
   private String when(Share share) {
-    Row row = rows.get(share.mark());
-    String by = row != null && row.has(MarkFields.BY) ? row.of(MarkFields.BY).value() : "";
-    return Stream.of(Moment.spoken(share.on()), by)
+    return Stream.of(Moment.spoken(share.on()), measured.by(share))
         .filter(said -> !said.isEmpty())
         .collect(Collectors.joining(", "));
   }

@@ -1,14 +1,7 @@
 package sheathwright.workbook.paper;
 
-import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import sheathwright.job.Deck;
 import sheathwright.job.Estimate;
-import sheathwright.job.life.Cause;
-import sheathwright.job.life.MarkFields;
 import sheathwright.workbook.book.Tab;
 
 /**
@@ -35,15 +28,6 @@ final class LeakPage {
           "No rafter is cut, drilled or notched, and no truss changed, without whoever is licensed to say so.",
           "Screening only: local code and a licensed engineer decide.");
 
-  private static final Map<Cause, String> PUT_RIGHT =
-      new EnumMap<>(
-          Map.of(
-              Cause.LEAK, "the place where the water came in is made tight",
-              Cause.FAN, "the fan blows outside and not into the attic",
-              Cause.EAVE_ICE, "the ceiling below is made tight and the attic stays cold",
-              Cause.CONDENSATION,
-                  "moist air from the house is kept out of the attic, and the attic is aired"));
-
   private LeakPage() {}
 
   static Tab tab(Paper paper) {
@@ -53,30 +37,12 @@ final class LeakPage {
   static void write(Tab tab, Estimate estimate) {
     tab.heading("If something leaks");
     LOOK.forEach(tab::paragraph);
-    Set<Cause> found = causes(estimate);
+    List<String> found = Causes.sentences(estimate);
     if (!found.isEmpty()) {
       tab.heading("What comes back");
-      found.forEach(
-          cause ->
-              tab.paragraph(
-                  "Some of what was found came from: %s. It comes back unless %s."
-                      .formatted(cause.word().replace('-', ' '), PUT_RIGHT.get(cause))));
+      found.forEach(tab::paragraph);
     }
     tab.heading("Please");
     CAUTIONS.forEach(tab::paragraph);
-  }
-
-  /** Why the marks were there, as far as that goes on. */
-  private static Set<Cause> causes(Estimate estimate) {
-    Set<Cause> all = EnumSet.noneOf(Cause.class);
-    for (Deck.Marked marked : estimate.deck().marked()) {
-      if (marked.row().has(MarkFields.CAUSE)) {
-        Cause cause = marked.row().of(MarkFields.CAUSE).value();
-        if (PUT_RIGHT.containsKey(cause)) {
-          all.add(cause);
-        }
-      }
-    }
-    return all;
   }
 }

