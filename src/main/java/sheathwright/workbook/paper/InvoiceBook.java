@@ -78,7 +78,7 @@ public final class InvoiceBook {
     tab.heading("For");
     for (Field<Choice<String>> fact :
         List.of(JobFields.CUSTOMER, JobFields.SITE, JobFields.JOB_NAME, JobFields.PREPARED_BY)) {
-      tab.fact(fact.label(), estimate.job().fact(fact).value());
+      Paper.fact(tab, fact.label(), estimate.job().fact(fact).value());
     }
     tab.heading("What it is for");
     tab.list(

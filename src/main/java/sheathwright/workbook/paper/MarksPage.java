@@ -50,6 +50,11 @@ final class MarksPage {
     return Math.abs(share.now().value()) > DUST;
   }
 
+  /** Why a mark is asked for, or why something of it comes back. */
+  static String why(Share share) {
+    return share.now().value() < 0 ? "taken back; it was ordered before" : share.reason();
+  }
+
   void write() {
     order.asked().forEach(this::marks);
     if (!unseen().isEmpty()) {
@@ -85,8 +90,8 @@ final class MarksPage {
             "the marks of " + item.item().label(),
             item.shares().stream().filter(MarksPage::isAsked).toList(),
             Paper.<Share>words("mark", Share::mark),
-            Paper.words("place", share -> share.key() + ": " + Places.inWords(share.key())),
-            Paper.words("why", Share::reason),
+            Paper.words("place", share -> Places.inWords(share.key())),
+            Paper.words("why", MarksPage::why),
             Paper.words("measured", measured::words),
             Paper.words("photographs", share -> PhotoRows.keys(photos.of(share))),
             Roll.column("quantity", Share::now),

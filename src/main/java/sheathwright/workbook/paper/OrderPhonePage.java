@@ -69,7 +69,7 @@ final class OrderPhonePage {
     for (ItemAccount item : order.asked()) {
       for (Share share : item.shares()) {
         if (MarksPage.isAsked(share)) {
-          placesByReason.computeIfAbsent(reason(share), any -> new ArrayList<>()).add(share.key());
+          placesByReason.computeIfAbsent(MarksPage.why(share), any -> new ArrayList<>()).add(share.key());
         }
       }
     }
@@ -96,10 +96,6 @@ final class OrderPhonePage {
                 reason.substring(1, end),
                 where,
                 reason.substring(end + 2));
-  }
-
-  private static String reason(Share share) {
-    return share.now().value() < 0 ? "taken back; it was ordered before" : share.reason();
   }
 
   private void open(ItemAccount item) {

@@ -15,6 +15,7 @@ import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.workbook.book.Audience;
 import sheathwright.workbook.book.Book;
+import sheathwright.workbook.book.Look.Part;
 import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.book.TabCell;
 import sheathwright.workbook.page.JobBooks;
@@ -28,6 +29,7 @@ import sheathwright.workbook.page.Selfcheck;
 final class Paper {
 
   private static final int STATE_CHARACTERS = 30;
+  private static final int FACT_CHARACTERS = 60;
 
   private final Job job;
   private final Book book;
@@ -67,6 +69,18 @@ final class Paper {
   PhonePage phonePage(String name) {
     phone = PhonePage.of(book, name, subtitle);
     return phone;
+  }
+
+  /** A fact in words that nobody computes with, as long as it may be. */
+  static void fact(Tab tab, String label, String words) {
+    int line = tab.line();
+    int last = tab.columns() - 1;
+    tab.text(line, 0, label, Part.LABEL);
+    for (int column = 1; column <= last; column++) {
+      tab.text(line, column, column == 1 ? words : "", Part.LISTED_TEXT);
+    }
+    tab.merge(line, 1, last);
+    tab.row(line).height(Tab.LINE_HEIGHT * (1 + words.length() / FACT_CHARACTERS) + 2);
   }
 
   /** A column of words that nobody computes with. */
@@ -116,7 +130,7 @@ final class Paper {
     Tab working = Sections.workingTab(book, subtitle);
     Tab tables = Sections.tablesTab(book, subtitle);
     pages.addAll(List.of(working, tables));
-    Tab check = page("Self-check", 64, 14, 8, 8, 8, 8);
+    Tab check = page("Self-check", 76, 12, 6, 6, 5, 5);
     Selfcheck selfcheck = new Selfcheck(with(ties, headlines));
     selfcheck.write(check, List.of());
     for (Tab tab : pages) {

@@ -11,7 +11,7 @@ import sheathwright.workbook.book.Tab;
 final class PhonePage {
 
   /** Of the labels and of what stands beside them, in characters of the ordinary type. */
-  private static final int[] WIDTHS = {36, 24};
+  private static final int[] WIDTHS = {32, 28};
 
   /** So much of a line of ordinary type fits in one of large type. */
   private static final double SHARE = 0.88;

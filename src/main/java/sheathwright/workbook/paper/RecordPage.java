@@ -52,10 +52,10 @@ final class RecordPage {
     tab.heading("What was done");
     sums.forEach((item, sum) -> tab.repeat(UnitWords.label(item.agreed()), sum, ""));
     tab.heading("What lies there, and how it is held");
-    tab.fact("Gap between sheets", Spoken.of(gap()) + ", between those that are new");
+    Paper.fact(tab, "Gap between sheets", Spoken.of(gap()) + ", between those that are new");
     estimate.site().inspected().stream()
         .filter(asked -> asked.value().refusal().isEmpty())
-        .forEach(asked -> tab.fact(asked.what(), Spoken.of(asked.value())));
+        .forEach(asked -> Paper.fact(tab, asked.what(), Spoken.of(asked.value())));
     left();
   }
 
@@ -63,12 +63,12 @@ final class RecordPage {
     tab.heading("The house");
     for (Field<Choice<String>> fact :
         List.of(JobFields.JOB_NAME, JobFields.SITE, JobFields.CUSTOMER, JobFields.PREPARED_BY)) {
-      tab.fact(fact.label(), job.fact(fact).value());
+      Paper.fact(tab, fact.label(), job.fact(fact).value());
     }
     for (Field<Choice<String>> day :
         List.of(LifeFields.AGREED_ON, LifeFields.OPENED_ON, LifeFields.CLOSED_ON)) {
       if (job.knows(day)) {
-        tab.fact(day.label(), Moment.spoken(job.fact(day).value()));
+        Paper.fact(tab, day.label(), Moment.spoken(job.fact(day).value()));
       }
     }
   }

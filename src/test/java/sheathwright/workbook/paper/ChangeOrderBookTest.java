@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.Cell;
@@ -21,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sheathwright.job.Job;
 import sheathwright.job.table.ProblemsException;
+import sheathwright.life.found.Found;
 import sheathwright.workbook.book.Cells;
 import sheathwright.workbook.page.OverwrittenCells;
 
@@ -82,6 +84,20 @@ class ChangeOrderBookTest {
   void withATime_theFirstPageSaysUntilWhen() {
     assertThat(Moment.of("2027-05-18T14:30").after(sheathwright.figure.Amounts.hours(4)))
         .isEqualTo("by 6:30 PM on May 18, 2027");
+  }
+
+  /** One of the six that were ordered is taken back: 8 dollars go back, and nothing else is asked. */
+  @Test
+  void whatWasOrderedAndIsTakenBack_makesANegativeLine() {
+    List<Found> found = new ArrayList<>(LifeJob.found());
+    Found last = found.remove(10);
+    found.add(10, LifeJob.takenBack(last));
+
+    Texts said = Texts.of(LifeBooks.changeOrder(LifeJob.with(LifeJob.CLOSED), found));
+
+    assertThat(said.number("change_usd")).isEqualTo(-8);
+    assertThat(said.number("new_total_usd")).isEqualTo(11_113.70);
+    assertThat(said.on("Change order")).contains("B-2-6: taken back; it was ordered before.");
   }
 
   @Test

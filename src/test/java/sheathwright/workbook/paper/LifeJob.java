@@ -190,6 +190,19 @@ public final class LifeJob {
     return of(mark, key, "refasten", few, Item.REFASTEN, 1);
   }
 
+  static Found takenBack(Found found) {
+    return new Found(
+        found.mark(),
+        found.key(),
+        found.action(),
+        found.reason(),
+        found.item(),
+        found.quantity(),
+        found.on(),
+        found.isOpened(),
+        true);
+  }
+
   private static Found of(
       String mark, String key, String action, String reason, Item item, double quantity) {
     return new Found(
