@@ -211,6 +211,11 @@ public final class Tab {
     }
   }
 
+  /** A number once more in one cell of a line; the self-check sees to it that it stays the same. */
+  public void repeated(int line, int column, Figure<?> value, Part part) {
+    value(line, column, book.repeated(value), part);
+  }
+
   /** The sum of a list's column, under that column. */
   public Place listTotal(String label, Traced value, int column) {
     for (int i = 0; i < column; i++) {

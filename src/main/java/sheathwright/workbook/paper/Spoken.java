@@ -1,0 +1,22 @@
+package sheathwright.workbook.paper;
+
+import sheathwright.figure.Figure;
+import sheathwright.figure.Lengths;
+import sheathwright.figure.Traced;
+import sheathwright.figure.Units;
+
+/** Values as a reader reads them from a tape or a stamp. */
+final class Spoken {
+
+  /** Panels are stamped in parts of 32. */
+  private static final int PARTS = 32;
+
+  private Spoken() {}
+
+  /** A length in inches and their parts, anything else as it is shown. */
+  static String of(Traced value) {
+    return value instanceof Figure<?> figure && figure.unit().equals(Units.INCH)
+        ? Lengths.mixed(Math.round(figure.value() * PARTS), PARTS) + " in"
+        : value.shown();
+  }
+}
