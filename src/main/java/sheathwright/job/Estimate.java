@@ -136,7 +136,8 @@ public final class Estimate {
             plannedSheet,
             extraSheet,
             straightened);
-    found = new FoundPrices(job.priceBook(), job.rateBook(), job.rates(), nails).all();
+    found =
+        new FoundPrices(job.priceBook(), job.rateBook(), job.lumber(), job.rates(), nails).all();
     quote = QuoteLines.of(job, work, framing.mayRepair(), found);
     order = OrderLines.of(job, work);
     maker = job.maker().isEmpty() ? null : MakerRequirement.roll(job.maker());
@@ -262,10 +263,6 @@ public final class Estimate {
         .flatMap(Leveling::atMiddle)
         .ifPresent(
             middle -> {
-              ties.add(
-                  new Tie(
-                      "The stick that the sister price is for is long enough",
-                      middle.stickIsEnough()));
               ties.add(
                   new Tie(
                       "Sisters and shims are not more than the rafters read",

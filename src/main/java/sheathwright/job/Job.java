@@ -1,5 +1,7 @@
 package sheathwright.job;
 
+import static java.util.stream.Collectors.toMap;
+
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.HashSet;
@@ -23,6 +25,8 @@ import sheathwright.job.life.Stage;
 import sheathwright.job.path.PathFields;
 import sheathwright.job.price.FoundFields;
 import sheathwright.job.price.FoundUnit;
+import sheathwright.job.price.Lumber;
+import sheathwright.job.price.LumberFields;
 import sheathwright.job.price.OfficeFields;
 import sheathwright.job.site.CoveringFields;
 import sheathwright.job.site.SiteFields;
@@ -38,6 +42,7 @@ import sheathwright.job.table.TableReader.Group;
 import sheathwright.job.table.TableReader.Input;
 import sheathwright.pricing.Rates;
 import sheathwright.wood.Knowledge;
+import sheathwright.wood.LumberSize;
 
 /**
  * One job as its tables tell it: every input read, checked, and named as it will be in a workbook.
@@ -59,8 +64,21 @@ public final class Job implements Facts {
               JobTable.LOG, OrderFields.LOG,
               JobTable.SENT, OrderFields.SENT));
 
+  /** What job.csv and prices.csv said once of sticks, each with what says it now. */
+  private static final Map<String, String> MOVED =
+      Stream.concat(
+              Stream.of("sister_stick", "sister_stick_ft", "block_stick"),
+              Stream.of(LumberSize.values()).map(size -> "stick_" + size.word()))
+          .collect(
+              toMap(
+                  name -> name,
+                  name ->
+                      "%s has a line for every stick on sale: its size, its length_ft and its usd, such as 2x4, 8, 4.10"
+                          .formatted(JobTable.LUMBER.file())));
+
   private final Map<String, Input> facts;
   private final Map<String, Input> prices;
+  private final Lumber lumber;
   private final Map<String, Input> rates;
   private final Rates office;
   private final List<Row> planes;
@@ -95,8 +113,8 @@ public final class Job implements Facts {
                 new Group(OfficeFields.PRICES, true),
                 new Group(OfficeFields.SISTER_PRICES, levels),
                 new Group(OfficeFields.SISTER_NAILS, levels),
-                new Group(FoundFields.PRICES, false),
-                new Group(FramingFields.SISTER_STICKS, tables.choosesSisters())));
+                new Group(FoundFields.PRICES, false)));
+    lumber = lumber(reader, tables);
     rates =
         keyed(
             reader,
@@ -197,7 +215,27 @@ public final class Job implements Facts {
       String prefix,
       String suffix,
       List<Group> groups) {
-    return reader.keyed(tables.file(table), table.keys().orElseThrow(), prefix, suffix, groups);
+    return reader.keyed(
+        tables.file(table), table.keys().orElseThrow(), prefix, suffix, groups, MOVED);
+  }
+
+  /** The sticks on sale, each said once. */
+  private static Lumber lumber(TableReader reader, JobTables tables) {
+    List<Row> sticks = rows(reader, tables, JobTable.LUMBER, LumberFields.LUMBER);
+    Set<String> seen = new HashSet<>();
+    for (Row row : sticks) {
+      Choice<?> size = row.of(LumberFields.SIZE);
+      Figure<Length> length = row.of(LumberFields.LENGTH);
+      if (size != null && length != null && !seen.add(size.plain() + " of " + length)) {
+        String message = "a %s of %s ft appears twice; give each stick one line";
+        reader.problem(
+            tables.file(JobTable.LUMBER),
+            row,
+            LumberFields.LENGTH,
+            message.formatted(size.plain(), length.plain()));
+      }
+    }
+    return new Lumber(JobTable.LUMBER.file(), sticks);
   }
 
   private static List<Row> rows(
@@ -292,6 +330,11 @@ public final class Job implements Facts {
       if (unit.isBegun(priceBook(), rateBook())) {
         wanting(reader, tables, JobTable.PRICES, unit, unit.missingPrices(priceBook()));
         wanting(reader, tables, JobTable.RATES, unit, unit.missingRates(rateBook()));
+        if (unit.takesAStick() && !lumber.has(Lumber.BLOCK_SIZE, Lumber.BLOCK_FEET)) {
+          String use = "for \"%s\"".formatted(unit.word());
+          reader.problem(
+              JobTable.LUMBER.file(), Lumber.missing(Lumber.BLOCK_SIZE, Lumber.BLOCK_FEET, use));
+        }
       }
     }
   }
@@ -447,10 +490,15 @@ public final class Job implements Facts {
 
   /** What the contractor pays, and what is reckoned with: for the office alone. */
   public List<Traced> costs() {
-    return Stream.of(prices, rates)
-        .flatMap(table -> table.values().stream())
-        .map(Input::value)
+    return Stream.concat(
+            Stream.of(prices, rates).flatMap(table -> table.values().stream()).map(Input::value),
+            lumber.lines().stream().map(stick -> stick.of(LumberFields.PRICE)))
         .toList();
+  }
+
+  /** The sticks on sale. */
+  public Lumber lumber() {
+    return lumber;
   }
 
   /** What the office charges by. */

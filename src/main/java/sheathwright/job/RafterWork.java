@@ -39,9 +39,7 @@ final class RafterWork {
     Roll readings = readings(job);
     SisterStock stock = sisters(job, readings);
     return new Leveling(
-        Optional.of(
-            new Leveling.AtMiddle(
-                readings, stock, stock.stock().isAtMost(job.fact(JobFields.SISTER_STICK_LENGTH)))),
+        Optional.of(new Leveling.AtMiddle(readings, stock)),
         Optional.empty(),
         stock.pieces(),
         stock.nails(),
@@ -49,7 +47,15 @@ final class RafterWork {
         named(
             "sister",
             sisterPrice(
-                job, job.price(OfficeFields.SISTER_STICK_PRICE), stock.nails(), stock.pieces())),
+                job,
+                job.lumber()
+                    .needed(
+                        job.fact(JobFields.SISTER_SIZE),
+                        stock.stock(),
+                        "sister_stick_usd",
+                        "for the sisters"),
+                stock.nails(),
+                stock.pieces())),
         named("shim", shimPrice(job)));
   }
 

@@ -88,10 +88,25 @@ public final class StickCuts {
     Reading reading = new Reading();
     List<LevelPiece> sisters =
         plans.stream().flatMap(plan -> LevelPiece.of(plan, reading).stream()).toList();
-    List<LevelSticks.OnSale> sold = onSale.stream().map(stick -> plain(stick, reading)).toList();
-    return sisters.isEmpty()
-        ? Optional.empty()
-        : Optional.of(new StickCuts("sister", sisters, sold, reading));
+    List<LevelSticks.OnSale> sold =
+        onSale.stream()
+            .map(stick -> plain(stick, reading))
+            .filter(stick -> stick.feet() > 0)
+            .toList();
+    if (sisters.isEmpty()) {
+      return Optional.empty();
+    }
+    LevelPiece longest = Collections.max(sisters, Comparator.comparingDouble(LevelPiece::inches));
+    checkLongEnough(sold, longest.inches(), "sister");
+    return Optional.of(new StickCuts("sister", sisters, sold, reading));
+  }
+
+  private static void checkLongEnough(List<LevelSticks.OnSale> sold, double inches, String what) {
+    if (sold.stream().noneMatch(stick -> 12 * stick.feet() >= inches)) {
+      throw new RefusedException(
+          "no stick is long enough for a %s of %s; name one, stick(12 ft, $8.60)"
+              .formatted(what, Lengths.inFeetAndInches(inches)));
+    }
   }
 
   /** A stick on sale, to cut from: {@code stick(12 ft, $8.60)}. */
@@ -111,15 +126,16 @@ public final class StickCuts {
     double inches = reading.number("length of a piece", length, Units.INCH);
     double many = reading.number("number of pieces", count, Units.PIECE);
     List<LevelSticks.OnSale> sold = Stream.of(onSale).map(stick -> plain(stick, reading)).toList();
-    boolean isLongEnough = sold.stream().anyMatch(stick -> 12 * stick.feet() >= inches);
-    if (!isLongEnough || many < 1 || many > MOST || many != Math.rint(many)) {
-      throw new RefusedException(
-          isLongEnough
-              ? "%s is given; cutSticks takes 1 to %d whole pieces".formatted(count, MOST)
-              : "no stick is long enough for a piece of %s; name one, stick(12 ft, $8.60)"
-                  .formatted(Lengths.inFeetAndInches(inches)),
-          List.of(count, length));
-    }
+    RefusedException.solvedFor(
+        List.of(count, length),
+        () -> {
+          checkLongEnough(sold, inches, "piece");
+          if (many < 1 || many > MOST || many != Math.rint(many)) {
+            throw new RefusedException(
+                "%s is given; cutSticks takes 1 to %d whole pieces".formatted(count, MOST));
+          }
+          return sold;
+        });
     double cut = Math.ceil(inches * SIXTEENTHS - DUST) / SIXTEENTHS;
     return new StickCuts(
         "stick", Collections.nCopies((int) many, new LevelPiece("", cut)), sold, reading);

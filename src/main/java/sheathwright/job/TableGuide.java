@@ -11,6 +11,7 @@ import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.path.PathFields;
 import sheathwright.job.price.FoundFields;
+import sheathwright.job.price.LumberFields;
 import sheathwright.job.price.OfficeFields;
 import sheathwright.job.site.CoveringFields;
 import sheathwright.job.site.SiteFields;
@@ -170,8 +171,13 @@ public final class TableGuide {
               new Part(with(JobTable.READINGS), OfficeFields.SISTER_PRICES),
               new Part(
                   with(JobTable.READINGS) + ", or for scabs and blocks", OfficeFields.SISTER_NAILS),
-              new Part("for what may be found besides bad sheets", FoundFields.PRICES),
-              new Part("where sisters are chosen", FramingFields.SISTER_STICKS));
+              new Part("for what may be found besides bad sheets", FoundFields.PRICES));
+      case LUMBER ->
+          List.of(
+              new Part(
+                  "every stick on sale: for sisters (%s, or sizes to choose from), and a 2x4 of 8 ft for scabs and blocks"
+                      .formatted(with(JobTable.READINGS)),
+                  LumberFields.LUMBER));
       case RATES ->
           List.of(
               new Part("every job", OfficeFields.RATES),

@@ -22,13 +22,7 @@ public final class FoundFields {
   static final Field<Figure<Per<Money, Pieces>>> CLIP =
       Field.number("clip", "Panel clip", Units.USD_PER_PIECE, 0, 1_000).ifKnown().usually(0.01, 10);
 
-  static final Field<Figure<Per<Money, Pieces>>> BLOCK_STICK =
-      Field.number(
-              "block_stick", "2x4 of 8 ft, for scabs and blocks", Units.USD_PER_PIECE, 0, 1_000)
-          .ifKnown()
-          .usually(1, 50);
-
-  public static final List<Field<?>> PRICES = List.of(COVER_METAL, CLIP, BLOCK_STICK);
+  public static final List<Field<?>> PRICES = List.of(COVER_METAL, CLIP);
 
   static final Field<Figure<Per<Nails, Pieces>>> REFASTEN_NAILS =
       Field.whole("refasten_nails", "Nails to refasten a sheet", Units.NAILS_PER_PIECE, 0, 500)

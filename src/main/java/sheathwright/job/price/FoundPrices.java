@@ -40,7 +40,7 @@ public final class FoundPrices {
   private static final Figure<Per<Nails, Pieces>> NO_NAIL = Figure.of(0, Units.NAILS_PER_PIECE);
   private static final Figure<Quantity.Ratio> SCABS_OF_A_STICK = Figure.of(2, Units.RATIO);
   private static final Figure<Length> STICK =
-      Figure.constant("stick_of_blocks_ft", 8, Units.FOOT, RULE);
+      Figure.constant("stick_of_blocks_ft", Lumber.BLOCK_FEET, Units.FOOT, RULE);
   private static final Figure<Per<Money, Pieces>> NOTHING = Figure.of(0, Units.USD_PER_PIECE);
   private static final Figure<Per<Money, Length>> NOTHING_BOUGHT = Figure.of(0, Units.USD_PER_FOOT);
   private static final Figure<Per<Money, Length>> FIVE_CENTS =
@@ -48,6 +48,7 @@ public final class FoundPrices {
 
   private final Facts prices;
   private final Facts rates;
+  private final Lumber lumber;
   private final Rates office;
   private final Figure<Per<Nails, Sheets>> nailsInASheet;
 
@@ -56,13 +57,19 @@ public final class FoundPrices {
    *
    * @param prices its price book
    * @param rates what it reckons with
+   * @param lumber the sticks on sale
    * @param office what it charges by
    * @param nailsInASheet by the schedule
    */
   public FoundPrices(
-      Facts prices, Facts rates, Rates office, Figure<Per<Nails, Sheets>> nailsInASheet) {
+      Facts prices,
+      Facts rates,
+      Lumber lumber,
+      Rates office,
+      Figure<Per<Nails, Sheets>> nailsInASheet) {
     this.prices = prices;
     this.rates = rates;
+    this.lumber = lumber;
     this.office = office;
     this.nailsInASheet = nailsInASheet;
   }
@@ -78,7 +85,9 @@ public final class FoundPrices {
 
   /** The price of one unit; nothing where the tables do not make it, which is not a price of $0. */
   public Optional<FoundPrice> of(FoundUnit unit) {
-    boolean isMade = unit.missingPrices(prices).isEmpty() && unit.missingRates(rates).isEmpty();
+    boolean hasItsStick = !unit.takesAStick() || lumber.has(Lumber.BLOCK_SIZE, Lumber.BLOCK_FEET);
+    boolean isMade =
+        hasItsStick && unit.missingPrices(prices).isEmpty() && unit.missingRates(rates).isEmpty();
     return isMade ? Optional.of(made(unit)) : Optional.empty();
   }
 
@@ -99,7 +108,8 @@ public final class FoundPrices {
           foot(
               unit,
               FootMaterial.foot(
-                      stick()
+                      lumber
+                          .blockStick()
                           .times(PIECE)
                           .dividedBy(STICK)
                           .as("foot_of_block_usd", Units.USD_PER_FOOT))
@@ -109,7 +119,8 @@ public final class FoundPrices {
           piece(
               unit,
               PieceMaterial.piece(
-                      stick()
+                      lumber
+                          .blockStick()
                           .dividedBy(SCABS_OF_A_STICK)
                           .as("stick_of_a_scab_usd", Units.USD_PER_PIECE))
                   .nails(SCAB_NAILS, prices.fact(OfficeFields.SISTER_NAIL_PRICE)),
@@ -136,10 +147,6 @@ public final class FoundPrices {
               PieceMaterial.piece(prices.fact(FoundFields.COVER_METAL)).nails(COVER_NAILS, nail),
               FoundFields.COVER_HOURS);
     };
-  }
-
-  private Figure<Per<Money, Pieces>> stick() {
-    return prices.fact(FoundFields.BLOCK_STICK);
   }
 
   private FoundPrice piece(

@@ -33,9 +33,15 @@ public final class TableReader {
    * @param prefix begins the names of its cells in a workbook
    * @param suffix ends them
    * @param groups what may stand in it: a group is given whole or, where it is optional, not at all
+   * @param moved what stood in it once, each with where it belongs now
    */
   public Map<String, Input> keyed(
-      RowSource file, Keys keys, String prefix, String suffix, List<Group> groups) {
+      RowSource file,
+      Keys keys,
+      String prefix,
+      String suffix,
+      List<Group> groups,
+      Map<String, String> moved) {
     Map<String, Input> inputs = new LinkedHashMap<>();
     String keyColumn = keys.key();
     String valueColumn = keys.value();
@@ -52,6 +58,9 @@ public final class TableReader {
         problem(file, line, keyColumn, tooLong.get());
       } else if (given.put(name, line) != null) {
         problem(file, line, keyColumn, "\"" + name + "\" appears twice");
+      } else if (moved.containsKey(name)) {
+        String message = "\"%s\" no longer stands here: %s; delete this line";
+        problem(file, line, keyColumn, message.formatted(name, moved.get(name)));
       } else if (groups.stream().noneMatch(group -> group.has(name))) {
         problem(
             file,
@@ -163,7 +172,12 @@ public final class TableReader {
 
   /** A problem of the table as a whole. */
   public void problem(RowSource file, String message) {
-    problems.add(new Problem(file.name(), 0, "", message));
+    problem(file.name(), message);
+  }
+
+  /** A problem of a table that may not be there. */
+  public void problem(String file, String message) {
+    problems.add(new Problem(file, 0, "", message));
   }
 
   public void raiseProblems() {

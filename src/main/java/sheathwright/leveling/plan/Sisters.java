@@ -125,6 +125,11 @@ public final class Sisters {
     return new SisterStock(length, stock, pieces, nails, endOffset, nearMiss);
   }
 
+  /** The stick to buy for a sister of some length, however long: the next of 8, 10, 12 ft … */
+  public static Figure<Length> stickFor(Figure<Length> sister) {
+    return new SisterStick(sister.isMoreThan(NO_LENGTH), sister).wanted();
+  }
+
   /**
    * The lumber that brings sagged rafters to a string line.
    *

@@ -1,9 +1,11 @@
 package sheathwright.workbook.page;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Traced;
+import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobFields;
@@ -31,6 +33,16 @@ final class KnownPage {
     if (tab.audience().isOffice()) {
       tab.heading("Prices, before tax");
       entries(tab, job.labeledPrices());
+      job.lumber()
+          .roll()
+          .ifPresent(
+              roll -> {
+                tab.heading("Lumber on sale, before tax");
+                tab.list(
+                    roll,
+                    List.of("Size", "Length, ft", "Each"),
+                    Sections.units(null, Units.FOOT, Units.USD_PER_PIECE));
+              });
       tab.heading("Rates");
       entries(tab, job.labeledRates());
     } else {

@@ -13,9 +13,8 @@ import sheathwright.job.table.JobText;
 /** What may be found besides, at the rates of the invented demo firm; each price made by hand. */
 class FoundPricesTest {
 
-  private static final String[] PRICES = {
-    "cover_metal,3.50,", "clip,0.24,", "block_stick,4.10,", "sister_nail,0.026,"
-  };
+  private static final String[] PRICES = {"cover_metal,3.50,", "clip,0.24,", "sister_nail,0.026,"};
+  private static final String LUMBER = "size,length_ft,usd\n2x4,8,4.10\n";
   private static final String[] RATES = {
     "refasten_nails,19,",
     "refasten_h,0.12,",
@@ -28,7 +27,10 @@ class FoundPricesTest {
   };
 
   private static JobText full() {
-    return JobText.demo("quince-hollow").withLines("prices", PRICES).withLines("rates", RATES);
+    return JobText.demo("quince-hollow")
+        .withLines("prices", PRICES)
+        .withLines("rates", RATES)
+        .withTable("lumber", LUMBER);
   }
 
   private static FoundPrice price(JobText job, FoundUnit unit) {
@@ -96,7 +98,8 @@ class FoundPricesTest {
   void scabsAndBlocks_wantTheirStickAndNails() {
     assertThat(JobText.demo("quince-hollow").withLines("rates", "scab_h,0.3,").problems())
         .hasSize(2)
-        .anyMatch(problem -> problem.startsWith("prices.csv: block_stick is missing"))
+        .contains(
+            "lumber.csv: a 2x4 of 8 ft is needed for \"scab\" and is not in it; add a line with size 2x4, length_ft 8 and its usd")
         .anyMatch(problem -> problem.startsWith("prices.csv: sister_nail is missing"));
   }
 
