@@ -28,6 +28,7 @@ import sheathwright.job.path.Unsaid;
 import sheathwright.job.price.FoundPrice;
 import sheathwright.job.price.FoundPrices;
 import sheathwright.job.price.OfficeFields;
+import sheathwright.job.price.PriceSteps;
 import sheathwright.job.site.Frame;
 import sheathwright.job.site.Site;
 import sheathwright.job.table.Field;
@@ -137,7 +138,9 @@ public final class Estimate {
             extraSheet,
             straightened);
     found =
-        new FoundPrices(job.priceBook(), job.rateBook(), job.lumber(), job.rates(), nails).all();
+        new FoundPrices(
+                job.priceBook(), job.rateBook(), job.lumber(), job.priceSteps(), job.rates(), nails)
+            .all();
     quote = QuoteLines.of(job, work, framing.mayRepair(), found);
     order = OrderLines.of(job, work);
     maker = job.maker().isEmpty() ? null : MakerRequirement.roll(job.maker());
@@ -163,11 +166,11 @@ public final class Estimate {
         job.rates());
   }
 
-  private static UnitPrice named(String what, UnitPrice price) {
+  private UnitPrice named(String what, UnitPrice price) {
     return new UnitPrice(
         price.direct().as(what + "_direct_usd", Units.USD_PER_SHEET),
         price.exact().as(what + "_exact_usd", Units.USD_PER_SHEET),
-        price.quoted().as(what + "_quoted_usd", Units.USD_PER_SHEET));
+        job.priceSteps().ofASheet(price.exact()).as(what + "_quoted_usd", Units.USD_PER_SHEET));
   }
 
   /** That the price does not hold more sheets than the map of the old deck has. */
@@ -177,23 +180,22 @@ public final class Estimate {
         plannedSheets.isAtMost(sheetsAtWorst));
   }
 
-  /** That what is quoted for a piece of work is its exact price, up to a whole dollar. */
+  /** That what is quoted for a piece of work is its exact price, up to the office's step. */
   private Tie quotedTie() {
+    PriceSteps steps = job.priceSteps();
     List<Condition> all = new ArrayList<>();
-    all.add(isUpToADollar(plannedSheet.exact(), plannedSheet.quoted()));
-    all.add(isUpToADollar(extraSheet.exact(), extraSheet.quoted()));
+    all.add(steps.isKept(plannedSheet.exact(), plannedSheet.quoted()));
+    all.add(steps.isKept(extraSheet.exact(), extraSheet.quoted()));
     rafterLeveling()
         .ifPresent(
             leveling ->
                 Stream.of(leveling.sisterPrice(), leveling.shimPrice())
-                    .forEach(price -> all.add(isUpToADollar(price.exact(), price.quoted()))));
-    return new Tie(
-        "Every price quoted is its exact price, up to a whole dollar",
-        Condition.all(all.toArray(Condition[]::new)));
-  }
-
-  private static Condition isUpToADollar(Figure<?> exact, Figure<?> quoted) {
-    return exact.roundedUp().isTheSameAs(quoted);
+                    .forEach(price -> all.add(steps.isKept(price.exact(), price.quoted()))));
+    found.forEach(price -> all.add(steps.isKept(price.exact(), price.quoted())));
+    return Tie.all(
+        "Every price quoted is its exact price, up to the step that prices go up to",
+        "price_is_up_to_its_step_",
+        all);
   }
 
   /** That nobody has to decide before the crew repairs. */

@@ -28,6 +28,7 @@ import sheathwright.job.price.FoundUnit;
 import sheathwright.job.price.Lumber;
 import sheathwright.job.price.LumberFields;
 import sheathwright.job.price.OfficeFields;
+import sheathwright.job.price.PriceSteps;
 import sheathwright.job.site.CoveringFields;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.CsvFile;
@@ -81,6 +82,7 @@ public final class Job implements Facts {
   private final Lumber lumber;
   private final Map<String, Input> rates;
   private final Rates office;
+  private final PriceSteps steps;
   private final List<Row> planes;
   private final boolean surveys;
   private final List<Row> reports;
@@ -155,6 +157,7 @@ public final class Job implements Facts {
     }
     reader.raiseProblems();
     questions = reader.questions();
+    steps = new PriceSteps(rateBook());
     office =
         Rates.labor(rate(OfficeFields.LABOR))
             .tax(rate(OfficeFields.TAX))
@@ -499,6 +502,11 @@ public final class Job implements Facts {
   /** The sticks on sale. */
   public Lumber lumber() {
     return lumber;
+  }
+
+  /** What its prices go up to. */
+  public PriceSteps priceSteps() {
+    return steps;
   }
 
   /** What the office charges by. */

@@ -45,6 +45,7 @@ final class RafterWork {
         stock.nails(),
         readings.sum("shim", Units.PIECE).as("rafters_to_shim", Units.PIECE),
         named(
+            job,
             "sister",
             sisterPrice(
                 job,
@@ -56,7 +57,7 @@ final class RafterWork {
                         "for the sisters"),
                 stock.nails(),
                 stock.pieces())),
-        named("shim", shimPrice(job)));
+        named(job, "shim", shimPrice(job)));
   }
 
   private static Leveling surveyed(Job job, Framing framing) {
@@ -72,15 +73,15 @@ final class RafterWork {
         survey.sisters(),
         survey.nails(),
         survey.shims(),
-        named("sister", sisterPrice(job, stick, survey.nails(), survey.sisters())),
-        named("shim", shimPrice(job)));
+        named(job, "sister", sisterPrice(job, stick, survey.nails(), survey.sisters())),
+        named(job, "shim", shimPrice(job)));
   }
 
-  private static PiecePrice named(String what, PiecePrice price) {
+  private static PiecePrice named(Job job, String what, PiecePrice price) {
     return new PiecePrice(
         price.direct().as(what + "_direct_usd", Units.USD_PER_PIECE),
         price.exact().as(what + "_exact_usd", Units.USD_PER_PIECE),
-        price.quoted().as(what + "_quoted_usd", Units.USD_PER_PIECE));
+        job.priceSteps().ofAPiece(price.exact()).as(what + "_quoted_usd", Units.USD_PER_PIECE));
   }
 
   private static Roll readings(Job job) {

@@ -47,13 +47,8 @@ public final class FoundFields {
   static final Field<Figure<Per<Time, Pieces>>> COVER_HOURS =
       hours("cover_h", "Cover a hole with sheet metal");
 
-  static final Field<Figure<Per<Money, Pieces>>> ROUND =
-      Field.number(
-              "round_usd",
-              "Prices of what is found besides go up to the next",
-              Units.USD_PER_PIECE,
-              0.01,
-              100)
+  public static final Field<Figure<Per<Money, Pieces>>> ROUND =
+      Field.number("round_usd", "Prices go up to the next", Units.USD_PER_PIECE, 0.01, 100)
           .ifKnown();
 
   static final Field<Figure<Per<Money, Length>>> ROUND_FOOT =

@@ -43,12 +43,11 @@ public final class FoundPrices {
       Figure.constant("stick_of_blocks_ft", Lumber.BLOCK_FEET, Units.FOOT, RULE);
   private static final Figure<Per<Money, Pieces>> NOTHING = Figure.of(0, Units.USD_PER_PIECE);
   private static final Figure<Per<Money, Length>> NOTHING_BOUGHT = Figure.of(0, Units.USD_PER_FOOT);
-  private static final Figure<Per<Money, Length>> FIVE_CENTS =
-      Figure.constant("step_of_a_foot_usd", 0.05, Units.USD_PER_FOOT, RULE);
 
   private final Facts prices;
   private final Facts rates;
   private final Lumber lumber;
+  private final PriceSteps steps;
   private final Rates office;
   private final Figure<Per<Nails, Sheets>> nailsInASheet;
 
@@ -58,6 +57,7 @@ public final class FoundPrices {
    * @param prices its price book
    * @param rates what it reckons with
    * @param lumber the sticks on sale
+   * @param steps what prices go up to
    * @param office what it charges by
    * @param nailsInASheet by the schedule
    */
@@ -65,11 +65,13 @@ public final class FoundPrices {
       Facts prices,
       Facts rates,
       Lumber lumber,
+      PriceSteps steps,
       Rates office,
       Figure<Per<Nails, Sheets>> nailsInASheet) {
     this.prices = prices;
     this.rates = rates;
     this.lumber = lumber;
+    this.steps = steps;
     this.office = office;
     this.nailsInASheet = nailsInASheet;
   }
@@ -152,21 +154,13 @@ public final class FoundPrices {
   private FoundPrice piece(
       FoundUnit unit, PieceMaterial material, Field<Figure<Per<Time, Pieces>>> hours) {
     PiecePrice price = UnitPrices.pieceUnitPrice(material, rates.fact(hours), office);
-    Figure<Per<Money, Pieces>> quoted =
-        rates.knows(FoundFields.ROUND)
-            ? price.exact().roundedUpTo(rates.fact(FoundFields.ROUND)).toCents()
-            : price.quoted();
-    return named(unit, Units.USD_PER_PIECE, price.direct(), price.exact(), quoted);
+    return named(
+        unit, Units.USD_PER_PIECE, price.direct(), price.exact(), steps.ofAPiece(price.exact()));
   }
 
   private FoundPrice foot(
       FoundUnit unit, FootMaterial material, Field<Figure<Per<Time, Length>>> hours) {
-    FootPrice price =
-        UnitPrices.footUnitPrice(
-            material,
-            rates.fact(hours),
-            office,
-            rates.knows(FoundFields.ROUND_FOOT) ? rates.fact(FoundFields.ROUND_FOOT) : FIVE_CENTS);
+    FootPrice price = UnitPrices.footUnitPrice(material, rates.fact(hours), office, steps.foot());
     return named(unit, Units.USD_PER_FOOT, price.direct(), price.exact(), price.quoted());
   }
 

@@ -10,6 +10,7 @@ import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobFields;
 import sheathwright.job.QuoteLines;
+import sheathwright.job.price.FoundFields;
 import sheathwright.workbook.book.Tab;
 
 /** What is known of a job before any of it is worked out. */
@@ -45,6 +46,9 @@ final class KnownPage {
               });
       tab.heading("Rates");
       entries(tab, job.labeledRates());
+      job.priceSteps()
+          .usual()
+          .ifPresent(step -> tab.entry(FoundFields.ROUND.label(), step, "the usual step"));
     } else {
       tab.heading("Prices, as quoted");
       tab.entry("An extra sheet", quote.extraSheet(), "");

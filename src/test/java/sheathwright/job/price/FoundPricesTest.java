@@ -68,6 +68,27 @@ class FoundPricesTest {
     assertThat(price(steps, FoundUnit.BLOCK).quoted().value()).isEqualTo(4);
   }
 
+  /**
+   * Sheets of $95.2361 and $116.8247, sisters of $117.9081 and shims of $16.8485 (the list by hand)
+   * go up to the next $5 as well.
+   */
+  @Test
+  void everyPrice_goesUpToTheStepOfTheOffice() {
+    Estimate gable =
+        new Estimate(JobText.demo("quince-hollow").withLines("rates", "round_usd,5,").job());
+    assertThat(gable.plannedSheet().quoted().value()).isEqualTo(100);
+    assertThat(gable.extraSheet().quoted().value()).isEqualTo(120);
+    Estimate cottage =
+        new Estimate(JobText.demo("mistwater-cottage").withLines("rates", "round_usd,5,").job());
+    assertThat(cottage.rafterLeveling().orElseThrow().sisterPrice().quoted().value())
+        .isEqualTo(120);
+    assertThat(cottage.rafterLeveling().orElseThrow().shimPrice().quoted().value()).isEqualTo(20);
+    assertThat(cottage.ties())
+        .filteredOn(tie -> tie.what().contains("up to the step"))
+        .singleElement()
+        .matches(tie -> tie.holds().holds());
+  }
+
   @Test
   void found_isNothingWhereNothingIsGiven() {
     assertThat(new Estimate(JobText.demo("quince-hollow").job()).found()).isEmpty();
