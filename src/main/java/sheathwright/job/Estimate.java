@@ -11,6 +11,7 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Area;
+import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Per;
@@ -39,6 +40,7 @@ import sheathwright.pricing.UnitPrice;
 import sheathwright.pricing.UnitPrices;
 import sheathwright.sheathing.layout.SheetCounts;
 import sheathwright.sheathing.place.BillRule;
+import sheathwright.wood.LumberSize;
 
 /**
  * Everything that is worked out from a job's tables: what to buy, what it costs, and the proof of
@@ -81,7 +83,6 @@ public final class Estimate {
   private final Figure<Ratio> checksNotLookedAt;
   private final List<FoundPrice> found;
   private final QuoteLines quote;
-  private final Roll order;
   private final Roll maker;
 
   /** Works out the job whose tables are in a folder: {@code estimate("quince-hollow")}. */
@@ -142,7 +143,6 @@ public final class Estimate {
                 job.priceBook(), job.rateBook(), job.lumber(), job.priceSteps(), job.rates(), nails)
             .all();
     quote = QuoteLines.of(job, work, framing.mayRepair(), found);
-    order = OrderLines.of(job, work);
     maker = job.maker().isEmpty() ? null : MakerRequirement.roll(job.maker());
   }
 
@@ -409,9 +409,19 @@ public final class Estimate {
     return quote;
   }
 
-  /** What to order, a line each. */
-  public Roll order() {
-    return order;
+  /** The size of its sisters; only where the job has some. */
+  public Choice<LumberSize> sisterSize() {
+    return job.fact(JobFields.SISTER_SIZE);
+  }
+
+  /** From center to center of what carries the deck. */
+  public Figure<Length> supportSpacing() {
+    return job.fact(JobFields.SUPPORT_SPACING);
+  }
+
+  /** Whether the long edges of panels are blocked. */
+  public Choice<YesNo> blockedEdges() {
+    return job.fact(JobFields.BLOCKED_EDGES);
   }
 
   /** The headline: what the homeowner is asked to pay. */

@@ -29,6 +29,7 @@ import sheathwright.job.price.Lumber;
 import sheathwright.job.price.LumberFields;
 import sheathwright.job.price.OfficeFields;
 import sheathwright.job.price.PriceSteps;
+import sheathwright.job.price.SupplyFields;
 import sheathwright.job.site.CoveringFields;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.CsvFile;
@@ -201,6 +202,7 @@ public final class Job implements Facts {
                 "nail spacings that are typed (edge_spacing_in and field_spacing_in)",
                 tables.says(SiteFields.SPACINGS)),
         new Group(SiteFields.facts(layered), false),
+        new Group(SupplyFields.ORDER, false),
         new Group(PathFields.PATH, false),
         new Group(CoveringFields.COVERING, false),
         new Group(JobFields.DECK, false),
@@ -372,7 +374,7 @@ public final class Job implements Facts {
   }
 
   /** What the job says that the office reckons with. */
-  Facts rateBook() {
+  public Facts rateBook() {
     return new KeyedFacts(rates);
   }
 

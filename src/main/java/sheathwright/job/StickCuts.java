@@ -53,6 +53,7 @@ public final class StickCuts {
   private final boolean isProven;
   private final Solution solution;
   private final Roll roll;
+  private final List<Sticks> sticks;
   private final Figure<Money> cost;
   private final Figure<Money> atLeast;
 
@@ -73,6 +74,8 @@ public final class StickCuts {
             Roll.<CutStick>column("pieces", cut -> solution.word("pieces", words(cut), CUT)),
             Roll.column("stick_ft", cut -> found("stick_ft", feet(cut))),
             Roll.column("left_in", cut -> found("left_in", left(cut)).in(Units.INCH)));
+    this.sticks =
+        cuts.stream().map(this::feet).distinct().map(length -> sticks(what, length)).toList();
     cost = solution.figure(what + "_cutting_usd", plan.cost() / CENTS, Units.USD, CUT);
     atLeast =
         solution.figure(what + "_cutting_at_least_usd", plan.atLeast() / CENTS, Units.USD, CUT);
@@ -158,6 +161,12 @@ public final class StickCuts {
         reading.number("the price of " + stick.stock(), stick.price(), Units.USD_PER_PIECE));
   }
 
+  private Sticks sticks(String what, double feet) {
+    long count = cuts.stream().filter(cut -> feet(cut) == feet).count();
+    String name = "%s_sticks_of_%s_ft".formatted(what, Shown.plain(feet).replace('.', '_'));
+    return new Sticks(Figure.of(feet, Units.FOOT), solution.figure(name, count, Units.PIECE, CUT));
+  }
+
   private Figure<Length> found(String name, double feet) {
     return solution.figure(name, feet, Units.FOOT, CUT);
   }
@@ -187,6 +196,19 @@ public final class StickCuts {
   /** A line a stick: its length, what is cut from it, what is left. */
   public Roll roll() {
     return roll;
+  }
+
+  /**
+   * Sticks of one length.
+   *
+   * @param length of each
+   * @param count how many are cut from
+   */
+  public record Sticks(Figure<Length> length, Figure<Pieces> count) {}
+
+  /** How many sticks of each length, the longest first. */
+  public List<Sticks> sticks() {
+    return sticks;
   }
 
   /** What the sticks cost, before tax. */

@@ -181,6 +181,11 @@ public final class Survey {
     return shims;
   }
 
+  /** Strips to cut, those beyond the ends of sisters among them. */
+  public Figure<Pieces> strips() {
+    return sum("strips_to_cut", Units.PIECE, plane -> plane.plan().totals().shims());
+  }
+
   /** That no reading is doubted, and that every sister lies against its rafter. */
   List<Estimate.Tie> ties() {
     List<Estimate.Tie> ties = new ArrayList<>();

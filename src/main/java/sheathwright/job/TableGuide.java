@@ -13,6 +13,7 @@ import sheathwright.job.path.PathFields;
 import sheathwright.job.price.FoundFields;
 import sheathwright.job.price.LumberFields;
 import sheathwright.job.price.OfficeFields;
+import sheathwright.job.price.SupplyFields;
 import sheathwright.job.site.CoveringFields;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.Field;
@@ -133,6 +134,7 @@ public final class TableGuide {
               new Part("nail spacing, needed where no code is given", SiteFields.SPACINGS),
               new Part("nail spacing that somebody decided", SiteFields.SPACING_DECISION),
               new Part("the site and its code", SiteFields.facts(false)),
+              new Part("for whoever sells the material", SupplyFields.ORDER),
               new Part("the joints down to the walls", PathFields.PATH),
               new Part("a standing-seam covering", CoveringFields.COVERING),
               new Part("the deck, where it is not as usual", JobFields.DECK),

@@ -119,13 +119,6 @@ class CottageEstimateTest {
         .anyMatch(what -> what.contains("nothing stops their repair"));
   }
 
-  /** 28 × 1.05 = 29.4, 28 × 33 × 1.05 = 970 of 2,500, 18 × 1.05 = 18.9, 468 × 1.05 = 491. */
-  @Test
-  void cottage_ordersWholePacksWithSomethingToSpare() {
-    assertThat(COTTAGE.order().cellsOf("packs").stream().map(Traced::plain))
-        .containsExactly("30", "1", "19", "1");
-  }
-
   @Test
   void cottage_paysNothingForRaftersWithinTheTolerance() {
     String level = "plane,rafter,drop_in,note\nA,A-1,1/8,\nA,A-2,0,\n";

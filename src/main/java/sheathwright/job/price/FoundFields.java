@@ -14,44 +14,45 @@ import sheathwright.job.table.Field;
 /** What is asked to price what may be found besides bad sheets; each may be left out. */
 public final class FoundFields {
 
-  static final Field<Figure<Per<Money, Pieces>>> COVER_METAL =
+  public static final Field<Figure<Per<Money, Pieces>>> COVER_METAL =
       Field.number("cover_metal", "Sheet metal over a hole", Units.USD_PER_PIECE, 0, 1_000)
           .ifKnown()
           .usually(0.5, 100);
 
-  static final Field<Figure<Per<Money, Pieces>>> CLIP =
+  public static final Field<Figure<Per<Money, Pieces>>> CLIP =
       Field.number("clip", "Panel clip", Units.USD_PER_PIECE, 0, 1_000).ifKnown().usually(0.01, 10);
 
   public static final List<Field<?>> PRICES = List.of(COVER_METAL, CLIP);
 
-  static final Field<Figure<Per<Nails, Pieces>>> REFASTEN_NAILS =
+  public static final Field<Figure<Per<Nails, Pieces>>> REFASTEN_NAILS =
       Field.whole("refasten_nails", "Nails to refasten a sheet", Units.NAILS_PER_PIECE, 0, 500)
           .ifKnown();
 
-  static final Field<Figure<Per<Time, Pieces>>> REFASTEN_HOURS =
+  public static final Field<Figure<Per<Time, Pieces>>> REFASTEN_HOURS =
       hours("refasten_h", "Refasten a sheet");
 
-  static final Field<Figure<Per<Time, Length>>> RELIEF_HOURS =
+  public static final Field<Figure<Per<Time, Length>>> RELIEF_HOURS =
       footHours("relief_ft_h", "Saw a foot of a tight joint");
 
-  static final Field<Figure<Per<Time, Length>>> BLOCK_HOURS =
+  public static final Field<Figure<Per<Time, Length>>> BLOCK_HOURS =
       footHours("block_ft_h", "A foot of blocking");
 
-  static final Field<Figure<Per<Time, Pieces>>> SCAB_HOURS = hours("scab_h", "Scab of 48 in");
+  public static final Field<Figure<Per<Time, Pieces>>> SCAB_HOURS =
+      hours("scab_h", "Scab of 48 in");
 
-  static final Field<Figure<Per<Time, Pieces>>> CLIP_HOURS = hours("clip_h", "Set a clip");
+  public static final Field<Figure<Per<Time, Pieces>>> CLIP_HOURS = hours("clip_h", "Set a clip");
 
-  static final Field<Figure<Per<Time, Pieces>>> LIFT_HOURS =
+  public static final Field<Figure<Per<Time, Pieces>>> LIFT_HOURS =
       hours("lift_h", "Lift a sheet and lay it again");
 
-  static final Field<Figure<Per<Time, Pieces>>> COVER_HOURS =
+  public static final Field<Figure<Per<Time, Pieces>>> COVER_HOURS =
       hours("cover_h", "Cover a hole with sheet metal");
 
   public static final Field<Figure<Per<Money, Pieces>>> ROUND =
       Field.number("round_usd", "Prices go up to the next", Units.USD_PER_PIECE, 0.01, 100)
           .ifKnown();
 
-  static final Field<Figure<Per<Money, Length>>> ROUND_FOOT =
+  public static final Field<Figure<Per<Money, Length>>> ROUND_FOOT =
       Field.number(
               "round_foot_usd",
               "Prices by the foot go up to the next",

@@ -30,12 +30,19 @@ public final class FoundPrices {
   private static final Source RULE = Source.COMMON_PRACTICE;
   private static final Figure<Sheets> SHEET = Figure.of(1, Units.SHEET);
   private static final Figure<Pieces> PIECE = Figure.of(1, Units.PIECE);
-  private static final Figure<Per<Nails, Pieces>> COVER_NAILS =
+
+  /** In sheet metal over a hole. */
+  public static final Figure<Per<Nails, Pieces>> COVER_NAILS =
       Figure.constant("nails_of_a_cover", 8, Units.NAILS_PER_PIECE, RULE);
-  private static final Figure<Per<Nails, Pieces>> SCAB_NAILS =
+
+  /** In a scab. */
+  public static final Figure<Per<Nails, Pieces>> SCAB_NAILS =
       Figure.constant("nails_of_a_scab", 10, Units.NAILS_PER_PIECE, RULE);
-  private static final Figure<Per<Nails, Length>> BLOCK_NAILS =
+
+  /** In a foot of blocking. */
+  public static final Figure<Per<Nails, Length>> BLOCK_NAILS =
       Figure.constant("nails_of_a_foot_of_block", 2, Units.NAILS_PER_FOOT, RULE);
+
   private static final Figure<Per<Nails, Length>> NO_NAILS = Figure.of(0, Units.NAILS_PER_FOOT);
   private static final Figure<Per<Nails, Pieces>> NO_NAIL = Figure.of(0, Units.NAILS_PER_PIECE);
   private static final Figure<Quantity.Ratio> SCABS_OF_A_STICK = Figure.of(2, Units.RATIO);

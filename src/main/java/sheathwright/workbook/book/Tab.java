@@ -39,6 +39,7 @@ public final class Tab {
   private final List<TabLine> lines = new ArrayList<>();
   private final List<String> validations = new ArrayList<>();
   private int next = FIRST_LINE;
+  private boolean isOnOnePage;
 
   /**
    * A tab.
@@ -70,6 +71,17 @@ public final class Tab {
 
   public int columns() {
     return widths.length;
+  }
+
+  /** The same, shrunk to one page where it would take more. */
+  public Tab onOnePage() {
+    isOnOnePage = true;
+    return this;
+  }
+
+  /** Whether it is one page, however much stands on it. */
+  boolean isOnOnePage() {
+    return isOnOnePage;
   }
 
   /** Characters that fit in a line across the page. */

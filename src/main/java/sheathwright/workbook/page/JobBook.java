@@ -2,9 +2,13 @@ package sheathwright.workbook.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import sheathwright.job.Estimate;
 import sheathwright.job.JobFields;
 import sheathwright.job.QuoteLines;
+import sheathwright.life.supply.Supply;
+import sheathwright.life.supply.WorkHours;
 import sheathwright.workbook.book.Audience;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Listing;
@@ -21,6 +25,7 @@ public final class JobBook {
   private final String kind;
   private final QuoteLines quote;
   private final LevelPages levels;
+  private final Supply supply;
 
   private JobBook(Estimate estimate, Audience audience, String kind, QuoteLines quote) {
     this.estimate = estimate;
@@ -28,6 +33,7 @@ public final class JobBook {
     this.kind = kind;
     this.quote = quote;
     this.levels = new LevelPages(book, estimate);
+    this.supply = new Supply(estimate, Map.of());
   }
 
   /** The office's own: what is known, what to buy, what it costs and why. */
@@ -68,7 +74,11 @@ public final class JobBook {
     DeckPages.work(tabs.work(), estimate);
     levels.charts(tabs.work());
     Sections.cautions(tabs.work());
-    BuyPage.write(tabs.buy(), estimate, levels);
+    tabs.order().ifPresent(order -> OrderPage.write(order, estimate, supply));
+    tabs.hours()
+        .ifPresent(
+            hours -> HoursPage.write(hours, estimate, new WorkHours(estimate, Map.of(), supply)));
+    LayoutPage.write(tabs.layout(), estimate, levels);
     Listing lines = CostPage.write(tabs.costs(), estimate, quote);
     ProofPage.write(tabs.proof(), estimate);
     new FrontPage(book, tabs.front(), estimate, quote).write(lines);
@@ -83,9 +93,14 @@ public final class JobBook {
     ties.add(
         Estimate.Tie.all(
             "Every number told twice says the same in both places", "told_again_", book.repeats()));
-    estimate.ties(quote).stream()
+    Stream.concat(estimate.ties(quote).stream(), supplied())
         .filter(tie -> book.audience().maySee(tie.holds()))
         .forEach(ties::add);
     return ties;
+  }
+
+  /** What must hold of the pages that only the office has. */
+  private Stream<Estimate.Tie> supplied() {
+    return book.audience().isOffice() ? Stream.of(supply.tie()) : Stream.empty();
   }
 }

@@ -1,12 +1,13 @@
 package sheathwright.workbook.page;
 
+import java.util.Optional;
 import sheathwright.job.Estimate;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Tab;
 
 /**
- * The tabs of a job's workbook, in the order in which they stand; the office's and the homeowner's
- * have the same.
+ * The tabs of a job's workbook, in the order in which they stand; the homeowner's are among the
+ * office's. What nobody hands out stands last.
  */
 record JobTabs(
     Tab front,
@@ -14,29 +15,37 @@ record JobTabs(
     Tab found,
     Tab stops,
     Tab work,
-    Tab buy,
+    Optional<Tab> order,
+    Optional<Tab> hours,
+    Tab layout,
     Tab costs,
     Tab proof,
+    Tab check,
     Tab working,
-    Tab tables,
-    Tab check) {
+    Tab tables) {
 
   /** Makes the tabs and writes those that say the same to everybody. */
   static JobTabs of(Book book, Estimate estimate, String subtitle) {
+    boolean isOffice = book.audience().isOffice();
     Tab front = Sections.tab(book, "Read me first", subtitle);
     Tab known = Sections.knownTab(book, subtitle);
     Tab found = Sections.foundTab(book, subtitle);
     Tab stops = StopPage.tab(book, subtitle);
     Tab work = Sections.tab(book, "What to do", subtitle);
     SurveyPages.write(book, estimate, subtitle);
-    Tab buy = Sections.tab(book, "What to buy", subtitle);
+    Optional<Tab> order = isOffice ? Optional.of(OrderPage.tab(book, subtitle)) : Optional.empty();
+    Optional<Tab> hours = isOffice ? Optional.of(HoursPage.tab(book, subtitle)) : Optional.empty();
+    Tab layout = Sections.tab(book, isOffice ? "Layout" : "What to buy", subtitle);
     Tab costs = Sections.tab(book, "What it costs", subtitle);
     Tab proof = ProofPage.tab(book, subtitle);
     Sections.maker(book, estimate, subtitle);
+    Tab check = Sections.tab(book, "Self-check", subtitle);
+    SurveyPages.working(book, estimate, subtitle);
     Tab working = Sections.workingTab(book, subtitle);
     Tab tables = Sections.tablesTab(book, subtitle);
-    Tab check = Sections.tab(book, "Self-check", subtitle);
     book.draws(estimate.solutions());
-    return new JobTabs(front, known, found, stops, work, buy, costs, proof, working, tables, check);
+    return new JobTabs(
+        front, known, found, stops, work, order, hours, layout, costs, proof, check, working,
+        tables);
   }
 }

@@ -53,7 +53,7 @@ final class Selfcheck {
                 Choice.literal("Self-check: every check that was made holds"))
             .as("self_check_where_none_fails");
     state =
-        Choice.choose(none, holding, Choice.literal("Self-check: LOOK at the last tab"))
+        Choice.choose(none, holding, Choice.literal("Self-check: LOOK at its own tab"))
             .as("self_check_state");
   }
 
