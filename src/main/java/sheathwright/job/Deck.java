@@ -230,6 +230,7 @@ public final class Deck {
   public List<Solution> solutions() {
     List<Solution> solutions = new ArrayList<>(List.of(planes.solution()));
     marks.map(Belonging::solution).ifPresent(solutions::add);
+    solutions.addAll(found.solutions());
     for (Part part : parts) {
       Solution.behind(part.plane().measures().area()).ifPresent(solutions::add);
       Solution.behind(part.map().units().places()).ifPresent(solutions::add);
@@ -295,7 +296,7 @@ public final class Deck {
                             PatchPatience.ofEach(markedPlanes()))));
     CourseLayout courses =
         said(laid.row(), () -> Layouts.courses(laid.plane(), laid.supports(), rules()));
-    return new Part(laid.map(), courses, marks, patches);
+    return new Part(marked(laid.map()), courses, marks, patches);
   }
 
   /** A map that rests on which marks belong to its plane as well. */

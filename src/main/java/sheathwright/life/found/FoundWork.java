@@ -1,42 +1,211 @@
 package sheathwright.life.found;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Condition;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity;
+import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Quantity.Sheets;
+import sheathwright.figure.Reading;
+import sheathwright.figure.Roll;
+import sheathwright.figure.Solution;
+import sheathwright.figure.Source;
+import sheathwright.figure.Unit;
+import sheathwright.figure.Units;
+import sheathwright.figure.YesNo;
 import sheathwright.job.Deck;
 import sheathwright.job.Estimate;
-import sheathwright.job.life.MarkFields;
+import sheathwright.job.life.Item;
+import sheathwright.job.life.MarkFields.Decided;
 import sheathwright.job.life.Stage;
+import sheathwright.job.triage.LiftedPlaces;
+import sheathwright.sheathing.place.BillRule;
+import sheathwright.sheathing.place.SheetUnits;
 
-/** What all marks of a job lead to. */
+/** What all marks of a job lead to, and what that comes to. */
 public final class FoundWork {
 
+  private static final Source COUNTED = Source.derived("counted on the marks");
+
+  private static final Figure<Ratio> NONE = Figure.of(0, Units.RATIO);
+  private static final Figure<Ratio> ONE = Figure.of(1, Units.RATIO);
+
   private final List<Found> list;
+  private final Solution solution;
+  private final Map<Deck.Part, SheetUnits> charged = new LinkedHashMap<>();
+  private final Map<Deck.Part, SheetUnits> replaced = new LinkedHashMap<>();
+  private final Map<Item, Figure<?>> quantities = new EnumMap<>(Item.class);
+  private final Figure<Sheets> found;
+  private final Roll roll;
 
-  private FoundWork(List<Found> list) {
-    this.list = list;
+  private FoundWork(Estimate estimate) {
+    Reading reading = new Reading();
+    Deck deck = estimate.deck();
+    Stage stage = reading.word("how far the job has come", estimate.job().stage());
+    BillRule rule = reading.word("how one sheet is counted", estimate.billRule());
+    Map<ReadMark, Deck.Part> marks = new LinkedHashMap<>();
+    deck.marked().forEach(marked -> marks.put(ReadMark.of(reading, marked, stage), marked.part()));
+    Claims claims = new Claims(reading, deck.parts(), List.copyOf(marks.keySet()));
+    FoundCount count = new FoundCount(claims, rule);
+    List<Found> all = new ArrayList<>(marks.keySet().stream().map(count::found).toList());
+    for (Deck.Part part : deck.parts()) {
+      Optional<LiftedPlaces> lifted = deck.lifted(part);
+      if (lifted.isPresent()) {
+        reading.word("places over built-up rafters", lifted.get().keys());
+        boolean isSold =
+            reading.word("may the crew repair the rafters", estimate.framing().mayRepair())
+                == YesNo.YES;
+        all.addAll(count.lifted(lifted.get().places(), isSold, stage.isAtLeast(Stage.OPENED)));
+      }
+    }
+    this.list = List.copyOf(all);
+    this.solution = reading.solution("found_by_marks");
+    for (Deck.Part part : deck.parts()) {
+      String on = "on_" + part.plane().name();
+      charged.put(part, units("billed_" + on, areas(marks, part, claims, true)));
+      replaced.put(part, units("replaced_" + on, areas(marks, part, claims, false)));
+    }
+    this.found =
+        SheetUnits.together(List.copyOf(charged.values())).by(estimate.billRule(), "found_sheets");
+    for (Item item : Item.values()) {
+      if (isUsed(item)) {
+        quantities.put(item, item == Item.SHEET ? found : total(item));
+      }
+    }
+    this.roll = roll(list);
   }
 
-  /** What the marks of a job lead to, in the order of their table. */
+  /** What the marks of a job lead to. */
   public static FoundWork of(Estimate estimate) {
-    boolean isOpened = estimate.job().stage().value().isAtLeast(Stage.OPENED);
-    return new FoundWork(
-        estimate.deck().marked().stream().map(marked -> found(marked, isOpened)).toList());
+    return new FoundWork(estimate);
   }
 
-  /** Each mark once, then each sheet that is lifted because a rafter under it is built up. */
+  private static List<Double> areas(
+      Map<ReadMark, Deck.Part> marks, Deck.Part part, Claims claims, boolean onlyCharged) {
+    return marks.entrySet().stream()
+        .filter(mark -> mark.getValue() == part)
+        .filter(mark -> mark.getKey().isCharged() || !onlyCharged)
+        .flatMap(mark -> claims.of(mark.getKey().key()).stream())
+        .toList();
+  }
+
+  private SheetUnits units(String counted, List<Double> areas) {
+    return SheetUnits.of(solution, counted, areas);
+  }
+
+  private boolean isUsed(Item item) {
+    return list.stream().anyMatch(found -> found.item().equals(Optional.of(item)));
+  }
+
+  private Figure<?> total(Item item) {
+    double sum =
+        list.stream()
+            .filter(found -> found.item().equals(Optional.of(item)))
+            .mapToDouble(Found::quantity)
+            .sum();
+    return figure("found_" + item.word(), sum, unitOf(item));
+  }
+
+  /** What an item is counted in. */
+  static Unit<?> unitOf(Item item) {
+    return switch (item) {
+      case SHEET -> Units.SHEET;
+      case RELIEF, BLOCK -> Units.FOOT;
+      case REFASTEN, SCAB, CLIP, LIFT, COVER, SISTER, SHIM -> Units.PIECE;
+    };
+  }
+
+  private <Q extends Quantity> Figure<Q> figure(String name, double number, Unit<Q> unit) {
+    return solution.figure(name, number, unit, COUNTED);
+  }
+
+  /** Each mark once, in the order of its table, then each sheet that the leveling plan lifts. */
   public List<Found> list() {
     return list;
   }
 
-  private static Found found(Deck.Marked marked, boolean isOpened) {
-    return new Found(
-        marked.mark().key(),
-        marked.mark().sheet().map(key -> key.value()).orElse(marked.part().plane().name()),
-        marked.decision().action().value(),
-        marked.decision().reason().value(),
-        java.util.Optional.empty(),
-        0,
-        marked.row().has(MarkFields.ON) ? marked.row().of(MarkFields.ON).plain() : "",
-        isOpened,
-        false);
+  /** How much of each item was found, sheets by the bill's rule; what was not found is left out. */
+  public Map<Item, Figure<?>> quantities() {
+    return quantities;
+  }
+
+  /** The sheets that are counted on a bill, of all planes. */
+  public Figure<Sheets> found() {
+    return found;
+  }
+
+  /** The sheets of a plane that are counted on a bill. */
+  public Figure<Sheets> sheets(Deck.Part part, Estimate estimate) {
+    return charged.get(part).by(estimate.billRule(), "found_sheets_on_" + part.plane().name());
+  }
+
+  /** Every sheet of a plane that is replaced, whoever pays for it. */
+  public SheetUnits replaced(Deck.Part part) {
+    return replaced.get(part);
+  }
+
+  /** What it was all counted from. */
+  public Solution solution() {
+    return solution;
+  }
+
+  /** Each mark with what it leads to, a line each. */
+  public Roll roll() {
+    return roll;
+  }
+
+  /** How many of them lead to nothing. */
+  public Figure<Ratio> withoutAction() {
+    return roll.sum("without", Units.RATIO).as("marks_without_an_action", Units.RATIO);
+  }
+
+  /** A line with the word for what is done, which its flag is made from. */
+  private record Line(Found found, Choice<String> action) {
+
+    Figure<Ratio> without() {
+      return Figure.choose(
+          Condition.any(
+              Arrays.stream(Decided.values())
+                  .map(word -> action.is(word.word()))
+                  .toArray(Condition[]::new)),
+          NONE,
+          ONE);
+    }
+  }
+
+  private Roll roll(List<Found> all) {
+    return Roll.of(
+        "found",
+        "what each mark leads to",
+        all.stream().map(each -> new Line(each, word(each.action()))).toList(),
+        Roll.<Line>column("mark", line -> word(line.found().mark())),
+        Roll.column("place", line -> word(line.found().key())),
+        Roll.column("action", Line::action),
+        Roll.column("reason", line -> word(line.found().reason())),
+        Roll.column("item", line -> word(line.found().item().map(Item::label).orElse("no charge"))),
+        Roll.column("quantity", line -> figure("", line.found().quantity(), Units.RATIO)),
+        Roll.column("unit", line -> word(line.found().item().map(Item::unit).orElse(""))),
+        Roll.column("without", Line::without));
+  }
+
+  /** Each mark in plain words, by what it is called. */
+  public Map<String, Choice<String>> inWords(Estimate estimate) {
+    Map<String, Choice<String>> words = new LinkedHashMap<>();
+    List<Deck.Marked> marks = estimate.deck().marked();
+    for (int i = 0; i < marks.size(); i++) {
+      words.put(list.get(i).mark(), word(DoneInWords.of(marks.get(i), list.get(i))));
+    }
+    return words;
+  }
+
+  private Choice<String> word(String text) {
+    return solution.word("", text, COUNTED);
   }
 }

@@ -2,11 +2,12 @@ package sheathwright.workbook.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import sheathwright.job.Estimate;
 import sheathwright.job.JobFields;
 import sheathwright.job.QuoteLines;
+import sheathwright.life.found.FoundWork;
+import sheathwright.life.found.SheetsSettled;
 import sheathwright.life.supply.Supply;
 import sheathwright.life.supply.WorkHours;
 import sheathwright.workbook.book.Audience;
@@ -25,6 +26,8 @@ public final class JobBook {
   private final String kind;
   private final QuoteLines quote;
   private final LevelPages levels;
+  private final FoundWork work;
+  private final SheetsSettled settled;
   private final Supply supply;
 
   private JobBook(Estimate estimate, Audience audience, String kind, QuoteLines quote) {
@@ -33,7 +36,9 @@ public final class JobBook {
     this.kind = kind;
     this.quote = quote;
     this.levels = new LevelPages(book, estimate);
-    this.supply = new Supply(estimate, Map.of());
+    this.work = FoundWork.of(estimate);
+    this.settled = new SheetsSettled(estimate, work);
+    this.supply = new Supply(estimate, work.quantities());
   }
 
   /** The office's own: what is known, what to buy, what it costs and why. */
@@ -69,7 +74,7 @@ public final class JobBook {
     JobTabs tabs =
         JobTabs.of(book, estimate, estimate.job().fact(JobFields.JOB_NAME).value() + " · " + kind);
     KnownPage.write(tabs.known(), estimate, quote, levels);
-    DeckPages.found(tabs.found(), estimate);
+    DeckPages.found(tabs.found(), estimate, work);
     StopPage.write(tabs.stops(), estimate);
     DeckPages.work(tabs.work(), estimate);
     levels.charts(tabs.work());
@@ -77,9 +82,10 @@ public final class JobBook {
     tabs.order().ifPresent(order -> OrderPage.write(order, estimate, supply));
     tabs.hours()
         .ifPresent(
-            hours -> HoursPage.write(hours, estimate, new WorkHours(estimate, Map.of(), supply)));
+            hours -> HoursPage.write(hours, estimate, new WorkHours(estimate, work.quantities(), supply)));
     LayoutPage.write(tabs.layout(), estimate, levels);
     Listing lines = CostPage.write(tabs.costs(), estimate, quote);
+    tabs.sheets().ifPresent(tab -> SheetsPage.write(tab, estimate, work, settled));
     ProofPage.write(tabs.proof(), estimate);
     new FrontPage(book, tabs.front(), estimate, quote).write(lines);
     Selfcheck selfcheck = new Selfcheck(ties(), estimate.checksNotLookedAt());
@@ -93,7 +99,8 @@ public final class JobBook {
     ties.add(
         Estimate.Tie.all(
             "Every number told twice says the same in both places", "told_again_", book.repeats()));
-    Stream.concat(estimate.ties(quote).stream(), supplied())
+    Stream.of(estimate.ties(quote).stream(), settled.ties().stream(), supplied())
+        .flatMap(each -> each)
         .filter(tie -> book.audience().maySee(tie.holds()))
         .forEach(ties::add);
     return ties;

@@ -19,6 +19,7 @@ record JobTabs(
     Optional<Tab> hours,
     Tab layout,
     Tab costs,
+    Optional<Tab> sheets,
     Tab proof,
     Tab check,
     Tab working,
@@ -37,6 +38,8 @@ record JobTabs(
     Optional<Tab> hours = isOffice ? Optional.of(HoursPage.tab(book, subtitle)) : Optional.empty();
     Tab layout = Sections.tab(book, isOffice ? "Layout" : "What to buy", subtitle);
     Tab costs = Sections.tab(book, "What it costs", subtitle);
+    Optional<Tab> sheets =
+        isOffice ? Optional.of(SheetsPage.tab(book, subtitle)) : Optional.empty();
     Tab proof = ProofPage.tab(book, subtitle);
     Sections.maker(book, estimate, subtitle);
     Tab check = Sections.tab(book, "Self-check", subtitle);
@@ -45,7 +48,7 @@ record JobTabs(
     Tab tables = Sections.tablesTab(book, subtitle);
     book.draws(estimate.solutions());
     return new JobTabs(
-        front, known, found, stops, work, order, hours, layout, costs, proof, check, working,
+        front, known, found, stops, work, order, hours, layout, costs, sheets, proof, check, working,
         tables);
   }
 }
