@@ -2,6 +2,7 @@ package sheathwright.job;
 
 import java.util.Optional;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Roll;
@@ -33,6 +34,7 @@ public record Leveling(
    *
    * @param readings each with what it asks for
    * @param stock sisters, all of one length, for a sag that is a parabola
+   * @param span of each rafter, from bearing to bearing
    */
-  public record AtMiddle(Roll readings, SisterStock stock) {}
+  public record AtMiddle(Roll readings, SisterStock stock, Figure<Length> span) {}
 }

@@ -39,7 +39,7 @@ final class RafterWork {
     Roll readings = readings(job);
     SisterStock stock = sisters(job, readings);
     return new Leveling(
-        Optional.of(new Leveling.AtMiddle(readings, stock)),
+        Optional.of(new Leveling.AtMiddle(readings, stock, job.fact(JobFields.SISTER_SPAN))),
         Optional.empty(),
         stock.pieces(),
         stock.nails(),

@@ -53,6 +53,7 @@ public final class Supply {
   private final SheetsTaken sheets;
   private final Figure<Ratio> spare;
   private final Condition mayRepair;
+  private final Choice<String> deckNail;
   private final List<SupplyLine> now = new ArrayList<>();
   private final List<SupplyLine> later = new ArrayList<>();
   private final List<SupplyLine> leftOut = new ArrayList<>();
@@ -68,9 +69,11 @@ public final class Supply {
     this.found = found;
     this.sheets = new SheetsTaken(estimate);
     this.spare = job.rateBook().fact(OfficeFields.ORDER_SPARE);
+    this.deckNail =
+        SupplyNames.withItsShank(SupplyNames.nail(job.word(SiteFields.NAIL), "deck"), job);
     this.mayRepair = estimate.framing().mayRepair().is(YesNo.YES);
     add(now, SupplyLine.spared(SupplyNames.panel(job), sheets.toBuy(), spare, "sheet"));
-    add(now, nails(deckNail(), deckNails()));
+    add(now, nails(deckNail, deckNails()));
     add(now, SupplyLine.spared(Choice.literal("Panel clips"), clips(), spare, "piece"));
     add(
         now,
@@ -154,8 +157,9 @@ public final class Supply {
         what, count, spare, box, Choice.sentence(Choice.literal("box of "), box).as("box_name"));
   }
 
-  private Choice<String> deckNail() {
-    return SupplyNames.withItsShank(SupplyNames.nail(job.word(SiteFields.NAIL), "deck"), job);
+  /** The nail of the deck, by its name and size. */
+  public Choice<String> deckNail() {
+    return deckNail;
   }
 
   private Choice<String> sisterNail() {

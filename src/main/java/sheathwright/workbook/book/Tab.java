@@ -17,6 +17,7 @@ import sheathwright.figure.Shown;
 import sheathwright.figure.Table;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
+import sheathwright.figure.Units;
 import sheathwright.workbook.book.Look.Part;
 
 /**
@@ -30,6 +31,7 @@ public final class Tab {
 
   private static final int CHARACTERS_A_LINE = 122;
   private static final int NOTE_CHARACTERS = 52;
+  private static final String FRACTIONS = "# ??/??";
   public static final float LINE_HEIGHT = 13.5f;
 
   private final Book book;
@@ -40,6 +42,7 @@ public final class Tab {
   private final List<String> validations = new ArrayList<>();
   private int next = FIRST_LINE;
   private boolean isOnOnePage;
+  private boolean isInFractions;
 
   /**
    * A tab.
@@ -82,6 +85,28 @@ public final class Tab {
   /** Whether it is one page, however much stands on it. */
   boolean isOnOnePage() {
     return isOnOnePage;
+  }
+
+  /** The same, its inches in the fractions of a tape. */
+  public Tab inFractions() {
+    isInFractions = true;
+    return this;
+  }
+
+  private XSSFCellStyle looked(Part part, Traced value) {
+    return isInFractions && Units.INCH.equals(unitOf(value))
+        ? book.look().of(part, FRACTIONS)
+        : book.look().of(part, value);
+  }
+
+  /** How many columns fit in so many characters. */
+  public int columnsIn(int characters) {
+    int sum = 0;
+    int fitting = 0;
+    while (fitting < widths.length && sum + widths[fitting] <= characters) {
+      sum += widths[fitting++];
+    }
+    return Math.max(1, fitting);
   }
 
   /** Characters that fit in a line across the page. */
@@ -154,6 +179,16 @@ public final class Tab {
     book.later(notation -> book.writeLink(cell, value, notation));
   }
 
+  /** A sentence of live words across the page. */
+  public void sentence(Choice<String> words) {
+    TabCell cell = cell(next, 0);
+    cell.style(book.look().of(Part.TEXT));
+    merge(next, 0, columns() - 1);
+    row(next).height(LINE_HEIGHT * (1 + words.plain().length() / CHARACTERS_A_LINE) + 3);
+    book.placed(words, this, next++, 0);
+    book.later(notation -> book.write(cell, words, notation));
+  }
+
   /** A value that has its place here and must not be overlooked. */
   public void verdict(String label, Traced value) {
     text(next, 0, label, Part.LABEL);
@@ -177,7 +212,7 @@ public final class Tab {
       book.placed(value, this, line, column);
       book.later(notation -> book.write(cell, value, notation));
     } else {
-      cell.style(book.look().of(textual(value) ? textOf(part) : part, value));
+      cell.style(looked(textual(value) ? textOf(part) : part, value));
       book.needed(value);
       book.later(notation -> book.writeLink(cell, value, notation));
     }
@@ -239,7 +274,7 @@ public final class Tab {
     text(next, 0, label, Part.LABEL);
     TabCell cell = cell(next, 1);
     Part part = textual(value) ? textOf(Part.RESULT) : Part.RESULT;
-    cell.style(book.look().of(part, value));
+    cell.style(looked(part, value));
     book.later(notation -> book.writeLink(cell, value, notation));
     beside(next++, value, "", note, Part.RESULT);
   }
@@ -258,7 +293,7 @@ public final class Tab {
   public void measured(String label, Traced value, String note) {
     TabCell cell = cell(next, 1);
     shown(label, value, note);
-    cell.style(book.look().of(Part.RESULT, "# ??/??"));
+    cell.style(book.look().of(Part.RESULT, FRACTIONS));
   }
 
   /** A number whose place is elsewhere, told again; the self-check holds the two together. */
@@ -437,7 +472,7 @@ public final class Tab {
 
   void style(TabCell cell, Traced value, Part part) {
     Part shown = book.isInput(value) ? Part.INPUT : part;
-    cell.style(book.look().of(textual(value) ? textOf(shown) : shown, value));
+    cell.style(looked(textual(value) ? textOf(shown) : shown, value));
   }
 
   /** A line, made if need be. */
@@ -534,7 +569,7 @@ public final class Tab {
    * How a list's cell looks; its own values are inputs, if whoever holds the book may change them.
    */
   XSSFCellStyle listedStyle(Traced value, boolean own) {
-    return book.look().of(listed(value, own), value);
+    return looked(listed(value, own), value);
   }
 
   private Part listed(Traced value, boolean own) {

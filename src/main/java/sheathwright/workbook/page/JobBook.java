@@ -79,10 +79,15 @@ public final class JobBook {
     DeckPages.work(tabs.work(), estimate);
     levels.charts(tabs.work());
     Sections.cautions(tabs.work());
+    for (CrewPage page : tabs.crew()) {
+      page.write(supply, page == tabs.crew().get(0));
+    }
     tabs.order().ifPresent(order -> OrderPage.write(order, estimate, supply));
     tabs.hours()
         .ifPresent(
-            hours -> HoursPage.write(hours, estimate, new WorkHours(estimate, work.quantities(), supply)));
+            hours ->
+                HoursPage.write(
+                    hours, estimate, new WorkHours(estimate, work.quantities(), supply)));
     LayoutPage.write(tabs.layout(), estimate, levels);
     Listing lines = CostPage.write(tabs.costs(), estimate, quote);
     tabs.sheets().ifPresent(tab -> SheetsPage.write(tab, estimate, work, settled));

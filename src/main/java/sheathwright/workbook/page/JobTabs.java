@@ -1,5 +1,6 @@
 package sheathwright.workbook.page;
 
+import java.util.List;
 import java.util.Optional;
 import sheathwright.job.Estimate;
 import sheathwright.workbook.book.Book;
@@ -15,6 +16,7 @@ record JobTabs(
     Tab found,
     Tab stops,
     Tab work,
+    List<CrewPage> crew,
     Optional<Tab> order,
     Optional<Tab> hours,
     Tab layout,
@@ -34,6 +36,7 @@ record JobTabs(
     Tab stops = StopPage.tab(book, subtitle);
     Tab work = Sections.tab(book, "What to do", subtitle);
     SurveyPages.write(book, estimate, subtitle);
+    List<CrewPage> crew = isOffice ? CrewPage.of(book, estimate, subtitle) : List.of();
     Optional<Tab> order = isOffice ? Optional.of(OrderPage.tab(book, subtitle)) : Optional.empty();
     Optional<Tab> hours = isOffice ? Optional.of(HoursPage.tab(book, subtitle)) : Optional.empty();
     Tab layout = Sections.tab(book, isOffice ? "Layout" : "What to buy", subtitle);
@@ -48,7 +51,7 @@ record JobTabs(
     Tab tables = Sections.tablesTab(book, subtitle);
     book.draws(estimate.solutions());
     return new JobTabs(
-        front, known, found, stops, work, order, hours, layout, costs, sheets, proof, check, working,
-        tables);
+        front, known, found, stops, work, crew, order, hours, layout, costs, sheets, proof, check,
+        working, tables);
   }
 }
