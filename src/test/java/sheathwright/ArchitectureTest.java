@@ -98,6 +98,7 @@ class ArchitectureTest {
           room("job.solve", "job.table"),
           room("job.triage", "job.life", "job.site", "job.table"),
           room("life.found"),
+          room("life.supply", "life.found"),
           room("life.bill", "life.found"),
           room("life.record", "life.found", "life.bill"),
           room("repl.line"),

@@ -13,6 +13,7 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Area;
+import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Per;
@@ -31,6 +32,7 @@ import sheathwright.job.path.Unsaid;
 import sheathwright.job.price.FoundPrice;
 import sheathwright.job.price.FoundPrices;
 import sheathwright.job.price.OfficeFields;
+import sheathwright.job.price.PriceSteps;
 import sheathwright.job.site.Frame;
 import sheathwright.job.site.Site;
 import sheathwright.job.table.Field;
@@ -43,6 +45,7 @@ import sheathwright.pricing.UnitPrice;
 import sheathwright.pricing.UnitPrices;
 import sheathwright.sheathing.layout.SheetCounts;
 import sheathwright.sheathing.place.BillRule;
+import sheathwright.wood.LumberSize;
 
 /**
  * Everything that is worked out from a job's tables: what to buy, what it costs, and the proof of
@@ -114,7 +117,6 @@ public final class Estimate {
   private final Figure<Ratio> checksNotLookedAt;
   private final List<FoundPrice> found;
   private final QuoteLines quote;
-  private final Roll order;
   private final Roll maker;
 
   /** Works out the job whose tables are in a folder: {@code estimate("quince-hollow")}. */
@@ -170,12 +172,14 @@ public final class Estimate {
             plannedSheet,
             extraSheet,
             straightened);
-    found = new FoundPrices(job.priceBook(), job.rateBook(), job.rates(), nails).all();
+    found =
+        new FoundPrices(
+                job.priceBook(), job.rateBook(), job.lumber(), job.priceSteps(), job.rates(), nails)
+            .all();
     quote = QuoteLines.of(job, work, framing.mayRepair(), found);
     work.hold(job, refusals);
     paymentsOf(quote.total()).ifPresent(refusals::add);
     refusals.raise();
-    order = OrderLines.of(job, work);
     maker = job.maker().isEmpty() ? null : MakerRequirement.roll(job.maker());
   }
 
@@ -214,11 +218,11 @@ public final class Estimate {
         job.rates());
   }
 
-  private static UnitPrice named(String what, UnitPrice price) {
+  private UnitPrice named(String what, UnitPrice price) {
     return new UnitPrice(
         price.direct().as(what + "_direct_usd", Units.USD_PER_SHEET),
         price.exact().as(what + "_exact_usd", Units.USD_PER_SHEET),
-        price.quoted().as(what + "_quoted_usd", Units.USD_PER_SHEET));
+        job.priceSteps().ofASheet(price.exact()).as(what + "_quoted_usd", Units.USD_PER_SHEET));
   }
 
   /** That the price does not hold more sheets than the map of the old deck has. */
@@ -228,23 +232,22 @@ public final class Estimate {
         plannedSheets.isAtMost(sheetsAtWorst));
   }
 
-  /** That what is quoted for a piece of work is its exact price, up to a whole dollar. */
+  /** That what is quoted for a piece of work is its exact price, up to the office's step. */
   private Tie quotedTie() {
+    PriceSteps steps = job.priceSteps();
     List<Condition> all = new ArrayList<>();
-    all.add(isUpToADollar(plannedSheet.exact(), plannedSheet.quoted()));
-    all.add(isUpToADollar(extraSheet.exact(), extraSheet.quoted()));
+    all.add(steps.isKept(plannedSheet.exact(), plannedSheet.quoted()));
+    all.add(steps.isKept(extraSheet.exact(), extraSheet.quoted()));
     rafterLeveling()
         .ifPresent(
             leveling ->
                 Stream.of(leveling.sisterPrice(), leveling.shimPrice())
-                    .forEach(price -> all.add(isUpToADollar(price.exact(), price.quoted()))));
-    return new Tie(
-        "Every price quoted is its exact price, up to a whole dollar",
-        Condition.all(all.toArray(Condition[]::new)));
-  }
-
-  private static Condition isUpToADollar(Figure<?> exact, Figure<?> quoted) {
-    return exact.roundedUp().isTheSameAs(quoted);
+                    .forEach(price -> all.add(steps.isKept(price.exact(), price.quoted()))));
+    found.forEach(price -> all.add(steps.isKept(price.exact(), price.quoted())));
+    return Tie.all(
+        "Every price quoted is its exact price, up to the step that prices go up to",
+        "price_is_up_to_its_step_",
+        all);
   }
 
   /** That nobody has to decide before the crew repairs. */
@@ -314,10 +317,6 @@ public final class Estimate {
         .flatMap(Leveling::atMiddle)
         .ifPresent(
             middle -> {
-              ties.add(
-                  new Tie(
-                      "The stick that the sister price is for is long enough",
-                      middle.stickIsEnough()));
               ties.add(
                   new Tie(
                       "Sisters and shims are not more than the rafters read",
@@ -462,9 +461,19 @@ public final class Estimate {
     return quote;
   }
 
-  /** What to order, a line each. */
-  public Roll order() {
-    return order;
+  /** The size of its sisters; only where the job has some. */
+  public Choice<LumberSize> sisterSize() {
+    return job.fact(JobFields.SISTER_SIZE);
+  }
+
+  /** From center to center of what carries the deck. */
+  public Figure<Length> supportSpacing() {
+    return job.fact(JobFields.SUPPORT_SPACING);
+  }
+
+  /** Whether the long edges of panels are blocked. */
+  public Choice<YesNo> blockedEdges() {
+    return job.fact(JobFields.BLOCKED_EDGES);
   }
 
   /** The headline: what the homeowner is asked to pay. */

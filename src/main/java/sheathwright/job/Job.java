@@ -1,7 +1,10 @@
 package sheathwright.job;
 
+import static java.util.stream.Collectors.toMap;
+
 import java.nio.file.Path;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,7 +27,11 @@ import sheathwright.job.life.ZoneFields;
 import sheathwright.job.path.PathFields;
 import sheathwright.job.price.FoundFields;
 import sheathwright.job.price.FoundUnit;
+import sheathwright.job.price.Lumber;
+import sheathwright.job.price.LumberFields;
 import sheathwright.job.price.OfficeFields;
+import sheathwright.job.price.PriceSteps;
+import sheathwright.job.price.SupplyFields;
 import sheathwright.job.site.CoveringFields;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.Facts;
@@ -42,6 +49,7 @@ import sheathwright.job.triage.FirmRules;
 import sheathwright.job.triage.RuleFields;
 import sheathwright.pricing.Rates;
 import sheathwright.roof.Spot;
+import sheathwright.wood.LumberSize;
 
 /**
  * One job as its tables tell it: every input read, checked, and named as it will be in a workbook.
@@ -64,11 +72,25 @@ public final class Job implements Facts {
               Map.entry(JobTable.LOG, OrderFields.LOG),
               Map.entry(JobTable.SENT, OrderFields.SENT)));
 
+  /** What job.csv and prices.csv said once of sticks, each with what says it now. */
+  private static final Map<String, String> MOVED =
+      Stream.concat(
+              Stream.of("sister_stick", "sister_stick_ft", "block_stick"),
+              Stream.of(LumberSize.values()).map(size -> "stick_" + size.word()))
+          .collect(
+              toMap(
+                  name -> name,
+                  name ->
+                      "%s has a line for every stick on sale: its size, its length_ft and its usd, such as 2x4, 8, 4.10"
+                          .formatted(JobTable.LUMBER.file())));
+
   private final KeyedTable told;
   private final Map<String, Input> facts;
   private final Map<String, Input> prices;
+  private final Lumber lumber;
   private final Map<String, Input> rates;
   private final Rates office;
+  private final PriceSteps steps;
   private final boolean surveys;
   private final List<MakerRequirement> maker;
   private final FirmRules rules;
@@ -85,7 +107,8 @@ public final class Job implements Facts {
             JobTable.JOB.keys().orElseThrow(),
             "",
             "",
-            factGroups(tables));
+            factGroups(tables),
+            MOVED);
     facts = told.inputs();
     read(reader, tables, JobTable.PLANES, PlaceFields.PLANES);
     read(reader, tables, JobTable.OPENINGS, PlaceFields.OPENINGS);
@@ -105,8 +128,8 @@ public final class Job implements Facts {
                 new Group(OfficeFields.PRICES, true),
                 new Group(OfficeFields.SISTER_PRICES, levels),
                 new Group(OfficeFields.SISTER_NAILS, levels),
-                new Group(FoundFields.PRICES, false),
-                new Group(FramingFields.SISTER_STICKS, tables.choosesSisters())));
+                new Group(FoundFields.PRICES, false)));
+    lumber = lumber(reader, tables);
     rates =
         keyed(
             reader,
@@ -140,6 +163,7 @@ public final class Job implements Facts {
     lifeTables(tables).hold(JobFields.QUOTE_DATE);
     reader.raiseProblems(offTheMap(reader));
     questions = reader.questions();
+    steps = new PriceSteps(rateBook());
     office =
         Rates.labor(rate(OfficeFields.LABOR))
             .tax(rate(OfficeFields.TAX))
@@ -173,6 +197,7 @@ public final class Job implements Facts {
                 "nail spacings that are typed (edge_spacing_in and field_spacing_in)",
                 tables.says(SiteFields.SPACINGS)),
         new Group(SiteFields.facts(layered), false),
+        new Group(SupplyFields.ORDER, false),
         new Group(PathFields.PATH, false),
         new Group(CoveringFields.COVERING, false),
         new Group(JobFields.DECK, false),
@@ -200,7 +225,30 @@ public final class Job implements Facts {
       String prefix,
       String suffix,
       List<Group> groups) {
-    return reader.keyed(tables.file(table), table.keys().orElseThrow(), prefix, suffix, groups);
+    return reader.keyed(
+        tables.file(table), table.keys().orElseThrow(), prefix, suffix, groups, MOVED);
+  }
+
+  /** The sticks on sale, each said once. */
+  private static Lumber lumber(TableReader reader, JobTables tables) {
+    List<Row> sticks =
+        tables.has(JobTable.LUMBER)
+            ? reader.rows(tables.file(JobTable.LUMBER), LumberFields.LUMBER)
+            : List.of();
+    Set<String> seen = new HashSet<>();
+    for (Row row : sticks) {
+      Choice<?> size = row.of(LumberFields.SIZE);
+      Figure<?> length = row.of(LumberFields.LENGTH);
+      if (size != null && length != null && !seen.add(size.plain() + " of " + length)) {
+        String message = "a %s of %s ft appears twice; give each stick one line";
+        reader.problem(
+            tables.file(JobTable.LUMBER),
+            row,
+            LumberFields.LENGTH,
+            message.formatted(size.plain(), length.plain()));
+      }
+    }
+    return new Lumber(JobTable.LUMBER.file(), sticks);
   }
 
   private void read(TableReader reader, JobTables tables, JobTable table, List<Field<?>> fields) {
@@ -254,6 +302,11 @@ public final class Job implements Facts {
       if (unit.isBegun(priceBook(), rateBook())) {
         wanting(reader, tables, JobTable.PRICES, unit, unit.missingPrices(priceBook()));
         wanting(reader, tables, JobTable.RATES, unit, unit.missingRates(rateBook()));
+        if (unit.takesAStick() && !lumber.has(Lumber.BLOCK_SIZE, Lumber.BLOCK_FEET)) {
+          String use = "for \"%s\"".formatted(unit.word());
+          reader.problem(
+              JobTable.LUMBER.file(), Lumber.missing(Lumber.BLOCK_SIZE, Lumber.BLOCK_FEET, use));
+        }
       }
     }
   }
@@ -360,10 +413,20 @@ public final class Job implements Facts {
 
   /** What the contractor pays, and what is reckoned with: for the office alone. */
   public List<Traced> costs() {
-    return Stream.of(prices, rates)
-        .flatMap(table -> table.values().stream())
-        .map(Input::value)
+    return Stream.concat(
+            Stream.of(prices, rates).flatMap(table -> table.values().stream()).map(Input::value),
+            lumber.lines().stream().map(stick -> stick.of(LumberFields.PRICE)))
         .toList();
+  }
+
+  /** The sticks on sale. */
+  public Lumber lumber() {
+    return lumber;
+  }
+
+  /** What its prices go up to. */
+  public PriceSteps priceSteps() {
+    return steps;
   }
 
   /** What the office charges by. */

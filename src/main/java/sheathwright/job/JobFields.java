@@ -108,9 +108,6 @@ public final class JobFields {
   static final Field<Figure<Ratio>> SISTER_NAIL_ROWS =
       Field.whole("sister_nail_rows", "Nail rows per sister", Units.RATIO, 1, 4);
 
-  static final Field<Figure<Length>> SISTER_STICK_LENGTH =
-      Field.number("sister_stick_ft", "Stick length, sister price", Units.FOOT, 8, 20);
-
   static final List<Field<?>> SISTERS =
       List.of(
           SISTER_SIZE,
@@ -119,8 +116,7 @@ public final class JobFields {
           SHIM_TOLERANCE,
           SISTER_LAP,
           SISTER_NAIL_SPACING,
-          SISTER_NAIL_ROWS,
-          SISTER_STICK_LENGTH);
+          SISTER_NAIL_ROWS);
 
   static final Field<Choice<StripRule>> STRIP_RULE =
       Field.word("strip_rule", "Strip at the ridge", StripRule.class).ifKnown();

@@ -29,6 +29,7 @@ public enum JobTable {
   LOG(false, "what the crew did, by day and task"),
   SENT(false, "what left the house: written with each issued document"),
   PRICES(true, "what material costs", new Keys("item", "usd")),
+  LUMBER(false, "sticks on sale, by size and length"),
   RATES(true, "wages, hours, overhead, margin, tax, waste and overage", new Keys("rate", "value"));
 
   /** How the name of every table's file ends. */

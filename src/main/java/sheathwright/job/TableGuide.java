@@ -13,7 +13,9 @@ import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.ZoneFields;
 import sheathwright.job.path.PathFields;
 import sheathwright.job.price.FoundFields;
+import sheathwright.job.price.LumberFields;
 import sheathwright.job.price.OfficeFields;
+import sheathwright.job.price.SupplyFields;
 import sheathwright.job.site.CoveringFields;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.Field;
@@ -134,6 +136,7 @@ public final class TableGuide {
               new Part("nail spacing, needed where no code is given", SiteFields.SPACINGS),
               new Part("nail spacing that somebody decided", SiteFields.SPACING_DECISION),
               new Part("the site and its code", SiteFields.facts(false)),
+              new Part("for whoever sells the material", SupplyFields.ORDER),
               new Part("the joints down to the walls", PathFields.PATH),
               new Part("a standing-seam covering", CoveringFields.COVERING),
               new Part("the deck, where it is not as usual", JobFields.DECK),
@@ -178,8 +181,13 @@ public final class TableGuide {
               new Part(with(JobTable.READINGS), OfficeFields.SISTER_PRICES),
               new Part(
                   with(JobTable.READINGS) + ", or for scabs and blocks", OfficeFields.SISTER_NAILS),
-              new Part("for what may be found besides bad sheets", FoundFields.PRICES),
-              new Part("where sisters are chosen", FramingFields.SISTER_STICKS));
+              new Part("for what may be found besides bad sheets", FoundFields.PRICES));
+      case LUMBER ->
+          List.of(
+              new Part(
+                  "every stick on sale: for sisters (%s, or sizes to choose from), and a 2x4 of 8 ft for scabs and blocks"
+                      .formatted(with(JobTable.READINGS)),
+                  LumberFields.LUMBER));
       case RATES ->
           List.of(
               new Part("every job", OfficeFields.RATES),

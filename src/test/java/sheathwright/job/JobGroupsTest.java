@@ -52,12 +52,12 @@ class JobGroupsTest {
   @Test
   void job_withReadingsAsksForSistersTheirPricesAndHours() {
     assertThat(JobText.small().withTable("readings", READINGS).problems())
-        .hasSize(8 + 3 + 2)
+        .hasSize(7 + 2 + 2)
         .allMatch(problem -> problem.contains(" is missing: "))
         .contains(
             "job.csv: sister_size is missing: Sister size",
             "job.csv: sister_lap_in is missing: Sister runs past the drop by",
-            "prices.csv: sister_stick is missing: Sister lumber",
+            "prices.csv: shim is missing: Shims, per rafter",
             "rates.csv: shim_h is missing: Shimmed rafter");
   }
 
@@ -95,7 +95,7 @@ class JobGroupsTest {
     assertThat(new JobText(tables).problems())
         .singleElement()
         .asString()
-        .startsWith("job.csv, line 38, column key: \"sister_size\" and 7 more (sister_span_ft, ")
+        .startsWith("job.csv, line 38, column key: \"sister_size\" and 6 more (sister_span_ft, ")
         .endsWith(
             " are for the table readings.csv, which this job does not have; add it, or delete these lines");
   }

@@ -34,9 +34,15 @@ public final class TableReader {
    * @param prefix begins the names of its cells in a workbook
    * @param suffix ends them
    * @param groups what may stand in it: a group is given whole or, where it is optional, not at all
+   * @param moved what stood in it once, each with where it belongs now
    */
   public Map<String, Input> keyed(
-      RowSource file, Keys keys, String prefix, String suffix, List<Group> groups) {
+      RowSource file,
+      Keys keys,
+      String prefix,
+      String suffix,
+      List<Group> groups,
+      Map<String, String> moved) {
     Map<String, Input> inputs = new LinkedHashMap<>();
     String keyColumn = keys.key();
     String valueColumn = keys.value();
@@ -53,6 +59,9 @@ public final class TableReader {
         problem(file, line, keyColumn, tooLong.get());
       } else if (given.put(name, line) != null) {
         problem(file, line, keyColumn, "\"" + name + "\" appears twice");
+      } else if (moved.containsKey(name)) {
+        String message = "\"%s\" no longer stands here: %s; delete this line";
+        problem(file, line, keyColumn, message.formatted(name, moved.get(name)));
       } else if (groups.stream().noneMatch(group -> group.has(name))) {
         problem(
             file,
@@ -118,8 +127,13 @@ public final class TableReader {
 
   /** The same, to be asked for what it says. */
   public KeyedTable keyedTable(
-      RowSource file, Keys keys, String prefix, String suffix, List<Group> groups) {
-    return new KeyedTable(this, file, keys, keyed(file, keys, prefix, suffix, groups));
+      RowSource file,
+      Keys keys,
+      String prefix,
+      String suffix,
+      List<Group> groups,
+      Map<String, String> moved) {
+    return new KeyedTable(this, file, keys, keyed(file, keys, prefix, suffix, groups, moved));
   }
 
   /**
@@ -237,8 +251,8 @@ public final class TableReader {
     problem(file.name(), message);
   }
 
-  /** A problem of a table that is not there. */
-  void problem(String name, String message) {
+  /** A problem of a table that may not be there. */
+  public void problem(String name, String message) {
     problems.add(new Problem(name, 0, "", message));
   }
 

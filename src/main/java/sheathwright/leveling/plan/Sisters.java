@@ -128,6 +128,24 @@ public final class Sisters {
   }
 
   /**
+   * How far below a string a rafter lies that sags in a parabola, deepest at mid-length.
+   *
+   * @param sag at mid-length
+   * @param span from bearing to bearing
+   * @param along from the lower bearing
+   */
+  public static Figure<Length> belowTheString(
+      Figure<Length> sag, Figure<Length> span, Figure<Length> along) {
+    Figure<?> fromTheMiddle = TWO.times(along).in(Units.INCH).minus(span).dividedBy(span);
+    return sag.times(ONE.minus(fromTheMiddle.squared())).in(Units.INCH);
+  }
+
+  /** The stick to buy for a sister of some length, however long: the next of 8, 10, 12 ft … */
+  public static Figure<Length> stickFor(Figure<Length> sister) {
+    return new SisterStick(sister.isMoreThan(NO_LENGTH), sister).wanted();
+  }
+
+  /**
    * The lumber that brings sagged rafters to a string line.
    *
    * @param length of each sister

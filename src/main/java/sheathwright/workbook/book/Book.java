@@ -99,6 +99,11 @@ public final class Book {
     return tab;
   }
 
+  /** Whether it has a tab of that name, in capitals or not. */
+  public boolean hasTab(String name) {
+    return tabs.keySet().stream().anyMatch(name::equalsIgnoreCase);
+  }
+
   public Iterable<Tab> tabs() {
     return tabs.values();
   }

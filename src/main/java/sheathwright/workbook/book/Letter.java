@@ -24,7 +24,7 @@ public final class Letter {
 
   /** A letter on a tab, which is printed on one sheet of paper. */
   public static Letter on(Tab tab) {
-    tab.keepOnOnePage();
+    tab.onOnePage();
     return new Letter(tab);
   }
 

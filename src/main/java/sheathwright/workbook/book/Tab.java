@@ -29,9 +29,9 @@ public final class Tab {
   /** Where a tab's own lines begin, below its title and the state of the self-check. */
   static final int FIRST_LINE = 3;
 
-  private static final String FRACTIONS = "# ??/??";
   private static final int CHARACTERS_A_LINE = 122;
   private static final int NOTE_CHARACTERS = 52;
+  private static final String FRACTIONS = "# ??/??";
   public static final float LINE_HEIGHT = 13.5f;
 
   private final Book book;
@@ -41,7 +41,7 @@ public final class Tab {
   private final List<TabLine> lines = new ArrayList<>();
   private final List<String> validations = new ArrayList<>();
   private int next = FIRST_LINE;
-  private boolean isOnePage;
+  private boolean isOnOnePage;
   private boolean isInFractions;
 
   /**
@@ -76,13 +76,37 @@ public final class Tab {
     return widths.length;
   }
 
-  /** Prints as one page, smaller if need be. */
-  public void keepOnOnePage() {
-    isOnePage = true;
+  /** The same, shrunk to one page where it would take more. */
+  public Tab onOnePage() {
+    isOnOnePage = true;
+    return this;
   }
 
-  boolean isOnePage() {
-    return isOnePage;
+  /** Whether it is one page, however much stands on it. */
+  boolean isOnOnePage() {
+    return isOnOnePage;
+  }
+
+  /** The same, its inches in the fractions of a tape. */
+  public Tab inFractions() {
+    isInFractions = true;
+    return this;
+  }
+
+  private XSSFCellStyle looked(Part part, Traced value) {
+    return isInFractions && Units.INCH.equals(unitOf(value))
+        ? book.look().of(part, FRACTIONS)
+        : book.look().of(part, value);
+  }
+
+  /** How many columns fit in so many characters. */
+  public int columnsIn(int characters) {
+    int sum = 0;
+    int fitting = 0;
+    while (fitting < widths.length && sum + widths[fitting] <= characters) {
+      sum += widths[fitting++];
+    }
+    return Math.max(1, fitting);
   }
 
   /** Characters that fit in a line across the page. */
@@ -182,6 +206,16 @@ public final class Tab {
     book.later(notation -> book.writeLink(cell, value, notation));
   }
 
+  /** A sentence of live words across the page. */
+  public void sentence(Choice<String> words) {
+    TabCell cell = cell(next, 0);
+    cell.style(book.look().of(Part.TEXT));
+    merge(next, 0, columns() - 1);
+    row(next).height(LINE_HEIGHT * (1 + words.plain().length() / CHARACTERS_A_LINE) + 3);
+    book.placed(words, this, next++, 0);
+    book.later(notation -> book.write(cell, words, notation));
+  }
+
   /** A value that has its place here and must not be overlooked. */
   public void verdict(String label, Traced value) {
     text(next, 0, label, Part.LABEL);
@@ -205,7 +239,7 @@ public final class Tab {
       book.placed(value, this, line, column);
       book.later(notation -> book.write(cell, value, notation));
     } else {
-      cell.style(book.look().of(textual(value) ? textOf(part) : part, value));
+      cell.style(looked(textual(value) ? textOf(part) : part, value));
       book.needed(value);
       book.later(notation -> book.writeLink(cell, value, notation));
     }
@@ -272,7 +306,7 @@ public final class Tab {
     text(next, 0, label, Part.LABEL);
     TabCell cell = cell(next, 1);
     Part part = textual(value) ? textOf(Part.RESULT) : Part.RESULT;
-    cell.style(book.look().of(part, value));
+    cell.style(looked(part, value));
     book.later(notation -> book.writeLink(cell, value, notation));
     beside(next++, value, "", note, Part.RESULT);
   }
@@ -470,7 +504,7 @@ public final class Tab {
 
   void style(TabCell cell, Traced value, Part part) {
     Part shown = book.isInput(value) ? Part.INPUT : part;
-    cell.style(book.look().of(textual(value) ? textOf(shown) : shown, value));
+    cell.style(looked(textual(value) ? textOf(shown) : shown, value));
   }
 
   /** A line, made if need be. */
@@ -572,14 +606,7 @@ public final class Tab {
    * How a list's cell looks; its own values are inputs, if whoever holds the book may change them.
    */
   XSSFCellStyle listedStyle(Traced value, boolean own) {
-    Part part = listed(value, own);
-    boolean isOnTape = isInFractions && Units.INCH.equals(unitOf(value));
-    return isOnTape ? book.look().of(part, FRACTIONS) : book.look().of(part, value);
-  }
-
-  /** Lists of inches are shown as on a tape. */
-  public void showsFractions() {
-    isInFractions = true;
+    return looked(listed(value, own), value);
   }
 
   private Part listed(Traced value, boolean own) {

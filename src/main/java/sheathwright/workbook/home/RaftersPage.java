@@ -148,7 +148,7 @@ final class RaftersPage {
             Roll.column("before_in", Spot::before),
             Roll.column("after_in", Spot::after));
     tab.heading(heading);
-    tab.showsFractions();
+    tab.inFractions();
     Listing listing =
         tab.list(
             roll,

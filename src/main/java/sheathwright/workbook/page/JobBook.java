@@ -9,6 +9,8 @@ import sheathwright.job.QuoteLines;
 import sheathwright.life.found.FoundWork;
 import sheathwright.life.found.SheetsSettled;
 import sheathwright.life.record.Issue;
+import sheathwright.life.supply.Supply;
+import sheathwright.life.supply.WorkHours;
 import sheathwright.workbook.book.Audience;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Listing;
@@ -23,6 +25,7 @@ public final class JobBook {
   private final LevelPages levels;
   private final FoundWork work;
   private final SheetsSettled settled;
+  private final Supply supply;
 
   private JobBook(Estimate estimate, Audience audience, String kind, QuoteLines quote) {
     this.estimate = estimate;
@@ -32,6 +35,7 @@ public final class JobBook {
     this.levels = new LevelPages(book, estimate);
     this.work = FoundWork.of(estimate);
     this.settled = new SheetsSettled(estimate, work);
+    this.supply = new Supply(estimate, work.quantities());
   }
 
   /** The office's own: what is known, what to buy, what it costs and why. */
@@ -71,7 +75,16 @@ public final class JobBook {
     DeckPages.work(tabs.work(), estimate);
     levels.charts(tabs.work());
     Sections.cautions(tabs.work());
-    BuyPage.write(tabs.buy(), estimate, levels);
+    for (CrewPage page : tabs.crew()) {
+      page.write(supply, page == tabs.crew().get(0));
+    }
+    tabs.order().ifPresent(order -> OrderPage.write(order, estimate, supply));
+    tabs.hours()
+        .ifPresent(
+            hours ->
+                HoursPage.write(
+                    hours, estimate, new WorkHours(estimate, work.quantities(), supply)));
+    LayoutPage.write(tabs.layout(), estimate, levels);
     Listing lines = CostPage.write(tabs.costs(), estimate, quote);
     tabs.sheets().ifPresent(tab -> SheetsPage.write(tab, estimate, work, settled));
     tabs.marks().ifPresent(tab -> MarksPage.write(book, tab, estimate));
@@ -93,9 +106,15 @@ public final class JobBook {
     ties.add(
         Estimate.Tie.all(
             "Every number told twice says the same in both places", "told_again_", book.repeats()));
-    Stream.concat(estimate.ties(quote).stream(), ofMarks().stream())
+    Stream.of(estimate.ties(quote).stream(), ofMarks().stream(), supplied())
+        .flatMap(each -> each)
         .filter(tie -> book.audience().maySee(tie.holds()))
         .forEach(ties::add);
     return ties;
+  }
+
+  /** What must hold of the pages that only the office has. */
+  private Stream<Estimate.Tie> supplied() {
+    return book.audience().isOffice() ? Stream.of(supply.tie()) : Stream.empty();
   }
 }

@@ -66,7 +66,7 @@ public final class Selfcheck {
     Choice<String> holding =
         unmade.map(Selfcheck::holding).orElse(Choice.literal("Self-check: every check holds"));
     state =
-        Choice.choose(none, holding, Choice.literal("Self-check: LOOK at the last tab"))
+        Choice.choose(none, holding, Choice.literal("Self-check: LOOK at its own tab"))
             .as("self_check_state");
   }
 

@@ -56,10 +56,25 @@ final class SitePage {
 
   /** How the new sheets are nailed, in the words of the crew. */
   static void work(Tab tab, Estimate estimate) {
+    DeckNailing nailing = estimate.site().nailing();
+    tab.heading("Nailing the new sheets");
+    spacings(tab, estimate);
+    nailing
+        .notByCode()
+        .ifPresent(
+            why ->
+                tab.caution(
+                    "Nobody held this spacing against a code: %s. Ask the building department."
+                        .formatted(why)));
+    decided(tab, nailing);
+    clips(tab, estimate.site().covering());
+  }
+
+  /** How far apart nails stand, zone by zone. */
+  static void spacings(Tab tab, Estimate estimate) {
     Site site = estimate.site();
     DeckNailing nailing = site.nailing();
     Spacings used = nailing.used();
-    tab.heading("Nailing the new sheets");
     tab.measured("Panel edges, a nail every", used.edge(), "on every rafter under an edge");
     tab.measured("Between, a nail every", used.field(), "on the rafters between");
     if (nailing.byCode().isPresent()) {
@@ -71,15 +86,6 @@ final class SitePage {
     }
     tab.shown("Nails in each sheet", nailing.inASheet(), "");
     tab.shown("The same near roof edges", nailing.inASheetNearEdges(), "");
-    nailing
-        .notByCode()
-        .ifPresent(
-            why ->
-                tab.caution(
-                    "Nobody held this spacing against a code: %s. Ask the building department."
-                        .formatted(why)));
-    decided(tab, nailing);
-    clips(tab, site.covering());
   }
 
   private static void clips(Tab tab, Covering covering) {

@@ -36,7 +36,7 @@ final class PhonePage {
     tab.row(0).height(28);
     tab.row(1).height(18);
     tab.merge(1, 0, WIDTHS.length - 1);
-    tab.keepOnOnePage();
+    tab.onOnePage();
     return new PhonePage(tab);
   }
 

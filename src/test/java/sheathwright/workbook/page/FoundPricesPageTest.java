@@ -21,7 +21,8 @@ class FoundPricesPageTest {
   private static final Estimate ESTIMATE =
       new Estimate(
           JobText.demo("quince-hollow")
-              .withLines("prices", "clip,0.23719,", "block_stick,4.10,", "sister_nail,0.026,")
+              .withLines("prices", "clip,0.23719,", "sister_nail,0.026,")
+              .withTable("lumber", "size,length_ft,usd\n2x4,8,4.10\n")
               .withLines("rates", "clip_h,0.01,", "block_ft_h,0.05,")
               .job());
 
