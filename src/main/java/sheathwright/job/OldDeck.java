@@ -18,6 +18,7 @@ import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.job.life.MapRules;
 import sheathwright.job.life.MapRules.OnMap;
+import sheathwright.job.table.Belonging;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.KeyedTable;
 import sheathwright.job.table.ReadTable;
@@ -68,6 +69,7 @@ final class OldDeck {
     planes =
         new Belonging(
             "lines_of_each_plane",
+            PlaceFields.PLANE,
             new Belonging.Lines("plane", tables.get(JobTable.PLANES).rows()),
             new Belonging.Lines("opening", tables.get(JobTable.OPENINGS).rows()),
             new Belonging.Lines("rafter", tables.get(JobTable.RAFTERS).rows()),
@@ -80,6 +82,7 @@ final class OldDeck {
             : Optional.of(
                 new Belonging(
                     "marks_of_each_plane",
+                    PlaceFields.PLANE,
                     new Belonging.Lines("mark", placed, List.of(PlaceFields.MARK))));
     Refusals refusals = new Refusals();
     Map<Row, OnMap> onMap = new IdentityHashMap<>();

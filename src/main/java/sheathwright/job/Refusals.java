@@ -1,6 +1,5 @@
 package sheathwright.job;
 
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -58,10 +57,7 @@ public final class Refusals {
    */
   public void raise() {
     if (!problems.isEmpty()) {
-      throw new ProblemsException(
-          problems.stream()
-              .sorted(Comparator.comparing(Problem::file).thenComparingLong(Problem::line))
-              .toList());
+      throw new ProblemsException(Problem.inOrder(problems));
     }
   }
 

@@ -41,7 +41,7 @@ public final class TableGuide {
     return Stream.of(JobTable.values())
         .map(
             table ->
-                "%-13s %s%s"
+                "%-15s %s%s"
                     .formatted(
                         table.file(),
                         table.meaning(),

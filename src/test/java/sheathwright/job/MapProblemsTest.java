@@ -119,6 +119,21 @@ class MapProblemsTest {
   @CsvSource(
       delimiter = '|',
       value = {
+        "front-1-2|",
+        "front-1-1|photos.csv, line 2, column sheet: front-1-1 is given, but mark a lies in front-1-2; give that, or leave it blank"
+      })
+  void aPhotographOfAMark_isOfItsPlace(String sheet, String said) {
+    assertThat(
+            problems(
+                marked("a,front,rot,100,8,10,6,,,,")
+                    .withTable("photos", "photo,mark,sheet,view\nx.jpg,a," + sheet + ",wide\n")))
+        .isEqualTo(said == null ? List.of() : List.of(said));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
         "eave,front,1,1,3|",
         "eave,front,1,1,4|column places: 4 is given, but the map of plane front has 3 places in these courses; give at most that",
         "all,,,,18|",

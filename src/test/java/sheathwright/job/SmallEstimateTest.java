@@ -96,8 +96,9 @@ class SmallEstimateTest {
       value = {
         "deposit,,100,now/last,,1188,then|",
         "deposit,,100,now/last,,1188.01,then|the payments come to $1,288.01, but the owner pays $1,288.00; the last would be $1,188.00",
-        "deposit,10,,now/last,,5,then|",
-        "deposit,,1300,now/last,5,,then|the last payment takes the rest, but those before it come to $1,300.00 already, and the owner pays $1,288.00; make them smaller"
+        "deposit,10,,now/last,,1159.20,then|",
+        "deposit,10,,now/last,,5,then|the payments come to $133.80, but the owner pays $1,288.00; the last would be $1,159.20",
+        "deposit,,1300,now/last,5,,then|the payments come to $1,364.40, but the owner pays $1,288.00; those before the last leave nothing for it: make them smaller"
       })
   void payments_comeToWhatIsQuoted(String lines, String said) {
     Job job =

@@ -54,7 +54,9 @@ public record MapRules(
   public List<Problem> problems(Map<Row, OnMap> onMap) {
     List<Problem> problems = new ArrayList<>();
     problems.addAll(twoActions(onMap));
-    photos.rows().forEach(photo -> isOnTheMap(photo).ifPresent(problems::add));
+    for (Row photo : photos.rows()) {
+      isOnTheMap(photo).or(() -> isWhereItsMarkIs(photo, onMap)).ifPresent(problems::add);
+    }
     zones.rows().forEach(zone -> problems.addAll(offThePlane(zone)));
     for (Row plane : planes.rows()) {
       String name = plane.of(ZoneFields.ITS_PLANE).value();
@@ -129,6 +131,28 @@ public record MapRules(
     } catch (RefusedException missing) {
       return Optional.of(photos.said(photo, OrderFields.OF_SHEET, missing.getMessage()));
     }
+  }
+
+  /** A picture of a mark that names a place as well shows one that the mark lies in. */
+  private Optional<Problem> isWhereItsMarkIs(Row photo, Map<Row, OnMap> onMap) {
+    Optional<String> sheet = photo.read(OrderFields.OF_SHEET).map(it -> it.value().strip());
+    Optional<String> mark = photo.read(OrderFields.OF_MARK).map(Choice::value);
+    if (sheet.isEmpty() || mark.isEmpty()) {
+      return Optional.empty();
+    }
+    return marks.rows().stream()
+        .filter(onMap::containsKey)
+        .filter(row -> row.of(OrderFields.OF_MARK).value().equals(mark.get()))
+        .map(row -> onMap.get(row).places())
+        .filter(places -> !places.contains(sheet.get()))
+        .findFirst()
+        .map(
+            places ->
+                photos.said(
+                    photo,
+                    OrderFields.OF_SHEET,
+                    "%s is given, but mark %s lies in %s; give that, or leave it blank"
+                        .formatted(sheet.get(), mark.get(), String.join(" and ", places))));
   }
 
   private PlaceKey anyPlace() {

@@ -7,8 +7,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import sheathwright.catalog.Nearest;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Shown;
@@ -71,24 +69,16 @@ final class OrderRules {
 
   /** The marks of a line, written as {@code 4: 1, 5: 0.5}. */
   private void marksAreKnown(Row line) {
-    Set<String> known = tables.marks().names(OrderFields.OF_MARK);
     String given = line.read(OrderFields.MARKS).map(Choice::value).orElse("");
-    if (known.isEmpty() && tables.marks().isThere() && !tables.marks().isSound()) {
-      return;
-    }
     Arrays.stream(given.split(","))
         .filter(part -> part.contains(":"))
         .map(part -> part.substring(0, part.lastIndexOf(':')).strip())
-        .filter(mark -> !known.contains(mark))
-        .forEach(
-            mark ->
-                tables
-                    .orderLines()
-                    .problem(
-                        line,
-                        OrderFields.MARKS,
-                        "\"%s\" is not a mark of %s%s; a mark that was ordered stays there, with yes in void if it is taken back: put it back"
-                            .formatted(mark, tables.marks().name(), Nearest.asked(mark, known))));
+        .flatMap(mark -> tables.marks().unknown(mark, "a mark", OrderFields.OF_MARK).stream())
+        .map(
+            message ->
+                message
+                    + "; a mark that was ordered stays there, with yes in void if it is taken back: put it back")
+        .forEach(message -> tables.orderLines().problem(line, OrderFields.MARKS, message));
   }
 
   /** No more comes back than was paid, and no more is included than is ever billed. */

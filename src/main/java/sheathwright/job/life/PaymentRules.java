@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Shown;
@@ -13,14 +14,15 @@ import sheathwright.job.table.ReadTable;
 import sheathwright.job.table.Row;
 
 /**
- * The payments of a job come to what the owner pays: parts to 100 %, dollars to the total; where
- * both are given the last one takes what the others leave.
+ * The payments of a job come to what the owner pays: parts to 100 %, dollars and parts to the
+ * total; the last one takes the half cents that parts leave.
  */
 public final class PaymentRules {
 
   private static final String TOTAL = "total";
   private static final BigDecimal WHOLE = BigDecimal.valueOf(100);
   private static final int CENTS = 2;
+  private static final BigDecimal HALF_A_CENT = new BigDecimal("0.005");
 
   private final LifeTables tables;
   private final ReadTable stages;
@@ -92,53 +94,65 @@ public final class PaymentRules {
     if (!areRead) {
       return Optional.empty();
     }
-    BigDecimal parts = sum(stages, AgreedFields.PART);
-    BigDecimal dollars = sum(stages, AgreedFields.USD);
-    boolean areParts = stages.stream().allMatch(stage -> stage.has(AgreedFields.PART));
-    boolean areDollars = stages.stream().allMatch(stage -> stage.has(AgreedFields.USD));
     Row last = stages.get(stages.size() - 1);
-    if (areParts) {
+    if (stages.stream().allMatch(stage -> stage.has(AgreedFields.PART))) {
+      BigDecimal parts = sum(stages, AgreedFields.PART);
       return parts.compareTo(WHOLE) == 0
           ? Optional.empty()
           : Optional.of(
               new Wrong(
                   last,
                   AgreedFields.PART,
-                  "the parts come to %s %%; all payments together are 100 %%: the last would be %s"
-                      .formatted(plain(parts), plain(WHOLE.subtract(parts).add(part(last))))));
+                  "the parts come to %s %%; all payments together are 100 %%: %s"
+                      .formatted(
+                          plain(parts),
+                          lastWouldBe(
+                              WHOLE.subtract(parts).add(exact(last.of(AgreedFields.PART))),
+                              PaymentRules::plain))));
     }
-    if (totals.isEmpty()) {
+    if (totals.isEmpty() || totals.stream().anyMatch(total -> isMet(stages, total))) {
       return Optional.empty();
     }
-    if (areDollars) {
-      return totals.stream().anyMatch(total -> total.compareTo(dollars) == 0)
-          ? Optional.empty()
-          : Optional.of(
-              new Wrong(
-                  last,
-                  AgreedFields.USD,
-                  "the payments come to %s, but the owner pays %s; the last would be %s"
-                      .formatted(
-                          money(dollars),
-                          money(totals.get(0)),
-                          money(totals.get(0).subtract(dollars).add(usd(last))))));
-    }
-    BigDecimal total = totals.get(totals.size() - 1);
-    List<Row> others = stages.subList(0, stages.size() - 1);
-    BigDecimal before =
-        sum(others, AgreedFields.USD)
-            .add(
-                sum(others, AgreedFields.PART)
-                    .multiply(total)
-                    .divide(WHOLE, CENTS, RoundingMode.HALF_UP));
-    return before.compareTo(total) <= 0
-        ? Optional.empty()
-        : Optional.of(
-            new Wrong(
-                last,
-                last.has(AgreedFields.PART) ? AgreedFields.PART : AgreedFields.USD,
-                "the last payment takes the rest, but those before it come to %s already, and the owner pays %s; make them smaller"
-                    .formatted(money(before), money(total))));
+    BigDecimal total = totals.get(0);
+    BigDecimal sum = sum(stages, total);
+    return Optional.of(
+        new Wrong(
+            last,
+            last.has(AgreedFields.PART) ? AgreedFields.PART : AgreedFields.USD,
+            "the payments come to %s, but the owner pays %s; %s"
+                .formatted(
+                    money(sum),
+                    money(total),
+                    lastWouldBe(
+                        total.subtract(sum).add(amount(last, total)), PaymentRules::money))));
+  }
+
+  private static String lastWouldBe(BigDecimal rest, Function<BigDecimal, String> shown) {
+    return rest.signum() > 0
+        ? "the last would be " + shown.apply(rest)
+        : "those before the last leave nothing for it: make them smaller";
+  }
+
+  /** Whether payments come to a total, but for half a cent where a part was rounded. */
+  private static boolean isMet(List<Row> stages, BigDecimal total) {
+    long parts = stages.stream().filter(stage -> stage.has(AgreedFields.PART)).count();
+    BigDecimal slack = HALF_A_CENT.multiply(BigDecimal.valueOf(parts));
+    return sum(stages, total).subtract(total).abs().compareTo(slack) <= 0;
+  }
+
+  private static BigDecimal sum(List<Row> stages, BigDecimal total) {
+    return stages.stream()
+        .map(stage -> amount(stage, total))
+        .reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  /** What a payment is of a total, to the cent. */
+  private static BigDecimal amount(Row stage, BigDecimal total) {
+    return stage.has(AgreedFields.USD)
+        ? exact(stage.of(AgreedFields.USD))
+        : exact(stage.of(AgreedFields.PART))
+            .multiply(total)
+            .divide(WHOLE, CENTS, RoundingMode.HALF_UP);
   }
 
   private static BigDecimal sum(List<Row> stages, Field<? extends Figure<?>> field) {
@@ -146,14 +160,6 @@ public final class PaymentRules {
         .flatMap(stage -> stage.read(field).stream())
         .map(PaymentRules::exact)
         .reduce(BigDecimal.ZERO, BigDecimal::add);
-  }
-
-  private static BigDecimal part(Row stage) {
-    return exact(stage.of(AgreedFields.PART));
-  }
-
-  private static BigDecimal usd(Row stage) {
-    return exact(stage.of(AgreedFields.USD));
   }
 
   private static BigDecimal exact(Figure<?> figure) {

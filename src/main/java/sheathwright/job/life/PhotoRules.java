@@ -45,21 +45,11 @@ final class PhotoRules {
     photos.known(OrderFields.OF_MARK, "a mark", tables.marks(), OrderFields.OF_MARK);
     photos.known(OrderFields.OF_REPORT, "a report", tables.reports(), OrderFields.OF_REPORT);
     for (Row photo : photos.rows()) {
-      List<Field<Choice<String>>> given = THINGS.stream().filter(photo::has).toList();
-      if (given.isEmpty()) {
+      if (THINGS.stream().noneMatch(photo::has)) {
         photos.problem(
             photo,
             OrderFields.OF_MARK,
             "it is empty; a photograph is of a mark, a report or a place on the map: give one of mark, report and sheet");
-      } else if (given.size() > 1) {
-        photos.problem(
-            photo,
-            given.get(1),
-            "\"%s\" is given beside %s \"%s\"; a photograph is of one of mark, report and sheet: leave the other blank, or give the picture a second line"
-                .formatted(
-                    photo.values().get(given.get(1).name()),
-                    given.get(0).name(),
-                    photo.values().get(given.get(0).name())));
       }
       tables.folder().ifPresent(folder -> isAPicture(folder, photo));
     }

@@ -120,27 +120,27 @@ public final class ReadTable {
    */
   public void known(
       Field<Choice<String>> field, String word, ReadTable other, Field<Choice<String>> named) {
-    Set<String> known = other.names(named);
-    if (known.isEmpty() && other.isThere()) {
-      return;
-    }
     for (Row row : rows) {
-      String given = row.read(field).map(Choice::value).orElse("");
-      if (!given.isEmpty() && !known.contains(given)) {
-        String message = "\"%s\" is not %s of %s%s";
-        problem(row, field, message.formatted(given, word, other.name(), other.has(given, known)));
-      }
+      row.read(field)
+          .flatMap(given -> other.unknown(given.value(), word, named))
+          .ifPresent(message -> problem(row, field, message));
     }
   }
 
-  /** What a name could be that is not known: one of few, or one that is near. */
-  private String has(String given, Set<String> known) {
-    if (!isThere()) {
-      return "; this job has no such table: add it, or take this out";
+  /** That no line of this table has a name, with what it could be; nothing where one has it. */
+  public Optional<String> unknown(String given, String word, Field<Choice<String>> named) {
+    Set<String> known = names(named);
+    boolean isUnclear = known.isEmpty() && isThere() && !isSound();
+    if (isUnclear || known.contains(given)) {
+      return Optional.empty();
     }
-    return known.size() <= MOST_NAMED
-        ? "; it has " + String.join(", ", known)
-        : "%s; it has %d others, such as %s"
-            .formatted(Nearest.asked(given, known), known.size(), known.iterator().next());
+    String has =
+        known.isEmpty()
+            ? "; it has none: add it, or take this out"
+            : known.size() <= MOST_NAMED
+                ? "; it has " + String.join(", ", known)
+                : "%s; it has %d others, such as %s"
+                    .formatted(Nearest.asked(given, known), known.size(), known.iterator().next());
+    return Optional.of("\"%s\" is not %s of %s%s".formatted(given, word, name, has));
   }
 }

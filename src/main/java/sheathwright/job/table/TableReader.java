@@ -280,7 +280,7 @@ public final class TableReader {
     Set<Problem> all = new LinkedHashSet<>(problems);
     all.addAll(further);
     if (!all.isEmpty()) {
-      throw new ProblemsException(List.copyOf(all));
+      throw new ProblemsException(Problem.inOrder(all));
     }
   }
 
