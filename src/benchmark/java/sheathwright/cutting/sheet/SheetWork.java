@@ -44,7 +44,7 @@ public final class SheetWork implements BiFunction<Path, Long, List<long[]>> {
     return HARD.stream().map(name -> measured(orders.get(name), turns)).toList();
   }
 
-  private static long[] measured(SheetOrder order, long turns) {
+  static long[] measured(SheetOrder order, long turns) {
     long start = Turns.done;
     SheetPlan plan = SheetCutting.plan(order, () -> (turns - Turns.done + start) / 1e6);
     return new long[] {

@@ -23,7 +23,10 @@ final class GuillotineBound {
   /** Keeps sums far from the largest whole number, whatever the program says. */
   static final long HIGHEST_PRICE = 4 * SCALE;
 
+  // SheetWork, every second list: half the same plans and bounds, 0.991 of the turns; double the
+  // same, 1.000.
   private static final int MANY_KINDS = 100;
+  // The same: half and double the same plans and bounds in as many turns.
   private static final double CLOSE = 0.5;
   // On our lists to 60 pieces, 2 s each: 15 of 16 proven, 4.7 s; with {0} alone 14, 5.4 s.
   private static final double[] WEIGHTS = {0.8, 0.5, 0.2, 0};
