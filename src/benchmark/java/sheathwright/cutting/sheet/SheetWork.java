@@ -31,6 +31,10 @@ public final class SheetWork implements BiFunction<Path, Long, List<long[]>> {
 
   @Override
   public List<long[]> apply(Path folder, Long turns) {
+    return orders(folder).stream().map(order -> measured(order, turns)).toList();
+  }
+
+  static List<SheetOrder> orders(Path folder) {
     Map<String, SheetOrder> orders = new LinkedHashMap<>();
     try {
       orders.putAll(SheetInstances.orders(SheetInstances.resource("domain_2d.txt")));
@@ -41,7 +45,7 @@ public final class SheetWork implements BiFunction<Path, Long, List<long[]>> {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    return HARD.stream().map(name -> measured(orders.get(name), turns)).toList();
+    return HARD.stream().map(orders::get).toList();
   }
 
   static long[] measured(SheetOrder order, long turns) {

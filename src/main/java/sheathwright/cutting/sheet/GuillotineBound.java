@@ -23,7 +23,7 @@ final class GuillotineBound {
   /** Keeps sums far from the largest whole number, whatever the program says. */
   static final long HIGHEST_PRICE = 4 * SCALE;
 
-  // SheetWork, every second list: half the same plans and bounds, 0.991 of the turns; double the
+  // HalfSheetWork: half the same plans and bounds, 0.991 of the turns; double the
   // same, 1.000.
   private static final int MANY_KINDS = 100;
   // The same: half and double the same plans and bounds in as many turns.

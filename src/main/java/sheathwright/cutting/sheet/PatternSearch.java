@@ -46,8 +46,8 @@ final class PatternSearch {
   private record Prices(long[] worth, long[] price) {}
 
   /**
-   * What the mix takes so much of, it takes whole: the program errs by 1e-7. SheetWork, every
-   * second list: 0.99 and 0.9999 give the same plans and bounds in as many turns.
+   * What the mix takes so much of, it takes whole: the program errs by 1e-7. HalfSheetWork: 0.99
+   * and 0.9999 give the same plans and bounds in as many turns.
    */
   static final double WHOLE = 0.999;
 

@@ -21,7 +21,7 @@ final class SheetRepacking {
   /** They take some hundredths of a second at most; plans depend on it only where patience ends. */
   private static final int ROUNDS_BETWEEN_LOOKS = 64;
 
-  // Chance counts as much as the next three: on every second list of SheetWork half and double of
+  // Chance counts as much as the next three: on HalfSheetWork half and double of
   // each save none to two sheets of 415, on FineSheetsWork none or one of 174, with rests now
   // larger
   // and now smaller. Of the first, half takes 0.94 of the turns, double 0.99.

@@ -28,7 +28,7 @@ final class SheetSearch {
   // SmallPatchesWork: the largest rests of 30 orders come to 15.51 sheets; half 15.42, 0.95 of the
   // turns; double 15.55, 1.09.
   private static final int POLISHING = 500;
-  // SheetWork, every second list: half one sheet less, 2 bounds lower, one higher, 1.065 of the
+  // HalfSheetWork: half one sheet less, 2 bounds lower, one higher, 1.065 of the
   // turns; all of it one sheet more, 1.027.
   private static final double SHARE_OF_PRICES = 0.5;
 
