@@ -34,7 +34,12 @@ public final class SheetWork implements BiFunction<Path, Long, List<long[]>> {
     return orders(folder).stream().map(order -> measured(order, turns)).toList();
   }
 
+  /** The hard lists. */
   static List<SheetOrder> orders(Path folder) {
+    return orders(folder, HARD);
+  }
+
+  static List<SheetOrder> orders(Path folder, List<String> names) {
     Map<String, SheetOrder> orders = new LinkedHashMap<>();
     try {
       orders.putAll(SheetInstances.orders(SheetInstances.resource("domain_2d.txt")));
@@ -45,7 +50,7 @@ public final class SheetWork implements BiFunction<Path, Long, List<long[]>> {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    return HARD.stream().map(orders::get).toList();
+    return names.stream().map(orders::get).toList();
   }
 
   static long[] measured(SheetOrder order, long turns) {
