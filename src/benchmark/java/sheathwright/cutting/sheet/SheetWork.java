@@ -31,6 +31,15 @@ public final class SheetWork implements BiFunction<Path, Long, List<long[]>> {
 
   @Override
   public List<long[]> apply(Path folder, Long turns) {
+    return orders(folder).stream().map(order -> measured(order, turns)).toList();
+  }
+
+  /** The hard lists. */
+  static List<SheetOrder> orders(Path folder) {
+    return orders(folder, HARD);
+  }
+
+  static List<SheetOrder> orders(Path folder, List<String> names) {
     Map<String, SheetOrder> orders = new LinkedHashMap<>();
     try {
       orders.putAll(SheetInstances.orders(SheetInstances.resource("domain_2d.txt")));
@@ -41,10 +50,10 @@ public final class SheetWork implements BiFunction<Path, Long, List<long[]>> {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    return HARD.stream().map(name -> measured(orders.get(name), turns)).toList();
+    return names.stream().map(orders::get).toList();
   }
 
-  private static long[] measured(SheetOrder order, long turns) {
+  static long[] measured(SheetOrder order, long turns) {
     long start = Turns.done;
     SheetPlan plan = SheetCutting.plan(order, () -> (turns - Turns.done + start) / 1e6);
     return new long[] {

@@ -17,11 +17,18 @@ public final class LinearProgram {
 
   /**
    * Of a usual cost and of one piece: what is added to costs and right sides, and so what of a gain
-   * or of a level outside its bounds is nothing.
+   * or of a level outside its bounds is nothing. Levels are good to 1e-9 (Basis). StickWork: half
+   * and double one proven less of 35, 3 and 4 plans cheaper, 3 and 2 dearer, 0.997 and 1.001 of the
+   * turns; sheets are the same.
    */
   static final double ADDITION = 1e-7;
 
+  /**
+   * Ratios of numbers about 1 are rounded at 1e-16; those that are one but for that go by the
+   * larger pivot. StickWork: half and double the same plans and bounds in as many turns.
+   */
   private static final double SAME_RATIO = 1e-12;
+
   // StickWork: half and double give the same plans and bounds, 1.000 and 1.003 of the turns; a
   // patience that counts questions is counted by it.
   private static final int STEPS_BETWEEN_LOOKS = 32;

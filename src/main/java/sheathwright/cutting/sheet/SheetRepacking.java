@@ -18,9 +18,17 @@ final class SheetRepacking {
   /** Any number, so that the same order gives the same plan. */
   private static final long SEED = 7_919;
 
+  /** They take some hundredths of a second at most; plans depend on it only where patience ends. */
   private static final int ROUNDS_BETWEEN_LOOKS = 64;
+
+  // Chance counts as much as the next three: on HalfSheetWork half and double of
+  // each save none to two sheets of 415, on FineSheetsWork none or one of 174, with rests now
+  // larger
+  // and now smaller. Of the first, half takes 0.94 of the turns, double 0.99.
   private static final int MOST_EMPTIED = 4;
+  // Half 0.94, double 1.00.
   private static final double MOST_WORSE = 0.02;
+  // Half 0.97, double 0.98.
   private static final double MOST_NOISE = 0.5;
   private static final PackedSheet.Split[] SPLITS = PackedSheet.Split.values();
 

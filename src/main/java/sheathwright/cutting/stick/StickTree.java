@@ -18,7 +18,6 @@ final class StickTree {
   // StickWork: half gives the same plans and one bound lower, 1.003 of the turns; double the same,
   // 0.999.
   private static final int NODES_BETWEEN_ROUNDINGS = 10;
-  private static final double ROUNDING_ERROR = 1e-4;
 
   private final StickProgram program;
   private final StickProblem problem;
@@ -91,7 +90,7 @@ final class StickTree {
         continue;
       }
       if (nodes % NODES_BETWEEN_ROUNDINGS == 0) {
-        offer(rounded(ROUNDING_ERROR));
+        offer(rounded(StickBranching.WHOLE));
       }
       BitSet useless = (BitSet) node.useless.clone();
       program.addUseless(useless, bound.parts(top));
