@@ -47,6 +47,8 @@ public final class FoundWork {
   private final Figure<Sheets> found;
   private final List<MarkDecision.Live> live;
   private final Roll roll;
+  private final Figure<Ratio> withoutAction;
+  private final Figure<Ratio> decidedAnew;
 
   private FoundWork(Estimate estimate) {
     Reading reading = new Reading();
@@ -76,7 +78,12 @@ public final class FoundWork {
       replaced.put(part, units("replaced_" + on, areas(marks, part, claims, false)));
     }
     this.found =
-        SheetUnits.together(List.copyOf(charged.values())).by(estimate.billRule(), "found_sheets");
+        units(
+                "billed",
+                deck.parts().stream()
+                    .flatMap(part -> areas(marks, part, claims, true).stream())
+                    .toList())
+            .by(estimate.billRule(), "found_sheets");
     for (Item item : Item.values()) {
       if (isUsed(item)) {
         quantities.put(item, item == Item.SHEET ? found : total(item));
@@ -84,6 +91,9 @@ public final class FoundWork {
     }
     this.live = deck.marked().stream().map(marked -> marked.decision().live()).toList();
     this.roll = marksRoll();
+    this.withoutAction =
+        roll.sum("without", Units.RATIO).as("marks_without_an_action", Units.RATIO);
+    this.decidedAnew = roll.sum("anew", Units.RATIO).as("marks_decided_anew", Units.RATIO);
   }
 
   /** What the marks of a job lead to. */
@@ -167,12 +177,12 @@ public final class FoundWork {
 
   /** How many of them lead to nothing. */
   public Figure<Ratio> withoutAction() {
-    return roll.sum("without", Units.RATIO).as("marks_without_an_action", Units.RATIO);
+    return withoutAction;
   }
 
   /** How many of them are no longer what they were counted as. */
   public Figure<Ratio> decidedAnew() {
-    return roll.sum("anew", Units.RATIO).as("marks_decided_anew", Units.RATIO);
+    return decidedAnew;
   }
 
   /**

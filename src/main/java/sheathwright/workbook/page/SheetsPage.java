@@ -55,9 +55,23 @@ final class SheetsPage {
     } else {
       tab.list(
           work.roll(),
-          List.of("Mark", "Place", "Action", "Why", "Leads to", "How many", "Counted in", "Open"),
-          Sections.units(null, null, null, null, null, Units.RATIO, null, Units.RATIO));
+          List.of(
+              "Mark",
+              "Place",
+              "Action",
+              "How many",
+              "Counted in",
+              "Leads to",
+              "Why",
+              "None",
+              "Anew"),
+          Sections.units(
+              null, null, null, Units.RATIO, null, null, null, Units.RATIO, Units.RATIO));
+      tab.note(
+          "Action and why follow the cells of the tab Marks. What was counted follows when the job is written anew: where Anew is 1,"
+              + " the action is no longer the one that was counted.");
       tab.entry("Marks without an action", work.withoutAction(), "none, when all is well");
+      tab.entry("Marks decided anew since", work.decidedAnew(), "none, when all is well");
     }
     estimate
         .job()
