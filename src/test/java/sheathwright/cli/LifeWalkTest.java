@@ -308,7 +308,7 @@ class LifeWalkTest {
     byte[] other;
     try (var book = new XSSFWorkbook(new ByteArrayInputStream(job.bytes("sent/QH-01-issue-1.xlsx")));
         var bytes = new ByteArrayOutputStream()) {
-      var name = book.getName("relief_quoted_usd");
+      var name = book.getName("as_quoted_relief_quoted_usd");
       var at = new CellReference(name.getRefersToFormula());
       book.getSheet(at.getSheetName()).getRow(at.getRow()).getCell(at.getCol()).setCellValue(1.1);
       book.write(bytes);
@@ -318,7 +318,18 @@ class LifeWalkTest {
     Files.write(job.path().resolve("sent/QH-01-issue-1.xlsx"), other);
     job.replace("sent.csv", hash, sha256(other));
     assertThat(job.refused("agree", "--on", "2027-05-12"))
-        .contains("QH-01 issue 1 says 1.1 of relief_quoted_usd, the tables make it 1.05");
+        .contains("QH-01 issue 1 says 1.1 of as_quoted_relief_quoted_usd, the tables make it 1.05");
+  }
+
+  /** Sisters that are sold, and such that wait for an engineer. */
+  @ParameterizedTest
+  @CsvSource({"mistwater-cottage, MW-01, 0", "tallow-end, TE-01, 1"})
+  void aQuoteWithRafters_isAgreedToAsItWasSent(String demo, String number, int isSold) {
+    LifeFolder job = LifeFolder.of(Path.of("demo-data", demo), folder.resolve("job"));
+    job.done("quote", "--issue", "--on", "2027-09-01");
+    assertThat(job.done("agree", "--on", "2027-09-02").out())
+        .startsWith("agreed on 2027-09-02: " + number + " issue 1, ");
+    assertThat(row(job, "sister").split(",", -1)[3].isEmpty()).isEqualTo(isSold == 0);
   }
 
   private static String sha256(byte[] bytes) {

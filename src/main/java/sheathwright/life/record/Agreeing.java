@@ -1,11 +1,11 @@
 package sheathwright.life.record;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Shown;
 import sheathwright.job.Estimate;
@@ -138,39 +138,22 @@ public final class Agreeing {
    * @throws ProblemsException if one of them is another, or is not said
    */
   public void requireSaid(Map<String, Double> said) {
-    for (Figure<?> figure : told()) {
-      Double number = said.get(figure.name());
-      if (number == null || Math.abs(number - figure.value()) > HALF_A_CENT) {
-        throw differs(
-            "%s says %s of %s, the tables make it %s"
-                .formatted(
-                    quote.document(),
-                    number == null ? "nothing" : Shown.plain(number),
-                    figure.name(),
-                    figure.plain()));
-      }
-    }
-  }
-
-  /** Everything that the homeowner is told and the agreement freezes. */
-  private List<Figure<?>> told() {
-    List<Figure<?>> all =
-        new ArrayList<>(
-            List.of(
-                estimate.total(),
-                estimate.quote().extraSheet(),
-                estimate.quote().credit(),
-                estimate.plannedSheets(),
-                estimate.sheetsAtWorst()));
-    all.addAll(estimate.quote().extras().values());
-    estimate
-        .rafterLeveling()
-        .ifPresent(
-            leveling -> {
-              all.add(leveling.sisterPrice().quoted());
-              all.add(leveling.shimPrice().quoted());
-            });
-    return all;
+    Map<String, Figure<?>> told = new LinkedHashMap<>(estimate.quote().toldPrices());
+    Stream.of(estimate.total(), estimate.plannedSheets(), estimate.sheetsAtWorst())
+        .forEach(figure -> told.put(figure.name(), figure));
+    told.forEach(
+        (name, figure) -> {
+          Double number = said.get(name);
+          if (number == null || Math.abs(number - figure.value()) > HALF_A_CENT) {
+            throw differs(
+                "%s says %s of %s, the tables make it %s"
+                    .formatted(
+                        quote.document(),
+                        number == null ? "nothing" : Shown.plain(number),
+                        name,
+                        figure.plain()));
+          }
+        });
   }
 
   /** The quote that is agreed to. */
