@@ -35,8 +35,7 @@ public final class SentNumbers {
   }
 
   private static Optional<Double> number(XSSFWorkbook book, Name name) {
-    AreaReference area =
-        new AreaReference(name.getRefersToFormula(), SpreadsheetVersion.EXCEL2007);
+    AreaReference area = new AreaReference(name.getRefersToFormula(), SpreadsheetVersion.EXCEL2007);
     if (!area.isSingleCell()) {
       return Optional.empty();
     }
