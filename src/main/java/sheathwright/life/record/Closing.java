@@ -11,7 +11,7 @@ import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobFields;
 import sheathwright.job.JobTable;
-import sheathwright.job.life.HistoryFields;
+import sheathwright.job.life.FirmFields;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.OrderStatus;
@@ -29,6 +29,7 @@ import sheathwright.life.bill.Reconciliation;
 /** A job being closed: its last invoice, the record of its deck, and its line in the history. */
 public final class Closing {
 
+  private static final String HISTORY = "history.csv";
   private static final String INVOICE = "invoice.xlsx";
   private static final String RECORD = "deck-record.xlsx";
 
@@ -172,7 +173,7 @@ public final class Closing {
         .with(
             firm,
             folder
-                .text(firm.resolve(HistoryFields.FILE), HistoryFields.HISTORY)
+                .text(firm.resolve(HISTORY), FirmFields.HISTORY)
                 .withRow(History.row(name, on.toString(), estimate, accounts)))
         .write();
     return List.of(place.resolve(INVOICE), place.resolve(RECORD));
