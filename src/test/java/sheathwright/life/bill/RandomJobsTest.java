@@ -128,12 +128,32 @@ class RandomJobsTest {
       return tables.order(today(), status);
     }
 
-    /** Beyond what is in the price, up to where it ends; nothing was refused. */
+    /** What the owner refused of a mark: every unit above nothing on an order that was refused. */
+    double refused(Found mark) {
+      double sum = 0;
+      for (Map<String, String> line : tables.orderLines) {
+        boolean isRefused =
+            tables.orders.stream()
+                .anyMatch(
+                    order ->
+                        order.get("order").equals(line.get("order"))
+                            && order.get("status").equals("refused"));
+        for (String part : line.get("marks").split(", ")) {
+          double quantity = Double.parseDouble(part.substring(part.indexOf(' ') + 1));
+          if (isRefused && part.startsWith(mark.mark() + ":") && quantity > 0) {
+            sum += quantity;
+          }
+        }
+      }
+      return Math.min(sum, mark.quantity());
+    }
+
+    /** Beyond what is in the price, up to where it ends, without what was refused. */
     double due(Item item) {
       double found =
           tables.marks.stream()
               .filter(mark -> !mark.isVoid() && mark.item().equals(Optional.of(item)))
-              .mapToDouble(Found::quantity)
+              .mapToDouble(mark -> mark.quantity() - refused(mark))
               .sum();
       double end = Math.min(most.get(item), item == Item.SHEET ? reopen : 1e9);
       double due = Math.max(0, Math.min(found, end) - included.get(item));
@@ -199,6 +219,30 @@ class RandomJobsTest {
         }
       }
       assertThat(life.tables.next().isEmpty()).as("job " + job).isTrue();
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {9, 10, 11})
+  void whatTheOwnerPays_isWhatWasNotRefused(long seed) {
+    for (long job = seed * 1000; job < seed * 1000 + JOBS; job++) {
+      Life life = new Life(job);
+      double paid = 0;
+      for (int round = 0; round < 5; round++) {
+        life.find();
+        life.takeBack();
+        life.day++;
+        String status =
+            List.of("approved", "offered", "refused", "withdrawn").get(life.random.nextInt(4));
+        double sum = life.order(status).sum().value();
+        paid += status.equals("approved") || status.equals("offered") ? sum : 0;
+      }
+      paid += life.order("approved").sum().value();
+      double due =
+          life.price.keySet().stream()
+              .mapToDouble(item -> life.due(item) * life.price.get(item))
+              .sum();
+      assertThat(paid).as("job " + job).isCloseTo(due, within(1e-6));
     }
   }
 
