@@ -15,8 +15,7 @@ import sheathwright.life.bill.Share;
 final class Measured {
 
   /** In few words, as a column of a list holds them. */
-  private static final Map<Field<? extends Traced>, String> WORDS =
-      new java.util.LinkedHashMap<>();
+  private static final Map<Field<? extends Traced>, String> WORDS = new java.util.LinkedHashMap<>();
 
   static {
     WORDS.put(MarkFields.PROBE, "awl");

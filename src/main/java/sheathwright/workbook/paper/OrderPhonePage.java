@@ -69,7 +69,9 @@ final class OrderPhonePage {
     for (ItemAccount item : order.asked()) {
       for (Share share : item.shares()) {
         if (MarksPage.isAsked(share)) {
-          placesByReason.computeIfAbsent(MarksPage.why(share), any -> new ArrayList<>()).add(share.key());
+          placesByReason
+              .computeIfAbsent(MarksPage.why(share), any -> new ArrayList<>())
+              .add(share.key());
         }
       }
     }

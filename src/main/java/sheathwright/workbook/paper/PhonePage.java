@@ -92,6 +92,7 @@ final class PhonePage {
 
   /** Small print whose place is elsewhere. */
   void note(Traced value) {
+    tab.skip(1);
     tab.value(tab.line(), 0, value, Part.CAPTION);
   }
 

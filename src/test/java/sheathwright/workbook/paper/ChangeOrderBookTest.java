@@ -86,7 +86,9 @@ class ChangeOrderBookTest {
         .isEqualTo("by 6:30 PM on May 18, 2027");
   }
 
-  /** One of the six that were ordered is taken back: 8 dollars go back, and nothing else is asked. */
+  /**
+   * One of the six that were ordered is taken back: 8 dollars go back, and nothing else is asked.
+   */
   @Test
   void whatWasOrderedAndIsTakenBack_makesANegativeLine() {
     List<Found> found = new ArrayList<>(LifeJob.found());

@@ -117,7 +117,8 @@ class ClosingBooksTest {
         .contains("1/8 in, between those that are new", "15/32 in", "32/16", "8d-common")
         .contains(
             "Owner chose to leave plane B as it is on May 3, 2027: up to 1-1/8 in low at mid-length; it will show.");
-    assertThat(said.on("Place by place")).contains("A-1-2", "B-5-3", "May 18, 2027, Bram Okonjo-Lisle", "awl 3/8 in, moisture 24 %");
+    assertThat(said.on("Place by place"))
+        .contains("A-1-2", "B-5-3", "May 18, 2027, Bram Okonjo-Lisle", "awl 3/8 in, moisture 24 %");
     assertThat(String.join(" ", said.on("If it leaks")))
         .contains("chimney, vent, skylight, valley, wall")
         .contains("It comes back unless the ceiling below is made tight");

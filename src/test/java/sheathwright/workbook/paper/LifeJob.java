@@ -138,7 +138,9 @@ public final class LifeJob {
   }
 
   private static String marks() {
-    StringBuilder marks = new StringBuilder("mark,plane,finding,sheet,stage_found,on,probe_in,moisture_pct,by,cause\n");
+    StringBuilder marks =
+        new StringBuilder(
+            "mark,plane,finding,sheet,stage_found,on,probe_in,moisture_pct,by,cause\n");
     for (Found found : found()) {
       String finding =
           switch (found.action()) {
