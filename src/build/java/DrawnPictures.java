@@ -10,8 +10,9 @@ import javax.imageio.ImageIO;
 
 /**
  * Draws what the pictures of an invented job might show, instead of photographs of anybody's roof:
- * a sheet, a dark patch, nails, and a tape along the eave. Each line of the job's {@code photos.csv}
- * is one picture, always the same for the same name; one that is there is left as it is.
+ * a sheet, a dark patch, nails, and a tape along the eave. Each line of the job's {@code
+ * photos.csv} is one picture, always the same for the same name; one that is there is left as it
+ * is.
  *
  * <p>Called as {@code java DrawnPictures.java JOB}.
  */

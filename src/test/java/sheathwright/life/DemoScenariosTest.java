@@ -106,8 +106,9 @@ class DemoScenariosTest {
   }
 
   /**
-   * Refasten: 19 nails at $0.020 or $0.016, × 1.065, and 0.12 h, or a whole schedule of 45 × $0.034 and 0.30 h; relief: a
-   * minute; scab: $2.05 and 10 nails at $0.026, × 1.065, and 0.30 h; clip: $0.24 × 1.065 + 0.01 h.
+   * Refasten: 19 nails at $0.020 or $0.016, × 1.065, and 0.12 h, or a whole schedule of 45 × $0.034
+   * and 0.30 h; relief: a minute; scab: $2.05 and 10 nails at $0.026, × 1.065, and 0.30 h; clip:
+   * $0.24 × 1.065 + 0.01 h.
    */
   @ParameterizedTest
   @CsvSource({

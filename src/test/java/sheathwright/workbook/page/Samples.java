@@ -46,11 +46,7 @@ public final class Samples {
   /** The same, made anew. */
   public static Map<String, byte[]> made() {
     Map<String, byte[]> books = new LinkedHashMap<>();
-    for (String job : JOBS) {
-      Estimate estimate = new Estimate(Job.of(tables(job)));
-      books.put(job + "-estimate", JobBook.estimate(estimate).bytes());
-      books.put(job + "-quote", JobBook.quote(estimate).bytes());
-    }
+    JOBS.forEach(job -> books.putAll(ofJob(job)));
     tablesToFill()
         .forEach(
             (function, text) ->
@@ -58,6 +54,15 @@ public final class Samples {
     books.put("session", SessionBook.bytes(session()));
     books.put("leveling", LevelSamples.book());
     books.forEach((name, bytes) -> keep(FOLDER.resolve(name + ".xlsx"), bytes));
+    return books;
+  }
+
+  /** A job's two workbooks by name, made anew. */
+  public static Map<String, byte[]> ofJob(String job) {
+    Estimate estimate = new Estimate(Job.of(tables(job)));
+    Map<String, byte[]> books = new LinkedHashMap<>();
+    books.put(job + "-estimate", JobBook.estimate(estimate).bytes());
+    books.put(job + "-quote", JobBook.quote(estimate).bytes());
     return books;
   }
 
