@@ -15,8 +15,11 @@ import sheathwright.framing.stop.RepairDecision.Decision;
  */
 public record KnownFacts(Figure<Ratio> unknown, Figure<Ratio> assumed) {
 
+  /** Every fact was measured, read from a stamp, or told. */
+  public static final KnownFacts ALL = new KnownFacts(RepairStops.NONE, RepairStops.NONE);
+
   /** Nobody said what the rafters are. */
-  public static final KnownFacts NONE = new KnownFacts(RepairStops.ONE, RepairStops.NONE);
+  public static final KnownFacts NONE = ALL.butNobodyLooked();
 
   /** Where nothing was looked at besides. */
   KnownFacts butNobodyLooked() {
