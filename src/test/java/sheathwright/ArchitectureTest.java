@@ -96,6 +96,7 @@ class ArchitectureTest {
           room("job.life", "job.table"),
           room("job.path", "job.site", "job.table"),
           room("job.solve", "job.table"),
+          room("job.triage", "job.life", "job.site", "job.table"),
           room("life.found"),
           room("life.bill", "life.found"),
           room("life.record", "life.found", "life.bill"),

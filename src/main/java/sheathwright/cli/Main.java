@@ -41,6 +41,9 @@ public final class Main implements Callable<Integer> {
   private static final List<Class<?>> COMMANDS =
       List.of(
           QuoteCommand.class,
+          AgreeCommand.class,
+          ChangeOrderCommand.class,
+          CloseCommand.class,
           FillCommand.class,
           SolveCommand.class,
           RunCommand.class,

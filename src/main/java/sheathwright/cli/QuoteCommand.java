@@ -1,23 +1,27 @@
 package sheathwright.cli;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import sheathwright.job.Estimate;
-import sheathwright.job.Job;
 import sheathwright.job.JobTable;
-import sheathwright.job.file.NewFile;
-import sheathwright.job.file.NewFiles;
 import sheathwright.job.table.Printable;
 import sheathwright.job.table.ProblemLines;
+import sheathwright.life.record.Issuing;
+import sheathwright.life.record.JobFolder;
+import sheathwright.life.record.SentDocument;
+import sheathwright.life.record.Step;
+import sheathwright.life.record.Writing;
+import sheathwright.workbook.page.JobBook;
 import sheathwright.workbook.page.JobBooks;
 
 /** Makes a job's two workbooks. */
@@ -26,12 +30,14 @@ import sheathwright.workbook.page.JobBooks;
     mixinStandardHelpOptions = true,
     description = {
       "Make a job's workbooks: estimate.xlsx for the office, and quote.xlsx for the homeowner, which holds no cost.",
+      "The quote is a draft until it is issued; once it is agreed, the agreed one is printed again.",
       "A job is a folder of small tables. It needs those marked *, and the others as it has them:"
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  sheathwright quote demo-data/quince-hollow",
-      "  sheathwright quote demo-data/mistwater-cottage -o out --force"
+      "  sheathwright quote demo-data/mistwater-cottage -o out --force",
+      "  sheathwright quote my-job --issue --on 2027-05-04"
     })
 final class QuoteCommand implements Callable<Integer> {
 
@@ -56,27 +62,89 @@ final class QuoteCommand implements Callable<Integer> {
     List<String> lines = new ArrayList<>(List.of(described.usageMessage().description()));
     for (JobTable table : JobTable.values()) {
       String mark = table.isNeeded() ? "*" : " ";
-      lines.add("  %s %-12s  %s".formatted(mark, table.file(), table.meaning()));
+      lines.add("  %s %-15s  %s".formatted(mark, table.file(), table.meaning()));
     }
     described.usageMessage().description(lines.toArray(String[]::new));
   }
 
+  @Option(
+      names = "--issue",
+      description =
+          "send it: the quote gets its number, is kept in the folder sent, and listed in sent.csv")
+  private boolean issue;
+
+  @Option(
+      names = "--on",
+      paramLabel = "DATE",
+      converter = DayConverter.class,
+      description = "with --issue: the day it goes out, such as 2027-05-04")
+  private LocalDate on;
+
   @Override
-  public Integer call() throws IOException {
-    Path place = output == null ? folder : output;
-    Estimate estimate = new Estimate(Job.in(folder));
+  public Integer call() {
+    if (issue != (on != null)) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--issue and --on belong together: quote JOB --issue --on DATE sends a quote, without both it is a draft");
+    }
+    JobFolder job = JobFolder.in(folder);
+    if (issue) {
+      issued(new Issuing(job, on), job);
+    } else if (job.isAgreed()) {
+      printed(job);
+    } else {
+      job.require(Step.DRAFT);
+      drafted(job);
+    }
+    return 0;
+  }
+
+  private void drafted(JobFolder job) {
+    Estimate estimate = new Estimate(job.job());
     JobBooks books = JobBooks.of(estimate);
-    Files.createDirectories(place);
-    NewFile forOffice = NewFile.at(place.resolve("estimate.xlsx"), force);
-    NewFile forHomeowner = NewFile.at(place.resolve("quote.xlsx"), force);
-    new NewFiles().with(forOffice, books.office()).with(forHomeowner, books.homeowner()).write();
-    var out = spec.commandLine().getOut();
-    out.println(
-        Printable.line(
-            "wrote " + place.resolve("estimate.xlsx") + " and " + place.resolve("quote.xlsx")));
-    out.println(
-        "the homeowner pays " + estimate.total() + ", at worst " + estimate.quote().worstCase());
-    out.println("the rafters: " + estimate.framing().decision());
+    written(books.office(), books.homeowner());
+    said(estimate);
+    say(job.next("quote", "--issue --on DATE"));
+  }
+
+  private void issued(Issuing issuing, JobFolder job) {
+    Estimate estimate = issuing.estimate();
+    JobBooks books = JobBooks.of(estimate, issuing.issue());
+    SentDocument quote =
+        issuing.write(books.office(), books.homeowner(), Optional.ofNullable(output), force);
+    say("issued " + quote.document() + ", kept as " + quote.in(folder));
+    said(estimate);
+    say(job.next("agree", "--on DATE"));
+  }
+
+  /** What was agreed, as it was sent, and the office's estimate as it stands today. */
+  private void printed(JobFolder job) {
+    Estimate estimate = new Estimate(job.job());
+    SentDocument agreed = job.agreedQuote();
+    written(JobBook.estimate(estimate).bytes(), job.bytes(agreed));
+    say(
+        "the quote is the one that was agreed, %s, as it was sent; prices and rates change nothing in it"
+            .formatted(agreed.document()));
+  }
+
+  private void written(byte[] office, byte[] homeowner) {
+    Path place = output == null ? folder : output;
+    Path forOffice = place.resolve("estimate.xlsx");
+    Path forHomeowner = place.resolve("quote.xlsx");
+    new Writing(folder)
+        .copied(forOffice, office, force)
+        .copied(forHomeowner, homeowner, force)
+        .write();
+    say("wrote " + forOffice + " and " + forHomeowner);
+  }
+
+  private void say(String line) {
+    spec.commandLine().getOut().println(Printable.line(line));
+  }
+
+  private void said(Estimate estimate) {
+    say("the homeowner pays " + estimate.total() + ", at worst " + estimate.quote().worstCase());
+    say("the rafters: " + estimate.framing().decision());
     var err = spec.commandLine().getErr();
     if (!estimate.stopTie().holds().holds()) {
       err.println(
@@ -87,6 +155,5 @@ final class QuoteCommand implements Callable<Integer> {
     estimate.ties().stream()
         .filter(tie -> !tie.holds().holds())
         .forEach(tie -> err.println("check: " + tie.what()));
-    return 0;
   }
 }

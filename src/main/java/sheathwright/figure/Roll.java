@@ -18,8 +18,11 @@ public final class Roll {
   private final String title;
   private final List<String> columns;
   private final List<List<Traced>> rows;
+  private final Roll whole;
 
-  private Roll(String name, String title, List<String> columns, List<List<Traced>> rows) {
+  private Roll(
+      String name, String title, List<String> columns, List<List<Traced>> rows, Roll whole) {
+    this.whole = whole == null ? this : whole;
     this.name = name;
     this.title = title;
     this.columns = columns;
@@ -46,7 +49,8 @@ public final class Roll {
         columns.stream().map(Column::name).toList(),
         items.stream()
             .map(item -> columns.stream().map(column -> column.cell().apply(item)).toList())
-            .toList());
+            .toList(),
+        null);
   }
 
   /** A column of a roll. */
@@ -61,7 +65,13 @@ public final class Roll {
         name,
         title,
         List.copyOf(kept),
-        rows.stream().map(row -> places.stream().map(row::get).toList()).toList());
+        rows.stream().map(row -> places.stream().map(row::get).toList()).toList(),
+        whole);
+  }
+
+  /** The list that this one shows some columns of; itself, if it shows all. */
+  public Roll whole() {
+    return whole;
   }
 
   /** A column brought down to one number. */

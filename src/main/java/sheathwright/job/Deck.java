@@ -2,7 +2,7 @@ package sheathwright.job;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,9 +18,13 @@ import sheathwright.figure.Shown;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
+import sheathwright.job.DeckMarks.OnPlane;
 import sheathwright.job.site.Site;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Row;
+import sheathwright.job.triage.LiftedPlaces;
+import sheathwright.job.triage.MarkDecision;
+import sheathwright.job.triage.Wanted;
 import sheathwright.roof.Plane;
 import sheathwright.roof.Supports;
 import sheathwright.sheathing.Layouts;
@@ -54,7 +58,7 @@ public final class Deck {
   private final Job job;
   private final Belonging planes;
   private final Optional<Belonging> marks;
-  private final Map<Row, Mark> marked = new IdentityHashMap<>();
+  private final DeckMarks found;
   private final List<Part> parts;
   private final DeckLayout layout;
   private final Figure<Nails> nails;
@@ -76,7 +80,21 @@ public final class Deck {
     }
   }
 
-  Deck(Job job, Site site) {
+  /**
+   * A line of the table of marks with what it is on the deck.
+   *
+   * @param row as it was told
+   * @param mark where it lies, decided
+   * @param decision what is done about it, and why
+   * @param part the plane that it lies on
+   */
+  public record Marked(Row row, Mark mark, MarkDecision decision, Part part) {}
+
+  /** A plane before anything is cut out of it. */
+  private record Laid(
+      Row row, Plane plane, PlaceMap map, Supports supports, Map<Row, Mark> marks) {}
+
+  Deck(Job job, Site site, Optional<Leveling> leveling) {
     this.job = job;
     this.planes =
         new Belonging(
@@ -92,7 +110,14 @@ public final class Deck {
                 new Belonging(
                     "marks_of_each_plane",
                     new Belonging.Lines("mark", job.marks(), List.of(PlaceFields.MARK))));
-    this.parts = job.planes().stream().map(this::part).toList();
+    List<Laid> laid = job.planes().stream().map(this::laid).toList();
+    this.found =
+        new DeckMarks(
+            job,
+            Wanted.of(site, job.maker()),
+            laid.stream().map(plane -> new OnPlane(marked(plane.map()), plane.marks())).toList(),
+            leveling);
+    this.parts = laid.stream().map(this::part).toList();
     List<CourseLayout> planes = parts.stream().map(Part::courses).toList();
     this.layout = Layouts.together(planes);
     this.nails = DeckNails.of(job, site, planes);
@@ -113,6 +138,24 @@ public final class Deck {
     return SheetUnits.together(parts.stream().map(part -> part.map().units()).toList());
   }
 
+  /** The sheets of a plane that come up and go down again, if its rafters were surveyed. */
+  public Optional<LiftedPlaces> lifted(Part part) {
+    return found.lifted(part.plane().name());
+  }
+
+  /** Every mark with its plane, in the order of the table. */
+  public List<Marked> marked() {
+    List<Marked> all = new ArrayList<>();
+    for (Row row : job.marks()) {
+      String plane = row.of(PlaceFields.PLANE).plain();
+      parts.stream()
+          .filter(part -> part.plane().name().equals(plane))
+          .map(part -> new Marked(row, found.mark(row), found.decision(row), part))
+          .forEach(all::add);
+    }
+    return all;
+  }
+
   /** Every mark, if there are any, with its place where one names it. */
   public Optional<Roll> marks() {
     List<Roll.Column<Row>> columns =
@@ -121,10 +164,10 @@ public final class Deck {
                 Row.column(PlaceFields.MARK),
                 Row.column(PlaceFields.PLANE),
                 Row.column(PlaceFields.FINDING),
-                Roll.column("along_in", row -> marked.get(row).along()),
-                Roll.column("up_in", row -> marked.get(row).up()),
-                Roll.column("width_in", row -> marked.get(row).width()),
-                Roll.column("height_in", row -> marked.get(row).height())));
+                Roll.column("along_in", row -> found.mark(row).along()),
+                Roll.column("up_in", row -> found.mark(row).up()),
+                Roll.column("width_in", row -> found.mark(row).width()),
+                Roll.column("height_in", row -> found.mark(row).height())));
     if (job.marks().stream().anyMatch(row -> row.has(PlaceFields.SHEET))) {
       columns.add(
           Roll.column(
@@ -204,7 +247,7 @@ public final class Deck {
     return nails;
   }
 
-  private Part part(Row row) {
+  private Laid laid(Row row) {
     String name = row.of(PlaceFields.PLANE).plain();
     Plane plane = said(row, () -> shape(name, row));
     for (Row opening : planes.on(name, "opening")) {
@@ -226,25 +269,38 @@ public final class Deck {
     List<Row> rafters = planes.on(name, "rafter");
     rafters.forEach(places::checkRafter);
     Supports supports = rafters.isEmpty() ? regularSupports() : measuredSupports(rafters);
-    List<Row> found = this.marks.map(all -> all.on(name, "mark")).orElse(List.of());
-    found.forEach(mark -> marked.put(mark, places.mark(mark)));
-    List<Mark> marks = found.stream().map(marked::get).toList();
+    Map<Row, Mark> told = new LinkedHashMap<>();
+    marks
+        .map(all -> all.on(name, "mark"))
+        .orElse(List.of())
+        .forEach(mark -> told.put(mark, places.mark(mark)));
+    return new Laid(row, whole, map, supports, told);
+  }
+
+  private Part part(Laid laid) {
+    List<Mark> marks = laid.marks().keySet().stream().map(found::mark).toList();
     Optional<PatchPlan> patches =
         marks.isEmpty()
             ? Optional.empty()
             : Optional.of(
                 said(
-                    row,
+                    laid.row(),
                     () ->
                         Layouts.patches(
-                            restingOn(map, this.marks.orElseThrow()),
-                            supports,
+                            marked(laid.map()),
+                            laid.supports(),
                             rules(),
                             patchRules(),
                             marks,
                             PatchPatience.ofEach(markedPlanes()))));
-    CourseLayout courses = said(row, () -> Layouts.courses(whole, supports, rules()));
-    return new Part(map, courses, marks, patches);
+    CourseLayout courses =
+        said(laid.row(), () -> Layouts.courses(laid.plane(), laid.supports(), rules()));
+    return new Part(marked(laid.map()), courses, marks, patches);
+  }
+
+  /** A map that rests on which marks belong to its plane as well. */
+  private PlaceMap marked(PlaceMap map) {
+    return marks.map(all -> restingOn(map, all)).orElse(map);
   }
 
   private int markedPlanes() {

@@ -100,12 +100,12 @@ public final class Estimate {
     Unsaid said = new Unsaid(job);
     KnownRafters known = new KnownRafters(job);
     site = new Site(job, frame(job, known));
-    Optional<Deck> laid = refusals.tried(() -> new Deck(job, site));
     Optional<Framing> screened = refusals.tried(() -> new Framing(job, known, said));
     Optional<Leveling> straightened =
         screened
             .filter(any -> job.levelsRafters())
             .flatMap(framed -> refusals.tried(() -> RafterWork.of(job, framed)));
+    Optional<Deck> laid = refusals.tried(() -> new Deck(job, site, straightened));
     refusals.raise();
     deck = laid.orElseThrow();
     framing = screened.orElseThrow();

@@ -226,7 +226,10 @@ final class FramingFields {
 
   static final Field<Choice<String>> WHERE = Field.text("where", "Where");
 
-  static final List<Field<?>> REPORTS = List.of(REPORT, SEEN, WHERE, PlaceFields.EVIDENCE);
+  static final Field<Choice<String>> UNDER =
+      Field.line("sheet", "Places on the map that it lies under, with commas").ifKnown();
+
+  static final List<Field<?>> REPORTS = List.of(REPORT, SEEN, WHERE, PlaceFields.EVIDENCE, UNDER);
 
   /**
    * What a job says of its rafters: their dead load, or the slope under the layers that make it;

@@ -36,6 +36,8 @@ import sheathwright.job.table.Row;
 import sheathwright.job.table.TableReader;
 import sheathwright.job.table.TableReader.Group;
 import sheathwright.job.table.TableReader.Input;
+import sheathwright.job.triage.FirmRules;
+import sheathwright.job.triage.RuleFields;
 import sheathwright.pricing.Rates;
 import sheathwright.wood.Knowledge;
 
@@ -68,6 +70,7 @@ public final class Job implements Facts {
   private final List<Row> reports;
   private final List<Row> layers;
   private final List<MakerRequirement> maker;
+  private final FirmRules rules;
   private final List<Problem> questions;
   private final Map<JobTable, List<Row>> life = new EnumMap<>(JobTable.class);
   private final Map<JobTable, List<Row>> onPlanes = new EnumMap<>(JobTable.class);
@@ -119,6 +122,13 @@ public final class Job implements Facts {
                 tables.file(JobTable.MAKER),
                 reader.rows(tables.file(JobTable.MAKER), MakerFields.FIELDS))
             : List.of();
+    rules =
+        tables.has(JobTable.RULES)
+            ? FirmRules.read(
+                reader,
+                tables.file(JobTable.RULES),
+                rows(reader, tables, JobTable.RULES, RuleFields.RULES))
+            : FirmRules.USUAL;
     once(reader, tables.file(JobTable.PLANES), planes, PlaceFields.PLANE);
     measured(reader, tables.file(JobTable.PLANES));
     oneDeadLoad(reader, tables);
@@ -316,7 +326,7 @@ public final class Job implements Facts {
   }
 
   /** What the job says that the office reckons with. */
-  Facts rateBook() {
+  public Facts rateBook() {
     return new KeyedFacts(rates);
   }
 
@@ -502,6 +512,11 @@ public final class Job implements Facts {
   /** What was reported of the framing. */
   List<Row> reports() {
     return reports;
+  }
+
+  /** What is done about marks, as this firm has it. */
+  public FirmRules rules() {
+    return rules;
   }
 
   /** What the covering's maker asks of the deck. */

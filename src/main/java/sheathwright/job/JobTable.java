@@ -12,6 +12,7 @@ public enum JobTable {
   RAFTERS(false, "measured rafter centers"),
   JOINTS(false, "end joints of the old deck, where they were measured"),
   MARKS(false, "bad wood: what was found where"),
+  RULES(false, "what is done about a mark, where the firm has limits or actions of its own"),
   READINGS(false, "drops of rafters below a string line"),
   REPORTS(false, "what was seen of the framing"),
   LAYERS(false, "what the roof is built of, for its weight"),

@@ -21,12 +21,16 @@ import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.job.life.Item;
 import sheathwright.job.price.FoundPrice;
 import sheathwright.job.price.FoundUnit;
 
 /** The lines that the homeowner pays, their total, and the prices of what may be found besides. */
 public final class QuoteLines {
 
+  private static final String SHEETS = "Deck sheets taken out and replaced";
+  private static final String SISTERS = "Rafters sistered to a string line";
+  private static final String SHIMS = "Rafters shimmed";
   private static final Figure<Sheets> NO_SHEETS = Figure.of(0, Units.SHEET);
   private static final Figure<Pieces> NO_RAFTER = Figure.of(0, Units.PIECE);
 
@@ -214,12 +218,7 @@ public final class QuoteLines {
     if (job.knows(JobFields.ENGINEER)) {
       lines.add(Line.of("Engineer's letter", once, "job", job.fact(JobFields.ENGINEER)));
     }
-    lines.add(
-        Line.of(
-            "Deck sheets taken out and replaced",
-            work.planned(),
-            "sheet",
-            work.plannedPrice().quoted()));
+    lines.add(Line.of(SHEETS, work.planned(), "sheet", work.plannedPrice().quoted()));
     work.leveling().map(leveling -> framing(leveling, isSold, true)).ifPresent(lines::addAll);
     return lines;
   }
@@ -233,15 +232,25 @@ public final class QuoteLines {
   private static List<Line> framing(Leveling leveling, Condition isSold, boolean inThePrice) {
     return List.of(
         Line.of(
-            "Rafters sistered to a string line",
+            SISTERS,
             counted(leveling.sisters(), isSold, inThePrice),
             "rafter",
             leveling.sisterPrice().quoted()),
         Line.of(
-            "Rafters shimmed",
+            SHIMS,
             counted(leveling.shims(), isSold, inThePrice),
             "rafter",
             leveling.shimPrice().quoted()));
+  }
+
+  /** What the line is for that sells so many of an item within the price; if there is one. */
+  public static Optional<String> lineOf(Item item) {
+    return switch (item) {
+      case SHEET -> Optional.of(SHEETS);
+      case SISTER -> Optional.of(SISTERS);
+      case SHIM -> Optional.of(SHIMS);
+      case REFASTEN, RELIEF, BLOCK, SCAB, CLIP, LIFT, COVER -> Optional.empty();
+    };
   }
 
   private static Figure<Pieces> counted(

@@ -15,6 +15,7 @@ import sheathwright.job.price.OfficeFields;
 import sheathwright.job.site.CoveringFields;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.Field;
+import sheathwright.job.triage.RuleFields;
 
 /**
  * What a job's tables may hold, for whoever fills them: made from the fields that read them, so
@@ -149,6 +150,8 @@ public final class TableGuide {
       case RAFTERS -> List.of(new Part("every measured rafter", PlaceFields.SUPPORTS));
       case JOINTS -> List.of(new Part("every measured joint", PlaceFields.JOINTS));
       case MARKS -> List.of(new Part("every mark", PlaceFields.MARKS));
+      case RULES ->
+          List.of(new Part("every limit or action that is not as usual", RuleFields.RULES));
       case READINGS ->
           List.of(
               new Part("one reading a rafter, at mid-length", PlaceFields.READINGS),

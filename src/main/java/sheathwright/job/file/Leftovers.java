@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * Drafts in a folder whose process is dead, or that are older than a day. Where a run died between
+ * Drafts in folders whose process is dead, or that are older than a day. Where a run died between
  * two moves, the rest of its files are moved too; everything else of it is deleted. Drafts of a
  * process that lives are left alone.
  */
@@ -50,8 +50,12 @@ final class Leftovers {
     }
   }
 
-  /** Those of a folder; none, if it cannot be listed. */
-  static Leftovers in(Path folder) {
+  /** Those of folders in which one run writes; none of one that cannot be listed. */
+  static Leftovers in(List<Path> folders) {
+    return new Leftovers(folders.stream().flatMap(folder -> in(folder).stream()).toList());
+  }
+
+  private static List<Leftover> in(Path folder) {
     List<Leftover> found = new ArrayList<>();
     try (Stream<Path> entries = Files.list(folder)) {
       for (Path path : entries.toList()) {
@@ -63,9 +67,9 @@ final class Leftovers {
         }
       }
     } catch (IOException cannotBeListed) {
-      return new Leftovers(List.of());
+      return List.of();
     }
-    return new Leftovers(found);
+    return found;
   }
 
   private static boolean isDead(Path path, long pid) {

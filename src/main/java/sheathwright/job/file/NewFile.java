@@ -48,7 +48,7 @@ public final class NewFile {
     if (!Files.isDirectory(folder)) {
       throw problem(named, "its folder does not exist; make it first");
     }
-    Leftovers.in(folder).putRight();
+    NewFiles.putRight(List.of(folder));
     NewFile file = new NewFile(named, place, mayReplace);
     if (file.exists() && !mayReplace) {
       throw problem(named, "it exists and is kept; add --force to replace it, or name another");

@@ -2,6 +2,7 @@ package sheathwright.job.file;
 
 import java.io.IOException;
 import java.nio.file.FileSystemException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import sheathwright.job.table.ProblemsException;
@@ -16,6 +17,14 @@ public final class NewFiles {
 
   private final List<NewFile> files = new ArrayList<>();
   private final List<NewFile.Content> contents = new ArrayList<>();
+
+  /**
+   * Puts right what runs that died have left in folders that are written to together: where one
+   * died between two moves, the rest of its files in all of them are moved too.
+   */
+  public static void putRight(List<Path> folders) {
+    Leftovers.in(folders).putRight();
+  }
 
   /** These files and one more. */
   public NewFiles with(NewFile file, byte[] bytes) {

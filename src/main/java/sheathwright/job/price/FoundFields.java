@@ -34,23 +34,24 @@ public final class FoundFields {
       Field.whole("refasten_nails", "Nails to refasten a sheet", Units.NAILS_PER_PIECE, 0, 500)
           .ifKnown();
 
-  static final Field<Figure<Per<Time, Pieces>>> REFASTEN_HOURS =
+  public static final Field<Figure<Per<Time, Pieces>>> REFASTEN_HOURS =
       hours("refasten_h", "Refasten a sheet");
 
-  static final Field<Figure<Per<Time, Length>>> RELIEF_HOURS =
+  public static final Field<Figure<Per<Time, Length>>> RELIEF_HOURS =
       footHours("relief_ft_h", "Saw a foot of a tight joint");
 
-  static final Field<Figure<Per<Time, Length>>> BLOCK_HOURS =
+  public static final Field<Figure<Per<Time, Length>>> BLOCK_HOURS =
       footHours("block_ft_h", "A foot of blocking");
 
-  static final Field<Figure<Per<Time, Pieces>>> SCAB_HOURS = hours("scab_h", "Scab of 48 in");
+  public static final Field<Figure<Per<Time, Pieces>>> SCAB_HOURS =
+      hours("scab_h", "Scab of 48 in");
 
-  static final Field<Figure<Per<Time, Pieces>>> CLIP_HOURS = hours("clip_h", "Set a clip");
+  public static final Field<Figure<Per<Time, Pieces>>> CLIP_HOURS = hours("clip_h", "Set a clip");
 
-  static final Field<Figure<Per<Time, Pieces>>> LIFT_HOURS =
+  public static final Field<Figure<Per<Time, Pieces>>> LIFT_HOURS =
       hours("lift_h", "Lift a sheet and lay it again");
 
-  static final Field<Figure<Per<Time, Pieces>>> COVER_HOURS =
+  public static final Field<Figure<Per<Time, Pieces>>> COVER_HOURS =
       hours("cover_h", "Cover a hole with sheet metal");
 
   static final Field<Figure<Per<Money, Pieces>>> ROUND =

@@ -8,16 +8,21 @@ import sheathwright.fastening.uplift.MakerSpacing;
 import sheathwright.fastening.uplift.StandingSeam;
 import sheathwright.figure.Check;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.job.table.Facts;
 
 /** The clips of a job's standing-seam covering: how far apart they may stand, zone by zone. */
 public final class Covering {
 
+  private static final Source ON_A_CLIP = Source.derived("load of the area that one clip holds");
+
   private final Facts said;
   private final Map<RoofArea, ClipSpacing> clips = new EnumMap<>(RoofArea.class);
   private final Map<RoofArea, Figure<Length>> used = new EnumMap<>(RoofArea.class);
+  private final Figure<Force> onAScrew;
 
   Covering(Facts said, SiteWind wind) {
     this.said = said;
@@ -47,6 +52,26 @@ public final class Covering {
               ? said.fact(CoveringFields.CLIP_SPACING)
               : spacing.roundedDown().as("clips_apart_%s_in".formatted(area.word()), Units.INCH));
     }
+    onAScrew =
+        onAScrew(RoofArea.FIELD, wind)
+            .max(onAScrew(RoofArea.EDGES, wind))
+            .max(onAScrew(RoofArea.CORNERS, wind))
+            .as("load_on_a_screw_lb", Units.POUND);
+  }
+
+  private Figure<Force> onAScrew(RoofArea area, SiteWind wind) {
+    return wind.uplift(area)
+        .times(said.figure(CoveringFields.COVER).times(used(area)))
+        .dividedBy(said.figure(CoveringFields.SCREWS))
+        .as("load_on_a_screw_%s_lb".formatted(area.word()), Units.POUND, ON_A_CLIP);
+  }
+
+  /**
+   * What the wind asks of one screw of the clips where it pulls hardest, at ASD level; refused
+   * where nobody can say.
+   */
+  public Figure<Force> onAScrew() {
+    return onAScrew;
   }
 
   /** Whether the job says how its covering is held. */

@@ -55,6 +55,7 @@ public final class Site {
   private final CodeNailing byCode;
   private final DeckNailing nailing;
   private final Covering covering;
+  private final Choice<YesNo> edgesHeld;
   private final List<Check> strengths;
   private final List<Check> checks;
   private final Figure<Length> nearEdges;
@@ -70,6 +71,7 @@ public final class Site {
     byCode = new CodeNailing(said, frame, nail, wind);
     nailing = new DeckNailing(said, frame, nail, byCode.spacings());
     covering = new Covering(said, wind);
+    edgesHeld = frame.spacing().isMoreThan(reach(YesNo.NO)).as("long_edges_held");
     strengths = List.copyOf(made());
     checks = Stream.of(nailing.typedChecks(), strengths).flatMap(List::stream).toList();
     nearEdges = reachOfEdges();
@@ -180,10 +182,7 @@ public final class Site {
     all.add(new Inspected("Span rating", said.word(SiteFields.PANEL_RATING), "as stamped"));
     all.add(new Inspected("Clips or blocking on long edges", edgeSupport(), "by the span table"));
     all.add(
-        new Inspected(
-            "Thinnest panel without them",
-            LeastPanels.unsupported(frame.spacing()),
-            "over supports so far apart"));
+        new Inspected("Thinnest panel without them", leastPanel(), "over supports so far apart"));
     if (covering.isKnown()) {
       for (RoofArea area : RoofArea.values()) {
         all.add(
@@ -199,10 +198,18 @@ public final class Site {
 
   private Choice<String> edgeSupport() {
     return Choice.choose(
-            frame.spacing().isAtMost(reach(YesNo.NO)),
-            Choice.literal("not needed"),
-            Choice.literal("needed"))
+            edgesHeld.is(YesNo.NO), Choice.literal("not needed"), Choice.literal("needed"))
         .as("clips_are");
+  }
+
+  /** Whether the span table wants long edges held; refused where nobody can say. */
+  public Choice<YesNo> edgesHeld() {
+    return edgesHeld;
+  }
+
+  /** The thinnest panel over these supports with nothing under its long edges. */
+  public Figure<Length> leastPanel() {
+    return LeastPanels.unsupported(frame.spacing());
   }
 
   /** What is advised where the wind is high, by the map that asks for design. */

@@ -15,7 +15,7 @@ import sheathwright.figure.RefusedException;
  * Dates as they are typed: {@code 2027-05-04}, {@code May 4, 2027}, {@code 4 May 2027}, and {@code
  * 5/4/2027}, which is the fourth of May: the month stands first.
  */
-final class Dates {
+public final class Dates {
 
   private static final int FIRST_YEAR = 2000;
   private static final int LAST_YEAR = 2100;
@@ -34,7 +34,7 @@ final class Dates {
    *
    * @throws RefusedException if it is none, or not in this century
    */
-  static LocalDate read(String text) {
+  public static LocalDate read(String text) {
     String given = text.strip();
     for (Pattern written : List.of(ISO, SLASHES, MONTH_FIRST, DAY_FIRST)) {
       Matcher parts = written.matcher(given);

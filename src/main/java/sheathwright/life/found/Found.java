@@ -17,6 +17,7 @@ import sheathwright.job.life.Item;
  * @param on the day it was found, as an ISO date; empty where the table does not say
  * @param isOpened whether it was found with the covering off
  * @param isVoid whether it was taken back
+ * @param isTyped whether somebody typed its action, and left it not to the rules
  */
 public record Found(
     String mark,
@@ -27,4 +28,20 @@ public record Found(
     double quantity,
     String on,
     boolean isOpened,
-    boolean isVoid) {}
+    boolean isVoid,
+    boolean isTyped) {
+
+  /** A mark whose action follows from the rules. */
+  public Found(
+      String mark,
+      String key,
+      String action,
+      String reason,
+      Optional<Item> item,
+      double quantity,
+      String on,
+      boolean isOpened,
+      boolean isVoid) {
+    this(mark, key, action, reason, item, quantity, on, isOpened, isVoid, false);
+  }
+}

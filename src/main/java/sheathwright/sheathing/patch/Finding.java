@@ -44,7 +44,10 @@ public enum Finding implements Option<Finding> {
     return letter;
   }
 
-  /** Whether the wood is cut out; else it is fastened, relieved or supported where it is. */
+  /**
+   * Whether the wood is cut out where nobody decided otherwise; else it is fastened, relieved or
+   * supported where it is.
+   */
   public boolean isCutOut() {
     return isCutOut;
   }

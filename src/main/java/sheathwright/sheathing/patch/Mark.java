@@ -28,6 +28,7 @@ import sheathwright.sheathing.place.PlaceMap;
  * @param up from the eave to its lower side
  * @param width along the eave
  * @param height up the slope
+ * @param action what is done about it, where that was decided; else what was found says it
  */
 public record Mark(
     String key,
@@ -37,9 +38,24 @@ public record Mark(
     Figure<Length> along,
     Figure<Length> up,
     Figure<Length> width,
-    Figure<Length> height) {
+    Figure<Length> height,
+    Optional<Choice<String>> action) {
 
   private static final String SHEET = "sheet";
+  private static final String CUT_OUT = "replace";
+
+  /** A mark about which nobody has decided. */
+  private Mark(
+      String key,
+      Choice<Finding> found,
+      Optional<Choice<String>> sheet,
+      boolean isWhole,
+      Figure<Length> along,
+      Figure<Length> up,
+      Figure<Length> width,
+      Figure<Length> height) {
+    this(key, found, sheet, isWhole, along, up, width, height, Optional.empty());
+  }
 
   /** A rectangle that was found to be bad. */
   public static Mark of(
@@ -101,7 +117,32 @@ public record Mark(
 
   /** The same mark under a key, if it has none of its own. */
   public Mark called(String name) {
-    return key.isEmpty() ? new Mark(name, found, sheet, isWhole, along, up, width, height) : this;
+    return key.isEmpty()
+        ? new Mark(name, found, sheet, isWhole, along, up, width, height, action)
+        : this;
+  }
+
+  /**
+   * The same mark, about which somebody decided.
+   *
+   * @param done what is done: it is cut out if that is {@code replace}
+   */
+  public Mark decided(OneOf<String> done) {
+    return new Mark(
+        key, found, sheet, isWhole, along, up, width, height, Optional.of(done.choice()));
+  }
+
+  /** The places that it lies in, those that it names alone. */
+  public List<Place> places(Reading reading, PlaceMap map) {
+    return places(reading, map, seen(reading));
+  }
+
+  static List<Place> places(Reading reading, PlaceMap map, Seen seen) {
+    return seen.whole().isEmpty()
+        ? map.touchedBy(reading, seen.box())
+        : map.places(reading).stream()
+            .filter(place -> place.key().toString().equals(seen.whole()))
+            .toList();
   }
 
   /**
@@ -135,22 +176,27 @@ public record Mark(
    * @param finding what is wrong there
    * @param box where it is, in inches
    * @param whole the key of the place that is marked as a whole; else empty
+   * @param isCutOut whether its wood is replaced
    */
-  public record Seen(String key, Finding finding, Box box, String whole) {}
+  public record Seen(String key, Finding finding, Box box, String whole, boolean isCutOut) {}
 
   /** What was found, read. */
   public Seen seen(Reading reading) {
     String mark = "mark " + key;
     String told = sheet.map(each -> reading.word(mark + ", sheet", each)).orElse("");
+    Finding finding = reading.word(mark + ", what was found", found);
     return new Seen(
         key,
-        reading.word(mark + ", what was found", found),
+        finding,
         Box.at(
             reading.number(mark + ", along the eave", along, Units.INCH),
             reading.number(mark + ", up the slope", up, Units.INCH),
             reading.number(mark + ", width", width, Units.INCH),
             reading.number(mark + ", height", height, Units.INCH)),
-        isWhole ? told.strip() : "");
+        isWhole ? told.strip() : "",
+        action
+            .map(done -> reading.word(mark + ", what is done", done).equals(CUT_OUT))
+            .orElse(finding.isCutOut()));
   }
 
   @Override

@@ -57,7 +57,7 @@ public final class PatchAnswer {
     PatchRules.Plain plain = rules.plain(reading);
     List<Mark.Seen> seen = marks.stream().map(mark -> mark.seen(reading)).toList();
     check(map, outline, marks, seen);
-    List<Mark.Seen> cutOut = seen.stream().filter(mark -> mark.finding().isCutOut()).toList();
+    List<Mark.Seen> cutOut = seen.stream().filter(Mark.Seen::isCutOut).toList();
     List<Patch> patches =
         new Patcher(
                 piece -> new PatchFrame(outline, piece.outline(), openings, centers, lying, plain),

@@ -42,7 +42,7 @@ final class Patcher {
   List<Patch> patches(PlaceMap map, Reading reading, List<Mark.Seen> marks) {
     Map<PlaceKey, List<Mark.Seen>> found = new HashMap<>();
     for (Mark.Seen mark : marks) {
-      for (Place place : touched(map, reading, mark)) {
+      for (Place place : Mark.places(reading, map, mark)) {
         found.computeIfAbsent(place.key(), key -> new ArrayList<>()).add(mark);
       }
     }
@@ -52,14 +52,6 @@ final class Patcher {
       }
     }
     return List.copyOf(patches);
-  }
-
-  private static List<Place> touched(PlaceMap map, Reading reading, Mark.Seen mark) {
-    return mark.whole().isEmpty()
-        ? map.touchedBy(reading, mark.box())
-        : map.places(reading).stream()
-            .filter(place -> place.key().toString().equals(mark.whole()))
-            .toList();
   }
 
   private void patch(Place place, List<Mark.Seen> marks) {

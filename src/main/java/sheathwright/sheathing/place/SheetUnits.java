@@ -22,6 +22,8 @@ public record SheetUnits(Figure<Sheets> places, Figure<Sheets> halves, Figure<Ar
   /** Square inches of the largest piece that counts one half, and a hair. */
   private static final double HALF_SHEET = 16 * 144 + 0.05;
 
+  private static final double SQUARE_INCHES = 32 * 144;
+
   private static final Source COUNTED = Source.derived("counted on the map of the old deck");
   private static final Figure<Sheets> QUARTER = Figure.of(0.25, Units.SHEET);
 
@@ -32,12 +34,21 @@ public record SheetUnits(Figure<Sheets> places, Figure<Sheets> halves, Figure<Ar
    * @param squareInches of each
    */
   public static SheetUnits of(Solution solution, String counted, List<Double> squareInches) {
-    double halves = squareInches.stream().mapToDouble(each -> each > HALF_SHEET ? 1 : 0.5).sum();
+    double halves = squareInches.stream().mapToDouble(each -> counted(BillRule.HALF, each)).sum();
     double area = squareInches.stream().mapToDouble(each -> each / 144).sum();
     return new SheetUnits(
         solution.figure("places_" + counted, squareInches.size(), Units.SHEET, COUNTED),
         solution.figure("half_counted_" + counted, halves, Units.SHEET, COUNTED),
         solution.figure("area_" + counted + "_sf", area, Units.SQUARE_FOOT, COUNTED));
+  }
+
+  /** What one piece counts, by area to the last digit: only a sum goes up to the next quarter. */
+  public static double counted(BillRule rule, double squareInches) {
+    return switch (rule) {
+      case PLACE -> 1;
+      case HALF -> squareInches > HALF_SHEET ? 1 : 0.5;
+      case AREA -> squareInches / SQUARE_INCHES;
+    };
   }
 
   /** Several counts as one. */

@@ -1,15 +1,13 @@
 package sheathwright.sheathing.triage;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import sheathwright.figure.Choice;
-import sheathwright.figure.Source;
-import sheathwright.figure.Table;
+import sheathwright.figure.Option;
 import sheathwright.figure.Word;
 
 /** What a sheet is tried by, the first that decides first, and what is done where it speaks. */
-enum SheetTest {
+public enum SheetTest implements Option<SheetTest> {
   FRAMING("framing", "stop", "a report stops the framing under it"),
   PROBE("probe", "replace", "an awl goes in", "more than", "is cut out"),
   BROKEN("broken", "replace", "it is parted or split through"),
@@ -41,34 +39,23 @@ enum SheetTest {
 
   private static final String NONE = "none";
 
-  private static final Table TABLE =
-      new Table(
-          "sheet_tests",
-          "what a sheet is tried by",
-          List.of("test"),
-          List.of("action", "saying", "said", "limit", "why"),
-          Arrays.stream(values()).map(SheetTest::line).toList(),
-          Source.COMMON_PRACTICE,
-          List.of(
-              "The first test that speaks decides; the order and the sentences are common practice."));
-
   private final String word;
   private final String action;
   private final Saying saying;
-  private final String said;
+  private final String said; // without the action, which a firm may change
   private final String limit;
   private final String why;
 
   SheetTest(String word, String action) {
-    this(word, action, Saying.FINDING, action + ": ", NONE, NONE);
+    this(word, action, Saying.FINDING, "", NONE, NONE);
   }
 
   SheetTest(String word, String action, String said) {
-    this(word, action, Saying.PLAIN, action + ": " + said, NONE, NONE);
+    this(word, action, Saying.PLAIN, said, NONE, NONE);
   }
 
   SheetTest(String word, String action, String said, String limit, String why) {
-    this(word, action, Saying.NUMBERS, action + ": " + said + " ", "; " + limit + " ", " " + why);
+    this(word, action, Saying.NUMBERS, said + " ", "; " + limit + " ", " " + why);
   }
 
   SheetTest(String word, String action, Saying saying, String said, String limit, String why) {
@@ -80,18 +67,24 @@ enum SheetTest {
     this.why = why;
   }
 
-  private List<String> line() {
-    return Stream.of(word, action, saying.word(), said, limit, why).toList();
+  /** A line of the table of tests, where this is done. */
+  List<String> line(String done) {
+    return Stream.of(word, done, saying.word(), done + ": " + said, limit, why).toList();
+  }
+
+  /** What is done where it speaks, if the firm's rules say nothing else. */
+  public String action() {
+    return action;
+  }
+
+  @Override
+  public String word() {
+    return word.replace(' ', '-');
   }
 
   /** As it is called where several speak. */
   Choice<String> called() {
     return Choice.literal(word);
-  }
-
-  /** The words of a test in a column. */
-  static Choice<String> words(String column, Choice<String> test) {
-    return TABLE.words(column, test);
   }
 
   /** Begins the names of its cells. */

@@ -51,6 +51,7 @@ public final class Book {
   private final Map<Traced, String> called = new LinkedHashMap<>();
   private final List<Condition> repeats = new ArrayList<>();
   private boolean literalsAreInputs;
+  private boolean leavesOutEmptyPages;
   private final List<Runnable> drawings = new ArrayList<>();
   private final Map<Traced, Place> inputs = new LinkedHashMap<>();
   private final Map<String, Integer> filledDown = new HashMap<>();
@@ -104,6 +105,16 @@ public final class Book {
   /** Lets numbers typed in passing be inputs, as in a session, and not constants. */
   public void takeLiteralsAsInputs() {
     literalsAreInputs = true;
+  }
+
+  /** Leaves out pages on which nothing stands when it is finished. */
+  public void leaveOutEmptyPages() {
+    leavesOutEmptyPages = true;
+  }
+
+  /** Writes pure numbers and counts with as many decimals as they have. */
+  public void showCountsPlainly() {
+    look.showCountsPlainly();
   }
 
   /** Gives a value another name than its own. */
@@ -254,8 +265,16 @@ public final class Book {
     unfinished.forEach(write -> write.accept(notation));
     drawings.forEach(Runnable::run);
     validations(new WordLists(this, tables));
+    if (leavesOutEmptyPages) {
+      List.copyOf(tabs.values()).stream().filter(Tab::isEmpty).forEach(this::leaveOut);
+    }
     tabs.values().forEach(tab -> Page.finish(tab));
     return notation;
+  }
+
+  private void leaveOut(Tab empty) {
+    tabs.remove(empty.name());
+    workbook.removeSheetAt(workbook.getSheetIndex(empty.sheet()));
   }
 
   /** A guarded argument stands on the working page with its limits, unless a table holds those. */

@@ -40,7 +40,14 @@ public final class Look {
     LISTED_TEXT,
     TOTAL,
     TOTAL_LABEL,
-    STATUS
+    STATUS,
+    LARGE_TEXT,
+    LARGE_LABEL,
+    LARGE_RESULT,
+    LARGE_HEADING,
+    HEADLINE,
+    SIGNATURE,
+    CAPTION
   }
 
   private static final String FONT = "Arial";
@@ -54,10 +61,16 @@ public final class Look {
   private static final XSSFColor LINE = color(0xC9, 0xC4, 0xB5);
 
   private final XSSFWorkbook workbook;
+  private boolean showsCountsPlainly;
   private final Map<Part, Map<String, XSSFCellStyle>> styles = new EnumMap<>(Part.class);
 
   Look(XSSFWorkbook workbook) {
     this.workbook = workbook;
+  }
+
+  /** Writes pure numbers and counts with as many decimals as they have. */
+  void showCountsPlainly() {
+    showsCountsPlainly = true;
   }
 
   XSSFCellStyle of(Part part) {
@@ -107,6 +120,21 @@ public final class Look {
         style.setTopBorderColor(BARK);
         under(style, BorderStyle.DOUBLE, BARK);
       }
+      case LARGE_HEADING -> under(style, BorderStyle.MEDIUM, BARK);
+      case CAPTION -> {
+        style.setWrapText(true);
+        style.setVerticalAlignment(VerticalAlignment.TOP);
+      }
+      case LARGE_TEXT -> style.setWrapText(true);
+      case LARGE_LABEL, LARGE_RESULT, HEADLINE -> {
+        under(style, BorderStyle.HAIR, LINE);
+        style.setWrapText(true);
+      }
+      case SIGNATURE -> {
+        style.setVerticalAlignment(VerticalAlignment.BOTTOM);
+        style.setLocked(false);
+        under(style, BorderStyle.THIN, INK);
+      }
       case STATUS -> {}
     }
     style.setAlignment(alignment(part));
@@ -125,7 +153,8 @@ public final class Look {
 
   private static HorizontalAlignment alignment(Part part) {
     return switch (part) {
-      case INPUT, RESULT, TOTAL, STATUS, COLUMN_HEAD_RIGHT -> HorizontalAlignment.RIGHT;
+      case INPUT, RESULT, TOTAL, STATUS, COLUMN_HEAD_RIGHT, LARGE_RESULT, HEADLINE ->
+          HorizontalAlignment.RIGHT;
       case TITLE,
           SUBTITLE,
           HEADING,
@@ -140,7 +169,12 @@ public final class Look {
           LISTED_INPUT_TEXT,
           RESULT_TEXT,
           LISTED_TEXT,
-          TOTAL_LABEL ->
+          TOTAL_LABEL,
+          LARGE_TEXT,
+          LARGE_LABEL,
+          LARGE_HEADING,
+          SIGNATURE,
+          CAPTION ->
           HorizontalAlignment.LEFT;
     };
   }
@@ -164,9 +198,23 @@ public final class Look {
       }
       case COLUMN_HEAD, COLUMN_HEAD_RIGHT, TOTAL, TOTAL_LABEL, STATUS, VERDICT ->
           font.setBold(true);
-      case NOTE -> {
+      case NOTE, CAPTION, SIGNATURE -> {
         font.setFontHeightInPoints((short) 9);
         font.setColor(STONE);
+      }
+      case LARGE_TEXT, LARGE_LABEL -> font.setFontHeightInPoints((short) 14);
+      case LARGE_RESULT -> {
+        font.setFontHeightInPoints((short) 14);
+        font.setBold(true);
+      }
+      case LARGE_HEADING -> {
+        font.setFontHeightInPoints((short) 15);
+        font.setBold(true);
+        font.setColor(BARK);
+      }
+      case HEADLINE -> {
+        font.setFontHeightInPoints((short) 24);
+        font.setBold(true);
       }
       case CAUTION -> {
         font.setColor(BRICK);
@@ -186,7 +234,7 @@ public final class Look {
   }
 
   /** How a value is written in a cell; its unit stands beside it. */
-  private static String format(Traced value) {
+  private String format(Traced value) {
     if (!(value instanceof Figure<?> figure)) {
       return "General";
     }
@@ -202,6 +250,9 @@ public final class Look {
     }
     if (unit.equals(Units.PSI) || unit.equals(Units.POUND) || unit.equals(Units.INCH_POUND)) {
       return "#,##0.0";
+    }
+    if (showsCountsPlainly && (unit.equals(Units.RATIO) || unit.isCount())) {
+      return "General";
     }
     boolean isWhole = figure.refusal().isPresent() || figure.value() == Math.rint(figure.value());
     return isWhole ? "General" : "#,##0.000";

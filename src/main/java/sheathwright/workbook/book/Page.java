@@ -54,7 +54,7 @@ public final class Page {
     sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.BOTTOM, 0.7);
     PrintSetup print = sheet.getPrintSetup();
     print.setFitWidth((short) 1);
-    print.setFitHeight((short) 0);
+    print.setFitHeight((short) (tab.isOnePage() ? 1 : 0));
     print.setPaperSize((short) (PaperSize.LETTER_PAPER.ordinal() + 1));
     print.setLandscape(tab.characters() > WIDEST_UPRIGHT);
     sheet.getFooter().setLeft("&8" + "Planning help: local code and licensed practice decide.");

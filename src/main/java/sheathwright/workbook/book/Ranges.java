@@ -29,9 +29,12 @@ final class Ranges {
     return place;
   }
 
-  /** The name of one column of a list; two lists of one name are told apart. */
+  /**
+   * The name of one column of a list; two lists of one name are told apart, and a list that shows
+   * some columns of another bears that one's names.
+   */
   String of(Roll roll, String column) {
-    return lists.computeIfAbsent(roll, this::namesOf).get(column);
+    return lists.computeIfAbsent(roll.whole(), this::namesOf).get(column);
   }
 
   private Map<String, String> namesOf(Roll roll) {

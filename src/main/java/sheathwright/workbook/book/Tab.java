@@ -39,6 +39,7 @@ public final class Tab {
   private final List<TabLine> lines = new ArrayList<>();
   private final List<String> validations = new ArrayList<>();
   private int next = FIRST_LINE;
+  private boolean isOnePage;
 
   /**
    * A tab.
@@ -72,9 +73,35 @@ public final class Tab {
     return widths.length;
   }
 
+  /** Prints as one page, smaller if need be. */
+  public void keepOnOnePage() {
+    isOnePage = true;
+  }
+
+  boolean isOnePage() {
+    return isOnePage;
+  }
+
   /** Characters that fit in a line across the page. */
-  int characters() {
+  public int characters() {
     return IntStream.of(widths).sum();
+  }
+
+  /** The last column from which so many characters fit up to the right edge. */
+  public int columnBefore(int characters) {
+    int fitting = 0;
+    for (int column = widths.length - 1; column > 0; column--) {
+      fitting += widths[column];
+      if (fitting >= characters) {
+        return column;
+      }
+    }
+    return 0;
+  }
+
+  /** Whether nothing stands on it below its title. */
+  boolean isEmpty() {
+    return next == FIRST_LINE;
   }
 
   List<Listing> listings() {
@@ -279,7 +306,7 @@ public final class Tab {
   }
 
   /** Cells of one line made one; no two of them meet, which POI would look through all for. */
-  private void merge(int line, int first, int last) {
+  public void merge(int line, int first, int last) {
     sheet.addMergedRegionUnsafe(new CellRangeAddress(line, line, first, last));
   }
 
@@ -530,10 +557,12 @@ public final class Tab {
   }
 
   private static Part textOf(Part part) {
-    if (part == Part.INPUT) {
-      return Part.INPUT_TEXT;
-    }
-    return part == Part.TOTAL ? Part.TOTAL_LABEL : Part.RESULT_TEXT;
+    return switch (part) {
+      case INPUT -> Part.INPUT_TEXT;
+      case TOTAL -> Part.TOTAL_LABEL;
+      case LARGE_TEXT, LARGE_LABEL, LARGE_RESULT, CAPTION -> part;
+      default -> Part.RESULT_TEXT;
+    };
   }
 
   public static Unit<?> unitOf(Traced value) {

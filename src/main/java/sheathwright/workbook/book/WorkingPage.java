@@ -29,6 +29,9 @@ final class WorkingPage {
   }
 
   void write(Closure closure) {
+    if (closure.steps().isEmpty() && closure.constants().isEmpty()) {
+      return;
+    }
     book.audience().keyToMarks().ifPresent(tab::note);
     for (int column = 0; column < HEADINGS.size(); column++) {
       tab.text(tab.next(), column, HEADINGS.get(column), Part.COLUMN_HEAD);

@@ -190,7 +190,7 @@ public final class DeckMap {
   }
 
   private void mark(Sketch sketch, Mark.Seen mark) {
-    sketch.box(mark.finding().isCutOut() ? Pen.MARK : Pen.NOTE, mark.box());
+    sketch.box(mark.isCutOut() ? Pen.MARK : Pen.NOTE, mark.box());
     String text = mark.finding().letter() + " " + mark.key();
     label(sketch, text, new Spot(mark.box().middleX(), mark.box().middleY()), 0);
   }

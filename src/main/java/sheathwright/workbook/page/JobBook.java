@@ -5,6 +5,7 @@ import java.util.List;
 import sheathwright.job.Estimate;
 import sheathwright.job.JobFields;
 import sheathwright.job.QuoteLines;
+import sheathwright.life.record.Issue;
 import sheathwright.workbook.book.Audience;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Listing;
@@ -32,17 +33,33 @@ public final class JobBook {
 
   /** The office's own: what is known, what to buy, what it costs and why. */
   public static JobBook estimate(Estimate estimate) {
-    return new JobBook(
-        estimate, Audience.office(), "estimate, for the office only", estimate.quote());
+    return estimate(estimate, "estimate, for the office only");
   }
 
-  /** The homeowner's: no cost, overhead, margin or wage stands anywhere in the file. */
+  /** The same as it stood when a quote went out. */
+  public static JobBook estimate(Estimate estimate, Issue issue) {
+    return estimate(estimate, "estimate of " + issue.document() + ", for the office only");
+  }
+
+  private static JobBook estimate(Estimate estimate, String kind) {
+    return new JobBook(estimate, Audience.office(), kind, estimate.quote());
+  }
+
+  /**
+   * The homeowner's, not issued yet: no cost, overhead, margin or wage stands anywhere in the file.
+   */
   public static JobBook quote(Estimate estimate) {
+    return quote(estimate, "draft of quote " + estimate.job().fact(JobFields.QUOTE_NUMBER).value());
+  }
+
+  /** The same, issued. */
+  public static JobBook quote(Estimate estimate, Issue issue) {
+    return quote(estimate, "quote " + issue.document());
+  }
+
+  private static JobBook quote(Estimate estimate, String kind) {
     return new JobBook(
-        estimate,
-        Audience.homeowner(estimate.job()),
-        "quote " + estimate.job().fact(JobFields.QUOTE_NUMBER).value(),
-        estimate.quote().restated(estimate));
+        estimate, Audience.homeowner(estimate.job()), kind, estimate.quote().restated(estimate));
   }
 
   /**

@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import sheathwright.job.Estimate;
 import sheathwright.job.Refusals;
 import sheathwright.job.table.ProblemsException;
+import sheathwright.life.record.Issue;
 import sheathwright.workbook.book.Book;
 
 /**
@@ -19,16 +20,28 @@ import sheathwright.workbook.book.Book;
 public record JobBooks(byte[] office, byte[] homeowner) {
 
   /**
-   * The workbooks of an estimate.
+   * The workbooks of an estimate, the quote a draft.
    *
    * @throws ProblemsException if a cell of either would hold no value: with every refusal, each
    *     once and with its place
    */
   public static JobBooks of(Estimate estimate) {
-    CompletableFuture<byte[]> meanwhile =
-        CompletableFuture.supplyAsync(() -> JobBook.quote(estimate).bytes());
+    return of(() -> JobBook.quote(estimate), () -> JobBook.estimate(estimate));
+  }
+
+  /**
+   * The workbooks of an estimate whose quote goes out.
+   *
+   * @throws ProblemsException if a cell of either would hold no value
+   */
+  public static JobBooks of(Estimate estimate, Issue issue) {
+    return of(() -> JobBook.quote(estimate, issue), () -> JobBook.estimate(estimate, issue));
+  }
+
+  private static JobBooks of(Supplier<JobBook> quote, Supplier<JobBook> estimate) {
+    CompletableFuture<byte[]> meanwhile = CompletableFuture.supplyAsync(() -> quote.get().bytes());
     Refusals refusals = new Refusals();
-    Optional<byte[]> office = refusals.tried(() -> JobBook.estimate(estimate).bytes());
+    Optional<byte[]> office = refusals.tried(() -> estimate.get().bytes());
     Optional<byte[]> homeowner = refusals.tried(() -> joined(meanwhile));
     refusals.raise();
     return new JobBooks(office.orElseThrow(), homeowner.orElseThrow());
@@ -49,7 +62,7 @@ public record JobBooks(byte[] office, byte[] homeowner) {
    * @param pages lays it out
    * @throws ProblemsException if a cell of it would hold no value
    */
-  static byte[] laidOut(Book book, Supplier<byte[]> pages) {
+  public static byte[] laidOut(Book book, Supplier<byte[]> pages) {
     Refusals refusals = new Refusals();
     Optional<byte[]> bytes = refusals.tried(pages);
     book.refused().forEach(refusals::add);

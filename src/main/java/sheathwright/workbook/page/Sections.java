@@ -38,7 +38,7 @@ public final class Sections {
     return titled(book.tab("Tables", 40, 18, 18, 17, 8, 8, 8, 8, 8, 9, 12, 11), subtitle);
   }
 
-  static Tab titled(Tab tab, String subtitle) {
+  public static Tab titled(Tab tab, String subtitle) {
     for (int column = 0; column < tab.columns(); column++) {
       tab.text(0, column, column == 0 ? tab.name() : "", Part.TITLE);
       tab.text(1, column, column == 0 ? subtitle : "", Part.SUBTITLE);
@@ -111,7 +111,7 @@ public final class Sections {
     Cautions.onTheRoof(tab.audience()).forEach(tab::paragraph);
   }
 
-  static List<Unit<?>> units(Unit<?>... units) {
+  public static List<Unit<?>> units(Unit<?>... units) {
     return Arrays.asList(units);
   }
 }

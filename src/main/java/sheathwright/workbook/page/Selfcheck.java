@@ -2,6 +2,7 @@ package sheathwright.workbook.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
@@ -16,7 +17,7 @@ import sheathwright.workbook.book.Tab;
  * The page on which the workbook checks itself, and the line at the top of every page that says how
  * it stands.
  */
-final class Selfcheck {
+public final class Selfcheck {
 
   private static final String HOLDS_OR_LOOK = "\"LOOK\";\"LOOK\";\"holds\"";
   private static final Figure<Ratio> FAILS = Figure.of(1, Units.RATIO);
@@ -25,8 +26,13 @@ final class Selfcheck {
   private final List<Estimate.Tie> ties;
   private final List<Figure<Ratio>> checks = new ArrayList<>();
   private final Figure<Ratio> failing;
-  private final Figure<Ratio> unmade;
+  private final Optional<Figure<Ratio>> unmade;
   private final Choice<String> state;
+
+  /** The self-check of a document that lists no proof. */
+  public Selfcheck(List<Estimate.Tie> ties) {
+    this(ties, Optional.empty());
+  }
 
   /**
    * The self-check of a job.
@@ -34,6 +40,10 @@ final class Selfcheck {
    * @param unmade how many of the checks that its proof lists nobody could make
    */
   Selfcheck(List<Estimate.Tie> ties, Figure<Ratio> unmade) {
+    this(ties, Optional.of(unmade));
+  }
+
+  private Selfcheck(List<Estimate.Tie> ties, Optional<Figure<Ratio>> unmade) {
     this.ties = ties;
     this.unmade = unmade;
     Figure<Ratio> sum = null;
@@ -47,27 +57,33 @@ final class Selfcheck {
     failing = sum.as("checks_failing", Units.RATIO);
     Condition none = failing.isAtMost(HOLDS);
     Choice<String> holding =
-        Choice.choose(
-                unmade.isAtMost(HOLDS),
-                Choice.literal("Self-check: every check holds"),
-                Choice.literal("Self-check: every check that was made holds"))
-            .as("self_check_where_none_fails");
+        unmade.map(Selfcheck::holding).orElse(Choice.literal("Self-check: every check holds"));
     state =
         Choice.choose(none, holding, Choice.literal("Self-check: LOOK at the last tab"))
             .as("self_check_state");
   }
 
+  private static Choice<String> holding(Figure<Ratio> unmade) {
+    return Choice.choose(
+            unmade.isAtMost(HOLDS),
+            Choice.literal("Self-check: every check holds"),
+            Choice.literal("Self-check: every check that was made holds"))
+        .as("self_check_where_none_fails");
+  }
+
   /** Writes the page. */
-  void write(Tab tab, List<Figure<Money>> headlines) {
+  public void write(Tab tab, List<Figure<Money>> headlines) {
     tab.heading("What must hold");
     for (int i = 0; i < ties.size(); i++) {
       tab.state(ties.get(i).what(), checks.get(i), HOLDS_OR_LOOK);
     }
     tab.total("Checks that do not hold", failing, "0 when all is well");
-    tab.entry(
-        "Checks that nobody looked at",
-        unmade,
-        "on Proof; they are not counted among those that hold");
+    unmade.ifPresent(
+        count ->
+            tab.entry(
+                "Checks that nobody looked at",
+                count,
+                "on Proof; they are not counted among those that hold"));
     tab.entry("In words", state, "");
     tab.heading("Since this file was written");
     tab.paragraph(
@@ -93,7 +109,7 @@ final class Selfcheck {
     }
   }
 
-  Choice<String> state() {
+  public Choice<String> state() {
     return state;
   }
 }

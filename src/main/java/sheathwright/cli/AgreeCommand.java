@@ -1,0 +1,78 @@
+package sheathwright.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import sheathwright.job.table.Printable;
+import sheathwright.life.record.Agreeing;
+import sheathwright.life.record.JobFolder;
+
+/** Freezes what the owner agreed to. */
+@Command(
+    name = "agree",
+    mixinStandardHelpOptions = true,
+    description = {
+      "The owner said yes: freeze the quote that was sent last. Its prices, what is in it, its ceiling, the options chosen and"
+          + " its payments are copied into agreed.csv, and no price changes what the owner pays from then on.",
+      "The job must be quoted, and its tables still say what the quote said."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  sheathwright agree my-job --on 2027-05-12",
+      "  sheathwright agree my-job --on 2027-05-12 --document \"QH-01 issue 2\""
+    })
+final class AgreeCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "JOB", description = "the job's folder")
+  private Path folder;
+
+  @Option(
+      names = "--on",
+      paramLabel = "DATE",
+      required = true,
+      converter = DayConverter.class,
+      description = "the day, such as 2027-05-12")
+  private LocalDate on;
+
+  @Option(
+      names = "--document",
+      paramLabel = "DOCUMENT",
+      description = "which issue of the quote, as sent.csv names it; else the newest")
+  private String document;
+
+  @Override
+  public Integer call() {
+    JobFolder job = JobFolder.in(folder);
+    Agreeing agreeing = new Agreeing(job, on, Optional.ofNullable(document));
+    agreeing.write();
+    say(
+        "agreed on %s: %s, %s; written: %s"
+            .formatted(
+                on,
+                agreeing.quote().document(),
+                agreeing.agreement().total(),
+                String.join(", ", agreeing.tables())));
+    if (agreeing.makesStages()) {
+      say("stages.csv was not there: it says that all is paid when the work is done");
+    }
+    agreeing
+        .questions()
+        .forEach(question -> spec.commandLine().getErr().println("question: " + question));
+    say(
+        "next: when the old covering is off, write the day behind opened_on in job.csv, what is found into marks.csv, and "
+            + job.command("change-order", "--on DATE"));
+    return 0;
+  }
+
+  private void say(String line) {
+    spec.commandLine().getOut().println(Printable.line(line));
+  }
+}

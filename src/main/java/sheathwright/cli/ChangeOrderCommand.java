@@ -1,0 +1,113 @@
+package sheathwright.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import sheathwright.job.table.Printable;
+import sheathwright.life.bill.ItemAccount;
+import sheathwright.life.bill.NextOrder;
+import sheathwright.life.found.Found;
+import sheathwright.life.record.JobFolder;
+import sheathwright.life.record.Ordering;
+import sheathwright.life.record.SentDocument;
+import sheathwright.workbook.paper.ChangeOrderBook;
+import sheathwright.workbook.paper.Photos;
+
+/** Asks the owner for what was found besides what was agreed. */
+@Command(
+    name = "change-order",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Ask for what was found besides what was agreed, at the agreed prices: change-order-01.xlsx for the owner, kept in the"
+          + " folder sent, its lines in orders.csv and order_lines.csv as offered. An order is never written over.",
+      "The job must be opened: opened_on in job.csv. What became of an order, the office writes into orders.csv."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  sheathwright change-order my-job --on 2027-05-18",
+      "  sheathwright change-order my-job --on 2027-05-18 -o out"
+    })
+final class ChangeOrderCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "JOB", description = "the job's folder")
+  private Path folder;
+
+  @Option(
+      names = "--on",
+      paramLabel = "DATE",
+      required = true,
+      converter = DayConverter.class,
+      description = "the day, such as 2027-05-18")
+  private LocalDate on;
+
+  @Option(
+      names = "-o",
+      paramLabel = "FOLDER",
+      description = "where to write; else into the job's own folder")
+  private Path output;
+
+  @Override
+  public Integer call() {
+    JobFolder job = JobFolder.in(folder);
+    Ordering ordering = new Ordering(job, on);
+    NextOrder order = ordering.order();
+    if (order.isEmpty()) {
+      say("nothing was found besides what is agreed and ordered: no change order is written");
+    } else {
+      Path place = output == null ? folder : output;
+      byte[] document =
+          ChangeOrderBook.of(
+                  ordering.estimate(), order, Photos.of(job.job(), folder), on.toString())
+              .bytes();
+      SentDocument sent = ordering.write(document, place);
+      say("wrote %s, kept as %s".formatted(place.resolve(ordering.file()), sent.in(folder)));
+      for (ItemAccount item : order.asked()) {
+        say(
+            "%s: %s %s at %s, %s"
+                .formatted(
+                    item.item().label(),
+                    item.now().plain(),
+                    item.item().unit(),
+                    item.agreed().price(),
+                    item.amount()));
+      }
+      say("change order %s: %s".formatted(order.number(), order.sum()));
+      say("the homeowner pays %s with it".formatted(order.newTotal()));
+    }
+    for (ItemAccount open : order.priceOpen()) {
+      spec.commandLine()
+          .getErr()
+          .println(
+              "question: %s of %s more is above what was agreed to talk about again; it is in no order"
+                  .formatted(open.open().plain(), open.item().word()));
+    }
+    for (Found found : order.accounts().unpriced()) {
+      spec.commandLine()
+          .getErr()
+          .println(
+              Printable.line(
+                  "question: mark %s, %s: no price was agreed for %s; it is in no order"
+                      .formatted(
+                          found.mark(),
+                          found.key(),
+                          found.item().map(item -> item.word()).orElse(""))));
+    }
+    say(
+        order.isEmpty()
+            ? job.next("close", "--on DATE")
+            : "next: write into orders.csv what becomes of it (status, approved_by, approved_how, approved_on), then "
+                + job.command("close", "--on DATE"));
+    return 0;
+  }
+
+  private void say(String line) {
+    spec.commandLine().getOut().println(Printable.line(line));
+  }
+}

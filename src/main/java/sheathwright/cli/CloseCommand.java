@@ -1,0 +1,105 @@
+package sheathwright.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Money;
+import sheathwright.job.table.Printable;
+import sheathwright.life.bill.Leak;
+import sheathwright.life.record.Closing;
+import sheathwright.life.record.JobFolder;
+import sheathwright.workbook.paper.DeckRecordBook;
+import sheathwright.workbook.paper.InvoiceBook;
+import sheathwright.workbook.paper.Photos;
+
+/** Closes a job. */
+@Command(
+    name = "close",
+    mixinStandardHelpOptions = true,
+    description = {
+      "The work is done: invoice.xlsx and deck-record.xlsx for the homeowner, both kept in the folder sent, and a line of what"
+          + " was found in history.csv beside the job's folder.",
+      "The job must be opened, and no change order be waiting for an answer. What the work cost beyond what it sold for is said"
+          + " here and in neither file."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  sheathwright close my-job --on 2027-05-28",
+      "  sheathwright close my-job --on 2027-05-28 -o out --force"
+    })
+final class CloseCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "JOB", description = "the job's folder")
+  private Path folder;
+
+  @Option(
+      names = "--on",
+      paramLabel = "DATE",
+      required = true,
+      converter = DayConverter.class,
+      description = "the day, such as 2027-05-28")
+  private LocalDate on;
+
+  @Option(
+      names = "-o",
+      paramLabel = "FOLDER",
+      description = "where to write; else into the job's own folder")
+  private Path output;
+
+  @Option(names = "--force", description = "replace the workbooks there if they exist")
+  private boolean force;
+
+  @Override
+  public Integer call() {
+    JobFolder job = JobFolder.in(folder);
+    Closing closing = new Closing(job, on);
+    byte[] bill =
+        InvoiceBook.of(
+                closing.estimate(),
+                closing.invoice(),
+                closing.reconciliation(),
+                closing.invoiceNumber(),
+                on.toString())
+            .bytes();
+    byte[] record =
+        DeckRecordBook.of(
+                closing.estimate(), closing.accounts(), Photos.of(job.job(), folder), on.toString())
+            .bytes();
+    List<Path> written = closing.write(bill, record, output == null ? folder : output, force);
+    say("wrote %s and %s".formatted(written.get(0), written.get(1)));
+    say(
+        "the homeowner pays %s, of which %s is still due"
+            .formatted(closing.invoice().total(), closing.invoice().due()));
+    closing.found().forEach(this::say);
+    closing.leak().ifPresent(leak -> said(leak, closing.givenAway(leak)));
+    say("closed on %s; nothing more is written for this job".formatted(on));
+    return 0;
+  }
+
+  private void said(Leak leak, Figure<Money> givenAway) {
+    say(
+        "for the office: the work on the deck cost %s and sold for %s, %s"
+            .formatted(
+                leak.cost(),
+                leak.sold(),
+                givenAway.value() > 0
+                    ? "%s less than the office's overhead and margin ask for".formatted(givenAway)
+                    : "no less than the office's overhead and margin ask for"));
+    if (!leak.others().isEmpty()) {
+      say("not compared, other tasks of the log: " + String.join(", ", leak.others()));
+    }
+  }
+
+  private void say(String line) {
+    spec.commandLine().getOut().println(Printable.line(line));
+  }
+}

@@ -1,0 +1,7 @@
+/**
+ * What is done about each mark of a deck: the firm's rules, what was measured, and the action that
+ * follows, with its reason.
+ *
+ * <p>Sources: {@code sheathing.triage}. Does not cover how much of it is billed.
+ */
+package sheathwright.job.triage;

@@ -1,0 +1,77 @@
+package sheathwright.life.bill;
+
+import java.util.List;
+import sheathwright.job.life.Item;
+import sheathwright.life.found.Found;
+
+/**
+ * What was agreed, ordered and found, item by item, with what is found besides: marks without a
+ * charge, marks of what has no agreed price, marks from before the covering was off.
+ */
+public final class Accounts {
+
+  private final Agreement agreement;
+  private final Orders orders;
+  private final List<Found> found;
+  private final List<ItemAccount> items;
+
+  /** The accounts as they stand. */
+  public static Accounts of(Agreement agreement, Orders orders, List<Found> found) {
+    return new Accounts(agreement, orders, found);
+  }
+
+  private Accounts(Agreement agreement, Orders orders, List<Found> found) {
+    this.agreement = agreement;
+    this.orders = orders;
+    this.found = List.copyOf(found);
+    items =
+        agreement.items().stream()
+            .map(
+                item -> new ItemAccount(item, agreement, orders, MarkOrder.of(opened(item.item()))))
+            .toList();
+  }
+
+  private List<Found> opened(Item item) {
+    return found.stream()
+        .filter(each -> each.isOpened() && each.item().filter(item::equals).isPresent())
+        .toList();
+  }
+
+  /** Of every item that was agreed. */
+  public List<ItemAccount> items() {
+    return items;
+  }
+
+  /** What was found and has no agreed price: it has to be talked about before it is billed. */
+  public List<Found> unpriced() {
+    return found.stream()
+        .filter(each -> each.isOpened() && !each.isVoid())
+        .filter(each -> each.item().filter(item -> agreement.item(item).isEmpty()).isPresent())
+        .toList();
+  }
+
+  /** What was found and costs the owner nothing: dried, watched, stopped, or not billed. */
+  public List<Found> uncharged() {
+    return found.stream()
+        .filter(each -> each.isOpened() && !each.isVoid() && each.item().isEmpty())
+        .toList();
+  }
+
+  /** What was seen before the covering was off: it made the price and is not billed again. */
+  public List<Found> surveyed() {
+    return found.stream().filter(each -> !each.isOpened() && !each.isVoid()).toList();
+  }
+
+  /** Everything that was found. */
+  public List<Found> found() {
+    return found;
+  }
+
+  public Agreement agreement() {
+    return agreement;
+  }
+
+  public Orders orders() {
+    return orders;
+  }
+}

@@ -1,0 +1,217 @@
+package sheathwright.life.bill;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Condition;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Money;
+import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Roll;
+import sheathwright.figure.Units;
+import sheathwright.job.Estimate.Tie;
+import sheathwright.job.life.AgreedFields;
+import sheathwright.job.life.Item;
+import sheathwright.job.life.OrderFields;
+import sheathwright.job.life.OrderStatus;
+import sheathwright.life.found.Found;
+
+/**
+ * The change order that would be written now: of each item what is due beyond the agreed price,
+ * less what earlier orders ask for, at the agreed prices.
+ */
+public final class NextOrder {
+
+  /** One sum of the new total. */
+  private record Part(String what, Figure<Money> amount) {}
+
+  private final Accounts accounts;
+  private final List<ItemAccount> asked;
+  private final Roll roll;
+  private final Figure<Money> sum;
+  private final Roll totalRoll;
+  private final Figure<Money> newTotal;
+  private final Optional<Figure<Ratio>> days;
+
+  /**
+   * The order that follows from the tables as they stand.
+   *
+   * @param day of the crew; without it no days are said
+   * @param hours of the office's rates; where one is missing no days are said
+   */
+  public static NextOrder of(
+      Agreement agreement,
+      Orders orders,
+      List<Found> found,
+      Optional<CrewDay> day,
+      ItemHours hours) {
+    return new NextOrder(Accounts.of(agreement, orders, found), day, hours);
+  }
+
+  private NextOrder(Accounts accounts, Optional<CrewDay> day, ItemHours hours) {
+    this.accounts = accounts;
+    asked = accounts.items().stream().filter(ItemAccount::isAsked).toList();
+    roll =
+        Roll.of(
+            "change",
+            "the lines of the change order",
+            asked,
+            Roll.<ItemAccount>column("item", item -> Choice.literal(item.item().label())),
+            Roll.column("unit", item -> Choice.literal(item.agreed().unit())),
+            Roll.column("found", ItemAccount::found),
+            Roll.column("counted", ItemAccount::counted),
+            Roll.column("included", item -> item.agreed().included()),
+            Roll.column("due", ItemAccount::due),
+            Roll.column("ordered_before", ItemAccount::before),
+            Roll.column("quantity", ItemAccount::now),
+            Roll.column("price_usd", item -> item.agreed().price()),
+            Roll.column("amount_usd", ItemAccount::amount));
+    sum =
+        (asked.isEmpty() ? OrderLine.NOTHING : roll.sum("amount_usd", Units.USD))
+            .toCents()
+            .as("change_usd", Units.USD);
+    totalRoll =
+        Roll.of(
+            "new_total",
+            "what the new total is made of",
+            sums(),
+            Roll.<Part>column("what", part -> Choice.literal(part.what())),
+            Roll.column("amount_usd", Part::amount));
+    newTotal = totalRoll.sum("amount_usd", Units.USD).toCents().as("new_total_usd", Units.USD);
+    days = day.flatMap(crew -> hours.of(asked).map(crew::days));
+  }
+
+  private List<Part> sums() {
+    List<Part> all = new ArrayList<>();
+    all.add(new Part("Agreed", accounts.agreement().total()));
+    for (Order order : accounts.orders().all()) {
+      if (order.isCounted()) {
+        all.add(
+            new Part(
+                "Change order %s, %s".formatted(order.number(), order.status().word()),
+                order.sum()));
+      }
+    }
+    all.add(new Part("Change order %s, this one".formatted(number()), sum));
+    return all;
+  }
+
+  /** Its number: one more than the greatest so far. */
+  public String number() {
+    int last =
+        accounts.orders().all().stream()
+            .map(Order::number)
+            .filter(number -> number.matches("[0-9]{1,6}"))
+            .mapToInt(Integer::parseInt)
+            .max()
+            .orElse(0);
+    return "%02d".formatted(last + 1);
+  }
+
+  /** The items that it asks for, or for which it gives something back. */
+  public List<ItemAccount> asked() {
+    return asked;
+  }
+
+  /** Everything that it was worked out from. */
+  public Accounts accounts() {
+    return accounts;
+  }
+
+  /** Whether there is nothing to ask for. */
+  public boolean isEmpty() {
+    return asked.isEmpty();
+  }
+
+  /** Its lines, one an item. */
+  public Roll roll() {
+    return roll;
+  }
+
+  /** What it comes to. */
+  public Figure<Money> sum() {
+    return sum;
+  }
+
+  /** Agreed, approved, offered and this one, a line each. */
+  public Roll totalRoll() {
+    return totalRoll;
+  }
+
+  /** What all of it comes to then. */
+  public Figure<Money> newTotal() {
+    return newTotal;
+  }
+
+  /** How many days it takes; nothing where the crew or its hours are not known. */
+  public Optional<Figure<Ratio>> days() {
+    return days;
+  }
+
+  /** The items of which more was found than was agreed to count before both sides talk again. */
+  public List<ItemAccount> priceOpen() {
+    return accounts.items().stream().filter(item -> !Same.isNothing(item.open().value())).toList();
+  }
+
+  /** How many sheets may still be billed below the ceiling; nothing if no ceiling was agreed. */
+  public Optional<Figure<Ratio>> leftBelowCeiling() {
+    return accounts.items().stream()
+        .filter(item -> item.item() == Item.SHEET && item.agreed().most().isPresent())
+        .findFirst()
+        .map(
+            item ->
+                item.agreed()
+                    .most()
+                    .orElseThrow()
+                    .minus(item.counted())
+                    .as("sheets_left_below_ceiling", Units.RATIO));
+  }
+
+  /** Whether it may be done before anybody says yes; nothing if the agreement does not say so. */
+  public Optional<Condition> isPreAgreed() {
+    Figure<Ratio> sheets =
+        asked.stream()
+            .filter(item -> item.item() == Item.SHEET)
+            .map(ItemAccount::now)
+            .findFirst()
+            .orElse(OrderLine.NONE);
+    return accounts.agreement().preAgreed().map(given -> given.covers(accounts, sheets, sum));
+  }
+
+  /** What must hold before it is written. */
+  public List<Tie> ties() {
+    List<Tie> all = new ArrayList<>(new AccountTies(accounts).all());
+    Figure<Money> total = accounts.agreement().total();
+    for (Order order : accounts.orders().all()) {
+      total = order.isCounted() ? total.plus(order.usd()) : total;
+    }
+    for (ItemAccount item : asked) {
+      total = total.plus(item.now().times(item.agreed().price()).in(Units.USD).toCents());
+    }
+    all.add(
+        new Tie("What was agreed and all orders make the new total", Same.money(newTotal, total)));
+    return all;
+  }
+
+  /**
+   * Its row of the table {@code orders}, by column.
+   *
+   * @param on the day on which it is written
+   */
+  public Map<String, String> row(String on) {
+    return new Cells()
+        .with(OrderFields.ORDER, number())
+        .with(OrderFields.ON, on)
+        .withMoney(AgreedFields.USD, sum)
+        .with(OrderFields.DAYS, days)
+        .with(OrderFields.STATUS, OrderStatus.OFFERED.word())
+        .row();
+  }
+
+  /** Its rows of the table {@code order_lines}, by column. */
+  public List<Map<String, String>> lineRows() {
+    return asked.stream().flatMap(item -> new LineRows(number(), item).rows().stream()).toList();
+  }
+}

@@ -1,0 +1,30 @@
+package sheathwright.life.bill;
+
+import java.util.List;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity;
+import sheathwright.figure.Quantity.Money;
+import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Units;
+import sheathwright.job.life.Item;
+
+/**
+ * One line of a change order that was written; it never changes.
+ *
+ * @param item what is asked for
+ * @param unit what it is counted in
+ * @param quantity how many more; fewer, if a mark was taken back
+ * @param amount what they come to
+ * @param parts how many of them are for which mark
+ */
+public record OrderLine(
+    Item item, String unit, Figure<Ratio> quantity, Figure<Money> amount, MarkParts parts) {
+
+  static final Figure<Ratio> NONE = Figure.of(0, Units.RATIO);
+  static final Figure<Money> NOTHING = Figure.of(0, Units.USD);
+
+  /** Several numbers added up. */
+  static <Q extends Quantity> Figure<Q> together(List<Figure<Q>> all, Figure<Q> none) {
+    return all.stream().reduce((one, other) -> one.plus(other)).orElse(none);
+  }
+}

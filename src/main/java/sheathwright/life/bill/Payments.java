@@ -1,0 +1,200 @@
+package sheathwright.life.bill;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Money;
+import sheathwright.figure.Roll;
+import sheathwright.figure.Shown;
+import sheathwright.figure.Units;
+import sheathwright.job.Estimate.Tie;
+import sheathwright.job.JobTable;
+import sheathwright.job.life.AgreedFields;
+import sheathwright.job.table.ProblemsException;
+import sheathwright.job.table.Row;
+
+/**
+ * What is paid when. Whatever a total comes to after the agreement, every payment stays as it was
+ * agreed but the last, which takes the rest; so the deposit never moves.
+ */
+public final class Payments {
+
+  /**
+   * One payment.
+   *
+   * @param stage its name
+   * @param when it is due, in words
+   * @param agreed as it was agreed
+   * @param amount as it is now
+   * @param paidOn the day; empty while it is not paid
+   * @param paid so much of it
+   */
+  public record Payment(
+      String stage,
+      String when,
+      Figure<Money> agreed,
+      Figure<Money> amount,
+      String paidOn,
+      Figure<Money> paid) {}
+
+  private final List<Payment> list;
+  private final Figure<Money> total;
+  private final Roll roll;
+
+  /**
+   * The payments of an agreement after changes.
+   *
+   * @param rows of the table {@code stages}, for when each is due and what was paid
+   * @param total what all of it comes to now
+   */
+  public static Payments of(Agreement agreement, List<Row> rows, Figure<Money> total) {
+    Map<String, Row> byName =
+        rows.stream()
+            .collect(
+                Collectors.toMap(
+                    row -> row.of(AgreedFields.STAGE).value(), row -> row, (one, two) -> one));
+    List<Figure<Money>> amounts =
+        withLast(agreement.stages().stream().map(AgreedStage::amount).toList(), total);
+    List<Payment> list = new ArrayList<>();
+    for (AgreedStage stage : agreement.stages()) {
+      Row row = byName.get(stage.name());
+      int number = list.size() + 1;
+      boolean isPaid = row != null && row.has(AgreedFields.PAID);
+      list.add(
+          new Payment(
+              stage.name(),
+              row == null ? "" : row.of(AgreedFields.WHEN).value(),
+              stage.amount(),
+              amounts.get(number - 1),
+              row == null || !row.has(AgreedFields.PAID_ON)
+                  ? ""
+                  : row.of(AgreedFields.PAID_ON).value(),
+              isPaid
+                  ? Agreement.frozen(row, AgreedFields.PAID, "paid_" + number + "_usd")
+                  : OrderLine.NOTHING));
+    }
+    return new Payments(list, total);
+  }
+
+  private Payments(List<Payment> list, Figure<Money> total) {
+    this.list = List.copyOf(list);
+    this.total = total;
+    roll =
+        Roll.of(
+            "payments",
+            "the payments",
+            list,
+            Roll.<Payment>column("stage", payment -> Choice.literal(payment.stage())),
+            Roll.column("when", payment -> Choice.literal(payment.when())),
+            Roll.column("agreed_usd", Payment::agreed),
+            Roll.column("amount_usd", Payment::amount),
+            Roll.column("paid_on", payment -> Choice.literal(payment.paidOn())),
+            Roll.column("paid_usd", Payment::paid));
+  }
+
+  /**
+   * What each payment is of a total that is being agreed: its dollars, or its part to the cent; the
+   * last takes the rest.
+   *
+   * @throws ProblemsException if a payment says neither or both, a name appears twice, or they do
+   *     not come to the total
+   */
+  static List<AgreedStage> agreed(List<Row> rows, Figure<Money> total) {
+    RowProblems wrong = new RowProblems();
+    Set<String> seen = new HashSet<>();
+    List<Figure<Money>> given = new ArrayList<>();
+    for (Row row : rows) {
+      String name = row.of(AgreedFields.STAGE).value();
+      if (!seen.add(name)) {
+        wrong.add(JobTable.STAGES, row, AgreedFields.STAGE, "\"" + name + "\" appears twice");
+      }
+      if (row.has(AgreedFields.PART) == row.has(AgreedFields.USD)) {
+        wrong.add(
+            JobTable.STAGES,
+            row,
+            AgreedFields.PART,
+            "part_pct and usd are %s; give one of the two, such as part_pct 10 or usd 1000.00"
+                .formatted(row.has(AgreedFields.PART) ? "both given" : "both blank"));
+      }
+      given.add(
+          row.has(AgreedFields.USD)
+              ? row.of(AgreedFields.USD)
+              : row.has(AgreedFields.PART)
+                  ? total.times(row.of(AgreedFields.PART)).in(Units.USD).toCents()
+                  : OrderLine.NOTHING);
+    }
+    if (rows.isEmpty()) {
+      wrong.add(
+          JobTable.STAGES, "there is no payment; say when the price is paid, one line a payment");
+    }
+    wrong.raise();
+    double sum = given.stream().mapToDouble(Figure::value).sum();
+    long parts = rows.stream().filter(row -> row.has(AgreedFields.PART)).count();
+    if (Math.abs(sum - total.value()) > 0.001 + 0.005 * parts) {
+      wrong.add(
+          JobTable.STAGES,
+          "the payments come to %s, and the price is %s; change the last one to %s"
+              .formatted(
+                  Shown.with(Units.USD, sum),
+                  total,
+                  Shown.with(
+                      Units.USD, total.value() - sum + given.get(given.size() - 1).value())));
+    }
+    wrong.raise();
+    List<Figure<Money>> amounts = withLast(given, total);
+    List<AgreedStage> stages = new ArrayList<>();
+    for (Row row : rows) {
+      stages.add(new AgreedStage(row.of(AgreedFields.STAGE).value(), amounts.get(stages.size())));
+    }
+    return stages;
+  }
+
+  /** The same amounts, but the last, which takes the rest. */
+  private static List<Figure<Money>> withLast(List<Figure<Money>> amounts, Figure<Money> total) {
+    List<Figure<Money>> all = new ArrayList<>();
+    Figure<Money> rest = total;
+    for (Figure<Money> amount : amounts.subList(0, Math.max(0, amounts.size() - 1))) {
+      all.add(amount);
+      rest = rest.minus(amount);
+    }
+    if (!amounts.isEmpty()) {
+      all.add(rest.toCents().as("last_payment_usd", Units.USD));
+    }
+    return all;
+  }
+
+  /** The payments, in their order. */
+  public List<Payment> list() {
+    return list;
+  }
+
+  /** The same as a list with one line a payment. */
+  public Roll roll() {
+    return roll;
+  }
+
+  /** What was paid so far. */
+  public Figure<Money> paid() {
+    return sum("paid_usd").as("paid_usd", Units.USD);
+  }
+
+  /** What is still to be paid. */
+  public Figure<Money> due() {
+    return total.minus(paid()).toCents().as("due_usd", Units.USD);
+  }
+
+  private Figure<Money> sum(String column) {
+    return list.isEmpty() ? OrderLine.NOTHING : roll.sum(column, Units.USD);
+  }
+
+  /** That they come to the total. */
+  public Tie tie() {
+    return new Tie(
+        "The payments add up to the total, to the cent", Same.money(sum("amount_usd"), total));
+  }
+}

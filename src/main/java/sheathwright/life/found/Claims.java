@@ -1,0 +1,93 @@
+package sheathwright.life.found;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import sheathwright.figure.Reading;
+import sheathwright.figure.Units;
+import sheathwright.job.Deck;
+import sheathwright.sheathing.patch.Patch;
+import sheathwright.sheathing.patch.PatchPlan;
+import sheathwright.sheathing.place.Place;
+import sheathwright.sheathing.place.PlaceKey;
+
+/**
+ * Which mark each replaced place is counted with: every place once, however many marks touch it,
+ * with the one that is billed, then the one found with the covering off, then the first by date and
+ * by line.
+ */
+final class Claims {
+
+  /** Square inches that a patch may lack of the place that it replaces whole. */
+  private static final double HAIR = 2;
+
+  private final Map<String, Map<PlaceKey, Double>> byMark = new LinkedHashMap<>();
+  private final Map<PlaceKey, String> claimed = new HashMap<>();
+  private final Set<PlaceKey> whole = new HashSet<>();
+
+  /**
+   * The places that are replaced.
+   *
+   * @param marks as they were read, in the order of their table
+   */
+  Claims(Reading reading, List<Deck.Part> parts, List<ReadMark> marks) {
+    for (Deck.Part part : parts) {
+      if (part.patches().isEmpty()) {
+        continue;
+      }
+      PatchPlan plan = part.patches().get();
+      reading.number("patches on " + part.plane().name(), plan.area(), Units.SQUARE_FOOT);
+      Map<PlaceKey, Double> areas = new LinkedHashMap<>();
+      Map<PlaceKey, Set<String>> cured = new LinkedHashMap<>();
+      for (Patch patch : plan.list()) {
+        double area = patch.pieces().stream().mapToDouble(Patch.Piece::area).sum();
+        areas.merge(patch.place(), area, Double::sum);
+        cured.computeIfAbsent(patch.place(), key -> new HashSet<>()).addAll(patch.marks());
+      }
+      for (Place place : part.map().places(reading)) {
+        if (areas.containsKey(place.key())) {
+          claim(place, areas.get(place.key()), among(cured.get(place.key()), marks));
+        }
+      }
+    }
+  }
+
+  private static List<ReadMark> among(Set<String> keys, List<ReadMark> marks) {
+    return marks.stream().filter(mark -> keys.contains(mark.key())).toList();
+  }
+
+  private void claim(Place place, double area, List<ReadMark> marks) {
+    ReadMark first =
+        marks.stream()
+            .min(
+                Comparator.comparing((ReadMark mark) -> !mark.isCharged())
+                    .thenComparing(mark -> !mark.isOpened())
+                    .thenComparing(ReadMark::on))
+            .orElseThrow();
+    claimed.put(place.key(), first.key());
+    byMark.computeIfAbsent(first.key(), key -> new LinkedHashMap<>()).put(place.key(), area);
+    if (area > place.area() - HAIR) {
+      whole.add(place.key());
+    }
+  }
+
+  /** Square inches of the new panel in each place that is counted with a mark. */
+  List<Double> of(String mark) {
+    return new ArrayList<>(byMark.getOrDefault(mark, Map.of()).values());
+  }
+
+  /** Which mark a place is counted with; empty where it is not replaced. */
+  String claimant(Place place) {
+    return claimed.getOrDefault(place.key(), "");
+  }
+
+  /** Whether a place is replaced whole, so that nothing of the old sheet stays in it. */
+  boolean isWhole(Place place) {
+    return whole.contains(place.key());
+  }
+}

@@ -1,0 +1,163 @@
+package sheathwright.life.record;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import sheathwright.job.Estimate;
+import sheathwright.job.Job;
+import sheathwright.job.JobFields;
+import sheathwright.job.JobTable;
+import sheathwright.job.JobTables;
+import sheathwright.job.life.AgreedFields;
+import sheathwright.job.life.LifeFields;
+import sheathwright.job.life.Stage;
+import sheathwright.job.table.ProblemsException;
+import sheathwright.life.bill.AgreedRows;
+import sheathwright.life.bill.Agreement;
+
+/** A quote being agreed to: what it says is frozen, and the job goes on from there. */
+public final class Agreeing {
+
+  static final String TOTAL = "total";
+
+  private final JobFolder folder;
+  private final LocalDate on;
+  private final SentDocument quote;
+  private final Writing writing;
+  private final Agreement agreement;
+  private final boolean makesStages;
+
+  /**
+   * What the owner agrees to.
+   *
+   * @param document which issue of the quote; the newest, if it is not said
+   * @throws ProblemsException if the job's stage or the day does not allow it, no quote was issued,
+   *     its file is not the one that was sent, or the tables say something else by now
+   */
+  public Agreeing(JobFolder folder, LocalDate on, Optional<String> document) {
+    this.folder = folder;
+    this.on = on;
+    folder.require(Step.AGREE);
+    quote = quote(document);
+    folder.requireNotBefore(on, quote.document(), quote.on());
+    folder.requireMissing(JobTable.AGREED);
+    folder.bytes(quote);
+    if (!Fingerprint.ofQuote(folder.tables()).equals(quote.recordHash())) {
+      throw differs(
+          "the tables are not any more what %s was made from".formatted(quote.document()));
+    }
+    makesStages = !folder.has(JobTable.STAGES);
+    TableText stages = folder.text(JobTable.STAGES, AgreedFields.STAGES);
+    if (makesStages) {
+      stages = stages.withRow(onePayment());
+    }
+    Estimate estimate = new Estimate(Job.of(folder.with(stages)));
+    if (quote.total().filter(Cents.of(estimate.total())::equals).isEmpty()) {
+      throw differs(
+          "%s comes to %s, the tables come to %s"
+              .formatted(
+                  quote.document(),
+                  quote.total().map(sum -> "$" + sum).orElse("nothing"),
+                  estimate.total()));
+    }
+    TableText agreed = folder.text(JobTable.AGREED, AgreedFields.AGREED);
+    for (Map<String, String> row : AgreedRows.of(estimate)) {
+      agreed = agreed.withRow(withDocument(row));
+    }
+    TableText facts =
+        folder
+            .facts()
+            .with(JobFolder.KEYS, LifeFields.STAGE, Stage.AGREED.word())
+            .with(JobFolder.KEYS, LifeFields.AGREED_ON, on.toString());
+    writing = new Writing(folder.path()).with(agreed).with(facts);
+    if (makesStages) {
+      writing.with(stages);
+    }
+    JobTables tables = folder.with(agreed, facts, stages);
+    agreement = Agreement.of(Job.of(tables).lines(JobTable.AGREED));
+    folder.requireAll(agreement.ties());
+  }
+
+  private SentDocument quote(Optional<String> document) {
+    if (document.isPresent()) {
+      SentDocument named = folder.document(document.get());
+      if (Issue.numberOf(named.document()) == 0) {
+        throw folder.refused(
+            "\"%s\" is no quote; name an issue of the quote, such as %s"
+                .formatted(
+                    named.document(),
+                    folder.newestIssue().map(SentDocument::document).orElse("QH-01 issue 1")));
+      }
+      return named;
+    }
+    return folder
+        .newestIssue()
+        .orElseThrow(
+            () ->
+                folder.refused(
+                    "no quote was issued yet, so there is nothing to agree to; "
+                        + Step.wayTo(Stage.QUOTED, folder.path().toString())));
+  }
+
+  private ProblemsException differs(String what) {
+    return folder.refused(
+        "%s, and its prices count; put the tables back, or let the new ones be agreed: %s"
+            .formatted(what, Step.wayTo(Stage.QUOTED, folder.path().toString())));
+  }
+
+  private static Map<String, String> onePayment() {
+    Map<String, String> row = new LinkedHashMap<>();
+    row.put(AgreedFields.STAGE.name(), "final");
+    row.put(AgreedFields.PART.name(), "100");
+    row.put(AgreedFields.WHEN.name(), "when the work is done");
+    return row;
+  }
+
+  /** The total says which document it was agreed by. */
+  private Map<String, String> withDocument(Map<String, String> row) {
+    Map<String, String> told = new LinkedHashMap<>(row);
+    if (TOTAL.equals(row.get(AgreedFields.ITEM.name()))) {
+      told.put(AgreedFields.WORDS.name(), quote.document());
+    }
+    return told;
+  }
+
+  /** The quote that is agreed to. */
+  public SentDocument quote() {
+    return quote;
+  }
+
+  /** What is agreed. */
+  public Agreement agreement() {
+    return agreement;
+  }
+
+  /** What the office should know before it relies on it, a line each. */
+  public List<String> questions() {
+    LocalDate until =
+        LocalDate.parse(folder.day(JobFields.QUOTE_DATE))
+            .plusDays((long) folder.job().fact(JobFields.VALID_DAYS).value());
+    return on.isAfter(until)
+        ? List.of(
+            "the price was good until %s, and it is agreed on %s; is that what you mean?"
+                .formatted(until, on))
+        : List.of();
+  }
+
+  /** The tables that it writes. */
+  public List<String> tables() {
+    return writing.tables();
+  }
+
+  /** Whether it had to say itself when the price is paid. */
+  public boolean makesStages() {
+    return makesStages;
+  }
+
+  /** Writes all of it. */
+  public void write() {
+    writing.write();
+  }
+}

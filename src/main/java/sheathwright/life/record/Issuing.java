@@ -1,0 +1,106 @@
+package sheathwright.life.record;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import sheathwright.job.Estimate;
+import sheathwright.job.Job;
+import sheathwright.job.JobFields;
+import sheathwright.job.JobTable;
+import sheathwright.job.JobTables;
+import sheathwright.job.life.LifeFields;
+import sheathwright.job.life.OrderFields;
+import sheathwright.job.life.Stage;
+
+/** A quote going out: numbered, dated, kept, and listed among what was sent. */
+public final class Issuing {
+
+  private final JobFolder folder;
+  private final Issue issue;
+  private final TableText facts;
+  private final String recordHash;
+  private final Estimate estimate;
+
+  /**
+   * The next issue of a job's quote.
+   *
+   * @param on the day it goes out, which becomes the date of the quote
+   * @throws sheathwright.job.table.ProblemsException if the job's stage, or the day, does not allow
+   *     it, or it would say what the last one said
+   */
+  public Issuing(JobFolder folder, LocalDate on) {
+    this.folder = folder;
+    folder.require(Step.ISSUE);
+    Optional<SentDocument> last = folder.newestIssue();
+    last.ifPresent(before -> folder.requireNotBefore(on, before.document(), before.on()));
+    folder.requireNotBefore(on, "the day it was looked at", folder.day(LifeFields.LOOKED_ON));
+    int number = last.map(before -> Issue.numberOf(before.document())).orElse(0) + 1;
+    issue = new Issue(folder.job().fact(JobFields.QUOTE_NUMBER).value(), number, on);
+    facts = facts(on);
+    JobTables tables = folder.with(facts);
+    recordHash = Fingerprint.ofQuote(tables);
+    last.filter(before -> before.recordHash().equals(recordHash))
+        .ifPresent(
+            before -> {
+              throw folder.refused(
+                  "nothing has changed since %s, which is kept as %s; change a table, or give another day"
+                      .formatted(before.document(), before.in(folder.path())));
+            });
+    estimate = new Estimate(Job.of(tables));
+  }
+
+  private TableText facts(LocalDate on) {
+    TableText text = folder.facts();
+    if (!folder.day(JobFields.QUOTE_DATE).equals(on.toString())) {
+      text = text.with(JobFolder.KEYS, JobFields.QUOTE_DATE, on.toString());
+    }
+    return folder.stage().isAtLeast(Stage.QUOTED)
+        ? text
+        : text.with(JobFolder.KEYS, LifeFields.STAGE, Stage.QUOTED.word());
+  }
+
+  public Issue issue() {
+    return issue;
+  }
+
+  /** The job as it is on that day, worked out. */
+  public Estimate estimate() {
+    return estimate;
+  }
+
+  /**
+   * Keeps the documents, and copies of them where somebody wants them, and lists the quote.
+   *
+   * @param office the estimate's bytes
+   * @param homeowner the quote's
+   * @param copies where copies go; none, if empty
+   * @return the quote as it is listed
+   */
+  public SentDocument write(
+      byte[] office, byte[] homeowner, Optional<Path> copies, boolean mayReplace) {
+    BigDecimal total = Cents.of(estimate.total());
+    SentDocument quote =
+        new SentDocument(
+            issue.document(),
+            SentDocument.fileName(issue.document(), ""),
+            Fingerprint.of(homeowner),
+            recordHash,
+            Optional.of(total),
+            issue.on().toString());
+    Writing writing =
+        new Writing(folder.path())
+            .kept(quote.file(), homeowner)
+            .kept(SentDocument.fileName(issue.document(), "-estimate"), office);
+    copies.ifPresent(
+        place ->
+            writing
+                .copied(place.resolve("quote.xlsx"), homeowner, mayReplace)
+                .copied(place.resolve("estimate.xlsx"), office, mayReplace));
+    writing
+        .with(facts)
+        .with(folder.text(JobTable.SENT, OrderFields.SENT).withRow(quote.row()))
+        .write();
+    return quote;
+  }
+}

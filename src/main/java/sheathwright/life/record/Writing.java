@@ -1,0 +1,108 @@
+package sheathwright.life.record;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import sheathwright.job.file.NewFile;
+import sheathwright.job.file.NewFiles;
+
+/** Everything that one step writes: tables, what is kept of what was sent, and copies of it. */
+public final class Writing {
+
+  private final Path job;
+  private final List<Table> tables = new ArrayList<>();
+  private final List<Document> documents = new ArrayList<>();
+
+  /** A document's bytes and where they go. */
+  private record Document(Path place, byte[] bytes, boolean mayReplace) {}
+
+  /** A table and the folder that it lies in. */
+  private record Table(Path folder, TableText text) {}
+
+  public Writing(Path job) {
+    this.job = job;
+  }
+
+  /** These and a table of the job. */
+  Writing with(TableText table) {
+    return with(job, table);
+  }
+
+  /** These and a table in another folder. */
+  Writing with(Path folder, TableText table) {
+    tables.add(new Table(folder, table));
+    return this;
+  }
+
+  /** These and a document that is kept among what was sent. */
+  Writing kept(String name, byte[] bytes) {
+    documents.add(new Document(job.resolve(SentDocument.FOLDER).resolve(name), bytes, false));
+    return this;
+  }
+
+  /** These and a document, wherever somebody wants it. */
+  public Writing copied(Path place, byte[] bytes, boolean mayReplace) {
+    documents.add(new Document(place, bytes, mayReplace));
+    return this;
+  }
+
+  /** The tables among them. */
+  List<String> tables() {
+    return tables.stream().map(table -> table.text().name()).toList();
+  }
+
+  /**
+   * Writes all of it.
+   *
+   * @throws sheathwright.job.table.ProblemsException if one cannot be written; then everything is
+   *     as it was
+   */
+  public void write() {
+    List<Path> made = new ArrayList<>();
+    boolean isWritten = false;
+    try {
+      NewFiles files = new NewFiles();
+      for (Document document : documents) {
+        makeFolders(document.place().toAbsolutePath().getParent(), made);
+        files.with(NewFile.at(document.place(), document.mayReplace()), document.bytes());
+      }
+      for (Table table : tables) {
+        Path place = table.folder().resolve(table.text().name());
+        files.with(NewFile.at(place, true), table.text().bytes());
+      }
+      files.write();
+      isWritten = true;
+    } finally {
+      if (!isWritten) {
+        made.forEach(Writing::takeAway);
+      }
+    }
+  }
+
+  /**
+   * Makes a folder and those above it that are not there, and remembers them, the deepest first.
+   */
+  private static void makeFolders(Path folder, List<Path> made) {
+    List<Path> missing = new ArrayList<>();
+    for (Path at = folder; at != null && !Files.exists(at); at = at.getParent()) {
+      missing.add(at);
+    }
+    made.addAll(0, missing);
+    try {
+      Files.createDirectories(folder);
+    } catch (IOException refused) {
+      throw new UncheckedIOException(refused);
+    }
+  }
+
+  private static void takeAway(Path folder) {
+    try {
+      Files.deleteIfExists(folder);
+    } catch (IOException stays) {
+      // an empty folder more, or one that somebody has put something into
+    }
+  }
+}

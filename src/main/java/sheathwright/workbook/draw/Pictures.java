@@ -1,0 +1,62 @@
+package sheathwright.workbook.draw;
+
+import java.util.Arrays;
+import java.util.List;
+import org.apache.poi.util.Units;
+import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
+import org.apache.poi.xssf.usermodel.XSSFPicture;
+import org.apache.poi.xssf.usermodel.XSSFPictureData;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import sheathwright.workbook.book.Tab;
+
+/**
+ * Photographs in cells: as large as fits, in their own shape, each with words for whoever sees
+ * none.
+ */
+public final class Pictures {
+
+  private static final int UNITS_A_DOT = Units.EMU_PER_PIXEL;
+
+  /** Left of a picture and above it. */
+  private static final int AIR = 3 * Units.EMU_PER_POINT;
+
+  private Pictures() {}
+
+  /**
+   * Puts a photograph into one cell's width and several lines' height.
+   *
+   * @param words said in its place where it cannot be seen
+   */
+  public static void place(
+      Tab tab, Photograph photograph, int line, int lines, int column, String words) {
+    XSSFSheet sheet = tab.sheet();
+    double each = sheet.getDefaultRowHeightInPoints() * Units.EMU_PER_POINT;
+    double wide = sheet.getColumnWidthInPixels(column) * UNITS_A_DOT - 2 * AIR;
+    double high = lines * each - 2 * AIR;
+    double scale = Math.min(wide / photograph.wide(), high / photograph.high());
+    int right = AIR + (int) (photograph.wide() * scale);
+    double bottom = AIR + photograph.high() * scale;
+    int last = (int) (bottom / each);
+    XSSFClientAnchor anchor =
+        new XSSFClientAnchor(
+            AIR, AIR, right, (int) (bottom - last * each), column, line, column, line + last);
+    XSSFPicture picture =
+        sheet.createDrawingPatriarch().createPicture(anchor, number(sheet, photograph));
+    var said = picture.getCTPicture().getNvPicPr().getCNvPr();
+    said.setDescr(words);
+    said.setName(words);
+  }
+
+  /** A photograph that is shown twice stands in the file once. */
+  private static int number(XSSFSheet sheet, Photograph photograph) {
+    XSSFWorkbook workbook = sheet.getWorkbook();
+    List<XSSFPictureData> all = workbook.getAllPictures();
+    for (int i = 0; i < all.size(); i++) {
+      if (Arrays.equals(all.get(i).getData(), photograph.bytes())) {
+        return i;
+      }
+    }
+    return workbook.addPicture(photograph.bytes(), XSSFWorkbook.PICTURE_TYPE_JPEG);
+  }
+}

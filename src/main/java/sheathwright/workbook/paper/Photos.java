@@ -1,0 +1,108 @@
+package sheathwright.workbook.paper;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import sheathwright.figure.Choice;
+import sheathwright.figure.RefusedException;
+import sheathwright.job.Job;
+import sheathwright.job.JobTable;
+import sheathwright.job.life.OrderFields;
+import sheathwright.job.life.View;
+import sheathwright.job.table.Field;
+import sheathwright.job.table.Problem;
+import sheathwright.job.table.ProblemsException;
+import sheathwright.job.table.Row;
+import sheathwright.life.bill.Share;
+import sheathwright.workbook.draw.Photograph;
+
+/** The pictures of a job, as its table names them and its folder holds them. */
+public final class Photos {
+
+  private final List<Photo> all;
+
+  private Photos(List<Photo> all) {
+    this.all = all;
+  }
+
+  /**
+   * The pictures of a job, read from its folder. One whose file is missing is known all the same.
+   *
+   * @param folder that the table's names begin in
+   * @throws ProblemsException with every file that is there and cannot be read, and what to do
+   *     about it
+   */
+  public static Photos of(Job job, Path folder) {
+    List<Photo> all = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>();
+    for (Row row : job.lines(JobTable.PHOTOS)) {
+      try {
+        all.add(photo(all.size() + 1, row, folder));
+      } catch (RefusedException unreadable) {
+        String message = row.of(OrderFields.PHOTO).plain() + ": " + unreadable.getMessage();
+        problems.add(
+            new Problem(
+                JobTable.PHOTOS.file(), row.line().number(), OrderFields.PHOTO.name(), message));
+      }
+    }
+    if (!problems.isEmpty()) {
+      throw new ProblemsException(problems);
+    }
+    return new Photos(all);
+  }
+
+  private static Photo photo(int number, Row row, Path folder) {
+    String file = row.of(OrderFields.PHOTO).plain();
+    return new Photo(
+        number,
+        file,
+        said(row, OrderFields.OF_MARK),
+        said(row, OrderFields.OF_SHEET),
+        row.of(OrderFields.VIEW).value(),
+        said(row, OrderFields.TAKEN),
+        said(row, OrderFields.CAPTION),
+        picture(folder, file));
+  }
+
+  private static String said(Row row, Field<Choice<String>> field) {
+    return row.has(field) ? row.of(field).plain() : "";
+  }
+
+  private static Optional<Photograph> picture(Path folder, String name) {
+    try {
+      Path file = folder.resolve(name);
+      if (!Files.isRegularFile(file)) {
+        return Optional.empty();
+      }
+      if (Files.size(file) > Photograph.LARGEST_FILE) {
+        throw Photograph.tooLarge(Files.size(file));
+      }
+      return Optional.of(Photograph.of(Files.readAllBytes(file)));
+    } catch (InvalidPathException noName) {
+      return Optional.empty();
+    } catch (IOException locked) {
+      throw new RefusedException("the file cannot be read; see whether it may be opened");
+    }
+  }
+
+  /** Those of a mark or of any of its places, in the order of the table. */
+  List<Photo> of(Share share) {
+    List<String> places = Places.each(share.key());
+    return those(photo -> places.stream().anyMatch(place -> photo.isOf(share.mark(), place)));
+  }
+
+  /** Those that show one of these views and are of no mark. */
+  List<Photo> ofNoMark(Set<View> views) {
+    return those(photo -> photo.mark().isEmpty() && views.contains(photo.view()));
+  }
+
+  private List<Photo> those(Predicate<Photo> wanted) {
+    return all.stream().filter(wanted).toList();
+  }
+}

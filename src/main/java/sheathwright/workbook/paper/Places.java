@@ -1,0 +1,29 @@
+package sheathwright.workbook.paper;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import sheathwright.sheathing.place.PlaceKey;
+
+/** Keys of places, in words that somebody finds a sheet by who has no map. */
+final class Places {
+
+  private Places() {}
+
+  /** Each of several keys by itself. */
+  static List<String> each(String keys) {
+    return Arrays.stream(keys.split(",")).map(String::strip).toList();
+  }
+
+  /** Where they lie. */
+  static String inWords(String keys) {
+    return each(keys).stream()
+        .map(key -> PlaceKey.read(key).map(Places::inWords).orElse(key))
+        .collect(Collectors.joining("; "));
+  }
+
+  private static String inWords(PlaceKey key) {
+    return "plane %s, course %d from the eave, sheet %d%s from the left"
+        .formatted(key.plane(), key.course(), key.number(), key.letter());
+  }
+}
