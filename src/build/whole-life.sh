@@ -23,6 +23,7 @@ begin() {
   mkdir -p "$life/$stage"
   [ -z "$before" ] || cp -R "$life/$before/." "$life/$stage"
   for file in "$hand/$stage"/*; do
+    [ -e "$file" ] || continue # nothing by hand
     if [ -n "$before" ] && [ "${file##*/}" = job.csv ]; then
       awk -F, -f "$home/src/build/facts.awk" "$file" "$life/$before/job.csv" >"$life/$stage/job.csv"
     else
@@ -45,6 +46,7 @@ approved() {
   mv "$table.new" "$table"
 }
 
+rm -f "$life/history.csv"
 begin 1-asked
 begin 2-surveyed 1-asked
 begin 3-quoted 2-surveyed
@@ -53,6 +55,6 @@ begin 4-agreed 3-quoted
 run agree 4-agreed --on 2027-05-11
 begin 5-opened 4-agreed
 run change-order 5-opened --on 2027-06-01
-approved "$life/5-opened/orders.csv" CO-01 "Odalys Brackenridge-Plume" signed 2027-06-01
+approved "$life/5-opened/orders.csv" 01 "Odalys Brackenridge-Plume" signed 2027-06-01
 begin 6-closed 5-opened
 run close 6-closed --on 2027-06-04
