@@ -8,6 +8,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import sheathwright.job.life.OrderStatus;
 import sheathwright.job.table.Printable;
 import sheathwright.life.bill.ItemAccount;
 import sheathwright.life.bill.NextOrder;
@@ -99,11 +100,13 @@ final class ChangeOrderCommand implements Callable<Integer> {
                           found.key(),
                           found.item().map(item -> item.word()).orElse(""))));
     }
+    boolean isOffered =
+        !order.isEmpty() || !order.accounts().orders().that(OrderStatus.OFFERED).isEmpty();
     say(
-        order.isEmpty()
-            ? job.next("close", "--on DATE")
-            : "next: write into orders.csv what becomes of it (status, approved_by, approved_how, approved_on), then "
-                + job.command("close", "--on DATE"));
+        isOffered
+            ? "next: write into orders.csv what becomes of it (status, approved_by, approved_how, approved_on), then "
+                + job.command("close", "--on DATE")
+            : job.next("close", "--on DATE"));
     return 0;
   }
 

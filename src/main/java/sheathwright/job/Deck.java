@@ -230,6 +230,7 @@ public final class Deck {
   public List<Solution> solutions() {
     List<Solution> solutions = new ArrayList<>(List.of(planes.solution()));
     marks.map(Belonging::solution).ifPresent(solutions::add);
+    solutions.addAll(found.solutions());
     for (Part part : parts) {
       Solution.behind(part.plane().measures().area()).ifPresent(solutions::add);
       Solution.behind(part.map().units().places()).ifPresent(solutions::add);

@@ -114,6 +114,17 @@ final class DeckMarks {
     return decisions.get(row);
   }
 
+  /** What was solved for it: which sheets come up, and what is decided about each mark. */
+  List<Solution> solutions() {
+    List<Solution> solutions = new ArrayList<>();
+    lifted.values().forEach(each -> Solution.behind(each.keys()).ifPresent(solutions::add));
+    decisions.values().stream()
+        .findFirst()
+        .flatMap(decision -> Solution.behind(decision.action()))
+        .ifPresent(solutions::add);
+    return solutions;
+  }
+
   /** The sheets of a plane that come up and go down again, if its rafters were surveyed. */
   Optional<LiftedPlaces> lifted(String plane) {
     return Optional.ofNullable(lifted.get(plane));

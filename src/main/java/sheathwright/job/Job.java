@@ -321,7 +321,7 @@ public final class Job implements Facts {
   }
 
   /** What the job says that material costs. */
-  Facts priceBook() {
+  public Facts priceBook() {
     return new KeyedFacts(prices);
   }
 

@@ -46,8 +46,10 @@ final class MarkFates {
   }
 
   private boolean isInAnItem(Found found) {
-    return found.isOpened()
-        && found.item().filter(item -> accounts.agreement().item(item).isPresent()).isPresent();
+    String mark = MarkOrder.nameOf(found);
+    return accounts.items().stream()
+        .flatMap(item -> item.shares().stream())
+        .anyMatch(share -> share.mark().equals(mark));
   }
 
   private void add(Found found, Fate fate, String where) {

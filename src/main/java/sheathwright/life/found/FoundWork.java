@@ -1,13 +1,17 @@
 package sheathwright.life.found;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
+import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Reading;
 import sheathwright.figure.Roll;
@@ -19,6 +23,7 @@ import sheathwright.figure.YesNo;
 import sheathwright.job.Deck;
 import sheathwright.job.Estimate;
 import sheathwright.job.life.Item;
+import sheathwright.job.life.MarkFields.Decided;
 import sheathwright.job.life.Stage;
 import sheathwright.job.triage.LiftedPlaces;
 import sheathwright.sheathing.place.BillRule;
@@ -29,11 +34,16 @@ public final class FoundWork {
 
   private static final Source COUNTED = Source.derived("counted on the marks");
 
+  private static final Figure<Ratio> NONE = Figure.of(0, Units.RATIO);
+  private static final Figure<Ratio> ONE = Figure.of(1, Units.RATIO);
+
   private final List<Found> list;
   private final Solution solution;
   private final Map<Deck.Part, SheetUnits> charged = new LinkedHashMap<>();
   private final Map<Deck.Part, SheetUnits> replaced = new LinkedHashMap<>();
   private final Map<Item, Figure<?>> quantities = new EnumMap<>(Item.class);
+  private final Figure<Sheets> found;
+  private final Roll roll;
 
   private FoundWork(Estimate estimate) {
     Reading reading = new Reading();
@@ -62,13 +72,14 @@ public final class FoundWork {
       charged.put(part, units("billed_" + on, areas(marks, part, claims, true)));
       replaced.put(part, units("replaced_" + on, areas(marks, part, claims, false)));
     }
+    this.found =
+        SheetUnits.together(List.copyOf(charged.values())).by(estimate.billRule(), "found_sheets");
     for (Item item : Item.values()) {
-      if (item == Item.SHEET) {
-        quantities.put(item, sheets().by(estimate.billRule(), "found_sheets"));
-      } else if (isUsed(item)) {
-        quantities.put(item, total(item));
+      if (isUsed(item)) {
+        quantities.put(item, item == Item.SHEET ? found : total(item));
       }
     }
+    this.roll = roll(list);
   }
 
   /** What the marks of a job lead to. */
@@ -126,8 +137,8 @@ public final class FoundWork {
   }
 
   /** The sheets that are counted on a bill, of all planes. */
-  public SheetUnits sheets() {
-    return SheetUnits.together(List.copyOf(charged.values()));
+  public Figure<Sheets> found() {
+    return found;
   }
 
   /** The sheets of a plane that are counted on a bill. */
@@ -147,19 +158,54 @@ public final class FoundWork {
 
   /** Each mark with what it leads to, a line each. */
   public Roll roll() {
+    return roll;
+  }
+
+  /** How many of them lead to nothing. */
+  public Figure<Ratio> withoutAction() {
+    return roll.sum("without", Units.RATIO).as("marks_without_an_action", Units.RATIO);
+  }
+
+  /** A line with the word for what is done, which its flag is made from. */
+  private record Line(Found found, Choice<String> action) {
+
+    Figure<Ratio> without() {
+      return Figure.choose(
+          Condition.any(
+              Arrays.stream(Decided.values())
+                  .map(word -> action.is(word.word()))
+                  .toArray(Condition[]::new)),
+          NONE,
+          ONE);
+    }
+  }
+
+  private Roll roll(List<Found> all) {
     return Roll.of(
         "found",
         "what each mark leads to",
-        list,
-        Roll.<Found>column("mark", found -> word(found.mark())),
-        Roll.column("place", found -> word(found.key())),
-        Roll.column("reason", found -> word(found.reason())),
-        Roll.column("item", found -> word(found.item().map(Item::label).orElse("no charge"))),
-        Roll.column("quantity", found -> figure("", found.quantity(), Units.RATIO)),
-        Roll.column("unit", found -> word(found.item().map(Item::unit).orElse(""))));
+        all.stream().map(each -> new Line(each, word(each.action()))).toList(),
+        Roll.<Line>column("mark", line -> word(line.found().mark())),
+        Roll.column("place", line -> word(line.found().key())),
+        Roll.column("action", Line::action),
+        Roll.column("reason", line -> word(line.found().reason())),
+        Roll.column("item", line -> word(line.found().item().map(Item::label).orElse("no charge"))),
+        Roll.column("quantity", line -> figure("", line.found().quantity(), Units.RATIO)),
+        Roll.column("unit", line -> word(line.found().item().map(Item::unit).orElse(""))),
+        Roll.column("without", Line::without));
   }
 
-  private sheathwright.figure.Choice<String> word(String text) {
+  /** Each mark in plain words, by what it is called. */
+  public Map<String, Choice<String>> inWords(Estimate estimate) {
+    Map<String, Choice<String>> words = new LinkedHashMap<>();
+    List<Deck.Marked> marks = estimate.deck().marked();
+    for (int i = 0; i < marks.size(); i++) {
+      words.put(list.get(i).mark(), word(DoneInWords.of(marks.get(i), list.get(i))));
+    }
+    return words;
+  }
+
+  private Choice<String> word(String text) {
     return solution.word("", text, COUNTED);
   }
 }

@@ -11,7 +11,7 @@ import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobFields;
 import sheathwright.job.JobTable;
-import sheathwright.job.life.HistoryFields;
+import sheathwright.job.life.FirmFields;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.OrderStatus;
@@ -29,6 +29,7 @@ import sheathwright.life.bill.Reconciliation;
 /** A job being closed: its last invoice, the record of its deck, and its line in the history. */
 public final class Closing {
 
+  private static final String HISTORY = "history.csv";
   private static final String INVOICE = "invoice.xlsx";
   private static final String RECORD = "deck-record.xlsx";
 
@@ -78,11 +79,6 @@ public final class Closing {
           "change order %s is still offered; write approved, refused or withdrawn behind it in orders.csv, an approval with approved_by, approved_how and approved_on"
               .formatted(String.join(", ", offered.stream().map(Order::number).toList())));
     }
-    Bill.beyondPreAgreed(next.accounts())
-        .ifPresent(
-            beyond -> {
-              throw folder.refused(beyond);
-            });
     for (Order order : next.accounts().orders().all()) {
       folder.requireNotBefore(on, "change order " + order.number(), order.on());
     }
@@ -177,7 +173,7 @@ public final class Closing {
         .with(
             firm,
             folder
-                .text(firm.resolve(HistoryFields.FILE), HistoryFields.HISTORY)
+                .text(firm.resolve(HISTORY), FirmFields.HISTORY)
                 .withRow(History.row(name, on.toString(), estimate, accounts)))
         .write();
     return List.of(place.resolve(INVOICE), place.resolve(RECORD));

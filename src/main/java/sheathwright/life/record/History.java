@@ -9,7 +9,7 @@ import sheathwright.figure.Choice;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobTable;
-import sheathwright.job.life.HistoryFields;
+import sheathwright.job.life.FirmFields;
 import sheathwright.job.life.Item;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
@@ -42,8 +42,8 @@ final class History {
    */
   static Map<String, String> row(String name, String on, Estimate estimate, Accounts accounts) {
     History history = new History();
-    history.put(HistoryFields.JOB, name);
-    history.put(HistoryFields.CLOSED_ON, on);
+    history.put(FirmFields.JOB, name);
+    history.put(FirmFields.CLOSED_ON, on);
     history.sheets(estimate, accounts);
     OF_THE_JOB.forEach(field -> history.fact(field, estimate.job()));
     history.work(estimate.job().lines(JobTable.LOG));
@@ -72,24 +72,24 @@ final class History {
 
   private void sheets(Estimate estimate, Accounts accounts) {
     put(
-        HistoryFields.SHEETS,
+        FirmFields.SHEETS,
         estimate
             .deck()
             .units()
             .of(estimate.deckArea())
             .by(Choice.literal(BillRule.PLACE), "places_of_the_deck")
             .value());
-    put(HistoryFields.BAD, replaced(accounts.found()));
-    accounts.agreement().billRule().ifPresent(rule -> put(HistoryFields.BILL_RULE, rule.word()));
+    put(FirmFields.BAD, replaced(accounts.found()));
+    accounts.agreement().billRule().ifPresent(rule -> put(FirmFields.BILL_RULE, rule.word()));
     accounts.items().stream()
         .filter(account -> account.item() == Item.SHEET)
         .findFirst()
         .ifPresent(
             sheets -> {
-              put(HistoryFields.INCLUDED, sheets.agreed().included().value());
-              put(HistoryFields.CREDITED, sheets.unused().value());
+              put(FirmFields.INCLUDED, sheets.agreed().included().value());
+              put(FirmFields.CREDITED, sheets.unused().value());
               put(
-                  HistoryFields.BILLED,
+                  FirmFields.BILLED,
                   accounts.orders().that(OrderStatus.APPROVED).stream()
                       .mapToDouble(order -> order.quantity(Item.SHEET).value())
                       .sum());
@@ -109,7 +109,7 @@ final class History {
   private void work(List<Row> log) {
     if (!log.isEmpty()) {
       put(
-          HistoryFields.HOURS,
+          FirmFields.HOURS,
           log.stream().mapToDouble(row -> row.of(OrderFields.HOURS).value()).sum());
     }
     long visits =
@@ -119,7 +119,7 @@ final class History {
             .distinct()
             .count();
     if (visits > 0) {
-      put(HistoryFields.VISITS, visits);
+      put(FirmFields.VISITS, visits);
     }
   }
 }

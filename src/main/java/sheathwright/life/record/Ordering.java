@@ -36,11 +36,6 @@ public final class Ordering {
     facts = folder.facts().with(JobFolder.KEYS, LifeFields.STAGE, Stage.OPENED.word());
     estimate = new Estimate(Job.of(folder.with(facts)));
     order = Bill.next(estimate);
-    Bill.beyondPreAgreed(order.accounts())
-        .ifPresent(
-            beyond -> {
-              throw folder.refused(beyond);
-            });
     folder.requireAll(order.ties());
   }
 

@@ -210,6 +210,14 @@ public final class Tab {
     return place;
   }
 
+  /** A sentence that has its place here, on as many lines as it takes. */
+  public void said(String label, Choice<String> sentence) {
+    int line = next;
+    entry(label, sentence, "");
+    int across = characters() - widths[0];
+    row(line).height(LINE_HEIGHT * (1 + sentence.plain().length() / across) + 2);
+  }
+
   /** A value that has its place here and closes what stands above it. */
   public Place total(String label, Traced value, String note) {
     return entry(label, value, note, Part.TOTAL);

@@ -2,6 +2,7 @@ package sheathwright.workbook.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Sheets;
@@ -13,6 +14,7 @@ import sheathwright.framing.rafter.RafterScreening;
 import sheathwright.job.Deck;
 import sheathwright.job.DeckAreas;
 import sheathwright.job.Estimate;
+import sheathwright.life.found.FoundWork;
 import sheathwright.sheathing.layout.DeckLayout;
 import sheathwright.sheathing.patch.PatchPlan;
 import sheathwright.workbook.book.Tab;
@@ -131,8 +133,8 @@ final class DeckPages {
             });
   }
 
-  /** What was found, plane by plane, drawn to scale. */
-  static void found(Tab tab, Estimate estimate) {
+  /** What was found, plane by plane, drawn to scale, and what is done about it. */
+  static void found(Tab tab, Estimate estimate, FoundWork work) {
     Deck deck = estimate.deck();
     deck.marks()
         .ifPresentOrElse(
@@ -144,6 +146,7 @@ final class DeckPages {
               tab.heading("What was found");
               tab.paragraph("Nothing is marked yet: the deck has not been seen from above.");
             });
+    done(tab, work.inWords(estimate));
     reported(tab, estimate);
     for (Deck.Part part : deck.parts()) {
       DeckMap.draw(
@@ -176,6 +179,13 @@ final class DeckPages {
       units.add(null);
     }
     tab.list(roll, headings, units);
+  }
+
+  private static void done(Tab tab, Map<String, Choice<String>> words) {
+    if (!words.isEmpty()) {
+      tab.heading("What is done about it");
+      words.forEach((mark, sentence) -> tab.said(mark, sentence));
+    }
   }
 
   private static void reported(Tab tab, Estimate estimate) {

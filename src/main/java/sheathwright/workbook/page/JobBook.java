@@ -2,9 +2,12 @@ package sheathwright.workbook.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import sheathwright.job.Estimate;
 import sheathwright.job.JobFields;
 import sheathwright.job.QuoteLines;
+import sheathwright.life.found.FoundWork;
+import sheathwright.life.found.SheetsSettled;
 import sheathwright.life.record.Issue;
 import sheathwright.workbook.book.Audience;
 import sheathwright.workbook.book.Book;
@@ -22,6 +25,8 @@ public final class JobBook {
   private final String kind;
   private final QuoteLines quote;
   private final LevelPages levels;
+  private final FoundWork work;
+  private final SheetsSettled settled;
 
   private JobBook(Estimate estimate, Audience audience, String kind, QuoteLines quote) {
     this.estimate = estimate;
@@ -29,6 +34,8 @@ public final class JobBook {
     this.kind = kind;
     this.quote = quote;
     this.levels = new LevelPages(book, estimate);
+    this.work = FoundWork.of(estimate);
+    this.settled = new SheetsSettled(estimate, work);
   }
 
   /** The office's own: what is known, what to buy, what it costs and why. */
@@ -80,13 +87,14 @@ public final class JobBook {
     JobTabs tabs =
         JobTabs.of(book, estimate, estimate.job().fact(JobFields.JOB_NAME).value() + " · " + kind);
     KnownPage.write(tabs.known(), estimate, quote, levels);
-    DeckPages.found(tabs.found(), estimate);
+    DeckPages.found(tabs.found(), estimate, work);
     StopPage.write(tabs.stops(), estimate);
     DeckPages.work(tabs.work(), estimate);
     levels.charts(tabs.work());
     Sections.cautions(tabs.work());
     BuyPage.write(tabs.buy(), estimate, levels);
     Listing lines = CostPage.write(tabs.costs(), estimate, quote);
+    tabs.sheets().ifPresent(tab -> SheetsPage.write(tab, estimate, work, settled));
     ProofPage.write(tabs.proof(), estimate);
     new FrontPage(book, tabs.front(), estimate, quote).write(lines);
     Selfcheck selfcheck = new Selfcheck(ties(), estimate.checksNotLookedAt());
@@ -100,7 +108,7 @@ public final class JobBook {
     ties.add(
         Estimate.Tie.all(
             "Every number told twice says the same in both places", "told_again_", book.repeats()));
-    estimate.ties(quote).stream()
+    Stream.concat(estimate.ties(quote).stream(), settled.ties().stream())
         .filter(tie -> book.audience().maySee(tie.holds()))
         .forEach(ties::add);
     return ties;

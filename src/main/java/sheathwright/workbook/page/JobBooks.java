@@ -7,6 +7,8 @@ import java.util.function.Supplier;
 import sheathwright.job.Estimate;
 import sheathwright.job.Refusals;
 import sheathwright.job.table.ProblemsException;
+import sheathwright.life.found.FoundWork;
+import sheathwright.life.found.SheetsSettled;
 import sheathwright.life.record.Issue;
 import sheathwright.workbook.book.Book;
 
@@ -23,18 +25,21 @@ public record JobBooks(byte[] office, byte[] homeowner) {
    * The workbooks of an estimate, the quote a draft.
    *
    * @throws ProblemsException if a cell of either would hold no value: with every refusal, each
-   *     once and with its place
+   *     once and with its place; or if marks lead to something that has no price
    */
   public static JobBooks of(Estimate estimate) {
+    priced(estimate);
     return of(() -> JobBook.quote(estimate), () -> JobBook.estimate(estimate));
   }
 
   /**
    * The workbooks of an estimate whose quote goes out.
    *
-   * @throws ProblemsException if a cell of either would hold no value
+   * @throws ProblemsException if a cell of either would hold no value, or marks lead to something that
+   *     has no price
    */
   public static JobBooks of(Estimate estimate, Issue issue) {
+    priced(estimate);
     return of(() -> JobBook.quote(estimate, issue), () -> JobBook.estimate(estimate, issue));
   }
 
@@ -45,6 +50,13 @@ public record JobBooks(byte[] office, byte[] homeowner) {
     Optional<byte[]> homeowner = refusals.tried(() -> joined(meanwhile));
     refusals.raise();
     return new JobBooks(office.orElseThrow(), homeowner.orElseThrow());
+  }
+
+  private static void priced(Estimate estimate) {
+    SheetsSettled settled = new SheetsSettled(estimate, FoundWork.of(estimate));
+    if (settled.mustBePriced() && !settled.unpriced().isEmpty()) {
+      throw new ProblemsException(settled.unpriced());
+    }
   }
 
   private static byte[] joined(CompletableFuture<byte[]> book) {

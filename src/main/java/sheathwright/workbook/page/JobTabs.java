@@ -1,12 +1,13 @@
 package sheathwright.workbook.page;
 
+import java.util.Optional;
 import sheathwright.job.Estimate;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Tab;
 
 /**
- * The tabs of a job's workbook, in the order in which they stand; the office's and the homeowner's
- * have the same.
+ * The tabs of a job's workbook, in the order in which they stand; the homeowner's has those of the
+ * office but for Sheets.
  */
 record JobTabs(
     Tab front,
@@ -16,6 +17,7 @@ record JobTabs(
     Tab work,
     Tab buy,
     Tab costs,
+    Optional<Tab> sheets,
     Tab proof,
     Tab working,
     Tab tables,
@@ -31,12 +33,15 @@ record JobTabs(
     SurveyPages.write(book, estimate, subtitle);
     Tab buy = Sections.tab(book, "What to buy", subtitle);
     Tab costs = Sections.tab(book, "What it costs", subtitle);
+    Optional<Tab> sheets =
+        book.audience().isOffice() ? Optional.of(SheetsPage.tab(book, subtitle)) : Optional.empty();
     Tab proof = ProofPage.tab(book, subtitle);
     Sections.maker(book, estimate, subtitle);
     Tab working = Sections.workingTab(book, subtitle);
     Tab tables = Sections.tablesTab(book, subtitle);
     Tab check = Sections.tab(book, "Self-check", subtitle);
     book.draws(estimate.solutions());
-    return new JobTabs(front, known, found, stops, work, buy, costs, proof, working, tables, check);
+    return new JobTabs(
+        front, known, found, stops, work, buy, costs, sheets, proof, working, tables, check);
   }
 }

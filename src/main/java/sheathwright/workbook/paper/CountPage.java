@@ -30,8 +30,8 @@ final class CountPage {
           "Billed",
           "Price open",
           "No charge",
-          "Earlier orders",
-          "This order");
+          "On earlier orders",
+          "Still to order");
 
   private CountPage() {}
 

@@ -20,7 +20,7 @@ public final class DeckRecordBook {
     this.estimate = estimate;
     this.accounts = accounts;
     this.photos = photos;
-    paper = new Paper(estimate, "Deck record, " + on);
+    paper = new Paper(estimate, "Deck record, " + Moment.spoken(on));
   }
 
   /**

@@ -2,8 +2,14 @@ package sheathwright.workbook.paper;
 
 import java.util.ArrayList;
 import java.util.List;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
+import sheathwright.job.JobFields;
+import sheathwright.job.table.Field;
+import sheathwright.life.bill.Accounts;
 import sheathwright.life.bill.Invoice;
 import sheathwright.life.bill.Reconciliation;
 import sheathwright.workbook.book.Tab;
@@ -15,6 +21,8 @@ import sheathwright.workbook.page.Sections;
  */
 public final class InvoiceBook {
 
+  private static final int AMOUNT = 4;
+
   private final Estimate estimate;
   private final Invoice invoice;
   private final Reconciliation reconciliation;
@@ -25,7 +33,7 @@ public final class InvoiceBook {
     this.estimate = estimate;
     this.invoice = invoice;
     this.reconciliation = reconciliation;
-    paper = new Paper(estimate, "Invoice %s, %s".formatted(number, on));
+    paper = new Paper(estimate, "Invoice %s, %s".formatted(number, Moment.spoken(on)));
   }
 
   /**
@@ -49,14 +57,35 @@ public final class InvoiceBook {
   }
 
   private List<Estimate.Tie> pages() {
-    Tab tab = paper.page("Invoice", 40, 12, 14, 14, 14, 14);
+    Accounts accounts = invoice.accounts();
+    Tab front = paper.page("Invoice", 40, 12, 13, 14, 14, 15);
+    Tab orders = OrdersPage.tab(paper);
+    ReconciliationPage marks =
+        new ReconciliationPage(ReconciliationPage.tab(paper), accounts, reconciliation);
+    Tab counts = CountPage.tab(paper);
+    front(front);
+    new OrdersPage(orders, estimate.job()).write(accounts.orders().all());
+    CountPage.write(counts, accounts.items());
+    marks.write();
+    List<Estimate.Tie> ties = new ArrayList<>(reconciliation.ties());
+    ties.addAll(marks.ties());
+    return ties;
+  }
+
+  private void front(Tab tab) {
+    tab.heading("For");
+    for (Field<Choice<String>> fact :
+        List.of(JobFields.CUSTOMER, JobFields.SITE, JobFields.JOB_NAME, JobFields.PREPARED_BY)) {
+      tab.fact(fact.label(), estimate.job().fact(fact).value());
+    }
     tab.heading("What it is for");
     tab.list(
         invoice.roll(),
         List.of("For", "How many", "Unit", "Each", "Amount"),
         Sections.units(null, Units.RATIO, null, Units.USD, Units.USD));
-    tab.listTotal("Total", invoice.total(), 4);
+    tab.listTotal("Total", invoice.total(), AMOUNT);
     PaymentList.write(tab, invoice.payments());
-    return new ArrayList<>(reconciliation.ties());
+    Figure<Money> due = invoice.due();
+    tab.total(due.value() < 0 ? "Goes back to the owner, less than nothing" : "Due now", due, "");
   }
 }

@@ -158,6 +158,33 @@ class NewFilesTest {
     assertThat(names()).containsExactlyInAnyOrder("estimate.xlsx", "quote.xlsx");
   }
 
+  /** A step writes into a job's folder and into the one of what was sent. */
+  @Test
+  void leftovers_ofARunInTwoFolders_areFinishedTogether() throws IOException {
+    Path sent = Files.createDirectory(folder.resolve("sent"));
+    diedBetweenTheMoves();
+    write("sent/.a.xlsx." + NO_SUCH_PROCESS + "-1.old", "");
+    write("sent/.a.xlsx." + NO_SUCH_PROCESS + "-1.part", "kept");
+    NewFiles.putRight(List.of(folder, sent));
+    assertThat(text("quote.xlsx")).isEqualTo("new quote");
+    assertThat(text("sent/a.xlsx")).isEqualTo("kept");
+    assertThat(names()).containsExactlyInAnyOrder("estimate.xlsx", "quote.xlsx", "sent");
+  }
+
+  /** Killed before what stood in the other folder was kept: nothing was moved yet. */
+  @Test
+  void leftovers_ofARunInTwoFolders_areClearedTogether() throws IOException {
+    Path sent = Files.createDirectory(folder.resolve("sent"));
+    write("job.csv", "old");
+    write(".job.csv." + NO_SUCH_PROCESS + "-1.old", "old");
+    write(".job.csv." + NO_SUCH_PROCESS + "-1.part", "new");
+    write("sent/.a.xlsx." + NO_SUCH_PROCESS + "-1.part", "kept");
+    NewFiles.putRight(List.of(folder, sent));
+    assertThat(text("job.csv")).isEqualTo("old");
+    assertThat(names()).containsExactlyInAnyOrder("job.csv", "sent");
+    assertThat(sent).isEmptyDirectory();
+  }
+
   private void diedBetweenTheMoves() throws IOException {
     write("estimate.xlsx", "new estimate");
     write(".estimate.xlsx." + NO_SUCH_PROCESS + "-1.old", "old estimate");

@@ -57,6 +57,28 @@ final class LifeJob {
       level-B,"level the dip in plane B, up to 1-1/8 in low at mid-length",4,rafter,472,no,2027-05-03
       """;
 
+  /** The one change order of the job, as it stands at the end. */
+  static final String ORDERS =
+      """
+      order,on,usd,days,status,approved_by,approved_how,approved_on
+      01,2027-05-18,248.70,0.25,approved,Odalys Brackenridge-Plume,signed,2027-05-18
+      """;
+
+  static final String ORDER_LINES =
+      """
+      order,item,unit,quantity,usd,marks
+      01,sheet,half,1.5,175.50,"4: 1, 5: 0.5"
+      01,refasten,place,6,48.00,"6: 1, 7: 1, 8: 1, 9: 1, 10: 1, 11: 1"
+      01,relief,ft,24,25.20,12: 24
+      """;
+
+  static final String SENT =
+      """
+      document,file,file_sha256,record_sha256,total_usd,on
+      QH-01,sent/quote-QH-01.xlsx,0a,0b,"10,873.00",2027-05-04
+      CO-01,sent/change-order-01.xlsx,0c,0d,248.70,2027-05-18
+      """;
+
   private static final String PHOTOS =
       """
       photo,mark,report,sheet,view,taken,caption

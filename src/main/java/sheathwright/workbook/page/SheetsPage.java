@@ -1,0 +1,75 @@
+package sheathwright.workbook.page;
+
+import java.util.List;
+import sheathwright.figure.Units;
+import sheathwright.job.Estimate;
+import sheathwright.job.table.Problem;
+import sheathwright.life.found.FoundWork;
+import sheathwright.life.found.SheetsSettled;
+import sheathwright.workbook.book.Book;
+import sheathwright.workbook.book.Tab;
+
+/** The office's page on which what is found is settled against what is sold, sheet by sheet. */
+final class SheetsPage {
+
+  private SheetsPage() {}
+
+  static Tab tab(Book book, String subtitle) {
+    return Sections.titled(book.tab("Sheets", 26, 13, 11, 44, 24, 11, 9), subtitle);
+  }
+
+  static void write(Tab tab, Estimate estimate, FoundWork work, SheetsSettled settled) {
+    tab.heading("Sheets of the old deck, as the bill counts them");
+    tab.list(
+        settled.planes(),
+        List.of("Plane", "Places", "At most", "Found by the marks", "Still possible"),
+        Sections.units(null, Units.SHEET, Units.SHEET, Units.SHEET, Units.SHEET));
+    tab.link("One sheet is counted by", estimate.billRule(), "place, half or area");
+    tab.link("At most, every place", estimate.sheetsAtWorst(), "the ceiling of every bill");
+    tab.link("In the price", estimate.plannedSheets(), "");
+    tab.shown("Found by the marks", settled.found(), "whoever finds more marks it first");
+    tab.entry("Still possible", settled.possible(), "no mark calls for them yet");
+    tab.entry("Found beyond the price", settled.beyond(), "each needs a change order");
+    tab.entry("In the price, not needed so far", settled.notNeeded(), "");
+    tab.link("Credit for one not needed", estimate.quote().credit(), "");
+    tab.entry("Comes back if no more is found", settled.credit(), "");
+    items(tab, settled);
+    marks(tab, estimate, work);
+  }
+
+  private static void items(Tab tab, SheetsSettled settled) {
+    tab.heading("What was found beyond the price, and what each would cost");
+    tab.list(
+        settled.items(),
+        List.of("What", "Counted in", "Found", "Each", "Amount"),
+        Sections.units(null, null, Units.RATIO, Units.USD, Units.USD));
+    tab.total("All of it", settled.comesTo(), "if it is agreed; not in the total of the quote");
+    List<Problem> unpriced = settled.unpriced();
+    unpriced.forEach(problem -> tab.caution("No price yet: " + problem + "."));
+  }
+
+  private static void marks(Tab tab, Estimate estimate, FoundWork work) {
+    tab.heading("Mark by mark");
+    if (work.list().isEmpty()) {
+      tab.paragraph("Nothing is marked yet.");
+    } else {
+      tab.list(
+          work.roll(),
+          List.of("Mark", "Place", "Action", "Why", "Leads to", "How many", "Counted in", "Open"),
+          Sections.units(null, null, null, null, null, Units.RATIO, null, Units.RATIO));
+      tab.entry("Marks without an action", work.withoutAction(), "none, when all is well");
+    }
+    estimate
+        .job()
+        .rules()
+        .roll()
+        .ifPresent(
+            roll -> {
+              tab.heading("The firm's own rules for marks");
+              tab.list(
+                  roll,
+                  List.of("Test", "Limit", "Action", "Why", "Whose"),
+                  Sections.units(null, Units.RATIO, null, null, null));
+            });
+  }
+}
