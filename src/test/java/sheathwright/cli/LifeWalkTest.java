@@ -11,9 +11,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -106,10 +106,7 @@ class LifeWalkTest {
   }
 
   private static void approve(LifeFolder job) {
-    job.replace(
-        "orders.csv",
-        "offered,,,",
-        "approved,Odalys Brackenridge-Plume,signed,2027-05-18");
+    job.replace("orders.csv", "offered,,,", "approved,Odalys Brackenridge-Plume,signed,2027-05-18");
   }
 
   private LifeFolder from(LifeFolder job) throws IOException {
@@ -150,12 +147,12 @@ class LifeWalkTest {
             "01,refasten,place,6,48.00,\"6: 1, 7: 1, 8: 1, 9: 1, 10: 1, 11: 1\"",
             "01,relief,ft,24,25.20,12: 24");
     assertThat(job.lines("job.csv")).contains("stage,opened,").doesNotContain("stage,agreed,");
-    assertThat(job.bytes("sent/change-order-01.xlsx"))
-        .isEqualTo(job.bytes("change-order-01.xlsx"));
+    assertThat(job.bytes("sent/change-order-01.xlsx")).isEqualTo(job.bytes("change-order-01.xlsx"));
 
     approve(job);
     job.write(
-        "log.csv", "day,task,quantity,hours,visit\n2027-05-18,sheet,5,5.5,1\n2027-05-18,sweep,1,1,1\n");
+        "log.csv",
+        "day,task,quantity,hours,visit\n2027-05-18,sheet,5,5.5,1\n2027-05-18,sweep,1,1,1\n");
     assertThat(job.done("close", "--on", "2027-05-28").out())
         .contains("the homeowner pays " + total + ", of which ")
         .contains(found + " found, 3 in the price, " + sheets + " billed besides, 0 not needed")
@@ -199,8 +196,7 @@ class LifeWalkTest {
       })
   void aStepOutOfTurn_isRefusedWithWhatToDo(
       String stage, String command, String option, String needed, String toDo) throws IOException {
-    LifeFolder job =
-        from(Map.of("agreed", agreed, "opened", ordered, "closed", closed).get(stage));
+    LifeFolder job = from(Map.of("agreed", agreed, "opened", ordered, "closed", closed).get(stage));
     Object[] day = {"--on", "2027-05-29"};
     Object[] issue = {"--issue", "--on", "2027-05-29"};
     assertThat(job.refused(command, option == null ? day : issue))
@@ -312,7 +308,8 @@ class LifeWalkTest {
     Map<String, String> before = job.bytes();
     CommandRun again = job.done("change-order", "--on", "2027-05-19");
     assertThat(again.out())
-        .startsWith("nothing was found besides what is agreed and ordered: no change order is written");
+        .startsWith(
+            "nothing was found besides what is agreed and ordered: no change order is written");
     assertThat(job.bytes()).isEqualTo(before);
     assertThat(CommandRun.of("change-order", job.path(), "--force", "--on", "2027-05-19").status())
         .isEqualTo(2);
@@ -325,7 +322,8 @@ class LifeWalkTest {
     approve(job);
     job.replace("marks.csv", "B-5-3,2027-05-18,,", "B-5-3,2027-05-18,,yes");
     assertThat(job.refused("close", "--on", "2027-05-28"))
-        .contains("of what was found is neither agreed nor ordered; run ./sheathwright change-order ");
+        .contains(
+            "of what was found is neither agreed nor ordered; run ./sheathwright change-order ");
     job.done("change-order", "--on", "2027-05-19");
     assertThat(job.lines("orders.csv")).element(2).asString().startsWith("02,2027-05-19,-58.50,");
     assertThat(job.lines("order_lines.csv")).contains("02,sheet,half,-0.5,-58.50,5: -0.5");
@@ -356,8 +354,7 @@ class LifeWalkTest {
         .contains("--on 2027-05-16 is before the day it was opened, 2027-05-17");
     job.fact("stage", "opened");
     job.fact("opened_on", "");
-    assertThat(job.refused("change-order", "--on", "2027-05-18"))
-        .contains("job.csv", "opened_on");
+    assertThat(job.refused("change-order", "--on", "2027-05-18")).contains("job.csv", "opened_on");
   }
 
   @Test
@@ -380,8 +377,7 @@ class LifeWalkTest {
   void anOrderThatNobodyAgreedBeforehand_isNotPreAgreed() throws IOException {
     LifeFolder job = from(ordered);
     job.replace("orders.csv", "offered,,,", "approved,foreman,pre-agreed,2027-05-18");
-    assertThat(job.refused("close", "--on", "2027-05-28"))
-        .containsIgnoringCase("pre-agreed");
+    assertThat(job.refused("close", "--on", "2027-05-28")).containsIgnoringCase("pre-agreed");
   }
 
   private static String row(LifeFolder job, String item) {

@@ -2,17 +2,12 @@ package sheathwright.workbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.Stream;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import sheathwright.job.JobTable;
@@ -50,9 +45,9 @@ class FinishedSamplesTest {
     Path sample = Path.of("workbooks", book.substring(0, end), book.substring(end + 1) + ".xlsx");
 
     assertThat(sample).as("make it: workbooks/README.md says how").exists();
-    assertThat(parts(Files.readAllBytes(sample)))
+    assertThat(Samples.parts(Files.readAllBytes(sample)))
         .as("make it anew: workbooks/README.md says how")
-        .isEqualTo(parts(written(book.substring(0, end)).get(book)));
+        .isEqualTo(Samples.parts(written(book.substring(0, end)).get(book)));
   }
 
   /** Most are written for other tests already; the others once for all here. */
@@ -64,15 +59,5 @@ class FinishedSamplesTest {
       WRITTEN.putAll(Samples.ofJob(job));
     }
     return WRITTEN;
-  }
-
-  private static Map<String, String> parts(byte[] file) throws IOException {
-    Map<String, String> parts = new TreeMap<>();
-    try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(file))) {
-      for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-        parts.put(entry.getName(), new String(zip.readAllBytes(), StandardCharsets.UTF_8));
-      }
-    }
-    return parts;
   }
 }

@@ -33,10 +33,7 @@ public final class Accounts {
   }
 
   private List<Found> opened(Item item) {
-    return found.stream()
-        .filter(Found::isOpened)
-        .flatMap(each -> in(item, each).stream())
-        .toList();
+    return found.stream().filter(Found::isOpened).flatMap(each -> in(item, each).stream()).toList();
   }
 
   /**

@@ -35,8 +35,8 @@ public record JobBooks(byte[] office, byte[] homeowner) {
   /**
    * The workbooks of an estimate whose quote goes out.
    *
-   * @throws ProblemsException if a cell of either would hold no value, or marks lead to something that
-   *     has no price
+   * @throws ProblemsException if a cell of either would hold no value, or marks lead to something
+   *     that has no price
    */
   public static JobBooks of(Estimate estimate, Issue issue) {
     priced(estimate);

@@ -1,12 +1,17 @@
 package sheathwright.workbook.page;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
 import sheathwright.catalog.Card;
 import sheathwright.catalog.Catalog;
 import sheathwright.figure.Amounts;
@@ -178,6 +183,19 @@ public final class Samples {
     SisterSamples.putInto(tables);
     LevelSamples.putInto(tables);
     return tables;
+  }
+
+  /** What is packed in a workbook, by name: how tightly it is packed may differ from JDK to JDK. */
+  public static Map<String, String> parts(byte[] file) {
+    Map<String, String> parts = new TreeMap<>();
+    try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(file))) {
+      for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+        parts.put(entry.getName(), new String(zip.readAllBytes(), StandardCharsets.ISO_8859_1));
+      }
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    }
+    return parts;
   }
 
   public static void keep(Path file, byte[] bytes) {
