@@ -70,7 +70,7 @@ public final class Framing {
     sisters = isKnown && job.choosesSisters() ? SisterChoice.of(job, old, dead) : null;
     reports =
         new StopReports(job.reports().stream().map(Framing::report).toList(), reckoned(job, said));
-    facts = reports.known(isKnown ? known.facts() : KnownFacts.ALL);
+    facts = reports.known(isKnown ? known.facts() : KnownFacts.NONE);
     holding = facts.holding();
     joined = isKnown ? old.joined(dead, facts.areSound()) : null;
     decision = isKnown ? reports.decision(facts) : reports.decision();

@@ -20,6 +20,8 @@ class SoundnessTest {
   private static final List<String> SOUND =
       List.of("within the screening limits", "within the screening limits only as assumed");
 
+  private static final String LOOKED = "report,seen,where\nF-1,nothing,from the attic\n";
+
   /** Without these nobody may say anything; what they may not be is in the second half. */
   private static final List<String> NEEDED =
       List.of("rafter_size_known", "span_known", "bearing_known", "ties_known");
@@ -38,6 +40,7 @@ class SoundnessTest {
 
   static Stream<String> jobs() {
     return Stream.of(new java.io.File("demo-data").listFiles(java.io.File::isDirectory))
+        .filter(job -> new java.io.File(job, JobTable.JOB.file()).exists())
         .map(java.io.File::getName)
         .sorted();
   }
@@ -71,6 +74,7 @@ class SoundnessTest {
       }
       add(all, base + ", nobody looked", without(sound, "reports"));
     }
+    add(all, "rafters that nobody told of", JobText.small().withTable("reports", LOOKED));
     add(all, "a deck alone", JobText.small());
     return all.stream();
   }

@@ -18,6 +18,9 @@ public record KnownFacts(Figure<Ratio> unknown, Figure<Ratio> assumed) {
   /** Every fact was measured, read from a stamp, or told. */
   public static final KnownFacts ALL = new KnownFacts(RepairStops.NONE, RepairStops.NONE);
 
+  /** Nobody said what the rafters are. */
+  public static final KnownFacts NONE = ALL.butNobodyLooked();
+
   /** Where nothing was looked at besides. */
   KnownFacts butNobodyLooked() {
     return new KnownFacts(RepairStops.ONE, assumed);

@@ -7,7 +7,8 @@ import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Tab;
 
 /**
- * The tabs of a job's workbook, in the order in which they stand. What nobody hands out stands last.
+ * The tabs of a job's workbook, in the order in which they stand. What nobody hands out stands
+ * last.
  */
 record JobTabs(
     Tab front,

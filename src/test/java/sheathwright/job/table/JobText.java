@@ -82,6 +82,20 @@ public record JobText(Map<String, String> tables) {
     return new JobText(tables);
   }
 
+  /** The same with what the office added once the old covering was off. */
+  public static JobText opened(String name) {
+    JobText job = demo(name);
+    for (JobTable table : JobTable.values()) {
+      Path file = Path.of("demo-data", name, "opened", table.file());
+      if (Files.exists(file) && table == JobTable.JOB) {
+        job = job.withLines(table.word(), textOf(file).lines().skip(1).toArray(String[]::new));
+      } else if (Files.exists(file)) {
+        job = job.withTable(table.word(), textOf(file));
+      }
+    }
+    return job;
+  }
+
   /** The same with some text of a table replaced, once or wherever it stands. */
   public JobText with(String table, String text, String replacement) {
     assertThat(tables.get(table)).as("what the test spoils").contains(text);

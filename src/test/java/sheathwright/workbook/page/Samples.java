@@ -1,12 +1,17 @@
 package sheathwright.workbook.page;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
 import sheathwright.catalog.Card;
 import sheathwright.catalog.Catalog;
 import sheathwright.figure.Amounts;
@@ -48,11 +53,7 @@ public final class Samples {
   /** The same, made anew. */
   public static Map<String, byte[]> made() {
     Map<String, byte[]> books = new LinkedHashMap<>();
-    for (String job : JOBS) {
-      Estimate estimate = new Estimate(Job.of(tables(job)));
-      books.put(job + "-estimate", JobBook.estimate(estimate).bytes());
-      books.put(job + "-quote", HomeBook.of(estimate).bytes());
-    }
+    JOBS.forEach(job -> books.putAll(ofJob(job)));
     tablesToFill()
         .forEach(
             (function, text) ->
@@ -61,6 +62,15 @@ public final class Samples {
     books.put("leveling", LevelSamples.book());
     LifeBooks.all().forEach((name, bytes) -> books.put("life-" + name, bytes));
     books.forEach((name, bytes) -> keep(FOLDER.resolve(name + ".xlsx"), bytes));
+    return books;
+  }
+
+  /** A job's two workbooks by name, made anew. */
+  public static Map<String, byte[]> ofJob(String job) {
+    Estimate estimate = new Estimate(Job.of(tables(job)));
+    Map<String, byte[]> books = new LinkedHashMap<>();
+    books.put(job + "-estimate", JobBook.estimate(estimate).bytes());
+    books.put(job + "-quote", HomeBook.of(estimate).bytes());
     return books;
   }
 
@@ -176,6 +186,19 @@ public final class Samples {
     SisterSamples.putInto(tables);
     LevelSamples.putInto(tables);
     return tables;
+  }
+
+  /** What is packed in a workbook, by name: how tightly it is packed may differ from JDK to JDK. */
+  public static Map<String, String> parts(byte[] file) {
+    Map<String, String> parts = new TreeMap<>();
+    try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(file))) {
+      for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+        parts.put(entry.getName(), new String(zip.readAllBytes(), StandardCharsets.ISO_8859_1));
+      }
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    }
+    return parts;
   }
 
   public static void keep(Path file, byte[] bytes) {
