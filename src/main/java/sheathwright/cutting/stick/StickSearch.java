@@ -17,8 +17,7 @@ final class StickSearch {
   private static final int QUICK_ROUNDS = 10;
   // StickWork: double 2 plans dearer, 2 bounds lower, 1.08 of the turns; half was not measured.
   private static final int CAREFUL_ROUNDS = 5;
-  // Our 46 lists and 14 of hard28, 0.2 s each: 35 proven, 5.4 s of CPU; half 35, 5.3 s; double 35,
-  // 5.4 s.
+  // StickWork: half and double give the same plans and bounds in as many turns.
   private static final int MOST_PATTERNS = 30_000;
   // Not tuned: ends a search that patience does not. StickWork: not reached at half.
   private static final int MOST_NODES = 200_000;
@@ -26,7 +25,8 @@ final class StickSearch {
   // turns;
   // double one bound lower, 0.991; the same plans.
   private static final int MOST_NODES_FOR_A_PLAN = 100;
-  // Half 35 proven, 5.3 s; double 35, 5.5 s.
+  // Our 46 lists and 14 of hard28, 0.2 s each: 35 proven, 5.4 s of CPU; half 35, 5.3 s; double 35,
+  // 5.5 s.
   private static final double FIRST_STEP = 0.0002;
   // StickWork: half and double give the same plans and bounds in as many turns.
   private static final double LEAST_STEP = FIRST_STEP / 4;
