@@ -15,7 +15,7 @@ import sheathwright.tuning.Turns;
 /** Best layouts of invented planes: short pieces, sheets and work. */
 public final class OriginsWork implements BiFunction<Path, Long, List<long[]>> {
 
-  private static final int PLANES = 9;
+  private static final int PLANES = 60;
   private static final int[] SPACINGS = {12, 16, 24};
 
   @Override
