@@ -27,29 +27,39 @@ public final class JobBook {
   private final FoundWork work;
   private final SheetsSettled settled;
 
-  private JobBook(Estimate estimate, Audience audience, String kind, QuoteLines quote) {
+  private JobBook(
+      Estimate estimate, Audience audience, String kind, QuoteLines quote, SheetsSettled settled) {
     this.estimate = estimate;
     this.book = new Book(audience);
     this.kind = kind;
     this.quote = quote;
     this.levels = new LevelPages(book, estimate);
-    this.work = FoundWork.of(estimate);
-    this.settled = new SheetsSettled(estimate, work);
+    this.work = settled.work();
+    this.settled = settled;
   }
 
   /** The office's own: what is known, what to buy, what it costs and why. */
   public static JobBook estimate(Estimate estimate) {
+    return estimate(estimate, SheetsSettled.of(estimate));
+  }
+
+  static JobBook estimate(Estimate estimate, SheetsSettled settled) {
     return new JobBook(
-        estimate, Audience.office(), "estimate, for the office only", estimate.quote());
+        estimate, Audience.office(), "estimate, for the office only", estimate.quote(), settled);
   }
 
   /** The homeowner's: no cost, overhead, margin or wage stands anywhere in the file. */
   public static JobBook quote(Estimate estimate) {
+    return quote(estimate, SheetsSettled.of(estimate));
+  }
+
+  static JobBook quote(Estimate estimate, SheetsSettled settled) {
     return new JobBook(
         estimate,
         Audience.homeowner(estimate.job()),
         "quote " + estimate.job().fact(JobFields.QUOTE_NUMBER).value(),
-        estimate.quote().restated(estimate));
+        estimate.quote().restated(estimate),
+        settled);
   }
 
   /**
