@@ -61,6 +61,11 @@ public final class SheetsSettled {
     }
   }
 
+  /** What the marks of an estimate lead to, settled. */
+  public static SheetsSettled of(Estimate estimate) {
+    return new SheetsSettled(estimate, FoundWork.of(estimate));
+  }
+
   /** Settles what the marks of an estimate lead to. */
   public SheetsSettled(Estimate estimate, FoundWork work) {
     this.estimate = estimate;
@@ -124,6 +129,11 @@ public final class SheetsSettled {
 
   private static <Q extends Quantity> Figure<Q> none(Unit<Q> unit) {
     return Figure.of(0, unit);
+  }
+
+  /** What the marks lead to, one by one. */
+  public FoundWork work() {
+    return work;
   }
 
   /** Each plane with its places, what they count at most, what was found, and what is left. */

@@ -27,29 +27,35 @@ public final class JobBook {
   private final SheetsSettled settled;
   private final Supply supply;
 
-  private JobBook(Estimate estimate, Audience audience, String kind, QuoteLines quote) {
+  private JobBook(
+      Estimate estimate, Audience audience, String kind, QuoteLines quote, SheetsSettled settled) {
     this.estimate = estimate;
     this.book = new Book(audience);
     this.kind = kind;
     this.quote = quote;
     this.levels = new LevelPages(book, estimate);
-    this.work = FoundWork.of(estimate);
-    this.settled = new SheetsSettled(estimate, work);
+    this.work = settled.work();
+    this.settled = settled;
     this.supply = new Supply(estimate, work.quantities());
   }
 
   /** The office's own: what is known, what to buy, what it costs and why. */
   public static JobBook estimate(Estimate estimate) {
-    return estimate(estimate, "estimate, for the office only");
+    return estimate(estimate, SheetsSettled.of(estimate));
+  }
+
+  static JobBook estimate(Estimate estimate, SheetsSettled settled) {
+    return estimate(estimate, settled, "estimate, for the office only");
   }
 
   /** The same as it stood when a quote went out. */
-  public static JobBook estimate(Estimate estimate, Issue issue) {
-    return estimate(estimate, "estimate of " + issue.document() + ", for the office only");
+  static JobBook estimate(Estimate estimate, SheetsSettled settled, Issue issue) {
+    return estimate(
+        estimate, settled, "estimate of " + issue.document() + ", for the office only");
   }
 
-  private static JobBook estimate(Estimate estimate, String kind) {
-    return new JobBook(estimate, Audience.office(), kind, estimate.quote());
+  private static JobBook estimate(Estimate estimate, SheetsSettled settled, String kind) {
+    return new JobBook(estimate, Audience.office(), kind, estimate.quote(), settled);
   }
 
   /**

@@ -7,7 +7,6 @@ import java.util.function.Supplier;
 import sheathwright.job.Estimate;
 import sheathwright.job.Refusals;
 import sheathwright.job.table.ProblemsException;
-import sheathwright.life.found.FoundWork;
 import sheathwright.life.found.SheetsSettled;
 import sheathwright.life.record.Issue;
 import sheathwright.workbook.book.Book;
@@ -29,8 +28,8 @@ public record JobBooks(byte[] office, byte[] homeowner) {
    *     once and with its place; or if marks lead to something that has no price
    */
   public static JobBooks of(Estimate estimate) {
-    priced(estimate);
-    return of(() -> HomeBook.of(estimate), () -> JobBook.estimate(estimate));
+    SheetsSettled settled = priced(estimate);
+    return of(() -> HomeBook.of(estimate), () -> JobBook.estimate(estimate, settled));
   }
 
   /**
@@ -40,8 +39,9 @@ public record JobBooks(byte[] office, byte[] homeowner) {
    *     that has no price
    */
   public static JobBooks of(Estimate estimate, Issue issue) {
-    priced(estimate);
-    return of(() -> HomeBook.of(estimate, issue), () -> JobBook.estimate(estimate, issue));
+    SheetsSettled settled = priced(estimate);
+    return of(
+        () -> HomeBook.of(estimate, issue), () -> JobBook.estimate(estimate, settled, issue));
   }
 
   private static JobBooks of(Supplier<HomeBook> quote, Supplier<JobBook> estimate) {
@@ -53,11 +53,12 @@ public record JobBooks(byte[] office, byte[] homeowner) {
     return new JobBooks(office.orElseThrow(), homeowner.orElseThrow());
   }
 
-  private static void priced(Estimate estimate) {
-    SheetsSettled settled = new SheetsSettled(estimate, FoundWork.of(estimate));
+  private static SheetsSettled priced(Estimate estimate) {
+    SheetsSettled settled = SheetsSettled.of(estimate);
     if (settled.mustBePriced() && !settled.unpriced().isEmpty()) {
       throw new ProblemsException(settled.unpriced());
     }
+    return settled;
   }
 
   private static byte[] joined(CompletableFuture<byte[]> book) {
