@@ -1,6 +1,7 @@
 package sheathwright.workbook.paper;
 
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -15,7 +16,7 @@ import sheathwright.life.bill.Share;
 final class Measured {
 
   /** In few words, as a column of a list holds them. */
-  private static final Map<Field<? extends Traced>, String> WORDS = new java.util.LinkedHashMap<>();
+  private static final Map<Field<? extends Traced>, String> WORDS = new LinkedHashMap<>();
 
   static {
     WORDS.put(MarkFields.PROBE, "awl");
@@ -25,7 +26,7 @@ final class Measured {
     WORDS.put(MarkFields.JOINT_GAP, "gap");
     WORDS.put(MarkFields.JOINT_LENGTH, "joint");
     WORDS.put(MarkFields.BEARING, "bearing");
-    WORDS.put(MarkFields.SOUND_NAILS, "nails that hold");
+    WORDS.put(MarkFields.SOUND_NAILS, "sound nails");
   }
 
   private final Map<String, Row> rows = new HashMap<>();

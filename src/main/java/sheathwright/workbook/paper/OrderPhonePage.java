@@ -122,7 +122,10 @@ final class OrderPhonePage {
 
   private void rain(PreAgreed agreed) {
     List<String> limits = new ArrayList<>();
-    agreed.sheets().ifPresent(sheets -> limits.add(sheets.plain() + " sheets"));
+    agreed
+        .sheets()
+        .ifPresent(
+            sheets -> limits.add(sheets.plain() + (sheets.value() == 1 ? " sheet" : " sheets")));
     agreed.sum().ifPresent(sum -> limits.add(sum.shown()));
     page.heading("If nobody answers and rain comes");
     page.text(

@@ -13,10 +13,14 @@ final class Spoken {
 
   private Spoken() {}
 
-  /** A length in inches and their parts, anything else as it is shown. */
+  /** A length in inches and their parts, a count as a bare number, all else as it is shown. */
   static String of(Traced value) {
-    return value instanceof Figure<?> figure && figure.unit().equals(Units.INCH)
-        ? Lengths.mixed(Math.round(figure.value() * PARTS), PARTS) + " in"
-        : value.shown();
+    if (!(value instanceof Figure<?> figure)) {
+      return value.shown();
+    }
+    if (figure.unit().equals(Units.INCH)) {
+      return Lengths.mixed(Math.round(figure.value() * PARTS), PARTS) + " in";
+    }
+    return figure.unit().equals(Units.NAILS_PER_SHEET) ? figure.plain() : figure.shown();
   }
 }

@@ -81,6 +81,17 @@ class ChangeOrderBookTest {
   }
 
   @Test
+  void oneSheet_isNotSheets() {
+    String one = LifeJob.AGREED.replace("pre-agreed,,500,,,6", "pre-agreed,,500,,,1");
+
+    Texts said =
+        Texts.of(LifeBooks.changeOrder(LifeJob.with(Map.of("agreed", one)), LifeJob.found()));
+
+    assertThat(String.join(" ", said.on("Change order"))).contains("up to 1 sheet and $500.00");
+    assertThat(said.word("is_pre_agreed")).isEqualTo("no");
+  }
+
+  @Test
   void withATime_theFirstPageSaysUntilWhen() {
     assertThat(Moment.of("2027-05-18T14:30").after(sheathwright.figure.Amounts.hours(4)))
         .isEqualTo("by 6:30 PM on May 18, 2027");
