@@ -41,6 +41,7 @@ public final class Tab {
   private final List<TabLine> lines = new ArrayList<>();
   private final List<String> validations = new ArrayList<>();
   private int next = FIRST_LINE;
+  private int lastRepeated = 1;
   private boolean isOnOnePage;
   private boolean isInFractions;
 
@@ -107,6 +108,16 @@ public final class Tab {
       sum += widths[fitting++];
     }
     return Math.max(1, fitting);
+  }
+
+  /** What stands above the next line is printed again at the top of every page. */
+  void repeatsWhatStands() {
+    lastRepeated = next - 1;
+  }
+
+  /** The last line that is printed again at the top of every page. */
+  int lastRepeated() {
+    return lastRepeated;
   }
 
   /** Characters that fit in a line across the page. */
