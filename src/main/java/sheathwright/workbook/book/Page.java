@@ -45,7 +45,7 @@ public final class Page {
     sheet.lockSelectLockedCells(false);
     sheet.createFreezePane(0, Tab.FIRST_LINE - 1);
     sheet.setDisplayGridlines(false);
-    sheet.setRepeatingRows(new CellRangeAddress(0, tab.lastRepeated(), -1, -1));
+    sheet.setRepeatingRows(new CellRangeAddress(tab.firstRepeated(), tab.lastRepeated(), -1, -1));
     sheet.setFitToPage(true);
     sheet.setHorizontallyCenter(true);
     sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.LEFT, 0.5);

@@ -41,6 +41,7 @@ public final class Tab {
   private final List<TabLine> lines = new ArrayList<>();
   private final List<String> validations = new ArrayList<>();
   private int next = FIRST_LINE;
+  private int firstRepeated;
   private int lastRepeated = 1;
   private boolean isOnOnePage;
   private boolean isInFractions;
@@ -110,9 +111,15 @@ public final class Tab {
     return Math.max(1, fitting);
   }
 
-  /** What stands above the next line is printed again at the top of every page. */
-  void repeatsWhatStands() {
+  /** The line above the next, and not the title, is printed again at the top of every page. */
+  void repeatsLineAbove() {
+    firstRepeated = next - 1;
     lastRepeated = next - 1;
+  }
+
+  /** The first line that is printed again at the top of every page. */
+  int firstRepeated() {
+    return firstRepeated;
   }
 
   /** The last line that is printed again at the top of every page. */

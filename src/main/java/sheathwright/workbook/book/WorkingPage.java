@@ -34,7 +34,7 @@ final class WorkingPage {
       tab.text(tab.next(), column, HEADINGS.get(column), Part.COLUMN_HEAD);
     }
     tab.skip(1);
-    tab.repeatsWhatStands();
+    tab.repeatsLineAbove();
     for (Map.Entry<String, List<Traced>> group : closure.steps().entrySet()) {
       tab.heading("for " + group.getKey());
       for (Traced step : group.getValue()) {

@@ -110,7 +110,10 @@ class CrewPageTest {
       int last = workbook.getNumberOfSheets() - 1;
       assertThat(workbook.getSheetName(last - 1)).isEqualTo("Working");
       assertThat(workbook.getSheetName(last)).isEqualTo("Tables");
-      assertThat(workbook.getSheet("Working").getRepeatingRows().getLastRow()).isGreaterThan(2);
+      XSSFSheet working = workbook.getSheet("Working");
+      int header = working.getRepeatingRows().getFirstRow();
+      assertThat(working.getRepeatingRows().getLastRow()).isEqualTo(header);
+      assertThat(working.getRow(header).getCell(0).getStringCellValue()).isEqualTo("Step");
     }
   }
 }
