@@ -65,8 +65,8 @@ public record SupplyLine(
         title,
         lines,
         Roll.<SupplyLine>column("what", SupplyLine::what),
-        Roll.column("to_buy", SupplyLine::toBuy),
         Roll.column("sold", SupplyLine::sold),
+        Roll.column("to_buy", SupplyLine::toBuy),
         Roll.column("needed", SupplyLine::needed),
         Roll.column("overage", SupplyLine::overage));
   }

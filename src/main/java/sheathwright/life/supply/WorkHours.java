@@ -152,8 +152,8 @@ public final class WorkHours {
         title,
         tasks,
         Roll.<Task>column("task", task -> Choice.literal(task.what())),
-        Roll.column("quantity", Task::quantity),
         Roll.column("unit", task -> Choice.literal(task.unit())),
+        Roll.column("quantity", Task::quantity),
         Roll.column("each_h", Task::each),
         Roll.column("hours_h", Task::hours));
   }

@@ -41,6 +41,8 @@ public final class Tab {
   private final List<TabLine> lines = new ArrayList<>();
   private final List<String> validations = new ArrayList<>();
   private int next = FIRST_LINE;
+  private int firstRepeated;
+  private int lastRepeated = 1;
   private boolean isOnOnePage;
   private boolean isInFractions;
 
@@ -107,6 +109,22 @@ public final class Tab {
       sum += widths[fitting++];
     }
     return Math.max(1, fitting);
+  }
+
+  /** The line above the next, and not the title, is printed again at the top of every page. */
+  void repeatsLineAbove() {
+    firstRepeated = next - 1;
+    lastRepeated = next - 1;
+  }
+
+  /** The first line that is printed again at the top of every page. */
+  int firstRepeated() {
+    return firstRepeated;
+  }
+
+  /** The last line that is printed again at the top of every page. */
+  int lastRepeated() {
+    return lastRepeated;
   }
 
   /** Characters that fit in a line across the page. */

@@ -29,9 +29,9 @@ import sheathwright.workbook.draw.DeckMap;
 final class CrewPage {
 
   private static final int LONGEST_NAME = 31;
-  private static final int FIRST = 20;
-  private static final int OTHERS = 7;
-  private static final int LEAST_COLUMNS = 13;
+  private static final int FIRST = 22;
+  private static final int OTHERS = 6;
+  private static final int LEAST_COLUMNS = 15;
 
   private final Tab tab;
   private final Estimate estimate;
@@ -115,6 +115,14 @@ final class CrewPage {
     tab.heading("Nails");
     tab.shown("Deck nail", supply.deckNail(), "");
     SitePage.spacings(tab, estimate);
+    tab.sentence(
+        Choice.sentence(
+                Choice.literal("Nails in a whole sheet: "),
+                estimate.nailsInASheet(),
+                Choice.literal(", near roof edges "),
+                estimate.site().nailing().inASheetNearEdges(),
+                Choice.literal("."))
+            .as("nails_said_to_crew"));
     if (isFirst) {
       tab.heading("On the roof, for every plane");
       Cautions.toTheCrew().forEach(tab::paragraph);

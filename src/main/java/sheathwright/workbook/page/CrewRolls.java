@@ -164,7 +164,7 @@ final class CrewRolls {
       if (row.get(0).plain().equals(plane) && sister.value() + shim.value() > 0) {
         Choice<String> action =
             Choice.choose(
-                sister.isMoreThan(NONE), Choice.literal("sister"), Choice.literal("shim or leave"));
+                sister.isMoreThan(NONE), Choice.literal("sister"), Choice.literal("shim"));
         List<Figure<Length>> marks = new ArrayList<>();
         for (int foot = 0; foot < length.value(); foot++) {
           marks.add(mark(middle, row, from.plus(Figure.of(foot, Units.FOOT))));

@@ -14,14 +14,14 @@ import sheathwright.workbook.book.Tab;
 final class HoursPage {
 
   private static final List<String> HEADINGS =
-      List.of("Task", "How many", "Unit", "Hours each", "Hours");
+      List.of("Task", "Unit", "How many", "Hours each", "Hours");
   private static final List<Unit<?>> UNITS =
-      Sections.units(null, Units.RATIO, null, Units.RATIO, Units.RATIO);
+      Sections.units(null, null, Units.RATIO, Units.RATIO, Units.RATIO);
 
   private HoursPage() {}
 
   static Tab tab(Book book, String subtitle) {
-    return Sections.titled(book.tab("Hours", 42, 13, 12, 13, 14), subtitle).onOnePage();
+    return Sections.titled(book.tab("Hours", 42, 12, 13, 13, 14), subtitle).onOnePage();
   }
 
   static void write(Tab tab, Estimate estimate, WorkHours hours) {

@@ -17,14 +17,14 @@ import sheathwright.workbook.book.Tab;
 final class OrderPage {
 
   private static final List<String> HEADINGS =
-      List.of("What", "To buy", "Sold as", "Needed", "Overage");
+      List.of("What", "Sold as", "To buy", "Needed", "Overage");
   private static final List<Unit<?>> UNITS =
-      Sections.units(null, Units.RATIO, null, Units.RATIO, Units.RATIO);
+      Sections.units(null, null, Units.RATIO, Units.RATIO, Units.RATIO);
 
   private OrderPage() {}
 
   static Tab tab(Book book, String subtitle) {
-    return Sections.titled(book.tab("Order", 46, 10, 16, 12, 12), subtitle).onOnePage();
+    return Sections.titled(book.tab("Order", 46, 16, 12, 12, 12), subtitle).onOnePage();
   }
 
   static void write(Tab tab, Estimate estimate, Supply supply) {

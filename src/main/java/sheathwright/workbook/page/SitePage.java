@@ -59,6 +59,8 @@ final class SitePage {
     DeckNailing nailing = estimate.site().nailing();
     tab.heading("Nailing the new sheets");
     spacings(tab, estimate);
+    tab.shown("Nails in each sheet", nailing.inASheet(), "");
+    tab.shown("The same near roof edges", nailing.inASheetNearEdges(), "");
     nailing
         .notByCode()
         .ifPresent(
@@ -84,8 +86,6 @@ final class SitePage {
       tab.measured("There, between, every", used.nearField(), "");
       tab.measured("Gable-end framing, every", used.gable(), "");
     }
-    tab.shown("Nails in each sheet", nailing.inASheet(), "");
-    tab.shown("The same near roof edges", nailing.inASheetNearEdges(), "");
   }
 
   private static void clips(Tab tab, Covering covering) {

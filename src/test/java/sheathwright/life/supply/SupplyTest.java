@@ -37,8 +37,8 @@ class SupplyTest {
   void theGable_buysSheetsAndNailsByTheirNames() {
     assertThat(lines(demo("quince-hollow").order()))
         .containsExactly(
-            "15/32 in plywood 4x8, span rating 32/16 | 4 | sheet | 3 | 1",
-            "8d common 0.131 x 2-1/2 in, smooth shank | 1 | box of 2500 | 189 | 10");
+            "15/32 in plywood 4x8, span rating 32/16 | sheet | 4 | 3 | 1",
+            "8d common 0.131 x 2-1/2 in, smooth shank | box of 2500 | 1 | 189 | 10");
     assertThat(demo("quince-hollow").waiting()).isEmpty();
   }
 
@@ -47,8 +47,8 @@ class SupplyTest {
   void whatTheJobDoesNotSay_isNotMadeUp() {
     assertThat(lines(supply(JobText.small()).order()))
         .containsExactly(
-            "panel 4x8, span rating not said | 3 | sheet | 2 | 1",
-            "deck nails, not said which | 1 | box of 1000 | 86 | 9");
+            "panel 4x8, span rating not said | sheet | 3 | 2 | 1",
+            "deck nails, not said which | box of 1000 | 1 | 86 | 9");
   }
 
   /** 28 sheets and 1.4, 28 × 33 nails and 46.2; 18 sisters of 14 ft with 26 nails each wait. */
@@ -59,9 +59,9 @@ class SupplyTest {
         .containsExactly("28", "924");
     assertThat(lines(cottage.waiting().orElseThrow()))
         .containsExactly(
-            "2x8 14 ft | 18 | stick | 18 | 0",
-            "10d box 0.128 x 3 in | 1 | box of 2500 | 468 | 24",
-            "Shims for a rafter | 7 | piece | 7 | 0");
+            "2x8 14 ft | stick | 18 | 18 | 0",
+            "10d box 0.128 x 3 in | box of 2500 | 1 | 468 | 24",
+            "Shims for a rafter | piece | 7 | 7 | 0");
     assertThat(cottage.tie().holds().holds()).isTrue();
   }
 
@@ -86,11 +86,11 @@ class SupplyTest {
                 Item.COVER, Figure.of(1, Units.PIECE)));
     assertThat(lines(supply.order()).subList(1, 6))
         .containsExactly(
-            "8d common 0.131 x 2-1/2 in, smooth shank | 1 | box of 2500 | 437 | 22",
-            "Panel clips | 6 | piece | 5 | 1",
-            "2x4 8 ft, for scabs and blocks | 9 | stick | 9 | 0",
-            "sister nails, not said which | 1 | box of 2500 | 148 | 8",
-            "Sheet metal for holes | 1 | piece | 1 | 0");
+            "8d common 0.131 x 2-1/2 in, smooth shank | box of 2500 | 1 | 437 | 22",
+            "Panel clips | piece | 6 | 5 | 1",
+            "2x4 8 ft, for scabs and blocks | stick | 9 | 9 | 0",
+            "sister nails, not said which | box of 2500 | 1 | 148 | 8",
+            "Sheet metal for holes | piece | 1 | 1 | 0");
   }
 
   /** The cut list's sticks, each length its own line, and no overage on what is cut to length. */
@@ -121,7 +121,7 @@ class SupplyTest {
                 .map(
                     feet -> {
                       long count = cut.stream().filter(feet::equals).count();
-                      return "2x6 %s ft | %d | stick | %d | 0".formatted(feet, count, count);
+                      return "2x6 %s ft | stick | %d | %d | 0".formatted(feet, count, count);
                     })
                 .toList());
     assertThat(order).isNotEmpty();
