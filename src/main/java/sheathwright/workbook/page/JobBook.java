@@ -2,6 +2,7 @@ package sheathwright.workbook.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import sheathwright.job.Estimate;
 import sheathwright.job.JobFields;
@@ -28,45 +29,49 @@ public final class JobBook {
   private final FoundWork work;
   private final SheetsSettled settled;
 
-  private JobBook(Estimate estimate, Audience audience, String kind, QuoteLines quote) {
+  private JobBook(
+      Estimate estimate, Audience audience, String kind, QuoteLines quote, SheetsSettled settled) {
     this.estimate = estimate;
     this.book = new Book(audience);
     this.kind = kind;
     this.quote = quote;
     this.levels = new LevelPages(book, estimate);
-    this.work = FoundWork.of(estimate);
-    this.settled = new SheetsSettled(estimate, work);
+    this.work = settled.work();
+    this.settled = settled;
   }
 
   /** The office's own: what is known, what to buy, what it costs and why. */
   public static JobBook estimate(Estimate estimate) {
-    return estimate(estimate, "estimate, for the office only");
+    return estimate(estimate, SheetsSettled.of(estimate), Optional.empty());
   }
 
-  /** The same as it stood when a quote went out. */
-  public static JobBook estimate(Estimate estimate, Issue issue) {
-    return estimate(estimate, "estimate of " + issue.document() + ", for the office only");
-  }
-
-  private static JobBook estimate(Estimate estimate, String kind) {
-    return new JobBook(estimate, Audience.office(), kind, estimate.quote());
+  /** The same as it stands when an issue of the quote goes out, if one does. */
+  static JobBook estimate(Estimate estimate, SheetsSettled settled, Optional<Issue> issue) {
+    String of = issue.map(sent -> " of " + sent.document()).orElse("");
+    return new JobBook(
+        estimate,
+        Audience.office(),
+        "estimate" + of + ", for the office only",
+        estimate.quote(),
+        settled);
   }
 
   /**
    * The homeowner's, not issued yet: no cost, overhead, margin or wage stands anywhere in the file.
    */
   public static JobBook quote(Estimate estimate) {
-    return quote(estimate, "draft of quote " + estimate.job().fact(JobFields.QUOTE_NUMBER).value());
+    return quote(estimate, SheetsSettled.of(estimate), Optional.empty());
   }
 
-  /** The same, issued. */
-  public static JobBook quote(Estimate estimate, Issue issue) {
-    return quote(estimate, "quote " + issue.document());
-  }
-
-  private static JobBook quote(Estimate estimate, String kind) {
+  /** The same, a draft unless it is issued. */
+  static JobBook quote(Estimate estimate, SheetsSettled settled, Optional<Issue> issue) {
+    String draft = "draft of quote " + estimate.job().fact(JobFields.QUOTE_NUMBER).value();
     return new JobBook(
-        estimate, Audience.homeowner(estimate.job()), kind, estimate.quote().restated(estimate));
+        estimate,
+        Audience.homeowner(estimate.job()),
+        issue.map(sent -> "quote " + sent.document()).orElse(draft),
+        estimate.quote().restated(estimate),
+        settled);
   }
 
   /**
@@ -95,6 +100,7 @@ public final class JobBook {
     BuyPage.write(tabs.buy(), estimate, levels);
     Listing lines = CostPage.write(tabs.costs(), estimate, quote);
     tabs.sheets().ifPresent(tab -> SheetsPage.write(tab, estimate, work, settled));
+    tabs.marks().ifPresent(tab -> MarksPage.write(book, tab, estimate));
     ProofPage.write(tabs.proof(), estimate);
     new FrontPage(book, tabs.front(), estimate, quote).write(lines);
     Selfcheck selfcheck = new Selfcheck(ties(), estimate.checksNotLookedAt());
@@ -103,12 +109,17 @@ public final class JobBook {
     return book.finished(tabs.working(), tabs.tables());
   }
 
+  /** The bill of what is found stands in the office's book alone. */
+  private List<Estimate.Tie> ofMarks() {
+    return book.audience().isOffice() ? settled.ties() : settled.tiesToTheMap();
+  }
+
   private List<Estimate.Tie> ties() {
     List<Estimate.Tie> ties = new ArrayList<>();
     ties.add(
         Estimate.Tie.all(
             "Every number told twice says the same in both places", "told_again_", book.repeats()));
-    Stream.concat(estimate.ties(quote).stream(), settled.ties().stream())
+    Stream.concat(estimate.ties(quote).stream(), ofMarks().stream())
         .filter(tie -> book.audience().maySee(tie.holds()))
         .forEach(ties::add);
     return ties;

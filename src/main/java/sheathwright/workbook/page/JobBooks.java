@@ -7,7 +7,6 @@ import java.util.function.Supplier;
 import sheathwright.job.Estimate;
 import sheathwright.job.Refusals;
 import sheathwright.job.table.ProblemsException;
-import sheathwright.life.found.FoundWork;
 import sheathwright.life.found.SheetsSettled;
 import sheathwright.life.record.Issue;
 import sheathwright.workbook.book.Book;
@@ -28,8 +27,7 @@ public record JobBooks(byte[] office, byte[] homeowner) {
    *     once and with its place; or if marks lead to something that has no price
    */
   public static JobBooks of(Estimate estimate) {
-    priced(estimate);
-    return of(() -> JobBook.quote(estimate), () -> JobBook.estimate(estimate));
+    return of(estimate, Optional.empty());
   }
 
   /**
@@ -39,24 +37,27 @@ public record JobBooks(byte[] office, byte[] homeowner) {
    *     that has no price
    */
   public static JobBooks of(Estimate estimate, Issue issue) {
-    priced(estimate);
-    return of(() -> JobBook.quote(estimate, issue), () -> JobBook.estimate(estimate, issue));
+    return of(estimate, Optional.of(issue));
   }
 
-  private static JobBooks of(Supplier<JobBook> quote, Supplier<JobBook> estimate) {
-    CompletableFuture<byte[]> meanwhile = CompletableFuture.supplyAsync(() -> quote.get().bytes());
+  private static JobBooks of(Estimate estimate, Optional<Issue> issue) {
+    SheetsSettled settled = priced(estimate);
+    CompletableFuture<byte[]> meanwhile =
+        CompletableFuture.supplyAsync(() -> JobBook.quote(estimate, settled, issue).bytes());
     Refusals refusals = new Refusals();
-    Optional<byte[]> office = refusals.tried(() -> estimate.get().bytes());
+    Optional<byte[]> office =
+        refusals.tried(() -> JobBook.estimate(estimate, settled, issue).bytes());
     Optional<byte[]> homeowner = refusals.tried(() -> joined(meanwhile));
     refusals.raise();
     return new JobBooks(office.orElseThrow(), homeowner.orElseThrow());
   }
 
-  private static void priced(Estimate estimate) {
-    SheetsSettled settled = new SheetsSettled(estimate, FoundWork.of(estimate));
+  private static SheetsSettled priced(Estimate estimate) {
+    SheetsSettled settled = SheetsSettled.of(estimate);
     if (settled.mustBePriced() && !settled.unpriced().isEmpty()) {
       throw new ProblemsException(settled.unpriced());
     }
+    return settled;
   }
 
   private static byte[] joined(CompletableFuture<byte[]> book) {

@@ -7,7 +7,7 @@ import sheathwright.workbook.book.Tab;
 
 /**
  * The tabs of a job's workbook, in the order in which they stand; the homeowner's has those of the
- * office but for Sheets.
+ * office but for Sheets and Marks.
  */
 record JobTabs(
     Tab front,
@@ -18,6 +18,7 @@ record JobTabs(
     Tab buy,
     Tab costs,
     Optional<Tab> sheets,
+    Optional<Tab> marks,
     Tab proof,
     Tab working,
     Tab tables,
@@ -37,11 +38,15 @@ record JobTabs(
         book.audience().isOffice() ? Optional.of(SheetsPage.tab(book, subtitle)) : Optional.empty();
     Tab proof = ProofPage.tab(book, subtitle);
     Sections.maker(book, estimate, subtitle);
+    Optional<Tab> marks =
+        book.audience().isOffice() && !estimate.deck().marked().isEmpty()
+            ? Optional.of(MarksPage.tab(book, subtitle))
+            : Optional.empty();
     Tab working = Sections.workingTab(book, subtitle);
     Tab tables = Sections.tablesTab(book, subtitle);
     Tab check = Sections.tab(book, "Self-check", subtitle);
     book.draws(estimate.solutions());
     return new JobTabs(
-        front, known, found, stops, work, buy, costs, sheets, proof, working, tables, check);
+        front, known, found, stops, work, buy, costs, sheets, marks, proof, working, tables, check);
   }
 }
