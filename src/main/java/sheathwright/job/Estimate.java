@@ -48,13 +48,40 @@ public final class Estimate {
   /** One thing that must hold, in words. */
   public record Tie(String what, Condition holds) {
 
+    /** So many characters of names one formula joins; whole, none has more than 255. */
+    private static final int MOST_JOINED = 200;
+
+    /** What stands round a name in such a formula: {@code 100="yes",}. */
+    private static final int ROUND_A_NAME = 10;
+
     /** That all hold, each in a cell of its own, so that no formula grows with their number. */
     public static Tie all(String what, String name, List<Condition> each) {
+      String called = name;
+      List<Condition> cells = inCells(called, each);
+      int most = mostJoined(called);
+      while (cells.size() > most) {
+        List<Condition> groups = new ArrayList<>();
+        for (int first = 0; first < cells.size(); first += most) {
+          int end = Math.min(cells.size(), first + most);
+          groups.add(Condition.all(cells.subList(first, end).toArray(Condition[]::new)));
+        }
+        called += "group_";
+        cells = inCells(called, groups);
+        most = mostJoined(called);
+      }
+      return new Tie(what, Condition.all(cells.toArray(Condition[]::new)));
+    }
+
+    private static int mostJoined(String name) {
+      return Math.max(2, MOST_JOINED / (name.length() + ROUND_A_NAME));
+    }
+
+    private static List<Condition> inCells(String name, List<Condition> each) {
       List<Condition> named = new ArrayList<>();
       for (Condition condition : each) {
         named.add(condition.as(name + (named.size() + 1)).is(YesNo.YES));
       }
-      return new Tie(what, Condition.all(named.toArray(Condition[]::new)));
+      return named;
     }
   }
 

@@ -125,7 +125,7 @@ public final class JobFields {
   static final Field<Choice<StripRule>> STRIP_RULE =
       Field.word("strip_rule", "Strip at the ridge", StripRule.class).ifKnown();
 
-  static final Field<Figure<Length>> GAP =
+  public static final Field<Figure<Length>> GAP =
       Field.number("gap_in", "Gap between sheets", Units.INCH, 0, 1).ifKnown();
 
   public static final Field<Choice<BillRule>> BILL_RULE =

@@ -213,7 +213,7 @@ public final class Look {
         font.setColor(BARK);
       }
       case HEADLINE -> {
-        font.setFontHeightInPoints((short) 24);
+        font.setFontHeightInPoints((short) 20);
         font.setBold(true);
       }
       case CAUTION -> {

@@ -198,6 +198,11 @@ public final class Tab {
     }
   }
 
+  /** A number once more in one cell of a line; the self-check sees to it that it stays the same. */
+  public void repeated(int line, int column, Figure<?> value, Part part) {
+    value(line, column, book.repeated(value), part);
+  }
+
   /** The sum of a list's column, under that column. */
   public Place listTotal(String label, Traced value, int column) {
     for (int i = 0; i < column; i++) {
@@ -384,6 +389,10 @@ public final class Tab {
   }
 
   private Listing listed(Roll roll, List<String> headings, List<Unit<?>> units) {
+    if (headings.size() != roll.columns().size() || units.size() != headings.size()) {
+      throw new IllegalStateException(
+          "%s has columns %s, and headings %s".formatted(roll.title(), roll.columns(), headings));
+    }
     Listing listing = headed(roll, headings, units, roll.rows().size());
     for (int row = 0; row < roll.rows().size(); row++) {
       int item = row;

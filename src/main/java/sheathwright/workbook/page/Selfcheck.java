@@ -92,6 +92,12 @@ public final class Selfcheck {
                 count,
                 "on Proof; they are not counted among those that hold"));
     tab.entry("In words", state, "");
+    if (!headlines.isEmpty()) {
+      sinceWritten(tab, headlines);
+    }
+  }
+
+  private static void sinceWritten(Tab tab, List<Figure<Money>> headlines) {
     tab.heading("Since this file was written");
     tab.paragraph(
         "Each headline as the library computed it, against what the workbook says now. A headline changes when an input"

@@ -20,6 +20,7 @@ import sheathwright.job.fill.FilledTable;
 import sheathwright.job.table.CsvFile;
 import sheathwright.sheathing.layout.SheetCounts;
 import sheathwright.workbook.book.LevelSamples;
+import sheathwright.workbook.paper.LifeBooks;
 
 /**
  * Every kind of workbook that the library writes, made from the demo jobs and from small tables.
@@ -57,6 +58,7 @@ public final class Samples {
                 books.put("fill-" + function, FillBook.bytes(filled(function, text))));
     books.put("session", SessionBook.bytes(session()));
     books.put("leveling", LevelSamples.book());
+    LifeBooks.all().forEach((name, bytes) -> books.put("life-" + name, bytes));
     books.forEach((name, bytes) -> keep(FOLDER.resolve(name + ".xlsx"), bytes));
     return books;
   }
