@@ -454,6 +454,10 @@ public final class Tab {
   }
 
   private Listing listed(Roll roll, List<String> headings, List<Unit<?>> units) {
+    if (headings.size() != roll.columns().size() || units.size() != headings.size()) {
+      throw new IllegalStateException(
+          "%s has columns %s, and headings %s".formatted(roll.title(), roll.columns(), headings));
+    }
     Listing listing = headed(roll, headings, units, roll.rows().size());
     for (int row = 0; row < roll.rows().size(); row++) {
       int item = row;

@@ -57,6 +57,7 @@ final class MarksPage {
 
   void write() {
     order.asked().forEach(this::marks);
+    order.accounts().items().forEach(this::included);
     if (!unseen().isEmpty()) {
       tab.heading("Photographs");
       tab.caution(
@@ -84,18 +85,12 @@ final class MarksPage {
 
   private void marks(ItemAccount item) {
     String name = item.item().word();
+    Roll.Column<Share> each = Roll.column("price_usd", share -> item.agreed().price());
     Roll roll =
-        Roll.of(
+        roll(
             "asked_" + name,
-            "the marks of " + item.item().label(),
             item.shares().stream().filter(MarksPage::isAsked).toList(),
-            Paper.<Share>words("mark", Share::mark),
-            Paper.words("place", share -> Places.inWords(share.key())),
-            Paper.words("why", MarksPage::why),
-            Paper.words("measured", measured::words),
-            Paper.words("photographs", share -> PhotoRows.keys(photos.of(share))),
-            Roll.column("quantity", Share::now),
-            Roll.column("price_usd", share -> item.agreed().price()));
+            List.of(Roll.column("quantity", Share::now), each));
     tab.heading(UnitWords.heading(item.agreed()));
     tab.list(
         roll,
@@ -107,6 +102,35 @@ final class MarksPage {
     if (!goesByArea) {
       sums.add(sum.isTheSameAs(item.now()));
     }
+  }
+
+  /** Marks that were found and are in the agreed price, so that the owner sees what it was for. */
+  private void included(ItemAccount item) {
+    List<Share> included =
+        item.shares().stream().filter(share -> share.included().value() > DUST).toList();
+    if (!included.isEmpty()) {
+      tab.heading("In the agreed price: " + UnitWords.label(item.agreed()));
+      tab.list(
+          roll(
+              "included_" + item.item().word(),
+              included,
+              List.of(Roll.column("quantity", Share::included))),
+          List.of("Mark", "Place", "Why", "Measured", "Photographs", "How many"),
+          Sections.units(null, null, null, null, null, Units.RATIO));
+    }
+  }
+
+  private Roll roll(String name, List<Share> shares, List<Roll.Column<Share>> numbers) {
+    List<Roll.Column<Share>> columns =
+        new ArrayList<>(
+            List.of(
+                Paper.<Share>words("mark", Share::mark),
+                Paper.<Share>words("place", share -> Places.inWords(share.key())),
+                Paper.<Share>words("why", MarksPage::why),
+                Paper.<Share>words("measured", measured::words),
+                Paper.<Share>words("photographs", share -> PhotoRows.keys(photos.of(share)))));
+    columns.addAll(numbers);
+    return Roll.of(name, "marks of the change order", shares, columns);
   }
 
   private void open(ItemAccount item) {
