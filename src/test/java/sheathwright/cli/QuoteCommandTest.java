@@ -13,6 +13,7 @@ import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sheathwright.job.JobTable;
 
 class QuoteCommandTest {
 
@@ -235,7 +236,7 @@ class QuoteCommandTest {
     CommandRun ran = CommandRun.of("quote", "--help");
     assertThat(ran.out().lines())
         .filteredOn(line -> line.matches("  [* ] \\w+\\.csv  .+"))
-        .hasSize(12);
+        .hasSameSizeAs(JobTable.values());
     for (Path job : List.of(GABLE, COTTAGE, Path.of("demo-data", "cinder-brook"))) {
       try (Stream<Path> tables = Files.list(job)) {
         tables

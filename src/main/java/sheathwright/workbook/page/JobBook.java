@@ -30,30 +30,40 @@ public final class JobBook {
   private final SheetsSettled settled;
   private final Supply supply;
 
-  private JobBook(Estimate estimate, Audience audience, String kind, QuoteLines quote) {
+  private JobBook(
+      Estimate estimate, Audience audience, String kind, QuoteLines quote, SheetsSettled settled) {
     this.estimate = estimate;
     this.book = new Book(audience);
     this.kind = kind;
     this.quote = quote;
     this.levels = new LevelPages(book, estimate);
-    this.work = FoundWork.of(estimate);
-    this.settled = new SheetsSettled(estimate, work);
+    this.work = settled.work();
+    this.settled = settled;
     this.supply = new Supply(estimate, work.quantities());
   }
 
   /** The office's own: what is known, what to buy, what it costs and why. */
   public static JobBook estimate(Estimate estimate) {
+    return estimate(estimate, SheetsSettled.of(estimate));
+  }
+
+  static JobBook estimate(Estimate estimate, SheetsSettled settled) {
     return new JobBook(
-        estimate, Audience.office(), "estimate, for the office only", estimate.quote());
+        estimate, Audience.office(), "estimate, for the office only", estimate.quote(), settled);
   }
 
   /** The homeowner's: no cost, overhead, margin or wage stands anywhere in the file. */
   public static JobBook quote(Estimate estimate) {
+    return quote(estimate, SheetsSettled.of(estimate));
+  }
+
+  static JobBook quote(Estimate estimate, SheetsSettled settled) {
     return new JobBook(
         estimate,
         Audience.homeowner(estimate.job()),
         "quote " + estimate.job().fact(JobFields.QUOTE_NUMBER).value(),
-        estimate.quote().restated(estimate));
+        estimate.quote().restated(estimate),
+        settled);
   }
 
   /**
@@ -91,6 +101,7 @@ public final class JobBook {
     LayoutPage.write(tabs.layout(), estimate, levels);
     Listing lines = CostPage.write(tabs.costs(), estimate, quote);
     tabs.sheets().ifPresent(tab -> SheetsPage.write(tab, estimate, work, settled));
+    tabs.marks().ifPresent(tab -> MarksPage.write(book, tab, estimate));
     ProofPage.write(tabs.proof(), estimate);
     new FrontPage(book, tabs.front(), estimate, quote).write(lines);
     Selfcheck selfcheck = new Selfcheck(ties(), estimate.checksNotLookedAt());
@@ -99,12 +110,17 @@ public final class JobBook {
     return book.finished(tabs.working(), tabs.tables());
   }
 
+  /** The bill of what is found stands in the office's book alone. */
+  private List<Estimate.Tie> ofMarks() {
+    return book.audience().isOffice() ? settled.ties() : settled.tiesToTheMap();
+  }
+
   private List<Estimate.Tie> ties() {
     List<Estimate.Tie> ties = new ArrayList<>();
     ties.add(
         Estimate.Tie.all(
             "Every number told twice says the same in both places", "told_again_", book.repeats()));
-    Stream.of(estimate.ties(quote).stream(), settled.ties().stream(), supplied())
+    Stream.of(estimate.ties(quote).stream(), ofMarks().stream(), supplied())
         .flatMap(each -> each)
         .filter(tie -> book.audience().maySee(tie.holds()))
         .forEach(ties::add);

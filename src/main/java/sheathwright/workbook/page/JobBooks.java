@@ -7,7 +7,6 @@ import java.util.function.Supplier;
 import sheathwright.job.Estimate;
 import sheathwright.job.Refusals;
 import sheathwright.job.table.ProblemsException;
-import sheathwright.life.found.FoundWork;
 import sheathwright.life.found.SheetsSettled;
 import sheathwright.workbook.book.Book;
 
@@ -27,21 +26,22 @@ public record JobBooks(byte[] office, byte[] homeowner) {
    *     once and with its place; or if marks lead to something that has no price
    */
   public static JobBooks of(Estimate estimate) {
-    priced(estimate);
+    SheetsSettled settled = priced(estimate);
     CompletableFuture<byte[]> meanwhile =
-        CompletableFuture.supplyAsync(() -> JobBook.quote(estimate).bytes());
+        CompletableFuture.supplyAsync(() -> JobBook.quote(estimate, settled).bytes());
     Refusals refusals = new Refusals();
-    Optional<byte[]> office = refusals.tried(() -> JobBook.estimate(estimate).bytes());
+    Optional<byte[]> office = refusals.tried(() -> JobBook.estimate(estimate, settled).bytes());
     Optional<byte[]> homeowner = refusals.tried(() -> joined(meanwhile));
     refusals.raise();
     return new JobBooks(office.orElseThrow(), homeowner.orElseThrow());
   }
 
-  private static void priced(Estimate estimate) {
-    SheetsSettled settled = new SheetsSettled(estimate, FoundWork.of(estimate));
+  private static SheetsSettled priced(Estimate estimate) {
+    SheetsSettled settled = SheetsSettled.of(estimate);
     if (settled.mustBePriced() && !settled.unpriced().isEmpty()) {
       throw new ProblemsException(settled.unpriced());
     }
+    return settled;
   }
 
   private static byte[] joined(CompletableFuture<byte[]> book) {

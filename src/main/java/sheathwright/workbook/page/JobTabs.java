@@ -22,6 +22,7 @@ record JobTabs(
     Tab layout,
     Tab costs,
     Optional<Tab> sheets,
+    Optional<Tab> marks,
     Tab proof,
     Tab check,
     Tab working,
@@ -46,12 +47,16 @@ record JobTabs(
     Tab proof = ProofPage.tab(book, subtitle);
     Sections.maker(book, estimate, subtitle);
     Tab check = Sections.tab(book, "Self-check", subtitle);
+    Optional<Tab> marks =
+        isOffice && !estimate.deck().marked().isEmpty()
+            ? Optional.of(MarksPage.tab(book, subtitle))
+            : Optional.empty();
     SurveyPages.working(book, estimate, subtitle);
     Tab working = Sections.workingTab(book, subtitle);
     Tab tables = Sections.tablesTab(book, subtitle);
     book.draws(estimate.solutions());
     return new JobTabs(
-        front, known, found, stops, work, crew, order, hours, layout, costs, sheets, proof, check,
-        working, tables);
+        front, known, found, stops, work, crew, order, hours, layout, costs, sheets, marks, proof,
+        check, working, tables);
   }
 }
