@@ -1,5 +1,6 @@
 package sheathwright.life.supply;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import sheathwright.fastening.strength.FastenerSizes;
@@ -10,6 +11,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Lengths;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Shown;
+import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.job.Job;
@@ -62,24 +64,27 @@ final class SupplyNames {
 
   /** The new panels as they are stamped, as far as the job says. */
   static Choice<String> panel(Job job) {
-    Choice<String> thickness =
-        job.knows(SiteFields.PANEL_THICKNESS)
-            ? thickness(job.fact(SiteFields.PANEL_THICKNESS))
-            : Choice.literal("");
-    Choice<String> kind =
-        job.knows(SiteFields.PANEL_KIND)
-            ? Choice.choose(
-                    job.fact(SiteFields.PANEL_KIND).is(PanelKind.OSB),
-                    Choice.literal("OSB"),
-                    Choice.literal("plywood"))
-                .as("panel_kind_name")
-            : Choice.literal("panel");
-    Choice<?> rating =
-        job.knows(SiteFields.PANEL_RATING)
-            ? job.fact(SiteFields.PANEL_RATING)
-            : Choice.literal("not said");
-    return Choice.sentence(thickness, kind, Choice.literal(" 4x8, span rating "), rating)
-        .as("panel_name");
+    List<Traced> parts = new ArrayList<>();
+    if (job.knows(SiteFields.PANEL_THICKNESS)) {
+      parts.add(thickness(job.fact(SiteFields.PANEL_THICKNESS)));
+    }
+    if (job.knows(SiteFields.PANEL_KIND)) {
+      parts.add(
+          Choice.choose(
+                  job.fact(SiteFields.PANEL_KIND).is(PanelKind.OSB),
+                  Choice.literal("OSB"),
+                  Choice.literal("plywood"))
+              .as("panel_kind_name"));
+    } else {
+      parts.add(Choice.literal("panel"));
+    }
+    if (job.knows(SiteFields.PANEL_RATING)) {
+      parts.add(Choice.literal(" 4x8, span rating "));
+      parts.add(job.fact(SiteFields.PANEL_RATING));
+    } else {
+      parts.add(Choice.literal(" 4x8, span rating not said"));
+    }
+    return Choice.sentence(parts.toArray(Traced[]::new)).as("panel_name");
   }
 
   /** In the fraction that is stamped, where it is one that is sold. */

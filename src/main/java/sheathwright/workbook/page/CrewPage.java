@@ -218,7 +218,7 @@ final class CrewPage {
             "in",
             "Long, ft",
             "in",
-            "Thickest, in",
+            "Most, in",
             "Sheet nail, in"),
         numbers(8, false));
     tab.list(

@@ -46,11 +46,11 @@ record JobTabs(
         isOffice ? Optional.of(SheetsPage.tab(book, subtitle)) : Optional.empty();
     Tab proof = ProofPage.tab(book, subtitle);
     Sections.maker(book, estimate, subtitle);
+    Tab check = Sections.tab(book, "Self-check", subtitle);
     Optional<Tab> marks =
         isOffice && !estimate.deck().marked().isEmpty()
             ? Optional.of(MarksPage.tab(book, subtitle))
             : Optional.empty();
-    Tab check = Sections.tab(book, "Self-check", subtitle);
     SurveyPages.working(book, estimate, subtitle);
     Tab working = Sections.workingTab(book, subtitle);
     Tab tables = Sections.tablesTab(book, subtitle);

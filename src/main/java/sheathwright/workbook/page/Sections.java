@@ -16,7 +16,7 @@ import sheathwright.workbook.book.TabCell;
 /** Parts of pages that the office's and the homeowner's workbook share. */
 public final class Sections {
 
-  private static final int SUBTITLE_CHARACTERS = 66;
+  private static final int SUBTITLE_CHARACTERS = 68;
 
   private Sections() {}
 
@@ -53,7 +53,7 @@ public final class Sections {
   /** Says at the top of every tab how the self-check stands. */
   static void titles(Book book, Selfcheck selfcheck) {
     for (Tab tab : book.tabs()) {
-      int column = Math.max(3, tab.columnsIn(SUBTITLE_CHARACTERS));
+      int column = Math.max(2, tab.columnsIn(SUBTITLE_CHARACTERS));
       TabCell cell = tab.cell(1, Math.min(column, tab.columns() - 1));
       book.later(notation -> book.writeLink(cell, selfcheck.state(), notation));
     }

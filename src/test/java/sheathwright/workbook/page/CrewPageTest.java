@@ -33,11 +33,7 @@ class CrewPageTest {
     List<String> texts = new ArrayList<>();
     for (Row row : sheet) {
       for (Cell cell : row) {
-        boolean isText =
-            cell.getCellType() == CellType.STRING
-                || cell.getCellType() == CellType.FORMULA
-                    && cell.getCachedFormulaResultType() == CellType.STRING;
-        if (isText) {
+        if (isText(cell)) {
           texts.add(cell.getStringCellValue());
         }
       }
@@ -45,15 +41,17 @@ class CrewPageTest {
     return texts;
   }
 
+  private static boolean isText(Cell cell) {
+    return cell.getCellType() == CellType.STRING
+        || cell.getCellType() == CellType.FORMULA
+            && cell.getCachedFormulaResultType() == CellType.STRING;
+  }
+
   private static List<Double> numbersBeside(XSSFSheet sheet, String rafter) {
     List<Double> numbers = new ArrayList<>();
     for (Row row : sheet) {
       Cell first = row.getCell(0);
-      boolean isIt =
-          first != null
-              && first.getCellType() == CellType.STRING
-              && first.getStringCellValue().equals(rafter);
-      if (isIt) {
+      if (first != null && isText(first) && first.getStringCellValue().equals(rafter)) {
         for (int column = 2; column < row.getLastCellNum(); column++) {
           numbers.add(row.getCell(column).getNumericCellValue());
         }
