@@ -12,6 +12,7 @@ import picocli.CommandLine.Spec;
 import sheathwright.job.table.Printable;
 import sheathwright.life.record.Agreeing;
 import sheathwright.life.record.JobFolder;
+import sheathwright.workbook.paper.SentNumbers;
 
 /** Freezes what the owner agreed to. */
 @Command(
@@ -52,6 +53,7 @@ final class AgreeCommand implements Callable<Integer> {
   public Integer call() {
     JobFolder job = JobFolder.in(folder);
     Agreeing agreeing = new Agreeing(job, on, Optional.ofNullable(document));
+    agreeing.requireSaid(SentNumbers.of(agreeing.document()));
     agreeing.write();
     say(
         "agreed on %s: %s, %s; written: %s"

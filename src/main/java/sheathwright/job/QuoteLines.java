@@ -3,6 +3,7 @@ package sheathwright.job;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,6 +29,7 @@ import sheathwright.job.price.FoundUnit;
 /** The lines that the homeowner pays, their total, and the prices of what may be found besides. */
 public final class QuoteLines {
 
+  private static final String AS_QUOTED = "as_quoted_";
   private static final String SHEETS = "Deck sheets taken out and replaced";
   private static final String SISTERS = "Rafters sistered to a string line";
   private static final String SHIMS = "Rafters shimmed";
@@ -84,7 +86,7 @@ public final class QuoteLines {
       Limits limits = Limits.between(0, 1_000_000, "");
       return new Priced<>(
           price.restated(price.name(), limits, source),
-          Figure.constant("as_quoted_" + price.name(), price.value(), price.unit(), source));
+          Figure.constant(AS_QUOTED + price.name(), price.value(), price.unit(), source));
     }
 
     /** That it is as it was quoted, where it is told a second time and could be another. */
@@ -277,6 +279,19 @@ public final class QuoteLines {
         extras.stream().<Extra<?>>map(Extra::told).toList(),
         estimate.plannedSheets(),
         estimate.sheetsAtWorst());
+  }
+
+  /** Every price that the restated quote tells, by the name of the cell that keeps it there. */
+  public Map<String, Figure<?>> toldPrices() {
+    Map<String, Figure<?>> told = new LinkedHashMap<>();
+    Stream.of(
+            lines.stream().map(Line::quoted),
+            held.stream().map(Line::quoted),
+            Stream.of(extraSheet.price(), credit.price()),
+            extras.stream().map(extra -> extra.priced().price()))
+        .flatMap(prices -> prices)
+        .forEach(price -> told.put(AS_QUOTED + price.name(), price));
+    return told;
   }
 
   /** The line with its price told; what stands in two lists is told once. */

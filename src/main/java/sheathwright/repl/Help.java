@@ -43,6 +43,14 @@ final class Help {
           new String[] {"resume", "brings the last session back"},
           new String[] {"exit", "leaves; Tab completes and tells the parameters"});
 
+  /** What a job's folder goes through, at the command line. */
+  private static final List<String[]> LIFE =
+      List.of(
+          new String[] {"quote my-job", "a draft; sent with --issue --on DATE"},
+          new String[] {"agree my-job --on DATE", "freezes what was sent"},
+          new String[] {"change-order my-job --on DATE", "what was found besides"},
+          new String[] {"close my-job --on DATE", "invoice and deck record"});
+
   /** The words that a line can begin with, and what each does. */
   private static final Map<String, String> COMMANDS =
       Map.ofEntries(
@@ -90,6 +98,9 @@ final class Help {
     lines.add("");
     lines.add("Save");
     lines.addAll(sideBySide(SAVE, width));
+    lines.add("");
+    lines.add("A job's folder, outside the prompt: ./sheathwright and");
+    lines.addAll(sideBySide(LIFE, width));
     return String.join("\n", lines);
   }
 

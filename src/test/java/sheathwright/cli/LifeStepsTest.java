@@ -128,6 +128,19 @@ class LifeStepsTest {
   }
 
   @Test
+  void aQuoteNumberThatNamesNoDocument_isRefused() {
+    LifeFolder job = job();
+    job.replace("job.csv", "quote_number,QH-01", "quote_number," + "Q".repeat(41));
+    assertThat(job.refused("quote", (Object[]) ISSUE))
+        .contains(
+            "quote_number has 41 characters; what names documents and their files takes at most 40");
+    job.replace("job.csv", "Q".repeat(41), "../№ 7/2027 " + "Q".repeat(28));
+    job.done("quote", (Object[]) ISSUE);
+    assertThat(job.path().resolve("sent/7-2027-" + "Q".repeat(28) + "-issue-1.xlsx"))
+        .isNotEmptyFile();
+  }
+
+  @Test
   void theSameTablesAndDay_giveTheSameBytes() {
     LifeFolder one = job();
     LifeFolder other = LifeFolder.of(GABLE, folder.resolve("other"));

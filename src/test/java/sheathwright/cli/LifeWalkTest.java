@@ -3,9 +3,13 @@ package sheathwright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -291,6 +295,46 @@ class LifeWalkTest {
     Files.delete(job.path().resolve("sent.csv"));
     assertThat(job.refused("agree", "--on", "2027-05-12"))
         .contains("no quote was issued yet, so there is nothing to agree to");
+  }
+
+  /** As if another version had sent it: the tables are the same, and a price is not. */
+  @Test
+  void agreeing_isRefusedWhereTheSentFileSaysAnotherPrice() throws IOException {
+    LifeFolder job = from(issued);
+    byte[] other;
+    try (var book =
+            new XSSFWorkbook(new ByteArrayInputStream(job.bytes("sent/QH-01-issue-1.xlsx")));
+        var bytes = new ByteArrayOutputStream()) {
+      var name = book.getName("as_quoted_relief_quoted_usd");
+      var at = new CellReference(name.getRefersToFormula());
+      book.getSheet(at.getSheetName()).getRow(at.getRow()).getCell(at.getCol()).setCellValue(1.1);
+      book.write(bytes);
+      other = bytes.toByteArray();
+    }
+    String hash = job.lines("sent.csv").get(1).split(",")[2];
+    Files.write(job.path().resolve("sent/QH-01-issue-1.xlsx"), other);
+    job.replace("sent.csv", hash, sha256(other));
+    assertThat(job.refused("agree", "--on", "2027-05-12"))
+        .contains("QH-01 issue 1 says 1.1 of as_quoted_relief_quoted_usd, the tables make it 1.05");
+  }
+
+  /** Sisters that are sold, and such that wait for an engineer. */
+  @ParameterizedTest
+  @CsvSource({"mistwater-cottage, MW-01, 0", "tallow-end, TE-01, 1"})
+  void aQuoteWithRafters_isAgreedToAsItWasSent(String demo, String number, int isSold) {
+    LifeFolder job = LifeFolder.of(Path.of("demo-data", demo), folder.resolve("job"));
+    job.done("quote", "--issue", "--on", "2027-09-01");
+    assertThat(job.done("agree", "--on", "2027-09-02").out())
+        .startsWith("agreed on 2027-09-02: " + number + " issue 1, ");
+    assertThat(row(job, "sister").split(",", -1)[3].isEmpty()).isEqualTo(isSold == 0);
+  }
+
+  private static String sha256(byte[] bytes) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    } catch (NoSuchAlgorithmException impossible) {
+      throw new IllegalStateException(impossible);
+    }
   }
 
   @Test

@@ -1,8 +1,6 @@
 package sheathwright.life.bill;
 
 import java.util.List;
-import java.util.Optional;
-import sheathwright.job.life.Item;
 import sheathwright.life.found.Found;
 
 /**
@@ -28,31 +26,10 @@ public final class Accounts {
     items =
         agreement.items().stream()
             .map(
-                item -> new ItemAccount(item, agreement, orders, MarkOrder.of(opened(item.item()))))
+                item ->
+                    new ItemAccount(
+                        item, agreement, orders, MarkOrder.of(item.item(), found, orders)))
             .toList();
-  }
-
-  private List<Found> opened(Item item) {
-    return found.stream().filter(Found::isOpened).flatMap(each -> in(item, each).stream()).toList();
-  }
-
-  /**
-   * A mark in the account of an item. One that orders ask the item for stays in it when it leads to
-   * something else, or is taken back: with nothing more of it.
-   */
-  private Optional<Found> in(Item item, Found each) {
-    if (isOf(item, each)) {
-      return Optional.of(each);
-    }
-    String mark = MarkOrder.nameOf(each);
-    boolean isOrdered = orders.all().stream().anyMatch(order -> order.part(item, mark) != 0);
-    boolean isStillOf =
-        found.stream().anyMatch(other -> MarkOrder.nameOf(other).equals(mark) && isOf(item, other));
-    return isOrdered && !isStillOf ? Optional.of(each.noneOf(item)) : Optional.empty();
-  }
-
-  private static boolean isOf(Item item, Found each) {
-    return each.item().equals(Optional.of(item));
   }
 
   /** Of every item that was agreed. */

@@ -82,10 +82,7 @@ public final class ItemAccount {
     Figure<Ratio> last = shares.isEmpty() ? OrderLine.NONE : shares.get(shares.size() - 1).upTo();
     Figure<Ratio> found = told("found", mark.quantity(), JobTable.MARKS);
     Figure<Ratio> declined =
-        told(
-            "declined",
-            Math.min(mark.quantity(), mark.declined(item(), orders)),
-            JobTable.ORDER_LINES);
+        told("declined", Math.min(mark.quantity(), mark.declined(orders)), JobTable.ORDER_LINES);
     Figure<Ratio> kept = found.minus(declined).as(name("kept"), Units.RATIO);
     Figure<Ratio> upTo = last.plus(kept).as(name("up_to"), Units.RATIO);
     Figure<Ratio> included = within(last, upTo, Optional.of(agreed.included()), "included");

@@ -49,7 +49,7 @@ final class MarkFates {
     String mark = MarkOrder.nameOf(found);
     return accounts.items().stream()
         .flatMap(item -> item.shares().stream())
-        .anyMatch(share -> share.mark().equals(mark));
+        .anyMatch(share -> share.isVoid() && share.mark().equals(mark));
   }
 
   private void add(Found found, Fate fate, String where) {

@@ -13,12 +13,14 @@ import sheathwright.life.found.Found;
 
 /**
  * Everything that one mark asks of one item, in the order in which marks are counted: by the day,
- * then by the mark. Days that nobody said come last.
+ * then by the mark. Days that nobody said come last. A mark that an order asks for stays, even if
+ * it asks for nothing any more: it was taken back, or it leads to something else now.
  *
+ * @param item what it asks for
  * @param mark its number; the place, where no mark but the leveling asks for it
  * @param all that it leads to: a mark may reach into several places
  */
-record MarkOrder(String mark, List<Found> all) {
+record MarkOrder(Item item, String mark, List<Found> all) {
 
   private static final Comparator<MarkOrder> COUNTED =
       Comparator.<MarkOrder, Boolean>comparing(order -> order.on().isEmpty())
@@ -27,16 +29,23 @@ record MarkOrder(String mark, List<Found> all) {
           .thenComparing(order -> order.isNumbered() ? order.mark.length() : 0)
           .thenComparing(MarkOrder::mark);
 
-  /** The marks of what was found, as they are counted. */
-  static List<MarkOrder> of(List<Found> found) {
+  /** The marks that ask for an item or that orders ask for, as they are counted. */
+  static List<MarkOrder> of(Item item, List<Found> found, Orders orders) {
     Map<String, List<Found>> byMark = new LinkedHashMap<>();
     for (Found each : found) {
-      byMark.computeIfAbsent(nameOf(each), mark -> new ArrayList<>()).add(each);
+      String mark = nameOf(each);
+      if (isOf(each, item) || orders.all().stream().anyMatch(order -> order.names(item, mark))) {
+        byMark.computeIfAbsent(mark, any -> new ArrayList<>()).add(each);
+      }
     }
     return byMark.entrySet().stream()
-        .map(entry -> new MarkOrder(entry.getKey(), List.copyOf(entry.getValue())))
+        .map(entry -> new MarkOrder(item, entry.getKey(), List.copyOf(entry.getValue())))
         .sorted(COUNTED)
         .toList();
+  }
+
+  private static boolean isOf(Found found, Item item) {
+    return found.isOpened() && found.item().filter(item::equals).isPresent();
   }
 
   static String nameOf(Found found) {
@@ -67,26 +76,26 @@ record MarkOrder(String mark, List<Found> all) {
     return all.stream().allMatch(Found::isVoid);
   }
 
-  /**
-   * How much of it the owner refused: what a refused order asks for it, unless a later order that
-   * was not refused asks for it again, or its action was typed anew since. It was, if it is typed
-   * and was not when that order was written, or if it is typed and of a later day.
-   */
-  double declined(Item item, Orders orders) {
-    double declined = 0;
-    for (Order order : orders.all()) {
-      double part = order.part(item, mark);
-      if (part > 0 && order.isCounted()) {
-        declined = 0;
-      } else if (part > 0 && order.status() == OrderStatus.REFUSED && !isTypedAnew(item, order)) {
-        declined += part;
-      }
-    }
-    return declined;
+  /** How much of it the owner refused, and nobody decided anew since. */
+  double declined(Orders orders) {
+    return orders.that(OrderStatus.REFUSED).stream()
+        .filter(order -> !isTypedAnew(order, orders.after(order)))
+        .mapToDouble(order -> Math.max(0, order.part(item, mark)))
+        .sum();
   }
 
-  private boolean isTypedAnew(Item item, Order order) {
-    return isTyped() && (!order.wasTyped(item, mark) || on().compareTo(order.on()) > 0);
+  /**
+   * Whether its action was typed anew after an order was written: it was not typed then and is now,
+   * or was when a later order asked for it; or it was typed already, and is of a later day.
+   */
+  private boolean isTypedAnew(Order order, List<Order> later) {
+    return order.wasTyped(item, mark)
+        ? isTyped() && on().compareTo(order.on()) > 0
+        : isTyped() || later.stream().anyMatch(this::isTypedIn);
+  }
+
+  private boolean isTypedIn(Order order) {
+    return order.isCounted() && order.part(item, mark) > 0 && order.wasTyped(item, mark);
   }
 
   boolean isTyped() {
@@ -96,6 +105,9 @@ record MarkOrder(String mark, List<Found> all) {
   /** How much it asks for; nothing once it was taken back. */
   double quantity() {
     return Same.told(
-        all.stream().filter(found -> !found.isVoid()).mapToDouble(Found::quantity).sum());
+        all.stream()
+            .filter(found -> isOf(found, item) && !found.isVoid())
+            .mapToDouble(Found::quantity)
+            .sum());
   }
 }

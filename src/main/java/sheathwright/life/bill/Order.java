@@ -51,6 +51,12 @@ public record Order(
         .sum();
   }
 
+  /** Whether it asks for an item because of a mark. */
+  boolean names(Item item, String mark) {
+    return lines.stream()
+        .anyMatch(line -> line.item() == item && line.parts().all().containsKey(mark));
+  }
+
   /** Whether the action of a mark was typed when it was written. */
   boolean wasTyped(Item item, String mark) {
     return lines.stream().anyMatch(line -> line.item() == item && line.parts().of(mark).isTyped());

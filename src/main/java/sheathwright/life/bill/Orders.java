@@ -124,6 +124,11 @@ public final class Orders {
     return all;
   }
 
+  /** Those that were written after one of them. */
+  List<Order> after(Order order) {
+    return all.subList(all.indexOf(order) + 1, all.size());
+  }
+
   /** Those that became this. */
   public List<Order> that(OrderStatus status) {
     return all.stream().filter(order -> order.status() == status).toList();

@@ -44,10 +44,4 @@ public record Found(
       boolean isVoid) {
     this(mark, key, action, reason, item, quantity, on, isOpened, isVoid, false);
   }
-
-  /** The same mark with nothing of an item, which was ordered for it before. */
-  public Found noneOf(Item other) {
-    return new Found(
-        mark, key, action, reason, Optional.of(other), 0, on, isOpened, isVoid, isTyped);
-  }
 }

@@ -5,6 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Shown;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobFields;
@@ -22,28 +25,32 @@ public final class Agreeing {
 
   static final String TOTAL = "total";
 
+  private static final double HALF_A_CENT = 0.005;
+
   private final JobFolder folder;
   private final LocalDate on;
   private final SentDocument quote;
+  private final byte[] document;
   private final Writing writing;
   private final Agreement agreement;
+  private final Estimate estimate;
   private final boolean makesStages;
 
   /**
    * What the owner agrees to.
    *
-   * @param document which issue of the quote; the newest, if it is not said
+   * @param name which issue of the quote; the newest, if it is not said
    * @throws ProblemsException if the job's stage or the day does not allow it, no quote was issued,
    *     its file is not the one that was sent, or the tables say something else by now
    */
-  public Agreeing(JobFolder folder, LocalDate on, Optional<String> document) {
+  public Agreeing(JobFolder folder, LocalDate on, Optional<String> name) {
     this.folder = folder;
     this.on = on;
     folder.require(Step.AGREE);
-    quote = quote(document);
+    quote = quote(name);
     folder.requireNotBefore(on, quote.document(), quote.on());
     folder.requireMissing(JobTable.AGREED);
-    folder.bytes(quote);
+    document = folder.bytes(quote);
     if (!Fingerprint.ofQuote(folder.tables()).equals(quote.recordHash())) {
       throw differs(
           "the tables are not any more what %s was made from".formatted(quote.document()));
@@ -53,7 +60,7 @@ public final class Agreeing {
     if (makesStages) {
       stages = stages.withRow(onePayment());
     }
-    Estimate estimate = new Estimate(Job.of(folder.with(stages)));
+    estimate = new Estimate(Job.of(folder.with(stages)));
     if (quote.total().filter(Cents.of(estimate.total())::equals).isEmpty()) {
       throw differs(
           "%s comes to %s, the tables come to %s"
@@ -80,9 +87,9 @@ public final class Agreeing {
     folder.requireAll(agreement.ties());
   }
 
-  private SentDocument quote(Optional<String> document) {
-    if (document.isPresent()) {
-      SentDocument named = folder.document(document.get());
+  private SentDocument quote(Optional<String> name) {
+    if (name.isPresent()) {
+      SentDocument named = folder.document(name.get());
       if (Issue.numberOf(named.document()) == 0) {
         throw folder.refused(
             "\"%s\" is no quote; name an issue of the quote, such as %s"
@@ -124,9 +131,39 @@ public final class Agreeing {
     return told;
   }
 
+  /**
+   * Holds what is agreed against the document itself.
+   *
+   * @param said the numbers that it says, by name
+   * @throws ProblemsException if one of them is another, or is not said
+   */
+  public void requireSaid(Map<String, Double> said) {
+    Map<String, Figure<?>> told = new LinkedHashMap<>(estimate.quote().toldPrices());
+    Stream.of(estimate.total(), estimate.plannedSheets(), estimate.sheetsAtWorst())
+        .forEach(figure -> told.put(figure.name(), figure));
+    told.forEach(
+        (name, figure) -> {
+          Double number = said.get(name);
+          if (number == null || Math.abs(number - figure.value()) > HALF_A_CENT) {
+            throw differs(
+                "%s says %s of %s, the tables make it %s"
+                    .formatted(
+                        quote.document(),
+                        number == null ? "nothing" : Shown.plain(number),
+                        name,
+                        figure.plain()));
+          }
+        });
+  }
+
   /** The quote that is agreed to. */
   public SentDocument quote() {
     return quote;
+  }
+
+  /** Its file, as it was sent. */
+  public byte[] document() {
+    return document.clone();
   }
 
   /** What is agreed. */

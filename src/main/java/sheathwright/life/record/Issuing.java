@@ -16,6 +16,8 @@ import sheathwright.job.life.Stage;
 /** A quote going out: numbered, dated, kept, and listed among what was sent. */
 public final class Issuing {
 
+  private static final int LONGEST_NUMBER = 40;
+
   private final JobFolder folder;
   private final Issue issue;
   private final TableText facts;
@@ -35,8 +37,14 @@ public final class Issuing {
     Optional<SentDocument> last = folder.newestIssue();
     last.ifPresent(before -> folder.requireNotBefore(on, before.document(), before.on()));
     folder.requireNotBefore(on, "the day it was looked at", folder.day(LifeFields.LOOKED_ON));
+    String quoteNumber = folder.job().fact(JobFields.QUOTE_NUMBER).value();
+    if (quoteNumber.length() > LONGEST_NUMBER) {
+      throw folder.refused(
+          "job.csv, quote_number has %d characters; what names documents and their files takes at most %d"
+              .formatted(quoteNumber.length(), LONGEST_NUMBER));
+    }
     int number = last.map(before -> Issue.numberOf(before.document())).orElse(0) + 1;
-    issue = new Issue(folder.job().fact(JobFields.QUOTE_NUMBER).value(), number, on);
+    issue = new Issue(quoteNumber, number, on);
     facts = facts(on);
     JobTables tables = folder.with(facts);
     recordHash = Fingerprint.ofQuote(tables);

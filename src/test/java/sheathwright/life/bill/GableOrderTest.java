@@ -139,6 +139,39 @@ class GableOrderTest {
         .isEmpty();
   }
 
+  /**
+   * A mark that was ordered may lead to something else when it is looked at again, or to nothing.
+   */
+  @Test
+  void aMarkThatLeadsToSomethingElse_isGivenBackAndAskedForAnew() {
+    Tables tables = gable("place");
+    tables.order("2027-06-02", "approved");
+    tables.marks.removeIf(mark -> mark.mark().equals("5") || mark.mark().equals("12"));
+    tables.mark("5", "A-4-6", Item.REFASTEN, 1).freeMark("12", "A-3-1", "watch");
+    NextOrder second = tables.order("2027-06-03", "approved");
+    assertThat(second.sum().value()).isEqualTo(8 - 117 - 25.20);
+    assertThat(tables.orderLines.subList(3, 6))
+        .extracting(row -> row.get("item") + " " + row.get("marks"))
+        .containsExactly("sheet 5: -1", "refasten 5: 1", "relief 12: -24");
+    assertThat(Tables.broken(Reconciliation.of(tables.accounts(), tables.invoice()).ties()))
+        .isEmpty();
+  }
+
+  @Test
+  void aMarkThatIsTakenBackAndLeadsToNothing_comesBackToo() {
+    Tables tables = gable("place");
+    tables.order("2027-06-02", "approved");
+    tables.marks.removeIf(mark -> mark.mark().equals("5"));
+    tables.freeMark("5", "A-4-6", "replace");
+    tables.voidMark(tables.marks.size() - 1);
+    assertThat(tables.order("2027-06-03", "approved").sum().value()).isEqualTo(-117);
+    Reconciliation all = Reconciliation.of(tables.accounts(), tables.invoice());
+    assertThat(Tables.broken(all.ties())).isEmpty();
+    assertThat(all.parts())
+        .filteredOn(part -> part.mark().equals("5") && part.fate() == Fate.VOID)
+        .hasSize(1);
+  }
+
   @Test
   void anIncludedMarkThatIsTakenBack_makesRoomForAnother() {
     Tables tables = gable("place");

@@ -18,8 +18,8 @@ import sheathwright.life.found.Found;
  * Random jobs, each from its seed: one to four items at whole-dollar prices (relief by the foot in
  * whole feet at cents), 0 to 6 included, a ceiling and a re-open count every other time, each bill
  * rule; then five rounds in which up to seven marks are found, some are taken back, and an order is
- * written that is offered, approved, refused or withdrawn. What is expected is reckoned by a plain
- * loop over numbers.
+ * written that is offered, approved, refused or withdrawn; in some, actions are typed anew and
+ * marks lead to another item. What is expected is reckoned by a plain loop over numbers.
  */
 class RandomJobsTest {
 
@@ -105,6 +105,21 @@ class RandomJobsTest {
       }
     }
 
+    /** Somebody decides anew about some marks, or they turn out to lead to something else. */
+    void lookAgain() {
+      List<Item> items = new ArrayList<>(price.keySet());
+      for (Found found : List.copyOf(tables.marks)) {
+        int what = random.nextInt(20);
+        if (what == 0) {
+          tables.typeAction(found.mark(), today());
+        } else if (what == 1) {
+          Item item = items.get(random.nextInt(items.size()));
+          tables.marks.remove(found);
+          tables.mark(found.mark(), found.key(), item, quantity(item), found.on());
+        }
+      }
+    }
+
     String today() {
       return "2027-06-%02d".formatted(day);
     }
@@ -113,12 +128,32 @@ class RandomJobsTest {
       return tables.order(today(), status);
     }
 
-    /** Beyond what is in the price, up to where it ends; nothing was refused. */
+    /** What the owner refused of a mark: every unit above nothing on an order that was refused. */
+    double refused(Found mark) {
+      double sum = 0;
+      for (Map<String, String> line : tables.orderLines) {
+        boolean isRefused =
+            tables.orders.stream()
+                .anyMatch(
+                    order ->
+                        order.get("order").equals(line.get("order"))
+                            && order.get("status").equals("refused"));
+        for (String part : line.get("marks").split(", ")) {
+          double quantity = Double.parseDouble(part.substring(part.indexOf(' ') + 1));
+          if (isRefused && part.startsWith(mark.mark() + ":") && quantity > 0) {
+            sum += quantity;
+          }
+        }
+      }
+      return Math.min(sum, mark.quantity());
+    }
+
+    /** Beyond what is in the price, up to where it ends, without what was refused. */
     double due(Item item) {
       double found =
           tables.marks.stream()
               .filter(mark -> !mark.isVoid() && mark.item().equals(Optional.of(item)))
-              .mapToDouble(Found::quantity)
+              .mapToDouble(mark -> mark.quantity() - refused(mark))
               .sum();
       double end = Math.min(most.get(item), item == Item.SHEET ? reopen : 1e9);
       double due = Math.max(0, Math.min(found, end) - included.get(item));
@@ -162,6 +197,7 @@ class RandomJobsTest {
         life.find();
         life.takeBack();
         life.day++;
+        life.lookAgain();
         NextOrder next =
             life.order(
                 List.of("approved", "offered", "refused", "withdrawn").get(life.random.nextInt(4)));
@@ -183,6 +219,30 @@ class RandomJobsTest {
         }
       }
       assertThat(life.tables.next().isEmpty()).as("job " + job).isTrue();
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {9, 10, 11})
+  void whatTheOwnerPays_isWhatWasNotRefused(long seed) {
+    for (long job = seed * 1000; job < seed * 1000 + JOBS; job++) {
+      Life life = new Life(job);
+      double paid = 0;
+      for (int round = 0; round < 5; round++) {
+        life.find();
+        life.takeBack();
+        life.day++;
+        String status =
+            List.of("approved", "offered", "refused", "withdrawn").get(life.random.nextInt(4));
+        double sum = life.order(status).sum().value();
+        paid += status.equals("approved") || status.equals("offered") ? sum : 0;
+      }
+      paid += life.order("approved").sum().value();
+      double due =
+          life.price.keySet().stream()
+              .mapToDouble(item -> life.due(item) * life.price.get(item))
+              .sum();
+      assertThat(paid).as("job " + job).isCloseTo(due, within(1e-6));
     }
   }
 
