@@ -11,8 +11,8 @@ import sheathwright.life.bill.Share;
 import sheathwright.workbook.book.Tab;
 
 /**
- * A change order for the owner: on the first page what is asked and of whom, on the second each
- * mark with its reason and price, then maps and photographs, and how it was counted.
+ * A change order for the owner: on the first page what is asked and of whom, on the second each mark
+ * with its reason and price, then maps and photographs, and how it was counted.
  */
 public final class ChangeOrderBook {
 
@@ -30,7 +30,9 @@ public final class ChangeOrderBook {
     this.photos = photos;
     payments =
         Payments.of(
-            order.accounts().agreement(), estimate.job().lines(JobTable.STAGES), order.newTotal());
+            order.accounts().agreement(),
+            estimate.job().lines(JobTable.STAGES),
+            order.newTotal());
     paper = new Paper(estimate, "Change order %s, %s".formatted(order.number(), this.on.inWords()));
   }
 

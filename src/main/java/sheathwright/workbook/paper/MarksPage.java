@@ -45,21 +45,10 @@ final class MarksPage {
   void write() {
     order.asked().forEach(this::marks);
     order.priceOpen().forEach(this::open);
-    order
-        .accounts()
-        .unpriced()
-        .forEach(
-            found ->
-                tab.paragraph(
-                    "%s: %s. No price was agreed for it; we talk first."
-                        .formatted(found.key(), found.reason())));
-    order.accounts().uncharged().stream()
-        .filter(found -> found.action().equals("stop"))
-        .forEach(
-            found ->
-                tab.caution(
-                    "%s: %s. Separate order after the engineer."
-                        .formatted(found.key(), found.reason())));
+    order.accounts().unpriced().forEach(
+        found -> tab.paragraph("%s: %s. No price was agreed for it; we talk first.".formatted(found.key(), found.reason())));
+    order.accounts().uncharged().stream().filter(found -> found.action().equals("stop")).forEach(
+        found -> tab.caution("%s: %s. Separate order after the engineer.".formatted(found.key(), found.reason())));
   }
 
   private void marks(ItemAccount item) {
@@ -122,8 +111,6 @@ final class MarksPage {
     List<Photo> all = photos.of(share);
     return List.of(View.BEFORE, View.OPEN).stream()
         .allMatch(
-            view ->
-                all.stream()
-                    .anyMatch(photo -> photo.view() == view && photo.picture().isPresent()));
+            view -> all.stream().anyMatch(photo -> photo.view() == view && photo.picture().isPresent()));
   }
 }

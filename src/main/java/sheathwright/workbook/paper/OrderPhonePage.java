@@ -16,9 +16,7 @@ import sheathwright.life.bill.NextOrder;
 import sheathwright.life.bill.PreAgreed;
 import sheathwright.life.bill.Share;
 
-/**
- * The first page of a change order, which the owner reads on a phone: what, why, how much, by when.
- */
+/** The first page of a change order, which the owner reads on a phone: what, why, how much, by when. */
 final class OrderPhonePage {
 
   private static final int MOST_REASONS = 4;
@@ -70,7 +68,9 @@ final class OrderPhonePage {
     for (ItemAccount item : order.asked()) {
       for (Share share : item.shares()) {
         if (MarksPage.isAsked(share)) {
-          placesByReason.computeIfAbsent(reason(share), any -> new ArrayList<>()).add(share.key());
+          placesByReason
+              .computeIfAbsent(reason(share), any -> new ArrayList<>())
+              .add(share.key());
         }
       }
     }
@@ -83,9 +83,7 @@ final class OrderPhonePage {
     }
   }
 
-  /**
-   * {@code Replace A-4-6, B-5-3: an awl goes in 3/8 in.} from a reason that begins with its action.
-   */
+  /** {@code Replace A-4-6, B-5-3: an awl goes in 3/8 in.} from a reason that begins with its action. */
   private static String sentence(String reason, List<String> places) {
     String where = String.join(", ", places);
     int end = reason.indexOf(": ");
@@ -105,7 +103,8 @@ final class OrderPhonePage {
 
   private void open(ItemAccount item) {
     page.line(
-        "Beyond what was agreed to count, so we talk first; not in the sum: " + item.item().label(),
+        "Beyond what was agreed to count, so we talk first; not in the sum: "
+            + item.item().label(),
         item.open());
   }
 
@@ -115,8 +114,7 @@ final class OrderPhonePage {
   }
 
   private String approval() {
-    String who =
-        job.knows(LifeFields.APPROVER) ? job.fact(LifeFields.APPROVER).value() : "The owner";
+    String who = job.knows(LifeFields.APPROVER) ? job.fact(LifeFields.APPROVER).value() : "The owner";
     String how =
         job.knows(LifeFields.APPROVER_CONTACT)
             ? " (%s)".formatted(job.fact(LifeFields.APPROVER_CONTACT).value())
@@ -138,6 +136,8 @@ final class OrderPhonePage {
             .formatted(String.join(" and ", limits)));
     order
         .isPreAgreed()
-        .ifPresent(within -> page.line("This order stays within that", within.as("is_pre_agreed")));
+        .ifPresent(
+            within ->
+                page.line("This order stays within that", within.as("is_pre_agreed")));
   }
 }
