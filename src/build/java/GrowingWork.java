@@ -64,7 +64,6 @@ final class GrowingWork {
       sister_lap_in,24,invented
       sister_nail_spacing_in,12,invented
       sister_nail_rows,2,invented
-      sister_stick_ft,12,invented
       target,lines,invented
       objective,total,invented
       lower_bearing_in,6,invented
@@ -190,9 +189,17 @@ final class GrowingWork {
             "item,usd,note",
             "sheet,38.50,invented",
             "nail,0.020,invented",
-            "sister_stick,9.60,invented",
             "sister_nail,0.026,invented",
             "shim,1.00,invented"));
+    write(
+        folder,
+        "lumber.csv",
+        Stream.of(
+            "size,length_ft,usd,note",
+            "2x6,8,6.40,invented",
+            "2x6,10,8.00,invented",
+            "2x6,12,9.60,invented",
+            "2x6,14,11.20,invented"));
     write(
         folder,
         "rates.csv",

@@ -68,9 +68,7 @@ final class AgreeCommand implements Callable<Integer> {
     agreeing
         .questions()
         .forEach(question -> spec.commandLine().getErr().println("question: " + question));
-    say(
-        "next: when the old covering is off, write the day behind opened_on in job.csv, what is found into marks.csv, and "
-            + job.command("change-order", "--on DATE"));
+    say(job.nextOnceAgreed());
     return 0;
   }
 

@@ -125,6 +125,7 @@ final class QuoteCommand implements Callable<Integer> {
     say(
         "the quote is the one that was agreed, %s, as it was sent; prices and rates change nothing in it"
             .formatted(agreed.document()));
+    say(job.nextOnceAgreed());
   }
 
   private void written(byte[] office, byte[] homeowner) {

@@ -13,6 +13,7 @@ import java.util.stream.LongStream;
  */
 public final class CommonUnit {
 
+  /** Of an inch; 1/64 has six. */
   private static final int DECIMALS = 6;
 
   private final BigDecimal unit;

@@ -19,6 +19,11 @@ public final class Lengths {
   private static final Pattern BARE_FRACTION = Pattern.compile("(?:\\d+[- ])?\\d+/\\d+");
   private static final int SIXTEENTHS = 16;
 
+  /** The finest part of an inch that a panel is printed in, and how near to it one is meant. */
+  private static final int FINEST = 32;
+
+  private static final double HAIR = 1e-6;
+
   private Lengths() {}
 
   /**
@@ -103,6 +108,20 @@ public final class Lengths {
     String sixteenths = inInches(inches);
     boolean isMarked = inches != Math.rint(inches) && inches(sixteenths) == inches;
     return isMarked ? sixteenths : Shown.plain(inches);
+  }
+
+  /** Inches as a panel's thickness is printed: {@code 15/32}; every digit where that is none. */
+  public static String inFractions(double inches) {
+    for (int parts = 1; parts <= FINEST; parts *= 2) {
+      long count = Math.round(inches * parts);
+      if (Math.abs(inches * parts - count) < HAIR) {
+        long whole = count / parts;
+        long rest = count % parts;
+        String part = rest + "/" + parts;
+        return rest == 0 ? String.valueOf(whole) : whole == 0 ? part : whole + "-" + part;
+      }
+    }
+    return Shown.plain(inches);
   }
 
   /** Feet and inches to the nearest sixteenth: {@code 16' 9-1/4"}. */

@@ -26,6 +26,7 @@ public final class Solution {
 
   private final String name;
   private final List<Input> inputs;
+  private final Set<Traced> read = Collections.newSetFromMap(new IdentityHashMap<>());
   private final Roll roll;
   private final Choice<String> state;
 
@@ -43,6 +44,7 @@ public final class Solution {
     for (Solution before : before(read)) {
       inputs.add(new Input(Shown.inWords(before.name), before.state));
     }
+    inputs.forEach(input -> this.read.add(input.value()));
     this.roll =
         Roll.of(
             name,
@@ -94,15 +96,17 @@ public final class Solution {
    * @throws IllegalStateException if it also follows from an input that was not read
    */
   public <E> E following(Choice<E> word) {
-    Set<Traced> known = Collections.newSetFromMap(new IdentityHashMap<>());
-    inputs.forEach(input -> known.add(input.value()));
+    Set<Traced> seen = Collections.newSetFromMap(new IdentityHashMap<>());
     Deque<Traced> next = new ArrayDeque<>(List.of(word));
     while (!next.isEmpty()) {
       Traced node = next.remove();
-      if (node.step().isInput() && !known.contains(node)) {
+      if (read.contains(node)) {
+        continue;
+      }
+      if (node.step().isInput()) {
         throw new IllegalStateException(node.name() + " was not read for " + name);
       }
-      if (known.add(node) && !isFoundHere(node)) {
+      if (seen.add(node) && !isFoundHere(node)) {
         next.addAll(node.step().operands());
       }
     }

@@ -6,19 +6,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
-import java.util.stream.Stream;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Roll;
-import sheathwright.figure.Shown;
 import sheathwright.figure.Solution;
-import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.job.DeckMarks.OnPlane;
+import sheathwright.job.life.MapRecord;
 import sheathwright.job.site.Site;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Row;
@@ -34,7 +31,6 @@ import sheathwright.sheathing.layout.LayoutRules;
 import sheathwright.sheathing.patch.Mark;
 import sheathwright.sheathing.patch.PatchPlan;
 import sheathwright.sheathing.patch.PatchRules;
-import sheathwright.sheathing.place.MeasuredJoint;
 import sheathwright.sheathing.place.OldJoints;
 import sheathwright.sheathing.place.PlaceMap;
 import sheathwright.sheathing.place.SheetUnits;
@@ -45,19 +41,8 @@ import sheathwright.sheathing.place.SheetUnits;
  */
 public final class Deck {
 
-  /** What gives a line of a table its shape. */
-  private static final List<Field<?>> MEASURES =
-      Stream.of(PlaceFields.PLANES, PlaceFields.OPENINGS, PlaceFields.SUPPORTS)
-          .flatMap(List::stream)
-          .filter(field -> field != PlaceFields.PLANE)
-          .<Field<?>>map(field -> field)
-          .toList();
-
-  private static final Figure<Length> NO_LEAN = Figure.of(0, Units.FOOT);
-
   private final Job job;
-  private final Belonging planes;
-  private final Optional<Belonging> marks;
+  private final OldDeck old;
   private final DeckMarks found;
   private final List<Part> parts;
   private final DeckLayout layout;
@@ -91,31 +76,24 @@ public final class Deck {
   public record Marked(Row row, Mark mark, MarkDecision decision, Part part) {}
 
   /** A plane before anything is cut out of it. */
-  private record Laid(
-      Row row, Plane plane, PlaceMap map, Supports supports, Map<Row, Mark> marks) {}
+  private record Laid(Row row, PlaceMap map, Supports supports, Map<Row, Mark> marks) {
+
+    String name() {
+      return map.plane().name();
+    }
+  }
 
   Deck(Job job, Site site, Optional<Leveling> leveling) {
     this.job = job;
-    this.planes =
-        new Belonging(
-            "lines_of_each_plane",
-            new Belonging.Lines("plane", job.planes()),
-            new Belonging.Lines("opening", job.openings()),
-            new Belonging.Lines("rafter", job.supports()),
-            new Belonging.Lines("joint", job.joints()));
-    this.marks =
-        job.marks().isEmpty()
-            ? Optional.empty()
-            : Optional.of(
-                new Belonging(
-                    "marks_of_each_plane",
-                    new Belonging.Lines("mark", job.marks(), List.of(PlaceFields.MARK))));
+    this.old = new OldDeck(job.told(), job.tables());
     List<Laid> laid = job.planes().stream().map(this::laid).toList();
     this.found =
         new DeckMarks(
             job,
             Wanted.of(site, job.maker()),
-            laid.stream().map(plane -> new OnPlane(marked(plane.map()), plane.marks())).toList(),
+            laid.stream()
+                .map(plane -> new OnPlane(old.markedMap(plane.name()), plane.marks()))
+                .toList(),
             leveling);
     this.parts = laid.stream().map(this::part).toList();
     List<CourseLayout> planes = parts.stream().map(Part::courses).toList();
@@ -126,6 +104,11 @@ public final class Deck {
   /** The planes, in the order of the table. */
   public List<Part> parts() {
     return parts;
+  }
+
+  /** Its places as a document names them today, to be kept. */
+  public MapRecord mapRecord() {
+    return MapRecord.of(parts.stream().map(Part::map).toList());
   }
 
   /** New sheets on all planes, what is cut off the one used on the other. */
@@ -228,8 +211,7 @@ public final class Deck {
 
   /** Everything that was solved and not computed. */
   public List<Solution> solutions() {
-    List<Solution> solutions = new ArrayList<>(List.of(planes.solution()));
-    marks.map(Belonging::solution).ifPresent(solutions::add);
+    List<Solution> solutions = new ArrayList<>(old.solutions());
     solutions.addAll(found.solutions());
     for (Part part : parts) {
       Solution.behind(part.plane().measures().area()).ifPresent(solutions::add);
@@ -250,79 +232,40 @@ public final class Deck {
 
   private Laid laid(Row row) {
     String name = row.of(PlaceFields.PLANE).plain();
-    Plane plane = said(row, () -> shape(name, row));
-    for (Row opening : planes.on(name, "opening")) {
-      Plane solid = plane;
-      plane =
-          said(
-              opening,
-              () ->
-                  solid.without(
-                      opening.of(PlaceFields.OPENING_ALONG),
-                      opening.of(PlaceFields.OPENING_UP),
-                      opening.of(PlaceFields.OPENING_WIDTH),
-                      opening.of(PlaceFields.OPENING_HEIGHT)));
-    }
-    Plane whole = restingOn(plane, planes);
-    OldJoints joints = oldJoints(row, planes.on(name, "joint"));
-    PlaceMap map = said(row, () -> PlaceMap.of(whole, joints));
-    DeckPlaces places = new DeckPlaces(map);
-    List<Row> rafters = planes.on(name, "rafter");
-    rafters.forEach(places::checkRafter);
+    PlaceMap map = old.map(name);
+    List<Row> rafters = old.rafters(name);
     Supports supports = rafters.isEmpty() ? regularSupports() : measuredSupports(rafters);
     Map<Row, Mark> told = new LinkedHashMap<>();
-    marks
-        .map(all -> all.on(name, "mark"))
-        .orElse(List.of())
-        .forEach(mark -> told.put(mark, places.mark(mark)));
-    return new Laid(row, whole, map, supports, told);
+    old.marks(name).forEach(mark -> told.put(mark, old.mark(mark)));
+    return new Laid(row, map, supports, told);
   }
 
   private Part part(Laid laid) {
+    PlaceMap map = old.markedMap(laid.name());
     List<Mark> marks = laid.marks().keySet().stream().map(found::mark).toList();
     Optional<PatchPlan> patches =
         marks.isEmpty()
             ? Optional.empty()
             : Optional.of(
-                said(
+                OldDeck.said(
                     laid.row(),
                     () ->
                         Layouts.patches(
-                            marked(laid.map()),
+                            map,
                             laid.supports(),
                             rules(),
                             patchRules(),
                             marks,
                             PatchPatience.ofEach(markedPlanes()))));
     CourseLayout courses =
-        said(laid.row(), () -> Layouts.courses(laid.plane(), laid.supports(), rules()));
-    return new Part(marked(laid.map()), courses, marks, patches);
-  }
-
-  /** A map that rests on which marks belong to its plane as well. */
-  private PlaceMap marked(PlaceMap map) {
-    return marks.map(all -> restingOn(map, all)).orElse(map);
+        OldDeck.said(
+            laid.row(), () -> Layouts.courses(laid.map().plane(), laid.supports(), rules()));
+    return new Part(map, courses, marks, patches);
   }
 
   private int markedPlanes() {
     return (int)
         job.marks().stream().map(mark -> mark.of(PlaceFields.PLANE).plain()).distinct().count();
-  }
-
-  private static Plane shape(String name, Row row) {
-    if (row.has(PlaceFields.CORNERS)) {
-      return Plane.outline(name, row.of(PlaceFields.CORNERS));
-    }
-    return Plane.trapezoid(
-        name,
-        row.of(PlaceFields.EAVE),
-        row.of(PlaceFields.SLOPE_LENGTH),
-        lean(row, PlaceFields.LEFT_LEAN),
-        lean(row, PlaceFields.RIGHT_LEAN));
-  }
-
-  static Figure<Length> lean(Row row, Field<Figure<Length>> side) {
-    return row.has(side) ? row.of(side) : NO_LEAN;
   }
 
   private Supports regularSupports() {
@@ -350,21 +293,6 @@ public final class Deck {
     return center(rafter).value();
   }
 
-  private static OldJoints oldJoints(Row row, List<Row> measured) {
-    OldJoints assumed = OldJoints.ASSUMED;
-    return assumed
-        .first(row.or(PlaceFields.FIRST_JOINT, assumed.first()))
-        .stagger(row.or(PlaceFields.STAGGER, assumed.stagger()))
-        .firstCourse(row.or(PlaceFields.FIRST_COURSE, assumed.firstCourse()))
-        .measured(
-            measured.stream()
-                .map(
-                    joint ->
-                        new MeasuredJoint(
-                            joint.of(PlaceFields.COURSE), joint.of(PlaceFields.JOINT)))
-                .toList());
-  }
-
   private LayoutRules rules() {
     LayoutRules rules = Layouts.usual();
     if (job.knows(JobFields.GAP)) {
@@ -377,21 +305,5 @@ public final class Deck {
     return job.knows(JobFields.BEYOND_MARK)
         ? PatchRules.USUAL.beyondMark(job.fact(JobFields.BEYOND_MARK))
         : PatchRules.USUAL;
-  }
-
-  private static Plane restingOn(Plane plane, Belonging lines) {
-    Solution told = lines.solution();
-    return plane.restingOn(Shown.inWords(told.name()), told.state());
-  }
-
-  private static PlaceMap restingOn(PlaceMap map, Belonging lines) {
-    Solution told = lines.solution();
-    return map.restingOn(Shown.inWords(told.name()), told.state());
-  }
-
-  /** What is refused for a line of a table: its measures, or else its shape in words. */
-  private static <T> T said(Row row, Supplier<T> made) {
-    List<Traced> measures = MEASURES.stream().filter(row::has).<Traced>map(row::of).toList();
-    return RefusedException.solvedFor(measures, made);
   }
 }

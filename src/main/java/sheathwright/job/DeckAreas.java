@@ -64,10 +64,11 @@ public final class DeckAreas {
     columns.add(Row.column(PlaceFields.SLOPE_LENGTH));
     if (hasLeans) {
       columns.add(
-          Roll.column(PlaceFields.LEFT_LEAN.name(), row -> Deck.lean(row, PlaceFields.LEFT_LEAN)));
+          Roll.column(
+              PlaceFields.LEFT_LEAN.name(), row -> OldDeck.lean(row, PlaceFields.LEFT_LEAN)));
       columns.add(
           Roll.column(
-              PlaceFields.RIGHT_LEAN.name(), row -> Deck.lean(row, PlaceFields.RIGHT_LEAN)));
+              PlaceFields.RIGHT_LEAN.name(), row -> OldDeck.lean(row, PlaceFields.RIGHT_LEAN)));
     }
     columns.add(Roll.column("area_sf", this::area));
     return Roll.of("planes", "the roof planes", rows, columns);
@@ -79,7 +80,8 @@ public final class DeckAreas {
     if (!hasLeans) {
       return eave.times(slope).in(Units.SQUARE_FOOT);
     }
-    var leans = Deck.lean(row, PlaceFields.LEFT_LEAN).plus(Deck.lean(row, PlaceFields.RIGHT_LEAN));
+    var leans =
+        OldDeck.lean(row, PlaceFields.LEFT_LEAN).plus(OldDeck.lean(row, PlaceFields.RIGHT_LEAN));
     return eave.minus(leans.dividedBy(TWO)).times(slope).in(Units.SQUARE_FOOT);
   }
 

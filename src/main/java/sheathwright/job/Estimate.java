@@ -1,5 +1,7 @@
 package sheathwright.job;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +13,7 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Area;
+import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Per;
@@ -23,21 +26,26 @@ import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.job.life.PaymentRules;
 import sheathwright.job.path.LoadPath;
 import sheathwright.job.path.Unsaid;
 import sheathwright.job.price.FoundPrice;
 import sheathwright.job.price.FoundPrices;
 import sheathwright.job.price.OfficeFields;
+import sheathwright.job.price.PriceSteps;
 import sheathwright.job.site.Frame;
 import sheathwright.job.site.Site;
 import sheathwright.job.table.Field;
+import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
+import sheathwright.job.table.Row;
 import sheathwright.pricing.Disposal;
 import sheathwright.pricing.SheetMaterial;
 import sheathwright.pricing.UnitPrice;
 import sheathwright.pricing.UnitPrices;
 import sheathwright.sheathing.layout.SheetCounts;
 import sheathwright.sheathing.place.BillRule;
+import sheathwright.wood.LumberSize;
 
 /**
  * Everything that is worked out from a job's tables: what to buy, what it costs, and the proof of
@@ -48,19 +56,48 @@ public final class Estimate {
   /** One thing that must hold, in words. */
   public record Tie(String what, Condition holds) {
 
+    /** So many characters of names one formula joins; whole, none has more than 255. */
+    private static final int MOST_JOINED = 200;
+
+    /** What stands round a name in such a formula: {@code 100="yes",}. */
+    private static final int ROUND_A_NAME = 10;
+
     /** That all hold, each in a cell of its own, so that no formula grows with their number. */
     public static Tie all(String what, String name, List<Condition> each) {
+      String called = name;
+      List<Condition> cells = inCells(called, each);
+      int most = mostJoined(called);
+      while (cells.size() > most) {
+        List<Condition> groups = new ArrayList<>();
+        for (int first = 0; first < cells.size(); first += most) {
+          int end = Math.min(cells.size(), first + most);
+          groups.add(Condition.all(cells.subList(first, end).toArray(Condition[]::new)));
+        }
+        called += "group_";
+        cells = inCells(called, groups);
+        most = mostJoined(called);
+      }
+      return new Tie(what, Condition.all(cells.toArray(Condition[]::new)));
+    }
+
+    private static int mostJoined(String name) {
+      return Math.max(2, MOST_JOINED / (name.length() + ROUND_A_NAME));
+    }
+
+    private static List<Condition> inCells(String name, List<Condition> each) {
       List<Condition> named = new ArrayList<>();
       for (Condition condition : each) {
         named.add(condition.as(name + (named.size() + 1)).is(YesNo.YES));
       }
-      return new Tie(what, Condition.all(named.toArray(Condition[]::new)));
+      return named;
     }
   }
 
   /** What one sheet is where the job does not say; whoever holds the workbook may. */
   private static final Choice<BillRule> USUAL_RULE =
       Choice.input(JobFields.BILL_RULE.name(), BillRule.HALF, Source.COMMON_PRACTICE);
+
+  private static final int CENTS = 2;
 
   private final Job job;
   private final Site site;
@@ -80,7 +117,6 @@ public final class Estimate {
   private final Figure<Ratio> checksNotLookedAt;
   private final List<FoundPrice> found;
   private final QuoteLines quote;
-  private final Roll order;
   private final Roll maker;
 
   /** Works out the job whose tables are in a folder: {@code estimate("quince-hollow")}. */
@@ -136,10 +172,30 @@ public final class Estimate {
             plannedSheet,
             extraSheet,
             straightened);
-    found = new FoundPrices(job.priceBook(), job.rateBook(), job.rates(), nails).all();
+    found =
+        new FoundPrices(
+                job.priceBook(), job.rateBook(), job.lumber(), job.priceSteps(), job.rates(), nails)
+            .all();
     quote = QuoteLines.of(job, work, framing.mayRepair(), found);
-    order = OrderLines.of(job, work);
+    work.hold(job, refusals);
+    paymentsOf(quote.total()).ifPresent(refusals::add);
+    refusals.raise();
     maker = job.maker().isEmpty() ? null : MakerRequirement.roll(job.maker());
+  }
+
+  /** What is wrong with the payments, before they are agreed: they come to what is quoted. */
+  private Optional<Problem> paymentsOf(Figure<Money> total) {
+    List<Row> stages = job.lines(JobTable.STAGES);
+    if (!job.lines(JobTable.AGREED).isEmpty() || total.refusal().isPresent()) {
+      return Optional.empty();
+    }
+    BigDecimal cents = BigDecimal.valueOf(total.value()).setScale(CENTS, RoundingMode.HALF_UP);
+    return PaymentRules.against(stages, List.of(cents))
+        .map(
+            wrong ->
+                job.tables()
+                    .get(JobTable.STAGES)
+                    .said(wrong.stage(), wrong.column(), wrong.message()));
   }
 
   private static Frame frame(Job job, KnownRafters known) {
@@ -162,11 +218,11 @@ public final class Estimate {
         job.rates());
   }
 
-  private static UnitPrice named(String what, UnitPrice price) {
+  private UnitPrice named(String what, UnitPrice price) {
     return new UnitPrice(
         price.direct().as(what + "_direct_usd", Units.USD_PER_SHEET),
         price.exact().as(what + "_exact_usd", Units.USD_PER_SHEET),
-        price.quoted().as(what + "_quoted_usd", Units.USD_PER_SHEET));
+        job.priceSteps().ofASheet(price.exact()).as(what + "_quoted_usd", Units.USD_PER_SHEET));
   }
 
   /** That the price does not hold more sheets than the map of the old deck has. */
@@ -176,23 +232,22 @@ public final class Estimate {
         plannedSheets.isAtMost(sheetsAtWorst));
   }
 
-  /** That what is quoted for a piece of work is its exact price, up to a whole dollar. */
+  /** That what is quoted for a piece of work is its exact price, up to the office's step. */
   private Tie quotedTie() {
+    PriceSteps steps = job.priceSteps();
     List<Condition> all = new ArrayList<>();
-    all.add(isUpToADollar(plannedSheet.exact(), plannedSheet.quoted()));
-    all.add(isUpToADollar(extraSheet.exact(), extraSheet.quoted()));
+    all.add(steps.isKept(plannedSheet.exact(), plannedSheet.quoted()));
+    all.add(steps.isKept(extraSheet.exact(), extraSheet.quoted()));
     rafterLeveling()
         .ifPresent(
             leveling ->
                 Stream.of(leveling.sisterPrice(), leveling.shimPrice())
-                    .forEach(price -> all.add(isUpToADollar(price.exact(), price.quoted()))));
-    return new Tie(
-        "Every price quoted is its exact price, up to a whole dollar",
-        Condition.all(all.toArray(Condition[]::new)));
-  }
-
-  private static Condition isUpToADollar(Figure<?> exact, Figure<?> quoted) {
-    return exact.roundedUp().isTheSameAs(quoted);
+                    .forEach(price -> all.add(steps.isKept(price.exact(), price.quoted()))));
+    found.forEach(price -> all.add(steps.isKept(price.exact(), price.quoted())));
+    return Tie.all(
+        "Every price quoted is its exact price, up to the step that prices go up to",
+        "price_is_up_to_its_step_",
+        all);
   }
 
   /** That nobody has to decide before the crew repairs. */
@@ -262,10 +317,6 @@ public final class Estimate {
         .flatMap(Leveling::atMiddle)
         .ifPresent(
             middle -> {
-              ties.add(
-                  new Tie(
-                      "The stick that the sister price is for is long enough",
-                      middle.stickIsEnough()));
               ties.add(
                   new Tie(
                       "Sisters and shims are not more than the rafters read",
@@ -410,9 +461,19 @@ public final class Estimate {
     return quote;
   }
 
-  /** What to order, a line each. */
-  public Roll order() {
-    return order;
+  /** The size of its sisters; only where the job has some. */
+  public Choice<LumberSize> sisterSize() {
+    return job.fact(JobFields.SISTER_SIZE);
+  }
+
+  /** From center to center of what carries the deck. */
+  public Figure<Length> supportSpacing() {
+    return job.fact(JobFields.SUPPORT_SPACING);
+  }
+
+  /** Whether the long edges of panels are blocked. */
+  public Choice<YesNo> blockedEdges() {
+    return job.fact(JobFields.BLOCKED_EDGES);
   }
 
   /** The headline: what the homeowner is asked to pay. */

@@ -6,9 +6,6 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
-import sheathwright.figure.Quantity.Money;
-import sheathwright.figure.Quantity.Per;
-import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Units;
@@ -200,26 +197,6 @@ final class FramingFields {
   static final List<Field<?>> SISTER_CHOICE =
       List.of(SISTER_SPECIES, SISTER_GRADE, EXISTING, JACKED, KnownRafters.SISTER_BEARS_KNOWN);
 
-  static final Field<Figure<Per<Money, Pieces>>> STICK_2X4 =
-      Field.number("stick_2x4", "2x4, full length", Units.USD_PER_PIECE, 0, 1_000).usually(1, 500);
-
-  static final Field<Figure<Per<Money, Pieces>>> STICK_2X6 =
-      Field.number("stick_2x6", "2x6, full length", Units.USD_PER_PIECE, 0, 1_000).usually(1, 500);
-
-  static final Field<Figure<Per<Money, Pieces>>> STICK_2X8 =
-      Field.number("stick_2x8", "2x8, full length", Units.USD_PER_PIECE, 0, 1_000).usually(1, 500);
-
-  static final Field<Figure<Per<Money, Pieces>>> STICK_2X10 =
-      Field.number("stick_2x10", "2x10, full length", Units.USD_PER_PIECE, 0, 1_000)
-          .usually(1, 500);
-
-  static final Field<Figure<Per<Money, Pieces>>> STICK_2X12 =
-      Field.number("stick_2x12", "2x12, full length", Units.USD_PER_PIECE, 0, 1_000)
-          .usually(1, 500);
-
-  static final List<Field<?>> SISTER_STICKS =
-      List.of(STICK_2X4, STICK_2X6, STICK_2X8, STICK_2X10, STICK_2X12);
-
   static final Field<Choice<String>> REPORT = Field.name("report", "Report");
 
   static final Field<Choice<StopFinding>> SEEN = Field.word("seen", "Seen", StopFinding.class);
@@ -239,8 +216,8 @@ final class FramingFields {
     return RAFTERS.stream()
         .flatMap(
             field ->
-                field == DEAD && isLayered
-                    ? Stream.of(RISE, DEAD.ifKnown())
+                field == DEAD
+                    ? isLayered ? Stream.of(RISE, DEAD.ifKnown()) : Stream.of(DEAD.ifKnown())
                     : field == DEFLECTION_LIMIT && hasCeiling
                         ? Stream.of(DEFLECTION_LIMIT.ifKnown())
                         : field == LIVE && hasGroundSnow

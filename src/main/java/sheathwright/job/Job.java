@@ -1,37 +1,46 @@
 package sheathwright.job;
 
+import static java.util.stream.Collectors.toMap;
+
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import sheathwright.fastening.uplift.MakerRequirement;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
-import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Traced;
+import sheathwright.figure.Units;
 import sheathwright.job.life.AgreedFields;
+import sheathwright.job.life.InspectionFields;
 import sheathwright.job.life.LifeFields;
+import sheathwright.job.life.LifeTables;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.Stage;
+import sheathwright.job.life.ZoneFields;
 import sheathwright.job.path.PathFields;
 import sheathwright.job.price.FoundFields;
 import sheathwright.job.price.FoundUnit;
+import sheathwright.job.price.Lumber;
+import sheathwright.job.price.LumberFields;
 import sheathwright.job.price.OfficeFields;
+import sheathwright.job.price.PriceSteps;
+import sheathwright.job.price.SupplyFields;
 import sheathwright.job.site.CoveringFields;
 import sheathwright.job.site.SiteFields;
-import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Facts;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.KeyedFacts;
+import sheathwright.job.table.KeyedTable;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
+import sheathwright.job.table.ReadTable;
 import sheathwright.job.table.Row;
 import sheathwright.job.table.TableReader;
 import sheathwright.job.table.TableReader.Group;
@@ -39,54 +48,75 @@ import sheathwright.job.table.TableReader.Input;
 import sheathwright.job.triage.FirmRules;
 import sheathwright.job.triage.RuleFields;
 import sheathwright.pricing.Rates;
-import sheathwright.wood.Knowledge;
+import sheathwright.roof.Spot;
+import sheathwright.wood.LumberSize;
 
 /**
  * One job as its tables tell it: every input read, checked, and named as it will be in a workbook.
  */
 public final class Job implements Facts {
 
-  private static final String VALUE = JobTable.JOB.keys().orElseThrow().value();
-
   /** The tables of how a job goes on, with what each holds. */
   static final Map<JobTable, List<Field<?>>> LIFE =
       new EnumMap<>(
-          Map.of(
-              JobTable.PHOTOS, OrderFields.PHOTOS,
-              JobTable.AGREED, AgreedFields.AGREED,
-              JobTable.STAGES, AgreedFields.STAGES,
-              JobTable.OPTIONS, AgreedFields.OPTIONS,
-              JobTable.ORDERS, OrderFields.ORDERS,
-              JobTable.ORDER_LINES, OrderFields.ORDER_LINES,
-              JobTable.LOG, OrderFields.LOG,
-              JobTable.SENT, OrderFields.SENT));
+          Map.ofEntries(
+              Map.entry(JobTable.ZONES, ZoneFields.ZONES),
+              Map.entry(JobTable.PLACES, ZoneFields.PLACES_NAMED),
+              Map.entry(JobTable.PHOTOS, OrderFields.PHOTOS),
+              Map.entry(JobTable.AGREED, AgreedFields.AGREED),
+              Map.entry(JobTable.STAGES, AgreedFields.STAGES),
+              Map.entry(JobTable.OPTIONS, AgreedFields.OPTIONS),
+              Map.entry(JobTable.ORDERS, OrderFields.ORDERS),
+              Map.entry(JobTable.ORDER_LINES, OrderFields.ORDER_LINES),
+              Map.entry(JobTable.INSPECTIONS, InspectionFields.INSPECTIONS),
+              Map.entry(JobTable.LOG, OrderFields.LOG),
+              Map.entry(JobTable.SENT, OrderFields.SENT)));
 
+  /** What job.csv and prices.csv said once of sticks, each with what says it now. */
+  private static final Map<String, String> MOVED =
+      Stream.concat(
+              Stream.of("sister_stick", "sister_stick_ft", "block_stick"),
+              Stream.of(LumberSize.values()).map(size -> "stick_" + size.word()))
+          .collect(
+              toMap(
+                  name -> name,
+                  name ->
+                      "%s has a line for every stick on sale: its size, its length_ft and its usd, such as 2x4, 8, 4.10"
+                          .formatted(JobTable.LUMBER.file())));
+
+  private final KeyedTable told;
   private final Map<String, Input> facts;
   private final Map<String, Input> prices;
+  private final Lumber lumber;
   private final Map<String, Input> rates;
   private final Rates office;
-  private final List<Row> planes;
+  private final PriceSteps steps;
   private final boolean surveys;
-  private final List<Row> reports;
-  private final List<Row> layers;
   private final List<MakerRequirement> maker;
   private final FirmRules rules;
   private final List<Problem> questions;
-  private final Map<JobTable, List<Row>> life = new EnumMap<>(JobTable.class);
-  private final Map<JobTable, List<Row>> onPlanes = new EnumMap<>(JobTable.class);
+  private final Map<JobTable, ReadTable> rows = new EnumMap<>(JobTable.class);
 
   private Job(JobTables tables) {
     TableReader reader = new TableReader();
     boolean levels = tables.has(JobTable.READINGS);
     surveys = tables.surveysRafters();
-    facts = keyed(reader, tables, JobTable.JOB, "", "", factGroups(tables));
-    planes = reader.rows(tables.file(JobTable.PLANES), PlaceFields.PLANES);
-    onPlanes(reader, tables, JobTable.OPENINGS, PlaceFields.OPENINGS);
-    onPlanes(reader, tables, JobTable.RAFTERS, PlaceFields.SUPPORTS);
-    onPlanes(reader, tables, JobTable.JOINTS, PlaceFields.JOINTS);
-    onPlanes(reader, tables, JobTable.MARKS, PlaceFields.MARKS);
-    onPlanes(
-        reader, tables, JobTable.READINGS, surveys ? SurveyFields.READINGS : PlaceFields.READINGS);
+    told =
+        reader.keyedTable(
+            tables.file(JobTable.JOB),
+            JobTable.JOB.keys().orElseThrow(),
+            "",
+            "",
+            factGroups(tables),
+            MOVED);
+    facts = told.inputs();
+    read(reader, tables, JobTable.PLANES, PlaceFields.PLANES);
+    read(reader, tables, JobTable.OPENINGS, PlaceFields.OPENINGS);
+    read(reader, tables, JobTable.RAFTERS, PlaceFields.SUPPORTS);
+    read(reader, tables, JobTable.JOINTS, PlaceFields.JOINTS);
+    boolean mayBeSound = LifeTables.stage(told).isAtLeast(Stage.OPENED);
+    read(reader, tables, JobTable.MARKS, PlaceFields.MARKS, mayBeSound);
+    read(reader, tables, JobTable.READINGS, surveys ? SurveyFields.READINGS : PlaceFields.READINGS);
     prices =
         keyed(
             reader,
@@ -98,8 +128,8 @@ public final class Job implements Facts {
                 new Group(OfficeFields.PRICES, true),
                 new Group(OfficeFields.SISTER_PRICES, levels),
                 new Group(OfficeFields.SISTER_NAILS, levels),
-                new Group(FoundFields.PRICES, false),
-                new Group(FramingFields.SISTER_STICKS, tables.choosesSisters())));
+                new Group(FoundFields.PRICES, false)));
+    lumber = lumber(reader, tables);
     rates =
         keyed(
             reader,
@@ -112,9 +142,9 @@ public final class Job implements Facts {
                 new Group(OfficeFields.SISTER_RATES, levels),
                 new Group(FoundFields.RATES, false)));
     pricedWhole(reader, tables);
-    reports = rows(reader, tables, JobTable.REPORTS, FramingFields.REPORTS);
-    layers = rows(reader, tables, JobTable.LAYERS, FramingFields.LAYERS);
-    LIFE.forEach((table, fields) -> life.put(table, rows(reader, tables, table, fields)));
+    read(reader, tables, JobTable.REPORTS, FramingFields.REPORTS);
+    read(reader, tables, JobTable.LAYERS, FramingFields.LAYERS);
+    LIFE.forEach((table, fields) -> read(reader, tables, table, fields));
     maker =
         tables.has(JobTable.MAKER)
             ? MakerFields.read(
@@ -127,26 +157,13 @@ public final class Job implements Facts {
             ? FirmRules.read(
                 reader,
                 tables.file(JobTable.RULES),
-                rows(reader, tables, JobTable.RULES, RuleFields.RULES))
+                reader.rows(tables.file(JobTable.RULES), RuleFields.RULES))
             : FirmRules.USUAL;
-    once(reader, tables.file(JobTable.PLANES), planes, PlaceFields.PLANE);
-    measured(reader, tables.file(JobTable.PLANES));
-    oneDeadLoad(reader, tables);
-    oneSagLimit(reader, tables);
-    toldBySomebody(reader, tables);
-    once(reader, tables.file(JobTable.MARKS), marks(), PlaceFields.MARK);
-    markedSomewhere(reader, tables.file(JobTable.MARKS));
-    once(reader, tables.file(JobTable.REPORTS), reports, FramingFields.REPORT);
-    if (levels) {
-      if (surveys) {
-        dropsOrReadings(reader, tables.file(JobTable.READINGS));
-      } else {
-        once(reader, tables.file(JobTable.READINGS), readings(), PlaceFields.RAFTER);
-      }
-      shimsBelowSisters(reader, tables.file(JobTable.JOB));
-    }
-    reader.raiseProblems();
+    new RoofRules(told, rows).hold(surveys);
+    lifeTables(tables).hold(JobFields.QUOTE_DATE);
+    reader.raiseProblems(offTheMap(reader));
     questions = reader.questions();
+    steps = new PriceSteps(rateBook());
     office =
         Rates.labor(rate(OfficeFields.LABOR))
             .tax(rate(OfficeFields.TAX))
@@ -180,6 +197,7 @@ public final class Job implements Facts {
                 "nail spacings that are typed (edge_spacing_in and field_spacing_in)",
                 tables.says(SiteFields.SPACINGS)),
         new Group(SiteFields.facts(layered), false),
+        new Group(SupplyFields.ORDER, false),
         new Group(PathFields.PATH, false),
         new Group(CoveringFields.COVERING, false),
         new Group(JobFields.DECK, false),
@@ -207,93 +225,75 @@ public final class Job implements Facts {
       String prefix,
       String suffix,
       List<Group> groups) {
-    return reader.keyed(tables.file(table), table.keys().orElseThrow(), prefix, suffix, groups);
+    return reader.keyed(
+        tables.file(table), table.keys().orElseThrow(), prefix, suffix, groups, MOVED);
   }
 
-  private static List<Row> rows(
-      TableReader reader, JobTables tables, JobTable table, List<Field<?>> fields) {
-    return tables.has(table) ? reader.rows(tables.file(table), fields) : List.of();
-  }
-
-  private static void once(
-      TableReader reader, CsvFile file, List<Row> rows, Field<Choice<String>> field) {
+  /** The sticks on sale, each said once. */
+  private static Lumber lumber(TableReader reader, JobTables tables) {
+    List<Row> sticks =
+        tables.has(JobTable.LUMBER)
+            ? reader.rows(tables.file(JobTable.LUMBER), LumberFields.LUMBER)
+            : List.of();
     Set<String> seen = new HashSet<>();
-    for (Row row : rows) {
-      Choice<String> name = row.of(field);
-      if (name != null && !seen.add(name.value())) {
-        String message = "\"%s\" appears twice; give each %s one line";
-        reader.problem(file, row, field, message.formatted(name.value(), field.name()));
-      }
-    }
-  }
-
-  /** Reads a table whose lines each belong to a plane, if the job has it. */
-  private void onPlanes(
-      TableReader reader, JobTables tables, JobTable table, List<Field<?>> fields) {
-    if (!tables.has(table)) {
-      onPlanes.put(table, List.of());
-      return;
-    }
-    CsvFile file = tables.file(table);
-    List<Row> rows = reader.rows(file, fields);
-    onPlanes.put(table, rows);
-    Set<String> known = new LinkedHashSet<>();
-    planes.stream()
-        .map(row -> row.of(PlaceFields.PLANE))
-        .filter(Objects::nonNull)
-        .forEach(plane -> known.add(plane.plain()));
-    for (Row row : rows) {
-      Choice<String> plane = row.of(PlaceFields.PLANE);
-      if (plane != null && !known.isEmpty() && !known.contains(plane.value())) {
-        String message = "\"%s\" is not a plane of %s; it has %s";
+    for (Row row : sticks) {
+      Choice<?> size = row.of(LumberFields.SIZE);
+      Figure<?> length = row.of(LumberFields.LENGTH);
+      if (size != null && length != null && !seen.add(size.plain() + " of " + length)) {
+        String message = "a %s of %s ft appears twice; give each stick one line";
         reader.problem(
-            file,
+            tables.file(JobTable.LUMBER),
             row,
-            PlaceFields.PLANE,
-            message.formatted(plane.value(), JobTable.PLANES.file(), String.join(", ", known)));
+            LumberFields.LENGTH,
+            message.formatted(size.plain(), length.plain()));
       }
     }
+    return new Lumber(JobTable.LUMBER.file(), sticks);
   }
 
-  /** A plane has an eave and a slope length, or else corners. */
-  private void measured(TableReader reader, CsvFile file) {
-    for (Row row : planes) {
-      boolean isSquare = row.has(PlaceFields.EAVE) && row.has(PlaceFields.SLOPE_LENGTH);
-      if (!isSquare && !row.has(PlaceFields.CORNERS)) {
-        reader.problem(
-            file,
-            row,
-            row.has(PlaceFields.EAVE) ? PlaceFields.SLOPE_LENGTH : PlaceFields.EAVE,
-            "it is empty; a plane takes eave_ft and slope_length_ft, or corners_ft such as 0 0, 40 0, 28 12, 12 12");
-      }
-    }
+  private void read(TableReader reader, JobTables tables, JobTable table, List<Field<?>> fields) {
+    read(reader, tables, table, fields, false);
   }
 
-  /** A mark has four measures, or else names its place. */
-  private void markedSomewhere(TableReader reader, CsvFile file) {
-    for (Row row : marks()) {
-      List<Field<Figure<Length>>> missing =
-          PlaceFields.MEASURES.stream().filter(measure -> !row.has(measure)).toList();
-      boolean isNamed = row.has(PlaceFields.SHEET) && missing.size() == PlaceFields.MEASURES.size();
-      if (!missing.isEmpty() && !isNamed) {
-        reader.problem(
-            file,
-            row,
-            missing.get(0),
-            "it is empty; a mark takes along_in, up_in, width_in and height_in, or instead of all four a place in sheet such as A-3-5");
-      }
-    }
+  /** Reads a table of many lines, if the job has it. */
+  private void read(
+      TableReader reader,
+      JobTables tables,
+      JobTable table,
+      List<Field<?>> fields,
+      boolean mayBeEmpty) {
+    rows.put(table, reader.table(table.file(), tables.found(table), fields, mayBeEmpty));
   }
 
-  /** The dead load is given, or made from the layers of the roof. */
-  private void oneDeadLoad(TableReader reader, JobTables tables) {
-    Input dead = facts.get(FramingFields.DEAD.name());
-    if (dead != null && tables.has(JobTable.LAYERS)) {
-      String message =
-          "%s: %s makes the dead load; take one of the two out"
-              .formatted(FramingFields.DEAD.name(), JobTable.LAYERS.file());
-      reader.problem(tables.file(JobTable.JOB), dead.line(), VALUE, message);
+  /**
+   * What lies off the map of the old deck, where the job is refused anyway: whoever works a job out
+   * finds it then.
+   */
+  private Set<Problem> offTheMap(TableReader reader) {
+    Refusals refusals = new Refusals();
+    if (reader.hasProblems()
+        && OldDeck.OF_PLANES.stream().map(rows::get).allMatch(ReadTable::isSound)) {
+      refusals.tried(() -> new OldDeck(told, rows));
     }
+    return refusals.problems();
+  }
+
+  private LifeTables lifeTables(JobTables tables) {
+    return new LifeTables(
+        told,
+        rows.get(JobTable.MARKS),
+        rows.get(JobTable.REPORTS),
+        rows.get(JobTable.ZONES),
+        rows.get(JobTable.PLACES),
+        rows.get(JobTable.PHOTOS),
+        rows.get(JobTable.AGREED),
+        rows.get(JobTable.STAGES),
+        rows.get(JobTable.OPTIONS),
+        rows.get(JobTable.ORDERS),
+        rows.get(JobTable.ORDER_LINES),
+        rows.get(JobTable.INSPECTIONS),
+        rows.get(JobTable.SENT),
+        tables.folder());
   }
 
   /** What a job begins to price it prices whole: a part left out is never $0. */
@@ -302,6 +302,11 @@ public final class Job implements Facts {
       if (unit.isBegun(priceBook(), rateBook())) {
         wanting(reader, tables, JobTable.PRICES, unit, unit.missingPrices(priceBook()));
         wanting(reader, tables, JobTable.RATES, unit, unit.missingRates(rateBook()));
+        if (unit.takesAStick() && !lumber.has(Lumber.BLOCK_SIZE, Lumber.BLOCK_FEET)) {
+          String use = "for \"%s\"".formatted(unit.word());
+          reader.problem(
+              JobTable.LUMBER.file(), Lumber.missing(Lumber.BLOCK_SIZE, Lumber.BLOCK_FEET, use));
+        }
       }
     }
   }
@@ -328,55 +333,6 @@ public final class Job implements Facts {
   /** What the job says that the office reckons with. */
   public Facts rateBook() {
     return new KeyedFacts(rates);
-  }
-
-  /** The limits of sag are given, or follow from the ceiling. */
-  private void oneSagLimit(TableReader reader, JobTables tables) {
-    Input limit = facts.get(FramingFields.DEFLECTION_LIMIT.name());
-    if (limit != null && knows(SiteFields.CEILING)) {
-      String message = "deflection_limit: the ceiling makes it; take one of the two out";
-      reader.problem(tables.file(JobTable.JOB), limit.line(), "value", message);
-    }
-  }
-
-  /** What was told was told by somebody. */
-  private void toldBySomebody(TableReader reader, JobTables tables) {
-    for (Field<Choice<Knowledge>> how : KnownRafters.KNOWN) {
-      Input told = facts.get(how.name());
-      if (told != null
-          && how.as(told.value()).value() == Knowledge.IS_TOLD
-          && !knows(KnownRafters.TOLD_BY)) {
-        String message = "%s: told is given; say by whom in a line told_by, or give unknown";
-        reader.problem(
-            tables.file(JobTable.JOB), told.line(), "value", message.formatted(how.name()));
-      }
-    }
-  }
-
-  /** A station has its drop, or what was read under the string. */
-  private void dropsOrReadings(TableReader reader, CsvFile file) {
-    for (Row row : readings()) {
-      if (row.has(PlaceFields.DROP) == row.has(SurveyFields.READING)) {
-        String message =
-            "give the drop_in below the string or the reading_in under it, one of the two";
-        reader.problem(file, row, PlaceFields.DROP, message);
-      }
-    }
-  }
-
-  private void shimsBelowSisters(TableReader reader, CsvFile file) {
-    Input shim = facts.get(JobFields.SHIM_TOLERANCE.name());
-    Input sister = facts.get(JobFields.SISTER_TOLERANCE.name());
-    if (shim != null
-        && sister != null
-        && ((Figure<?>) shim.value()).value() > ((Figure<?>) sister.value()).value()) {
-      reader.problem(
-          file,
-          shim.line(),
-          VALUE,
-          "shim_tolerance_in: %s is given; it must not be more than sister_tolerance_in, %s"
-              .formatted(shim.value(), sister.value()));
-    }
   }
 
   /**
@@ -457,10 +413,20 @@ public final class Job implements Facts {
 
   /** What the contractor pays, and what is reckoned with: for the office alone. */
   public List<Traced> costs() {
-    return Stream.of(prices, rates)
-        .flatMap(table -> table.values().stream())
-        .map(Input::value)
+    return Stream.concat(
+            Stream.of(prices, rates).flatMap(table -> table.values().stream()).map(Input::value),
+            lumber.lines().stream().map(stick -> stick.of(LumberFields.PRICE)))
         .toList();
+  }
+
+  /** The sticks on sale. */
+  public Lumber lumber() {
+    return lumber;
+  }
+
+  /** What its prices go up to. */
+  public PriceSteps priceSteps() {
+    return steps;
   }
 
   /** What the office charges by. */
@@ -468,35 +434,76 @@ public final class Job implements Facts {
     return office;
   }
 
+  /** The facts of the job as they were read. */
+  KeyedTable told() {
+    return told;
+  }
+
+  /** The tables of many lines, those that the job has not among them. */
+  Map<JobTable, ReadTable> tables() {
+    return rows;
+  }
+
   List<Row> planes() {
-    return planes;
+    return lines(JobTable.PLANES);
   }
 
   List<Row> readings() {
-    return onPlanes.get(JobTable.READINGS);
+    return lines(JobTable.READINGS);
   }
 
   List<Row> openings() {
-    return onPlanes.get(JobTable.OPENINGS);
+    return lines(JobTable.OPENINGS);
   }
 
   /** Measured centers of supports. */
   List<Row> supports() {
-    return onPlanes.get(JobTable.RAFTERS);
+    return lines(JobTable.RAFTERS);
   }
 
   /** End joints of the old deck that were measured. */
   List<Row> joints() {
-    return onPlanes.get(JobTable.JOINTS);
+    return lines(JobTable.JOINTS);
   }
 
   List<Row> marks() {
-    return onPlanes.get(JobTable.MARKS);
+    return lines(JobTable.MARKS);
   }
 
-  /** The lines of a table of how the job goes on; none, if the job has it not. */
+  /** The lines of a table of many lines; none, if the job has it not. */
   public List<Row> lines(JobTable table) {
-    return life.get(table);
+    return rows.get(table).rows();
+  }
+
+  /** Where a plane lies in the plan of the roof, as far as that is told. */
+  public OnTheGround onTheGround(String plane) {
+    return planes().stream()
+        .filter(row -> row.of(PlaceFields.PLANE).value().equals(plane))
+        .map(Job::onTheGround)
+        .findFirst()
+        .orElse(new OnTheGround(Optional.empty(), Optional.empty()));
+  }
+
+  private static OnTheGround onTheGround(Row plane) {
+    boolean hasEave = plane.has(PlaceFields.EAVE_X) && plane.has(PlaceFields.EAVE_Y);
+    return new OnTheGround(
+        Optional.of(plane)
+            .filter(row -> row.has(PlaceFields.FACES))
+            .map(row -> row.of(PlaceFields.FACES).value()),
+        hasEave
+            ? Optional.of(
+                new Spot(
+                    plane.of(PlaceFields.EAVE_X).in(Units.INCH).value(),
+                    plane.of(PlaceFields.EAVE_Y).in(Units.INCH).value()))
+            : Optional.empty());
+  }
+
+  /** What the openings of a plane are, in the order of its table; empty where it does not say. */
+  public List<String> openingsOf(String plane) {
+    return openings().stream()
+        .filter(row -> row.of(PlaceFields.PLANE).value().equals(plane))
+        .map(row -> row.has(PlaceFields.OPENING) ? row.of(PlaceFields.OPENING).value() : "")
+        .toList();
   }
 
   /** How far the job has come; one that does not say is priced. */
@@ -506,12 +513,12 @@ public final class Job implements Facts {
 
   /** What the roof is built up of. */
   List<Row> layers() {
-    return layers;
+    return lines(JobTable.LAYERS);
   }
 
   /** What was reported of the framing. */
   List<Row> reports() {
-    return reports;
+    return lines(JobTable.REPORTS);
   }
 
   /** What is done about marks, as this firm has it. */
@@ -534,7 +541,7 @@ public final class Job implements Facts {
     Map<String, Input> of = new LinkedHashMap<>();
     Stream.of(
             FramingFields.rafters(
-                !layers.isEmpty(), knows(SiteFields.CEILING), knows(SiteFields.GROUND_SNOW)),
+                !layers().isEmpty(), knows(SiteFields.CEILING), knows(SiteFields.GROUND_SNOW)),
             FramingFields.OLD_RAFTERS,
             List.of(SiteFields.RISE),
             KnownRafters.FIELDS,

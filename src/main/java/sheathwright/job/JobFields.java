@@ -50,7 +50,7 @@ public final class JobFields {
               1_000_000)
           .usuallyOrNone(500, 500_000);
 
-  static final Field<Figure<Money>> PERMIT =
+  public static final Field<Figure<Money>> PERMIT =
       Field.number("permit_usd", "Permit", Units.USD, 0, 50_000).usuallyOrNone(5, 5_000);
 
   static final Field<Figure<Money>> ENGINEER =
@@ -108,9 +108,6 @@ public final class JobFields {
   static final Field<Figure<Ratio>> SISTER_NAIL_ROWS =
       Field.whole("sister_nail_rows", "Nail rows per sister", Units.RATIO, 1, 4);
 
-  static final Field<Figure<Length>> SISTER_STICK_LENGTH =
-      Field.number("sister_stick_ft", "Stick length, sister price", Units.FOOT, 8, 20);
-
   static final List<Field<?>> SISTERS =
       List.of(
           SISTER_SIZE,
@@ -119,13 +116,12 @@ public final class JobFields {
           SHIM_TOLERANCE,
           SISTER_LAP,
           SISTER_NAIL_SPACING,
-          SISTER_NAIL_ROWS,
-          SISTER_STICK_LENGTH);
+          SISTER_NAIL_ROWS);
 
   static final Field<Choice<StripRule>> STRIP_RULE =
       Field.word("strip_rule", "Strip at the ridge", StripRule.class).ifKnown();
 
-  static final Field<Figure<Length>> GAP =
+  public static final Field<Figure<Length>> GAP =
       Field.number("gap_in", "Gap between sheets", Units.INCH, 0, 1).ifKnown();
 
   public static final Field<Choice<BillRule>> BILL_RULE =

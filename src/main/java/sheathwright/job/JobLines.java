@@ -16,6 +16,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
+import sheathwright.job.price.LumberFields;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Row;
 
@@ -39,7 +40,9 @@ public final class JobLines {
     JobTables tables = JobTables.in(folder);
     job = Job.of(tables);
     job.labeledFacts().values().forEach(this::addFact);
-    job.costs().forEach(this::addFact);
+    job.labeledPrices().values().forEach(this::addFact);
+    job.lumber().lines().forEach(this::addStick);
+    job.labeledRates().values().forEach(this::addFact);
     job.planes().forEach(this::addPlane);
     boolean isMeasured =
         job.planes().stream()
@@ -82,6 +85,13 @@ public final class JobLines {
     add(fact.name(), java(fact));
   }
 
+  private void addStick(Row stick) {
+    add(
+        "stick_%s_%s_ft"
+            .formatted(stick.of(LumberFields.SIZE).plain(), stick.of(LumberFields.LENGTH).plain()),
+        java(stick.of(LumberFields.PRICE)));
+  }
+
   private void addPlane(Row row) {
     String name = row.of(PlaceFields.PLANE).plain();
     StringBuilder plane = new StringBuilder();
@@ -95,8 +105,8 @@ public final class JobLines {
                   quoted(name),
                   java(row.of(PlaceFields.EAVE)),
                   java(row.of(PlaceFields.SLOPE_LENGTH)),
-                  java(Deck.lean(row, PlaceFields.LEFT_LEAN)),
-                  java(Deck.lean(row, PlaceFields.RIGHT_LEAN))));
+                  java(OldDeck.lean(row, PlaceFields.LEFT_LEAN)),
+                  java(OldDeck.lean(row, PlaceFields.RIGHT_LEAN))));
     }
     for (Row opening : on(name, job.openings())) {
       plane

@@ -12,6 +12,8 @@ public enum JobTable {
   RAFTERS(false, "measured rafter centers"),
   JOINTS(false, "end joints of the old deck, where they were measured"),
   MARKS(false, "bad wood: what was found where"),
+  ZONES(false, "what could be seen of the deck, and what not"),
+  PLACES(false, "the places as a document first named them: written then, never edited"),
   RULES(false, "what is done about a mark, where the firm has limits or actions of its own"),
   READINGS(false, "drops of rafters below a string line"),
   REPORTS(false, "what was seen of the framing"),
@@ -23,9 +25,11 @@ public enum JobTable {
   OPTIONS(false, "what the owner decides"),
   ORDERS(false, "change orders, and what became of each"),
   ORDER_LINES(false, "their lines: written with them, never edited"),
+  INSPECTIONS(false, "what was looked at while the deck was open, and what it came to"),
   LOG(false, "what the crew did, by day and task"),
   SENT(false, "what left the house: written with each issued document"),
   PRICES(true, "what material costs", new Keys("item", "usd")),
+  LUMBER(false, "sticks on sale, by size and length"),
   RATES(true, "wages, hours, overhead, margin, tax, waste and overage", new Keys("rate", "value"));
 
   /** How the name of every table's file ends. */

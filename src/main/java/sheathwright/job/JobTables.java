@@ -8,8 +8,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import sheathwright.catalog.Nearest;
+import sheathwright.job.life.FirmTables;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Keys;
@@ -20,8 +22,14 @@ import sheathwright.job.table.ProblemsException;
  * The tables of one job, as they lie in a folder, and what each may hold.
  *
  * @param files by the {@linkplain JobTable table}'s word
+ * @param folder where pictures lie beside them, if they lie in a folder
  */
-public record JobTables(Map<String, CsvFile> files) {
+public record JobTables(Map<String, CsvFile> files, Optional<Path> folder) {
+
+  /** Tables that lie nowhere. */
+  public JobTables(Map<String, CsvFile> files) {
+    this(files, Optional.empty());
+  }
 
   /**
    * Reads the tables in a folder.
@@ -54,7 +62,7 @@ public record JobTables(Map<String, CsvFile> files) {
     if (!problems.isEmpty()) {
       throw new ProblemsException(problems);
     }
-    return new JobTables(files);
+    return new JobTables(files, Optional.of(folder));
   }
 
   /** Files that look like tables, under names that no job knows: nobody would read them. */
@@ -65,20 +73,23 @@ public record JobTables(Map<String, CsvFile> files) {
           .map(entry -> entry.getFileName().toString())
           .filter(name -> looksLikeATable(name) && !known.contains(name))
           .sorted()
-          .map(
-              name ->
-                  new Problem(
-                      name,
-                      0,
-                      "",
-                      "no job table has that name%s; the tables are %s; rename it, or keep it elsewhere"
-                          .formatted(
-                              Nearest.asked(withoutText(name), known), String.join(", ", known))))
+          .map(name -> new Problem(name, 0, "", overlooked(name, known)))
           .toList();
     } catch (IOException unreadable) {
       String message = "the folder cannot be read";
       return List.of(new Problem(String.valueOf(folder), 0, "", message));
     }
+  }
+
+  private static String overlooked(String name, List<String> known) {
+    return FirmTables.named(withoutText(name))
+        .map(
+            firm ->
+                "it is not a table of one job but of the firm, beside its jobs; move it to the folder above")
+        .orElseGet(
+            () ->
+                "no job table has that name%s; the tables are %s; rename it, or keep it elsewhere"
+                    .formatted(Nearest.asked(withoutText(name), known), String.join(", ", known)));
   }
 
   private static boolean looksLikeATable(String name) {
@@ -120,6 +131,10 @@ public record JobTables(Map<String, CsvFile> files) {
 
   boolean has(JobTable table) {
     return files.containsKey(table.word());
+  }
+
+  Optional<CsvFile> found(JobTable table) {
+    return Optional.ofNullable(files.get(table.word()));
   }
 
   CsvFile file(JobTable table) {

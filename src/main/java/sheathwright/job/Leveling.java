@@ -1,8 +1,8 @@
 package sheathwright.job;
 
 import java.util.Optional;
-import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Roll;
@@ -34,7 +34,7 @@ public record Leveling(
    *
    * @param readings each with what it asks for
    * @param stock sisters, all of one length, for a sag that is a parabola
-   * @param stickIsEnough whether the stick that is priced is long enough
+   * @param span of each rafter, from bearing to bearing
    */
-  public record AtMiddle(Roll readings, SisterStock stock, Condition stickIsEnough) {}
+  public record AtMiddle(Roll readings, SisterStock stock, Figure<Length> span) {}
 }

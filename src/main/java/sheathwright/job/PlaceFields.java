@@ -8,6 +8,7 @@ import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Units;
 import sheathwright.job.life.MarkFields;
 import sheathwright.job.table.Field;
+import sheathwright.roof.Facing;
 import sheathwright.roof.Leans;
 import sheathwright.sheathing.patch.Finding;
 
@@ -47,6 +48,21 @@ final class PlaceFields {
   /** How the old sheets of a plane lie. */
   static final List<Field<Figure<Length>>> OLD_SHEETS = List.of(FIRST_JOINT, STAGGER, FIRST_COURSE);
 
+  static final Field<Choice<Facing>> FACES =
+      Field.word("faces", "Looks to", Facing.class).ifKnown();
+
+  static final Field<Figure<Length>> EAVE_X =
+      Field.number("eave_x_ft", "Left end of the eave, east of a point", Units.FOOT, -2_000, 2_000)
+          .ifKnown();
+
+  static final Field<Figure<Length>> EAVE_Y =
+      Field.number(
+              "eave_y_ft", "Left end of the eave, north of that point", Units.FOOT, -2_000, 2_000)
+          .ifKnown();
+
+  /** Where a plane lies in the plan of the roof; nothing is worked out from it. */
+  static final List<Field<?>> ON_THE_GROUND = List.of(FACES, EAVE_X, EAVE_Y);
+
   static final List<Field<?>> PLANES =
       List.of(
           PLANE,
@@ -57,7 +73,10 @@ final class PlaceFields {
           CORNERS,
           FIRST_JOINT,
           STAGGER,
-          FIRST_COURSE);
+          FIRST_COURSE,
+          FACES,
+          EAVE_X,
+          EAVE_Y);
 
   static final Field<Figure<Ratio>> COURSE =
       Field.whole("course", "Course, from the plane's lowest point", Units.RATIO, 1, 200);
@@ -79,8 +98,11 @@ final class PlaceFields {
   static final Field<Figure<Length>> OPENING_HEIGHT =
       Field.number("height_ft", "Height", Units.FOOT, 0.25, 100);
 
+  static final Field<Choice<String>> OPENING =
+      Field.name("opening", "What it is: chimney, skylight").ifKnown();
+
   static final List<Field<?>> OPENINGS =
-      List.of(PLANE, OPENING_ALONG, OPENING_UP, OPENING_WIDTH, OPENING_HEIGHT);
+      List.of(PLANE, OPENING_ALONG, OPENING_UP, OPENING_WIDTH, OPENING_HEIGHT, OPENING);
 
   static final Field<Figure<Length>> CENTER =
       Field.number("center_in", "Center", Units.INCH, -2_400, 6_000);

@@ -39,18 +39,25 @@ final class RafterWork {
     Roll readings = readings(job);
     SisterStock stock = sisters(job, readings);
     return new Leveling(
-        Optional.of(
-            new Leveling.AtMiddle(
-                readings, stock, stock.stock().isAtMost(job.fact(JobFields.SISTER_STICK_LENGTH)))),
+        Optional.of(new Leveling.AtMiddle(readings, stock, job.fact(JobFields.SISTER_SPAN))),
         Optional.empty(),
         stock.pieces(),
         stock.nails(),
         readings.sum("shim", Units.PIECE).as("rafters_to_shim", Units.PIECE),
         named(
+            job,
             "sister",
             sisterPrice(
-                job, job.price(OfficeFields.SISTER_STICK_PRICE), stock.nails(), stock.pieces())),
-        named("shim", shimPrice(job)));
+                job,
+                job.lumber()
+                    .needed(
+                        job.fact(JobFields.SISTER_SIZE),
+                        stock.stock(),
+                        "sister_stick_usd",
+                        "for the sisters"),
+                stock.nails(),
+                stock.pieces())),
+        named(job, "shim", shimPrice(job)));
   }
 
   private static Leveling surveyed(Job job, Framing framing) {
@@ -66,15 +73,15 @@ final class RafterWork {
         survey.sisters(),
         survey.nails(),
         survey.shims(),
-        named("sister", sisterPrice(job, stick, survey.nails(), survey.sisters())),
-        named("shim", shimPrice(job)));
+        named(job, "sister", sisterPrice(job, stick, survey.nails(), survey.sisters())),
+        named(job, "shim", shimPrice(job)));
   }
 
-  private static PiecePrice named(String what, PiecePrice price) {
+  private static PiecePrice named(Job job, String what, PiecePrice price) {
     return new PiecePrice(
         price.direct().as(what + "_direct_usd", Units.USD_PER_PIECE),
         price.exact().as(what + "_exact_usd", Units.USD_PER_PIECE),
-        price.quoted().as(what + "_quoted_usd", Units.USD_PER_PIECE));
+        job.priceSteps().ofAPiece(price.exact()).as(what + "_quoted_usd", Units.USD_PER_PIECE));
   }
 
   private static Roll readings(Job job) {

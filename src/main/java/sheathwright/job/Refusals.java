@@ -1,6 +1,5 @@
 package sheathwright.job;
 
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -29,6 +28,11 @@ public final class Refusals {
     problems.add(problem(refusal.reason(), refusal.causes()));
   }
 
+  /** Adds what is wrong with a table. */
+  public void add(Problem problem) {
+    problems.add(problem);
+  }
+
   /** What the work yields; nothing if it is refused, and then the refusal is gathered. */
   public <T> Optional<T> tried(Supplier<T> work) {
     try {
@@ -41,6 +45,11 @@ public final class Refusals {
     return Optional.empty();
   }
 
+  /** Everything that was gathered. */
+  Set<Problem> problems() {
+    return problems;
+  }
+
   /**
    * Refuses the job if anything was gathered.
    *
@@ -48,10 +57,7 @@ public final class Refusals {
    */
   public void raise() {
     if (!problems.isEmpty()) {
-      throw new ProblemsException(
-          problems.stream()
-              .sorted(Comparator.comparing(Problem::file).thenComparingLong(Problem::line))
-              .toList());
+      throw new ProblemsException(Problem.inOrder(problems));
     }
   }
 

@@ -1,10 +1,13 @@
 package sheathwright.job;
 
+import java.util.List;
 import java.util.Optional;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Sheets;
+import sheathwright.figure.Refusal;
 import sheathwright.pricing.UnitPrice;
 
 /**
@@ -24,4 +27,24 @@ record SheetWork(
     Figure<Per<Nails, Sheets>> nails,
     UnitPrice plannedPrice,
     UnitPrice extraPrice,
-    Optional<Leveling> leveling) {}
+    Optional<Leveling> leveling) {
+
+  /**
+   * Refuses more back for a sheet than it costs. Once agreed, the table of what was agreed is held
+   * against itself.
+   */
+  void hold(Job job, Refusals refusals) {
+    Figure<Per<Money, Sheets>> credit = job.fact(JobFields.CREDIT);
+    boolean isPriced = plannedPrice.quoted().refusal().isEmpty();
+    if (isPriced
+        && job.lines(JobTable.AGREED).isEmpty()
+        && credit.value() > plannedPrice.quoted().value()) {
+      refusals.add(
+          new Refusal(
+              "credit_usd: %s is given, but a sheet in the price costs %s; no more comes back than was paid: give at most that"
+                  .formatted(credit, plannedPrice.quoted()),
+              false,
+              List.of(credit)));
+    }
+  }
+}

@@ -53,6 +53,7 @@ public final class StickCuts {
   private final boolean isProven;
   private final Solution solution;
   private final Roll roll;
+  private final List<Sticks> sticks;
   private final Figure<Money> cost;
   private final Figure<Money> atLeast;
 
@@ -73,6 +74,8 @@ public final class StickCuts {
             Roll.<CutStick>column("pieces", cut -> solution.word("pieces", words(cut), CUT)),
             Roll.column("stick_ft", cut -> found("stick_ft", feet(cut))),
             Roll.column("left_in", cut -> found("left_in", left(cut)).in(Units.INCH)));
+    this.sticks =
+        cuts.stream().map(this::feet).distinct().map(length -> sticks(what, length)).toList();
     cost = solution.figure(what + "_cutting_usd", plan.cost() / CENTS, Units.USD, CUT);
     atLeast =
         solution.figure(what + "_cutting_at_least_usd", plan.atLeast() / CENTS, Units.USD, CUT);
@@ -88,10 +91,25 @@ public final class StickCuts {
     Reading reading = new Reading();
     List<LevelPiece> sisters =
         plans.stream().flatMap(plan -> LevelPiece.of(plan, reading).stream()).toList();
-    List<LevelSticks.OnSale> sold = onSale.stream().map(stick -> plain(stick, reading)).toList();
-    return sisters.isEmpty()
-        ? Optional.empty()
-        : Optional.of(new StickCuts("sister", sisters, sold, reading));
+    List<LevelSticks.OnSale> sold =
+        onSale.stream()
+            .map(stick -> plain(stick, reading))
+            .filter(stick -> stick.feet() > 0)
+            .toList();
+    if (sisters.isEmpty()) {
+      return Optional.empty();
+    }
+    LevelPiece longest = Collections.max(sisters, Comparator.comparingDouble(LevelPiece::inches));
+    checkLongEnough(sold, longest.inches(), "sister");
+    return Optional.of(new StickCuts("sister", sisters, sold, reading));
+  }
+
+  private static void checkLongEnough(List<LevelSticks.OnSale> sold, double inches, String what) {
+    if (sold.stream().noneMatch(stick -> 12 * stick.feet() >= inches)) {
+      throw new RefusedException(
+          "no stick is long enough for a %s of %s; name one, stick(12 ft, $8.60)"
+              .formatted(what, Lengths.inFeetAndInches(inches)));
+    }
   }
 
   /** A stick on sale, to cut from: {@code stick(12 ft, $8.60)}. */
@@ -111,15 +129,16 @@ public final class StickCuts {
     double inches = reading.number("length of a piece", length, Units.INCH);
     double many = reading.number("number of pieces", count, Units.PIECE);
     List<LevelSticks.OnSale> sold = Stream.of(onSale).map(stick -> plain(stick, reading)).toList();
-    boolean isLongEnough = sold.stream().anyMatch(stick -> 12 * stick.feet() >= inches);
-    if (!isLongEnough || many < 1 || many > MOST || many != Math.rint(many)) {
-      throw new RefusedException(
-          isLongEnough
-              ? "%s is given; cutSticks takes 1 to %d whole pieces".formatted(count, MOST)
-              : "no stick is long enough for a piece of %s; name one, stick(12 ft, $8.60)"
-                  .formatted(Lengths.inFeetAndInches(inches)),
-          List.of(count, length));
-    }
+    RefusedException.solvedFor(
+        List.of(count, length),
+        () -> {
+          checkLongEnough(sold, inches, "piece");
+          if (many < 1 || many > MOST || many != Math.rint(many)) {
+            throw new RefusedException(
+                "%s is given; cutSticks takes 1 to %d whole pieces".formatted(count, MOST));
+          }
+          return sold;
+        });
     double cut = Math.ceil(inches * SIXTEENTHS - DUST) / SIXTEENTHS;
     return new StickCuts(
         "stick", Collections.nCopies((int) many, new LevelPiece("", cut)), sold, reading);
@@ -140,6 +159,12 @@ public final class StickCuts {
     return new LevelSticks.OnSale(
         reading.number("the length of " + stick.stock(), stick.stock(), Units.FOOT),
         reading.number("the price of " + stick.stock(), stick.price(), Units.USD_PER_PIECE));
+  }
+
+  private Sticks sticks(String what, double feet) {
+    long count = cuts.stream().filter(cut -> feet(cut) == feet).count();
+    String name = "%s_sticks_of_%s_ft".formatted(what, Shown.plain(feet).replace('.', '_'));
+    return new Sticks(Figure.of(feet, Units.FOOT), solution.figure(name, count, Units.PIECE, CUT));
   }
 
   private Figure<Length> found(String name, double feet) {
@@ -171,6 +196,19 @@ public final class StickCuts {
   /** A line a stick: its length, what is cut from it, what is left. */
   public Roll roll() {
     return roll;
+  }
+
+  /**
+   * Sticks of one length.
+   *
+   * @param length of each
+   * @param count how many are cut from
+   */
+  public record Sticks(Figure<Length> length, Figure<Pieces> count) {}
+
+  /** How many sticks of each length, the longest first. */
+  public List<Sticks> sticks() {
+    return sticks;
   }
 
   /** What the sticks cost, before tax. */

@@ -5,13 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Nails;
-import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Unit;
@@ -22,17 +22,16 @@ import sheathwright.leveling.plan.FramingAnswer;
 import sheathwright.leveling.plan.LevelCost;
 import sheathwright.leveling.plan.LevelPrices;
 import sheathwright.leveling.plan.LevelRules;
+import sheathwright.leveling.plan.PlannedRafter;
 import sheathwright.leveling.plan.ShimRules;
 import sheathwright.leveling.plan.SisterRules;
 import sheathwright.leveling.string.StringLine;
 import sheathwright.leveling.string.StringReading;
 import sheathwright.leveling.string.SuspicionRules;
+import sheathwright.wood.LumberSize;
 
 /** Every plane whose rafters were read at several stations, and what it all comes to. */
 public final class Survey {
-
-  private static final int SHORTEST_STICK = 8;
-  private static final int LONGEST_STICK = 20;
 
   private static final Figure<Length> NO_LEAST = Figure.of(0, Units.INCH);
   private static final Figure<Length> NO_MOST = Figure.of(120, Units.INCH);
@@ -57,6 +56,7 @@ public final class Survey {
             (plane, given) ->
                 planes.add(new SurveyedPlane(job, chosen, plane, given, suspicion, rules, answer)));
     LevelPrices prices = prices(job);
+    planes.forEach(plane -> checkOnSale(job, plane));
     cutting = StickCuts.of(planes, prices.sticks());
     planes.forEach(plane -> costs.add(LevelCost.of(plane.plan(), prices)));
     sisters = sum("rafters_to_sister", Units.PIECE, plane -> plane.plan().totals().sisters());
@@ -124,20 +124,21 @@ public final class Survey {
         ShimRules.usual());
   }
 
-  /** Sticks priced by the foot, from the one that the price book has. */
-  private static LevelPrices prices(Job job) {
-    Figure<?> byTheFoot =
-        job.price(OfficeFields.SISTER_STICK_PRICE)
-            .dividedBy(job.fact(JobFields.SISTER_STICK_LENGTH));
-    List<LevelPrices.Stick> sticks = new ArrayList<>();
-    for (int feet = SHORTEST_STICK; feet <= LONGEST_STICK; feet += 2) {
-      Figure<Length> stock = Figure.of(feet, Units.FOOT);
-      Figure<Per<Money, Pieces>> price =
-          byTheFoot.times(stock).as("sister_stick_%d_ft_usd".formatted(feet), Units.USD_PER_PIECE);
-      sticks.add(new LevelPrices.Stick(stock, price));
+  /** That every stick which a sister takes for itself is on sale. */
+  private static void checkOnSale(Job job, SurveyedPlane plane) {
+    Choice<LumberSize> size = job.fact(JobFields.SISTER_SIZE);
+    for (PlannedRafter rafter : plane.plan().rafters()) {
+      Figure<Length> stock = rafter.sister().stock();
+      if (stock.value() > 0) {
+        String use = "for the sister of rafter " + rafter.rafter();
+        job.lumber().check(size.value(), stock.value(), use);
+      }
     }
+  }
+
+  private static LevelPrices prices(Job job) {
     return new LevelPrices(
-        sticks,
+        job.lumber().sticks(job.fact(JobFields.SISTER_SIZE)),
         job.price(OfficeFields.SHIM_PRICE),
         job.rate(OfficeFields.SISTER_HOURS),
         job.rate(OfficeFields.SHIM_HOURS),
@@ -178,6 +179,11 @@ public final class Survey {
 
   Figure<Pieces> shims() {
     return shims;
+  }
+
+  /** Strips to cut, those beyond the ends of sisters among them. */
+  public Figure<Pieces> strips() {
+    return sum("strips_to_cut", Units.PIECE, plane -> plane.plan().totals().shims());
   }
 
   /** That no reading is doubted, and that every sister lies against its rafter. */

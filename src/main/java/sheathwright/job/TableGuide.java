@@ -7,11 +7,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import sheathwright.job.life.AgreedFields;
+import sheathwright.job.life.InspectionFields;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
+import sheathwright.job.life.ZoneFields;
 import sheathwright.job.path.PathFields;
 import sheathwright.job.price.FoundFields;
+import sheathwright.job.price.LumberFields;
 import sheathwright.job.price.OfficeFields;
+import sheathwright.job.price.SupplyFields;
 import sheathwright.job.site.CoveringFields;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.Field;
@@ -37,7 +41,7 @@ public final class TableGuide {
     return Stream.of(JobTable.values())
         .map(
             table ->
-                "%-13s %s%s"
+                "%-15s %s%s"
                     .formatted(
                         table.file(),
                         table.meaning(),
@@ -132,6 +136,7 @@ public final class TableGuide {
               new Part("nail spacing, needed where no code is given", SiteFields.SPACINGS),
               new Part("nail spacing that somebody decided", SiteFields.SPACING_DECISION),
               new Part("the site and its code", SiteFields.facts(false)),
+              new Part("for whoever sells the material", SupplyFields.ORDER),
               new Part("the joints down to the walls", PathFields.PATH),
               new Part("a standing-seam covering", CoveringFields.COVERING),
               new Part("the deck, where it is not as usual", JobFields.DECK),
@@ -150,6 +155,8 @@ public final class TableGuide {
       case RAFTERS -> List.of(new Part("every measured rafter", PlaceFields.SUPPORTS));
       case JOINTS -> List.of(new Part("every measured joint", PlaceFields.JOINTS));
       case MARKS -> List.of(new Part("every mark", PlaceFields.MARKS));
+      case ZONES -> List.of(new Part("every zone", ZoneFields.ZONES));
+      case PLACES -> List.of(new Part("every place", ZoneFields.PLACES_NAMED));
       case RULES ->
           List.of(new Part("every limit or action that is not as usual", RuleFields.RULES));
       case READINGS ->
@@ -164,6 +171,7 @@ public final class TableGuide {
       case OPTIONS -> List.of(new Part("every option", AgreedFields.OPTIONS));
       case ORDERS -> List.of(new Part("every change order", OrderFields.ORDERS));
       case ORDER_LINES -> List.of(new Part("every line of one", OrderFields.ORDER_LINES));
+      case INSPECTIONS -> List.of(new Part("everything looked at", InspectionFields.INSPECTIONS));
       case LOG -> List.of(new Part("every task of a day", OrderFields.LOG));
       case SENT -> List.of(new Part("every document", OrderFields.SENT));
       case MAKER -> List.of(new Part("every requirement", MakerFields.FIELDS));
@@ -173,8 +181,13 @@ public final class TableGuide {
               new Part(with(JobTable.READINGS), OfficeFields.SISTER_PRICES),
               new Part(
                   with(JobTable.READINGS) + ", or for scabs and blocks", OfficeFields.SISTER_NAILS),
-              new Part("for what may be found besides bad sheets", FoundFields.PRICES),
-              new Part("where sisters are chosen", FramingFields.SISTER_STICKS));
+              new Part("for what may be found besides bad sheets", FoundFields.PRICES));
+      case LUMBER ->
+          List.of(
+              new Part(
+                  "every stick on sale: for sisters (%s, or sizes to choose from), and a 2x4 of 8 ft for scabs and blocks"
+                      .formatted(with(JobTable.READINGS)),
+                  LumberFields.LUMBER));
       case RATES ->
           List.of(
               new Part("every job", OfficeFields.RATES),

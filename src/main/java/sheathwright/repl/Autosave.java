@@ -24,6 +24,7 @@ final class Autosave implements Consumer<List<String>> {
   /** How a file ends that makes a session again. */
   static final String ENDING = ".session";
 
+  /** Sessions whose files are kept: some weeks of work. */
   private static final int KEPT = 20;
 
   private final Path folder;

@@ -16,6 +16,7 @@ import sheathwright.repl.shell.Kept;
 /** Runs a block of lines in a session, and says what each of them made as it is made. */
 final class BlockRun {
 
+  /** Beyond the last line. */
   private static final int NO_MORE = Integer.MAX_VALUE;
 
   private final Holdings holdings;

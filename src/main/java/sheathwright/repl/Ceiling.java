@@ -7,7 +7,10 @@ import java.io.OutputStream;
 /** Lets only so much through of what one line prints, and counts the rest. */
 final class Ceiling extends FilterOutputStream {
 
+  /** More than anybody pages through, less than a window takes seconds to draw. */
   private static final int MOST_LINES = 2_000;
+
+  /** Two hundred for each of those lines. */
   private static final int MOST_BYTES = 400_000;
 
   private long lines;

@@ -24,8 +24,13 @@ final class Completion implements Completer {
   private static final Pattern EVERY_OBJECT =
       Pattern.compile("(?:hashCode|getClass|notify|notifyAll|wait|equals)\\(");
 
+  /** Rows for the line that is typed, what is said of it, and the prompt below. */
   private static final int ROWS_KEPT = 6;
+
+  /** Of a window that does not say how high it is. */
   private static final int USUAL_ROWS = 24;
+
+  /** Of a window that does not say how wide it is. */
   private static final int USUAL_COLUMNS = 80;
 
   private final CompletableFuture<Session> session;

@@ -3,6 +3,7 @@ package sheathwright.repl;
 /** How deep the brackets of a line stand in each other; the compiler takes only so many. */
 final class Nesting {
 
+  /** Far beyond what a person writes, far below where the compiler's stack ends. */
   private static final int DEEPEST = 200;
 
   private Nesting() {}

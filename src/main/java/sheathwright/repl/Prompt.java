@@ -21,6 +21,7 @@ import org.jline.reader.impl.DefaultParser;
 import org.jline.terminal.Attributes;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
+import org.jline.utils.NonBlockingReader;
 import sheathwright.repl.show.Pager;
 import sheathwright.repl.show.Screen;
 import sheathwright.repl.tab.Form;
@@ -65,7 +66,7 @@ public final class Prompt {
             .build();
     LineReader asking = plain(terminal).build();
     PrintWriter out = terminal.writer();
-    Pager pager = new Pager(() -> screen(terminal), out, () -> key(terminal));
+    Pager pager = new Pager(() -> screen(terminal), out, new Keyboard(terminal));
     out.println(
         """
         Sheathwright. help tells what can be typed, exit leaves.
@@ -150,14 +151,37 @@ public final class Prompt {
   }
 
   /** The next key, whatever it is; below zero at the end of all input. */
-  private static int key(Terminal terminal) {
-    Attributes before = terminal.enterRawMode();
-    try {
-      return terminal.reader().read();
-    } catch (IOException gone) {
-      return -1;
-    } finally {
-      terminal.setAttributes(before);
+  /** Keys as they are pressed while no line is edited. */
+  private record Keyboard(Terminal terminal) implements Pager.Keys {
+
+    /** A key that was pressed comes through a thread of its own, which is woken first. */
+    private static final long MILLIS_TO_WAKE = 100;
+
+    /** Reads a key; below zero where there is none. */
+    @FunctionalInterface
+    private interface Read {
+      int key(NonBlockingReader from) throws IOException;
+    }
+
+    @Override
+    public boolean areWaiting() {
+      return raw(from -> from.peek(MILLIS_TO_WAKE)) >= 0;
+    }
+
+    @Override
+    public int next() {
+      return raw(NonBlockingReader::read);
+    }
+
+    private int raw(Read read) {
+      Attributes before = terminal.enterRawMode();
+      try {
+        return read.key(terminal.reader());
+      } catch (IOException gone) {
+        return -1;
+      } finally {
+        terminal.setAttributes(before);
+      }
     }
   }
 

@@ -34,7 +34,10 @@ import sheathwright.workbook.page.SessionPart;
  */
 final class SavedThings {
 
+  /** Things in things: a job holds planes, these hold patches, these hold figures. */
   private static final int DEEPEST = 4;
+
+  /** A list of more numbers is a table. */
   private static final int MOST_CELLS = 9;
 
   private final Map<String, Traced> cells = new LinkedHashMap<>();

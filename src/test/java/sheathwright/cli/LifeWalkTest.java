@@ -246,7 +246,8 @@ class LifeWalkTest {
     assertThat(job.text("order_lines.csv")).isEqualTo(ordered.text("order_lines.csv"));
 
     assertThat(job.done("quote").out())
-        .contains("the quote is the one that was agreed, QH-01 issue 1, as it was sent");
+        .contains("the quote is the one that was agreed, QH-01 issue 1, as it was sent")
+        .endsWith("next: ./sheathwright change-order " + job.path() + " --on DATE\n");
     assertThat(job.bytes("quote.xlsx")).isEqualTo(issued.bytes("sent/QH-01-issue-1.xlsx"));
   }
 

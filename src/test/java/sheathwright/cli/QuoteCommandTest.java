@@ -236,7 +236,7 @@ class QuoteCommandTest {
     CommandRun ran = CommandRun.of("quote", "--help");
     assertThat(ran.out().lines())
         .filteredOn(line -> line.matches("  [* ] \\w+\\.csv  .+"))
-        .hasSize(JobTable.values().length);
+        .hasSameSizeAs(JobTable.values());
     for (Path job : List.of(GABLE, COTTAGE, Path.of("demo-data", "cinder-brook"))) {
       try (Stream<Path> tables = Files.list(job)) {
         tables

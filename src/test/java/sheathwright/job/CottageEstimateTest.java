@@ -1,6 +1,7 @@
 package sheathwright.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
@@ -118,13 +119,6 @@ class CottageEstimateTest {
         .anyMatch(what -> what.contains("nothing stops their repair"));
   }
 
-  /** 28 × 1.05 = 29.4, 28 × 33 × 1.05 = 970 of 2,500, 18 × 1.05 = 18.9, 468 × 1.05 = 491. */
-  @Test
-  void cottage_ordersWholePacksWithSomethingToSpare() {
-    assertThat(COTTAGE.order().cellsOf("packs").stream().map(Traced::plain))
-        .containsExactly("30", "1", "19", "1");
-  }
-
   @Test
   void cottage_paysNothingForRaftersWithinTheTolerance() {
     String level = "plane,rafter,drop_in,note\nA,A-1,1/8,\nA,A-2,0,\n";
@@ -144,12 +138,11 @@ class CottageEstimateTest {
   }
 
   @Test
-  void cottage_sendsAStickThatIsTooShortToTheTies() {
-    JobText shorter =
-        JobText.demo("mistwater-cottage").with("job", "sister_stick_ft,14", "sister_stick_ft,12");
-    assertThat(new Estimate(shorter.job()).ties())
-        .filteredOn(tie -> !tie.holds().holds())
-        .extracting(Estimate.Tie::what)
-        .anyMatch(what -> what.contains("long enough"));
+  void cottage_saysWhichStickIsNotOnSale() {
+    JobText without =
+        JobText.demo("mistwater-cottage").with("lumber", "2x8,14,17.10,invented\n", "");
+    assertThatThrownBy(() -> new Estimate(without.job()))
+        .hasMessage(
+            "lumber.csv: a 2x8 of 14 ft is needed for the sisters and is not in it; add a line with size 2x8, length_ft 14 and its usd");
   }
 }

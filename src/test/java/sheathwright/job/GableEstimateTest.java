@@ -85,14 +85,6 @@ class GableEstimateTest {
         .isCloseTo(ratio * 35 / 40, within(DIGITS));
   }
 
-  /** Five in a hundred to spare: 3 × 1.05 = 3.15 sheets; 3 × 43 × 1.05 = 135 nails of 2,500. */
-  @Test
-  void gable_ordersFourSheetsAndABoxOfNails() {
-    assertThat(GABLE.order().rows()).hasSize(2);
-    assertThat(GABLE.order().rows().get(0).get(4).plain()).isEqualTo("4");
-    assertThat(GABLE.order().rows().get(1).get(4).plain()).isEqualTo("1");
-  }
-
   @Test
   void gable_tiesOut() {
     assertThat(GABLE.ties())

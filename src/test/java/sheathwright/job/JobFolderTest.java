@@ -71,13 +71,10 @@ class JobFolderTest {
     write(JobText.small());
     Files.writeString(folder.resolve(name), "report,seen,where\nF-1,split,rafter 3\n");
     assertThat(problemsOf(folder))
-        .isEqualTo(
-            name
-                + ": no job table has that name"
-                + asked
-                + "; the tables are job.csv, planes.csv, openings.csv, rafters.csv, joints.csv, marks.csv,"
-                + " readings.csv, reports.csv, layers.csv, maker.csv, prices.csv, rates.csv; rename"
-                + " it, or keep it elsewhere");
+        .startsWith(name + ": no job table has that name" + asked + "; the tables are job.csv, ")
+        .contains(" marks.csv, ", " readings.csv, ", " orders.csv, ", " prices.csv, ")
+        .endsWith("; rename it, or keep it elsewhere")
+        .doesNotContain("\n");
   }
 
   /** What other programs leave beside a table is not one: a lock, a second copy of the system's. */

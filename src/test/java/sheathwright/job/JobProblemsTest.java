@@ -59,8 +59,8 @@ class JobProblemsTest {
         "job|two sheets|SHEETS|job.csv, line 9, column value: looked_at: 2,001 characters are given; at most 2,000 are allowed",
         "prices|nail,0.02,|FRONT,0.02,|prices.csv, line 3, column item: 240 characters are given; at most 60 are allowed",
         // unknown and doubled keys
-        "prices|nail,0.02,|nale,0.02,|prices.csv, line 3, column item: \"nale\" is not known (did you mean nail?); it must be one of sheet, nail, sheet_extras, sister_stick, shim, sister_nail, cover_metal, clip, block_stick, stick_2x4, stick_2x6, stick_2x8, stick_2x10, stick_2x12",
-        "prices|nail,0.02,|nail,0.02,\\nglue,3,|prices.csv, line 4, column item: \"glue\" is not known; it must be one of sheet, nail, sheet_extras, sister_stick, shim, sister_nail, cover_metal, clip, block_stick, stick_2x4, stick_2x6, stick_2x8, stick_2x10, stick_2x12",
+        "prices|nail,0.02,|nale,0.02,|prices.csv, line 3, column item: \"nale\" is not known (did you mean nail?); it must be one of sheet, nail, sheet_extras, shim, sister_nail, cover_metal, clip",
+        "prices|nail,0.02,|nail,0.02,\\nglue,3,|prices.csv, line 4, column item: \"glue\" is not known; it must be one of sheet, nail, sheet_extras, shim, sister_nail, cover_metal, clip",
         "prices|nail,0.02,|nail,0.02,\\nnail,0.03,|prices.csv, line 4, column item: \"nail\" appears twice"
       })
   void job_saysInOneLineWhatIsWrong(String table, String text, String spoiled, String said) {

@@ -129,13 +129,7 @@ class SoundnessTest {
                 "sister_grade,no-2,",
                 "existing_psf,3,",
                 "jacked,no,")
-            .withLines(
-                "prices",
-                "stick_2x4,8,",
-                "stick_2x6,12,",
-                "stick_2x8,17,",
-                "stick_2x10,25,",
-                "stick_2x12,33,");
+            .withTable("lumber", "size,length_ft,usd\n2x4,16,8\n2x6,16,12\n2x8,16,17\n");
     assertThat(beside(asked)).isEqualTo("not inspected: nobody may say");
     assertThat(beside(asked.withLines("job", "sister_bears_known,assumed,")))
         .endsWith("only as assumed: look first");

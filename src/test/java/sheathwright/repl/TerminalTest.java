@@ -252,6 +252,9 @@ class TerminalTest {
     type("q");
     awaits("> ");
     assertThat(terminal.said()).doesNotContain("meanRoofHeight");
+    type("help(\"nail\")\rorder * 7\r"); // no key of the next line is the pager's
+    awaits("21 sheets");
+    awaits("> ");
 
     type("nailsPerSheet(in(16), " + TAB);
     awaits("nailing: how far apart its nails stand");

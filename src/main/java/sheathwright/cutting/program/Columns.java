@@ -5,6 +5,7 @@ import java.util.Arrays;
 /** Columns of a linear program: whole entries in some rows, a cost, and two finite bounds. */
 public final class Columns {
 
+  /** Room to begin with; it doubles when it is full, and so makes no difference. */
   private static final int FIRST_SIZE = 256;
 
   int count;

@@ -13,6 +13,9 @@ import sheathwright.cutting.Patience;
  */
 public final class CoveringProgram {
 
+  /** A column that lowers the cost by no more, at a cost of about one, is not worth adding. */
+  public static final double SMALLEST_GAIN = LinearProgram.ADDITION;
+
   private final int firstColumn;
   private final double much;
   private final Columns columns = new Columns();

@@ -31,6 +31,7 @@ final class GuillotineBlocks {
     }
   }
 
+  /** Any number, so that the same order gives the same plan. */
   private static final long SEED = 20_240_229;
 
   private final SheetTask task;

@@ -23,9 +23,6 @@ final class GuillotineBound {
   /** Keeps sums far from the largest whole number, whatever the program says. */
   static final long HIGHEST_PRICE = 4 * SCALE;
 
-  private static final double SMALLEST_GAIN = 1e-7;
-  private static final int MANY_KINDS = 100;
-  private static final double CLOSE = 0.5;
   // On our lists to 60 pieces, 2 s each: 15 of 16 proven, 4.7 s; with {0} alone 14, 5.4 s.
   private static final double[] WEIGHTS = {0.8, 0.5, 0.2, 0};
 
@@ -70,16 +67,8 @@ final class GuillotineBound {
     tryPrices(byArea());
     boolean open = atLeast() < enough;
     while (open && !patience.isSpent()) {
-      open = program.solve() && !isCloseEnough() && priceAndAdd(program.prices(), enough);
+      open = program.solve() && priceAndAdd(program.prices(), enough);
     }
-  }
-
-  /** On large tasks, the last hundredths of a sheet cost most of the time and change nothing. */
-  private boolean isCloseEnough() {
-    double value = program.value();
-    return kinds > MANY_KINDS
-        && value <= atLeast()
-        && value - value() < CLOSE * (atLeast() - value());
   }
 
   /**
@@ -166,7 +155,7 @@ final class GuillotineBound {
       for (int other = 0; other < kinds; other++) {
         gain += counts[other] * prices[other];
       }
-      if (gain > SMALLEST_GAIN) {
+      if (gain > CoveringProgram.SMALLEST_GAIN) {
         added |= add(stock, counts);
       }
     }
@@ -185,11 +174,6 @@ final class GuillotineBound {
   /** No guillotine plan buys fewer new sheets. */
   int atLeast() {
     return (int) Math.max(0, -Math.floorDiv(-over, under));
-  }
-
-  /** The bound before it is rounded up. */
-  double value() {
-    return (double) over / under;
   }
 
   /**

@@ -5,10 +5,15 @@ import java.util.List;
 /** Both axes of a task, and the cell of every kind and stock on them. */
 final class GuillotineGrid {
 
-  /** Additions that one run over the grid may cost. */
+  /**
+   * Additions that one run over the grid may cost. FineSheetsWork: half the same sheets and bounds,
+   * 1.006 of the turns; double one sheet more.
+   */
   private static final long MOST_WORK = 20_000_000;
 
+  // FineSheetsWork: half and double the same sheets and bounds in as many turns.
   private static final int MOST_PLACES = 1_200;
+  // FineSheetsWork: half the same sheets and bounds; double one sheet more, 1.25 of the turns.
   private static final int COARSE = 250;
 
   private final GuillotineAxis across;

@@ -9,6 +9,7 @@ import java.util.Arrays;
  */
 final class GuillotineValues {
 
+  /** Above any worth, and a worth can be taken from it. */
   private static final long NEVER = Long.MAX_VALUE / 4;
 
   private final GuillotineGrid grid;

@@ -12,6 +12,10 @@ import sheathwright.cutting.program.CoveringProgram;
  */
 final class PatternPrices {
 
+  /** In the prices' unit. */
+  private static final long SMALLEST_GAIN =
+      (long) (CoveringProgram.SMALLEST_GAIN * GuillotineBound.SCALE);
+
   private final int[] wanted;
   private final List<SheetPattern> patterns;
   private final int[] supply;
@@ -85,12 +89,12 @@ final class PatternPrices {
     int[] best = new int[wanted.length];
     long[] most = new long[wanted.length];
     Arrays.fill(best, -1);
-    Arrays.fill(most, GuillotineBound.SCALE / 10_000_000);
+    Arrays.fill(most, SMALLEST_GAIN);
     for (int index = 0; index < isColumn.length; index++) {
       SheetPattern pattern = patterns.get(index);
       double cost = pattern.stock() == SheetTask.NEW ? 1 : prices[rows + pattern.stock() - 1];
       long gain = worth(pattern) - (long) (cost * GuillotineBound.SCALE);
-      if (gain > GuillotineBound.SCALE / 10_000_000 && !isColumn[index]) {
+      if (gain > SMALLEST_GAIN && !isColumn[index]) {
         for (int kind : pattern.block().kinds()) {
           if (wanted[kind] > 0 && gain > most[kind]) {
             most[kind] = gain;

@@ -5,7 +5,11 @@ import java.util.SplittableRandom;
 /** Packs one sheet again in many ways, so that the largest rectangle is left over. */
 final class RestOfSheet {
 
+  /** Any number, so that the same order gives the same plan. */
   private static final long SEED = 15_485_863;
+
+  // SmallPatchesWork: the largest rests of 30 orders come to 15.51 sheets; half 15.49, 0.91 of the
+  // turns; double 15.57, 1.18.
   private static final int PLACINGS = 1_500;
 
   private RestOfSheet() {}

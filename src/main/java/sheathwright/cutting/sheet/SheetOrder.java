@@ -16,7 +16,10 @@ import java.util.List;
 public record SheetOrder(
     long sheetWidth, long sheetHeight, List<Offcut> offcuts, List<SheetPiece> pieces, long kerf) {
 
+  /** The longest side or kerf: an area stays below 2^60. */
   static final long LONGEST = 1_000_000_000;
+
+  /** The most pieces. */
   private static final int MOST = 10_000;
 
   /**

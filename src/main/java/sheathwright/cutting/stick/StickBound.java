@@ -10,6 +10,10 @@ import sheathwright.cutting.program.Certificate;
  */
 final class StickBound {
 
+  /**
+   * Of the dearest stick's price in parts: finer than the 2^-22 of it that counts as nothing, and
+   * the sum over 2^17 sticks stays below 2^51.
+   */
   private static final int BITS = 34;
 
   /** A stick of the most pieces that are each worth so much stays below the highest long. */

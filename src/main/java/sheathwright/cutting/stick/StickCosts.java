@@ -6,6 +6,10 @@ import sheathwright.cutting.CommonUnit;
 /** Which costs sums of whole sticks can come to at all. */
 final class StickCosts {
 
+  /**
+   * Half a megabyte, a bit each. Where prices have a smaller common unit every cost counts as
+   * possible. StickWork: half and double give the same plans and bounds in as many turns.
+   */
   private static final int MOST_CELLS = 4_000_000;
 
   private final long divisor;

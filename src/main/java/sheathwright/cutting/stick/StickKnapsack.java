@@ -13,9 +13,15 @@ import java.util.function.Predicate;
  */
 final class StickKnapsack {
 
+  // ManyLengthsWork: half all 8 bounds lower, one plan cheaper; double 2 bounds higher, one plan
+  // dearer.
   private static final int MOST_CELLS = 16_384;
+  // 64 MB. ManyLengthsWork: half 4 bounds lower; double the same plans and bounds.
   private static final int MOST_ENTRIES = 8_000_000;
+
+  // StickWork, ManyLengthsWork: half and double give the same plans and bounds in as many turns.
   private static final int MOST_LOOKS = 20_000;
+  // StickWork: half and double give the same plans and bounds in as many turns.
   private static final int MOST_LOOKS_FOR_ALL = 3_000_000;
 
   private final StickProblem problem;

@@ -23,6 +23,9 @@ public final class LifeFields {
   public static final Field<Figure<Ratio>> LAYERS_ON =
       Field.whole("layers_on", "Layers of covering on the deck", Units.RATIO, 0, 9).ifKnown();
 
+  public static final Field<Choice<OldCovering>> OLD_COVERING =
+      Field.word("old_covering", "The old covering", OldCovering.class).ifKnown();
+
   public static final Field<Choice<YesNo>> KNOWN_LEAK =
       Field.word("known_leak", "A leak is known", YesNo.class).ifKnown();
 
@@ -98,6 +101,7 @@ public final class LifeFields {
           STAGE,
           BUILT_YEAR,
           LAYERS_ON,
+          OLD_COVERING,
           KNOWN_LEAK,
           FAN_INTO_ATTIC,
           COVERING_OFF,

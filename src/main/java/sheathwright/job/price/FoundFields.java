@@ -14,23 +14,17 @@ import sheathwright.job.table.Field;
 /** What is asked to price what may be found besides bad sheets; each may be left out. */
 public final class FoundFields {
 
-  static final Field<Figure<Per<Money, Pieces>>> COVER_METAL =
+  public static final Field<Figure<Per<Money, Pieces>>> COVER_METAL =
       Field.number("cover_metal", "Sheet metal over a hole", Units.USD_PER_PIECE, 0, 1_000)
           .ifKnown()
           .usually(0.5, 100);
 
-  static final Field<Figure<Per<Money, Pieces>>> CLIP =
+  public static final Field<Figure<Per<Money, Pieces>>> CLIP =
       Field.number("clip", "Panel clip", Units.USD_PER_PIECE, 0, 1_000).ifKnown().usually(0.01, 10);
 
-  static final Field<Figure<Per<Money, Pieces>>> BLOCK_STICK =
-      Field.number(
-              "block_stick", "2x4 of 8 ft, for scabs and blocks", Units.USD_PER_PIECE, 0, 1_000)
-          .ifKnown()
-          .usually(1, 50);
+  public static final List<Field<?>> PRICES = List.of(COVER_METAL, CLIP);
 
-  public static final List<Field<?>> PRICES = List.of(COVER_METAL, CLIP, BLOCK_STICK);
-
-  static final Field<Figure<Per<Nails, Pieces>>> REFASTEN_NAILS =
+  public static final Field<Figure<Per<Nails, Pieces>>> REFASTEN_NAILS =
       Field.whole("refasten_nails", "Nails to refasten a sheet", Units.NAILS_PER_PIECE, 0, 500)
           .ifKnown();
 
@@ -54,16 +48,11 @@ public final class FoundFields {
   public static final Field<Figure<Per<Time, Pieces>>> COVER_HOURS =
       hours("cover_h", "Cover a hole with sheet metal");
 
-  static final Field<Figure<Per<Money, Pieces>>> ROUND =
-      Field.number(
-              "round_usd",
-              "Prices of what is found besides go up to the next",
-              Units.USD_PER_PIECE,
-              0.01,
-              100)
+  public static final Field<Figure<Per<Money, Pieces>>> ROUND =
+      Field.number("round_usd", "Prices go up to the next", Units.USD_PER_PIECE, 0.01, 100)
           .ifKnown();
 
-  static final Field<Figure<Per<Money, Length>>> ROUND_FOOT =
+  public static final Field<Figure<Per<Money, Length>>> ROUND_FOOT =
       Field.number(
               "round_foot_usd",
               "Prices by the foot go up to the next",

@@ -30,24 +30,31 @@ public final class FoundPrices {
   private static final Source RULE = Source.COMMON_PRACTICE;
   private static final Figure<Sheets> SHEET = Figure.of(1, Units.SHEET);
   private static final Figure<Pieces> PIECE = Figure.of(1, Units.PIECE);
-  private static final Figure<Per<Nails, Pieces>> COVER_NAILS =
+
+  /** In sheet metal over a hole. */
+  public static final Figure<Per<Nails, Pieces>> COVER_NAILS =
       Figure.constant("nails_of_a_cover", 8, Units.NAILS_PER_PIECE, RULE);
-  private static final Figure<Per<Nails, Pieces>> SCAB_NAILS =
+
+  /** In a scab. */
+  public static final Figure<Per<Nails, Pieces>> SCAB_NAILS =
       Figure.constant("nails_of_a_scab", 10, Units.NAILS_PER_PIECE, RULE);
-  private static final Figure<Per<Nails, Length>> BLOCK_NAILS =
+
+  /** In a foot of blocking. */
+  public static final Figure<Per<Nails, Length>> BLOCK_NAILS =
       Figure.constant("nails_of_a_foot_of_block", 2, Units.NAILS_PER_FOOT, RULE);
+
   private static final Figure<Per<Nails, Length>> NO_NAILS = Figure.of(0, Units.NAILS_PER_FOOT);
   private static final Figure<Per<Nails, Pieces>> NO_NAIL = Figure.of(0, Units.NAILS_PER_PIECE);
   private static final Figure<Quantity.Ratio> SCABS_OF_A_STICK = Figure.of(2, Units.RATIO);
   private static final Figure<Length> STICK =
-      Figure.constant("stick_of_blocks_ft", 8, Units.FOOT, RULE);
+      Figure.constant("stick_of_blocks_ft", Lumber.BLOCK_FEET, Units.FOOT, RULE);
   private static final Figure<Per<Money, Pieces>> NOTHING = Figure.of(0, Units.USD_PER_PIECE);
   private static final Figure<Per<Money, Length>> NOTHING_BOUGHT = Figure.of(0, Units.USD_PER_FOOT);
-  private static final Figure<Per<Money, Length>> FIVE_CENTS =
-      Figure.constant("step_of_a_foot_usd", 0.05, Units.USD_PER_FOOT, RULE);
 
   private final Facts prices;
   private final Facts rates;
+  private final Lumber lumber;
+  private final PriceSteps steps;
   private final Rates office;
   private final Figure<Per<Nails, Sheets>> nailsInASheet;
 
@@ -56,13 +63,22 @@ public final class FoundPrices {
    *
    * @param prices its price book
    * @param rates what it reckons with
+   * @param lumber the sticks on sale
+   * @param steps what prices go up to
    * @param office what it charges by
    * @param nailsInASheet by the schedule
    */
   public FoundPrices(
-      Facts prices, Facts rates, Rates office, Figure<Per<Nails, Sheets>> nailsInASheet) {
+      Facts prices,
+      Facts rates,
+      Lumber lumber,
+      PriceSteps steps,
+      Rates office,
+      Figure<Per<Nails, Sheets>> nailsInASheet) {
     this.prices = prices;
     this.rates = rates;
+    this.lumber = lumber;
+    this.steps = steps;
     this.office = office;
     this.nailsInASheet = nailsInASheet;
   }
@@ -78,7 +94,9 @@ public final class FoundPrices {
 
   /** The price of one unit; nothing where the tables do not make it, which is not a price of $0. */
   public Optional<FoundPrice> of(FoundUnit unit) {
-    boolean isMade = unit.missingPrices(prices).isEmpty() && unit.missingRates(rates).isEmpty();
+    boolean hasItsStick = !unit.takesAStick() || lumber.has(Lumber.BLOCK_SIZE, Lumber.BLOCK_FEET);
+    boolean isMade =
+        hasItsStick && unit.missingPrices(prices).isEmpty() && unit.missingRates(rates).isEmpty();
     return isMade ? Optional.of(made(unit)) : Optional.empty();
   }
 
@@ -99,7 +117,8 @@ public final class FoundPrices {
           foot(
               unit,
               FootMaterial.foot(
-                      stick()
+                      lumber
+                          .blockStick()
                           .times(PIECE)
                           .dividedBy(STICK)
                           .as("foot_of_block_usd", Units.USD_PER_FOOT))
@@ -109,7 +128,8 @@ public final class FoundPrices {
           piece(
               unit,
               PieceMaterial.piece(
-                      stick()
+                      lumber
+                          .blockStick()
                           .dividedBy(SCABS_OF_A_STICK)
                           .as("stick_of_a_scab_usd", Units.USD_PER_PIECE))
                   .nails(SCAB_NAILS, prices.fact(OfficeFields.SISTER_NAIL_PRICE)),
@@ -138,28 +158,16 @@ public final class FoundPrices {
     };
   }
 
-  private Figure<Per<Money, Pieces>> stick() {
-    return prices.fact(FoundFields.BLOCK_STICK);
-  }
-
   private FoundPrice piece(
       FoundUnit unit, PieceMaterial material, Field<Figure<Per<Time, Pieces>>> hours) {
     PiecePrice price = UnitPrices.pieceUnitPrice(material, rates.fact(hours), office);
-    Figure<Per<Money, Pieces>> quoted =
-        rates.knows(FoundFields.ROUND)
-            ? price.exact().roundedUpTo(rates.fact(FoundFields.ROUND)).toCents()
-            : price.quoted();
-    return named(unit, Units.USD_PER_PIECE, price.direct(), price.exact(), quoted);
+    return named(
+        unit, Units.USD_PER_PIECE, price.direct(), price.exact(), steps.ofAPiece(price.exact()));
   }
 
   private FoundPrice foot(
       FoundUnit unit, FootMaterial material, Field<Figure<Per<Time, Length>>> hours) {
-    FootPrice price =
-        UnitPrices.footUnitPrice(
-            material,
-            rates.fact(hours),
-            office,
-            rates.knows(FoundFields.ROUND_FOOT) ? rates.fact(FoundFields.ROUND_FOOT) : FIVE_CENTS);
+    FootPrice price = UnitPrices.footUnitPrice(material, rates.fact(hours), office, steps.foot());
     return named(unit, Units.USD_PER_FOOT, price.direct(), price.exact(), price.quoted());
   }
 

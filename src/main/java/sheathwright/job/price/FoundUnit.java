@@ -20,13 +20,13 @@ public enum FoundUnit implements Word {
       "ft",
       List.of(),
       List.of(FoundFields.BLOCK_HOURS),
-      List.of(FoundFields.BLOCK_STICK, OfficeFields.SISTER_NAIL_PRICE)),
+      List.of(OfficeFields.SISTER_NAIL_PRICE)),
   SCAB(
       "A scab of 48 in under an end",
       "piece",
       List.of(),
       List.of(FoundFields.SCAB_HOURS),
-      List.of(FoundFields.BLOCK_STICK, OfficeFields.SISTER_NAIL_PRICE)),
+      List.of(OfficeFields.SISTER_NAIL_PRICE)),
   CLIP(
       "A panel clip",
       "piece",
@@ -78,6 +78,11 @@ public enum FoundUnit implements Word {
   /** Whether a job begins to price it: some of what belongs to it alone is given. */
   public boolean isBegun(Facts priceBook, Facts rateBook) {
     return prices.stream().anyMatch(priceBook::knows) || rates.stream().anyMatch(rateBook::knows);
+  }
+
+  /** Whether it is cut from a stick. */
+  public boolean takesAStick() {
+    return this == BLOCK || this == SCAB;
   }
 
   /** What of the price book its price still wants. */

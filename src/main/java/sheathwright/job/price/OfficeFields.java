@@ -31,16 +31,13 @@ public final class OfficeFields {
 
   public static final List<Field<?>> PRICES = List.of(SHEET_PRICE, NAIL_PRICE, SHEET_EXTRAS_PRICE);
 
-  public static final Field<Figure<Per<Money, Pieces>>> SISTER_STICK_PRICE =
-      Field.number("sister_stick", "Sister lumber", Units.USD_PER_PIECE, 0, 1_000).usually(1, 500);
-
   public static final Field<Figure<Per<Money, Nails>>> SISTER_NAIL_PRICE =
       Field.number("sister_nail", "Sister nail", Units.USD_PER_NAIL, 0, 5).usually(0.001, 1);
 
   public static final Field<Figure<Per<Money, Pieces>>> SHIM_PRICE =
       Field.number("shim", "Shims, per rafter", Units.USD_PER_PIECE, 0, 1_000).usually(0.01, 100);
 
-  public static final List<Field<?>> SISTER_PRICES = List.of(SISTER_STICK_PRICE, SHIM_PRICE);
+  public static final List<Field<?>> SISTER_PRICES = List.of(SHIM_PRICE);
 
   /** Scabs and blocks take these nails too. */
   public static final List<Field<?>> SISTER_NAILS = List.of(SISTER_NAIL_PRICE);

@@ -3,6 +3,7 @@ package sheathwright.job.table;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.Month;
+import java.time.format.DateTimeFormatter;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -27,7 +28,15 @@ public final class Dates {
   private static final Pattern DAY_FIRST =
       Pattern.compile("(\\d{1,2})\\s+(\\p{Alpha}+)\\.?,?\\s+(\\d{4})");
 
+  private static final DateTimeFormatter IN_WORDS =
+      DateTimeFormatter.ofPattern("MMMM d, yyyy", Locale.US);
+
   private Dates() {}
+
+  /** A date as it stands in a letter: {@code May 4, 2027}. */
+  public static String inWords(LocalDate date) {
+    return IN_WORDS.format(date);
+  }
 
   /**
    * The date that a text stands for.

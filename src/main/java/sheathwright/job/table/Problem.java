@@ -1,5 +1,9 @@
 package sheathwright.job.table;
 
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+
 /**
  * One thing wrong with a user's file, or to be asked about it.
  *
@@ -9,6 +13,13 @@ package sheathwright.job.table;
  * @param message what was given and what is allowed
  */
 public record Problem(String file, long line, String column, String message) {
+
+  /** Problems table by table and line by line. */
+  public static List<Problem> inOrder(Collection<Problem> problems) {
+    return problems.stream()
+        .sorted(Comparator.comparing(Problem::file).thenComparingLong(Problem::line))
+        .toList();
+  }
 
   @Override
   public String toString() {

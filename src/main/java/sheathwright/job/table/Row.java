@@ -1,6 +1,7 @@
 package sheathwright.job.table;
 
 import java.util.Map;
+import java.util.Optional;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
 
@@ -20,6 +21,11 @@ public record Row(RowSource.Line line, Map<String, Traced> values) {
   /** What stands in this field; null where nothing does. */
   public <T extends Traced> T of(Field<T> field) {
     return field.as(values.get(field.name()));
+  }
+
+  /** What was read of this field; nothing where nothing stands, or nothing that could be read. */
+  public <T extends Traced> Optional<T> read(Field<T> field) {
+    return Optional.ofNullable(of(field));
   }
 
   /** The same, or another value where nothing stands there. */

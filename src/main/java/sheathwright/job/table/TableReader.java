@@ -1,6 +1,7 @@
 package sheathwright.job.table;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -33,9 +34,15 @@ public final class TableReader {
    * @param prefix begins the names of its cells in a workbook
    * @param suffix ends them
    * @param groups what may stand in it: a group is given whole or, where it is optional, not at all
+   * @param moved what stood in it once, each with where it belongs now
    */
   public Map<String, Input> keyed(
-      RowSource file, Keys keys, String prefix, String suffix, List<Group> groups) {
+      RowSource file,
+      Keys keys,
+      String prefix,
+      String suffix,
+      List<Group> groups,
+      Map<String, String> moved) {
     Map<String, Input> inputs = new LinkedHashMap<>();
     String keyColumn = keys.key();
     String valueColumn = keys.value();
@@ -52,6 +59,9 @@ public final class TableReader {
         problem(file, line, keyColumn, tooLong.get());
       } else if (given.put(name, line) != null) {
         problem(file, line, keyColumn, "\"" + name + "\" appears twice");
+      } else if (moved.containsKey(name)) {
+        String message = "\"%s\" no longer stands here: %s; delete this line";
+        problem(file, line, keyColumn, message.formatted(name, moved.get(name)));
       } else if (groups.stream().noneMatch(group -> group.has(name))) {
         problem(
             file,
@@ -66,6 +76,9 @@ public final class TableReader {
     filled.removeIf(name -> columns.cell(given.get(name), valueColumn).isBlank());
     for (Group group : groups) {
       boolean isGiven = group.isGivenIn(filled);
+      if (isGiven && !group.needed().isEmpty()) {
+        wanting(file, keyColumn, group, given, filled);
+      }
       for (Field<?> field : group.fields()) {
         RowSource.Line line = given.get(field.name());
         if (filled.contains(field.name())) {
@@ -74,11 +87,6 @@ public final class TableReader {
               read(file, line, valueColumn, field, cellName, columns.cell(line, valueColumn));
           if (read != null) {
             inputs.put(field.name(), new Input(field, read, line));
-          }
-          if (!group.needed().isEmpty()) {
-            String message =
-                "\"%s\" is for %s, which this job does not have; add it, or delete this line";
-            problem(file, line, keyColumn, message.formatted(field.name(), group.needed()));
           }
         } else if (field.isRequired() && group.isAsked(isGiven)) {
           if (line == null) {
@@ -91,6 +99,69 @@ public final class TableReader {
       }
     }
     return inputs;
+  }
+
+  /** What speaks of something that the job has not, in one line, where the first of it stands. */
+  private void wanting(
+      RowSource file,
+      String keyColumn,
+      Group group,
+      Map<String, RowSource.Line> given,
+      Set<String> filled) {
+    List<String> names = group.fields().stream().map(Field::name).filter(filled::contains).toList();
+    boolean isOne = names.size() == 1;
+    String message = "\"%s\"%s for %s, which this job does not have; add it, or delete %s";
+    problem(
+        file,
+        given.get(names.get(0)),
+        keyColumn,
+        message.formatted(
+            names.get(0),
+            isOne
+                ? " is"
+                : " and %d more (%s) are"
+                    .formatted(names.size() - 1, String.join(", ", names.subList(1, names.size()))),
+            group.needed(),
+            isOne ? "this line" : "these lines"));
+  }
+
+  /** The same, to be asked for what it says. */
+  public KeyedTable keyedTable(
+      RowSource file,
+      Keys keys,
+      String prefix,
+      String suffix,
+      List<Group> groups,
+      Map<String, String> moved) {
+    return new KeyedTable(this, file, keys, keyed(file, keys, prefix, suffix, groups, moved));
+  }
+
+  /**
+   * A table with a heading for each field, if the job has it.
+   *
+   * @param name what it is called
+   * @param mayBeEmpty whether its heading alone says enough: that there is nothing
+   */
+  public ReadTable table(
+      String name,
+      Optional<? extends RowSource> file,
+      List<? extends Field<?>> fields,
+      boolean mayBeEmpty) {
+    return file.map(
+            there ->
+                ReadTable.of(
+                    this,
+                    there,
+                    mayBeEmpty && there.lines().isEmpty()
+                        ? headed(there, fields)
+                        : rows(there, fields)))
+        .orElseGet(() -> ReadTable.absent(this, name));
+  }
+
+  /** No rows, from a table of headings only, whose columns are looked at all the same. */
+  private List<Row> headed(RowSource file, List<? extends Field<?>> fields) {
+    columns(file, fields, TableColumns::isNote, NOTE);
+    return List.of();
   }
 
   /** A table with a heading for each field; one row for each line. */
@@ -110,13 +181,7 @@ public final class TableReader {
       Predicate<String> isLeftAlone,
       String others) {
     List<Row> rows = new ArrayList<>();
-    TableColumns columns =
-        columns(
-            file,
-            fields.stream().map(Field::name).toList(),
-            fields.stream().filter(Field::isRequired).map(Field::name).toList(),
-            isLeftAlone,
-            others);
+    TableColumns columns = columns(file, fields, isLeftAlone, others);
     if (!columns.missing().isEmpty()) {
       return rows;
     }
@@ -140,6 +205,19 @@ public final class TableReader {
 
   private TableColumns columns(
       RowSource file,
+      List<? extends Field<?>> fields,
+      Predicate<String> isLeftAlone,
+      String others) {
+    return columns(
+        file,
+        fields.stream().map(Field::name).toList(),
+        fields.stream().filter(Field::isRequired).map(Field::name).toList(),
+        isLeftAlone,
+        others);
+  }
+
+  private TableColumns columns(
+      RowSource file,
       List<String> known,
       List<String> required,
       Predicate<String> isLeftAlone,
@@ -157,19 +235,57 @@ public final class TableReader {
   }
 
   public void problem(RowSource file, RowSource.Line line, String column, String message) {
-    String said = TypedCell.under(column, message);
-    problems.add(new Problem(file.name(), line.number(), column, said));
+    problem(said(file, line, column, message));
+  }
+
+  void problem(Problem problem) {
+    problems.add(problem);
+  }
+
+  static Problem said(RowSource file, RowSource.Line line, String column, String message) {
+    return new Problem(file.name(), line.number(), column, TypedCell.under(column, message));
   }
 
   /** A problem of the table as a whole. */
   public void problem(RowSource file, String message) {
-    problems.add(new Problem(file.name(), 0, "", message));
+    problem(file.name(), message);
+  }
+
+  /** A problem of a table that may not be there. */
+  public void problem(String name, String message) {
+    problems.add(new Problem(name, 0, "", message));
+  }
+
+  /** Asks about a row what is allowed, but hardly meant. */
+  void question(RowSource file, Row row, Field<?> field, String message) {
+    questions.add(new Problem(file.name(), row.line().number(), field.name(), message));
+  }
+
+  /** Whether nothing is wrong with a table, as far as was looked. */
+  boolean isSound(String name) {
+    return problems.stream().noneMatch(problem -> problem.file().equals(name));
+  }
+
+  /** Whether anything is wrong, as far as was looked. */
+  public boolean hasProblems() {
+    return !problems.isEmpty();
+  }
+
+  /**
+   * Refuses the tables if anything is wrong with them.
+   *
+   * @param further what was found to be wrong elsewhere
+   */
+  public void raiseProblems(Collection<Problem> further) {
+    Set<Problem> all = new LinkedHashSet<>(problems);
+    all.addAll(further);
+    if (!all.isEmpty()) {
+      throw new ProblemsException(Problem.inOrder(all));
+    }
   }
 
   public void raiseProblems() {
-    if (!problems.isEmpty()) {
-      throw new ProblemsException(problems);
-    }
+    raiseProblems(List.of());
   }
 
   /** What was read and is allowed, but is hardly what was meant. */

@@ -1,7 +1,9 @@
 package sheathwright.job.triage;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
@@ -9,6 +11,7 @@ import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Reading;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
+import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.job.life.MarkFields;
@@ -19,6 +22,7 @@ import sheathwright.sheathing.triage.SheetAction;
 import sheathwright.sheathing.triage.SheetEvidence;
 import sheathwright.sheathing.triage.SheetPlace;
 import sheathwright.sheathing.triage.Told;
+import sheathwright.sheathing.triage.TriageLimits;
 
 /**
  * Decides about marks: by what was found and measured, or as somebody typed. What is cut, counted
@@ -41,13 +45,35 @@ public final class MarkTriage {
           MarkFields.SOUND_NAILS,
           MarkFields.HOLD);
 
+  private static final String DECIDED_BY = "decided by the crew: ";
+  private static final String INSTEAD = "; by the rules ";
+
   private final FirmRules rules;
   private final Wanted wanted;
+  private final Choice<Told> edgesNeeded;
+  private final List<Traced> shared;
 
   /** Decides by these rules, for a job that wants this of its deck. */
   public MarkTriage(FirmRules rules, Wanted wanted) {
     this.rules = rules;
     this.wanted = wanted;
+    this.edgesNeeded =
+        wanted.edgesHeld().refusal().isEmpty()
+            ? told(wanted.edgesHeld())
+            : Choice.literal(Told.NOT_TOLD);
+    TriageLimits limits = rules.limits();
+    this.shared =
+        List.of(
+            wanted.nails(),
+            wanted.thickness(),
+            wanted.hold(),
+            edgesNeeded,
+            limits.probe(),
+            limits.hole(),
+            limits.bearing(),
+            limits.jointGap(),
+            limits.hump(),
+            limits.moisture());
   }
 
   /** What is done about each of some marks, in their order. */
@@ -59,24 +85,86 @@ public final class MarkTriage {
     Solution solution = reading.solution("marks_decided");
     List<MarkDecision> decisions = new ArrayList<>();
     for (int i = 0; i < marks.size(); i++) {
-      decisions.add(decision(solution, marks.get(i).row(), byRules.get(i)));
+      decisions.add(decision(solution, marks.get(i).row(), byRules.get(i), live(marks.get(i))));
     }
     return decisions;
   }
 
-  private static MarkDecision decision(Solution solution, Row row, SheetAction byRules) {
+  private static MarkDecision decision(
+      Solution solution, Row row, SheetAction byRules, MarkDecision.Live live) {
     String action = solution.following(byRules.action());
     String reason = solution.following(byRules.reason());
     if (row.has(MarkFields.ACTION)) {
       String typed = solution.following(row.of(MarkFields.ACTION)).word();
-      reason = "decided by the crew: %s; by the rules %s".formatted(typed, reason);
+      reason = DECIDED_BY + typed + INSTEAD + reason;
       action = typed;
     }
     return new MarkDecision(
         solution.word("", action, DECIDED),
         solution.word("", reason, DECIDED),
         solution.word("", solution.following(byRules.also()), DECIDED),
-        byRules);
+        live);
+  }
+
+  /** The same decision where each cell follows, those too that nobody has filled in yet. */
+  private MarkDecision.Live live(ToldMark mark) {
+    Row row = mark.row();
+    Map<String, Traced> cells = new LinkedHashMap<>();
+    cells.put("finding", mark.finding());
+    MEASURED.forEach(field -> cells.put(field.name(), orBlank(row, field)));
+    Choice<Told> held =
+        row.has(MarkFields.EDGE_SUPPORT)
+            ? told(row.of(MarkFields.EDGE_SUPPORT))
+            : Choice.literal(Told.NOT_TOLD);
+    cells.put(MarkFields.EDGE_SUPPORT.name(), held);
+    Figure<Length> hole = hole(mark);
+    cells.put("hole_in", hole == null ? Figure.none(Figure.NOT_MEASURED, Units.INCH) : hole);
+    cells.put("framing_stops", mark.framingStops());
+    cells.put("over_build_up", mark.overBuildUp());
+    SheetAction now =
+        rules
+            .tests()
+            .action(
+                SheetEvidence.of(mark.finding())
+                    .probe(cell(cells, MarkFields.PROBE))
+                    .hole(hole)
+                    .thickness(cell(cells, MarkFields.THICKNESS), ifKnown(wanted.thickness()))
+                    .moisture(cell(cells, MarkFields.MOISTURE))
+                    .hold(cell(cells, MarkFields.HOLD), ifKnown(wanted.hold())),
+                HoldEvidence.joint(cell(cells, MarkFields.HUMP), cell(cells, MarkFields.JOINT_GAP))
+                    .bearing(cell(cells, MarkFields.BEARING))
+                    .edge(held, edgesNeeded)
+                    .nails(cell(cells, MarkFields.SOUND_NAILS), ifKnown(wanted.nails())),
+                new SheetPlace(mark.framingStops(), mark.overBuildUp()),
+                rules.limits());
+    if (!row.has(MarkFields.ACTION)) {
+      return new MarkDecision.Live(
+          cells, shared, List.of(now.action(), now.reason()), now.action(), now.reason());
+    }
+    Choice<?> typed = row.of(MarkFields.ACTION);
+    return new MarkDecision.Live(
+        cells,
+        shared,
+        List.of(now.action(), now.reason()),
+        Choice.sentence(typed).as("action"),
+        Choice.sentence(Choice.literal(DECIDED_BY), typed, Choice.literal(INSTEAD), now.reason())
+            .as("reason"));
+  }
+
+  private static Figure<?> orBlank(Row row, Field<? extends Figure<?>> field) {
+    return row.has(field)
+        ? row.of(field)
+        : Figure.notMeasured(field.name(), field.unit(), Source.GIVEN);
+  }
+
+  /** A cell of the evidence as the field that it was read by. */
+  private static <Q extends Quantity> Figure<Q> cell(
+      Map<String, Traced> cells, Field<Figure<Q>> field) {
+    return field.as(cells.get(field.name()));
+  }
+
+  private static <Q extends Quantity> Figure<Q> ifKnown(Figure<Q> wanted) {
+    return wanted.refusal().isEmpty() ? wanted : null;
   }
 
   /** Everything that decides about a mark. */

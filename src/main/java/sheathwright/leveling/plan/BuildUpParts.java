@@ -11,6 +11,7 @@ import sheathwright.leveling.string.Profile.Stretch;
 record BuildUpParts(
     Profile profile, Optional<Stretch> sister, List<Stretch> strips, List<Stretch> beside) {
 
+  /** Inches: what is shorter is no piece of wood that anybody would nail. */
   private static final double SHORTEST_STRIP = 0.5;
 
   /**

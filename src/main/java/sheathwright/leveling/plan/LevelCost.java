@@ -15,8 +15,8 @@ import sheathwright.figure.Units;
 /**
  * What a leveling plan costs before tax, and its hours: pieces times price, hours times wage.
  *
- * @param sticks for each rafter a one under the stick that its sister is cut from, in the order of
- *     the prices
+ * @param sticks for each rafter a one under the stick on sale that its sister is cut from, in the
+ *     order of the prices
  * @param sisters for all sticks
  * @param shims for all strips
  * @param hours in all
@@ -31,7 +31,6 @@ public record LevelCost(
     Figure<Money> labor,
     Figure<Money> total) {
 
-  private static final Figure<Pieces> ONE = Figure.of(1, Units.PIECE);
   private static final Figure<Pieces> NONE = Figure.of(0, Units.PIECE);
 
   /** The cost of a plan, every sister out of a stick of its own. */
@@ -77,7 +76,9 @@ public record LevelCost(
       columns.add(
           Roll.column(
               column(i),
-              each -> Figure.choose(each.sister().stock().isTheSameAs(stock), ONE, NONE)));
+              each ->
+                  Figure.choose(
+                      each.sister().stock().isTheSameAs(stock), each.sister().pieces(), NONE)));
     }
     return Roll.of(
         "sister_sticks_of_" + plan.plane(), "the sticks for sisters", plan.rafters(), columns);

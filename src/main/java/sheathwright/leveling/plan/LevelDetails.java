@@ -12,6 +12,7 @@ import sheathwright.leveling.string.Profile.Stretch;
 /** Marks on sisters and thicknesses of strips, found rafter by rafter. */
 final class LevelDetails {
 
+  /** Inches between two marks on a sister. */
   private static final double FOOT = 12;
 
   /** Less than this from the sister's end, a foot mark would lie on the end's own. */

@@ -13,7 +13,10 @@ import sheathwright.figure.Units;
  */
 public record LevelPiece(String label, double inches) {
 
+  /** To the inch: pieces are cut to the mark of a tape. */
   private static final double SIXTEENTHS = 16;
+
+  /** Of a sixteenth: far above what rounding leaves of a length on a mark, far below a hair. */
   private static final double DUST = 1e-6;
 
   /** The sisters of a plan, their lengths read. */

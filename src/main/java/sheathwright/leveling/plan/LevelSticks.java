@@ -17,6 +17,7 @@ import sheathwright.cutting.stick.StockLength;
  */
 public record LevelSticks(StickOrder order, CommonUnit unit, List<LevelPiece> pieces) {
 
+  /** To the dollar: the search counts whole numbers. */
   private static final double CENTS = 100;
 
   /**

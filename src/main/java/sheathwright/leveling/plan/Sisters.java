@@ -28,7 +28,9 @@ public final class Sisters {
   private static final Figure<Length> NO_INCHES = Figure.of(0, Units.INCH);
   private static final Figure<Pieces> NO_PIECES = Figure.of(0, Units.PIECE);
 
+  /** Inches. */
   private static final double MOST_SAG = 6;
+
   private static final String SAG_RULE = "more is a structural repair: a licensed engineer decides";
 
   private Sisters() {}
@@ -123,6 +125,24 @@ public final class Sisters {
     var shorter = stick.shorter(stock);
     var nearMiss = SisterStick.nearMiss(shorter, stick.lacking(shorter));
     return new SisterStock(length, stock, pieces, nails, endOffset, nearMiss);
+  }
+
+  /**
+   * How far below a string a rafter lies that sags in a parabola, deepest at mid-length.
+   *
+   * @param sag at mid-length
+   * @param span from bearing to bearing
+   * @param along from the lower bearing
+   */
+  public static Figure<Length> belowTheString(
+      Figure<Length> sag, Figure<Length> span, Figure<Length> along) {
+    Figure<?> fromTheMiddle = TWO.times(along).in(Units.INCH).minus(span).dividedBy(span);
+    return sag.times(ONE.minus(fromTheMiddle.squared())).in(Units.INCH);
+  }
+
+  /** The stick to buy for a sister of some length, however long: the next of 8, 10, 12 ft … */
+  public static Figure<Length> stickFor(Figure<Length> sister) {
+    return new SisterStick(sister.isMoreThan(NO_LENGTH), sister).wanted();
   }
 
   /**

@@ -19,7 +19,9 @@ import sheathwright.wood.LumberSize;
 /** Straightening rafters in few words, as at a prompt: the usual rules, a line over each rafter. */
 public final class Straightening {
 
+  /** Two at the blocks and one between. */
   private static final int LEAST_DROPS = 3;
+
   private static final String PLANE = "S";
 
   private Straightening() {}

@@ -25,10 +25,17 @@ public record LinePlace(
             rule = LinePlace.DROP_RULE)
         Figure<Length> drop) {
 
+  /** Inches: a hundred feet before the mark that is measured from. */
   static final double LEAST_PLACE = -1200;
+
+  /** Inches: two hundred feet. */
   static final double MOST_PLACE = 2400;
+
   static final String PLACE_RULE = "along one line";
+
+  /** Inches: a roof that is two feet off a string is no roof that is leveled. */
   static final double MOST_DROP = 24;
+
   static final String DROP_RULE = "low is positive";
 
   private static final Columns COLUMNS = Columns.of(LinePlace.class);

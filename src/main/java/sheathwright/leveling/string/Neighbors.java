@@ -19,8 +19,12 @@ import java.util.stream.Stream;
  */
 final class Neighbors {
 
-  /** Fewer readings than this say nothing of what is usual: the rafters beside are asked too. */
-  private static final int ENOUGH = 12;
+  /**
+   * Fewer readings than this say nothing of what is usual: the rafters beside are asked too. Of 720
+   * wrong readings on 160 invented planes (SuspectWork) it overlooks 198 and suspects 83 right
+   * ones; half 230 and 97; double 189 and 84 with twice the work.
+   */
+  private static final int ENOUGH = 24;
 
   /**
    * A reading by where it stands.

@@ -17,6 +17,7 @@ import sheathwright.figure.Units;
  */
 public record RafterProfile(String rafter, Figure<Length> center, List<RafterStation> stations) {
 
+  /** Inches: lengths are taken to the millionth, so that closer places are one place. */
   private static final double APART = 1e-6;
 
   public RafterProfile {

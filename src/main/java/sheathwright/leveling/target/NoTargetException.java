@@ -11,6 +11,8 @@ import sheathwright.figure.Shown;
 public final class NoTargetException extends RuntimeException {
 
   private static final long serialVersionUID = 1;
+
+  /** Of an inch: the last of them is the library's noise (TargetProgram). */
   private static final int DECIMALS = 9;
 
   private final transient List<Clash> clashes;

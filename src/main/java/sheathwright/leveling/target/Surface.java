@@ -23,6 +23,7 @@ public final class Surface {
 
   private record Triangle(Height a, Height b, Height c) {}
 
+  /** Contours that a picture can still tell apart; {@link #levels} promises them. */
   private static final int MOST_LEVELS = 8;
 
   private final List<Triangle> triangles = new ArrayList<>();

@@ -20,14 +20,15 @@ import java.util.List;
  */
 final class TargetFrame {
 
-  static final int HEIGHT = 0;
-  static final int ACROSS = 1;
-  static final int UP = 2;
-  static final int EXTRA = 3;
+  static final int HEIGHT = 0; // number of a variable, as the next three
+  static final int ACROSS = 1; // its rise over the places' one direction
+  static final int UP = 2; // and over the other
+  static final int EXTRA = 3; // the largest build-up, or what the bounds lack
   static final int SIZE = 3; // from a slope's number to that of its size
-  static final int VARIABLES = 6;
+  static final int VARIABLES = 6; // these four and two sizes
 
-  private static final double FAR = 1e4; // more would cost the library digits
+  /** More would cost the library digits; half and double give the same 240 planes. */
+  private static final double FAR = 1e4;
 
   private final List<TargetReading> readings;
   private final double cap;

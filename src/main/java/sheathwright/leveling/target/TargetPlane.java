@@ -29,6 +29,7 @@ public record TargetPlane(
     double total,
     double largest) {
 
+  /** Forty stations on each of five hundred rafters; more is a table gone wrong. */
   private static final int MOST_READINGS = 20_000;
 
   /**

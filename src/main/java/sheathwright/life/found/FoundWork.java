@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
@@ -26,6 +27,7 @@ import sheathwright.job.life.Item;
 import sheathwright.job.life.MarkFields.Decided;
 import sheathwright.job.life.Stage;
 import sheathwright.job.triage.LiftedPlaces;
+import sheathwright.job.triage.MarkDecision;
 import sheathwright.sheathing.place.BillRule;
 import sheathwright.sheathing.place.SheetUnits;
 
@@ -43,7 +45,10 @@ public final class FoundWork {
   private final Map<Deck.Part, SheetUnits> replaced = new LinkedHashMap<>();
   private final Map<Item, Figure<?>> quantities = new EnumMap<>(Item.class);
   private final Figure<Sheets> found;
+  private final List<MarkDecision.Live> live;
   private final Roll roll;
+  private final Figure<Ratio> withoutAction;
+  private final Figure<Ratio> decidedAnew;
 
   private FoundWork(Estimate estimate) {
     Reading reading = new Reading();
@@ -73,13 +78,22 @@ public final class FoundWork {
       replaced.put(part, units("replaced_" + on, areas(marks, part, claims, false)));
     }
     this.found =
-        SheetUnits.together(List.copyOf(charged.values())).by(estimate.billRule(), "found_sheets");
+        units(
+                "billed",
+                deck.parts().stream()
+                    .flatMap(part -> areas(marks, part, claims, true).stream())
+                    .toList())
+            .by(estimate.billRule(), "found_sheets");
     for (Item item : Item.values()) {
       if (isUsed(item)) {
         quantities.put(item, item == Item.SHEET ? found : total(item));
       }
     }
-    this.roll = roll(list);
+    this.live = deck.marked().stream().map(marked -> marked.decision().live()).toList();
+    this.roll = marksRoll();
+    this.withoutAction =
+        roll.sum("without", Units.RATIO).as("marks_without_an_action", Units.RATIO);
+    this.decidedAnew = roll.sum("anew", Units.RATIO).as("marks_decided_anew", Units.RATIO);
   }
 
   /** What the marks of a job lead to. */
@@ -163,11 +177,22 @@ public final class FoundWork {
 
   /** How many of them lead to nothing. */
   public Figure<Ratio> withoutAction() {
-    return roll.sum("without", Units.RATIO).as("marks_without_an_action", Units.RATIO);
+    return withoutAction;
   }
 
-  /** A line with the word for what is done, which its flag is made from. */
-  private record Line(Found found, Choice<String> action) {
+  /** How many of them are no longer what they were counted as. */
+  public Figure<Ratio> decidedAnew() {
+    return decidedAnew;
+  }
+
+  /**
+   * A line of the list.
+   *
+   * @param found as it was counted
+   * @param action as it is now
+   * @param reason as it is now
+   */
+  private record Line(Found found, Choice<String> action, Choice<String> reason) {
 
     Figure<Ratio> without() {
       return Figure.choose(
@@ -178,21 +203,34 @@ public final class FoundWork {
           NONE,
           ONE);
     }
+
+    /** One, if it is no longer what it was counted as. */
+    Figure<Ratio> anew() {
+      return Figure.choose(action.is(found.action()), NONE, ONE);
+    }
   }
 
-  private Roll roll(List<Found> all) {
+  private Line line(int index) {
+    Found each = list.get(index);
+    return index < live.size()
+        ? new Line(each, live.get(index).action(), live.get(index).reason())
+        : new Line(each, word(each.action()), word(each.reason()));
+  }
+
+  private Roll marksRoll() {
     return Roll.of(
         "found",
         "what each mark leads to",
-        all.stream().map(each -> new Line(each, word(each.action()))).toList(),
+        IntStream.range(0, list.size()).mapToObj(this::line).toList(),
         Roll.<Line>column("mark", line -> word(line.found().mark())),
         Roll.column("place", line -> word(line.found().key())),
         Roll.column("action", Line::action),
-        Roll.column("reason", line -> word(line.found().reason())),
-        Roll.column("item", line -> word(line.found().item().map(Item::label).orElse("no charge"))),
         Roll.column("quantity", line -> figure("", line.found().quantity(), Units.RATIO)),
         Roll.column("unit", line -> word(line.found().item().map(Item::unit).orElse(""))),
-        Roll.column("without", Line::without));
+        Roll.column("item", line -> word(line.found().item().map(Item::label).orElse("no charge"))),
+        Roll.column("reason", Line::reason),
+        Roll.column("without", Line::without),
+        Roll.column("anew", Line::anew));
   }
 
   /** Each mark in plain words, by what it is called. */

@@ -61,6 +61,11 @@ public final class SheetsSettled {
     }
   }
 
+  /** What the marks of an estimate lead to, settled. */
+  public static SheetsSettled of(Estimate estimate) {
+    return new SheetsSettled(estimate, FoundWork.of(estimate));
+  }
+
   /** Settles what the marks of an estimate lead to. */
   public SheetsSettled(Estimate estimate, FoundWork work) {
     this.estimate = estimate;
@@ -124,6 +129,11 @@ public final class SheetsSettled {
 
   private static <Q extends Quantity> Figure<Q> none(Unit<Q> unit) {
     return Figure.of(0, unit);
+  }
+
+  /** What the marks lead to, one by one. */
+  public FoundWork work() {
+    return work;
   }
 
   /** Each plane with its places, what they count at most, what was found, and what is left. */
@@ -214,16 +224,40 @@ public final class SheetsSettled {
     return estimate.job().stage().value().isAtLeast(Stage.QUOTED);
   }
 
-  /** What must hold between marks, map and bill. */
+  /** What must hold between marks, map and bill, where all of it is told. */
   public List<Estimate.Tie> ties() {
+    List<Estimate.Tie> ties = new ArrayList<>(tiesToTheMap());
+    if (!work.list().isEmpty()) {
+      ties.add(
+          new Estimate.Tie(
+              "Marks without an action: none",
+              work.withoutAction().isAtMost(Figure.of(0, Units.RATIO))));
+      ties.add(
+          new Estimate.Tie(
+              "What is done about each mark is what was counted",
+              work.decidedAnew().isAtMost(Figure.of(0, Units.RATIO))));
+      ties.add(
+          new Estimate.Tie(
+              "The sheets found plane by plane are no fewer than those of the whole deck",
+              planes.sum("found", Units.SHEET).isAtLeast(found)));
+      ties.add(
+          new Estimate.Tie(
+              "Every sheet found beyond the price stands in a change order",
+              beyond.isAtMost(ordered())));
+      ties.add(
+          new Estimate.Tie(
+              "Everything that the marks lead to has a price",
+              Figure.of(unpriced().size(), Units.RATIO).isAtMost(Figure.of(0, Units.RATIO))));
+    }
+    return ties;
+  }
+
+  /** What must hold between marks and map. */
+  public List<Estimate.Tie> tiesToTheMap() {
     List<Estimate.Tie> ties = new ArrayList<>();
     if (work.list().isEmpty()) {
       return ties;
     }
-    ties.add(
-        new Estimate.Tie(
-            "Marks without an action: none",
-            work.withoutAction().isAtMost(Figure.of(0, Units.RATIO))));
     List<Condition> same = new ArrayList<>();
     for (Deck.Part part : estimate.deck().parts()) {
       part.patches().map(patches -> isTheSame(part, patches)).ifPresent(same::add);
@@ -235,18 +269,6 @@ public final class SheetsSettled {
               "marks_are_on_the_map_",
               same));
     }
-    ties.add(
-        new Estimate.Tie(
-            "The sheets found plane by plane are no fewer than those of the whole deck",
-            planes.sum("found", Units.SHEET).isAtLeast(found)));
-    ties.add(
-        new Estimate.Tie(
-            "Every sheet found beyond the price stands in a change order",
-            beyond.isAtMost(ordered())));
-    ties.add(
-        new Estimate.Tie(
-            "Everything that the marks lead to has a price",
-            Figure.of(unpriced().size(), Units.RATIO).isAtMost(Figure.of(0, Units.RATIO))));
     ties.add(
         new Estimate.Tie(
             "Solved for what stands here now: found by marks",

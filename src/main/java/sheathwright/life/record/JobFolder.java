@@ -266,4 +266,16 @@ public final class JobFolder {
   public String next(String name, String options) {
     return "next: " + command(name, options);
   }
+
+  /** What is to be done next with a job that is agreed. */
+  public String nextOnceAgreed() {
+    return switch (stage()) {
+      case ASKED, SURVEYED, QUOTED, AGREED ->
+          "next: %s, what is found into marks.csv, and run %s"
+              .formatted(
+                  Step.wayTo(Stage.OPENED, path.toString()), command("change-order", "--on DATE"));
+      case OPENED -> next("change-order", "--on DATE");
+      case CLOSED -> "the job is closed; nothing more is written for it";
+    };
+  }
 }

@@ -85,10 +85,12 @@ final class Arguments {
       if (argument.tokens().stream().anyMatch(token -> token.is("("))) {
         throw unknown;
       }
-      throw wrongWord(options, label, argument);
+      boolean isName =
+          argument.tokens().size() == 1 && argument.tokens().get(0).kind() == Token.Kind.WORD;
+      throw wrongWord(options, label, argument, isName ? ", which is not defined" : "");
     }
     if (piece.isKnown() && !isOneOf(piece.value(), options)) {
-      throw wrongWord(options, label, argument);
+      throw wrongWord(options, label, argument, "");
     }
     return piece;
   }
@@ -110,11 +112,11 @@ final class Arguments {
   }
 
   private static Unreadable wrongWord(
-      Class<? extends Enum<?>> options, String label, Tree.Argument argument) {
+      Class<? extends Enum<?>> options, String label, Tree.Argument argument, String about) {
     return new Unreadable(
         argument.at(),
-        "%s is \"%s\"; it must be one of %s"
-            .formatted(label, argument.raw(), String.join(", ", Spoken.words(options))));
+        "%s is \"%s\"%s; it must be one of %s"
+            .formatted(label, argument.raw(), about, String.join(", ", Spoken.words(options))));
   }
 
   private Piece number(Parameter parameter, String label, Tree.Argument argument) {

@@ -5,6 +5,7 @@ import java.util.List;
 /** Which bracket belongs to which. */
 final class Brackets {
 
+  /** As deep as the compiler is given. */
   private static final int DEEPEST = 200;
 
   private Brackets() {}

@@ -68,8 +68,12 @@ final class SpokenAmounts {
               + UnitWord.ANY
               + "))?");
   private static final Pattern PERCENT = Pattern.compile("(?<n>" + DECIMAL + ")(?<between>\\s*)%");
-  private static final Pattern MONEY =
-      Pattern.compile("\\$(?<n>[\\d,.]*\\d)(?:(?:/| per )(?<per>" + UnitWord.ANY + "))?");
+  private static final String EACH = "(?:(?:/| per )(?<per>" + UnitWord.ANY + "))?";
+  private static final Pattern MONEY = Pattern.compile("(?<money>\\$(?<n>[\\d,.]*\\d))" + EACH);
+  private static final Pattern MONEY_BEHIND =
+      Pattern.compile("(?<money>(?<n>" + DECIMAL + ")\\s*\\$)(?![\\p{L}\\p{N}_$])" + EACH);
+
+  /** The finest mark of a tape is a sixty-fourth. */
   private static final int FINEST = 64;
 
   private final String line;
@@ -88,7 +92,7 @@ final class SpokenAmounts {
   Optional<Amount> at(int index) {
     Token first = tokens.get(index);
     if (first.kind() == Kind.MONEY) {
-      return Optional.of(money(first));
+      return begins(MONEY, first.from()).map(SpokenAmounts::money);
     }
     if (first.kind() != Kind.NUMBER && first.kind() != Kind.FRACTION) {
       return Optional.empty();
@@ -100,6 +104,7 @@ final class SpokenAmounts {
         .or(() -> pitch(at))
         .or(() -> mixed(at))
         .or(() -> plain(at))
+        .or(() -> begins(MONEY_BEHIND, at).map(SpokenAmounts::money))
         .or(() -> percent(index));
   }
 
@@ -244,24 +249,23 @@ final class SpokenAmounts {
     return stands ? Optional.of(amount) : Optional.empty();
   }
 
-  private Amount money(Token first) {
-    Matcher said = begins(MONEY, first.from()).orElseThrow();
+  private static Amount money(Matcher said) {
     String dollars = said.group("n");
     if (dollars.contains(",")) {
       throw new Unreadable(
-          first.from(),
+          said.start(),
           "$%s has a comma, which parts arguments here: write $%s, or a space after the comma"
               .formatted(dollars, dollars.replace(",", "")));
     }
     if (said.group("per") == null) {
-      return Amount.of(dollars, Units.USD, first.from(), first.to());
+      return Amount.of(dollars, Units.USD, said.start(), said.end("money"));
     }
     UnitWord per = UnitWord.of(said.group("per"));
     return per.under("$")
-        .map(unit -> Amount.of(dollars, unit, first.from(), said.end()))
+        .map(unit -> Amount.of(dollars, unit, said.start(), said.end()))
         .orElseGet(
             () ->
-                Amount.of(dollars, Units.USD, first.from(), first.to())
+                Amount.of(dollars, Units.USD, said.start(), said.end("money"))
                     .each(per.unit(), said.end()));
   }
 

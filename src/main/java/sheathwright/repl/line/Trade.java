@@ -67,6 +67,7 @@ final class Trade {
     }
   }
 
+  /** Words of so few letters may be anybody's variable: they are meant only in capitals. */
   private static final int FEW_LETTERS = 2;
 
   private Trade() {}

@@ -19,7 +19,9 @@ import sheathwright.repl.memory.Values.Stale;
  */
 public final class Block {
 
+  /** Lines compiled at once; of a script of 3,000, one by one, each reads every variable again. */
   private static final int MOST_STEPS = 200;
+
   private static final Pattern ASSIGNMENT =
       Pattern.compile("(?s)\\s*(var\\s+)?([A-Za-z_]\\w*)\\s*=(?!=)\\s*(.*?)\\s*;\\s*");
 

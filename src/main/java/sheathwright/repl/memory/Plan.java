@@ -8,6 +8,7 @@ import sheathwright.repl.memory.Values.Stale;
 /** Which variables a change carries along, and which keep their old value. */
 public final class Plan {
 
+  /** What took longer than a second is not run again without being asked for. */
   private static final long NANOS_AT_ONCE = 1_000_000_000;
 
   private final Definitions definitions;

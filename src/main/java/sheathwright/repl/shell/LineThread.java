@@ -13,7 +13,10 @@ import java.util.concurrent.TimeUnit;
  */
 public final class LineThread extends Thread {
 
+  /** A person who has pressed the key waits no longer without pressing it again. */
   private static final long MILLIS_TO_STOP = 1500;
+
+  /** What is done ends at once; this is for a busy machine. */
   private static final long MILLIS_TO_END = 100;
 
   private final Callable<?> line;

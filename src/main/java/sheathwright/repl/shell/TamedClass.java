@@ -17,7 +17,9 @@ import org.objectweb.asm.Type;
  */
 final class TamedClass extends ClassVisitor {
 
+  /** The newest that the library knows. */
   private static final int API = Opcodes.ASM9;
+
   private static final String EXITS = Type.getInternalName(Exits.class);
   private static final String LOOKUP = "java/lang/invoke/MethodHandles$Lookup";
   private static final Set<String> LOOK_UPS = Set.of("findStatic", "findVirtual");

@@ -21,6 +21,7 @@ import sheathwright.sheathing.patch.PatchPlan;
  */
 public final class Bars {
 
+  /** Ten characters tell tenths apart. */
   private static final int SHORTEST = 10;
 
   private Bars() {}

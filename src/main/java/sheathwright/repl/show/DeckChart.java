@@ -24,6 +24,7 @@ import sheathwright.sheathing.patch.PatchPlan;
  */
 final class DeckChart {
 
+  /** Inches: finer than the width of a board nothing is drawn. */
   private static final double NARROWEST_CELL = 4;
 
   private final CourseLayout layout;

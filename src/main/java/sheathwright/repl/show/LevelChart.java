@@ -19,7 +19,10 @@ import sheathwright.roof.Spot;
  */
 final class LevelChart {
 
+  /** Characters: room for a height such as "-12 15/16". */
   private static final int LABEL = 8;
+
+  /** Of a picture of one rafter: two of them and their heads fit a window of 24 rows. */
   private static final int PROFILE_ROWS = 9;
 
   private LevelChart() {}

@@ -3,16 +3,26 @@ package sheathwright.repl.show;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.IntSupplier;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import sheathwright.figure.Shown;
 
 /**
  * Prints answers so that they fit the window: long lines go on in the next at a word, and what is
- * longer than the window comes by the screenful.
+ * longer than the window comes by the screenful. Where the next line was typed before the answer
+ * came, the answer comes whole: the keys of that line are not meant for the pager.
  */
 public final class Pager {
+
+  /** The keys of whoever reads. */
+  public interface Keys {
+
+    /** Whether some were pressed that nobody has read yet. */
+    boolean areWaiting();
+
+    /** Waits for the next one; below zero where there will be none. */
+    int next();
+  }
 
   private static final String MORE = "-- Enter goes on, q ends --";
   private static final Pattern WARNING = Pattern.compile("\\bSTOP\\b|\\bNOT ok\\b");
@@ -21,18 +31,17 @@ public final class Pager {
 
   private final Supplier<Screen> screen;
   private final PrintWriter out;
-  private final IntSupplier key;
+  private final Keys keys;
 
   /**
    * A pager in front of a screen.
    *
    * @param screen asked for each answer, since a window can be drawn larger
-   * @param key waits for a key
    */
-  public Pager(Supplier<Screen> screen, PrintWriter out, IntSupplier key) {
+  public Pager(Supplier<Screen> screen, PrintWriter out, Keys keys) {
     this.screen = screen;
     this.out = out;
-    this.key = key;
+    this.keys = keys;
   }
 
   /** Shows one answer; an empty one not at all. */
@@ -43,7 +52,8 @@ public final class Pager {
     Screen now = screen.get();
     List<String> lines = new ArrayList<>();
     text.lines().forEach(line -> lines.addAll(fitted(line, now.columns())));
-    int each = now.rows() == 0 ? lines.size() : now.rows() - 1;
+    boolean isWhole = now.rows() == 0 || lines.size() < now.rows() || keys.areWaiting();
+    int each = isWhole ? lines.size() : now.rows() - 1;
     for (int i = 0; i < lines.size(); i++) {
       if (i > 0 && i % each == 0 && !isToGoOn()) {
         break;
@@ -65,7 +75,7 @@ public final class Pager {
   private boolean isToGoOn() {
     out.print(MORE);
     out.flush();
-    int pressed = key.getAsInt();
+    int pressed = keys.next();
     out.print("\r" + " ".repeat(MORE.length()) + "\r");
     return pressed != 'q' && pressed >= 0;
   }

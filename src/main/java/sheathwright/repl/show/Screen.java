@@ -11,8 +11,13 @@ import java.util.Map;
  */
 public record Screen(int columns, int rows, boolean isColored) {
 
+  /** Of a window that does not say how wide it is. */
   private static final int USUAL_COLUMNS = 80;
+
+  /** A narrower window is written over its edge rather than cut into syllables. */
   private static final int FEWEST_COLUMNS = 40;
+
+  /** A line, one before, one after, and what the pager asks. */
   private static final int FEWEST_ROWS = 5;
 
   /** A pipe or a file: pictures of the usual width, whole answers, no color. */

@@ -19,7 +19,9 @@ import sheathwright.repl.line.Unreadable;
  */
 public record Form(Questions questions, int columns) {
 
+  /** Characters: an amount with its unit, such as "12 ft 10-11/16 in". */
   private static final int ROOM_TO_TYPE = 16;
+
   private static final String INDENT = "  ";
 
   /**

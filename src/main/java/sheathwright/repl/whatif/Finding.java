@@ -15,7 +15,9 @@ import sheathwright.repl.whatif.Sought.Tried;
  */
 record Finding(SeekCall call, Notches notches, Figure<?> target, String typed) {
 
+  /** Characters: two fewer than the usual 80, as prose stands everywhere at the prompt. */
   private static final int WIDTH = 78;
+
   private static final String BELOW = "    ";
 
   /** What is said of what a search has come to. */

@@ -17,11 +17,22 @@ import sheathwright.figure.Units;
  */
 record Notches(Unit<?> unit, long perUnit) {
 
+  /** To the inch. */
   private static final long SIXTEENTHS = 16;
+
+  /** Sixteenths to the foot. */
   private static final long FEET = 12 * SIXTEENTHS;
+
+  /** Cents to the dollar, and as fine as anything else is typed. */
   private static final long HUNDREDTHS = 100;
+
+  /** To the unit: a double of a hundred units holds three digits more. */
   private static final long FINEST = 10_000_000_000L;
+
+  /** Longer lengths are not written in feet and inches. */
   private static final double MOST_FEET = 999;
+
+  /** Of a sixteenth: in doubles the longest length of 999 ft is good to 2e-11 of one. */
   private static final double ON_A_MARK = 1e-7;
 
   /** Those of a unit; only whole ones if nothing between is allowed. */

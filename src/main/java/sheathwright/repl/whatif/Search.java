@@ -20,8 +20,13 @@ import sheathwright.repl.whatif.Sought.Tried;
  */
 final class Search {
 
+  // Of 400 values sought that some value is known to give (SeekWork), with 21,000 tries: half does
+  // not find 15, double 9 with 1.44 times the tries, this 13.
   private static final int PIECES = 24;
+  // Half does not find 10, and finds nothing beyond 32 times the present value; double 11.
   private static final int DOUBLINGS = 10;
+
+  /** Of the answer: what jumps by less shows the same digits. Half and double find the same. */
   private static final double SMOOTH = 1e-3;
 
   private final Function<List<Double>, List<Optional<Figure<?>>>> answers;

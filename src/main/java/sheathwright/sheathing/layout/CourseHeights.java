@@ -1,5 +1,7 @@
 package sheathwright.sheathing.layout;
 
+import static sheathwright.sheathing.layout.LayoutRules.HAIR;
+
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -9,7 +11,6 @@ public final class CourseHeights {
 
   private static final double WHOLE = LayoutRules.MODULE_WIDTH;
   private static final double TWO_FEET = 24;
-  private static final double HAIR = 1.0 / 64;
 
   private CourseHeights() {}
 

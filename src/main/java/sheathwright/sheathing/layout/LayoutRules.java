@@ -43,6 +43,9 @@ public record LayoutRules(
   /** Up the slope, gap included. */
   public static final double MODULE_WIDTH = 48;
 
+  /** Inches: what lies no farther apart than the finest mark of a tape lies on one line. */
+  public static final double HAIR = 1.0 / 64;
+
   /**
    * The usual rules: from the left edge, shifted by 4 ft, strips ripped, gaps of 1/8 in, half an
    * inch of bearing; common practice, no source.

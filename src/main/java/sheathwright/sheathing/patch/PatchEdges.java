@@ -1,6 +1,7 @@
 package sheathwright.sheathing.patch;
 
 import static java.util.Comparator.comparingDouble;
+import static sheathwright.sheathing.layout.LayoutRules.HAIR;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,8 +13,6 @@ import sheathwright.sheathing.patch.Patch.End;
 
 /** What the edges of patches take, each line counted once where two patches meet on it. */
 final class PatchEdges {
-
-  private static final double HAIR = 1.0 / 64;
 
   private PatchEdges() {}
 

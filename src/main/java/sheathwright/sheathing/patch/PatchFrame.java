@@ -1,5 +1,7 @@
 package sheathwright.sheathing.patch;
 
+import static sheathwright.sheathing.layout.LayoutRules.HAIR;
+
 import java.util.ArrayList;
 import java.util.List;
 import sheathwright.roof.Box;
@@ -16,8 +18,6 @@ import sheathwright.sheathing.place.PlaceKey;
  * too short nor too low, and never beyond an opening, a joint or the plane's edge.
  */
 final class PatchFrame {
-
-  private static final double HAIR = 1.0 / 64;
 
   private final Outline deck;
   private final Outline outline;

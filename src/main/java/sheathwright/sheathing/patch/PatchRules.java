@@ -27,7 +27,9 @@ public record PatchRules(
     Figure<Ratio> minSpans,
     Figure<Area> anotherPatch) {
 
+  /** To the square foot. */
   private static final double SQUARE_INCHES = 144;
+
   private static final Source SHORTEST =
       Source.read("FEMA 499, fact sheet 18: no piece under 4 ft");
   private static final Source NARROWEST =

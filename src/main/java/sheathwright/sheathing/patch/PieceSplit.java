@@ -1,5 +1,7 @@
 package sheathwright.sheathing.patch;
 
+import static sheathwright.sheathing.layout.LayoutRules.HAIR;
+
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -13,7 +15,6 @@ import sheathwright.sheathing.layout.LayoutRules;
  */
 final class PieceSplit {
 
-  private static final double HAIR = 1.0 / 64;
   // Not tuned: outweighs any number of pieces, so that short ones are counted first.
   private static final int A_SHORT_PIECE = 1000;
 

@@ -1,5 +1,7 @@
 package sheathwright.sheathing.place;
 
+import static sheathwright.sheathing.layout.LayoutRules.HAIR;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -24,7 +26,6 @@ final class PlaceMaker {
   /** Inches within which a measured joint is the assumed one, found where it is. */
   private static final double SAME_JOINT = 24;
 
-  private static final double HAIR = 1.0 / 64;
   private static final int MOST_COURSES = 200;
 
   private final String plane;

@@ -2,6 +2,7 @@ package sheathwright.sheathing.place;
 
 import static java.util.Comparator.comparingInt;
 import static java.util.stream.Collectors.joining;
+import static sheathwright.sheathing.layout.LayoutRules.HAIR;
 
 import java.util.List;
 import java.util.Optional;
@@ -23,7 +24,6 @@ public final class PlaceMap {
 
   private static final int NEAREST = 3;
   private static final double TAPE = 1;
-  private static final double HAIR = 1.0 / 64;
   private static final Source ON_THE_MAP = Source.derived("read off the map of the old deck");
 
   private final Plane plane;

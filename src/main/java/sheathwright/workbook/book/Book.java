@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
@@ -96,6 +97,11 @@ public final class Book {
     }
     tabs.put(name, tab);
     return tab;
+  }
+
+  /** Whether it has a tab of that name, in capitals or not. */
+  public boolean hasTab(String name) {
+    return tabs.keySet().stream().anyMatch(name::equalsIgnoreCase);
   }
 
   public Iterable<Tab> tabs() {
@@ -217,6 +223,10 @@ public final class Book {
    */
   public byte[] finished(Tab working, Tab tables) {
     finish(working, tables);
+    return bytes();
+  }
+
+  private byte[] bytes() {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try {
       packed().write(bytes);
@@ -224,6 +234,27 @@ public final class Book {
       throw new UncheckedIOException(impossible);
     }
     return bytes.toByteArray();
+  }
+
+  /**
+   * The same of a book in which every number that another is made from stands on a page.
+   *
+   * @throws IllegalStateException if one does not
+   */
+  public byte[] finished() {
+    settle();
+    Closure closure = closure();
+    List<String> homeless =
+        Stream.concat(
+                closure.steps().values().stream().flatMap(List::stream),
+                closure.constants().stream())
+            .map(Traced::toString)
+            .toList();
+    if (!homeless.isEmpty() || !solutions().isEmpty()) {
+      throw new IllegalStateException("no page shows what others are made from: " + homeless);
+    }
+    written(new WordLists(this, null));
+    return bytes();
   }
 
   /**
@@ -249,22 +280,36 @@ public final class Book {
 
   private CellNotation finish(Tab working, Tab tables) {
     solutions().forEach(solution -> SolvedPlans.write(this, working, solution));
+    settle();
+    Closure closure = closure();
+    closure.argumentNames().forEach(this::call);
+    new WorkingPage(this, working).write(closure);
+    closure.tables().stream()
+        .filter(table -> !printed.contains(table.name()))
+        .forEach(table -> PrintedTable.write(this, tables, table));
+    return written(new WordLists(this, tables));
+  }
+
+  /** Decides which cells of lists are places of their own. */
+  private void settle() {
     for (Listing listing : listings) {
       listing.settle(value -> place(value) != null || isGuardedElsewhere(value));
       listing.places(inLists::put);
     }
-    Closure closure = Closure.of(reached(), value -> place(value) != null, literalsAreInputs);
-    closure.argumentNames().forEach(this::call);
-    new WorkingPage(this, working).write(closure);
+  }
+
+  private Closure closure() {
+    return Closure.of(reached(), value -> place(value) != null, literalsAreInputs);
+  }
+
+  /** Writes everything, now that every value has its place. */
+  private CellNotation written(WordLists words) {
     inLists.forEach(this::noted);
     places.forEach(this::noted);
-    closure.tables().stream()
-        .filter(table -> !printed.contains(table.name()))
-        .forEach(table -> PrintedTable.write(this, tables, table));
     CellNotation notation = CellNotation.alone(this::place, guards, ranges::of);
     unfinished.forEach(write -> write.accept(notation));
     drawings.forEach(Runnable::run);
-    validations(new WordLists(this, tables));
+    validations(words);
     if (leavesOutEmptyPages) {
       List.copyOf(tabs.values()).stream().filter(Tab::isEmpty).forEach(this::leaveOut);
     }

@@ -41,6 +41,16 @@ public final class Look {
     TOTAL,
     TOTAL_LABEL,
     STATUS,
+    /** The one number of a page. */
+    FIGURE,
+    /** A line of a letter. */
+    SENTENCE,
+    /** The amount that a line of a letter ends with. */
+    SENTENCE_AMOUNT,
+    /** Words in a frame. */
+    BOX,
+    /** Words in a frame that must not be overlooked. */
+    BOX_OF_STOP,
     LARGE_TEXT,
     LARGE_LABEL,
     LARGE_RESULT,
@@ -120,6 +130,16 @@ public final class Look {
         style.setTopBorderColor(BARK);
         under(style, BorderStyle.DOUBLE, BARK);
       }
+      case SENTENCE, SENTENCE_AMOUNT -> {
+        under(style, BorderStyle.HAIR, LINE);
+        style.setWrapText(true);
+      }
+      case BOX, BOX_OF_STOP -> {
+        filled(style, part == Part.BOX ? SAWDUST : STRAW);
+        framed(style);
+        style.setWrapText(true);
+        style.setIndention((short) 1);
+      }
       case LARGE_HEADING -> under(style, BorderStyle.MEDIUM, BARK);
       case CAPTION -> {
         style.setWrapText(true);
@@ -135,7 +155,7 @@ public final class Look {
         style.setLocked(false);
         under(style, BorderStyle.THIN, INK);
       }
-      case STATUS -> {}
+      case FIGURE, STATUS -> {}
     }
     style.setAlignment(alignment(part));
     if (part == Part.UNIT
@@ -153,7 +173,14 @@ public final class Look {
 
   private static HorizontalAlignment alignment(Part part) {
     return switch (part) {
-      case INPUT, RESULT, TOTAL, STATUS, COLUMN_HEAD_RIGHT, LARGE_RESULT, HEADLINE ->
+      case INPUT,
+          RESULT,
+          TOTAL,
+          STATUS,
+          COLUMN_HEAD_RIGHT,
+          SENTENCE_AMOUNT,
+          LARGE_RESULT,
+          HEADLINE ->
           HorizontalAlignment.RIGHT;
       case TITLE,
           SUBTITLE,
@@ -170,6 +197,10 @@ public final class Look {
           RESULT_TEXT,
           LISTED_TEXT,
           TOTAL_LABEL,
+          FIGURE,
+          SENTENCE,
+          BOX,
+          BOX_OF_STOP,
           LARGE_TEXT,
           LARGE_LABEL,
           LARGE_HEADING,
@@ -213,11 +244,21 @@ public final class Look {
         font.setColor(BARK);
       }
       case HEADLINE -> {
-        font.setFontHeightInPoints((short) 24);
+        font.setFontHeightInPoints((short) 20);
         font.setBold(true);
       }
-      case CAUTION -> {
+      case CAUTION, BOX_OF_STOP -> {
         font.setColor(BRICK);
+        font.setBold(true);
+      }
+      case FIGURE -> {
+        font.setFontHeightInPoints((short) 26);
+        font.setBold(true);
+        font.setColor(BARK);
+      }
+      case SENTENCE, BOX -> font.setFontHeightInPoints((short) 11);
+      case SENTENCE_AMOUNT -> {
+        font.setFontHeightInPoints((short) 12);
         font.setBold(true);
       }
       case LABEL,
@@ -255,7 +296,10 @@ public final class Look {
       return "General";
     }
     boolean isWhole = figure.refusal().isPresent() || figure.value() == Math.rint(figure.value());
-    return isWhole ? "General" : "#,##0.000";
+    if (isWhole) {
+      return "General";
+    }
+    return unit.equals(Units.SHEET) ? "#,##0.0#" : "#,##0.000";
   }
 
   private static void filled(XSSFCellStyle style, XSSFColor color) {

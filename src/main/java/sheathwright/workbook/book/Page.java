@@ -45,7 +45,7 @@ public final class Page {
     sheet.lockSelectLockedCells(false);
     sheet.createFreezePane(0, Tab.FIRST_LINE - 1);
     sheet.setDisplayGridlines(false);
-    sheet.setRepeatingRows(new CellRangeAddress(0, 1, -1, -1));
+    sheet.setRepeatingRows(new CellRangeAddress(tab.firstRepeated(), tab.lastRepeated(), -1, -1));
     sheet.setFitToPage(true);
     sheet.setHorizontallyCenter(true);
     sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.LEFT, 0.5);
@@ -54,9 +54,9 @@ public final class Page {
     sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.BOTTOM, 0.7);
     PrintSetup print = sheet.getPrintSetup();
     print.setFitWidth((short) 1);
-    print.setFitHeight((short) (tab.isOnePage() ? 1 : 0));
+    print.setFitHeight((short) (tab.isOnOnePage() ? 1 : 0));
     print.setPaperSize((short) (PaperSize.LETTER_PAPER.ordinal() + 1));
-    print.setLandscape(tab.characters() > WIDEST_UPRIGHT);
+    print.setLandscape(!tab.isOnOnePage() && tab.characters() > WIDEST_UPRIGHT);
     sheet.getFooter().setLeft("&8" + "Planning help: local code and licensed practice decide.");
     sheet.getFooter().setRight("&8&A, page &P of &N");
     int last = Math.max(tab.lines().size(), tab.next()) - 1;

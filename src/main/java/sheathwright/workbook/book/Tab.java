@@ -17,6 +17,7 @@ import sheathwright.figure.Shown;
 import sheathwright.figure.Table;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
+import sheathwright.figure.Units;
 import sheathwright.workbook.book.Look.Part;
 
 /**
@@ -30,6 +31,7 @@ public final class Tab {
 
   private static final int CHARACTERS_A_LINE = 122;
   private static final int NOTE_CHARACTERS = 52;
+  private static final String FRACTIONS = "# ??/??";
   public static final float LINE_HEIGHT = 13.5f;
 
   private final Book book;
@@ -39,7 +41,10 @@ public final class Tab {
   private final List<TabLine> lines = new ArrayList<>();
   private final List<String> validations = new ArrayList<>();
   private int next = FIRST_LINE;
-  private boolean isOnePage;
+  private int firstRepeated;
+  private int lastRepeated = 1;
+  private boolean isOnOnePage;
+  private boolean isInFractions;
 
   /**
    * A tab.
@@ -73,18 +78,68 @@ public final class Tab {
     return widths.length;
   }
 
-  /** Prints as one page, smaller if need be. */
-  public void keepOnOnePage() {
-    isOnePage = true;
+  /** The same, shrunk to one page where it would take more. */
+  public Tab onOnePage() {
+    isOnOnePage = true;
+    return this;
   }
 
-  boolean isOnePage() {
-    return isOnePage;
+  /** Whether it is one page, however much stands on it. */
+  boolean isOnOnePage() {
+    return isOnOnePage;
+  }
+
+  /** The same, its inches in the fractions of a tape. */
+  public Tab inFractions() {
+    isInFractions = true;
+    return this;
+  }
+
+  private XSSFCellStyle looked(Part part, Traced value) {
+    return isInFractions && Units.INCH.equals(unitOf(value))
+        ? book.look().of(part, FRACTIONS)
+        : book.look().of(part, value);
+  }
+
+  /** How many columns fit in so many characters. */
+  public int columnsIn(int characters) {
+    int sum = 0;
+    int fitting = 0;
+    while (fitting < widths.length && sum + widths[fitting] <= characters) {
+      sum += widths[fitting++];
+    }
+    return Math.max(1, fitting);
+  }
+
+  /** The line above the next, and not the title, is printed again at the top of every page. */
+  void repeatsLineAbove() {
+    firstRepeated = next - 1;
+    lastRepeated = next - 1;
+  }
+
+  /** The first line that is printed again at the top of every page. */
+  int firstRepeated() {
+    return firstRepeated;
+  }
+
+  /** The last line that is printed again at the top of every page. */
+  int lastRepeated() {
+    return lastRepeated;
   }
 
   /** Characters that fit in a line across the page. */
   public int characters() {
     return IntStream.of(widths).sum();
+  }
+
+  /** Characters that fit in a column. */
+  int width(int column) {
+    return widths[column];
+  }
+
+  /** How a cell of a part looks that shows its number in a way of its own. */
+  XSSFCellStyle styled(Part part, String format) {
+    return book.look().of(part, format);
   }
 
   /** The last column from which so many characters fit up to the right edge. */
@@ -169,6 +224,16 @@ public final class Tab {
     book.later(notation -> book.writeLink(cell, value, notation));
   }
 
+  /** A sentence of live words across the page. */
+  public void sentence(Choice<String> words) {
+    TabCell cell = cell(next, 0);
+    cell.style(book.look().of(Part.TEXT));
+    merge(next, 0, columns() - 1);
+    row(next).height(LINE_HEIGHT * (1 + words.plain().length() / CHARACTERS_A_LINE) + 3);
+    book.placed(words, this, next++, 0);
+    book.later(notation -> book.write(cell, words, notation));
+  }
+
   /** A value that has its place here and must not be overlooked. */
   public void verdict(String label, Traced value) {
     text(next, 0, label, Part.LABEL);
@@ -192,10 +257,15 @@ public final class Tab {
       book.placed(value, this, line, column);
       book.later(notation -> book.write(cell, value, notation));
     } else {
-      cell.style(book.look().of(textual(value) ? textOf(part) : part, value));
+      cell.style(looked(textual(value) ? textOf(part) : part, value));
       book.needed(value);
       book.later(notation -> book.writeLink(cell, value, notation));
     }
+  }
+
+  /** A number once more in one cell of a line; the self-check sees to it that it stays the same. */
+  public void repeated(int line, int column, Figure<?> value, Part part) {
+    value(line, column, book.repeated(value), part);
   }
 
   /** The sum of a list's column, under that column. */
@@ -254,7 +324,7 @@ public final class Tab {
     text(next, 0, label, Part.LABEL);
     TabCell cell = cell(next, 1);
     Part part = textual(value) ? textOf(Part.RESULT) : Part.RESULT;
-    cell.style(book.look().of(part, value));
+    cell.style(looked(part, value));
     book.later(notation -> book.writeLink(cell, value, notation));
     beside(next++, value, "", note, Part.RESULT);
   }
@@ -273,7 +343,7 @@ public final class Tab {
   public void measured(String label, Traced value, String note) {
     TabCell cell = cell(next, 1);
     shown(label, value, note);
-    cell.style(book.look().of(Part.RESULT, "# ??/??"));
+    cell.style(book.look().of(Part.RESULT, FRACTIONS));
   }
 
   /** A number whose place is elsewhere, told again; the self-check holds the two together. */
@@ -452,7 +522,7 @@ public final class Tab {
 
   void style(TabCell cell, Traced value, Part part) {
     Part shown = book.isInput(value) ? Part.INPUT : part;
-    cell.style(book.look().of(textual(value) ? textOf(shown) : shown, value));
+    cell.style(looked(textual(value) ? textOf(shown) : shown, value));
   }
 
   /** A line, made if need be. */
@@ -508,6 +578,11 @@ public final class Tab {
     raise(row(line), first, words);
   }
 
+  /** Makes a line tall enough for words that stand in it from the left. */
+  public void raiseTo(int line, List<String> words) {
+    raise(row(line), 0, words);
+  }
+
   private void raise(TabLine line, int first, List<String> words) {
     int needed = linesFor(first, words);
     if (needed > 1) {
@@ -549,7 +624,7 @@ public final class Tab {
    * How a list's cell looks; its own values are inputs, if whoever holds the book may change them.
    */
   XSSFCellStyle listedStyle(Traced value, boolean own) {
-    return book.look().of(listed(value, own), value);
+    return looked(listed(value, own), value);
   }
 
   private Part listed(Traced value, boolean own) {

@@ -37,6 +37,7 @@ final class WorkingPage {
       tab.text(tab.next(), column, HEADINGS.get(column), Part.COLUMN_HEAD);
     }
     tab.skip(1);
+    tab.repeatsLineAbove();
     for (Map.Entry<String, List<Traced>> group : closure.steps().entrySet()) {
       tab.heading("for " + group.getKey());
       for (Traced step : group.getValue()) {

@@ -34,6 +34,7 @@ public final class DeckMap {
 
   private static final double LINE_POINTS = 15;
   private static final double PAGE_POINTS = 555;
+  private static final int PAGE_CHARACTERS = 107;
   private static final double HEADING = 40;
   private static final double KEY_LINE = 17;
   private static final int MOST_LINES = 18;
@@ -119,7 +120,8 @@ public final class DeckMap {
     double high = lines * LINE_POINTS * scale;
     double wide = PAGE_POINTS * scale + 2 * margin;
     Box padded = Box.at(frame.left(), frame.bottom() - (high - frame.height()), wide, high);
-    Sketch sketch = new Sketch(page.sheet(), padded, page.next(), page.columns(), lines, 1);
+    Sketch sketch =
+        new Sketch(page.sheet(), padded, page.next(), page.columnsIn(PAGE_CHARACTERS), lines, 1);
     wood(sketch);
     supports(sketch);
     patches.forEach(patch -> patch(sketch, patch));

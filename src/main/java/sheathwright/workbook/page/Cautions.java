@@ -86,6 +86,11 @@ final class Cautions {
 
   private Cautions() {}
 
+  /** What is said to a crew, without whose rule it is. */
+  static List<String> toTheCrew() {
+    return ON_THE_ROOF.stream().map(Caution::crew).toList();
+  }
+
   /** What is said to a reader of the work on the roof. */
   static List<String> onTheRoof(Audience audience) {
     return ON_THE_ROOF.stream().map(caution -> caution.said(audience)).toList();

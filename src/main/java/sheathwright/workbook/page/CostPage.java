@@ -77,20 +77,20 @@ final class CostPage {
     tab.heading(what);
     tab.entry("Direct cost", price.direct(), "material with waste and tax, labor, dump fee");
     tab.entry("With overhead and margin", price.exact(), "");
-    tab.total("Quoted", price.quoted(), "up to a whole dollar");
+    tab.total("Quoted", price.quoted(), "up to the step of prices");
   }
 
   private static void found(Tab tab, FoundPrice price) {
     tab.heading(price.unit().label() + ", each " + price.unit().each());
     tab.entry("Direct cost", price.direct(), "material with tax, labor");
     tab.entry("With overhead and margin", price.exact(), "");
-    tab.total("Quoted", price.quoted(), "up to the next step of the price");
+    tab.total("Quoted", price.quoted(), "up to the step of prices");
   }
 
   private static void piece(Tab tab, String what, PiecePrice price) {
     tab.heading(what);
     tab.entry("Direct cost", price.direct(), "material with tax, labor");
     tab.entry("With overhead and margin", price.exact(), "");
-    tab.total("Quoted", price.quoted(), "up to a whole dollar");
+    tab.total("Quoted", price.quoted(), "up to the step of prices");
   }
 }

@@ -14,7 +14,9 @@ import sheathwright.framing.rafter.RafterScreening;
 import sheathwright.job.Deck;
 import sheathwright.job.DeckAreas;
 import sheathwright.job.Estimate;
+import sheathwright.job.life.Stage;
 import sheathwright.life.found.FoundWork;
+import sheathwright.life.found.MayCover;
 import sheathwright.sheathing.layout.DeckLayout;
 import sheathwright.sheathing.patch.PatchPlan;
 import sheathwright.workbook.book.Tab;
@@ -133,8 +135,18 @@ final class DeckPages {
             });
   }
 
+  /** Before a price is given: whether another covering may go over the one that lies there. */
+  private static void mayCover(Tab tab, Estimate estimate) {
+    if (!estimate.job().stage().value().isAtLeast(Stage.QUOTED)) {
+      tab.heading("May another covering go over the old one?");
+      tab.said("May we cover it", MayCover.answer(estimate.job()));
+      tab.caution(MayCover.HIDDEN);
+    }
+  }
+
   /** What was found, plane by plane, drawn to scale, and what is done about it. */
   static void found(Tab tab, Estimate estimate, FoundWork work) {
+    mayCover(tab, estimate);
     Deck deck = estimate.deck();
     deck.marks()
         .ifPresentOrElse(

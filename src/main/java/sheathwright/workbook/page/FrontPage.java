@@ -83,8 +83,8 @@ final class FrontPage {
         "Straw-colored cells with a frame are inputs: change them and everything follows. All other cells are formulas or"
             + " text and are locked, without a password, against slips only.");
     tab.paragraph(
-        "What we know and What we found hold the inputs; What to do, What to buy and What it costs the answers; Proof the checks that an inspector asks"
-            + " for; Working every step with its source; Tables the published values; Self-check whether it all still ties.");
+        "What we know and What we found hold the inputs; What to do, Order, Layout and What it costs the answers; Proof the checks that an inspector asks"
+            + " for; Self-check whether it all still ties; Working every step with its source; Tables the published values.");
     tab.paragraph(
         "This file holds costs, overhead and margin. The homeowner gets quote.xlsx, which holds none of them.");
     Sections.cautions(tab);

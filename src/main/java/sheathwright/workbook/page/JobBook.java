@@ -9,15 +9,13 @@ import sheathwright.job.QuoteLines;
 import sheathwright.life.found.FoundWork;
 import sheathwright.life.found.SheetsSettled;
 import sheathwright.life.record.Issue;
+import sheathwright.life.supply.Supply;
+import sheathwright.life.supply.WorkHours;
 import sheathwright.workbook.book.Audience;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Listing;
 
-/**
- * The workbook of a job for one reader. Every reader gets the same tabs, made by the same pages;
- * the audience says what may stand on them. Nothing in a homeowner's file leads to a cost, and
- * every price in it is restated as it was quoted.
- */
+/** The office's workbook of a job: what is known, what to buy, what it costs and why. */
 public final class JobBook {
 
   private final Estimate estimate;
@@ -27,46 +25,37 @@ public final class JobBook {
   private final LevelPages levels;
   private final FoundWork work;
   private final SheetsSettled settled;
+  private final Supply supply;
 
-  private JobBook(Estimate estimate, Audience audience, String kind, QuoteLines quote) {
+  private JobBook(
+      Estimate estimate, Audience audience, String kind, QuoteLines quote, SheetsSettled settled) {
     this.estimate = estimate;
     this.book = new Book(audience);
     this.kind = kind;
     this.quote = quote;
     this.levels = new LevelPages(book, estimate);
-    this.work = FoundWork.of(estimate);
-    this.settled = new SheetsSettled(estimate, work);
+    this.work = settled.work();
+    this.settled = settled;
+    this.supply = new Supply(estimate, work.quantities());
   }
 
   /** The office's own: what is known, what to buy, what it costs and why. */
   public static JobBook estimate(Estimate estimate) {
-    return estimate(estimate, "estimate, for the office only");
+    return estimate(estimate, SheetsSettled.of(estimate));
+  }
+
+  static JobBook estimate(Estimate estimate, SheetsSettled settled) {
+    return estimate(estimate, settled, "estimate, for the office only");
   }
 
   /** The same as it stood when a quote went out. */
-  public static JobBook estimate(Estimate estimate, Issue issue) {
-    return estimate(estimate, "estimate of " + issue.document() + ", for the office only");
+  static JobBook estimate(Estimate estimate, SheetsSettled settled, Issue issue) {
+    return estimate(
+        estimate, settled, "estimate of " + issue.document() + ", for the office only");
   }
 
-  private static JobBook estimate(Estimate estimate, String kind) {
-    return new JobBook(estimate, Audience.office(), kind, estimate.quote());
-  }
-
-  /**
-   * The homeowner's, not issued yet: no cost, overhead, margin or wage stands anywhere in the file.
-   */
-  public static JobBook quote(Estimate estimate) {
-    return quote(estimate, "draft of quote " + estimate.job().fact(JobFields.QUOTE_NUMBER).value());
-  }
-
-  /** The same, issued. */
-  public static JobBook quote(Estimate estimate, Issue issue) {
-    return quote(estimate, "quote " + issue.document());
-  }
-
-  private static JobBook quote(Estimate estimate, String kind) {
-    return new JobBook(
-        estimate, Audience.homeowner(estimate.job()), kind, estimate.quote().restated(estimate));
+  private static JobBook estimate(Estimate estimate, SheetsSettled settled, String kind) {
+    return new JobBook(estimate, Audience.office(), kind, estimate.quote(), settled);
   }
 
   /**
@@ -92,9 +81,19 @@ public final class JobBook {
     DeckPages.work(tabs.work(), estimate);
     levels.charts(tabs.work());
     Sections.cautions(tabs.work());
-    BuyPage.write(tabs.buy(), estimate, levels);
+    for (CrewPage page : tabs.crew()) {
+      page.write(supply, page == tabs.crew().get(0));
+    }
+    tabs.order().ifPresent(order -> OrderPage.write(order, estimate, supply));
+    tabs.hours()
+        .ifPresent(
+            hours ->
+                HoursPage.write(
+                    hours, estimate, new WorkHours(estimate, work.quantities(), supply)));
+    LayoutPage.write(tabs.layout(), estimate, levels);
     Listing lines = CostPage.write(tabs.costs(), estimate, quote);
     tabs.sheets().ifPresent(tab -> SheetsPage.write(tab, estimate, work, settled));
+    tabs.marks().ifPresent(tab -> MarksPage.write(book, tab, estimate));
     ProofPage.write(tabs.proof(), estimate);
     new FrontPage(book, tabs.front(), estimate, quote).write(lines);
     Selfcheck selfcheck = new Selfcheck(ties(), estimate.checksNotLookedAt());
@@ -103,14 +102,25 @@ public final class JobBook {
     return book.finished(tabs.working(), tabs.tables());
   }
 
+  /** The bill of what is found stands in the office's book alone. */
+  private List<Estimate.Tie> ofMarks() {
+    return book.audience().isOffice() ? settled.ties() : settled.tiesToTheMap();
+  }
+
   private List<Estimate.Tie> ties() {
     List<Estimate.Tie> ties = new ArrayList<>();
     ties.add(
         Estimate.Tie.all(
             "Every number told twice says the same in both places", "told_again_", book.repeats()));
-    Stream.concat(estimate.ties(quote).stream(), settled.ties().stream())
+    Stream.of(estimate.ties(quote).stream(), ofMarks().stream(), supplied())
+        .flatMap(each -> each)
         .filter(tie -> book.audience().maySee(tie.holds()))
         .forEach(ties::add);
     return ties;
+  }
+
+  /** What must hold of the pages that only the office has. */
+  private Stream<Estimate.Tie> supplied() {
+    return book.audience().isOffice() ? Stream.of(supply.tie()) : Stream.empty();
   }
 }

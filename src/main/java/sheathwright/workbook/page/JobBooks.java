@@ -7,10 +7,10 @@ import java.util.function.Supplier;
 import sheathwright.job.Estimate;
 import sheathwright.job.Refusals;
 import sheathwright.job.table.ProblemsException;
-import sheathwright.life.found.FoundWork;
 import sheathwright.life.found.SheetsSettled;
 import sheathwright.life.record.Issue;
 import sheathwright.workbook.book.Book;
+import sheathwright.workbook.home.HomeBook;
 
 /**
  * Both workbooks of a job, laid out in full before either is written, so that a job which cannot be
@@ -28,8 +28,8 @@ public record JobBooks(byte[] office, byte[] homeowner) {
    *     once and with its place; or if marks lead to something that has no price
    */
   public static JobBooks of(Estimate estimate) {
-    priced(estimate);
-    return of(() -> JobBook.quote(estimate), () -> JobBook.estimate(estimate));
+    SheetsSettled settled = priced(estimate);
+    return of(() -> HomeBook.of(estimate), () -> JobBook.estimate(estimate, settled));
   }
 
   /**
@@ -39,11 +39,12 @@ public record JobBooks(byte[] office, byte[] homeowner) {
    *     that has no price
    */
   public static JobBooks of(Estimate estimate, Issue issue) {
-    priced(estimate);
-    return of(() -> JobBook.quote(estimate, issue), () -> JobBook.estimate(estimate, issue));
+    SheetsSettled settled = priced(estimate);
+    return of(
+        () -> HomeBook.of(estimate, issue), () -> JobBook.estimate(estimate, settled, issue));
   }
 
-  private static JobBooks of(Supplier<JobBook> quote, Supplier<JobBook> estimate) {
+  private static JobBooks of(Supplier<HomeBook> quote, Supplier<JobBook> estimate) {
     CompletableFuture<byte[]> meanwhile = CompletableFuture.supplyAsync(() -> quote.get().bytes());
     Refusals refusals = new Refusals();
     Optional<byte[]> office = refusals.tried(() -> estimate.get().bytes());
@@ -52,11 +53,12 @@ public record JobBooks(byte[] office, byte[] homeowner) {
     return new JobBooks(office.orElseThrow(), homeowner.orElseThrow());
   }
 
-  private static void priced(Estimate estimate) {
-    SheetsSettled settled = new SheetsSettled(estimate, FoundWork.of(estimate));
+  private static SheetsSettled priced(Estimate estimate) {
+    SheetsSettled settled = SheetsSettled.of(estimate);
     if (settled.mustBePriced() && !settled.unpriced().isEmpty()) {
       throw new ProblemsException(settled.unpriced());
     }
+    return settled;
   }
 
   private static byte[] joined(CompletableFuture<byte[]> book) {

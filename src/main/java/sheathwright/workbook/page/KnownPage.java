@@ -1,13 +1,16 @@
 package sheathwright.workbook.page;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Traced;
+import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobFields;
 import sheathwright.job.QuoteLines;
+import sheathwright.job.price.FoundFields;
 import sheathwright.workbook.book.Tab;
 
 /** What is known of a job before any of it is worked out. */
@@ -31,8 +34,21 @@ final class KnownPage {
     if (tab.audience().isOffice()) {
       tab.heading("Prices, before tax");
       entries(tab, job.labeledPrices());
+      job.lumber()
+          .roll()
+          .ifPresent(
+              roll -> {
+                tab.heading("Lumber on sale, before tax");
+                tab.list(
+                    roll,
+                    List.of("Size", "Length, ft", "Each"),
+                    Sections.units(null, Units.FOOT, Units.USD_PER_PIECE));
+              });
       tab.heading("Rates");
       entries(tab, job.labeledRates());
+      job.priceSteps()
+          .usual()
+          .ifPresent(step -> tab.entry(FoundFields.ROUND.label(), step, "the usual step"));
     } else {
       tab.heading("Prices, as quoted");
       tab.entry("An extra sheet", quote.extraSheet(), "");

@@ -16,6 +16,8 @@ import sheathwright.workbook.book.TabCell;
 /** Parts of pages that the office's and the homeowner's workbook share. */
 public final class Sections {
 
+  private static final int SUBTITLE_CHARACTERS = 66;
+
   private Sections() {}
 
   public static Tab tab(Book book, String name, String subtitle) {
@@ -51,7 +53,8 @@ public final class Sections {
   /** Says at the top of every tab how the self-check stands. */
   static void titles(Book book, Selfcheck selfcheck) {
     for (Tab tab : book.tabs()) {
-      TabCell cell = tab.cell(1, Math.min(3, tab.columns() - 1));
+      int column = Math.max(3, tab.columnsIn(SUBTITLE_CHARACTERS));
+      TabCell cell = tab.cell(1, Math.min(column, tab.columns() - 1));
       book.later(notation -> book.writeLink(cell, selfcheck.state(), notation));
     }
   }

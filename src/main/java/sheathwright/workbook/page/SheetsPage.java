@@ -15,7 +15,7 @@ final class SheetsPage {
   private SheetsPage() {}
 
   static Tab tab(Book book, String subtitle) {
-    return Sections.titled(book.tab("Sheets", 26, 13, 11, 44, 24, 11, 9), subtitle);
+    return Sections.titled(book.tab("Sheets", 31, 13, 12, 12, 12, 24, 42, 6, 6), subtitle);
   }
 
   static void write(Tab tab, Estimate estimate, FoundWork work, SheetsSettled settled) {
@@ -55,9 +55,23 @@ final class SheetsPage {
     } else {
       tab.list(
           work.roll(),
-          List.of("Mark", "Place", "Action", "Why", "Leads to", "How many", "Counted in", "Open"),
-          Sections.units(null, null, null, null, null, Units.RATIO, null, Units.RATIO));
+          List.of(
+              "Mark",
+              "Place",
+              "Action",
+              "How many",
+              "Counted in",
+              "Leads to",
+              "Why",
+              "None",
+              "Anew"),
+          Sections.units(
+              null, null, null, Units.RATIO, null, null, null, Units.RATIO, Units.RATIO));
+      tab.note(
+          "Action and why follow the cells of the tab Marks. What was counted follows when the job is written anew: where Anew is 1,"
+              + " the action is no longer the one that was counted.");
       tab.entry("Marks without an action", work.withoutAction(), "none, when all is well");
+      tab.entry("Marks decided anew since", work.decidedAnew(), "none, when all is well");
     }
     estimate
         .job()

@@ -56,19 +56,9 @@ final class SitePage {
 
   /** How the new sheets are nailed, in the words of the crew. */
   static void work(Tab tab, Estimate estimate) {
-    Site site = estimate.site();
-    DeckNailing nailing = site.nailing();
-    Spacings used = nailing.used();
+    DeckNailing nailing = estimate.site().nailing();
     tab.heading("Nailing the new sheets");
-    tab.measured("Panel edges, a nail every", used.edge(), "on every rafter under an edge");
-    tab.measured("Between, a nail every", used.field(), "on the rafters between");
-    if (nailing.byCode().isPresent()) {
-      tab.measured(
-          "Near roof edges, this far in", site.nearEdges(), "from eave, rake, ridge and hip");
-      tab.measured("There, panel edges every", used.nearEdge(), "");
-      tab.measured("There, between, every", used.nearField(), "");
-      tab.measured("Gable-end framing, every", used.gable(), "");
-    }
+    spacings(tab, estimate);
     tab.shown("Nails in each sheet", nailing.inASheet(), "");
     tab.shown("The same near roof edges", nailing.inASheetNearEdges(), "");
     nailing
@@ -79,7 +69,23 @@ final class SitePage {
                     "Nobody held this spacing against a code: %s. Ask the building department."
                         .formatted(why)));
     decided(tab, nailing);
-    clips(tab, site.covering());
+    clips(tab, estimate.site().covering());
+  }
+
+  /** How far apart nails stand, zone by zone. */
+  static void spacings(Tab tab, Estimate estimate) {
+    Site site = estimate.site();
+    DeckNailing nailing = site.nailing();
+    Spacings used = nailing.used();
+    tab.measured("Panel edges, a nail every", used.edge(), "on every rafter under an edge");
+    tab.measured("Between, a nail every", used.field(), "on the rafters between");
+    if (nailing.byCode().isPresent()) {
+      tab.measured(
+          "Near roof edges, this far in", site.nearEdges(), "from eave, rake, ridge and hip");
+      tab.measured("There, panel edges every", used.nearEdge(), "");
+      tab.measured("There, between, every", used.nearField(), "");
+      tab.measured("Gable-end framing, every", used.gable(), "");
+    }
   }
 
   private static void clips(Tab tab, Covering covering) {

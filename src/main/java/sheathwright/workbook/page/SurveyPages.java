@@ -39,7 +39,6 @@ final class SurveyPages {
   private final Survey survey;
   private final Tab strings;
   private final Tab rafters;
-  private final Tab working;
   private final Map<SurveyedPlane, Listing> stations = new HashMap<>();
 
   private SurveyPages(Book book, Estimate estimate, Survey survey, String subtitle) {
@@ -52,9 +51,6 @@ final class SurveyPages {
     rafters =
         Sections.titled(
             book.tab("Straight rafters", 34, 11, 12, 12, 11, 11, 12, 10, 11, 12), subtitle);
-    int[] widths = new int[WORKING_COLUMNS];
-    java.util.Arrays.fill(widths, NARROW);
-    working = Sections.titled(book.tab("Rafter working", widths), subtitle);
   }
 
   /** Writes the tabs, if the job was surveyed. */
@@ -63,6 +59,24 @@ final class SurveyPages {
         .rafterLeveling()
         .flatMap(Leveling::survey)
         .ifPresent(survey -> new SurveyPages(book, estimate, survey, subtitle).write());
+  }
+
+  /** Writes the working of the rafters on a tab of its own, if the job was surveyed. */
+  static void working(Book book, Estimate estimate, String subtitle) {
+    estimate
+        .rafterLeveling()
+        .flatMap(Leveling::survey)
+        .ifPresent(survey -> working(book, survey, subtitle));
+  }
+
+  private static void working(Book book, Survey survey, String subtitle) {
+    int[] widths = new int[WORKING_COLUMNS];
+    java.util.Arrays.fill(widths, NARROW);
+    Tab working = Sections.titled(book.tab("Rafter working", widths), subtitle);
+    for (SurveyedPlane plane : survey.planes()) {
+      working.heading("Plane " + plane.name());
+      working.list(plane.plan().roll());
+    }
   }
 
   private void write() {
@@ -78,8 +92,6 @@ final class SurveyPages {
       strings.entry("Its span over its sag", plane.sags().worst().spanOverSag(), "");
       strings.entry("Allowed", plane.sags().worst().limit(), "by the fraction");
       strings.entry("Ratio", plane.sags().worst().sag().ratio(), "1 at most; appearance only");
-      working.heading("Plane " + plane.name());
-      working.list(plane.plan().roll());
     }
     strings.note(
         "A reading is doubted where it departs from the straight line through its neighbors by more than is usual round it. It stays in; read it again.");

@@ -11,8 +11,8 @@ import sheathwright.life.bill.Share;
 import sheathwright.workbook.book.Tab;
 
 /**
- * A change order for the owner: on the first page what is asked and of whom, on the second each mark
- * with its reason and price, then maps and photographs, and how it was counted.
+ * A change order for the owner: on the first page what is asked and of whom, on the second each
+ * mark with its reason and price, then maps and photographs, and how it was counted.
  */
 public final class ChangeOrderBook {
 
@@ -30,9 +30,7 @@ public final class ChangeOrderBook {
     this.photos = photos;
     payments =
         Payments.of(
-            order.accounts().agreement(),
-            estimate.job().lines(JobTable.STAGES),
-            order.newTotal());
+            order.accounts().agreement(), estimate.job().lines(JobTable.STAGES), order.newTotal());
     paper = new Paper(estimate, "Change order %s, %s".formatted(order.number(), this.on.inWords()));
   }
 
@@ -57,7 +55,7 @@ public final class ChangeOrderBook {
 
   private List<Estimate.Tie> pages() {
     PhonePage phone = paper.phonePage("Change order");
-    MarksPage marks = new MarksPage(MarksPage.tab(paper), order, photos);
+    MarksPage marks = new MarksPage(MarksPage.tab(paper), estimate, order, photos);
     LinesPage lines = new LinesPage(LinesPage.tab(paper), order, payments);
     DeckPictures pictures =
         new DeckPictures(PhotoRows.tab(paper, "Maps and photographs"), estimate, photos);

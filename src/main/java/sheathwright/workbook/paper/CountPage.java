@@ -46,10 +46,7 @@ final class CountPage {
     units.addAll(Collections.nCopies(HEADINGS.size() - units.size(), Units.RATIO));
     for (ItemAccount item : items) {
       tab.heading(UnitWords.heading(item.agreed()));
-      tab.list(
-          item.roll(),
-          HEADINGS,
-          units);
+      tab.list(item.roll(), HEADINGS, units);
     }
   }
 }

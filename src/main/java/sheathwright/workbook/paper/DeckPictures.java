@@ -9,6 +9,7 @@ import sheathwright.job.Estimate;
 import sheathwright.life.bill.Share;
 import sheathwright.sheathing.patch.Mark;
 import sheathwright.sheathing.patch.Patch;
+import sheathwright.sheathing.patch.PatchPlan;
 import sheathwright.workbook.book.Page;
 import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.draw.DeckMap;
@@ -34,15 +35,26 @@ final class DeckPictures {
               .filter(mark -> marks.contains(mark.seen(Reading.aside()).key()))
               .toList();
       if (!shown.isEmpty()) {
-        DeckMap.draw(
-            tab,
-            "Plane " + part.plane().name(),
-            part.map(),
-            part.courses().supports(),
-            shown,
-            List.<Patch>of());
+        draw("Plane " + part.plane().name(), part, shown, List.of());
       }
     }
+  }
+
+  /** The maps of the new wood that was put in for these marks. */
+  void asBuilt(Set<String> marks) {
+    for (Deck.Part part : estimate.deck().parts()) {
+      List<Patch> laid =
+          part.patches().map(PatchPlan::list).orElse(List.of()).stream()
+              .filter(patch -> patch.marks().stream().anyMatch(marks::contains))
+              .toList();
+      if (!laid.isEmpty()) {
+        draw("Plane " + part.plane().name() + ": what is new", part, List.of(), laid);
+      }
+    }
+  }
+
+  private void draw(String heading, Deck.Part part, List<Mark> marks, List<Patch> patches) {
+    DeckMap.draw(tab, heading, part.map(), part.courses().supports(), marks, patches);
   }
 
   /** The photographs of these marks, on pages of their own. */
@@ -60,6 +72,13 @@ final class DeckPictures {
     if (!without.isEmpty()) {
       tab.heading("Without a photograph");
       without.forEach(share -> tab.paragraph(heading(share)));
+    }
+  }
+
+  /** Photographs of no mark: stamps, nails, wide views. */
+  void of(List<Photo> all) {
+    if (!all.isEmpty()) {
+      PhotoRows.write(tab, "Of the deck", all);
     }
   }
 

@@ -1,8 +1,14 @@
 package sheathwright.workbook.paper;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import sheathwright.job.Estimate;
+import sheathwright.job.life.Item;
 import sheathwright.life.bill.Accounts;
+import sheathwright.life.bill.ItemAccount;
+import sheathwright.life.bill.Share;
 import sheathwright.workbook.book.Tab;
 
 /**
@@ -10,6 +16,8 @@ import sheathwright.workbook.book.Tab;
  * lies there and how it is held, what was left, and what to look at when something leaks.
  */
 public final class DeckRecordBook {
+
+  private static final double DUST = 1e-9;
 
   private final Estimate estimate;
   private final Accounts accounts;
@@ -42,8 +50,39 @@ public final class DeckRecordBook {
   }
 
   private List<Estimate.Tie> pages() {
-    Tab counts = CountPage.tab(paper);
-    CountPage.write(counts, accounts.items());
-    return accounts.agreement().ties();
+    RecordPage front = new RecordPage(RecordPage.tab(paper), estimate, accounts);
+    DonePage done = new DonePage(DonePage.tab(paper), estimate, accounts, photos);
+    Tab pictures = PhotoRows.tab(paper, "Maps and photographs");
+    Tab leaks = LeakPage.tab(paper);
+    done.write();
+    front.write(done.sums());
+    DeckPictures shown = new DeckPictures(pictures, estimate, photos);
+    shown.asBuilt(newPlaces());
+    shown.photographs(shares());
+    shown.of(photos.ofNoMark());
+    LeakPage.write(leaks, estimate);
+    return done.ties();
+  }
+
+  /** The marks whose wood is new: replaced, and neither taken back nor refused. */
+  private Set<String> newPlaces() {
+    return accounts.items().stream()
+        .filter(item -> item.item() == Item.SHEET)
+        .flatMap(item -> item.shares().stream())
+        .filter(DeckRecordBook::isDone)
+        .map(Share::mark)
+        .collect(Collectors.toSet());
+  }
+
+  private List<Share> shares() {
+    List<Share> all = new ArrayList<>();
+    for (ItemAccount item : accounts.items()) {
+      item.shares().stream().filter(DeckRecordBook::isDone).forEach(all::add);
+    }
+    return all;
+  }
+
+  static boolean isDone(Share share) {
+    return share.kept().value() > DUST;
   }
 }

@@ -36,9 +36,13 @@ final class Declined {
             ? " on " + Moment.spoken(row.of(AgreedFields.CHOSEN_ON).value())
             : "";
     String what = row.of(AgreedFields.FOR).value();
-    return isLeveling(row)
-        ? "Owner chose to leave it as it is%s: %s; it will show.".formatted(on, what)
-        : "Owner chose not to have it done%s: %s.".formatted(on, what);
+    if (!isLeveling(row)) {
+      return "Owner chose not to have it done%s: %s.".formatted(on, what);
+    }
+    int end = what.indexOf(": ");
+    String where = end < 0 ? "it" : what.substring(0, end);
+    String how = end < 0 ? what : what.substring(end + 2);
+    return "Owner chose to leave %s as it is%s: %s; it will show.".formatted(where, on, how);
   }
 
   private static boolean isLeveling(Row row) {

@@ -25,6 +25,7 @@ public final class InvoiceBook {
 
   private final Estimate estimate;
   private final Invoice invoice;
+  private final Figure<Money> due;
   private final Reconciliation reconciliation;
   private final Paper paper;
 
@@ -32,6 +33,7 @@ public final class InvoiceBook {
       Estimate estimate, Invoice invoice, Reconciliation reconciliation, String number, String on) {
     this.estimate = estimate;
     this.invoice = invoice;
+    due = invoice.due();
     this.reconciliation = reconciliation;
     paper = new Paper(estimate, "Invoice %s, %s".formatted(number, Moment.spoken(on)));
   }
@@ -53,7 +55,7 @@ public final class InvoiceBook {
    * @throws sheathwright.job.table.ProblemsException if a cell of it would hold no value
    */
   public byte[] bytes() {
-    return paper.bytes(this::pages, List.of(invoice.total(), invoice.due()));
+    return paper.bytes(this::pages, List.of(invoice.total(), due));
   }
 
   private List<Estimate.Tie> pages() {
@@ -76,7 +78,7 @@ public final class InvoiceBook {
     tab.heading("For");
     for (Field<Choice<String>> fact :
         List.of(JobFields.CUSTOMER, JobFields.SITE, JobFields.JOB_NAME, JobFields.PREPARED_BY)) {
-      tab.fact(fact.label(), estimate.job().fact(fact).value());
+      Paper.fact(tab, fact.label(), estimate.job().fact(fact).value());
     }
     tab.heading("What it is for");
     tab.list(
@@ -85,7 +87,6 @@ public final class InvoiceBook {
         Sections.units(null, Units.RATIO, null, Units.USD, Units.USD));
     tab.listTotal("Total", invoice.total(), AMOUNT);
     PaymentList.write(tab, invoice.payments());
-    Figure<Money> due = invoice.due();
-    tab.total(due.value() < 0 ? "Goes back to the owner, less than nothing" : "Due now", due, "");
+    tab.total(due.value() < 0 ? "Due now; less than nothing goes back" : "Due now", due, "");
   }
 }

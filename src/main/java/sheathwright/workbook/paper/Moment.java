@@ -17,7 +17,8 @@ import sheathwright.figure.Quantity.Time;
  */
 record Moment(LocalDate day, Optional<LocalDateTime> time) {
 
-  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("MMMM d, yyyy", Locale.US);
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("MMMM d, yyyy", Locale.US);
   private static final DateTimeFormatter TIME =
       DateTimeFormatter.ofPattern("h:mm a 'on' MMMM d, yyyy", Locale.US);
   private static final double SECONDS_AN_HOUR = 3600;

@@ -5,9 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import sheathwright.figure.Figure;
-import sheathwright.figure.Source;
-import sheathwright.figure.Units;
+import sheathwright.figure.Choice;
 import sheathwright.job.Job;
 import sheathwright.job.JobFields;
 import sheathwright.job.life.LifeFields;
@@ -16,7 +14,9 @@ import sheathwright.life.bill.NextOrder;
 import sheathwright.life.bill.PreAgreed;
 import sheathwright.life.bill.Share;
 
-/** The first page of a change order, which the owner reads on a phone: what, why, how much, by when. */
+/**
+ * The first page of a change order, which the owner reads on a phone: what, why, how much, by when.
+ */
 final class OrderPhonePage {
 
   private static final int MOST_REASONS = 4;
@@ -47,7 +47,8 @@ final class OrderPhonePage {
         .leftBelowCeiling()
         .ifPresent(left -> page.line("Sheets left below the agreed ceiling", left));
     order.priceOpen().forEach(this::open);
-    order.days().ifPresent(days -> page.line("Days more", frozen(days)));
+    // Days rest on what the office reckons with: they are told, and not worked out here.
+    order.days().ifPresent(days -> page.line("Days more", Choice.literal(days.plain())));
     page.heading("Who says yes, and by when");
     page.text(approval());
     order.accounts().agreement().preAgreed().ifPresent(this::rain);
@@ -69,7 +70,7 @@ final class OrderPhonePage {
       for (Share share : item.shares()) {
         if (MarksPage.isAsked(share)) {
           placesByReason
-              .computeIfAbsent(reason(share), any -> new ArrayList<>())
+              .computeIfAbsent(MarksPage.why(share), any -> new ArrayList<>())
               .add(share.key());
         }
       }
@@ -83,7 +84,9 @@ final class OrderPhonePage {
     }
   }
 
-  /** {@code Replace A-4-6, B-5-3: an awl goes in 3/8 in.} from a reason that begins with its action. */
+  /**
+   * {@code Replace A-4-6, B-5-3: an awl goes in 3/8 in.} from a reason that begins with its action.
+   */
   private static String sentence(String reason, List<String> places) {
     String where = String.join(", ", places);
     int end = reason.indexOf(": ");
@@ -97,24 +100,15 @@ final class OrderPhonePage {
                 reason.substring(end + 2));
   }
 
-  private static String reason(Share share) {
-    return share.now().value() < 0 ? "taken back; it was ordered before" : share.reason();
-  }
-
   private void open(ItemAccount item) {
     page.line(
-        "Beyond what was agreed to count, so we talk first; not in the sum: "
-            + item.item().label(),
+        "Beyond what was agreed to count, so we talk first; not in the sum: " + item.item().label(),
         item.open());
   }
 
-  /** Days rest on what the office reckons with: they are told, not worked out. */
-  private static Figure<?> frozen(Figure<?> days) {
-    return Figure.constant("days_more", days.value(), Units.RATIO, Source.GIVEN);
-  }
-
   private String approval() {
-    String who = job.knows(LifeFields.APPROVER) ? job.fact(LifeFields.APPROVER).value() : "The owner";
+    String who =
+        job.knows(LifeFields.APPROVER) ? job.fact(LifeFields.APPROVER).value() : "The owner";
     String how =
         job.knows(LifeFields.APPROVER_CONTACT)
             ? " (%s)".formatted(job.fact(LifeFields.APPROVER_CONTACT).value())
@@ -128,7 +122,10 @@ final class OrderPhonePage {
 
   private void rain(PreAgreed agreed) {
     List<String> limits = new ArrayList<>();
-    agreed.sheets().ifPresent(sheets -> limits.add(sheets.plain() + " sheets"));
+    agreed
+        .sheets()
+        .ifPresent(
+            sheets -> limits.add(sheets.plain() + (sheets.value() == 1 ? " sheet" : " sheets")));
     agreed.sum().ifPresent(sum -> limits.add(sum.shown()));
     page.heading("If nobody answers and rain comes");
     page.text(
@@ -136,8 +133,6 @@ final class OrderPhonePage {
             .formatted(String.join(" and ", limits)));
     order
         .isPreAgreed()
-        .ifPresent(
-            within ->
-                page.line("This order stays within that", within.as("is_pre_agreed")));
+        .ifPresent(within -> page.line("This order stays within that", within.as("is_pre_agreed")));
   }
 }

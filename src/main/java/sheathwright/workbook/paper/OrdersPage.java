@@ -97,8 +97,7 @@ final class OrdersPage {
   /** What stood on a document that is out of the house: nobody changes it any more. */
   private static Figure<Money> total(Row row) {
     return row.has(OrderFields.TOTAL)
-        ? Figure.constant(
-            "sent_usd", row.of(OrderFields.TOTAL).value(), Units.USD, Source.GIVEN)
+        ? Figure.constant("sent_usd", row.of(OrderFields.TOTAL).value(), Units.USD, Source.GIVEN)
         : Figure.none("–", Units.USD);
   }
 }

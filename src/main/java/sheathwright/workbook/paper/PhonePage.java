@@ -1,5 +1,7 @@
 package sheathwright.workbook.paper;
 
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
 import sheathwright.figure.Traced;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Look.Part;
@@ -9,7 +11,7 @@ import sheathwright.workbook.book.Tab;
 final class PhonePage {
 
   /** Of the labels and of what stands beside them, in characters of the ordinary type. */
-  private static final int[] WIDTHS = {36, 24};
+  private static final int[] WIDTHS = {32, 28};
 
   /** So much of a line of ordinary type fits in one of large type. */
   private static final double SHARE = 0.88;
@@ -34,19 +36,15 @@ final class PhonePage {
     tab.row(0).height(28);
     tab.row(1).height(18);
     tab.merge(1, 0, WIDTHS.length - 1);
-    tab.keepOnOnePage();
+    tab.onOnePage();
     return new PhonePage(tab);
   }
 
-  Tab tab() {
-    return tab;
-  }
-
   /** The one number that the page is about. */
-  void headline(String label, Traced value) {
+  void headline(String label, Figure<?> value) {
     int line = tab.line();
     tab.text(line, 0, label, Part.LARGE_LABEL);
-    tab.value(line, 1, value, Part.HEADLINE);
+    tab.repeated(line, 1, value, Part.HEADLINE);
     tab.row(line).height(HEADLINE);
   }
 
@@ -57,20 +55,23 @@ final class PhonePage {
     tab.row(line).height(LINE * 1.6);
   }
 
-  /** A label with a number or a word beside it. */
-  void line(String label, Traced value) {
-    int line = tab.line();
-    tab.text(line, 0, label, Part.LARGE_LABEL);
-    tab.value(line, 1, value, Part.LARGE_RESULT);
-    tab.row(line).height(LINE * lines(label, WIDTHS[0]) + 3);
+  /** A label with a number beside it that stands on another page too. */
+  void line(String label, Figure<?> value) {
+    int line = labeled(label);
+    tab.repeated(line, 1, value, Part.LARGE_RESULT);
   }
 
-  /** A label with words beside it that nobody computes with. */
-  void line(String label, String words) {
+  /** A label with a word beside it. */
+  void line(String label, Choice<?> value) {
+    int line = labeled(label);
+    tab.value(line, 1, value, Part.LARGE_RESULT);
+  }
+
+  private int labeled(String label) {
     int line = tab.line();
     tab.text(line, 0, label, Part.LARGE_LABEL);
-    tab.text(line, 1, words, Part.LARGE_RESULT);
-    tab.row(line).height(LINE * Math.max(lines(label, WIDTHS[0]), lines(words, WIDTHS[1])) + 3);
+    tab.row(line).height(LINE * lines(label, WIDTHS[0]) + 3);
+    return line;
   }
 
   /** Running text across the page. */
@@ -91,6 +92,7 @@ final class PhonePage {
 
   /** Small print whose place is elsewhere. */
   void note(Traced value) {
+    tab.skip(1);
     tab.value(tab.line(), 0, value, Part.CAPTION);
   }
 

@@ -36,7 +36,7 @@ record Photo(
   /** What stands below it. */
   String words() {
     String says =
-        Stream.of(key() + ", " + view.word(), taken, caption)
+        Stream.of(key() + ", " + view.word(), Moment.spoken(taken), caption)
             .filter(said -> !said.isEmpty())
             .collect(Collectors.joining(", "));
     return picture.isPresent() ? says : says + ": missing, there is no file " + file;

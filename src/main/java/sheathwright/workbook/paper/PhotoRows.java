@@ -17,7 +17,8 @@ final class PhotoRows {
   private static final int[] WIDTHS = {36, 36, 36};
 
   private static final int LINES = 10;
-  private static final double CAPTION = 27;
+  private static final double CAPTION_LINE = 12.5;
+  private static final int CAPTION_CHARACTERS = 36;
   private static final double HEADING = 40;
 
   private PhotoRows() {}
@@ -29,7 +30,7 @@ final class PhotoRows {
 
   /** The photographs of one mark or place; rows of three, none of them parted by a page's end. */
   static void write(Tab tab, String heading, List<Photo> photos) {
-    double row = LINES * tab.sheet().getDefaultRowHeightInPoints() + CAPTION;
+    double row = LINES * tab.sheet().getDefaultRowHeightInPoints() + 2 * CAPTION_LINE;
     Page.keepTogether(tab, HEADING + row);
     tab.heading(heading);
     if (photos.isEmpty()) {
@@ -48,14 +49,16 @@ final class PhotoRows {
     int top = tab.next();
     tab.skip(LINES);
     int captions = tab.line();
+    int most = 0;
     for (int column = 0; column < photos.size(); column++) {
       Photo photo = photos.get(column);
       int place = column;
       String words = heading + ": " + photo.words();
       photo.picture().ifPresent(picture -> Pictures.place(tab, picture, top, LINES, place, words));
       tab.text(captions, column, photo.words(), Part.CAPTION);
+      most = Math.max(most, photo.words().length() / CAPTION_CHARACTERS);
     }
-    tab.row(captions).height(CAPTION);
+    tab.row(captions).height(CAPTION_LINE * (1 + most) + 2);
   }
 
   /** What a line says of its photographs: their numbers, or that there are none. */

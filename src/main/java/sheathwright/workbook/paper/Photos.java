@@ -7,14 +7,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
 import sheathwright.figure.Choice;
 import sheathwright.figure.RefusedException;
 import sheathwright.job.Job;
 import sheathwright.job.JobTable;
 import sheathwright.job.life.OrderFields;
-import sheathwright.job.life.View;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
@@ -97,9 +95,9 @@ public final class Photos {
     return those(photo -> places.stream().anyMatch(place -> photo.isOf(share.mark(), place)));
   }
 
-  /** Those that show one of these views and are of no mark. */
-  List<Photo> ofNoMark(Set<View> views) {
-    return those(photo -> photo.mark().isEmpty() && views.contains(photo.view()));
+  /** Those of no mark and no place. */
+  List<Photo> ofNoMark() {
+    return those(photo -> photo.mark().isEmpty() && photo.sheet().isEmpty());
   }
 
   private List<Photo> those(Predicate<Photo> wanted) {

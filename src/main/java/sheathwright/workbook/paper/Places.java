@@ -15,7 +15,7 @@ final class Places {
     return Arrays.stream(keys.split(",")).map(String::strip).toList();
   }
 
-  /** Where they lie. */
+  /** Each key with where it lies; one that names no place, as it is. */
   static String inWords(String keys) {
     return each(keys).stream()
         .map(key -> PlaceKey.read(key).map(Places::inWords).orElse(key))
@@ -23,7 +23,7 @@ final class Places {
   }
 
   private static String inWords(PlaceKey key) {
-    return "plane %s, course %d from the eave, sheet %d%s from the left"
-        .formatted(key.plane(), key.course(), key.number(), key.letter());
+    return "%s: plane %s, course %d from the eave, sheet %d%s from the left"
+        .formatted(key, key.plane(), key.course(), key.number(), key.letter());
   }
 }

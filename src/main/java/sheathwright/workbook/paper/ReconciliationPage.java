@@ -99,8 +99,7 @@ final class ReconciliationPage {
     }
     return all.isEmpty()
         ? List.of()
-        : List.of(
-            Tie.all("Of each item as much went somewhere as was found", "all_went_of_", all));
+        : List.of(Tie.all("Of each item as much went somewhere as was found", "all_went_of_", all));
   }
 
   private static String label(Fate fate) {

@@ -10,10 +10,14 @@ final class UnitWords {
 
   /** What it is and how it counts. */
   static String heading(AgreedItem agreed) {
+    return agreed.item() == Item.SHEET
+        ? label(agreed) + ": " + sheets(agreed.unit())
+        : label(agreed);
+  }
+
+  /** What it is, beside a number of them. */
+  static String label(AgreedItem agreed) {
     String label = agreed.item().label();
-    if (agreed.item() == Item.SHEET) {
-      return label + ": " + sheets(agreed.unit());
-    }
     return agreed.unit().equals("ft") ? label + ", in feet" : label;
   }
 

@@ -13,9 +13,8 @@ import sheathwright.job.table.JobText;
 /** What may be found besides, at the rates of the invented demo firm; each price made by hand. */
 class FoundPricesTest {
 
-  private static final String[] PRICES = {
-    "cover_metal,3.50,", "clip,0.24,", "block_stick,4.10,", "sister_nail,0.026,"
-  };
+  private static final String[] PRICES = {"cover_metal,3.50,", "clip,0.24,", "sister_nail,0.026,"};
+  private static final String LUMBER = "size,length_ft,usd\n2x4,8,4.10\n";
   private static final String[] RATES = {
     "refasten_nails,19,",
     "refasten_h,0.12,",
@@ -28,7 +27,10 @@ class FoundPricesTest {
   };
 
   private static JobText full() {
-    return JobText.demo("quince-hollow").withLines("prices", PRICES).withLines("rates", RATES);
+    return JobText.demo("quince-hollow")
+        .withLines("prices", PRICES)
+        .withLines("rates", RATES)
+        .withTable("lumber", LUMBER);
   }
 
   private static FoundPrice price(JobText job, FoundUnit unit) {
@@ -66,6 +68,27 @@ class FoundPricesTest {
     assertThat(price(steps, FoundUnit.BLOCK).quoted().value()).isEqualTo(4);
   }
 
+  /**
+   * Sheets of $95.2361 and $116.8247, sisters of $117.9081 and shims of $16.8485 (the list by hand)
+   * go up to the next $5 as well.
+   */
+  @Test
+  void everyPrice_goesUpToTheStepOfTheOffice() {
+    Estimate gable =
+        new Estimate(JobText.demo("quince-hollow").withLines("rates", "round_usd,5,").job());
+    assertThat(gable.plannedSheet().quoted().value()).isEqualTo(100);
+    assertThat(gable.extraSheet().quoted().value()).isEqualTo(120);
+    Estimate cottage =
+        new Estimate(JobText.demo("mistwater-cottage").withLines("rates", "round_usd,5,").job());
+    assertThat(cottage.rafterLeveling().orElseThrow().sisterPrice().quoted().value())
+        .isEqualTo(120);
+    assertThat(cottage.rafterLeveling().orElseThrow().shimPrice().quoted().value()).isEqualTo(20);
+    assertThat(cottage.ties())
+        .filteredOn(tie -> tie.what().contains("up to the step"))
+        .singleElement()
+        .matches(tie -> tie.holds().holds());
+  }
+
   @Test
   void found_isNothingWhereNothingIsGiven() {
     assertThat(new Estimate(JobText.demo("quince-hollow").job()).found()).isEmpty();
@@ -96,7 +119,8 @@ class FoundPricesTest {
   void scabsAndBlocks_wantTheirStickAndNails() {
     assertThat(JobText.demo("quince-hollow").withLines("rates", "scab_h,0.3,").problems())
         .hasSize(2)
-        .anyMatch(problem -> problem.startsWith("prices.csv: block_stick is missing"))
+        .contains(
+            "lumber.csv: a 2x4 of 8 ft is needed for \"scab\" and is not in it; add a line with size 2x4, length_ft 8 and its usd")
         .anyMatch(problem -> problem.startsWith("prices.csv: sister_nail is missing"));
   }
 

@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import sheathwright.figure.Check;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Traced;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
+import sheathwright.life.supply.Supply;
 
 /** The demo jobs' sites, counted from the codes' printed rows and worked out by hand. */
 class DemoSitesTest {
@@ -19,7 +21,7 @@ class DemoSitesTest {
   }
 
   private static double ordered(Estimate estimate) {
-    Traced needed = estimate.order().cellsOf("needed").get(1);
+    Traced needed = new Supply(estimate, Map.of()).order().cellsOf("needed").get(1);
     return ((Figure<?>) needed).value();
   }
 

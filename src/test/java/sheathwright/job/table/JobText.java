@@ -114,6 +114,13 @@ public record JobText(Map<String, String> tables) {
     return new JobText(more);
   }
 
+  /** The same without one of its tables. */
+  public JobText withoutTable(String table) {
+    Map<String, String> less = new LinkedHashMap<>(tables);
+    less.remove(table);
+    return new JobText(less);
+  }
+
   /** The job, read. */
   public Job job() {
     Map<String, CsvFile> files = new LinkedHashMap<>();

@@ -100,6 +100,7 @@ class NamedCallsTest {
       quoteCharacter = '~',
       value = {
         "rafterCheck(sizze = 2x6) | rafterCheck has no \"sizze\" (did you mean size?); it takes species, grade, size, value_set, spacing, live, dead, load, deflection_limit, span, bearing",
+        "rafterCheck(size = joist) | size is \"joist\", which is not defined; it must be one of 2x4, 2x6, 2x8, 2x10, 2x12",
         "rafterCheck(size = 2x7) | size is \"2x7\"; it must be one of 2x4, 2x6, 2x8, 2x10, 2x12",
         "sheetUnitPrice(disposal = 3 lb) | sheetUnitPrice has no \"disposal\" (did you mean disposal_lb?); it takes sheet, waste, nails, nail, extras, hours, disposal_lb, disposal_usd_per_ton, tax, labor, overhead, margin",
         "rafterCheck(size = 2x6, size = 2x8) | size is given twice",

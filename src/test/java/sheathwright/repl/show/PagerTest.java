@@ -16,11 +16,26 @@ class PagerTest {
   private static final String TEN_LINES = "1\n2\n3\n4\n5\n6\n7\n8\n9\n10";
 
   private final Deque<Integer> keys = new ArrayDeque<>();
+  private boolean isTypedAhead;
 
   private String printed(Screen screen, String text) {
     StringWriter out = new StringWriter();
-    new Pager(() -> screen, new PrintWriter(out), keys::remove).print(text);
+    new Pager(() -> screen, new PrintWriter(out), pressed()).print(text);
     return out.toString();
+  }
+
+  private Pager.Keys pressed() {
+    return new Pager.Keys() {
+      @Override
+      public boolean areWaiting() {
+        return isTypedAhead;
+      }
+
+      @Override
+      public int next() {
+        return keys.remove();
+      }
+    };
   }
 
   @Test
@@ -41,6 +56,14 @@ class PagerTest {
   void q_endsIt() {
     keys.add((int) 'q');
     assertThat(printed(new Screen(80, 5, false), TEN_LINES)).contains("4").doesNotContain("5");
+  }
+
+  @Test
+  void whatWasTypedAhead_isNotTakenForTheAnswerToTheQuestion() {
+    isTypedAhead = true;
+    keys.add((int) 'q');
+    assertThat(printed(new Screen(80, 5, false), TEN_LINES).lines()).hasSize(10);
+    assertThat(keys).containsExactly((int) 'q');
   }
 
   @Test

@@ -73,7 +73,8 @@ class FormTest {
             "nailsPerSheet(spacing = 16 in, edge_spacing = 6 in, field_spacing = 12 in, blocked_edges = YES)");
     assertThat(said.get(2)).contains("edge_spacing_in is 0; it must be from 1 to 24");
     assertThat(said.get(3)).contains("edge spacing").contains("abc");
-    assertThat(said.get(4)).contains("blocked edges is \"maybe\"; it must be one of");
+    assertThat(said.get(4))
+        .contains("blocked edges is \"maybe\", which is not defined; it must be one of");
   }
 
   @Test

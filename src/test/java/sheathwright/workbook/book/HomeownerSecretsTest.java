@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -24,8 +25,10 @@ import sheathwright.job.Job;
 import sheathwright.job.JobTables;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.RowSource;
-import sheathwright.workbook.page.JobBook;
+import sheathwright.workbook.home.HomeBook;
 import sheathwright.workbook.page.Samples;
+import sheathwright.workbook.paper.LifeBooks;
+import sheathwright.workbook.paper.LifeJob;
 
 /**
  * Each price and rate of a job is made odd and unlike every other number in it; then no part of the
@@ -36,6 +39,9 @@ class HomeownerSecretsTest {
   /** Odd parts of a unit, so that no count or length of a demo job has them. */
   private static final double ODD = 0.00713;
 
+  private static final List<String> SAID =
+      List.of(".csv", "from memory", "from_memory", "second hand", "secondary source", "no source");
+
   static List<String> jobs() {
     return Samples.JOBS;
   }
@@ -44,9 +50,30 @@ class HomeownerSecretsTest {
   @MethodSource("jobs")
   void noPart_holdsAPriceOrARate_norItsName(String job) throws IOException {
     Map<String, String> odd = new LinkedHashMap<>();
-    String everything =
-        everything(JobBook.quote(new Estimate(Job.of(new JobTables(odd(job, odd))))).bytes());
+    Map<String, CsvFile> files = odd(Samples.tables(job).files(), odd);
 
+    holdsNone(everything(HomeBook.of(new Estimate(Job.of(new JobTables(files)))).bytes()), odd);
+  }
+
+  @Test
+  void noDocumentOfAJobsLife_holdsAPriceOrARate_norItsName() throws IOException {
+    Map<String, String> odd = new LinkedHashMap<>();
+    Map<String, CsvFile> open = odd(LifeJob.tables(Map.of()), odd);
+    Map<String, CsvFile> closed = odd(LifeJob.tables(LifeJob.CLOSED), new LinkedHashMap<>());
+
+    for (byte[] book : LifeBooks.all(open, closed).values()) {
+      String everything = everything(book);
+      holdsNone(everything, odd);
+      for (String said : SAID) {
+        assertThat(everything.contains(said)).as(said).isFalse();
+      }
+      for (String said : List.of("overhead", "margin", "wage", "labor")) {
+        assertThat(everything.replaceAll("pagemargins?", "").contains(said)).as(said).isFalse();
+      }
+    }
+  }
+
+  private static void holdsNone(String everything, Map<String, String> odd) {
     assertThat(odd).hasSizeGreaterThan(11);
     odd.forEach(
         (name, value) -> {
@@ -64,13 +91,10 @@ class HomeownerSecretsTest {
   @ParameterizedTest
   @MethodSource("jobs")
   void noPart_tellsHowASourceWasHad(String job) throws IOException {
-    String everything =
-        everything(JobBook.quote(new Estimate(Job.of(Samples.tables(job)))).bytes());
+    String everything = everything(HomeBook.of(new Estimate(Job.of(Samples.tables(job)))).bytes());
 
-    assertThat(everything.contains("nds 2018")).isTrue();
-    for (String said :
-        List.of(
-            ".csv", "from memory", "from_memory", "second hand", "secondary source", "no source")) {
+    assertThat(everything.contains("what you pay")).isTrue();
+    for (String said : SAID) {
       assertThat(everything.contains(said)).as(said).isFalse();
     }
   }
@@ -90,14 +114,14 @@ class HomeownerSecretsTest {
   }
 
   /** The job's tables, each price and rate by a little more, and what each is now. */
-  private static Map<String, CsvFile> odd(String job, Map<String, String> odd) {
-    Map<String, CsvFile> files = new LinkedHashMap<>(Samples.tables(job).files());
+  private static Map<String, CsvFile> odd(Map<String, CsvFile> tables, Map<String, String> odd) {
+    Map<String, CsvFile> files = new LinkedHashMap<>(tables);
     for (String table : List.of("prices", "rates")) {
       CsvFile file = files.get(table);
       for (RowSource.Line line : new ArrayList<>(file.lines())) {
         String name = line.cells().get(0);
-        if (name.equals("nails_per_box")) {
-          continue; // whole, and on the office's order alone
+        if (Set.of("nails_per_box", "refasten_nails").contains(name)) {
+          continue; // whole, and in the office's book alone
         }
         double value = Double.parseDouble(line.cells().get(1)) + ODD * (1 + odd.size() * 0.0137);
         String text = String.format(Locale.ROOT, "%.7f", value);

@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -56,25 +55,13 @@ class PerturbationTest {
   @ParameterizedTest
   @MethodSource("jobs")
   void anEstimate_followsEachOfItsInputs(String job) {
-    int changed = followsEachInput(job, JobBook::estimate, "estimate");
+    int changed = followsEachInput(job);
     assertThat(changed).isGreaterThan(5);
   }
 
-  /** The hip house's quote has the pages of its estimate. */
-  static Stream<String> quotedJobs() {
-    return Samples.JOBS.stream().filter(job -> !job.equals("cinder-brook"));
-  }
-
-  @ParameterizedTest
-  @MethodSource("quotedJobs")
-  void aQuote_followsEachOfItsInputs(String job) {
-    int changed = followsEachInput(job, JobBook::quote, "quote");
-    assertThat(changed).isGreaterThan(5);
-  }
-
-  private static int followsEachInput(String job, Function<Estimate, JobBook> maker, String kind) {
+  private static int followsEachInput(String job) {
     JobTables tables = Samples.tables(job);
-    Following.Made old = Following.made(maker, new Estimate(Job.of(tables)));
+    Following.Made old = Following.made(JobBook::estimate, new Estimate(Job.of(tables)));
     int changed = 0;
     for (Traced input : old.book().inputs().keySet()) {
       Matcher place = Following.PLACE.matcher(input.source().text());
@@ -95,12 +82,14 @@ class PerturbationTest {
       Following.Made fresh =
           Perturbed.otherTexts(input).stream()
               .map(text -> Following.changed(file, Long.parseLong(place.group(2)), input, text))
-              .flatMap(table -> Following.made(maker, tables, place.group(1), table).stream())
+              .flatMap(
+                  table ->
+                      Following.made(JobBook::estimate, tables, place.group(1), table).stream())
               .findFirst()
               .orElseThrow(
                   () -> new AssertionError("no other value is allowed for " + input.name()));
       byte[] edited = Perturbed.edited(old.bytes(), fresh.book().inputs());
-      String what = kind + "-" + input.name() + "-" + place.group(2);
+      String what = "estimate-" + input.name() + "-" + place.group(2);
       List<Solution> stale = SolvedCells.restingOn(input, old.book());
       if (stale.isEmpty()) {
         Following.assertFollows(what, edited, fresh.bytes());
@@ -120,7 +109,7 @@ class PerturbationTest {
               });
       boolean isLate =
           place.group(1).equals("readings") && Long.parseLong(place.group(2)) > READINGS_KEPT + 1;
-      if (kind.equals("estimate") && !isLate && stale.isEmpty()) {
+      if (!isLate && stale.isEmpty()) {
         Following.keepForOtherEngines(FOLDER, job + "-" + what, edited, fresh.bytes());
       }
       changed++;

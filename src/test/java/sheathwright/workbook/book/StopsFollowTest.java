@@ -19,7 +19,6 @@ class StopsFollowTest {
 
   private static final JobText GABLE = JobText.demo("quince-hollow");
   private static final Function<Estimate, JobBook> OFFICE = JobBook::estimate;
-  private static final Function<Estimate, JobBook> HOMEOWNER = JobBook::quote;
   private static final Following.Made SOUND = made(OFFICE, GABLE);
 
   private static Following.Made made(Function<Estimate, JobBook> book, JobText job) {
@@ -45,16 +44,6 @@ class StopsFollowTest {
     String decision = new Estimate(after.job()).framing().decision().plain();
     assertThat(decision).startsWith("STOP: ");
     assertThat(Cells.byPoi(edited).values()).contains(decision);
-  }
-
-  @Test
-  void aReportChangedInTheHomeownersFile_saysItInPlainWords() {
-    byte[] edited =
-        assertFollows(
-            HOMEOWNER, GABLE, GABLE.with("reports", "F-2,nothing", "F-2,fire-retardant-panel"));
-    assertThat(Cells.byPoi(edited).values())
-        .contains("STOP: the building official decides before any repair", "the building official")
-        .anyMatch(said -> said.toString().startsWith("The panels beside the wall that you share"));
   }
 
   @Test

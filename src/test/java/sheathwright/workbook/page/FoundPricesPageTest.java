@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import sheathwright.job.Estimate;
 import sheathwright.job.table.JobText;
 import sheathwright.workbook.book.Cells;
+import sheathwright.workbook.home.HomeBook;
 
 /** Prices of what may be found besides: built up for the office, told to the homeowner. */
 class FoundPricesPageTest {
@@ -20,14 +21,14 @@ class FoundPricesPageTest {
   private static final Estimate ESTIMATE =
       new Estimate(
           JobText.demo("quince-hollow")
-              .withLines("prices", "clip,0.23719,", "block_stick,4.10,", "sister_nail,0.026,")
+              .withLines("prices", "clip,0.23719,", "sister_nail,0.026,")
+              .withTable("lumber", "size,length_ft,usd\n2x4,8,4.10\n")
               .withLines("rates", "clip_h,0.01,", "block_ft_h,0.05,")
               .job());
 
   @Test
   void bothBooks_areWhatPoiRecalculates() {
-    for (byte[] book :
-        List.of(JobBook.estimate(ESTIMATE).bytes(), JobBook.quote(ESTIMATE).bytes())) {
+    for (byte[] book : List.of(JobBook.estimate(ESTIMATE).bytes(), HomeBook.of(ESTIMATE).bytes())) {
       assertThat(Agreement.differences(Cells.written(book), Cells.byPoi(book))).isEmpty();
     }
   }
@@ -40,10 +41,8 @@ class FoundPricesPageTest {
 
   @Test
   void theHomeowner_readsThePriceAndNothingOfItsMaking() throws Exception {
-    byte[] quote = JobBook.quote(ESTIMATE).bytes();
-    assertThat(texts(quote))
-        .contains("A bare edge blocked", "each ft", "A panel clip")
-        .doesNotContain("A bare edge blocked, each ft");
+    byte[] quote = HomeBook.of(ESTIMATE).bytes();
+    assertThat(texts(quote)).contains("A bare edge blocked, each ft", "A panel clip, each piece");
     assertThat(numbers(quote)).contains(3.9, 1.0).doesNotContain(4.10, 0.23719);
   }
 

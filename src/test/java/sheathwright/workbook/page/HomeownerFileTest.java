@@ -19,7 +19,6 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Traced;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobTables;
@@ -27,6 +26,7 @@ import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.RowSource;
 import sheathwright.workbook.book.Cells;
 import sheathwright.workbook.book.Perturbed;
+import sheathwright.workbook.home.HomeBook;
 
 /**
  * Costs, overhead, margin and wages stand nowhere in the homeowner's file: not in a cell, a name or
@@ -41,7 +41,7 @@ class HomeownerFileTest {
   @ParameterizedTest
   @MethodSource("jobs")
   void noPart_namesACost(String job) throws IOException {
-    String everything = allParts(JobBook.quote(estimate(job)).bytes()).toLowerCase(Locale.ROOT);
+    String everything = allParts(HomeBook.of(estimate(job)).bytes()).toLowerCase(Locale.ROOT);
 
     assertThat(everything)
         .contains("quoted")
@@ -65,7 +65,7 @@ class HomeownerFileTest {
                 (Figure<?>) estimate.job().labeledRates().get("Sales tax on material"))
             .map(Figure::value)
             .toList();
-    try (XSSFWorkbook workbook = Cells.opened(JobBook.quote(estimate).bytes())) {
+    try (XSSFWorkbook workbook = Cells.opened(HomeBook.of(estimate).bytes())) {
       for (Sheet sheet : workbook) {
         for (Row row : sheet) {
           for (Cell cell : row) {
@@ -82,23 +82,6 @@ class HomeownerFileTest {
         }
       }
     }
-  }
-
-  @ParameterizedTest
-  @MethodSource("jobs")
-  void theTrace_stopsAtTheQuotedPrices(String job) {
-    Estimate estimate = estimate(job);
-    Figure<?> total = estimate.quote().restated(estimate).total();
-
-    assertThat(total.value()).isEqualTo(estimate.total().value());
-    assertThat(named(estimate.total(), "labor_usd_per_h")).isTrue();
-    assertThat(named(total, "labor_usd_per_h")).isFalse();
-    assertThat(named(total, "planned_sheet_quoted_usd")).isTrue();
-  }
-
-  private static boolean named(Traced node, String name) {
-    return node.name().equals(name)
-        || node.step().operands().stream().anyMatch(operand -> named(operand, name));
   }
 
   /** A demo job with costs that nothing else in it could equal. */

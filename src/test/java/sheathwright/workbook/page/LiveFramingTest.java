@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.function.Function;
 import org.apache.poi.ss.usermodel.Cell;
-import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.CellValue;
 import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.util.CellReference;
@@ -26,21 +25,6 @@ class LiveFramingTest {
   @Test
   void theOfficesFile_sellsNoFramingWorkOnceAFactIsUnknown() throws Exception {
     follows(JobBook::estimate);
-  }
-
-  @Test
-  void theHomeownersFile_doesTheSameAndIsNotSigned() throws Exception {
-    follows(JobBook::quote);
-    try (XSSFWorkbook workbook = changed(JobBook::quote, "span_known", "unknown")) {
-      assertThat(text(workbook, "homeowner_signs")).isEqualTo("Nothing is signed yet:");
-      assertThat(text(workbook, "said_of_within")).startsWith("Nobody has looked");
-    }
-    try (XSSFWorkbook workbook = changed(JobBook::quote, "span_known", "stamped")) {
-      assertThat(text(workbook, "homeowner_signs")).isEqualTo("Homeowner, date");
-    }
-    try (XSSFWorkbook workbook = changed(JobBook::quote, "span_known", "told")) { // by whom?
-      assertThat(evaluated(workbook, "homeowner_signs").getCellType()).isEqualTo(CellType.ERROR);
-    }
   }
 
   private static void follows(Function<Estimate, JobBook> maker) throws Exception {

@@ -241,7 +241,7 @@ class LoadPathBookTest {
 
   @Test
   void theSelfCheck_doesNotCallAllOfItHolding() throws IOException {
-    try (XSSFWorkbook book = Cells.opened(JobBook.quote(estimate(SITE)).bytes())) {
+    try (XSSFWorkbook book = Cells.opened(JobBook.estimate(estimate(SITE)).bytes())) {
       assertThat(at(book, "self_check_state").getStringCellValue())
           .isEqualTo("Self-check: every check that was made holds");
       assertThat(number(book, "checks_not_looked_at")).isPositive();

@@ -16,6 +16,7 @@ import sheathwright.job.Job;
 import sheathwright.job.JobTables;
 import sheathwright.job.table.CsvFile;
 import sheathwright.workbook.book.Cells;
+import sheathwright.workbook.home.HomeBook;
 
 /** Planes of any number and name make a workbook whose own names are short, told apart, stable. */
 class LongNamesTest {
@@ -29,7 +30,7 @@ class LongNamesTest {
     var files = new java.util.LinkedHashMap<>(Samples.tables("quince-hollow").files());
     files.put("planes", CsvFile.parse("planes.csv", table.toString()));
     Estimate estimate = new Estimate(Job.of(new JobTables(files)));
-    assertNamed(JobBook.quote(estimate).bytes());
+    assertNamed(HomeBook.of(estimate).bytes());
     return JobBook.estimate(estimate).bytes();
   }
 

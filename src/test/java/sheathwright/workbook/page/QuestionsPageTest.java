@@ -17,6 +17,7 @@ import sheathwright.job.JobTables;
 import sheathwright.job.table.CsvFile;
 import sheathwright.workbook.book.Cells;
 import sheathwright.workbook.book.Perturbed;
+import sheathwright.workbook.home.HomeBook;
 
 /** What is hardly meant stands on the office's first page, and never in the homeowner's file. */
 class QuestionsPageTest {
@@ -55,7 +56,7 @@ class QuestionsPageTest {
 
   @Test
   void questions_areNotTheHomeowners() throws IOException {
-    assertThat(texts(JobBook.quote(odd()).bytes(), Integer.MAX_VALUE))
+    assertThat(texts(HomeBook.of(odd()).bytes(), Integer.MAX_VALUE))
         .isNotEmpty()
         .noneMatch(text -> text.contains("margin_pct") || text.contains(ASKED));
   }

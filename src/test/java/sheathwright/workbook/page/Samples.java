@@ -25,6 +25,8 @@ import sheathwright.job.fill.FilledTable;
 import sheathwright.job.table.CsvFile;
 import sheathwright.sheathing.layout.SheetCounts;
 import sheathwright.workbook.book.LevelSamples;
+import sheathwright.workbook.home.HomeBook;
+import sheathwright.workbook.paper.LifeBooks;
 
 /**
  * Every kind of workbook that the library writes, made from the demo jobs and from small tables.
@@ -58,6 +60,7 @@ public final class Samples {
                 books.put("fill-" + function, FillBook.bytes(filled(function, text))));
     books.put("session", SessionBook.bytes(session()));
     books.put("leveling", LevelSamples.book());
+    LifeBooks.all().forEach((name, bytes) -> books.put("life-" + name, bytes));
     books.forEach((name, bytes) -> keep(FOLDER.resolve(name + ".xlsx"), bytes));
     return books;
   }
@@ -67,7 +70,7 @@ public final class Samples {
     Estimate estimate = new Estimate(Job.of(tables(job)));
     Map<String, byte[]> books = new LinkedHashMap<>();
     books.put(job + "-estimate", JobBook.estimate(estimate).bytes());
-    books.put(job + "-quote", JobBook.quote(estimate).bytes());
+    books.put(job + "-quote", HomeBook.of(estimate).bytes());
     return books;
   }
 

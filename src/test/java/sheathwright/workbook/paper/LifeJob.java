@@ -10,7 +10,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobTables;
 import sheathwright.job.life.Item;
@@ -24,7 +23,7 @@ import sheathwright.workbook.page.Samples;
  * again and one joint of 24 ft is sawn open. Its photographs are drawn, its people and prices
  * invented.
  */
-final class LifeJob {
+public final class LifeJob {
 
   /** As the owner agreed to it: 10,420 and 165 and three sheets at 96. */
   static final String AGREED =
@@ -54,7 +53,7 @@ final class LifeJob {
   static final String OPTIONS =
       """
       option,item,quantity,unit,usd,chosen,chosen_on
-      level-B,"level the dip in plane B, up to 1-1/8 in low at mid-length",4,rafter,472,no,2027-05-03
+      level-B,plane B: up to 1-1/8 in low at mid-length,4,rafter,472,no,2027-05-03
       """;
 
   /** The one change order of the job, as it stands at the end. */
@@ -78,6 +77,10 @@ final class LifeJob {
       QH-01,sent/quote-QH-01.xlsx,0a,0b,"10,873.00",2027-05-04
       CO-01,sent/change-order-01.xlsx,0c,0d,248.70,2027-05-18
       """;
+
+  /** What the tables say besides when all is done. */
+  public static final Map<String, String> CLOSED =
+      Map.of("orders", ORDERS, "order_lines", ORDER_LINES, "sent", SENT);
 
   private static final String PHOTOS =
       """
@@ -107,12 +110,12 @@ final class LifeJob {
 
   private LifeJob() {}
 
-  /** The job, with these tables in the place of its own or besides. */
-  static Job with(Map<String, String> tables) {
+  /** Its tables while the roof is open, with these in the place of its own or besides. */
+  public static Map<String, CsvFile> tables(Map<String, String> other) {
     Map<String, CsvFile> files = new LinkedHashMap<>(Samples.tables("quince-hollow").files());
     CsvFile job = files.get("job");
     List<CsvFile.Line> lines = new ArrayList<>(job.lines());
-    CsvFile.parse("job.csv", "key,value,note\n" + LIFE).lines().forEach(lines::add);
+    lines.addAll(CsvFile.parse("job.csv", "key,value,note\n" + LIFE).lines());
     files.put("job", new CsvFile(job.name(), job.separator(), job.header(), lines));
     Map<String, String> all = new LinkedHashMap<>();
     all.put("marks", marks());
@@ -120,17 +123,24 @@ final class LifeJob {
     all.put("stages", STAGES);
     all.put("options", OPTIONS);
     all.put("photos", PHOTOS);
-    all.putAll(tables);
+    all.putAll(other);
     all.forEach((name, text) -> files.put(name, CsvFile.parse(name + ".csv", text)));
-    return Job.of(new JobTables(files));
+    return files;
   }
 
-  static Estimate estimate() {
-    return new Estimate(with(Map.of()));
+  /** The job of these tables. */
+  static Job job(Map<String, CsvFile> tables) {
+    return Job.of(new JobTables(tables));
+  }
+
+  static Job with(Map<String, String> other) {
+    return job(tables(other));
   }
 
   private static String marks() {
-    StringBuilder marks = new StringBuilder("mark,plane,finding,sheet,stage_found,on\n");
+    StringBuilder marks =
+        new StringBuilder(
+            "mark,plane,finding,sheet,stage_found,on,probe_in,moisture_pct,by,cause\n");
     for (Found found : found()) {
       String finding =
           switch (found.action()) {
@@ -139,28 +149,60 @@ final class LifeJob {
             default -> "loose";
           };
       marks.append(
-          "%s,%s,%s,%s,opened,%s%n"
-              .formatted(found.mark(), found.key().charAt(0), finding, found.key(), found.on()));
+          "%s,%s,%s,%s,opened,%s,%s%n"
+              .formatted(
+                  found.mark(),
+                  found.key().charAt(0),
+                  finding,
+                  found.key(),
+                  found.on(),
+                  found.key().startsWith("A-1") ? "3/8,24,Bram Okonjo-Lisle,eave-ice" : ",,,"));
     }
     return marks.toString();
   }
 
-  /** What the marks lead to. The place in the strip at the ridge of plane B counts one half. */
+  /** What the marks lead to where a piece of up to 16 sq ft counts one half. */
   static List<Found> found() {
+    return found(0.5);
+  }
+
+  /**
+   * What the marks lead to.
+   *
+   * @param strip what the place in the strip at the ridge of plane B counts
+   */
+  static List<Found> found(double strip) {
     List<Found> all = new ArrayList<>();
     String rot = "replace: an awl goes in 3/8 in; more than 1/4 in is cut out";
     all.add(of("1", "A-1-2", "replace", rot, Item.SHEET, 1));
     all.add(of("2", "A-1-3", "replace", rot, Item.SHEET, 1));
     all.add(of("3", "A-1-4", "replace", rot, Item.SHEET, 1));
     all.add(of("4", "A-4-6", "replace", "replace: rot, not measured", Item.SHEET, 1));
-    all.add(of("5", "B-5-3", "replace", "replace: rot, not measured", Item.SHEET, 0.5));
+    all.add(of("5", "B-5-3", "replace", "replace: rot, not measured", Item.SHEET, strip));
     for (int i = 1; i <= 6; i++) {
-      String few = "refasten: 24 nails hold of 43 that are wanted";
-      all.add(of("" + (5 + i), "B-2-" + i, "refasten", few, Item.REFASTEN, 1));
+      all.add(refastened("" + (5 + i), "B-2-" + i));
     }
     String tight = "relieve: the joint is shut and stands up 1/4 in; more than 1/8 in is sawn open";
     all.add(of("12", "A-3-1", "relieve", tight, Item.RELIEF, 24));
     return all;
+  }
+
+  static Found refastened(String mark, String key) {
+    String few = "refasten: 24 nails hold of 43 that are wanted";
+    return of(mark, key, "refasten", few, Item.REFASTEN, 1);
+  }
+
+  static Found takenBack(Found found) {
+    return new Found(
+        found.mark(),
+        found.key(),
+        found.action(),
+        found.reason(),
+        found.item(),
+        found.quantity(),
+        found.on(),
+        found.isOpened(),
+        true);
   }
 
   private static Found of(

@@ -1,18 +1,16 @@
-package sheathwright.job;
+package sheathwright.job.table;
 
 import java.util.ArrayList;
 import java.util.List;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Reading;
 import sheathwright.figure.Solution;
-import sheathwright.job.table.Field;
-import sheathwright.job.table.Row;
 
 /**
  * Which lines of a job's tables belong to which plane. Whatever is solved for some of the lines
  * rests on that as well as on what they say.
  */
-final class Belonging {
+public final class Belonging {
 
   private static final String PLANE = "plane";
 
@@ -28,15 +26,20 @@ final class Belonging {
    * @param line what a line is called
    * @param fields that tell its lines apart, beside the plane
    */
-  record Lines(String line, List<Row> rows, List<Field<Choice<String>>> fields) {
+  public record Lines(String line, List<Row> rows, List<Field<Choice<String>>> fields) {
 
-    Lines(String line, List<Row> rows) {
+    public Lines(String line, List<Row> rows) {
       this(line, rows, List.of());
     }
   }
 
-  /** Tables told apart, under a name in snake case. */
-  Belonging(String name, Lines... tables) {
+  /**
+   * Tables told apart.
+   *
+   * @param name of that, in snake case
+   * @param plane the field in which a line names its plane
+   */
+  public Belonging(String name, Field<Choice<String>> plane, Lines... tables) {
     Reading reading = new Reading();
     for (Lines table : tables) {
       for (int i = 0; i < table.rows().size(); i++) {
@@ -46,7 +49,7 @@ final class Belonging {
           word(reading, which, row.of(field));
         }
         String label = table.line().equals(PLANE) ? which : "plane of " + which;
-        placed.add(new Placed(table.line(), word(reading, label, row.of(PlaceFields.PLANE)), row));
+        placed.add(new Placed(table.line(), word(reading, label, row.of(plane)), row));
       }
     }
     this.solution = reading.solution(name);
@@ -57,7 +60,7 @@ final class Belonging {
   }
 
   /** The lines of a table that belong to a plane. */
-  List<Row> on(String plane, String line) {
+  public List<Row> on(String plane, String line) {
     return placed.stream()
         .filter(each -> each.line().equals(line) && each.plane().equals(plane))
         .map(Placed::row)
@@ -65,7 +68,7 @@ final class Belonging {
   }
 
   /** The lines as they were told apart. */
-  Solution solution() {
+  public Solution solution() {
     return solution;
   }
 }

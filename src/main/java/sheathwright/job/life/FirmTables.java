@@ -1,0 +1,82 @@
+package sheathwright.job.life;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.Field;
+import sheathwright.job.table.ReadTable;
+import sheathwright.job.table.Row;
+import sheathwright.job.table.TableReader;
+
+/**
+ * What a firm keeps beside its jobs, in the folder above them: which jobs it closed with what, and
+ * who called back.
+ *
+ * @param history a closed job each
+ * @param callbacks a call each
+ */
+public record FirmTables(List<Row> history, List<Row> callbacks) {
+
+  /** Each by the name of its file. */
+  public enum Table {
+    HISTORY(FirmFields.HISTORY),
+    CALLBACKS(FirmFields.CALLBACKS);
+
+    private final List<Field<?>> fields;
+
+    Table(List<Field<?>> fields) {
+      this.fields = fields;
+    }
+
+    /** The name of its file. */
+    public String file() {
+      return name().toLowerCase(Locale.ROOT) + ".csv";
+    }
+
+    /** Its columns. */
+    public List<Field<?>> fields() {
+      return fields;
+    }
+
+    private ReadTable read(TableReader reader, Path folder) {
+      Path file = folder.resolve(file());
+      Optional<CsvFile> found =
+          Files.exists(file) ? Optional.of(CsvFile.read(file)) : Optional.empty();
+      return reader.table(file(), found, fields, true);
+    }
+  }
+
+  /** The table that a file's name is one of; none for any other. */
+  public static Optional<Table> named(String file) {
+    return Arrays.stream(Table.values()).filter(table -> table.file().equals(file)).findFirst();
+  }
+
+  /**
+   * The tables of the firm whose job lies in a folder. One that is not there has no lines.
+   *
+   * @throws sheathwright.job.table.ProblemsException with everything that is wrong with them
+   */
+  public static FirmTables beside(Path job) {
+    Path home = job.toAbsolutePath().normalize();
+    Path folder = home.getParent() == null ? home : home.getParent();
+    TableReader reader = new TableReader();
+    ReadTable history = Table.HISTORY.read(reader, folder);
+    ReadTable callbacks = Table.CALLBACKS.read(reader, folder);
+    history.once(FirmFields.JOB);
+    history.rows().forEach(row -> isSensible(history, row));
+    reader.raiseProblems();
+    return new FirmTables(history.rows(), callbacks.rows());
+  }
+
+  /** No more is bad than is there, and no more was seen to be bad than was seen. */
+  private static void isSensible(ReadTable history, Row row) {
+    history.atMost(row, FirmFields.BAD, FirmFields.SHEETS, "no more is bad than is there");
+    history.atMost(row, FirmFields.SEEN, FirmFields.SHEETS, "no more is seen than is there");
+    history.atMost(
+        row, FirmFields.SEEN_BAD, FirmFields.SEEN, "only what was seen is known to be bad");
+  }
+}

@@ -1,0 +1,172 @@
+package sheathwright.job.life;
+
+import static java.util.stream.Collectors.joining;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Shown;
+import sheathwright.figure.Units;
+import sheathwright.job.table.Field;
+import sheathwright.job.table.ReadTable;
+import sheathwright.job.table.Row;
+
+/** Change orders ask for what was agreed, and somebody who may has said yes to each. */
+final class OrderRules {
+
+  private static final String PRE_AGREED = "pre-agreed";
+
+  private static final List<Field<? extends Choice<?>>> APPROVAL =
+      List.of(OrderFields.APPROVED_BY, OrderFields.APPROVED_HOW, OrderFields.APPROVED_ON);
+
+  private final LifeTables tables;
+
+  OrderRules(LifeTables tables) {
+    this.tables = tables;
+  }
+
+  void hold() {
+    ReadTable lines = tables.orderLines();
+    lines.known(OrderFields.ORDER, "an order", tables.orders(), OrderFields.ORDER);
+    lines.known(AgreedFields.ITEM, "an item", tables.agreed(), AgreedFields.ITEM);
+    lines.rows().forEach(this::marksAreKnown);
+    tables.orders().rows().stream().filter(OrderRules::isApproved).forEach(this::saysWhoAndHow);
+    tables.agreed().rows().forEach(this::isSensible);
+    staysWithinWhatWasAgreedBefore();
+  }
+
+  private static boolean isApproved(Row order) {
+    return order
+        .read(OrderFields.STATUS)
+        .filter(status -> status.value() == OrderStatus.APPROVED)
+        .isPresent();
+  }
+
+  private static boolean isPreAgreed(Row order) {
+    return order
+        .read(OrderFields.APPROVED_HOW)
+        .filter(how -> how.value() == ApprovedHow.PRE_AGREED)
+        .isPresent();
+  }
+
+  private void saysWhoAndHow(Row order) {
+    for (Field<?> field : APPROVAL) {
+      if (!order.has(field)) {
+        tables
+            .orders()
+            .problem(
+                order,
+                field,
+                "it is empty, but the order is approved; an approved order says by whom, how and on which day: give %s, or offered in status"
+                    .formatted(field.allowed()));
+      }
+    }
+  }
+
+  /** The marks of a line, written as {@code 4: 1, 5: 0.5}. */
+  private void marksAreKnown(Row line) {
+    String given = line.read(OrderFields.MARKS).map(Choice::value).orElse("");
+    Arrays.stream(given.split(","))
+        .filter(part -> part.contains(":"))
+        .map(part -> part.substring(0, part.lastIndexOf(':')).strip())
+        .flatMap(mark -> tables.marks().unknown(mark, "a mark", OrderFields.OF_MARK).stream())
+        .map(
+            message ->
+                message
+                    + "; a mark that was ordered stays there, with yes in void if it is taken back: put it back")
+        .forEach(message -> tables.orderLines().problem(line, OrderFields.MARKS, message));
+  }
+
+  /** No more comes back than was paid, and no more is included than is ever billed. */
+  private void isSensible(Row item) {
+    tables
+        .agreed()
+        .atMost(item, AgreedFields.CREDIT, AgreedFields.USD, "no more comes back than was paid");
+    tables
+        .agreed()
+        .atMost(item, AgreedFields.INCLUDED, AgreedFields.MOST, "what is in the price counts too");
+  }
+
+  /** What was agreed beforehand suffices for the orders that rest on it, one after the other. */
+  private void staysWithinWhatWasAgreedBefore() {
+    Optional<BigDecimal> mostSheets = agreedBefore(AgreedFields.MOST, LifeFields.PRE_AGREED_SHEETS);
+    Optional<BigDecimal> mostMoney = agreedBefore(AgreedFields.USD, LifeFields.PRE_AGREED_SUM);
+    BigDecimal sheets = BigDecimal.ZERO;
+    BigDecimal money = BigDecimal.ZERO;
+    for (Row order : tables.orders().rows()) {
+      if (!isApproved(order) || !isPreAgreed(order)) {
+        continue;
+      }
+      sheets = sheets.add(sheetsOf(order));
+      money =
+          money.add(order.read(AgreedFields.USD).map(OrderRules::exact).orElse(BigDecimal.ZERO));
+      List<String> beyond = new ArrayList<>();
+      if (mostSheets.isPresent() && sheets.compareTo(mostSheets.get()) > 0) {
+        beyond.add(
+            "it comes to %s sheets in all, and pre_agreed_sheets is %s"
+                .formatted(plain(sheets), plain(mostSheets.get())));
+      }
+      if (mostMoney.isPresent() && money.compareTo(mostMoney.get()) > 0) {
+        beyond.add(
+            "it comes to %s in all, and pre_agreed_usd is %s"
+                .formatted(money(money), money(mostMoney.get())));
+      }
+      if (mostSheets.isEmpty() && mostMoney.isEmpty()) {
+        beyond.add("nothing was agreed beforehand (pre_agreed_sheets, pre_agreed_usd)");
+      }
+      if (!beyond.isEmpty()) {
+        tables
+            .orders()
+            .problem(
+                order,
+                OrderFields.APPROVED_HOW,
+                "pre-agreed is given, but %s; ask who may say yes, then give signed or e-mail, or offered in status"
+                    .formatted(beyond.stream().collect(joining(", and "))));
+      }
+    }
+  }
+
+  /** As the agreement has it, or else the job. */
+  private Optional<BigDecimal> agreedBefore(
+      Field<? extends Figure<?>> agreed, Field<? extends Figure<?>> fact) {
+    Optional<BigDecimal> frozen =
+        tables
+            .agreed(PRE_AGREED)
+            .flatMap(row -> row.read(agreed))
+            .map(OrderRules::exact)
+            .filter(most -> most.signum() > 0);
+    return frozen.isEmpty() && tables.job().facts().knows(fact)
+        ? Optional.of(exact(tables.job().facts().fact(fact)))
+        : frozen;
+  }
+
+  private BigDecimal sheetsOf(Row order) {
+    String number = order.read(OrderFields.ORDER).map(Choice::value).orElse("");
+    return tables.orderLines().rows().stream()
+        .filter(line -> is(line, OrderFields.ORDER, number))
+        .filter(line -> is(line, AgreedFields.ITEM, Item.SHEET.word()))
+        .flatMap(line -> line.read(AgreedFields.QUANTITY).stream())
+        .map(OrderRules::exact)
+        .reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  private static boolean is(Row row, Field<Choice<String>> field, String text) {
+    return row.read(field).filter(given -> given.value().equals(text)).isPresent();
+  }
+
+  private static BigDecimal exact(Figure<?> figure) {
+    return BigDecimal.valueOf(figure.value());
+  }
+
+  private static String plain(BigDecimal number) {
+    return Shown.plain(number.doubleValue());
+  }
+
+  private static String money(BigDecimal dollars) {
+    return Shown.with(Units.USD, dollars.doubleValue());
+  }
+}

@@ -1,0 +1,64 @@
+package sheathwright.job.life;
+
+import java.util.List;
+import sheathwright.catalog.TypedCell;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Limits;
+import sheathwright.figure.RefusedException;
+import sheathwright.figure.Units;
+import sheathwright.job.life.InspectionFields.Sense;
+import sheathwright.job.table.Field;
+import sheathwright.job.table.ReadTable;
+import sheathwright.job.table.Row;
+
+/** What was counted in a zone, and what was inspected, agrees with itself. */
+final class ZoneRules {
+
+  private final LifeTables tables;
+
+  ZoneRules(LifeTables tables) {
+    this.tables = tables;
+  }
+
+  void hold() {
+    ReadTable zones = tables.zones();
+    for (Row zone : zones.rows()) {
+      zones.atMost(
+          zone, ZoneFields.FROM_COURSE, ZoneFields.TO_COURSE, "courses are counted up the slope");
+      zones.atMost(zone, ZoneFields.SEEN, ZoneFields.PLACES, "no more is seen than is there");
+      zones.atMost(
+          zone, ZoneFields.SEEN_BAD, ZoneFields.SEEN, "only what was seen is known to be bad");
+      if (zone.has(ZoneFields.SEEN_BAD) && !zone.has(ZoneFields.SEEN)) {
+        zones.problem(
+            zone,
+            ZoneFields.SEEN,
+            "it is empty, but seen_bad is given; say of how many that were seen, such as 12");
+      }
+    }
+    for (Row inspection : tables.inspections().rows()) {
+      inspection
+          .read(InspectionFields.SENSE)
+          .filter(sense -> sense.value() != Sense.IS)
+          .ifPresent(sense -> isANumber(inspection, sense));
+    }
+  }
+
+  private void isANumber(Row inspection, Choice<Sense> sense) {
+    for (Field<Choice<String>> field : List.of(InspectionFields.REQUIRED, InspectionFields.FOUND)) {
+      String given = inspection.read(field).map(Choice::value).orElse("");
+      try {
+        if (!given.isEmpty()) {
+          new TypedCell(field.name(), given).number(Units.RATIO, Limits.NONE);
+        }
+      } catch (RefusedException noNumber) {
+        tables
+            .inspections()
+            .problem(
+                inspection,
+                field,
+                "\"%s\" is given, but sense is %s, which is for numbers; give a number with its unit in unit, such as 6 and in, or is in sense"
+                    .formatted(given, sense.value().word()));
+      }
+    }
+  }
+}

@@ -1,0 +1,7 @@
+/**
+ * What a job takes: what is bought for it, and how long its tasks last.
+ *
+ * <p>Sources: the counts of {@code job} and {@code life.found}; the office's own rates. Does not
+ * cover the covering itself.
+ */
+package sheathwright.life.supply;

@@ -1,0 +1,212 @@
+package sheathwright.workbook.draw;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import sheathwright.figure.Reading;
+import sheathwright.roof.Box;
+import sheathwright.roof.Plane;
+import sheathwright.roof.Region;
+import sheathwright.roof.Spot;
+import sheathwright.workbook.book.Tab;
+import sheathwright.workbook.draw.Sketch.Pen;
+
+/**
+ * All planes of a roof in one picture and one scale, with numbers where something is marked: seen
+ * from above with north up where it is told how they lie, else side by side, each under its name.
+ */
+public final class RoofPlan {
+
+  private static final double LINE_POINTS = 15;
+  private static final double WIDE_POINTS = 540;
+  private static final double MOST_POINTS = 270;
+  private static final double BETWEEN_POINTS = 22;
+  private static final double NAME_POINTS = 20;
+  private static final double NUMBER_POINTS = 13;
+  private static final double LETTER_POINTS = 6;
+
+  /** A number where something is marked. */
+  public record Numbered(int number, Box box) {}
+
+  /**
+   * A plane.
+   *
+   * @param name as it is called on the page
+   * @param plane its shape
+   * @param marks what is marked on it
+   * @param fromAbove where a bird sees its spots, in inches east and north, if that is known
+   */
+  public record Drawn(
+      String name, Plane plane, List<Numbered> marks, Optional<UnaryOperator<Spot>> fromAbove) {
+
+    private Box bounds() {
+      return plane.outline(Reading.aside()).bounds();
+    }
+  }
+
+  /** A plane with the place on the picture that each of its spots has. */
+  private record Placed(Drawn drawn, UnaryOperator<Spot> onPaper, Spot name) {
+
+    List<Spot> all(List<Spot> spots) {
+      return spots.stream().map(onPaper).toList();
+    }
+
+    List<Spot> corners(Box box) {
+      return all(Sketch.corners(box));
+    }
+
+    List<List<Spot>> rings() {
+      List<List<Spot>> rings = new ArrayList<>();
+      for (Region region : drawn.plane().outline(Reading.aside()).regions()) {
+        rings.add(all(region.corners()));
+        region.holes().forEach(hole -> rings.add(all(hole)));
+      }
+      return rings;
+    }
+  }
+
+  private final List<Placed> planes;
+  private final Box frame;
+  private final String note;
+
+  private RoofPlan(List<Placed> planes, Box frame, String note) {
+    this.planes = planes;
+    this.frame = frame;
+    this.note = note;
+  }
+
+  /** Draws the planes below what stands on the page, as large as fits. */
+  public static void draw(Tab page, List<Drawn> planes) {
+    boolean isKnown = planes.stream().allMatch(plane -> plane.fromAbove().isPresent());
+    (isKnown ? fromAbove(planes) : sideBySide(planes)).on(page);
+  }
+
+  private static RoofPlan fromAbove(List<Drawn> planes) {
+    List<Placed> placed = new ArrayList<>();
+    List<Spot> all = new ArrayList<>();
+    for (Drawn each : planes) {
+      UnaryOperator<Spot> onPaper = each.fromAbove().orElseThrow();
+      Region piece = each.plane().outline(Reading.aside()).regions().get(0);
+      Placed plane = new Placed(each, onPaper, onPaper.apply(piece.middle()));
+      placed.add(plane);
+      plane.rings().forEach(all::addAll);
+    }
+    double left = all.stream().mapToDouble(Spot::x).min().orElse(0);
+    double right = all.stream().mapToDouble(Spot::x).max().orElse(1);
+    double bottom = all.stream().mapToDouble(Spot::y).min().orElse(0);
+    double top = all.stream().mapToDouble(Spot::y).max().orElse(1);
+    double scale =
+        Math.max(
+            (right - left) / (WIDE_POINTS - BETWEEN_POINTS),
+            (top - bottom) / (MOST_POINTS - BETWEEN_POINTS));
+    Box frame = padded(new Box(left, bottom, right, top), scale, WIDE_POINTS, BETWEEN_POINTS);
+    return new RoofPlan(
+        placed, frame, "Seen from above, north at the top. Numbers are those of the list.");
+  }
+
+  /** A frame as wide as the page with what it holds in its middle. */
+  private static Box padded(Box box, double scale, double widePoints, double airPoints) {
+    double wide = (widePoints * scale - box.width()) / 2;
+    double air = airPoints * scale / 2;
+    return new Box(box.left() - wide, box.bottom() - air, box.right() + wide, box.top() + air);
+  }
+
+  private static RoofPlan sideBySide(List<Drawn> planes) {
+    List<List<Drawn>> best = List.of(planes);
+    for (int count = 2; count <= planes.size(); count++) {
+      int each = (planes.size() + count - 1) / count;
+      List<List<Drawn>> rows = new ArrayList<>();
+      for (int first = 0; first < planes.size(); first += each) {
+        rows.add(planes.subList(first, Math.min(planes.size(), first + each)));
+      }
+      double scale = scale(rows);
+      if (scale > 0 && scale < scale(best)) {
+        best = rows;
+      }
+    }
+    return inRows(best, scale(best));
+  }
+
+  /** Inches a point, for rows of planes that just fit. */
+  private static double scale(List<List<Drawn>> rows) {
+    double scale = 0;
+    double tall = 0;
+    for (List<Drawn> row : rows) {
+      double wide = row.stream().mapToDouble(each -> each.bounds().width()).sum();
+      scale = Math.max(scale, wide / (WIDE_POINTS - BETWEEN_POINTS * (row.size() + 1)));
+      tall += height(row);
+    }
+    double high = MOST_POINTS - rows.size() * (NAME_POINTS + BETWEEN_POINTS);
+    return Math.max(scale, tall / high);
+  }
+
+  private static RoofPlan inRows(List<List<Drawn>> rows, double scale) {
+    double between = BETWEEN_POINTS * scale;
+    double name = NAME_POINTS * scale;
+    double wide = WIDE_POINTS * scale;
+    List<Placed> placed = new ArrayList<>();
+    double top = 0;
+    for (List<Drawn> row : rows) {
+      double used = row.stream().mapToDouble(each -> each.bounds().width()).sum();
+      double left = (wide - used - between * (row.size() - 1)) / 2;
+      double foot = top - height(row);
+      for (Drawn each : row) {
+        Box bounds = each.bounds();
+        double right = left - bounds.left();
+        double up = foot - bounds.bottom();
+        placed.add(
+            new Placed(
+                each,
+                spot -> new Spot(spot.x() + right, spot.y() + up),
+                new Spot(left + bounds.width() / 2, foot - name / 2)));
+        left += bounds.width() + between;
+      }
+      top = foot - name - between;
+    }
+    return new RoofPlan(
+        placed,
+        new Box(0, top + between / 2, wide, between / 2),
+        "Planes stand side by side, not as they meet; each is seen as one looks up its slope, the gutter below. Numbers are those of the list.");
+  }
+
+  private static double height(List<Drawn> row) {
+    return row.stream().mapToDouble(each -> each.bounds().height()).max().orElse(0);
+  }
+
+  private void on(Tab page) {
+    double scale = frame.width() / WIDE_POINTS;
+    int lines = Math.max(4, (int) Math.ceil(frame.height() / scale / LINE_POINTS));
+    double tall = lines * LINE_POINTS * scale;
+    Box whole = new Box(frame.left(), frame.top() - tall, frame.right(), frame.top());
+    Sketch sketch = new Sketch(page.sheet(), whole, page.next(), page.columns(), lines, 1);
+    planes.forEach(plane -> draw(sketch, plane));
+    planes.forEach(plane -> words(sketch, plane, scale));
+    page.skip(lines);
+    page.note(note);
+  }
+
+  private static void draw(Sketch sketch, Placed plane) {
+    sketch.areas(Pen.WOOD, plane.rings());
+    for (Box opening : plane.drawn().plane().openings(Reading.aside())) {
+      sketch.areas(Pen.OPENING, List.of(plane.corners(opening)));
+    }
+    sketch.areas(Pen.OUTLINE, plane.rings());
+    for (Numbered mark : plane.drawn().marks()) {
+      sketch.areas(Pen.MARK, List.of(plane.corners(mark.box())));
+    }
+  }
+
+  private static void words(Sketch sketch, Placed plane, double scale) {
+    String name = plane.drawn().name();
+    sketch.words(name, plane.name(), LETTER_POINTS * name.length() * scale, NAME_POINTS * scale, 9);
+    for (Numbered mark : plane.drawn().marks()) {
+      String number = String.valueOf(mark.number());
+      Spot middle = plane.onPaper().apply(new Spot(mark.box().middleX(), mark.box().middleY()));
+      double high = NUMBER_POINTS * scale;
+      double wide = (number.length() * 7 + 5) * scale;
+      sketch.box(Pen.CHIP, Box.at(middle.x() - wide / 2, middle.y() - high / 2, wide, high));
+      sketch.words(number, middle, wide, high, 9);
+    }
+  }
+}

@@ -1,0 +1,91 @@
+package sheathwright.workbook.home;
+
+import java.time.LocalDate;
+import sheathwright.job.Estimate;
+import sheathwright.job.Job;
+import sheathwright.job.JobFields;
+import sheathwright.job.Refusals;
+import sheathwright.job.table.Dates;
+import sheathwright.life.record.Issue;
+import sheathwright.workbook.book.Audience;
+import sheathwright.workbook.book.Book;
+import sheathwright.workbook.book.Letter;
+import sheathwright.workbook.book.Look.Part;
+import sheathwright.workbook.book.Tab;
+
+/**
+ * The homeowner's file: what is asked, what was seen, what may change, and how rafters will lie.
+ */
+public final class HomeBook {
+
+  private final Estimate estimate;
+  private final Book book;
+  private final String subtitle;
+  private final LocalDate date;
+
+  private HomeBook(Estimate estimate, String kind, LocalDate date) {
+    this.estimate = estimate;
+    this.date = date;
+    this.book = new Book(Audience.homeowner(estimate.job()));
+    subtitle =
+        "%s · %s · %s"
+            .formatted(
+                estimate.job().fact(JobFields.PREPARED_BY).value(), kind, Dates.inWords(date));
+  }
+
+  /** The file of an estimate, not issued yet. */
+  public static HomeBook of(Estimate estimate) {
+    Job job = estimate.job();
+    return new HomeBook(
+        estimate,
+        "draft of quote " + job.fact(JobFields.QUOTE_NUMBER).value(),
+        Dates.read(job.fact(JobFields.QUOTE_DATE).value()));
+  }
+
+  /** The file that goes out. */
+  public static HomeBook of(Estimate estimate, Issue issue) {
+    return new HomeBook(estimate, "quote " + issue.document(), issue.on());
+  }
+
+  /**
+   * The file's bytes; made once.
+   *
+   * @throws sheathwright.job.table.ProblemsException if a number in it is refused
+   */
+  public byte[] bytes() {
+    Refusals refusals = new Refusals();
+    var bytes = refusals.tried(this::written);
+    book.refused().forEach(refusals::add);
+    refusals.raise();
+    return bytes.orElseThrow();
+  }
+
+  /** What it is laid out in, which knows where each input stands. */
+  public Book book() {
+    return book;
+  }
+
+  private byte[] written() {
+    Letter quote = letter("Your quote", 34, 10, 12, 14, 15);
+    Letter seen = letter("What we found", 5, 30, 22, 28, 10);
+    Letter terms = letter("What you get", 30, 16, 16, 16, 14);
+    QuotePage page = new QuotePage(quote, estimate, date);
+    page.write();
+    new SeenPage(seen, estimate).write();
+    new TermsPage(terms, estimate).write();
+    page.writeOnceMore(terms);
+    RaftersPage.write(book, estimate, () -> letter("Your rafters", 20, 17, 17, 17, 17));
+    return book.finished();
+  }
+
+  private Letter letter(String name, int... widths) {
+    Tab tab = book.tab(name, widths);
+    for (int column = 0; column < tab.columns(); column++) {
+      tab.text(0, column, column == 0 ? name : "", Part.TITLE);
+      tab.text(1, column, column == 0 ? subtitle : "", Part.SUBTITLE);
+    }
+    tab.row(0).height(28);
+    tab.row(1).height(18);
+    return Letter.on(tab);
+  }
+}

@@ -1,0 +1,279 @@
+package sheathwright.workbook.home;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Condition;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity;
+import sheathwright.figure.Quantity.Money;
+import sheathwright.figure.Quantity.Per;
+import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Quantity.Sheets;
+import sheathwright.figure.Roll;
+import sheathwright.figure.Source;
+import sheathwright.figure.Units;
+import sheathwright.figure.YesNo;
+import sheathwright.job.Estimate;
+import sheathwright.job.Job;
+import sheathwright.job.JobFields;
+import sheathwright.job.JobTable;
+import sheathwright.job.life.AgreedFields;
+import sheathwright.job.life.LifeFields;
+import sheathwright.job.table.Dates;
+import sheathwright.job.table.Row;
+import sheathwright.workbook.book.Letter;
+import sheathwright.workbook.book.Look.Part;
+import sheathwright.workbook.book.Tab;
+
+/** The page with the price on top. */
+final class QuotePage {
+
+  /**
+   * One line of the price.
+   *
+   * @param item what it is for
+   * @param quantity how many
+   * @param unit of what
+   * @param price of each
+   */
+  private record Line(
+      String item, Figure<?> quantity, String unit, Figure<?> price, Figure<Money> amount) {
+
+    Line(String item, Figure<?> quantity, String unit, Figure<?> price) {
+      this(item, quantity, unit, price, reckoned(quantity, price));
+    }
+
+    private static Figure<Money> reckoned(Figure<?> quantity, Figure<?> price) {
+      return quantity.times(price).in(Units.USD).toCents();
+    }
+
+    /** The amount once more, to hold the first to account. */
+    Figure<Money> again() {
+      return reckoned(quantity, price);
+    }
+  }
+
+  /** Something that the homeowner may choose, with what it adds. */
+  private record Option(String words, Figure<Money> adds, Choice<YesNo> tick) {}
+
+  private final Letter letter;
+  private final Tab tab;
+  private final Estimate estimate;
+  private final Job job;
+  private final List<Line> lines;
+  private final List<Option> options;
+  private final Roll roll;
+  private final Figure<Money> together;
+  private final Figure<Money> total;
+  private final Figure<Per<Money, Sheets>> extra;
+  private final Figure<Per<Money, Sheets>> credit;
+  private final Figure<Sheets> most;
+  private final Figure<Money> allExtra;
+  private final Figure<Money> atWorst;
+  private final LocalDate date;
+  private int checkLine;
+
+  QuotePage(Letter letter, Estimate estimate, LocalDate date) {
+    this.date = date;
+    this.letter = letter;
+    this.tab = letter.tab();
+    this.estimate = estimate;
+    this.job = estimate.job();
+    lines = lines(estimate.quote().roll());
+    options = options();
+    roll =
+        Roll.of(
+            "lines",
+            "the lines of the quote",
+            lines,
+            Roll.<Line>column("item", line -> Choice.literal(line.item())),
+            Roll.column("quantity", Line::quantity),
+            Roll.column("unit", line -> Choice.literal(line.unit())),
+            Roll.column("price_usd", Line::price),
+            Roll.column("amount_usd", Line::amount));
+    together = roll.sum("amount_usd", Units.USD).as("lines_usd", Units.USD);
+    total = with(together).as("quote_total_usd", Units.USD);
+    extra = Told.of("extra_sheet_usd", estimate.quote().extraSheet());
+    credit = Told.of("credit_usd", estimate.quote().credit());
+    most = Told.of("most_extra_sheets", estimate.quote().mostExtraSheets());
+    allExtra = most.times(extra).in(Units.USD).toCents().as("all_extra_usd", Units.USD);
+    atWorst = total.plus(allExtra).as("at_most_usd", Units.USD);
+  }
+
+  private static List<Line> lines(Roll quoted) {
+    List<Line> lines = new ArrayList<>();
+    for (int i = 0; i < quoted.rows().size(); i++) {
+      Figure<?> quantity = (Figure<?>) quoted.cellsOf("quantity").get(i);
+      if (quantity.value() != 0) {
+        lines.add(
+            new Line(
+                quoted.cellsOf("item").get(i).plain(),
+                Told.of("quantity", quantity),
+                quoted.cellsOf("unit").get(i).plain(),
+                Told.of("price_usd", (Figure<?>) quoted.cellsOf("price_usd").get(i))));
+      }
+    }
+    return lines;
+  }
+
+  private List<Option> options() {
+    List<Option> all = new ArrayList<>();
+    for (Row row : job.lines(JobTable.OPTIONS)) {
+      if (row.has(AgreedFields.USD)) {
+        int number = all.size() + 1;
+        all.add(
+            new Option(
+                row.of(AgreedFields.FOR).value(),
+                Told.of("option_" + number + "_usd", row.of(AgreedFields.USD)),
+                Choice.input(
+                    "option_" + number + "_chosen",
+                    row.has(AgreedFields.CHOSEN) ? row.of(AgreedFields.CHOSEN).value() : YesNo.NO,
+                    Source.given("the homeowner's choice"))));
+      }
+    }
+    return all;
+  }
+
+  /** A sum with what was chosen besides. */
+  private Figure<Money> with(Figure<Money> lines) {
+    Figure<Money> all = lines;
+    for (Option option : options) {
+      all =
+          all.plus(
+              Figure.choose(option.tick().is(YesNo.YES), option.adds(), Figure.of(0, Units.USD)));
+    }
+    return all;
+  }
+
+  /** Writes the page. */
+  void write() {
+    tab.heading("What you pay");
+    letter.figure(total, "for everything in the lines below");
+    price();
+    tab.heading("For");
+    LocalDate until = date.plusDays((long) job.fact(JobFields.VALID_DAYS).value());
+    letter.fact("Who", job.fact(JobFields.CUSTOMER).value());
+    letter.fact("Where", job.fact(JobFields.SITE).value());
+    letter.fact("What", job.fact(JobFields.JOB_NAME).value());
+    letter.fact("Good until", Dates.inWords(until));
+    starts();
+    tab.heading("Your rafters");
+    RafterWords.of(estimate.framing(), heldBack()).write(letter);
+    tab.heading("The price, line by line");
+    tab.list(
+        roll,
+        List.of("What", "How many", "Of", "Each", "Amount"),
+        Arrays.asList(null, Units.RATIO, null, Units.USD, Units.USD));
+    letter.total("Together", together);
+    checkLine = tab.line();
+    choices();
+    stages();
+    tab.heading("Agreed");
+    signatures();
+  }
+
+  private void price() {
+    letter.sentence(
+        "%s in this price. Each further one that is bad, shown to you with a photo before it is covered, is"
+            .formatted(SheetWords.included(estimate.plannedSheets())),
+        extra);
+    if (credit.value() > 0) {
+      letter.sentence("Back to you for each of those sheets that is not needed", credit);
+    }
+    letter.sentence("Sheets that could still turn out bad, and all of them", most, allExtra);
+    letter.sentence("So the deck can bring the price to this at most, and no higher", atWorst);
+  }
+
+  private void starts() {
+    if (job.knows(LifeFields.START_ON)) {
+      letter.fact("We start", Dates.inWords(Dates.read(job.fact(LifeFields.START_ON).value())));
+    }
+  }
+
+  /** Work on rafters that is not sold before somebody has decided. */
+  private boolean heldBack() {
+    return estimate.quote().held().isPresent()
+        && estimate.quote().held().get().cellsOf("quantity").stream()
+            .anyMatch(quantity -> ((Figure<?>) quantity).value() > 0);
+  }
+
+  private void choices() {
+    if (!options.isEmpty()) {
+      tab.heading("Your choices: write yes or no");
+      options.forEach(option -> letter.choice(option.words(), option.adds(), option.tick()));
+    }
+  }
+
+  private void stages() {
+    List<Row> stages = job.lines(JobTable.STAGES);
+    if (stages.isEmpty()) {
+      return;
+    }
+    tab.heading("When it is paid");
+    Figure<Money> left = total;
+    for (int i = 0; i < stages.size(); i++) {
+      Row stage = stages.get(i);
+      String name = "payment_" + (i + 1) + "_usd";
+      String words =
+          "%s, %s"
+              .formatted(stage.of(AgreedFields.STAGE).value(), stage.of(AgreedFields.WHEN).value());
+      if (i == stages.size() - 1) {
+        letter.sentence(words, left.as(name, Units.USD));
+      } else if (stage.has(AgreedFields.USD)) {
+        Figure<Money> amount = Told.of(name, stage.of(AgreedFields.USD));
+        letter.sentence(words, amount);
+        left = left.minus(amount);
+      } else {
+        Figure<Ratio> part =
+            Told.of("payment_" + (i + 1) + "_part_pct", stage.of(AgreedFields.PART));
+        Figure<Money> amount = total.times(part).in(Units.USD).toCents().as(name, Units.USD);
+        letter.share(words, part, amount);
+        left = left.minus(amount);
+      }
+    }
+  }
+
+  private void signatures() {
+    boolean mayBeSigned = estimate.framing().mayBeSigned().holds();
+    if (mayBeSigned) {
+      letter.signature("Homeowner, date");
+      letter.signature("Contractor, date");
+    } else {
+      letter.box("Nothing is signed yet: it waits for what is said of your rafters above.", true);
+    }
+    tab.note(
+        "Local law decides what a contract must say. This quote is not one until both have signed a contract that does.");
+  }
+
+  /** What was quoted, told a second time on another page, so that a changed number is seen. */
+  void writeOnceMore(Letter other) {
+    List<Condition> same = new ArrayList<>();
+    other.tab().heading("The numbers once more, as they were quoted");
+    again(other, "All lines together", together, same);
+    again(other, "Each further sheet", extra, same);
+    if (credit.value() > 0) {
+      again(other, "Back for each sheet not needed", credit, same);
+    }
+    again(other, "All sheets that could still turn out bad", allExtra, same);
+    lines.forEach(line -> same.add(line.amount().isTheSameAs(line.again())));
+    same.add(total.isTheSameAs(with(together)));
+    same.add(atWorst.isTheSameAs(total.plus(allExtra)));
+    Choice<String> state =
+        Choice.choose(
+                Condition.all(same.toArray(Condition[]::new)),
+                Choice.literal("The amounts add up and are as quoted."),
+                Choice.literal("A number was changed: ask us before you sign."))
+            .as("sums_tie");
+    tab.value(checkLine, 0, state, Part.NOTE);
+  }
+
+  private static <Q extends Quantity> void again(
+      Letter other, String words, Figure<Q> figure, List<Condition> same) {
+    Figure<Q> told = Told.of("as_quoted_" + figure.name(), figure);
+    other.sentence(words, told);
+    same.add(figure.isTheSameAs(told));
+  }
+}

@@ -1,0 +1,163 @@
+package sheathwright.workbook.home;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import sheathwright.figure.Reading;
+import sheathwright.figure.Roll;
+import sheathwright.figure.Traced;
+import sheathwright.framing.stop.StopFinding;
+import sheathwright.framing.stop.StopReports;
+import sheathwright.job.Deck;
+import sheathwright.job.Estimate;
+import sheathwright.job.OnTheGround;
+import sheathwright.job.site.SiteFields;
+import sheathwright.roof.Plane;
+import sheathwright.roof.Spot;
+import sheathwright.sheathing.patch.Finding;
+import sheathwright.sheathing.patch.Mark;
+import sheathwright.workbook.book.Letter;
+import sheathwright.workbook.book.Look.Part;
+import sheathwright.workbook.book.Tab;
+import sheathwright.workbook.draw.RoofPlan;
+
+/** The page of what was found, where, and what we do about it. */
+final class SeenPage {
+
+  private static final List<String> HEADINGS =
+      List.of("No.", "Where", "What we found", "What we do", "Sheet");
+
+  /** A roof's rise is told for so many inches of run. */
+  private static final double RUN = 12;
+
+  private final Letter letter;
+  private final Tab tab;
+  private final Estimate estimate;
+
+  SeenPage(Letter letter, Estimate estimate) {
+    this.letter = letter;
+    this.tab = letter.tab();
+    this.estimate = estimate;
+  }
+
+  void write() {
+    tab.heading("Your roof");
+    RoofPlan.draw(tab, planes());
+    tab.heading("What is marked");
+    marks();
+    framing();
+  }
+
+  private List<RoofPlan.Drawn> planes() {
+    List<RoofPlan.Drawn> planes = new ArrayList<>();
+    int number = 0;
+    for (Deck.Part part : estimate.deck().parts()) {
+      List<RoofPlan.Numbered> numbered = new ArrayList<>();
+      for (Mark mark : part.marks()) {
+        number++;
+        numbered.add(new RoofPlan.Numbered(number, mark.seen(Reading.aside()).box()));
+      }
+      planes.add(
+          new RoofPlan.Drawn(
+              WhereWords.inPicture(estimate, part.plane()),
+              part.plane(),
+              numbered,
+              fromAbove(part.plane())));
+    }
+    return planes;
+  }
+
+  /** How a bird sees the plane, once its eave, its facing and its slope are told. */
+  private Optional<UnaryOperator<Spot>> fromAbove(Plane plane) {
+    OnTheGround ground = estimate.job().onTheGround(plane.name());
+    if (!ground.isKnown() || !estimate.job().knows(SiteFields.RISE)) {
+      return Optional.empty();
+    }
+    double rise = estimate.job().fact(SiteFields.RISE).value() / RUN;
+    double run = 1 / Math.hypot(1, rise);
+    return Optional.of(spot -> ground.fromAbove(spot, run));
+  }
+
+  private void marks() {
+    boolean isAny = estimate.deck().parts().stream().anyMatch(part -> !part.marks().isEmpty());
+    if (!isAny) {
+      letter.sentence(
+          "Nothing is marked yet: nobody can see your deck before the old roof covering is off.");
+      return;
+    }
+    int head = tab.line();
+    for (int column = 0; column < HEADINGS.size(); column++) {
+      tab.text(head, column, HEADINGS.get(column), Part.COLUMN_HEAD);
+    }
+    int number = 0;
+    for (Deck.Part part : estimate.deck().parts()) {
+      for (Mark mark : part.marks()) {
+        number++;
+        line(number, part, mark.seen(Reading.aside()));
+      }
+    }
+  }
+
+  private void line(int number, Deck.Part part, Mark.Seen mark) {
+    int line = tab.line();
+    List<String> words =
+        List.of(
+            String.valueOf(number),
+            WhereWords.of(estimate, part.plane(), mark.box()),
+            found(mark.finding()),
+            done(mark.finding()),
+            mark.key());
+    for (int column = 0; column < words.size(); column++) {
+      tab.text(line, column, words.get(column), Part.LISTED_TEXT);
+    }
+    tab.raiseTo(line, words);
+  }
+
+  private static String found(Finding finding) {
+    return switch (finding) {
+      case ROT -> "rotten wood";
+      case DELAMINATED -> "layers of the sheet come apart";
+      case SOFT -> "soft underfoot";
+      case SWOLLEN -> "swollen from wet";
+      case HOLE -> "a hole";
+      case BROKEN -> "broken or burned through";
+      case LOOSE -> "loose on its nails";
+      case TIGHT -> "edges press and stand up";
+      case UNSUPPORTED -> "an edge that nothing carries";
+      case STAIN -> "stained or moldy, the wood sound";
+      case THIN -> "thinner than it should be";
+      case GAP_WIDE -> "too wide a gap";
+      case PULLED -> "screws do not hold";
+    };
+  }
+
+  private static String done(Finding finding) {
+    return switch (finding) {
+      case ROT, DELAMINATED, SOFT, SWOLLEN, BROKEN, PULLED -> "taken out, new wood put in";
+      case HOLE -> "covered with sheet metal, or new wood put in";
+      case LOOSE -> "nailed down again";
+      case TIGHT -> "joint sawn open, nailed again";
+      case UNSUPPORTED, GAP_WIDE -> "a block put under it";
+      case THIN -> "we stop and ask you";
+      case STAIN -> "left, watched and dried";
+    };
+  }
+
+  /** What was seen of the framing that stops the work, in a homeowner's words. */
+  private void framing() {
+    StopReports stops = estimate.framing().stops();
+    Roll said = stops.toHomeowner();
+    boolean isHeaded = false;
+    for (List<Traced> row : said.rows()) {
+      if (row.get(0).plain().equals(StopFinding.NOTHING.word())) {
+        continue;
+      }
+      if (!isHeaded) {
+        tab.heading("What has to be decided first");
+        isHeaded = true;
+      }
+      letter.sentence("%s (%s)".formatted(row.get(1).plain(), row.get(2).plain()));
+    }
+  }
+}

@@ -1,0 +1,99 @@
+package sheathwright.workbook.paper;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Ratio;
+import sheathwright.job.Estimate;
+import sheathwright.job.Job;
+import sheathwright.job.JobFields;
+import sheathwright.job.life.LifeFields;
+import sheathwright.job.table.Field;
+import sheathwright.life.bill.Accounts;
+import sheathwright.life.bill.ItemAccount;
+import sheathwright.life.found.Found;
+import sheathwright.sheathing.Layouts;
+import sheathwright.workbook.book.Tab;
+
+/**
+ * The first page of a deck record: which house, what was done, what lies there now, what was left.
+ */
+final class RecordPage {
+
+  private static final int[] WIDTHS = {40, 12, 12, 13, 14, 17};
+
+  private final Tab tab;
+  private final Estimate estimate;
+  private final Job job;
+  private final Accounts accounts;
+
+  RecordPage(Tab tab, Estimate estimate, Accounts accounts) {
+    this.tab = tab;
+    this.estimate = estimate;
+    this.job = estimate.job();
+    this.accounts = accounts;
+  }
+
+  static Tab tab(Paper paper) {
+    return paper.page("Deck record", WIDTHS);
+  }
+
+  /**
+   * Writes the page.
+   *
+   * @param sums how much of each item was done, as the next page counts it
+   */
+  void write(Map<ItemAccount, Figure<Ratio>> sums) {
+    tab.paragraph(
+        "Keep this for as long as the house stands, and hand it on with the house. It says what was seen and done; what nobody saw is neither sound nor unsound.");
+    house();
+    tab.heading("What was done");
+    sums.forEach((item, sum) -> tab.repeat(UnitWords.label(item.agreed()), sum, ""));
+    tab.heading("What lies there, and how it is held");
+    Paper.fact(tab, "Gap between sheets", Spoken.of(gap()) + ", between those that are new");
+    estimate.site().inspected().stream()
+        .filter(asked -> asked.value().refusal().isEmpty())
+        .forEach(asked -> Paper.fact(tab, asked.what(), Spoken.of(asked.value())));
+    left();
+  }
+
+  private void house() {
+    tab.heading("The house");
+    for (Field<Choice<String>> fact :
+        List.of(JobFields.JOB_NAME, JobFields.SITE, JobFields.CUSTOMER, JobFields.PREPARED_BY)) {
+      Paper.fact(tab, fact.label(), job.fact(fact).value());
+    }
+    for (Field<Choice<String>> day :
+        List.of(LifeFields.AGREED_ON, LifeFields.OPENED_ON, LifeFields.CLOSED_ON)) {
+      if (job.knows(day)) {
+        Paper.fact(tab, day.label(), Moment.spoken(job.fact(day).value()));
+      }
+    }
+  }
+
+  private Figure<?> gap() {
+    return job.knows(JobFields.GAP) ? job.fact(JobFields.GAP) : Layouts.usual().gap();
+  }
+
+  /** What was found and not done, and what the owner decided otherwise. */
+  private void left() {
+    List<String> all = new ArrayList<>(Declined.sentences(job));
+    for (ItemAccount item : accounts.items()) {
+      item.shares().stream()
+          .filter(share -> share.declined().value() > 0)
+          .forEach(
+              share ->
+                  all.add("The owner refused it: %s, %s.".formatted(share.key(), share.reason())));
+    }
+    for (Found found : accounts.uncharged()) {
+      all.add("%s: %s.".formatted(found.key(), found.reason()));
+    }
+    tab.heading("What was left as it is");
+    if (all.isEmpty()) {
+      tab.paragraph("Nothing that was found was left.");
+    }
+    all.forEach(tab::paragraph);
+  }
+}

@@ -1,0 +1,26 @@
+package sheathwright.workbook.paper;
+
+import sheathwright.figure.Figure;
+import sheathwright.figure.Lengths;
+import sheathwright.figure.Traced;
+import sheathwright.figure.Units;
+
+/** Values as a reader reads them from a tape or a stamp. */
+final class Spoken {
+
+  /** Panels are stamped in parts of 32. */
+  private static final int PARTS = 32;
+
+  private Spoken() {}
+
+  /** A length in inches and their parts, a count as a bare number, all else as it is shown. */
+  static String of(Traced value) {
+    if (!(value instanceof Figure<?> figure)) {
+      return value.shown();
+    }
+    if (figure.unit().equals(Units.INCH)) {
+      return Lengths.mixed(Math.round(figure.value() * PARTS), PARTS) + " in";
+    }
+    return figure.unit().equals(Units.NAILS_PER_SHEET) ? figure.plain() : figure.shown();
+  }
+}

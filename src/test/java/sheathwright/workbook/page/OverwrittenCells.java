@@ -1,0 +1,65 @@
+package sheathwright.workbook.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.FormulaEvaluator;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import sheathwright.workbook.book.Cells;
+import sheathwright.workbook.book.SolvedCells;
+
+/** Numbers typed over cells of a workbook: each has to make a check fail that did not. */
+public final class OverwrittenCells {
+
+  private OverwrittenCells() {}
+
+  /**
+   * Overwrites each of the cells in turn and puts it right again.
+   *
+   * @param names of cells and of columns of lists
+   * @param there those of them that no file may lack
+   */
+  public static void eachIsSeen(byte[] file, List<String> names, List<String> there)
+      throws Exception {
+    Map<String, List<String>> cells = new LinkedHashMap<>(SolvedCells.cellsByName(file));
+    cells.keySet().retainAll(names);
+    assertThat(cells).hasSizeGreaterThan(5).containsKeys(there.toArray(String[]::new));
+    try (XSSFWorkbook workbook = Cells.opened(file)) {
+      FormulaEvaluator evaluator = workbook.getCreationHelper().createFormulaEvaluator();
+      Cell failing = at(workbook, workbook.getName("checks_failing").getRefersToFormula());
+      double before = evaluator.evaluate(failing).getNumberValue();
+      for (Map.Entry<String, List<String>> named : cells.entrySet()) {
+        for (String address : named.getValue()) {
+          Cell cell = at(workbook, "'" + address.replace("!", "'!"));
+          double right = evaluator.evaluate(cell).getNumberValue();
+          boolean isFormula = cell.getCellType() == CellType.FORMULA;
+          String formula = isFormula ? cell.getCellFormula() : "";
+          cell.setBlank();
+          cell.setCellValue(right == 17 ? 19 : 17);
+          evaluator.clearAllCachedResultValues();
+          assertThat(evaluator.evaluate(failing).getNumberValue())
+              .as("checks that fail when %s at %s is overwritten", named.getKey(), address)
+              .isGreaterThan(before);
+          if (isFormula) {
+            cell.setCellFormula(formula);
+          } else {
+            cell.setCellValue(right);
+          }
+          evaluator.clearAllCachedResultValues();
+        }
+      }
+      assertThat(evaluator.evaluate(failing).getNumberValue()).isEqualTo(before);
+    }
+  }
+
+  /** The cell that a name stands for. */
+  public static Cell at(XSSFWorkbook workbook, String formula) {
+    CellReference at = new CellReference(formula);
+    return workbook.getSheet(at.getSheetName()).getRow(at.getRow()).getCell(at.getCol());
+  }
+}

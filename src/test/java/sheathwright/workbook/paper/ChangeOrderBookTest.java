@@ -1,0 +1,223 @@
+package sheathwright.workbook.paper;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.FormulaEvaluator;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFPicture;
+import org.apache.poi.xssf.usermodel.XSSFPictureData;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import sheathwright.job.Job;
+import sheathwright.job.table.ProblemsException;
+import sheathwright.life.found.Found;
+import sheathwright.workbook.book.Cells;
+import sheathwright.workbook.page.OverwrittenCells;
+
+/** A change order says on its pages what the tables come to, and misses whatever is changed. */
+class ChangeOrderBookTest {
+
+  /** Of a page upright, less its margins, in points. */
+  private static final double HIGH = (11 - 0.6 - 0.7) * 72;
+
+  private static final double WIDE = (8.5 - 2 * 0.5) * 72;
+
+  private static byte[] book;
+  private static Texts texts;
+
+  @TempDir Path folder;
+
+  @BeforeAll
+  static void written() {
+    book = LifeBooks.changeOrder(LifeJob.with(Map.of()), LifeJob.found());
+    texts = Texts.of(book);
+  }
+
+  /** 1.5 more at 117, 6 at 8, 24 ft at 1.05, worked out by hand: 175.50, 48.00, 25.20. */
+  @Test
+  void byHalf_itComesToWhatWasWorkedOutByHand() {
+    assertThat(Cells.byPoi(book)).isEqualTo(Cells.written(book));
+    assertThat(texts.number("change_usd")).isEqualTo(248.70);
+    assertThat(texts.number("new_total_usd")).isEqualTo(11_121.70);
+    assertThat(texts.last("payments_amount_usd")).isEqualTo(4_685.20);
+    assertThat(texts.number("sheets_left_below_ceiling")).isEqualTo(45.5);
+  }
+
+  /** 2 more at 117, 6 at 8, 24 ft at 1.05. */
+  @Test
+  void byPlace_itComesToWhatWasWorkedOutByHand() {
+    Map<String, String> byPlace =
+        Map.of("agreed", LifeJob.AGREED.replace("sheet,half", "sheet,place"));
+
+    Texts said = Texts.of(LifeBooks.changeOrder(LifeJob.with(byPlace), LifeJob.found(1)));
+
+    assertThat(said.number("change_usd")).isEqualTo(307.20);
+    assertThat(said.number("new_total_usd")).isEqualTo(11_180.20);
+    assertThat(said.last("payments_amount_usd")).isEqualTo(4_743.70);
+  }
+
+  @Test
+  void theFirstPage_saysWhatAndWhyAndWhoAndByWhen() {
+    assertThat(texts.on("Change order"))
+        .contains("Replace A-4-6, B-5-3: rot, not measured.")
+        .contains(
+            "Odalys Brackenridge-Plume (555 0143, by voice or text), within 4 hours of receipt.")
+        .contains("Owner, date and time")
+        .contains("Contractor, date and time");
+    assertThat(String.join(" ", texts.on("Change order")))
+        .contains("up to 6 sheets and $500.00 over all");
+  }
+
+  @Test
+  void oneSheet_isNotSheets() {
+    String one = LifeJob.AGREED.replace("pre-agreed,,500,,,6", "pre-agreed,,500,,,1");
+
+    Texts said =
+        Texts.of(LifeBooks.changeOrder(LifeJob.with(Map.of("agreed", one)), LifeJob.found()));
+
+    assertThat(String.join(" ", said.on("Change order"))).contains("up to 1 sheet and $500.00");
+    assertThat(said.word("is_pre_agreed")).isEqualTo("no");
+  }
+
+  @Test
+  void withATime_theFirstPageSaysUntilWhen() {
+    assertThat(Moment.of("2027-05-18T14:30").after(sheathwright.figure.Amounts.hours(4)))
+        .isEqualTo("by 6:30 PM on May 18, 2027");
+  }
+
+  /**
+   * One of the six that were ordered is taken back: 8 dollars go back, and nothing else is asked.
+   */
+  @Test
+  void whatWasOrderedAndIsTakenBack_makesANegativeLine() {
+    List<Found> found = new ArrayList<>(LifeJob.found());
+    Found last = found.remove(10);
+    found.add(10, LifeJob.takenBack(last));
+
+    Texts said = Texts.of(LifeBooks.changeOrder(LifeJob.with(LifeJob.CLOSED), found));
+
+    assertThat(said.number("change_usd")).isEqualTo(-8);
+    assertThat(said.number("new_total_usd")).isEqualTo(11_113.70);
+    assertThat(said.on("Change order")).contains("B-2-6: taken back; it was ordered before.");
+  }
+
+  @Test
+  void rain_isSpokenOfOnlyWhereSomethingWasAgreedInAdvance() {
+    String without = LifeJob.AGREED.replaceAll("(?m)^pre-agreed.*\\n", "");
+
+    Texts said =
+        Texts.of(LifeBooks.changeOrder(LifeJob.with(Map.of("agreed", without)), LifeJob.found()));
+
+    assertThat(String.join(" ", said.on("Change order"))).doesNotContain("rain");
+  }
+
+  @Test
+  void theFirstPage_isOnePage_andNotShrunkBelow70Percent() throws Exception {
+    try (XSSFWorkbook workbook = Cells.opened(book)) {
+      XSSFSheet page = workbook.getSheetAt(0);
+      double high = 0;
+      for (Row row : page) {
+        high += row.getHeightInPoints();
+      }
+      double wide = 0;
+      for (int column = 0; column < 2; column++) {
+        wide += page.getColumnWidthInPixels(column) * 0.75;
+      }
+      assertThat(page.getPrintSetup().getFitHeight()).isEqualTo((short) 1);
+      assertThat(HIGH / high).isGreaterThan(0.7);
+      assertThat(WIDE / wide).isGreaterThan(1);
+    }
+  }
+
+  @Test
+  void anOverwrittenNumber_makesACheckFail_whereverItStands() throws Exception {
+    List<String> told = List.of("shown_change_usd", "shown_new_total_usd");
+    List<String> all =
+        List.of(
+            "shown_change_usd",
+            "shown_new_total_usd",
+            "shown_sheets_left_below_ceiling",
+            "change_amount_usd",
+            "change_usd",
+            "new_total_amount_usd",
+            "new_total_usd",
+            "payments_amount_usd",
+            "asked_sheet_quantity",
+            "asked_refasten_quantity",
+            "asked_relief_quantity");
+    OverwrittenCells.eachIsSeen(book, all, told);
+  }
+
+  @Test
+  void aDeletedLine_makesACheckFail() throws Exception {
+    for (String list :
+        List.of("asked_refasten_quantity", "change_amount_usd", "agreed_amount_usd")) {
+      try (XSSFWorkbook workbook = Cells.opened(book)) {
+        FormulaEvaluator evaluator = workbook.getCreationHelper().createFormulaEvaluator();
+        Cell failing =
+            OverwrittenCells.at(workbook, workbook.getName("checks_failing").getRefersToFormula());
+        double before = evaluator.evaluate(failing).getNumberValue();
+        String first = workbook.getName(list).getRefersToFormula().split(":")[0];
+        Row line = OverwrittenCells.at(workbook, first).getRow();
+        line.forEach(Cell::setBlank);
+        evaluator.clearAllCachedResultValues();
+        assertThat(evaluator.evaluate(failing).getNumberValue()).as(list).isGreaterThan(before);
+      }
+    }
+  }
+
+  @Test
+  void photographs_standWithTheirWords_andAMissingOneIsSaid() throws Exception {
+    try (XSSFWorkbook workbook = Cells.opened(book)) {
+      List<XSSFPicture> pictures =
+          workbook.getSheet("Maps and photographs").getDrawingPatriarch().getShapes().stream()
+              .filter(XSSFPicture.class::isInstance)
+              .map(XSSFPicture.class::cast)
+              .toList();
+      assertThat(pictures)
+          .extracting(each -> each.getCTPicture().getNvPicPr().getCNvPr().getDescr())
+          .contains("Mark 4, A-4-6: photo 1, before, May 18, 2027, eave behind the gutter")
+          .hasSize(5);
+      assertThat(workbook.getAllPictures())
+          .extracting(XSSFPictureData::getMimeType)
+          .containsOnly("image/jpeg");
+    }
+    assertThat(texts.on("Maps and photographs"))
+        .contains("photo 7, open, May 18, 2027: missing, there is no file photos/lost.jpg");
+  }
+
+  @Test
+  void billedMarksWithoutPhotographs_areCountedAndNamed() {
+    // eight marks are billed: 4 is seen before and open, 5 only before, 6 to 12 not at all
+    assertThat(texts.number("marks_without_photographs")).isEqualTo(8);
+    assertThat(String.join(" ", texts.on("Marks"))).contains("5, 6, 7, 8, 9, 10, 11, 12");
+    assertThat(texts.word("self_check_state")).contains("LOOK");
+  }
+
+  @Test
+  void aPictureOfAPhonesOwnKind_isRefusedWithItsLine() throws IOException {
+    Job job = LifeJob.with(Map.of());
+    LifeJob.photos(job, folder);
+    byte[] own = new byte[32];
+    System.arraycopy("ftypheic".getBytes(StandardCharsets.US_ASCII), 0, own, 4, 8);
+    Files.write(folder.resolve("photos").resolve("lost.jpg"), own);
+
+    assertThatExceptionOfType(ProblemsException.class)
+        .isThrownBy(() -> Photos.of(job, folder))
+        .withMessageContaining("photos.csv, line 8, column photo: photos/lost.jpg")
+        .withMessageContaining("save as JPEG")
+        .withMessageNotContaining("\n");
+  }
+}
