@@ -5,11 +5,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sheathwright.job.life.MapRecord;
+import sheathwright.job.life.ZoneFields;
+import sheathwright.job.table.Field;
 import sheathwright.job.table.JobText;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
@@ -40,11 +41,17 @@ class MapProblemsTest {
   /** The small job with the table of places that it would be given today. */
   private static JobText recorded(JobText text) {
     MapRecord record = new Estimate(text.job()).deck().mapRecord();
-    return text.withTable(
-        "places",
-        Stream.concat(Stream.of(MapRecord.headings()), record.lines().stream())
-            .map(cells -> String.join(",", cells) + "\n")
-            .collect(Collectors.joining()));
+    String headings =
+        ZoneFields.PLACES_NAMED.stream().map(Field::name).collect(Collectors.joining(","));
+    String lines =
+        record.rows().stream()
+            .map(
+                row ->
+                    ZoneFields.PLACES_NAMED.stream()
+                        .map(field -> row.get(field.name()))
+                        .collect(Collectors.joining(",")))
+            .collect(Collectors.joining("\n"));
+    return text.withTable("places", headings + "\n" + lines + "\n");
   }
 
   @Test

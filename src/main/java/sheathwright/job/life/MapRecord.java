@@ -6,13 +6,13 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import sheathwright.figure.Reading;
 import sheathwright.figure.Shown;
-import sheathwright.job.table.Field;
 import sheathwright.job.table.Row;
 import sheathwright.roof.Box;
 import sheathwright.sheathing.place.Place;
@@ -61,15 +61,15 @@ public record MapRecord(List<Named> places) {
           : Optional.empty();
     }
 
-    /** The cells of its line, in the order of the columns. */
-    List<String> cells() {
-      return List.of(
-          key,
-          plane,
-          inches(box.left()),
-          inches(box.bottom()),
-          inches(box.width()),
-          inches(box.height()));
+    private Map<String, String> row() {
+      Map<String, String> row = new LinkedHashMap<>();
+      row.put(ZoneFields.KEY.name(), key);
+      row.put(ZoneFields.ITS_PLANE.name(), plane);
+      row.put(ZoneFields.ALONG.name(), inches(box.left()));
+      row.put(ZoneFields.UP.name(), inches(box.bottom()));
+      row.put(ZoneFields.WIDTH.name(), inches(box.width()));
+      row.put(ZoneFields.HEIGHT.name(), inches(box.height()));
+      return row;
     }
 
     private double shared(Box other) {
@@ -98,14 +98,9 @@ public record MapRecord(List<Named> places) {
     return new MapRecord(rows.stream().flatMap(row -> Named.read(row).stream()).toList());
   }
 
-  /** The headings of the table. */
-  public static List<String> headings() {
-    return ZoneFields.PLACES_NAMED.stream().map(Field::name).toList();
-  }
-
-  /** The lines of the table, a cell under each heading. */
-  public List<List<String>> lines() {
-    return places.stream().map(Named::cells).toList();
+  /** The rows of the table, what stands in each by its column. */
+  public List<Map<String, String>> rows() {
+    return places.stream().map(Named::row).toList();
   }
 
   /**

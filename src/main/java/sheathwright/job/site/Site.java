@@ -130,7 +130,7 @@ public final class Site {
         "panel over its supports, long edges supported",
         "panel_span_ratio",
         frame.spacing(),
-        reach(YesNo.YES).as("panel_reaches_in", Units.INCH));
+        reach(YesNo.YES).as("reaches_in", Units.INCH));
   }
 
   private Figure<Length> reach(YesNo isSupported) {

@@ -75,6 +75,7 @@ public final class JobBook {
   private byte[] written() {
     JobTabs tabs =
         JobTabs.of(book, estimate, estimate.job().fact(JobFields.JOB_NAME).value() + " · " + kind);
+    book.draws(List.of(work.solution()));
     KnownPage.write(tabs.known(), estimate, quote, levels);
     DeckPages.found(tabs.found(), estimate, work);
     StopPage.write(tabs.stops(), estimate);
