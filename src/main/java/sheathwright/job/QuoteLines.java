@@ -2,23 +2,19 @@ package sheathwright.job;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Roll;
-import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
@@ -29,7 +25,6 @@ import sheathwright.job.price.FoundUnit;
 /** The lines that the homeowner pays, their total, and the prices of what may be found besides. */
 public final class QuoteLines {
 
-  private static final String AS_QUOTED = "as_quoted_";
   private static final String SHEETS = "Deck sheets taken out and replaced";
   private static final String SISTERS = "Rafters sistered to a string line";
   private static final String SHIMS = "Rafters shimmed";
@@ -54,11 +49,6 @@ public final class QuoteLines {
       return new Line(item, quantity, unit, named(price), price);
     }
 
-    /** The same where its price has its place in another list. */
-    Line linked() {
-      return new Line(item, quantity, unit, named(price), quoted);
-    }
-
     private static <Q extends Quantity> Figure<Q> named(Figure<Q> price) {
       return price.as("price_usd", price.unit());
     }
@@ -73,49 +63,14 @@ public final class QuoteLines {
     }
   }
 
-  /** A price beside what it must be. */
-  private record Priced<Q extends Quantity>(Figure<Q> price, Figure<Q> quoted) {
-
-    static <Q extends Quantity> Priced<Q> of(Figure<Q> price) {
-      return new Priced<>(price, price);
-    }
-
-    /** The price as a new input, and as it was when the quote was issued. */
-    static <Q extends Quantity> Priced<Q> told(Figure<Q> price) {
-      Source source = Source.given("as quoted");
-      Limits limits = Limits.between(0, 1_000_000, "");
-      return new Priced<>(
-          price.restated(price.name(), limits, source),
-          Figure.constant(AS_QUOTED + price.name(), price.value(), price.unit(), source));
-    }
-
-    /** That it is as it was quoted, where it is told a second time and could be another. */
-    Stream<Condition> stands() {
-      return price == quoted ? Stream.empty() : Stream.of(price.isTheSameAs(quoted));
-    }
-  }
-
-  /** The price of something that may be found besides. */
-  private record Extra<Q extends Quantity>(FoundUnit unit, Priced<Q> priced) {
-
-    static <Q extends Quantity> Extra<?> of(FoundUnit unit, Figure<Q> price) {
-      return new Extra<>(unit, Priced.of(price));
-    }
-
-    /** The same with its price as a new input. */
-    Extra<Q> told() {
-      return new Extra<>(unit, Priced.told(priced.price()));
-    }
-  }
-
   private final List<Line> lines;
   private final List<Line> held;
   private final Roll roll;
   private final Roll heldRoll;
   private final Figure<Money> total;
-  private final Priced<Per<Money, Sheets>> extraSheet;
-  private final Priced<Per<Money, Sheets>> credit;
-  private final List<Extra<?>> extras;
+  private final Figure<Per<Money, Sheets>> extraSheet;
+  private final Figure<Per<Money, Sheets>> credit;
+  private final List<FoundPrice> extras;
   private final Figure<Sheets> mostExtraSheets;
   private final Figure<Money> worstCase;
 
@@ -130,9 +85,9 @@ public final class QuoteLines {
     return new QuoteLines(
         linesOf(job, work, isSold),
         work.leveling().map(leveling -> framing(leveling, isSold, false)).orElse(List.of()),
-        Priced.of(work.extraPrice().quoted()),
-        Priced.of(job.fact(JobFields.CREDIT)),
-        found.stream().<Extra<?>>map(price -> Extra.of(price.unit(), price.quoted())).toList(),
+        work.extraPrice().quoted(),
+        job.fact(JobFields.CREDIT),
+        found,
         work.planned(),
         work.atWorst());
   }
@@ -140,9 +95,9 @@ public final class QuoteLines {
   private QuoteLines(
       List<Line> lines,
       List<Line> held,
-      Priced<Per<Money, Sheets>> extraSheet,
-      Priced<Per<Money, Sheets>> credit,
-      List<Extra<?>> extras,
+      Figure<Per<Money, Sheets>> extraSheet,
+      Figure<Per<Money, Sheets>> credit,
+      List<FoundPrice> extras,
       Figure<Sheets> planned,
       Figure<Sheets> atWorst) {
     this.lines = lines;
@@ -154,7 +109,7 @@ public final class QuoteLines {
     heldRoll = roll("held", "the lines that wait for the engineer", held);
     total = roll.sum("amount_usd", Units.USD).as("quote_total_usd", Units.USD);
     mostExtraSheets = atWorst.minus(planned).max(NO_SHEETS).as("most_extra_sheets", Units.SHEET);
-    worstCase = total.plus(allExtra(extraSheet.price())).as("worst_case_usd", Units.USD);
+    worstCase = total.plus(allExtra()).as("worst_case_usd", Units.USD);
   }
 
   private static Roll roll(String name, String title, List<Line> lines) {
@@ -169,8 +124,9 @@ public final class QuoteLines {
         Roll.column("amount_usd", Line::amount));
   }
 
-  private Figure<Money> allExtra(Figure<Per<Money, Sheets>> price) {
-    return mostExtraSheets.times(price).in(Units.USD).toCents();
+  /** Every sheet that could still turn out bad. */
+  public Figure<Money> allExtra() {
+    return mostExtraSheets.times(extraSheet).in(Units.USD).toCents();
   }
 
   /**
@@ -185,8 +141,6 @@ public final class QuoteLines {
       sum = sum.plus(reckoned);
     }
     reckoned(held, heldRoll, prices, amounts);
-    Stream.of(extraSheet, credit).flatMap(Priced::stands).forEach(prices::add);
-    extras.stream().map(Extra::priced).flatMap(Priced::stands).forEach(prices::add);
     return List.of(
         Estimate.Tie.all("Every price is as it was quoted", "price_stands_", prices),
         Estimate.Tie.all(
@@ -194,7 +148,7 @@ public final class QuoteLines {
         new Estimate.Tie("Quantities times prices add up to the total", total.isTheSameAs(sum)),
         new Estimate.Tie(
             "The worst case is the total and every sheet that could still turn out bad",
-            worstCase.isTheSameAs(sum.plus(allExtra(extraSheet.quoted())))));
+            worstCase.isTheSameAs(sum.plus(allExtra()))));
   }
 
   /** What each line comes to, and that its price and its amount stand. */
@@ -264,40 +218,23 @@ public final class QuoteLines {
   }
 
   /**
-   * The same quote with every price restated: whoever receives it learns the price, not how it was
-   * built up.
-   *
-   * @param estimate the estimate that it belongs to
+   * What a homeowner is told and agrees to, by the names of the cells that say it: the lines
+   * together, a sheet more, a sheet not needed, all sheets that could turn out bad, and what each
+   * thing costs that may be found besides.
    */
-  public QuoteLines restated(Estimate estimate) {
-    Map<Figure<?>, Priced<?>> told = new IdentityHashMap<>();
-    return new QuoteLines(
-        lines.stream().map(line -> told(line, told)).toList(),
-        held.stream().map(line -> told(line, told).linked()).toList(),
-        Priced.told(extraSheet.price()),
-        Priced.told(credit.price()),
-        extras.stream().<Extra<?>>map(Extra::told).toList(),
-        estimate.plannedSheets(),
-        estimate.sheetsAtWorst());
-  }
-
-  /** Every price that the restated quote tells, by the name of the cell that keeps it there. */
-  public Map<String, Figure<?>> toldPrices() {
+  public Map<String, Figure<?>> told() {
     Map<String, Figure<?>> told = new LinkedHashMap<>();
-    Stream.of(
-            lines.stream().map(Line::quoted),
-            held.stream().map(Line::quoted),
-            Stream.of(extraSheet.price(), credit.price()),
-            extras.stream().map(extra -> extra.priced().price()))
-        .flatMap(prices -> prices)
-        .forEach(price -> told.put(AS_QUOTED + price.name(), price));
+    told.put("lines_usd", total);
+    told.put("extra_sheet_usd", extraSheet);
+    told.put("credit_usd", credit);
+    told.put("all_extra_usd", allExtra());
+    extras.forEach(price -> told.put(toldName(price.unit()), price.quoted()));
     return told;
   }
 
-  /** The line with its price told; what stands in two lists is told once. */
-  private static Line told(Line line, Map<Figure<?>, Priced<?>> told) {
-    Priced<?> price = told.computeIfAbsent(line.quoted(), Priced::told);
-    return new Line(line.item(), line.quantity(), line.unit(), price.price(), price.quoted());
+  /** The name of the cell that tells what something costs that may be found besides. */
+  public static String toldName(FoundUnit unit) {
+    return unit.word().replace('-', '_') + "_usd";
   }
 
   public Roll roll() {
@@ -314,17 +251,17 @@ public final class QuoteLines {
   }
 
   public Figure<Per<Money, Sheets>> extraSheet() {
-    return extraSheet.price();
+    return extraSheet;
   }
 
   public Figure<Per<Money, Sheets>> credit() {
-    return credit.price();
+    return credit;
   }
 
   /** The prices of what may be found besides, each by what it is. */
   public Map<FoundUnit, Figure<?>> extras() {
     Map<FoundUnit, Figure<?>> all = new EnumMap<>(FoundUnit.class);
-    extras.forEach(extra -> all.put(extra.unit(), extra.priced().price()));
+    extras.forEach(price -> all.put(price.unit(), price.quoted()));
     return all;
   }
 

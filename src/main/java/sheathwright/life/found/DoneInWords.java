@@ -45,15 +45,9 @@ public final class DoneInWords {
     };
   }
 
-  /** A mark in plain words: where, what was found, what is done, and what else has to be. */
-  static String of(Deck.Marked marked, Found found) {
+  /** What is done about a mark, and what else has to be. */
+  public static String done(Deck.Marked marked, Found found) {
     List<String> said = new ArrayList<>();
-    said.add(
-        "%s, plane %s: %s."
-            .formatted(
-                found.key(),
-                marked.part().plane().name(),
-                marked.mark().found().plain().replace('-', ' ')));
     said.add(
         found.isVoid()
             ? "Taken back: nothing is done."
@@ -62,5 +56,15 @@ public final class DoneInWords {
       unless(marked.row().of(MarkFields.CAUSE).value()).ifPresent(said::add);
     }
     return String.join(" ", said);
+  }
+
+  /** A mark in plain words: where, what was found, what is done, and what else has to be. */
+  static String of(Deck.Marked marked, Found found) {
+    return "%s, plane %s: %s. %s"
+        .formatted(
+            found.key(),
+            marked.part().plane().name(),
+            marked.mark().found().plain().replace('-', ' '),
+            done(marked, found));
   }
 }

@@ -57,7 +57,8 @@ final class FoundCount {
         mark.isCharged() ? much.quantity() : 0,
         mark.on(),
         mark.isOpened(),
-        mark.isVoid());
+        mark.isVoid(),
+        mark.isTyped());
   }
 
   private Much much(ReadMark mark) {

@@ -24,6 +24,7 @@ import sheathwright.sheathing.patch.Mark;
  * @param isOpened whether it was found with the covering off
  * @param isVoid whether it was taken back
  * @param isCharged whether anybody pays for it
+ * @param isTyped whether somebody typed what is done about it
  */
 record ReadMark(
     String key,
@@ -36,7 +37,8 @@ record ReadMark(
     String on,
     boolean isOpened,
     boolean isVoid,
-    boolean isCharged) {
+    boolean isCharged,
+    boolean isTyped) {
 
   static ReadMark of(Reading reading, Deck.Marked marked, Stage stage) {
     Row row = marked.row();
@@ -72,6 +74,7 @@ record ReadMark(
         row.has(MarkFields.ON) ? reading.word(label + "found on", row.of(MarkFields.ON)) : "",
         isOpened,
         isVoid,
-        !isVoid && !isFree);
+        !isVoid && !isFree,
+        row.has(MarkFields.ACTION));
   }
 }

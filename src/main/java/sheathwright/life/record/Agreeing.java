@@ -5,8 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
-import sheathwright.figure.Figure;
 import sheathwright.figure.Shown;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
@@ -138,22 +136,24 @@ public final class Agreeing {
    * @throws ProblemsException if one of them is another, or is not said
    */
   public void requireSaid(Map<String, Double> said) {
-    Map<String, Figure<?>> told = new LinkedHashMap<>(estimate.quote().toldPrices());
-    Stream.of(estimate.total(), estimate.plannedSheets(), estimate.sheetsAtWorst())
-        .forEach(figure -> told.put(figure.name(), figure));
-    told.forEach(
-        (name, figure) -> {
-          Double number = said.get(name);
-          if (number == null || Math.abs(number - figure.value()) > HALF_A_CENT) {
-            throw differs(
-                "%s says %s of %s, the tables make it %s"
-                    .formatted(
-                        quote.document(),
-                        number == null ? "nothing" : Shown.plain(number),
-                        name,
-                        figure.plain()));
-          }
-        });
+    estimate
+        .quote()
+        .told()
+        .forEach(
+            (name, figure) -> {
+              Double number = said.get(name);
+              boolean isSaid = number != null && Math.abs(number - figure.value()) <= HALF_A_CENT;
+              boolean isNothing = number == null && figure.value() == 0;
+              if (!isSaid && !isNothing) {
+                throw differs(
+                    "%s says %s of %s, the tables make it %s"
+                        .formatted(
+                            quote.document(),
+                            number == null ? "nothing" : Shown.plain(number),
+                            name,
+                            figure.plain()));
+              }
+            });
   }
 
   /** The quote that is agreed to. */

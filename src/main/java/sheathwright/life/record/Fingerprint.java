@@ -47,6 +47,8 @@ final class Fingerprint {
           JobTable.STAGES,
           JobTable.ORDERS,
           JobTable.ORDER_LINES,
+          JobTable.PLACES,
+          JobTable.INSPECTIONS,
           JobTable.LOG);
 
   /** What the office or the owner adds to tables that a quote is made from. */

@@ -3,6 +3,7 @@ package sheathwright.life.record;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.Optional;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
@@ -12,6 +13,7 @@ import sheathwright.job.JobTables;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.Stage;
+import sheathwright.job.life.ZoneFields;
 
 /** A quote going out: numbered, dated, kept, and listed among what was sent. */
 public final class Issuing {
@@ -105,10 +107,22 @@ public final class Issuing {
             writing
                 .copied(place.resolve("quote.xlsx"), homeowner, mayReplace)
                 .copied(place.resolve("estimate.xlsx"), office, mayReplace));
+    if (estimate.job().lines(JobTable.PLACES).isEmpty()) {
+      writing.with(places());
+    }
     writing
         .with(facts)
         .with(folder.text(JobTable.SENT, OrderFields.SENT).withRow(quote.row()))
         .write();
     return quote;
+  }
+
+  /** The places as this document names them, so that no later change of the map renames one. */
+  private TableText places() {
+    TableText table = folder.text(JobTable.PLACES, ZoneFields.PLACES_NAMED);
+    for (Map<String, String> row : estimate.deck().mapRecord().rows()) {
+      table = table.withRow(row);
+    }
+    return table;
   }
 }

@@ -1,7 +1,9 @@
 package sheathwright.workbook.home;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import sheathwright.figure.Reading;
@@ -13,6 +15,9 @@ import sheathwright.job.Deck;
 import sheathwright.job.Estimate;
 import sheathwright.job.OnTheGround;
 import sheathwright.job.site.SiteFields;
+import sheathwright.life.found.DoneInWords;
+import sheathwright.life.found.Found;
+import sheathwright.life.found.FoundWork;
 import sheathwright.roof.Plane;
 import sheathwright.roof.Spot;
 import sheathwright.sheathing.patch.Finding;
@@ -34,11 +39,13 @@ final class SeenPage {
   private final Letter letter;
   private final Tab tab;
   private final Estimate estimate;
+  private final Map<String, Found> found = new HashMap<>();
 
   SeenPage(Letter letter, Estimate estimate) {
     this.letter = letter;
     this.tab = letter.tab();
     this.estimate = estimate;
+    FoundWork.of(estimate).list().forEach(each -> found.put(each.mark(), each));
   }
 
   void write() {
@@ -91,23 +98,29 @@ final class SeenPage {
       tab.text(head, column, HEADINGS.get(column), Part.COLUMN_HEAD);
     }
     int number = 0;
-    for (Deck.Part part : estimate.deck().parts()) {
-      for (Mark mark : part.marks()) {
-        number++;
-        line(number, part, mark.seen(Reading.aside()));
-      }
+    for (Deck.Marked marked : byPlane()) {
+      number++;
+      line(number, marked);
     }
   }
 
-  private void line(int number, Deck.Part part, Mark.Seen mark) {
+  /** The marks in the order in which the picture numbers them. */
+  private List<Deck.Marked> byPlane() {
+    return estimate.deck().parts().stream()
+        .flatMap(part -> estimate.deck().marked().stream().filter(each -> each.part() == part))
+        .toList();
+  }
+
+  private void line(int number, Deck.Marked marked) {
+    Mark.Seen mark = marked.mark().seen(Reading.aside());
     int line = tab.line();
     List<String> words =
         List.of(
             String.valueOf(number),
-            WhereWords.of(estimate, part.plane(), mark.box()),
+            WhereWords.of(estimate, marked.part().plane(), mark.box()),
             found(mark.finding()),
-            done(mark.finding()),
-            mark.key());
+            done(marked),
+            found.get(mark.key()).key());
     for (int column = 0; column < words.size(); column++) {
       tab.text(line, column, words.get(column), Part.LISTED_TEXT);
     }
@@ -132,16 +145,9 @@ final class SeenPage {
     };
   }
 
-  private static String done(Finding finding) {
-    return switch (finding) {
-      case ROT, DELAMINATED, SOFT, SWOLLEN, BROKEN, PULLED -> "taken out, new wood put in";
-      case HOLE -> "covered with sheet metal, or new wood put in";
-      case LOOSE -> "nailed down again";
-      case TIGHT -> "joint sawn open, nailed again";
-      case UNSUPPORTED, GAP_WIDE -> "a block put under it";
-      case THIN -> "we stop and ask you";
-      case STAIN -> "left, watched and dried";
-    };
+  /** What is done, and what else has to be, or it comes back. */
+  private String done(Deck.Marked marked) {
+    return DoneInWords.done(marked, found.get(marked.mark().key()));
   }
 
   /** What was seen of the framing that stops the work, in a homeowner's words. */

@@ -13,6 +13,7 @@ import sheathwright.figure.YesNo;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobFields;
+import sheathwright.job.QuoteLines;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.price.FoundUnit;
 import sheathwright.job.site.SiteFields;
@@ -105,7 +106,7 @@ final class TermsPage {
           (unit, price) ->
               letter.sentence(
                   "%s, each %s".formatted(unit.label(), unit.each()),
-                  Told.of(unit.word().replace('-', '_') + "_usd", price)));
+                  Told.of(QuoteLines.toldName(unit), price)));
     }
   }
 

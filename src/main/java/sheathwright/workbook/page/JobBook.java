@@ -50,8 +50,7 @@ public final class JobBook {
 
   /** The same as it stood when a quote went out. */
   static JobBook estimate(Estimate estimate, SheetsSettled settled, Issue issue) {
-    return estimate(
-        estimate, settled, "estimate of " + issue.document() + ", for the office only");
+    return estimate(estimate, settled, "estimate of " + issue.document() + ", for the office only");
   }
 
   private static JobBook estimate(Estimate estimate, SheetsSettled settled, String kind) {

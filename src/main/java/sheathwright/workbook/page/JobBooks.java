@@ -40,8 +40,7 @@ public record JobBooks(byte[] office, byte[] homeowner) {
    */
   public static JobBooks of(Estimate estimate, Issue issue) {
     SheetsSettled settled = priced(estimate);
-    return of(
-        () -> HomeBook.of(estimate, issue), () -> JobBook.estimate(estimate, settled, issue));
+    return of(() -> HomeBook.of(estimate, issue), () -> JobBook.estimate(estimate, settled, issue));
   }
 
   private static JobBooks of(Supplier<HomeBook> quote, Supplier<JobBook> estimate) {

@@ -3,7 +3,6 @@ package sheathwright.job.price;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -122,14 +121,5 @@ class FoundPricesTest {
         .contains(
             "lumber.csv: a 2x4 of 8 ft is needed for \"scab\" and is not in it; add a line with size 2x4, length_ft 8 and its usd")
         .anyMatch(problem -> problem.startsWith("prices.csv: sister_nail is missing"));
-  }
-
-  @Test
-  void theQuote_tellsThePricesAlone() {
-    Estimate estimate = new Estimate(full().job());
-    var told = estimate.quote().restated(estimate).extras();
-    assertThat(told).containsOnlyKeys(List.of(FoundUnit.values()));
-    assertThat(told.get(FoundUnit.SCAB).value()).isEqualTo(22);
-    assertThat(told.get(FoundUnit.SCAB).step().isInput()).isTrue();
   }
 }
