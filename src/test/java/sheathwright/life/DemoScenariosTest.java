@@ -15,6 +15,7 @@ import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.Leveling;
 import sheathwright.job.price.FoundPrice;
+import sheathwright.job.site.RoofArea;
 import sheathwright.job.table.JobText;
 import sheathwright.sheathing.patch.PatchPlan;
 
@@ -112,6 +113,8 @@ class DemoScenariosTest {
    */
   @ParameterizedTest
   @CsvSource({
+    "whole-life/3-quoted, refasten, 5.9247, 8",
+    "whole-life/3-quoted, relief, 0.7667, 1.05",
     "kettle-reach, refasten, 5.9247, 8",
     "kettle-reach, relief, 0.7667, 1.05",
     "kettle-reach, scab, 16.2601, 22",
@@ -137,6 +140,7 @@ class DemoScenariosTest {
   @ParameterizedTest
   @CsvSource({
     "quince-hollow, 10873, 16372",
+    "whole-life/3-quoted, 10873, 16372",
     "kettle-reach, 16433, 25442",
     "mistwater-cottage, 8923, 9041",
     "gannet-spit, 18529.97, 26435.97",
@@ -189,6 +193,15 @@ class DemoScenariosTest {
   })
   void theFraming_isSaidAsItIsKnown(String job, String decision) {
     assertThat(of(job).framing().decision().plain()).startsWith(decision);
+  }
+
+  /** Flat pans show what the deck is: two of the five are covered so. */
+  @ParameterizedTest
+  @CsvSource({"kettle-reach, true", "gannet-spit, true", "quince-hollow, false"})
+  void aStandingSeam_isToldWithItsClips(String job, boolean isSeam) {
+    assertThat(of(job).site().covering().isKnown()).isEqualTo(isSeam);
+    assertThat(of(job).site().covering().used(RoofArea.FIELD).refusal().isEmpty())
+        .isEqualTo(isSeam);
   }
 
   /** Every place marked as rotten is a whole sheet: one unit each by two of the rules. */
