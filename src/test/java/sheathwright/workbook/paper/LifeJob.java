@@ -78,6 +78,10 @@ public final class LifeJob {
       CO-01,sent/change-order-01.xlsx,0c,0d,248.70,2027-05-18
       """;
 
+  /** The quote alone, while no order was sent. */
+  private static final String QUOTE =
+      SENT.lines().limit(2).map(line -> line + "\n").reduce("", String::concat);
+
   /** What the tables say besides when all is done. */
   public static final Map<String, String> CLOSED =
       Map.of("orders", ORDERS, "order_lines", ORDER_LINES, "sent", SENT);
@@ -98,6 +102,8 @@ public final class LifeJob {
   private static final String LIFE =
       """
       stage,opened,
+      agreed_on,2027-05-10,
+      opened_on,2027-05-18,
       crew,4,
       crew_hours,8,
       efficiency_pct,75,
@@ -123,6 +129,7 @@ public final class LifeJob {
     all.put("stages", STAGES);
     all.put("options", OPTIONS);
     all.put("photos", PHOTOS);
+    all.put("sent", QUOTE);
     all.putAll(other);
     all.forEach((name, text) -> files.put(name, CsvFile.parse(name + ".csv", text)));
     return files;
