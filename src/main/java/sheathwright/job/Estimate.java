@@ -26,6 +26,7 @@ import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.job.life.AgreedFields;
 import sheathwright.job.life.PaymentRules;
 import sheathwright.job.path.LoadPath;
 import sheathwright.job.path.Unsaid;
@@ -189,13 +190,22 @@ public final class Estimate {
     if (!job.lines(JobTable.AGREED).isEmpty() || total.refusal().isPresent()) {
       return Optional.empty();
     }
-    BigDecimal cents = BigDecimal.valueOf(total.value()).setScale(CENTS, RoundingMode.HALF_UP);
-    return PaymentRules.against(stages, List.of(cents))
+    Figure<Money> chosen = total;
+    for (Row option : job.lines(JobTable.OPTIONS)) {
+      if (AgreedFields.isChosen(option)) {
+        chosen = chosen.plus(AgreedFields.worth(option));
+      }
+    }
+    return PaymentRules.against(stages, List.of(cents(chosen), cents(total)))
         .map(
             wrong ->
                 job.tables()
                     .get(JobTable.STAGES)
                     .said(wrong.stage(), wrong.column(), wrong.message()));
+  }
+
+  private static BigDecimal cents(Figure<Money> sum) {
+    return BigDecimal.valueOf(sum.value()).setScale(CENTS, RoundingMode.HALF_UP);
   }
 
   private static Frame frame(Job job, KnownRafters known) {

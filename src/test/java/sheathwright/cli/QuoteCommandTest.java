@@ -127,8 +127,8 @@ class QuoteCommandTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "job.csv|deflection_limit,180|deflection_limit,200|37|value|deflection_limit is 200; it must be 180 with no ceiling below, 240 with one",
-        "job.csv|rise_in_12,5|rise_in_12,0|36|value|rise_in_12 is 0; it must be from 1 to 24",
+        "job.csv|deflection_limit,180|deflection_limit,200|38|value|deflection_limit is 200; it must be 180 with no ceiling below, 240 with one",
+        "job.csv|rise_in_12,5|rise_in_12,0|37|value|rise_in_12 is 0; it must be from 1 to 24",
         "layers.csv|plywood,1,|plywood,12,|3|layers|layers is 12; it must be a whole number from 1 to 10"
       })
   void quote_asksForEveryAnswerBeforeItWrites(
@@ -158,7 +158,7 @@ class QuoteCommandTest {
     spoil("openings.csv", "S,43-6,", "S,31-6,");
     assertThat(CommandRun.of("quote", folder, "-o", folder.resolve("out")).err().lines())
         .satisfiesExactlyInAnyOrder(
-            line -> assertThat(line).startsWith("job.csv, line 37, column value: deflection_limit"),
+            line -> assertThat(line).startsWith("job.csv, line 38, column value: deflection_limit"),
             line -> assertThat(line).startsWith("layers.csv, line 5, column layers: layers is 12"));
   }
 

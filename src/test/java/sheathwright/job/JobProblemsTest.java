@@ -45,8 +45,8 @@ class JobProblemsTest {
         "planes|front,20,12,|front,,12,|planes.csv, line 2, column eave_ft: it is empty; a plane takes eave_ft and slope_length_ft, or corners_ft such as 0 0, 40 0, 28 12, 12 12",
         // headings
         "prices|item,usd,note|item,price,note|prices.csv, line 1, column usd: this column is missing; the file has item, price, note",
-        "planes|plane,eave_ft,|plane,eave,|planes.csv, line 1, column eave: this column is not known (did you mean eave_ft?); the table has plane, eave_ft, slope_length_ft, left_lean_ft, right_lean_ft, corners_ft, joint_in, stagger_in, first_course_in and note",
-        "planes|,note|,color|planes.csv, line 1, column color: this column is not known; the table has plane, eave_ft, slope_length_ft, left_lean_ft, right_lean_ft, corners_ft, joint_in, stagger_in, first_course_in and note",
+        "planes|plane,eave_ft,|plane,eave,|planes.csv, line 1, column eave: this column is not known (did you mean eave_ft?); the table has plane, eave_ft, slope_length_ft, left_lean_ft, right_lean_ft, corners_ft, joint_in, stagger_in, first_course_in, faces, eave_x_ft, eave_y_ft and note",
+        "planes|,note|,color|planes.csv, line 1, column color: this column is not known; the table has plane, eave_ft, slope_length_ft, left_lean_ft, right_lean_ft, corners_ft, joint_in, stagger_in, first_course_in, faces, eave_x_ft, eave_y_ft and note",
         // doubled and unknown columns of two-column tables
         "rates|rate,value,note|rate,value,value|rates.csv, line 1, column value: this column appears twice",
         "rates|rate,value,note|rate,value,valeu|rates.csv, line 1, column valeu: this column is not known (did you mean value?); the table has rate, value and note",

@@ -8,6 +8,7 @@ import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.job.table.Field;
+import sheathwright.job.table.Row;
 
 /** The columns of the tables that say what was agreed, what is paid when, and what is left open. */
 public final class AgreedFields {
@@ -68,4 +69,15 @@ public final class AgreedFields {
       List.of(OPTION, FOR, QUANTITY.ifKnown(), UNIT.ifKnown(), USD.ifKnown(), CHOSEN, CHOSEN_ON);
 
   private AgreedFields() {}
+
+  /** What an option adds to the price: its dollars as often as it says, once if it does not. */
+  public static Figure<Money> worth(Row option) {
+    Figure<Money> each = option.or(USD, Figure.of(0, Units.USD));
+    return option.has(QUANTITY) ? option.of(QUANTITY).times(each).in(Units.USD).toCents() : each;
+  }
+
+  /** Whether the owner chose it. */
+  public static boolean isChosen(Row option) {
+    return option.has(CHOSEN) && option.of(CHOSEN).value() == YesNo.YES;
+  }
 }

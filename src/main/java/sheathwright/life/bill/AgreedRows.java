@@ -113,7 +113,7 @@ public final class AgreedRows {
     }
     number = 0;
     for (Row option : job.lines(JobTable.OPTIONS)) {
-      if (option.has(AgreedFields.CHOSEN) && option.of(AgreedFields.CHOSEN).value() == YesNo.YES) {
+      if (AgreedFields.isChosen(option)) {
         number++;
         AgreedSum sum = chosen(option);
         total = total.plus(sum.amount());

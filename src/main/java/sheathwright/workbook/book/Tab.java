@@ -3,7 +3,9 @@ package sheathwright.workbook.book;
 import static java.util.stream.Collectors.joining;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.poi.ss.util.CellAddress;
@@ -28,6 +30,10 @@ public final class Tab {
 
   /** Where a tab's own lines begin, below its title and the state of the self-check. */
   static final int FIRST_LINE = 3;
+
+  /** Parts that look the same whether a number or words stand in them. */
+  private static final Set<Part> FOR_WORDS_TOO =
+      EnumSet.of(Part.LARGE_TEXT, Part.LARGE_LABEL, Part.LARGE_RESULT, Part.CAPTION, Part.NOTE);
 
   private static final int CHARACTERS_A_LINE = 122;
   private static final int NOTE_CHARACTERS = 52;
@@ -644,12 +650,13 @@ public final class Tab {
   }
 
   private static Part textOf(Part part) {
-    return switch (part) {
-      case INPUT -> Part.INPUT_TEXT;
-      case TOTAL -> Part.TOTAL_LABEL;
-      case LARGE_TEXT, LARGE_LABEL, LARGE_RESULT, CAPTION -> part;
-      default -> Part.RESULT_TEXT;
-    };
+    if (part == Part.INPUT) {
+      return Part.INPUT_TEXT;
+    }
+    if (part == Part.TOTAL) {
+      return Part.TOTAL_LABEL;
+    }
+    return FOR_WORDS_TOO.contains(part) ? part : Part.RESULT_TEXT;
   }
 
   public static Unit<?> unitOf(Traced value) {

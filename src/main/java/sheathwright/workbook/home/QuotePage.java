@@ -127,7 +127,7 @@ final class QuotePage {
         all.add(
             new Option(
                 row.of(AgreedFields.FOR).value(),
-                Told.of("option_" + number + "_usd", row.of(AgreedFields.USD)),
+                Told.of("option_" + number + "_usd", AgreedFields.worth(row)),
                 Choice.input(
                     "option_" + number + "_chosen",
                     row.has(AgreedFields.CHOSEN) ? row.of(AgreedFields.CHOSEN).value() : YesNo.NO,

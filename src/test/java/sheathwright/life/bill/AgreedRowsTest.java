@@ -92,7 +92,10 @@ class AgreedRowsTest {
   @Test
   void doubledPrices_changeNothingThatTheOwnerPays() {
     JobText dear =
-        gable().with("prices", "sheet,38.50", "sheet,77.00").with("prices", "0.020", "0.040");
+        gable()
+            .with("prices", "sheet,38.50", "sheet,77.00")
+            .with("prices", "0.020", "0.040")
+            .withTable("stages", "stage,part_pct,usd,when\nAll,100,,when all is done\n");
     assertThat(new Estimate(dear.job()).quote().extraSheet().value()).isGreaterThan(117);
     Tables tables = agreed(gable());
     for (int i = 1; i <= 5; i++) {
@@ -164,9 +167,9 @@ class AgreedRowsTest {
       delimiter = '|',
       quoteCharacter = '\'',
       value = {
-        "4436.50|4400.00|stages.csv: the payments come to $10,836.50, and the price is $10,873.00; change the last one to $4,436.50",
-        "Dry-in,,|Dry-in,10,|stages.csv, line 3, column part_pct: part_pct and usd are both given; give one of the two, such as part_pct 10 or usd 1000.00",
-        "4436.50|4436.49|stages.csv: the payments come to $10,872.99, and the price is $10,873.00; change the last one to $4,436.50",
+        "4436.50|4400.00|stages.csv, line 4, column usd: the payments come to $10,836.50, but the owner pays $10,873.00; the last would be $4,436.50",
+        "Dry-in,,|Dry-in,10,|stages.csv, line 3, column part_pct: part_pct is given beside usd; a payment is a part of the total or dollars",
+        "4436.50|4436.49|stages.csv, line 4, column usd: the payments come to $10,872.99, but the owner pays $10,873.00; the last would be $4,436.50",
         "Dry-in|Deposit|'stages.csv, line 3, column stage: \"Deposit\" appears twice'",
       })
   void paymentsThatDoNotAddUp_areSaid(String text, String spoiled, String problem) {

@@ -222,8 +222,21 @@ class FoundWorkTest {
     JobText job =
         quince(
             "mark,plane,finding,sheet,stage_found\na,A,stain,A-1-2,\nb,A,stain,A-1-3,surveyed\n");
-    FoundWork work = work(stage.isEmpty() ? job : job.withLines("job", "stage," + stage + ","));
+    FoundWork work = work(stage.isEmpty() ? job : at(job, stage));
     assertThat(work.list()).extracting(Found::isOpened).containsExactly(isOpened, false);
+  }
+
+  /** The job with the tables and days that a stage asks for. */
+  private static JobText at(JobText job, String stage) {
+    JobText agreed =
+        job.withLines("job", "stage," + stage + ",")
+            .withTable("sent", "document,file,file_sha256,record_sha256\n1 issue 1,1.xlsx,00,11\n")
+            .withTable(
+                "agreed", "item,unit,usd,included,credit_usd,most,words\ntotal,,1200,,,,all\n")
+            .withTable("stages", "stage,part_pct,usd,when\nall,100,,when it is done\n");
+    return stage.equals("agreed")
+        ? agreed
+        : agreed.withLines("job", "opened_on,2027-05-10,", "closed_on,2027-05-12,");
   }
 
   /** Its loose mark, its unsupported end and its six marks of bad wood all lead to something. */

@@ -82,14 +82,15 @@ class SheetsSettledTest {
     assertThat(holds(settled(priced()), tie)).isFalse();
     String lines = "order,item,unit,quantity,usd,marks\nCO-1,sheet,sheet,%s,117,\"1, 2\"\n";
     String orders = "order,on,status\nCO-1,2027-05-20,%s\n";
-    JobText ordered = priced().withTable("orders", orders.formatted("offered"));
+    String agreed = "item,unit,usd,included,credit_usd,most,words\nsheet,half,117,3,80,,a sheet\n";
+    JobText sold = priced().withTable("agreed", agreed);
+    JobText ordered = sold.withTable("orders", orders.formatted("offered"));
     assertThat(holds(settled(ordered.withTable("order_lines", lines.formatted("1.5"))), tie))
         .isTrue();
     assertThat(holds(settled(ordered.withTable("order_lines", lines.formatted("1"))), tie))
         .isFalse();
     JobText refused =
-        priced()
-            .withTable("orders", orders.formatted("refused"))
+        sold.withTable("orders", orders.formatted("refused"))
             .withTable("order_lines", lines.formatted("1.5"));
     assertThat(holds(settled(refused), tie)).isFalse();
   }

@@ -235,11 +235,9 @@ class HomeBookTest {
     Estimate estimate = new Estimate(Job.of(Samples.tables("cinder-brook")));
     try (XSSFWorkbook workbook = Cells.opened(HomeBook.of(estimate).bytes())) {
       assertThat(HomeCells.texts(workbook))
-          .contains(
-              "south side, plane S, at the gutter, left",
-              "rotten wood",
-              "taken out, new wood put in")
-          .contains("S-1", "S-2", "S-3", "S-4", "N-1", "N-2", "porch-1", "porch-2");
+          .contains("south side, plane S, at the gutter, left", "rotten wood")
+          .anyMatch(text -> text.startsWith("We take this piece out and put in a new one."))
+          .contains("1", "2", "3", "4", "5", "6", "7", "8");
     }
   }
 }
