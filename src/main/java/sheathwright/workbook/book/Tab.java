@@ -232,10 +232,16 @@ public final class Tab {
 
   /** A sentence of live words across the page. */
   public void sentence(Choice<String> words) {
+    sentence(words, 1);
+  }
+
+  /** A sentence across the page with room for so many lines, if it grows. */
+  public void sentence(Choice<String> words, int lines) {
     TabCell cell = cell(next, 0);
     cell.style(book.look().of(Part.TEXT));
     merge(next, 0, columns() - 1);
-    row(next).height(LINE_HEIGHT * (1 + words.plain().length() / CHARACTERS_A_LINE) + 3);
+    int needed = Math.max(lines, 1 + words.plain().length() / CHARACTERS_A_LINE);
+    row(next).height(LINE_HEIGHT * needed + 3);
     book.placed(words, this, next++, 0);
     book.later(notation -> book.write(cell, words, notation));
   }

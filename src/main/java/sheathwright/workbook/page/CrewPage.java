@@ -10,7 +10,6 @@ import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
-import sheathwright.framing.stop.StopFinding;
 import sheathwright.job.Deck;
 import sheathwright.job.Estimate;
 import sheathwright.job.Leveling;
@@ -32,6 +31,7 @@ final class CrewPage {
   private static final int FIRST = 22;
   private static final int OTHERS = 6;
   private static final int LEAST_COLUMNS = 15;
+  private static final int LINES_OF_A_REPORT = 2;
 
   private final Tab tab;
   private final Estimate estimate;
@@ -131,15 +131,14 @@ final class CrewPage {
     }
   }
 
+  /** A line for each report, so that the page keeps its layout whatever is reported. */
   private void stops() {
     for (List<Traced> row : estimate.framing().stops().toCrew().rows()) {
-      if (row.get(0).plain().equals(StopFinding.NOTHING.word())) {
-        continue;
-      }
       tab.sentence(
           Choice.sentence(
                   row.get(0), Choice.literal(" ("), row.get(2), Choice.literal("): "), row.get(1))
-              .as("said_to_crew"));
+              .as("said_to_crew"),
+          LINES_OF_A_REPORT);
     }
   }
 
