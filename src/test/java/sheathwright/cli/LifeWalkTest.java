@@ -215,13 +215,13 @@ class LifeWalkTest {
         .startsWith("sheet,half,")
         .satisfies(
             row -> {
-              assertThat(cell(row, 2)).isEqualTo(said.get("extra_sheet_quoted_usd"));
-              assertThat(cell(row, 3)).isEqualTo(said.get("planned_sheets"));
+              assertThat(cell(row, 2)).isEqualTo(said.get("extra_sheet_usd"));
+              assertThat(cell(row, 3)).isEqualTo(3);
               assertThat(cell(row, 4)).isEqualTo(said.get("credit_usd"));
-              assertThat(cell(row, 5)).isEqualTo(said.get("sheets_at_worst"));
+              assertThat(cell(row, 5)).isEqualTo(3 + said.get("most_extra_sheets"));
             });
-    assertThat(cell(row(agreed, "refasten"), 2)).isEqualTo(said.get("refasten_quoted_usd"));
-    assertThat(cell(row(agreed, "relief"), 2)).isEqualTo(said.get("relief_quoted_usd"));
+    assertThat(cell(row(agreed, "refasten"), 2)).isEqualTo(said.get("refasten_usd"));
+    assertThat(cell(row(agreed, "relief"), 2)).isEqualTo(said.get("relief_usd"));
     assertThat(cell(row(agreed, "total"), 2)).isEqualTo(said.get("quote_total_usd"));
     assertThat(row(agreed, "total")).endsWith(",QH-01 issue 1");
     assertThat(row(agreed, "stage-2")).isEqualTo("stage-2,,5436.50,,,,At dry-in");
@@ -306,7 +306,7 @@ class LifeWalkTest {
     try (var book =
             new XSSFWorkbook(new ByteArrayInputStream(job.bytes("sent/QH-01-issue-1.xlsx")));
         var bytes = new ByteArrayOutputStream()) {
-      var name = book.getName("as_quoted_relief_quoted_usd");
+      var name = book.getName("relief_usd");
       var at = new CellReference(name.getRefersToFormula());
       book.getSheet(at.getSheetName()).getRow(at.getRow()).getCell(at.getCol()).setCellValue(1.1);
       book.write(bytes);
@@ -316,7 +316,7 @@ class LifeWalkTest {
     Files.write(job.path().resolve("sent/QH-01-issue-1.xlsx"), other);
     job.replace("sent.csv", hash, sha256(other));
     assertThat(job.refused("agree", "--on", "2027-05-12"))
-        .contains("QH-01 issue 1 says 1.1 of as_quoted_relief_quoted_usd, the tables make it 1.05");
+        .contains("QH-01 issue 1 says 1.1 of relief_usd, the tables make it 1.05");
   }
 
   /** Sisters that are sold, and such that wait for an engineer. */
