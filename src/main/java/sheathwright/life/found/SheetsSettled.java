@@ -253,7 +253,7 @@ public final class SheetsSettled {
   }
 
   /** What must hold between marks and map. */
-  public List<Estimate.Tie> tiesToTheMap() {
+  private List<Estimate.Tie> tiesToTheMap() {
     List<Estimate.Tie> ties = new ArrayList<>();
     if (work.list().isEmpty()) {
       return ties;

@@ -129,6 +129,9 @@ final class TermsPage {
         "A bad sheet more",
         "We stop, photograph it and call you. It is covered only after you have seen the photo and said yes.");
     letter.fact(
+        "Something that stops us",
+        "A split or rotten rafter, live wires, material that may hold asbestos: we stop there, close the roof so that it is dry, and call you. Whoever is licensed for it decides.");
+    letter.fact(
         "Who says yes",
         job.knows(LifeFields.APPROVER) ? approver() : "You, in writing; an e-mail is enough.");
     letter.fact(

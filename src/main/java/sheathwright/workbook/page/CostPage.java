@@ -7,22 +7,19 @@ import sheathwright.job.price.FoundPrice;
 import sheathwright.leveling.plan.LevelCost;
 import sheathwright.pricing.PiecePrice;
 import sheathwright.pricing.UnitPrice;
-import sheathwright.workbook.book.Listing;
 import sheathwright.workbook.book.Tab;
 
-/** What it costs: the quote's lines, and for the office how each price was built up. */
+/** What it costs: how each price was built up, and the quote's lines. */
 final class CostPage {
 
   private static final String WORST = "every place of the old deck, by the bill's rule";
 
   private CostPage() {}
 
-  /** Writes the page, and returns where the quote's lines stand. */
-  static Listing write(Tab tab, Estimate estimate, QuoteLines quote) {
-    if (tab.audience().isOffice()) {
-      builtUp(tab, estimate);
-    }
-    Listing lines = Sections.lines(tab, estimate, quote);
+  /** Writes the page. */
+  static void write(Tab tab, Estimate estimate, QuoteLines quote) {
+    builtUp(tab, estimate);
+    Sections.lines(tab, estimate, quote);
     tab.heading("If more is found");
     tab.repeat("An extra sheet", quote.extraSheet(), "");
     tab.repeat("Credit for a sheet not needed", quote.credit(), "");
@@ -35,7 +32,6 @@ final class CostPage {
         quote.held().isPresent()
             ? "every place of the deck replaced; without what waits for the engineer"
             : "every place of the deck replaced");
-    return lines;
   }
 
   private static void builtUp(Tab tab, Estimate estimate) {

@@ -2,7 +2,6 @@ package sheathwright.workbook.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import sheathwright.job.Estimate;
 import sheathwright.job.JobFields;
 import sheathwright.job.QuoteLines;
@@ -11,9 +10,7 @@ import sheathwright.life.found.SheetsSettled;
 import sheathwright.life.record.Issue;
 import sheathwright.life.supply.Supply;
 import sheathwright.life.supply.WorkHours;
-import sheathwright.workbook.book.Audience;
 import sheathwright.workbook.book.Book;
-import sheathwright.workbook.book.Listing;
 
 /** The office's workbook of a job: what is known, what to buy, what it costs and why. */
 public final class JobBook {
@@ -27,12 +24,11 @@ public final class JobBook {
   private final SheetsSettled settled;
   private final Supply supply;
 
-  private JobBook(
-      Estimate estimate, Audience audience, String kind, QuoteLines quote, SheetsSettled settled) {
+  private JobBook(Estimate estimate, SheetsSettled settled, String kind) {
     this.estimate = estimate;
-    this.book = new Book(audience);
+    this.book = new Book();
     this.kind = kind;
-    this.quote = quote;
+    this.quote = estimate.quote();
     this.levels = new LevelPages(book, estimate);
     this.work = settled.work();
     this.settled = settled;
@@ -45,16 +41,13 @@ public final class JobBook {
   }
 
   static JobBook estimate(Estimate estimate, SheetsSettled settled) {
-    return estimate(estimate, settled, "estimate, for the office only");
+    return new JobBook(estimate, settled, "estimate, for the office only");
   }
 
   /** The same as it stood when a quote went out. */
   static JobBook estimate(Estimate estimate, SheetsSettled settled, Issue issue) {
-    return estimate(estimate, settled, "estimate of " + issue.document() + ", for the office only");
-  }
-
-  private static JobBook estimate(Estimate estimate, SheetsSettled settled, String kind) {
-    return new JobBook(estimate, Audience.office(), kind, estimate.quote(), settled);
+    return new JobBook(
+        estimate, settled, "estimate of " + issue.document() + ", for the office only");
   }
 
   /**
@@ -84,27 +77,18 @@ public final class JobBook {
     for (CrewPage page : tabs.crew()) {
       page.write(supply, page == tabs.crew().get(0));
     }
-    tabs.order().ifPresent(order -> OrderPage.write(order, estimate, supply));
-    tabs.hours()
-        .ifPresent(
-            hours ->
-                HoursPage.write(
-                    hours, estimate, new WorkHours(estimate, work.quantities(), supply)));
+    OrderPage.write(tabs.order(), estimate, supply);
+    HoursPage.write(tabs.hours(), estimate, new WorkHours(estimate, work.quantities(), supply));
     LayoutPage.write(tabs.layout(), estimate, levels);
-    Listing lines = CostPage.write(tabs.costs(), estimate, quote);
-    tabs.sheets().ifPresent(tab -> SheetsPage.write(tab, estimate, work, settled));
+    CostPage.write(tabs.costs(), estimate, quote);
+    SheetsPage.write(tabs.sheets(), estimate, work, settled);
     tabs.marks().ifPresent(tab -> MarksPage.write(book, tab, estimate));
     ProofPage.write(tabs.proof(), estimate);
-    new FrontPage(book, tabs.front(), estimate, quote).write(lines);
+    new FrontPage(tabs.front(), estimate, quote).write();
     Selfcheck selfcheck = new Selfcheck(ties(), estimate.checksNotLookedAt());
     selfcheck.write(tabs.check(), List.of(quote.total(), quote.worstCase()));
     Sections.titles(book, selfcheck);
     return book.finished(tabs.working(), tabs.tables());
-  }
-
-  /** The bill of what is found stands in the office's book alone. */
-  private List<Estimate.Tie> ofMarks() {
-    return book.audience().isOffice() ? settled.ties() : settled.tiesToTheMap();
   }
 
   private List<Estimate.Tie> ties() {
@@ -112,15 +96,9 @@ public final class JobBook {
     ties.add(
         Estimate.Tie.all(
             "Every number told twice says the same in both places", "told_again_", book.repeats()));
-    Stream.of(estimate.ties(quote).stream(), ofMarks().stream(), supplied())
-        .flatMap(each -> each)
-        .filter(tie -> book.audience().maySee(tie.holds()))
-        .forEach(ties::add);
+    ties.addAll(estimate.ties(quote));
+    ties.addAll(settled.ties());
+    ties.add(supply.tie());
     return ties;
-  }
-
-  /** What must hold of the pages that only the office has. */
-  private Stream<Estimate.Tie> supplied() {
-    return book.audience().isOffice() ? Stream.of(supply.tie()) : Stream.empty();
   }
 }

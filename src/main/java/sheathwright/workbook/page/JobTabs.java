@@ -17,11 +17,11 @@ record JobTabs(
     Tab stops,
     Tab work,
     List<CrewPage> crew,
-    Optional<Tab> order,
-    Optional<Tab> hours,
+    Tab order,
+    Tab hours,
     Tab layout,
     Tab costs,
-    Optional<Tab> sheets,
+    Tab sheets,
     Optional<Tab> marks,
     Tab proof,
     Tab check,
@@ -30,27 +30,25 @@ record JobTabs(
 
   /** Makes the tabs and writes those that say the same to everybody. */
   static JobTabs of(Book book, Estimate estimate, String subtitle) {
-    boolean isOffice = book.audience().isOffice();
     Tab front = Sections.tab(book, "Read me first", subtitle);
     Tab known = Sections.knownTab(book, subtitle);
     Tab found = Sections.foundTab(book, subtitle);
     Tab stops = StopPage.tab(book, subtitle);
     Tab work = Sections.tab(book, "What to do", subtitle);
     SurveyPages.write(book, estimate, subtitle);
-    List<CrewPage> crew = isOffice ? CrewPage.of(book, estimate, subtitle) : List.of();
-    Optional<Tab> order = isOffice ? Optional.of(OrderPage.tab(book, subtitle)) : Optional.empty();
-    Optional<Tab> hours = isOffice ? Optional.of(HoursPage.tab(book, subtitle)) : Optional.empty();
-    Tab layout = Sections.tab(book, isOffice ? "Layout" : "What to buy", subtitle);
+    List<CrewPage> crew = CrewPage.of(book, estimate, subtitle);
+    Tab order = OrderPage.tab(book, subtitle);
+    Tab hours = HoursPage.tab(book, subtitle);
+    Tab layout = Sections.tab(book, "Layout", subtitle);
     Tab costs = Sections.tab(book, "What it costs", subtitle);
-    Optional<Tab> sheets =
-        isOffice ? Optional.of(SheetsPage.tab(book, subtitle)) : Optional.empty();
+    Tab sheets = SheetsPage.tab(book, subtitle);
     Tab proof = ProofPage.tab(book, subtitle);
     Sections.maker(book, estimate, subtitle);
     Tab check = Sections.tab(book, "Self-check", subtitle);
     Optional<Tab> marks =
-        isOffice && !estimate.deck().marked().isEmpty()
-            ? Optional.of(MarksPage.tab(book, subtitle))
-            : Optional.empty();
+        estimate.deck().marked().isEmpty()
+            ? Optional.empty()
+            : Optional.of(MarksPage.tab(book, subtitle));
     SurveyPages.working(book, estimate, subtitle);
     Tab working = Sections.workingTab(book, subtitle);
     Tab tables = Sections.tablesTab(book, subtitle);

@@ -3,7 +3,6 @@ package sheathwright.workbook.page;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import sheathwright.figure.Figure;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
@@ -31,29 +30,23 @@ final class KnownPage {
     unsaid(tab, estimate);
     DeckPages.measured(tab, estimate);
     levels.readings(tab);
-    if (tab.audience().isOffice()) {
-      tab.heading("Prices, before tax");
-      entries(tab, job.labeledPrices());
-      job.lumber()
-          .roll()
-          .ifPresent(
-              roll -> {
-                tab.heading("Lumber on sale, before tax");
-                tab.list(
-                    roll,
-                    List.of("Size", "Length, ft", "Each"),
-                    Sections.units(null, Units.FOOT, Units.USD_PER_PIECE));
-              });
-      tab.heading("Rates");
-      entries(tab, job.labeledRates());
-      job.priceSteps()
-          .usual()
-          .ifPresent(step -> tab.entry(FoundFields.ROUND.label(), step, "the usual step"));
-    } else {
-      tab.heading("Prices, as quoted");
-      tab.entry("An extra sheet", quote.extraSheet(), "");
-      tab.entry("Credit for a sheet not needed", quote.credit(), "");
-    }
+    tab.heading("Prices, before tax");
+    entries(tab, job.labeledPrices());
+    job.lumber()
+        .roll()
+        .ifPresent(
+            roll -> {
+              tab.heading("Lumber on sale, before tax");
+              tab.list(
+                  roll,
+                  List.of("Size", "Length, ft", "Each"),
+                  Sections.units(null, Units.FOOT, Units.USD_PER_PIECE));
+            });
+    tab.heading("Rates");
+    entries(tab, job.labeledRates());
+    job.priceSteps()
+        .usual()
+        .ifPresent(step -> tab.entry(FoundFields.ROUND.label(), step, "the usual step"));
   }
 
   /** What nobody has looked at yet has cells of its own, so that it can be said later. */
@@ -66,20 +59,8 @@ final class KnownPage {
     }
   }
 
-  /** Each with where it stood, for the office; prices are told to a homeowner as quoted. */
+  /** Each with where it stood. */
   private static void entries(Tab tab, Map<String, Traced> labeled) {
-    boolean isOffice = tab.audience().isOffice();
-    labeled.forEach(
-        (label, value) -> {
-          if (isOffice) {
-            tab.entry(label, value, value.source().text());
-          } else if (!isPrice(value)) {
-            tab.entry(label, value, "");
-          }
-        });
-  }
-
-  private static boolean isPrice(Traced value) {
-    return value instanceof Figure<?> figure && figure.unit().symbol().startsWith("$");
+    labeled.forEach((label, value) -> tab.entry(label, value, value.source().text()));
   }
 }

@@ -8,12 +8,11 @@ import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
 import sheathwright.job.QuoteLines;
 import sheathwright.workbook.book.Book;
-import sheathwright.workbook.book.Listing;
 import sheathwright.workbook.book.Look.Part;
 import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.book.TabCell;
 
-/** Parts of pages that the office's and the homeowner's workbook share. */
+/** Parts that several pages share. */
 public final class Sections {
 
   private static final int SUBTITLE_CHARACTERS = 68;
@@ -59,17 +58,15 @@ public final class Sections {
     }
   }
 
-  static Listing lines(Tab tab, Estimate estimate, QuoteLines quote) {
+  static void lines(Tab tab, Estimate estimate, QuoteLines quote) {
     tab.heading("The quote");
     tab.linkedVerdict("The rafters", estimate.framing().decision());
-    Listing lines =
-        tab.list(
-            quote.roll(),
-            List.of("For", "How many", "Unit", "Each", "Amount"),
-            units(null, Units.RATIO, null, Units.USD, Units.USD));
+    tab.list(
+        quote.roll(),
+        List.of("For", "How many", "Unit", "Each", "Amount"),
+        units(null, Units.RATIO, null, Units.USD, Units.USD));
     tab.listTotal("Total", quote.total(), 4);
     quote.held().ifPresent(held -> held(tab, held));
-    return lines;
   }
 
   /** What is not sold before somebody licensed has decided, with its prices. */
@@ -111,7 +108,7 @@ public final class Sections {
 
   static void cautions(Tab tab) {
     tab.heading("On the roof");
-    Cautions.onTheRoof(tab.audience()).forEach(tab::paragraph);
+    Cautions.onTheRoof().forEach(tab::paragraph);
   }
 
   public static List<Unit<?>> units(Unit<?>... units) {

@@ -26,7 +26,7 @@ final class SitePage {
   static void known(Tab tab, Estimate estimate, Map<String, Traced> told) {
     Site site = estimate.site();
     tab.heading("The site and its code");
-    told.forEach((label, value) -> tab.entry(label, value, source(tab, value)));
+    told.forEach((label, value) -> tab.entry(label, value, value.source().text()));
     shown(tab, "Edition of ASCE 7", site.wind().edition(), "follows from the code");
     shown(tab, "Mean roof height", site.wind().height(), "between eave and ridge");
     for (RoofArea area : RoofArea.values()) {
@@ -35,16 +35,9 @@ final class SitePage {
     List<Field<?>> leftOut = site.leftOut();
     if (!leftOut.isEmpty()) {
       tab.paragraph(
-          tab.audience().isOffice()
-              ? "The job does not say: %s. Whatever follows from these was not looked at."
-                  .formatted(leftOut.stream().map(Field::name).collect(joining(", ")))
-              : "Not known to us yet: %s. Whatever follows from these was not looked at."
-                  .formatted(leftOut.stream().map(Field::label).collect(joining("; "))));
+          "The job does not say: %s. Whatever follows from these was not looked at."
+              .formatted(leftOut.stream().map(Field::name).collect(joining(", "))));
     }
-  }
-
-  private static String source(Tab tab, Traced value) {
-    return tab.audience().isOffice() ? value.source().text() : "";
   }
 
   /** A value, if there is one. */

@@ -2,7 +2,6 @@ package sheathwright.workbook.page;
 
 import java.util.List;
 import sheathwright.figure.Roll;
-import sheathwright.figure.Table;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
 import sheathwright.framing.stop.StopReports;
@@ -30,36 +29,25 @@ final class StopPage {
 
   static void write(Tab tab, Estimate estimate) {
     StopReports stops = estimate.framing().stops();
-    boolean isOffice = tab.audience().isOffice();
-    tab.heading(isOffice ? "Before anything is repaired" : "What has to be decided first");
-    tab.linkedVerdict(isOffice ? "The rafters" : "Your rafters", estimate.framing().decision());
+    tab.heading("Before anything is repaired");
+    tab.linkedVerdict("The rafters", estimate.framing().decision());
     tab.paragraph(
-        isOffice
-            ? "Who stands at the head is asked first. Each of the others decides about what was found for them, and nobody decides in another's place."
-            : "Each line that stops needs the word of whoever is named beside it. Until then we do only what stands under what may go on.");
+        "Who stands at the head is asked first. Each of the others decides about what was found for them, and nobody decides in another's place.");
     if (!stops.findings().rows().isEmpty()) {
-      findings(tab, stops, isOffice);
+      findings(tab, stops);
     }
-    tab.heading(
-        isOffice
-            ? "Whoever finds one of these stops and calls"
-            : "If one of these is found later, we stop and call you");
-    List<Table> tables = isOffice ? StopTable.forTheTrade() : StopTable.forTheHomeowner();
-    tables.forEach(tab::table);
+    tab.heading("Whoever finds one of these stops and calls");
+    StopTable.forTheTrade().forEach(tab::table);
   }
 
-  private static void findings(Tab tab, StopReports stops, boolean isOffice) {
+  private static void findings(Tab tab, StopReports stops) {
     tab.heading("Who decides, and what may go on meanwhile");
     tab.list(
         stops.findings(),
         List.of("Found", "What may go on", "Who decides", "Report", "Stops", "Order"),
         Sections.units(null, null, null, null, Units.RATIO, Units.RATIO));
-    if (isOffice) {
-      told(tab, "To the crew", stops.toCrew(), "Where");
-      told(tab, "For the inspector and the office", stops.toInspector(), "Source");
-    } else {
-      told(tab, "Why", stops.toHomeowner(), "Where");
-    }
+    told(tab, "To the crew", stops.toCrew(), "Where");
+    told(tab, "For the inspector and the office", stops.toInspector(), "Source");
   }
 
   private static void told(Tab tab, String heading, Roll roll, String third) {
