@@ -112,15 +112,9 @@ public final class JobBook {
     ties.add(
         Estimate.Tie.all(
             "Every number told twice says the same in both places", "told_again_", book.repeats()));
-    Stream.of(estimate.ties(quote).stream(), ofMarks().stream(), supplied())
-        .flatMap(each -> each)
+    Stream.concat(estimate.ties(quote).stream(), ofMarks().stream())
         .filter(tie -> book.audience().maySee(tie.holds()))
         .forEach(ties::add);
     return ties;
-  }
-
-  /** What must hold of the pages that only the office has. */
-  private Stream<Estimate.Tie> supplied() {
-    return book.audience().isOffice() ? Stream.of(supply.tie()) : Stream.empty();
   }
 }
