@@ -73,7 +73,11 @@ public record Lumber(String file, List<Row> lines) {
 
   /** The price of the stick that scabs and blocks are cut from; only where it is on sale. */
   public Figure<Per<Money, Pieces>> blockStick() {
-    return line(BLOCK_SIZE, BLOCK_FEET).orElseThrow().of(LumberFields.PRICE);
+    return needed(
+        Choice.literal(BLOCK_SIZE),
+        Figure.of(BLOCK_FEET, Units.FOOT),
+        "block_stick_usd",
+        "for scabs and blocks");
   }
 
   /**
