@@ -54,8 +54,7 @@ public record Wanted(
         .filter(each -> speaksOf(each.what().plain(), word))
         .map(
             each ->
-                Figure.choose(
-                    each.sense().is(Sense.AT_LEAST), each.required().in(unit), nothing))
+                Figure.choose(each.sense().is(Sense.AT_LEAST), each.required().in(unit), nothing))
         .reduce(Figure::max)
         .map(most -> most(most, most.isMoreThan(nothing), otherwise))
         .orElse(otherwise);

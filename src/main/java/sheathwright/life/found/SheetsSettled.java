@@ -115,8 +115,7 @@ public final class SheetsSettled {
         new Priced(Item.SHEET.label(), Item.SHEET.unit(), beyond, estimate.quote().extraSheet()));
     for (FoundPrice price : estimate.found()) {
       Item item = Item.valueOf(price.unit().name());
-      lines.add(
-          new Priced(item.label(), item.unit(), work.quantities().get(item), price.quoted()));
+      lines.add(new Priced(item.label(), item.unit(), work.quantities().get(item), price.quoted()));
     }
     return lines;
   }

@@ -91,9 +91,10 @@ final class Validation {
   /** A line whose first cell is empty shows nothing. */
   static void whiteIfNameless(XSSFSheet sheet, CellRangeAddress lines) {
     SheetConditionalFormatting formatting = sheet.getSheetConditionalFormatting();
-    String name = new CellReference(lines.getFirstRow(), lines.getFirstColumn(), false, true).formatAsString();
-    ConditionalFormattingRule rule =
-        formatting.createConditionalFormattingRule(name + "=\"\"");
+    String name =
+        new CellReference(lines.getFirstRow(), lines.getFirstColumn(), false, true)
+            .formatAsString();
+    ConditionalFormattingRule rule = formatting.createConditionalFormattingRule(name + "=\"\"");
     rule.createFontFormatting().setFontColorIndex(IndexedColors.WHITE.index);
     formatting.addConditionalFormatting(new CellRangeAddress[] {lines}, rule);
   }

@@ -118,7 +118,9 @@ public class DropDownsTest {
   private static void assertRefused(String what, Following.Made old, byte[] edited) {
     Map<String, Object> recalculated = Cells.byPoi(edited);
     if (!recalculated.containsValue("#error")) {
-      assertThat(Agreement.differences(Cells.written(old.bytes()), recalculated)).as(what).isEmpty();
+      assertThat(Agreement.differences(Cells.written(old.bytes()), recalculated))
+          .as(what)
+          .isEmpty();
     }
   }
 
