@@ -9,6 +9,7 @@ import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Pieces;
+import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Units;
@@ -34,6 +35,8 @@ public record Lumber(String file, List<Row> lines) {
   public static final double BLOCK_FEET = 8;
 
   private static final Figure<Per<Money, Pieces>> NOT_SOLD = Figure.of(0, Units.USD_PER_PIECE);
+  private static final Figure<Ratio> NO_LINE = Figure.of(0, Units.RATIO);
+  private static final Figure<Ratio> A_LINE = Figure.of(1, Units.RATIO);
   private static final Figure<Length> ANOTHER_SIZE = Figure.of(0, Units.FOOT);
 
   /** Whether a stick is on sale. */
@@ -70,17 +73,22 @@ public record Lumber(String file, List<Row> lines) {
 
   /** The price of the stick that scabs and blocks are cut from; only where it is on sale. */
   public Figure<Per<Money, Pieces>> blockStick() {
-    return line(BLOCK_SIZE, BLOCK_FEET).orElseThrow().of(LumberFields.PRICE);
+    return needed(
+        Choice.literal(BLOCK_SIZE),
+        Figure.of(BLOCK_FEET, Units.FOOT),
+        "block_stick_usd",
+        "for scabs and blocks");
   }
 
   /**
-   * The price of a stick, 0 where it is not on sale.
+   * The price of a stick, 0 where it is not on sale; none where two lines give it one.
    *
    * @param name of the price; the steps to it are named after it
    */
   public Figure<Per<Money, Pieces>> onSale(
       Choice<LumberSize> size, Figure<Length> length, String name) {
     Figure<Per<Money, Pieces>> price = NOT_SOLD;
+    Figure<Ratio> said = NO_LINE;
     for (int i = 0; i < lines.size(); i++) {
       Row line = lines.get(i);
       Condition isIt =
@@ -90,8 +98,13 @@ public record Lumber(String file, List<Row> lines) {
       price =
           Figure.choose(isIt, line.of(LumberFields.PRICE), price)
               .as("%s_by_line_%d".formatted(name, i + 1), Units.USD_PER_PIECE);
+      said =
+          Figure.choose(isIt, said.plus(A_LINE), said)
+              .as("%s_lines_to_%d".formatted(name, i + 1), Units.RATIO);
     }
-    return price.as(name, Units.USD_PER_PIECE);
+    return price
+        .onlyIf(said.isAtMost(A_LINE), "the stick appears twice; give each stick one line")
+        .as(name, Units.USD_PER_PIECE);
   }
 
   /**

@@ -5,6 +5,7 @@ import java.util.Locale;
 import sheathwright.fastening.uplift.MakerRequirement;
 import sheathwright.fastening.uplift.MakerRequirement.Sense;
 import sheathwright.figure.Choice;
+import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
 import sheathwright.figure.Quantity.Force;
@@ -41,16 +42,29 @@ public record Wanted(
         site.edgesHeld());
   }
 
-  /** The most that a maker asks for in such words, or else what follows without a maker. */
+  /**
+   * The most that a maker asks for in such words, or else what follows without a maker; what the
+   * maker allows at most asks for nothing.
+   */
   private static <Q extends Quantity> Figure<Q> asked(
       List<MakerRequirement> maker, String word, Unit<Q> unit, Figure<Q> otherwise) {
+    Figure<Q> nothing = Figure.of(0, unit);
     return maker.stream()
-        .filter(each -> each.sense().is(Sense.AT_LEAST).holds())
         .filter(each -> each.required().unit().equals(unit))
         .filter(each -> speaksOf(each.what().plain(), word))
-        .map(each -> each.required().in(unit))
+        .map(
+            each ->
+                Figure.choose(each.sense().is(Sense.AT_LEAST), each.required().in(unit), nothing))
         .reduce(Figure::max)
+        .map(most -> most(most, most.isMoreThan(nothing), otherwise))
         .orElse(otherwise);
+  }
+
+  private static <Q extends Quantity> Figure<Q> most(
+      Figure<Q> most, Condition isAsked, Figure<Q> otherwise) {
+    return otherwise.refusal().isPresent()
+        ? most.onlyIf(isAsked, "the covering's maker asks for no least of it")
+        : Figure.choose(isAsked, most, otherwise);
   }
 
   /** Thin and thick are both said of a thickness. */

@@ -85,9 +85,7 @@ public final class FoundWork {
                     .toList())
             .by(estimate.billRule(), "found_sheets");
     for (Item item : Item.values()) {
-      if (isUsed(item)) {
-        quantities.put(item, item == Item.SHEET ? found : total(item));
-      }
+      quantities.put(item, item == Item.SHEET ? found : total(item));
     }
     this.live = deck.marked().stream().map(marked -> marked.decision().live()).toList();
     this.roll = marksRoll();
@@ -114,10 +112,6 @@ public final class FoundWork {
     return SheetUnits.of(solution, counted, areas);
   }
 
-  private boolean isUsed(Item item) {
-    return list.stream().anyMatch(found -> found.item().equals(Optional.of(item)));
-  }
-
   private Figure<?> total(Item item) {
     double sum =
         list.stream()
@@ -128,7 +122,7 @@ public final class FoundWork {
   }
 
   /** What an item is counted in. */
-  static Unit<?> unitOf(Item item) {
+  private static Unit<?> unitOf(Item item) {
     return switch (item) {
       case SHEET -> Units.SHEET;
       case RELIEF, BLOCK -> Units.FOOT;
@@ -145,7 +139,7 @@ public final class FoundWork {
     return list;
   }
 
-  /** How much of each item was found, sheets by the bill's rule; what was not found is left out. */
+  /** How much of each item was found, sheets by the bill's rule; 0 of what was not found. */
   public Map<Item, Figure<?>> quantities() {
     return quantities;
   }
@@ -168,6 +162,11 @@ public final class FoundWork {
   /** What it was all counted from. */
   public Solution solution() {
     return solution;
+  }
+
+  /** A number that was counted on what the marks lead to. */
+  Figure<Ratio> counted(String name, int number) {
+    return figure(name, number, Units.RATIO);
   }
 
   /** Each mark with what it leads to, a line each. */

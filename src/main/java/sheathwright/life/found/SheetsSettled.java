@@ -13,7 +13,6 @@ import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Solution;
-import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
 import sheathwright.job.Deck;
 import sheathwright.job.Estimate;
@@ -116,19 +115,9 @@ public final class SheetsSettled {
         new Priced(Item.SHEET.label(), Item.SHEET.unit(), beyond, estimate.quote().extraSheet()));
     for (FoundPrice price : estimate.found()) {
       Item item = Item.valueOf(price.unit().name());
-      Figure<?> quantity = work.quantities().get(item);
-      lines.add(
-          new Priced(
-              item.label(),
-              item.unit(),
-              quantity == null ? none(FoundWork.unitOf(item)) : quantity,
-              price.quoted()));
+      lines.add(new Priced(item.label(), item.unit(), work.quantities().get(item), price.quoted()));
     }
     return lines;
-  }
-
-  private static <Q extends Quantity> Figure<Q> none(Unit<Q> unit) {
-    return Figure.of(0, unit);
   }
 
   /** What the marks lead to, one by one. */
@@ -247,7 +236,8 @@ public final class SheetsSettled {
       ties.add(
           new Estimate.Tie(
               "Everything that the marks lead to has a price",
-              Figure.of(unpriced().size(), Units.RATIO).isAtMost(Figure.of(0, Units.RATIO))));
+              work.counted("marks_without_a_price", unpriced().size())
+                  .isAtMost(Figure.of(0, Units.RATIO))));
     }
     return ties;
   }

@@ -7,7 +7,6 @@ import java.util.Optional;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Quantity;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Per;
@@ -33,8 +32,8 @@ import sheathwright.sheathing.patch.PatchPlan;
 
 /**
  * What is bought for a job, as a supplier reads it. Lumber for the rafters is bought when nothing
- * stops their repair; until then it waits apart. What nothing is needed of is left out, and a check
- * says so if that changes.
+ * stops their repair; until then it waits apart. What nothing is needed of keeps its line without a
+ * name, so that a workbook follows when something is.
  */
 public final class Supply {
 
@@ -56,7 +55,6 @@ public final class Supply {
   private final Choice<String> deckNail;
   private final List<SupplyLine> now = new ArrayList<>();
   private final List<SupplyLine> later = new ArrayList<>();
-  private final List<SupplyLine> leftOut = new ArrayList<>();
 
   /**
    * What a job takes.
@@ -86,8 +84,10 @@ public final class Supply {
     estimate.rafterLeveling().ifPresent(this::rafters);
   }
 
-  private void add(List<SupplyLine> lines, SupplyLine line) {
-    (line.isNeeded() ? lines : leftOut).add(line);
+  private static void add(List<SupplyLine> lines, SupplyLine line) {
+    if (line.isKnown()) {
+      lines.add(line);
+    }
   }
 
   /** Lumber, nails and strips for the rafters: now, or after the decision. */
@@ -169,19 +169,18 @@ public final class Supply {
   /** As near roof edges, for new and lifted sheets; and those of refastened ones. */
   private Figure<Nails> deckNails() {
     Figure<Per<Nails, Sheets>> each = estimate.site().nailing().inASheetNearEdges();
-    Figure<Nails> all = sheets.toBuy().times(each).as("new_sheet_nails", Units.NAIL);
-    if (found.containsKey(Item.LIFT)) {
-      all =
-          all.plus(pieces(Item.LIFT).times(each).times(SHEET).dividedBy(ONE))
-              .as("new_and_lifted_sheet_nails", Units.NAIL);
-    }
-    if (found.containsKey(Item.REFASTEN) && job.rateBook().knows(FoundFields.REFASTEN_NAILS)) {
+    Figure<Nails> all =
+        sheets
+            .toBuy()
+            .times(each)
+            .as("new_sheet_nails", Units.NAIL)
+            .plus(pieces(Item.LIFT).times(each).times(SHEET).dividedBy(ONE))
+            .as("new_and_lifted_sheet_nails", Units.NAIL);
+    if (job.rateBook().knows(FoundFields.REFASTEN_NAILS)) {
       all = all.plus(pieces(Item.REFASTEN).times(job.rateBook().fact(FoundFields.REFASTEN_NAILS)));
     }
-    if (found.containsKey(Item.COVER)) {
-      all = all.plus(pieces(Item.COVER).times(FoundPrices.COVER_NAILS));
-    }
-    return all.as("order_deck_nails", Units.NAIL);
+    return all.plus(pieces(Item.COVER).times(FoundPrices.COVER_NAILS))
+        .as("order_deck_nails", Units.NAIL);
   }
 
   /** In scabs and blocks. */
@@ -264,12 +263,12 @@ public final class Supply {
     return Optional.ofNullable(found.get(item)).map(each -> each.in(Units.PIECE)).orElse(NO_PIECE);
   }
 
-  /** The order: what is bought now. */
+  /** The order: what is bought now, a line for each thing that may be. */
   public Roll order() {
     return SupplyLine.roll("order", "the order", now);
   }
 
-  /** What is bought once the engineer has decided; nothing if nothing waits. */
+  /** What is bought once the engineer has decided; nothing if nothing could wait. */
   public Optional<Roll> waiting() {
     return later.isEmpty()
         ? Optional.empty()
@@ -279,21 +278,5 @@ public final class Supply {
   /** The sheets, and where their number comes from. */
   public SheetsTaken sheets() {
     return sheets;
-  }
-
-  /** That nothing is needed of what the order leaves out, now or later. */
-  public Estimate.Tie tie() {
-    return Estimate.Tie.all(
-        "Nothing that is needed is missing from the order; if it is, write the workbook again",
-        "nothing_needed_",
-        leftOut.stream()
-            .filter(line -> line.needed().refusal().isEmpty())
-            .map(SupplyLine::needed)
-            .map(Supply::isNothing)
-            .toList());
-  }
-
-  private static <Q extends Quantity> Condition isNothing(Figure<Q> needed) {
-    return needed.isAtMost(Figure.of(0, needed.unit()));
   }
 }

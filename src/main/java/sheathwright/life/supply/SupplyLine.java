@@ -11,7 +11,7 @@ import sheathwright.figure.Units;
 /**
  * One thing to buy.
  *
- * @param what it is, as a supplier reads it
+ * @param what it is, as a supplier reads it; no word where nothing of it is needed
  * @param needed how many
  * @param overage more, for what breaks or is lost
  * @param toBuy whole packs of both
@@ -24,6 +24,7 @@ public record SupplyLine(
     Figure<Ratio> toBuy,
     Choice<String> sold) {
 
+  private static final Choice<String> NAMELESS = Choice.literal("");
   private static final Figure<Ratio> NO_SPARE = Figure.of(0, Units.RATIO);
 
   /** Sold one by one, so many and no more: cut from a list. */
@@ -47,16 +48,16 @@ public record SupplyLine(
       Choice<String> sold) {
     Figure<Q> overage = needed.times(spare).in(needed.unit()).roundedUp();
     return new SupplyLine(
-        what,
+        Choice.choose(needed.isMoreThan(Figure.of(0, needed.unit())), what, NAMELESS),
         needed,
         overage,
         needed.plus(overage).dividedBy(pack).in(Units.RATIO).roundedUp(),
         sold);
   }
 
-  /** Whether anything of it is needed as things stand. */
-  boolean isNeeded() {
-    return needed.refusal().isEmpty() && needed.value() > 0;
+  /** Whether anybody can say how much of it is needed. */
+  boolean isKnown() {
+    return needed.refusal().isEmpty();
   }
 
   static Roll roll(String name, String title, List<SupplyLine> lines) {

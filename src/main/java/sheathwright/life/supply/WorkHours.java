@@ -77,8 +77,8 @@ public final class WorkHours {
     sheets(estimate);
     item(Item.REFASTEN, FoundFields.REFASTEN_HOURS);
     item(Item.RELIEF, FoundFields.RELIEF_HOURS);
-    task(Item.BLOCK, supply.blocks(), FoundFields.BLOCK_HOURS);
-    task(Item.SCAB, supply.scabs(), FoundFields.SCAB_HOURS);
+    add(now, Item.BLOCK.label(), supply.blocks(), Item.BLOCK.unit(), FoundFields.BLOCK_HOURS);
+    add(now, Item.SCAB.label(), supply.scabs(), Item.SCAB.unit(), FoundFields.SCAB_HOURS);
     item(Item.CLIP, FoundFields.CLIP_HOURS);
     item(Item.LIFT, FoundFields.LIFT_HOURS);
     item(Item.COVER, FoundFields.COVER_HOURS);
@@ -107,13 +107,7 @@ public final class WorkHours {
 
   private void item(Item item, Field<? extends Figure<?>> each) {
     if (found.containsKey(item)) {
-      task(item, found.get(item), each);
-    }
-  }
-
-  private void task(Item item, Figure<?> quantity, Field<? extends Figure<?>> each) {
-    if (quantity.value() > 0) {
-      add(now, item.label(), quantity, item.unit(), each);
+      add(now, item.label(), found.get(item), item.unit(), each);
     }
   }
 
@@ -141,7 +135,7 @@ public final class WorkHours {
       Field<? extends Figure<?>> each) {
     if (rates.knows(each)) {
       tasks.add(new Task(what, quantity, unit, rates.fact(each)));
-    } else {
+    } else if (quantity.value() > 0) {
       unrated.add("%s (%s)".formatted(what, each.name()));
     }
   }
@@ -158,17 +152,16 @@ public final class WorkHours {
         Roll.column("hours_h", Task::hours));
   }
 
-  /** Each task with its quantity and its hours. */
+  /** Each task that may be done, with its quantity and its hours. */
   public Roll roll() {
     return roll;
   }
 
-  /** The same of what waits for a decision; nothing if nothing does. */
+  /** The same of what waits for a decision; nothing if nothing could. */
   public Optional<Roll> waiting() {
-    boolean waits = later.stream().anyMatch(task -> task.quantity().value() > 0);
-    return waits
-        ? Optional.of(roll("hours_waiting", "the hours that wait for the engineer", later))
-        : Optional.empty();
+    return later.isEmpty()
+        ? Optional.empty()
+        : Optional.of(roll("hours_waiting", "the hours that wait for the engineer", later));
   }
 
   /** What is done and has no rate of hours, with the rate that it wants. */

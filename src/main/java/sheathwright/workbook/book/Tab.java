@@ -459,6 +459,15 @@ public final class Tab {
             kept(units, roll.columns(), seen));
   }
 
+  /** The same; a line without a name in its first column shows nothing. */
+  public Listing listOfNamed(Roll roll, List<String> headings, List<Unit<?>> units) {
+    Listing listing = list(roll, headings, units);
+    int last = listing.firstLine() + roll.rows().size() - 1;
+    Validation.whiteIfNameless(
+        sheet, new CellRangeAddress(listing.firstLine(), last, 0, headings.size() - 1));
+    return listing;
+  }
+
   private static <T> List<T> kept(List<T> of, List<String> columns, List<String> seen) {
     List<T> kept = new ArrayList<>();
     seen.forEach(column -> kept.add(of.get(columns.indexOf(column))));

@@ -6,6 +6,7 @@ import org.apache.poi.ss.usermodel.IndexedColors;
 import org.apache.poi.ss.usermodel.SheetConditionalFormatting;
 import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
@@ -85,6 +86,17 @@ final class Validation {
     SheetText.append(escaped, value);
     xml.append(' ').append(name).append("=\"");
     xml.append(escaped.toString().replace("\"", "&quot;")).append('"');
+  }
+
+  /** A line whose first cell is empty shows nothing. */
+  static void whiteIfNameless(XSSFSheet sheet, CellRangeAddress lines) {
+    SheetConditionalFormatting formatting = sheet.getSheetConditionalFormatting();
+    String name =
+        new CellReference(lines.getFirstRow(), lines.getFirstColumn(), false, true)
+            .formatAsString();
+    ConditionalFormattingRule rule = formatting.createConditionalFormattingRule(name + "=\"\"");
+    rule.createFontFormatting().setFontColorIndex(IndexedColors.WHITE.index);
+    formatting.addConditionalFormatting(new CellRangeAddress[] {lines}, rule);
   }
 
   /** A verdict that begins with STOP says so in red as well. */

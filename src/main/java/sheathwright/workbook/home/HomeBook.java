@@ -67,13 +67,13 @@ public final class HomeBook {
 
   private byte[] written() {
     Letter quote = letter("Your quote", 34, 10, 12, 14, 15);
-    Letter seen = letter("What we found", 5, 30, 22, 28, 10);
+    Letter seen = letter("What we found", 28, 14, 16, 16, 22);
     Letter terms = letter("What you get", 30, 16, 16, 16, 14);
     QuotePage page = new QuotePage(quote, estimate, date);
     page.write();
     new SeenPage(seen, estimate).write();
+    page.writeOnceMore(seen);
     new TermsPage(terms, estimate).write();
-    page.writeOnceMore(terms);
     RaftersPage.write(book, estimate, () -> letter("Your rafters", 20, 17, 17, 17, 17));
     return book.finished();
   }

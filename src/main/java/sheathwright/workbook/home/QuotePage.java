@@ -5,9 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import sheathwright.figure.Choice;
-import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Quantity;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Ratio;
@@ -49,15 +47,12 @@ final class QuotePage {
     private static Figure<Money> reckoned(Figure<?> quantity, Figure<?> price) {
       return quantity.times(price).in(Units.USD).toCents();
     }
-
-    /** The amount once more, to hold the first to account. */
-    Figure<Money> again() {
-      return reckoned(quantity, price);
-    }
   }
 
   /** Something that the homeowner may choose, with what it adds. */
   private record Option(String words, Figure<Money> adds, Choice<YesNo> tick) {}
+
+  private static final Figure<Money> NOTHING = Figure.of(0, Units.USD);
 
   private final Letter letter;
   private final Tab tab;
@@ -67,6 +62,7 @@ final class QuotePage {
   private final List<Option> options;
   private final Roll roll;
   private final Figure<Money> together;
+  private final Figure<Money> chosen;
   private final Figure<Money> total;
   private final Figure<Per<Money, Sheets>> extra;
   private final Figure<Per<Money, Sheets>> credit;
@@ -95,7 +91,8 @@ final class QuotePage {
             Roll.column("price_usd", Line::price),
             Roll.column("amount_usd", Line::amount));
     together = roll.sum("amount_usd", Units.USD).as("lines_usd", Units.USD);
-    total = with(together).as("quote_total_usd", Units.USD);
+    chosen = options.isEmpty() ? NOTHING : chosen().as("chosen_usd", Units.USD);
+    total = together.plus(chosen).as("quote_total_usd", Units.USD);
     extra = Told.of("extra_sheet_usd", estimate.quote().extraSheet());
     credit = Told.of("credit_usd", estimate.quote().credit());
     most = Told.of("most_extra_sheets", estimate.quote().mostExtraSheets());
@@ -137,13 +134,11 @@ final class QuotePage {
     return all;
   }
 
-  /** A sum with what was chosen besides. */
-  private Figure<Money> with(Figure<Money> lines) {
-    Figure<Money> all = lines;
+  /** What the options that are ticked come to. */
+  private Figure<Money> chosen() {
+    Figure<Money> all = NOTHING;
     for (Option option : options) {
-      all =
-          all.plus(
-              Figure.choose(option.tick().is(YesNo.YES), option.adds(), Figure.of(0, Units.USD)));
+      all = all.plus(Figure.choose(option.tick().is(YesNo.YES), option.adds(), NOTHING));
     }
     return all;
   }
@@ -204,6 +199,7 @@ final class QuotePage {
     if (!options.isEmpty()) {
       tab.heading("Your choices: write yes or no");
       options.forEach(option -> letter.choice(option.words(), option.adds(), option.tick()));
+      letter.total("What you chose", chosen);
     }
   }
 
@@ -250,30 +246,53 @@ final class QuotePage {
 
   /** What was quoted, told a second time on another page, so that a changed number is seen. */
   void writeOnceMore(Letter other) {
-    List<Condition> same = new ArrayList<>();
-    other.tab().heading("The numbers once more, as they were quoted");
-    again(other, "All lines together", together, same);
-    again(other, "Each further sheet", extra, same);
+    List<Again> all = new ArrayList<>();
+    lines.forEach(line -> all.add(Again.of(line.item(), line.amount())));
+    all.add(Again.of("All lines together", together));
+    all.add(Again.of("The price on page 1, without your choices", total.minus(chosen)));
+    all.add(Again.of("Each further sheet", one(extra)));
     if (credit.value() > 0) {
-      again(other, "Back for each sheet not needed", credit, same);
+      all.add(Again.of("Back for each sheet not needed", one(credit)));
     }
-    again(other, "All sheets that could still turn out bad", allExtra, same);
-    lines.forEach(line -> same.add(line.amount().isTheSameAs(line.again())));
-    same.add(total.isTheSameAs(with(together)));
-    same.add(atWorst.isTheSameAs(total.plus(allExtra)));
+    all.add(Again.of("All sheets that could still turn out bad", allExtra));
+    all.add(Again.of("The most on page 1, without your choices", atWorst.minus(chosen)));
+    Roll quoted =
+        Roll.of(
+            "quoted",
+            "the numbers once more",
+            all,
+            Roll.<Again>column("item", each -> Choice.literal(each.what())),
+            Roll.column("now_usd", Again::now),
+            Roll.column("quoted_usd", Again::quoted),
+            Roll.column("changed_usd", Again::changed));
+    other.tab().heading("The numbers once more, as they were quoted");
+    other
+        .tab()
+        .list(
+            quoted,
+            List.of("What", "In this file", "As quoted", "Changed by"),
+            Arrays.asList(null, Units.USD, Units.USD, Units.USD));
     Choice<String> state =
         Choice.choose(
-                Condition.all(same.toArray(Condition[]::new)),
+                quoted.sum("changed_usd", Units.USD).isAtMost(NOTHING),
                 Choice.literal("The amounts add up and are as quoted."),
                 Choice.literal("A number was changed: ask us before you sign."))
             .as("sums_tie");
     tab.value(checkLine, 0, state, Part.NOTE);
   }
 
-  private static <Q extends Quantity> void again(
-      Letter other, String words, Figure<Q> figure, List<Condition> same) {
-    Figure<Q> told = Told.of("as_quoted_" + figure.name(), figure);
-    other.sentence(words, told);
-    same.add(figure.isTheSameAs(told));
+  private static Figure<Money> one(Figure<Per<Money, Sheets>> price) {
+    return price.times(Figure.of(1, Units.SHEET)).in(Units.USD);
+  }
+
+  /** A number as it stands in the file, and as it was when the file was written. */
+  private record Again(
+      String what, Figure<Money> now, Figure<Money> quoted, Figure<Money> changed) {
+
+    static Again of(String what, Figure<Money> figure) {
+      Figure<Money> now = figure.toCents().as("now_usd", Units.USD);
+      Figure<Money> quoted = Told.of("quoted_usd", now);
+      return new Again(what, now, quoted, now.minus(quoted).max(quoted.minus(now)));
+    }
   }
 }

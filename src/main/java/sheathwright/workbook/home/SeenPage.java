@@ -31,7 +31,7 @@ import sheathwright.workbook.draw.RoofPlan;
 final class SeenPage {
 
   private static final List<String> HEADINGS =
-      List.of("No.", "Where", "What we found", "What we do", "Sheet");
+      List.of("Where", "No.", "What we found", "Sheet", "What we do");
 
   /** A roof's rise is told for so many inches of run. */
   private static final double RUN = 12;
@@ -116,11 +116,11 @@ final class SeenPage {
     int line = tab.line();
     List<String> words =
         List.of(
-            String.valueOf(number),
             WhereWords.of(estimate, marked.part().plane(), mark.box()),
+            String.valueOf(number),
             found(mark.finding()),
-            done(marked),
-            found.get(mark.key()).key());
+            found.get(mark.key()).key(),
+            done(marked));
     for (int column = 0; column < words.size(); column++) {
       tab.text(line, column, words.get(column), Part.LISTED_TEXT);
     }

@@ -1,5 +1,6 @@
 package sheathwright.workbook.home;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import sheathwright.figure.Choice;
@@ -8,6 +9,7 @@ import sheathwright.figure.Lengths;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Shown;
+import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.job.Estimate;
@@ -169,20 +171,37 @@ final class TermsPage {
         .ifPresent(
             roll -> {
               tab.heading("What the maker of the covering asks of the deck");
-              for (int i = 0; i < roll.rows().size(); i++) {
-                letter.fact(capital(roll.cellsOf("requirement").get(i).plain()), met(roll, i));
-              }
+              asked("Met", roll, Asked.MET);
+              asked("Not met", roll, Asked.NOT_MET);
+              asked("Not shown yet", roll, Asked.NOT_SHOWN);
             });
   }
 
-  private static String met(Roll roll, int line) {
-    var met = roll.cellsOf("met").get(line);
-    if (met.refusal().isPresent()) {
-      return "Not shown yet.";
+  /** How something stands that the maker asks for. */
+  private enum Asked {
+    MET,
+    NOT_MET,
+    NOT_SHOWN
+  }
+
+  private void asked(String label, Roll roll, Asked how) {
+    List<String> all = new ArrayList<>();
+    for (int i = 0; i < roll.rows().size(); i++) {
+      if (asked(roll.cellsOf("met").get(i)) == how) {
+        all.add(roll.cellsOf("requirement").get(i).plain());
+      }
     }
-    return met.plain().equals(YesNo.YES.word())
-        ? "Met."
-        : "Not met: the maker decides before the covering goes on.";
+    if (!all.isEmpty()) {
+      String then = how == Asked.NOT_MET ? "; the maker decides before the covering goes on" : "";
+      letter.fact(label, capital(String.join(", ", all)) + then + ".");
+    }
+  }
+
+  private static Asked asked(Traced met) {
+    if (met.refusal().isPresent()) {
+      return Asked.NOT_SHOWN;
+    }
+    return met.plain().equals(YesNo.YES.word()) ? Asked.MET : Asked.NOT_MET;
   }
 
   private static String capital(String words) {

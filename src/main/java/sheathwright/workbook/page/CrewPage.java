@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.poi.ss.util.WorkbookUtil;
 import sheathwright.figure.Choice;
+import sheathwright.figure.Reading;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
@@ -38,10 +39,10 @@ final class CrewPage {
   private final Deck.Part part;
   private final Optional<Roll> marks;
 
-  private CrewPage(Book book, Estimate estimate, Deck.Part part, String subtitle) {
+  private CrewPage(Book book, Estimate estimate, Deck.Part part, int feet, String subtitle) {
     this.estimate = estimate;
     this.part = part;
-    this.marks = marks(estimate, part.plane().name()).filter(roll -> !roll.rows().isEmpty());
+    this.marks = marks(estimate, part.plane().name(), feet).filter(roll -> !roll.rows().isEmpty());
     int columns = Math.max(LEAST_COLUMNS, marks.map(roll -> roll.columns().size()).orElse(0));
     int[] widths = new int[columns];
     Arrays.fill(widths, OTHERS);
@@ -54,9 +55,13 @@ final class CrewPage {
 
   /** A page for each plane. */
   static List<CrewPage> of(Book book, Estimate estimate, String subtitle) {
+    Reading reading = new Reading();
+    Optional<Leveling.AtMiddle> middle = estimate.rafterLeveling().flatMap(Leveling::atMiddle);
+    int feet = middle.map(each -> CrewRolls.feet(reading, each)).orElse(0);
+    middle.ifPresent(each -> book.draws(List.of(reading.solution("marks_on_sisters"))));
     List<CrewPage> pages = new ArrayList<>();
     for (Deck.Part part : estimate.deck().parts()) {
-      pages.add(new CrewPage(book, estimate, part, subtitle));
+      pages.add(new CrewPage(book, estimate, part, feet, subtitle));
     }
     return pages;
   }
@@ -73,11 +78,11 @@ final class CrewPage {
     return name;
   }
 
-  private static Optional<Roll> marks(Estimate estimate, String plane) {
+  private static Optional<Roll> marks(Estimate estimate, String plane, int feet) {
     Optional<Leveling> leveling = estimate.rafterLeveling();
     return leveling
         .flatMap(Leveling::atMiddle)
-        .map(middle -> CrewRolls.marks(plane, middle))
+        .map(middle -> CrewRolls.marks(plane, middle, feet))
         .or(() -> plan(estimate, plane).map(each -> CrewRolls.marks(plane, each)));
   }
 

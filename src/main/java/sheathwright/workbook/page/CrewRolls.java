@@ -10,6 +10,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Reading;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
@@ -151,29 +152,56 @@ final class CrewRolls {
     return marks(plane, all);
   }
 
-  /** The marks of a plane whose rafters were read at mid-length: on a parabola through that. */
-  static Roll marks(String plane, Leveling.AtMiddle middle) {
+  /** How many marks a sister has but for that at its end, one at each foot. */
+  static int feet(Reading reading, Leveling.AtMiddle middle) {
+    Figure<Ratio> marks =
+        middle
+            .stock()
+            .length()
+            .dividedBy(ONE_FOOT)
+            .in(Units.RATIO)
+            .roundedUp()
+            .as("marks_before_the_end", Units.RATIO);
+    return (int) reading.number("a sister's marks, one at each foot", marks, Units.RATIO);
+  }
+
+  /**
+   * The marks of a plane whose rafters were read at mid-length: on a parabola through that.
+   *
+   * @param feet marks of a sister, one at each foot, but for that at its end
+   */
+  static Roll marks(String plane, Leveling.AtMiddle middle, int feet) {
     Roll readings = middle.readings();
     List<Marked> all = new ArrayList<>();
     Figure<Length> length = middle.stock().length();
     Figure<Length> from =
         middle.span().minus(length).dividedBy(TWO).as("sister_from_ft", Units.FOOT);
     for (List<Traced> row : readings.rows()) {
-      Figure<?> sister = (Figure<?>) row.get(readings.columns().indexOf("sister"));
-      Figure<?> shim = (Figure<?>) row.get(readings.columns().indexOf("shim"));
-      if (row.get(0).plain().equals(plane) && sister.value() + shim.value() > 0) {
-        Choice<String> action =
-            Choice.choose(
-                sister.isMoreThan(NONE), Choice.literal("sister"), Choice.literal("shim"));
+      if (row.get(0).plain().equals(plane)) {
         List<Figure<Length>> marks = new ArrayList<>();
-        for (int foot = 0; foot < length.value(); foot++) {
+        for (int foot = 0; foot < feet; foot++) {
           marks.add(mark(middle, row, from.plus(Figure.of(foot, Units.FOOT))));
         }
         marks.add(mark(middle, row, from.plus(length)));
-        all.add(new Marked((Choice<?>) row.get(1), action, from, length, marks));
+        all.add(new Marked((Choice<?>) row.get(1), action(readings, row), from, length, marks));
       }
     }
     return marks(plane, all);
+  }
+
+  private static Choice<String> action(Roll readings, List<Traced> row) {
+    return Choice.choose(
+        pieces(readings, row, "sister").isMoreThan(NONE),
+        Choice.literal("sister"),
+        Choice.choose(
+            pieces(readings, row, "shim").isMoreThan(NONE),
+            Choice.literal("shim"),
+            Choice.literal("leave")));
+  }
+
+  @SuppressWarnings("unchecked") // these columns of the readings count rafters
+  private static Figure<Pieces> pieces(Roll readings, List<Traced> row, String column) {
+    return (Figure<Pieces>) row.get(readings.columns().indexOf(column));
   }
 
   private static Figure<Length> mark(

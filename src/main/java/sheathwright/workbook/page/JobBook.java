@@ -98,7 +98,6 @@ public final class JobBook {
             "Every number told twice says the same in both places", "told_again_", book.repeats()));
     ties.addAll(estimate.ties(quote));
     ties.addAll(settled.ties());
-    ties.add(supply.tie());
     return ties;
   }
 }

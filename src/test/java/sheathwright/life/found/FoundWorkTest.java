@@ -63,7 +63,8 @@ class FoundWorkTest {
     assertThat(work.quantities().get(Item.SHEET).value()).isEqualTo(sheets);
     assertThat(sum(work, Item.REFASTEN)).isEqualTo(6);
     assertThat(sum(work, Item.RELIEF)).isEqualTo(24);
-    assertThat(work.quantities()).containsOnlyKeys(Item.SHEET, Item.REFASTEN, Item.RELIEF);
+    assertThat(work.quantities().keySet().stream().filter(item -> sum(work, item) > 0))
+        .containsExactlyInAnyOrder(Item.SHEET, Item.REFASTEN, Item.RELIEF);
   }
 
   /** By hand: 3 × 32, 96 × 9-1/4 in and 72 × 48 in are 126.17 sq ft, 3.943 of 32, up to 4. */

@@ -69,6 +69,6 @@ class LongNamesTest {
 
   @Test
   void theLongestNames_thatDifferInTheirLastLetter() {
-    assertNamed(book(List.of("x".repeat(60), "x".repeat(59) + "y")));
+    assertNamed(book(List.of("x".repeat(60), "x".repeat(59) + "y", "x".repeat(59) + "z")));
   }
 }
