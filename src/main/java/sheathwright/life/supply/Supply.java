@@ -37,6 +37,9 @@ import sheathwright.sheathing.patch.PatchPlan;
  */
 public final class Supply {
 
+  /** What a line of a list is called of which nothing is needed now. */
+  public static final String NOT_NEEDED = SupplyLine.NOT_NEEDED;
+
   private static final Figure<Length> BLOCK_STICK =
       Figure.constant("block_stick_ft", Lumber.BLOCK_FEET, Units.FOOT, Source.COMMON_PRACTICE);
   private static final Figure<Length> SHEET_LENGTH = Figure.of(8, Units.FOOT);

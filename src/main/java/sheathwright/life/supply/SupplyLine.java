@@ -24,7 +24,10 @@ public record SupplyLine(
     Figure<Ratio> toBuy,
     Choice<String> sold) {
 
-  private static final Choice<String> NAMELESS = Choice.literal("");
+  /** What a line is called of which nothing is needed now; it may be later. */
+  static final String NOT_NEEDED = "not needed";
+
+  private static final Choice<String> NAMELESS = Choice.literal(NOT_NEEDED);
   private static final Figure<Ratio> NO_SPARE = Figure.of(0, Units.RATIO);
 
   /** Sold one by one, so many and no more: cut from a list. */

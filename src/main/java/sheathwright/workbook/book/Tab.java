@@ -240,7 +240,7 @@ public final class Tab {
     TabCell cell = cell(next, 0);
     cell.style(book.look().of(Part.TEXT));
     merge(next, 0, columns() - 1);
-    int needed = Math.max(lines, 1 + words.plain().length() / CHARACTERS_A_LINE);
+    int needed = Math.max(lines, 1 + said(words).length() / CHARACTERS_A_LINE);
     row(next).height(LINE_HEIGHT * needed + 3);
     book.placed(words, this, next++, 0);
     book.later(notation -> book.write(cell, words, notation));
@@ -459,12 +459,12 @@ public final class Tab {
             kept(units, roll.columns(), seen));
   }
 
-  /** The same; a line without a name in its first column shows nothing. */
-  public Listing listOfNamed(Roll roll, List<String> headings, List<Unit<?>> units) {
+  /** The same; a line whose first column says a word for nothing is not shown. */
+  public Listing listBut(String nothing, Roll roll, List<String> headings, List<Unit<?>> units) {
     Listing listing = list(roll, headings, units);
     int last = listing.firstLine() + roll.rows().size() - 1;
-    Validation.whiteIfNameless(
-        sheet, new CellRangeAddress(listing.firstLine(), last, 0, headings.size() - 1));
+    Validation.whiteIfItSays(
+        nothing, sheet, new CellRangeAddress(listing.firstLine(), last, 0, headings.size() - 1));
     return listing;
   }
 

@@ -88,13 +88,14 @@ final class Validation {
     xml.append(escaped.toString().replace("\"", "&quot;")).append('"');
   }
 
-  /** A line whose first cell is empty shows nothing. */
-  static void whiteIfNameless(XSSFSheet sheet, CellRangeAddress lines) {
+  /** A line whose first cell says this is not shown. */
+  static void whiteIfItSays(String word, XSSFSheet sheet, CellRangeAddress lines) {
     SheetConditionalFormatting formatting = sheet.getSheetConditionalFormatting();
     String name =
         new CellReference(lines.getFirstRow(), lines.getFirstColumn(), false, true)
             .formatAsString();
-    ConditionalFormattingRule rule = formatting.createConditionalFormattingRule(name + "=\"\"");
+    ConditionalFormattingRule rule =
+        formatting.createConditionalFormattingRule(name + "=\"" + word + "\"");
     rule.createFontFormatting().setFontColorIndex(IndexedColors.WHITE.index);
     formatting.addConditionalFormatting(new CellRangeAddress[] {lines}, rule);
   }

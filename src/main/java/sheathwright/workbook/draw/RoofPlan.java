@@ -20,7 +20,7 @@ public final class RoofPlan {
 
   private static final double LINE_POINTS = 15;
   private static final double WIDE_POINTS = 540;
-  private static final double MOST_POINTS = 270;
+  private static final double MOST_POINTS = 220;
   private static final double BETWEEN_POINTS = 22;
   private static final double NAME_POINTS = 20;
   private static final double NUMBER_POINTS = 13;

@@ -247,7 +247,6 @@ final class QuotePage {
   /** What was quoted, told a second time on another page, so that a changed number is seen. */
   void writeOnceMore(Letter other) {
     List<Again> all = new ArrayList<>();
-    lines.forEach(line -> all.add(Again.of(line.item(), line.amount())));
     all.add(Again.of("All lines together", together));
     all.add(Again.of("The price on page 1, without your choices", total.minus(chosen)));
     all.add(Again.of("Each further sheet", one(extra)));

@@ -190,13 +190,14 @@ final class CrewRolls {
   }
 
   private static Choice<String> action(Roll readings, List<Traced> row) {
-    return Choice.choose(
-        pieces(readings, row, "sister").isMoreThan(NONE),
-        Choice.literal("sister"),
+    Choice<String> otherwise =
         Choice.choose(
-            pieces(readings, row, "shim").isMoreThan(NONE),
-            Choice.literal("shim"),
-            Choice.literal("leave")));
+                pieces(readings, row, "shim").isMoreThan(NONE),
+                Choice.literal("shim"),
+                Choice.literal("leave"))
+            .as("rafter_unless_sistered");
+    return Choice.choose(
+        pieces(readings, row, "sister").isMoreThan(NONE), Choice.literal("sister"), otherwise);
   }
 
   @SuppressWarnings("unchecked") // these columns of the readings count rafters

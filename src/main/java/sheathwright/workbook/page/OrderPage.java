@@ -34,7 +34,7 @@ final class OrderPage {
     tab.link("Ordered by", job.fact(JobFields.PREPARED_BY), "");
     linked(tab, job, SupplyFields.DELIVER_TO);
     tab.skip(1);
-    tab.listOfNamed(supply.order(), HEADINGS, UNITS);
+    tab.listBut(Supply.NOT_NEEDED, supply.order(), HEADINGS, UNITS);
     tab.note(
         "To buy is what is needed and the overage, in whole packs. Lumber is cut from a list and has no overage.");
     supply.waiting().ifPresent(waiting -> waiting(tab, estimate, waiting));
@@ -51,7 +51,7 @@ final class OrderPage {
     tab.heading("After the engineer's decision");
     tab.note("Not in the order. It is bought when whoever is named here has decided.");
     tab.linkedVerdict("The rafters", estimate.framing().decision());
-    tab.listOfNamed(waiting, HEADINGS, UNITS);
+    tab.listBut(Supply.NOT_NEEDED, waiting, HEADINGS, UNITS);
   }
 
   private static void linked(Tab tab, Job job, Field<sheathwright.figure.Choice<String>> field) {

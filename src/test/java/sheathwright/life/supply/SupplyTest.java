@@ -29,7 +29,7 @@ class SupplyTest {
   /** What to buy, packs and what a pack is, needed, overage; a line without a name is empty. */
   private static List<String> lines(Roll roll) {
     return roll.rows().stream()
-        .filter(row -> !row.get(0).plain().isEmpty())
+        .filter(row -> !row.get(0).plain().equals(Supply.NOT_NEEDED))
         .map(row -> row.stream().map(Traced::plain).collect(Collectors.joining(" | ")))
         .toList();
   }
