@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import sheathwright.job.JobTable;
 import sheathwright.workbook.page.Samples;
 
 /**
@@ -19,23 +18,10 @@ import sheathwright.workbook.page.Samples;
  */
 class FinishedSamplesTest {
 
-  private static final Path DEMO = Path.of("demo-data");
   private static final Map<String, byte[]> WRITTEN = new LinkedHashMap<>();
 
-  /** Every invented job that has a folder of its own. */
-  static Stream<String> jobs() throws IOException {
-    try (Stream<Path> folders = Files.list(DEMO)) {
-      return folders
-          .filter(job -> Files.exists(job.resolve(JobTable.JOB.file())))
-          .map(job -> job.getFileName().toString())
-          .sorted()
-          .toList()
-          .stream();
-    }
-  }
-
-  static Stream<String> books() throws IOException {
-    return jobs().flatMap(job -> Stream.of(job + "-estimate", job + "-quote"));
+  static Stream<String> books() {
+    return Samples.everyJob().stream().flatMap(job -> Stream.of(job + "-estimate", job + "-quote"));
   }
 
   @ParameterizedTest

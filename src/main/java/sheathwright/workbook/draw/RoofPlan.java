@@ -120,25 +120,27 @@ public final class RoofPlan {
       for (int first = 0; first < planes.size(); first += each) {
         rows.add(planes.subList(first, Math.min(planes.size(), first + each)));
       }
-      double scale = scale(rows);
-      if (scale > 0 && scale < scale(best)) {
+      if (scale(rows) < scale(best)) {
         best = rows;
       }
     }
     return inRows(best, scale(best));
   }
 
-  /** Inches a point, for rows of planes that just fit. */
+  /** Inches a point, for rows of planes that just fit; without end, where names alone fill them. */
   private static double scale(List<List<Drawn>> rows) {
     double scale = 0;
     double tall = 0;
     for (List<Drawn> row : rows) {
       double wide = row.stream().mapToDouble(each -> each.bounds().width()).sum();
-      scale = Math.max(scale, wide / (WIDE_POINTS - BETWEEN_POINTS * (row.size() + 1)));
+      scale = Math.max(scale, over(wide, WIDE_POINTS - BETWEEN_POINTS * (row.size() + 1)));
       tall += height(row);
     }
-    double high = MOST_POINTS - rows.size() * (NAME_POINTS + BETWEEN_POINTS);
-    return Math.max(scale, tall / high);
+    return Math.max(scale, over(tall, MOST_POINTS - rows.size() * (NAME_POINTS + BETWEEN_POINTS)));
+  }
+
+  private static double over(double inches, double points) {
+    return points > 0 ? inches / points : Double.POSITIVE_INFINITY;
   }
 
   private static RoofPlan inRows(List<List<Drawn>> rows, double scale) {

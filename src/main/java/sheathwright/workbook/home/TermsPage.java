@@ -87,12 +87,16 @@ final class TermsPage {
     if (used.refusal().isPresent()) {
       return "As the building department asks.";
     }
-    String nail =
-        job.knows(SiteFields.NAIL)
-            ? job.fact(SiteFields.NAIL).plain().replace('-', ' ') + ", "
-            : "";
+    String nail = job.knows(SiteFields.NAIL) ? nail(job.fact(SiteFields.NAIL).plain()) + ", " : "";
     return "%sone every %s in along the edges of a sheet and every %s in between; closer near the roof's own edges where the code asks."
         .formatted(nail, inches(used.edge()), inches(used.field()));
+  }
+
+  /** A deck nail as a homeowner may ask about it. */
+  private static String nail(String word) {
+    return word.startsWith("rsrs")
+        ? "ring-shank nails (%s)".formatted(word.toUpperCase(java.util.Locale.ROOT))
+        : word.replace('-', ' ');
   }
 
   private static String inches(Figure<Length> length) {

@@ -28,7 +28,7 @@ class HomeBookTest {
   private static final double SMALLEST = 0.7;
 
   static List<String> jobs() {
-    return Samples.JOBS;
+    return Samples.everyJob();
   }
 
   private static XSSFWorkbook book(JobText job) {

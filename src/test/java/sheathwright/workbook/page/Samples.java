@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import sheathwright.catalog.Card;
@@ -20,6 +21,7 @@ import sheathwright.figure.Quantity;
 import sheathwright.figure.Traced;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
+import sheathwright.job.JobTable;
 import sheathwright.job.JobTables;
 import sheathwright.job.fill.FilledTable;
 import sheathwright.job.table.CsvFile;
@@ -93,6 +95,19 @@ public final class Samples {
     variables.put("isLarge", order.isMoreThan(Amounts.sheets(20)).as("is_large"));
     variables.put("a1", Amounts.in(3));
     return variables;
+  }
+
+  /** Every invented job that has a folder of its own. */
+  public static List<String> everyJob() {
+    try (Stream<Path> folders = Files.list(Path.of("demo-data"))) {
+      return folders
+          .filter(job -> Files.exists(job.resolve(JobTable.JOB.file())))
+          .map(job -> job.getFileName().toString())
+          .sorted()
+          .toList();
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
   }
 
   public static JobTables tables(String job) {
