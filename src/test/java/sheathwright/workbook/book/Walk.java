@@ -11,7 +11,7 @@ final class Walk {
 
   private static final boolean IS_WHOLE =
       System.getProperty("sheathwright.sweep", "").equals("all");
-  private static final int ONE_OF = 3;
+  private static final int ONE_OF = 6;
 
   private Walk() {}
 
