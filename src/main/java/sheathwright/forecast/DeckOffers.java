@@ -48,7 +48,7 @@ public final class DeckOffers {
    * @return how many to include, and the ratio that says so
    * @throws RefusedException if the credit is more than an included sheet costs, or as much as an
    *     extra one with its nuisance
-   * @see "newsvendor rule of stock-keeping, applied to sheets"
+   * @see "derived: newsvendor rule of stock-keeping, applied to sheets"
    */
   @LibraryFunction(words = {"allowance", "in the price", "how many to include", "credit"})
   public static IncludedSheets includedSheets(
@@ -95,7 +95,7 @@ public final class DeckOffers {
    * @param cost of one sheet to the firm, $0 to $10,000
    * @return the chance of more, how many more on average, and what those cost
    * @throws RefusedException if more were seen than there are, or more were bad than seen
-   * @see "stop-loss premium: Klugman, Panjer, Willmot, Loss Models; from memory"
+   * @see "derived: stop-loss premium: Klugman, Panjer, Willmot, Loss Models; from memory"
    */
   @LibraryFunction(words = {"cap", "not to exceed", "maximum", "guarantee", "ceiling"})
   public static CeilingCharge ceilingCharge(
@@ -143,7 +143,7 @@ public final class DeckOffers {
    * @return sheets in the price, the price at cost, what is left on average, and the chance of a
    *     loss
    * @throws RefusedException if more were seen than there are, or more were bad than seen
-   * @see "beta-binomial distribution; the rest is arithmetic"
+   * @see "derived: beta-binomial distribution; the rest is arithmetic"
    */
   @LibraryFunction(words = {"lump sum", "fixed", "all in", "flat price"})
   public static FixedDeckPrice fixedDeckPrice(

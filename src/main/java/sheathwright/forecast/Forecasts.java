@@ -48,7 +48,7 @@ public final class Forecasts {
    * @return average, spread, chance of none, and what is not exceeded in 1, 5, 8, 9 and 9.5 houses
    *     of 10, in sheets
    * @throws RefusedException if more were seen than there are, or more were bad than seen
-   * @see "beta-binomial distribution; finite population held against the hypergeometric"
+   * @see "derived: beta-binomial distribution; finite population held against the hypergeometric"
    */
   @LibraryFunction(
       words = {"how many bad sheets", "rot", "allowance", "hidden", "likely", "attic", "odds"})
@@ -138,7 +138,7 @@ public final class Forecasts {
    * @param moreThan whole sheets, 0 to 10,000
    * @return the chance of more, from 0 to 1
    * @throws RefusedException if more were seen than there are, or more were bad than seen
-   * @see "beta-binomial distribution; finite population held against the hypergeometric"
+   * @see "derived: beta-binomial distribution; finite population held against the hypergeometric"
    */
   @LibraryFunction(words = {"how likely", "odds", "probability", "included", "more than"})
   @Column("chance")

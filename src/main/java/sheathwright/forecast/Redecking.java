@@ -41,7 +41,7 @@ public final class Redecking {
    * @param prices one place replaced by itself, laid anew with all others, or kept
    * @return bad sheets, more than there are where patching always costs less
    * @throws RefusedException if patching a sheet costs no more than keeping one
-   * @see "arithmetic"
+   * @see "derived: arithmetic"
    */
   @LibraryFunction(words = {"patch or redeck", "whole deck", "new deck", "worth it"})
   @Column(value = "bad_sheets", unit = "sheet")
@@ -97,7 +97,7 @@ public final class Redecking {
    * @return break-even, what patching costs on average, what the whole deck costs anew, and the
    *     chance that the latter is the cheaper
    * @throws RefusedException if patching a sheet costs no more than keeping one
-   * @see "beta-binomial distribution; the rest is arithmetic"
+   * @see "derived: beta-binomial distribution; the rest is arithmetic"
    */
   @LibraryFunction(words = {"patch or redeck", "whole deck", "callback", "risk", "worth it"})
   public static PatchOrRedeck patchOrRedeck(
