@@ -57,6 +57,7 @@ class ArchitectureTest {
           trade("framing"),
           trade("leveling", "cutting"),
           room("pricing", "figure", "catalog"),
+          room("forecast", "figure", "catalog"),
           room("job", all()),
           room("life", all("job")),
           room("workbook", all("job", "life")),
@@ -95,7 +96,7 @@ class ArchitectureTest {
           room("job.price", "job.table"),
           room("job.life", "job.table"),
           room("job.path", "job.site", "job.table"),
-          room("job.solve", "job.table"),
+          room("job.solve", "job.life", "job.table"),
           room("job.triage", "job.life", "job.site", "job.table"),
           room("life.found"),
           room("life.supply", "life.found"),
@@ -137,7 +138,7 @@ class ArchitectureTest {
   /** The rooms before {@code job}, and these. */
   private static String[] all(String... further) {
     List<String> before =
-        List.of("cutting", "sheathing", "fastening", "framing", "leveling", "pricing");
+        List.of("cutting", "sheathing", "fastening", "framing", "leveling", "pricing", "forecast");
     return Stream.of(NOUNS.stream(), before.stream(), Stream.of(further))
         .flatMap(each -> each)
         .toArray(String[]::new);
@@ -216,6 +217,7 @@ class ArchitectureTest {
     "cli,      picocli..",
     "roof,     org.locationtech..",
     "leveling, org.ojalgo..",
+    "forecast, org.apache.commons.math3..",
   })
   void library_isImportedByOneRoom(String room, String library) {
     noClasses()

@@ -1,6 +1,7 @@
 package sheathwright.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,6 +14,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import sheathwright.cutting.Patience;
 import sheathwright.figure.RefusedException;
+import sheathwright.job.file.NewFile;
 import sheathwright.job.solve.SolvedTable;
 import sheathwright.job.solve.Solver;
 import sheathwright.job.table.CsvFile;
@@ -49,11 +51,27 @@ import sheathwright.job.table.CsvFile;
       "              (a straight line over each rafter, flat across or not)",
       "    answer    the same lines with build_up_in; of equal planes the one",
       "              least steep across, then up",
+      "  forecast    bad places of a roof whose zones are not alike",
+      "    columns   zone, places, seen, seen_bad, odds (1), seen_share_pct (100:",
+      "              bad places that show as bad to whoever looks)",
+      "    options   alpha= beta= (of the firm's history, see fit) pmf=FILE",
+      "    answer    a line for each zone and one for all",
+      "  fit         what finished jobs say of the next: alpha and beta",
+      "    columns   as history.csv has them: job, closed_on, sheets, bad",
+      "    options   roof_sheets=44 (to compare by) by=COLUMN seed=20260101",
+      "    answer    all jobs, and each class of 8 or more: two fits, their",
+      "              range, and how often the forecasts would have held",
+      "  pooled_stock sheets for several houses at once",
+      "    columns   job, sheets, seen, seen_bad, and others",
+      "    options   alpha= beta= or history=FILE percentile=90 by=COLUMN",
+      "    answer    a line for each delivery: one by one, and together",
       "",
       "Examples:",
       "  sheathwright solve cut_sheets pieces.csv kerf_in=1/8 seconds=5",
       "  sheathwright solve cut_stock blocks.csv stock_ft=8,12 stock_usd=4.10,6.60",
-      "  sheathwright solve level_plane readings.csv objective=largest cap_in=3/4"
+      "  sheathwright solve level_plane readings.csv objective=largest cap_in=3/4",
+      "  sheathwright solve fit history.csv roof_sheets=60",
+      "  sheathwright solve forecast zones.csv alpha=1.47 beta=21.8"
     })
 final class SolveCommand implements Callable<Integer> {
 
@@ -64,7 +82,7 @@ final class SolveCommand implements Callable<Integer> {
   @Parameters(
       index = "0",
       paramLabel = "SOLVER",
-      description = "cut_sheets, cut_stock or level_plane")
+      description = "cut_sheets, cut_stock, level_plane, forecast, fit or pooled_stock")
   private String name;
 
   @Parameters(index = "1", paramLabel = "TABLE", description = "a CSV file")
@@ -83,11 +101,22 @@ final class SolveCommand implements Callable<Integer> {
     Map<String, String> given = NamedValues.of(options, "option=value", spec);
     CsvFile file = CsvFile.read(table);
     SolvedTable answer = solver.solve(file, given, SolveCommand::clock);
+    if (answer.beside().isPresent()) {
+      write(answer.beside().get());
+    }
     answer.writeTo(spec.commandLine().getOut());
     spec.commandLine().getOut().flush();
     spec.commandLine().getErr().println(answer.summary());
     answer.nearMiss().ifPresent(spec.commandLine().getErr()::println);
     return 0;
+  }
+
+  /** A second table goes to a file that is not there yet. */
+  private static void write(SolvedTable.Beside beside) throws IOException {
+    StringBuilder text = new StringBuilder();
+    beside.table().writeTo(text);
+    byte[] bytes = text.toString().getBytes(StandardCharsets.UTF_8);
+    NewFile.at(Path.of(beside.file()), false).write(out -> out.write(bytes));
   }
 
   private Solver solver() {

@@ -6,12 +6,15 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Area;
 import sheathwright.figure.Quantity.Per;
+import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Time;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 
 /** How much of a roof a crew opens and closes in a day. */
 public final class OpenAreas {
+
+  private static final Figure<Ratio> CERTAIN = Figure.of(1, Units.RATIO);
 
   private OpenAreas() {}
 
@@ -51,5 +54,34 @@ public final class OpenAreas {
     var worked =
         day.crew().times(day.hours()).times(day.efficiency()).as("hours_worked_h", Units.HOUR);
     return worked.dividedBy(each).as("squares_per_day", Units.SQUARE, Source.COMMON_PRACTICE);
+  }
+
+  /**
+   * From which chance of rain on a roof stays closed.
+   *
+   * <pre>
+   * chance = cost of a lost day ÷ (damage × share of the roof that is open),   at most 100 %
+   * </pre>
+   *
+   * <p>Does not cover people and their belongings: no price is put on a ceiling that falls on
+   * somebody. Wind, lightning and wet footing keep a crew off the roof whatever this says.
+   *
+   * <pre>{@code
+   * rainThreshold(RainRisk.lostDay(usd(780)).damage(usd(4200)).open(number(0.5))) // 37.14 %
+   * }</pre>
+   *
+   * @param risk a lost day, the damage of rain into a wholly open roof, and how much is opened
+   * @return the chance of rain from which on nothing is opened, in percent
+   * @throws RefusedException if a number lies outside its range
+   * @see "derived: arithmetic: both choices cost the same on average"
+   */
+  @LibraryFunction(words = {"weather", "open today", "tarp", "rain chance", "forecast"})
+  @Column(value = "chance_pct")
+  public static Figure<Ratio> rainThreshold(RainRisk risk) {
+    return risk.lostDay()
+        .dividedBy(risk.damage().times(risk.open()))
+        .as("loss_ratio", Units.RATIO)
+        .min(CERTAIN)
+        .as("chance_pct", Units.PERCENT, Source.ARITHMETIC);
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import sheathwright.figure.Refusal;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 
@@ -51,10 +52,14 @@ public final class Asked {
 
   /** Why it has no answer, or nothing if it has one. */
   public Optional<String> refusal() {
-    return results().stream()
-        .flatMap(result -> result.refusal().stream())
-        .map(Refusal::reason)
-        .findFirst();
+    try {
+      return results().stream()
+          .flatMap(result -> result.refusal().stream())
+          .map(Refusal::reason)
+          .findFirst();
+    } catch (RefusedException outright) {
+      return Optional.of(outright.getMessage());
+    }
   }
 
   private List<Traced> results() {

@@ -187,7 +187,16 @@ public final class FilledLines {
     if (arguments.size() < card.parameters().size()) {
       return new FilledRow(line, List.of(), List.of(), wrongHere, String.join("; ", wrong));
     }
-    List<Traced> results = card.answer(arguments);
+    List<Traced> results;
+    try {
+      results = card.answer(arguments);
+    } catch (RefusedException outright) {
+      wrong.add(outright.getMessage());
+      wrongHere.add(
+          new Problem(
+              file.name(), line.number(), columnIn(outright.getMessage()), outright.getMessage()));
+      return new FilledRow(line, List.of(), List.of(), wrongHere, String.join("; ", wrong));
+    }
     results.stream()
         .filter(FilledRow::isRefused)
         .flatMap(result -> result.refusal().stream())

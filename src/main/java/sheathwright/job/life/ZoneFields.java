@@ -35,12 +35,17 @@ public final class ZoneFields {
       Field.whole("seen_bad", "Of which bad", Units.RATIO, 0, 20_000).ifKnown();
 
   public static final Field<Figure<Ratio>> ODDS =
-      Field.number("odds", "So many times as likely to be bad as the rest", Units.RATIO, 0.01, 100)
+      Field.number(
+              "odds", "Odds of a place being bad, beside a plain place's", Units.RATIO, 0.1, 20)
           .ifKnown();
 
   public static final Field<Figure<Ratio>> SEEN_SHARE =
       Field.number(
-              "seen_share_pct", "Of a place that was seen, so much of it", Units.PERCENT, 1, 100)
+              "seen_share_pct",
+              "Bad places that show as bad to whoever looks",
+              Units.PERCENT,
+              5,
+              100)
           .ifKnown();
 
   public static final Field<Choice<String>> WHY =

@@ -13,9 +13,36 @@ import org.apache.commons.csv.CSVPrinter;
  * @param rows of the answer
  * @param summary the answer in one line
  * @param nearMiss what a little less would have saved, in one line; empty if nothing
+ * @param beside a second table that was asked for; empty if none was
  */
 public record SolvedTable(
-    List<String> header, List<List<String>> rows, String summary, Optional<String> nearMiss) {
+    List<String> header,
+    List<List<String>> rows,
+    String summary,
+    Optional<String> nearMiss,
+    Optional<Beside> beside) {
+
+  /**
+   * A second table that was asked for.
+   *
+   * @param file where it goes
+   */
+  public record Beside(String file, SolvedTable table) {}
+
+  SolvedTable(
+      List<String> header, List<List<String>> rows, String summary, Optional<String> nearMiss) {
+    this(header, rows, summary, nearMiss, Optional.empty());
+  }
+
+  /** The same with a second table, if a file is named for it. */
+  SolvedTable beside(Optional<String> file, List<String> headings, List<List<String>> lines) {
+    return new SolvedTable(
+        header,
+        rows,
+        summary,
+        nearMiss,
+        file.map(name -> new Beside(name, new SolvedTable(headings, lines, "", Optional.empty()))));
+  }
 
   /** The answer as CSV. */
   public void writeTo(Appendable out) throws IOException {

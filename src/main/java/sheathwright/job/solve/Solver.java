@@ -29,6 +29,27 @@ public enum Solver {
     SolvedTable solved(CsvFile file, SolverOptions options, DoubleFunction<Patience> patience) {
       return PlaneLeveler.leveled(file, options);
     }
+  },
+  /** Bad places of a roof whose zones are not alike. */
+  FORECAST(DeckForecaster.OPTIONS) {
+    @Override
+    SolvedTable solved(CsvFile file, SolverOptions options, DoubleFunction<Patience> patience) {
+      return DeckForecaster.forecast(file, options);
+    }
+  },
+  /** What a firm's finished houses say of the next. */
+  FIT(HistoryFitter.OPTIONS) {
+    @Override
+    SolvedTable solved(CsvFile file, SolverOptions options, DoubleFunction<Patience> patience) {
+      return HistoryFitter.fit(file, options);
+    }
+  },
+  /** Sheets for several houses at once. */
+  POOLED_STOCK(StockPooler.OPTIONS) {
+    @Override
+    SolvedTable solved(CsvFile file, SolverOptions options, DoubleFunction<Patience> patience) {
+      return StockPooler.pooled(file, options);
+    }
   };
 
   private final List<SolverOption<?>> options;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import sheathwright.catalog.TypedCell;
+import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
@@ -66,6 +67,11 @@ final class SolverOptions {
   /** A number that need not be typed. */
   Optional<Double> numberIfGiven(SolverOption<? extends Figure<?>> option) {
     return text(option).isBlank() ? Optional.empty() : Optional.of(number(option));
+  }
+
+  /** A text that need not be typed. */
+  Optional<String> textIfGiven(SolverOption<Choice<String>> option) {
+    return text(option).isBlank() ? Optional.empty() : Optional.of(of(option).value());
   }
 
   /** Several numbers, commas between. */

@@ -48,6 +48,7 @@ public final class FillBook {
   private final Book book = new Book();
   private final Optional<FilledRow> model;
   private final RowSteps steps;
+  private final RowGuard guard;
   private int next;
 
   /**
@@ -63,6 +64,10 @@ public final class FillBook {
     this.model = filled.firstComputed();
     this.steps =
         RowSteps.like(
+            model.map(FilledRow::arguments).orElse(List.of()),
+            model.map(FilledRow::results).orElse(List.of()));
+    this.guard =
+        RowGuard.like(
             model.map(FilledRow::arguments).orElse(List.of()),
             model.map(FilledRow::results).orElse(List.of()));
   }
@@ -183,6 +188,10 @@ public final class FillBook {
     for (Result result : card.results()) {
       headings.add(new Heading(result.column(), result.unit(), "result", Limits.NONE));
     }
+    List<String> parameters = card.parameters().stream().map(Parameter::column).toList();
+    for (String held : guard.headings(parameters)) {
+      headings.add(heading(taken, held, null, "", Limits.NONE));
+    }
     headings.add(new Heading("error", null, "", Limits.NONE));
     return headings;
   }
@@ -260,6 +269,7 @@ public final class FillBook {
       cells.addAll(row.arguments());
       cells.addAll(steps.of(row.results()));
       cells.addAll(row.results());
+      cells.addAll(guard.of(row.arguments()));
     }
     cells.add(Choice.literal(row.error()));
     return cells;

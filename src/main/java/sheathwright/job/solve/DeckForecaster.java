@@ -1,0 +1,152 @@
+package sheathwright.job.solve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Shown;
+import sheathwright.figure.Units;
+import sheathwright.forecast.Chances;
+import sheathwright.forecast.Zone;
+import sheathwright.forecast.ZoneForecast;
+import sheathwright.job.life.ZoneFields;
+import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.Field;
+import sheathwright.job.table.Problem;
+import sheathwright.job.table.ProblemsException;
+import sheathwright.job.table.Row;
+import sheathwright.job.table.TableReader;
+
+/** How many places of a roof are bad, zone by zone: some rot first and are seen least. */
+final class DeckForecaster {
+
+  static final SolverOption<Figure<Ratio>> ALPHA = history("alpha", "Weighs the bad sheets");
+  static final SolverOption<Figure<Ratio>> BETA = history("beta", "Weighs the sound sheets");
+  private static final SolverOption<Choice<String>> PMF =
+      new SolverOption<>(Field.text("pmf", "File for the chance of each count"), "");
+
+  static final List<SolverOption<?>> OPTIONS = List.of(ALPHA, BETA, PMF);
+
+  private static final int MOST_PLACES = 2_000;
+  private static final Figure<Ratio> NONE = Figure.of(0, Units.RATIO);
+  private static final Figure<Ratio> EVEN = Figure.of(1, Units.RATIO);
+  private static final Figure<Ratio> ALL = Figure.of(100, Units.PERCENT);
+
+  private DeckForecaster() {}
+
+  private static SolverOption<Figure<Ratio>> history(String name, String label) {
+    return new SolverOption<>(Field.number(name, label, Units.RATIO, 0.001, 1e6), "");
+  }
+
+  static SolvedTable forecast(CsvFile file, SolverOptions options) {
+    double alpha = options.number(ALPHA);
+    double beta = options.number(BETA);
+    List<Zone> zones = zones(file);
+    ZoneForecast forecast = ZoneForecast.of(zones, alpha, beta);
+    List<List<String>> lines = new ArrayList<>();
+    for (int i = 0; i < zones.size(); i++) {
+      Zone zone = zones.get(i);
+      lines.add(
+          line(zone.name(), zone.places(), zone.seen(), zone.bad(), forecast.ofZones().get(i)));
+    }
+    Chances all = forecast.ofAll();
+    lines.add(
+        line(
+            "all",
+            all.most(),
+            zones.stream().mapToInt(Zone::seen).sum(),
+            zones.stream().mapToInt(Zone::bad).sum(),
+            all));
+    List<String> header = new ArrayList<>(List.of("zone", "places", "seen", "seen_bad"));
+    header.addAll(Percentiles.HEADINGS);
+    return new SolvedTable(header, lines, summary(zones, all), Optional.empty())
+        .beside(options.textIfGiven(PMF), List.of("bad_sheets", "chance"), masses(all));
+  }
+
+  private static List<String> line(String name, int places, int seen, int bad, Chances chances) {
+    List<String> cells =
+        new ArrayList<>(
+            List.of(name, String.valueOf(places), String.valueOf(seen), String.valueOf(bad)));
+    cells.addAll(Percentiles.of(chances));
+    return cells;
+  }
+
+  private static String summary(List<Zone> zones, Chances all) {
+    boolean isGuess = zones.stream().anyMatch(zone -> zone.odds() != 1);
+    return "%d to %d bad sheets in 8 houses of 10, %s%s"
+        .formatted(
+            all.percentile(0.10),
+            all.percentile(0.90),
+            all.of(0) < 0.005
+                ? "hardly ever none"
+                : "none in 1 house of " + Math.round(1 / all.of(0)),
+            isGuess ? "; the odds of zones are a guess until a history has zones" : "");
+  }
+
+  private static List<List<String>> masses(Chances all) {
+    List<List<String>> lines = new ArrayList<>();
+    for (int count = 0; count <= all.most(); count++) {
+      lines.add(List.of(String.valueOf(count), Shown.plain(all.of(count))));
+    }
+    return lines;
+  }
+
+  /**
+   * The zones of a table.
+   *
+   * @throws ProblemsException with everything that is wrong with it
+   */
+  private static List<Zone> zones(CsvFile file) {
+    TableReader reader = new TableReader();
+    List<Row> rows = reader.rows(file, ZoneFields.ZONES);
+    double places = 0;
+    for (Row row : rows) {
+      Figure<Ratio> all = row.of(ZoneFields.PLACES);
+      Figure<Ratio> seen = row.or(ZoneFields.SEEN, NONE);
+      Figure<Ratio> bad = row.or(ZoneFields.SEEN_BAD, NONE);
+      if (all == null) {
+        reader.problem(file, row, ZoneFields.PLACES, "is blank; give the places in this zone");
+        continue;
+      }
+      places += all.value();
+      if (seen.value() > all.value()) {
+        String message = "%s is given; this zone has %s places";
+        reader.problem(file, row, ZoneFields.SEEN, message.formatted(seen, all));
+      }
+      if (bad.value() > seen.value()) {
+        String message = "%s is given; only %s were seen";
+        reader.problem(file, row, ZoneFields.SEEN_BAD, message.formatted(bad, seen));
+      }
+      if (seen.value() > 0 && !row.has(ZoneFields.SEEN_BAD)) {
+        String message = "is blank, though %s were seen; give 0 if all of them were sound";
+        reader.problem(file, row, ZoneFields.SEEN_BAD, message.formatted(seen));
+      }
+    }
+    reader.raiseProblems();
+    if (rows.isEmpty() || places > MOST_PLACES) {
+      throw new ProblemsException(
+          List.of(
+              new Problem(
+                  file.name(),
+                  0,
+                  "",
+                  rows.isEmpty()
+                      ? "it has no zone; give a line for each, or one for the whole roof"
+                      : "its zones have %.0f places; a forecast takes at most %,d"
+                          .formatted(places, MOST_PLACES))));
+    }
+    return rows.stream()
+        .map(
+            row ->
+                new Zone(
+                    row.of(ZoneFields.ZONE).value(),
+                    (int) row.of(ZoneFields.PLACES).value(),
+                    (int) row.or(ZoneFields.SEEN, NONE).value(),
+                    (int) row.or(ZoneFields.SEEN_BAD, NONE).value(),
+                    row.or(ZoneFields.ODDS, EVEN).value(),
+                    row.or(ZoneFields.SEEN_SHARE, ALL).in(Units.PERCENT).value() / 100))
+        .toList();
+  }
+}

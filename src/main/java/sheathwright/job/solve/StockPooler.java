@@ -1,0 +1,181 @@
+package sheathwright.job.solve;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.RefusedException;
+import sheathwright.figure.Shown;
+import sheathwright.figure.Units;
+import sheathwright.forecast.Chances;
+import sheathwright.forecast.FitRange;
+import sheathwright.forecast.HistoryFit;
+import sheathwright.forecast.House;
+import sheathwright.job.life.FirmFields;
+import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.Field;
+import sheathwright.job.table.ProblemsException;
+import sheathwright.job.table.Row;
+import sheathwright.job.table.TableReader;
+
+/**
+ * Sheets for several houses at once: the bad luck of one is evened out by the good luck of another,
+ * as far as they do not share it.
+ */
+final class StockPooler {
+
+  private static final SolverOption<Figure<Ratio>> PERCENTILE =
+      new SolverOption<>(
+          Field.number("percentile", "Enough in so many of 100", Units.RATIO, 1, 99.9), "90");
+  private static final SolverOption<Choice<String>> BY =
+      new SolverOption<>(Field.text("by", "Column that tells deliveries apart"), "");
+  private static final SolverOption<Choice<String>> HISTORY =
+      new SolverOption<>(Field.text("history", "The firm's finished jobs"), "");
+
+  static final List<SolverOption<?>> OPTIONS =
+      List.of(
+          DeckForecaster.ALPHA, DeckForecaster.BETA, HISTORY, PERCENTILE, BY, HistoryFitter.SEED);
+
+  private static final Figure<Ratio> NONE = Figure.of(0, Units.RATIO);
+
+  private StockPooler() {}
+
+  /** One house that sheets are wanted for. */
+  private record Wanted(String delivery, int sheets, int seen, int bad) {
+
+    Chances chances(HistoryFit fit) {
+      return Chances.betaBinomial(sheets - seen, fit.alpha() + bad, fit.beta() + seen - bad);
+    }
+  }
+
+  static SolvedTable pooled(CsvFile file, SolverOptions options) {
+    List<Wanted> houses = houses(file, options.textIfGiven(BY));
+    double chance = options.number(PERCENTILE) / 100;
+    Optional<List<House>> history =
+        options
+            .textIfGiven(HISTORY)
+            .map(name -> HistoryRows.of(CsvFile.read(Path.of(name))).houses());
+    HistoryFit fit = history.map(HistoryFit::byMoments).orElseGet(() -> typed(options));
+    int usual = (int) Math.round(houses.stream().mapToInt(Wanted::sheets).average().orElse(1));
+    Optional<FitRange> range =
+        history.map(
+            done -> FitRange.of(done, usual, chance, (long) options.number(HistoryFitter.SEED)));
+
+    Map<String, List<Wanted>> deliveries = new LinkedHashMap<>();
+    houses.forEach(
+        house ->
+            deliveries.computeIfAbsent(house.delivery(), each -> new ArrayList<>()).add(house));
+    List<List<String>> lines = new ArrayList<>();
+    deliveries.forEach((name, some) -> lines.add(line(name, some, fit, range, chance)));
+    List<String> all = line("all", houses, fit, range, chance);
+    if (deliveries.size() > 1) {
+      lines.add(all);
+    }
+    return new SolvedTable(
+        List.of(
+            options.textIfGiven(BY).orElse("delivery"),
+            "jobs",
+            "sheets_of_decks",
+            "mean",
+            "sd",
+            "one_by_one",
+            "pooled",
+            "pooled_least",
+            "pooled_most"),
+        lines,
+        "all together: %s one by one, %s pooled%s"
+            .formatted(
+                all.get(5),
+                all.get(6),
+                range.isPresent()
+                    ? "; houses share one uncertain history, so %s to %s: buy by the greater"
+                        .formatted(all.get(7), all.get(8))
+                    : "; houses share one uncertain history, so buy more: history=history.csv says how much"),
+        Optional.empty());
+  }
+
+  private static HistoryFit typed(SolverOptions options) {
+    double alpha = options.number(DeckForecaster.ALPHA);
+    double beta = options.number(DeckForecaster.BETA);
+    return new HistoryFit(alpha / (alpha + beta), 1 / (alpha + beta + 1), alpha, beta);
+  }
+
+  private static List<String> line(
+      String name, List<Wanted> houses, HistoryFit fit, Optional<FitRange> range, double chance) {
+    Chances pool = pool(houses, fit);
+    Function<HistoryFit, String> asked =
+        other -> String.valueOf(pool(houses, other).percentile(chance));
+    return List.of(
+        name,
+        String.valueOf(houses.size()),
+        String.valueOf(houses.stream().mapToInt(Wanted::sheets).sum()),
+        Shown.plain(pool.mean()),
+        Shown.plain(pool.sd()),
+        Shown.plain(houses.stream().mapToInt(house -> house.chances(fit).percentile(chance)).sum()),
+        String.valueOf(pool.percentile(chance)),
+        range.map(FitRange::least).map(asked).orElse(""),
+        range.map(FitRange::most).map(asked).orElse(""));
+  }
+
+  private static Chances pool(List<Wanted> houses, HistoryFit fit) {
+    return houses.stream().map(house -> house.chances(fit)).reduce(Chances.known(0), Chances::and);
+  }
+
+  /**
+   * The houses of a table.
+   *
+   * @throws ProblemsException with everything that is wrong with it
+   */
+  private static List<Wanted> houses(CsvFile file, Optional<String> by) {
+    by.filter(column -> !file.header().contains(column))
+        .ifPresent(
+            column -> {
+              throw new RefusedException(
+                  "by=%s: %s has no such column; it has %s"
+                      .formatted(column, file.name(), String.join(", ", file.header())));
+            });
+    TableReader reader = new TableReader();
+    List<Field<?>> fields =
+        List.of(FirmFields.JOB, FirmFields.SHEETS, FirmFields.SEEN, FirmFields.SEEN_BAD);
+    List<Row> rows = reader.rows(file, fields, heading -> true, "notes in other columns");
+    for (Row row : rows) {
+      Figure<Ratio> sheets = row.of(FirmFields.SHEETS);
+      Figure<Ratio> seen = row.or(FirmFields.SEEN, NONE);
+      Figure<Ratio> bad = row.or(FirmFields.SEEN_BAD, NONE);
+      if (sheets != null && seen.value() > sheets.value()) {
+        String message = "%s is given; the deck has %s sheets";
+        reader.problem(file, row, FirmFields.SEEN, message.formatted(seen, sheets));
+      }
+      if (bad.value() > seen.value()) {
+        String message = "%s is given; only %s were seen";
+        reader.problem(file, row, FirmFields.SEEN_BAD, message.formatted(bad, seen));
+      }
+      if (seen.value() > 0 && !row.has(FirmFields.SEEN_BAD)) {
+        String message = "is blank, though %s were seen; give 0 if all of them were sound";
+        reader.problem(file, row, FirmFields.SEEN_BAD, message.formatted(seen));
+      }
+    }
+    reader.raiseProblems();
+    return rows.stream()
+        .map(
+            row ->
+                new Wanted(
+                    by.map(column -> cell(file, row, column)).orElse("all"),
+                    (int) row.of(FirmFields.SHEETS).value(),
+                    (int) row.or(FirmFields.SEEN, NONE).value(),
+                    (int) row.or(FirmFields.SEEN_BAD, NONE).value()))
+        .toList();
+  }
+
+  private static String cell(CsvFile file, Row row, String column) {
+    List<String> cells = row.line().cells();
+    int index = file.header().indexOf(column);
+    return index < cells.size() ? cells.get(index).strip() : "";
+  }
+}
