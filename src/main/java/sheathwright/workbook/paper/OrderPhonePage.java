@@ -9,6 +9,7 @@ import sheathwright.figure.Choice;
 import sheathwright.job.Job;
 import sheathwright.job.JobFields;
 import sheathwright.job.life.LifeFields;
+import sheathwright.job.table.Moment;
 import sheathwright.life.bill.ItemAccount;
 import sheathwright.life.bill.NextOrder;
 import sheathwright.life.bill.PreAgreed;
