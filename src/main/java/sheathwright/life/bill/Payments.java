@@ -94,25 +94,31 @@ public final class Payments {
     Figure<Money> more =
         total.minus(
             OrderLine.together(agreed.stream().map(Payment::agreed).toList(), OrderLine.NOTHING));
+    Figure<Money> less =
+        OrderLine.NOTHING.minus(more).max(OrderLine.NOTHING).as("payments_fall_by_usd", Units.USD);
     LinkedList<Payment> all = new LinkedList<>();
+    Figure<Money> open = OrderLine.NOTHING;
     for (int i = agreed.size() - 1; i >= 0; i--) {
       Payment payment = agreed.get(i);
-      Figure<Money> least = payment.agreed().min(payment.paid());
-      Figure<Money> amount =
-          payment
-              .agreed()
-              .plus(more)
-              .max(least)
-              .toCents()
-              .as("payment_" + (i + 1) + "_now_usd", Units.USD);
-      more = more.minus(amount.minus(payment.agreed()));
-      all.addFirst(payment.with(amount));
+      Figure<Money> here = payment.agreed().minus(payment.agreed().min(payment.paid()));
+      Figure<Money> off = less.minus(open).max(OrderLine.NOTHING).min(here);
+      Figure<Money> amount = payment.agreed().minus(off);
+      if (all.isEmpty()) {
+        amount = amount.plus(more.max(OrderLine.NOTHING));
+      }
+      all.addFirst(payment.with(amount.toCents().as("payment_now_usd", Units.USD)));
+      open = open.plus(here);
     }
-    Figure<Money> back = more.toCents().as("goes_back_usd", Units.USD);
+    Figure<Money> back = open.minus(less).min(OrderLine.NOTHING).toCents();
     if (back.value() < 0) {
       all.add(
           new Payment(
-              GOES_BACK, "with the last invoice", OrderLine.NOTHING, back, "", OrderLine.NOTHING));
+              GOES_BACK,
+              "with the last invoice",
+              OrderLine.NOTHING,
+              back.as("goes_back_usd", Units.USD),
+              "",
+              OrderLine.NOTHING));
     }
     return all;
   }
