@@ -114,7 +114,10 @@ public final class Closing {
     return folder.job().fact(JobFields.QUOTE_NUMBER).value();
   }
 
-  /** How much was found of each thing against how much was in the price, a line each. */
+  /**
+   * How much was found of each thing against how much was in the price, a line each; and what was
+   * seen of the deck before against what was found.
+   */
   public List<String> found() {
     List<String> lines = new ArrayList<>();
     for (ItemAccount account : accounts.items()) {
@@ -130,6 +133,9 @@ public final class Closing {
                     account.unused().plain()));
       }
     }
+    SeenBefore.of(estimate.job())
+        .map(seen -> seen.against(History.places(estimate), History.replaced(accounts.found())))
+        .ifPresent(lines::add);
     return lines;
   }
 
