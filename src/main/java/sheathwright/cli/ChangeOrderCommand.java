@@ -61,11 +61,10 @@ final class ChangeOrderCommand implements Callable<Integer> {
       say("wrote %s, kept as %s".formatted(place.resolve(ordering.file()), sent.in(step.folder())));
       for (ItemAccount item : order.asked()) {
         say(
-            "%s: %s %s at %s, %s"
+            "%s: %s at %s, %s"
                 .formatted(
                     item.item().label(),
-                    item.now().plain(),
-                    item.item().unit(),
+                    item.item().counted(item.now()),
                     item.agreed().price(),
                     item.amount()));
       }
@@ -76,8 +75,8 @@ final class ChangeOrderCommand implements Callable<Integer> {
       spec.commandLine()
           .getErr()
           .println(
-              "question: %s of %s more is above what was agreed to talk about again; it is in no order"
-                  .formatted(open.open().plain(), open.item().word()));
+              "question: %s: %s more than was agreed to count before both sides talk again; no order asks for that"
+                  .formatted(open.item().label(), open.item().counted(open.open())));
     }
     for (Found found : order.accounts().unpriced()) {
       spec.commandLine()

@@ -13,6 +13,7 @@ import java.util.regex.Pattern;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Time;
 import sheathwright.figure.RefusedException;
+import sheathwright.figure.Shown;
 
 /**
  * When something of a job's life happens: a day, as any date is written, and the time of that day,
@@ -90,10 +91,7 @@ public record Moment(LocalDate day, Optional<LocalTime> time) {
   /** So many hours later; without a time, counted from when it is received. */
   public String after(Figure<Time> hours) {
     return time.map(start -> deadline(day.atTime(start).plus(lasting(hours))))
-        .orElseGet(
-            () ->
-                "within %s %s of receipt"
-                    .formatted(hours.plain(), hours.value() == 1 ? "hour" : "hours"));
+        .orElseGet(() -> "within %s of receipt".formatted(Shown.counted(hours.value(), "hour")));
   }
 
   private static String deadline(LocalDateTime end) {

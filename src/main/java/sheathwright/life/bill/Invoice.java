@@ -86,7 +86,7 @@ public final class Invoice {
             new Line(
                 "Not needed: " + item.item().label(),
                 item.unused(),
-                item.agreed().unit(),
+                item.item().unit(),
                 back,
                 item.unused().times(back).in(Units.USD).toCents()));
       }

@@ -127,7 +127,7 @@ public final class Closing {
             "%s: %s found, %s in the price, %s billed besides, %s not needed"
                 .formatted(
                     account.item().label(),
-                    account.found().plain(),
+                    account.item().counted(account.found()),
                     account.agreed().included().plain(),
                     account.before().plain(),
                     account.unused().plain()));
