@@ -1,13 +1,11 @@
 package sheathwright.cli;
 
-import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import sheathwright.job.table.Printable;
 import sheathwright.life.record.Agreeing;
@@ -32,16 +30,7 @@ final class AgreeCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "JOB", description = "the job's folder")
-  private Path folder;
-
-  @Option(
-      names = "--on",
-      paramLabel = "DATE",
-      required = true,
-      converter = DayConverter.class,
-      description = "the day, such as 2027-05-12")
-  private LocalDate on;
+  @Mixin private JobStep step;
 
   @Option(
       names = "--document",
@@ -51,14 +40,14 @@ final class AgreeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    JobFolder job = JobFolder.in(folder);
-    Agreeing agreeing = new Agreeing(job, on, Optional.ofNullable(document));
+    JobFolder job = step.job();
+    Agreeing agreeing = new Agreeing(job, step.on(), Optional.ofNullable(document));
     agreeing.requireSaid(SentNumbers.of(agreeing.document()));
     agreeing.write();
     say(
         "agreed on %s: %s, %s; written: %s"
             .formatted(
-                on,
+                step.on(),
                 agreeing.quote().document(),
                 agreeing.agreement().total(),
                 String.join(", ", agreeing.tables())));

@@ -1,12 +1,11 @@
 package sheathwright.cli;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import sheathwright.job.life.OrderStatus;
 import sheathwright.job.table.Printable;
@@ -37,16 +36,7 @@ final class ChangeOrderCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "JOB", description = "the job's folder")
-  private Path folder;
-
-  @Option(
-      names = "--on",
-      paramLabel = "DATE",
-      required = true,
-      converter = DayConverter.class,
-      description = "the day, such as 2027-05-18")
-  private LocalDate on;
+  @Mixin private JobStep step;
 
   @Option(
       names = "-o",
@@ -56,26 +46,25 @@ final class ChangeOrderCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    JobFolder job = JobFolder.in(folder);
-    Ordering ordering = new Ordering(job, on);
+    JobFolder job = step.job();
+    Ordering ordering = new Ordering(job, step.on());
     NextOrder order = ordering.order();
     if (order.isEmpty()) {
       say("nothing was found besides what is agreed and ordered: no change order is written");
     } else {
-      Path place = output == null ? folder : output;
+      Path place = output == null ? step.folder() : output;
       byte[] document =
           ChangeOrderBook.of(
-                  ordering.estimate(), order, Photos.of(job.job(), folder), on.toString())
+                  ordering.estimate(), order, Photos.of(job.job(), step.folder()), step.on())
               .bytes();
       SentDocument sent = ordering.write(document, place);
-      say("wrote %s, kept as %s".formatted(place.resolve(ordering.file()), sent.in(folder)));
+      say("wrote %s, kept as %s".formatted(place.resolve(ordering.file()), sent.in(step.folder())));
       for (ItemAccount item : order.asked()) {
         say(
-            "%s: %s %s at %s, %s"
+            "%s: %s at %s, %s"
                 .formatted(
                     item.item().label(),
-                    item.now().plain(),
-                    item.item().unit(),
+                    item.item().counted(item.now()),
                     item.agreed().price(),
                     item.amount()));
       }
@@ -86,8 +75,8 @@ final class ChangeOrderCommand implements Callable<Integer> {
       spec.commandLine()
           .getErr()
           .println(
-              "question: %s of %s more is above what was agreed to talk about again; it is in no order"
-                  .formatted(open.open().plain(), open.item().word()));
+              "question: %s: %s more than was agreed to count before both sides talk again; no order asks for that"
+                  .formatted(open.item().label(), open.item().counted(open.open())));
     }
     for (Found found : order.accounts().unpriced()) {
       spec.commandLine()

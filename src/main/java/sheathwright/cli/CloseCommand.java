@@ -1,13 +1,12 @@
 package sheathwright.cli;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Money;
@@ -38,16 +37,7 @@ final class CloseCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "JOB", description = "the job's folder")
-  private Path folder;
-
-  @Option(
-      names = "--on",
-      paramLabel = "DATE",
-      required = true,
-      converter = DayConverter.class,
-      description = "the day, such as 2027-05-28")
-  private LocalDate on;
+  @Mixin private JobStep step;
 
   @Option(
       names = "-o",
@@ -60,28 +50,32 @@ final class CloseCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    JobFolder job = JobFolder.in(folder);
-    Closing closing = new Closing(job, on);
+    JobFolder job = step.job();
+    Closing closing = new Closing(job, step.on());
     byte[] bill =
         InvoiceBook.of(
                 closing.estimate(),
                 closing.invoice(),
                 closing.reconciliation(),
                 closing.invoiceNumber(),
-                on.toString())
+                step.on())
             .bytes();
     byte[] record =
         DeckRecordBook.of(
-                closing.estimate(), closing.accounts(), Photos.of(job.job(), folder), on.toString())
+                closing.estimate(),
+                closing.accounts(),
+                Photos.of(job.job(), step.folder()),
+                step.on())
             .bytes();
-    List<Path> written = closing.write(bill, record, output == null ? folder : output, force);
+    List<Path> written =
+        closing.write(bill, record, output == null ? step.folder() : output, force);
     say("wrote %s and %s".formatted(written.get(0), written.get(1)));
     say(
         "the homeowner pays %s, of which %s is still due"
             .formatted(closing.invoice().total(), closing.invoice().due()));
     closing.found().forEach(this::say);
     closing.leak().ifPresent(leak -> said(leak, closing.givenAway(leak)));
-    say("closed on %s; nothing more is written for this job".formatted(on));
+    say("closed on %s; nothing more is written for this job".formatted(step.on()));
     return 0;
   }
 

@@ -1,15 +1,14 @@
 package sheathwright.cli;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import sheathwright.job.Estimate;
@@ -67,29 +66,24 @@ final class QuoteCommand implements Callable<Integer> {
     described.usageMessage().description(lines.toArray(String[]::new));
   }
 
-  @Option(
-      names = "--issue",
-      description =
-          "send it: the quote gets its number, is kept in the folder sent, and listed in sent.csv")
-  private boolean issue;
+  @ArgGroup(exclusive = false)
+  private Sending sending;
 
-  @Option(
-      names = "--on",
-      paramLabel = "DATE",
-      converter = DayConverter.class,
-      description = "with --issue: the day it goes out, such as 2027-05-04")
-  private LocalDate on;
+  /** That it is sent, and when. */
+  static final class Sending extends StepDay {
+    @Option(
+        names = "--issue",
+        required = true,
+        description =
+            "send it, with --on: the quote gets its number, is kept in the folder sent, and listed in sent.csv")
+    private boolean isMeant;
+  }
 
   @Override
   public Integer call() {
-    if (issue != (on != null)) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "--issue and --on belong together: quote JOB --issue --on DATE sends a quote, without both it is a draft");
-    }
     JobFolder job = JobFolder.in(folder);
-    if (issue) {
-      issued(new Issuing(job, on), job);
+    if (sending != null) {
+      issued(new Issuing(job, sending.on()), job);
     } else if (job.isAgreed()) {
       printed(job);
     } else {

@@ -83,10 +83,22 @@ public final class Shown {
           + unit.symbol().substring(1);
     }
     String digits = grouped(number, unit.decimals());
-    return digits
-        + separator(unit)
-        + unit.symbol()
-        + (unit.isCount() && !digits.equals("1") ? "s" : "");
+    return unit.isCount()
+        ? counted(digits, unit.symbol())
+        : digits + separator(unit) + unit.symbol();
+  }
+
+  /**
+   * So many of a thing: {@code 1 place}, {@code 1.5 sheets}.
+   *
+   * @param one what one of them is called; its plural ends with an s
+   */
+  public static String counted(double number, String one) {
+    return counted(plain(number), one);
+  }
+
+  private static String counted(String digits, String one) {
+    return digits + " " + one + (digits.equals("1") ? "" : "s");
   }
 
   private static String separator(Unit<?> unit) {

@@ -64,7 +64,9 @@ class LifeStepsTest {
     assertThat(job().run("quote", "--issue").status()).isEqualTo(2);
     CommandRun ran = CommandRun.of("quote", GABLE, "--on", "2027-05-04");
     assertThat(ran.status()).isEqualTo(2);
-    assertThat(ran.err()).startsWith("--issue and --on belong together");
+    assertThat(ran.err())
+        .startsWith("Error: Missing required argument(s): --issue")
+        .contains("[--on=DATE --issue]");
     assertThat(CommandRun.of("agree", GABLE, "--on", "soon").err())
         .startsWith("Invalid value for option '--on': \"soon\" is not a date of this century");
   }

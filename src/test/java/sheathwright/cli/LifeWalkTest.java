@@ -137,6 +137,10 @@ class LifeWalkTest {
     CommandRun ordered = job.done("change-order", "--on", "2027-05-18");
     assertThat(ordered.out())
         .startsWith("wrote " + job.path().resolve("change-order-01.xlsx"))
+        .contains(
+            "Deck sheet taken out and replaced: " + sheets + " sheets at $117.00, $" + usd + "\n",
+            "A sheet refastened: 6 places at $8.00, $48.00\n",
+            "A tight joint sawn open: 24 ft at $1.05, $25.20\n")
         .contains("change order 01: $" + sum + "\n", "the homeowner pays " + total + " with it\n");
     assertThat(job.lines("orders.csv"))
         .containsExactly(
@@ -159,7 +163,8 @@ class LifeWalkTest {
         "day,task,quantity,hours,visit\n2027-05-18,sheet,5,5.5,1\n2027-05-18,sweep,1,1,1\n");
     assertThat(job.done("close", "--on", "2027-05-28").out())
         .contains("the homeowner pays " + total + ", of which ")
-        .contains(found + " found, 3 in the price, " + sheets + " billed besides, 0 not needed")
+        .contains(
+            found + " sheets found, 3 in the price, " + sheets + " billed besides, 0 not needed")
         .contains("for the office: the work on the deck cost ")
         .contains("not compared, other tasks of the log: sweep\n");
     assertThat(job.lines("job.csv")).contains("stage,closed,", "closed_on,2027-05-28,");

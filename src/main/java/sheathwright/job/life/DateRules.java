@@ -7,6 +7,7 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.YesNo;
 import sheathwright.job.life.MarkFields.Seen;
 import sheathwright.job.table.Field;
+import sheathwright.job.table.Moment;
 import sheathwright.job.table.Row;
 
 /** The days of a job come in their order, and what was found lies between them. */
@@ -31,6 +32,10 @@ final class DateRules {
     tables.orders().rows().forEach(this::isApprovedAfterwards);
   }
 
+  private static boolean isBefore(String one, String other) {
+    return Moment.read(one).isBefore(Moment.read(other));
+  }
+
   private static boolean isKept(Row mark) {
     return mark.read(MarkFields.VOID).filter(taken -> taken.value() == YesNo.YES).isEmpty();
   }
@@ -38,7 +43,7 @@ final class DateRules {
   private void inOrder(Field<Choice<String>> earlier, Field<Choice<String>> later) {
     String first = tables.day(earlier).orElseThrow();
     String second = tables.day(later).orElseThrow();
-    if (second.compareTo(first) < 0) {
+    if (isBefore(second, first)) {
       tables
           .job()
           .problem(
@@ -60,7 +65,7 @@ final class DateRules {
         isBlank
             ? tables.stage().isAtLeast(Stage.OPENED)
             : mark.read(MarkFields.STAGE_FOUND).filter(it -> it.value() == Seen.OPENED).isPresent();
-    if (isOpened && opened.isPresent() && on.get().compareTo(opened.get()) < 0) {
+    if (isOpened && opened.isPresent() && isBefore(on.get(), opened.get())) {
       tables
           .marks()
           .problem(
@@ -74,7 +79,7 @@ final class DateRules {
                       isBlank ? ", which a blank means by now" : ""));
     }
     Optional<String> closed = tables.day(LifeFields.CLOSED_ON);
-    if (closed.isPresent() && on.get().compareTo(closed.get()) > 0) {
+    if (closed.isPresent() && isBefore(closed.get(), on.get())) {
       tables
           .marks()
           .problem(
@@ -89,7 +94,7 @@ final class DateRules {
     List<String> days = new ArrayList<>();
     order.read(OrderFields.ON).ifPresent(on -> days.add(on.value()));
     order.read(OrderFields.APPROVED_ON).ifPresent(on -> days.add(on.value()));
-    if (days.size() == 2 && days.get(1).compareTo(days.get(0)) < 0) {
+    if (days.size() == 2 && isBefore(days.get(1), days.get(0))) {
       tables
           .orders()
           .problem(

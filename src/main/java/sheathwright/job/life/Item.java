@@ -1,6 +1,9 @@
 package sheathwright.job.life;
 
+import sheathwright.figure.Figure;
 import sheathwright.figure.Option;
+import sheathwright.figure.Shown;
+import sheathwright.figure.Units;
 
 /** What the owner is billed for by the piece: what is found, put right, and counted. */
 public enum Item implements Option<Item> {
@@ -26,6 +29,12 @@ public enum Item implements Option<Item> {
   /** What it is counted in. */
   public String unit() {
     return unit;
+  }
+
+  /** So much of it: {@code 1 place}, {@code 1.5 sheets}, {@code 24 ft}. */
+  public String counted(Figure<?> quantity) {
+    boolean isMeasured = unit.equals(Units.FOOT.symbol());
+    return isMeasured ? quantity.plain() + " " + unit : Shown.counted(quantity.value(), unit);
   }
 
   /** What it is, as a line of a bill. */

@@ -39,11 +39,11 @@ public final class LifeFields {
 
   public static final Field<Choice<String>> LOOKED_ON = date("looked_on", "Looked at on");
 
-  public static final Field<Choice<String>> AGREED_ON = date("agreed_on", "Agreed on");
+  public static final Field<Choice<String>> AGREED_ON = moment("agreed_on", "Agreed on");
 
-  public static final Field<Choice<String>> OPENED_ON = date("opened_on", "Opened on");
+  public static final Field<Choice<String>> OPENED_ON = moment("opened_on", "Opened on");
 
-  public static final Field<Choice<String>> CLOSED_ON = date("closed_on", "Closed on");
+  public static final Field<Choice<String>> CLOSED_ON = moment("closed_on", "Closed on");
 
   /** The dates of a job in the order in which they come. */
   public static final List<Field<Choice<String>>> DATES =
@@ -129,5 +129,9 @@ public final class LifeFields {
 
   private static Field<Choice<String>> date(String name, String label) {
     return Field.date(name, label).ifKnown();
+  }
+
+  private static Field<Choice<String>> moment(String name, String label) {
+    return Field.moment(name, label).ifKnown();
   }
 }

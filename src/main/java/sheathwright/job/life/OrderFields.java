@@ -13,7 +13,7 @@ public final class OrderFields {
 
   public static final Field<Choice<String>> ORDER = Field.name("order", "Change order");
 
-  public static final Field<Choice<String>> ON = Field.date("on", "On");
+  public static final Field<Choice<String>> ON = Field.moment("on", "On");
 
   public static final Field<Figure<Ratio>> DAYS =
       Field.number("days", "Days more", Units.RATIO, 0, 1_000).ifKnown();
@@ -28,7 +28,7 @@ public final class OrderFields {
       Field.word("approved_how", "Approved how", ApprovedHow.class).ifKnown();
 
   public static final Field<Choice<String>> APPROVED_ON =
-      Field.date("approved_on", "Approved on").ifKnown();
+      Field.moment("approved_on", "Approved on").ifKnown();
 
   /** A change order each. */
   public static final List<Field<?>> ORDERS =

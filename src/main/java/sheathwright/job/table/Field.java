@@ -42,6 +42,8 @@ public record Field<T extends Traced>(
     NUMBER(60),
     WORD(60),
     DATE(60),
+    /** A date, and a time of that day if somebody gives one. */
+    MOMENT(60),
     /** What something is called: it heads pages and names cells. */
     NAME(60),
     /** A line of text. */
@@ -125,6 +127,10 @@ public record Field<T extends Traced>(
     return of(name, label, Form.DATE);
   }
 
+  public static Field<Choice<String>> moment(String name, String label) {
+    return of(name, label, Form.MOMENT);
+  }
+
   private static Field<Choice<String>> of(String name, String label, Form form) {
     return new Field<>(name, label, form, null, null, Limits.NONE, Usual.ANY, true);
   }
@@ -170,6 +176,7 @@ public record Field<T extends Traced>(
       case NUMBER -> limits.inWords() + (unit.symbol().isEmpty() ? "" : " " + unit);
       case WORD -> "one of " + String.join(", ", Choice.wordsOf(options));
       case DATE -> "a date, such as 2026-05-03";
+      case MOMENT -> Moment.ALLOWED;
       case NAME, LINE, TEXT -> "text of up to " + form.longest + " characters";
     };
   }
@@ -194,14 +201,16 @@ public record Field<T extends Traced>(
         switch (form) {
           case NUMBER -> Figure.input(cellName, cell.number(unit, limits), unit, limits, source);
           case WORD -> Choice.input(cellName, cell.option(options), source);
-          case DATE -> Choice.input(cellName, date(cell), source);
+          case DATE, MOMENT -> Choice.input(cellName, date(cell), source);
           case NAME, LINE, TEXT -> Choice.input(cellName, given, source);
         });
   }
 
-  private static String date(TypedCell cell) {
+  private String date(TypedCell cell) {
     try {
-      return Dates.read(cell.text()).toString();
+      return form == Form.DATE
+          ? Dates.read(cell.text()).toString()
+          : Moment.read(cell.text()).toString();
     } catch (RefusedException none) {
       throw cell.refused(none.getMessage());
     }
@@ -211,7 +220,7 @@ public record Field<T extends Traced>(
     return switch (form) {
       case NUMBER -> TypedCell.missing(name, unit, limits);
       case WORD -> TypedCell.missing(name, options);
-      case DATE, NAME, LINE, TEXT ->
+      case DATE, MOMENT, NAME, LINE, TEXT ->
           new RefusedException(Refusal.missing(name, allowed()).reason());
     };
   }

@@ -9,6 +9,7 @@ import sheathwright.figure.Roll;
 import sheathwright.figure.Units;
 import sheathwright.job.Estimate.Tie;
 import sheathwright.job.life.OrderStatus;
+import sheathwright.job.table.Moment;
 import sheathwright.job.table.Row;
 
 /**
@@ -73,7 +74,9 @@ public final class Invoice {
       all.add(new Line(what, sum.quantity(), sum.unit(), sum.each(), sum.amount()));
     }
     for (Order order : accounts.orders().that(OrderStatus.APPROVED)) {
-      String what = "Change order %s, approved %s".formatted(order.number(), order.approvedOn());
+      String what =
+          "Change order %s, approved %s"
+              .formatted(order.number(), Moment.spoken(order.approvedOn()));
       all.add(new Line(what, ONCE, "order", order.sum(), order.sum()));
     }
     for (ItemAccount item : accounts.items()) {
@@ -83,7 +86,7 @@ public final class Invoice {
             new Line(
                 "Not needed: " + item.item().label(),
                 item.unused(),
-                item.agreed().unit(),
+                item.item().unit(),
                 back,
                 item.unused().times(back).in(Units.USD).toCents()));
       }

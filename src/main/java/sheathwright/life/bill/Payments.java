@@ -2,8 +2,10 @@ package sheathwright.life.bill;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import sheathwright.figure.Choice;
@@ -19,8 +21,10 @@ import sheathwright.job.table.ProblemsException;
 import sheathwright.job.table.Row;
 
 /**
- * What is paid when. Whatever a total comes to after the agreement, every payment stays as it was
- * agreed but the last, which takes the rest; so the deposit never moves.
+ * What is paid when. What a total comes to beyond the agreement is added to the last payment. What
+ * it falls short of it is taken off the last one, then off the one before it and so on, each down
+ * to what was paid of it; what is left then goes back to the owner. So no payment is less than
+ * nothing, and what was paid never moves.
  */
 public final class Payments {
 
@@ -40,7 +44,14 @@ public final class Payments {
       Figure<Money> agreed,
       Figure<Money> amount,
       String paidOn,
-      Figure<Money> paid) {}
+      Figure<Money> paid) {
+
+    private Payment with(Figure<Money> other) {
+      return new Payment(stage, when, agreed, other, paidOn, paid);
+    }
+  }
+
+  private static final String GOES_BACK = "We owe you";
 
   private final List<Payment> list;
   private final Figure<Money> total;
@@ -58,27 +69,58 @@ public final class Payments {
             .collect(
                 Collectors.toMap(
                     row -> row.of(AgreedFields.STAGE).value(), row -> row, (one, two) -> one));
-    List<Figure<Money>> amounts =
-        withLast(agreement.stages().stream().map(AgreedStage::amount).toList(), total);
     List<Payment> list = new ArrayList<>();
     for (AgreedStage stage : agreement.stages()) {
-      Row row = byName.get(stage.name());
-      int number = list.size() + 1;
-      boolean isPaid = row != null && row.has(AgreedFields.PAID);
-      list.add(
-          new Payment(
-              stage.name(),
-              row == null ? "" : row.of(AgreedFields.WHEN).value(),
-              stage.amount(),
-              amounts.get(number - 1),
-              row == null || !row.has(AgreedFields.PAID_ON)
-                  ? ""
-                  : row.of(AgreedFields.PAID_ON).value(),
-              isPaid
-                  ? Agreement.frozen(row, AgreedFields.PAID, "paid_" + number + "_usd")
-                  : OrderLine.NOTHING));
+      list.add(payment(list.size() + 1, stage, Optional.ofNullable(byName.get(stage.name()))));
     }
-    return new Payments(list, total);
+    return new Payments(withTotal(list, total), total);
+  }
+
+  /** A payment as it was agreed. */
+  private static Payment payment(int number, AgreedStage stage, Optional<Row> row) {
+    return new Payment(
+        stage.name(),
+        row.map(told -> told.of(AgreedFields.WHEN).value()).orElse(""),
+        stage.amount(),
+        stage.amount(),
+        row.flatMap(told -> told.read(AgreedFields.PAID_ON)).map(Choice::value).orElse(""),
+        row.filter(told -> told.has(AgreedFields.PAID))
+            .map(told -> Agreement.frozen(told, AgreedFields.PAID, "paid_" + number + "_usd"))
+            .orElse(OrderLine.NOTHING));
+  }
+
+  /** The same payments, which come to a total. */
+  private static List<Payment> withTotal(List<Payment> agreed, Figure<Money> total) {
+    Figure<Money> more =
+        total.minus(
+            OrderLine.together(agreed.stream().map(Payment::agreed).toList(), OrderLine.NOTHING));
+    Figure<Money> less =
+        OrderLine.NOTHING.minus(more).max(OrderLine.NOTHING).as("payments_fall_by_usd", Units.USD);
+    LinkedList<Payment> all = new LinkedList<>();
+    Figure<Money> open = OrderLine.NOTHING;
+    for (int i = agreed.size() - 1; i >= 0; i--) {
+      Payment payment = agreed.get(i);
+      Figure<Money> here = payment.agreed().minus(payment.agreed().min(payment.paid()));
+      Figure<Money> off = less.minus(open).max(OrderLine.NOTHING).min(here);
+      Figure<Money> amount = payment.agreed().minus(off);
+      if (all.isEmpty()) {
+        amount = amount.plus(more.max(OrderLine.NOTHING));
+      }
+      all.addFirst(payment.with(amount.toCents().as("payment_now_usd", Units.USD)));
+      open = open.plus(here);
+    }
+    Figure<Money> back = open.minus(less).min(OrderLine.NOTHING).toCents();
+    if (back.value() < 0) {
+      all.add(
+          new Payment(
+              GOES_BACK,
+              "with the last invoice",
+              OrderLine.NOTHING,
+              back.as("goes_back_usd", Units.USD),
+              "",
+              OrderLine.NOTHING));
+    }
+    return all;
   }
 
   private Payments(List<Payment> list, Figure<Money> total) {

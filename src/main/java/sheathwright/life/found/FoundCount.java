@@ -1,11 +1,13 @@
 package sheathwright.life.found;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import sheathwright.job.life.Item;
 import sheathwright.job.life.MarkFields.Decided;
 import sheathwright.life.found.MarkReach.Joint;
@@ -15,13 +17,14 @@ import sheathwright.sheathing.place.SheetUnits;
 
 /**
  * Counts what each mark leads to, mark by mark: each place is replaced, refastened and lifted once,
- * each joint opened once, and nothing is done to an old sheet that is replaced whole.
+ * each joint opened once, and nothing is done to an old sheet that is replaced whole. A mark that
+ * comes to less for that says with which other it is counted.
  */
 final class FoundCount {
 
   private final Claims claims;
   private final BillRule rule;
-  private final Set<String> done = new HashSet<>();
+  private final Map<String, String> markOf = new HashMap<>();
 
   FoundCount(Claims claims, BillRule rule) {
     this.claims = claims;
@@ -33,21 +36,29 @@ final class FoundCount {
    *
    * @param item what; none where nothing is charged for the action itself
    * @param quantity how much, in its unit
-   * @param with what it is counted with, if that is another mark
+   * @param with what is counted with other marks, in words
    */
-  private record Much(Optional<Item> item, double quantity, String with) {
+  private record Much(Optional<Item> item, double quantity, List<String> with) {
 
-    static final Much NOTHING = new Much(Optional.empty(), 0, "");
+    static final Much NOTHING = new Much(Optional.empty(), 0, List.of());
 
-    static Much of(Item item, double quantity) {
-      return new Much(Optional.of(item), quantity, "");
+    static Much of(Item item, double quantity, List<String> with) {
+      return new Much(Optional.of(item), quantity, with);
     }
   }
+
+  /**
+   * What is left to be done of some places or joints.
+   *
+   * @param list those that no mark was counted with before
+   * @param with which of the others are counted with which mark
+   */
+  private record Left<T>(List<T> list, List<String> with) {}
 
   /** What a mark leads to. */
   Found found(ReadMark mark) {
     Much much = mark.isVoid() ? Much.NOTHING : much(mark);
-    String with = much.with().isEmpty() ? "" : "; counted with mark " + much.with();
+    String with = much.with().stream().distinct().map(each -> "; " + each).collect(joining());
     return new Found(
         mark.key(),
         mark.reach().main().key().toString(),
@@ -65,11 +76,11 @@ final class FoundCount {
     Decided action = Decided.valueOf(mark.action().toUpperCase(Locale.ROOT));
     return switch (action) {
       case REPLACE -> replaced(mark);
-      case COVER -> claims.isWhole(mark.reach().main()) ? Much.NOTHING : Much.of(Item.COVER, 1);
+      case COVER -> covered(mark);
       case SUPPORT -> supported(mark);
       case RELIEVE -> relieved(mark);
-      case REFASTEN -> once(Item.REFASTEN, mark.reach().touched());
-      case LIFT -> once(Item.LIFT, mark.reach().touched());
+      case REFASTEN -> once(Item.REFASTEN, mark.key(), mark.reach().touched());
+      case LIFT -> once(Item.LIFT, mark.key(), mark.reach().touched());
       case DRY, WATCH, STOP -> Much.NOTHING;
     };
   }
@@ -77,9 +88,18 @@ final class FoundCount {
   private Much replaced(ReadMark mark) {
     List<Double> areas = claims.of(mark.key());
     return areas.isEmpty()
-        ? new Much(Optional.of(Item.SHEET), 0, claims.claimant(mark.reach().main()))
+        ? Much.of(Item.SHEET, 0, List.of(countedWith(claims.claimant(mark.reach().main()))))
         : Much.of(
-            Item.SHEET, areas.stream().mapToDouble(area -> SheetUnits.counted(rule, area)).sum());
+            Item.SHEET,
+            areas.stream().mapToDouble(area -> SheetUnits.counted(rule, area)).sum(),
+            List.of());
+  }
+
+  private Much covered(ReadMark mark) {
+    Place place = mark.reach().main();
+    return claims.isWhole(place)
+        ? Much.of(Item.COVER, 0, List.of(replacedWith(place)))
+        : Much.of(Item.COVER, 1, List.of());
   }
 
   private Much supported(ReadMark mark) {
@@ -90,42 +110,73 @@ final class FoundCount {
                 && mark.jointFeet() == 0
                 && (!reach.isMeasured() || reach.isUpright());
     if (isEnd) {
-      return Much.of(Item.SCAB, newly("support ", reach.ends()).size());
+      Left<Joint> ends = newly("support ", mark.key(), reach.ends());
+      return Much.of(Item.SCAB, ends.list().size(), ends.with());
     }
-    List<Joint> edges = newly("support ", reach.edges());
+    Left<Joint> edges = newly("support ", mark.key(), reach.edges());
     double feet =
         mark.jointFeet() > 0
             ? mark.jointFeet()
-            : reach.isMeasured() ? reach.box().width() / 12 : feet(edges);
-    return Much.of(Item.BLOCK, edges.isEmpty() ? 0 : feet);
+            : reach.isMeasured() ? reach.box().width() / 12 : feet(edges.list());
+    return Much.of(Item.BLOCK, edges.list().isEmpty() ? 0 : feet, edges.with());
   }
 
   private Much relieved(ReadMark mark) {
-    List<Joint> joints =
+    List<Joint> all = mark.reach().joints();
+    Left<Joint> joints =
         newly(
             "relief ",
-            mark.reach().joints().stream()
-                .filter(joint -> !claims.isWhole(joint.place()))
-                .toList());
-    boolean isTyped = mark.jointFeet() > 0 && !joints.isEmpty();
-    return Much.of(Item.RELIEF, isTyped ? mark.jointFeet() : feet(joints));
+            mark.key(),
+            all.stream().filter(joint -> !claims.isWhole(joint.place())).toList());
+    List<String> with = new ArrayList<>(joints.with());
+    all.stream()
+        .map(Joint::place)
+        .filter(claims::isWhole)
+        .map(this::replacedWith)
+        .forEach(with::add);
+    boolean isTyped = mark.jointFeet() > 0 && !joints.list().isEmpty();
+    return Much.of(Item.RELIEF, isTyped ? mark.jointFeet() : feet(joints.list()), with);
   }
 
   private static double feet(List<Joint> joints) {
     return joints.stream().mapToDouble(Joint::inches).sum() / 12;
   }
 
-  private List<Joint> newly(String what, List<Joint> joints) {
-    return joints.stream().filter(joint -> done.add(what + joint.name())).toList();
+  private Left<Joint> newly(String what, String mark, List<Joint> joints) {
+    List<Joint> left = new ArrayList<>();
+    List<String> with = new ArrayList<>();
+    for (Joint joint : joints) {
+      String before = markOf.putIfAbsent(what + joint.name(), mark);
+      if (before == null) {
+        left.add(joint);
+      } else {
+        with.add("the joint is already " + countedWith(before));
+      }
+    }
+    return new Left<>(left, with);
   }
 
-  private Much once(Item item, List<Place> places) {
-    return Much.of(
-        item,
-        places.stream()
-            .filter(place -> !claims.isWhole(place))
-            .filter(place -> done.add(item + " " + place.key()))
-            .count());
+  private Much once(Item item, String mark, List<Place> places) {
+    int count = 0;
+    List<String> with = new ArrayList<>();
+    for (Place place : places) {
+      String before =
+          claims.isWhole(place) ? "" : markOf.putIfAbsent(item + " " + place.key(), mark);
+      if (before == null) {
+        count++;
+      } else {
+        with.add(before.isEmpty() ? replacedWith(place) : countedWith(before));
+      }
+    }
+    return Much.of(item, count, with);
+  }
+
+  private static String countedWith(String mark) {
+    return "counted with mark " + mark;
+  }
+
+  private String replacedWith(Place place) {
+    return "%s is replaced, %s".formatted(place.key(), countedWith(claims.claimant(place)));
   }
 
   /**
@@ -136,10 +187,11 @@ final class FoundCount {
   List<Found> lifted(List<Place> places, boolean isSold, boolean isOpened) {
     List<Found> lifted = new ArrayList<>();
     for (Place place : places) {
-      if (once(Item.LIFT, List.of(place)).quantity() > 0) {
+      String mark = "level " + place.key();
+      if (once(Item.LIFT, mark, List.of(place)).quantity() > 0) {
         lifted.add(
             new Found(
-                "level " + place.key(),
+                mark,
                 place.key().toString(),
                 isSold ? "lift" : "stop",
                 isSold

@@ -14,6 +14,7 @@ import sheathwright.job.JobTables;
 import sheathwright.job.life.AgreedFields;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.Stage;
+import sheathwright.job.table.Moment;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.life.bill.AgreedRows;
 import sheathwright.life.bill.Agreement;
@@ -26,7 +27,7 @@ public final class Agreeing {
   private static final double HALF_A_CENT = 0.005;
 
   private final JobFolder folder;
-  private final LocalDate on;
+  private final Moment on;
   private final SentDocument quote;
   private final byte[] document;
   private final Writing writing;
@@ -41,7 +42,7 @@ public final class Agreeing {
    * @throws ProblemsException if the job's stage or the day does not allow it, no quote was issued,
    *     its file is not the one that was sent, or the tables say something else by now
    */
-  public Agreeing(JobFolder folder, LocalDate on, Optional<String> name) {
+  public Agreeing(JobFolder folder, Moment on, Optional<String> name) {
     this.folder = folder;
     this.on = on;
     folder.require(Step.AGREE);
@@ -176,7 +177,7 @@ public final class Agreeing {
     LocalDate until =
         LocalDate.parse(folder.day(JobFields.QUOTE_DATE))
             .plusDays((long) folder.job().fact(JobFields.VALID_DAYS).value());
-    return on.isAfter(until)
+    return on.day().isAfter(until)
         ? List.of(
             "the price was good until %s, and it is agreed on %s; is that what you mean?"
                 .formatted(until, on))

@@ -1,7 +1,6 @@
 package sheathwright.life.record;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +17,7 @@ import sheathwright.job.life.OrderStatus;
 import sheathwright.job.life.Stage;
 import sheathwright.job.price.OfficeFields;
 import sheathwright.job.table.Facts;
+import sheathwright.job.table.Moment;
 import sheathwright.life.bill.Accounts;
 import sheathwright.life.bill.Invoice;
 import sheathwright.life.bill.ItemAccount;
@@ -34,7 +34,7 @@ public final class Closing {
   private static final String RECORD = "deck-record.xlsx";
 
   private final JobFolder folder;
-  private final LocalDate on;
+  private final Moment on;
   private final TableText facts;
   private final Estimate estimate;
   private final Accounts accounts;
@@ -48,7 +48,7 @@ public final class Closing {
    *     it, an order is still offered, something is found and not ordered, or something does not
    *     tie
    */
-  public Closing(JobFolder folder, LocalDate on) {
+  public Closing(JobFolder folder, Moment on) {
     this.folder = folder;
     this.on = on;
     folder.require(Step.CLOSE);
@@ -114,7 +114,10 @@ public final class Closing {
     return folder.job().fact(JobFields.QUOTE_NUMBER).value();
   }
 
-  /** How much was found of each thing against how much was in the price, a line each. */
+  /**
+   * How much was found of each thing against how much was in the price, a line each; and what was
+   * seen of the deck before against what was found.
+   */
   public List<String> found() {
     List<String> lines = new ArrayList<>();
     for (ItemAccount account : accounts.items()) {
@@ -124,12 +127,15 @@ public final class Closing {
             "%s: %s found, %s in the price, %s billed besides, %s not needed"
                 .formatted(
                     account.item().label(),
-                    account.found().plain(),
+                    account.item().counted(account.found()),
                     account.agreed().included().plain(),
                     account.before().plain(),
                     account.unused().plain()));
       }
     }
+    SeenBefore.of(estimate.job())
+        .map(seen -> seen.against(History.places(estimate), History.replaced(accounts.found())))
+        .ifPresent(lines::add);
     return lines;
   }
 
@@ -174,7 +180,7 @@ public final class Closing {
             firm,
             folder
                 .text(firm.resolve(HISTORY), FirmFields.HISTORY)
-                .withRow(History.row(name, on.toString(), estimate, accounts)))
+                .withRow(History.row(name, on.day().toString(), estimate, accounts)))
         .write();
     return List.of(place.resolve(INVOICE), place.resolve(RECORD));
   }

@@ -71,15 +71,16 @@ final class History {
   }
 
   private void sheets(Estimate estimate, Accounts accounts) {
-    put(
-        FirmFields.SHEETS,
-        estimate
-            .deck()
-            .units()
-            .of(estimate.deckArea())
-            .by(Choice.literal(BillRule.PLACE), "places_of_the_deck")
-            .value());
+    double places = places(estimate);
+    put(FirmFields.SHEETS, places);
     put(FirmFields.BAD, replaced(accounts.found()));
+    SeenBefore.of(estimate.job())
+        .filter(seen -> !seen.isMoreThan(places))
+        .ifPresent(
+            seen -> {
+              put(FirmFields.SEEN, seen.places());
+              put(FirmFields.SEEN_BAD, seen.bad());
+            });
     accounts.agreement().billRule().ifPresent(rule -> put(FirmFields.BILL_RULE, rule.word()));
     accounts.items().stream()
         .filter(account -> account.item() == Item.SHEET)
@@ -96,8 +97,18 @@ final class History {
             });
   }
 
-  /** Places, whatever the bill counts. */
-  private static long replaced(List<Found> found) {
+  /** Places of the old deck. */
+  static double places(Estimate estimate) {
+    return estimate
+        .deck()
+        .units()
+        .of(estimate.deckArea())
+        .by(Choice.literal(BillRule.PLACE), "places_of_the_deck")
+        .value();
+  }
+
+  /** Places that are new, whatever the bill counts. */
+  static long replaced(List<Found> found) {
     return found.stream()
         .filter(each -> each.isOpened() && !each.isVoid())
         .filter(each -> each.item().equals(Optional.of(Item.SHEET)))

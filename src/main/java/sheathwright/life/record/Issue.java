@@ -1,15 +1,15 @@
 package sheathwright.life.record;
 
-import java.time.LocalDate;
+import sheathwright.job.table.Moment;
 
 /**
  * One issue of a job's quote.
  *
  * @param quoteNumber as the job has it
  * @param number counted from 1
- * @param on the day it goes out
+ * @param on when it goes out
  */
-public record Issue(String quoteNumber, int number, LocalDate on) {
+public record Issue(String quoteNumber, int number, Moment on) {
 
   private static final String WORD = " issue ";
 

@@ -14,6 +14,7 @@ import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.Stage;
 import sheathwright.job.life.ZoneFields;
+import sheathwright.job.table.Moment;
 
 /** A quote going out: numbered, dated, kept, and listed among what was sent. */
 public final class Issuing {
@@ -29,11 +30,11 @@ public final class Issuing {
   /**
    * The next issue of a job's quote.
    *
-   * @param on the day it goes out, which becomes the date of the quote
+   * @param on when it goes out; its day becomes the date of the quote
    * @throws sheathwright.job.table.ProblemsException if the job's stage, or the day, does not allow
    *     it, or it would say what the last one said
    */
-  public Issuing(JobFolder folder, LocalDate on) {
+  public Issuing(JobFolder folder, Moment on) {
     this.folder = folder;
     folder.require(Step.ISSUE);
     Optional<SentDocument> last = folder.newestIssue();
@@ -47,7 +48,7 @@ public final class Issuing {
     }
     int number = last.map(before -> Issue.numberOf(before.document())).orElse(0) + 1;
     issue = new Issue(quoteNumber, number, on);
-    facts = facts(on);
+    facts = facts(on.day());
     JobTables tables = folder.with(facts);
     recordHash = Fingerprint.ofQuote(tables);
     last.filter(before -> before.recordHash().equals(recordHash))

@@ -3,7 +3,6 @@ package sheathwright.life.record;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,6 +23,7 @@ import sheathwright.job.life.Stage;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Keys;
+import sheathwright.job.table.Moment;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
 
@@ -96,10 +96,10 @@ public final class JobFolder {
    *
    * @throws ProblemsException if it is
    */
-  void requireNotBefore(LocalDate on, String what, String happened) {
-    if (!happened.isEmpty() && on.isBefore(LocalDate.parse(happened))) {
+  void requireNotBefore(Moment on, String what, String happened) {
+    if (!happened.isEmpty() && on.isBefore(Moment.read(happened))) {
       throw refused(
-          "--on %s is before %s, %s; give that day or a later one".formatted(on, what, happened));
+          "--on %s is before %s, %s; give that or a later one".formatted(on, what, happened));
     }
   }
 

@@ -1,7 +1,6 @@
 package sheathwright.life.record;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
 import sheathwright.job.Estimate;
@@ -11,13 +10,14 @@ import sheathwright.job.JobTable;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.Stage;
+import sheathwright.job.table.Moment;
 import sheathwright.life.bill.NextOrder;
 
 /** A change order being written: what was found besides what was agreed, at the agreed prices. */
 public final class Ordering {
 
   private final JobFolder folder;
-  private final LocalDate on;
+  private final Moment on;
   private final TableText facts;
   private final Estimate estimate;
   private final NextOrder order;
@@ -28,7 +28,7 @@ public final class Ordering {
    * @throws sheathwright.job.table.ProblemsException if the job's stage or the day does not allow
    *     it, or something does not tie
    */
-  public Ordering(JobFolder folder, LocalDate on) {
+  public Ordering(JobFolder folder, Moment on) {
     this.folder = folder;
     this.on = on;
     folder.require(Step.CHANGE_ORDER);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import sheathwright.job.Estimate;
 import sheathwright.job.JobTable;
+import sheathwright.job.table.Moment;
 import sheathwright.life.bill.NextOrder;
 import sheathwright.life.bill.Payments;
 import sheathwright.life.bill.Share;
@@ -23,24 +24,23 @@ public final class ChangeOrderBook {
   private final Payments payments;
   private final Paper paper;
 
-  private ChangeOrderBook(Estimate estimate, NextOrder order, Photos photos, String on) {
+  private ChangeOrderBook(Estimate estimate, NextOrder order, Photos photos, Moment on) {
     this.estimate = estimate;
     this.order = order;
-    this.on = Moment.of(on);
+    this.on = on;
     this.photos = photos;
     payments =
         Payments.of(
             order.accounts().agreement(), estimate.job().lines(JobTable.STAGES), order.newTotal());
-    paper = new Paper(estimate, "Change order %s, %s".formatted(order.number(), this.on.inWords()));
+    paper = new Paper(estimate, "Change order %s, %s".formatted(order.number(), on.inWords()));
   }
 
   /**
    * The workbook of an order.
    *
-   * @param on the day on which it is written, as {@code 2027-05-18}, and the time if that is known,
-   *     as {@code 2027-05-18T14:30}
+   * @param on when it is written: with a time of the day it says by when it is answered
    */
-  public static ChangeOrderBook of(Estimate estimate, NextOrder order, Photos photos, String on) {
+  public static ChangeOrderBook of(Estimate estimate, NextOrder order, Photos photos, Moment on) {
     return new ChangeOrderBook(estimate, order, photos, on);
   }
 

@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import sheathwright.job.Estimate;
 import sheathwright.job.life.Item;
+import sheathwright.job.table.Moment;
 import sheathwright.life.bill.Accounts;
 import sheathwright.life.bill.ItemAccount;
 import sheathwright.life.bill.Share;
@@ -24,19 +25,19 @@ public final class DeckRecordBook {
   private final Photos photos;
   private final Paper paper;
 
-  private DeckRecordBook(Estimate estimate, Accounts accounts, Photos photos, String on) {
+  private DeckRecordBook(Estimate estimate, Accounts accounts, Photos photos, Moment on) {
     this.estimate = estimate;
     this.accounts = accounts;
     this.photos = photos;
-    paper = new Paper(estimate, "Deck record, " + Moment.spoken(on));
+    paper = new Paper(estimate, "Deck record, " + on.inWords());
   }
 
   /**
    * The workbook of a deck as it was left.
    *
-   * @param on the day on which it is written
+   * @param on when it is written
    */
-  public static DeckRecordBook of(Estimate estimate, Accounts accounts, Photos photos, String on) {
+  public static DeckRecordBook of(Estimate estimate, Accounts accounts, Photos photos, Moment on) {
     return new DeckRecordBook(estimate, accounts, photos, on);
   }
 

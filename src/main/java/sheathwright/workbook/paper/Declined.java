@@ -7,6 +7,7 @@ import sheathwright.figure.YesNo;
 import sheathwright.job.Job;
 import sheathwright.job.JobTable;
 import sheathwright.job.life.AgreedFields;
+import sheathwright.job.table.Moment;
 import sheathwright.job.table.Row;
 
 /** What the owner was offered and did not take, in sentences that are read again years later. */

@@ -14,6 +14,7 @@ import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
 import sheathwright.job.Estimate.Tie;
+import sheathwright.job.table.Moment;
 import sheathwright.life.bill.Accounts;
 import sheathwright.life.bill.ItemAccount;
 import sheathwright.life.bill.Share;

@@ -9,6 +9,7 @@ import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
 import sheathwright.job.JobFields;
 import sheathwright.job.table.Field;
+import sheathwright.job.table.Moment;
 import sheathwright.life.bill.Accounts;
 import sheathwright.life.bill.Invoice;
 import sheathwright.life.bill.Reconciliation;
@@ -30,22 +31,22 @@ public final class InvoiceBook {
   private final Paper paper;
 
   private InvoiceBook(
-      Estimate estimate, Invoice invoice, Reconciliation reconciliation, String number, String on) {
+      Estimate estimate, Invoice invoice, Reconciliation reconciliation, String number, Moment on) {
     this.estimate = estimate;
     this.invoice = invoice;
     due = invoice.due();
     this.reconciliation = reconciliation;
-    paper = new Paper(estimate, "Invoice %s, %s".formatted(number, Moment.spoken(on)));
+    paper = new Paper(estimate, "Invoice %s, %s".formatted(number, on.inWords()));
   }
 
   /**
    * The workbook of an invoice.
    *
    * @param number of the document
-   * @param on the day on which it is written
+   * @param on when it is written
    */
   public static InvoiceBook of(
-      Estimate estimate, Invoice invoice, Reconciliation reconciliation, String number, String on) {
+      Estimate estimate, Invoice invoice, Reconciliation reconciliation, String number, Moment on) {
     return new InvoiceBook(estimate, invoice, reconciliation, number, on);
   }
 

@@ -8,7 +8,9 @@ import java.util.Map;
 import sheathwright.figure.Choice;
 import sheathwright.job.Job;
 import sheathwright.job.JobFields;
+import sheathwright.job.life.Item;
 import sheathwright.job.life.LifeFields;
+import sheathwright.job.table.Moment;
 import sheathwright.life.bill.ItemAccount;
 import sheathwright.life.bill.NextOrder;
 import sheathwright.life.bill.PreAgreed;
@@ -122,10 +124,7 @@ final class OrderPhonePage {
 
   private void rain(PreAgreed agreed) {
     List<String> limits = new ArrayList<>();
-    agreed
-        .sheets()
-        .ifPresent(
-            sheets -> limits.add(sheets.plain() + (sheets.value() == 1 ? " sheet" : " sheets")));
+    agreed.sheets().ifPresent(sheets -> limits.add(Item.SHEET.counted(sheets)));
     agreed.sum().ifPresent(sum -> limits.add(sum.shown()));
     page.heading("If nobody answers and rain comes");
     page.text(

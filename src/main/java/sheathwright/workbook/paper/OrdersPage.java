@@ -9,6 +9,7 @@ import sheathwright.figure.Units;
 import sheathwright.job.Job;
 import sheathwright.job.JobTable;
 import sheathwright.job.life.OrderFields;
+import sheathwright.job.table.Moment;
 import sheathwright.job.table.Row;
 import sheathwright.life.bill.Order;
 import sheathwright.life.bill.OrderLine;

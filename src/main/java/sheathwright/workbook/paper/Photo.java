@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sheathwright.job.life.View;
+import sheathwright.job.table.Moment;
 import sheathwright.workbook.draw.Photograph;
 
 /**

@@ -190,7 +190,19 @@ class FoundWorkTest {
     assertThat(work.list())
         .extracting(Found::quantity)
         .containsExactly(1.0, 0.0, 0.0, 1.0, 0.0, 4.0, 0.0, 1.0, 0.0);
-    assertThat(work.list().get(1).reason()).endsWith("; counted with mark a");
+    assertThat(work.list())
+        .extracting(found -> found.reason().replaceFirst("^[^;]*(; by the rules [^;]*)?", ""))
+        .containsExactly(
+            "",
+            "; counted with mark a",
+            "; A-1-2 is replaced, counted with mark a",
+            "",
+            "; counted with mark d",
+            "",
+            "; the joint is already counted with mark f",
+            "",
+            "; A-1-2 is replaced, counted with mark a");
+    assertThat(work.roll().cellsOf("reason").get(6).plain()).isEqualTo(work.list().get(6).reason());
   }
 
   /** A place is counted with whoever is billed for it, and was found with the covering off. */

@@ -21,6 +21,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sheathwright.job.Job;
+import sheathwright.job.table.Moment;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.life.found.Found;
 import sheathwright.workbook.book.Cells;
@@ -93,7 +94,7 @@ class ChangeOrderBookTest {
 
   @Test
   void withATime_theFirstPageSaysUntilWhen() {
-    assertThat(Moment.of("2027-05-18T14:30").after(sheathwright.figure.Amounts.hours(4)))
+    assertThat(Moment.read("2027-05-18T14:30").after(sheathwright.figure.Amounts.hours(4)))
         .isEqualTo("by 6:30 PM on May 18, 2027");
   }
 

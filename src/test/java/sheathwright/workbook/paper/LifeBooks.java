@@ -10,6 +10,7 @@ import java.util.Map;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobTable;
+import sheathwright.job.table.Moment;
 import sheathwright.life.bill.Accounts;
 import sheathwright.life.bill.Agreement;
 import sheathwright.life.bill.CrewDay;
@@ -43,7 +44,8 @@ public final class LifeBooks {
   }
 
   static byte[] changeOrder(Job job, List<Found> found) {
-    return ChangeOrderBook.of(new Estimate(job), next(job, found), photos(job), "2027-05-18")
+    return ChangeOrderBook.of(
+            new Estimate(job), next(job, found), photos(job), Moment.read("2027-05-18"))
         .bytes();
   }
 
@@ -55,13 +57,18 @@ public final class LifeBooks {
     Accounts accounts = accounts(estimate.job(), found);
     Invoice invoice = Invoice.of(accounts, estimate.job().lines(JobTable.STAGES));
     return InvoiceBook.of(
-            estimate, invoice, Reconciliation.of(accounts, invoice), "QH-01", "2027-06-02")
+            estimate,
+            invoice,
+            Reconciliation.of(accounts, invoice),
+            "QH-01",
+            Moment.read("2027-06-02"))
         .bytes();
   }
 
   static byte[] deckRecord(Estimate estimate, List<Found> found) {
     Job job = estimate.job();
-    return DeckRecordBook.of(estimate, accounts(job, found), photos(job), "2027-06-02").bytes();
+    return DeckRecordBook.of(estimate, accounts(job, found), photos(job), Moment.read("2027-06-02"))
+        .bytes();
   }
 
   private static Accounts accounts(Job job, List<Found> found) {

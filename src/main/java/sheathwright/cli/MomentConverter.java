@@ -1,18 +1,17 @@
 package sheathwright.cli;
 
-import java.time.LocalDate;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 import sheathwright.figure.RefusedException;
-import sheathwright.job.table.Dates;
+import sheathwright.job.table.Moment;
 
-/** A day as it is typed behind an option, read as tables read it. */
-final class DayConverter implements ITypeConverter<LocalDate> {
+/** A day, or a day and a time, as it is typed behind an option, read as tables read it. */
+final class MomentConverter implements ITypeConverter<Moment> {
 
   @Override
-  public LocalDate convert(String typed) {
+  public Moment convert(String typed) {
     try {
-      return Dates.read(typed);
+      return Moment.read(typed);
     } catch (RefusedException none) {
       throw new TypeConversionException(none.getMessage());
     }

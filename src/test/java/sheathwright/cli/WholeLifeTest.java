@@ -1,0 +1,156 @@
+package sheathwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.poi.ss.usermodel.DataFormatter;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What an office may do to the invented job of a whole life besides what its demo shows. */
+class WholeLifeTest {
+
+  private static final Path LIFE = Path.of("demo-data", "whole-life");
+
+  @TempDir private Path firm;
+
+  /** The job as it lies at a stage, with everything that was sent and photographed. */
+  private LifeFolder at(String stage) {
+    Path job = firm.resolve("job");
+    try (Stream<Path> files = Files.walk(LIFE.resolve(stage))) {
+      for (Path file : files.toList()) {
+        Path copy = job.resolve(LIFE.resolve(stage).relativize(file).toString());
+        if (Files.isDirectory(file)) {
+          Files.createDirectories(copy);
+        } else {
+          Files.copy(file, copy);
+        }
+      }
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
+    return new LifeFolder(job);
+  }
+
+  /** Agreed, the covering off, and the marks of the demo found. */
+  private LifeFolder opened() {
+    LifeFolder job = at("4-agreed");
+    job.fact("opened_on", "2027-06-01");
+    job.write("marks.csv", new LifeFolder(LIFE.resolve("5-opened")).text("marks.csv"));
+    return job;
+  }
+
+  private static void approve(LifeFolder job) {
+    job.replace("orders.csv", "offered,,,", "approved,the owner,signed,2027-06-02");
+  }
+
+  private static List<String> texts(byte[] book) {
+    List<String> all = new ArrayList<>();
+    DataFormatter formatter = new DataFormatter();
+    try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(book))) {
+      workbook.forEach(
+          sheet ->
+              sheet.forEach(row -> row.forEach(cell -> all.add(formatter.formatCellValue(cell)))));
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    }
+    return all;
+  }
+
+  /** Of 24 places 18 were seen, of 36 none: 1 of 18 is 3.3 of 60, and 5 were bad. */
+  @Test
+  void theHistory_saysWhatWasSeenBefore() {
+    LifeFolder job = opened();
+    job.done("change-order", "--on", "2027-06-01");
+    approve(job);
+    assertThat(job.done("close", "--on", "2027-06-04").out())
+        .contains(
+            "seen before: 18 of 60 places, of which 1 bad; found: 5 bad, where 3.3 were to be"
+                + " expected if the rest were like what was seen\n");
+    assertThat(job.text("../history.csv")).contains("job,2027-06-04,60,5,half,18,1,3,1.5,0,");
+  }
+
+  /** Zones that lie on each other, and none at all: nobody knows how many were seen. */
+  @Test
+  void theHistory_isBlankWhereNobodyCounted() throws IOException {
+    LifeFolder job = opened();
+    job.done("change-order", "--on", "2027-06-01");
+    approve(job);
+    job.replace("zones.csv", "lower,,1,3,36,0,0,", "all,,,,60,50,2,");
+    assertThat(job.done("close", "--on", "2027-06-04").out())
+        .contains("zones.csv counts places twice, so history.csv does not say how many were seen");
+    assertThat(job.text("../history.csv")).contains("job,2027-06-04,60,5,half,,,3,");
+    job.fact("stage", "opened");
+    job.fact("closed_on", "");
+    job.fact("known_leak", "");
+    Files.delete(job.path().resolve("zones.csv"));
+    Files.delete(firm.resolve("history.csv"));
+    job.write("sent.csv", new LifeFolder(LIFE.resolve("4-agreed")).text("sent.csv"));
+    for (String file : List.of("invoice.xlsx", "deck-record.xlsx")) {
+      Files.delete(job.path().resolve(file));
+      Files.delete(job.path().resolve("sent").resolve(file));
+    }
+    assertThat(job.done("close", "--on", "2027-06-04").out()).doesNotContain("seen before");
+    assertThat(job.text("../history.csv")).contains("job,2027-06-04,60,5,half,,,3,");
+  }
+
+  /** The demo's owner answers within four hours. */
+  @Test
+  void aChangeOrderWithATime_saysUntilWhenTheOwnerAnswers() {
+    LifeFolder job = opened();
+    job.done("change-order", "--on", "2027-06-01 14:30");
+    assertThat(job.lines("orders.csv").get(1)).startsWith("01,2027-06-01T14:30,");
+    assertThat(job.text("sent.csv")).contains(",2027-06-01T14:30\n");
+    assertThat(String.join("\n", texts(job.bytes("change-order-01.xlsx"))))
+        .contains("by 6:30 PM on June 1, 2027")
+        .doesNotContain("of receipt");
+
+    assertThat(job.run("change-order", "--on", "2027-06-01T24:30").err())
+        .startsWith(
+            "Invalid value for option '--on': \"2027-06-01T24:30\" has a time that no day has")
+        .contains("2027-05-04T14:30");
+  }
+
+  @Test
+  void aChangeOrderWithoutATime_isAnsweredWithinHoursOfReceipt() {
+    LifeFolder job = opened();
+    job.done("change-order", "--on", "2027-06-01");
+    assertThat(String.join("\n", texts(job.bytes("change-order-01.xlsx"))))
+        .contains("within 4 hours of receipt");
+  }
+
+  /** Each later step of one day is later than the one before it, where both say their time. */
+  @Test
+  void everyStepMayCarryItsTime() {
+    LifeFolder job = at("2-surveyed");
+    LifeFolder quoted = new LifeFolder(LIFE.resolve("3-quoted"));
+    List.of("prices.csv", "rates.csv", "stages.csv", "job.csv")
+        .forEach(table -> job.write(table, quoted.text(table)));
+    job.done("quote", "--issue", "--on", "2027-05-04T10:00");
+    assertThat(job.lines("job.csv")).anyMatch(line -> line.startsWith("quote_date,2027-05-04,"));
+    assertThat(job.refused("agree", "--on", "2027-05-04T09:00"))
+        .contains(
+            "--on 2027-05-04T09:00 is before QH-01 issue 1, 2027-05-04T10:00; give that or a later one");
+    job.done("agree", "--on", "2027-05-04T10:15");
+    assertThat(job.text("job.csv")).contains("agreed_on,2027-05-04T10:15");
+    job.fact("opened_on", "2027-06-01 07:00");
+    job.write("marks.csv", new LifeFolder(LIFE.resolve("5-opened")).text("marks.csv"));
+    job.done("change-order", "--on", "2027-06-01T14:30");
+    job.replace("orders.csv", "offered,,,", "approved,the owner,signed,2027-06-01 16:05");
+    assertThat(job.refused("close", "--on", "2027-06-01T14:00"))
+        .contains("is before change order 01, 2027-06-01T14:30");
+    job.done("close", "--on", "2027-06-04T17:00");
+    assertThat(job.text("job.csv")).contains("closed_on,2027-06-04T17:00");
+    assertThat(job.text("../history.csv")).contains("job,2027-06-04,60,");
+    assertThat(texts(job.bytes("invoice.xlsx")))
+        .contains("Change order 01, approved June 1, 2027, 4:05 PM");
+  }
+}
