@@ -95,6 +95,7 @@ class ArchitectureTest {
           room("job.price", "job.table"),
           room("job.life", "job.table"),
           room("job.path", "job.site", "job.table"),
+          room("job.season", "job", "job.life", "job.table"),
           room("job.solve", "job.table"),
           room("job.triage", "job.life", "job.site", "job.table"),
           room("life.found"),
