@@ -38,14 +38,16 @@ public final class JobFolder {
   private final Job job;
   private final List<SentDocument> sent;
 
-  private JobFolder(Path path) {
+  private JobFolder(Path path, JobTables tables) {
     this.path = path;
-    Path firm = path.toAbsolutePath().normalize().getParent();
-    NewFiles.putRight(
-        Stream.of(path, path.resolve(SentDocument.FOLDER), firm).filter(Objects::nonNull).toList());
-    tables = JobTables.in(path);
+    this.tables = tables;
     job = Job.of(tables);
     sent = job.lines(JobTable.SENT).stream().map(SentDocument::of).toList();
+  }
+
+  /** A job whose tables are at hand, in the folder where its pictures and what was sent lie. */
+  public static JobFolder of(Path path, JobTables tables) {
+    return new JobFolder(path, tables);
   }
 
   /**
@@ -54,7 +56,10 @@ public final class JobFolder {
    * @throws ProblemsException with everything that is wrong with its tables
    */
   public static JobFolder in(Path path) {
-    return new JobFolder(path);
+    Path firm = path.toAbsolutePath().normalize().getParent();
+    NewFiles.putRight(
+        Stream.of(path, path.resolve(SentDocument.FOLDER), firm).filter(Objects::nonNull).toList());
+    return of(path, JobTables.in(path));
   }
 
   public Path path() {

@@ -7,13 +7,13 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /** The tables of an invented season of two jobs, some of them otherwise. */
-final class SeasonText {
+public final class SeasonText {
 
   private final Map<String, String> files = new TreeMap<>();
 
   private SeasonText() {}
 
-  static SeasonText two() {
+  public static SeasonText two() {
     return new SeasonText()
         .file(
             "jobs.csv",
@@ -57,24 +57,24 @@ final class SeasonText {
             """);
   }
 
-  SeasonText file(String name, String text) {
+  public SeasonText file(String name, String text) {
     files.put(name, text);
     return this;
   }
 
-  SeasonText without(String name) {
+  public SeasonText without(String name) {
     files.remove(name);
     return this;
   }
 
-  SeasonText with(String name, String text, String replacement) {
+  public SeasonText with(String name, String text, String replacement) {
     if (!files.get(name).contains(text)) {
       throw new IllegalArgumentException("what the test spoils: " + text);
     }
     return file(name, files.get(name).replace(text, replacement));
   }
 
-  Path in(Path folder) throws IOException {
+  public Path in(Path folder) throws IOException {
     for (Map.Entry<String, String> file : files.entrySet()) {
       Path place = folder.resolve(file.getKey());
       Files.createDirectories(place.getParent());
