@@ -3,11 +3,14 @@ package sheathwright.job.table;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
+import sheathwright.catalog.NaturalOrder;
 
 /**
  * A folder in which tables lie, each in a file of its name.
@@ -81,13 +84,12 @@ public record TableFolder(Path path) {
         .toList();
   }
 
-  private Stream<Path> entries(java.util.function.Predicate<Path> isMeant) {
+  private Stream<Path> entries(Predicate<Path> isMeant) {
     try (Stream<Path> entries = Files.list(path)) {
       return entries
           .filter(isMeant)
           .sorted(
-              java.util.Comparator.comparing(
-                  entry -> entry.getFileName().toString(), NaturalOrder.OF_NAMES))
+              Comparator.comparing(entry -> entry.getFileName().toString(), NaturalOrder.OF_NAMES))
           .toList()
           .stream();
     } catch (IOException unreadable) {

@@ -1,9 +1,11 @@
 package sheathwright.life.found;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import sheathwright.job.life.Item;
@@ -44,8 +46,14 @@ final class FoundCount {
     }
   }
 
-  /** What a mark leads to. */
-  Found found(ReadMark mark) {
+  /** What marks lead to, in their order; what two of them ask for is counted with the first. */
+  List<Found> found(List<ReadMark> marks) {
+    Map<ReadMark, Found> found = new HashMap<>();
+    marks.stream().sorted(ReadMark.COUNTED).forEach(mark -> found.put(mark, found(mark)));
+    return marks.stream().map(found::get).toList();
+  }
+
+  private Found found(ReadMark mark) {
     Much much = mark.isVoid() ? Much.NOTHING : much(mark);
     String with = much.with().isEmpty() ? "" : "; counted with mark " + much.with();
     return new Found(

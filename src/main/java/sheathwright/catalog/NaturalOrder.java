@@ -1,4 +1,4 @@
-package sheathwright.job.table;
+package sheathwright.catalog;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
