@@ -97,6 +97,7 @@ class ArchitectureTest {
           room("job.life", "job.table"),
           room("job.path", "job.site", "job.table"),
           room("job.solve", "job.life", "job.table"),
+          room("job.season", "job", "job.life", "job.table"),
           room("job.triage", "job.life", "job.site", "job.table"),
           room("life.found"),
           room("life.supply", "life.found"),

@@ -1,5 +1,6 @@
 package sheathwright.catalog;
 
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import sheathwright.figure.Lengths;
 import sheathwright.figure.RefusedException;
@@ -13,13 +14,17 @@ public final class Numbers {
       Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d+)?");
   private static final Pattern GROUPED = Pattern.compile("[+-]?[1-9]\\d{0,2}(,\\d{3})+(\\.\\d*)?");
 
+  private static final Pattern FRACTION =
+      Pattern.compile("([+-]?)(?:(\\d+)(?:\\s*-\\s*|\\s+))?(\\d+)\\s*/\\s*(\\d+)");
+
   private Numbers() {}
 
   /**
    * The number that a text stands for.
    *
-   * @param text a decimal number; {@code 1,408.72}, {@code $38.50} and {@code 5 %} are read where
-   *     their unit allows, and fractions of an inch where a length is meant
+   * @param text a decimal number or a fraction, {@code 1/60} or {@code 3 1/2}; {@code 1,408.72},
+   *     {@code $38.50} and {@code 5 %} are read where their unit allows, and feet with inches where
+   *     a length is meant
    * @param unit the unit of the column
    * @return the number in that unit
    * @throws RefusedException if it cannot be read so
@@ -44,7 +49,30 @@ public final class Numbers {
     if (unit.equals(Units.FOOT)) {
       return Lengths.inchesFromFeet(straightened(bare)) / 12;
     }
+    Matcher fraction = FRACTION.matcher(bare);
+    if (fraction.matches()) {
+      return fraction(fraction, text.strip());
+    }
     throw new RefusedException("\"" + text.strip() + "\" is not a number");
+  }
+
+  /** A fraction, behind a whole number or alone. */
+  private static double fraction(Matcher fraction, String text) {
+    boolean isMixed = fraction.group(2) != null;
+    double whole = isMixed ? Double.parseDouble(fraction.group(2)) : 0;
+    double part = Double.parseDouble(fraction.group(3));
+    double parts = Double.parseDouble(fraction.group(4));
+    if (parts == 0 || isMixed && part >= parts) {
+      throw new RefusedException(
+          "\"%s\" is not a number: %s"
+              .formatted(
+                  text,
+                  parts == 0
+                      ? "nothing is divided by 0"
+                      : "a fraction behind a whole number is less than one, such as 3 1/2"));
+    }
+    double number = whole + part / parts;
+    return fraction.group(1).equals("-") ? -number : number;
   }
 
   private static String straightened(String quoted) {

@@ -9,10 +9,12 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import sheathwright.job.Estimate;
 import sheathwright.job.JobTable;
+import sheathwright.job.season.Season;
 import sheathwright.job.table.Printable;
 import sheathwright.job.table.ProblemLines;
 import sheathwright.life.record.Issuing;
@@ -30,6 +32,7 @@ import sheathwright.workbook.page.JobBooks;
     description = {
       "Make a job's workbooks: estimate.xlsx for the office, and quote.xlsx for the homeowner, which holds no cost.",
       "The quote is a draft until it is issued; once it is agreed, the agreed one is printed again.",
+      "A season of jobs is a folder of job folders, or one folder of tables that have a column job, with a line for each job in jobs.csv; each job's two go into a folder of its name.",
       "A job is a folder of small tables. It needs those marked *, and the others as it has them:"
     },
     footerHeading = "%nExamples:%n",
@@ -42,7 +45,7 @@ final class QuoteCommand implements Callable<Integer> {
 
   private CommandSpec spec;
 
-  @Parameters(paramLabel = "JOB", description = "the job's folder")
+  @Parameters(paramLabel = "JOB", description = "the job's folder, or a season of them")
   private Path folder;
 
   @Option(
@@ -81,6 +84,9 @@ final class QuoteCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (Season.isOne(folder)) {
+      return season();
+    }
     JobFolder job = JobFolder.in(folder);
     if (sending != null) {
       issued(new Issuing(job, sending.on()), job);
@@ -90,6 +96,18 @@ final class QuoteCommand implements Callable<Integer> {
       job.require(Step.DRAFT);
       drafted(job);
     }
+    return 0;
+  }
+
+  private int season() {
+    if (sending != null) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--issue sends the quote of one job, and %s is a season; name the folder of one job"
+              .formatted(folder));
+    }
+    new SeasonQuotes(Season.in(folder), Optional.ofNullable(output), force)
+        .write(spec.commandLine().getOut(), spec.commandLine().getErr());
     return 0;
   }
 

@@ -262,7 +262,8 @@ public final class Job implements Facts {
       JobTable table,
       List<Field<?>> fields,
       boolean mayBeEmpty) {
-    rows.put(table, reader.table(table.file(), tables.found(table), fields, mayBeEmpty));
+    rows.put(
+        table, reader.table(table.file(), tables.found(table, mayBeEmpty), fields, mayBeEmpty));
   }
 
   /**

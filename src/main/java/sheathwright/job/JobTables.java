@@ -1,22 +1,20 @@
 package sheathwright.job;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sheathwright.catalog.Nearest;
 import sheathwright.job.life.FirmTables;
-import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Keys;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
+import sheathwright.job.table.RowSource;
+import sheathwright.job.table.TableFolder;
 
 /**
  * The tables of one job, as they lie in a folder, and what each may hold.
@@ -24,11 +22,14 @@ import sheathwright.job.table.ProblemsException;
  * @param files by the {@linkplain JobTable table}'s word
  * @param folder where pictures lie beside them, if they lie in a folder
  */
-public record JobTables(Map<String, CsvFile> files, Optional<Path> folder) {
+public record JobTables(Map<String, RowSource> files, Optional<Path> folder) {
+
+  /** The table of the jobs of a season, whose tables lie together in one folder. */
+  public static final String SEASON = "jobs.csv";
 
   /** Tables that lie nowhere. */
-  public JobTables(Map<String, CsvFile> files) {
-    this(files, Optional.empty());
+  public JobTables(Map<String, ? extends RowSource> files) {
+    this(new LinkedHashMap<>(files), Optional.empty());
   }
 
   /**
@@ -37,27 +38,23 @@ public record JobTables(Map<String, CsvFile> files, Optional<Path> folder) {
    * @throws ProblemsException with everything that is wrong with the folder and its files
    */
   public static JobTables in(Path folder) {
-    String name = String.valueOf(folder);
-    if (!Files.isDirectory(folder)) {
+    TableFolder tables = TableFolder.at(folder, "a job is a folder of CSV files");
+    if (tables.has(SEASON)) {
       throw new ProblemsException(
           List.of(
-              new Problem(name, 0, "", "there is no such folder; a job is a folder of CSV files")));
+              new Problem(
+                  SEASON,
+                  0,
+                  "",
+                  "it makes this folder a season of many jobs; name the folder of one job")));
     }
-    Map<String, CsvFile> files = new LinkedHashMap<>();
-    List<Problem> problems = new ArrayList<>(overlooked(folder));
+    Map<String, RowSource> files = new LinkedHashMap<>();
+    List<Problem> problems = new ArrayList<>(overlooked(tables));
     for (JobTable table : JobTable.values()) {
-      Path file = folder.resolve(table.file());
-      if (!Files.exists(file)) {
-        if (table.isNeeded()) {
-          problems.add(new Problem(table.file(), 0, "", "this table is missing from " + name));
-        }
-        continue;
+      if (table.isNeeded() && !tables.has(table.file())) {
+        problems.add(missing(table, tables));
       }
-      try {
-        files.put(table.word(), CsvFile.read(file));
-      } catch (ProblemsException broken) {
-        problems.addAll(broken.problems());
-      }
+      tables.table(table.file(), problems::add).ifPresent(file -> files.put(table.word(), file));
     }
     if (!problems.isEmpty()) {
       throw new ProblemsException(problems);
@@ -65,43 +62,38 @@ public record JobTables(Map<String, CsvFile> files, Optional<Path> folder) {
     return new JobTables(files, Optional.of(folder));
   }
 
+  /** What is said of a table that no job can do without. */
+  public static Problem missing(JobTable table, TableFolder folder) {
+    return new Problem(table.file(), 0, "", "this table is missing from " + folder.name());
+  }
+
   /** Files that look like tables, under names that no job knows: nobody would read them. */
-  private static List<Problem> overlooked(Path folder) {
+  private static List<Problem> overlooked(TableFolder folder) {
     List<String> known = Stream.of(JobTable.values()).map(JobTable::file).toList();
-    try (Stream<Path> entries = Files.list(folder)) {
-      return entries
-          .map(entry -> entry.getFileName().toString())
-          .filter(name -> looksLikeATable(name) && !known.contains(name))
-          .sorted()
-          .map(name -> new Problem(name, 0, "", overlooked(name, known)))
-          .toList();
-    } catch (IOException unreadable) {
-      String message = "the folder cannot be read";
-      return List.of(new Problem(String.valueOf(folder), 0, "", message));
-    }
+    return folder.looksLikeTables().stream()
+        .filter(name -> !known.contains(name))
+        .map(name -> new Problem(name, 0, "", overlooked(name, known)))
+        .toList();
   }
 
   private static String overlooked(String name, List<String> known) {
-    return FirmTables.named(withoutText(name))
+    return FirmTables.named(TableFolder.tableName(name))
         .map(
             firm ->
                 "it is not a table of one job but of the firm, beside its jobs; move it to the folder above")
-        .orElseGet(
-            () ->
-                "no job table has that name%s; the tables are %s; rename it, or keep it elsewhere"
-                    .formatted(Nearest.asked(withoutText(name), known), String.join(", ", known)));
+        .orElseGet(() -> unknown(name, known, "job"));
   }
 
-  private static boolean looksLikeATable(String name) {
-    return !name.startsWith(".") && withoutText(name).endsWith(JobTable.ENDING);
-  }
-
-  /** Editors put a second ending behind a name that already has one. */
-  private static String withoutText(String name) {
-    String folded = name.strip().toLowerCase(Locale.ROOT);
-    return folded.endsWith(JobTable.ENDING + ".txt")
-        ? folded.substring(0, folded.length() - ".txt".length())
-        : folded;
+  /**
+   * What is said of a file that looks like a table under a name that nobody reads.
+   *
+   * @param known the names that are read
+   * @param whose the tables are
+   */
+  public static String unknown(String name, List<String> known, String whose) {
+    return "no %s table has that name%s; the tables are %s; rename it, or keep it elsewhere"
+        .formatted(
+            whose, Nearest.asked(TableFolder.tableName(name), known), String.join(", ", known));
   }
 
   /** Whether the job asks which sisters would do. */
@@ -111,7 +103,7 @@ public record JobTables(Map<String, CsvFile> files, Optional<Path> folder) {
 
   /** Whether the job gives any of these facts. */
   boolean says(List<Field<?>> facts) {
-    CsvFile job = file(JobTable.JOB);
+    RowSource job = file(JobTable.JOB);
     Keys keys = JobTable.JOB.keys().orElseThrow();
     int key = job.header().indexOf(keys.key());
     int value = job.header().indexOf(keys.value());
@@ -130,14 +122,20 @@ public record JobTables(Map<String, CsvFile> files, Optional<Path> folder) {
   }
 
   boolean has(JobTable table) {
-    return files.containsKey(table.word());
+    return found(table, false).isPresent();
   }
 
-  Optional<CsvFile> found(JobTable table) {
-    return Optional.ofNullable(files.get(table.word()));
+  /**
+   * A table, if the job has it.
+   *
+   * @param mayBeEmpty whether its heading alone says enough: that there is nothing
+   */
+  Optional<RowSource> found(JobTable table, boolean mayBeEmpty) {
+    return Optional.ofNullable(files.get(table.word()))
+        .filter(file -> mayBeEmpty || !file.isNothing());
   }
 
-  CsvFile file(JobTable table) {
+  RowSource file(JobTable table) {
     return files.get(table.word());
   }
 }

@@ -127,6 +127,11 @@ public final class TableGuide {
     return "with " + table.file();
   }
 
+  /** Everything that a table may hold: its columns, or its keys where it has two columns. */
+  public static List<Field<?>> fields(JobTable table) {
+    return parts(table).stream().<Field<?>>flatMap(part -> part.fields().stream()).toList();
+  }
+
   private static List<Part> parts(JobTable table) {
     return switch (table) {
       case JOB ->

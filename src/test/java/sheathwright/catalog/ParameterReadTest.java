@@ -48,6 +48,12 @@ class ParameterReadTest {
         "sheet_unit_price | sheet_usd     | $1,038.50    | 1038.5",
         "sheet_unit_price | nail_usd      | 2e-2         | 0.02",
         "sheet_unit_price | margin_pct    | -3           | -3",
+        "sheet_unit_price | margin_pct    | 7-1/2 %      | 7.5",
+        "sheet_unit_price | margin_pct    | 12 1/2       | 12.5",
+        "sheet_unit_price | margin_pct    | -1/2         | -0.5",
+        "sheet_unit_price | nail_usd      | 1/8          | 0.125",
+        "sheet_unit_price | sheet_usd     | $3 1/2       | 3.5",
+        "sister_stock     | sag_in        | 3/4          | 0.75",
       })
   void read_takesNumbersAsPeopleTypeThem(
       String function, String column, String cell, double number) {

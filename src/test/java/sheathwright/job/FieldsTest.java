@@ -11,6 +11,9 @@ import sheathwright.fastening.count.Nailing;
 import sheathwright.fastening.uplift.MakerSpacing;
 import sheathwright.fastening.uplift.ScrewedClips;
 import sheathwright.fastening.uplift.StandingSeam;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Source;
+import sheathwright.figure.Units;
 import sheathwright.framing.rafter.Birdsmouth;
 import sheathwright.framing.rafter.ClearSpan;
 import sheathwright.framing.rafter.DeckOff;
@@ -107,6 +110,30 @@ class FieldsTest {
     }
     assertThat(held).contains("overhead_pct", "edge_spacing_in", "span_ft", "live_psf", "eave_ft");
     assertThat(held).hasSizeGreaterThan(20);
+  }
+
+  /** A bare fraction in a column of feet could be inches, and is asked about. */
+  @Test
+  void everyNumberOfEveryTable_takesAFraction() {
+    List<String> read = new ArrayList<>();
+    for (JobTable table : JobTable.values()) {
+      for (Field<?> field : TableGuide.fields(table)) {
+        boolean isPart =
+            field.unit() != null
+                && !field.unit().equals(Units.FOOT)
+                && !field.limits().inWords().contains("whole");
+        if (isPart) {
+          double middle =
+              Math.max(
+                  0, Math.floor(Math.min(field.limits().most() - 1, 2 + field.limits().least())));
+          String fraction = "%d 1/4".formatted((long) middle);
+          Figure<?> figure = (Figure<?>) field.read(field.name(), fraction, Source.GIVEN);
+          assertThat(figure.value()).as(table + " " + field.name()).isEqualTo(middle + 0.25);
+          read.add(field.name());
+        }
+      }
+    }
+    assertThat(read).contains("relief_ft_h", "margin_pct", "thickness_in", "hours", "nail");
   }
 
   @Test

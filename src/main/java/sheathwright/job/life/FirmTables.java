@@ -62,7 +62,15 @@ public record FirmTables(List<Row> history, List<Row> callbacks) {
    */
   public static FirmTables beside(Path job) {
     Path home = job.toAbsolutePath().normalize();
-    Path folder = home.getParent() == null ? home : home.getParent();
+    return in(home.getParent() == null ? home : home.getParent());
+  }
+
+  /**
+   * The tables of the firm in a folder. One that is not there has no lines.
+   *
+   * @throws sheathwright.job.table.ProblemsException with everything that is wrong with them
+   */
+  public static FirmTables in(Path folder) {
     TableReader reader = new TableReader();
     ReadTable history = Table.HISTORY.read(reader, folder);
     ReadTable callbacks = Table.CALLBACKS.read(reader, folder);

@@ -1,7 +1,6 @@
 package sheathwright.job.life;
 
 import java.util.List;
-import sheathwright.catalog.TypedCell;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Limits;
 import sheathwright.figure.RefusedException;
@@ -48,7 +47,7 @@ final class ZoneRules {
       String given = inspection.read(field).map(Choice::value).orElse("");
       try {
         if (!given.isEmpty()) {
-          new TypedCell(field.name(), given).number(Units.RATIO, Limits.NONE);
+          tables.inspections().typed(inspection, field).number(Units.RATIO, Limits.NONE);
         }
       } catch (RefusedException noNumber) {
         tables

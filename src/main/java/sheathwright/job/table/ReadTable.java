@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import sheathwright.catalog.Nearest;
+import sheathwright.catalog.TypedCell;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
@@ -67,6 +68,15 @@ public final class ReadTable {
   /** What is wrong with a line, to be said by whoever asks. */
   public Problem said(Row row, Field<?> field, String message) {
     return TableReader.said(file.orElseThrow(), row.line(), field.name(), message);
+  }
+
+  /**
+   * A text of a line that may be a number, to be read as this table writes its numbers.
+   *
+   * @throws sheathwright.figure.RefusedException if it could be one number or another
+   */
+  public TypedCell typed(Row row, Field<Choice<String>> field) {
+    return file.orElseThrow().typed(field.name(), row.of(field).value());
   }
 
   /** Says what is wrong with a line. */

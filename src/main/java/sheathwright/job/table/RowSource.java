@@ -19,6 +19,24 @@ public interface RowSource {
   /** The lines that hold anything. */
   List<Line> lines();
 
+  /** The line that stands for the table as a whole; 0 where the table stands for itself. */
+  default long place() {
+    return 0;
+  }
+
+  /**
+   * Whether it is a part of a table, and none of its lines belong here: as if there was no table,
+   * unless a heading alone says something.
+   */
+  default boolean isNothing() {
+    return false;
+  }
+
+  /** The heading under which a cell of a line stands where it was written: its column's. */
+  default String heading(Line line, String column) {
+    return column;
+  }
+
   /**
    * A cell of a number or a word as it is to be read, however this source writes its numbers.
    *

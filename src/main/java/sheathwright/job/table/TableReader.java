@@ -91,7 +91,7 @@ public final class TableReader {
         } else if (field.isRequired() && group.isAsked(isGiven)) {
           if (line == null) {
             String message = "%s is missing: %s".formatted(field.name(), field.label());
-            problems.add(new Problem(file.name(), 0, "", message));
+            problem(file, message);
           } else {
             read(file, line, valueColumn, field, field.name(), "");
           }
@@ -198,7 +198,7 @@ public final class TableReader {
       rows.add(new Row(line, row));
     }
     if (rows.isEmpty()) {
-      problems.add(new Problem(file.name(), 0, "", "it has no lines under its heading"));
+      problem(file, "it has no lines under its heading");
     }
     return rows;
   }
@@ -243,12 +243,13 @@ public final class TableReader {
   }
 
   static Problem said(RowSource file, RowSource.Line line, String column, String message) {
-    return new Problem(file.name(), line.number(), column, TypedCell.under(column, message));
+    String heading = file.heading(line, column);
+    return new Problem(file.name(), line.number(), heading, TypedCell.under(heading, message));
   }
 
   /** A problem of the table as a whole. */
   public void problem(RowSource file, String message) {
-    problem(file.name(), message);
+    problems.add(new Problem(file.name(), file.place(), "", message));
   }
 
   /** A problem of a table that may not be there. */
@@ -258,7 +259,7 @@ public final class TableReader {
 
   /** Asks about a row what is allowed, but hardly meant. */
   void question(RowSource file, Row row, Field<?> field, String message) {
-    questions.add(new Problem(file.name(), row.line().number(), field.name(), message));
+    questions.add(said(file, row.line(), field.name(), message));
   }
 
   /** Whether nothing is wrong with a table, as far as was looked. */
@@ -302,14 +303,15 @@ public final class TableReader {
       String text) {
     try {
       Source source =
-          Source.given(new Source.Cell(file.name(), line.number(), column, field.name()));
+          Source.given(
+              new Source.Cell(
+                  file.name(), line.number(), file.heading(line, column), field.name()));
       boolean isNumber = field.form() == Field.Form.NUMBER;
       String readable = isNumber ? file.typed(field.name(), text).text() : text;
       Traced value = field.read(cellName, readable, source);
       field
           .question(text, value)
-          .map(question -> TypedCell.under(column, field.name() + ": " + question))
-          .map(question -> new Problem(file.name(), line.number(), column, question))
+          .map(question -> said(file, line, column, field.name() + ": " + question))
           .ifPresent(questions::add);
       return value;
     } catch (RefusedException wrong) {

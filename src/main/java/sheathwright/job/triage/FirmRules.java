@@ -122,7 +122,7 @@ public final class FirmRules {
         same(row, RuleFields.UNIT, field.unit().symbol());
       }
       try {
-        TypedCell cell = new TypedCell(RuleFields.LIMIT.name(), row.of(RuleFields.LIMIT).plain());
+        TypedCell cell = file.typed(RuleFields.LIMIT.name(), row.of(RuleFields.LIMIT).plain());
         return Optional.of(
             new Rule(row, test, Optional.of(ruled), figure(field, cell, row.of(RuleFields.LIMIT))));
       } catch (RefusedException unreadable) {

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import sheathwright.catalog.NaturalOrder;
 import sheathwright.job.life.Item;
 import sheathwright.job.life.OrderStatus;
 import sheathwright.life.found.Found;
@@ -25,9 +26,7 @@ record MarkOrder(Item item, String mark, List<Found> all) {
   private static final Comparator<MarkOrder> COUNTED =
       Comparator.<MarkOrder, Boolean>comparing(order -> order.on().isEmpty())
           .thenComparing(MarkOrder::on)
-          .thenComparing(order -> !order.isNumbered())
-          .thenComparing(order -> order.isNumbered() ? order.mark.length() : 0)
-          .thenComparing(MarkOrder::mark);
+          .thenComparing(MarkOrder::mark, NaturalOrder.OF_NAMES);
 
   /** The marks that ask for an item or that orders ask for, as they are counted. */
   static List<MarkOrder> of(Item item, List<Found> found, Orders orders) {
@@ -50,10 +49,6 @@ record MarkOrder(Item item, String mark, List<Found> all) {
 
   static String nameOf(Found found) {
     return found.mark().isEmpty() ? found.key() : found.mark();
-  }
-
-  private boolean isNumbered() {
-    return mark.matches("[1-9][0-9]{0,17}");
   }
 
   String on() {

@@ -1,7 +1,6 @@
 package sheathwright.life.found;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -18,8 +17,7 @@ import sheathwright.sheathing.place.PlaceKey;
 
 /**
  * Which mark each replaced place is counted with: every place once, however many marks touch it,
- * with the one that is billed, then the one found with the covering off, then the first by date and
- * by line.
+ * with the one that is counted first.
  */
 final class Claims {
 
@@ -62,13 +60,7 @@ final class Claims {
   }
 
   private void claim(Place place, double area, List<ReadMark> marks) {
-    ReadMark first =
-        marks.stream()
-            .min(
-                Comparator.comparing((ReadMark mark) -> !mark.isCharged())
-                    .thenComparing(mark -> !mark.isOpened())
-                    .thenComparing(ReadMark::on))
-            .orElseThrow();
+    ReadMark first = marks.stream().min(ReadMark.COUNTED).orElseThrow();
     claimed.put(place.key(), first.key());
     byMark.computeIfAbsent(first.key(), key -> new LinkedHashMap<>()).put(place.key(), area);
     if (area > place.area() - HAIR) {

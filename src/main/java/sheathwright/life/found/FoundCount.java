@@ -55,8 +55,14 @@ final class FoundCount {
    */
   private record Left<T>(List<T> list, List<String> with) {}
 
-  /** What a mark leads to. */
-  Found found(ReadMark mark) {
+  /** What marks lead to, in their order; what two of them ask for is counted with the first. */
+  List<Found> found(List<ReadMark> marks) {
+    Map<ReadMark, Found> found = new HashMap<>();
+    marks.stream().sorted(ReadMark.COUNTED).forEach(mark -> found.put(mark, found(mark)));
+    return marks.stream().map(found::get).toList();
+  }
+
+  private Found found(ReadMark mark) {
     Much much = mark.isVoid() ? Much.NOTHING : much(mark);
     String with = much.with().stream().distinct().map(each -> "; " + each).collect(joining());
     return new Found(

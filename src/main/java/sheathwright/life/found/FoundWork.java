@@ -59,7 +59,7 @@ public final class FoundWork {
     deck.marked().forEach(marked -> marks.put(ReadMark.of(reading, marked, stage), marked.part()));
     Claims claims = new Claims(reading, deck.parts(), List.copyOf(marks.keySet()));
     FoundCount count = new FoundCount(claims, rule);
-    List<Found> all = new ArrayList<>(marks.keySet().stream().map(count::found).toList());
+    List<Found> all = new ArrayList<>(count.found(List.copyOf(marks.keySet())));
     for (Deck.Part part : deck.parts()) {
       Optional<LiftedPlaces> lifted = deck.lifted(part);
       if (lifted.isPresent()) {

@@ -1,5 +1,7 @@
 package sheathwright.life.found;
 
+import java.util.Comparator;
+import sheathwright.catalog.NaturalOrder;
 import sheathwright.figure.Reading;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
@@ -39,6 +41,17 @@ record ReadMark(
     boolean isVoid,
     boolean isCharged,
     boolean isTyped) {
+
+  /**
+   * The order in which marks are counted that ask for the same: what is billed, then what was found
+   * with the covering off, then by the day, those that nobody dated last, then by the mark.
+   */
+  static final Comparator<ReadMark> COUNTED =
+      Comparator.comparing((ReadMark mark) -> !mark.isCharged())
+          .thenComparing(mark -> !mark.isOpened())
+          .thenComparing(mark -> mark.on().isEmpty())
+          .thenComparing(ReadMark::on)
+          .thenComparing(ReadMark::key, NaturalOrder.OF_NAMES);
 
   static ReadMark of(Reading reading, Deck.Marked marked, Stage stage) {
     Row row = marked.row();

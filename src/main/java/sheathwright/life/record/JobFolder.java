@@ -20,12 +20,12 @@ import sheathwright.job.file.NewFiles;
 import sheathwright.job.life.AgreedFields;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.Stage;
-import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Keys;
 import sheathwright.job.table.Moment;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
+import sheathwright.job.table.RowSource;
 
 /** A job's folder as a step of its life finds it. */
 public final class JobFolder {
@@ -38,14 +38,16 @@ public final class JobFolder {
   private final Job job;
   private final List<SentDocument> sent;
 
-  private JobFolder(Path path) {
+  private JobFolder(Path path, JobTables tables) {
     this.path = path;
-    Path firm = path.toAbsolutePath().normalize().getParent();
-    NewFiles.putRight(
-        Stream.of(path, path.resolve(SentDocument.FOLDER), firm).filter(Objects::nonNull).toList());
-    tables = JobTables.in(path);
+    this.tables = tables;
     job = Job.of(tables);
     sent = job.lines(JobTable.SENT).stream().map(SentDocument::of).toList();
+  }
+
+  /** A job whose tables are at hand, in the folder where its pictures and what was sent lie. */
+  public static JobFolder of(Path path, JobTables tables) {
+    return new JobFolder(path, tables);
   }
 
   /**
@@ -54,7 +56,10 @@ public final class JobFolder {
    * @throws ProblemsException with everything that is wrong with its tables
    */
   public static JobFolder in(Path path) {
-    return new JobFolder(path);
+    Path firm = path.toAbsolutePath().normalize().getParent();
+    NewFiles.putRight(
+        Stream.of(path, path.resolve(SentDocument.FOLDER), firm).filter(Objects::nonNull).toList());
+    return of(path, JobTables.in(path));
   }
 
   public Path path() {
@@ -244,7 +249,7 @@ public final class JobFolder {
 
   /** The tables as they will be when some are written. */
   JobTables with(TableText... written) {
-    Map<String, CsvFile> files = new LinkedHashMap<>(tables.files());
+    Map<String, RowSource> files = new LinkedHashMap<>(tables.files());
     for (TableText text : written) {
       String word = text.name().substring(0, text.name().length() - JobTable.ENDING.length());
       files.put(word, text.parsed());

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import sheathwright.catalog.NaturalOrder;
 import sheathwright.roof.Box;
 
 /**
@@ -29,6 +30,13 @@ final class Joining {
    * @param marks the marks that it cures
    */
   record Draft(int place, Box box, TreeSet<String> marks) {
+
+    /** What is cut out for one mark. */
+    static Draft of(int place, Box box, String mark) {
+      TreeSet<String> marks = new TreeSet<>(NaturalOrder.OF_NAMES);
+      marks.add(mark);
+      return new Draft(place, box, marks);
+    }
 
     Draft as(Box joined, Draft other) {
       TreeSet<String> all = new TreeSet<>(marks);

@@ -5,9 +5,9 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import sheathwright.catalog.NaturalOrder;
 import sheathwright.figure.Reading;
 import sheathwright.roof.Box;
 import sheathwright.roof.Region;
@@ -60,7 +60,7 @@ final class Patcher {
         marks.stream().anyMatch(mark -> !mark.whole().isEmpty() || isBesideThePiece(place, mark));
     List<Draft> drafts = isWhole ? List.of() : drafts(frame, marks);
     if (isWhole || drafts.stream().anyMatch(draft -> frame.isSmallerThanItMustBe(draft.box()))) {
-      List<String> keys = marks.stream().map(Mark.Seen::key).sorted().toList();
+      List<String> keys = marks.stream().map(Mark.Seen::key).sorted(NaturalOrder.OF_NAMES).toList();
       patches.add(
           frame.patch(patches.size() + 1, place.key(), keys, place.bounds(), place.parts()));
       return;
@@ -83,8 +83,7 @@ final class Patcher {
     List<Draft> drafts = new ArrayList<>();
     for (Mark.Seen mark : marks) {
       for (Box part : frame.besideOpenings(mark.box())) {
-        drafts.add(
-            new Draft(drafts.size(), frame.cutOut(part), new TreeSet<>(List.of(mark.key()))));
+        drafts.add(Draft.of(drafts.size(), frame.cutOut(part), mark.key()));
       }
     }
     drafts = Joining.joined(frame, anotherPatch, drafts);

@@ -7,10 +7,21 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import sheathwright.job.table.JobText;
 
 /** What the tables of a job's life say is held against each other: each fault is one line. */
 class LifeTablesTest {
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "what,required,found,unit,sense,result\ngap,1/8,5/32,in,at-least,pass\nnails,3 1/2,7-1/4,in,at-least,pass\n",
+        "what;required;found;unit;sense;result\ngap;0,125;1/8;in;at-least;pass\n"
+      })
+  void whatWasInspected_isANumberAsPeopleTypeIt(String inspections) {
+    assertThat(LifeText.opened().withTable("inspections", inspections).problems()).isEmpty();
+  }
 
   @Test
   void aJobWithNothingWrong_isRead() {

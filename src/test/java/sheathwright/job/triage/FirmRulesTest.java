@@ -39,6 +39,16 @@ class FirmRulesTest {
   }
 
   @Test
+  void theFirmsLimit_isReadAsItsTableWritesNumbers() {
+    JobText job =
+        ruled(
+            "test;measure;sense;limit;unit;action\nprobe;probe_in;above;0,5;in;replace\n",
+            PROBED.formatted("5/8"));
+    assertThat(decision(job).reason().value())
+        .isEqualTo("replace: an awl goes in 5/8 in; more than 1/2 in is cut out");
+  }
+
+  @Test
   void theFirmsAction_decidesAndIsSaid() {
     JobText job =
         ruled("test,action\nstain,dry\n", "mark,plane,finding,sheet\nx,front,stain,front-1-1\n");

@@ -67,6 +67,37 @@ class FoundWorkTest {
         .containsExactlyInAnyOrder(Item.SHEET, Item.REFASTEN, Item.RELIEF);
   }
 
+  /** What two marks ask for is counted with the first by day, then by mark as people count. */
+  @ParameterizedTest
+  @CsvSource({
+    "loose, 2027-06-01, 2027-06-01, R-2",
+    "loose, 2027-06-01, 2027-06-02, R-10",
+    "loose, , 2027-06-02, R-2",
+    "rot,   2027-06-01, 2027-06-01, R-2",
+    "rot,   , 2027-06-02, R-2",
+    "tight, 2027-06-01, 2027-06-01, R-2",
+  })
+  void whatTwoMarksAskFor_isCountedWithTheFirst(
+      String finding, String ofTen, String ofTwo, String counted) {
+    FoundWork work =
+        work(
+            quince(
+                "mark,plane,finding,sheet,on\nR-10,A,%s,A-1-2,%s\nR-2,A,%1$s,A-1-2,%3$s\n"
+                    .formatted(finding, ofTen == null ? "" : ofTen, ofTwo)));
+    assertThat(work.list()).extracting(Found::mark).containsExactly("R-10", "R-2");
+    assertThat(work.list().stream().filter(found -> found.quantity() > 0))
+        .extracting(Found::mark)
+        .containsExactly(counted);
+  }
+
+  /** Whoever is billed is counted first: a mark that nobody pays for takes nothing from it. */
+  @Test
+  void whatNobodyPaysFor_takesNothingFromWhatIsBilled() {
+    FoundWork work =
+        work(quince("mark,plane,finding,sheet,bill\n1,A,loose,A-1-2,none\n2,A,loose,A-1-2,\n"));
+    assertThat(sum(work, Item.REFASTEN)).isEqualTo(1);
+  }
+
   /** By hand: 3 × 32, 96 × 9-1/4 in and 72 × 48 in are 126.17 sq ft, 3.943 of 32, up to 4. */
   @Test
   void byArea_onlyTheSumGoesUpToAQuarter() {

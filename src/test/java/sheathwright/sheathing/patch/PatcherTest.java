@@ -67,6 +67,16 @@ class PatcherTest {
     return patches(RECTANGLE, SIXTEEN, PatchRules.USUAL, marks);
   }
 
+  @Test
+  void marksOfOnePatch_standAsPeopleCountThem() {
+    List<Patch> patches =
+        patches(mark("R-10", 20, 4, 10, 6), mark("R-2", 24, 6, 10, 6), mark("R-9", 22, 8, 10, 6));
+    assertThat(patches)
+        .singleElement()
+        .extracting(Patch::marks)
+        .isEqualTo(List.of("R-2", "R-9", "R-10"));
+  }
+
   /** By hand: 100 − 3 falls back to 96, 110 + 3 goes on to 128, and 32 in is made 48. */
   @Test
   void aSmallMark_isMadeFourFeetBetweenSupports_inHalfACourse() {

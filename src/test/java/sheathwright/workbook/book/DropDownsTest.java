@@ -17,7 +17,7 @@ import sheathwright.figure.Traced;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobTables;
-import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.RowSource;
 import sheathwright.workbook.page.Agreement;
 import sheathwright.workbook.page.JobBook;
 import sheathwright.workbook.page.Samples;
@@ -82,8 +82,8 @@ public class DropDownsTest {
       String option) {
     Matcher place = Following.PLACE.matcher(input.getKey().source().text());
     assertThat(place.matches()).isTrue();
-    CsvFile file = tables.files().get(place.group(1));
-    CsvFile changed =
+    RowSource file = tables.files().get(place.group(1));
+    RowSource changed =
         Following.changed(file, Long.parseLong(place.group(2)), input.getKey(), option);
     Optional<Following.Made> made =
         Following.made(JobBook::estimate, tables, place.group(1), changed);

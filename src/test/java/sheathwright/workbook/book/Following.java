@@ -16,8 +16,8 @@ import sheathwright.figure.Traced;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobTables;
-import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.ProblemsException;
+import sheathwright.job.table.RowSource;
 import sheathwright.workbook.page.Agreement;
 import sheathwright.workbook.page.JobBook;
 import sheathwright.workbook.page.Samples;
@@ -49,7 +49,7 @@ final class Following {
   }
 
   /** The table with the input's cell changed. */
-  static CsvFile changed(CsvFile file, long line, Traced input, String text) {
+  static RowSource changed(RowSource file, long line, Traced input, String text) {
     int column = file.header().indexOf(input.name());
     int last = file.header().indexOf("value") + file.header().indexOf("usd") + 1;
     return Perturbed.with(file, line, column >= 0 ? column : last, text);
@@ -57,8 +57,8 @@ final class Following {
 
   /** The workbook of the job with one table changed, unless the job is refused. */
   static Optional<Made> made(
-      Function<Estimate, JobBook> maker, JobTables tables, String name, CsvFile changed) {
-    Map<String, CsvFile> files = new LinkedHashMap<>(tables.files());
+      Function<Estimate, JobBook> maker, JobTables tables, String name, RowSource changed) {
+    Map<String, RowSource> files = new LinkedHashMap<>(tables.files());
     files.put(name, changed);
     try {
       return Optional.of(made(maker, new Estimate(Job.of(new JobTables(files)))));

@@ -23,7 +23,6 @@ import sheathwright.figure.Traced;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobTables;
-import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.RowSource;
 import sheathwright.workbook.home.HomeBook;
 import sheathwright.workbook.page.Samples;
@@ -50,7 +49,7 @@ class HomeownerSecretsTest {
   @MethodSource("jobs")
   void noPart_holdsAPriceOrARate_norItsName(String job) throws IOException {
     Map<String, String> odd = new LinkedHashMap<>();
-    Map<String, CsvFile> files = odd(Samples.tables(job).files(), odd);
+    Map<String, RowSource> files = odd(Samples.tables(job).files(), odd);
 
     holdsNone(everything(HomeBook.of(new Estimate(Job.of(new JobTables(files)))).bytes()), odd);
   }
@@ -58,8 +57,8 @@ class HomeownerSecretsTest {
   @Test
   void noDocumentOfAJobsLife_holdsAPriceOrARate_norItsName() throws IOException {
     Map<String, String> odd = new LinkedHashMap<>();
-    Map<String, CsvFile> open = odd(LifeJob.tables(Map.of()), odd);
-    Map<String, CsvFile> closed = odd(LifeJob.tables(LifeJob.CLOSED), new LinkedHashMap<>());
+    Map<String, RowSource> open = odd(LifeJob.tables(Map.of()), odd);
+    Map<String, RowSource> closed = odd(LifeJob.tables(LifeJob.CLOSED), new LinkedHashMap<>());
 
     for (byte[] book : LifeBooks.all(open, closed).values()) {
       String everything = everything(book);
@@ -114,10 +113,11 @@ class HomeownerSecretsTest {
   }
 
   /** The job's tables, each price and rate by a little more, and what each is now. */
-  private static Map<String, CsvFile> odd(Map<String, CsvFile> tables, Map<String, String> odd) {
-    Map<String, CsvFile> files = new LinkedHashMap<>(tables);
+  private static Map<String, RowSource> odd(
+      Map<String, RowSource> tables, Map<String, String> odd) {
+    Map<String, RowSource> files = new LinkedHashMap<>(tables);
     for (String table : List.of("prices", "rates")) {
-      CsvFile file = files.get(table);
+      RowSource file = files.get(table);
       for (RowSource.Line line : new ArrayList<>(file.lines())) {
         String name = line.cells().get(0);
         if (Set.of("nails_per_box", "refasten_nails").contains(name)) {

@@ -21,7 +21,7 @@ import sheathwright.job.Job;
 import sheathwright.job.JobTables;
 import sheathwright.job.fill.FilledRow;
 import sheathwright.job.fill.FilledTable;
-import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.RowSource;
 import sheathwright.workbook.page.FillBook;
 import sheathwright.workbook.page.JobBook;
 import sheathwright.workbook.page.Samples;
@@ -79,7 +79,7 @@ class PerturbationTest {
           || Walk.passes(input.name())) {
         continue;
       }
-      CsvFile file = tables.files().get(place.group(1));
+      RowSource file = tables.files().get(place.group(1));
       Optional<Following.Made> allowed =
           Perturbed.otherTexts(input).stream()
               .map(text -> Following.changed(file, Long.parseLong(place.group(2)), input, text))

@@ -54,7 +54,7 @@ public final class Perturbed {
   }
 
   /** The table with one cell changed. */
-  public static CsvFile with(CsvFile file, long line, int column, String text) {
+  public static CsvFile with(RowSource file, long line, int column, String text) {
     List<RowSource.Line> lines =
         file.lines().stream()
             .map(
@@ -67,7 +67,7 @@ public final class Perturbed {
                   return new RowSource.Line(line, cells);
                 })
             .toList();
-    return new CsvFile(file.name(), file.separator(), file.header(), lines);
+    return new CsvFile(file.name(), ((CsvFile) file).separator(), file.header(), lines);
   }
 
   /** Where an input stands; below what was solved, that may be another line than in the new one. */

@@ -24,7 +24,7 @@ import sheathwright.figure.Traced;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobTables;
-import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.RowSource;
 import sheathwright.workbook.page.JobBook;
 import sheathwright.workbook.page.Samples;
 
@@ -164,8 +164,8 @@ class SolvedInputsTest {
 
   private static Optional<Map<String, List<String>>> resolved(
       JobTables tables, Matcher place, Traced input, String other) {
-    CsvFile file = tables.files().get(place.group(1));
-    CsvFile table = Following.changed(file, Long.parseLong(place.group(2)), input, other);
+    RowSource file = tables.files().get(place.group(1));
+    RowSource table = Following.changed(file, Long.parseLong(place.group(2)), input, other);
     return Following.made(JobBook::estimate, tables, place.group(1), table)
         .map(SolvedInputsTest::solved);
   }

@@ -22,7 +22,6 @@ import sheathwright.figure.Figure;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobTables;
-import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.RowSource;
 import sheathwright.workbook.book.Cells;
 import sheathwright.workbook.book.Perturbed;
@@ -94,10 +93,10 @@ class HomeownerFileTest {
             "overhead_pct", "18.71",
             "margin_pct", "12.93",
             "tax_pct", "6.17");
-    Map<String, CsvFile> files = new LinkedHashMap<>(Samples.tables(job).files());
+    Map<String, RowSource> files = new LinkedHashMap<>(Samples.tables(job).files());
     files.replaceAll(
         (name, file) -> {
-          CsvFile changed = file;
+          RowSource changed = file;
           for (RowSource.Line line : isOfCosts(name) ? file.lines() : List.<RowSource.Line>of()) {
             String cost = odd.get(line.cells().get(0));
             if (cost != null) {

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobTables;
-import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.RowSource;
 import sheathwright.workbook.book.Cells;
 import sheathwright.workbook.book.Perturbed;
 import sheathwright.workbook.home.HomeBook;
@@ -27,7 +27,7 @@ class QuestionsPageTest {
   /** Fifteen hundredths of a percent where fifteen percent were meant. */
   private static Estimate odd() {
     JobTables tables = Samples.tables("quince-hollow");
-    Map<String, CsvFile> files = new LinkedHashMap<>(tables.files());
+    Map<String, RowSource> files = new LinkedHashMap<>(tables.files());
     files.put("rates", Perturbed.with(files.get("rates"), 4, 1, "0.15"));
     return new Estimate(Job.of(new JobTables(files)));
   }

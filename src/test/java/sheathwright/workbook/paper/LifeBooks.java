@@ -33,8 +33,8 @@ public final class LifeBooks {
 
   /** The same, from the tables while the roof is open and those after it is closed. */
   public static Map<String, byte[]> all(
-      Map<String, sheathwright.job.table.CsvFile> open,
-      Map<String, sheathwright.job.table.CsvFile> closed) {
+      Map<String, sheathwright.job.table.RowSource> open,
+      Map<String, sheathwright.job.table.RowSource> closed) {
     Map<String, byte[]> books = new LinkedHashMap<>();
     books.put("change-order", changeOrder(LifeJob.job(open), LifeJob.found()));
     Estimate done = new Estimate(LifeJob.job(closed));

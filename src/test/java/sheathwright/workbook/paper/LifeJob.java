@@ -14,6 +14,7 @@ import sheathwright.job.Job;
 import sheathwright.job.JobTables;
 import sheathwright.job.life.Item;
 import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.RowSource;
 import sheathwright.life.found.Found;
 import sheathwright.workbook.draw.DrawnPictures;
 import sheathwright.workbook.page.Samples;
@@ -117,12 +118,12 @@ public final class LifeJob {
   private LifeJob() {}
 
   /** Its tables while the roof is open, with these in the place of its own or besides. */
-  public static Map<String, CsvFile> tables(Map<String, String> other) {
-    Map<String, CsvFile> files = new LinkedHashMap<>(Samples.tables("quince-hollow").files());
-    CsvFile job = files.get("job");
-    List<CsvFile.Line> lines = new ArrayList<>(job.lines());
+  public static Map<String, RowSource> tables(Map<String, String> other) {
+    Map<String, RowSource> files = new LinkedHashMap<>(Samples.tables("quince-hollow").files());
+    RowSource job = files.get("job");
+    List<RowSource.Line> lines = new ArrayList<>(job.lines());
     lines.addAll(CsvFile.parse("job.csv", "key,value,note\n" + LIFE).lines());
-    files.put("job", new CsvFile(job.name(), job.separator(), job.header(), lines));
+    files.put("job", new CsvFile(job.name(), ',', job.header(), lines));
     Map<String, String> all = new LinkedHashMap<>();
     all.put("marks", marks());
     all.put("agreed", AGREED);
@@ -136,7 +137,7 @@ public final class LifeJob {
   }
 
   /** The job of these tables. */
-  static Job job(Map<String, CsvFile> tables) {
+  static Job job(Map<String, RowSource> tables) {
     return Job.of(new JobTables(tables));
   }
 

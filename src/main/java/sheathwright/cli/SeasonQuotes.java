@@ -1,0 +1,98 @@
+package sheathwright.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import sheathwright.job.Estimate;
+import sheathwright.job.season.Season;
+import sheathwright.job.season.SeasonJob;
+import sheathwright.job.table.Printable;
+import sheathwright.job.table.ProblemLines;
+import sheathwright.life.record.JobFolder;
+import sheathwright.life.record.Step;
+import sheathwright.life.record.Writing;
+import sheathwright.workbook.page.JobBook;
+import sheathwright.workbook.page.JobBooks;
+
+/**
+ * The workbooks of all jobs of a season, written together or not at all: each job's two into a
+ * folder of its name. What was agreed is printed again; a job that is nothing to be quoted yet, or
+ * no longer, is left out and said.
+ *
+ * @param place the folder above theirs; nothing where each job's own folder is meant
+ * @param force whether workbooks that exist are replaced
+ */
+record SeasonQuotes(Season season, Optional<Path> place, boolean force) {
+
+  /** A job with its two workbooks; none where it cannot be quoted at its stage. */
+  private record Made(String name, Path folder, Estimate estimate, Optional<JobBooks> books) {}
+
+  /**
+   * Writes them, and says what each comes to.
+   *
+   * @throws sheathwright.job.table.ProblemsException with everything that is wrong with any job
+   */
+  void write(PrintWriter out, PrintWriter err) {
+    List<Made> all = season.ofEach(this::made);
+    Writing writing = new Writing(season.folder());
+    for (Made job : all) {
+      job.books()
+          .ifPresent(
+              books ->
+                  writing
+                      .copied(job.folder().resolve("estimate.xlsx"), books.office(), force)
+                      .copied(job.folder().resolve("quote.xlsx"), books.homeowner(), force));
+    }
+    writing.write();
+    all.forEach(job -> said(job, out, err));
+  }
+
+  private Made made(SeasonJob one) {
+    JobFolder job = JobFolder.of(one.folder(), one.tables());
+    Estimate estimate = new Estimate(job.job());
+    Path folder = place.orElse(one.folder());
+    boolean isShared = one.folder().equals(season.folder());
+    return new Made(
+        one.name(),
+        place.isPresent() || isShared ? folder.resolve(one.name()) : folder,
+        estimate,
+        books(job, estimate));
+  }
+
+  private static Optional<JobBooks> books(JobFolder job, Estimate estimate) {
+    if (job.isAgreed()) {
+      byte[] agreed = job.bytes(job.agreedQuote());
+      return Optional.of(new JobBooks(JobBook.estimate(estimate).bytes(), agreed));
+    }
+    return Step.DRAFT.isAllowedAt(job.stage())
+        ? Optional.of(JobBooks.of(estimate))
+        : Optional.empty();
+  }
+
+  private static void said(Made job, PrintWriter out, PrintWriter err) {
+    String name = job.name() + ": ";
+    if (job.books().isEmpty()) {
+      err.println(
+          Printable.line(
+              name
+                  + "left out, it is at the stage "
+                  + job.estimate().job().stage().value().word()));
+      return;
+    }
+    out.println(
+        Printable.line(
+            "%sthe homeowner pays %s, at worst %s; the rafters: %s; in %s"
+                .formatted(
+                    name,
+                    job.estimate().total(),
+                    job.estimate().quote().worstCase(),
+                    job.estimate().framing().decision(),
+                    job.folder())));
+    ProblemLines.of(job.estimate().job().questions())
+        .forEach(each -> err.println("question: " + each));
+    job.estimate().ties().stream()
+        .filter(tie -> !tie.holds().holds())
+        .forEach(tie -> err.println(Printable.line(name + "check: " + tie.what())));
+  }
+}
