@@ -28,7 +28,7 @@ public final class DeckRecordBook {
     this.estimate = estimate;
     this.accounts = accounts;
     this.photos = photos;
-    paper = new Paper(estimate, "Deck record, " + Moment.spoken(on));
+    paper = new Paper(estimate, "Deck record, " + Moment.spoken(on), on);
   }
 
   /**

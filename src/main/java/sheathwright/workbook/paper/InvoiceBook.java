@@ -35,7 +35,7 @@ public final class InvoiceBook {
     this.invoice = invoice;
     due = invoice.due();
     this.reconciliation = reconciliation;
-    paper = new Paper(estimate, "Invoice %s, %s".formatted(number, Moment.spoken(on)));
+    paper = new Paper(estimate, "Invoice %s, %s".formatted(number, Moment.spoken(on)), on);
   }
 
   /**

@@ -1,7 +1,9 @@
 package sheathwright.workbook.paper;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
@@ -16,6 +18,7 @@ import sheathwright.job.Job;
 import sheathwright.workbook.book.Audience;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Look.Part;
+import sheathwright.workbook.book.Particulars;
 import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.book.TabCell;
 import sheathwright.workbook.page.JobBooks;
@@ -41,13 +44,18 @@ final class Paper {
    * An empty document.
    *
    * @param kind what it is, with its number and day
+   * @param on that day, as tables write it; empty if it bears none
    */
-  Paper(Estimate estimate, String kind) {
+  Paper(Estimate estimate, String kind, String on) {
     job = estimate.job();
-    book = new Book(Audience.homeowner(job));
+    book = new Book(Audience.homeowner(job), Particulars.of(job, kind, dayOf(on)));
     book.leaveOutEmptyPages();
     book.showCountsPlainly();
     subtitle = kind;
+  }
+
+  private static Optional<LocalDate> dayOf(String on) {
+    return on.isEmpty() ? Optional.empty() : Optional.of(Moment.of(on).day());
   }
 
   Book book() {
