@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
 import sheathwright.job.table.Printable;
 import sheathwright.repl.Prompt;
 import sheathwright.repl.Script;
+import sheathwright.workbook.book.Program;
 
 /** The command line. Results go to standard output, messages to standard error. */
 @Command(
@@ -29,7 +30,7 @@ import sheathwright.repl.Script;
     description =
         "Estimates for stripping, inspecting, repairing and leveling the wood roof deck of a house.",
     mixinStandardHelpOptions = true,
-    version = "sheathwright 0.1.0",
+    version = Program.COMMAND,
     synopsisSubcommandLabel = "COMMAND",
     footerHeading = "%n",
     footer = {

@@ -5,14 +5,12 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.Date;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -34,11 +32,9 @@ import sheathwright.figure.Traced;
  */
 public final class Book {
 
-  private static final Date FIXED_DATE = new Date(0);
-
   private final Audience audience;
   private final XSSFWorkbook workbook = new XSSFWorkbook();
-  private final Look look = new Look(workbook);
+  private final Look look;
   private final Ranges ranges = new Ranges();
   private final Map<String, Tab> tabs = new LinkedHashMap<>();
   private final Map<Traced, Place> places = new LinkedHashMap<>();
@@ -60,15 +56,16 @@ public final class Book {
   private final Set<Refusal> refused = new LinkedHashSet<>();
 
   /** A workbook for the office. */
-  public Book() {
-    this(Audience.office());
+  public Book(Particulars particulars) {
+    this(Audience.office(), particulars);
   }
 
-  public Book(Audience audience) {
+  public Book(Audience audience, Particulars particulars) {
     this.audience = audience;
     workbook.setCellFormulaValidation(false);
-    workbook.getProperties().getCoreProperties().setCreator("Sheathwright 0.1.0");
-    workbook.getProperties().getCoreProperties().setCreated(Optional.of(FIXED_DATE));
+    particulars.writeTo(workbook.getProperties());
+    HouseStyle.set(workbook);
+    look = new Look(workbook);
   }
 
   XSSFWorkbook workbook() {

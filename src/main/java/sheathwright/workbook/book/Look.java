@@ -60,8 +60,12 @@ public final class Look {
     CAPTION
   }
 
-  private static final String FONT = "Arial";
-  private static final XSSFColor INK = color(0x1F, 0x2A, 0x24);
+  static final String FONT = "Arial";
+
+  /** Before red, green and blue, as a color in a workbook is written. */
+  private static final byte OPAQUE = (byte) 0xFF;
+
+  static final XSSFColor INK = color(0x1F, 0x2A, 0x24);
   private static final XSSFColor BARK = color(0x3B, 0x4A, 0x3F);
   private static final XSSFColor CHALK = color(0xFF, 0xFF, 0xFF);
   private static final XSSFColor STRAW = color(0xFB, 0xF3, 0xDC);
@@ -324,6 +328,6 @@ public final class Look {
   }
 
   private static XSSFColor color(int red, int green, int blue) {
-    return new XSSFColor(new byte[] {(byte) red, (byte) green, (byte) blue}, null);
+    return new XSSFColor(new byte[] {OPAQUE, (byte) red, (byte) green, (byte) blue}, null);
   }
 }

@@ -16,6 +16,10 @@ public final class Page {
 
   private static final double POINTS_UPRIGHT = 690;
 
+  /** In letters of eight points. */
+  private static final String FOOT =
+      "&8" + Program.NAME + ". Planning help: local code and licensed practice decide.";
+
   private Page() {}
 
   /** Begins a new page where what comes next would not fit on this one. */
@@ -57,7 +61,7 @@ public final class Page {
     print.setFitHeight((short) (tab.isOnOnePage() ? 1 : 0));
     print.setPaperSize((short) (PaperSize.LETTER_PAPER.ordinal() + 1));
     print.setLandscape(!tab.isOnOnePage() && tab.characters() > WIDEST_UPRIGHT);
-    sheet.getFooter().setLeft("&8" + "Planning help: local code and licensed practice decide.");
+    sheet.getFooter().setLeft(FOOT);
     sheet.getFooter().setRight("&8&A, page &P of &N");
     int last = Math.max(tab.lines().size(), tab.next()) - 1;
     sheet.setDimensionOverride(new CellRangeAddress(0, last, 0, tab.columns() - 1));

@@ -1,11 +1,13 @@
 package sheathwright.workbook.draw;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xddf.usermodel.chart.XDDFCategoryDataSource;
 import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
 import org.apache.poi.xddf.usermodel.chart.XDDFNumericalDataSource;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Lengths;
 import sheathwright.figure.Traced;
 import sheathwright.workbook.book.Listing;
 
@@ -29,6 +31,14 @@ record ChartColumn(Listing listing, int first, int last, int column) {
     return XDDFDataSourcesFactory.fromArray(
         values().stream().map(value -> ((Figure<?>) value).value()).toArray(Double[]::new),
         cells());
+  }
+
+  /** From its least to its most. */
+  String span() {
+    DoubleSummaryStatistics all =
+        values().stream().mapToDouble(value -> ((Figure<?>) value).value()).summaryStatistics();
+    return "from %s to %s"
+        .formatted(Lengths.inInches(all.getMin()), Lengths.inInches(all.getMax()));
   }
 
   private List<Traced> values() {

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import sheathwright.figure.Lengths;
 import sheathwright.figure.Reading;
 import sheathwright.figure.Shown;
@@ -121,7 +122,13 @@ public final class DeckMap {
     double wide = PAGE_POINTS * scale + 2 * margin;
     Box padded = Box.at(frame.left(), frame.bottom() - (high - frame.height()), wide, high);
     Sketch sketch =
-        new Sketch(page.sheet(), padded, page.next(), page.columnsIn(PAGE_CHARACTERS), lines, 1);
+        new Sketch(
+            page.sheet(),
+            new Layer.Words(heading, inWords()),
+            padded,
+            page.next(),
+            page.columnsIn(PAGE_CHARACTERS),
+            lines);
     wood(sketch);
     supports(sketch);
     patches.forEach(patch -> patch(sketch, patch));
@@ -134,6 +141,28 @@ public final class DeckMap {
     labels(sketch, margin);
     page.skip(lines);
     key().forEach(page::note);
+  }
+
+  private String inWords() {
+    List<String> told = new ArrayList<>();
+    told.add(
+        "Plane %s to scale, %s along the eave and %s up the slope, with %d %s"
+            .formatted(
+                plane.name(),
+                Lengths.inFeetAndInches(bounds.width()),
+                Lengths.inFeetAndInches(bounds.height()),
+                sheets.size(),
+                old.isPresent() ? "old sheets by their keys" : "sheets as they would be laid"));
+    told.add(plane.openings(Reading.aside()).size() + " openings");
+    told.add(
+        marks.isEmpty()
+            ? "nothing marked"
+            : "marked: "
+                + marks.stream()
+                    .map(mark -> mark.key() + " " + Shown.inWords(mark.finding().word()))
+                    .collect(Collectors.joining(", ")));
+    told.add(patches.isEmpty() ? "nothing cut out" : patches.size() + " patches, P1 and on");
+    return String.join("; ", told) + ".";
   }
 
   private void wood(Sketch sketch) {

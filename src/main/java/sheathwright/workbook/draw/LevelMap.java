@@ -57,12 +57,19 @@ public final class LevelMap {
     double high = lines * LINE_POINTS * scale;
     double wide = PAGE_POINTS * scale + 2 * margin;
     Box padded = Box.at(frame.left(), frame.bottom() - (high - frame.height()), wide, high);
-    Sketch sketch = new Sketch(page.sheet(), padded, page.next(), page.columns(), lines, 1);
+    double greatest =
+        rafters.stream().flatMap(List::stream).mapToDouble(Surface.Height::value).max().orElse(0);
+    Sketch sketch =
+        new Sketch(
+            page.sheet(),
+            new Layer.Words(heading, inWords(greatest)),
+            padded,
+            page.next(),
+            page.columns(),
+            lines);
     sketch.box(Pen.WOOD, bounds);
     rafters(sketch);
     Surface surface = Surface.through(rafters);
-    double greatest =
-        rafters.stream().flatMap(List::stream).mapToDouble(Surface.Height::value).max().orElse(0);
     for (double level : Surface.levels(greatest)) {
       contour(sketch, surface.lines(level), Lengths.inInches(level));
     }
@@ -71,6 +78,11 @@ public final class LevelMap {
     page.skip(lines);
     page.note(
         "Broken lines are rafters, dots the stations that were read. Along a full line the build-up is the same; its height in inches stands on it. Seen as one looks up the slope.");
+  }
+
+  private String inWords(double greatest) {
+    return "Map of %d rafters to scale, with lines of the same build-up; the most is %s in."
+        .formatted(rafters.size(), Lengths.inInches(greatest));
   }
 
   private Spot edge(double y) {

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import org.apache.poi.util.Units;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
-import org.apache.poi.xssf.usermodel.XSSFPicture;
 import org.apache.poi.xssf.usermodel.XSSFPictureData;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -41,11 +40,8 @@ public final class Pictures {
     XSSFClientAnchor anchor =
         new XSSFClientAnchor(
             AIR, AIR, right, (int) (bottom - last * each), column, line, column, line + last);
-    XSSFPicture picture =
-        sheet.createDrawingPatriarch().createPicture(anchor, number(sheet, photograph));
-    var said = picture.getCTPicture().getNvPicPr().getCNvPr();
-    said.setDescr(words);
-    said.setName(words);
+    Layer.picture(
+        sheet, anchor, number(sheet, photograph), new Layer.Words("Photograph, " + words, words));
   }
 
   /** A photograph that is shown twice stands in the file once. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import sheathwright.figure.Reading;
 import sheathwright.roof.Box;
 import sheathwright.roof.Plane;
@@ -42,6 +43,16 @@ public final class RoofPlan {
 
     private Box bounds() {
       return plane.outline(Reading.aside()).bounds();
+    }
+
+    private String inWords() {
+      return marks.isEmpty()
+          ? name + ": nothing marked"
+          : name
+              + ": marked "
+              + marks.stream()
+                  .map(mark -> String.valueOf(mark.number()))
+                  .collect(Collectors.joining(", "));
     }
   }
 
@@ -181,11 +192,24 @@ public final class RoofPlan {
     int lines = Math.max(4, (int) Math.ceil(frame.height() / scale / LINE_POINTS));
     double tall = lines * LINE_POINTS * scale;
     Box whole = new Box(frame.left(), frame.top() - tall, frame.right(), frame.top());
-    Sketch sketch = new Sketch(page.sheet(), whole, page.next(), page.columns(), lines, 1);
+    Sketch sketch =
+        new Sketch(
+            page.sheet(),
+            new Layer.Words("Plan of the roof", inWords()),
+            whole,
+            page.next(),
+            page.columns(),
+            lines);
     planes.forEach(plane -> draw(sketch, plane));
     planes.forEach(plane -> words(sketch, plane, scale));
     page.skip(lines);
     page.note(note);
+  }
+
+  private String inWords() {
+    return planes.stream().map(Placed::drawn).map(Drawn::inWords).collect(Collectors.joining("; "))
+        + ". "
+        + note;
   }
 
   private static void draw(Sketch sketch, Placed plane) {

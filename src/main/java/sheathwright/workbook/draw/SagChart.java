@@ -9,6 +9,7 @@ import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
 import org.apache.poi.xddf.usermodel.chart.AxisTickLabelPosition;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
+import org.apache.poi.xddf.usermodel.chart.Grouping;
 import org.apache.poi.xddf.usermodel.chart.LegendPosition;
 import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
 import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
@@ -16,6 +17,7 @@ import org.apache.poi.xddf.usermodel.chart.XDDFCategoryDataSource;
 import org.apache.poi.xddf.usermodel.chart.XDDFLineChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
+import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Listing;
 import sheathwright.workbook.book.Page;
@@ -57,15 +59,12 @@ public final class SagChart {
     page.heading(heading);
     int top = page.next();
     page.skip(LINES_TALL);
-    book.afterwards(() -> draw(page, top, below, part));
+    book.afterwards(() -> draw(page, top, heading, below, part));
   }
 
-  private static void draw(Tab page, int top, String below, Part part) {
-    var anchor =
-        page.sheet()
-            .createDrawingPatriarch()
-            .createAnchor(0, 0, 0, 0, 0, top, page.columns(), top + LINES_TALL);
-    XSSFChart chart = page.sheet().getDrawingPatriarch().createChart(anchor);
+  private static void draw(Tab page, int top, String heading, String below, Part part) {
+    var anchor = new XSSFClientAnchor(0, 0, 0, 0, 0, top, page.columns(), top + LINES_TALL);
+    XSSFChart chart = Layer.chart(page.sheet(), anchor, words(heading, below, part));
     chart.getOrAddLegend().setPosition(LegendPosition.TOP);
     XDDFCategoryAxis along = chart.createCategoryAxis(AxisPosition.BOTTOM);
     along.setTitle(below);
@@ -81,10 +80,23 @@ public final class SagChart {
             new XDDFLineProperties(
                 new XDDFSolidFillProperties(XDDFColor.from(PresetColor.LIGHT_GRAY))));
     var lines = (XDDFLineChartData) chart.createData(ChartTypes.LINE, along, height);
+    lines.setGrouping(Grouping.STANDARD);
     XDDFCategoryDataSource stations = part.of(part.along()).words();
     line(lines, stations, part.of(part.before()), "before", BRICK, MarkerStyle.DIAMOND);
     line(lines, stations, part.of(part.after()), "after", BARK, MarkerStyle.SQUARE);
     chart.plot(lines);
+  }
+
+  /** What the chart shows as it is written: it follows its cells, and these words cannot. */
+  private static Layer.Words words(String heading, String below, Part part) {
+    return new Layer.Words(
+        heading + ": chart of the wood against the string",
+        "Two lines of %d points, %s: before, a broken line, %s; after, a full line, %s; in inches above the string, as this was written."
+            .formatted(
+                part.last() - part.first() + 1,
+                below,
+                part.of(part.before()).span(),
+                part.of(part.after()).span()));
   }
 
   private static void line(

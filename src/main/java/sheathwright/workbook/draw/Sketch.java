@@ -57,17 +57,19 @@ final class Sketch {
 
   private final XSSFShapeGroup group;
   private final Box frame;
+  private long number;
 
   /**
    * A drawing between two corners of a page.
    *
    * @param frame what of the roof it shows, in inches
+   * @param words said in its place where it cannot be seen
    */
-  Sketch(XSSFSheet sheet, Box frame, int top, int columns, int lines, double share) {
+  Sketch(XSSFSheet sheet, Layer.Words words, Box frame, int top, int columns, int lines) {
     this.frame = frame;
-    int wholeColumns = Math.max(1, (int) Math.round(columns * share));
-    XSSFClientAnchor anchor = new XSSFClientAnchor(0, 0, 0, 0, 0, top, wholeColumns, top + lines);
-    group = sheet.createDrawingPatriarch().createGroup(anchor);
+    XSSFClientAnchor anchor = new XSSFClientAnchor(0, 0, 0, 0, 0, top, columns, top + lines);
+    group = Layer.group(sheet, anchor, words);
+    number = group.getCTGroupShape().getNvGrpSpPr().getCNvPr().getId();
     group.setCoordinates(0, 0, fine(frame.width()), fine(frame.height()));
   }
 
@@ -180,12 +182,15 @@ final class Sketch {
   }
 
   private XSSFSimpleShape shape(Box place) {
-    return group.createSimpleShape(
-        new XSSFChildAnchor(
-            fine(place.left() - frame.left()),
-            fine(frame.top() - place.top()),
-            fine(place.right() - frame.left()),
-            fine(frame.top() - place.bottom())));
+    XSSFSimpleShape shape =
+        group.createSimpleShape(
+            new XSSFChildAnchor(
+                fine(place.left() - frame.left()),
+                fine(frame.top() - place.top()),
+                fine(place.right() - frame.left()),
+                fine(frame.top() - place.bottom())));
+    shape.getCTShape().getNvSpPr().getCNvPr().setId(++number);
+    return shape;
   }
 
   private static byte[] color(String hex) {

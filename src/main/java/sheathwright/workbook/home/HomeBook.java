@@ -1,6 +1,7 @@
 package sheathwright.workbook.home;
 
 import java.time.LocalDate;
+import java.util.Optional;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobFields;
@@ -11,6 +12,7 @@ import sheathwright.workbook.book.Audience;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Letter;
 import sheathwright.workbook.book.Look.Part;
+import sheathwright.workbook.book.Particulars;
 import sheathwright.workbook.book.Tab;
 
 /**
@@ -26,7 +28,10 @@ public final class HomeBook {
   private HomeBook(Estimate estimate, String kind, LocalDate date) {
     this.estimate = estimate;
     this.date = date;
-    this.book = new Book(Audience.homeowner(estimate.job()));
+    this.book =
+        new Book(
+            Audience.homeowner(estimate.job()),
+            Particulars.of(estimate.job(), kind, Optional.of(date)));
     subtitle =
         "%s · %s · %s"
             .formatted(

@@ -31,6 +31,7 @@ import sheathwright.job.table.ProblemsException;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.CellNotation;
 import sheathwright.workbook.book.Look.Part;
+import sheathwright.workbook.book.Particulars;
 import sheathwright.workbook.book.Tab;
 
 /**
@@ -45,7 +46,7 @@ public final class FillBook {
   private final FilledLines filled;
   private final Card card;
   private final List<String> kept;
-  private final Book book = new Book();
+  private final Book book;
   private final Optional<FilledRow> model;
   private final RowSteps steps;
   private final RowGuard guard;
@@ -61,6 +62,11 @@ public final class FillBook {
     this.filled = filled;
     this.card = filled.card();
     this.kept = filled.keptHeadings();
+    this.book =
+        new Book(
+            Particulars.of(
+                "%s, filled down %s".formatted(card.name(), filled.file().name()),
+                card.text().summary()));
     this.model = filled.firstComputed();
     this.steps =
         RowSteps.like(

@@ -1,16 +1,20 @@
 package sheathwright.workbook.page;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import sheathwright.job.Estimate;
 import sheathwright.job.JobFields;
 import sheathwright.job.QuoteLines;
+import sheathwright.job.table.Dates;
 import sheathwright.life.found.FoundWork;
 import sheathwright.life.found.SheetsSettled;
 import sheathwright.life.record.Issue;
 import sheathwright.life.supply.Supply;
 import sheathwright.life.supply.WorkHours;
 import sheathwright.workbook.book.Book;
+import sheathwright.workbook.book.Particulars;
 
 /** The office's workbook of a job: what is known, what to buy, what it costs and why. */
 public final class JobBook {
@@ -24,9 +28,9 @@ public final class JobBook {
   private final SheetsSettled settled;
   private final Supply supply;
 
-  private JobBook(Estimate estimate, SheetsSettled settled, String kind) {
+  private JobBook(Estimate estimate, SheetsSettled settled, String kind, LocalDate on) {
     this.estimate = estimate;
-    this.book = new Book();
+    this.book = new Book(Particulars.of(estimate.job(), kind, Optional.of(on)));
     this.kind = kind;
     this.quote = estimate.quote();
     this.levels = new LevelPages(book, estimate);
@@ -41,13 +45,20 @@ public final class JobBook {
   }
 
   static JobBook estimate(Estimate estimate, SheetsSettled settled) {
-    return new JobBook(estimate, settled, "estimate, for the office only");
+    return new JobBook(
+        estimate,
+        settled,
+        "estimate, for the office only",
+        Dates.read(estimate.job().fact(JobFields.QUOTE_DATE).value()));
   }
 
   /** The same as it stood when a quote went out. */
   static JobBook estimate(Estimate estimate, SheetsSettled settled, Issue issue) {
     return new JobBook(
-        estimate, settled, "estimate of " + issue.document() + ", for the office only");
+        estimate,
+        settled,
+        "estimate of " + issue.document() + ", for the office only",
+        issue.on().day());
   }
 
   /**

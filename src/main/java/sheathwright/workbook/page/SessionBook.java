@@ -13,6 +13,7 @@ import sheathwright.figure.Traced;
 import sheathwright.figure.Working;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Look.Part;
+import sheathwright.workbook.book.Particulars;
 import sheathwright.workbook.book.Reached;
 import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.draw.DeckMap;
@@ -22,7 +23,8 @@ public final class SessionBook {
 
   private static final int WIDTH = 14;
 
-  private final Book book = new Book();
+  private final Book book =
+      new Book(Particulars.of("A session at the prompt", "Figures and what they are made from"));
   private final Map<String, String> stale;
   private final Set<String> listed = new HashSet<>();
 

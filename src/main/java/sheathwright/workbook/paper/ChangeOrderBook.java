@@ -32,7 +32,7 @@ public final class ChangeOrderBook {
     payments =
         Payments.of(
             order.accounts().agreement(), estimate.job().lines(JobTable.STAGES), order.newTotal());
-    paper = new Paper(estimate, "Change order %s, %s".formatted(order.number(), on.inWords()));
+    paper = new Paper(estimate, "Change order %s, %s".formatted(order.number(), on.inWords()), on);
   }
 
   /**

@@ -29,7 +29,7 @@ public final class DeckRecordBook {
     this.estimate = estimate;
     this.accounts = accounts;
     this.photos = photos;
-    paper = new Paper(estimate, "Deck record, " + on.inWords());
+    paper = new Paper(estimate, "Deck record, " + on.inWords(), on);
   }
 
   /**

@@ -36,7 +36,7 @@ public final class InvoiceBook {
     this.invoice = invoice;
     due = invoice.due();
     this.reconciliation = reconciliation;
-    paper = new Paper(estimate, "Invoice %s, %s".formatted(number, on.inWords()));
+    paper = new Paper(estimate, "Invoice %s, %s".formatted(number, on.inWords()), on);
   }
 
   /**

@@ -2,6 +2,7 @@ package sheathwright.workbook.paper;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
@@ -13,9 +14,11 @@ import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
+import sheathwright.job.table.Moment;
 import sheathwright.workbook.book.Audience;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Look.Part;
+import sheathwright.workbook.book.Particulars;
 import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.book.TabCell;
 import sheathwright.workbook.page.JobBooks;
@@ -41,10 +44,11 @@ final class Paper {
    * An empty document.
    *
    * @param kind what it is, with its number and day
+   * @param on that day, as tables write it; empty if it bears none
    */
-  Paper(Estimate estimate, String kind) {
+  Paper(Estimate estimate, String kind, Moment on) {
     job = estimate.job();
-    book = new Book(Audience.homeowner(job));
+    book = new Book(Audience.homeowner(job), Particulars.of(job, kind, Optional.of(on.day())));
     book.leaveOutEmptyPages();
     book.showCountsPlainly();
     subtitle = kind;

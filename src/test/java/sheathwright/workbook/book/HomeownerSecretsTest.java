@@ -102,7 +102,7 @@ class HomeownerSecretsTest {
   void aPageThatTriedToShowACost_isRefused() {
     Job job = Job.of(Samples.tables("quince-hollow"));
     Traced cost = job.labeledPrices().get("Sheet");
-    Book book = new Book(Audience.homeowner(job));
+    Book book = new Book(Audience.homeowner(job), Particulars.of("A page of the future", ""));
     Tab tab = book.tab("A page of the future", 20, 20, 20, 20, 20, 20);
     Figure<?> made = ((Figure<?>) cost).times((Figure<?>) cost);
     tab.entry("Looks harmless", made, "");

@@ -75,7 +75,7 @@ public final class LevelSamples {
     FlatnessSurvey survey = FlatnessSurvey.of("A", readings.profiles(), FlatnessLimit.strict());
     LevelPlan plan = plan(readings.profiles());
     LevelCost cost = LevelCost.of(plan, prices());
-    Book book = new Book();
+    Book book = new Book(Particulars.of("A leveled plane", "Sisters and shims of one plane"));
     Tab tab = Sections.tab(book, "Leveling", "a plan of five rafters");
     Tab working = Sections.workingTab(book, "a plan of five rafters");
     Tab tables = Sections.tablesTab(book, "a plan of five rafters");

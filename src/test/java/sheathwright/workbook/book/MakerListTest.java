@@ -44,7 +44,7 @@ class MakerListTest {
   }
 
   private static byte[] workbook() {
-    Book book = new Book();
+    Book book = new Book(Particulars.of("A test", ""));
     Tab tab = book.tab("Proof", 24, 12, 12, 12, 12, 12, 12, 24);
     Roll roll = MakerRequirement.roll(INVENTED);
     Unit<?>[] units = new Unit<?>[roll.columns().size()];

@@ -25,7 +25,7 @@ class PartlyShownListTest {
             Roll.column("hidden", thing -> Choice.literal("not shown")),
             Roll.column("amount_usd", thing -> Figure.of(thing.length() + 0.25, Units.USD)));
     Figure<Money> sum = roll.sum("amount_usd", Units.USD).as("all_usd", Units.USD);
-    Book book = new Book();
+    Book book = new Book(Particulars.of("A test", ""));
     Tab tab = book.tab("Things", 20, 12, 12, 12);
 
     tab.list(

@@ -45,7 +45,7 @@ class SisterSizesListTest {
   /** A workbook with the list, its woods and prices being cells to change. */
   private static final class Listed {
 
-    final Book book = new Book();
+    final Book book = new Book(Particulars.of("A test", ""));
     final SisterSizes sizes;
 
     Listed(Species species, Grade grade, double... prices) {

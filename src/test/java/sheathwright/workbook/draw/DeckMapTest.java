@@ -27,6 +27,7 @@ import sheathwright.sheathing.patch.PatchRules;
 import sheathwright.sheathing.place.PlaceMap;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Cells;
+import sheathwright.workbook.book.Particulars;
 import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.page.Samples;
 import sheathwright.workbook.page.Sections;
@@ -49,7 +50,7 @@ class DeckMapTest {
   }
 
   private static byte[] drawn() {
-    Book book = new Book();
+    Book book = new Book(Particulars.of("A test", ""));
     Tab page = Sections.tab(book, "Map", "a plane");
     CourseLayout layout = Layouts.courses(PLANE, SUPPORTS, LayoutRules.USUAL.asLaid());
     DeckMap.draw(
@@ -65,7 +66,7 @@ class DeckMapTest {
   /** Each place of the old deck has its key in it, and its plane's key says how to read that. */
   @Test
   void theOldDeck_isDrawnWithItsKeys() throws IOException {
-    Book book = new Book();
+    Book book = new Book(Particulars.of("A test", ""));
     Tab page = Sections.tab(book, "Map", "a plane");
     PlaceMap map = Layouts.places(PLANE);
     DeckMap.draw(page, "South", map, SUPPORTS, List.of(), List.of());
