@@ -94,6 +94,7 @@ class ArchitectureTest {
           room("job.site", "job.table"),
           room("job.price", "job.table"),
           room("job.life", "job.table"),
+          room("job.office", "job.table"),
           room("job.path", "job.site", "job.table"),
           room("job.solve", "job.table"),
           room("job.triage", "job.life", "job.site", "job.table"),

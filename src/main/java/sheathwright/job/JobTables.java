@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -12,6 +13,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import sheathwright.catalog.Nearest;
 import sheathwright.job.life.FirmTables;
+import sheathwright.job.office.OfficeFolder;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Keys;
@@ -45,16 +47,22 @@ public record JobTables(Map<String, CsvFile> files, Optional<Path> folder) {
     }
     Map<String, CsvFile> files = new LinkedHashMap<>();
     List<Problem> problems = new ArrayList<>(overlooked(folder));
+    OfficeFolder office = OfficeFolder.of(folder);
     for (JobTable table : JobTable.values()) {
-      Path file = folder.resolve(table.file());
-      if (!Files.exists(file)) {
+      Optional<Path> file =
+          table.isOfTheOffice()
+              ? office.nearest(table.file())
+              : Optional.of(folder.resolve(table.file())).filter(Files::exists);
+      if (file.isEmpty()) {
         if (table.isNeeded()) {
-          problems.add(new Problem(table.file(), 0, "", "this table is missing from " + name));
+          String missing = "this table is missing from " + name + above(table, office);
+          problems.add(new Problem(table.file(), 0, "", missing));
         }
         continue;
       }
       try {
-        files.put(table.word(), CsvFile.read(file));
+        String called = table.isOfTheOffice() ? office.name(file.get()) : table.file();
+        files.put(table.word(), CsvFile.read(file.get(), called));
       } catch (ProblemsException broken) {
         problems.addAll(broken.problems());
       }
@@ -63,6 +71,15 @@ public record JobTables(Map<String, CsvFile> files, Optional<Path> folder) {
       throw new ProblemsException(problems);
     }
     return new JobTables(files, Optional.of(folder));
+  }
+
+  /** Where a table of the office was looked for besides. */
+  private static String above(JobTable table, OfficeFolder office) {
+    int above = office.folders().size() - 1;
+    return !table.isOfTheOffice() || above == 0
+        ? ""
+        : " and from %s above it"
+            .formatted(above == 1 ? "the folder" : "the %d folders".formatted(above));
   }
 
   /** Files that look like tables, under names that no job knows: nobody would read them. */
@@ -127,6 +144,23 @@ public record JobTables(Map<String, CsvFile> files, Optional<Path> folder) {
   boolean surveysRafters() {
     return has(JobTable.READINGS)
         && file(JobTable.READINGS).header().contains(PlaceFields.UP.name());
+  }
+
+  /** The tables that lie in a folder above the job's, by their table. */
+  public Map<JobTable, Path> fromAbove() {
+    Map<JobTable, Path> above = new EnumMap<>(JobTable.class);
+    for (JobTable table : JobTable.values()) {
+      found(table)
+          .filter(file -> !file.name().equals(table.file()))
+          .flatMap(file -> folder.map(job -> job.resolve(file.name())))
+          .ifPresent(file -> above.put(table, file));
+    }
+    return above;
+  }
+
+  /** What a table is called in messages, be it there or not. */
+  String name(JobTable table) {
+    return found(table).map(CsvFile::name).orElse(table.file());
   }
 
   boolean has(JobTable table) {

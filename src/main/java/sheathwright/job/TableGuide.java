@@ -11,6 +11,7 @@ import sheathwright.job.life.InspectionFields;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.ZoneFields;
+import sheathwright.job.office.FirmKeys;
 import sheathwright.job.path.PathFields;
 import sheathwright.job.price.FoundFields;
 import sheathwright.job.price.LumberFields;
@@ -193,6 +194,7 @@ public final class TableGuide {
               new Part("every job", OfficeFields.RATES),
               new Part(with(JobTable.READINGS), OfficeFields.SISTER_RATES),
               new Part("for what may be found besides bad sheets", FoundFields.RATES));
+      case FIRM -> List.of(new Part("once for all jobs, in a folder above them", FirmKeys.FIRM));
     };
   }
 }

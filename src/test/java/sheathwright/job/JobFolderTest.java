@@ -46,7 +46,7 @@ class JobFolderTest {
     assertThat(problemsOf(folder).lines())
         .containsExactlyInAnyOrder(
             "planes.csv: this table is missing from " + folder,
-            "rates.csv: this table is missing from " + folder,
+            "rates.csv: this table is missing from " + folder + " and from the folder above it",
             "prices.csv: it is empty; its first line names the columns");
   }
 

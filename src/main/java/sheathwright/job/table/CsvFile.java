@@ -58,7 +58,16 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
    *     apart into cells
    */
   public static CsvFile read(Path file) {
-    String name = String.valueOf(file.getFileName());
+    return read(file, String.valueOf(file.getFileName()));
+  }
+
+  /**
+   * Reads a file that messages call otherwise.
+   *
+   * @throws ProblemsException if there is no such file, it is not UTF-8 text, or it cannot be told
+   *     apart into cells
+   */
+  public static CsvFile read(Path file, String name) {
     try {
       return parse(name, decoded(bytes(file, name)));
     } catch (NoSuchFileException missing) {
