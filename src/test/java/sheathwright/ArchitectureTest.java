@@ -102,6 +102,7 @@ class ArchitectureTest {
           room("life.supply", "life.found"),
           room("life.bill", "life.found"),
           room("life.record", "life.found", "life.bill"),
+          room("life.start", "life.record"),
           room("repl.line"),
           room("repl.memory"),
           room("workbook.book"),

@@ -227,10 +227,7 @@ public final class Job implements Facts {
             : needed(JobTable.READINGS);
     return List.of(
         new Group(
-            JobFields.job(
-                firm.said(FirmKeys.NAME).isPresent(),
-                firm.said(FirmKeys.NEXT_QUOTE_NUMBER).isPresent()),
-            true),
+            JobFields.job(firm.isTold(), firm.said(FirmKeys.NEXT_QUOTE_NUMBER).isPresent()), true),
         new Group(LifeFields.JOB, false),
         new Group(SiteFields.SPACINGS, !tables.says(List.of(SiteFields.CODE))),
         new Group(SiteFields.SPACING_DECISION, false)

@@ -60,6 +60,11 @@ public enum JobTable {
     this.keys = Optional.of(keys);
   }
 
+  /** The table of a name. */
+  static JobTable named(String word) {
+    return valueOf(word.toUpperCase(Locale.ROOT));
+  }
+
   /** Its name in messages. */
   public String word() {
     return name().toLowerCase(Locale.ROOT);

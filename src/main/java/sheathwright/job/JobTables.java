@@ -28,6 +28,20 @@ import sheathwright.job.table.ProblemsException;
  */
 public record JobTables(Map<String, CsvFile> files, Optional<Path> folder) {
 
+  /** The same without lines of notes, and without tables that nobody has filled in. */
+  public JobTables {
+    Map<String, CsvFile> filled = new LinkedHashMap<>();
+    files.forEach(
+        (word, file) -> {
+          CsvFile noted = file.withoutNoteLines();
+          boolean isBlank = noted.lines().isEmpty() && !file.lines().isEmpty();
+          if (!isBlank || JobTable.named(word).isNeeded()) {
+            filled.put(word, noted);
+          }
+        });
+    files = filled;
+  }
+
   /** Tables that lie nowhere. */
   public JobTables(Map<String, CsvFile> files) {
     this(files, Optional.empty());

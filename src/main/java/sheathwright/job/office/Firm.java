@@ -59,6 +59,11 @@ public final class Firm {
     return firm;
   }
 
+  /** Whether it has a table. */
+  public boolean isTold() {
+    return told.isPresent();
+  }
+
   /** What it says of something; nothing, if it does not. */
   public Optional<String> said(Field<Choice<String>> key) {
     return told.map(KeyedTable::facts)

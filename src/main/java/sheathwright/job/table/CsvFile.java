@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -108,6 +109,21 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
     }
     int kind = (int) Files.getAttribute(file, "unix:mode") & 0xF000;
     return kind == 0x2000 || kind == 0x6000;
+  }
+
+  /** The same without the lines in which only notes stand. */
+  public CsvFile withoutNoteLines() {
+    List<Line> filled =
+        lines.stream()
+            .filter(
+                line ->
+                    IntStream.range(0, header.size())
+                        .anyMatch(
+                            place ->
+                                !TableColumns.isNote(header.get(place))
+                                    && !line.cells().get(place).isBlank()))
+            .toList();
+    return filled.size() == lines.size() ? this : new CsvFile(name, separator, header, filled);
   }
 
   /** Reads text that stands for a file. */
