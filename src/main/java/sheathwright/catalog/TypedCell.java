@@ -60,12 +60,11 @@ public record TypedCell(String column, String text) {
     }
     List<String> words = Choice.wordsOf(options);
     throw new RefusedException(
-        "%s is \"%s\"%s; it must be one of %s%s"
+        "%s is \"%s\"%s%s"
             .formatted(
                 column,
                 text.strip(),
-                Nearest.asked(text.strip(), words),
-                String.join(", ", words),
+                Nearest.instead(text.strip(), words),
                 dateHint(List.of(options.getEnumConstants()))));
   }
 

@@ -119,8 +119,12 @@ public record JobTables(Map<String, CsvFile> files, Optional<Path> folder) {
                 "it is not a table of one job but of the firm, beside its jobs; move it to the folder above")
         .orElseGet(
             () ->
-                "no job table has that name%s; the tables are %s; rename it, or keep it elsewhere"
-                    .formatted(Nearest.asked(withoutText(name), known), String.join(", ", known)));
+                "no job table has that name; %s"
+                    .formatted(
+                        Nearest.to(withoutText(name), known)
+                            .map("did you mean %s? Rename it, or keep it elsewhere"::formatted)
+                            .orElse(
+                                "./sheathwright tables lists those that there are; keep it elsewhere")));
   }
 
   private static boolean looksLikeATable(String name) {
