@@ -12,6 +12,10 @@ public final class Nearest {
 
   private static final int LETTERS_A_SLIP = 4;
   private static final int FEWEST_LETTERS = 3;
+
+  /** More words than these are not read to their end. */
+  private static final int FEW = 12;
+
   private static final Pattern BETWEEN_WORDS = Pattern.compile("[_ -]");
 
   private Nearest() {}
@@ -30,6 +34,17 @@ public final class Nearest {
   /** The same as a question behind a message: {@code " (did you mean marks?)"}, or nothing. */
   public static String asked(String given, Collection<String> known) {
     return to(given, known).map(" (did you mean %s?)"::formatted).orElse("");
+  }
+
+  /**
+   * What is said behind a word that is none of those that may be given: the nearest, and all of
+   * them where they are few or none is near.
+   */
+  public static String instead(String given, Collection<String> words) {
+    Optional<String> nearest = to(given, words);
+    return nearest.isPresent() && words.size() > FEW
+        ? "; did you mean %s?".formatted(nearest.get())
+        : asked(given, words) + "; it must be one of " + String.join(", ", words);
   }
 
   private static boolean isNear(String wanted, String name) {

@@ -2,6 +2,7 @@ package sheathwright.catalog;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
@@ -40,12 +41,23 @@ public record TypedCell(String column, String text) {
     try {
       number = Numbers.read(text, unit);
     } catch (RefusedException unreadable) {
-      throw refused(unreadable.getMessage() + dateHint(List.of()));
+      number = spoken(unit, unreadable);
     }
     if (!Double.isFinite(number)) {
       throw refused("\"" + text.strip() + "\" is not a number that can be used");
     }
     return Figure.of(number, unit).within(column, unit, limits).value();
+  }
+
+  /** The number, as it is said; else what was unreadable about it stays so. */
+  private double spoken(Unit<?> unit, RefusedException unreadable) {
+    OptionalDouble number;
+    try {
+      number = SpokenNumber.read(text, unit, column);
+    } catch (RefusedException unclear) {
+      throw refused(unclear.getMessage());
+    }
+    return number.orElseThrow(() -> refused(unreadable.getMessage() + dateHint(List.of())));
   }
 
   /**
@@ -60,12 +72,11 @@ public record TypedCell(String column, String text) {
     }
     List<String> words = Choice.wordsOf(options);
     throw new RefusedException(
-        "%s is \"%s\"%s; it must be one of %s%s"
+        "%s is \"%s\"%s%s"
             .formatted(
                 column,
                 text.strip(),
-                Nearest.asked(text.strip(), words),
-                String.join(", ", words),
+                Nearest.instead(text.strip(), words),
                 dateHint(List.of(options.getEnumConstants()))));
   }
 

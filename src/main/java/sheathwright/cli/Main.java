@@ -41,6 +41,7 @@ public final class Main implements Callable<Integer> {
 
   private static final List<Class<?>> COMMANDS =
       List.of(
+          NewCommand.class,
           QuoteCommand.class,
           AgreeCommand.class,
           ChangeOrderCommand.class,

@@ -15,6 +15,7 @@ import sheathwright.fastening.uplift.MakerRequirement;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
+import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.job.life.AgreedFields;
@@ -24,6 +25,8 @@ import sheathwright.job.life.LifeTables;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.Stage;
 import sheathwright.job.life.ZoneFields;
+import sheathwright.job.office.Firm;
+import sheathwright.job.office.FirmKeys;
 import sheathwright.job.path.PathFields;
 import sheathwright.job.price.FoundFields;
 import sheathwright.job.price.FoundUnit;
@@ -84,7 +87,16 @@ public final class Job implements Facts {
                       "%s has a line for every stick on sale: its size, its length_ft and its usd, such as 2x4, 8, 4.10"
                           .formatted(JobTable.LUMBER.file())));
 
+  /** What stands for the number of a quote that takes the office's next one when it is issued. */
+  private static final Choice<String> NOT_NUMBERED =
+      Choice.input(
+          JobFields.QUOTE_NUMBER.name(),
+          "not numbered yet",
+          Source.given("numbered when it is issued"));
+
   private final KeyedTable told;
+  private final Firm firm;
+  private final List<String> fromAbove;
   private final Map<String, Input> facts;
   private final Map<String, Input> prices;
   private final Lumber lumber;
@@ -101,15 +113,22 @@ public final class Job implements Facts {
     TableReader reader = new TableReader();
     boolean levels = tables.has(JobTable.READINGS);
     surveys = tables.surveysRafters();
+    fromAbove = tables.fromAbove().keySet().stream().map(tables::name).toList();
+    firm =
+        Firm.read(
+            reader,
+            tables.found(JobTable.FIRM, false),
+            JobTable.FIRM.keys().orElseThrow(),
+            tables.folder());
     told =
         reader.keyedTable(
             tables.file(JobTable.JOB),
             JobTable.JOB.keys().orElseThrow(),
             "",
             "",
-            factGroups(tables),
+            factGroups(tables, firm),
             MOVED);
-    facts = told.inputs();
+    facts = withTheFirms(told.inputs());
     read(reader, tables, JobTable.PLANES, PlaceFields.PLANES);
     read(reader, tables, JobTable.OPENINGS, PlaceFields.OPENINGS);
     read(reader, tables, JobTable.RAFTERS, PlaceFields.SUPPORTS);
@@ -171,8 +190,26 @@ public final class Job implements Facts {
             .margin(rate(OfficeFields.MARGIN));
   }
 
+  /** These facts, and those that the firm says where the job does not. */
+  private Map<String, Input> withTheFirms(Map<String, Input> own) {
+    Map<String, Input> all = new LinkedHashMap<>(own);
+    firm.input(FirmKeys.NAME)
+        .ifPresent(
+            name ->
+                all.putIfAbsent(
+                    JobFields.PREPARED_BY.name(),
+                    new Input(JobFields.PREPARED_BY, name.value(), name.line())));
+    firm.input(FirmKeys.NEXT_QUOTE_NUMBER)
+        .ifPresent(
+            next ->
+                all.putIfAbsent(
+                    JobFields.QUOTE_NUMBER.name(),
+                    new Input(JobFields.QUOTE_NUMBER, NOT_NUMBERED, next.line())));
+    return all;
+  }
+
   /** The facts of a job, each group with what it speaks of. */
-  private static List<Group> factGroups(JobTables tables) {
+  private static List<Group> factGroups(JobTables tables, Firm firm) {
     boolean levels = tables.has(JobTable.READINGS);
     boolean surveys = tables.surveysRafters();
     boolean layered = tables.has(JobTable.LAYERS);
@@ -189,7 +226,8 @@ public final class Job implements Facts {
                 .formatted(PlaceFields.UP.name(), JobTable.READINGS.file())
             : needed(JobTable.READINGS);
     return List.of(
-        new Group(JobFields.JOB, true),
+        new Group(
+            JobFields.job(firm.isTold(), firm.said(FirmKeys.NEXT_QUOTE_NUMBER).isPresent()), true),
         new Group(LifeFields.JOB, false),
         new Group(SiteFields.SPACINGS, !tables.says(List.of(SiteFields.CODE))),
         new Group(SiteFields.SPACING_DECISION, false)
@@ -248,7 +286,7 @@ public final class Job implements Facts {
             message.formatted(size.plain(), length.plain()));
       }
     }
-    return new Lumber(JobTable.LUMBER.file(), sticks);
+    return new Lumber(tables.name(JobTable.LUMBER), sticks);
   }
 
   private void read(TableReader reader, JobTables tables, JobTable table, List<Field<?>> fields) {
@@ -306,7 +344,8 @@ public final class Job implements Facts {
         if (unit.takesAStick() && !lumber.has(Lumber.BLOCK_SIZE, Lumber.BLOCK_FEET)) {
           String use = "for \"%s\"".formatted(unit.word());
           reader.problem(
-              JobTable.LUMBER.file(), Lumber.missing(Lumber.BLOCK_SIZE, Lumber.BLOCK_FEET, use));
+              tables.name(JobTable.LUMBER),
+              Lumber.missing(Lumber.BLOCK_SIZE, Lumber.BLOCK_FEET, use));
         }
       }
     }
@@ -348,6 +387,21 @@ public final class Job implements Facts {
   /** The job in tables already at hand. */
   public static Job of(JobTables tables) {
     return new Job(tables);
+  }
+
+  /** Whether its quote has a number; else it takes the office's next one when it is issued. */
+  public boolean isNumbered() {
+    return told.facts().knows(JobFields.QUOTE_NUMBER);
+  }
+
+  /** Its tables that lie in a folder above it, as they are called from its own. */
+  public List<String> fromAbove() {
+    return fromAbove;
+  }
+
+  /** The firm that does it. */
+  public Firm firm() {
+    return firm;
   }
 
   /** What is allowed in its tables but is hardly what was meant, each with its place. */

@@ -87,6 +87,17 @@ public final class JobFields {
           SUPPORT_SPACING,
           BLOCKED_EDGES);
 
+  /** The same; what the firm says, a job need not. */
+  static List<Field<?>> job(boolean isFirmNamed, boolean isNumberTaken) {
+    return JOB.stream()
+        .<Field<?>>map(
+            field ->
+                (field == PREPARED_BY && isFirmNamed) || (field == QUOTE_NUMBER && isNumberTaken)
+                    ? field.ifKnown()
+                    : field)
+        .toList();
+  }
+
   static final Field<Choice<LumberSize>> SISTER_SIZE =
       Field.word("sister_size", "Sister size", LumberSize.class);
 

@@ -1,7 +1,9 @@
 package sheathwright.job;
 
+import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import sheathwright.job.table.Keys;
 
 /** The tables that a job's folder may hold, in the order in which they are read. */
@@ -30,10 +32,17 @@ public enum JobTable {
   SENT(false, "what left the house: written with each issued document"),
   PRICES(true, "what material costs", new Keys("item", "usd")),
   LUMBER(false, "sticks on sale, by size and length"),
-  RATES(true, "wages, hours, overhead, margin, tax, waste and overage", new Keys("rate", "value"));
+  RATES(true, "wages, hours, overhead, margin, tax, waste and overage", new Keys("rate", "value")),
+  FIRM(
+      false,
+      "the firm: its letterhead, its words, the number of its next quote",
+      new Keys("key", "value"));
 
   /** How the name of every table's file ends. */
   public static final String ENDING = ".csv";
+
+  /** What an office keeps once for all its jobs. */
+  private static final Set<JobTable> OF_THE_OFFICE = EnumSet.of(RULES, PRICES, LUMBER, RATES, FIRM);
 
   private final boolean isNeeded;
   private final String meaning;
@@ -49,6 +58,11 @@ public enum JobTable {
     this.isNeeded = isNeeded;
     this.meaning = meaning;
     this.keys = Optional.of(keys);
+  }
+
+  /** The table of a name. */
+  static JobTable named(String word) {
+    return valueOf(word.toUpperCase(Locale.ROOT));
   }
 
   /** Its name in messages. */
@@ -69,6 +83,11 @@ public enum JobTable {
   /** Its two headings, where the one column names what stands in the other. */
   public Optional<Keys> keys() {
     return keys;
+  }
+
+  /** Whether an office may keep it once for all its jobs, in a folder above them. */
+  public boolean isOfTheOffice() {
+    return OF_THE_OFFICE.contains(this);
   }
 
   /** Whether no job can do without it. */

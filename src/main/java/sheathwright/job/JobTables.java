@@ -1,7 +1,9 @@
 package sheathwright.job;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +11,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import sheathwright.catalog.Nearest;
 import sheathwright.job.life.FirmTables;
+import sheathwright.job.office.OfficeFolder;
+import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Keys;
 import sheathwright.job.table.Problem;
@@ -26,6 +30,20 @@ public record JobTables(Map<String, RowSource> files, Optional<Path> folder) {
 
   /** The table of the jobs of a season, whose tables lie together in one folder. */
   public static final String SEASON = "jobs.csv";
+
+  /** The same without lines of notes, and without tables that nobody has filled in. */
+  public JobTables {
+    Map<String, RowSource> filled = new LinkedHashMap<>();
+    files.forEach(
+        (word, file) -> {
+          RowSource noted = file.withoutNoteLines();
+          boolean isBlank = noted.lines().isEmpty() && !file.lines().isEmpty();
+          if (!isBlank || JobTable.named(word).isNeeded()) {
+            filled.put(word, noted);
+          }
+        });
+    files = filled;
+  }
 
   /** Tables that lie nowhere. */
   public JobTables(Map<String, ? extends RowSource> files) {
@@ -50,11 +68,24 @@ public record JobTables(Map<String, RowSource> files, Optional<Path> folder) {
     }
     Map<String, RowSource> files = new LinkedHashMap<>();
     List<Problem> problems = new ArrayList<>(overlooked(tables));
+    OfficeFolder office = OfficeFolder.of(folder);
     for (JobTable table : JobTable.values()) {
-      if (table.isNeeded() && !tables.has(table.file())) {
-        problems.add(missing(table, tables));
+      Optional<Path> file =
+          table.isOfTheOffice()
+              ? office.nearest(table.file())
+              : Optional.of(folder.resolve(table.file())).filter(Files::exists);
+      if (file.isEmpty()) {
+        if (table.isNeeded()) {
+          problems.add(missing(table, tables.name() + above(table, office)));
+        }
+        continue;
       }
-      tables.table(table.file(), problems::add).ifPresent(file -> files.put(table.word(), file));
+      try {
+        String called = table.isOfTheOffice() ? office.name(file.get()) : table.file();
+        files.put(table.word(), CsvFile.read(file.get(), called));
+      } catch (ProblemsException broken) {
+        problems.addAll(broken.problems());
+      }
     }
     if (!problems.isEmpty()) {
       throw new ProblemsException(problems);
@@ -62,9 +93,22 @@ public record JobTables(Map<String, RowSource> files, Optional<Path> folder) {
     return new JobTables(files, Optional.of(folder));
   }
 
-  /** What is said of a table that no job can do without. */
-  public static Problem missing(JobTable table, TableFolder folder) {
-    return new Problem(table.file(), 0, "", "this table is missing from " + folder.name());
+  /**
+   * What is said of a table that no job can do without.
+   *
+   * @param where it was looked for
+   */
+  public static Problem missing(JobTable table, String where) {
+    return new Problem(table.file(), 0, "", "this table is missing from " + where);
+  }
+
+  /** Where a table of the office was looked for besides. */
+  private static String above(JobTable table, OfficeFolder office) {
+    int above = office.folders().size() - 1;
+    return !table.isOfTheOffice() || above == 0
+        ? ""
+        : " and from %s above it"
+            .formatted(above == 1 ? "the folder" : "the %d folders".formatted(above));
   }
 
   /** Files that look like tables, under names that no job knows: nobody would read them. */
@@ -91,9 +135,12 @@ public record JobTables(Map<String, RowSource> files, Optional<Path> folder) {
    * @param whose the tables are
    */
   public static String unknown(String name, List<String> known, String whose) {
-    return "no %s table has that name%s; the tables are %s; rename it, or keep it elsewhere"
+    return "no %s table has that name; %s"
         .formatted(
-            whose, Nearest.asked(TableFolder.tableName(name), known), String.join(", ", known));
+            whose,
+            Nearest.to(TableFolder.tableName(name), known)
+                .map("did you mean %s? Rename it, or keep it elsewhere"::formatted)
+                .orElse("./sheathwright tables lists those that there are; keep it elsewhere"));
   }
 
   /** Whether the job asks which sisters would do. */
@@ -119,6 +166,23 @@ public record JobTables(Map<String, RowSource> files, Optional<Path> folder) {
   boolean surveysRafters() {
     return has(JobTable.READINGS)
         && file(JobTable.READINGS).header().contains(PlaceFields.UP.name());
+  }
+
+  /** The tables that lie in a folder above the job's, by their table. */
+  public Map<JobTable, Path> fromAbove() {
+    Map<JobTable, Path> above = new EnumMap<>(JobTable.class);
+    for (JobTable table : JobTable.values()) {
+      found(table, true)
+          .filter(file -> file.name().startsWith(".."))
+          .flatMap(file -> folder.map(job -> job.resolve(file.name())))
+          .ifPresent(file -> above.put(table, file));
+    }
+    return above;
+  }
+
+  /** What a table is called in messages, be it there or not. */
+  String name(JobTable table) {
+    return found(table, true).map(RowSource::name).orElse(table.file());
   }
 
   boolean has(JobTable table) {

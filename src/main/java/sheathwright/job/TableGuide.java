@@ -11,6 +11,7 @@ import sheathwright.job.life.InspectionFields;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.ZoneFields;
+import sheathwright.job.office.FirmKeys;
 import sheathwright.job.path.PathFields;
 import sheathwright.job.price.FoundFields;
 import sheathwright.job.price.LumberFields;
@@ -27,12 +28,28 @@ import sheathwright.job.triage.RuleFields;
  */
 public final class TableGuide {
 
+  /** Which jobs some fields are for. */
+  public enum For {
+    ALL,
+    RAFTERS,
+    /** Rafters read at several stations, instead of at mid-length. */
+    STATIONS,
+    TRUSSES,
+    SEAM
+  }
+
   /**
    * Some fields of a table that go together.
    *
    * @param when it is that they are given
+   * @param jobs which jobs they are for
    */
-  private record Part(String when, List<Field<?>> fields) {}
+  public record Part(String when, List<Field<?>> fields, For jobs) {
+
+    Part(String when, List<Field<?>> fields) {
+      this(when, fields, For.ALL);
+    }
+  }
 
   private TableGuide() {}
 
@@ -132,7 +149,8 @@ public final class TableGuide {
     return parts(table).stream().<Field<?>>flatMap(part -> part.fields().stream()).toList();
   }
 
-  private static List<Part> parts(JobTable table) {
+  /** What a table may hold. */
+  public static List<Part> parts(JobTable table) {
     return switch (table) {
       case JOB ->
           List.of(
@@ -142,19 +160,25 @@ public final class TableGuide {
               new Part("nail spacing that somebody decided", SiteFields.SPACING_DECISION),
               new Part("the site and its code", SiteFields.facts(false)),
               new Part("for whoever sells the material", SupplyFields.ORDER),
-              new Part("the joints down to the walls", PathFields.PATH),
-              new Part("a standing-seam covering", CoveringFields.COVERING),
+              new Part("the joints down to the walls", PathFields.PATH, For.RAFTERS),
+              new Part("a standing-seam covering", CoveringFields.COVERING, For.SEAM),
               new Part("the deck, where it is not as usual", JobFields.DECK),
               new Part(with(JobTable.MARKS), JobFields.PATCHES),
-              new Part("rafters that are checked", FramingFields.RAFTERS),
-              new Part("more of those rafters", FramingFields.OLD_RAFTERS),
-              new Part("what carries them besides the plate", PathFields.HELD_BY),
-              new Part("how those facts are known", KnownRafters.FIELDS),
-              new Part("sisters to choose from", FramingFields.SISTER_CHOICE),
-              new Part(with(JobTable.READINGS), JobFields.SISTERS),
-              new Part("with readings at several stations of a rafter", SurveyFields.FACTS),
-              new Part("the string, where readings were taken under it", SurveyFields.STRING),
-              new Part("trusses", SurveyFields.TRUSS));
+              new Part("rafters that are checked", FramingFields.RAFTERS, For.RAFTERS),
+              new Part("more of those rafters", FramingFields.OLD_RAFTERS, For.RAFTERS),
+              new Part("what carries them besides the plate", PathFields.HELD_BY, For.RAFTERS),
+              new Part("how those facts are known", KnownRafters.FIELDS, For.RAFTERS),
+              new Part("sisters to choose from", FramingFields.SISTER_CHOICE, For.RAFTERS),
+              new Part(with(JobTable.READINGS), JobFields.SISTERS, For.RAFTERS),
+              new Part(
+                  "with readings at several stations of a rafter",
+                  SurveyFields.FACTS,
+                  For.STATIONS),
+              new Part(
+                  "the string, where readings were taken under it",
+                  SurveyFields.STRING,
+                  For.STATIONS),
+              new Part("trusses", SurveyFields.TRUSS, For.TRUSSES));
       case PLANES -> List.of(new Part("eave and slope length, or corners", PlaceFields.PLANES));
       case OPENINGS -> List.of(new Part("every opening", PlaceFields.OPENINGS));
       case RAFTERS -> List.of(new Part("every measured rafter", PlaceFields.SUPPORTS));
@@ -166,8 +190,8 @@ public final class TableGuide {
           List.of(new Part("every limit or action that is not as usual", RuleFields.RULES));
       case READINGS ->
           List.of(
-              new Part("one reading a rafter, at mid-length", PlaceFields.READINGS),
-              new Part("or several stations a rafter", SurveyFields.READINGS));
+              new Part("one reading a rafter, at mid-length", PlaceFields.READINGS, For.RAFTERS),
+              new Part("or several stations a rafter", SurveyFields.READINGS, For.STATIONS));
       case REPORTS -> List.of(new Part("everything seen", FramingFields.REPORTS));
       case LAYERS -> List.of(new Part("every layer", FramingFields.LAYERS));
       case PHOTOS -> List.of(new Part("every picture", OrderFields.PHOTOS));
@@ -198,6 +222,7 @@ public final class TableGuide {
               new Part("every job", OfficeFields.RATES),
               new Part(with(JobTable.READINGS), OfficeFields.SISTER_RATES),
               new Part("for what may be found besides bad sheets", FoundFields.RATES));
+      case FIRM -> List.of(new Part("once for all jobs, in a folder above them", FirmKeys.FIRM));
     };
   }
 }

@@ -53,7 +53,7 @@ class DeckTablesTest {
       delimiter = '|',
       value = {
         "marks|a,side,rot,10,10,5,5|marks.csv, line 2, column plane: \"side\" is not a plane of planes.csv; it has front, back",
-        "marks|a,front,rust,10,10,5,5|marks.csv, line 2, column finding: finding is \"rust\" (did you mean rot?); it must be one of rot, delaminated",
+        "marks|a,front,rust,10,10,5,5|marks.csv, line 2, column finding: finding is \"rust\"; did you mean rot?",
         "openings|front,4,4,3,200|openings.csv, line 2, column height_ft: height_ft is 200; it must be from 0.25 to 100",
         "maker|gap,yards,at-least,1,1,photo|maker.csv, line 2, column unit: unit is \"yards\"; it must be one of in, ft, psf, lb, count",
         "maker|gap,in,at-least,wide,1/8,photo|maker.csv, line 2, column required: "

@@ -45,11 +45,11 @@ class JobProblemsTest {
         "planes|front,20,12,|front,,12,|planes.csv, line 2, column eave_ft: it is empty; a plane takes eave_ft and slope_length_ft, or corners_ft such as 0 0, 40 0, 28 12, 12 12",
         // headings
         "prices|item,usd,note|item,price,note|prices.csv, line 1, column usd: this column is missing; the file has item, price, note",
-        "planes|plane,eave_ft,|plane,eave,|planes.csv, line 1, column eave: this column is not known (did you mean eave_ft?); the table has plane, eave_ft, slope_length_ft, left_lean_ft, right_lean_ft, corners_ft, joint_in, stagger_in, first_course_in, faces, eave_x_ft, eave_y_ft and note",
+        "planes|plane,eave_ft,|plane,eave,|planes.csv, line 1, column eave: this column is not known; did you mean eave_ft?",
         "planes|,note|,color|planes.csv, line 1, column color: this column is not known; the table has plane, eave_ft, slope_length_ft, left_lean_ft, right_lean_ft, corners_ft, joint_in, stagger_in, first_course_in, faces, eave_x_ft, eave_y_ft and note",
         // doubled and unknown columns of two-column tables
         "rates|rate,value,note|rate,value,value|rates.csv, line 1, column value: this column appears twice",
-        "rates|rate,value,note|rate,value,valeu|rates.csv, line 1, column valeu: this column is not known (did you mean value?); the table has rate, value and note",
+        "rates|rate,value,note|rate,value,valeu|rates.csv, line 1, column valeu: this column is not known; did you mean value?",
         "job|key,value,note|key,value,remark|job.csv, line 1, column remark: this column is not known; the table has key, value and note",
         "planes|ft,note\\nfront,20,12,|ft,,x\\nfront,20,12,,y|planes.csv, line 1: column 4 has no heading; name it, or begin its heading with note",
         // dates
@@ -59,7 +59,7 @@ class JobProblemsTest {
         "job|two sheets|SHEETS|job.csv, line 9, column value: looked_at: 2,001 characters are given; at most 2,000 are allowed",
         "prices|nail,0.02,|FRONT,0.02,|prices.csv, line 3, column item: 240 characters are given; at most 60 are allowed",
         // unknown and doubled keys
-        "prices|nail,0.02,|nale,0.02,|prices.csv, line 3, column item: \"nale\" is not known (did you mean nail?); it must be one of sheet, nail, sheet_extras, shim, sister_nail, cover_metal, clip",
+        "prices|nail,0.02,|nale,0.02,|prices.csv, line 3, column item: \"nale\" is not known; did you mean nail?",
         "prices|nail,0.02,|nail,0.02,\\nglue,3,|prices.csv, line 4, column item: \"glue\" is not known; it must be one of sheet, nail, sheet_extras, shim, sister_nail, cover_metal, clip",
         "prices|nail,0.02,|nail,0.02,\\nnail,0.03,|prices.csv, line 4, column item: \"nail\" appears twice"
       })
@@ -77,10 +77,26 @@ class JobProblemsTest {
     assertThat(JobText.small().withLines("job", "collor,red,").problems())
         .singleElement()
         .asString()
-        .startsWith(
-            "job.csv, line 19, column key: \"collor\" is not known; it must be one of job_name,"
-                + " customer,")
-        .contains("rafter_size", "sister_lap_in");
+        .matches(
+            "job.csv, line 19, column key: \"collor\" is not known; job.csv has \\d+ others, and none is called nearly so: ./sheathwright tables job lists them");
+  }
+
+  /** The nearest key, once: what it was taken for is not said to be missing as well. */
+  @ParameterizedTest(name = "{1}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "customer,|custommer,|custommer|customer",
+        "support_spacing_in,|rafter_spacing,|rafter_spacing|support_spacing_in",
+        "valid_days,|valid_for_days,|valid_for_days|valid_days",
+        "base_roofing_usd,|roof_covering_usd,|roof_covering_usd|base_roofing_usd",
+        "credit_usd,|sheet_credit,|sheet_credit|credit_usd",
+      })
+  void job_saysTheNearestKeyOnce(String key, String written, String given, String meant) {
+    assertThat(JobText.small().with("job", key, written).problems())
+        .singleElement()
+        .asString()
+        .endsWith("\"%s\" is not known; did you mean %s?".formatted(given, meant));
   }
 
   @Test

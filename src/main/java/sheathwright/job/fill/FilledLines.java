@@ -17,6 +17,7 @@ import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.Meant;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.RowSource;
 import sheathwright.job.table.TableColumns;
@@ -153,10 +154,11 @@ public final class FilledLines {
     List<String> names = card.parameters().stream().map(Parameter::column).toList();
     return TableColumns.of(
         file,
-        names,
+        Meant.of(names),
         card.parameters().stream().filter(Parameter::isRequired).map(Parameter::column).toList(),
         heading -> isCarried(heading) || isOwnAnswer(heading),
-        "%s has %s and note".formatted(card.name(), String.join(", ", names)));
+        card.name(),
+        "note");
   }
 
   private static String said(Problem wrong) {

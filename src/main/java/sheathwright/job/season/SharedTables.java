@@ -25,6 +25,7 @@ import sheathwright.job.TableGuide;
 import sheathwright.job.life.FirmTables;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
+import sheathwright.job.table.Meant;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.job.table.RowSource;
@@ -143,11 +144,7 @@ final class SharedTables {
     known.add(0, JOB.name());
     TableColumns columns =
         TableColumns.of(
-            file,
-            known,
-            List.of(JOB.name()),
-            TableColumns::isNote,
-            "the table has job, the keys of %s, and note".formatted(JobTable.JOB.file()));
+            file, Meant.of(known), List.of(JOB.name()), TableColumns::isNote, "the table", "note");
     problems.addAll(columns.unknown());
     problems.addAll(columns.missing());
     if (!columns.missing().isEmpty()) {
@@ -228,7 +225,7 @@ final class SharedTables {
       return;
     }
     if (!folder.has(table.file())) {
-      problems.add(JobTables.missing(table, folder));
+      problems.add(JobTables.missing(table, folder.name()));
     }
     CsvFile file = files.get(table);
     boolean isUnclear = problems.stream().anyMatch(problem -> problem.file().equals(table.file()));

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -58,7 +59,16 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
    *     apart into cells
    */
   public static CsvFile read(Path file) {
-    String name = String.valueOf(file.getFileName());
+    return read(file, String.valueOf(file.getFileName()));
+  }
+
+  /**
+   * Reads a file that messages call otherwise.
+   *
+   * @throws ProblemsException if there is no such file, it is not UTF-8 text, or it cannot be told
+   *     apart into cells
+   */
+  public static CsvFile read(Path file, String name) {
     try {
       return parse(name, decoded(bytes(file, name)));
     } catch (NoSuchFileException missing) {
@@ -99,6 +109,21 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
     }
     int kind = (int) Files.getAttribute(file, "unix:mode") & 0xF000;
     return kind == 0x2000 || kind == 0x6000;
+  }
+
+  @Override
+  public CsvFile withoutNoteLines() {
+    List<Line> filled =
+        lines.stream()
+            .filter(
+                line ->
+                    IntStream.range(0, header.size())
+                        .anyMatch(
+                            place ->
+                                !TableColumns.isNote(header.get(place))
+                                    && !line.cells().get(place).isBlank()))
+            .toList();
+    return filled.size() == lines.size() ? this : new CsvFile(name, separator, header, filled);
   }
 
   /** Reads text that stands for a file. */

@@ -227,8 +227,9 @@ public record Field<T extends Traced>(
 
   /** What is to be asked about a value that was read, if anything. */
   Optional<String> question(String text, Traced value) {
-    return value instanceof Figure<?> figure
-        ? usual.question(text.strip(), figure)
-        : Optional.empty();
+    if (value instanceof Figure<?> figure) {
+      return usual.question(text.strip(), figure);
+    }
+    return form == Form.DATE ? Dates.doubt(text) : Optional.empty();
   }
 }

@@ -24,6 +24,11 @@ public interface RowSource {
     return 0;
   }
 
+  /** The same without the lines in which only notes stand, where those can be told. */
+  default RowSource withoutNoteLines() {
+    return this;
+  }
+
   /**
    * Whether it is a part of a table, and none of its lines belong here: as if there was no table,
    * unless a heading alone says something.

@@ -2,11 +2,12 @@ package sheathwright.job.table;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Predicate;
-import sheathwright.catalog.Nearest;
 
 /**
  * The columns of a table as its headings name them: where each stands, and what is wrong with them,
@@ -18,6 +19,9 @@ public final class TableColumns {
   private final Map<String, Integer> places = new HashMap<>();
   private final List<Problem> unknown = new ArrayList<>();
   private final List<Problem> missing = new ArrayList<>();
+  private final Set<String> meant = new HashSet<>();
+
+  private boolean lacksAny;
 
   private TableColumns(RowSource file) {
     this.file = file;
@@ -32,18 +36,21 @@ public final class TableColumns {
    * @param known the columns that are read
    * @param required those of them that must be there
    * @param isLeftAlone which others may stand there
-   * @param allowed said of one that may not
+   * @param whose what has those columns: {@code the table}
+   * @param others what else may stand there, in words
    */
   public static TableColumns of(
       RowSource file,
-      List<String> known,
+      Meant known,
       List<String> required,
       Predicate<String> isLeftAlone,
-      String allowed) {
+      String whose,
+      String others) {
     TableColumns columns = new TableColumns(file);
-    columns.hold(known, isLeftAlone, allowed);
+    columns.hold(known, isLeftAlone, whose + " has", others);
     for (String column : required) {
-      if (!columns.has(column)) {
+      columns.lacksAny |= !columns.has(column);
+      if (!columns.has(column) && !columns.meant.contains(column)) {
         String message = "this column is missing; the file has " + String.join(", ", file.header());
         columns.missing.add(new Problem(file.name(), 1, column, message));
       }
@@ -57,7 +64,7 @@ public final class TableColumns {
   }
 
   /** A column twice, one without a heading, one that is not known. */
-  private void hold(List<String> known, Predicate<String> isLeftAlone, String allowed) {
+  private void hold(Meant known, Predicate<String> isLeftAlone, String has, String others) {
     for (int i = 0; i < file.header().size(); i++) {
       String heading = file.header().get(i);
       if (heading.isEmpty()) {
@@ -65,9 +72,10 @@ public final class TableColumns {
         unknown.add(new Problem(file.name(), 1, "", message.formatted(i + 1)));
       } else if (places.get(heading) < i) {
         unknown.add(new Problem(file.name(), 1, heading, "this column appears twice"));
-      } else if (!known.contains(heading) && !isLeftAlone.test(heading)) {
-        String message = "this column is not known" + Nearest.asked(heading, known) + "; ";
-        unknown.add(new Problem(file.name(), 1, heading, message + allowed));
+      } else if (!known.names().contains(heading) && !isLeftAlone.test(heading)) {
+        known.nearest(heading).ifPresent(meant::add);
+        String instead = known.said(heading, file.name(), has, " and " + others);
+        unknown.add(new Problem(file.name(), 1, heading, "this column is not known" + instead));
       }
     }
   }
@@ -77,7 +85,15 @@ public final class TableColumns {
     return List.copyOf(unknown);
   }
 
-  /** The columns that must be there and are not. */
+  /** Whether any column is not there that must be, be it said or not. */
+  boolean lacksAny() {
+    return lacksAny;
+  }
+
+  /**
+   * The columns that must be there and are not; none of those that another was taken for, which is
+   * said of that other.
+   */
   public List<Problem> missing() {
     return List.copyOf(missing);
   }

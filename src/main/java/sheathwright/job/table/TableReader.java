@@ -2,6 +2,7 @@ package sheathwright.job.table;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -9,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import sheathwright.catalog.Nearest;
 import sheathwright.catalog.TypedCell;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
@@ -47,11 +47,13 @@ public final class TableReader {
     String keyColumn = keys.key();
     String valueColumn = keys.value();
     List<String> both = List.of(keyColumn, valueColumn);
-    TableColumns columns = columns(file, both, both, TableColumns::isNote, NOTE);
-    if (!columns.missing().isEmpty()) {
+    TableColumns columns = columns(file, Meant.of(both), both, TableColumns::isNote, NOTE);
+    if (columns.lacksAny()) {
       return inputs;
     }
     Map<String, RowSource.Line> given = new LinkedHashMap<>();
+    Meant known = Meant.of(groups.stream().flatMap(group -> group.fields().stream()).toList());
+    Set<String> meant = new HashSet<>();
     for (RowSource.Line line : file.lines()) {
       String name = columns.cell(line, keyColumn).strip();
       Optional<String> tooLong = Field.Form.NAME.tooLong(name);
@@ -63,13 +65,9 @@ public final class TableReader {
         String message = "\"%s\" no longer stands here: %s; delete this line";
         problem(file, line, keyColumn, message.formatted(name, moved.get(name)));
       } else if (groups.stream().noneMatch(group -> group.has(name))) {
-        problem(
-            file,
-            line,
-            keyColumn,
-            "\"%s\" is not known%s; it must be one of %s"
-                .formatted(
-                    name, Nearest.asked(name, names(groups)), String.join(", ", names(groups))));
+        known.nearest(name).ifPresent(meant::add);
+        String instead = known.said(name, file.name(), "it must be one of", "");
+        problem(file, line, keyColumn, "\"%s\" is not known%s".formatted(name, instead));
       }
     }
     Set<String> filled = new LinkedHashSet<>(given.keySet());
@@ -89,10 +87,10 @@ public final class TableReader {
             inputs.put(field.name(), new Input(field, read, line));
           }
         } else if (field.isRequired() && group.isAsked(isGiven)) {
-          if (line == null) {
+          if (line == null && !meant.contains(field.name())) {
             String message = "%s is missing: %s".formatted(field.name(), field.label());
             problem(file, message);
-          } else {
+          } else if (line != null) {
             read(file, line, valueColumn, field, field.name(), "");
           }
         }
@@ -182,7 +180,7 @@ public final class TableReader {
       String others) {
     List<Row> rows = new ArrayList<>();
     TableColumns columns = columns(file, fields, isLeftAlone, others);
-    if (!columns.missing().isEmpty()) {
+    if (columns.lacksAny()) {
       return rows;
     }
     for (RowSource.Line line : file.lines()) {
@@ -210,7 +208,7 @@ public final class TableReader {
       String others) {
     return columns(
         file,
-        fields.stream().map(Field::name).toList(),
+        Meant.of(fields),
         fields.stream().filter(Field::isRequired).map(Field::name).toList(),
         isLeftAlone,
         others);
@@ -218,12 +216,11 @@ public final class TableReader {
 
   private TableColumns columns(
       RowSource file,
-      List<String> known,
+      Meant known,
       List<String> required,
       Predicate<String> isLeftAlone,
       String others) {
-    String allowed = "the table has %s and %s".formatted(String.join(", ", known), others);
-    TableColumns columns = TableColumns.of(file, known, required, isLeftAlone, allowed);
+    TableColumns columns = TableColumns.of(file, known, required, isLeftAlone, "the table", others);
     problems.addAll(columns.unknown());
     problems.addAll(columns.missing());
     return columns;
@@ -318,12 +315,6 @@ public final class TableReader {
       problem(file, line, column, wrong.getMessage());
       return null;
     }
-  }
-
-  private static Set<String> names(List<Group> groups) {
-    Set<String> names = new LinkedHashSet<>();
-    groups.forEach(group -> group.fields().forEach(field -> names.add(field.name())));
-    return names;
   }
 
   /**

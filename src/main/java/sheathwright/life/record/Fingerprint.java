@@ -38,7 +38,10 @@ final class Fingerprint {
   private static final Pattern NUMBER =
       Pattern.compile("[+-]?\\$?\\s*(\\d{1,3}(,\\d{3})+|\\d+)(\\.\\d+)?");
 
-  /** What is written while a job goes on, and no quote is made from. */
+  /**
+   * What is written while a job goes on, and no quote's numbers are made from; the firm's table
+   * among it, which goes on counting.
+   */
   private static final Set<JobTable> AFTER_THE_QUOTE =
       Set.of(
           JobTable.PHOTOS,
@@ -48,7 +51,8 @@ final class Fingerprint {
           JobTable.ORDER_LINES,
           JobTable.PLACES,
           JobTable.INSPECTIONS,
-          JobTable.LOG);
+          JobTable.LOG,
+          JobTable.FIRM);
 
   /** What the office or the owner adds to tables that a quote is made from. */
   private static final Set<String> LATER_KEYS =
@@ -79,7 +83,7 @@ final class Fingerprint {
         key -> !LATER_KEYS.contains(key));
   }
 
-  /** Of everything but the list of what was sent. */
+  /** Of everything but the list of what was sent, and the firm's own. */
   static String ofAll(JobTables tables) {
     return of(tables, table -> table != JobTable.SENT, heading -> true, key -> true);
   }

@@ -3,6 +3,7 @@ package sheathwright.life.record;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import sheathwright.job.Estimate;
@@ -14,6 +15,7 @@ import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.Stage;
 import sheathwright.job.life.ZoneFields;
+import sheathwright.job.office.FirmKeys;
 import sheathwright.job.table.Moment;
 
 /** A quote going out: numbered, dated, kept, and listed among what was sent. */
@@ -23,6 +25,7 @@ public final class Issuing {
 
   private final JobFolder folder;
   private final Issue issue;
+  private final Optional<NextNumber> next;
   private final TableText facts;
   private final String recordHash;
   private final Estimate estimate;
@@ -40,15 +43,21 @@ public final class Issuing {
     Optional<SentDocument> last = folder.newestIssue();
     last.ifPresent(before -> folder.requireNotBefore(on, before.document(), before.on()));
     folder.requireNotBefore(on, "the day it was looked at", folder.day(LifeFields.LOOKED_ON));
-    String quoteNumber = folder.job().fact(JobFields.QUOTE_NUMBER).value();
+    next = folder.job().isNumbered() ? Optional.empty() : Optional.of(next(folder));
+    String quoteNumber =
+        next.map(NextNumber::number)
+            .orElseGet(() -> folder.job().fact(JobFields.QUOTE_NUMBER).value());
     if (quoteNumber.length() > LONGEST_NUMBER) {
       throw folder.refused(
-          "job.csv, quote_number has %d characters; what names documents and their files takes at most %d"
-              .formatted(quoteNumber.length(), LONGEST_NUMBER));
+          "%s has %d characters; what names documents and their files takes at most %d"
+              .formatted(
+                  next.isPresent() ? "firm.csv, next_quote_number" : "job.csv, quote_number",
+                  quoteNumber.length(),
+                  LONGEST_NUMBER));
     }
     int number = last.map(before -> Issue.numberOf(before.document())).orElse(0) + 1;
     issue = new Issue(quoteNumber, number, on);
-    facts = facts(on.day());
+    facts = next.isPresent() ? numbered(facts(on.day()), quoteNumber) : facts(on.day());
     JobTables tables = folder.with(facts);
     recordHash = Fingerprint.ofQuote(tables);
     last.filter(before -> before.recordHash().equals(recordHash))
@@ -59,6 +68,20 @@ public final class Issuing {
                       .formatted(before.document(), before.in(folder.path())));
             });
     estimate = new Estimate(Job.of(tables));
+  }
+
+  /** The number that the office's firm.csv has for its next quote. */
+  private static NextNumber next(JobFolder folder) {
+    return new NextNumber(
+        folder
+            .tables()
+            .fromAbove()
+            .getOrDefault(JobTable.FIRM, folder.path().resolve(JobTable.FIRM.file())),
+        folder.job().firm().said(FirmKeys.NEXT_QUOTE_NUMBER).orElseThrow());
+  }
+
+  private static TableText numbered(TableText facts, String number) {
+    return facts.with(JobFolder.KEYS, JobFields.QUOTE_NUMBER, number);
   }
 
   private TableText facts(LocalDate on) {
@@ -111,11 +134,26 @@ public final class Issuing {
     if (estimate.job().lines(JobTable.PLACES).isEmpty()) {
       writing.with(places());
     }
-    writing
-        .with(facts)
-        .with(folder.text(JobTable.SENT, OrderFields.SENT).withRow(quote.row()))
-        .write();
+    keepPriceBook(writing);
+    writing.with(facts).with(folder.text(JobTable.SENT, OrderFields.SENT).withRow(quote.row()));
+    next.ifPresentOrElse(number -> number.take(writing), writing::write);
     return quote;
+  }
+
+  /**
+   * The office's price book as the quote was made from it, in the job's own folder: what it costs
+   * next week changes nothing of what was sent.
+   */
+  private void keepPriceBook(Writing writing) {
+    folder
+        .tables()
+        .fromAbove()
+        .forEach(
+            (table, place) -> {
+              if (table != JobTable.FIRM) {
+                writing.with(TableText.of(place, List.of()));
+              }
+            });
   }
 
   /** The places as this document names them, so that no later change of the map renames one. */

@@ -20,6 +20,7 @@ import sheathwright.job.file.NewFiles;
 import sheathwright.job.life.AgreedFields;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.Stage;
+import sheathwright.job.office.OfficeFolder;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Keys;
 import sheathwright.job.table.Moment;
@@ -58,7 +59,10 @@ public final class JobFolder {
   public static JobFolder in(Path path) {
     Path firm = path.toAbsolutePath().normalize().getParent();
     NewFiles.putRight(
-        Stream.of(path, path.resolve(SentDocument.FOLDER), firm).filter(Objects::nonNull).toList());
+        Stream.of(path, path.resolve(SentDocument.FOLDER), firm, OfficeFolder.of(path).top())
+            .filter(Objects::nonNull)
+            .distinct()
+            .toList());
     return of(path, JobTables.in(path));
   }
 
@@ -254,7 +258,7 @@ public final class JobFolder {
       String word = text.name().substring(0, text.name().length() - JobTable.ENDING.length());
       files.put(word, text.parsed());
     }
-    return new JobTables(files);
+    return new JobTables(files, tables.folder());
   }
 
   /** One thing that is wrong with the job as a whole. */

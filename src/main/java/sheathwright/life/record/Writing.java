@@ -13,6 +13,7 @@ import sheathwright.job.file.NewFiles;
 public final class Writing {
 
   private final Path job;
+  private final List<Table> first = new ArrayList<>();
   private final List<Table> tables = new ArrayList<>();
   private final List<Document> documents = new ArrayList<>();
 
@@ -20,7 +21,12 @@ public final class Writing {
   private record Document(Path place, byte[] bytes, boolean mayReplace) {}
 
   /** A table and the folder that it lies in. */
-  private record Table(Path folder, TableText text) {}
+  private record Table(Path folder, TableText text) {
+
+    void into(NewFiles files) {
+      files.with(NewFile.at(folder.resolve(text.name()), true), text.bytes());
+    }
+  }
 
   public Writing(Path job) {
     this.job = job;
@@ -34,6 +40,12 @@ public final class Writing {
   /** These and a table in another folder. */
   Writing with(Path folder, TableText table) {
     tables.add(new Table(folder, table));
+    return this;
+  }
+
+  /** These and a table that is put in its place before all of them. */
+  Writing before(Path folder, TableText table) {
+    first.add(new Table(folder, table));
     return this;
   }
 
@@ -65,14 +77,12 @@ public final class Writing {
     boolean isWritten = false;
     try {
       NewFiles files = new NewFiles();
+      first.forEach(table -> table.into(files));
       for (Document document : documents) {
         makeFolders(document.place().toAbsolutePath().getParent(), made);
         files.with(NewFile.at(document.place(), document.mayReplace()), document.bytes());
       }
-      for (Table table : tables) {
-        Path place = table.folder().resolve(table.text().name());
-        files.with(NewFile.at(place, true), table.text().bytes());
-      }
+      tables.forEach(table -> table.into(files));
       files.write();
       isWritten = true;
     } finally {

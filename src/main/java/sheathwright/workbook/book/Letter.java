@@ -41,6 +41,11 @@ public final class Letter {
     tab.row(line).height(LARGEST);
   }
 
+  /** Words across the page that are no sentence. */
+  public void line(String words, Part part) {
+    sentence(tab.line(), words, 0, tab.columns() - 1, part);
+  }
+
   /** A sentence across the page. */
   public void sentence(String words) {
     sentence(tab.line(), words, 0, tab.columns() - 1, Part.SENTENCE);

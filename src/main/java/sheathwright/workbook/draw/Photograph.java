@@ -38,6 +38,9 @@ public record Photograph(byte[] bytes, int wide, int high) {
   /** What to set on a phone whose pictures cannot be read. */
   static final String ASKED = "set the phone's camera to save as JPEG, and save this one as JPEG";
 
+  /** What to do about a drawing that cannot be read. */
+  private static final String ASKED_OF_A_DRAWING = "save it as PNG or JPEG, and name that file";
+
   private static final int LONGEST = 1_200;
   private static final float QUALITY = 0.8f;
   private static final Set<String> READ = Set.of("jpeg", "png");
@@ -57,13 +60,26 @@ public record Photograph(byte[] bytes, int wide, int high) {
    *     to do about it
    */
   public static Photograph of(byte[] file) {
+    return of(file, ASKED);
+  }
+
+  /**
+   * A picture that no camera made, such as a logo.
+   *
+   * @throws RefusedException as of a photograph
+   */
+  public static Photograph drawn(byte[] file) {
+    return of(file, ASKED_OF_A_DRAWING);
+  }
+
+  private static Photograph of(byte[] file, String asked) {
     if (file.length > LARGEST_FILE) {
       throw tooLarge(file.length);
     }
     if (isPhonesOwn(file)) {
-      throw new RefusedException("it is of a kind that only some phones read (HEIC); " + ASKED);
+      throw new RefusedException("it is of a kind that only some phones read (HEIC); " + asked);
     }
-    BufferedImage read = read(file);
+    BufferedImage read = read(file, asked);
     BufferedImage upright = upright(smaller(read), Upright.of(file));
     return new Photograph(written(upright), upright.getWidth(), upright.getHeight());
   }
@@ -93,17 +109,17 @@ public record Photograph(byte[] bytes, int wide, int high) {
   }
 
   /** The picture, already thinned out where it has many more dots than will be left of it. */
-  private static BufferedImage read(byte[] file) {
+  private static BufferedImage read(byte[] file, String asked) {
     try (ImageInputStream in = ImageIO.createImageInputStream(new ByteArrayInputStream(file))) {
       Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
       if (!readers.hasNext()) {
-        throw new RefusedException("it is neither a JPEG nor a PNG; " + ASKED);
+        throw new RefusedException("it is neither a JPEG nor a PNG; " + asked);
       }
       ImageReader reader = readers.next();
       try {
         String kind = reader.getFormatName().toLowerCase(Locale.ROOT);
         if (!READ.contains(kind)) {
-          throw new RefusedException("it is neither a JPEG nor a PNG; " + ASKED);
+          throw new RefusedException("it is neither a JPEG nor a PNG; " + asked);
         }
         if (kind.equals("jpeg") && last(file, SCAN) > last(file, END)) {
           throw new RefusedException("it breaks off in the middle; copy it from the phone anew");
@@ -118,7 +134,7 @@ public record Photograph(byte[] bytes, int wide, int high) {
         reader.dispose();
       }
     } catch (IOException | IllegalArgumentException | IndexOutOfBoundsException broken) {
-      throw new RefusedException("it cannot be read, the file is broken or unusual; " + ASKED);
+      throw new RefusedException("it cannot be read, the file is broken or unusual; " + asked);
     }
   }
 

@@ -43,7 +43,9 @@ public final class HomeBook {
     Job job = estimate.job();
     return new HomeBook(
         estimate,
-        "draft of quote " + job.fact(JobFields.QUOTE_NUMBER).value(),
+        job.isNumbered()
+            ? "draft of quote " + job.fact(JobFields.QUOTE_NUMBER).value()
+            : "draft of a quote, not numbered yet",
         Dates.read(job.fact(JobFields.QUOTE_DATE).value()));
   }
 
@@ -75,6 +77,7 @@ public final class HomeBook {
     Letter seen = letter("What we found", 28, 14, 16, 16, 22);
     Letter terms = letter("What you get", 30, 16, 16, 16, 14);
     QuotePage page = new QuotePage(quote, estimate, date);
+    Letterhead.write(quote, estimate.job().firm());
     page.write();
     new SeenPage(seen, estimate).write();
     page.writeOnceMore(seen);

@@ -166,6 +166,7 @@ final class QuotePage {
     checkLine = tab.line();
     choices();
     stages();
+    FirmTerms.of(job).write(letter);
     tab.heading("Agreed");
     signatures();
   }

@@ -149,7 +149,11 @@ final class TermsPage {
           "Prices hold until", Dates.inWords(Dates.read(job.fact(LifeFields.PRICE_UNTIL).value())));
     }
     said("Deposit", LifeFields.DEPOSIT_RULE, "As the contract says.");
-    said("If you cancel", LifeFields.CANCEL_RULE, "As the contract and your state's law say.");
+    if (FirmTerms.of(job).cancel().isPresent()) {
+      letter.fact("If you cancel", "As on page 1.");
+    } else {
+      said("If you cancel", LifeFields.CANCEL_RULE, "As the contract and your state's law say.");
+    }
   }
 
   private String approver() {

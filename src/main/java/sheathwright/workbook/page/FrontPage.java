@@ -40,10 +40,21 @@ final class FrontPage {
     }
   }
 
+  /** Which tables the office keeps for all its jobs, and where they were found. */
+  private void office() {
+    List<String> above = job.fromAbove();
+    if (!above.isEmpty()) {
+      tab.paragraph(
+          "From above the job's folder, for all jobs of the office: %s."
+              .formatted(String.join(", ", above)));
+    }
+  }
+
   /** Writes the page. */
   void write() {
     tab.heading("The job");
     facts();
+    office();
     tab.heading("In short");
     tab.repeatedTotal("The homeowner pays", quote.total(), "");
     tab.repeat("At worst, every sheet replaced", quote.worstCase(), "");

@@ -59,4 +59,36 @@ class QuestionsTest {
     Job job = JobText.small().with("job", "2027-05-04", "\"May 4, 2027\"").job();
     assertThat(job.fact(JobFields.QUOTE_DATE).value()).isEqualTo("2027-05-04");
   }
+
+  /** Read by the rule of the house, the month first, and said where it could be otherwise. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "10/4/2027, '10/4/2027 is read as October 4, 2027, the month first; write 2027-10-04 to be sure'",
+    "10/14/2027, ''",
+    "4/4/2027, ''",
+  })
+  void aDateInNumbers_isSaid(String date, String said) {
+    List<String> questions = questions(JobText.small().with("job", "2027-05-04", date));
+    if (said.isEmpty()) {
+      assertThat(questions).isEmpty();
+    } else {
+      assertThat(questions).containsExactly("job.csv, line 7, column value: quote_date: " + said);
+    }
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "13/4/2027, write 2027-04-13",
+    "10/4/27, write 2027-10-04 or 2027-04-10",
+    "10.04.2027, write 2027-10-04 or 2027-04-10",
+    "4.4.2027, write 2027-04-04",
+    "2/29/2027, 'write year-month-day, such as 2027-05-04'",
+    "31/31/2027, 'write year-month-day, such as 2027-05-04'",
+  })
+  void aDateThatIsNotRead_isSaidAsItIsWritten(String date, String write) {
+    assertThat(JobText.small().with("job", "2027-05-04", date).problems())
+        .singleElement()
+        .asString()
+        .endsWith("quote_date: \"%s\" is not a date of this century; %s".formatted(date, write));
+  }
 }

@@ -60,7 +60,7 @@ class FirmRulesTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "prob,,1/2 | rules.csv, line 2, column test: test is \"prob\" (did you mean probe?); it must be one of framing, probe",
+        "prob,,1/2 | rules.csv, line 2, column test: test is \"prob\"; did you mean probe?",
         "stain,,1/2 | rules.csv, line 2, column limit: stain has no limit of the firm's",
         "hump,,1/2 | rules.csv, line 2, column limit: say in the column measure which limit it is: one of joint_gap_in, hump_in",
         "probe,,9 | rules.csv, line 2, column limit: ",
