@@ -15,6 +15,7 @@ import sheathwright.fastening.uplift.MakerRequirement;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
+import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.job.life.AgreedFields;
@@ -84,6 +85,8 @@ public final class Job implements Facts {
                       "%s has a line for every stick on sale: its size, its length_ft and its usd, such as 2x4, 8, 4.10"
                           .formatted(JobTable.LUMBER.file())));
 
+  private final JobTables source;
+  private final Map<Source.Cell, Traced> inputs;
   private final KeyedTable told;
   private final Map<String, Input> facts;
   private final Map<String, Input> prices;
@@ -98,6 +101,7 @@ public final class Job implements Facts {
   private final Map<JobTable, ReadTable> rows = new EnumMap<>(JobTable.class);
 
   private Job(JobTables tables) {
+    source = tables;
     TableReader reader = new TableReader();
     boolean levels = tables.has(JobTable.READINGS);
     surveys = tables.surveysRafters();
@@ -163,6 +167,7 @@ public final class Job implements Facts {
     lifeTables(tables).hold(JobFields.QUOTE_DATE);
     reader.raiseProblems(offTheMap(reader));
     questions = reader.questions();
+    inputs = reader.inputs();
     steps = new PriceSteps(rateBook());
     office =
         Rates.labor(rate(OfficeFields.LABOR))
@@ -347,6 +352,16 @@ public final class Job implements Facts {
   /** The job in tables already at hand. */
   public static Job of(JobTables tables) {
     return new Job(tables);
+  }
+
+  /** The tables that it was read from. */
+  public JobTables source() {
+    return source;
+  }
+
+  /** Every value that was read, by the cell of the table that it was read from. */
+  public Map<Source.Cell, Traced> inputs() {
+    return inputs;
   }
 
   /** What is allowed in its tables but is hardly what was meant, each with its place. */

@@ -17,6 +17,7 @@ import sheathwright.job.table.Field;
 import sheathwright.job.table.Keys;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
+import sheathwright.job.table.RowSource;
 
 /**
  * The tables of one job, as they lie in a folder, and what each may hold.
@@ -24,11 +25,11 @@ import sheathwright.job.table.ProblemsException;
  * @param files by the {@linkplain JobTable table}'s word
  * @param folder where pictures lie beside them, if they lie in a folder
  */
-public record JobTables(Map<String, CsvFile> files, Optional<Path> folder) {
+public record JobTables(Map<String, RowSource> files, Optional<Path> folder) {
 
   /** Tables that lie nowhere. */
-  public JobTables(Map<String, CsvFile> files) {
-    this(files, Optional.empty());
+  public JobTables(Map<String, ? extends RowSource> files) {
+    this(new LinkedHashMap<>(files), Optional.empty());
   }
 
   /**
@@ -43,7 +44,7 @@ public record JobTables(Map<String, CsvFile> files, Optional<Path> folder) {
           List.of(
               new Problem(name, 0, "", "there is no such folder; a job is a folder of CSV files")));
     }
-    Map<String, CsvFile> files = new LinkedHashMap<>();
+    Map<String, RowSource> files = new LinkedHashMap<>();
     List<Problem> problems = new ArrayList<>(overlooked(folder));
     for (JobTable table : JobTable.values()) {
       Path file = folder.resolve(table.file());
@@ -111,7 +112,7 @@ public record JobTables(Map<String, CsvFile> files, Optional<Path> folder) {
 
   /** Whether the job gives any of these facts. */
   boolean says(List<Field<?>> facts) {
-    CsvFile job = file(JobTable.JOB);
+    RowSource job = file(JobTable.JOB);
     Keys keys = JobTable.JOB.keys().orElseThrow();
     int key = job.header().indexOf(keys.key());
     int value = job.header().indexOf(keys.value());
@@ -133,11 +134,11 @@ public record JobTables(Map<String, CsvFile> files, Optional<Path> folder) {
     return files.containsKey(table.word());
   }
 
-  Optional<CsvFile> found(JobTable table) {
+  Optional<RowSource> found(JobTable table) {
     return Optional.ofNullable(files.get(table.word()));
   }
 
-  CsvFile file(JobTable table) {
+  RowSource file(JobTable table) {
     return files.get(table.word());
   }
 }

@@ -11,9 +11,9 @@ import sheathwright.figure.Limits;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
-import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Row;
+import sheathwright.job.table.RowSource;
 import sheathwright.job.table.TableReader;
 
 /**
@@ -41,7 +41,7 @@ final class MakerFields {
   private MakerFields() {}
 
   /** The requirements of a table; what cannot be read is said with its line. */
-  static List<MakerRequirement> read(TableReader reader, CsvFile file, List<Row> rows) {
+  static List<MakerRequirement> read(TableReader reader, RowSource file, List<Row> rows) {
     List<MakerRequirement> requirements = new ArrayList<>();
     for (Row row : rows) {
       if (FIELDS.stream().allMatch(field -> row.has(field) && row.of(field) != null)) {
@@ -59,7 +59,7 @@ final class MakerFields {
   }
 
   private static Figure<?> number(
-      TableReader reader, CsvFile file, Row row, Field<Choice<String>> field, Unit<?> unit) {
+      TableReader reader, RowSource file, Row row, Field<Choice<String>> field, Unit<?> unit) {
     Choice<String> text = row.of(field);
     try {
       TypedCell cell = file.typed(field.name(), text.value());

@@ -3,6 +3,7 @@ package sheathwright.job;
 import static java.util.stream.Collectors.joining;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -125,6 +126,15 @@ public final class TableGuide {
 
   private static String with(JobTable table) {
     return "with " + table.file();
+  }
+
+  /** All that a table may hold, each by the name of its key or column. */
+  public static Map<String, Field<?>> fields(JobTable table) {
+    Map<String, Field<?>> fields = new LinkedHashMap<>();
+    for (Part part : parts(table)) {
+      part.fields().forEach(field -> fields.putIfAbsent(field.name(), field));
+    }
+    return fields;
   }
 
   private static List<Part> parts(JobTable table) {

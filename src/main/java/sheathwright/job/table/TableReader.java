@@ -2,6 +2,7 @@ package sheathwright.job.table;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -22,6 +23,7 @@ public final class TableReader {
 
   private final List<Problem> problems = new ArrayList<>();
   private final List<Problem> questions = new ArrayList<>();
+  private final Map<Source.Cell, Traced> inputs = new LinkedHashMap<>();
 
   /** One input read, with what it is called and where it stands. */
   public record Input(Field<?> field, Traced value, RowSource.Line line) {}
@@ -288,6 +290,11 @@ public final class TableReader {
     raiseProblems(List.of());
   }
 
+  /** Every value that was read, by the cell that it was read from. */
+  public Map<Source.Cell, Traced> inputs() {
+    return Collections.unmodifiableMap(inputs);
+  }
+
   /** What was read and is allowed, but is hardly what was meant. */
   public List<Problem> questions() {
     return List.copyOf(questions);
@@ -301,11 +308,12 @@ public final class TableReader {
       String cellName,
       String text) {
     try {
-      Source source =
-          Source.given(new Source.Cell(file.name(), line.number(), column, field.name()));
+      Source.Cell cell = new Source.Cell(file.name(), line.number(), column, field.name());
+      Source source = Source.given(cell);
       boolean isNumber = field.form() == Field.Form.NUMBER;
       String readable = isNumber ? file.typed(field.name(), text).text() : text;
       Traced value = field.read(cellName, readable, source);
+      inputs.put(cell, value);
       field
           .question(text, value)
           .map(question -> TypedCell.under(column, field.name() + ": " + question))

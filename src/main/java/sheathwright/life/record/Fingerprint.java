@@ -18,7 +18,6 @@ import sheathwright.job.JobTable;
 import sheathwright.job.JobTables;
 import sheathwright.job.life.AgreedFields;
 import sheathwright.job.life.LifeFields;
-import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Keys;
 import sheathwright.job.table.RowSource;
@@ -100,7 +99,7 @@ final class Fingerprint {
   }
 
   private static String canonical(
-      JobTable table, CsvFile file, Predicate<String> isColumn, Predicate<String> isKey) {
+      JobTable table, RowSource file, Predicate<String> isColumn, Predicate<String> isKey) {
     List<Integer> columns =
         IntStream.range(0, file.header().size())
             .boxed()
@@ -124,7 +123,7 @@ final class Fingerprint {
         + lines.map(line -> LINE + cells(file, columns, line)).collect(joining());
   }
 
-  private static String cells(CsvFile file, List<Integer> columns, RowSource.Line line) {
+  private static String cells(RowSource file, List<Integer> columns, RowSource.Line line) {
     return columns.stream()
         .filter(place -> !line.cells().get(place).isBlank())
         .map(place -> file.header().get(place) + CELL + plain(file, line.cells().get(place)))
@@ -132,7 +131,7 @@ final class Fingerprint {
   }
 
   /** A number without what may be written about it: {@code 10,420.00} is {@code 10420}. */
-  private static String plain(CsvFile file, String cell) {
+  private static String plain(RowSource file, String cell) {
     String given = cell.strip();
     try {
       String readable = file.readable(given);

@@ -21,11 +21,11 @@ import sheathwright.job.file.NewFiles;
 import sheathwright.job.life.AgreedFields;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.Stage;
-import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Keys;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
+import sheathwright.job.table.RowSource;
 
 /** A job's folder as a step of its life finds it. */
 public final class JobFolder {
@@ -244,7 +244,7 @@ public final class JobFolder {
 
   /** The tables as they will be when some are written. */
   JobTables with(TableText... written) {
-    Map<String, CsvFile> files = new LinkedHashMap<>(tables.files());
+    Map<String, RowSource> files = new LinkedHashMap<>(tables.files());
     for (TableText text : written) {
       String word = text.name().substring(0, text.name().length() - JobTable.ENDING.length());
       files.put(word, text.parsed());

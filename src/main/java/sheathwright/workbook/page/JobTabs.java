@@ -49,6 +49,7 @@ record JobTabs(
         estimate.deck().marked().isEmpty()
             ? Optional.empty()
             : Optional.of(MarksPage.tab(book, subtitle));
+    TablePages.write(book, estimate.job(), subtitle);
     SurveyPages.working(book, estimate, subtitle);
     Tab working = Sections.workingTab(book, subtitle);
     Tab tables = Sections.tablesTab(book, subtitle);

@@ -61,6 +61,6 @@ final class KnownPage {
 
   /** Each with where it stood. */
   private static void entries(Tab tab, Map<String, Traced> labeled) {
-    labeled.forEach((label, value) -> tab.entry(label, value, value.source().text()));
+    labeled.forEach((label, value) -> tab.shown(label, value, value.source().text()));
   }
 }

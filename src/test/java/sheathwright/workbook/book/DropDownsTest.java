@@ -82,7 +82,7 @@ public class DropDownsTest {
       String option) {
     Matcher place = Following.PLACE.matcher(input.getKey().source().text());
     assertThat(place.matches()).isTrue();
-    CsvFile file = tables.files().get(place.group(1));
+    CsvFile file = Perturbed.files(tables).get(place.group(1));
     CsvFile changed =
         Following.changed(file, Long.parseLong(place.group(2)), input.getKey(), option);
     Optional<Following.Made> made =

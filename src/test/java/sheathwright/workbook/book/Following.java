@@ -58,7 +58,7 @@ final class Following {
   /** The workbook of the job with one table changed, unless the job is refused. */
   static Optional<Made> made(
       Function<Estimate, JobBook> maker, JobTables tables, String name, CsvFile changed) {
-    Map<String, CsvFile> files = new LinkedHashMap<>(tables.files());
+    Map<String, CsvFile> files = Perturbed.files(tables);
     files.put(name, changed);
     try {
       return Optional.of(made(maker, new Estimate(Job.of(new JobTables(files)))));

@@ -79,7 +79,7 @@ class PerturbationTest {
           || Walk.passes(input.name())) {
         continue;
       }
-      CsvFile file = tables.files().get(place.group(1));
+      CsvFile file = Perturbed.files(tables).get(place.group(1));
       Optional<Following.Made> allowed =
           Perturbed.otherTexts(input).stream()
               .map(text -> Following.changed(file, Long.parseLong(place.group(2)), input, text))

@@ -164,7 +164,7 @@ class SolvedInputsTest {
 
   private static Optional<Map<String, List<String>>> resolved(
       JobTables tables, Matcher place, Traced input, String other) {
-    CsvFile file = tables.files().get(place.group(1));
+    CsvFile file = Perturbed.files(tables).get(place.group(1));
     CsvFile table = Following.changed(file, Long.parseLong(place.group(2)), input, other);
     return Following.made(JobBook::estimate, tables, place.group(1), table)
         .map(SolvedInputsTest::solved);

@@ -94,7 +94,7 @@ class HomeownerFileTest {
             "overhead_pct", "18.71",
             "margin_pct", "12.93",
             "tax_pct", "6.17");
-    Map<String, CsvFile> files = new LinkedHashMap<>(Samples.tables(job).files());
+    Map<String, CsvFile> files = Perturbed.files(Samples.tables(job));
     files.replaceAll(
         (name, file) -> {
           CsvFile changed = file;

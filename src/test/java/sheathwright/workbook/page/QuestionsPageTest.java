@@ -27,7 +27,7 @@ class QuestionsPageTest {
   /** Fifteen hundredths of a percent where fifteen percent were meant. */
   private static Estimate odd() {
     JobTables tables = Samples.tables("quince-hollow");
-    Map<String, CsvFile> files = new LinkedHashMap<>(tables.files());
+    Map<String, CsvFile> files = Perturbed.files(tables);
     files.put("rates", Perturbed.with(files.get("rates"), 4, 1, "0.15"));
     return new Estimate(Job.of(new JobTables(files)));
   }

@@ -14,6 +14,7 @@ import sheathwright.job.Job;
 import sheathwright.job.JobTables;
 import sheathwright.job.life.Item;
 import sheathwright.job.table.CsvFile;
+import sheathwright.workbook.book.Perturbed;
 import sheathwright.life.found.Found;
 import sheathwright.workbook.draw.DrawnPictures;
 import sheathwright.workbook.page.Samples;
@@ -118,7 +119,7 @@ public final class LifeJob {
 
   /** Its tables while the roof is open, with these in the place of its own or besides. */
   public static Map<String, CsvFile> tables(Map<String, String> other) {
-    Map<String, CsvFile> files = new LinkedHashMap<>(Samples.tables("quince-hollow").files());
+    Map<String, CsvFile> files = Perturbed.files(Samples.tables("quince-hollow"));
     CsvFile job = files.get("job");
     List<CsvFile.Line> lines = new ArrayList<>(job.lines());
     lines.addAll(CsvFile.parse("job.csv", "key,value,note\n" + LIFE).lines());
