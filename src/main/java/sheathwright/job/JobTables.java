@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -12,6 +13,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import sheathwright.catalog.Nearest;
 import sheathwright.job.life.FirmTables;
+import sheathwright.job.tab.SheetTable;
+import sheathwright.job.tab.TableBook;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Keys;
@@ -56,6 +59,38 @@ public record JobTables(Map<String, RowSource> files, Optional<Path> folder) {
       }
       try {
         files.put(table.word(), CsvFile.read(file));
+      } catch (ProblemsException broken) {
+        problems.addAll(broken.problems());
+      }
+    }
+    if (!problems.isEmpty()) {
+      throw new ProblemsException(problems);
+    }
+    return new JobTables(files, Optional.of(folder));
+  }
+
+  /**
+   * Reads the tables on the tabs of a workbook.
+   *
+   * @param folder where it lies, with pictures beside it
+   * @throws ProblemsException with everything that is wrong with the tabs
+   */
+  public static JobTables in(TableBook book, Path folder) {
+    Map<String, RowSource> files = new LinkedHashMap<>();
+    List<Problem> problems = new ArrayList<>();
+    for (JobTable table : JobTable.values()) {
+      Collection<String> known =
+          table
+              .keys()
+              .<Collection<String>>map(keys -> List.of(keys.key(), keys.value()))
+              .orElseGet(() -> TableGuide.fields(table).keySet());
+      try {
+        Optional<SheetTable> found = book.table(table.word(), known);
+        found.ifPresent(tab -> files.put(table.word(), tab));
+        if (found.isEmpty() && table.isNeeded()) {
+          String message = "the tab %s is missing; quote an estimate, or the job's folder";
+          problems.add(new Problem(book.name(), 0, "", message.formatted(table.word())));
+        }
       } catch (ProblemsException broken) {
         problems.addAll(broken.problems());
       }

@@ -45,7 +45,7 @@ public final class TableColumns {
     for (String column : required) {
       if (!columns.has(column)) {
         String message = "this column is missing; the file has " + String.join(", ", file.header());
-        columns.missing.add(new Problem(file.name(), 1, column, message));
+        columns.missing.add(file.problem(file.headingLine(), column, message));
       }
     }
     return columns;
@@ -62,12 +62,12 @@ public final class TableColumns {
       String heading = file.header().get(i);
       if (heading.isEmpty()) {
         String message = "column %d has no heading; name it, or begin its heading with note";
-        unknown.add(new Problem(file.name(), 1, "", message.formatted(i + 1)));
+        unknown.add(file.problem(file.headingLine(), "", message.formatted(i + 1)));
       } else if (places.get(heading) < i) {
-        unknown.add(new Problem(file.name(), 1, heading, "this column appears twice"));
+        unknown.add(file.problem(file.headingLine(), heading, "this column appears twice"));
       } else if (!known.contains(heading) && !isLeftAlone.test(heading)) {
         String message = "this column is not known" + Nearest.asked(heading, known) + "; ";
-        unknown.add(new Problem(file.name(), 1, heading, message + allowed));
+        unknown.add(file.problem(file.headingLine(), heading, message + allowed));
       }
     }
   }

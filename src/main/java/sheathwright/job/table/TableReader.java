@@ -228,6 +228,7 @@ public final class TableReader {
     TableColumns columns = TableColumns.of(file, known, required, isLeftAlone, allowed);
     problems.addAll(columns.unknown());
     problems.addAll(columns.missing());
+    questions.addAll(file.questions());
     return columns;
   }
 
@@ -245,7 +246,7 @@ public final class TableReader {
   }
 
   static Problem said(RowSource file, RowSource.Line line, String column, String message) {
-    return new Problem(file.name(), line.number(), column, TypedCell.under(column, message));
+    return file.problem(line.number(), column, TypedCell.under(column, message));
   }
 
   /** A problem of the table as a whole. */
@@ -260,7 +261,7 @@ public final class TableReader {
 
   /** Asks about a row what is allowed, but hardly meant. */
   void question(RowSource file, Row row, Field<?> field, String message) {
-    questions.add(new Problem(file.name(), row.line().number(), field.name(), message));
+    questions.add(file.problem(row.line().number(), field.name(), message));
   }
 
   /** Whether nothing is wrong with a table, as far as was looked. */
@@ -317,7 +318,7 @@ public final class TableReader {
       field
           .question(text, value)
           .map(question -> TypedCell.under(column, field.name() + ": " + question))
-          .map(question -> new Problem(file.name(), line.number(), column, question))
+          .map(question -> file.problem(line.number(), column, question))
           .ifPresent(questions::add);
       return value;
     } catch (RefusedException wrong) {

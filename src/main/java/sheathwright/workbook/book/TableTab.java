@@ -10,8 +10,8 @@ import sheathwright.figure.Traced;
 import sheathwright.workbook.book.Look.Part;
 
 /**
- * A table of inputs on a tab of its own, its headings over its lines as in a file. Each input stands
- * here once, all pages point at it; what stands beside the inputs is kept as text.
+ * A table of inputs on a tab of its own, its headings over its lines as in a file. Each input
+ * stands here once, all pages point at it; what stands beside the inputs is kept as text.
  */
 public final class TableTab {
 

@@ -28,8 +28,7 @@ final class Validation {
   static String of(String cells, Allowed allowed, WordLists wordLists) {
     if (!allowed.words().isEmpty()) {
       String range = wordLists.rangeOf(allowed.name(), allowed.words());
-      return written(
-          cells, "list", allowed, range.isEmpty() ? quoted(allowed.words()) : range);
+      return written(cells, "list", allowed, range.isEmpty() ? quoted(allowed.words()) : range);
     }
     Limits limits = allowed.limits();
     if (!limits.exist()) {

@@ -8,6 +8,7 @@ import sheathwright.job.QuoteLines;
 import sheathwright.life.found.FoundWork;
 import sheathwright.life.found.SheetsSettled;
 import sheathwright.life.record.Issue;
+import sheathwright.life.record.Revisions;
 import sheathwright.life.supply.Supply;
 import sheathwright.life.supply.WorkHours;
 import sheathwright.workbook.book.Book;
@@ -23,8 +24,9 @@ public final class JobBook {
   private final FoundWork work;
   private final SheetsSettled settled;
   private final Supply supply;
+  private final Revisions revisions;
 
-  private JobBook(Estimate estimate, SheetsSettled settled, String kind) {
+  private JobBook(Estimate estimate, SheetsSettled settled, Revisions revisions, String kind) {
     this.estimate = estimate;
     this.book = new Book();
     this.kind = kind;
@@ -33,6 +35,7 @@ public final class JobBook {
     this.work = settled.work();
     this.settled = settled;
     this.supply = new Supply(estimate, work.quantities());
+    this.revisions = revisions;
   }
 
   /** The office's own: what is known, what to buy, what it costs and why. */
@@ -41,13 +44,21 @@ public final class JobBook {
   }
 
   static JobBook estimate(Estimate estimate, SheetsSettled settled) {
-    return new JobBook(estimate, settled, "estimate, for the office only");
+    return estimate(estimate, settled, Revisions.first(1, estimate));
+  }
+
+  /** The same as one of several issues. */
+  static JobBook estimate(Estimate estimate, SheetsSettled settled, Revisions revisions) {
+    return new JobBook(estimate, settled, revisions, "estimate, for the office only");
   }
 
   /** The same as it stood when a quote went out. */
   static JobBook estimate(Estimate estimate, SheetsSettled settled, Issue issue) {
     return new JobBook(
-        estimate, settled, "estimate of " + issue.document() + ", for the office only");
+        estimate,
+        settled,
+        Revisions.first(issue.number(), estimate),
+        "estimate of " + issue.document() + ", for the office only");
   }
 
   /**
@@ -66,7 +77,11 @@ public final class JobBook {
 
   private byte[] written() {
     JobTabs tabs =
-        JobTabs.of(book, estimate, estimate.job().fact(JobFields.JOB_NAME).value() + " · " + kind);
+        JobTabs.of(
+            book,
+            estimate,
+            revisions,
+            estimate.job().fact(JobFields.JOB_NAME).value() + " · " + kind);
     book.draws(List.of(work.solution()));
     KnownPage.write(tabs.known(), estimate, quote, levels);
     DeckPages.found(tabs.found(), estimate, work);

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import sheathwright.figure.Choice;
-import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 import sheathwright.job.Job;
 import sheathwright.job.JobTable;
@@ -13,6 +12,7 @@ import sheathwright.job.TableGuide;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Keys;
 import sheathwright.job.table.RowSource;
+import sheathwright.life.record.HeldTables;
 import sheathwright.workbook.book.Allowed;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Tab;
@@ -53,8 +53,7 @@ final class TablePages {
     TableTab lines = new TableTab(book, tab, table.word(), file.header());
     table
         .keys()
-        .ifPresentOrElse(
-            keys -> keyed(lines, table, file, keys), () -> listed(lines, table, file));
+        .ifPresentOrElse(keys -> keyed(lines, table, file, keys), () -> listed(lines, table, file));
   }
 
   /** By what a column may hold and not by what it holds, so that pages stay as they are. */
@@ -79,9 +78,9 @@ final class TablePages {
       Field<?> field = fields.get(given.cells().get(key).strip());
       for (int column = 0; column < file.header().size(); column++) {
         String text = given.cells().get(column);
-        Traced input = column == value ? read(file, given, field, column) : null;
-        if (input != null) {
-          lines.keyed(line, column, input, field.label());
+        Optional<Traced> input = HeldTables.input(job, table, file, given, column);
+        if (input.isPresent()) {
+          lines.keyed(line, column, input.get(), field.label());
         } else if (column == key) {
           lines.fixed(line, column, text);
         } else if (column == value && field != null) {
@@ -108,9 +107,9 @@ final class TablePages {
       int line = lines.line(given.cells());
       for (int column = 0; column < file.header().size(); column++) {
         Field<?> field = fields.get(file.header().get(column));
-        Traced input = read(file, given, field, column);
-        if (input != null) {
-          lines.input(line, column, input, field.label());
+        Optional<Traced> input = HeldTables.input(job, table, file, given, column);
+        if (input.isPresent()) {
+          lines.input(line, column, input.get(), field.label());
         } else {
           unread(lines, line, column, field, given.cells().get(column), blank);
         }
@@ -144,14 +143,6 @@ final class TablePages {
     } else {
       lines.text(line, column, text);
     }
-  }
-
-  /** The value that was read from a cell; null where none was. */
-  private Traced read(RowSource file, RowSource.Line line, Field<?> field, int column) {
-    String heading = file.header().get(column);
-    return field == null
-        ? null
-        : job.inputs().get(new Source.Cell(file.name(), line.number(), heading, field.name()));
   }
 
   private static Allowed allowed(Field<?> field) {

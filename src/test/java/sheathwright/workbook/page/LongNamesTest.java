@@ -15,8 +15,8 @@ import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobTables;
 import sheathwright.job.table.CsvFile;
-import sheathwright.workbook.book.Perturbed;
 import sheathwright.workbook.book.Cells;
+import sheathwright.workbook.book.Perturbed;
 import sheathwright.workbook.home.HomeBook;
 
 /** Planes of any number and name make a workbook whose own names are short, told apart, stable. */

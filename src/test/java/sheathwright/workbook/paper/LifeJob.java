@@ -14,8 +14,8 @@ import sheathwright.job.Job;
 import sheathwright.job.JobTables;
 import sheathwright.job.life.Item;
 import sheathwright.job.table.CsvFile;
-import sheathwright.workbook.book.Perturbed;
 import sheathwright.life.found.Found;
+import sheathwright.workbook.book.Perturbed;
 import sheathwright.workbook.draw.DrawnPictures;
 import sheathwright.workbook.page.Samples;
 
