@@ -30,6 +30,9 @@ import sheathwright.job.table.RowSource;
  */
 public record JobTables(Map<String, RowSource> files, Optional<Path> folder) {
 
+  /** Heads what a key of a workbook's tab counts as until somebody says it. */
+  public static final String UNTIL_SAID = "until_said";
+
   /** Tables that lie nowhere. */
   public JobTables(Map<String, ? extends RowSource> files) {
     this(new LinkedHashMap<>(files), Optional.empty());
@@ -85,7 +88,11 @@ public record JobTables(Map<String, RowSource> files, Optional<Path> folder) {
               .<Collection<String>>map(keys -> List.of(keys.key(), keys.value()))
               .orElseGet(() -> TableGuide.fields(table).keySet());
       try {
-        Optional<SheetTable> found = book.table(table.word(), known);
+        Optional<SheetTable> found =
+            book.table(table.word(), known)
+                .map(
+                    tab ->
+                        table.keys().map(keys -> tab.said(keys.value(), UNTIL_SAID)).orElse(tab));
         found.ifPresent(tab -> files.put(table.word(), tab));
         if (found.isEmpty() && table.isNeeded()) {
           String message = "the tab %s is missing; quote an estimate, or the job's folder";

@@ -25,8 +25,8 @@ public final class SheetTable implements RowSource {
   private final long headingLine;
   private final List<String> header;
   private final List<Integer> columns;
-  private final List<Line> lines = new ArrayList<>();
-  private final List<String> formulas = new ArrayList<>();
+  private final List<Line> lines;
+  private final List<String> formulas;
 
   private SheetTable(String name, SortedMap<Integer, SortedMap<Integer, Cell>> cells, int head) {
     this.name = name;
@@ -37,6 +37,8 @@ public final class SheetTable implements RowSource {
       last = Math.max(last, line.lastKey());
     }
     SortedMap<Integer, Cell> heads = cells.get(head);
+    this.lines = new ArrayList<>();
+    this.formulas = new ArrayList<>();
     this.columns = new ArrayList<>();
     this.header = new ArrayList<>();
     for (int column = 0; column <= Math.max(last, heads.lastKey()); column++) {
@@ -101,6 +103,40 @@ public final class SheetTable implements RowSource {
           name, "no line of it names the columns, such as " + String.join(", ", known));
     }
     return new SheetTable(name, sheet.lines(), head);
+  }
+
+  /**
+   * The same without the lines that nobody has filled in.
+   *
+   * @param value the column that is filled in
+   * @param until the column that tells what stands there until then; it is left out
+   */
+  public SheetTable said(String value, String until) {
+    int valuePlace = header.indexOf(value);
+    int untilPlace = header.indexOf(until);
+    return valuePlace < 0 || untilPlace < 0 ? this : new SheetTable(this, valuePlace, untilPlace);
+  }
+
+  private SheetTable(SheetTable whole, int value, int until) {
+    this.name = whole.name;
+    this.headingLine = whole.headingLine;
+    this.formulas = whole.formulas;
+    this.header = without(whole.header, until);
+    this.columns = without(whole.columns, until);
+    this.lines =
+        whole.lines.stream()
+            .filter(
+                line ->
+                    line.cells().get(until).isBlank()
+                        || !line.cells().get(until).equals(line.cells().get(value)))
+            .map(line -> new Line(line.number(), without(line.cells(), until)))
+            .toList();
+  }
+
+  private static <T> List<T> without(List<T> list, int place) {
+    List<T> others = new ArrayList<>(list);
+    others.remove(place);
+    return others;
   }
 
   private static boolean holds(SortedMap<Integer, Cell> line, int column) {

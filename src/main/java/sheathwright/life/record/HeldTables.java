@@ -71,7 +71,8 @@ public final class HeldTables {
         : Optional.empty();
   }
 
-  private static String plain(Traced input) {
+  /** An input as its cell is read back. */
+  public static String plain(Traced input) {
     return input instanceof Figure<?> figure && !figure.isAbsent()
         ? BigDecimal.valueOf(figure.value()).stripTrailingZeros().toPlainString()
         : input.plain();

@@ -50,7 +50,7 @@ record JobTabs(
         estimate.deck().marked().isEmpty()
             ? Optional.empty()
             : Optional.of(MarksPage.tab(book, subtitle));
-    TablePages.write(book, estimate.job(), subtitle);
+    TablePages.write(book, estimate, subtitle);
     HistoryPage.write(book, revisions, subtitle);
     SurveyPages.working(book, estimate, subtitle);
     Tab working = Sections.workingTab(book, subtitle);

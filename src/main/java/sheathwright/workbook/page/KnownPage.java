@@ -54,7 +54,7 @@ final class KnownPage {
     Map<String, Traced> unsaid = estimate.loadPath().unsaid();
     if (!unsaid.isEmpty()) {
       tab.heading("Not looked at yet");
-      tab.note("Whoever looks fills these in; the page Proof follows.");
+      tab.note("Whoever looks says these at the end of the tab job; the page Proof follows.");
       entries(tab, unsaid);
     }
   }

@@ -6,8 +6,10 @@ import java.util.Map;
 import java.util.Optional;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Traced;
+import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobTable;
+import sheathwright.job.JobTables;
 import sheathwright.job.TableGuide;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Keys;
@@ -31,26 +33,32 @@ final class TablePages {
 
   private final Book book;
   private final Job job;
+  private final Map<String, Traced> unsaid;
   private final String subtitle;
 
-  private TablePages(Book book, Job job, String subtitle) {
+  private TablePages(Book book, Estimate estimate, String subtitle) {
     this.book = book;
-    this.job = job;
+    this.job = estimate.job();
+    this.unsaid = estimate.loadPath().unsaid();
     this.subtitle = subtitle;
   }
 
   /** Writes the tabs of a job's tables. */
-  static void write(Book book, Job job, String subtitle) {
-    TablePages pages = new TablePages(book, job, subtitle);
+  static void write(Book book, Estimate estimate, String subtitle) {
+    TablePages pages = new TablePages(book, estimate, subtitle);
     for (JobTable table : JobTable.values()) {
-      Optional.ofNullable(job.source().files().get(table.word()))
+      Optional.ofNullable(pages.job.source().files().get(table.word()))
           .ifPresent(file -> pages.write(table, file));
     }
   }
 
   private void write(JobTable table, RowSource file) {
-    Tab tab = Sections.titled(book.tab(table.word(), widths(table, file.header())), subtitle);
-    TableTab lines = new TableTab(book, tab, table.word(), file.header());
+    List<String> headings = new ArrayList<>(file.header());
+    if (table == JobTable.JOB && !unsaid.isEmpty()) {
+      headings.add(JobTables.UNTIL_SAID);
+    }
+    Tab tab = Sections.titled(book.tab(table.word(), widths(table, headings)), subtitle);
+    TableTab lines = new TableTab(book, tab, table.word(), headings);
     table
         .keys()
         .ifPresentOrElse(keys -> keyed(lines, table, file, keys), () -> listed(lines, table, file));
@@ -91,12 +99,26 @@ final class TablePages {
         }
       }
     }
+    if (table == JobTable.JOB) {
+      unsaid
+          .values()
+          .forEach(input -> unsaid(lines, input, fields, key, value, file.header().size()));
+    }
     for (int i = 0; i < SPARE; i++) {
       int line = lines.line(List.of());
       for (int column = 0; column < file.header().size(); column++) {
         lines.blank(line, column, false);
       }
     }
+  }
+
+  /** What nobody has said yet stands below what was said, with what it counts as until then. */
+  private static void unsaid(
+      TableTab lines, Traced input, Map<String, Field<?>> fields, int key, int value, int until) {
+    int line = lines.line(List.of());
+    lines.fixed(line, key, input.name());
+    lines.keyed(line, value, input, fields.get(input.name()).label());
+    lines.fixed(line, until, HeldTables.plain(input));
   }
 
   private void listed(TableTab lines, JobTable table, RowSource file) {

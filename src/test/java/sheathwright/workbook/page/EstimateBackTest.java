@@ -33,6 +33,8 @@ import sheathwright.workbook.book.Cells;
 /** The estimate as the way back: whoever changes it in a spreadsheet program has it quoted anew. */
 class EstimateBackTest {
 
+  private static final String UNSAID = "uplift_tie_known";
+
   @TempDir private Path folder;
 
   static List<String> jobs() {
@@ -99,6 +101,18 @@ class EstimateBackTest {
     assertThat(third.all()).extracting(Revision::number).containsExactly(1, 2, 3);
     assertThat(third.all().get(1).changes()).containsExactly("prices, sheet: 38.5 → 50");
     assertThat(third.newest().changes()).containsExactly("job, valid_days: 30 → 45");
+  }
+
+  @Test
+  void whatNobodyHasSaidYet_isReadOnceSomebodySaysIt() throws IOException {
+    Job job = Job.of(Samples.tables("cinder-brook"));
+    Map<String, sheathwright.figure.Traced> unsaid = new Estimate(job).loadPath().unsaid();
+    assertThat(unsaid.values()).extracting(sheathwright.figure.Traced::name).contains(UNSAID);
+    Path file =
+        estimate("cinder-brook", book -> cell(book, "job", UNSAID).setCellValue("measured"));
+
+    assertThat(JobWorkbook.in(file).revisions().newest().changes())
+        .containsExactly("job, " + UNSAID + ": new (" + UNSAID + ", measured)");
   }
 
   @Test
