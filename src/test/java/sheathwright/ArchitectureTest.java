@@ -91,6 +91,7 @@ class ArchitectureTest {
           room("leveling.plan", "leveling.string", "leveling.target"),
           room("job.table"),
           room("job.file", "job.table"),
+          room("job.tab", "job.file", "job.table"),
           room("job.fill", "job.table"),
           room("job.site", "job.table"),
           room("job.price", "job.table"),

@@ -19,6 +19,8 @@ import sheathwright.job.table.Printable;
 import sheathwright.job.table.ProblemLines;
 import sheathwright.life.record.Issuing;
 import sheathwright.life.record.JobFolder;
+import sheathwright.life.record.JobWorkbook;
+import sheathwright.life.record.Revisions;
 import sheathwright.life.record.SentDocument;
 import sheathwright.life.record.Step;
 import sheathwright.life.record.Writing;
@@ -39,13 +41,17 @@ import sheathwright.workbook.page.JobBooks;
     footer = {
       "  sheathwright quote demo-data/quince-hollow",
       "  sheathwright quote demo-data/mistwater-cottage -o out --force",
-      "  sheathwright quote my-job --issue --on 2027-05-04"
+      "  sheathwright quote my-job --issue --on 2027-05-04",
+      "  sheathwright quote my-job/estimate.xlsx -o next"
     })
 final class QuoteCommand implements Callable<Integer> {
 
   private CommandSpec spec;
 
-  @Parameters(paramLabel = "JOB", description = "the job's folder, or a season of them")
+  @Parameters(
+      paramLabel = "JOB",
+      description =
+          "the job's folder, or a season of them; or an estimate.xlsx, changed in any spreadsheet program")
   private Path folder;
 
   @Option(
@@ -87,6 +93,10 @@ final class QuoteCommand implements Callable<Integer> {
     if (Season.isOne(folder)) {
       return season();
     }
+    if (JobWorkbook.isNamed(folder)) {
+      reissued();
+      return 0;
+    }
     JobFolder job = JobFolder.in(folder);
     if (sending != null) {
       issued(new Issuing(job, sending.on()), job);
@@ -111,10 +121,28 @@ final class QuoteCommand implements Callable<Integer> {
     return 0;
   }
 
+  /** An estimate that somebody changed, worked out anew. */
+  private void reissued() {
+    if (sending != null) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--issue takes the job's folder, which keeps what is sent; quote a workbook without it");
+    }
+    JobWorkbook job = JobWorkbook.in(folder);
+    Revisions revisions = job.revisions();
+    Estimate estimate = job.estimate();
+    JobBooks books = JobBooks.of(estimate, revisions);
+    written(books.office(), books.homeowner(), job.folder());
+    say(
+        "issue %d; its tab %s says what changed"
+            .formatted(revisions.newest().number(), Revisions.HISTORY));
+    said(estimate);
+  }
+
   private void drafted(JobFolder job) {
     Estimate estimate = new Estimate(job.job());
     JobBooks books = JobBooks.of(estimate);
-    written(books.office(), books.homeowner());
+    written(books.office(), books.homeowner(), folder);
     said(estimate);
     say(job.next("quote", "--issue --on DATE"));
   }
@@ -133,18 +161,18 @@ final class QuoteCommand implements Callable<Integer> {
   private void printed(JobFolder job) {
     Estimate estimate = new Estimate(job.job());
     SentDocument agreed = job.agreedQuote();
-    written(JobBook.estimate(estimate).bytes(), job.bytes(agreed));
+    written(JobBook.estimate(estimate).bytes(), job.bytes(agreed), folder);
     say(
         "the quote is the one that was agreed, %s, as it was sent; prices and rates change nothing in it"
             .formatted(agreed.document()));
     say(job.nextOnceAgreed());
   }
 
-  private void written(byte[] office, byte[] homeowner) {
-    Path place = output == null ? folder : output;
+  private void written(byte[] office, byte[] homeowner, Path own) {
+    Path place = output == null ? own : output;
     Path forOffice = place.resolve("estimate.xlsx");
     Path forHomeowner = place.resolve("quote.xlsx");
-    new Writing(folder)
+    new Writing(own)
         .copied(forOffice, office, force)
         .copied(forHomeowner, homeowner, force)
         .write();

@@ -94,6 +94,8 @@ public final class Job implements Facts {
           "not numbered yet",
           Source.given("numbered when it is issued"));
 
+  private final JobTables source;
+  private final Map<Source.Cell, Traced> inputs;
   private final KeyedTable told;
   private final Firm firm;
   private final List<String> fromAbove;
@@ -110,6 +112,7 @@ public final class Job implements Facts {
   private final Map<JobTable, ReadTable> rows = new EnumMap<>(JobTable.class);
 
   private Job(JobTables tables) {
+    source = tables;
     TableReader reader = new TableReader();
     boolean levels = tables.has(JobTable.READINGS);
     surveys = tables.surveysRafters();
@@ -182,6 +185,7 @@ public final class Job implements Facts {
     lifeTables(tables).hold(JobFields.QUOTE_DATE);
     reader.raiseProblems(offTheMap(reader));
     questions = reader.questions();
+    inputs = reader.inputs();
     steps = new PriceSteps(rateBook());
     office =
         Rates.labor(rate(OfficeFields.LABOR))
@@ -402,6 +406,16 @@ public final class Job implements Facts {
   /** The firm that does it. */
   public Firm firm() {
     return firm;
+  }
+
+  /** The tables that it was read from. */
+  public JobTables source() {
+    return source;
+  }
+
+  /** Every value that was read, by the cell of the table that it was read from. */
+  public Map<Source.Cell, Traced> inputs() {
+    return inputs;
   }
 
   /** What is allowed in its tables but is hardly what was meant, each with its place. */

@@ -3,6 +3,7 @@ package sheathwright.job;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,6 +13,8 @@ import java.util.stream.Stream;
 import sheathwright.catalog.Nearest;
 import sheathwright.job.life.FirmTables;
 import sheathwright.job.office.OfficeFolder;
+import sheathwright.job.tab.SheetTable;
+import sheathwright.job.tab.TableBook;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Keys;
@@ -44,6 +47,9 @@ public record JobTables(Map<String, RowSource> files, Optional<Path> folder) {
         });
     files = filled;
   }
+
+  /** Heads what a key of a workbook's tab counts as until somebody says it. */
+  public static final String UNTIL_SAID = "until_said";
 
   /** Tables that lie nowhere. */
   public JobTables(Map<String, ? extends RowSource> files) {
@@ -109,6 +115,42 @@ public record JobTables(Map<String, RowSource> files, Optional<Path> folder) {
         ? ""
         : " and from %s above it"
             .formatted(above == 1 ? "the folder" : "the %d folders".formatted(above));
+  }
+
+  /**
+   * Reads the tables on the tabs of a workbook.
+   *
+   * @param folder where it lies, with pictures beside it
+   * @throws ProblemsException with everything that is wrong with the tabs
+   */
+  public static JobTables in(TableBook book, Path folder) {
+    Map<String, RowSource> files = new LinkedHashMap<>();
+    List<Problem> problems = new ArrayList<>();
+    for (JobTable table : JobTable.values()) {
+      Collection<String> known =
+          table
+              .keys()
+              .<Collection<String>>map(keys -> List.of(keys.key(), keys.value()))
+              .orElseGet(() -> TableGuide.fields(table).keySet());
+      try {
+        Optional<SheetTable> found =
+            book.table(table.word(), known)
+                .map(
+                    tab ->
+                        table.keys().map(keys -> tab.said(keys.value(), UNTIL_SAID)).orElse(tab));
+        found.ifPresent(tab -> files.put(table.word(), tab));
+        if (found.isEmpty() && table.isNeeded()) {
+          String message = "the tab %s is missing; quote an estimate, or the job's folder";
+          problems.add(new Problem(book.name(), 0, "", message.formatted(table.word())));
+        }
+      } catch (ProblemsException broken) {
+        problems.addAll(broken.problems());
+      }
+    }
+    if (!problems.isEmpty()) {
+      throw new ProblemsException(problems);
+    }
+    return new JobTables(files, Optional.of(folder));
   }
 
   /** Files that look like tables, under names that no job knows: nobody would read them. */

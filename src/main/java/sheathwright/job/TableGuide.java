@@ -3,6 +3,7 @@ package sheathwright.job;
 import static java.util.stream.Collectors.joining;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -144,9 +145,13 @@ public final class TableGuide {
     return "with " + table.file();
   }
 
-  /** Everything that a table may hold: its columns, or its keys where it has two columns. */
-  public static List<Field<?>> fields(JobTable table) {
-    return parts(table).stream().<Field<?>>flatMap(part -> part.fields().stream()).toList();
+  /** All that a table may hold, each by the name of its key or column. */
+  public static Map<String, Field<?>> fields(JobTable table) {
+    Map<String, Field<?>> fields = new LinkedHashMap<>();
+    for (Part part : parts(table)) {
+      part.fields().forEach(field -> fields.putIfAbsent(field.name(), field));
+    }
+    return fields;
   }
 
   /** What a table may hold. */

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -92,7 +91,7 @@ final class SharedTables {
   }
 
   private static Set<String> keys() {
-    return new LinkedHashSet<>(TableGuide.fields(JobTable.JOB).stream().map(Field::name).toList());
+    return TableGuide.fields(JobTable.JOB).keySet();
   }
 
   /** What is wrong with no line of a table is wrong with a job: a problem that says so, once. */

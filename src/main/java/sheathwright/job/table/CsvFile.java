@@ -50,7 +50,6 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
   private static final int MOST_COLUMNS = 200;
   private static final int LONGEST_HEADING = 100;
   private static final int LONGEST_CELL = 32_767;
-  private static final int LONGEST_NUMBER = 60;
 
   /**
    * Reads a file.
@@ -177,7 +176,7 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
       return Optional.of(new Problem(name, number, "", message));
     }
     return header.stream()
-        .flatMap(heading -> wrongWithCell(heading, LONGEST_HEADING).stream())
+        .flatMap(heading -> CellRules.wrongWith(heading, LONGEST_HEADING).stream())
         .map(message -> new Problem(name, number, "", "a heading: " + message))
         .findFirst();
   }
@@ -185,7 +184,7 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
   private static Optional<Problem> wrongWithLine(
       String name, long number, List<String> header, List<String> cells, char separator) {
     for (int i = 0; i < Math.min(header.size(), cells.size()); i++) {
-      Optional<String> message = wrongWithCell(cells.get(i), LONGEST_CELL);
+      Optional<String> message = CellRules.wrongWith(cells.get(i), LONGEST_CELL);
       if (message.isPresent()) {
         return Optional.of(new Problem(name, number, header.get(i), message.get()));
       }
@@ -202,18 +201,6 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
                         cells.size(), header.size(), separator == ',' ? "comma" : "semicolon")));
   }
 
-  private static Optional<String> wrongWithCell(String text, int longest) {
-    Optional<String> tooLong = tooLong(text, longest);
-    if (tooLong.isPresent()) {
-      return tooLong;
-    }
-    return text.codePoints()
-        .filter(Printable::isForeign)
-        .mapToObj(
-            "it holds the character \\u%04x, which nobody can see; type the cell again"::formatted)
-        .findFirst();
-  }
-
   /** Spreadsheet programs write empty cells where something once stood. */
   private static List<String> withoutBlankEnd(List<String> cells) {
     int end = cells.size();
@@ -221,16 +208,6 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
       end--;
     }
     return new ArrayList<>(cells.subList(0, end));
-  }
-
-  /** What is said of a text of more characters than may stand there. */
-  static Optional<String> tooLong(String text, int longest) {
-    return text.length() <= longest
-        ? Optional.empty()
-        : Optional.of(
-            "%s characters are given; at most %s are allowed"
-                .formatted(
-                    Shown.with(Units.RATIO, text.length()), Shown.with(Units.RATIO, longest)));
   }
 
   /**
@@ -241,12 +218,7 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
    */
   @Override
   public String readable(String cell) {
-    String given = cell.strip();
-    tooLong(given, LONGEST_NUMBER)
-        .ifPresent(
-            message -> {
-              throw new RefusedException(message);
-            });
+    String given = CellRules.readable(cell).strip();
     if (separator != ';') {
       return cell;
     }

@@ -59,7 +59,7 @@ public record Field<T extends Traced>(
 
     /** What is said of a text that is longer than this form takes. */
     Optional<String> tooLong(String text) {
-      return CsvFile.tooLong(text, longest);
+      return CellRules.tooLong(text, longest);
     }
   }
 

@@ -4,7 +4,10 @@ import java.util.List;
 import sheathwright.catalog.TypedCell;
 import sheathwright.figure.RefusedException;
 
-/** Where the rows of a table come from: a CSV file, or whatever else has headings over lines. */
+/**
+ * Where the rows of a table come from: a CSV file, a workbook's tab, or whatever else has headings
+ * over lines.
+ */
 public interface RowSource {
 
   /** One line: its number where it stands, and as many cells as the header, each as written. */
@@ -40,6 +43,21 @@ public interface RowSource {
   /** The heading under which a cell of a line stands where it was written: its column's. */
   default String heading(Line line, String column) {
     return column;
+  }
+
+  /** The line that its headings stand in, counted from 1. */
+  default long headingLine() {
+    return 1;
+  }
+
+  /** What is wrong with a cell of a line, or with the line where no column is named. */
+  default Problem problem(long line, String column, String message) {
+    return new Problem(name(), line, column, message);
+  }
+
+  /** What is to be asked about how it was found. */
+  default List<Problem> questions() {
+    return List.of();
   }
 
   /**

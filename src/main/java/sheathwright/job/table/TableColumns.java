@@ -52,7 +52,7 @@ public final class TableColumns {
       columns.lacksAny |= !columns.has(column);
       if (!columns.has(column) && !columns.meant.contains(column)) {
         String message = "this column is missing; the file has " + String.join(", ", file.header());
-        columns.missing.add(new Problem(file.name(), 1, column, message));
+        columns.missing.add(file.problem(file.headingLine(), column, message));
       }
     }
     return columns;
@@ -69,13 +69,14 @@ public final class TableColumns {
       String heading = file.header().get(i);
       if (heading.isEmpty()) {
         String message = "column %d has no heading; name it, or begin its heading with note";
-        unknown.add(new Problem(file.name(), 1, "", message.formatted(i + 1)));
+        unknown.add(file.problem(file.headingLine(), "", message.formatted(i + 1)));
       } else if (places.get(heading) < i) {
-        unknown.add(new Problem(file.name(), 1, heading, "this column appears twice"));
+        unknown.add(file.problem(file.headingLine(), heading, "this column appears twice"));
       } else if (!known.names().contains(heading) && !isLeftAlone.test(heading)) {
         known.nearest(heading).ifPresent(meant::add);
         String instead = known.said(heading, file.name(), has, " and " + others);
-        unknown.add(new Problem(file.name(), 1, heading, "this column is not known" + instead));
+        unknown.add(
+            file.problem(file.headingLine(), heading, "this column is not known" + instead));
       }
     }
   }

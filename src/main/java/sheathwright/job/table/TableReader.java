@@ -2,6 +2,7 @@ package sheathwright.job.table;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -22,6 +23,7 @@ public final class TableReader {
 
   private final List<Problem> problems = new ArrayList<>();
   private final List<Problem> questions = new ArrayList<>();
+  private final Map<Source.Cell, Traced> inputs = new LinkedHashMap<>();
 
   /** One input read, with what it is called and where it stands. */
   public record Input(Field<?> field, Traced value, RowSource.Line line) {}
@@ -223,6 +225,7 @@ public final class TableReader {
     TableColumns columns = TableColumns.of(file, known, required, isLeftAlone, "the table", others);
     problems.addAll(columns.unknown());
     problems.addAll(columns.missing());
+    questions.addAll(file.questions());
     return columns;
   }
 
@@ -241,7 +244,7 @@ public final class TableReader {
 
   static Problem said(RowSource file, RowSource.Line line, String column, String message) {
     String heading = file.heading(line, column);
-    return new Problem(file.name(), line.number(), heading, TypedCell.under(heading, message));
+    return file.problem(line.number(), heading, TypedCell.under(heading, message));
   }
 
   /** A problem of the table as a whole. */
@@ -286,6 +289,11 @@ public final class TableReader {
     raiseProblems(List.of());
   }
 
+  /** Every value that was read, by the cell that it was read from. */
+  public Map<Source.Cell, Traced> inputs() {
+    return Collections.unmodifiableMap(inputs);
+  }
+
   /** What was read and is allowed, but is hardly what was meant. */
   public List<Problem> questions() {
     return List.copyOf(questions);
@@ -299,13 +307,13 @@ public final class TableReader {
       String cellName,
       String text) {
     try {
-      Source source =
-          Source.given(
-              new Source.Cell(
-                  file.name(), line.number(), file.heading(line, column), field.name()));
+      Source.Cell cell =
+          new Source.Cell(file.name(), line.number(), file.heading(line, column), field.name());
+      Source source = Source.given(cell);
       boolean isNumber = field.form() == Field.Form.NUMBER;
       String readable = isNumber ? file.typed(field.name(), text).text() : text;
       Traced value = field.read(cellName, readable, source);
+      inputs.put(cell, value);
       field
           .question(text, value)
           .map(question -> said(file, line, column, field.name() + ": " + question))

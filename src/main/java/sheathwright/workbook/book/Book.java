@@ -52,6 +52,8 @@ public final class Book {
   private final List<Runnable> drawings = new ArrayList<>();
   private final Map<Traced, Place> inputs = new LinkedHashMap<>();
   private final Map<String, Integer> filledDown = new HashMap<>();
+  private final Map<Traced, String> helps = new HashMap<>();
+  private final List<Consumer<WordLists>> held = new ArrayList<>();
   private final Set<String> printed = new HashSet<>();
   private final Set<Refusal> refused = new LinkedHashSet<>();
 
@@ -171,6 +173,18 @@ public final class Book {
     Place place = ranges.cell(wanted, owner, tab, row, column);
     places.put(value, place);
     return place;
+  }
+
+  /** Gives an input of a table its place, and what whoever changes it is told of it. */
+  void placed(Traced input, Place place, String help) {
+    roots.add(input);
+    places.put(input, place);
+    helps.put(input, help);
+  }
+
+  /** Cells without a value are held to what may be typed there. */
+  void held(Tab tab, String cells, Allowed allowed) {
+    held.add(words -> tab.hold(Validation.of(cells, allowed, words)));
   }
 
   public void guarded(Step.Guarded guard, Tab tab, int row) {
@@ -386,8 +400,10 @@ public final class Book {
         (value, place) -> {
           int last = filledDown.getOrDefault(place.tab(), place.row());
           Limits byFunction = limits.getOrDefault(value, Limits.NONE);
-          tabs.get(place.tab()).hold(Validation.of(place, last, value, byFunction, words));
+          Allowed allowed = Allowed.of(value, byFunction, helps.getOrDefault(value, ""));
+          tabs.get(place.tab()).hold(Validation.of(place.downTo(last), allowed, words));
         });
+    held.forEach(hold -> hold.accept(words));
   }
 
   /**

@@ -1,5 +1,6 @@
 package sheathwright.workbook.book;
 
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 
 /**
@@ -15,6 +16,11 @@ record Place(String tab, int row, int column, String name) {
   /** As a formula refers to it. */
   String reference() {
     return name.isEmpty() ? absolute() : name;
+  }
+
+  /** The cells from here down to a line. */
+  String downTo(int last) {
+    return new CellRangeAddress(row, last, column, column).formatAsString();
   }
 
   /** As its name is defined. */

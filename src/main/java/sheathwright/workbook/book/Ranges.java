@@ -48,6 +48,11 @@ final class Ranges {
     defined.define(name, cells(tab, firstRow, column, lastRow, column));
   }
 
+  /** Names a column of some lines like the wanted name. */
+  void column(String wanted, Tab tab, int firstRow, int lastRow, int column) {
+    named(names.taken(wanted, "tab"), tab, firstRow, lastRow, column);
+  }
+
   /** Names the first column of some lines, and gives the name that it got. */
   String named(String wanted, Tab tab, int firstRow, int lastRow) {
     String name = names.taken(wanted, "second");

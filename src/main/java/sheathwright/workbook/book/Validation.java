@@ -1,6 +1,9 @@
 package sheathwright.workbook.book;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.ConditionalFormattingRule;
 import org.apache.poi.ss.usermodel.IndexedColors;
 import org.apache.poi.ss.usermodel.SheetConditionalFormatting;
@@ -8,68 +11,59 @@ import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
-import sheathwright.figure.Choice;
-import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Shown;
-import sheathwright.figure.Traced;
 
 /** What may be typed into an input: a drop-down for a word, a range for a number. */
 final class Validation {
 
+  private static final int LONGEST_HELP = 255;
+
   private Validation() {}
 
   /**
-   * What holds an input to what it may be, as the sheet's part says it (ECMA-376, 18.3.1.32); empty
-   * if it may be anything.
-   *
-   * @param last line down to which the same is asked, from the input's own line
+   * What holds cells to what may be typed there, as the sheet's part says it (ECMA-376, 18.3.1.32);
+   * empty if that is anything and nothing is said of it.
    */
-  static String of(Place place, int last, Traced input, Limits byFunction, WordLists wordLists) {
-    String cells =
-        new CellRangeAddress(place.row(), last, place.column(), place.column()).formatAsString();
-    if (input instanceof Choice<?> choice) {
-      return choice.options().isEmpty() ? "" : words(cells, choice, wordLists.rangeOf(choice));
+  static String of(String cells, Allowed allowed, WordLists wordLists) {
+    if (!allowed.words().isEmpty()) {
+      String range = wordLists.rangeOf(allowed.name(), allowed.words());
+      return written(cells, "list", allowed, range.isEmpty() ? quoted(allowed.words()) : range);
     }
-    Limits own = input.step().limits();
-    Limits limits = own.and(byFunction);
+    Limits limits = allowed.limits();
     if (!limits.exist()) {
-      return "";
+      return allowed.help().isEmpty() ? "" : written(cells, "none", allowed);
     }
     String least = Shown.plain(limits.least());
     String most = Shown.plain(limits.most());
     if (limits.kind() == Limits.Kind.ENDS_ONLY) {
-      return written(cells, "list", limits.inWords(), quoted(List.of(least, most)));
+      return written(cells, "list", allowed, quoted(List.of(least, most)));
     }
     String type = limits.kind() == Limits.Kind.WHOLE_ONLY ? "whole" : "decimal";
-    String allowed = limits.inWords() + " " + ((Figure<?>) input).unit();
     return written(cells, type, allowed, least, most);
-  }
-
-  private static String words(String cells, Choice<?> choice, String range) {
-    return written(
-        cells,
-        "list",
-        "one of the words in the list",
-        range.isEmpty() ? quoted(choice.options()) : range);
   }
 
   private static String quoted(List<String> words) {
     return "\"" + String.join(",", words) + "\"";
   }
 
-  private static String written(String cells, String type, String allowed, String... formulas) {
+  private static String written(String cells, String type, Allowed allowed, String... formulas) {
+    String inWords = allowed.inWords();
+    String help =
+        Stream.of(allowed.help(), inWords).filter(said -> !said.isEmpty()).collect(joining(": "));
     StringBuilder xml = new StringBuilder("<dataValidation");
     attribute(xml, "type", type);
     attribute(xml, "operator", "between");
     attribute(xml, "allowBlank", "true");
     attribute(xml, "errorStyle", "stop");
-    attribute(xml, "showErrorMessage", "true");
-    attribute(xml, "errorTitle", "Not allowed here");
-    attribute(xml, "error", "It must be " + allowed.strip() + ".");
+    if (!inWords.isEmpty()) {
+      attribute(xml, "showErrorMessage", "true");
+      attribute(xml, "errorTitle", "Not allowed here");
+      attribute(xml, "error", "It must be " + inWords + ".");
+    }
     attribute(xml, "showInputMessage", "true");
     attribute(xml, "promptTitle", "You may change this");
-    attribute(xml, "prompt", allowed.strip());
+    attribute(xml, "prompt", CellText.of(cut(help)));
     attribute(xml, "sqref", cells);
     xml.append('>');
     for (int i = 0; i < formulas.length; i++) {
@@ -79,6 +73,11 @@ final class Validation {
       xml.append("</").append(tag).append('>');
     }
     return xml.append("</dataValidation>").toString();
+  }
+
+  /** A prompt takes 255 characters. */
+  private static String cut(String help) {
+    return help.length() <= LONGEST_HELP ? help : help.substring(0, LONGEST_HELP - 1) + "…";
   }
 
   private static void attribute(StringBuilder xml, String name, String value) {

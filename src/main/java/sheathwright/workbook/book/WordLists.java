@@ -3,7 +3,6 @@ package sheathwright.workbook.book;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import sheathwright.figure.Choice;
 import sheathwright.figure.Shown;
 import sheathwright.workbook.book.Look.Part;
 
@@ -24,11 +23,11 @@ final class WordLists {
     this.tab = tab;
   }
 
-  /** The range that holds this word's options; empty if the drop-down can hold them itself. */
-  String rangeOf(Choice<?> choice) {
-    return String.join(",", choice.options()).length() <= LONGEST_IN_PLACE
+  /** The range that holds a cell's words; empty if the drop-down can hold them itself. */
+  String rangeOf(String name, List<String> options) {
+    return String.join(",", options).length() <= LONGEST_IN_PLACE
         ? ""
-        : written.computeIfAbsent(choice.options(), words -> write(choice.name(), words));
+        : written.computeIfAbsent(options, words -> write(name, words));
   }
 
   private String write(String name, List<String> words) {

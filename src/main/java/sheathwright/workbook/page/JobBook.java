@@ -11,6 +11,7 @@ import sheathwright.job.table.Dates;
 import sheathwright.life.found.FoundWork;
 import sheathwright.life.found.SheetsSettled;
 import sheathwright.life.record.Issue;
+import sheathwright.life.record.Revisions;
 import sheathwright.life.supply.Supply;
 import sheathwright.life.supply.WorkHours;
 import sheathwright.workbook.book.Book;
@@ -27,8 +28,10 @@ public final class JobBook {
   private final FoundWork work;
   private final SheetsSettled settled;
   private final Supply supply;
+  private final Revisions revisions;
 
-  private JobBook(Estimate estimate, SheetsSettled settled, String kind, LocalDate on) {
+  private JobBook(
+      Estimate estimate, SheetsSettled settled, Revisions revisions, String kind, LocalDate on) {
     this.estimate = estimate;
     this.book = new Book(Particulars.of(estimate.job(), kind, Optional.of(on)));
     this.kind = kind;
@@ -37,6 +40,7 @@ public final class JobBook {
     this.work = settled.work();
     this.settled = settled;
     this.supply = new Supply(estimate, work.quantities());
+    this.revisions = revisions;
   }
 
   /** The office's own: what is known, what to buy, what it costs and why. */
@@ -45,9 +49,15 @@ public final class JobBook {
   }
 
   static JobBook estimate(Estimate estimate, SheetsSettled settled) {
+    return estimate(estimate, settled, Revisions.first(1, estimate));
+  }
+
+  /** The same as one of several issues. */
+  static JobBook estimate(Estimate estimate, SheetsSettled settled, Revisions revisions) {
     return new JobBook(
         estimate,
         settled,
+        revisions,
         "estimate, for the office only",
         Dates.read(estimate.job().fact(JobFields.QUOTE_DATE).value()));
   }
@@ -57,6 +67,7 @@ public final class JobBook {
     return new JobBook(
         estimate,
         settled,
+        Revisions.first(issue.number(), estimate),
         "estimate of " + issue.document() + ", for the office only",
         issue.on().day());
   }
@@ -77,7 +88,11 @@ public final class JobBook {
 
   private byte[] written() {
     JobTabs tabs =
-        JobTabs.of(book, estimate, estimate.job().fact(JobFields.JOB_NAME).value() + " · " + kind);
+        JobTabs.of(
+            book,
+            estimate,
+            revisions,
+            estimate.job().fact(JobFields.JOB_NAME).value() + " · " + kind);
     book.draws(List.of(work.solution()));
     KnownPage.write(tabs.known(), estimate, quote, levels);
     DeckPages.found(tabs.found(), estimate, work);

@@ -9,6 +9,7 @@ import sheathwright.job.Refusals;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.life.found.SheetsSettled;
 import sheathwright.life.record.Issue;
+import sheathwright.life.record.Revisions;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.home.HomeBook;
 
@@ -30,6 +31,17 @@ public record JobBooks(byte[] office, byte[] homeowner) {
   public static JobBooks of(Estimate estimate) {
     SheetsSettled settled = priced(estimate);
     return of(() -> HomeBook.of(estimate), () -> JobBook.estimate(estimate, settled));
+  }
+
+  /**
+   * The workbooks of an estimate that is one of several issues, the quote a draft.
+   *
+   * @throws ProblemsException if a cell of either would hold no value, or marks lead to something
+   *     that has no price
+   */
+  public static JobBooks of(Estimate estimate, Revisions revisions) {
+    SheetsSettled settled = priced(estimate);
+    return of(() -> HomeBook.of(estimate), () -> JobBook.estimate(estimate, settled, revisions));
   }
 
   /**

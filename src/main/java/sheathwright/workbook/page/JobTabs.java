@@ -3,6 +3,7 @@ package sheathwright.workbook.page;
 import java.util.List;
 import java.util.Optional;
 import sheathwright.job.Estimate;
+import sheathwright.life.record.Revisions;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Tab;
 
@@ -29,7 +30,7 @@ record JobTabs(
     Tab tables) {
 
   /** Makes the tabs and writes those that say the same to everybody. */
-  static JobTabs of(Book book, Estimate estimate, String subtitle) {
+  static JobTabs of(Book book, Estimate estimate, Revisions revisions, String subtitle) {
     Tab front = Sections.tab(book, "Read me first", subtitle);
     Tab known = Sections.knownTab(book, subtitle);
     Tab found = Sections.foundTab(book, subtitle);
@@ -49,6 +50,8 @@ record JobTabs(
         estimate.deck().marked().isEmpty()
             ? Optional.empty()
             : Optional.of(MarksPage.tab(book, subtitle));
+    TablePages.write(book, estimate, subtitle);
+    HistoryPage.write(book, revisions, subtitle);
     SurveyPages.working(book, estimate, subtitle);
     Tab working = Sections.workingTab(book, subtitle);
     Tab tables = Sections.tablesTab(book, subtitle);

@@ -54,13 +54,13 @@ final class KnownPage {
     Map<String, Traced> unsaid = estimate.loadPath().unsaid();
     if (!unsaid.isEmpty()) {
       tab.heading("Not looked at yet");
-      tab.note("Whoever looks fills these in; the page Proof follows.");
+      tab.note("Whoever looks says these at the end of the tab job; the page Proof follows.");
       entries(tab, unsaid);
     }
   }
 
   /** Each with where it stood. */
   private static void entries(Tab tab, Map<String, Traced> labeled) {
-    labeled.forEach((label, value) -> tab.entry(label, value, value.source().text()));
+    labeled.forEach((label, value) -> tab.shown(label, value, value.source().text()));
   }
 }

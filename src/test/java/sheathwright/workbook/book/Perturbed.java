@@ -15,6 +15,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Traced;
+import sheathwright.job.JobTables;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.RowSource;
 
@@ -51,6 +52,13 @@ public final class Perturbed {
       texts.remove(choice.plain());
     }
     return texts;
+  }
+
+  /** A job's tables as they were read from files. */
+  public static Map<String, CsvFile> files(JobTables tables) {
+    Map<String, CsvFile> files = new LinkedHashMap<>();
+    tables.files().forEach((name, file) -> files.put(name, (CsvFile) file));
+    return files;
   }
 
   /** The table with one cell changed. */

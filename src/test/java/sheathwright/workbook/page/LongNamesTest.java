@@ -16,6 +16,7 @@ import sheathwright.job.Job;
 import sheathwright.job.JobTables;
 import sheathwright.job.table.CsvFile;
 import sheathwright.workbook.book.Cells;
+import sheathwright.workbook.book.Perturbed;
 import sheathwright.workbook.home.HomeBook;
 
 /** Planes of any number and name make a workbook whose own names are short, told apart, stable. */
@@ -27,7 +28,7 @@ class LongNamesTest {
   private static byte[] book(List<String> planes) {
     StringBuilder table = new StringBuilder("plane,eave_ft,slope_length_ft\n");
     planes.forEach(plane -> table.append('"').append(plane).append("\",8,4\n"));
-    var files = new java.util.LinkedHashMap<>(Samples.tables("quince-hollow").files());
+    var files = Perturbed.files(Samples.tables("quince-hollow"));
     files.put("planes", CsvFile.parse("planes.csv", table.toString()));
     Estimate estimate = new Estimate(Job.of(new JobTables(files)));
     assertNamed(HomeBook.of(estimate).bytes());

@@ -1,0 +1,78 @@
+package sheathwright.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import sheathwright.job.Estimate;
+import sheathwright.job.Job;
+import sheathwright.life.record.JobWorkbook;
+import sheathwright.workbook.LibreOffice.Recalculation;
+import sheathwright.workbook.book.Cells;
+import sheathwright.workbook.page.JobBook;
+import sheathwright.workbook.page.Samples;
+
+/** An estimate that LibreOffice opened, recalculated and saved is read back as well. */
+class EstimateBackLibreOfficeCheck {
+
+  @TempDir private Path folder;
+
+  @ParameterizedTest
+  @ValueSource(strings = {"quince-hollow", "cinder-brook", "tallow-end"})
+  void anUntouchedEstimate_givesTheSameTotal(String name) throws Exception {
+    Estimate estimate = new Estimate(Job.of(Samples.tables(name)));
+    Files.write(folder.resolve("estimate.xlsx"), JobBook.estimate(estimate).bytes());
+
+    JobWorkbook back = JobWorkbook.in(saved());
+
+    assertThat(back.estimate().total().value()).isEqualTo(estimate.total().value());
+    assertThat(back.revisions().newest().changes()).containsExactly("nothing in the tables");
+  }
+
+  @Test
+  void aChangedInput_isFollowedByBothAlike() throws Exception {
+    Estimate estimate = new Estimate(Job.of(Samples.tables("quince-hollow")));
+    Path file = folder.resolve("estimate.xlsx");
+    Files.write(file, JobBook.estimate(estimate).bytes());
+    try (XSSFWorkbook book = Cells.opened(Files.readAllBytes(file));
+        OutputStream out = Files.newOutputStream(file)) {
+      CellReference price = named(book, "price_sheet_usd");
+      book.getSheet("prices").getRow(price.getRow()).getCell(price.getCol()).setCellValue(52.25);
+      book.write(out);
+    }
+
+    Path saved = saved();
+    JobWorkbook back = JobWorkbook.in(saved);
+
+    assertThat(back.revisions().newest().changes()).containsExactly("prices, sheet: 38.5 → 52.25");
+    assertThat(back.estimate().total().value()).isGreaterThan(estimate.total().value());
+    try (XSSFWorkbook book = Cells.opened(Files.readAllBytes(saved))) {
+      CellReference total = named(book, "quote_total_usd");
+      assertThat(
+              book.getSheet(total.getSheetName())
+                  .getRow(total.getRow())
+                  .getCell(total.getCol())
+                  .getNumericCellValue())
+          .isCloseTo(back.estimate().total().value(), within(0.005));
+    }
+  }
+
+  private static CellReference named(XSSFWorkbook book, String name) {
+    return new CellReference(book.getName(name).getRefersToFormula());
+  }
+
+  private Path saved() throws Exception {
+    Path out = folder.resolve("saved");
+    LibreOffice.convert(List.of(folder.resolve("estimate.xlsx")), out, Recalculation.ALWAYS);
+    return out.resolve("estimate.xlsx");
+  }
+}
