@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.joining;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import sheathwright.job.life.AgreedFields;
 import sheathwright.job.life.InspectionFields;
@@ -125,6 +126,14 @@ public final class TableGuide {
 
   private static String with(JobTable table) {
     return "with " + table.file();
+  }
+
+  /** What a column or a key of a table is, if the table may have it. */
+  public static Optional<Field<?>> field(JobTable table, String name) {
+    return parts(table).stream()
+        .<Field<?>>flatMap(part -> part.fields().stream())
+        .filter(field -> field.name().equals(name))
+        .findFirst();
   }
 
   private static List<Part> parts(JobTable table) {

@@ -149,6 +149,23 @@ final class TableText {
     return written(ended() + line(row) + lineEnd());
   }
 
+  /**
+   * The same with another cell in one of its lines.
+   *
+   * @param line of those that hold anything, counted from 0 below the headings
+   */
+  TableText withCell(int line, String column, String value) {
+    List<CSVRecord> records =
+        records().stream()
+            .filter(record -> record.stream().anyMatch(cell -> !cell.isBlank()))
+            .toList();
+    int place = place(parsed().header(), column);
+    List<String> cells = new ArrayList<>(records.get(line + 1).toList());
+    filledTo(cells, place + 1);
+    cells.set(place, numbers.contains(column) ? number(value) : value);
+    return withLine(records(), records().indexOf(records.get(line + 1)), cells);
+  }
+
   private static void filledTo(List<String> cells, int count) {
     while (cells.size() < count) {
       cells.add("");

@@ -18,13 +18,15 @@ public final class JobBook {
   private final Estimate estimate;
   private final Book book;
   private final String kind;
+  private final String document;
   private final QuoteLines quote;
   private final LevelPages levels;
   private final FoundWork work;
   private final SheetsSettled settled;
   private final Supply supply;
 
-  private JobBook(Estimate estimate, SheetsSettled settled, String kind) {
+  private JobBook(Estimate estimate, SheetsSettled settled, String kind, String document) {
+    this.document = document;
     this.estimate = estimate;
     this.book = new Book();
     this.kind = kind;
@@ -41,13 +43,16 @@ public final class JobBook {
   }
 
   static JobBook estimate(Estimate estimate, SheetsSettled settled) {
-    return new JobBook(estimate, settled, "estimate, for the office only");
+    return new JobBook(estimate, settled, "estimate, for the office only", "");
   }
 
   /** The same as it stood when a quote went out. */
   static JobBook estimate(Estimate estimate, SheetsSettled settled, Issue issue) {
     return new JobBook(
-        estimate, settled, "estimate of " + issue.document() + ", for the office only");
+        estimate,
+        settled,
+        "estimate of " + issue.document() + ", for the office only",
+        issue.estimate());
   }
 
   /**
@@ -84,7 +89,7 @@ public final class JobBook {
     SheetsPage.write(tabs.sheets(), estimate, work, settled);
     tabs.marks().ifPresent(tab -> MarksPage.write(book, tab, estimate));
     ProofPage.write(tabs.proof(), estimate);
-    new FrontPage(tabs.front(), estimate, quote).write();
+    new FrontPage(tabs.front(), estimate, quote, document).write();
     Selfcheck selfcheck = new Selfcheck(ties(), estimate.checksNotLookedAt());
     selfcheck.write(tabs.check(), List.of(quote.total(), quote.worstCase()));
     Sections.titles(book, selfcheck);

@@ -8,6 +8,7 @@ import sheathwright.job.JobTable;
 import sheathwright.life.bill.NextOrder;
 import sheathwright.life.bill.Payments;
 import sheathwright.life.bill.Share;
+import sheathwright.life.record.Issue;
 import sheathwright.workbook.book.Tab;
 
 /**
@@ -31,7 +32,11 @@ public final class ChangeOrderBook {
     payments =
         Payments.of(
             order.accounts().agreement(), estimate.job().lines(JobTable.STAGES), order.newTotal());
-    paper = new Paper(estimate, "Change order %s, %s".formatted(order.number(), this.on.inWords()));
+    paper =
+        new Paper(
+            estimate,
+            "Change order %s, %s".formatted(order.number(), this.on.inWords()),
+            Issue.CHANGE_ORDER + order.number());
   }
 
   /**

@@ -9,6 +9,7 @@ import sheathwright.job.life.Item;
 import sheathwright.life.bill.Accounts;
 import sheathwright.life.bill.ItemAccount;
 import sheathwright.life.bill.Share;
+import sheathwright.life.record.Issue;
 import sheathwright.workbook.book.Tab;
 
 /**
@@ -28,7 +29,7 @@ public final class DeckRecordBook {
     this.estimate = estimate;
     this.accounts = accounts;
     this.photos = photos;
-    paper = new Paper(estimate, "Deck record, " + Moment.spoken(on));
+    paper = new Paper(estimate, "Deck record, " + Moment.spoken(on), Issue.DECK_RECORD);
   }
 
   /**

@@ -12,6 +12,7 @@ import sheathwright.job.table.Field;
 import sheathwright.life.bill.Accounts;
 import sheathwright.life.bill.Invoice;
 import sheathwright.life.bill.Reconciliation;
+import sheathwright.life.record.Issue;
 import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.page.Sections;
 
@@ -35,7 +36,7 @@ public final class InvoiceBook {
     this.invoice = invoice;
     due = invoice.due();
     this.reconciliation = reconciliation;
-    paper = new Paper(estimate, "Invoice %s, %s".formatted(number, Moment.spoken(on)));
+    paper = new Paper(estimate, "Invoice %s, %s".formatted(number, Moment.spoken(on)), Issue.INVOICE);
   }
 
   /**
