@@ -1,6 +1,7 @@
 package sheathwright.workbook.audit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,7 +16,7 @@ final class Effects {
       List.of("quote_total_usd", "invoice_total_usd", "new_total_usd");
 
   /** More figures than this that were not recalculated are counted, not listed. */
-  private static final int LISTED = 12;
+  private static final int LISTED = 5;
 
   private static final double HALF_A_CENT = 0.005;
 
@@ -180,7 +181,9 @@ final class Effects {
     Finding finding =
         comparison.finding(
             change,
-            Verdict.STALE,
+            change.now().isEmpty() || change.was().saysTheSameAs(change.now())
+                ? Verdict.STALE
+                : Verdict.UNTRUE,
             "stored %s; recalculated %s; ours %s"
                 .formatted(
                     change.now().value().isEmpty() ? "nothing" : change.now().said(),
@@ -200,19 +203,17 @@ final class Effects {
 
   /** The named ones first, as many as anybody reads. */
   private void listed(List<Finding> stale) {
-    List<Finding> named =
-        Stream.concat(
-                stale.stream().filter(finding -> TOTALS.contains(finding.name())),
-                stale.stream().filter(finding -> !TOTALS.contains(finding.name())))
-            .toList();
-    further.addAll(named.subList(0, Math.min(LISTED, named.size())));
-    if (named.size() > LISTED) {
+    stale.sort(
+        Comparator.comparing((Finding finding) -> finding.verdict() == Verdict.STALE)
+            .thenComparing(finding -> !TOTALS.contains(finding.name())));
+    further.addAll(stale.subList(0, Math.min(LISTED, stale.size())));
+    if (stale.size() > LISTED) {
       further.add(
           Finding.of(
               Verdict.STALE,
               "formula",
-              "%d more".formatted(named.size() - LISTED),
-              "and so many formulas more hold what they do not come to: the file was saved by a program that does not recalculate"));
+              "%d more".formatted(stale.size() - LISTED),
+              "so many formulas more hold what they do not come to: the file was saved by a program that does not recalculate"));
     }
   }
 

@@ -7,7 +7,8 @@ public enum Verdict {
   OVERWRITTEN("overwritten", true),
   STRUCTURE("structure", true),
   SOLVE_AGAIN("solve again", false),
-  STALE("stale", true),
+  STALE("stale: not worked out since something was changed", false),
+  UNTRUE("stale: neither what was written nor what the formula comes to", true),
   NOT_OPENED("not opened further", true),
   CANNOT_VOUCH("cannot vouch", false);
 
