@@ -45,6 +45,7 @@ public final class Main implements Callable<Integer> {
           ChangeOrderCommand.class,
           CloseCommand.class,
           AuditCommand.class,
+          CompareCommand.class,
           FillCommand.class,
           SolveCommand.class,
           RunCommand.class,

@@ -129,7 +129,7 @@ public final class AuditTrial {
           return;
         }
       }
-    } else if (!allowed.isChoice(input)) {
+    } else if (isTaken.test(new Held(Held.Type.TEXT, "", "somebody else's words", true, false))) {
       cell.setBlank();
       cell.setCellValue("somebody else's words");
     }
