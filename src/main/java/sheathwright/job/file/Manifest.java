@@ -101,23 +101,19 @@ public final class Manifest {
   private static String canonical(XMLStreamReader reader) throws XMLStreamException {
     StringBuilder text = new StringBuilder();
     while (reader.hasNext()) {
-      switch (reader.next()) {
-        case XMLStreamConstants.START_ELEMENT -> {
-          text.append('\u0002').append(reader.getLocalName());
-          TreeMap<String, String> attributes = new TreeMap<>();
-          for (int i = 0; i < reader.getAttributeCount(); i++) {
-            attributes.put(reader.getAttributeLocalName(i), reader.getAttributeValue(i));
-          }
-          attributes.forEach((name, value) -> text.append('\u001f').append(name + "=" + value));
-          text.append('\u001e');
+      int event = reader.next();
+      if (event == XMLStreamConstants.START_ELEMENT) {
+        text.append('\u0002').append(reader.getLocalName());
+        TreeMap<String, String> attributes = new TreeMap<>();
+        for (int i = 0; i < reader.getAttributeCount(); i++) {
+          attributes.put(reader.getAttributeLocalName(i), reader.getAttributeValue(i));
         }
-        case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA -> {
-          if (!reader.getText().isBlank()) {
-            text.append(reader.getText().replace("\r\n", "\n").replace('\r', '\n'));
-          }
-        }
-        case XMLStreamConstants.END_ELEMENT -> text.append('\u0003');
-        default -> {}
+        attributes.forEach((name, value) -> text.append('\u001f').append(name + "=" + value));
+        text.append('\u001e');
+      } else if (event == XMLStreamConstants.END_ELEMENT) {
+        text.append('\u0003');
+      } else if (reader.isCharacters() && !reader.getText().isBlank()) {
+        text.append(reader.getText().replace("\r\n", "\n").replace('\r', '\n'));
       }
     }
     return text.toString();

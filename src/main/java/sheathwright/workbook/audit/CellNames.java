@@ -19,10 +19,11 @@ final class CellNames {
                 Spot.of(formula)
                     .ifPresent(
                         spot -> {
-                          if (spot.isOneCell()) {
+                          boolean isOfList = formula.contains(":");
+                          if (!isOfList) {
                             single.putIfAbsent(key(spot.sheet(), spot.row(), spot.column()), name);
                           }
-                          if (spot.column() == spot.lastColumn()) {
+                          if (isOfList && spot.column() == spot.lastColumn()) {
                             columns
                                 .computeIfAbsent(spot.sheet(), none -> new ArrayList<>())
                                 .add(Map.entry(spot, name));

@@ -107,7 +107,8 @@ final class Recalculation implements AutoCloseable {
       case BOOLEAN ->
           new Held(Held.Type.TRUTH, "", value.getBooleanValue() ? "1" : "0", false, false);
       case ERROR -> new Held(Held.Type.ERROR, "", "", false, false);
-      default -> new Held(Held.Type.TEXT, "", value.getStringValue(), false, false);
+      case STRING -> new Held(Held.Type.TEXT, "", value.getStringValue(), false, false);
+      case BLANK, FORMULA, _NONE -> Held.NOTHING;
     };
   }
 

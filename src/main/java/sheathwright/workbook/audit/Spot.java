@@ -36,10 +36,6 @@ record Spot(String sheet, int row, int column, int lastRow, int lastColumn) {
             isRange ? CellReference.convertColStringToIndex(matcher.group(5)) : column));
   }
 
-  boolean isOneCell() {
-    return row == lastRow && column == lastColumn;
-  }
-
   static String address(int row, int column) {
     return CellReference.convertNumToColString(column) + (row + 1);
   }

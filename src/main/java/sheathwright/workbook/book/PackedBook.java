@@ -82,7 +82,9 @@ final class PackedBook {
         write(names.xml().toString(), packed);
         write(around.substring(place), packed);
       } else if (name.equals(ManifestPart.entry())) {
+        packed.setLevel(Deflater.DEFAULT_COMPRESSION); // it is as long as all sheets together
         manifest.write(packed, further.keySet());
+        packed.setLevel(Deflater.BEST_SPEED);
       } else {
         parts.transferTo(packed);
       }
