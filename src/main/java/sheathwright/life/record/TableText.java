@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -155,15 +156,16 @@ final class TableText {
    * @param line of those that hold anything, counted from 0 below the headings
    */
   TableText withCell(int line, String column, String value) {
-    List<CSVRecord> records =
-        records().stream()
-            .filter(record -> record.stream().anyMatch(cell -> !cell.isBlank()))
-            .toList();
+    List<CSVRecord> records = records();
+    int[] told =
+        IntStream.range(0, records.size())
+            .filter(i -> records.get(i).stream().anyMatch(cell -> !cell.isBlank()))
+            .toArray();
     int place = place(parsed().header(), column);
-    List<String> cells = new ArrayList<>(records.get(line + 1).toList());
+    List<String> cells = new ArrayList<>(records.get(told[line + 1]).toList());
     filledTo(cells, place + 1);
     cells.set(place, numbers.contains(column) ? number(value) : value);
-    return withLine(records(), records().indexOf(records.get(line + 1)), cells);
+    return withLine(records, told[line + 1], cells);
   }
 
   private static void filledTo(List<String> cells, int count) {
