@@ -67,7 +67,8 @@ class AuditCommandTest {
         .contains("(lines_amount_usd), formula, was =ROUND(", "now 100: overwritten")
         .endsWith("the formula gives 288; -$188.00");
     assertThat(ran.out())
-        .contains("QH-01 issue 1, held against QH-01 issue 1 as it went out", "-$188.00 on the total");
+        .contains(
+            "QH-01 issue 1, held against QH-01 issue 1 as it went out", "-$188.00 on the total");
     assertThat(told).isNotEmptyFile();
   }
 
@@ -102,8 +103,7 @@ class AuditCommandTest {
 
     assertThat(ran.err()).isEmpty();
     assertThat(ran.out())
-        .contains(
-            "job.csv, line ", "planned_sheets: was 3, now 5", "eave_ft: was ", ", now 40.5");
+        .contains("job.csv, line ", "planned_sheets: was 3, now 5", "eave_ft: was ", ", now 40.5");
     assertThat(job.text("prices.csv")).contains("sheet,41");
     assertThat(job.text("rates.csv")).contains("overhead_pct,20");
     assertThat(job.text("planes.csv")).contains("40.5");
@@ -154,14 +154,12 @@ class AuditCommandTest {
   @Test
   void withoutManifestAndKeptFile_theTablesAreWrittenAnew() throws IOException {
     Path file = returned(QUOTE, same -> {});
-    Files.write(
-        file, Returned.part(Files.readAllBytes(file), Manifest.PART, gone -> "<gone/>"));
+    Files.write(file, Returned.part(Files.readAllBytes(file), Manifest.PART, gone -> "<gone/>"));
     Files.delete(job.path().resolve("sent").resolve(QUOTE));
 
     CommandRun ran = audit(file);
 
-    assertThat(ran.out())
-        .contains("cannot vouch", "held against the job's tables, written anew");
+    assertThat(ran.out()).contains("cannot vouch", "held against the job's tables, written anew");
   }
 
   @Test
@@ -170,8 +168,7 @@ class AuditCommandTest {
         returned(QUOTE, book -> Returned.typed(Returned.cell(book, "lines_price_usd", 2), 20));
     Files.write(
         file,
-        Returned.part(
-            Files.readAllBytes(file), Manifest.PART, xml -> xml.replace(">96<", ">20<")));
+        Returned.part(Files.readAllBytes(file), Manifest.PART, xml -> xml.replace(">96<", ">20<")));
 
     assertThat(audit(file).out()).contains("was 96, now 20: changed terms");
     Files.delete(job.path().resolve("sent").resolve(QUOTE));
@@ -204,10 +201,12 @@ class AuditCommandTest {
     assertThat(ran.status()).as(ran.err()).isZero();
     assertThat(ran.out()) // three sheets more at $96.00
         .startsWith("The price: $10,873.00 before, $11,161.00 now, $288.00 more\n")
-        .contains("Deck sheets taken out and replaced: amount $288.00 before, $576.00 now, $288.00 more; quantity 3 before, 6 now, 3 more")
+        .contains(
+            "Deck sheets taken out and replaced: amount $288.00 before, $576.00 now, $288.00 more; quantity 3 before, 6 now, 3 more")
         .containsPattern("The price +\\$10,873\\.00 +\\$11,161\\.00 +\\$288\\.00");
     CommandRun foreign =
-        CommandRun.of("compare", folder.resolve("job/sent/" + QUOTE), job.path().resolve("job.csv"));
+        CommandRun.of(
+            "compare", folder.resolve("job/sent/" + QUOTE), job.path().resolve("job.csv"));
     assertThat(foreign.status()).isEqualTo(3);
     assertThat(foreign.err())
         .startsWith("job.csv: it is no .xlsx workbook that can be read")

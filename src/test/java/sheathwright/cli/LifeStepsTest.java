@@ -97,7 +97,8 @@ class LifeStepsTest {
         .satisfiesExactly(
             head ->
                 assertThat(head)
-                    .isEqualTo("document,file,file_sha256,record_sha256,total_usd,on,manifest_sha256"),
+                    .isEqualTo(
+                        "document,file,file_sha256,record_sha256,total_usd,on,manifest_sha256"),
             row ->
                 assertThat(row)
                     // 10,420 + 165 + 3 × 96

@@ -166,9 +166,7 @@ public final class Closing {
         .copied(place.resolve(INVOICE), bill, mayReplace)
         .copied(place.resolve(RECORD), record, mayReplace)
         .with(facts)
-        .with(
-            sentRecord.listedIn(
-                sentBill.listedIn(folder.text(JobTable.SENT, OrderFields.SENT))))
+        .with(sentRecord.listedIn(sentBill.listedIn(folder.text(JobTable.SENT, OrderFields.SENT))))
         .with(
             firm,
             folder

@@ -112,10 +112,7 @@ public final class Issuing {
     if (estimate.job().lines(JobTable.PLACES).isEmpty()) {
       writing.with(places());
     }
-    writing
-        .with(facts)
-        .with(quote.listedIn(folder.text(JobTable.SENT, OrderFields.SENT)))
-        .write();
+    writing.with(facts).with(quote.listedIn(folder.text(JobTable.SENT, OrderFields.SENT))).write();
     return quote;
   }
 

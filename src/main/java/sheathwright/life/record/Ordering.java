@@ -71,9 +71,7 @@ public final class Ordering {
     }
     SentDocument sent =
         new SentDocument(
-            folder.job().fact(JobFields.QUOTE_NUMBER).value()
-                + Issue.CHANGE_ORDER
-                + order.number(),
+            folder.job().fact(JobFields.QUOTE_NUMBER).value() + Issue.CHANGE_ORDER + order.number(),
             file(),
             Fingerprint.of(document),
             Manifest.hashIn(document),

@@ -49,7 +49,9 @@ public record SentDocument(
     return plain + kind + ".xlsx";
   }
 
-  /** The table of what was sent with it; one of before there were manifests has no column for it. */
+  /**
+   * The table of what was sent with it; one of before there were manifests has no column for it.
+   */
   TableText listedIn(TableText sent) {
     Map<String, String> row = row();
     row.keySet()

@@ -80,8 +80,7 @@ public final class Taking {
     CsvFile file = text.parsed();
     String held = held(target.get(), file);
     String where = table.keys().isPresent() ? target.get().field().name() : column;
-    long number =
-        target.get().line() < 0 ? 0 : file.lines().get(target.get().line()).number();
+    long number = target.get().line() < 0 ? 0 : file.lines().get(target.get().line()).number();
     if (!held.isEmpty() && !isSame(target.get().field(), file.readable(held), input.was())) {
       wrong(
           table.file(),
@@ -156,9 +155,7 @@ public final class Taking {
 
   private Optional<Target> price(String name) {
     String bare = name.endsWith("_usd") ? name.substring(0, name.length() - 4) : name;
-    return Stream.of(bare, name)
-        .flatMap(key -> key(JobTable.PRICES, key).stream())
-        .findFirst();
+    return Stream.of(bare, name).flatMap(key -> key(JobTable.PRICES, key).stream()).findFirst();
   }
 
   private Optional<Target> key(JobTable table, String name) {
@@ -190,8 +187,7 @@ public final class Taking {
         .skip(number - 1L)
         .mapToObj(
             line ->
-                new Target(
-                    JobTable.OPTIONS, line, AgreedFields.CHOSEN.name(), AgreedFields.CHOSEN))
+                new Target(JobTable.OPTIONS, line, AgreedFields.CHOSEN.name(), AgreedFields.CHOSEN))
         .findFirst();
   }
 

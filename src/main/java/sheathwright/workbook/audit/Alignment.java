@@ -188,8 +188,7 @@ final class Alignment {
       boolean isPair =
           i > 0
               && j > 0
-              && cost[i][j]
-                  == cost[i - 1][j - 1] + (isSame(first + i - 1, first + j - 1) ? 0 : 1);
+              && cost[i][j] == cost[i - 1][j - 1] + (isSame(first + i - 1, first + j - 1) ? 0 : 1);
       if (isPair) {
         i--;
         j--;

@@ -37,8 +37,7 @@ public record Audit(
    * @throws sheathwright.job.table.ProblemsException if it cannot be read, or there is nothing to
    *     hold it against
    */
-  public static Audit of(
-      String name, byte[] file, Optional<JobFolder> job, boolean recalculates) {
+  public static Audit of(String name, byte[] file, Optional<JobFolder> job, boolean recalculates) {
     Reading now = BookReading.of(name, file);
     Original original = Original.of(name, file, now, job);
     Comparison comparison = Comparison.of(original.reading(), now);

@@ -38,9 +38,7 @@ final class CellNames {
   /** The name of a cell, or of the column of a list that it stands in; empty if it has none. */
   String of(String sheet, int row, int column) {
     String own = single.get(key(sheet, row, column));
-    return own != null
-        ? own
-        : column(sheet, row, column).map(Map.Entry::getValue).orElse("");
+    return own != null ? own : column(sheet, row, column).map(Map.Entry::getValue).orElse("");
   }
 
   /** The column of a list that a cell stands in. */

@@ -145,7 +145,8 @@ final class Comparison {
 
   private void names() {
     Map<String, String> there = new HashMap<>();
-    now.names().forEach((name, formula) -> there.put(name.toLowerCase(java.util.Locale.ROOT), name));
+    now.names()
+        .forEach((name, formula) -> there.put(name.toLowerCase(java.util.Locale.ROOT), name));
     was.names()
         .forEach(
             (name, formula) -> {
@@ -228,8 +229,7 @@ final class Comparison {
     written.hiddenRows().forEach(row -> rows.remove(alignment.now(row)));
     if (!rows.isEmpty()) {
       findings.add(
-          Finding.of(
-              written.name(), "lines", "shown", "hidden", "hidden: line " + numbers(rows)));
+          Finding.of(written.name(), "lines", "shown", "hidden", "hidden: line " + numbers(rows)));
     }
     TreeSet<Integer> columns = new TreeSet<>(stands.hiddenColumns());
     columns.removeAll(written.hiddenColumns());
@@ -241,8 +241,7 @@ final class Comparison {
               .map(org.apache.poi.ss.util.CellReference::convertNumToColString)
               .collect(joining(", "));
       findings.add(
-          Finding.of(
-              written.name(), "columns", "shown", "hidden", "hidden: column " + letters));
+          Finding.of(written.name(), "columns", "shown", "hidden", "hidden: column " + letters));
     }
   }
 
@@ -355,7 +354,9 @@ final class Comparison {
           .get(line)
           .forEach(
               (column, held) -> {
-                boolean isNew = !written.rows().containsKey(row) || !written.rows().get(row).containsKey(column);
+                boolean isNew =
+                    !written.rows().containsKey(row)
+                        || !written.rows().get(row).containsKey(column);
                 if (isNew && !held.isEmpty()) {
                   Change change = new Change(written.name(), row, column, Held.NOTHING, held);
                   found(judged(change), List.of(change));
@@ -437,8 +438,7 @@ final class Comparison {
           : finding(change, Verdict.OVERWRITTEN, "an input that takes " + takes);
     }
     if (held == Held.NOTHING) {
-      return finding(
-          change, Verdict.STRUCTURE, "something was added where nothing of ours stands");
+      return finding(change, Verdict.STRUCTURE, "something was added where nothing of ours stands");
     }
     if (held.isSolved()) {
       return finding(change, Verdict.OVERWRITTEN, "a solved figure, which no formula gives");

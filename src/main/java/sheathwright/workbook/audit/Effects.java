@@ -45,9 +45,7 @@ final class Effects {
     } else {
       effects.findings.addAll(comparison.findings());
       List<Finding> stale = new ArrayList<>();
-      comparison
-          .unlike()
-          .forEach(change -> stale.add(effects.stale(change, change.was().said())));
+      comparison.unlike().forEach(change -> stale.add(effects.stale(change, change.was().said())));
       effects.listed(stale);
     }
     return effects;

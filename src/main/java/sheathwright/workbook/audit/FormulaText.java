@@ -7,9 +7,8 @@ import java.util.regex.Pattern;
 import org.apache.poi.ss.util.CellReference;
 
 /**
- * A cell's formula without what programs spell as they like: capitals, blanks, dollar signs,
- * quotes around the names of tabs, prefixes of newer functions, and the way in which a number is
- * written.
+ * A cell's formula without what programs spell as they like: capitals, blanks, dollar signs, quotes
+ * around the names of tabs, prefixes of newer functions, and the way in which a number is written.
  */
 final class FormulaText {
 
@@ -23,8 +22,7 @@ final class FormulaText {
               + "|(?<other>.)",
           Pattern.DOTALL);
 
-  private static final Pattern CELL =
-      Pattern.compile("(\\$?)([A-Za-z]{1,3})(\\$?)([1-9]\\d{0,6})");
+  private static final Pattern CELL = Pattern.compile("(\\$?)([A-Za-z]{1,3})(\\$?)([1-9]\\d{0,6})");
 
   /** Where a line stands now; less than 0 where it is gone. */
   @FunctionalInterface
@@ -105,9 +103,7 @@ final class FormulaText {
       String token = tokens.group();
       Matcher cell = CELL.matcher(token);
       boolean isCell =
-          tokens.group("word") != null
-              && !formula.startsWith("(", tokens.end())
-              && cell.matches();
+          tokens.group("word") != null && !formula.startsWith("(", tokens.end()) && cell.matches();
       text.append(isCell ? moved(cell, rows, columns) : token);
     }
     return text.toString();

@@ -18,8 +18,7 @@ public final class Issues {
   private static final Map<String, List<String>> HEADLINES = new LinkedHashMap<>();
 
   static {
-    HEADLINES.put(
-        "The price", List.of("quote_total_usd", "new_total_usd", "invoice_total_usd"));
+    HEADLINES.put("The price", List.of("quote_total_usd", "new_total_usd", "invoice_total_usd"));
     HEADLINES.put("The most it can come to", List.of("at_most_usd", "worst_case_usd"));
     HEADLINES.put("Each further sheet", List.of("extra_sheet_usd", "extra_sheet_quoted_usd"));
     HEADLINES.put("Back for each sheet not needed", List.of("credit_usd"));
@@ -65,7 +64,8 @@ public final class Issues {
     String two = issues.second.document();
     if (!one.isEmpty() && !two.isEmpty() && !quoteOf(one).equals(quoteOf(two))) {
       throw PackedParts.refused(
-          otherName, "it is %s, and %s is %s; name two issues of one job".formatted(two, name, one));
+          otherName,
+          "it is %s, and %s is %s; name two issues of one job".formatted(two, name, one));
     }
     issues.compare();
     return issues;
@@ -176,8 +176,7 @@ public final class Issues {
     }
     double difference = two.number() - one.number();
     return ", %s %s"
-        .formatted(
-            shown(name, number(Math.abs(difference))), difference > 0 ? "more" : "less");
+        .formatted(shown(name, number(Math.abs(difference))), difference > 0 ? "more" : "less");
   }
 
   /** The lines of a list by what names them, each its cells by column. */

@@ -88,7 +88,9 @@ record Original(Reading reading, String how, Optional<Finding> doubt) {
                       .flatMap(ManifestReading::of)
                       .orElseGet(() -> BookReading.of(name, file.bytes()));
               return new Original(
-                  reading, "%s as it went out, %s".formatted(document, file.path()), Optional.empty());
+                  reading,
+                  "%s as it went out, %s".formatted(document, file.path()),
+                  Optional.empty());
             });
   }
 

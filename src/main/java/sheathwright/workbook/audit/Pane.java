@@ -53,7 +53,6 @@ final class Pane {
     return rules;
   }
 
-
   TreeSet<Integer> hiddenRows() {
     return hiddenRows;
   }

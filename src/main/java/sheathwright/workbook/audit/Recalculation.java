@@ -71,8 +71,7 @@ final class Recalculation implements AutoCloseable {
     XSSFSheet sheet = workbook.getSheet(change.sheet());
     Row row = sheet.getRow(change.row());
     Row there = row == null ? sheet.createRow(change.row()) : row;
-    Cell cell =
-        there.getCell(change.column(), Row.MissingCellPolicy.CREATE_NULL_AS_BLANK);
+    Cell cell = there.getCell(change.column(), Row.MissingCellPolicy.CREATE_NULL_AS_BLANK);
     try {
       put(cell, held);
     } catch (RuntimeException unreadable) {

@@ -64,9 +64,7 @@ final class ManifestPart {
       written(part, SheetText.XML_HEAD); // what is empty is left out
       PackagePart properties = part(workbook, "/customXml/itemProps1.xml", PROPERTIES);
       written(properties, PROPERTIES_XML);
-      workbook
-          .getPackagePart()
-          .addRelationship(part.getPartName(), TargetMode.INTERNAL, RELATION);
+      workbook.getPackagePart().addRelationship(part.getPartName(), TargetMode.INTERNAL, RELATION);
       part.addRelationship(properties.getPartName(), TargetMode.INTERNAL, RELATION + "Props");
     } catch (InvalidFormatException | IOException impossible) {
       throw new IllegalStateException(impossible);

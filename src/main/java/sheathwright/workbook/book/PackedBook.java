@@ -38,8 +38,7 @@ final class PackedBook {
   private final Map<String, Tab> tabs = new HashMap<>();
   private final Map<Tab, Consumer<OutputStream>> further = new HashMap<>();
 
-  PackedBook(
-      XSSFWorkbook workbook, DefinedNames names, Iterable<Tab> tabs, ManifestPart manifest) {
+  PackedBook(XSSFWorkbook workbook, DefinedNames names, Iterable<Tab> tabs, ManifestPart manifest) {
     this.workbook = workbook;
     this.names = names;
     this.manifest = manifest;

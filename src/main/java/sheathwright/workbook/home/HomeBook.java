@@ -47,8 +47,7 @@ public final class HomeBook {
 
   /** The file that goes out. */
   public static HomeBook of(Estimate estimate, Issue issue) {
-    return new HomeBook(
-        estimate, "quote " + issue.document(), issue.document(), issue.on());
+    return new HomeBook(estimate, "quote " + issue.document(), issue.document(), issue.on());
   }
 
   /**

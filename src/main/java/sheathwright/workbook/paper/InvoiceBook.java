@@ -36,7 +36,8 @@ public final class InvoiceBook {
     this.invoice = invoice;
     due = invoice.due();
     this.reconciliation = reconciliation;
-    paper = new Paper(estimate, "Invoice %s, %s".formatted(number, Moment.spoken(on)), Issue.INVOICE);
+    paper =
+        new Paper(estimate, "Invoice %s, %s".formatted(number, Moment.spoken(on)), Issue.INVOICE);
   }
 
   /**

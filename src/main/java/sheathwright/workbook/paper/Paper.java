@@ -46,8 +46,7 @@ final class Paper {
    * @param document what it is called behind the quote's number in the list of what was sent
    */
   Paper(Estimate estimate, String kind, String document) {
-    this.document =
-        estimate.job().fact(JobFields.QUOTE_NUMBER).value() + document;
+    this.document = estimate.job().fact(JobFields.QUOTE_NUMBER).value() + document;
     job = estimate.job();
     book = new Book(Audience.homeowner(job));
     book.leaveOutEmptyPages();

@@ -45,8 +45,7 @@ public final class AuditTable {
     int found = 0;
     for (Map.Entry<Mistake, int[]> count : trial.counts().entrySet()) {
       out.printf(
-          "| %s | %d | %d |%n",
-          count.getKey().words(), count.getValue()[0], count.getValue()[1]);
+          "| %s | %d | %d |%n", count.getKey().words(), count.getValue()[0], count.getValue()[1]);
       made += count.getValue()[0];
       found += count.getValue()[1];
     }

@@ -90,7 +90,9 @@ class AuditTest {
     assertThat(audit.findings().get(0).kind()).isEqualTo("choice");
     assertThat(audit.joint()).hasValue(640);
     assertThat(audit.stops()).isFalse();
-    assertThat(audit.taken()).singleElement().hasToString("Input[name=option_1_chosen, line=0, isListed=false, was=no, now=yes]");
+    assertThat(audit.taken())
+        .singleElement()
+        .hasToString("Input[name=option_1_chosen, line=0, isListed=false, was=no, now=yes]");
   }
 
   @Test
@@ -189,9 +191,18 @@ class AuditTest {
                 book -> {
                   XSSFSheet sheet = book.getSheet(PAGE);
                   int first = Returned.cell(book, "lines_item", 0).getRowIndex();
-                  sheet.copyRows(first, first, first + 30, new org.apache.poi.ss.usermodel.CellCopyPolicy());
-                  sheet.copyRows(first + 1, first + 1, first, new org.apache.poi.ss.usermodel.CellCopyPolicy());
-                  sheet.copyRows(first + 30, first + 30, first + 1, new org.apache.poi.ss.usermodel.CellCopyPolicy());
+                  sheet.copyRows(
+                      first, first, first + 30, new org.apache.poi.ss.usermodel.CellCopyPolicy());
+                  sheet.copyRows(
+                      first + 1,
+                      first + 1,
+                      first,
+                      new org.apache.poi.ss.usermodel.CellCopyPolicy());
+                  sheet.copyRows(
+                      first + 30,
+                      first + 30,
+                      first + 1,
+                      new org.apache.poi.ss.usermodel.CellCopyPolicy());
                   sheet.removeRow(sheet.getRow(first + 30));
                 }));
 
@@ -236,7 +247,10 @@ class AuditTest {
         Returned.part(
             quote,
             "xl/worksheets/sheet1.xml",
-            xml -> xml.replace("<f>lines_usd+chosen_usd</f><v>10873</v>", "<f>lines_usd+chosen_usd</f><v>9000</v>"));
+            xml ->
+                xml.replace(
+                    "<f>lines_usd+chosen_usd</f><v>10873</v>",
+                    "<f>lines_usd+chosen_usd</f><v>9000</v>"));
 
     Audit audit = audit(file);
 
@@ -294,8 +308,7 @@ class AuditTest {
 
     assertThat(audit(named).findings())
         .extracting(Finding::verdict, Finding::now)
-        .contains(
-            org.assertj.core.groups.Tuple.tuple(Verdict.NOT_OPENED, "mine"));
+        .contains(org.assertj.core.groups.Tuple.tuple(Verdict.NOT_OPENED, "mine"));
     assertThat(audit(file).findings())
         .extracting(Finding::now)
         .containsExactlyInAnyOrder("macros", "links to other workbooks");

@@ -103,8 +103,7 @@ public final class AuditTrial {
       for (int i = 0; i < inputs && !open.isEmpty(); i++) {
         Change input = open.get(random.nextInt(open.size()));
         CellAddress at = new CellAddress(input.row(), input.column());
-        Cell cell =
-            workbook.getSheet(input.sheet()).getRow(at.getRow()).getCell(at.getColumn());
+        Cell cell = workbook.getSheet(input.sheet()).getRow(at.getRow()).getCell(at.getColumn());
         fill(cell, input, allowed);
       }
       workbook.getCreationHelper().createFormulaEvaluator().evaluateAll();
@@ -123,8 +122,7 @@ public final class AuditTrial {
     if (input.was().isNumber()) {
       double number = input.was().number();
       for (double other : new double[] {number * 1.0625, number + 1, number - 1, number * 0.9375}) {
-        if (isTaken.test(
-            new Held(Held.Type.NUMBER, "", Double.toString(other), true, false))) {
+        if (isTaken.test(new Held(Held.Type.NUMBER, "", Double.toString(other), true, false))) {
           cell.setCellValue(other);
           return;
         }

@@ -142,7 +142,8 @@ enum Mistake {
     boolean make(XSSFWorkbook book, Random random) {
       List<Cell> checks = new ArrayList<>();
       for (Name name : book.getAllNames()) {
-        if (name.getNameName().matches("check_\\d+|checks_failing|sums_tie|.*_verdict|state_of_.*")) {
+        if (name.getNameName()
+            .matches("check_\\d+|checks_failing|sums_tie|.*_verdict|state_of_.*")) {
           CellReference at = area(name).getFirstCell();
           checks.add(book.getSheet(at.getSheetName()).getRow(at.getRow()).getCell(at.getCol()));
         }

@@ -44,10 +44,7 @@ public final class Returned {
   public static Cell cell(XSSFWorkbook workbook, String name, int line) {
     String formula = workbook.getName(name).getRefersToFormula().split(":")[0];
     CellReference at = new CellReference(formula);
-    return workbook
-        .getSheet(at.getSheetName())
-        .getRow(at.getRow() + line)
-        .getCell(at.getCol());
+    return workbook.getSheet(at.getSheetName()).getRow(at.getRow() + line).getCell(at.getCol());
   }
 
   /** A number typed into a cell, whatever stood there. */
@@ -80,8 +77,6 @@ public final class Returned {
   }
 
   private static byte[] changed(byte[] part, UnaryOperator<String> change) {
-    return change
-        .apply(new String(part, StandardCharsets.UTF_8))
-        .getBytes(StandardCharsets.UTF_8);
+    return change.apply(new String(part, StandardCharsets.UTF_8)).getBytes(StandardCharsets.UTF_8);
   }
 }
