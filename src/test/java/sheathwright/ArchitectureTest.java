@@ -113,6 +113,7 @@ class ArchitectureTest {
           room("workbook.home", "workbook.book", "workbook.draw"),
           room("workbook.page", "workbook.book", "workbook.draw", "workbook.home"),
           room("workbook.paper", "workbook.book", "workbook.draw", "workbook.page"),
+          room("workbook.audit", "workbook.book", "workbook.page"),
           room("repl.shell"),
           room("repl.show"),
           room("repl.tab", "repl.line"),

@@ -46,6 +46,8 @@ public final class Main implements Callable<Integer> {
           AgreeCommand.class,
           ChangeOrderCommand.class,
           CloseCommand.class,
+          AuditCommand.class,
+          CompareCommand.class,
           FillCommand.class,
           SolveCommand.class,
           RunCommand.class,

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import sheathwright.job.life.AgreedFields;
 import sheathwright.job.life.InspectionFields;
@@ -152,6 +153,11 @@ public final class TableGuide {
       part.fields().forEach(field -> fields.putIfAbsent(field.name(), field));
     }
     return fields;
+  }
+
+  /** What a column or a key of a table is, if the table may have it. */
+  public static Optional<Field<?>> field(JobTable table, String name) {
+    return Optional.ofNullable(fields(table).get(name));
   }
 
   /** What a table may hold. */

@@ -98,12 +98,14 @@ class LifeStepsTest {
     assertThat(job.lines("sent.csv"))
         .satisfiesExactly(
             head ->
-                assertThat(head).isEqualTo("document,file,file_sha256,record_sha256,total_usd,on"),
+                assertThat(head)
+                    .isEqualTo(
+                        "document,file,file_sha256,record_sha256,total_usd,on,manifest_sha256"),
             row ->
                 assertThat(row)
                     // 10,420 + 165 + 3 × 96
                     .matches(
-                        "QH-01 issue 1,QH-01-issue-1\\.xlsx,[0-9a-f]{64},[0-9a-f]{64},10873\\.00,2027-05-04"));
+                        "QH-01 issue 1,QH-01-issue-1\\.xlsx,[0-9a-f]{64},[0-9a-f]{64},10873\\.00,2027-05-04,[0-9a-f]{64}"));
   }
 
   @Test

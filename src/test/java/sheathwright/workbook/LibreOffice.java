@@ -11,13 +11,13 @@ import java.util.concurrent.TimeUnit;
  * LibreOffice without a screen, which reads workbooks, recalculates them if it is told to, and
  * writes them again.
  */
-final class LibreOffice {
+public final class LibreOffice {
 
   /**
    * Whether formulas are recalculated when a file is read: its own setting, whose default is to
    * trust the file.
    */
-  enum Recalculation {
+  public enum Recalculation {
     ALWAYS(0),
     NEVER(1);
 
@@ -34,7 +34,7 @@ final class LibreOffice {
   private LibreOffice() {}
 
   /** Reads the files and writes them, recalculated, into another folder under their own names. */
-  static void convert(List<Path> files, Path folder, Recalculation recalculation)
+  public static void convert(List<Path> files, Path folder, Recalculation recalculation)
       throws IOException, InterruptedException {
     Path profile = Files.createTempDirectory("libreoffice-profile");
     Files.createDirectories(profile.resolve("user"));

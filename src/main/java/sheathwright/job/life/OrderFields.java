@@ -76,6 +76,9 @@ public final class OrderFields {
 
   public static final Field<Choice<String>> FILE_HASH = Field.line("file_sha256", "SHA-256 of it");
 
+  public static final Field<Choice<String>> MANIFEST_HASH =
+      Field.line("manifest_sha256", "SHA-256 of what it says was written").ifKnown();
+
   public static final Field<Choice<String>> RECORD_HASH =
       Field.line("record_sha256", "SHA-256 of what it was made from");
 
@@ -84,7 +87,7 @@ public final class OrderFields {
 
   /** What left the house; written by us. */
   public static final List<Field<?>> SENT =
-      List.of(DOCUMENT, FILE, FILE_HASH, RECORD_HASH, TOTAL, ON.ifKnown());
+      List.of(DOCUMENT, FILE, FILE_HASH, RECORD_HASH, TOTAL, ON.ifKnown(), MANIFEST_HASH);
 
   public static final Field<Choice<String>> PHOTO = Field.line("photo", "Picture file");
 

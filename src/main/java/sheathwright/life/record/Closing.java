@@ -10,6 +10,7 @@ import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobFields;
 import sheathwright.job.JobTable;
+import sheathwright.job.file.Manifest;
 import sheathwright.job.life.FirmFields;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
@@ -163,19 +164,15 @@ public final class Closing {
     String name = folder.path().toAbsolutePath().normalize().getFileName().toString();
     Path firm = folder.path().toAbsolutePath().normalize().getParent();
     String hash = Fingerprint.ofAll(folder.with(facts));
-    SentDocument sentBill = sent(" invoice", INVOICE, bill, hash, Optional.of(invoice.total()));
-    SentDocument sentRecord = sent(" deck record", RECORD, record, hash, Optional.empty());
+    SentDocument sentBill = sent(Issue.INVOICE, INVOICE, bill, hash, Optional.of(invoice.total()));
+    SentDocument sentRecord = sent(Issue.DECK_RECORD, RECORD, record, hash, Optional.empty());
     new Writing(folder.path())
         .kept(INVOICE, bill)
         .kept(RECORD, record)
         .copied(place.resolve(INVOICE), bill, mayReplace)
         .copied(place.resolve(RECORD), record, mayReplace)
         .with(facts)
-        .with(
-            folder
-                .text(JobTable.SENT, OrderFields.SENT)
-                .withRow(sentBill.row())
-                .withRow(sentRecord.row()))
+        .with(sentRecord.listedIn(sentBill.listedIn(folder.text(JobTable.SENT, OrderFields.SENT))))
         .with(
             firm,
             folder
@@ -191,6 +188,7 @@ public final class Closing {
         folder.job().fact(JobFields.QUOTE_NUMBER).value() + kind,
         file,
         Fingerprint.of(bytes),
+        Manifest.hashIn(bytes),
         hash,
         total.map(Cents::of),
         on.toString());

@@ -11,6 +11,7 @@ import sheathwright.job.Job;
 import sheathwright.job.JobFields;
 import sheathwright.job.JobTable;
 import sheathwright.job.JobTables;
+import sheathwright.job.file.Manifest;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.Stage;
@@ -119,13 +120,14 @@ public final class Issuing {
             issue.document(),
             SentDocument.fileName(issue.document(), ""),
             Fingerprint.of(homeowner),
+            Manifest.hashIn(homeowner),
             recordHash,
             Optional.of(total),
             issue.on().toString());
     Writing writing =
         new Writing(folder.path())
             .kept(quote.file(), homeowner)
-            .kept(SentDocument.fileName(issue.document(), "-estimate"), office);
+            .kept(SentDocument.fileName(issue.estimate(), ""), office);
     copies.ifPresent(
         place ->
             writing
@@ -135,7 +137,7 @@ public final class Issuing {
       writing.with(places());
     }
     keepPriceBook(writing);
-    writing.with(facts).with(folder.text(JobTable.SENT, OrderFields.SENT).withRow(quote.row()));
+    writing.with(facts).with(quote.listedIn(folder.text(JobTable.SENT, OrderFields.SENT)));
     next.ifPresentOrElse(number -> number.take(writing), writing::write);
     return quote;
   }

@@ -7,6 +7,7 @@ import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobFields;
 import sheathwright.job.JobTable;
+import sheathwright.job.file.Manifest;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.Stage;
@@ -70,10 +71,10 @@ public final class Ordering {
     }
     SentDocument sent =
         new SentDocument(
-            "%s change order %s"
-                .formatted(folder.job().fact(JobFields.QUOTE_NUMBER).value(), order.number()),
+            folder.job().fact(JobFields.QUOTE_NUMBER).value() + Issue.CHANGE_ORDER + order.number(),
             file(),
             Fingerprint.of(document),
+            Manifest.hashIn(document),
             Fingerprint.ofAll(folder.with(facts, orders, lines)),
             Optional.of(Cents.of(order.sum())),
             on.toString());
@@ -83,7 +84,7 @@ public final class Ordering {
         .with(facts)
         .with(orders)
         .with(lines)
-        .with(folder.text(JobTable.SENT, OrderFields.SENT).withRow(sent.row()))
+        .with(sent.listedIn(folder.text(JobTable.SENT, OrderFields.SENT)))
         .write();
     return sent;
   }

@@ -14,6 +14,10 @@ public enum Step {
       "issuing a quote",
       EnumSet.of(Stage.SURVEYED, Stage.QUOTED),
       "what was agreed is not quoted anew; what is found besides goes into a change order"),
+  TAKE(
+      "taking what was changed in a workbook",
+      EnumSet.of(Stage.ASKED, Stage.SURVEYED, Stage.QUOTED),
+      "what was agreed is not changed any more; what is found besides goes into a change order"),
   AGREE(
       "an agreement",
       EnumSet.of(Stage.QUOTED),

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -147,6 +148,24 @@ final class TableText {
     row.set(valuePlace, value);
     filledTo(row, header.size());
     return written(ended() + line(row) + lineEnd());
+  }
+
+  /**
+   * The same with another cell in one of its lines.
+   *
+   * @param line of those that hold anything, counted from 0 below the headings
+   */
+  TableText withCell(int line, String column, String value) {
+    List<CSVRecord> records = records();
+    int[] told =
+        IntStream.range(0, records.size())
+            .filter(i -> records.get(i).stream().anyMatch(cell -> !cell.isBlank()))
+            .toArray();
+    int place = place(parsed().header(), column);
+    List<String> cells = new ArrayList<>(records.get(told[line + 1]).toList());
+    filledTo(cells, place + 1);
+    cells.set(place, numbers.contains(column) ? number(value) : value);
+    return withLine(records, told[line + 1], cells);
   }
 
   private static void filledTo(List<String> cells, int count) {

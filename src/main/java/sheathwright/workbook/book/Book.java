@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.figure.Condition;
@@ -435,6 +436,18 @@ public final class Book {
   }
 
   private PackedBook packed() {
-    return new PackedBook(workbook, ranges.defined(), tabs());
+    List<Tab> written = List.copyOf(tabs.values());
+    return new PackedBook(
+        workbook,
+        ranges.defined(),
+        written,
+        new ManifestPart(audience.isOffice(), ranges.defined(), written, solvedPlaces()));
+  }
+
+  private Set<String> solvedPlaces() {
+    return Stream.concat(places.entrySet().stream(), inLists.entrySet().stream())
+        .filter(entry -> entry.getKey().step().solution().isPresent())
+        .map(entry -> entry.getValue().absolute())
+        .collect(Collectors.toSet());
   }
 }

@@ -33,13 +33,16 @@ final class PackedBook {
 
   private final XSSFWorkbook workbook;
   private final DefinedNames names;
+  private final ManifestPart manifest;
   private final SharedTexts texts = new SharedTexts();
   private final Map<String, Tab> tabs = new HashMap<>();
   private final Map<Tab, Consumer<OutputStream>> further = new HashMap<>();
 
-  PackedBook(XSSFWorkbook workbook, DefinedNames names, Iterable<Tab> tabs) {
+  PackedBook(XSSFWorkbook workbook, DefinedNames names, Iterable<Tab> tabs, ManifestPart manifest) {
     this.workbook = workbook;
     this.names = names;
+    this.manifest = manifest;
+    ManifestPart.announce(workbook);
     tabs.forEach(tab -> this.tabs.put(name(tab.sheet()), tab));
   }
 
@@ -77,6 +80,10 @@ final class PackedBook {
         write(around.substring(0, place), packed);
         write(names.xml().toString(), packed);
         write(around.substring(place), packed);
+      } else if (name.equals(ManifestPart.entry())) {
+        packed.setLevel(Deflater.DEFAULT_COMPRESSION); // it is as long as all sheets together
+        manifest.write(packed, further.keySet());
+        packed.setLevel(Deflater.BEST_SPEED);
       } else {
         parts.transferTo(packed);
       }

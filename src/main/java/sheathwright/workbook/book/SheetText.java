@@ -107,12 +107,7 @@ final class SheetText {
       }
       case NUMBER -> {
         begin(cell, "");
-        long whole = (long) cell.number();
-        if (whole == cell.number()) {
-          xml.append(whole);
-        } else {
-          xml.append(cell.number());
-        }
+        append(xml, cell.number());
         xml.append("</v></c>");
       }
       case REFUSED -> {
@@ -130,6 +125,16 @@ final class SheetText {
       xml.append("</f>");
     }
     xml.append("<v>");
+  }
+
+  /** Appends a number, a whole one without a point. */
+  static void append(StringBuilder xml, double number) {
+    long whole = (long) number;
+    if (whole == number) {
+      xml.append(whole);
+    } else {
+      xml.append(number);
+    }
   }
 
   /** A text of its own, its outer spaces kept. */

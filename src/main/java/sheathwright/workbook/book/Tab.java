@@ -20,6 +20,7 @@ import sheathwright.figure.Table;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
+import sheathwright.job.file.Manifest;
 import sheathwright.workbook.book.Look.Part;
 
 /**
@@ -386,6 +387,22 @@ public final class Tab {
     text(line, 3, note, Part.NOTE);
     across(line, 3, columns() - 1, Part.NOTE);
     row(line).height(LINE_HEIGHT * (1 + note.length() / NOTE_CHARACTERS) + 2);
+  }
+
+  /** Which document it is, on a line of its own; a draft is none. */
+  public void document(String number) {
+    if (!number.isEmpty()) {
+      int line = line();
+      text(line, 0, "This file is", Part.LABEL);
+      text(line, 1, number, Part.RESULT_TEXT);
+      across(line, 1, columns() - 1, Part.RESULT_TEXT);
+      numbersTheDocument(1);
+    }
+  }
+
+  /** Words on the line above that say which document this is, under the name of that. */
+  public void numbersTheDocument(int column) {
+    book.ranges().cell(Manifest.DOCUMENT, name(), this, next - 1, column);
   }
 
   private void across(int line, int first, int last, Part rest) {

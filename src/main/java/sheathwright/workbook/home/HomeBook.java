@@ -23,10 +23,12 @@ public final class HomeBook {
   private final Estimate estimate;
   private final Book book;
   private final String subtitle;
+  private final String document;
   private final LocalDate date;
 
-  private HomeBook(Estimate estimate, String kind, LocalDate date) {
+  private HomeBook(Estimate estimate, String kind, String document, LocalDate date) {
     this.estimate = estimate;
+    this.document = document;
     this.date = date;
     this.book =
         new Book(
@@ -46,12 +48,13 @@ public final class HomeBook {
         job.isNumbered()
             ? "draft of quote " + job.fact(JobFields.QUOTE_NUMBER).value()
             : "draft of a quote, not numbered yet",
+        "",
         Dates.read(job.fact(JobFields.QUOTE_DATE).value()));
   }
 
   /** The file that goes out. */
   public static HomeBook of(Estimate estimate, Issue issue) {
-    return new HomeBook(estimate, "quote " + issue.document(), issue.on().day());
+    return new HomeBook(estimate, "quote " + issue.document(), issue.document(), issue.on().day());
   }
 
   /**
@@ -76,7 +79,7 @@ public final class HomeBook {
     Letter quote = letter("Your quote", 34, 10, 12, 14, 15);
     Letter seen = letter("What we found", 28, 14, 16, 16, 22);
     Letter terms = letter("What you get", 30, 16, 16, 16, 14);
-    QuotePage page = new QuotePage(quote, estimate, date);
+    QuotePage page = new QuotePage(quote, estimate, document, date);
     Letterhead.write(quote, estimate.job().firm());
     page.write();
     new SeenPage(seen, estimate).write();

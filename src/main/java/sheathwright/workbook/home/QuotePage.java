@@ -69,10 +69,12 @@ final class QuotePage {
   private final Figure<Sheets> most;
   private final Figure<Money> allExtra;
   private final Figure<Money> atWorst;
+  private final String document;
   private final LocalDate date;
   private int checkLine;
 
-  QuotePage(Letter letter, Estimate estimate, LocalDate date) {
+  QuotePage(Letter letter, Estimate estimate, String document, LocalDate date) {
+    this.document = document;
     this.date = date;
     this.letter = letter;
     this.tab = letter.tab();
@@ -153,6 +155,10 @@ final class QuotePage {
     letter.fact("Who", job.fact(JobFields.CUSTOMER).value());
     letter.fact("Where", job.fact(JobFields.SITE).value());
     letter.fact("What", job.fact(JobFields.JOB_NAME).value());
+    if (!document.isEmpty()) {
+      letter.fact("Number", document);
+      tab.numbersTheDocument(1);
+    }
     letter.fact("Good until", Dates.inWords(until));
     starts();
     tab.heading("Your rafters");

@@ -26,8 +26,10 @@ final class FrontPage {
   private final Estimate estimate;
   private final Job job;
   private final QuoteLines quote;
+  private final String document;
 
-  FrontPage(Tab tab, Estimate estimate, QuoteLines quote) {
+  FrontPage(Tab tab, Estimate estimate, QuoteLines quote, String document) {
+    this.document = document;
     this.tab = tab;
     this.estimate = estimate;
     this.job = estimate.job();
@@ -38,6 +40,7 @@ final class FrontPage {
     for (Field<Choice<String>> fact : FACTS) {
       tab.link(fact.label(), job.fact(fact), "");
     }
+    tab.document(document);
   }
 
   /** Which tables the office keeps for all its jobs, and where they were found. */

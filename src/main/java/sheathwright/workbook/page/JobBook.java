@@ -23,6 +23,7 @@ public final class JobBook {
   private final Estimate estimate;
   private final Book book;
   private final String kind;
+  private final String document;
   private final QuoteLines quote;
   private final LevelPages levels;
   private final FoundWork work;
@@ -31,7 +32,13 @@ public final class JobBook {
   private final Revisions revisions;
 
   private JobBook(
-      Estimate estimate, SheetsSettled settled, Revisions revisions, String kind, LocalDate on) {
+      Estimate estimate,
+      SheetsSettled settled,
+      Revisions revisions,
+      String kind,
+      String document,
+      LocalDate on) {
+    this.document = document;
     this.estimate = estimate;
     this.book = new Book(Particulars.of(estimate.job(), kind, Optional.of(on)));
     this.kind = kind;
@@ -59,6 +66,7 @@ public final class JobBook {
         settled,
         revisions,
         "estimate, for the office only",
+        "",
         Dates.read(estimate.job().fact(JobFields.QUOTE_DATE).value()));
   }
 
@@ -69,6 +77,7 @@ public final class JobBook {
         settled,
         Revisions.first(issue.number(), estimate),
         "estimate of " + issue.document() + ", for the office only",
+        issue.estimate(),
         issue.on().day());
   }
 
@@ -110,7 +119,7 @@ public final class JobBook {
     SheetsPage.write(tabs.sheets(), estimate, work, settled);
     tabs.marks().ifPresent(tab -> MarksPage.write(book, tab, estimate));
     ProofPage.write(tabs.proof(), estimate);
-    new FrontPage(tabs.front(), estimate, quote).write();
+    new FrontPage(tabs.front(), estimate, quote, document).write();
     Selfcheck selfcheck = new Selfcheck(ties(), estimate.checksNotLookedAt());
     selfcheck.write(tabs.check(), List.of(quote.total(), quote.worstCase()));
     Sections.titles(book, selfcheck);

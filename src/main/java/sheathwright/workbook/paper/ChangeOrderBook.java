@@ -9,6 +9,7 @@ import sheathwright.job.table.Moment;
 import sheathwright.life.bill.NextOrder;
 import sheathwright.life.bill.Payments;
 import sheathwright.life.bill.Share;
+import sheathwright.life.record.Issue;
 import sheathwright.workbook.book.Tab;
 
 /**
@@ -32,7 +33,12 @@ public final class ChangeOrderBook {
     payments =
         Payments.of(
             order.accounts().agreement(), estimate.job().lines(JobTable.STAGES), order.newTotal());
-    paper = new Paper(estimate, "Change order %s, %s".formatted(order.number(), on.inWords()), on);
+    paper =
+        new Paper(
+            estimate,
+            "Change order %s, %s".formatted(order.number(), on.inWords()),
+            Issue.CHANGE_ORDER + order.number(),
+            on);
   }
 
   /**

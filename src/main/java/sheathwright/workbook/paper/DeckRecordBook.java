@@ -10,6 +10,7 @@ import sheathwright.job.table.Moment;
 import sheathwright.life.bill.Accounts;
 import sheathwright.life.bill.ItemAccount;
 import sheathwright.life.bill.Share;
+import sheathwright.life.record.Issue;
 import sheathwright.workbook.book.Tab;
 
 /**
@@ -29,7 +30,7 @@ public final class DeckRecordBook {
     this.estimate = estimate;
     this.accounts = accounts;
     this.photos = photos;
-    paper = new Paper(estimate, "Deck record, " + on.inWords(), on);
+    paper = new Paper(estimate, "Deck record, " + on.inWords(), Issue.DECK_RECORD, on);
   }
 
   /**

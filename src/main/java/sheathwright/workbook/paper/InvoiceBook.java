@@ -13,6 +13,7 @@ import sheathwright.job.table.Moment;
 import sheathwright.life.bill.Accounts;
 import sheathwright.life.bill.Invoice;
 import sheathwright.life.bill.Reconciliation;
+import sheathwright.life.record.Issue;
 import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.page.Sections;
 
@@ -36,7 +37,8 @@ public final class InvoiceBook {
     this.invoice = invoice;
     due = invoice.due();
     this.reconciliation = reconciliation;
-    paper = new Paper(estimate, "Invoice %s, %s".formatted(number, on.inWords()), on);
+    paper =
+        new Paper(estimate, "Invoice %s, %s".formatted(number, on.inWords()), Issue.INVOICE, on);
   }
 
   /**

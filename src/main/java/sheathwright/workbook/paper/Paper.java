@@ -14,6 +14,7 @@ import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
+import sheathwright.job.JobFields;
 import sheathwright.job.table.Moment;
 import sheathwright.workbook.book.Audience;
 import sheathwright.workbook.book.Book;
@@ -37,6 +38,7 @@ final class Paper {
   private final Job job;
   private final Book book;
   private final String subtitle;
+  private final String document;
   private final List<Tab> pages = new ArrayList<>();
   private PhonePage phone;
 
@@ -44,9 +46,11 @@ final class Paper {
    * An empty document.
    *
    * @param kind what it is, with its number and day
-   * @param on that day, as tables write it; empty if it bears none
+   * @param document what it is called behind the quote's number in the list of what was sent
+   * @param on that day
    */
-  Paper(Estimate estimate, String kind, Moment on) {
+  Paper(Estimate estimate, String kind, String document, Moment on) {
+    this.document = estimate.job().fact(JobFields.QUOTE_NUMBER).value() + document;
     job = estimate.job();
     book = new Book(Audience.homeowner(job), Particulars.of(job, kind, Optional.of(on.day())));
     book.leaveOutEmptyPages();
@@ -137,6 +141,7 @@ final class Paper {
     Tab check = page("Self-check", 76, 12, 6, 6, 5, 5);
     Selfcheck selfcheck = new Selfcheck(with(ties, headlines));
     selfcheck.write(check, List.of());
+    check.document(document);
     for (Tab tab : pages) {
       TabCell cell = tab.cell(1, tab.columnBefore(STATE_CHARACTERS));
       book.later(notation -> book.writeLink(cell, selfcheck.state(), notation));

@@ -1,0 +1,40 @@
+package sheathwright.workbook.audit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import sheathwright.job.file.Manifest;
+
+/**
+ * A workbook as it was read, from its cells or from its manifest.
+ *
+ * @param panes its tabs by name, in their order
+ * @param names what each name of a cell or a range stands for
+ * @param foreign what no file of ours holds
+ * @param isForOffice whether it is the office's own, where that is known
+ */
+record Reading(
+    Map<String, Pane> panes,
+    Map<String, String> names,
+    List<Finding> foreign,
+    Optional<Boolean> isForOffice) {
+
+  Reading(Optional<Boolean> isForOffice) {
+    this(new LinkedHashMap<>(), new LinkedHashMap<>(), new ArrayList<>(), isForOffice);
+  }
+
+  /** The cell that a name stands for, if it stands for one and that is there. */
+  Optional<Held> named(String name) {
+    return Optional.ofNullable(names.get(name))
+        .flatMap(Spot::of)
+        .filter(spot -> panes.containsKey(spot.sheet()))
+        .map(spot -> panes.get(spot.sheet()).at(spot.row(), spot.column()));
+  }
+
+  /** Which document it is; empty for one that never went out. */
+  String document() {
+    return named(Manifest.DOCUMENT).map(Held::value).orElse("");
+  }
+}
