@@ -38,7 +38,7 @@ import sheathwright.repl.Script;
     })
 public final class Main implements Callable<Integer> {
 
-  private static final List<Class<?>> COMMANDS =
+  static final List<Class<?>> COMMANDS =
       List.of(
           QuoteCommand.class,
           AgreeCommand.class,

@@ -7,7 +7,6 @@ import sheathwright.catalog.Argument;
 import sheathwright.catalog.Card;
 import sheathwright.figure.Amounts;
 import sheathwright.figure.Figure;
-import sheathwright.repl.line.CatalogCall.Notes;
 import sheathwright.repl.line.Parser.Beyond;
 import sheathwright.repl.line.Reader.Around;
 import sheathwright.repl.line.Reading.Places;
