@@ -280,7 +280,10 @@ final class JavaRoad {
           index > 1
               && tokens.get(index - 2).kind() == Kind.WORD
               && (index == 2 || !tokens.get(index - 3).is("."));
-      String of = isPlain ? tokens.get(index - 2).text() : "";
+      if (!isPlain) {
+        return Optional.empty();
+      }
+      String of = tokens.get(index - 2).text();
       if (around.has(of) && around.value(of) != null) {
         Class<?> type = around.value(of).getClass();
         return Optional.<Class<?>>of(type)
