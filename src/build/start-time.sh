@@ -13,23 +13,25 @@ printf 'var area = 1408.72;\nvar order = Math.ceil(area * 1.10 / 32);\nSystem.ou
 printf 'for (int i = 12; i <= 24; i += 4) { System.out.println(sheetsByArea(sqft(i * 100.0), pct(10))); }\n' >"$work/java.ours"
 printf 'for (int i = 12; i <= 24; i += 4) { System.out.println(Math.ceil(i * 100.0 * 1.10 / 32)); }\n/exit\n' >"$work/java.theirs"
 
-milliseconds() {
-  local before after
-  before=$(date +%s%N)
-  "$@" >/dev/null 2>&1
-  after=$(date +%s%N)
-  echo $(((after - before) / 1000000))
+measured() { # milliseconds by the clock, and of the processor
+  local TIMEFORMAT='%R %U %S'
+  { time "$@" >/dev/null 2>&1; } 2>&1 | awk '{printf "%d %d\n", $1 * 1000, ($2 + $3) * 1000}'
+}
+
+median() { # of a column of the pairs
+  awk -v column="$1" '{print $column}' "$work/pairs" | sort -n |
+    awk -v what="$2" '{r[NR] = $1} END {printf "  median ratio by the %s %.2f (least %.2f, most %.2f)\n", what, r[int((NR + 1) / 2)], r[1], r[NR]}'
 }
 
 beside() { # what is measured, its scripts
   echo "$1:"
   for _ in $(seq "$pairs"); do
-    ours=$(milliseconds "$home/sheathwright" run "$work/$2.ours")
-    theirs=$(milliseconds jshell "$work/$2.theirs")
-    echo "$ours $theirs" | awk '{printf "  %d ms, jshell %d ms, ratio %.2f\n", $1, $2, $1 / $2}'
+    ours=$(measured "$home/sheathwright" run "$work/$2.ours")
+    theirs=$(measured jshell "$work/$2.theirs")
+    echo "$ours $theirs" | awk '{printf "%.2f %.2f  %d ms (processor %d ms), jshell %d ms (%d ms)\n", $1 / $3, $2 / $4, $1, $2, $3, $4}'
   done | tee "$work/pairs"
-  sed 's/.*ratio //' "$work/pairs" | sort -n |
-    awk '{r[NR] = $1} END {printf "  median ratio %.2f (least %.2f, most %.2f)\n", r[int((NR + 1) / 2)], r[1], r[NR]}'
+  median 1 clock
+  median 2 processor
 }
 
 "$home/sheathwright" run "$work/answer.ours" >/dev/null # builds, if need be
@@ -49,8 +51,8 @@ changes=50
   for i in $(seq "$changes"); do echo "side = $((42 + i)) ft"; done
 } >"$work/chain.again"
 for _ in $(seq "$pairs"); do
-  once=$(milliseconds "$home/sheathwright" run "$work/chain.once")
-  again=$(milliseconds "$home/sheathwright" run "$work/chain.again")
-  echo $((again - once))
+  once=$(measured "$home/sheathwright" run "$work/chain.once")
+  again=$(measured "$home/sheathwright" run "$work/chain.again")
+  echo $((${again% *} - ${once% *}))
 done | sort -n | awk -v all=$((followers * changes)) \
   '{t[NR] = $1} END {printf "A change, for each variable made from it: %.2f ms\n", t[int((NR + 1) / 2)] / all}'

@@ -9,6 +9,7 @@ check
 explain(order)
 help("nail")
 show(check)
+for (int i = 12; i <= 24 && i != 23; i += 4) { System.out.println(sheetsByArea(sqft(i * 100.0), pct(10))); }
 java.io.File book = java.io.File.createTempFile("warm-up", ".xlsx")
 book.deleteOnExit()
 saveOver(book.getPath())

@@ -32,7 +32,7 @@ final class HelpCommand implements Callable<Integer> {
       top.usage(top.getOut());
       return 0;
     }
-    CommandLine command = top.getSubcommands().get(words.get(0));
+    CommandLine command = top.getSubcommands().get(String.join("-", words));
     if (command != null) {
       command.usage(top.getOut());
       return 0;

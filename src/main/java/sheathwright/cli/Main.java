@@ -39,7 +39,7 @@ import sheathwright.workbook.book.Program;
     })
 public final class Main implements Callable<Integer> {
 
-  private static final List<Class<?>> COMMANDS =
+  static final List<Class<?>> COMMANDS =
       List.of(
           NewCommand.class,
           QuoteCommand.class,

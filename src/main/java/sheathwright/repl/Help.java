@@ -1,6 +1,7 @@
 package sheathwright.repl;
 
 import static java.util.stream.Collectors.joining;
+import static java.util.stream.Collectors.partitioningBy;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +13,7 @@ import sheathwright.catalog.Catalog;
 import sheathwright.catalog.Reference;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Shown;
+import sheathwright.repl.show.ShellCommand;
 
 /** What can be typed, by task, by the trade's words and by name, in lines of a width. */
 final class Help {
@@ -101,6 +103,9 @@ final class Help {
     lines.add("");
     lines.add("A job's folder, outside the prompt: ./sheathwright and");
     lines.addAll(sideBySide(LIFE, width));
+    String commands =
+        ShellCommand.all().stream().map(ShellCommand::name).sorted().collect(joining(", "));
+    lines.addAll(Shown.wrapped("help tells of each: " + commands, width, "", INDENT));
     return String.join("\n", lines);
   }
 
@@ -125,7 +130,7 @@ final class Help {
       return Reference.page(CATALOG.named(words), width);
     } catch (RefusedException noSuchName) {
       List<String> wanted = List.of(words.strip().split("\\s+"));
-      String found = found(DeckWords.about(wanted), CATALOG.about(wanted), width);
+      String found = found(wanted, width);
       if (found.isEmpty()) {
         throw new RefusedException(
             "nothing here speaks of \"%s\"; try one word of it, or help alone for the work in its order"
@@ -138,7 +143,30 @@ final class Help {
   /** Whether there is anything to tell of these words. */
   static boolean knows(String words) {
     List<String> wanted = List.of(words.strip().split("\\s+"));
-    return !DeckWords.about(wanted).isEmpty() || !CATALOG.about(wanted).isEmpty();
+    return !DeckWords.about(wanted).isEmpty()
+        || !CATALOG.about(wanted).isEmpty()
+        || ShellCommand.all().stream()
+            .anyMatch(command -> command.isCalled(wanted) || command.speaksOf(wanted));
+  }
+
+  /** Whatever speaks of these words; before all else the command of the shell that is called so. */
+  private static String found(List<String> words, int width) {
+    Map<Boolean, List<ShellCommand>> commands =
+        ShellCommand.all().stream()
+            .filter(command -> command.isCalled(words) || command.speaksOf(words))
+            .collect(partitioningBy(command -> command.isCalled(words)));
+    return Stream.of(
+            told(commands.get(true), width),
+            found(DeckWords.about(words), CATALOG.about(words), width),
+            told(commands.get(false), width))
+        .filter(each -> !each.isEmpty())
+        .collect(joining("\n"));
+  }
+
+  private static String told(List<ShellCommand> commands, int width) {
+    return commands.stream()
+        .flatMap(command -> command.lines(width).stream())
+        .collect(joining("\n"));
   }
 
   private static String page(Task task, int width) {

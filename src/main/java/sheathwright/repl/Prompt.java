@@ -18,10 +18,9 @@ import org.jline.reader.ParsedLine;
 import org.jline.reader.Parser;
 import org.jline.reader.UserInterruptException;
 import org.jline.reader.impl.DefaultParser;
-import org.jline.terminal.Attributes;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
-import org.jline.utils.NonBlockingReader;
+import sheathwright.repl.show.Keyboard;
 import sheathwright.repl.show.Pager;
 import sheathwright.repl.show.Screen;
 import sheathwright.repl.tab.Form;
@@ -66,7 +65,7 @@ public final class Prompt {
             .build();
     LineReader asking = plain(terminal).build();
     PrintWriter out = terminal.writer();
-    Pager pager = new Pager(() -> screen(terminal), out, new Keyboard(terminal));
+    Pager pager = new Pager(() -> screen(terminal), out, () -> new Keyboard(terminal));
     out.println(
         """
         Sheathwright. help tells what can be typed, exit leaves.
@@ -130,14 +129,18 @@ public final class Prompt {
   private void answer(String line, Ceiling ceiling, Pager pager) {
     List<Answer> answers = session.answers(line);
     int width = session.pages().columns();
-    Stream.of(
-            Stream.of(ceiling.cut()),
-            answers.stream()
-                .map(answer -> answer.kind() == Answer.Kind.SHOWN ? answer : answer.wrapped(width))
-                .map(Answer::text),
-            Stream.of(session.threadsSaid(), autosave.trouble()))
-        .flatMap(each -> each)
-        .forEach(pager::print);
+    String[] said =
+        Stream.of(
+                Stream.of(ceiling.cut()),
+                answers.stream()
+                    .map(
+                        answer ->
+                            answer.kind() == Answer.Kind.SHOWN ? answer : answer.wrapped(width))
+                    .map(Answer::text),
+                Stream.of(session.threadsSaid(), autosave.trouble()))
+            .flatMap(each -> each)
+            .toArray(String[]::new);
+    pager.print(said);
   }
 
   private boolean mayLeave(LineReader asking) {
@@ -148,41 +151,6 @@ public final class Prompt {
         asking.readLine(
             "Not saved; save \"name.xlsx\" keeps it, resume brings it back. Leave? y/n ");
     return said.strip().toLowerCase(Locale.ROOT).startsWith("y");
-  }
-
-  /** The next key, whatever it is; below zero at the end of all input. */
-  /** Keys as they are pressed while no line is edited. */
-  private record Keyboard(Terminal terminal) implements Pager.Keys {
-
-    /** A key that was pressed comes through a thread of its own, which is woken first. */
-    private static final long MILLIS_TO_WAKE = 100;
-
-    /** Reads a key; below zero where there is none. */
-    @FunctionalInterface
-    private interface Read {
-      int key(NonBlockingReader from) throws IOException;
-    }
-
-    @Override
-    public boolean areWaiting() {
-      return raw(from -> from.peek(MILLIS_TO_WAKE)) >= 0;
-    }
-
-    @Override
-    public int next() {
-      return raw(NonBlockingReader::read);
-    }
-
-    private int raw(Read read) {
-      Attributes before = terminal.enterRawMode();
-      try {
-        return read.key(terminal.reader());
-      } catch (IOException gone) {
-        return -1;
-      } finally {
-        terminal.setAttributes(before);
-      }
-    }
   }
 
   /** Reads on while a line is not a whole one. */

@@ -87,6 +87,29 @@ class HelpTest {
     assertThat(Completion.withCommands("order = se", List.of())).isEmpty();
   }
 
+  /** A user who asks for it at the prompt is told where it is typed. */
+  @ParameterizedTest
+  @CsvSource({
+    "quote,        quote demo-data/quince-hollow",
+    "change order, change-order my-job --on",
+    "Change-Order, change-order my-job --on",
+    "close,        close my-job --on",
+    "agree,        agree my-job --on",
+    "run,          run ",
+    "tables,       tables",
+  })
+  void aCommandOfTheShell_isToldFirst(String words, String typed) {
+    assertThat(Help.about(words, 80).lines().limit(5).map(String::strip))
+        .anyMatch(line -> line.startsWith("in the shell: ./sheathwright " + typed));
+  }
+
+  @Test
+  void whatACommandMakes_findsIt() {
+    assertThat(Help.about("invoice", 80)).startsWith("close  ");
+    assertThat(Help.knows("invoice")).isTrue();
+    assertThat(Help.page(80)).contains("change-order, close");
+  }
+
   @Test
   void whatNothingSpeaksOf_isSaid() {
     assertThatExceptionOfType(RefusedException.class)

@@ -229,6 +229,25 @@ class TerminalTest {
     leaves();
   }
 
+  /** A key that came while the one before was still waited for was lost, and with it the prompt. */
+  @Test
+  void aKeyPressedAsSoonAsAPageStands_isTaken() throws Exception {
+    open(150);
+    awaits(READY);
+    for (char last : ("q".repeat(12) + CONTROL_C).toCharArray()) {
+      type("help(\"nail\")\r");
+      awaits("Enter goes on");
+      type("\r");
+      awaits("weakestLink");
+      awaits("Enter goes on");
+      type(String.valueOf(last));
+      awaits(READY);
+    }
+    assertThat(terminal.said()).doesNotContain("meanRoofHeight");
+    type("exit\r");
+    leaves();
+  }
+
   @Test
   void aMorning_goesAsTyped() throws Exception {
     open(150);

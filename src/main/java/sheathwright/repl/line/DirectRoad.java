@@ -7,7 +7,6 @@ import sheathwright.catalog.Card;
 import sheathwright.figure.Amounts;
 import sheathwright.figure.Lengths;
 import sheathwright.figure.Shown;
-import sheathwright.repl.line.CatalogCall.Notes;
 import sheathwright.repl.line.Parser.Beyond;
 import sheathwright.repl.line.Reader.Around;
 

@@ -7,7 +7,6 @@ import sheathwright.catalog.Argument;
 import sheathwright.catalog.Card;
 import sheathwright.figure.Amounts;
 import sheathwright.figure.Figure;
-import sheathwright.repl.line.CatalogCall.Notes;
 import sheathwright.repl.line.Parser.Beyond;
 import sheathwright.repl.line.Reader.Around;
 import sheathwright.repl.line.Reading.Places;
@@ -281,7 +280,10 @@ final class JavaRoad {
           index > 1
               && tokens.get(index - 2).kind() == Kind.WORD
               && (index == 2 || !tokens.get(index - 3).is("."));
-      String of = isPlain ? tokens.get(index - 2).text() : "";
+      if (!isPlain) {
+        return Optional.empty();
+      }
+      String of = tokens.get(index - 2).text();
       if (around.has(of) && around.value(of) != null) {
         Class<?> type = around.value(of).getClass();
         return Optional.<Class<?>>of(type)

@@ -8,7 +8,6 @@ import sheathwright.catalog.Parameter;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Refusal;
 import sheathwright.figure.RefusedException;
-import sheathwright.repl.line.CatalogCall.Notes;
 import sheathwright.repl.line.Parser.Beyond;
 import sheathwright.repl.line.Reader.Around;
 

@@ -6,7 +6,6 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Traced;
-import sheathwright.repl.line.CatalogCall.Notes;
 import sheathwright.repl.line.Parser.Beyond;
 import sheathwright.repl.line.Reading.Places;
 import sheathwright.repl.line.Reading.Told;

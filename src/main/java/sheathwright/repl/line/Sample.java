@@ -13,7 +13,6 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Unit;
-import sheathwright.repl.line.CatalogCall.Notes;
 import sheathwright.repl.line.Parser.Beyond;
 import sheathwright.repl.line.Reader.Around;
 
@@ -31,11 +30,9 @@ final class Sample {
         tree = call.of();
       }
       if (tree instanceof Tree.Call call && Trade.card(call.name()).equals(Optional.of(card))) {
-        Notes notes = new Notes();
-        Arguments arguments = new DirectRoad(new Nothing(), notes).arguments();
-        new CatalogCall(card, new Nothing(), arguments, notes)
-            .taken(call.arguments())
-            .forEach((argument, piece) -> take(argument, piece.value()));
+        Taken taken = new Taken(card, new DirectRoad(new Nothing(), new Notes()).arguments());
+        taken.takeAll(call.arguments());
+        taken.pieces().forEach((argument, piece) -> take(argument, piece.value()));
       }
     } catch (Unreadable | Beyond notRead) {
       said.clear();

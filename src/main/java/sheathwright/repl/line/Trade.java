@@ -77,8 +77,22 @@ final class Trade {
     return Catalog.shipped().called(name);
   }
 
+  /**
+   * The kind of thing that is called so; what every program knows is none, and is not looked for.
+   */
   static Optional<Class<?>> type(String name) {
-    return Optional.ofNullable(Gathered.ALL.types.get(name));
+    return !Character.isUpperCase(name.charAt(0)) || isOfJava(name)
+        ? Optional.empty()
+        : Optional.ofNullable(Gathered.ALL.types.get(name));
+  }
+
+  private static boolean isOfJava(String name) {
+    try {
+      Class.forName("java.lang." + name, false, null);
+      return true;
+    } catch (ClassNotFoundException | LinkageError elsewhere) { // such as another case of letters
+      return false;
+    }
   }
 
   /** The one constant of this name. */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import sheathwright.figure.Shown;
 
 /**
@@ -14,48 +15,56 @@ import sheathwright.figure.Shown;
  */
 public final class Pager {
 
-  /** The keys of whoever reads. */
-  public interface Keys {
+  /** The keys of whoever reads, as they are pressed, until they are closed. */
+  public interface Keys extends AutoCloseable {
 
     /** Whether some were pressed that nobody has read yet. */
     boolean areWaiting();
 
     /** Waits for the next one; below zero where there will be none. */
     int next();
+
+    @Override
+    void close();
   }
 
   private static final String MORE = "-- Enter goes on, q ends --";
+  private static final char CONTROL_C = 3;
   private static final Pattern WARNING = Pattern.compile("\\bSTOP\\b|\\bNOT ok\\b");
   private static final String RED = "\u001b[1;31m";
   private static final String PLAIN = "\u001b[0m";
 
   private final Supplier<Screen> screen;
   private final PrintWriter out;
-  private final Keys keys;
+  private final Supplier<Keys> keyboard;
 
   /**
    * A pager in front of a screen.
    *
    * @param screen asked for each answer, since a window can be drawn larger
+   * @param keyboard where the keys come from while answers are shown
    */
-  public Pager(Supplier<Screen> screen, PrintWriter out, Keys keys) {
+  public Pager(Supplier<Screen> screen, PrintWriter out, Supplier<Keys> keyboard) {
     this.screen = screen;
     this.out = out;
-    this.keys = keys;
+    this.keyboard = keyboard;
   }
 
-  /** Shows one answer; an empty one not at all. */
-  public void print(String text) {
-    if (text.isEmpty()) {
-      return;
+  /** Shows answers, one below the other; an empty one not at all. */
+  public void print(String... answers) {
+    try (Keys keys = keyboard.get()) {
+      Stream.of(answers).filter(each -> !each.isEmpty()).forEach(each -> print(each, keys));
     }
+  }
+
+  private void print(String text, Keys keys) {
     Screen now = screen.get();
     List<String> lines = new ArrayList<>();
     text.lines().forEach(line -> lines.addAll(fitted(line, now.columns())));
     boolean isWhole = now.rows() == 0 || lines.size() < now.rows() || keys.areWaiting();
     int each = isWhole ? lines.size() : now.rows() - 1;
     for (int i = 0; i < lines.size(); i++) {
-      if (i > 0 && i % each == 0 && !isToGoOn()) {
+      if (i > 0 && i % each == 0 && !isToGoOn(keys)) {
         break;
       }
       out.println(colored(lines.get(i), now));
@@ -72,12 +81,12 @@ public final class Pager {
     return Shown.wrapped(line.strip(), columns, " ".repeat(indent), " ".repeat(indent + 2));
   }
 
-  private boolean isToGoOn() {
+  private boolean isToGoOn(Keys keys) {
     out.print(MORE);
     out.flush();
     int pressed = keys.next();
     out.print("\r" + " ".repeat(MORE.length()) + "\r");
-    return pressed != 'q' && pressed >= 0;
+    return pressed != 'q' && pressed != CONTROL_C && pressed >= 0;
   }
 
   private static String colored(String line, Screen screen) {

@@ -76,6 +76,46 @@ class NamedCallsTest {
         .contains("new Lumber(SOUTHERN_PINE, NO_2, SIZE_2X6, SOUTHERN_PINE_2012)");
   }
 
+  /**
+   * A word that only one parameter has is that one's, before it, behind it, or out of its place.
+   */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "rafterCheck(2x6, SPF, #2, spacing = 24 in, snow = 30 psf, dead = 10 psf, span = 11-6 ft)",
+        "rafterCheck(SPF, grade = #2, size = 2x6, spacing = 24 in, snow = 30 psf, dead = 10 psf, span = 11-6 ft)",
+        "rafterCheck(24 in, size = 2x6, species = SPF, grade = #2, snow = 30 psf, dead = 10 psf, span = 11-6 ft)",
+        "rafterCheck(spacing = 24 in, 2x6, #2, spf, snow = 30 psf, dead = 10 psf, span = 11-6 ft)",
+      })
+  void aWord_isForTheOneParameterThatHasIt(String said) {
+    assertThat(java(said)).isEqualTo(RAFTER);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "sheetAction(finding = rot, probe = 3/8 in)",
+        "sheetAction(rot, probe = 3/8 in)",
+        "sheetAction(probe = 3/8 in, rot)",
+        "sheetAction(rot, 3/8 in)",
+      })
+  void aThingPartlyNamed_takesTheRestByPlace(String said) {
+    assertThat(java(said)).contains("new SheetEvidence(ROT, in(\"3/8\"),");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "sheetAction(yes, probe = 3/8 in) | yes is not due here; write edge_support = yes or edge_needed = yes or framing_stops = yes or over_build_up = yes",
+        "sheetAction(rto, probe = 3/8 in) | finding is \"rto\", which is not defined; it must be one of rot, delaminated,",
+        "rafterCheck(2x6, 24 in, span = 9 ft) | 24 in stands behind 2x6, which is not at its place; name it as well: species, grade,",
+        "rafterCheck(span = 9 ft, 24 in) | 24 in stands behind a named argument; name it as well: species, grade,",
+      })
+  void aWordThatCouldBeSeveral_andAPlaceThatIsLost_areRefused(String said, String message) {
+    assertThatThrownBy(() -> java(said)).hasMessageStartingWith(message);
+  }
+
   @Test
   void twoUnnamedOfOneKindSideBySide_areNotGuessed() {
     assertThatThrownBy(() -> java("nailsPerSheet(in(16), in(6), in(12))"))

@@ -17,14 +17,17 @@ class PagerTest {
 
   private final Deque<Integer> keys = new ArrayDeque<>();
   private boolean isTypedAhead;
+  private boolean isTaken;
 
   private String printed(Screen screen, String text) {
     StringWriter out = new StringWriter();
-    new Pager(() -> screen, new PrintWriter(out), pressed()).print(text);
+    new Pager(() -> screen, new PrintWriter(out), this::pressed).print(text);
+    assertThat(isTaken).isFalse();
     return out.toString();
   }
 
   private Pager.Keys pressed() {
+    isTaken = true;
     return new Pager.Keys() {
       @Override
       public boolean areWaiting() {
@@ -34,6 +37,11 @@ class PagerTest {
       @Override
       public int next() {
         return keys.remove();
+      }
+
+      @Override
+      public void close() {
+        isTaken = false;
       }
     };
   }
