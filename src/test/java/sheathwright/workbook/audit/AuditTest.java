@@ -23,6 +23,7 @@ import sheathwright.job.JobTables;
 import sheathwright.job.file.Manifest;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.ProblemsException;
+import sheathwright.job.table.RowSource;
 import sheathwright.workbook.home.HomeBook;
 import sheathwright.workbook.page.JobBook;
 import sheathwright.workbook.page.Samples;
@@ -37,7 +38,7 @@ class AuditTest {
 
   @BeforeAll
   static void write() {
-    Map<String, CsvFile> files = new HashMap<>(Samples.tables("quince-hollow").files());
+    Map<String, RowSource> files = new HashMap<>(Samples.tables("quince-hollow").files());
     files.put(
         "options",
         CsvFile.parse("options.csv", "option,item,usd\n1,New gutter boards,640\n2,A vent,95\n"));
