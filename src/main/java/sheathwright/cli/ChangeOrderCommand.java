@@ -17,7 +17,7 @@ import sheathwright.life.record.JobFolder;
 import sheathwright.life.record.Ordering;
 import sheathwright.life.record.SentDocument;
 import sheathwright.workbook.paper.ChangeOrderBook;
-import sheathwright.workbook.paper.Photos;
+import sheathwright.workbook.told.Photos;
 
 /** Asks the owner for what was found besides what was agreed. */
 @Command(

@@ -17,7 +17,7 @@ import sheathwright.life.record.Closing;
 import sheathwright.life.record.JobFolder;
 import sheathwright.workbook.paper.DeckRecordBook;
 import sheathwright.workbook.paper.InvoiceBook;
-import sheathwright.workbook.paper.Photos;
+import sheathwright.workbook.told.Photos;
 
 /** Closes a job. */
 @Command(

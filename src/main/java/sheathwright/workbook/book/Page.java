@@ -20,6 +20,9 @@ public final class Page {
 
   /** Begins a new page where what comes next would not fit on this one. */
   public static void keepTogether(Tab tab, double points) {
+    if (tab.isOnOnePage()) {
+      return;
+    }
     XSSFSheet sheet = tab.sheet();
     int[] breaks = sheet.getRowBreaks();
     int first = breaks.length == 0 ? Tab.FIRST_LINE : breaks[breaks.length - 1] + 1;

@@ -1,6 +1,5 @@
 package sheathwright.workbook.paper;
 
-import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Traced;
 import sheathwright.workbook.book.Book;
@@ -44,7 +43,7 @@ final class PhonePage {
   void headline(String label, Figure<?> value) {
     int line = tab.line();
     tab.text(line, 0, label, Part.LARGE_LABEL);
-    tab.repeated(line, 1, value, Part.HEADLINE);
+    tab.value(line, 1, value, Part.HEADLINE);
     tab.row(line).height(HEADLINE);
   }
 
@@ -55,16 +54,9 @@ final class PhonePage {
     tab.row(line).height(LINE * 1.6);
   }
 
-  /** A label with a number beside it that stands on another page too. */
-  void line(String label, Figure<?> value) {
-    int line = labeled(label);
-    tab.repeated(line, 1, value, Part.LARGE_RESULT);
-  }
-
-  /** A label with a word beside it. */
-  void line(String label, Choice<?> value) {
-    int line = labeled(label);
-    tab.value(line, 1, value, Part.LARGE_RESULT);
+  /** A label with a number or a word beside it. */
+  void line(String label, Traced value) {
+    tab.value(labeled(label), 1, value, Part.LARGE_RESULT);
   }
 
   private int labeled(String label) {

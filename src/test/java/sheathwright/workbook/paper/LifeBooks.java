@@ -19,6 +19,7 @@ import sheathwright.life.bill.NextOrder;
 import sheathwright.life.bill.Orders;
 import sheathwright.life.bill.Reconciliation;
 import sheathwright.life.found.Found;
+import sheathwright.workbook.told.Photos;
 
 /** The documents of the small job whose roof is open, and then closed. */
 public final class LifeBooks {
