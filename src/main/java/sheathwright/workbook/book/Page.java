@@ -48,7 +48,12 @@ public final class Page {
     sheet.lockSelectLockedCells(false);
     sheet.createFreezePane(0, Tab.FIRST_LINE - 1);
     sheet.setDisplayGridlines(false);
-    sheet.setRepeatingRows(new CellRangeAddress(tab.firstRepeated(), tab.lastRepeated(), -1, -1));
+    if (tab.isKeptBack()) {
+      tab.saysHowItIsPrinted();
+    } else {
+      sheet.setRepeatingRows(
+          new CellRangeAddress(tab.firstRepeated(), tab.lastRepeated(), -1, -1));
+    }
     sheet.setFitToPage(true);
     sheet.setHorizontallyCenter(true);
     sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.LEFT, 0.5);
@@ -64,8 +69,11 @@ public final class Page {
     sheet.getFooter().setRight("&8&A, page &P of &N");
     int last = Math.max(tab.lines().size(), tab.next()) - 1;
     sheet.setDimensionOverride(new CellRangeAddress(0, last, 0, tab.columns() - 1));
+    int first = tab.isKeptBack() ? last + 1 : 0;
+    int end = tab.isKeptBack() ? 0 : tab.columns() - 1;
     sheet
         .getWorkbook()
-        .setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), 0, tab.columns() - 1, 0, last);
+        .setPrintArea(
+            sheet.getWorkbook().getSheetIndex(sheet), 0, end, first, Math.max(first, last));
   }
 }

@@ -56,6 +56,7 @@ public final class Tab {
   private int lastRepeated = 1;
   private boolean isOnOnePage;
   private boolean isInFractions;
+  private boolean isKeptBack;
 
   /**
    * A tab.
@@ -98,6 +99,27 @@ public final class Tab {
   /** Whether it is one page, however much stands on it. */
   boolean isOnOnePage() {
     return isOnOnePage;
+  }
+
+  /** The same, left out when all tabs are printed: its print area is a cell on which nothing stands. */
+  public Tab keptBack() {
+    isKeptBack = true;
+    return this;
+  }
+
+  /** Says below the title how a tab is printed that is left out with the others. */
+  void saysHowItIsPrinted() {
+    text(
+        FIRST_LINE - 1,
+        0,
+        "Not printed with the other tabs. To print it, clear its print area (under page layout, or format), then print the active sheet.",
+        Part.NOTE);
+    merge(FIRST_LINE - 1, 0, columns() - 1);
+  }
+
+  /** Whether it is left out when all tabs are printed. */
+  boolean isKeptBack() {
+    return isKeptBack;
   }
 
   /** The same, its inches in the fractions of a tape. */

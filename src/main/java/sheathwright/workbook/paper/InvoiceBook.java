@@ -78,7 +78,7 @@ public final class InvoiceBook {
 
   private void pages() {
     Accounts accounts = invoice.accounts();
-    Tab front = paper.page("Invoice", 40, 12, 13, 14, 14, 15);
+    Tab front = paper.page("Invoice", 36, 22, 13, 14, 16, 13);
     OrdersPage orders = new OrdersPage(paper, estimate.job());
     ReconciliationPage marks = new ReconciliationPage(paper, accounts, reconciliation);
     orders.write(accounts.orders().all());
@@ -151,7 +151,7 @@ public final class InvoiceBook {
   /** What comes back for those in the price that were not needed. */
   private static Optional<Line> credit(ItemAccount item) {
     Figure<Money> credit = item.agreed().credit();
-    if (credit.value() <= 0) {
+    if (credit.value() <= 0 || item.unused().value() <= 0) {
       return Optional.empty();
     }
     Figure<Money> back = credit.times(Figure.of(-1, Units.RATIO)).in(Units.USD);

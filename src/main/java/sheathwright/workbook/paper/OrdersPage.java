@@ -21,7 +21,7 @@ import sheathwright.workbook.told.Told;
 /** The change orders of a job with what became of each, and the documents that went out before. */
 final class OrdersPage {
 
-  private static final int[] WIDTHS = {36, 12, 12, 14, 44};
+  private static final int[] WIDTHS = {36, 17, 12, 14, 44};
   private static final int AMOUNT = 3;
 
   private final Sheaf sheaf;

@@ -13,7 +13,7 @@ final class PhonePage {
   private static final int[] WIDTHS = {32, 28};
 
   /** So much of a line of ordinary type fits in one of large type. */
-  private static final double SHARE = 0.88;
+  private static final double SHARE = 0.78;
 
   private static final double LINE = 19;
   private static final double HEADLINE = 44;
