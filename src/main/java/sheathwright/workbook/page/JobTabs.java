@@ -44,11 +44,12 @@ record JobTabs(
     Tab sheets = SheetsPage.tab(book, subtitle);
     Tab proof = ProofPage.tab(book, subtitle);
     Sections.maker(book, estimate, subtitle);
-    Tab check = Sections.tab(book, "Self-check", subtitle);
+    Tab check = Sections.titled(book.tab("Self-check", 76, 14, 10, 6, 5, 5), subtitle);
     Optional<Tab> marks =
         estimate.deck().marked().isEmpty()
             ? Optional.empty()
             : Optional.of(MarksPage.tab(book, subtitle));
+    StopPage.everyStop(book, subtitle);
     SurveyPages.working(book, estimate, subtitle);
     Tab working = Sections.workingTab(book, subtitle);
     Tab tables = Sections.tablesTab(book, subtitle);
