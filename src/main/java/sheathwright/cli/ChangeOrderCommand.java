@@ -63,11 +63,10 @@ final class ChangeOrderCommand implements Callable<Integer> {
       say("nothing was found besides what is agreed and ordered: no change order is written");
     } else {
       Path place = output == null ? folder : output;
-      byte[] document =
+      ChangeOrderBook document =
           ChangeOrderBook.of(
-                  ordering.estimate(), order, Photos.of(job.job(), folder), on.toString())
-              .bytes();
-      SentDocument sent = ordering.write(document, place);
+              ordering.estimate(), order, Photos.of(job.job(), folder), on.toString());
+      SentDocument sent = ordering.write(document.bytes(), place);
       say("wrote %s, kept as %s".formatted(place.resolve(ordering.file()), sent.in(folder)));
       for (ItemAccount item : order.asked()) {
         say(
@@ -81,6 +80,7 @@ final class ChangeOrderCommand implements Callable<Integer> {
       }
       say("change order %s: %s".formatted(order.number(), order.sum()));
       say("the homeowner pays %s with it".formatted(order.newTotal()));
+      say("in it: " + document.photographs());
     }
     for (ItemAccount open : order.priceOpen()) {
       spec.commandLine()

@@ -70,15 +70,16 @@ final class CloseCommand implements Callable<Integer> {
                 closing.invoiceNumber(),
                 on.toString())
             .bytes();
-    byte[] record =
+    DeckRecordBook record =
         DeckRecordBook.of(
-                closing.estimate(), closing.accounts(), Photos.of(job.job(), folder), on.toString())
-            .bytes();
-    List<Path> written = closing.write(bill, record, output == null ? folder : output, force);
+            closing.estimate(), closing.accounts(), Photos.of(job.job(), folder), on.toString());
+    List<Path> written =
+        closing.write(bill, record.bytes(), output == null ? folder : output, force);
     say("wrote %s and %s".formatted(written.get(0), written.get(1)));
     say(
         "the homeowner pays %s, of which %s is still due"
             .formatted(closing.invoice().total(), closing.invoice().due()));
+    say("in the deck record: " + record.photographs());
     closing.found().forEach(this::say);
     closing.leak().ifPresent(leak -> said(leak, closing.givenAway(leak)));
     say("closed on %s; nothing more is written for this job".formatted(on));

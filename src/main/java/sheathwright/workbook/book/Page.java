@@ -75,8 +75,7 @@ public final class Page {
     if (tab.isKeptBack()) {
       tab.saysHowItIsPrinted();
     } else {
-      sheet.setRepeatingRows(
-          new CellRangeAddress(tab.firstRepeated(), tab.lastRepeated(), -1, -1));
+      sheet.setRepeatingRows(new CellRangeAddress(tab.firstRepeated(), tab.lastRepeated(), -1, -1));
     }
     sheet.setFitToPage(true);
     sheet.setHorizontallyCenter(true);

@@ -101,7 +101,9 @@ public final class Tab {
     return isOnOnePage;
   }
 
-  /** The same, left out when all tabs are printed: its print area is a cell on which nothing stands. */
+  /**
+   * The same, left out when all tabs are printed: its print area is a cell on which nothing stands.
+   */
   public Tab keptBack() {
     isKeptBack = true;
     return this;

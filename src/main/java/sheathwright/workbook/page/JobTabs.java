@@ -42,6 +42,7 @@ record JobTabs(
     Tab layout = Sections.tab(book, "Layout", subtitle);
     Tab costs = Sections.tab(book, "What it costs", subtitle);
     Tab sheets = SheetsPage.tab(book, subtitle);
+    LeakPage.write(book, estimate, subtitle);
     Tab proof = ProofPage.tab(book, subtitle);
     Sections.maker(book, estimate, subtitle);
     Tab check = Sections.titled(book.tab("Self-check", 76, 14, 10, 6, 5, 5), subtitle);

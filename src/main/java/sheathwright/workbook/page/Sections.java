@@ -36,7 +36,8 @@ public final class Sections {
   }
 
   public static Tab tablesTab(Book book, String subtitle) {
-    return titled(book.tab("Tables", 40, 18, 18, 17, 8, 8, 8, 8, 8, 9, 12, 11), subtitle).keptBack();
+    return titled(book.tab("Tables", 40, 18, 18, 17, 8, 8, 8, 8, 8, 9, 12, 11), subtitle)
+        .keptBack();
   }
 
   public static Tab titled(Tab tab, String subtitle) {

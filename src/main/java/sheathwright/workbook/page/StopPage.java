@@ -45,7 +45,10 @@ final class StopPage {
     if (!stops.findings().rows().isEmpty()) {
       findings(tab, stops);
     }
-    tab.note("Everything at which a crew stops and calls, found here or not, stands on the tab " + ALL + ".");
+    tab.note(
+        "Everything at which a crew stops and calls, found here or not, stands on the tab "
+            + ALL
+            + ".");
   }
 
   private static void findings(Tab tab, StopReports stops) {

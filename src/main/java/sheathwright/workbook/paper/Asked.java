@@ -1,13 +1,18 @@
 package sheathwright.workbook.paper;
 
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Units;
 import sheathwright.job.life.Item;
 import sheathwright.life.bill.ItemAccount;
+import sheathwright.life.bill.NextOrder;
 import sheathwright.life.bill.Share;
+import sheathwright.workbook.told.PhotoCount;
+import sheathwright.workbook.told.Photos;
 import sheathwright.workbook.told.Told;
 
 /**
@@ -61,6 +66,29 @@ record Asked(
 
   private static boolean isAsked(Share share) {
     return Math.abs(share.now().value()) > DUST;
+  }
+
+  /** The marks of an item that are in the agreed price. */
+  static List<Share> includedOf(ItemAccount account) {
+    return account.shares().stream().filter(share -> share.included().value() > DUST).toList();
+  }
+
+  /** The marks that an order asks for, and those in the agreed price. */
+  static List<Share> seen(NextOrder order) {
+    Set<Share> all = new LinkedHashSet<>();
+    order.asked().forEach(item -> all.addAll(marksOf(item)));
+    order.accounts().items().forEach(item -> all.addAll(includedOf(item)));
+    return List.copyOf(all);
+  }
+
+  /** The photographs of the marks of an order; each that it bills is to be seen before and open. */
+  static PhotoCount photographs(NextOrder order, Photos photos) {
+    List<Share> billed =
+        order.asked().stream()
+            .flatMap(item -> marksOf(item).stream())
+            .filter(share -> share.now().value() > DUST)
+            .toList();
+    return PhotoCount.of(photos.of(seen(order)), photos, billed);
   }
 
   /** Why a mark is asked for, or why something of it comes back. */

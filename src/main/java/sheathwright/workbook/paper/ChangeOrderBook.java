@@ -44,6 +44,11 @@ public final class ChangeOrderBook {
     return paper.bytes(this::pages);
   }
 
+  /** How many photographs are in it, and which of the marks that it bills are not seen in any. */
+  public String photographs() {
+    return Asked.photographs(order, photos).words();
+  }
+
   private void pages() {
     OrderPhonePage phone =
         new OrderPhonePage(paper.phonePage("Change order"), estimate.job(), order, on);
@@ -51,7 +56,7 @@ public final class ChangeOrderBook {
     marks.write();
     phone.close(Paper.told(phone.write(marks.asked()), marks.sheaf()));
     DeckPictures pictures = new DeckPictures(paper, estimate, photos);
-    pictures.maps(marks.seen());
-    pictures.photographs(marks.seen(), List.of());
+    pictures.maps(Asked.seen(order));
+    pictures.photographs(Asked.seen(order), List.of());
   }
 }

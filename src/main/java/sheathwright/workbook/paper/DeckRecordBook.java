@@ -8,6 +8,7 @@ import sheathwright.life.bill.Accounts;
 import sheathwright.life.bill.ItemAccount;
 import sheathwright.life.bill.Share;
 import sheathwright.workbook.told.OnceMore;
+import sheathwright.workbook.told.PhotoCount;
 import sheathwright.workbook.told.Photos;
 
 /**
@@ -48,13 +49,18 @@ public final class DeckRecordBook {
     return paper.bytes(this::pages);
   }
 
+  /** How many photographs the job has, and which of the marks that were put right none shows. */
+  public String photographs() {
+    return PhotoCount.of(photos.there(), photos, shares()).words();
+  }
+
   private void pages() {
     RecordPage front = new RecordPage(paper, estimate, accounts);
     IfItLeaksPage.write(paper, estimate);
     DonePage done = new DonePage(paper, estimate, accounts, photos);
     done.write();
     OnceMore again = new OnceMore();
-    front.write(done.sums(), photos, again);
+    front.write(done.sums(), photographs(), again);
     if (!done.sums().isEmpty()) {
       front.close(Paper.told(again, done.sheaf()));
     }

@@ -29,7 +29,6 @@ final class MarksPage {
   private static final int QUANTITY = 5;
   private static final int AMOUNT = 7;
   private static final String STOP = "stop";
-  private static final double DUST = 1e-9;
 
   private final Sheaf sheaf;
   private final NextOrder order;
@@ -62,7 +61,7 @@ final class MarksPage {
     order.priceOpen().forEach(this::open);
     waiting();
     sheaf.heading("Photographs", 0);
-    PhotoCount count = PhotoCount.of(photos.of(seen()), photos, billed());
+    PhotoCount count = Asked.photographs(order, photos);
     if (count.unseen().isEmpty()) {
       sheaf.paragraph(count.words());
     } else {
@@ -73,24 +72,6 @@ final class MarksPage {
       sheaf.heading("What comes back", 0);
       causes.forEach(sheaf::paragraph);
     }
-  }
-
-  /** The marks that this order asks for. */
-  List<Share> billed() {
-    return order.asked().stream()
-        .flatMap(item -> Asked.marksOf(item).stream())
-        .filter(share -> share.now().value() > DUST)
-        .toList();
-  }
-
-  /** The marks that this order asks for, and those in the agreed price. */
-  List<Share> seen() {
-    List<Share> all = new ArrayList<>();
-    order.asked().forEach(item -> all.addAll(Asked.marksOf(item)));
-    for (ItemAccount item : order.accounts().items()) {
-      includedOf(item).stream().filter(share -> !all.contains(share)).forEach(all::add);
-    }
-    return all;
   }
 
   private void marks(ItemAccount item) {
@@ -141,15 +122,11 @@ final class MarksPage {
     return sum;
   }
 
-  private static List<Share> includedOf(ItemAccount item) {
-    return item.shares().stream().filter(share -> share.included().value() > DUST).toList();
-  }
-
   /** Marks that were found and are in the agreed price, so that the owner sees what it was for. */
   private void included(ItemAccount item) {
     sheaf.list(
         "In the agreed price: " + UnitWords.label(item.agreed()),
-        includedOf(item),
+        Asked.includedOf(item),
         (some, part) ->
             roll(
                 "included_" + item.item().word(),

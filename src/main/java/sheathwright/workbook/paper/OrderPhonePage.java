@@ -30,7 +30,7 @@ import sheathwright.workbook.told.Told;
  */
 final class OrderPhonePage {
 
-  private static final int MOST_REASONS = 4;
+  private static final int MOST_REASONS = 3;
   private static final int MOST_PLACES = 6;
 
   private final PhonePage page;

@@ -10,14 +10,14 @@ import sheathwright.workbook.book.Tab;
 final class PhonePage {
 
   /** Of the labels and of what stands beside them, in characters of the ordinary type. */
-  private static final int[] WIDTHS = {32, 28};
+  private static final int[] WIDTHS = {36, 26};
 
   /** So much of a line of ordinary type fits in one of large type. */
   private static final double SHARE = 0.78;
 
   private static final double LINE = 19;
   private static final double HEADLINE = 44;
-  private static final double SIGNATURE = 46;
+  private static final double SIGNATURE = 40;
 
   private final Tab tab;
 
@@ -51,7 +51,7 @@ final class PhonePage {
     int line = tab.line();
     tab.text(line, 0, text, Part.LARGE_HEADING);
     tab.text(line, 1, "", Part.LARGE_HEADING);
-    tab.row(line).height(LINE * 1.6);
+    tab.row(line).height(LINE * 1.4);
   }
 
   /** A label with a number or a word beside it. */

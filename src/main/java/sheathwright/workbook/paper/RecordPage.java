@@ -14,14 +14,11 @@ import sheathwright.job.life.LifeFields;
 import sheathwright.job.table.Field;
 import sheathwright.life.bill.Accounts;
 import sheathwright.life.bill.ItemAccount;
-import sheathwright.life.bill.Share;
 import sheathwright.life.found.Found;
 import sheathwright.sheathing.Layouts;
 import sheathwright.workbook.book.Look.Part;
 import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.told.OnceMore;
-import sheathwright.workbook.told.PhotoCount;
-import sheathwright.workbook.told.Photos;
 import sheathwright.workbook.told.Sheaf;
 
 /**
@@ -47,9 +44,10 @@ final class RecordPage {
    * Writes the page.
    *
    * @param sums how much of each item was done, as another page counts it
+   * @param photographs how many there are, in words
    * @param again takes its numbers, to be told once more
    */
-  void write(Map<ItemAccount, Figure<Ratio>> sums, Photos photos, OnceMore again) {
+  void write(Map<ItemAccount, Figure<Ratio>> sums, String photographs, OnceMore again) {
     Tab tab = sheaf.tab();
     tab.paragraph(
         "Keep this for as long as the house stands, and hand it on with the house. It says what was seen and done; what nobody saw is neither sound nor unsound.");
@@ -70,7 +68,7 @@ final class RecordPage {
         .filter(asked -> asked.value().refusal().isEmpty())
         .forEach(asked -> Paper.fact(tab, asked.what(), Spoken.of(asked.value())));
     sheaf.heading("Photographs");
-    sheaf.paragraph(PhotoCount.of(photos.there(), photos, marks()).words());
+    sheaf.paragraph(photographs);
     left();
   }
 
@@ -78,14 +76,6 @@ final class RecordPage {
   void close(Choice<String> state) {
     sheaf.keep(Tab.LINE_HEIGHT);
     sheaf.tab().value(sheaf.tab().line(), 0, state, Part.NOTE);
-  }
-
-  /** The marks of all that was done. */
-  private List<Share> marks() {
-    return accounts.items().stream()
-        .flatMap(item -> item.shares().stream())
-        .filter(DeckRecordBook::isDone)
-        .toList();
   }
 
   private void house() {

@@ -203,7 +203,8 @@ class ChangeOrderBookTest {
           .containsOnly("image/jpeg");
     }
     assertThat(texts.on("Photographs"))
-        .contains("Mark 5, B-5-3: photo 7, open, May 18, 2027: missing, there is no file photos/lost.jpg");
+        .contains(
+            "Mark 5, B-5-3: photo 7, open, May 18, 2027: missing, there is no file photos/lost.jpg");
   }
 
   @Test
