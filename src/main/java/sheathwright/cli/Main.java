@@ -44,6 +44,7 @@ public final class Main implements Callable<Integer> {
           AgreeCommand.class,
           ChangeOrderCommand.class,
           CloseCommand.class,
+          PapersCommand.class,
           FillCommand.class,
           SolveCommand.class,
           RunCommand.class,

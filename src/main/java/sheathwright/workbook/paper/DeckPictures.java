@@ -48,6 +48,14 @@ final class DeckPictures {
     }
   }
 
+  /** A map of each plane with everything that is marked on it. */
+  void everyPlane() {
+    Sheaf sheaf = paper.sheaf("Planes", WIDTHS);
+    for (Deck.Part part : estimate.deck().parts()) {
+      draw(sheaf, "Plane " + part.plane().name(), part, part.marks(), List.of());
+    }
+  }
+
   /** The maps of the new wood that was put in for these marks. */
   void asBuilt(List<Share> shares) {
     Set<String> marks = marks(shares);

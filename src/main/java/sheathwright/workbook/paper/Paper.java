@@ -1,5 +1,8 @@
 package sheathwright.workbook.paper;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.function.Function;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Roll;
@@ -72,6 +75,27 @@ final class Paper {
   /** A column of words that nobody computes with. */
   static <T> Roll.Column<T> words(String name, Function<T, String> words) {
     return Roll.column(name, item -> (Traced) Choice.literal(words.apply(item)));
+  }
+
+  /**
+   * A list of words alone, which goes on on further sheets.
+   *
+   * @param name begins the names of its columns
+   * @param rows each with as many words as there are headings
+   */
+  static void table(
+      Sheaf sheaf, String name, String heading, List<String> headings, List<List<String>> rows) {
+    List<Roll.Column<List<String>>> columns = new ArrayList<>();
+    for (int i = 0; i < headings.size(); i++) {
+      int place = i;
+      columns.add(words("column_" + (i + 1), row -> row.get(place)));
+    }
+    sheaf.list(
+        heading,
+        rows,
+        (some, part) -> Roll.of(part < 2 ? name : name + "_" + part, heading, some, columns),
+        headings,
+        Collections.nCopies(headings.size(), null));
   }
 
   /** The numbers of the document once more, and whether one of them was changed. */

@@ -36,7 +36,11 @@ public final class LifeBooks {
       Map<String, sheathwright.job.table.CsvFile> open,
       Map<String, sheathwright.job.table.CsvFile> closed) {
     Map<String, byte[]> books = new LinkedHashMap<>();
-    books.put("change-order", changeOrder(LifeJob.job(open), LifeJob.found()));
+    Job opened = LifeJob.job(open);
+    books.put("change-order", changeOrder(opened, LifeJob.found()));
+    books.put("order-list", OrderListBook.of(new Estimate(opened)).bytes());
+    books.put(
+        "inspection-record", InspectionRecordBook.of(new Estimate(opened), photos(opened)).bytes());
     Estimate done = new Estimate(LifeJob.job(closed));
     books.put("invoice", invoice(done, LifeJob.found()));
     books.put("deck-record", deckRecord(done, LifeJob.found()));
