@@ -16,7 +16,7 @@ import sheathwright.life.record.JobFolder;
 import sheathwright.life.record.Ordering;
 import sheathwright.life.record.SentDocument;
 import sheathwright.workbook.paper.ChangeOrderBook;
-import sheathwright.workbook.paper.Photos;
+import sheathwright.workbook.told.Photos;
 
 /** Asks the owner for what was found besides what was agreed. */
 @Command(
@@ -53,11 +53,10 @@ final class ChangeOrderCommand implements Callable<Integer> {
       say("nothing was found besides what is agreed and ordered: no change order is written");
     } else {
       Path place = output == null ? step.folder() : output;
-      byte[] document =
+      ChangeOrderBook document =
           ChangeOrderBook.of(
-                  ordering.estimate(), order, Photos.of(job.job(), step.folder()), step.on())
-              .bytes();
-      SentDocument sent = ordering.write(document, place);
+              ordering.estimate(), order, Photos.of(job.job(), step.folder()), step.on());
+      SentDocument sent = ordering.write(document.bytes(), place);
       say("wrote %s, kept as %s".formatted(place.resolve(ordering.file()), sent.in(step.folder())));
       for (ItemAccount item : order.asked()) {
         say(
@@ -70,6 +69,7 @@ final class ChangeOrderCommand implements Callable<Integer> {
       }
       say("change order %s: %s".formatted(order.number(), order.sum()));
       say("the homeowner pays %s with it".formatted(order.newTotal()));
+      say("in it: " + document.photographs());
     }
     for (ItemAccount open : order.priceOpen()) {
       spec.commandLine()

@@ -16,7 +16,7 @@ import sheathwright.life.record.Closing;
 import sheathwright.life.record.JobFolder;
 import sheathwright.workbook.paper.DeckRecordBook;
 import sheathwright.workbook.paper.InvoiceBook;
-import sheathwright.workbook.paper.Photos;
+import sheathwright.workbook.told.Photos;
 
 /** Closes a job. */
 @Command(
@@ -60,19 +60,16 @@ final class CloseCommand implements Callable<Integer> {
                 closing.invoiceNumber(),
                 step.on())
             .bytes();
-    byte[] record =
+    DeckRecordBook record =
         DeckRecordBook.of(
-                closing.estimate(),
-                closing.accounts(),
-                Photos.of(job.job(), step.folder()),
-                step.on())
-            .bytes();
+            closing.estimate(), closing.accounts(), Photos.of(job.job(), step.folder()), step.on());
     List<Path> written =
-        closing.write(bill, record, output == null ? step.folder() : output, force);
+        closing.write(bill, record.bytes(), output == null ? step.folder() : output, force);
     say("wrote %s and %s".formatted(written.get(0), written.get(1)));
     say(
         "the homeowner pays %s, of which %s is still due"
             .formatted(closing.invoice().total(), closing.invoice().due()));
+    say("in the deck record: " + record.photographs());
     closing.found().forEach(this::say);
     closing.leak().ifPresent(leak -> said(leak, closing.givenAway(leak)));
     say("closed on %s; nothing more is written for this job".formatted(step.on()));

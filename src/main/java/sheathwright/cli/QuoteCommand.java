@@ -26,6 +26,7 @@ import sheathwright.life.record.Step;
 import sheathwright.life.record.Writing;
 import sheathwright.workbook.page.JobBook;
 import sheathwright.workbook.page.JobBooks;
+import sheathwright.workbook.told.Photos;
 
 /** Makes a job's two workbooks. */
 @Command(
@@ -141,7 +142,7 @@ final class QuoteCommand implements Callable<Integer> {
 
   private void drafted(JobFolder job) {
     Estimate estimate = new Estimate(job.job());
-    JobBooks books = JobBooks.of(estimate);
+    JobBooks books = JobBooks.of(estimate, Photos.of(job.job(), folder));
     written(books.office(), books.homeowner(), folder);
     said(estimate);
     say(job.next("quote", "--issue --on DATE"));
@@ -149,7 +150,7 @@ final class QuoteCommand implements Callable<Integer> {
 
   private void issued(Issuing issuing, JobFolder job) {
     Estimate estimate = issuing.estimate();
-    JobBooks books = JobBooks.of(estimate, issuing.issue());
+    JobBooks books = JobBooks.of(estimate, Photos.of(job.job(), folder), issuing.issue());
     SentDocument quote =
         issuing.write(books.office(), books.homeowner(), Optional.ofNullable(output), force);
     say("issued " + quote.document() + ", kept as " + quote.in(folder));

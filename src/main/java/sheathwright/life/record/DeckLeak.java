@@ -7,8 +7,10 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Time;
+import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
+import sheathwright.job.Job;
 import sheathwright.job.JobTable;
 import sheathwright.job.QuoteLines;
 import sheathwright.job.life.Item;
@@ -22,7 +24,10 @@ import sheathwright.life.bill.ItemHours;
 import sheathwright.life.bill.Leak;
 
 /** The leak of a job from its tables: what is sold as agreed, what is bought as priced today. */
-final class DeckLeak {
+public final class DeckLeak {
+
+  private static final Source OF_ONE = Source.derived("direct cost of one, less its hours");
+  private static final Source SOLD = Source.derived("agreed, with approved orders, less credits");
 
   private final Estimate estimate;
   private final Accounts accounts;
@@ -32,6 +37,14 @@ final class DeckLeak {
     this.estimate = estimate;
     this.accounts = accounts;
     labor = estimate.job().rateBook().fact(OfficeFields.LABOR);
+  }
+
+  /** The same of a job that was agreed and whose crew kept a log; nothing of any other. */
+  public static Optional<Leak> of(Estimate estimate) {
+    Job job = estimate.job();
+    return job.lines(JobTable.AGREED).isEmpty() || job.lines(JobTable.LOG).isEmpty()
+        ? Optional.empty()
+        : Optional.of(of(estimate, Bill.accounts(estimate)));
   }
 
   /** What the work on the deck cost against what it sold for. */
@@ -50,7 +63,7 @@ final class DeckLeak {
                 hours
                     .each(item)
                     .map(each -> direct.minus(each.times(labor).in(Units.USD)))
-                    .ifPresent(bought -> all.put(item, bought)));
+                    .ifPresent(bought -> all.put(item, told("material", item, bought, OF_ONE))));
     return all;
   }
 
@@ -86,9 +99,13 @@ final class DeckLeak {
         }
       }
       sum = sum.plus(Figure.of(ordered(item), Units.USD)).minus(account.credit());
-      all.put(item, sum);
+      all.put(item, told("sold", item, sum, SOLD));
     }
     return all;
+  }
+
+  private static Figure<Money> told(String what, Item item, Figure<Money> amount, Source source) {
+    return Figure.constant(item.word() + "_" + what + "_usd", amount.value(), Units.USD, source);
   }
 
   private double ordered(Item item) {

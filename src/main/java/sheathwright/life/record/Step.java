@@ -24,6 +24,16 @@ public enum Step {
       "it is made once; what is found besides goes into a change order"),
   CHANGE_ORDER(
       "a change order", EnumSet.of(Stage.OPENED), "nothing is ordered after the last invoice"),
+  ORDER_LIST(
+      "an order list",
+      EnumSet.of(Stage.QUOTED, Stage.AGREED, Stage.OPENED),
+      "nothing more is bought for it"),
+  MAKER_RECORD(
+      "a record for the covering's maker",
+      EnumSet.of(Stage.QUOTED, Stage.AGREED, Stage.OPENED),
+      "nothing more is written for it"),
+  INSPECTION_RECORD(
+      "an inspection record", EnumSet.of(Stage.OPENED), "nothing more is written for it"),
   CLOSE("the last invoice", EnumSet.of(Stage.OPENED), "it is written once");
 
   private final String what;

@@ -165,6 +165,7 @@ public final class Look {
     if (part == Part.UNIT
         || part == Part.NOTE
         || part == Part.RESULT_TEXT
+        || part == Part.COLUMN_HEAD
         || part == Part.LISTED_TEXT
         || part == Part.VERDICT) {
       style.setIndention((short) 1);

@@ -12,9 +12,13 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 public final class Page {
 
   /** Characters in a line of an upright page. */
-  private static final int WIDEST_UPRIGHT = 110;
+  private static final int WIDEST_UPRIGHT = 140;
 
   private static final double POINTS_UPRIGHT = 690;
+  private static final double POINTS_ACROSS = 500;
+
+  /** Smaller than this no page is printed to save another one. */
+  private static final double SMALLEST = 0.72;
 
   /** In letters of eight points. */
   private static final String FOOT =
@@ -24,6 +28,9 @@ public final class Page {
 
   /** Begins a new page where what comes next would not fit on this one. */
   public static void keepTogether(Tab tab, double points) {
+    if (tab.isOnOnePage()) {
+      return;
+    }
     XSSFSheet sheet = tab.sheet();
     int[] breaks = sheet.getRowBreaks();
     int first = breaks.length == 0 ? Tab.FIRST_LINE : breaks[breaks.length - 1] + 1;
@@ -41,6 +48,26 @@ public final class Page {
     tab.sheet().setRowBreak(tab.next() - 1);
   }
 
+  /**
+   * As few pages as a tab goes on without being shrunk too far; any number, which is written as 0,
+   * where it is told where pages begin and more than one is needed.
+   */
+  private static int pages(Tab tab, boolean isUpright) {
+    double used = 0;
+    for (int line = 0; line < tab.next(); line++) {
+      used += tab.height(line);
+    }
+    int pages = (int) Math.ceil(used * SMALLEST / (isUpright ? POINTS_UPRIGHT : POINTS_ACROSS));
+    int[] breaks = tab.sheet().getRowBreaks();
+    if (pages > 1 && breaks.length > 0) {
+      return 0;
+    }
+    for (int line : breaks) {
+      tab.sheet().removeRowBreak(line);
+    }
+    return pages;
+  }
+
   static void finish(Tab tab) {
     XSSFSheet sheet = tab.sheet();
     sheet.enableLocking();
@@ -49,7 +76,11 @@ public final class Page {
     sheet.lockSelectLockedCells(false);
     sheet.createFreezePane(0, Tab.FIRST_LINE - 1);
     sheet.setDisplayGridlines(false);
-    sheet.setRepeatingRows(new CellRangeAddress(tab.firstRepeated(), tab.lastRepeated(), -1, -1));
+    if (tab.isKeptBack()) {
+      tab.saysHowItIsPrinted();
+    } else {
+      sheet.setRepeatingRows(new CellRangeAddress(tab.firstRepeated(), tab.lastRepeated(), -1, -1));
+    }
     sheet.setFitToPage(true);
     sheet.setHorizontallyCenter(true);
     sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.LEFT, 0.5);
@@ -58,15 +89,19 @@ public final class Page {
     sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.BOTTOM, 0.7);
     PrintSetup print = sheet.getPrintSetup();
     print.setFitWidth((short) 1);
-    print.setFitHeight((short) (tab.isOnOnePage() ? 1 : 0));
+    boolean isUpright = tab.isOnOnePage() || tab.characters() <= WIDEST_UPRIGHT;
+    print.setFitHeight((short) (tab.isOnOnePage() ? 1 : pages(tab, isUpright)));
     print.setPaperSize((short) (PaperSize.LETTER_PAPER.ordinal() + 1));
-    print.setLandscape(!tab.isOnOnePage() && tab.characters() > WIDEST_UPRIGHT);
+    print.setLandscape(!isUpright);
     sheet.getFooter().setLeft(FOOT);
     sheet.getFooter().setRight("&8&A, page &P of &N");
     int last = Math.max(tab.lines().size(), tab.next()) - 1;
     sheet.setDimensionOverride(new CellRangeAddress(0, last, 0, tab.columns() - 1));
+    int first = tab.isKeptBack() ? last + 1 : 0;
+    int end = tab.isKeptBack() ? 0 : tab.columns() - 1;
     sheet
         .getWorkbook()
-        .setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), 0, tab.columns() - 1, 0, last);
+        .setPrintArea(
+            sheet.getWorkbook().getSheetIndex(sheet), 0, end, first, Math.max(first, last));
   }
 }

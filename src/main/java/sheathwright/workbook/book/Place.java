@@ -25,6 +25,11 @@ record Place(String tab, int row, int column, String name) {
 
   /** As its name is defined. */
   String absolute() {
-    return "'" + tab + "'!" + new CellReference(row, column, true, true).formatAsString();
+    return quoted(tab) + "!" + new CellReference(row, column, true, true).formatAsString();
+  }
+
+  /** A tab's name as formulas have it: an apostrophe in it stands twice. */
+  static String quoted(String tab) {
+    return "'" + tab.replace("'", "''") + "'";
   }
 }

@@ -78,9 +78,9 @@ final class Ranges {
   }
 
   private static String cells(Tab tab, int firstRow, int firstColumn, int lastRow, int lastColumn) {
-    return "'%s'!%s:%s"
+    return "%s!%s:%s"
         .formatted(
-            tab.name(),
+            Place.quoted(tab.name()),
             new CellReference(firstRow, firstColumn, true, true).formatAsString(),
             new CellReference(lastRow, lastColumn, true, true).formatAsString());
   }

@@ -36,7 +36,12 @@ public final class Tab {
   private static final Set<Part> FOR_WORDS_TOO =
       EnumSet.of(Part.LARGE_TEXT, Part.LARGE_LABEL, Part.LARGE_RESULT, Part.CAPTION, Part.NOTE);
 
-  private static final int CHARACTERS_A_LINE = 122;
+  /**
+   * Running text fits so many times the characters of the columns below it: few are as wide as a
+   * digit.
+   */
+  private static final double TEXT_SHARE = 1.16;
+
   private static final int NOTE_CHARACTERS = 52;
   private static final String FRACTIONS = "# ??/??";
   public static final float LINE_HEIGHT = 13.5f;
@@ -52,6 +57,7 @@ public final class Tab {
   private int lastRepeated = 1;
   private boolean isOnOnePage;
   private boolean isInFractions;
+  private boolean isKeptBack;
 
   /**
    * A tab.
@@ -94,6 +100,29 @@ public final class Tab {
   /** Whether it is one page, however much stands on it. */
   boolean isOnOnePage() {
     return isOnOnePage;
+  }
+
+  /**
+   * The same, left out when all tabs are printed: its print area is a cell on which nothing stands.
+   */
+  public Tab keptBack() {
+    isKeptBack = true;
+    return this;
+  }
+
+  /** Says below the title how a tab is printed that is left out with the others. */
+  void saysHowItIsPrinted() {
+    text(
+        FIRST_LINE - 1,
+        0,
+        "Not printed with the other tabs. To print it, clear its print area (under page layout, or format), then print the active sheet.",
+        Part.NOTE);
+    merge(FIRST_LINE - 1, 0, columns() - 1);
+  }
+
+  /** Whether it is left out when all tabs are printed. */
+  boolean isKeptBack() {
+    return isKeptBack;
   }
 
   /** The same, its inches in the fractions of a tape. */
@@ -140,7 +169,7 @@ public final class Tab {
   }
 
   /** Characters that fit in a column. */
-  int width(int column) {
+  public int width(int column) {
     return widths[column];
   }
 
@@ -162,7 +191,7 @@ public final class Tab {
   }
 
   /** Whether nothing stands on it below its title. */
-  boolean isEmpty() {
+  public boolean isEmpty() {
     return next == FIRST_LINE;
   }
 
@@ -206,8 +235,7 @@ public final class Tab {
   private void paragraph(String text, Part part) {
     text(next, 0, text, part);
     merge(next, 0, columns() - 1);
-    int lines = 1 + text.length() / CHARACTERS_A_LINE;
-    row(next++).height(LINE_HEIGHT * lines + 3);
+    row(next++).height(tallOf(text));
   }
 
   /** A fact in words that nobody computes with. */
@@ -241,7 +269,7 @@ public final class Tab {
     TabCell cell = cell(next, 0);
     cell.style(book.look().of(Part.TEXT));
     merge(next, 0, columns() - 1);
-    int needed = Math.max(lines, 1 + said(words).length() / CHARACTERS_A_LINE);
+    int needed = Math.max(lines, 1 + said(words).length() / textCharacters());
     row(next).height(LINE_HEIGHT * needed + 3);
     book.placed(words, this, next++, 0);
     book.later(notation -> book.write(cell, words, notation));
@@ -603,11 +631,26 @@ public final class Tab {
   }
 
   /** How tall a line stands, in points. */
-  double height(int line) {
+  public double height(int line) {
     TabLine made = line < lines.size() ? lines.get(line) : null;
     return made == null
         ? sheet.getDefaultRowHeightInPoints()
         : made.height().orElse(sheet.getDefaultRowHeightInPoints());
+  }
+
+  /** How tall a line of a list stands that holds these, in points. */
+  public double tallOf(List<Traced> values) {
+    int needed = linesFor(0, values.stream().map(Tab::said).toList());
+    return needed > 1 ? LINE_HEIGHT * needed + 2 : sheet.getDefaultRowHeightInPoints();
+  }
+
+  /** How tall running text stands across the page, in points. */
+  public double tallOf(String words) {
+    return LINE_HEIGHT * (1 + words.length() / textCharacters()) + 3;
+  }
+
+  private int textCharacters() {
+    return (int) (characters() * TEXT_SHARE);
   }
 
   /** Makes a line tall enough for the longest of its words. */
@@ -636,18 +679,11 @@ public final class Tab {
     return textual(value) && value.refusal().isEmpty() ? value.plain() : "";
   }
 
-  /** How many lines the headings need, two at least, broken between words. */
+  /** How many lines the headings need, broken between words; bold type is wider. */
   private int headingLines(List<String> headings) {
-    int most = 2;
+    int most = 1;
     for (int column = 0; column < Math.min(columns(), headings.size()); column++) {
-      int lines = 1;
-      int used = 0;
-      for (String word : headings.get(column).split(" ")) {
-        boolean fits = used == 0 || used + 1 + word.length() <= widths[column];
-        lines += fits ? 0 : 1;
-        used = fits && used > 0 ? used + 1 + word.length() : word.length();
-      }
-      most = Math.max(most, lines);
+      most = Math.max(most, linesOf(headings.get(column), Math.max(1, widths[column] - 1)));
     }
     return most;
   }
@@ -656,10 +692,23 @@ public final class Tab {
   private int linesFor(int first, List<String> words) {
     int most = 1;
     for (int i = 0; i < words.size() && first + i < columns(); i++) {
-      int fit = Math.max(1, widths[first + i] + 1);
-      most = Math.max(most, 1 + (words.get(i).length() - 1) / fit);
+      most = Math.max(most, linesOf(words.get(i), Math.max(1, widths[first + i] + 1)));
     }
     return most;
+  }
+
+  /** How many lines words take that are broken between them, or within one that is too long. */
+  private static int linesOf(String words, int fit) {
+    int lines = 1;
+    int used = 0;
+    for (String word : words.split(" ")) {
+      boolean fits = used == 0 || used + 1 + word.length() <= fit;
+      lines += fits ? 0 : 1;
+      used = fits && used > 0 ? used + 1 + word.length() : word.length();
+      lines += (used - 1) / fit;
+      used = used > fit ? (used - 1) % fit + 1 : used;
+    }
+    return lines;
   }
 
   /**

@@ -45,6 +45,9 @@ public final class DeckMap {
   private static final double LETTER_WIDTH = 0.62;
   private static final double LETTER_HEIGHT = 1.25;
 
+  /** No map takes more of a page with its heading and its key, in points. */
+  public static final double TALLEST = (MOST_LINES + 2) * LINE_POINTS + HEADING + 5 * KEY_LINE;
+
   private final Plane plane;
   private final Supports supports;
   private final List<Region> sheets;

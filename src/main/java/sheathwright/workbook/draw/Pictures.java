@@ -23,23 +23,30 @@ public final class Pictures {
   private Pictures() {}
 
   /**
-   * Puts a photograph into one cell's width and several lines' height.
+   * Puts a photograph into some columns' width and several lines' height.
    *
    * @param words said in its place where it cannot be seen
    */
   public static void place(
-      Tab tab, Photograph photograph, int line, int lines, int column, String words) {
+      Tab tab, Photograph photograph, int line, int lines, int first, int last, String words) {
     XSSFSheet sheet = tab.sheet();
     double each = sheet.getDefaultRowHeightInPoints() * Units.EMU_PER_POINT;
-    double wide = sheet.getColumnWidthInPixels(column) * UNITS_A_DOT - 2 * AIR;
+    double wide = -2 * AIR;
+    for (int column = first; column <= last; column++) {
+      wide += sheet.getColumnWidthInPixels(column) * UNITS_A_DOT;
+    }
     double high = lines * each - 2 * AIR;
     double scale = Math.min(wide / photograph.wide(), high / photograph.high());
-    int right = AIR + (int) (photograph.wide() * scale);
+    double right = AIR + photograph.wide() * scale;
+    int column = first;
+    while (right > sheet.getColumnWidthInPixels(column) * UNITS_A_DOT && column < last) {
+      right -= sheet.getColumnWidthInPixels(column++) * UNITS_A_DOT;
+    }
     double bottom = AIR + photograph.high() * scale;
-    int last = (int) (bottom / each);
+    int down = (int) (bottom / each);
     XSSFClientAnchor anchor =
         new XSSFClientAnchor(
-            AIR, AIR, right, (int) (bottom - last * each), column, line, column, line + last);
+            AIR, AIR, (int) right, (int) (bottom - down * each), first, line, column, line + down);
     Layer.picture(
         sheet, anchor, number(sheet, photograph), new Layer.Words("Photograph, " + words, words));
   }

@@ -14,6 +14,8 @@ import sheathwright.workbook.book.Letter;
 import sheathwright.workbook.book.Look.Part;
 import sheathwright.workbook.book.Particulars;
 import sheathwright.workbook.book.Tab;
+import sheathwright.workbook.told.Photos;
+import sheathwright.workbook.told.Sheaf;
 
 /**
  * The homeowner's file: what is asked, what was seen, what may change, and how rafters will lie.
@@ -25,9 +27,11 @@ public final class HomeBook {
   private final String subtitle;
   private final String document;
   private final LocalDate date;
+  private final Photos photos;
 
-  private HomeBook(Estimate estimate, String kind, String document, LocalDate date) {
+  private HomeBook(Estimate estimate, Photos photos, String kind, String document, LocalDate date) {
     this.estimate = estimate;
+    this.photos = photos;
     this.document = document;
     this.date = date;
     this.book =
@@ -40,11 +44,17 @@ public final class HomeBook {
                 estimate.job().fact(JobFields.PREPARED_BY).value(), kind, Dates.inWords(date));
   }
 
-  /** The file of an estimate, not issued yet. */
+  /** The file of an estimate, not issued yet, without photographs. */
   public static HomeBook of(Estimate estimate) {
+    return of(estimate, Photos.none());
+  }
+
+  /** The file of an estimate, not issued yet. */
+  public static HomeBook of(Estimate estimate, Photos photos) {
     Job job = estimate.job();
     return new HomeBook(
         estimate,
+        photos,
         job.isNumbered()
             ? "draft of quote " + job.fact(JobFields.QUOTE_NUMBER).value()
             : "draft of a quote, not numbered yet",
@@ -53,8 +63,9 @@ public final class HomeBook {
   }
 
   /** The file that goes out. */
-  public static HomeBook of(Estimate estimate, Issue issue) {
-    return new HomeBook(estimate, "quote " + issue.document(), issue.document(), issue.on().day());
+  public static HomeBook of(Estimate estimate, Photos photos, Issue issue) {
+    return new HomeBook(
+        estimate, photos, "quote " + issue.document(), issue.document(), issue.on().day());
   }
 
   /**
@@ -77,14 +88,13 @@ public final class HomeBook {
 
   private byte[] written() {
     Letter quote = letter("Your quote", 34, 10, 12, 14, 15);
-    Letter seen = letter("What we found", 28, 14, 16, 16, 22);
-    Letter terms = letter("What you get", 30, 16, 16, 16, 14);
+    Sheaf seen = Sheaf.of("What we found", name -> letter(name, 28, 14, 16, 16, 22).tab());
     QuotePage page = new QuotePage(quote, estimate, document, date);
     Letterhead.write(quote, estimate.job().firm());
     page.write();
-    new SeenPage(seen, estimate).write();
+    new SeenPage(seen, estimate, photos).write();
     page.writeOnceMore(seen);
-    new TermsPage(terms, estimate).write();
+    new TermsPage(letter("What you get", 30, 16, 16, 16, 14), estimate).write();
     RaftersPage.write(book, estimate, () -> letter("Your rafters", 20, 17, 17, 17, 17));
     return book.finished();
   }

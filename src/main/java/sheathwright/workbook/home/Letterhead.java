@@ -36,7 +36,7 @@ final class Letterhead {
               int top = letter.tab().next();
               letter.tab().skip(LINES_OF_LOGO);
               String words = "Logo of " + firm.said(FirmKeys.NAME).orElseThrow();
-              Pictures.place(letter.tab(), logo, top, LINES_OF_LOGO, 0, words);
+              Pictures.place(letter.tab(), logo, top, LINES_OF_LOGO, 0, 0, words);
             });
     firm.said(FirmKeys.NAME).ifPresent(name -> letter.line(name, Part.LABEL));
     line(letter, Stream.of(FirmKeys.ADDRESS, FirmKeys.PHONE, FirmKeys.EMAIL).map(firm::said));

@@ -25,6 +25,9 @@ import sheathwright.job.table.Row;
 import sheathwright.workbook.book.Letter;
 import sheathwright.workbook.book.Look.Part;
 import sheathwright.workbook.book.Tab;
+import sheathwright.workbook.told.OnceMore;
+import sheathwright.workbook.told.Sheaf;
+import sheathwright.workbook.told.Told;
 
 /** The page with the price on top. */
 final class QuotePage {
@@ -252,53 +255,29 @@ final class QuotePage {
   }
 
   /** What was quoted, told a second time on another page, so that a changed number is seen. */
-  void writeOnceMore(Letter other) {
-    List<Again> all = new ArrayList<>();
-    all.add(Again.of("All lines together", together));
-    all.add(Again.of("The price on page 1, without your choices", total.minus(chosen)));
-    all.add(Again.of("Each further sheet", one(extra)));
+  void writeOnceMore(Sheaf other) {
+    OnceMore again =
+        new OnceMore()
+            .amount("All lines together", together)
+            .amount("Price without your choices", total.minus(chosen))
+            .amount("Each further sheet", one(extra));
     if (credit.value() > 0) {
-      all.add(Again.of("Back for each sheet not needed", one(credit)));
+      again.amount("Back for each not needed", one(credit));
     }
-    all.add(Again.of("All sheets that could still turn out bad", allExtra));
-    all.add(Again.of("The most on page 1, without your choices", atWorst.minus(chosen)));
-    Roll quoted =
-        Roll.of(
-            "quoted",
-            "the numbers once more",
-            all,
-            Roll.<Again>column("item", each -> Choice.literal(each.what())),
-            Roll.column("now_usd", Again::now),
-            Roll.column("quoted_usd", Again::quoted),
-            Roll.column("changed_usd", Again::changed));
-    other.tab().heading("The numbers once more, as they were quoted");
-    other
-        .tab()
-        .list(
-            quoted,
-            List.of("What", "In this file", "As quoted", "Changed by"),
-            Arrays.asList(null, Units.USD, Units.USD, Units.USD));
+    again
+        .amount("All that could turn out bad", allExtra)
+        .amount("The most, without choices", atWorst.minus(chosen));
     Choice<String> state =
-        Choice.choose(
-                quoted.sum("changed_usd", Units.USD).isAtMost(NOTHING),
-                Choice.literal("The amounts add up and are as quoted."),
-                Choice.literal("A number was changed: ask us before you sign."))
-            .as("sums_tie");
+        again.write(
+            other,
+            "The numbers once more, as they were quoted",
+            "As quoted",
+            "The amounts add up and are as quoted.",
+            "A number was changed: ask us before you sign.");
     tab.value(checkLine, 0, state, Part.NOTE);
   }
 
   private static Figure<Money> one(Figure<Per<Money, Sheets>> price) {
     return price.times(Figure.of(1, Units.SHEET)).in(Units.USD);
-  }
-
-  /** A number as it stands in the file, and as it was when the file was written. */
-  private record Again(
-      String what, Figure<Money> now, Figure<Money> quoted, Figure<Money> changed) {
-
-    static Again of(String what, Figure<Money> figure) {
-      Figure<Money> now = figure.toCents().as("now_usd", Units.USD);
-      Figure<Money> quoted = Told.of("quoted_usd", now);
-      return new Again(what, now, quoted, now.minus(quoted).max(quoted.minus(now)));
-    }
   }
 }

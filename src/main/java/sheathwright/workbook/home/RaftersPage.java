@@ -22,6 +22,7 @@ import sheathwright.workbook.book.Listing;
 import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.draw.LevelMap;
 import sheathwright.workbook.draw.SagChart;
+import sheathwright.workbook.told.Told;
 
 /** The page of rafters that are straightened: how they lie, and how they will. */
 final class RaftersPage {

@@ -1,11 +1,16 @@
 package sheathwright.workbook.home;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import sheathwright.figure.Choice;
 import sheathwright.figure.Reading;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
@@ -14,6 +19,7 @@ import sheathwright.framing.stop.StopReports;
 import sheathwright.job.Deck;
 import sheathwright.job.Estimate;
 import sheathwright.job.OnTheGround;
+import sheathwright.job.life.View;
 import sheathwright.job.site.SiteFields;
 import sheathwright.life.found.DoneInWords;
 import sheathwright.life.found.Found;
@@ -23,9 +29,10 @@ import sheathwright.roof.Spot;
 import sheathwright.sheathing.patch.Finding;
 import sheathwright.sheathing.patch.Mark;
 import sheathwright.workbook.book.Letter;
-import sheathwright.workbook.book.Look.Part;
-import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.draw.RoofPlan;
+import sheathwright.workbook.told.PhotoRows;
+import sheathwright.workbook.told.Photos;
+import sheathwright.workbook.told.Sheaf;
 
 /** The page of what was found, where, and what we do about it. */
 final class SeenPage {
@@ -36,22 +43,27 @@ final class SeenPage {
   /** A roof's rise is told for so many inches of run. */
   private static final double RUN = 12;
 
-  private final Letter letter;
-  private final Tab tab;
+  /** What is marked is shown as it lay and opened. */
+  private static final Set<View> SHOWN = EnumSet.of(View.BEFORE, View.OPEN);
+
+  private final Sheaf sheaf;
   private final Estimate estimate;
+  private final Photos photos;
   private final Map<String, Found> found = new HashMap<>();
 
-  SeenPage(Letter letter, Estimate estimate) {
-    this.letter = letter;
-    this.tab = letter.tab();
+  /** A mark with the number that the picture and the list call it by. */
+  private record Line(int number, Deck.Marked marked) {}
+
+  SeenPage(Sheaf sheaf, Estimate estimate, Photos photos) {
+    this.sheaf = sheaf;
     this.estimate = estimate;
+    this.photos = photos;
     FoundWork.of(estimate).list().forEach(each -> found.put(each.mark(), each));
   }
 
   void write() {
-    tab.heading("Your roof");
-    RoofPlan.draw(tab, planes());
-    tab.heading("What is marked");
+    sheaf.tab().heading("Your roof");
+    RoofPlan.draw(sheaf.tab(), planes());
     marks();
     framing();
   }
@@ -87,44 +99,70 @@ final class SeenPage {
   }
 
   private void marks() {
-    boolean isAny = estimate.deck().parts().stream().anyMatch(part -> !part.marks().isEmpty());
-    if (!isAny) {
-      letter.sentence(
-          "Nothing is marked yet: nobody can see your deck before the old roof covering is off.");
+    List<Line> lines = lines();
+    if (lines.isEmpty()) {
+      sheaf.heading("What is marked");
+      Letter.on(sheaf.tab())
+          .sentence(
+              "Nothing is marked yet: nobody can see your deck before the old roof covering is off.");
       return;
     }
-    int head = tab.line();
-    for (int column = 0; column < HEADINGS.size(); column++) {
-      tab.text(head, column, HEADINGS.get(column), Part.COLUMN_HEAD);
-    }
-    int number = 0;
-    for (Deck.Marked marked : byPlane()) {
-      number++;
-      line(number, marked);
-    }
+    sheaf.list(
+        "What is marked",
+        lines,
+        (some, part) -> roll(part < 2 ? "marked" : "marked_" + part, some),
+        HEADINGS,
+        Arrays.asList(null, null, null, null, null));
+    PhotoRows.write(sheaf, "Photographs of what is marked", photographs(lines));
   }
 
   /** The marks in the order in which the picture numbers them. */
-  private List<Deck.Marked> byPlane() {
-    return estimate.deck().parts().stream()
-        .flatMap(part -> estimate.deck().marked().stream().filter(each -> each.part() == part))
-        .toList();
+  private List<Line> lines() {
+    List<Line> lines = new ArrayList<>();
+    for (Deck.Part part : estimate.deck().parts()) {
+      for (Deck.Marked marked : estimate.deck().marked()) {
+        if (marked.part() == part) {
+          lines.add(new Line(lines.size() + 1, marked));
+        }
+      }
+    }
+    return lines;
   }
 
-  private void line(int number, Deck.Marked marked) {
-    Mark.Seen mark = marked.mark().seen(Reading.aside());
-    int line = tab.line();
-    List<String> words =
-        List.of(
-            WhereWords.of(estimate, marked.part().plane(), mark.box()),
-            String.valueOf(number),
-            found(mark.finding()),
-            found.get(mark.key()).key(),
-            done(marked));
-    for (int column = 0; column < words.size(); column++) {
-      tab.text(line, column, words.get(column), Part.LISTED_TEXT);
+  private Roll roll(String name, List<Line> lines) {
+    return Roll.of(
+        name,
+        "what is marked",
+        lines,
+        words("where", this::where),
+        words("number", line -> String.valueOf(line.number())),
+        words("found", line -> found(seen(line).finding())),
+        words("sheet", line -> found.get(seen(line).key()).key()),
+        words("done", line -> done(line.marked())));
+  }
+
+  private static Roll.Column<Line> words(String name, Function<Line, String> words) {
+    return Roll.column(name, line -> (Traced) Choice.literal(words.apply(line)));
+  }
+
+  private static Mark.Seen seen(Line line) {
+    return line.marked().mark().seen(Reading.aside());
+  }
+
+  private String where(Line line) {
+    return WhereWords.of(estimate, line.marked().part().plane(), seen(line).box());
+  }
+
+  /** As each mark lay and opened, in the order of the list. */
+  private List<PhotoRows.Shown> photographs(List<Line> lines) {
+    List<PhotoRows.Shown> all = new ArrayList<>();
+    for (Line line : lines) {
+      String key = seen(line).key();
+      photos.of(key, found.get(key).key()).stream()
+          .filter(photo -> SHOWN.contains(photo.view()))
+          .forEach(photo -> all.add(new PhotoRows.Shown(photo, "No. " + line.number())));
     }
-    tab.raiseTo(line, words);
+    return all;
   }
 
   private static String found(Finding finding) {
@@ -159,11 +197,13 @@ final class SeenPage {
       if (row.get(0).plain().equals(StopFinding.NOTHING.word())) {
         continue;
       }
+      String words = "%s (%s)".formatted(row.get(1).plain(), row.get(2).plain());
       if (!isHeaded) {
-        tab.heading("What has to be decided first");
+        sheaf.heading("What has to be decided first", sheaf.tab().tallOf(words));
         isHeaded = true;
       }
-      letter.sentence("%s (%s)".formatted(row.get(1).plain(), row.get(2).plain()));
+      sheaf.keep(sheaf.tab().tallOf(words) + 3);
+      Letter.on(sheaf.tab()).sentence(words);
     }
   }
 }

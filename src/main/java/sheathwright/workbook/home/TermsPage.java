@@ -24,6 +24,7 @@ import sheathwright.job.table.Dates;
 import sheathwright.job.table.Field;
 import sheathwright.workbook.book.Letter;
 import sheathwright.workbook.book.Tab;
+import sheathwright.workbook.told.Told;
 
 /** The page of what is put on the roof, what nobody has seen, and what may change. */
 final class TermsPage {

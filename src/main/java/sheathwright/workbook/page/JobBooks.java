@@ -12,6 +12,7 @@ import sheathwright.life.record.Issue;
 import sheathwright.life.record.Revisions;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.home.HomeBook;
+import sheathwright.workbook.told.Photos;
 
 /**
  * Both workbooks of a job, laid out in full before either is written, so that a job which cannot be
@@ -22,15 +23,20 @@ import sheathwright.workbook.home.HomeBook;
  */
 public record JobBooks(byte[] office, byte[] homeowner) {
 
+  /** The same of an estimate whose photographs nobody looks at. */
+  public static JobBooks of(Estimate estimate) {
+    return of(estimate, Photos.none());
+  }
+
   /**
    * The workbooks of an estimate, the quote a draft.
    *
    * @throws ProblemsException if a cell of either would hold no value: with every refusal, each
    *     once and with its place; or if marks lead to something that has no price
    */
-  public static JobBooks of(Estimate estimate) {
+  public static JobBooks of(Estimate estimate, Photos photos) {
     SheetsSettled settled = priced(estimate);
-    return of(() -> HomeBook.of(estimate), () -> JobBook.estimate(estimate, settled));
+    return of(() -> HomeBook.of(estimate, photos), () -> JobBook.estimate(estimate, settled));
   }
 
   /**
@@ -50,9 +56,11 @@ public record JobBooks(byte[] office, byte[] homeowner) {
    * @throws ProblemsException if a cell of either would hold no value, or marks lead to something
    *     that has no price
    */
-  public static JobBooks of(Estimate estimate, Issue issue) {
+  public static JobBooks of(Estimate estimate, Photos photos, Issue issue) {
     SheetsSettled settled = priced(estimate);
-    return of(() -> HomeBook.of(estimate, issue), () -> JobBook.estimate(estimate, settled, issue));
+    return of(
+        () -> HomeBook.of(estimate, photos, issue),
+        () -> JobBook.estimate(estimate, settled, issue));
   }
 
   private static JobBooks of(Supplier<HomeBook> quote, Supplier<JobBook> estimate) {

@@ -43,15 +43,17 @@ record JobTabs(
     Tab layout = Sections.tab(book, "Layout", subtitle);
     Tab costs = Sections.tab(book, "What it costs", subtitle);
     Tab sheets = SheetsPage.tab(book, subtitle);
+    LeakPage.write(book, estimate, subtitle);
     Tab proof = ProofPage.tab(book, subtitle);
     Sections.maker(book, estimate, subtitle);
-    Tab check = Sections.tab(book, "Self-check", subtitle);
+    Tab check = Sections.titled(book.tab("Self-check", 76, 14, 10, 6, 5, 5), subtitle);
     Optional<Tab> marks =
         estimate.deck().marked().isEmpty()
             ? Optional.empty()
             : Optional.of(MarksPage.tab(book, subtitle));
     TablePages.write(book, estimate, subtitle);
     HistoryPage.write(book, revisions, subtitle);
+    StopPage.everyStop(book, subtitle);
     SurveyPages.working(book, estimate, subtitle);
     Tab working = Sections.workingTab(book, subtitle);
     Tab tables = Sections.tablesTab(book, subtitle);

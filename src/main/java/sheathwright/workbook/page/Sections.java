@@ -32,11 +32,12 @@ public final class Sections {
   }
 
   public static Tab workingTab(Book book, String subtitle) {
-    return titled(book.tab("Working", 30, 13, 11, 8, 9, 54, 32), subtitle);
+    return titled(book.tab("Working", 30, 13, 11, 8, 9, 54, 32), subtitle).keptBack();
   }
 
   public static Tab tablesTab(Book book, String subtitle) {
-    return titled(book.tab("Tables", 40, 18, 18, 17, 8, 8, 8, 8, 8, 9, 12, 11), subtitle);
+    return titled(book.tab("Tables", 40, 18, 18, 17, 8, 8, 8, 8, 8, 9, 12, 11), subtitle)
+        .keptBack();
   }
 
   public static Tab titled(Tab tab, String subtitle) {

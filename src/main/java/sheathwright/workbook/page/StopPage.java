@@ -19,12 +19,21 @@ final class StopPage {
   /** As the page is called. */
   static final String TAB = "What stops";
 
+  private static final String ALL = "Every stop";
+  private static final int[] WIDTHS = {24, 50, 26, 14, 8, 8};
   private static final List<Unit<?>> FOUR_TEXTS = Sections.units(null, null, null, null);
 
   private StopPage() {}
 
   static Tab tab(Book book, String subtitle) {
-    return Sections.titled(book.tab(TAB, 24, 50, 26, 14, 8, 8), subtitle);
+    return Sections.titled(book.tab(TAB, WIDTHS), subtitle);
+  }
+
+  /** Everything at which a crew stops and calls, in full, behind what is handed out. */
+  static void everyStop(Book book, String subtitle) {
+    Tab tab = Sections.titled(book.tab(ALL, WIDTHS), subtitle).keptBack();
+    tab.heading("Whoever finds one of these stops and calls");
+    StopTable.forTheTrade().forEach(tab::table);
   }
 
   static void write(Tab tab, Estimate estimate) {
@@ -36,8 +45,10 @@ final class StopPage {
     if (!stops.findings().rows().isEmpty()) {
       findings(tab, stops);
     }
-    tab.heading("Whoever finds one of these stops and calls");
-    StopTable.forTheTrade().forEach(tab::table);
+    tab.note(
+        "Everything at which a crew stops and calls, found here or not, stands on the tab "
+            + ALL
+            + ".");
   }
 
   private static void findings(Tab tab, StopReports stops) {

@@ -1,20 +1,15 @@
 package sheathwright.workbook.paper;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import sheathwright.job.Estimate;
-import sheathwright.job.JobTable;
 import sheathwright.job.table.Moment;
 import sheathwright.life.bill.NextOrder;
-import sheathwright.life.bill.Payments;
-import sheathwright.life.bill.Share;
 import sheathwright.life.record.Issue;
-import sheathwright.workbook.book.Tab;
+import sheathwright.workbook.told.Photos;
 
 /**
  * A change order for the owner: on the first page what is asked and of whom, on the second each
- * mark with its reason and price, then maps and photographs, and how it was counted.
+ * mark with its reason and price, then maps and photographs.
  */
 public final class ChangeOrderBook {
 
@@ -22,7 +17,6 @@ public final class ChangeOrderBook {
   private final NextOrder order;
   private final Moment on;
   private final Photos photos;
-  private final Payments payments;
   private final Paper paper;
 
   private ChangeOrderBook(Estimate estimate, NextOrder order, Photos photos, Moment on) {
@@ -30,9 +24,6 @@ public final class ChangeOrderBook {
     this.order = order;
     this.on = on;
     this.photos = photos;
-    payments =
-        Payments.of(
-            order.accounts().agreement(), estimate.job().lines(JobTable.STAGES), order.newTotal());
     paper =
         new Paper(
             estimate,
@@ -56,34 +47,22 @@ public final class ChangeOrderBook {
    * @throws sheathwright.job.table.ProblemsException if a cell of it would hold no value
    */
   public byte[] bytes() {
-    return paper.bytes(this::pages, List.of(order.sum(), order.newTotal()));
+    return paper.bytes(this::pages);
   }
 
-  private List<Estimate.Tie> pages() {
-    PhonePage phone = paper.phonePage("Change order");
-    MarksPage marks = new MarksPage(MarksPage.tab(paper), estimate, order, photos);
-    LinesPage lines = new LinesPage(LinesPage.tab(paper), order, payments);
-    DeckPictures pictures =
-        new DeckPictures(PhotoRows.tab(paper, "Maps and photographs"), estimate, photos);
-    Tab counts = CountPage.tab(paper);
+  /** How many photographs are in it, and which of the marks that it bills are not seen in any. */
+  public String photographs() {
+    return Asked.photographs(order, photos).words();
+  }
+
+  private void pages() {
+    OrderPhonePage phone =
+        new OrderPhonePage(paper.phonePage("Change order"), estimate.job(), order, on);
+    MarksPage marks = new MarksPage(paper, estimate, order, photos);
     marks.write();
-    lines.write();
-    List<Share> asked = asked();
-    pictures.maps(asked.stream().map(Share::mark).collect(Collectors.toSet()));
-    pictures.photographs(asked);
-    CountPage.write(counts, order.accounts().items());
-    new OrderPhonePage(phone, estimate.job(), order, on).write();
-    List<Estimate.Tie> ties = new ArrayList<>(order.ties());
-    ties.add(lines.tie());
-    ties.addAll(marks.ties());
-    ties.add(payments.tie());
-    return ties;
-  }
-
-  private List<Share> asked() {
-    return order.asked().stream()
-        .flatMap(item -> item.shares().stream())
-        .filter(MarksPage::isAsked)
-        .toList();
+    phone.close(Paper.told(phone.write(marks.asked()), marks.sheaf()));
+    DeckPictures pictures = new DeckPictures(paper, estimate, photos);
+    pictures.maps(Asked.seen(order));
+    pictures.photographs(Asked.seen(order), List.of());
   }
 }

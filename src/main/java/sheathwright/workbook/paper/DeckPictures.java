@@ -1,8 +1,10 @@
 package sheathwright.workbook.paper;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import sheathwright.figure.Reading;
 import sheathwright.job.Deck;
 import sheathwright.job.Estimate;
@@ -10,79 +12,93 @@ import sheathwright.life.bill.Share;
 import sheathwright.sheathing.patch.Mark;
 import sheathwright.sheathing.patch.Patch;
 import sheathwright.sheathing.patch.PatchPlan;
-import sheathwright.workbook.book.Page;
-import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.draw.DeckMap;
+import sheathwright.workbook.told.Photo;
+import sheathwright.workbook.told.PhotoRows;
+import sheathwright.workbook.told.Photos;
+import sheathwright.workbook.told.Sheaf;
 
 /** Pages that show: each plane that has one of some marks as a map, and the marks' photographs. */
 final class DeckPictures {
 
-  private final Tab tab;
+  private static final int[] WIDTHS = {36, 36, 36};
+
+  private final Paper paper;
   private final Estimate estimate;
   private final Photos photos;
 
-  DeckPictures(Tab tab, Estimate estimate, Photos photos) {
-    this.tab = tab;
+  DeckPictures(Paper paper, Estimate estimate, Photos photos) {
+    this.paper = paper;
     this.estimate = estimate;
     this.photos = photos;
   }
 
-  /** The maps of these marks. */
-  void maps(Set<String> marks) {
+  /** The maps of these marks; a plane without one takes no page. */
+  void maps(List<Share> shares) {
+    Set<String> marks = marks(shares);
+    Sheaf sheaf = paper.sheaf("Maps", WIDTHS);
     for (Deck.Part part : estimate.deck().parts()) {
       List<Mark> shown =
           part.marks().stream()
               .filter(mark -> marks.contains(mark.seen(Reading.aside()).key()))
               .toList();
       if (!shown.isEmpty()) {
-        draw("Plane " + part.plane().name(), part, shown, List.of());
+        draw(sheaf, "Plane " + part.plane().name(), part, shown, List.of());
       }
     }
   }
 
+  /** A map of each plane with everything that is marked on it. */
+  void everyPlane() {
+    Sheaf sheaf = paper.sheaf("Planes", WIDTHS);
+    for (Deck.Part part : estimate.deck().parts()) {
+      draw(sheaf, "Plane " + part.plane().name(), part, part.marks(), List.of());
+    }
+  }
+
   /** The maps of the new wood that was put in for these marks. */
-  void asBuilt(Set<String> marks) {
+  void asBuilt(List<Share> shares) {
+    Set<String> marks = marks(shares);
+    Sheaf sheaf = paper.sheaf("What is new", WIDTHS);
     for (Deck.Part part : estimate.deck().parts()) {
       List<Patch> laid =
           part.patches().map(PatchPlan::list).orElse(List.of()).stream()
               .filter(patch -> patch.marks().stream().anyMatch(marks::contains))
               .toList();
       if (!laid.isEmpty()) {
-        draw("Plane " + part.plane().name() + ": what is new", part, List.of(), laid);
+        draw(sheaf, "Plane " + part.plane().name() + ": what is new", part, List.of(), laid);
       }
     }
   }
 
-  private void draw(String heading, Deck.Part part, List<Mark> marks, List<Patch> patches) {
-    DeckMap.draw(tab, heading, part.map(), part.courses().supports(), marks, patches);
+  private static Set<String> marks(List<Share> shares) {
+    return shares.stream().map(Share::mark).collect(Collectors.toSet());
   }
 
-  /** The photographs of these marks, on pages of their own. */
-  void photographs(List<Share> shares) {
-    Page.startNew(tab);
-    List<Share> without = new ArrayList<>();
+  private static void draw(
+      Sheaf sheaf, String heading, Deck.Part part, List<Mark> marks, List<Patch> patches) {
+    sheaf.keep(DeckMap.TALLEST);
+    DeckMap.draw(sheaf.tab(), heading, part.map(), part.courses().supports(), marks, patches);
+  }
+
+  /**
+   * The photographs of these marks, each once, and others, on pages of their own.
+   *
+   * @param others of no mark: stamps, nails, wide views
+   */
+  void photographs(List<Share> shares, List<Photo> others) {
+    Sheaf sheaf = paper.sheaf("Photographs", WIDTHS);
+    Map<Photo, PhotoRows.Shown> all = new LinkedHashMap<>();
     for (Share share : shares) {
-      List<Photo> all = photos.of(share);
-      if (all.isEmpty()) {
-        without.add(share);
-      } else {
-        PhotoRows.write(tab, heading(share), all);
+      for (Photo photo : photos.of(share.mark(), share.key())) {
+        String of = "Mark %s, %s".formatted(share.mark(), share.key());
+        all.putIfAbsent(photo, new PhotoRows.Shown(photo, of));
       }
     }
-    if (!without.isEmpty()) {
-      tab.heading("Without a photograph");
-      without.forEach(share -> tab.paragraph(heading(share)));
-    }
-  }
-
-  /** Photographs of no mark: stamps, nails, wide views. */
-  void of(List<Photo> all) {
-    if (!all.isEmpty()) {
-      PhotoRows.write(tab, "Of the deck", all);
-    }
-  }
-
-  private static String heading(Share share) {
-    return "Mark %s, %s".formatted(share.mark(), share.key());
+    PhotoRows.write(sheaf, "Of the marks", List.copyOf(all.values()));
+    PhotoRows.write(
+        sheaf,
+        "Of the deck",
+        others.stream().map(photo -> new PhotoRows.Shown(photo, "")).toList());
   }
 }

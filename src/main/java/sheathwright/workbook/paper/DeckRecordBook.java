@@ -2,8 +2,6 @@ package sheathwright.workbook.paper;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 import sheathwright.job.Estimate;
 import sheathwright.job.life.Item;
 import sheathwright.job.table.Moment;
@@ -11,7 +9,9 @@ import sheathwright.life.bill.Accounts;
 import sheathwright.life.bill.ItemAccount;
 import sheathwright.life.bill.Share;
 import sheathwright.life.record.Issue;
-import sheathwright.workbook.book.Tab;
+import sheathwright.workbook.told.OnceMore;
+import sheathwright.workbook.told.PhotoCount;
+import sheathwright.workbook.told.Photos;
 
 /**
  * What was done to a deck, to be kept for as long as the house stands: which places are new, what
@@ -48,32 +48,36 @@ public final class DeckRecordBook {
    * @throws sheathwright.job.table.ProblemsException if a cell of it would hold no value
    */
   public byte[] bytes() {
-    return paper.bytes(this::pages, List.of());
+    return paper.bytes(this::pages);
   }
 
-  private List<Estimate.Tie> pages() {
-    RecordPage front = new RecordPage(RecordPage.tab(paper), estimate, accounts);
-    DonePage done = new DonePage(DonePage.tab(paper), estimate, accounts, photos);
-    Tab pictures = PhotoRows.tab(paper, "Maps and photographs");
-    Tab leaks = LeakPage.tab(paper);
+  /** How many photographs the job has, and which of the marks that were put right none shows. */
+  public String photographs() {
+    return PhotoCount.of(photos.there(), photos, shares()).words();
+  }
+
+  private void pages() {
+    RecordPage front = new RecordPage(paper, estimate, accounts);
+    IfItLeaksPage.write(paper, estimate);
+    DonePage done = new DonePage(paper, estimate, accounts, photos);
     done.write();
-    front.write(done.sums());
-    DeckPictures shown = new DeckPictures(pictures, estimate, photos);
-    shown.asBuilt(newPlaces());
-    shown.photographs(shares());
-    shown.of(photos.ofNoMark());
-    LeakPage.write(leaks, estimate);
-    return done.ties();
+    OnceMore again = new OnceMore();
+    front.write(done.sums(), photographs(), again);
+    if (!done.sums().isEmpty()) {
+      front.close(Paper.told(again, done.sheaf()));
+    }
+    DeckPictures pictures = new DeckPictures(paper, estimate, photos);
+    pictures.asBuilt(newPlaces());
+    pictures.photographs(shares(), photos.ofNoMark());
   }
 
   /** The marks whose wood is new: replaced, and neither taken back nor refused. */
-  private Set<String> newPlaces() {
+  private List<Share> newPlaces() {
     return accounts.items().stream()
         .filter(item -> item.item() == Item.SHEET)
         .flatMap(item -> item.shares().stream())
         .filter(DeckRecordBook::isDone)
-        .map(Share::mark)
-        .collect(Collectors.toSet());
+        .toList();
   }
 
   private List<Share> shares() {

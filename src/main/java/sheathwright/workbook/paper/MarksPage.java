@@ -2,175 +2,189 @@ package sheathwright.workbook.paper;
 
 import java.util.ArrayList;
 import java.util.List;
-import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Roll;
-import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
-import sheathwright.job.Estimate.Tie;
-import sheathwright.job.life.Item;
-import sheathwright.job.life.View;
 import sheathwright.life.bill.ItemAccount;
 import sheathwright.life.bill.NextOrder;
 import sheathwright.life.bill.Share;
 import sheathwright.life.found.Found;
+import sheathwright.workbook.book.Listing;
+import sheathwright.workbook.book.Look.Part;
 import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.page.Sections;
+import sheathwright.workbook.told.PhotoCount;
+import sheathwright.workbook.told.PhotoRows;
+import sheathwright.workbook.told.Photos;
+import sheathwright.workbook.told.Places;
+import sheathwright.workbook.told.Sheaf;
+import sheathwright.workbook.told.Told;
 
 /** The page of a change order that has one line a mark: where, why, its photographs, how much. */
 final class MarksPage {
 
-  private static final int[] WIDTHS = {7, 22, 33, 17, 13, 9, 9};
+  private static final int[] WIDTHS = {28, 44, 16, 14, 6, 10, 9, 10};
   private static final int QUANTITY = 5;
+  private static final int AMOUNT = 7;
   private static final String STOP = "stop";
-  private static final double DUST = 1e-9;
 
-  private final Tab tab;
+  private final Sheaf sheaf;
   private final NextOrder order;
   private final Photos photos;
   private final Measured measured;
   private final List<String> causes;
-  private final List<Condition> sums = new ArrayList<>();
+  private final List<Asked> asked = new ArrayList<>();
 
-  MarksPage(Tab tab, Estimate estimate, NextOrder order, Photos photos) {
-    this.tab = tab;
+  MarksPage(Paper paper, Estimate estimate, NextOrder order, Photos photos) {
+    sheaf = paper.sheaf("What was found", WIDTHS);
     this.order = order;
     this.photos = photos;
     measured = new Measured(estimate);
     causes = Causes.sentences(estimate);
   }
 
-  static Tab tab(Paper paper) {
-    return paper.page("Marks", WIDTHS);
+  /** Its sheets of paper. */
+  Sheaf sheaf() {
+    return sheaf;
   }
 
-  static boolean isAsked(Share share) {
-    return Math.abs(share.now().value()) > DUST;
-  }
-
-  /** Why a mark is asked for, or why something of it comes back. */
-  static String why(Share share) {
-    return share.now().value() < 0 ? "taken back; it was ordered before" : share.reason();
+  /** What each item comes to; known once the page is written. */
+  List<Asked> asked() {
+    return asked;
   }
 
   void write() {
     order.asked().forEach(this::marks);
     order.accounts().items().forEach(this::included);
-    if (!unseen().isEmpty()) {
-      tab.heading("Photographs");
-      tab.caution(
-          "Billed without a photograph before and one when it was open: "
-              + String.join(", ", unseen()));
+    order.priceOpen().forEach(this::open);
+    waiting();
+    sheaf.heading("Photographs", 0);
+    PhotoCount count = Asked.photographs(order, photos);
+    if (count.unseen().isEmpty()) {
+      sheaf.paragraph(count.words());
+    } else {
+      sheaf.keep(sheaf.tab().tallOf(count.words()));
+      sheaf.tab().caution(count.words());
     }
     if (!causes.isEmpty()) {
-      tab.heading("What comes back");
-      causes.forEach(tab::paragraph);
+      sheaf.heading("What comes back", 0);
+      causes.forEach(sheaf::paragraph);
     }
-    order.priceOpen().forEach(this::open);
-    for (Found found : order.accounts().unpriced()) {
-      tab.paragraph(
-          "%s: %s. No price was agreed for it; we talk first."
-              .formatted(found.key(), found.reason()));
-    }
-    order.accounts().uncharged().stream()
-        .filter(found -> found.action().equals(STOP))
-        .forEach(
-            found ->
-                tab.caution(
-                    "%s: %s. Separate order after the engineer."
-                        .formatted(found.key(), found.reason())));
   }
 
   private void marks(ItemAccount item) {
     String name = item.item().word();
-    Roll.Column<Share> each = Roll.column("price_usd", share -> item.agreed().price());
-    Roll roll =
-        roll(
-            "asked_" + name,
-            item.shares().stream().filter(MarksPage::isAsked).toList(),
-            List.of(Roll.column("quantity", Share::now), each));
-    tab.heading(UnitWords.heading(item.agreed()));
-    tab.list(
-        roll,
-        List.of("Mark", "Place", "Why", "Measured", "Photographs", "How many", "Each"),
-        Sections.units(null, null, null, null, null, Units.RATIO, Units.USD));
-    Figure<Ratio> sum = roll.sum("quantity", Units.RATIO).as(name + "_of_marks", Units.RATIO);
-    tab.listTotal("Together", sum, QUANTITY);
-    boolean goesByArea = item.item() == Item.SHEET && item.agreed().unit().equals("area");
-    if (!goesByArea) {
-      sums.add(sum.isTheSameAs(item.now()));
+    List<Share> marks = Asked.marksOf(item);
+    Figure<?> price = Told.of("price_usd", item.agreed().price());
+    List<Listing> parts =
+        sheaf.list(
+            UnitWords.heading(item.agreed()),
+            marks,
+            (some, part) ->
+                roll(
+                    "asked_" + name,
+                    part,
+                    some,
+                    List.of(
+                        Roll.column("quantity", share -> Told.of("quantity", share.now())),
+                        Roll.column("price_usd", share -> price))),
+            List.of("Place", "Why", "Measured", "Photographs", "Mark", "How many", "Each"),
+            Sections.units(null, null, null, null, null, Units.RATIO, Units.USD));
+    sheaf.columnHead(parts.get(parts.size() - 1), AMOUNT, "In all");
+    Asked all = Asked.of(item, marks, together(parts, name + "_of_marks"));
+    total(
+        Asked.goesByArea(item) ? "Together, up to the next quarter" : "Together",
+        all.quantity(),
+        all);
+    asked.add(all);
+  }
+
+  private void total(String label, Figure<Ratio> quantity, Asked all) {
+    Tab tab = sheaf.tab();
+    int line = tab.line();
+    for (int column = 0; column < tab.columns(); column++) {
+      tab.text(line, column, column == 0 ? label : "", Part.TOTAL_LABEL);
     }
+    tab.value(line, QUANTITY, quantity, Part.TOTAL);
+    tab.value(line, QUANTITY + 1, all.price(), Part.TOTAL);
+    tab.value(line, AMOUNT, all.amount(), Part.TOTAL);
+  }
+
+  /** What the parts of a list add up to in the column of how many. */
+  private static Figure<Ratio> together(List<Listing> parts, String name) {
+    Figure<Ratio> sum = null;
+    for (Listing part : parts) {
+      Figure<Ratio> more = part.roll().sum("quantity", Units.RATIO);
+      sum = sum == null ? more : sum.plus(more);
+    }
+    return sum;
   }
 
   /** Marks that were found and are in the agreed price, so that the owner sees what it was for. */
   private void included(ItemAccount item) {
-    List<Share> included =
-        item.shares().stream().filter(share -> share.included().value() > DUST).toList();
-    if (!included.isEmpty()) {
-      tab.heading("In the agreed price: " + UnitWords.label(item.agreed()));
-      tab.list(
-          roll(
-              "included_" + item.item().word(),
-              included,
-              List.of(Roll.column("quantity", Share::included))),
-          List.of("Mark", "Place", "Why", "Measured", "Photographs", "How many"),
-          Sections.units(null, null, null, null, null, Units.RATIO));
-    }
+    sheaf.list(
+        "In the agreed price: " + UnitWords.label(item.agreed()),
+        Asked.includedOf(item),
+        (some, part) ->
+            roll(
+                "included_" + item.item().word(),
+                part,
+                some,
+                List.of(Roll.column("quantity", share -> Told.of("quantity", share.included())))),
+        List.of("Place", "Why", "Measured", "Photographs", "Mark", "How many"),
+        Sections.units(null, null, null, null, null, Units.RATIO));
   }
 
-  private Roll roll(String name, List<Share> shares, List<Roll.Column<Share>> numbers) {
+  private Roll roll(String name, int part, List<Share> shares, List<Roll.Column<Share>> numbers) {
     List<Roll.Column<Share>> columns =
         new ArrayList<>(
             List.of(
-                Paper.<Share>words("mark", Share::mark),
                 Paper.<Share>words("place", share -> Places.inWords(share.key())),
-                Paper.<Share>words("why", MarksPage::why),
+                Paper.<Share>words("why", Asked::why),
                 Paper.<Share>words("measured", measured::words),
-                Paper.<Share>words("photographs", share -> PhotoRows.keys(photos.of(share)))));
+                Paper.<Share>words(
+                    "photographs", share -> PhotoRows.keys(photos.of(share.mark(), share.key()))),
+                Paper.<Share>words("mark", Share::mark)));
     columns.addAll(numbers);
-    return Roll.of(name, "marks of the change order", shares, columns);
+    return Roll.of(
+        part < 2 ? name : name + "_" + part, "marks of the change order", shares, columns);
   }
 
   private void open(ItemAccount item) {
-    tab.heading("Price open: " + item.item().label());
-    tab.paragraph(
+    String word = item.item().word();
+    sheaf.heading("Price open: " + item.item().label(), 80);
+    sheaf.paragraph(
         "More was found than was agreed to count before both sides talk again. At the agreed price it would come to what stands here; it is in no sum.");
-    tab.shown("How many", item.open(), "");
-    tab.shown("At the agreed price", item.openAmount(), "not in the sum");
+    sheaf.tab().entry("How many", Told.of(word + "_open", item.open()), "");
+    sheaf
+        .tab()
+        .entry(
+            "At the agreed price",
+            Told.of(word + "_open_usd", item.openAmount()),
+            "not in the sum");
   }
 
-  /** What must hold of the marks: that they add up, and that each is seen before and open. */
-  List<Tie> ties() {
-    List<Tie> ties = new ArrayList<>();
-    if (!sums.isEmpty()) {
-      ties.add(Tie.all("The marks add up to how many are asked for", "marks_of_item_", sums));
+  /** What was found and is not asked for: it has no price, or somebody else decides first. */
+  private void waiting() {
+    List<Found> unpriced = order.accounts().unpriced();
+    List<Found> stopped =
+        order.accounts().uncharged().stream().filter(found -> found.action().equals(STOP)).toList();
+    if (unpriced.isEmpty() && stopped.isEmpty()) {
+      return;
     }
-    List<String> unseen = unseen();
-    Figure<Ratio> without =
-        Figure.constant("marks_without_photographs", unseen.size(), Units.RATIO, Source.GIVEN);
-    ties.add(
-        new Tie(
-            "Each billed mark has a photograph before and one when open",
-            without.isAtMost(Figure.of(0, Units.RATIO))));
-    return ties;
-  }
-
-  private List<String> unseen() {
-    return order.asked().stream()
-        .flatMap(item -> item.shares().stream())
-        .filter(share -> share.now().value() > DUST && !isSeen(share))
-        .map(Share::mark)
-        .toList();
-  }
-
-  private boolean isSeen(Share share) {
-    List<Photo> all = photos.of(share);
-    return List.of(View.BEFORE, View.OPEN).stream()
-        .allMatch(
-            view ->
-                all.stream()
-                    .anyMatch(photo -> photo.view() == view && photo.picture().isPresent()));
+    sheaf.heading("What waits", 30);
+    for (Found found : unpriced) {
+      sheaf.paragraph(
+          "%s: %s. No price was agreed for it; we talk first."
+              .formatted(found.key(), found.reason()));
+    }
+    for (Found found : stopped) {
+      String words =
+          "%s: %s. Separate order after the engineer.".formatted(found.key(), found.reason());
+      sheaf.keep(sheaf.tab().tallOf(words));
+      sheaf.tab().caution(words);
+    }
   }
 }

@@ -6,27 +6,42 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Money;
+import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Units;
+import sheathwright.figure.YesNo;
 import sheathwright.job.Job;
 import sheathwright.job.JobFields;
+import sheathwright.job.JobTable;
 import sheathwright.job.life.Item;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.table.Moment;
+import sheathwright.life.bill.Accounts;
+import sheathwright.life.bill.AgreedItem;
 import sheathwright.life.bill.ItemAccount;
 import sheathwright.life.bill.NextOrder;
+import sheathwright.life.bill.Order;
+import sheathwright.life.bill.Payments;
+import sheathwright.life.bill.Payments.Payment;
 import sheathwright.life.bill.PreAgreed;
 import sheathwright.life.bill.Share;
+import sheathwright.workbook.told.OnceMore;
+import sheathwright.workbook.told.Told;
 
 /**
  * The first page of a change order, which the owner reads on a phone: what, why, how much, by when.
  */
 final class OrderPhonePage {
 
-  private static final int MOST_REASONS = 4;
+  private static final int MOST_REASONS = 3;
+  private static final int MOST_PLACES = 6;
 
   private final PhonePage page;
   private final Job job;
   private final NextOrder order;
   private final Moment on;
+  private final OnceMore again = new OnceMore();
 
   OrderPhonePage(PhonePage page, Job job, NextOrder order, Moment on) {
     this.page = page;
@@ -35,46 +50,130 @@ final class OrderPhonePage {
     this.on = on;
   }
 
-  void write() {
-    page.headline("This change order", order.sum());
+  /**
+   * Writes the page.
+   *
+   * @param asked what each item comes to, as the next page counts it
+   * @return its numbers, to be told once more
+   */
+  OnceMore write(List<Asked> asked) {
+    Figure<Money> sum = sum(asked);
+    page.headline("This change order", sum);
+    again.amount("This change order", sum);
     page.text(job.fact(JobFields.JOB_NAME).value() + ", " + job.fact(JobFields.SITE).value());
     page.heading("How many");
-    order.asked().forEach(this::howMany);
+    asked.forEach(this::howMany);
     page.heading("Why");
     reasons();
     page.heading("The sum");
-    page.line("Agreed", order.accounts().agreement().total());
-    page.line("New total", order.newTotal());
-    order
-        .leftBelowCeiling()
-        .ifPresent(left -> page.line("Sheets left below the agreed ceiling", left));
+    total(sum);
+    left();
     order.priceOpen().forEach(this::open);
     // Days rest on what the office reckons with: they are told, and not worked out here.
     order.days().ifPresent(days -> page.line("Days more", Choice.literal(days.plain())));
     page.heading("Who says yes, and by when");
     page.text(approval());
     order.accounts().agreement().preAgreed().ifPresent(this::rain);
-    page.signature("Owner");
-    page.signature("Contractor");
+    return again;
   }
 
-  private void howMany(ItemAccount item) {
-    boolean isBeyond = item.agreed().included().value() > 0;
+  /** Where both sign, and whether a number was changed since. */
+  void close(Choice<String> state) {
+    page.signature("Owner");
+    page.signature("Contractor");
+    page.note(state);
+  }
+
+  private static Figure<Money> sum(List<Asked> asked) {
+    Figure<Money> sum = Figure.of(0, Units.USD);
+    for (Asked item : asked) {
+      sum = sum.plus(item.amount());
+    }
+    return sum.toCents().as("change_usd", Units.USD);
+  }
+
+  private void howMany(Asked item) {
+    AgreedItem agreed = item.account().agreed();
+    boolean isBeyond = agreed.included().value() > 0;
     String beyond =
-        isBeyond ? ", beyond the %s in the price".formatted(item.agreed().included().plain()) : "";
-    page.line(UnitWords.heading(item.agreed()) + beyond, item.now());
+        isBeyond ? ", beyond the %s in the price".formatted(agreed.included().plain()) : "";
+    Figure<Ratio> shown = item.quantity().as("shown_" + item.account().item().word(), Units.RATIO);
+    page.line(UnitWords.heading(agreed) + beyond, shown);
+    again.count(UnitWords.label(agreed), shown);
+  }
+
+  /** What was agreed, every order that is not refused, and this one; the last payment takes it. */
+  private void total(Figure<Money> sum) {
+    Accounts accounts = order.accounts();
+    Figure<Money> agreed = Told.of("agreed_usd", accounts.agreement().total());
+    page.line("Agreed", agreed);
+    Figure<Money> total = agreed;
+    for (Order earlier : accounts.orders().all()) {
+      if (earlier.isCounted()) {
+        String number = earlier.number().replaceAll("\\W", "_");
+        Figure<Money> each = Told.of("order_" + number + "_usd", earlier.sum());
+        page.line("Change order %s, %s".formatted(earlier.number(), earlier.status().word()), each);
+        total = total.plus(each);
+      }
+    }
+    total = total.plus(sum).toCents().as("new_total_usd", Units.USD);
+    page.line("New total", total);
+    again.amount("New total", total);
+    last(total);
+  }
+
+  /** More is paid last; less comes off the last payment, then off those before it. */
+  private void last(Figure<Money> total) {
+    List<Payment> payments =
+        Payments.of(order.accounts().agreement(), job.lines(JobTable.STAGES), order.newTotal())
+            .list();
+    if (payments.isEmpty()) {
+      return;
+    }
+    List<Payment> earlier = payments.subList(0, payments.size() - 1);
+    Figure<Money> rest = total;
+    if (!earlier.isEmpty()) {
+      Figure<Money> before = Figure.of(0, Units.USD);
+      for (Payment payment : earlier) {
+        before = before.plus(payment.amount());
+      }
+      Figure<Money> kept = Told.of("earlier_payments_usd", before);
+      boolean isAsAgreed =
+          earlier.stream().allMatch(each -> each.amount().value() == each.agreed().value());
+      page.line(
+          isAsAgreed
+              ? "Payments before the last, as agreed"
+              : "Payments before the last, less what comes off",
+          kept);
+      rest = rest.minus(kept);
+    }
+    Payment last = payments.get(payments.size() - 1);
+    Figure<Money> now = rest.toCents().as("last_payment_usd", Units.USD);
+    page.line(
+        last.amount().value() < 0
+            ? last.stage()
+            : "The last payment, %s, is then".formatted(last.stage()),
+        now);
+    again.amount("The last payment", now);
+  }
+
+  private void left() {
+    order
+        .leftBelowCeiling()
+        .ifPresent(
+            left -> {
+              Figure<Ratio> told = Told.of("sheets_left_below_ceiling", left);
+              page.line("Sheets left below the agreed ceiling", told);
+              again.count("Sheets left below the ceiling", told);
+            });
   }
 
   /** The reasons of its marks, each once with its places; the rest stands on the next page. */
   private void reasons() {
     Map<String, List<String>> placesByReason = new LinkedHashMap<>();
     for (ItemAccount item : order.asked()) {
-      for (Share share : item.shares()) {
-        if (MarksPage.isAsked(share)) {
-          placesByReason
-              .computeIfAbsent(MarksPage.why(share), any -> new ArrayList<>())
-              .add(share.key());
-        }
+      for (Share share : Asked.marksOf(item)) {
+        placesByReason.computeIfAbsent(Asked.why(share), any -> new ArrayList<>()).add(share.key());
       }
     }
     placesByReason.entrySet().stream()
@@ -86,11 +185,11 @@ final class OrderPhonePage {
     }
   }
 
-  /**
-   * {@code Replace A-4-6, B-5-3: an awl goes in 3/8 in.} from a reason that begins with its action.
-   */
   private static String sentence(String reason, List<String> places) {
-    String where = String.join(", ", places);
+    String where =
+        places.size() > MOST_PLACES
+            ? places.size() + " places, listed on the next page"
+            : String.join(", ", places);
     int end = reason.indexOf(": ");
     return end < 0 || reason.lastIndexOf(' ', end) >= 0
         ? "%s: %s.".formatted(where, reason)
@@ -105,7 +204,7 @@ final class OrderPhonePage {
   private void open(ItemAccount item) {
     page.line(
         "Beyond what was agreed to count, so we talk first; not in the sum: " + item.item().label(),
-        item.open());
+        Told.of("shown_" + item.item().word() + "_open", item.open()));
   }
 
   private String approval() {
@@ -132,6 +231,10 @@ final class OrderPhonePage {
             .formatted(String.join(" and ", limits)));
     order
         .isPreAgreed()
-        .ifPresent(within -> page.line("This order stays within that", within.as("is_pre_agreed")));
+        .ifPresent(
+            within ->
+                page.line(
+                    "This order stays within that",
+                    Choice.literal((within.holds() ? YesNo.YES : YesNo.NO).word())));
   }
 }

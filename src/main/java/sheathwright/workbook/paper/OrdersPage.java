@@ -1,10 +1,11 @@
 package sheathwright.workbook.paper;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Roll;
-import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.job.Job;
 import sheathwright.job.JobTable;
@@ -13,84 +14,108 @@ import sheathwright.job.table.Moment;
 import sheathwright.job.table.Row;
 import sheathwright.life.bill.Order;
 import sheathwright.life.bill.OrderLine;
-import sheathwright.workbook.book.Tab;
+import sheathwright.workbook.book.Listing;
 import sheathwright.workbook.page.Sections;
+import sheathwright.workbook.told.Sheaf;
+import sheathwright.workbook.told.Told;
 
 /** The change orders of a job with what became of each, and the documents that went out before. */
 final class OrdersPage {
 
-  private static final int[] WIDTHS = {32, 12, 12, 14, 36};
+  private static final int[] WIDTHS = {36, 17, 12, 14, 44};
+  private static final int AMOUNT = 3;
 
-  private final Tab tab;
+  private final Sheaf sheaf;
   private final Job job;
+  private final Map<String, Figure<Money>> sums = new LinkedHashMap<>();
 
-  OrdersPage(Tab tab, Job job) {
-    this.tab = tab;
+  OrdersPage(Paper paper, Job job) {
+    sheaf = paper.sheaf("Orders and documents", WIDTHS);
     this.job = job;
-  }
-
-  static Tab tab(Paper paper) {
-    return paper.page("Orders and documents", WIDTHS);
   }
 
   void write(List<Order> orders) {
     orders.forEach(this::order);
     if (orders.isEmpty()) {
-      tab.heading("Change orders");
-      tab.paragraph("None was written.");
+      sheaf.heading("Change orders");
+      sheaf.paragraph("None was written.");
     }
     documents(job.lines(JobTable.SENT));
     List<String> declined = Declined.sentences(job);
     if (!declined.isEmpty()) {
-      tab.heading("What the owner decided otherwise");
-      declined.forEach(tab::paragraph);
+      sheaf.heading("What the owner decided otherwise");
+      declined.forEach(sheaf::paragraph);
     }
   }
 
+  /** What each order comes to, by its number; known once the page is written. */
+  Map<String, Figure<Money>> sums() {
+    return sums;
+  }
+
   private void order(Order order) {
-    tab.heading(
+    String name = "order_" + order.number().replaceAll("\\W", "_");
+    String heading =
         "Change order %s of %s: %s"
-            .formatted(order.number(), Moment.spoken(order.on()), order.status().word()));
+            .formatted(order.number(), Moment.spoken(order.on()), order.status().word());
+    List<Listing> parts =
+        sheaf.list(
+            heading,
+            order.lines(),
+            (lines, part) -> lines(part < 2 ? name : name + "_" + part, lines),
+            List.of("For", "Counted in", "How many", "Amount", "Marks, and how much for each"),
+            Sections.units(null, null, Units.RATIO, Units.USD, null));
+    Figure<Money> sum = Figure.of(0, Units.USD);
+    for (Listing part : parts) {
+      sum = sum.plus(part.roll().sum("amount_usd", Units.USD));
+    }
+    sum = sum.toCents().as(name + "_usd", Units.USD);
+    sheaf.tab().listTotal("Together", sum, AMOUNT);
+    sums.put(order.number(), sum);
     if (!order.approvedBy().isEmpty()) {
-      tab.paragraph(
+      sheaf.paragraph(
           "Approved by %s on %s, %s."
               .formatted(
                   order.approvedBy(),
                   Moment.spoken(order.approvedOn()),
                   order.approvedHow().map(how -> how.word()).orElse("")));
     }
-    tab.list(
-        Roll.of(
-            "order_" + order.number().replaceAll("\\W", "_"),
-            "the lines of that order",
-            order.lines(),
-            Paper.<OrderLine>words("for", line -> line.item().label()),
-            Paper.words("unit", OrderLine::unit),
-            Roll.column("quantity", OrderLine::quantity),
-            Roll.column("amount_usd", OrderLine::amount),
-            Paper.words("marks", line -> line.parts().text())),
-        List.of("For", "Counted by", "How many", "Amount", "Marks, and how much for each"),
-        Sections.units(null, null, Units.RATIO, Units.USD, null));
-    tab.shown("Its sum as it was written", order.usd(), "");
+  }
+
+  private static Roll lines(String name, List<OrderLine> lines) {
+    return Roll.of(
+        name,
+        "the lines of that order",
+        lines,
+        Paper.<OrderLine>words("for", line -> line.item().label()),
+        Paper.words("unit", line -> UnitWords.counted(line.item(), line.unit())),
+        Roll.column("quantity", line -> Told.of("quantity", line.quantity())),
+        Roll.column("amount_usd", line -> Told.of("amount_usd", line.amount())),
+        Paper.words("marks", line -> line.parts().text()));
   }
 
   private void documents(List<Row> sent) {
-    tab.heading("Documents that went out before");
     if (sent.isEmpty()) {
-      tab.paragraph("None is in the record.");
+      sheaf.heading("Documents that went out before");
+      sheaf.paragraph("None is in the record.");
       return;
     }
-    tab.list(
-        Roll.of(
-            "sent",
-            "documents that went out",
-            sent,
-            Paper.<Row>words("document", row -> row.of(OrderFields.DOCUMENT).value()),
-            Paper.words(
-                "on",
-                row ->
-                    row.has(OrderFields.ON) ? Moment.spoken(row.of(OrderFields.ON).value()) : ""),
-            Roll.column("total_usd", OrdersPage::total)),
+    sheaf.list(
+        "Documents that went out before",
+        sent,
+        (rows, part) ->
+            Roll.of(
+                part < 2 ? "sent" : "sent_" + part,
+                "documents that went out",
+                rows,
+                Paper.<Row>words("document", row -> row.of(OrderFields.DOCUMENT).value()),
+                Paper.words(
+                    "on",
+                    row ->
+                        row.has(OrderFields.ON)
+                            ? Moment.spoken(row.of(OrderFields.ON).value())
+                            : ""),
+                Roll.column("total_usd", OrdersPage::total)),
         List.of("Document", "On", "Total"),
         Sections.units(null, null, Units.USD));
   }
@@ -98,7 +123,7 @@ final class OrdersPage {
   /** What stood on a document that is out of the house: nobody changes it any more. */
   private static Figure<Money> total(Row row) {
     return row.has(OrderFields.TOTAL)
-        ? Figure.constant("sent_usd", row.of(OrderFields.TOTAL).value(), Units.USD, Source.GIVEN)
+        ? Told.of("sent_usd", row.of(OrderFields.TOTAL))
         : Figure.none("–", Units.USD);
   }
 }

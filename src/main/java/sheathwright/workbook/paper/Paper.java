@@ -1,17 +1,14 @@
 package sheathwright.workbook.paper;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
+import java.util.function.Function;
 import sheathwright.figure.Choice;
-import sheathwright.figure.Condition;
-import sheathwright.figure.Figure;
-import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Roll;
-import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
-import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobFields;
@@ -21,26 +18,26 @@ import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Look.Part;
 import sheathwright.workbook.book.Particulars;
 import sheathwright.workbook.book.Tab;
-import sheathwright.workbook.book.TabCell;
 import sheathwright.workbook.page.JobBooks;
 import sheathwright.workbook.page.Sections;
-import sheathwright.workbook.page.Selfcheck;
+import sheathwright.workbook.told.OnceMore;
+import sheathwright.workbook.told.Sheaf;
 
 /**
- * A document for whoever pays for the job, in the making: its pages, and at its end the self-check
- * with whatever steps and tables stand on none of them.
+ * A document for whoever pays for the job, in the making. Everything in it is the reader's: each
+ * number that another is made from stands on one of its pages, and each page is one sheet of paper.
  */
 final class Paper {
 
-  private static final int STATE_CHARACTERS = 30;
-  private static final int FACT_CHARACTERS = 60;
+  /** A line of a fact fits so many times the characters of its columns. */
+  private static final double FACT_SHARE = 1.1;
 
-  private final Job job;
+  private static final String TIES = "The numbers are as they were written.";
+  private static final String CHANGED = "A number was changed: ask us before you sign or pay.";
+
   private final Book book;
   private final String subtitle;
   private final String document;
-  private final List<Tab> pages = new ArrayList<>();
-  private PhonePage phone;
 
   /**
    * An empty document.
@@ -50,33 +47,43 @@ final class Paper {
    * @param on that day
    */
   Paper(Estimate estimate, String kind, String document, Moment on) {
-    this.document = estimate.job().fact(JobFields.QUOTE_NUMBER).value() + document;
-    job = estimate.job();
-    book = new Book(Audience.homeowner(job), Particulars.of(job, kind, Optional.of(on.day())));
+    this(
+        estimate.job(),
+        kind,
+        estimate.job().fact(JobFields.QUOTE_NUMBER).value() + document,
+        Optional.of(on.day()));
+  }
+
+  /**
+   * A view of a job's tables as they stand, which bears no number and no day.
+   *
+   * @param kind what it is
+   */
+  Paper(Estimate estimate, String kind) {
+    this(estimate.job(), kind, "", Optional.empty());
+  }
+
+  private Paper(Job job, String kind, String document, Optional<LocalDate> on) {
+    this.document = document;
+    book = new Book(Audience.homeowner(job), Particulars.of(job, kind, on));
     book.leaveOutEmptyPages();
     book.showCountsPlainly();
     subtitle = kind;
   }
 
-  Book book() {
-    return book;
-  }
-
-  String subtitle() {
-    return subtitle;
-  }
-
-  /** A page that says at its top how the self-check stands. */
+  /** A page, one sheet of paper. */
   Tab page(String name, int... widths) {
-    Tab tab = Sections.titled(book.tab(name, widths), subtitle);
-    pages.add(tab);
-    return tab;
+    return Sections.titled(book.tab(name, widths), subtitle).onOnePage();
   }
 
-  /** The first page, for a phone, which says at its end how the self-check stands. */
+  /** A page that goes on on as many sheets of paper as it needs. */
+  Sheaf sheaf(String name, int... widths) {
+    return Sheaf.of(name, each -> page(each, widths));
+  }
+
+  /** A page for a phone. */
   PhonePage phonePage(String name) {
-    phone = PhonePage.of(book, name, subtitle);
-    return phone;
+    return PhonePage.of(book, name, subtitle);
   }
 
   /** A fact in words that nobody computes with, as long as it may be. */
@@ -88,12 +95,40 @@ final class Paper {
       tab.text(line, column, column == 1 ? words : "", Part.LISTED_TEXT);
     }
     tab.merge(line, 1, last);
-    tab.row(line).height(Tab.LINE_HEIGHT * (1 + words.length() / FACT_CHARACTERS) + 2);
+    double characters = FACT_SHARE * (tab.characters() - tab.width(0));
+    tab.row(line).height(Tab.LINE_HEIGHT * (1 + (int) (words.length() / characters)) + 2);
   }
 
   /** A column of words that nobody computes with. */
-  static <T> Roll.Column<T> words(String name, java.util.function.Function<T, String> words) {
+  static <T> Roll.Column<T> words(String name, Function<T, String> words) {
     return Roll.column(name, item -> (Traced) Choice.literal(words.apply(item)));
+  }
+
+  /**
+   * A list of words alone, which goes on on further sheets.
+   *
+   * @param name begins the names of its columns
+   * @param rows each with as many words as there are headings
+   */
+  static void table(
+      Sheaf sheaf, String name, String heading, List<String> headings, List<List<String>> rows) {
+    List<Roll.Column<List<String>>> columns = new ArrayList<>();
+    for (int i = 0; i < headings.size(); i++) {
+      int place = i;
+      columns.add(words("column_" + (i + 1), row -> row.get(place)));
+    }
+    sheaf.list(
+        heading,
+        rows,
+        (some, part) -> Roll.of(part < 2 ? name : name + "_" + part, heading, some, columns),
+        headings,
+        Collections.nCopies(headings.size(), null));
+  }
+
+  /** The numbers of the document once more, and whether one of them was changed. */
+  static Choice<String> told(OnceMore again, Sheaf sheaf) {
+    return again.write(
+        sheaf, "The numbers once more, as they were written", "As written", TIES, CHANGED);
   }
 
   /**
@@ -102,53 +137,13 @@ final class Paper {
    * @param pages writes them all
    * @throws sheathwright.job.table.ProblemsException if a cell of it would hold no value
    */
-  byte[] bytes(Supplier<List<Estimate.Tie>> pages, List<Figure<Money>> headlines) {
-    return JobBooks.laidOut(book, () -> written(pages.get(), headlines));
-  }
-
-  /** A document that went out never comes to anything else again, whatever is deleted from it. */
-  private List<Estimate.Tie> with(List<Estimate.Tie> ties, List<Figure<Money>> headlines) {
-    List<Estimate.Tie> all = new ArrayList<>(ties);
-    List<Condition> stand = headlines.stream().map(Paper::standsAsWritten).toList();
-    addAll(all, "Each sum is what it was when this was written", "stands_as_written_", stand);
-    addAll(
-        all, "Every number told twice says the same in both places", "told_again_", book.repeats());
-    return all;
-  }
-
-  private static Condition standsAsWritten(Figure<Money> headline) {
-    return headline
-        .toCents()
-        .isTheSameAs(
-            Figure.constant(
-                "written_" + headline.name(),
-                headline.toCents().value(),
-                Units.USD,
-                Source.derived("when this was written")));
-  }
-
-  private static void addAll(
-      List<Estimate.Tie> all, String what, String name, List<Condition> conditions) {
-    if (!conditions.isEmpty()) {
-      all.add(Estimate.Tie.all(what, name, conditions));
-    }
-  }
-
-  private byte[] written(List<Estimate.Tie> ties, List<Figure<Money>> headlines) {
-    Tab working = Sections.workingTab(book, subtitle);
-    Tab tables = Sections.tablesTab(book, subtitle);
-    pages.addAll(List.of(working, tables));
-    Tab check = page("Self-check", 76, 12, 6, 6, 5, 5);
-    Selfcheck selfcheck = new Selfcheck(with(ties, headlines));
-    selfcheck.write(check, List.of());
-    check.document(document);
-    for (Tab tab : pages) {
-      TabCell cell = tab.cell(1, tab.columnBefore(STATE_CHARACTERS));
-      book.later(notation -> book.writeLink(cell, selfcheck.state(), notation));
-    }
-    if (phone != null) {
-      phone.note(selfcheck.state());
-    }
-    return book.finished(working, tables);
+  byte[] bytes(Runnable pages) {
+    return JobBooks.laidOut(
+        book,
+        () -> {
+          pages.run();
+          book.tabs().iterator().next().document(document);
+          return book.finished();
+        });
   }
 }

@@ -1,6 +1,5 @@
 package sheathwright.workbook.paper;
 
-import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Traced;
 import sheathwright.workbook.book.Book;
@@ -11,14 +10,14 @@ import sheathwright.workbook.book.Tab;
 final class PhonePage {
 
   /** Of the labels and of what stands beside them, in characters of the ordinary type. */
-  private static final int[] WIDTHS = {32, 28};
+  private static final int[] WIDTHS = {36, 26};
 
   /** So much of a line of ordinary type fits in one of large type. */
-  private static final double SHARE = 0.88;
+  private static final double SHARE = 0.78;
 
   private static final double LINE = 19;
   private static final double HEADLINE = 44;
-  private static final double SIGNATURE = 46;
+  private static final double SIGNATURE = 40;
 
   private final Tab tab;
 
@@ -44,7 +43,7 @@ final class PhonePage {
   void headline(String label, Figure<?> value) {
     int line = tab.line();
     tab.text(line, 0, label, Part.LARGE_LABEL);
-    tab.repeated(line, 1, value, Part.HEADLINE);
+    tab.value(line, 1, value, Part.HEADLINE);
     tab.row(line).height(HEADLINE);
   }
 
@@ -52,19 +51,12 @@ final class PhonePage {
     int line = tab.line();
     tab.text(line, 0, text, Part.LARGE_HEADING);
     tab.text(line, 1, "", Part.LARGE_HEADING);
-    tab.row(line).height(LINE * 1.6);
+    tab.row(line).height(LINE * 1.4);
   }
 
-  /** A label with a number beside it that stands on another page too. */
-  void line(String label, Figure<?> value) {
-    int line = labeled(label);
-    tab.repeated(line, 1, value, Part.LARGE_RESULT);
-  }
-
-  /** A label with a word beside it. */
-  void line(String label, Choice<?> value) {
-    int line = labeled(label);
-    tab.value(line, 1, value, Part.LARGE_RESULT);
+  /** A label with a number or a word beside it. */
+  void line(String label, Traced value) {
+    tab.value(labeled(label), 1, value, Part.LARGE_RESULT);
   }
 
   private int labeled(String label) {

@@ -3,103 +3,116 @@ package sheathwright.workbook.paper;
 import static java.util.stream.Collectors.groupingBy;
 import static java.util.stream.Collectors.toList;
 
-import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
-import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Units;
-import sheathwright.job.Estimate.Tie;
 import sheathwright.life.bill.Accounts;
 import sheathwright.life.bill.Fate;
 import sheathwright.life.bill.ItemAccount;
 import sheathwright.life.bill.Reconciliation;
 import sheathwright.life.bill.Reconciliation.Part;
-import sheathwright.workbook.book.Tab;
+import sheathwright.workbook.book.Listing;
 import sheathwright.workbook.page.Sections;
+import sheathwright.workbook.told.OnceMore;
+import sheathwright.workbook.told.Sheaf;
+import sheathwright.workbook.told.Told;
 
 /** Where every mark went: each part of it once, under the group that it went to, with its count. */
 final class ReconciliationPage {
 
-  private static final int[] WIDTHS = {9, 28, 27, 32, 12};
+  private static final int[] WIDTHS = {30, 36, 40, 9, 12};
   private static final int QUANTITY = 4;
 
-  private record Group(Fate fate, String item, Figure<Ratio> sum) {}
+  /** What was refused or taken back is not counted as found. */
+  private static final Set<Fate> NOT_FOUND = EnumSet.of(Fate.VOID, Fate.DECLINED);
 
-  private final Tab tab;
+  private final Sheaf sheaf;
   private final Accounts accounts;
   private final Reconciliation reconciliation;
-  private final List<Group> groups = new ArrayList<>();
+  private final Map<String, Figure<Ratio>> found = new LinkedHashMap<>();
 
-  ReconciliationPage(Tab tab, Accounts accounts, Reconciliation reconciliation) {
-    this.tab = tab;
+  ReconciliationPage(Paper paper, Accounts accounts, Reconciliation reconciliation) {
+    sheaf = paper.sheaf("Where every mark went", WIDTHS);
     this.accounts = accounts;
     this.reconciliation = reconciliation;
   }
 
-  static Tab tab(Paper paper) {
-    return paper.page("Where every mark went", WIDTHS);
+  /** Its sheets of paper. */
+  Sheaf sheaf() {
+    return sheaf;
   }
 
-  void write() {
-    tab.paragraph(
+  void write(OnceMore again) {
+    sheaf.paragraph(
         "Every mark stands here once; one of which a part is in the price and a part is not, in both groups.");
     for (Fate fate : Fate.values()) {
       TreeMap<String, List<Part>> byItem =
           reconciliation.parts().stream()
               .filter(part -> part.fate() == fate)
               .collect(groupingBy(Part::item, TreeMap::new, toList()));
-      byItem.forEach((item, parts) -> group(fate, item, parts));
+      byItem.forEach((item, parts) -> group(fate, item, parts, again));
+    }
+    for (ItemAccount item : accounts.items()) {
+      Figure<Ratio> went = found.get(item.item().word());
+      if (went != null) {
+        again.count("Found: " + UnitWords.label(item.agreed()), went);
+      }
     }
   }
 
-  private void group(Fate fate, String item, List<Part> parts) {
+  private void group(Fate fate, String item, List<Part> parts, OnceMore again) {
     String name = "went_%s_%s".formatted(fate.name().toLowerCase(Locale.ROOT), word(item));
-    Roll roll =
-        Roll.of(
-            name,
-            "the marks that went there",
+    List<Listing> listings =
+        sheaf.list(
+            label(fate) + ": " + words(item),
             parts,
-            Paper.<Part>words("mark", Part::mark),
-            Paper.words("place", Part::key),
-            Paper.words("what", part -> word(part.item())),
-            Paper.words("where", Part::where),
-            Roll.column("quantity", Part::quantity));
-    tab.heading(label(fate) + ": " + word(item));
-    tab.list(
-        roll,
-        List.of("Mark", "Place", "What", "Where it went", "How many"),
-        Sections.units(null, null, null, null, Units.RATIO));
-    Figure<Ratio> sum = roll.sum("quantity", Units.RATIO).as(name + "_together", Units.RATIO);
-    tab.listTotal("Together", sum, QUANTITY);
-    groups.add(new Group(fate, item, sum));
+            (some, part) -> roll(part < 2 ? name : name + "_" + part, some),
+            List.of("Place", "What", "Where it went", "Mark", "How many"),
+            Sections.units(null, null, null, null, Units.RATIO));
+    Figure<Ratio> sum = Figure.of(0, Units.RATIO);
+    for (Listing listing : listings) {
+      sum = sum.plus(listing.roll().sum("quantity", Units.RATIO));
+    }
+    Figure<Ratio> together = sum.as(name + "_together", Units.RATIO);
+    sheaf.tab().listTotal("Together", together, QUANTITY);
+    if (item.isEmpty() || NOT_FOUND.contains(fate)) {
+      again.count(label(fate) + ": " + words(item), together);
+    } else {
+      found.merge(item, together, Figure::plus);
+    }
+  }
+
+  private Roll roll(String name, List<Part> parts) {
+    return Roll.of(
+        name,
+        "the marks that went there",
+        parts,
+        Paper.<Part>words("place", Part::key),
+        Paper.words("what", part -> words(part.item())),
+        Paper.words("where", Part::where),
+        Paper.words("mark", Part::mark),
+        Roll.column("quantity", part -> Told.of("quantity", part.quantity())));
   }
 
   private static String word(String item) {
     return item.isEmpty() ? "mark" : item;
   }
 
-  /** That of each item as much went somewhere as was found; by area, a document's sum goes up. */
-  List<Tie> ties() {
-    List<Condition> all = new ArrayList<>();
-    for (ItemAccount item : accounts.items()) {
-      Figure<Ratio> went = Figure.of(0, Units.RATIO);
-      for (Group group : groups) {
-        boolean counts = group.fate() != Fate.VOID && group.fate() != Fate.DECLINED;
-        if (counts && group.item().equals(item.item().word())) {
-          went = went.plus(group.sum());
-        }
-      }
-      if (!item.agreed().unit().equals("area")) {
-        all.add(went.isTheSameAs(item.found()));
-      }
-    }
-    return all.isEmpty()
-        ? List.of()
-        : List.of(Tie.all("Of each item as much went somewhere as was found", "all_went_of_", all));
+  /** An item as it stands on a bill. */
+  private String words(String item) {
+    return accounts.items().stream()
+        .filter(account -> account.item().word().equals(item))
+        .map(account -> UnitWords.label(account.agreed()))
+        .findFirst()
+        .orElse(word(item));
   }
 
   private static String label(Fate fate) {

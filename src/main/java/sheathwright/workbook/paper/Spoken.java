@@ -1,5 +1,6 @@
 package sheathwright.workbook.paper;
 
+import java.util.regex.Pattern;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Lengths;
 import sheathwright.figure.Traced;
@@ -10,6 +11,8 @@ final class Spoken {
 
   /** Panels are stamped in parts of 32. */
   private static final int PARTS = 32;
+
+  private static final Pattern DECIMAL = Pattern.compile("[0-9]+(\\.[0-9]+)?");
 
   private Spoken() {}
 
@@ -22,5 +25,13 @@ final class Spoken {
       return Lengths.mixed(Math.round(figure.value() * PARTS), PARTS) + " in";
     }
     return figure.unit().equals(Units.NAILS_PER_SHEET) ? figure.plain() : figure.shown();
+  }
+
+  /** A number as a table has it, with its unit; of inches, in their parts. */
+  static String of(String number, String unit) {
+    if (unit.equals(Units.INCH.symbol()) && DECIMAL.matcher(number).matches()) {
+      return of(Figure.of(Double.parseDouble(number), Units.INCH));
+    }
+    return number + " " + unit;
   }
 }

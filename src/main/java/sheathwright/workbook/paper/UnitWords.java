@@ -21,6 +21,11 @@ final class UnitWords {
     return agreed.unit().equals("ft") ? label + ", in feet" : label;
   }
 
+  /** What one of an item is called beside a number. */
+  static String counted(Item item, String unit) {
+    return item == Item.SHEET ? item.unit() : unit;
+  }
+
   private static String sheets(String rule) {
     return switch (rule) {
       case "half" -> "a piece of up to 16 sq ft counts one half";

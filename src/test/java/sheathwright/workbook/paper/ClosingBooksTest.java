@@ -38,7 +38,7 @@ class ClosingBooksTest {
     assertThat(said.number("invoice_total_usd")).isEqualTo(11_121.70);
     assertThat(said.number("due_usd")).isEqualTo(4_685.20);
     assertThat(said.last("payments_amount_usd")).isEqualTo(4_685.20);
-    assertThat(said.word("self_check_state")).isEqualTo("Self-check: every check holds");
+    assertThat(said.word("sums_tie")).isEqualTo("The numbers are as they were written.");
   }
 
   @Test
@@ -62,7 +62,7 @@ class ClosingBooksTest {
   }
 
   @Test
-  void anOverwrittenNumber_makesACheckFail() throws Exception {
+  void anOverwrittenNumber_isSeen() throws Exception {
     List<String> totals = List.of("invoice_total_usd", "due_usd");
     OverwrittenCells.eachIsSeen(
         invoice,
@@ -71,10 +71,13 @@ class ClosingBooksTest {
             "due_usd",
             "invoice_amount_usd",
             "payments_amount_usd",
+            "payments_paid_usd",
+            "order_01_usd",
             "order_01_amount_usd",
             "went_included_sheet_quantity",
             "went_ordered_sheet_quantity"),
-        totals);
+        totals,
+        SheetsOfPaper::changed);
   }
 
   @ParameterizedTest
@@ -83,27 +86,24 @@ class ClosingBooksTest {
         "invoice_amount_usd",
         "order_01_amount_usd",
         "went_included_sheet_quantity",
-        "went_ordered_relief_quantity",
-        "sheet_marks_found"
+        "went_ordered_relief_quantity"
       })
-  void aDeletedLineOfTheInvoice_makesACheckFail(String list) throws Exception {
-    assertThat(failingWithout(invoice, list)).isPositive();
+  void aDeletedLineOfTheInvoice_isSeen(String list) throws Exception {
+    assertThat(changedWithout(invoice, list)).isEqualTo(1);
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"done_sheet_quantity", "done_refasten_quantity"})
-  void aDeletedPlaceOfTheRecord_makesACheckFail(String list) throws Exception {
-    assertThat(failingWithout(record, list)).isPositive();
+  void aDeletedPlaceOfTheRecord_isSeen(String list) throws Exception {
+    assertThat(changedWithout(record, list)).isEqualTo(1);
   }
 
-  private static double failingWithout(byte[] book, String list) throws Exception {
+  private static double changedWithout(byte[] book, String list) throws Exception {
     try (XSSFWorkbook workbook = Cells.opened(book)) {
       FormulaEvaluator evaluator = workbook.getCreationHelper().createFormulaEvaluator();
       String first = workbook.getName(list).getRefersToFormula().split(":")[0];
       OverwrittenCells.at(workbook, first).getRow().forEach(Cell::setBlank);
-      Cell failing =
-          OverwrittenCells.at(workbook, workbook.getName("checks_failing").getRefersToFormula());
-      return evaluator.evaluate(failing).getNumberValue();
+      return SheetsOfPaper.changed(workbook, evaluator);
     }
   }
 
@@ -134,18 +134,25 @@ class ClosingBooksTest {
     byte[] book = LifeBooks.invoice(new Estimate(LifeJob.with(LifeJob.CLOSED)), many);
 
     assertThat(Cells.formulas(book).values()).allMatch(formula -> formula.length() <= 255);
-    assertThat(Texts.of(book).word("self_check_state")).contains("LOOK");
+    SheetsOfPaper.areFew(book, 8);
+  }
+
+  /** The owner's pages alone, each a sheet of paper. */
+  @Test
+  void theyHold_whatTheOwnerReads_andNothingElse() {
+    SheetsOfPaper.areFew(invoice, 3);
+    SheetsOfPaper.areFew(record, 7);
+    assertThat(Texts.of(invoice).tabs())
+        .containsExactly("Invoice", "Orders and documents", "Where every mark went");
+    assertThat(Texts.of(record).tabs())
+        .containsExactly(
+            "Deck record", "If it leaks", "Place by place", "What is new", "Photographs");
   }
 
   @Test
-  void noEmptyPageIsLeft() {
-    assertThat(Texts.of(invoice).tabs())
-        .containsExactly(
-            "Invoice",
-            "Orders and documents",
-            "Where every mark went",
-            "How it is counted",
-            "Working",
-            "Self-check");
+  void theRecord_countsItsPhotographs() {
+    assertThat(Texts.of(record).on("Deck record"))
+        .contains(
+            "7 photographs (3 before, 2 open, 1 after, 1 of a stamp); without one before and one open: marks 1, 3, 5, 6, 7, 8, 9, 10, 11, 12.");
   }
 }

@@ -20,6 +20,7 @@ import sheathwright.life.bill.NextOrder;
 import sheathwright.life.bill.Orders;
 import sheathwright.life.bill.Reconciliation;
 import sheathwright.life.found.Found;
+import sheathwright.workbook.told.Photos;
 
 /** The documents of the small job whose roof is open, and then closed. */
 public final class LifeBooks {
@@ -36,7 +37,11 @@ public final class LifeBooks {
       Map<String, sheathwright.job.table.RowSource> open,
       Map<String, sheathwright.job.table.RowSource> closed) {
     Map<String, byte[]> books = new LinkedHashMap<>();
-    books.put("change-order", changeOrder(LifeJob.job(open), LifeJob.found()));
+    Job opened = LifeJob.job(open);
+    books.put("change-order", changeOrder(opened, LifeJob.found()));
+    books.put("order-list", OrderListBook.of(new Estimate(opened)).bytes());
+    books.put(
+        "inspection-record", InspectionRecordBook.of(new Estimate(opened), photos(opened)).bytes());
     Estimate done = new Estimate(LifeJob.job(closed));
     books.put("invoice", invoice(done, LifeJob.found()));
     books.put("deck-record", deckRecord(done, LifeJob.found()));

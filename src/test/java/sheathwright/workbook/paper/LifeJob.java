@@ -18,6 +18,7 @@ import sheathwright.job.table.RowSource;
 import sheathwright.life.found.Found;
 import sheathwright.workbook.draw.DrawnPictures;
 import sheathwright.workbook.page.Samples;
+import sheathwright.workbook.told.Photos;
 
 /**
  * A small job with its roof open: five sheets are bad where three are in the price, six are nailed

@@ -1,4 +1,4 @@
-package sheathwright.workbook.paper;
+package sheathwright.workbook.told;
 
 import java.util.Arrays;
 import java.util.List;
@@ -6,24 +6,24 @@ import java.util.stream.Collectors;
 import sheathwright.sheathing.place.PlaceKey;
 
 /** Keys of places, in words that somebody finds a sheet by who has no map. */
-final class Places {
+public final class Places {
 
   private Places() {}
 
   /** Each of several keys by itself. */
-  static List<String> each(String keys) {
+  public static List<String> each(String keys) {
     return Arrays.stream(keys.split(",")).map(String::strip).toList();
   }
 
   /** Each key with where it lies; one that names no place, as it is. */
-  static String inWords(String keys) {
+  public static String inWords(String keys) {
     return each(keys).stream()
         .map(key -> PlaceKey.read(key).map(Places::inWords).orElse(key))
         .collect(Collectors.joining("; "));
   }
 
   private static String inWords(PlaceKey key) {
-    return "%s: plane %s, course %d from the eave, sheet %d%s from the left"
-        .formatted(key, key.plane(), key.course(), key.number(), key.letter());
+    return "%s: course %d from the eave, sheet %d%s from the left"
+        .formatted(key, key.course(), key.number(), key.letter());
   }
 }

@@ -1,10 +1,11 @@
-package sheathwright.workbook.paper;
+package sheathwright.workbook.told;
 
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sheathwright.job.life.View;
 import sheathwright.job.table.Moment;
+import sheathwright.job.table.Dates;
 import sheathwright.workbook.draw.Photograph;
 
 /**
@@ -19,7 +20,7 @@ import sheathwright.workbook.draw.Photograph;
  * @param caption as the crew wrote it; empty if nobody did
  * @param picture itself; empty if the file is missing
  */
-record Photo(
+public record Photo(
     int number,
     String file,
     String mark,
@@ -29,22 +30,26 @@ record Photo(
     String caption,
     Optional<Photograph> picture) {
 
+  private String day() {
+    return taken.isEmpty() ? "" : Dates.inWords(Dates.read(taken));
+  }
+
   /** How it is called where it is spoken of. */
-  String key() {
+  public String key() {
     return "photo " + number;
   }
 
   /** What stands below it. */
-  String words() {
+  public String words() {
     String says =
-        Stream.of(key() + ", " + view.word(), Moment.spoken(taken), caption)
+        Stream.of(key() + ", " + view.word(), day(), caption)
             .filter(said -> !said.isEmpty())
             .collect(Collectors.joining(", "));
     return picture.isPresent() ? says : says + ": missing, there is no file " + file;
   }
 
   /** Whether it is of this mark, or of the place that the mark lies in. */
-  boolean isOf(String wantedMark, String place) {
+  public boolean isOf(String wantedMark, String place) {
     return mark.equals(wantedMark) || mark.isEmpty() && !sheet.isEmpty() && sheet.equals(place);
   }
 }

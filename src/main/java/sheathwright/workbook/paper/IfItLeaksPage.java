@@ -8,7 +8,7 @@ import sheathwright.workbook.book.Tab;
  * What to look at when something leaks, what comes back unless it is put right, and what not to do.
  * It is what the trade does; nobody published it.
  */
-final class LeakPage {
+final class IfItLeaksPage {
 
   private static final int[] WIDTHS = {40, 12, 12, 13, 14, 17};
 
@@ -28,13 +28,10 @@ final class LeakPage {
           "No rafter is cut, drilled or notched, and no truss changed, without whoever is licensed to say so.",
           "Screening only: local code and a licensed engineer decide.");
 
-  private LeakPage() {}
+  private IfItLeaksPage() {}
 
-  static Tab tab(Paper paper) {
-    return paper.page("If it leaks", WIDTHS);
-  }
-
-  static void write(Tab tab, Estimate estimate) {
+  static void write(Paper paper, Estimate estimate) {
+    Tab tab = paper.page("If it leaks", WIDTHS);
     tab.heading("If something leaks");
     LOOK.forEach(tab::paragraph);
     List<String> found = Causes.sentences(estimate);

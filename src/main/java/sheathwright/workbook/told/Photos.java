@@ -1,18 +1,21 @@
-package sheathwright.workbook.paper;
+package sheathwright.workbook.told;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import sheathwright.figure.Choice;
 import sheathwright.figure.RefusedException;
 import sheathwright.job.Job;
 import sheathwright.job.JobTable;
 import sheathwright.job.life.OrderFields;
+import sheathwright.job.life.View;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
@@ -27,6 +30,11 @@ public final class Photos {
 
   private Photos(List<Photo> all) {
     this.all = all;
+  }
+
+  /** Of a job whose folder nobody looks into. */
+  public static Photos none() {
+    return new Photos(List.of());
   }
 
   /**
@@ -90,13 +98,32 @@ public final class Photos {
   }
 
   /** Those of a mark or of any of its places, in the order of the table. */
-  List<Photo> of(Share share) {
-    List<String> places = Places.each(share.key());
-    return those(photo -> places.stream().anyMatch(place -> photo.isOf(share.mark(), place)));
+  public List<Photo> of(String mark, String key) {
+    List<String> places = Places.each(key);
+    return those(photo -> places.stream().anyMatch(place -> photo.isOf(mark, place)));
+  }
+
+  /** Those of any of these marks that are there, each once. */
+  public List<Photo> of(List<Share> shares) {
+    Set<Photo> all = new LinkedHashSet<>();
+    shares.forEach(share -> all.addAll(of(share.mark(), share.key())));
+    return all.stream().filter(photo -> photo.picture().isPresent()).toList();
+  }
+
+  /** Whether a mark is seen as it was before it was opened, and open. */
+  public boolean areBeforeAndOpen(Share share) {
+    List<Photo> its = of(List.of(share));
+    return List.of(View.BEFORE, View.OPEN).stream()
+        .allMatch(view -> its.stream().anyMatch(photo -> photo.view() == view));
+  }
+
+  /** All that are there. */
+  public List<Photo> there() {
+    return those(photo -> photo.picture().isPresent());
   }
 
   /** Those of no mark and no place. */
-  List<Photo> ofNoMark() {
+  public List<Photo> ofNoMark() {
     return those(photo -> photo.mark().isEmpty() && photo.sheet().isEmpty());
   }
 

@@ -1,0 +1,183 @@
+package sheathwright.workbook.paper;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Roll;
+import sheathwright.figure.Traced;
+import sheathwright.figure.Units;
+import sheathwright.figure.YesNo;
+import sheathwright.job.Estimate;
+import sheathwright.job.Job;
+import sheathwright.job.JobFields;
+import sheathwright.job.Leveling;
+import sheathwright.job.Survey;
+import sheathwright.job.SurveyedPlane;
+import sheathwright.job.life.View;
+import sheathwright.job.site.Covering;
+import sheathwright.job.site.RoofArea;
+import sheathwright.workbook.book.Letter;
+import sheathwright.workbook.told.Photos;
+import sheathwright.workbook.told.Sheaf;
+
+/**
+ * What the covering's maker asks of a deck and what is there, how close its clips stand where the
+ * wind pulls, how flat the deck lay before and lies after. No prices.
+ */
+public final class MakerRecordBook {
+
+  private static final int[] WIDTHS = {34, 14, 14, 14, 44};
+
+  private final Estimate estimate;
+  private final Photos photos;
+  private final Paper paper;
+
+  private MakerRecordBook(Estimate estimate, Photos photos) {
+    this.estimate = estimate;
+    this.photos = photos;
+    paper = new Paper(estimate, "For the covering's maker, without prices");
+  }
+
+  /** Whether there is anything to tell a maker: he asked for something, or his clips are known. */
+  public static boolean isAsked(Estimate estimate) {
+    return estimate.maker().isPresent() || estimate.site().covering().isKnown();
+  }
+
+  /** The record of a job as it stands. */
+  public static MakerRecordBook of(Estimate estimate, Photos photos) {
+    return new MakerRecordBook(estimate, photos);
+  }
+
+  /**
+   * The bytes of an .xlsx file.
+   *
+   * @throws sheathwright.job.table.ProblemsException if a cell of it would hold no value
+   */
+  public byte[] bytes() {
+    return paper.bytes(this::pages);
+  }
+
+  private void pages() {
+    Job job = estimate.job();
+    Sheaf sheaf = paper.sheaf("Maker's record", WIDTHS);
+    sheaf.tab().heading("The house");
+    Paper.fact(sheaf.tab(), JobFields.SITE.label(), job.fact(JobFields.SITE).value());
+    Paper.fact(sheaf.tab(), JobFields.JOB_NAME.label(), job.fact(JobFields.JOB_NAME).value());
+    Paper.fact(sheaf.tab(), JobFields.PREPARED_BY.label(), job.fact(JobFields.PREPARED_BY).value());
+    estimate.maker().ifPresent(asked -> asked(sheaf, asked));
+    if (estimate.site().covering().isKnown()) {
+      clips(sheaf, estimate.site().covering());
+    }
+    estimate.rafterLeveling().ifPresent(leveling -> flatness(sheaf, leveling));
+    sheaf.keep(80);
+    sheaf.tab().skip(1);
+    Letter.on(sheaf.tab()).signature("Contractor, date");
+    Letter.on(sheaf.tab()).signature("For the maker, date");
+    new DeckPictures(paper, estimate, photos)
+        .photographs(
+            List.of(), photos.there().stream().filter(each -> each.view() == View.STAMP).toList());
+  }
+
+  private static void asked(Sheaf sheaf, Roll maker) {
+    List<List<String>> rows = new ArrayList<>();
+    for (int i = 0; i < maker.rows().size(); i++) {
+      Traced met = maker.cellsOf("met").get(i);
+      rows.add(
+          List.of(
+              maker.cellsOf("requirement").get(i).plain(),
+              maker.cellsOf("sense").get(i).plain().replace('-', ' ')
+                  + " "
+                  + Spoken.of(maker.cellsOf("required").get(i)),
+              met.refusal().isPresent() ? "" : Spoken.of(maker.cellsOf("found").get(i)),
+              met.refusal().isPresent()
+                  ? "not shown yet"
+                  : met.plain().equals(YesNo.YES.word()) ? "met" : "NOT met",
+              maker.cellsOf("evidence").get(i).plain()));
+    }
+    Paper.table(
+        sheaf,
+        "maker",
+        "What is asked of the deck, and what is there",
+        List.of("Asked", "Required", "Found", "Met", "Evidence"),
+        rows);
+  }
+
+  /** How far apart clips stand where the wind pulls less and more. */
+  private static void clips(Sheaf sheaf, Covering covering) {
+    List<List<String>> rows = new ArrayList<>();
+    for (RoofArea area : RoofArea.values()) {
+      Figure<?> most = covering.clips(area).spacing();
+      Figure<?> used = covering.used(area);
+      rows.add(
+          List.of(
+              where(area),
+              most.refusal().isPresent() ? "nobody can say" : Spoken.of(most.in(Units.INCH)),
+              used.refusal().isPresent() ? "nobody can say" : Spoken.of(used.in(Units.INCH)),
+              most.refusal().isPresent()
+                  ? ""
+                  : "by " + covering.clips(area).governs().plain().replace('-', ' ')));
+    }
+    Paper.table(
+        sheaf,
+        "clips",
+        "Clips against the wind",
+        List.of("Where", "At most apart", "They stand", "What limits it"),
+        rows);
+  }
+
+  private static String where(RoofArea area) {
+    return switch (area) {
+      case FIELD -> "in the field of the roof";
+      case EDGES -> "along its edges";
+      case CORNERS -> "at its corners";
+    };
+  }
+
+  /** The deepest dip of each plane against the string, before and after. */
+  private static void flatness(Sheaf sheaf, Leveling leveling) {
+    Map<String, double[]> deepest = new LinkedHashMap<>();
+    leveling
+        .atMiddle()
+        .ifPresent(
+            middle -> {
+              Roll readings = middle.readings();
+              for (int i = 0; i < readings.rows().size(); i++) {
+                put(
+                    deepest,
+                    readings.cellsOf("plane").get(i).plain(),
+                    readings.cellsOf("before_in").get(i),
+                    readings.cellsOf("after_in").get(i));
+              }
+            });
+    leveling.survey().map(Survey::planes).orElse(List.of()).forEach(plane -> put(deepest, plane));
+    List<List<String>> rows = new ArrayList<>();
+    deepest.forEach(
+        (plane, each) ->
+            rows.add(
+                List.of(
+                    "Plane " + plane,
+                    Spoken.of(Figure.of(each[0], Units.INCH)),
+                    Spoken.of(Figure.of(each[1], Units.INCH)))));
+    Paper.table(
+        sheaf,
+        "flatness",
+        "How flat the deck lies, by the string",
+        List.of("Deepest below the string", "Before", "After"),
+        rows);
+  }
+
+  private static void put(Map<String, double[]> deepest, SurveyedPlane plane) {
+    for (List<Traced> row : plane.stations().rows()) {
+      put(deepest, plane.name(), row.get(2), row.get(3));
+    }
+  }
+
+  private static void put(
+      Map<String, double[]> deepest, String plane, Traced before, Traced after) {
+    double[] most = deepest.computeIfAbsent(plane, any -> new double[2]);
+    most[0] = Math.max(most[0], Math.abs(((Figure<?>) before).in(Units.INCH).value()));
+    most[1] = Math.max(most[1], Math.abs(((Figure<?>) after).in(Units.INCH).value()));
+  }
+}

@@ -1,0 +1,104 @@
+package sheathwright.workbook.told;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import sheathwright.workbook.book.Look.Part;
+import sheathwright.workbook.book.Tab;
+import sheathwright.workbook.draw.Pictures;
+
+/** Photographs side by side below a heading, each with its words below it. */
+public final class PhotoRows {
+
+  /**
+   * A photograph, or the place of one that is missing.
+   *
+   * @param photo itself
+   * @param of what it is of, in words
+   */
+  public record Shown(Photo photo, String of) {
+
+    private String words() {
+      return of.isEmpty() ? photo.words() : of + ": " + photo.words();
+    }
+  }
+
+  private static final int SIDE_BY_SIDE = 3;
+  private static final int LINES = 10;
+  private static final double CAPTION_LINE = 12.5;
+
+  /** A caption is printed smaller than the type that columns are measured in. */
+  private static final double CAPTION_SHARE = 1.05;
+
+  private PhotoRows() {}
+
+  /** Rows of three, none of them parted by a page's end; nothing where there is no photograph. */
+  public static void write(Sheaf sheaf, String heading, List<Shown> photos) {
+    for (int first = 0; first < photos.size(); first += SIDE_BY_SIDE) {
+      List<Shown> row = photos.subList(first, Math.min(photos.size(), first + SIDE_BY_SIDE));
+      int captions = captionLines(sheaf.tab(), row);
+      double tall =
+          LINES * sheaf.tab().sheet().getDefaultRowHeightInPoints() + CAPTION_LINE * captions + 2;
+      if (first == 0) {
+        sheaf.heading(heading, tall);
+      } else {
+        sheaf.keep(tall);
+      }
+      side(sheaf.tab(), row, captions);
+    }
+  }
+
+  private static void side(Tab tab, List<Shown> row, int captionLines) {
+    int top = tab.next();
+    tab.skip(LINES);
+    int captions = tab.line();
+    for (int place = 0; place < row.size(); place++) {
+      Shown shown = row.get(place);
+      int first = column(tab, place);
+      int last = column(tab, place + 1) - 1;
+      shown
+          .photo()
+          .picture()
+          .ifPresent(
+              picture -> Pictures.place(tab, picture, top, LINES, first, last, shown.words()));
+      for (int column = first; column <= last; column++) {
+        tab.text(captions, column, column == first ? shown.words() : "", Part.CAPTION);
+      }
+      if (last > first) {
+        tab.merge(captions, first, last);
+      }
+    }
+    tab.row(captions).height(CAPTION_LINE * captionLines + 2);
+  }
+
+  /** The column in which the next third of a page begins. */
+  private static int column(Tab tab, int place) {
+    int column = 0;
+    double left = 0;
+    double wanted = (double) tab.characters() * place / SIDE_BY_SIDE;
+    while (column < tab.columns() && left + tab.width(column) / 2.0 <= wanted) {
+      left += tab.width(column++);
+    }
+    return column;
+  }
+
+  private static int captionLines(Tab tab, List<Shown> row) {
+    int most = 1;
+    for (int place = 0; place < row.size(); place++) {
+      int characters = 0;
+      for (int column = column(tab, place); column < column(tab, place + 1); column++) {
+        characters += tab.width(column);
+      }
+      int length = row.get(place).words().length();
+      most = Math.max(most, 1 + (int) (length / (characters * CAPTION_SHARE)));
+    }
+    return most;
+  }
+
+  /** What a line says of its photographs: their numbers, or that there are none. */
+  public static String keys(List<Photo> photos) {
+    List<String> keys = new ArrayList<>();
+    photos.forEach(photo -> keys.add(photo.number() + " " + photo.view().word()));
+    return keys.isEmpty() ? "none" : keys.stream().collect(Collectors.joining(", "));
+  }
+}

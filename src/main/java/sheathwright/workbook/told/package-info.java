@@ -1,0 +1,7 @@
+/**
+ * What papers that leave the house are made of: numbers that are told and not worked out, sheets of
+ * paper that go on where one is full, photographs.
+ *
+ * <p>Sources: the tables of a job. Does not cover what any one paper says.
+ */
+package sheathwright.workbook.told;

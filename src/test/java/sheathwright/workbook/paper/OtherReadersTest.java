@@ -1,0 +1,103 @@
+package sheathwright.workbook.paper;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import sheathwright.job.Estimate;
+import sheathwright.job.Job;
+import sheathwright.job.table.JobText;
+import sheathwright.workbook.page.Samples;
+import sheathwright.workbook.told.Photos;
+
+/**
+ * The papers for supplier, building official and covering's maker: what each asks for, no price.
+ */
+class OtherReadersTest {
+
+  private static final String INSPECTIONS =
+      """
+      what,required,found,unit,sense,evidence,by,on,result,code
+      Nails on panel edges,6,6,in,at-most,tape,I. Corvane,2027-06-02,pass,the schedule
+      gap between sheets,0.125,0.0625,in,at-least,feeler,I. Corvane,2027-06-02,fail,
+      """;
+
+  private static void hasNoPrice(byte[] file) {
+    Texts said = Texts.of(file);
+    said.tabs().forEach(tab -> assertThat(String.join(" ", said.on(tab))).doesNotContain("$"));
+  }
+
+  @Test
+  void theOrderList_saysWhatIsSoldAndHowMany() {
+    byte[] file = OrderListBook.of(new Estimate(Job.of(Samples.tables("tallow-end")))).bytes();
+
+    SheetsOfPaper.areFew(file, 1);
+    hasNoPrice(file);
+    assertThat(Texts.of(file).on("Order list"))
+        .contains("2x6 12 ft", "stick", "Deliver to", "Taken, date")
+        .doesNotContain("nothing needed");
+  }
+
+  @Test
+  void theInspectionRecord_saysWhatWasAskedFoundAndNotChecked() {
+    Job job = LifeJob.with(Map.of("inspections", INSPECTIONS));
+
+    byte[] file = InspectionRecordBook.of(new Estimate(job), Photos.none()).bytes();
+
+    SheetsOfPaper.areFew(file, 2);
+    hasNoPrice(file);
+    List<String> said = Texts.of(file).on("Inspection record");
+    assertThat(said)
+        .contains("IRC 2018", "at most 6 in; the schedule", "at least 1/8 in", "1/16 in", "fail")
+        .contains("June 2, 2027", "I. Corvane", "feeler", "Building official, date");
+    assertThat(said)
+        .filteredOn(text -> text.startsWith("Asked for, with no inspection"))
+        .singleElement()
+        .asString()
+        .contains("Nails in the field")
+        .doesNotContain("Nails on panel edges");
+  }
+
+  @Test
+  void anInspectionThatNobodyMade_isSaidToBeMissing() {
+    byte[] file =
+        InspectionRecordBook.of(new Estimate(LifeJob.with(Map.of())), Photos.none()).bytes();
+
+    assertThat(Texts.of(file).on("Inspection record")).contains("Nothing is in the record yet.");
+  }
+
+  @Test
+  void theMakersRecord_saysWhatIsAskedAndWhatIsThere() {
+    JobText job =
+        JobText.demo("cinder-brook").with("maker", "at-most,1/4,3/16", "at-most,1/4,5/16");
+
+    byte[] file = MakerRecordBook.of(new Estimate(job.job()), Photos.none()).bytes();
+
+    SheetsOfPaper.areFew(file, 1);
+    hasNoPrice(file);
+    assertThat(Texts.of(file).on("Maker's record"))
+        .containsSubsequence("dip over 10 ft", "at most 1/4 in", "5/16 in", "NOT met")
+        .contains("thinnest deck panel", "at least 15/32 in", "met", "stamp in photo 5");
+  }
+
+  /** Clips 24 in apart in the field as the maker has it, and closer where the wind pulls harder. */
+  @Test
+  void theMakersRecord_saysHowCloseClipsStand_andHowFlatTheDeckLies() {
+    byte[] file =
+        MakerRecordBook.of(new Estimate(Job.of(Samples.tables("tallow-end"))), Photos.none())
+            .bytes();
+
+    assertThat(Texts.of(file).on("Maker's record"))
+        .contains("in the field of the roof", "along its edges", "at its corners", "by maker")
+        .contains("Deepest below the string", "Before", "After");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"quince-hollow", "cinder-brook", "tallow-end", "mistwater-cottage"})
+  void theOrderList_isOneSheetOfPaper(String job) {
+    SheetsOfPaper.areFew(OrderListBook.of(new Estimate(Job.of(Samples.tables(job)))).bytes(), 1);
+  }
+}
