@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sheathwright.job.life.View;
-import sheathwright.job.table.Moment;
 import sheathwright.job.table.Dates;
 import sheathwright.workbook.draw.Photograph;
 
