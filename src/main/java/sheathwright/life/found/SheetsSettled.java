@@ -10,6 +10,7 @@ import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
 import sheathwright.figure.Quantity.Money;
+import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Solution;
@@ -34,6 +35,7 @@ import sheathwright.sheathing.place.SheetUnits;
 public final class SheetsSettled {
 
   private static final Figure<Sheets> NONE = Figure.of(0, Units.SHEET);
+  private static final Figure<Pieces> NO_PIECE = Figure.of(0, Units.PIECE);
 
   private final Estimate estimate;
   private final FoundWork work;
@@ -115,9 +117,20 @@ public final class SheetsSettled {
         new Priced(Item.SHEET.label(), Item.SHEET.unit(), beyond, estimate.quote().extraSheet()));
     for (FoundPrice price : estimate.found()) {
       Item item = Item.valueOf(price.unit().name());
-      lines.add(new Priced(item.label(), item.unit(), work.quantities().get(item), price.quoted()));
+      lines.add(new Priced(item.label(), item.unit(), beyondThePrice(item), price.quoted()));
     }
     return lines;
+  }
+
+  /** What was found of an item that the price does not hold already. */
+  private Figure<?> beyondThePrice(Item item) {
+    Figure<?> all = work.quantities().get(item);
+    return item == Item.LIFT
+        ? all.in(Units.PIECE)
+            .minus(estimate.quote().included(item).in(Units.PIECE))
+            .max(NO_PIECE)
+            .as("sheets_lifted_beyond_the_price", Units.PIECE)
+        : all;
   }
 
   /** What the marks lead to, one by one. */
@@ -175,10 +188,7 @@ public final class SheetsSettled {
     List<Problem> unpriced = new ArrayList<>();
     for (FoundUnit unit : FoundUnit.values()) {
       Item item = Item.valueOf(unit.name());
-      List<Found> marks =
-          work.list().stream()
-              .filter(each -> each.item().equals(Optional.of(item)) && each.quantity() > 0)
-              .toList();
+      List<Found> marks = work.list().stream().filter(each -> isLedTo(each, item)).toList();
       if (!marks.isEmpty()) {
         unit.missingPrices(job.priceBook())
             .forEach(field -> unpriced.add(missing(JobTable.PRICES, field, unit, marks)));
@@ -187,6 +197,16 @@ public final class SheetsSettled {
       }
     }
     return unpriced;
+  }
+
+  /** Whether something leads to an item, or would if the rafters might be repaired. */
+  private static boolean isLedTo(Found found, Item item) {
+    boolean isCounted = found.item().equals(Optional.of(item)) && found.quantity() > 0;
+    return isCounted || item == Item.LIFT && isLeveling(found);
+  }
+
+  private static boolean isLeveling(Found found) {
+    return found.mark().startsWith("level ");
   }
 
   private static Problem missing(
@@ -205,7 +225,7 @@ public final class SheetsSettled {
   }
 
   private static String said(Found found) {
-    return found.mark().startsWith("level ") ? found.mark() : "mark " + found.mark();
+    return isLeveling(found) ? found.mark() : "mark " + found.mark();
   }
 
   /** Whether the job has come so far that everything that it uses must have a price. */
