@@ -146,6 +146,7 @@ public final class TableGuide {
               new Part("a standing-seam covering", CoveringFields.COVERING),
               new Part("the deck, where it is not as usual", JobFields.DECK),
               new Part(with(JobTable.MARKS), JobFields.PATCHES),
+              new Part("the wood of rafters or trusses", KnownRafters.WOOD),
               new Part("rafters that are checked", FramingFields.RAFTERS),
               new Part("more of those rafters", FramingFields.OLD_RAFTERS),
               new Part("what carries them besides the plate", PathFields.HELD_BY),
