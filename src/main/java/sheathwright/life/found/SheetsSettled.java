@@ -1,9 +1,10 @@
 package sheathwright.life.found;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
@@ -28,6 +29,7 @@ import sheathwright.job.price.FoundPrice;
 import sheathwright.job.price.FoundUnit;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Problem;
+import sheathwright.job.table.Row;
 import sheathwright.sheathing.patch.PatchPlan;
 import sheathwright.sheathing.place.SheetUnits;
 
@@ -295,22 +297,27 @@ public final class SheetsSettled {
         byMarks.area().isTheSameAs(onTheMap.area()));
   }
 
-  /** Sheets in change orders that were neither refused nor withdrawn. */
+  /**
+   * Sheets in change orders that were neither refused nor withdrawn, whatever becomes of an order
+   * in the workbook. Which order a line belongs to, and what it is for, was written with the order.
+   */
   private Figure<Sheets> ordered() {
     Job job = estimate.job();
-    Set<String> dead =
-        job.lines(JobTable.ORDERS).stream()
-            .filter(
-                order ->
-                    Set.of(OrderStatus.REFUSED, OrderStatus.WITHDRAWN)
-                        .contains(order.of(OrderFields.STATUS).value()))
-            .map(order -> order.of(OrderFields.ORDER).plain())
-            .collect(Collectors.toSet());
+    Map<String, Choice<OrderStatus>> statuses = new HashMap<>();
+    for (Row order : job.lines(JobTable.ORDERS)) {
+      statuses.put(order.of(OrderFields.ORDER).plain(), order.of(OrderFields.STATUS));
+    }
     Figure<Sheets> sum = NONE;
-    for (var line : job.lines(JobTable.ORDER_LINES)) {
-      boolean isSheets = line.of(AgreedFields.ITEM).plain().equals(Item.SHEET.word());
-      if (isSheets && !dead.contains(line.of(OrderFields.ORDER).plain())) {
-        sum = sum.plus(line.of(AgreedFields.QUANTITY).counting(Units.SHEET));
+    for (Row line : job.lines(JobTable.ORDER_LINES)) {
+      if (line.of(AgreedFields.ITEM).plain().equals(Item.SHEET.word())) {
+        Choice<OrderStatus> status = statuses.get(line.of(OrderFields.ORDER).plain());
+        sum =
+            sum.plus(
+                Figure.choose(
+                    Condition.any(
+                        status.is(OrderStatus.REFUSED), status.is(OrderStatus.WITHDRAWN)),
+                    NONE,
+                    line.of(AgreedFields.QUANTITY).counting(Units.SHEET)));
       }
     }
     return sum.as("sheets_in_change_orders", Units.SHEET);
