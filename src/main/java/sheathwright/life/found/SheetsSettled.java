@@ -314,8 +314,7 @@ public final class SheetsSettled {
         sum =
             sum.plus(
                 Figure.choose(
-                    Condition.any(
-                        status.is(OrderStatus.REFUSED), status.is(OrderStatus.WITHDRAWN)),
+                    Condition.any(status.is(OrderStatus.REFUSED), status.is(OrderStatus.WITHDRAWN)),
                     NONE,
                     line.of(AgreedFields.QUANTITY).counting(Units.SHEET)));
       }

@@ -26,8 +26,7 @@ class OrderStatusTest {
             "item,unit,usd,included,credit_usd,most,words\nsheet,half,117,1,80,,a sheet\n")
         .withTable("orders", "order,on,status\nCO-1,2027-05-20,%s\n".formatted(status))
         .withTable(
-            "order_lines",
-            "order,item,unit,quantity,usd,marks\nCO-1,sheet,half,1,117,2: 1\n");
+            "order_lines", "order,item,unit,quantity,usd,marks\nCO-1,sheet,half,1,117,2: 1\n");
   }
 
   private static byte[] book(String status) {
