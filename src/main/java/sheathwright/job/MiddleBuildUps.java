@@ -8,6 +8,8 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Reading;
+import sheathwright.figure.RefusedException;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Units;
 import sheathwright.job.table.Row;
 import sheathwright.job.triage.LiftedPlaces;
@@ -27,6 +29,9 @@ import sheathwright.sheathing.place.PlaceMap;
 final class MiddleBuildUps {
 
   private static final Pattern NUMBER = Pattern.compile(".*?(\\d{1,4})");
+
+  /** A tape is read to an inch at the ends. */
+  private static final double SLACK = 1;
 
   private final Job job;
   private final Leveling.AtMiddle middle;
@@ -74,6 +79,27 @@ final class MiddleBuildUps {
     return all;
   }
 
+  /**
+   * Where a rafter stands, as it was measured.
+   *
+   * @throws RefusedException if that is beside the plane
+   */
+  private double measured(int line, Box bounds) {
+    Figure<?> along = readings.get(line).of(PlaceFields.RAFTER_ALONG);
+    double center = inches("center of rafter " + (line + 1), along);
+    if (center < bounds.left() - SLACK || center > bounds.right() + SLACK) {
+      throw new RefusedException(
+          "%s is given, but plane %s goes from %s to %s in along the eave; measure from its lower left corner"
+              .formatted(
+                  Shown.plain(center),
+                  map.plane().name(),
+                  Shown.plain(bounds.left()),
+                  Shown.plain(bounds.right())),
+          List.of(along));
+    }
+    return center;
+  }
+
   private double inches(String what, Figure<?> figure) {
     return reading.number(what, figure, Units.INCH);
   }
@@ -86,8 +112,7 @@ final class MiddleBuildUps {
         .mapToObj(
             i ->
                 readings.get(i).has(PlaceFields.RAFTER_ALONG)
-                    ? inches(
-                        "center of rafter " + (i + 1), readings.get(i).of(PlaceFields.RAFTER_ALONG))
+                    ? measured(i, bounds)
                     : standing.get(Math.min(counted.get(i), standing.size()) - 1))
         .toList();
   }

@@ -1,6 +1,7 @@
 package sheathwright.life.found;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.Optional;
@@ -410,6 +411,16 @@ class FoundWorkTest {
         .containsExactlyElementsOf(keys.isEmpty() ? List.of() : List.of(keys.split(", ")));
     assertThat(lifts(estimate.quote().held().orElseThrow()).get(0))
         .isEqualTo(String.valueOf(keys.isEmpty() ? 0 : keys.split(", ").length));
+  }
+
+  @Test
+  void aRafterBesideItsPlane_isSaid() {
+    JobText job =
+        JobText.demo("mistwater-cottage")
+            .withTable("readings", "plane,rafter,drop_in,along_in\nA,A-1,1/2,5000\n");
+    assertThatThrownBy(() -> new Estimate(job.job()))
+        .hasMessage(
+            "readings.csv, line 2, column along_in: 5000 is given, but plane A goes from 0 to 348 in along the eave; measure from its lower left corner");
   }
 
   /** Work that waits for the engineer is not quoted without a price either. */
