@@ -1,5 +1,7 @@
 package sheathwright.catalog;
 
+import java.text.Normalizer;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import sheathwright.figure.Lengths;
@@ -17,6 +19,9 @@ public final class Numbers {
   private static final Pattern FRACTION =
       Pattern.compile("([+-]?)(?:(\\d+)(?:\\s*-\\s*|\\s+))?(\\d+)\\s*/\\s*(\\d+)");
 
+  /** A fraction that a phone made one character of, and the digit before it. */
+  private static final Pattern PRINTED = Pattern.compile("(\\d?)([¼-¾⅐-⅞])");
+
   private Numbers() {}
 
   /**
@@ -30,7 +35,7 @@ public final class Numbers {
    * @throws RefusedException if it cannot be read so
    */
   public static double read(String text, Unit<?> unit) {
-    String bare = text.strip();
+    String bare = PRINTED.matcher(text.strip()).replaceAll(Numbers::typed);
     if (unit.symbol().startsWith("$") && bare.startsWith("$")) {
       bare = bare.substring(1).strip();
     }
@@ -73,6 +78,12 @@ public final class Numbers {
     }
     double number = whole + part / parts;
     return fraction.group(1).equals("-") ? -number : number;
+  }
+
+  private static String typed(MatchResult printed) {
+    String fraction =
+        Normalizer.normalize(printed.group(2), Normalizer.Form.NFKC).replace('\u2044', '/');
+    return printed.group(1).isEmpty() ? fraction : printed.group(1) + " " + fraction;
   }
 
   private static String straightened(String quoted) {

@@ -1,15 +1,20 @@
 package sheathwright.job;
 
+import static java.util.stream.Collectors.toSet;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Nails;
+import sheathwright.figure.Quantity.Pieces;
+import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Solution;
@@ -19,7 +24,6 @@ import sheathwright.job.life.MapRecord;
 import sheathwright.job.site.Site;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Row;
-import sheathwright.job.triage.LiftedPlaces;
 import sheathwright.job.triage.MarkDecision;
 import sheathwright.job.triage.Wanted;
 import sheathwright.roof.Plane;
@@ -29,9 +33,13 @@ import sheathwright.sheathing.layout.CourseLayout;
 import sheathwright.sheathing.layout.DeckLayout;
 import sheathwright.sheathing.layout.LayoutRules;
 import sheathwright.sheathing.patch.Mark;
+import sheathwright.sheathing.patch.Patch;
 import sheathwright.sheathing.patch.PatchPlan;
 import sheathwright.sheathing.patch.PatchRules;
+import sheathwright.sheathing.place.BillRule;
 import sheathwright.sheathing.place.OldJoints;
+import sheathwright.sheathing.place.Place;
+import sheathwright.sheathing.place.PlaceKey;
 import sheathwright.sheathing.place.PlaceMap;
 import sheathwright.sheathing.place.SheetUnits;
 
@@ -41,12 +49,17 @@ import sheathwright.sheathing.place.SheetUnits;
  */
 public final class Deck {
 
+  /** Square inches that a patch may lack of the place that it replaces whole. */
+  private static final double HAIR = 2;
+
   private final Job job;
   private final OldDeck old;
   private final DeckMarks found;
   private final List<Part> parts;
   private final DeckLayout layout;
   private final Figure<Nails> nails;
+  private final Lifting lifting;
+  private final Optional<Lifting.Count> lifted;
 
   /**
    * One plane.
@@ -63,6 +76,29 @@ public final class Deck {
     public Plane plane() {
       return map.plane();
     }
+
+    /** Square inches of new panel that patches lay in each place that they touch. */
+    public Map<PlaceKey, Double> patched(Reading reading) {
+      Map<PlaceKey, Double> areas = new LinkedHashMap<>();
+      patches.ifPresent(
+          plan -> {
+            reading.number("patches on " + plane().name(), plan.area(), Units.SQUARE_FOOT);
+            for (Patch patch : plan.list()) {
+              double area = patch.pieces().stream().mapToDouble(Patch.Piece::area).sum();
+              areas.merge(patch.place(), area, Double::sum);
+            }
+          });
+      return areas;
+    }
+
+    /** The places of which nothing stays: what is laid in them is all that they were. */
+    public Set<PlaceKey> replacedWhole(Reading reading) {
+      Map<PlaceKey, Double> areas = patched(reading);
+      return map.places(reading).stream()
+          .filter(place -> areas.getOrDefault(place.key(), 0.0) > place.area() - HAIR)
+          .map(Place::key)
+          .collect(toSet());
+    }
   }
 
   /**
@@ -76,17 +112,20 @@ public final class Deck {
   public record Marked(Row row, Mark mark, MarkDecision decision, Part part) {}
 
   /** A plane before anything is cut out of it. */
-  private record Laid(Row row, PlaceMap map, Supports supports, Map<Row, Mark> marks) {
+  private record Laid(
+      Row row, PlaceMap map, Supports supports, CourseLayout courses, Map<Row, Mark> marks) {
 
     String name() {
       return map.plane().name();
     }
   }
 
-  Deck(Job job, Site site, Optional<Leveling> leveling) {
+  Deck(Job job, Site site, Choice<BillRule> rule, Optional<Leveling> leveling) {
     this.job = job;
     this.old = new OldDeck(job.told(), job.tables());
     List<Laid> laid = job.planes().stream().map(this::laid).toList();
+    this.layout = Layouts.together(laid.stream().map(Laid::courses).toList());
+    this.lifting = lifting(laid, rule, leveling);
     this.found =
         new DeckMarks(
             job,
@@ -94,11 +133,23 @@ public final class Deck {
             laid.stream()
                 .map(plane -> new OnPlane(old.markedMap(plane.name()), plane.marks()))
                 .toList(),
-            leveling);
+            lifting);
     this.parts = laid.stream().map(this::part).toList();
-    List<CourseLayout> planes = parts.stream().map(Part::courses).toList();
-    this.layout = Layouts.together(planes);
-    this.nails = DeckNails.of(job, site, planes);
+    this.nails = DeckNails.of(job, site, parts.stream().map(Part::courses).toList());
+    this.lifted = lifting.sheets(parts);
+  }
+
+  private Lifting lifting(List<Laid> laid, Choice<BillRule> rule, Optional<Leveling> leveling) {
+    Map<PlaceMap, Supports> planes = new LinkedHashMap<>();
+    laid.forEach(plane -> planes.put(old.markedMap(plane.name()), plane.supports()));
+    SheetUnits units =
+        SheetUnits.together(laid.stream().map(plane -> plane.map().units()).toList());
+    return new Lifting(
+        job,
+        leveling,
+        planes,
+        job.fact(JobFields.PLANNED_SHEETS),
+        List.of(layout.sheets(), units.by(rule, "sheets_of_the_old_deck")));
   }
 
   /** The planes, in the order of the table. */
@@ -121,9 +172,14 @@ public final class Deck {
     return SheetUnits.together(parts.stream().map(part -> part.map().units()).toList());
   }
 
-  /** The sheets of a plane that come up and go down again, if its rafters were surveyed. */
-  public Optional<LiftedPlaces> lifted(Part part) {
-    return found.lifted(part.plane().name());
+  /** The sheets of a plane that come up and go down again because rafters are built up. */
+  public List<Place> lifted(Reading reading, Part part) {
+    return lifting.places(reading, part.plane().name());
+  }
+
+  /** How many of them are not replaced by marks; nothing where no rafter was read. */
+  public Optional<Figure<Pieces>> sheetsToLift() {
+    return lifted.map(Lifting.Count::sheets);
   }
 
   /** Every mark with its plane, in the order of the table. */
@@ -212,6 +268,8 @@ public final class Deck {
   /** Everything that was solved and not computed. */
   public List<Solution> solutions() {
     List<Solution> solutions = new ArrayList<>(old.solutions());
+    solutions.addAll(lifting.solutions());
+    lifted.map(Lifting.Count::solution).ifPresent(solutions::add);
     solutions.addAll(found.solutions());
     for (Part part : parts) {
       Solution.behind(part.plane().measures().area()).ifPresent(solutions::add);
@@ -237,7 +295,8 @@ public final class Deck {
     Supports supports = rafters.isEmpty() ? regularSupports() : measuredSupports(rafters);
     Map<Row, Mark> told = new LinkedHashMap<>();
     old.marks(name).forEach(mark -> told.put(mark, old.mark(mark)));
-    return new Laid(row, map, supports, told);
+    CourseLayout courses = OldDeck.said(row, () -> Layouts.courses(map.plane(), supports, rules()));
+    return new Laid(row, map, supports, courses, told);
   }
 
   private Part part(Laid laid) {
@@ -257,10 +316,7 @@ public final class Deck {
                             patchRules(),
                             marks,
                             PatchPatience.ofEach(markedPlanes()))));
-    CourseLayout courses =
-        OldDeck.said(
-            laid.row(), () -> Layouts.courses(laid.map().plane(), laid.supports(), rules()));
-    return new Part(map, courses, marks, patches);
+    return new Part(map, laid.courses(), marks, patches);
   }
 
   private int markedPlanes() {

@@ -18,7 +18,6 @@ import sheathwright.figure.YesNo;
 import sheathwright.framing.stop.StopFinding;
 import sheathwright.job.life.MarkFields;
 import sheathwright.job.table.Row;
-import sheathwright.job.triage.LiftedPlaces;
 import sheathwright.job.triage.MarkDecision;
 import sheathwright.job.triage.MarkTriage;
 import sheathwright.job.triage.ToldMark;
@@ -36,7 +35,7 @@ final class DeckMarks {
 
   private final Job job;
   private final Map<String, PlaceMap> maps = new LinkedHashMap<>();
-  private final Map<String, LiftedPlaces> lifted = new LinkedHashMap<>();
+  private final Lifting lifting;
   private final Map<Row, Mark> marks = new IdentityHashMap<>();
   private final Map<Row, MarkDecision> decisions = new IdentityHashMap<>();
 
@@ -49,24 +48,14 @@ final class DeckMarks {
   record OnPlane(PlaceMap map, Map<Row, Mark> marks) {}
 
   /** The marks of a job, plane by plane. */
-  DeckMarks(Job job, Wanted wanted, List<OnPlane> planes, Optional<Leveling> leveling) {
+  DeckMarks(Job job, Wanted wanted, List<OnPlane> planes, Lifting lifting) {
     this.job = job;
+    this.lifting = lifting;
     Map<Row, OnPlane> told = new IdentityHashMap<>();
     for (OnPlane plane : planes) {
       maps.put(plane.map().plane().name(), plane.map());
       plane.marks().keySet().forEach(row -> told.put(row, plane));
     }
-    leveling
-        .flatMap(Leveling::survey)
-        .ifPresent(
-            survey ->
-                survey
-                    .planes()
-                    .forEach(
-                        plane ->
-                            lifted.put(
-                                plane.name(),
-                                LiftedPlaces.of(maps.get(plane.name()), plane.plan()))));
     List<Row> rows = job.marks().stream().filter(told::containsKey).toList();
     if (!rows.isEmpty()) {
       decide(rows, told, new MarkTriage(job.rules(), wanted));
@@ -114,20 +103,14 @@ final class DeckMarks {
     return decisions.get(row);
   }
 
-  /** What was solved for it: which sheets come up, and what is decided about each mark. */
+  /** What was solved for it: what is decided about each mark. */
   List<Solution> solutions() {
     List<Solution> solutions = new ArrayList<>();
-    lifted.values().forEach(each -> Solution.behind(each.keys()).ifPresent(solutions::add));
     decisions.values().stream()
         .findFirst()
         .flatMap(decision -> Solution.behind(decision.action()))
         .ifPresent(solutions::add);
     return solutions;
-  }
-
-  /** The sheets of a plane that come up and go down again, if its rafters were surveyed. */
-  Optional<LiftedPlaces> lifted(String plane) {
-    return Optional.ofNullable(lifted.get(plane));
   }
 
   /** What lies under each mark: framing that a report stops, and rafters that are built up. */
@@ -139,7 +122,7 @@ final class DeckMarks {
     Under(List<Row> rows, Map<Row, OnPlane> told) {
       List<Row> reports =
           job.reports().stream().filter(report -> report.has(FramingFields.UNDER)).toList();
-      if (reports.isEmpty() && lifted.isEmpty()) {
+      if (reports.isEmpty() && lifting.isEmpty()) {
         return;
       }
       Reading reading = new Reading();
@@ -148,9 +131,10 @@ final class DeckMarks {
         stopped.addAll(stoppedBy(reading, "report " + (i + 1), reports.get(i)));
       }
       List<String> raised = new ArrayList<>();
-      for (LiftedPlaces places : lifted.values()) {
-        reading.word("places over built-up rafters", places.keys());
-        places.places().forEach(place -> raised.add(place.key().toString()));
+      for (PlaceMap map : maps.values()) {
+        lifting
+            .places(reading, map.plane().name())
+            .forEach(place -> raised.add(place.key().toString()));
       }
       Map<Row, List<String>> lieIn = new LinkedHashMap<>();
       for (Row row : rows) {

@@ -142,7 +142,8 @@ public final class Estimate {
         screened
             .filter(any -> job.levelsRafters())
             .flatMap(framed -> refusals.tried(() -> RafterWork.of(job, framed)));
-    Optional<Deck> laid = refusals.tried(() -> new Deck(job, site, straightened));
+    billRule = job.knows(JobFields.BILL_RULE) ? job.fact(JobFields.BILL_RULE) : USUAL_RULE;
+    Optional<Deck> laid = refusals.tried(() -> new Deck(job, site, billRule, straightened));
     refusals.raise();
     deck = laid.orElseThrow();
     framing = screened.orElseThrow();
@@ -159,7 +160,6 @@ public final class Estimate {
     deckSheets =
         SheetCounts.sheetsByArea(deckArea, Figure.of(0, Units.PERCENT))
             .as("deck_sheets", Units.SHEET);
-    billRule = job.knows(JobFields.BILL_RULE) ? job.fact(JobFields.BILL_RULE) : USUAL_RULE;
     sheetsAtWorst = deck.units().of(deckArea).by(billRule, "sheets_at_worst");
     plannedSheets = job.fact(JobFields.PLANNED_SHEETS);
     nails = site.nailing().inASheet();
@@ -172,7 +172,8 @@ public final class Estimate {
             site.nailing().inASheetNearEdges(),
             plannedSheet,
             extraSheet,
-            straightened);
+            straightened,
+            deck.sheetsToLift());
     found =
         new FoundPrices(
                 job.priceBook(), job.rateBook(), job.lumber(), job.priceSteps(), job.rates(), nails)

@@ -58,7 +58,7 @@ final class FramingFields {
   static final List<Field<?>> LAYERS = List.of(MATERIAL, LAYER_COUNT, THICKNESS, FATE);
 
   static final Field<Choice<Species>> SPECIES =
-      Field.<Choice<Species>>of(Lumber.class, "species", "Rafter species").ifKnown();
+      Field.<Choice<Species>>of(Lumber.class, "species", "Species of rafters or trusses").ifKnown();
 
   static final Field<Choice<Grade>> GRADE =
       Field.<Choice<Grade>>of(Lumber.class, "grade", "Rafter grade").ifKnown();
@@ -85,17 +85,7 @@ final class FramingFields {
       Field.number("deflection_limit", "Deflection limit, live load L/", Units.RATIO, 180, 360);
 
   static final List<Field<?>> RAFTERS =
-      List.of(
-          SPECIES,
-          GRADE,
-          RAFTER_SIZE,
-          VALUE_SET,
-          SPAN,
-          BEARING,
-          LOAD,
-          LIVE,
-          DEAD,
-          DEFLECTION_LIMIT);
+      List.of(GRADE, RAFTER_SIZE, VALUE_SET, SPAN, BEARING, LOAD, LIVE, DEAD, DEFLECTION_LIMIT);
 
   static final Field<Choice<Stock>> RAFTER_STOCK =
       Field.<Choice<Stock>>of(
@@ -168,7 +158,6 @@ final class FramingFields {
           RAFTER_THICKNESS,
           RAFTER_DEPTH,
           ROOF_LIVE,
-          MOISTURE,
           TEMPERATURE,
           INCISED,
           SEASONED,

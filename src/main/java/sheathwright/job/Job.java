@@ -245,6 +245,7 @@ public final class Job implements Facts {
         new Group(JobFields.DECK, false),
         new Group(JobFields.PATCHES, false)
             .needing(needed(JobTable.MARKS), tables.has(JobTable.MARKS)),
+        new Group(KnownRafters.WOOD, false),
         new Group(rafters, layered || surveys),
         new Group(FramingFields.OLD_RAFTERS, false).needing(framing, hasRafters),
         new Group(PathFields.HELD_BY, false),
@@ -609,6 +610,7 @@ public final class Job implements Facts {
   public Map<String, Traced> rafterFacts() {
     Map<String, Input> of = new LinkedHashMap<>();
     Stream.of(
+            KnownRafters.WOOD,
             FramingFields.rafters(
                 !layers().isEmpty(), knows(SiteFields.CEILING), knows(SiteFields.GROUND_SNOW)),
             FramingFields.OLD_RAFTERS,

@@ -50,7 +50,9 @@ public final class JobLines {
     if (!isMeasured) {
       add("rafters", "Supports.every(%s)".formatted(job.fact(JobFields.SUPPORT_SPACING).name()));
     }
-    job.marks().forEach(this::addMark);
+    if (!job.marks().isEmpty()) {
+      new Estimate(job).deck().marked().forEach(this::addMark);
+    }
     boolean hasDrops =
         tables.surveysRafters()
             && job.readings().stream().allMatch(row -> row.has(PlaceFields.DROP));
@@ -60,7 +62,7 @@ public final class JobLines {
   }
 
   /**
-   * The lines of the job in a folder.
+   * The lines of the job in a folder. What is done about its marks is what a quote says.
    *
    * @throws sheathwright.job.table.ProblemsException with everything that is wrong with it
    */
@@ -153,31 +155,27 @@ public final class JobLines {
     return joints.toString();
   }
 
-  private void addMark(Row row) {
+  /** A mark, decided as a quote decides about it. */
+  private void addMark(Deck.Marked marked) {
+    Row row = marked.row();
     String key = row.of(PlaceFields.MARK).plain();
-    if (!row.has(PlaceFields.WIDTH)) {
-      add(
-          "mark_" + key,
-          "Mark.of(%s, %s, %s, Choice.literal(%s))"
-              .formatted(
-                  quoted(key),
-                  java(row.of(PlaceFields.FINDING)),
-                  legal("places_" + row.of(PlaceFields.PLANE).plain()),
-                  quoted(row.of(PlaceFields.SHEET).plain())));
-      return;
-    }
+    String where =
+        row.has(PlaceFields.WIDTH)
+            ? cells(row, PlaceFields.ALONG, PlaceFields.UP, PlaceFields.WIDTH, PlaceFields.HEIGHT)
+            : "%s, Choice.literal(%s)"
+                .formatted(
+                    legal("places_" + row.of(PlaceFields.PLANE).plain()),
+                    quoted(row.of(PlaceFields.SHEET).plain()));
+    String decided =
+        marked
+            .mark()
+            .action()
+            .map(done -> ".decided(Choice.literal(%s))".formatted(quoted(done.plain())))
+            .orElse("");
     add(
         "mark_" + key,
-        "Mark.of(%s, %s, %s)"
-            .formatted(
-                quoted(key),
-                java(row.of(PlaceFields.FINDING)),
-                cells(
-                    row,
-                    PlaceFields.ALONG,
-                    PlaceFields.UP,
-                    PlaceFields.WIDTH,
-                    PlaceFields.HEIGHT)));
+        "Mark.of(%s, %s, %s)%s"
+            .formatted(quoted(key), java(row.of(PlaceFields.FINDING)), where, decided));
   }
 
   private void addReadings(Row row) {

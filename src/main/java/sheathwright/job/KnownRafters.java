@@ -71,11 +71,19 @@ final class KnownRafters {
           STOCK_KNOWN,
           TIES_KNOWN);
 
+  /** What wood the deck is nailed to: rafters, or trusses that nobody checks. */
+  static final List<Field<?>> WOOD =
+      List.of(
+          FramingFields.SPECIES,
+          SPECIES_KNOWN,
+          REGION_SPECIES,
+          FramingFields.MOISTURE,
+          MOISTURE_KNOWN,
+          TOLD_BY);
+
   /** What a job may say of how it knows its rafters; what it leaves out is unknown. */
   static final List<Field<?>> FIELDS =
-      Stream.concat(KNOWN.stream(), Stream.of(REGION_SPECIES, TOLD_BY))
-          .<Field<?>>map(each -> each)
-          .toList();
+      KNOWN.stream().filter(how -> !WOOD.contains(how)).<Field<?>>map(how -> how).toList();
 
   private static final Figure<Ratio> ONE = Figure.of(1, Units.RATIO);
   private static final Figure<Ratio> NONE = Figure.of(0, Units.RATIO);

@@ -152,7 +152,11 @@ final class PlaceFields {
   static final Field<Figure<Length>> DROP_AT_MIDDLE =
       Field.number("drop_in", "Drop at mid-length", Units.INCH, 0, 6);
 
-  static final List<Field<?>> READINGS = List.of(PLANE, RAFTER, DROP_AT_MIDDLE);
+  /** Where a rafter stands that was read at mid-length; else they are counted from the left. */
+  static final Field<Figure<Length>> RAFTER_ALONG =
+      Field.number(ALONG.name(), "Its center, from the left", Units.INCH, -2_400, 6_000).ifKnown();
+
+  static final List<Field<?>> READINGS = List.of(PLANE, RAFTER, DROP_AT_MIDDLE, RAFTER_ALONG);
 
   private PlaceFields() {}
 }

@@ -28,8 +28,9 @@ public final class QuoteLines {
   private static final String SHEETS = "Deck sheets taken out and replaced";
   private static final String SISTERS = "Rafters sistered to a string line";
   private static final String SHIMS = "Rafters shimmed";
+  private static final String LIFTS = "Deck sheets lifted over those rafters and laid again";
   private static final Figure<Sheets> NO_SHEETS = Figure.of(0, Units.SHEET);
-  private static final Figure<Pieces> NO_RAFTER = Figure.of(0, Units.PIECE);
+  private static final Figure<Pieces> NONE = Figure.of(0, Units.PIECE);
 
   /**
    * One line.
@@ -83,8 +84,8 @@ public final class QuoteLines {
   static QuoteLines of(Job job, SheetWork work, Choice<YesNo> mayRepair, List<FoundPrice> found) {
     Condition isSold = mayRepair.is(YesNo.YES);
     return new QuoteLines(
-        linesOf(job, work, isSold),
-        work.leveling().map(leveling -> framing(leveling, isSold, false)).orElse(List.of()),
+        linesOf(job, work, isSold, found),
+        framing(work, isSold, found, false),
         work.extraPrice().quoted(),
         job.fact(JobFields.CREDIT),
         found,
@@ -166,7 +167,8 @@ public final class QuoteLines {
     return all;
   }
 
-  private static List<Line> linesOf(Job job, SheetWork work, Condition isSold) {
+  private static List<Line> linesOf(
+      Job job, SheetWork work, Condition isSold, List<FoundPrice> found) {
     List<Line> lines = new ArrayList<>();
     Figure<?> once = Figure.of(1, Units.RATIO);
     lines.add(Line.of("Roof covering", once, "job", job.fact(JobFields.BASE_ROOFING)));
@@ -175,7 +177,7 @@ public final class QuoteLines {
       lines.add(Line.of("Engineer's letter", once, "job", job.fact(JobFields.ENGINEER)));
     }
     lines.add(Line.of(SHEETS, work.planned(), "sheet", work.plannedPrice().quoted()));
-    work.leveling().map(leveling -> framing(leveling, isSold, true)).ifPresent(lines::addAll);
+    lines.addAll(framing(work, isSold, found, true));
     return lines;
   }
 
@@ -183,20 +185,42 @@ public final class QuoteLines {
    * The work on the rafters: sold, or held back until somebody licensed has decided.
    *
    * @param isSold whether it may be sold
+   * @param found what a sheet costs that is lifted for it, among others
    * @param inThePrice whether these are the lines of the price, or those that wait
    */
-  private static List<Line> framing(Leveling leveling, Condition isSold, boolean inThePrice) {
-    return List.of(
-        Line.of(
-            SISTERS,
-            counted(leveling.sisters(), isSold, inThePrice),
-            "rafter",
-            leveling.sisterPrice().quoted()),
-        Line.of(
-            SHIMS,
-            counted(leveling.shims(), isSold, inThePrice),
-            "rafter",
-            leveling.shimPrice().quoted()));
+  private static List<Line> framing(
+      SheetWork work, Condition isSold, List<FoundPrice> found, boolean inThePrice) {
+    List<Line> lines = new ArrayList<>();
+    work.leveling()
+        .ifPresent(
+            leveling -> {
+              lines.add(
+                  Line.of(
+                      SISTERS,
+                      counted(leveling.sisters(), isSold, inThePrice),
+                      "rafter",
+                      leveling.sisterPrice().quoted()));
+              lines.add(
+                  Line.of(
+                      SHIMS,
+                      counted(leveling.shims(), isSold, inThePrice),
+                      "rafter",
+                      leveling.shimPrice().quoted()));
+            });
+    work.lifted()
+        .ifPresent(
+            lifted ->
+                found.stream()
+                    .filter(price -> price.unit() == FoundUnit.LIFT)
+                    .map(
+                        price ->
+                            Line.of(
+                                LIFTS,
+                                counted(lifted, isSold, inThePrice),
+                                "sheet",
+                                price.quoted()))
+                    .forEach(lines::add));
+    return lines;
   }
 
   /** What the line is for that sells so many of an item within the price; if there is one. */
@@ -205,16 +229,24 @@ public final class QuoteLines {
       case SHEET -> Optional.of(SHEETS);
       case SISTER -> Optional.of(SISTERS);
       case SHIM -> Optional.of(SHIMS);
-      case REFASTEN, RELIEF, BLOCK, SCAB, CLIP, LIFT, COVER -> Optional.empty();
+      case LIFT -> Optional.of(LIFTS);
+      case REFASTEN, RELIEF, BLOCK, SCAB, CLIP, COVER -> Optional.empty();
     };
   }
 
+  /** How many of an item the price holds; 0 where no line sells any. */
+  public Figure<?> included(Item item) {
+    return lines.stream()
+        .filter(line -> lineOf(item).equals(Optional.of(line.item())))
+        .<Figure<?>>map(Line::quantity)
+        .findFirst()
+        .orElse(NONE);
+  }
+
   private static Figure<Pieces> counted(
-      Figure<Pieces> rafters, Condition isSold, boolean inThePrice) {
-    return (inThePrice
-            ? Figure.choose(isSold, rafters, NO_RAFTER)
-            : Figure.choose(isSold, NO_RAFTER, rafters))
-        .as(rafters.name() + (inThePrice ? "_sold" : "_held"), Units.PIECE);
+      Figure<Pieces> pieces, Condition isSold, boolean inThePrice) {
+    return (inThePrice ? Figure.choose(isSold, pieces, NONE) : Figure.choose(isSold, NONE, pieces))
+        .as(pieces.name() + (inThePrice ? "_sold" : "_held"), Units.PIECE);
   }
 
   /**

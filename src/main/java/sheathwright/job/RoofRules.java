@@ -61,6 +61,8 @@ final class RoofRules {
     oneDeadLoad(surveys);
     oneSagLimit();
     KnownRafters.KNOWN.forEach(this::toldBySomebody);
+    knownOfSomething(KnownRafters.SPECIES_KNOWN, FramingFields.SPECIES);
+    knownOfSomething(KnownRafters.MOISTURE_KNOWN, FramingFields.MOISTURE);
     if (surveys) {
       tables.get(JobTable.READINGS).rows().forEach(this::dropOrReading);
     } else {
@@ -126,6 +128,18 @@ final class RoofRules {
         && facts.fact(how).value() == Knowledge.IS_TOLD
         && !facts.knows(KnownRafters.TOLD_BY)) {
       job.problem(how, "told is given; say by whom in a line told_by, or give unknown");
+    }
+  }
+
+  /** What is known in some way is given. */
+  private void knownOfSomething(Field<Choice<Knowledge>> how, Field<?> fact) {
+    if (facts.knows(how)
+        && facts.fact(how).value() != Knowledge.IS_UNKNOWN
+        && !job.mentions(fact)) {
+      job.problem(
+          how,
+          "%s is given, but %s is missing; give it, or unknown here"
+              .formatted(facts.fact(how).value().word(), fact.name()));
     }
   }
 

@@ -6,6 +6,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Per;
+import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Refusal;
 import sheathwright.pricing.UnitPrice;
@@ -20,6 +21,7 @@ import sheathwright.pricing.UnitPrice;
  * @param plannedPrice of a planned sheet
  * @param extraPrice of one more
  * @param leveling of the rafters, if the job levels them
+ * @param lifted sheets that come up for it and go down again
  */
 record SheetWork(
     Figure<Sheets> planned,
@@ -27,7 +29,8 @@ record SheetWork(
     Figure<Per<Nails, Sheets>> nails,
     UnitPrice plannedPrice,
     UnitPrice extraPrice,
-    Optional<Leveling> leveling) {
+    Optional<Leveling> leveling,
+    Optional<Figure<Pieces>> lifted) {
 
   /**
    * Refuses more back for a sheet than it costs. Once agreed, the table of what was agreed is held

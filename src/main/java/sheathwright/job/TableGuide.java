@@ -175,6 +175,7 @@ public final class TableGuide {
               new Part("a standing-seam covering", CoveringFields.COVERING, For.SEAM),
               new Part("the deck, where it is not as usual", JobFields.DECK),
               new Part(with(JobTable.MARKS), JobFields.PATCHES),
+              new Part("the wood of rafters or trusses", KnownRafters.WOOD, For.RAFTERS),
               new Part("rafters that are checked", FramingFields.RAFTERS, For.RAFTERS),
               new Part("more of those rafters", FramingFields.OLD_RAFTERS, For.RAFTERS),
               new Part("what carries them besides the plate", PathFields.HELD_BY, For.RAFTERS),

@@ -54,6 +54,10 @@ class ParameterReadTest {
         "sheet_unit_price | nail_usd      | 1/8          | 0.125",
         "sheet_unit_price | sheet_usd     | $3 1/2       | 3.5",
         "sister_stock     | sag_in        | 3/4          | 0.75",
+        "sister_stock     | sag_in        | ½            | 0.5",
+        "sister_stock     | sag_in        | 1⅜           | 1.375",
+        "sister_stock     | span_ft       | 16-9 ¼       | 16.770833333333332",
+        "sheet_unit_price | margin_pct    | 7½ %         | 7.5",
       })
   void read_takesNumbersAsPeopleTypeThem(
       String function, String column, String cell, double number) {

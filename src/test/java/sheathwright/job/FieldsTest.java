@@ -81,6 +81,7 @@ class FieldsTest {
             CoveringFields.COVERING,
             PlaceFields.PLANES,
             OfficeFields.RATES,
+            KnownRafters.WOOD,
             FramingFields.RAFTERS,
             FramingFields.OLD_RAFTERS,
             FramingFields.SISTER_CHOICE)

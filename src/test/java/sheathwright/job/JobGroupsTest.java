@@ -117,6 +117,22 @@ class JobGroupsTest {
     assertThat(new Estimate(job).framing().decision().plain()).startsWith("STOP");
   }
 
+  /** Nobody checks trusses, but the deck is nailed to their wood. */
+  @Test
+  void trusses_nameTheirWood() {
+    JobText stamped =
+        JobText.demo("gannet-spit")
+            .withLines(
+                "job", "species,southern-pine,", "species_known,told,", "told_by,the owner,");
+    assertThat(stamped.problems()).isEmpty();
+    assertThat(new Estimate(stamped.job()).framing().decision().plain()).startsWith("STOP");
+    assertThat(JobText.small().withLines("job", "species_known,stamped,").problems())
+        .containsExactly(
+            "job.csv, line 19, column value: species_known: stamped is given, but species is missing; give it, or unknown here");
+    assertThat(JobText.small().withLines("job", "grade,no-2,").problems())
+        .contains("job.csv: rafter_size is missing: Rafter size");
+  }
+
   @Test
   void job_saysWhichReadingIsWrong() {
     JobText cottage =

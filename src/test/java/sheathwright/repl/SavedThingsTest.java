@@ -22,6 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sheathwright.figure.Figure;
+import sheathwright.job.JobTable;
 import sheathwright.repl.show.Screen;
 
 /** Nothing that a session holds is left out of its file unsaid. */
@@ -199,6 +200,30 @@ class SavedThingsTest {
         .isCloseTo((50 + 18) / 2.0 * (17 + 4 / 12.0) - (2 + 8 / 12.0) * 2, within(1e-9));
     assertThat(answer("patches(plane_S, rafters, mark_S_1).sheets()")).contains("sheet");
     assertThat(answer("job \"nowhere\"")).contains("there is no such folder");
+  }
+
+  /**
+   * By the rules an awl that goes in 1/8 in finds good wood: soft is nailed again, and loose that
+   * somebody typed replace for is cut out.
+   */
+  @Test
+  void aJobsMarks_areCutOutAsAQuoteCutsThem() throws IOException {
+    Path job = Files.createDirectory(folder.resolve("job"));
+    for (JobTable table : JobTable.values()) {
+      Path file = Path.of("demo-data", "cinder-brook", table.file());
+      if (Files.exists(file)) {
+        Files.copy(file, job.resolve(table.file()));
+      }
+    }
+    Files.writeString(
+        job.resolve("marks.csv"),
+        "mark,plane,finding,along_in,up_in,width_in,height_in,sheet,probe_in,action\n"
+            + "1,S,soft,366,100,20,40,,1/8,\n2,S,loose,,,,,S-1-2,,replace\n");
+    type("job \"" + job + "\"");
+    answer("good = patches(plane_S, rafters, mark_1).patches()");
+    answer("bad = patches(plane_S, rafters, mark_2).patches()");
+    assertThat(((Figure<?>) session.variables().get("good")).value()).isZero();
+    assertThat(((Figure<?>) session.variables().get("bad")).value()).isEqualTo(1);
   }
 
   private static List<String> tabs(XSSFWorkbook workbook) {

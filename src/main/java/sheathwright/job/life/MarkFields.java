@@ -53,7 +53,9 @@ public final class MarkFields {
       Field.<Figure<Length>>of(SheetEvidence.class, "probe", "An awl goes in").ifKnown();
 
   public static final Field<Figure<Ratio>> MOISTURE =
-      Field.<Figure<Ratio>>of(SheetEvidence.class, "moisture", "Moisture by meter").ifKnown();
+      Field.<Figure<Ratio>>of(SheetEvidence.class, "moisture", "Moisture by meter")
+          .ifKnown()
+          .usually(4, 100);
 
   public static final Field<Figure<Length>> THICKNESS =
       Field.<Figure<Length>>of(SheetEvidence.class, "thickness", "Panel thickness").ifKnown();

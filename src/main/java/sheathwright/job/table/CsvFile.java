@@ -140,6 +140,12 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
         List<String> cells = withoutBlankEnd(record.toList());
         if (header.isEmpty()) {
           header = cells.stream().map(String::strip).toList();
+          if (header.stream().anyMatch(heading -> heading.indexOf('\t') >= 0)) {
+            throw broken(
+                name,
+                number,
+                "its cells are separated by tabs; save it as CSV, with commas or semicolons");
+          }
           wrongWithHeadings(name, number, header).ifPresent(problems::add);
         } else if (cells.stream().anyMatch(cell -> !cell.isBlank())) {
           if (lines.size() == MOST_LINES) {

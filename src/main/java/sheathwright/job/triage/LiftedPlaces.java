@@ -33,10 +33,24 @@ public record LiftedPlaces(List<Place> places, Choice<String> keys) {
   private static final Source CROSSED =
       Source.derived("the places over the build-up of the leveling plan");
 
+  /**
+   * Where a rafter is built up.
+   *
+   * @param center of the rafter, in inches from the left
+   * @param from where that begins, in inches from the eave
+   * @param to where it ends
+   */
+  public record BuildUp(double center, double from, double to) {
+
+    private Box box() {
+      return new Box(center - HALF_A_RAFTER, from, center + HALF_A_RAFTER, to);
+    }
+  }
+
   /** The places over the build-ups of a plan. */
   public static LiftedPlaces of(PlaceMap map, LevelPlan plan) {
     Reading reading = new Reading();
-    Set<Place> crossed = new LinkedHashSet<>();
+    List<BuildUp> buildUps = new ArrayList<>();
     for (PlannedRafter rafter : plan.rafters()) {
       LevelAction action =
           reading.word("what is done to rafter " + rafter.rafter(), rafter.action());
@@ -45,16 +59,20 @@ public record LiftedPlaces(List<Place> places, Choice<String> keys) {
           reading.number("center of rafter " + rafter.rafter(), rafter.center(), Units.INCH);
       boolean isBuiltUp = action == LevelAction.SHIM || action == LevelAction.SISTER;
       if (isBuiltUp && ends.length > 1) {
-        crossed.addAll(
-            map.touchedBy(
-                reading,
-                new Box(
-                    center - HALF_A_RAFTER,
-                    ends[0],
-                    center + HALF_A_RAFTER,
-                    ends[ends.length - 1])));
+        buildUps.add(new BuildUp(center, ends[0], ends[ends.length - 1]));
       }
     }
+    return of(map, reading, buildUps);
+  }
+
+  /**
+   * The places over build-ups.
+   *
+   * @param reading what they were found with
+   */
+  public static LiftedPlaces of(PlaceMap map, Reading reading, List<BuildUp> buildUps) {
+    Set<Place> crossed = new LinkedHashSet<>();
+    buildUps.forEach(each -> crossed.addAll(map.touchedBy(reading, each.box())));
     List<Place> places = new ArrayList<>(crossed);
     places.sort(
         Comparator.comparingInt((Place place) -> place.key().course())

@@ -65,9 +65,12 @@ public final class AgreedRows {
         .forEach(
             (unit, price) -> {
               Item item = Words.of(Item.values(), unit.word()).orElseThrow();
-              rows.add(item(item, item.unit(), price).row());
+              rows.add(
+                  item(item, item.unit(), price)
+                      .with(AgreedFields.INCLUDED, item == Item.LIFT ? lifted() : Optional.empty())
+                      .row());
             });
-    boolean mayRepair = estimate.framing().mayRepair().value() == YesNo.YES;
+    boolean mayRepair = mayRepair();
     estimate
         .rafterLeveling()
         .ifPresent(
@@ -76,6 +79,15 @@ public final class AgreedRows {
                   Item.SISTER, leveling.sisterPrice().quoted(), leveling.sisters(), mayRepair);
               addRafters(Item.SHIM, leveling.shimPrice().quoted(), leveling.shims(), mayRepair);
             });
+  }
+
+  private boolean mayRepair() {
+    return estimate.framing().mayRepair().value() == YesNo.YES;
+  }
+
+  /** The sheets that the price lifts for the rafters, if it sells their leveling. */
+  private Optional<Figure<?>> lifted() {
+    return estimate.deck().sheetsToLift().filter(any -> mayRepair()).map(sheets -> sheets);
   }
 
   private void addRafters(Item item, Figure<?> price, Figure<?> planned, boolean mayRepair) {

@@ -8,10 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import sheathwright.figure.Reading;
-import sheathwright.figure.Units;
 import sheathwright.job.Deck;
 import sheathwright.sheathing.patch.Patch;
-import sheathwright.sheathing.patch.PatchPlan;
 import sheathwright.sheathing.place.Place;
 import sheathwright.sheathing.place.PlaceKey;
 
@@ -20,9 +18,6 @@ import sheathwright.sheathing.place.PlaceKey;
  * with the one that is counted first.
  */
 final class Claims {
-
-  /** Square inches that a patch may lack of the place that it replaces whole. */
-  private static final double HAIR = 2;
 
   private final Map<String, Map<PlaceKey, Double>> byMark = new LinkedHashMap<>();
   private final Map<PlaceKey, String> claimed = new HashMap<>();
@@ -38,20 +33,13 @@ final class Claims {
       if (part.patches().isEmpty()) {
         continue;
       }
-      PatchPlan plan = part.patches().get();
-      reading.number("patches on " + part.plane().name(), plan.area(), Units.SQUARE_FOOT);
-      Map<PlaceKey, Double> areas = new LinkedHashMap<>();
+      Map<PlaceKey, Double> areas = part.patched(reading);
+      whole.addAll(part.replacedWhole(reading));
       Map<PlaceKey, Set<String>> cured = new LinkedHashMap<>();
-      for (Patch patch : plan.list()) {
-        double area = patch.pieces().stream().mapToDouble(Patch.Piece::area).sum();
-        areas.merge(patch.place(), area, Double::sum);
+      for (Patch patch : part.patches().get().list()) {
         cured.computeIfAbsent(patch.place(), key -> new HashSet<>()).addAll(patch.marks());
       }
-      for (Place place : part.map().places(reading)) {
-        if (areas.containsKey(place.key())) {
-          claim(place, areas.get(place.key()), among(cured.get(place.key()), marks));
-        }
-      }
+      areas.forEach((place, area) -> claim(place, area, among(cured.get(place), marks)));
     }
   }
 
@@ -59,13 +47,10 @@ final class Claims {
     return marks.stream().filter(mark -> keys.contains(mark.key())).toList();
   }
 
-  private void claim(Place place, double area, List<ReadMark> marks) {
+  private void claim(PlaceKey place, double area, List<ReadMark> marks) {
     ReadMark first = marks.stream().min(ReadMark.COUNTED).orElseThrow();
-    claimed.put(place.key(), first.key());
-    byMark.computeIfAbsent(first.key(), key -> new LinkedHashMap<>()).put(place.key(), area);
-    if (area > place.area() - HAIR) {
-      whole.add(place.key());
-    }
+    claimed.put(place, first.key());
+    byMark.computeIfAbsent(first.key(), key -> new LinkedHashMap<>()).put(place, area);
   }
 
   /** Square inches of the new panel in each place that is counted with a mark. */

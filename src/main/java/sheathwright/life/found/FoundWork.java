@@ -26,9 +26,9 @@ import sheathwright.job.Estimate;
 import sheathwright.job.life.Item;
 import sheathwright.job.life.MarkFields.Decided;
 import sheathwright.job.life.Stage;
-import sheathwright.job.triage.LiftedPlaces;
 import sheathwright.job.triage.MarkDecision;
 import sheathwright.sheathing.place.BillRule;
+import sheathwright.sheathing.place.Place;
 import sheathwright.sheathing.place.SheetUnits;
 
 /** What all marks of a job lead to, and what that comes to. */
@@ -61,13 +61,12 @@ public final class FoundWork {
     FoundCount count = new FoundCount(claims, rule);
     List<Found> all = new ArrayList<>(count.found(List.copyOf(marks.keySet())));
     for (Deck.Part part : deck.parts()) {
-      Optional<LiftedPlaces> lifted = deck.lifted(part);
-      if (lifted.isPresent()) {
-        reading.word("places over built-up rafters", lifted.get().keys());
+      List<Place> lifted = deck.lifted(reading, part);
+      if (!lifted.isEmpty()) {
         boolean isSold =
             reading.word("may the crew repair the rafters", estimate.framing().mayRepair())
                 == YesNo.YES;
-        all.addAll(count.lifted(lifted.get().places(), isSold, stage.isAtLeast(Stage.OPENED)));
+        all.addAll(count.lifted(lifted, isSold, stage.isAtLeast(Stage.OPENED)));
       }
     }
     this.list = List.copyOf(all);

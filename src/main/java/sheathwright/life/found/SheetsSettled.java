@@ -1,15 +1,17 @@
 package sheathwright.life.found;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
 import sheathwright.figure.Quantity.Money;
+import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Solution;
@@ -27,6 +29,7 @@ import sheathwright.job.price.FoundPrice;
 import sheathwright.job.price.FoundUnit;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Problem;
+import sheathwright.job.table.Row;
 import sheathwright.sheathing.patch.PatchPlan;
 import sheathwright.sheathing.place.SheetUnits;
 
@@ -34,6 +37,7 @@ import sheathwright.sheathing.place.SheetUnits;
 public final class SheetsSettled {
 
   private static final Figure<Sheets> NONE = Figure.of(0, Units.SHEET);
+  private static final Figure<Pieces> NO_PIECE = Figure.of(0, Units.PIECE);
 
   private final Estimate estimate;
   private final FoundWork work;
@@ -115,9 +119,20 @@ public final class SheetsSettled {
         new Priced(Item.SHEET.label(), Item.SHEET.unit(), beyond, estimate.quote().extraSheet()));
     for (FoundPrice price : estimate.found()) {
       Item item = Item.valueOf(price.unit().name());
-      lines.add(new Priced(item.label(), item.unit(), work.quantities().get(item), price.quoted()));
+      lines.add(new Priced(item.label(), item.unit(), beyondThePrice(item), price.quoted()));
     }
     return lines;
+  }
+
+  /** What was found of an item that the price does not hold already. */
+  private Figure<?> beyondThePrice(Item item) {
+    Figure<?> all = work.quantities().get(item);
+    return item == Item.LIFT
+        ? all.in(Units.PIECE)
+            .minus(estimate.quote().included(item).in(Units.PIECE))
+            .max(NO_PIECE)
+            .as("sheets_lifted_beyond_the_price", Units.PIECE)
+        : all;
   }
 
   /** What the marks lead to, one by one. */
@@ -175,10 +190,7 @@ public final class SheetsSettled {
     List<Problem> unpriced = new ArrayList<>();
     for (FoundUnit unit : FoundUnit.values()) {
       Item item = Item.valueOf(unit.name());
-      List<Found> marks =
-          work.list().stream()
-              .filter(each -> each.item().equals(Optional.of(item)) && each.quantity() > 0)
-              .toList();
+      List<Found> marks = work.list().stream().filter(each -> isLedTo(each, item)).toList();
       if (!marks.isEmpty()) {
         unit.missingPrices(job.priceBook())
             .forEach(field -> unpriced.add(missing(JobTable.PRICES, field, unit, marks)));
@@ -187,6 +199,16 @@ public final class SheetsSettled {
       }
     }
     return unpriced;
+  }
+
+  /** Whether something leads to an item, or would if the rafters might be repaired. */
+  private static boolean isLedTo(Found found, Item item) {
+    boolean isCounted = found.item().equals(Optional.of(item)) && found.quantity() > 0;
+    return isCounted || item == Item.LIFT && isLeveling(found);
+  }
+
+  private static boolean isLeveling(Found found) {
+    return found.mark().startsWith("level ");
   }
 
   private static Problem missing(
@@ -205,7 +227,7 @@ public final class SheetsSettled {
   }
 
   private static String said(Found found) {
-    return found.mark().startsWith("level ") ? found.mark() : "mark " + found.mark();
+    return isLeveling(found) ? found.mark() : "mark " + found.mark();
   }
 
   /** Whether the job has come so far that everything that it uses must have a price. */
@@ -275,22 +297,26 @@ public final class SheetsSettled {
         byMarks.area().isTheSameAs(onTheMap.area()));
   }
 
-  /** Sheets in change orders that were neither refused nor withdrawn. */
+  /**
+   * Sheets in change orders that were neither refused nor withdrawn, whatever becomes of an order
+   * in the workbook. Which order a line belongs to, and what it is for, was written with the order.
+   */
   private Figure<Sheets> ordered() {
     Job job = estimate.job();
-    Set<String> dead =
-        job.lines(JobTable.ORDERS).stream()
-            .filter(
-                order ->
-                    Set.of(OrderStatus.REFUSED, OrderStatus.WITHDRAWN)
-                        .contains(order.of(OrderFields.STATUS).value()))
-            .map(order -> order.of(OrderFields.ORDER).plain())
-            .collect(Collectors.toSet());
+    Map<String, Choice<OrderStatus>> statuses = new HashMap<>();
+    for (Row order : job.lines(JobTable.ORDERS)) {
+      statuses.put(order.of(OrderFields.ORDER).plain(), order.of(OrderFields.STATUS));
+    }
     Figure<Sheets> sum = NONE;
-    for (var line : job.lines(JobTable.ORDER_LINES)) {
-      boolean isSheets = line.of(AgreedFields.ITEM).plain().equals(Item.SHEET.word());
-      if (isSheets && !dead.contains(line.of(OrderFields.ORDER).plain())) {
-        sum = sum.plus(line.of(AgreedFields.QUANTITY).counting(Units.SHEET));
+    for (Row line : job.lines(JobTable.ORDER_LINES)) {
+      if (line.of(AgreedFields.ITEM).plain().equals(Item.SHEET.word())) {
+        Choice<OrderStatus> status = statuses.get(line.of(OrderFields.ORDER).plain());
+        sum =
+            sum.plus(
+                Figure.choose(
+                    Condition.any(status.is(OrderStatus.REFUSED), status.is(OrderStatus.WITHDRAWN)),
+                    NONE,
+                    line.of(AgreedFields.QUANTITY).counting(Units.SHEET)));
       }
     }
     return sum.as("sheets_in_change_orders", Units.SHEET);

@@ -238,6 +238,23 @@ class SiteTest {
         .isCloseTo(holds / (0.5 * 16 / 12), within(0.05));
   }
 
+  /** The same of trusses, of which the job says nothing but the stamp: 0.42, not 0.36. */
+  @Test
+  void theSpeciesOfTrusses_counts() {
+    JobText trusses =
+        site("irc-2021", "115", "b", "8d-common")
+            .withLines("job", ROOF)
+            .withLines("job", "moisture,dry,", "moisture_known,measured,");
+    JobText stamped =
+        trusses.withLines("job", "species,spruce-pine-fir,", "species_known,stamped,");
+    assertThat(held(stamped) / held(trusses)).isCloseTo(Math.pow(0.42 / 0.36, 2.5), within(1e-9));
+  }
+
+  private static double held(JobText job) {
+    Check field = check(of(job), "deck nails against uplift, field");
+    return ((Figure<?>) field.capacity()).value();
+  }
+
   /** A panel of 32/16 reaches 28 in without and 32 in with its edges supported; 24 in take 7/16. */
   @Test
   void theInspectorsList_saysWhatMustBeFound() {

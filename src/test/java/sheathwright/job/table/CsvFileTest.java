@@ -69,6 +69,13 @@ class CsvFileTest {
   }
 
   @Test
+  void csvFile_saysThatTabsSeparateItsCells() {
+    assertThatThrownBy(() -> CsvFile.parse("marks.csv", "mark\tplane\n1\tA\n"))
+        .hasMessage(
+            "marks.csv, line 1: its cells are separated by tabs; save it as CSV, with commas or semicolons");
+  }
+
+  @Test
   void csvFile_refusesAQuoteWithoutItsPartner() {
     assertThat(problemsOf("a,b\n1,\"2\n3,4\n"))
         .isEqualTo("t.csv: it cannot be parsed: unmatched double quote");

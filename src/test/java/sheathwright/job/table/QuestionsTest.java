@@ -43,6 +43,17 @@ class QuestionsTest {
     assertThat(questions(JobText.small().with(table, text, other))).containsExactly(question);
   }
 
+  @Test
+  void aShareForAPercentage_isAskedOfAMarkToo() {
+    JobText marked =
+        JobText.small()
+            .withTable(
+                "marks", "mark,plane,finding,sheet,moisture_pct\n1,front,rot,front-1-1,0.19\n");
+    assertThat(questions(marked))
+        .containsExactly(
+            "marks.csv, line 2, column moisture_pct: 0.19 is given, but from 4 to 100 % is usual; did you mean 19?");
+  }
+
   /** Sheets are whole and never fewer than none: that is refused, not asked. */
   @ParameterizedTest
   @ValueSource(strings = {"-1", "2.5"})

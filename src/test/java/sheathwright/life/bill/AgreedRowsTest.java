@@ -60,6 +60,25 @@ class AgreedRowsTest {
     assertThat(Tables.broken(agreement.ties())).isEmpty();
   }
 
+  /** Seven sheets over built-up rafters are in the price: none of them is billed again. */
+  @Test
+  void sheetsThatTheLevelingLifts_areIncluded() {
+    JobText text =
+        JobText.demo("tallow-end")
+            .with("job", "planned_sheets,8", "planned_sheets,2")
+            .withLines("job", "stage,quoted,")
+            .withTable("stages", "stage,part_pct,usd,when\nall,100,,when it is done\n");
+    Tables tables = agreed(text);
+    assertThat(tables.agreement().item(Item.LIFT).orElseThrow().included().value()).isEqualTo(7);
+    assertThat(Tables.broken(tables.agreement().ties())).isEmpty();
+    for (int i = 1; i <= 7; i++) {
+      tables.mark("level S-" + i, "S-" + i, Item.LIFT, 1, "");
+    }
+    assertThat(tables.next().row("2027-06-01").get("usd")).isEqualTo("0.00");
+    tables.mark("8", "S-1-3", Item.LIFT, 1, "");
+    assertThat(tables.next().row("2027-06-01").get("usd")).isEqualTo("30.00");
+  }
+
   @Test
   void limitsAndChosenOptions_areFrozenToo() {
     JobText text =

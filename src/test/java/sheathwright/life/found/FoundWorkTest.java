@@ -1,12 +1,16 @@
 package sheathwright.life.found;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import sheathwright.figure.Roll;
+import sheathwright.figure.Traced;
 import sheathwright.job.Estimate;
 import sheathwright.job.life.Item;
 import sheathwright.job.life.MarkFields.Decided;
@@ -324,7 +328,7 @@ class FoundWorkTest {
    */
   @Test
   void sheetsOverBuiltUpRafters_areLiftedOnce() {
-    FoundWork work = work(JobText.demo("tallow-end"));
+    FoundWork work = work(tallow());
     assertThat(work.list())
         .extracting(Found::mark)
         .containsExactly(
@@ -339,7 +343,7 @@ class FoundWorkTest {
     assertThat(sum(work, Item.LIFT)).isEqualTo(7);
     FoundWork replaced =
         work(
-            JobText.demo("tallow-end")
+            tallow()
                 .withTable(
                     "marks",
                     "mark,plane,finding,sheet\na,S,rot,S-2-2\nb,S,stain,S-2-3\nc,S,loose,S-1-3\n"));
@@ -348,5 +352,98 @@ class FoundWorkTest {
         .filteredOn(found -> found.mark().equals("b"))
         .extracting(Found::action)
         .containsExactly("watch");
+  }
+
+  /** A job whose price has two of its plane's eight sheets. */
+  private static JobText tallow() {
+    return JobText.demo("tallow-end").with("job", "planned_sheets,8", "planned_sheets,2");
+  }
+
+  /** All eight sheets of the plane are in the price: none is left to be lifted. */
+  @Test
+  void whereTheWholeDeckIsNew_nothingIsLifted() {
+    Estimate estimate = new Estimate(JobText.demo("tallow-end").job());
+    assertThat(FoundWork.of(estimate).list()).isEmpty();
+    assertThat(estimate.quote().included(Item.LIFT).value()).isZero();
+  }
+
+  /** What the leveling lifts is sold with it, 7 at $30, and is not found besides. */
+  @Test
+  void whatTheLevelingLifts_isInTheQuote() {
+    Estimate estimate = new Estimate(tallow().job());
+    assertThat(estimate.quote().included(Item.LIFT).value()).isEqualTo(7);
+    assertThat(lifts(estimate.quote().roll())).containsExactly("7", "sheet", "30", "210");
+    SheetsSettled settled = SheetsSettled.of(estimate);
+    assertThat(settled.comesTo().value()).isZero();
+    assertThat(settled.ties()).allMatch(tie -> tie.holds().holds());
+  }
+
+  private static List<String> lifts(Roll lines) {
+    return lines.rows().stream()
+        .filter(row -> row.get(0).plain().contains("lifted"))
+        .flatMap(row -> row.stream().skip(1))
+        .map(Traced::plain)
+        .toList();
+  }
+
+  /** A mark cuts out one of the seven: the price lifts six. */
+  @Test
+  void whatIsReplaced_isNotLiftedInTheQuote() {
+    JobText marked = tallow().withTable("marks", "mark,plane,finding,sheet\na,S,rot,S-2-2\n");
+    assertThat(new Estimate(marked.job()).quote().included(Item.LIFT).value()).isEqualTo(6);
+  }
+
+  /**
+   * By hand: 144.25 in from bearing to bearing, the upper at 158.625 in, so the middle lies at 86.5
+   * in. More than 1/8 in is low over 72.125 √(1 − 1/8 ÷ 1/4) = 51 in either way: 35.5 to 137.5 in,
+   * courses 1 to 3. A drop of 1/2 in takes a sister of 144.25 √(1 − 3/8 ÷ 1/2) + 48 = 120.1 in:
+   * 26.4 to 146.6 in, course 4 too. Rafter 2 from the left stands at 24 in; course 2 and 4 have
+   * joints at 48 in.
+   */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "A,A-2,1/4,|A-1-1, A-2-1, A-3-1",
+        "A,A-2,1/4,60|A-1-1, A-2-2, A-3-1",
+        "A,A-2,1/2,60|A-1-1, A-2-2, A-3-1, A-4-2",
+        "A,A-2,1/8,60|",
+        "A,left,0,¶A,right,1/4,|A-1-1, A-2-1, A-3-1",
+      })
+  void readingsAtMidLength_liftWhatTheirBuildUpCrosses(String readings, String places) {
+    JobText job =
+        JobText.demo("mistwater-cottage")
+            .with("job", "planned_sheets,28", "planned_sheets,5")
+            .withLines("rates", "lift_h,0.45,")
+            .withTable(
+                "readings", "plane,rafter,drop_in,along_in\n" + readings.replace("¶", "\n") + "\n");
+    Estimate estimate = new Estimate(job.job());
+    String keys = places == null ? "" : places;
+    assertThat(FoundWork.of(estimate).list().stream().map(Found::key))
+        .containsExactlyElementsOf(keys.isEmpty() ? List.of() : List.of(keys.split(", ")));
+    assertThat(lifts(estimate.quote().held().orElseThrow()).get(0))
+        .isEqualTo(String.valueOf(keys.isEmpty() ? 0 : keys.split(", ").length));
+  }
+
+  @Test
+  void aRafterBesideItsPlane_isSaid() {
+    JobText job =
+        JobText.demo("mistwater-cottage")
+            .withTable("readings", "plane,rafter,drop_in,along_in\nA,A-1,1/2,5000\n");
+    assertThatThrownBy(() -> new Estimate(job.job()))
+        .hasMessage(
+            "readings.csv, line 2, column along_in: 5000 is given, but plane A goes from 0 to 348 in along the eave; measure from its lower left corner");
+  }
+
+  /** Work that waits for the engineer is not quoted without a price either. */
+  @Test
+  void aLiftWithoutAPrice_isSaid() {
+    JobText job =
+        JobText.demo("mistwater-cottage").with("job", "planned_sheets,28", "planned_sheets,5");
+    assertThat(SheetsSettled.of(new Estimate(job.job())).unpriced())
+        .singleElement()
+        .asString()
+        .startsWith("rates.csv: lift_h is missing: Lift a sheet and lay it again, ")
+        .endsWith("it is what level A-1-1, level A-1-2, level A-1-3 and 28 more lead to");
   }
 }
