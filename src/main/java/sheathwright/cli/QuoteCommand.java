@@ -15,7 +15,7 @@ import picocli.CommandLine.Spec;
 import sheathwright.job.Estimate;
 import sheathwright.job.JobTable;
 import sheathwright.job.table.Printable;
-import sheathwright.job.table.ProblemLines;
+import sheathwright.life.doubt.Doubts;
 import sheathwright.life.record.Issuing;
 import sheathwright.life.record.JobFolder;
 import sheathwright.life.record.SentDocument;
@@ -104,6 +104,8 @@ final class QuoteCommand implements Callable<Integer> {
     JobBooks books = JobBooks.of(estimate);
     written(books.office(), books.homeowner());
     said(estimate);
+    Doubts.outdated(estimate.job(), Today.day())
+        .ifPresent(each -> spec.commandLine().getErr().println("question: " + each));
     say(job.next("quote", "--issue --on DATE"));
   }
 
@@ -152,7 +154,7 @@ final class QuoteCommand implements Callable<Integer> {
           estimate.framing().decision() + "; until then nobody repairs the rafters by this quote");
       estimate.framing().stops().lines().forEach(err::println);
     }
-    ProblemLines.of(estimate.job().questions()).forEach(each -> err.println("question: " + each));
+    Doubts.of(estimate).lines().forEach(each -> err.println("question: " + each));
     estimate.ties().stream()
         .filter(tie -> !tie.holds().holds())
         .forEach(tie -> err.println("check: " + tie.what()));

@@ -24,6 +24,7 @@ import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.LifeTables;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.Stage;
+import sheathwright.job.life.Validity;
 import sheathwright.job.life.ZoneFields;
 import sheathwright.job.office.Firm;
 import sheathwright.job.office.FirmKeys;
@@ -181,6 +182,7 @@ public final class Job implements Facts {
     new RoofRules(told, rows).hold(surveys);
     lifeTables(tables).hold(JobFields.QUOTE_DATE);
     reader.raiseProblems(offTheMap(reader));
+    validity().ask();
     questions = reader.questions();
     steps = new PriceSteps(rateBook());
     office =
@@ -406,6 +408,16 @@ public final class Job implements Facts {
   /** What is allowed in its tables but is hardly what was meant, each with its place. */
   public List<Problem> questions() {
     return questions;
+  }
+
+  /** Something to be asked about a fact that was given. */
+  public Problem asked(Field<?> fact, String message) {
+    return told.said(fact, message);
+  }
+
+  /** How long its price holds. */
+  public Validity validity() {
+    return new Validity(told, JobFields.QUOTE_DATE, JobFields.VALID_DAYS);
   }
 
   /** Whether the job says what its rafters are, so that they can be checked. */

@@ -7,7 +7,7 @@ import sheathwright.job.Job;
 import sheathwright.job.JobFields;
 import sheathwright.job.QuoteLines;
 import sheathwright.job.table.Field;
-import sheathwright.job.table.ProblemLines;
+import sheathwright.life.doubt.Doubts;
 import sheathwright.workbook.book.Tab;
 
 /** The page that is read first. */
@@ -26,8 +26,10 @@ final class FrontPage {
   private final Estimate estimate;
   private final Job job;
   private final QuoteLines quote;
+  private final Doubts doubts;
 
-  FrontPage(Tab tab, Estimate estimate, QuoteLines quote) {
+  FrontPage(Tab tab, Estimate estimate, QuoteLines quote, Doubts doubts) {
+    this.doubts = doubts;
     this.tab = tab;
     this.estimate = estimate;
     this.job = estimate.job();
@@ -85,7 +87,7 @@ final class FrontPage {
 
   /** What stood in the tables and is hardly what was meant. */
   private void asked() {
-    List<String> questions = ProblemLines.of(job.questions());
+    List<String> questions = doubts.lines();
     if (!questions.isEmpty()) {
       tab.heading("To be asked, as the tables were read");
       questions.forEach(tab::caution);

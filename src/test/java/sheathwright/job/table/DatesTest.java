@@ -27,15 +27,7 @@ class DatesTest {
   }
 
   @ParameterizedTest(name = "{0}")
-  @ValueSource(
-      strings = {
-        "soon",
-        "2026-13-01",
-        "Ma 3, 2026",
-        "Mai 3, 2026",
-        "1926-05-03",
-        "46145"
-      })
+  @ValueSource(strings = {"soon", "2026-13-01", "Ma 3, 2026", "Mai 3, 2026", "1926-05-03", "46145"})
   void whatIsNoDate_isRefusedWithSomethingRight(String typed) {
     assertThatThrownBy(() -> Dates.read(typed))
         .hasMessage(
