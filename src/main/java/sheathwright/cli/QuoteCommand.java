@@ -37,19 +37,27 @@ import sheathwright.workbook.page.JobBooks;
     footer = {
       "  sheathwright quote demo-data/quince-hollow",
       "  sheathwright quote demo-data/mistwater-cottage -o out --force",
-      "  sheathwright quote my-job --issue --on 2027-05-04"
+      "  sheathwright quote my-job --issue --on 2027-05-04",
+      "  sheathwright quote jobs/* --force"
     })
 final class QuoteCommand implements Callable<Integer> {
 
   private CommandSpec spec;
 
-  @Parameters(paramLabel = "JOB", description = "the job's folder")
+  @Parameters(index = "0", paramLabel = "JOB", description = "the job's folder")
   private Path folder;
+
+  @Parameters(
+      index = "1..*",
+      arity = "0..*",
+      paramLabel = "JOB",
+      description = "more jobs: a line is said of each, and one that is refused stops no other")
+  private List<Path> others = List.of();
 
   @Option(
       names = "-o",
       paramLabel = "FOLDER",
-      description = "where to write; else into the job's own folder")
+      description = "where to write, of many jobs a folder each; else into the job's own folder")
   private Path output;
 
   @Option(names = "--force", description = "replace the workbooks if they exist")
@@ -87,6 +95,9 @@ final class QuoteCommand implements Callable<Integer> {
           spec.commandLine(),
           "--issue and --on belong together: quote JOB --issue --on DATE sends a quote, without both it is a draft");
     }
+    if (!others.isEmpty()) {
+      return many();
+    }
     JobFolder job = JobFolder.in(folder);
     if (issue) {
       issued(new Issuing(job, on), job);
@@ -97,6 +108,23 @@ final class QuoteCommand implements Callable<Integer> {
       drafted(job);
     }
     return 0;
+  }
+
+  private int many() {
+    if (issue) {
+      throw new ParameterException(
+          spec.commandLine(), "--issue sends one quote; name one job, and look at it before");
+    }
+    List<Path> all = new ArrayList<>(List.of(folder));
+    all.addAll(others);
+    return new ManyQuotes(
+            all,
+            Optional.ofNullable(output),
+            force,
+            spec.commandLine().getOut(),
+            spec.commandLine().getErr(),
+            System.console() != null)
+        .status();
   }
 
   private void drafted(JobFolder job) {
