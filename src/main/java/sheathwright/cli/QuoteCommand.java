@@ -31,7 +31,7 @@ import sheathwright.workbook.page.JobBooks;
     description = {
       "Make a job's workbooks: estimate.xlsx for the office, and quote.xlsx for the homeowner, which holds no cost.",
       "The quote is a draft until it is issued; once it is agreed, the agreed one is printed again.",
-      "A job is a folder of small tables. It needs those marked *, and the others as it has them:"
+      "A job is a folder of small tables. It needs those marked *, in its folder or, of the office, above it, and the others as it has them:"
     },
     footerHeading = "%nExamples:%n",
     footer = {
