@@ -15,7 +15,6 @@ import sheathwright.fastening.uplift.MakerRequirement;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
-import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.job.life.AgreedFields;
@@ -88,13 +87,6 @@ public final class Job implements Facts {
                       "%s has a line for every stick on sale: its size, its length_ft and its usd, such as 2x4, 8, 4.10"
                           .formatted(JobTable.LUMBER.file())));
 
-  /** What stands for the number of a quote that takes the office's next one when it is issued. */
-  private static final Choice<String> NOT_NUMBERED =
-      Choice.input(
-          JobFields.QUOTE_NUMBER.name(),
-          "not numbered yet",
-          Source.given("numbered when it is issued"));
-
   private final KeyedTable told;
   private final Firm firm;
   private final List<String> fromAbove;
@@ -129,7 +121,7 @@ public final class Job implements Facts {
             "",
             factGroups(tables, firm),
             MOVED);
-    facts = withTheFirms(told.inputs());
+    facts = firm.with(told.inputs(), JobFields.PREPARED_BY, JobFields.QUOTE_NUMBER);
     read(reader, tables, JobTable.PLANES, PlaceFields.PLANES);
     read(reader, tables, JobTable.OPENINGS, PlaceFields.OPENINGS);
     read(reader, tables, JobTable.RAFTERS, PlaceFields.SUPPORTS);
@@ -190,24 +182,6 @@ public final class Job implements Facts {
             .tax(rate(OfficeFields.TAX))
             .overhead(rate(OfficeFields.OVERHEAD))
             .margin(rate(OfficeFields.MARGIN));
-  }
-
-  /** These facts, and those that the firm says where the job does not. */
-  private Map<String, Input> withTheFirms(Map<String, Input> own) {
-    Map<String, Input> all = new LinkedHashMap<>(own);
-    firm.input(FirmKeys.NAME)
-        .ifPresent(
-            name ->
-                all.putIfAbsent(
-                    JobFields.PREPARED_BY.name(),
-                    new Input(JobFields.PREPARED_BY, name.value(), name.line())));
-    firm.input(FirmKeys.NEXT_QUOTE_NUMBER)
-        .ifPresent(
-            next ->
-                all.putIfAbsent(
-                    JobFields.QUOTE_NUMBER.name(),
-                    new Input(JobFields.QUOTE_NUMBER, NOT_NUMBERED, next.line())));
-    return all;
   }
 
   /** The facts of a job, each group with what it speaks of. */
