@@ -42,12 +42,7 @@ public final class Firm {
         table.map(
             file ->
                 reader.keyedTable(
-                    file,
-                    keys,
-                    PREFIX,
-                    "",
-                    List.of(new Group(FirmKeys.FIRM, true)),
-                    Map.of()));
+                    file, keys, PREFIX, "", List.of(new Group(FirmKeys.FIRM, true)), Map.of()));
     Firm firm =
         new Firm(told, job.flatMap(folder -> table.map(file -> folder.resolve(file.name()))));
     firm.said(FirmKeys.NEXT_QUOTE_NUMBER)
