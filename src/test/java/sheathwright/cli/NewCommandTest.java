@@ -85,7 +85,7 @@ class NewCommandTest {
   }
 
   @ParameterizedTest(name = "new JOB {0}")
-  @ValueSource(strings = {"", "--maker", "--seam", "--rafters", "--stations", "--trusses"})
+  @ValueSource(strings = {"", "--hip", "--maker", "--seam", "--rafters", "--stations", "--trusses"})
   void aStranger_goesFromNewToAQuote(String option) throws IOException {
     Path job = disk.resolve("a job");
     if (option.isEmpty()) {
