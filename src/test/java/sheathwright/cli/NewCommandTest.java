@@ -71,7 +71,7 @@ class NewCommandTest {
           int number = Integer.parseInt(line.replaceAll("planes.csv, line (\\d+).*", "$1"));
           Path file = job.resolve("planes.csv");
           List<String> lines = new java.util.ArrayList<>(Files.readAllLines(file));
-          lines.set(number - 1, lines.get(number - 1).replaceFirst(",,", ",42-0,16-9,"));
+          lines.set(number - 1, lines.get(number - 1).replaceFirst(",,,", ",42-0,16-9,"));
           Files.write(file, lines);
         } else {
           assertThat(line).contains("write surveyed behind stage in job.csv");
