@@ -37,6 +37,7 @@ chcp 65001 >nul
 rem A search runs long enough for the second compiler to pay.
 set "compiler=1"
 if "%~1"=="solve" set "compiler=4"
+if "%~1"=="quote" if not "%~9"=="" set "compiler=4"
 set "shared=-Xshare:auto"
 if exist "%archive%" set "shared=-XX:SharedArchiveFile=%archive%"
 "%java%" -XX:TieredStopAtLevel=%compiler% %options% "%shared%" -Xlog:disable -jar "%jar%" %*

@@ -103,6 +103,7 @@ class ArchitectureTest {
           room("job.triage", "job.life", "job.site", "job.table"),
           room("life.found"),
           room("life.supply", "life.found"),
+          room("life.doubt", "life.found"),
           room("life.bill", "life.found"),
           room("life.record", "life.found", "life.bill"),
           room("life.start", "life.record"),

@@ -12,6 +12,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import sheathwright.job.TableGuide.For;
 import sheathwright.job.table.Printable;
+import sheathwright.life.record.Step;
 import sheathwright.life.start.Starting;
 
 /** Begins a job, or an office. */
@@ -77,13 +78,14 @@ final class NewCommand implements Callable<Integer> {
     if (isFirm) {
       say(
           "fill in firm.csv, prices.csv and rates.csv, in any spreadsheet program; the notes say what each is");
-      say("next: ./sheathwright new " + folder.resolve("JOB"));
+      say("next: " + Step.command("new", folder.resolve("JOB").toString(), ""));
     } else {
       if (!start.fromAbove().isEmpty()) {
         say("from the office: " + String.join(", ", start.fromAbove()));
       }
-      say("fill in job.csv and planes.csv first; a note that ends in \"if known\" may stay blank");
-      say("next: ./sheathwright quote %s, which says what is still missing".formatted(folder));
+      say(
+          "fill in job.csv and planes.csv first; a note that ends in \"if known\" may stay blank, and quote says what is missing");
+      say("next: " + Step.command("quote", folder.toString(), ""));
     }
     return 0;
   }

@@ -16,7 +16,7 @@ import sheathwright.job.Estimate;
 import sheathwright.job.JobTable;
 import sheathwright.job.season.Season;
 import sheathwright.job.table.Printable;
-import sheathwright.job.table.ProblemLines;
+import sheathwright.life.doubt.Doubts;
 import sheathwright.life.record.Issuing;
 import sheathwright.life.record.JobFolder;
 import sheathwright.life.record.JobWorkbook;
@@ -36,29 +36,38 @@ import sheathwright.workbook.told.Photos;
       "Make a job's workbooks: estimate.xlsx for the office, and quote.xlsx for the homeowner, which holds no cost.",
       "The quote is a draft until it is issued; once it is agreed, the agreed one is printed again.",
       "A season of jobs is a folder of job folders, or one folder of tables that have a column job, with a line for each job in jobs.csv; each job's two go into a folder of its name.",
-      "A job is a folder of small tables. It needs those marked *, and the others as it has them:"
+      "A job is a folder of small tables. It needs those marked *, in its folder or, of the office, above it, and the others as it has them:"
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  sheathwright quote demo-data/quince-hollow",
       "  sheathwright quote demo-data/mistwater-cottage -o out --force",
       "  sheathwright quote my-job --issue --on 2027-05-04",
-      "  sheathwright quote my-job/estimate.xlsx -o next"
+      "  sheathwright quote my-job/estimate.xlsx -o next",
+      "  sheathwright quote jobs/* --force"
     })
 final class QuoteCommand implements Callable<Integer> {
 
   private CommandSpec spec;
 
   @Parameters(
+      index = "0",
       paramLabel = "JOB",
       description =
           "the job's folder, or a season of them; or an estimate.xlsx, changed in any spreadsheet program")
   private Path folder;
 
+  @Parameters(
+      index = "1..*",
+      arity = "0..*",
+      paramLabel = "JOB",
+      description = "more jobs: a line is said of each, and one that is refused stops no other")
+  private List<Path> others = List.of();
+
   @Option(
       names = "-o",
       paramLabel = "FOLDER",
-      description = "where to write; else into the job's own folder")
+      description = "where to write, of many jobs a folder each; else into the job's own folder")
   private Path output;
 
   @Option(names = "--force", description = "replace the workbooks if they exist")
@@ -91,6 +100,9 @@ final class QuoteCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (!others.isEmpty()) {
+      return many();
+    }
     if (Season.isOne(folder)) {
       return season();
     }
@@ -140,11 +152,30 @@ final class QuoteCommand implements Callable<Integer> {
     said(estimate);
   }
 
+  private int many() {
+    if (sending != null) {
+      throw new ParameterException(
+          spec.commandLine(), "--issue sends one quote; name one job, and look at it before");
+    }
+    List<Path> all = new ArrayList<>(List.of(folder));
+    all.addAll(others);
+    return new ManyQuotes(
+            all,
+            Optional.ofNullable(output),
+            force,
+            spec.commandLine().getOut(),
+            spec.commandLine().getErr(),
+            System.console() != null)
+        .status();
+  }
+
   private void drafted(JobFolder job) {
     Estimate estimate = new Estimate(job.job());
     JobBooks books = JobBooks.of(estimate, Photos.of(job.job(), folder));
     written(books.office(), books.homeowner(), folder);
     said(estimate);
+    Doubts.outdated(estimate.job(), Today.day())
+        .ifPresent(each -> spec.commandLine().getErr().println("question: " + each));
     say(job.next("quote", "--issue --on DATE"));
   }
 
@@ -193,7 +224,7 @@ final class QuoteCommand implements Callable<Integer> {
           estimate.framing().decision() + "; until then nobody repairs the rafters by this quote");
       estimate.framing().stops().lines().forEach(err::println);
     }
-    ProblemLines.of(estimate.job().questions()).forEach(each -> err.println("question: " + each));
+    Doubts.of(estimate).lines().forEach(each -> err.println("question: " + each));
     estimate.ties().stream()
         .filter(tie -> !tie.holds().holds())
         .forEach(tie -> err.println("check: " + tie.what()));

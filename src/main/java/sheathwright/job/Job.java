@@ -24,6 +24,7 @@ import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.LifeTables;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.Stage;
+import sheathwright.job.life.Validity;
 import sheathwright.job.life.ZoneFields;
 import sheathwright.job.office.Firm;
 import sheathwright.job.office.FirmKeys;
@@ -131,7 +132,7 @@ public final class Job implements Facts {
             "",
             factGroups(tables, firm),
             MOVED);
-    facts = withTheFirms(told.inputs());
+    facts = firm.with(told.inputs(), JobFields.PREPARED_BY, JobFields.QUOTE_NUMBER);
     read(reader, tables, JobTable.PLANES, PlaceFields.PLANES);
     read(reader, tables, JobTable.OPENINGS, PlaceFields.OPENINGS);
     read(reader, tables, JobTable.RAFTERS, PlaceFields.SUPPORTS);
@@ -184,6 +185,7 @@ public final class Job implements Facts {
     new RoofRules(told, rows).hold(surveys);
     lifeTables(tables).hold(JobFields.QUOTE_DATE);
     reader.raiseProblems(offTheMap(reader));
+    validity().ask();
     questions = reader.questions();
     inputs = reader.inputs();
     steps = new PriceSteps(rateBook());
@@ -192,24 +194,6 @@ public final class Job implements Facts {
             .tax(rate(OfficeFields.TAX))
             .overhead(rate(OfficeFields.OVERHEAD))
             .margin(rate(OfficeFields.MARGIN));
-  }
-
-  /** These facts, and those that the firm says where the job does not. */
-  private Map<String, Input> withTheFirms(Map<String, Input> own) {
-    Map<String, Input> all = new LinkedHashMap<>(own);
-    firm.input(FirmKeys.NAME)
-        .ifPresent(
-            name ->
-                all.putIfAbsent(
-                    JobFields.PREPARED_BY.name(),
-                    new Input(JobFields.PREPARED_BY, name.value(), name.line())));
-    firm.input(FirmKeys.NEXT_QUOTE_NUMBER)
-        .ifPresent(
-            next ->
-                all.putIfAbsent(
-                    JobFields.QUOTE_NUMBER.name(),
-                    new Input(JobFields.QUOTE_NUMBER, NOT_NUMBERED, next.line())));
-    return all;
   }
 
   /** The facts of a job, each group with what it speaks of. */
@@ -422,6 +406,16 @@ public final class Job implements Facts {
   /** What is allowed in its tables but is hardly what was meant, each with its place. */
   public List<Problem> questions() {
     return questions;
+  }
+
+  /** Something to be asked about a fact that was given. */
+  public Problem asked(Field<?> fact, String message) {
+    return told.said(fact, message);
+  }
+
+  /** How long its price holds. */
+  public Validity validity() {
+    return new Validity(told, JobFields.QUOTE_DATE, JobFields.VALID_DAYS);
   }
 
   /** Whether the job says what its rafters are, so that they can be checked. */

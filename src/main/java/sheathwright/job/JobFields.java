@@ -56,7 +56,7 @@ public final class JobFields {
   static final Field<Figure<Money>> ENGINEER =
       Field.number("engineer_usd", "Engineer's letter, at cost", Units.USD, 0, 50_000).ifKnown();
 
-  static final Field<Figure<Sheets>> PLANNED_SHEETS =
+  public static final Field<Figure<Sheets>> PLANNED_SHEETS =
       Field.whole("planned_sheets", "Deck sheets in the price", Units.SHEET, 0, 5_000);
 
   static final Field<Figure<Per<Money, Sheets>>> CREDIT =

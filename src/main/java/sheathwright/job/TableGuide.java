@@ -64,7 +64,7 @@ public final class TableGuide {
                     .formatted(
                         table.file(),
                         table.meaning(),
-                        table.isNeeded() ? "; every job has it" : ""))
+                        table.isNeeded() ? "; " + needed(table) : ""))
         .collect(joining("\n"));
   }
 
@@ -94,7 +94,7 @@ public final class TableGuide {
     lines.add("# The tables of a job");
     lines.add("");
     lines.add(
-        "A job is a folder of these files. Columns stand in any order; a column whose heading begins with `note` is yours alone."
+        "A job is a folder of these files; what an office keeps once for all its jobs (firm, prices, rates, lumber, rules) may lie above it. `./sheathwright new` writes them to be filled in. Columns stand in any order; a column whose heading begins with `note` is yours alone."
             + " This page is made from what reads the tables, and a test fails when it is out of date. Examples are from the"
             + " invented jobs in `demo-data`.");
     for (JobTable table : JobTable.values()) {
@@ -103,7 +103,7 @@ public final class TableGuide {
       lines.add("");
       lines.add(
           capital(table.meaning())
-              + (table.isNeeded() ? ". Every job has it. " : ". ")
+              + (table.isNeeded() ? ". " + capital(needed(table)) + ". " : ". ")
               + headings(table));
       for (Part part : parts(table)) {
         lines.add("");
@@ -128,6 +128,10 @@ public final class TableGuide {
       }
     }
     return String.join("\n", lines) + "\n";
+  }
+
+  private static String needed(JobTable table) {
+    return "every job has it" + (table.isOfTheOffice() ? ", or its office above it" : "");
   }
 
   private static String capital(String text) {

@@ -71,7 +71,7 @@ class NewCommandTest {
           int number = Integer.parseInt(line.replaceAll("planes.csv, line (\\d+).*", "$1"));
           Path file = job.resolve("planes.csv");
           List<String> lines = new java.util.ArrayList<>(Files.readAllLines(file));
-          lines.set(number - 1, lines.get(number - 1).replaceFirst(",,", ",42-0,16-9,"));
+          lines.set(number - 1, lines.get(number - 1).replaceFirst(",,,", ",42-0,16-9,"));
           Files.write(file, lines);
         } else {
           assertThat(line).contains("write surveyed behind stage in job.csv");
@@ -85,7 +85,7 @@ class NewCommandTest {
   }
 
   @ParameterizedTest(name = "new JOB {0}")
-  @ValueSource(strings = {"", "--maker", "--seam", "--rafters", "--stations", "--trusses"})
+  @ValueSource(strings = {"", "--hip", "--maker", "--seam", "--rafters", "--stations", "--trusses"})
   void aStranger_goesFromNewToAQuote(String option) throws IOException {
     Path job = disk.resolve("a job");
     if (option.isEmpty()) {

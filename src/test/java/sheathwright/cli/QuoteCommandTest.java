@@ -174,8 +174,8 @@ class QuoteCommandTest {
         .containsExactly(
             "question: prices.csv, line 3, column usd: nail: 0 is given, but from 0.001 to 1 $/nail"
                 + " is usual; is that what you mean?",
-            "question: rates.csv, line 4, column value: margin_pct: 0.15 is given, but from 1 to 60"
-                + " % is usual, or 0; did you mean 15?");
+            "question: rates.csv, line 4, column value: margin_pct: 0.15 is given, but from 3 to 60"
+                + " % is usual; did you mean 15?");
   }
 
   @Test

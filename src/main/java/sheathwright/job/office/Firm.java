@@ -1,9 +1,12 @@
 package sheathwright.job.office;
 
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import sheathwright.figure.Choice;
+import sheathwright.figure.Source;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.KeyedTable;
 import sheathwright.job.table.Keys;
@@ -39,12 +42,7 @@ public final class Firm {
         table.map(
             file ->
                 reader.keyedTable(
-                    file,
-                    keys,
-                    PREFIX,
-                    "",
-                    List.of(new Group(FirmKeys.FIRM, true)),
-                    java.util.Map.of()));
+                    file, keys, PREFIX, "", List.of(new Group(FirmKeys.FIRM, true)), Map.of()));
     Firm firm =
         new Firm(told, job.flatMap(folder -> table.map(file -> folder.resolve(file.name()))));
     firm.said(FirmKeys.NEXT_QUOTE_NUMBER)
@@ -71,8 +69,28 @@ public final class Firm {
         .map(facts -> facts.fact(key).value());
   }
 
-  /** The same as an input, which knows where it stands. */
-  public Optional<Input> input(Field<Choice<String>> key) {
+  /**
+   * The facts of a job, and those that the firm says where the job does not.
+   *
+   * @param by who made the quote: the firm
+   * @param number of the quote: one that is not given yet, if the firm gives it when it is issued
+   */
+  public Map<String, Input> with(
+      Map<String, Input> facts, Field<Choice<String>> by, Field<Choice<String>> number) {
+    Map<String, Input> all = new LinkedHashMap<>(facts);
+    input(FirmKeys.NAME)
+        .ifPresent(name -> all.putIfAbsent(by.name(), new Input(by, name.value(), name.line())));
+    input(FirmKeys.NEXT_QUOTE_NUMBER)
+        .ifPresent(
+            next -> {
+              Source source = Source.given("numbered when it is issued");
+              Choice<String> none = Choice.input(number.name(), "not numbered yet", source);
+              all.putIfAbsent(number.name(), new Input(number, none, next.line()));
+            });
+    return all;
+  }
+
+  private Optional<Input> input(Field<Choice<String>> key) {
     return told.map(table -> table.inputs().get(key.name()));
   }
 

@@ -11,7 +11,7 @@ import java.util.Optional;
  * firm.csv. Without one it is the folder that the job lies in, where the history lies too. Folders
  * are those of the path as it was given: a job that is a link belongs to the office where the link
  * lies. Whatever stands nearer to the job wins, table by table, and nothing above the office is
- * looked at.
+ * looked at, nor the root of a disk.
  *
  * @param folders from the job's own to the office's
  */
@@ -23,19 +23,24 @@ public record OfficeFolder(List<Path> folders) {
   /** That of the job in a folder. */
   public static OfficeFolder of(Path job) {
     Path home = job.toAbsolutePath().normalize();
-    List<Path> folders = new ArrayList<>();
-    for (Path at = home; at != null && at.getNameCount() > 0; at = at.getParent()) {
-      folders.add(at);
-      if (Files.exists(at.resolve(FIRM))) {
-        return new OfficeFolder(folders);
+    List<Path> folders = new ArrayList<>(List.of(home));
+    while (!Files.exists(last(folders).resolve(FIRM))) {
+      Path above = last(folders).getParent();
+      if (above == null || above.getNameCount() == 0) {
+        return new OfficeFolder(folders.subList(0, Math.min(2, folders.size())));
       }
+      folders.add(above);
     }
-    return new OfficeFolder(folders.subList(0, Math.min(2, folders.size())));
+    return new OfficeFolder(folders);
+  }
+
+  private static Path last(List<Path> folders) {
+    return folders.get(folders.size() - 1);
   }
 
   /** The office's own. */
   public Path top() {
-    return folders.get(folders.size() - 1);
+    return last(folders);
   }
 
   /** The nearest file of a name; none, if no folder has one. */

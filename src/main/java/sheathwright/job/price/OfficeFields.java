@@ -51,14 +51,14 @@ public final class OfficeFields {
           .usuallyOrNone(1, 100);
 
   public static final Field<Figure<Ratio>> MARGIN =
-      Field.<Figure<Ratio>>of(Rates.class, "margin", "Margin on the price").usuallyOrNone(1, 60);
+      Field.<Figure<Ratio>>of(Rates.class, "margin", "Margin on the price").usually(3, 60);
 
   public static final Field<Figure<Ratio>> TAX =
       Field.<Figure<Ratio>>of(Rates.class, "tax", "Sales tax on material").usuallyOrNone(1, 15);
 
   public static final Field<Figure<Ratio>> WASTE =
       Field.<Figure<Ratio>>of(SheetMaterial.class, "waste", "Sheet waste, cuts and breakage")
-          .usuallyOrNone(1, 50);
+          .usually(1, 50);
 
   public static final Field<Figure<Per<Money, Force>>> DISPOSAL =
       Field.<Figure<Per<Money, Force>>>of(Disposal.class, "fee", "Dump fee").usuallyOrNone(5, 500);

@@ -62,14 +62,20 @@ public final class Season {
     return new Season(folder, new SharedTables(tables).jobs());
   }
 
-  /** Whether a table of a job lies in a folder. */
+  /** Whether a table of a job lies in a folder: those of the office may lie above its jobs. */
   private static boolean isAJob(TableFolder folder) {
-    return Stream.of(JobTable.values()).anyMatch(table -> folder.has(table.file()));
+    return Stream.of(JobTable.values())
+        .filter(table -> !table.isOfTheOffice())
+        .anyMatch(table -> folder.has(table.file()));
   }
 
   private static List<SeasonJob> ofFolders(TableFolder season, List<TableFolder> folders) {
     List<Problem> problems = new ArrayList<>();
-    List<String> firm = Stream.of(FirmTables.Table.values()).map(FirmTables.Table::file).toList();
+    List<String> firm =
+        Stream.concat(
+                Stream.of(FirmTables.Table.values()).map(FirmTables.Table::file),
+                Stream.of(JobTable.values()).filter(JobTable::isOfTheOffice).map(JobTable::file))
+            .toList();
     season.looksLikeTables().stream()
         .filter(name -> !firm.contains(name))
         .map(name -> new Problem(name, 0, "", JobTables.unknown(name, firm, "firm's")))

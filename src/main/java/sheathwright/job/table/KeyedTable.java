@@ -50,6 +50,11 @@ public final class KeyedTable {
         file, inputs.get(field.name()).line(), keys.value(), field.name() + ": " + message);
   }
 
+  /** Asks about a fact what is allowed, but hardly meant. */
+  public void question(Field<?> field, String message) {
+    reader.question(said(field, message));
+  }
+
   /** Says what is wrong with a fact that was given. */
   public void problem(Field<?> field, String message) {
     reader.problem(said(field, message));

@@ -18,8 +18,9 @@ import sheathwright.catalog.Nearest;
  * the one that shares most words with it, by its name or by what it is.
  *
  * @param labels what each is, by its name
+ * @param isOfAJob whether a command lists them
  */
-public record Meant(Map<String, String> labels) {
+public record Meant(Map<String, String> labels, boolean isOfAJob) {
 
   /** More names than these are not all said. */
   private static final int FEW = 20;
@@ -45,14 +46,14 @@ public record Meant(Map<String, String> labels) {
   public static Meant of(Collection<String> names) {
     Map<String, String> labels = new LinkedHashMap<>();
     names.forEach(name -> labels.put(name, ""));
-    return new Meant(labels);
+    return new Meant(labels, false);
   }
 
   /** Of fields, by their names and labels. */
   static Meant of(List<? extends Field<?>> fields) {
     Map<String, String> labels = new LinkedHashMap<>();
     fields.forEach(field -> labels.putIfAbsent(field.name(), field.label()));
-    return new Meant(labels);
+    return new Meant(labels, true);
   }
 
   Set<String> names() {
@@ -109,7 +110,7 @@ public record Meant(Map<String, String> labels) {
         .map("; did you mean %s?"::formatted)
         .orElseGet(
             () ->
-                names().size() <= FEW
+                !isOfAJob || names().size() <= FEW
                     ? "; %s %s%s".formatted(all, String.join(", ", names()), others)
                     : "; %s has %d others, and none is called nearly so: ./sheathwright tables %s lists them"
                         .formatted(file, names().size(), word(file)));

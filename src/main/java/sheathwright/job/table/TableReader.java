@@ -257,6 +257,10 @@ public final class TableReader {
     problems.add(new Problem(name, 0, "", message));
   }
 
+  void question(Problem question) {
+    questions.add(question);
+  }
+
   /** Asks about a row what is allowed, but hardly meant. */
   void question(RowSource file, Row row, Field<?> field, String message) {
     questions.add(said(file, row.line(), field.name(), message));

@@ -80,7 +80,7 @@ public enum Step {
   }
 
   /** A command as it is to be typed. */
-  static String command(String name, String job, String options) {
+  public static String command(String name, String job, String options) {
     String quoted = job.chars().anyMatch(Character::isWhitespace) ? '"' + job + '"' : job;
     return "./sheathwright %s %s %s".formatted(name, quoted, options).strip();
   }

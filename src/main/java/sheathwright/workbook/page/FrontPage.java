@@ -7,7 +7,7 @@ import sheathwright.job.Job;
 import sheathwright.job.JobFields;
 import sheathwright.job.QuoteLines;
 import sheathwright.job.table.Field;
-import sheathwright.job.table.ProblemLines;
+import sheathwright.life.doubt.Doubts;
 import sheathwright.workbook.book.Tab;
 
 /** The page that is read first. */
@@ -27,9 +27,11 @@ final class FrontPage {
   private final Job job;
   private final QuoteLines quote;
   private final String document;
+  private final Doubts doubts;
 
-  FrontPage(Tab tab, Estimate estimate, QuoteLines quote, String document) {
+  FrontPage(Tab tab, Estimate estimate, QuoteLines quote, String document, Doubts doubts) {
     this.document = document;
+    this.doubts = doubts;
     this.tab = tab;
     this.estimate = estimate;
     this.job = estimate.job();
@@ -88,7 +90,7 @@ final class FrontPage {
 
   /** What stood in the tables and is hardly what was meant. */
   private void asked() {
-    List<String> questions = ProblemLines.of(job.questions());
+    List<String> questions = doubts.lines();
     if (!questions.isEmpty()) {
       tab.heading("To be asked, as the tables were read");
       questions.forEach(tab::caution);

@@ -8,6 +8,7 @@ import sheathwright.job.Estimate;
 import sheathwright.job.JobFields;
 import sheathwright.job.QuoteLines;
 import sheathwright.job.table.Dates;
+import sheathwright.life.doubt.Doubts;
 import sheathwright.life.found.FoundWork;
 import sheathwright.life.found.SheetsSettled;
 import sheathwright.life.record.Issue;
@@ -119,7 +120,7 @@ public final class JobBook {
     SheetsPage.write(tabs.sheets(), estimate, work, settled);
     tabs.marks().ifPresent(tab -> MarksPage.write(book, tab, estimate));
     ProofPage.write(tabs.proof(), estimate);
-    new FrontPage(tabs.front(), estimate, quote, document).write();
+    new FrontPage(tabs.front(), estimate, quote, document, Doubts.of(estimate, settled)).write();
     Selfcheck selfcheck = new Selfcheck(ties(), estimate.checksNotLookedAt());
     selfcheck.write(tabs.check(), List.of(quote.total(), quote.worstCase()));
     Sections.titles(book, selfcheck);

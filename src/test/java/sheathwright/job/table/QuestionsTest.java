@@ -13,34 +13,56 @@ import sheathwright.job.JobFields;
 /** What is allowed but hardly meant is asked about; what firms give is not. */
 class QuestionsTest {
 
+  /** A job that asks nothing. */
+  private static JobText usual() {
+    return JobText.small().with("rates", "waste_pct,0", "waste_pct,5");
+  }
+
   private static List<String> questions(JobText text) {
     return text.job().questions().stream().map(Problem::toString).toList();
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"quince-hollow", "mistwater-cottage", "tallow-end"})
+  @ValueSource(
+      strings = {
+        "quince-hollow",
+        "mistwater-cottage",
+        "tallow-end",
+        "cinder-brook",
+        "gannet-spit",
+        "kettle-reach",
+        "dunmarrow-hall",
+        "whole-life/3-quoted",
+        "whole-life/6-closed"
+      })
   void theDemoJobs_askNothing(String name) {
     assertThat(questions(JobText.demo(name))).isEmpty();
   }
 
   @Test
   void nothing_isAskedOfTheUsual() {
-    assertThat(questions(JobText.small())).isEmpty();
-    assertThat(questions(JobText.small().with("rates", "margin_pct,10", "margin_pct,0"))).isEmpty();
+    assertThat(questions(usual())).isEmpty();
   }
 
   @ParameterizedTest(name = "{1}")
   @CsvSource(
       delimiter = '|',
       value = {
-        "rates|margin_pct,10|margin_pct,0.15|rates.csv, line 4, column value: margin_pct: 0.15 is given, but from 1 to 60 % is usual, or 0; did you mean 15?",
+        "rates|margin_pct,10|margin_pct,0.15|rates.csv, line 4, column value: margin_pct: 0.15 is given, but from 3 to 60 % is usual; did you mean 15?",
         "rates|overhead_pct,20|overhead_pct,.07|rates.csv, line 3, column value: overhead_pct: .07 is given, but from 1 to 100 % is usual, or 0; did you mean 7?",
-        "rates|margin_pct,10|margin_pct,75|rates.csv, line 4, column value: margin_pct: 75 is given, but from 1 to 60 % is usual, or 0; is that what you mean?",
+        "rates|margin_pct,10|margin_pct,2|rates.csv, line 4, column value: margin_pct: 2 is given, but from 3 to 60 % is usual; is that what you mean?",
+        "rates|margin_pct,10|margin_pct,0|rates.csv, line 4, column value: margin_pct: 0 is given, but from 3 to 60 % is usual; is that what you mean?",
+        "rates|waste_pct,5|waste_pct,0|rates.csv, line 6, column value: waste_pct: 0 is given, but from 1 to 50 % is usual; is that what you mean?",
+        "rates|overhead_pct,20|overhead_pct,0.20|rates.csv, line 3, column value: overhead_pct: 0.20 is given, but from 1 to 100 % is usual, or 0; did you mean 20?",
+        "prices|sheet,40|sheet,0|prices.csv, line 2, column usd: sheet: 0 is given, but from 5 to 300 $/sheet is usual; is that what you mean?",
+        "job|blocked_edges,no,|blocked_edges,no,\\nprice_until,2027-05-20,|job.csv, line 19, column value: price_until: prices hold until May 20, 2027, but the quote is good until June 3, 2027; is that what you mean?",
+        "rates|margin_pct,10|margin_pct,75|rates.csv, line 4, column value: margin_pct: 75 is given, but from 3 to 60 % is usual; is that what you mean?",
         "rates|labor_usd_per_h,50|labor_usd_per_h,5|rates.csv, line 2, column value: labor_usd_per_h: 5 is given, but from 10 to 250 $/h is usual; is that what you mean?",
         "prices|nail,0.02|nail,0|prices.csv, line 3, column usd: nail: 0 is given, but from 0.001 to 1 $/nail is usual; is that what you mean?"
       })
   void whatNoFirmMeans_isAsked(String table, String text, String other, String question) {
-    assertThat(questions(JobText.small().with(table, text, other))).containsExactly(question);
+    assertThat(questions(usual().with(table, text, other.replace("\\n", "\n"))))
+        .containsExactly(question);
   }
 
   @Test
@@ -79,7 +101,7 @@ class QuestionsTest {
     "4/4/2027, ''",
   })
   void aDateInNumbers_isSaid(String date, String said) {
-    List<String> questions = questions(JobText.small().with("job", "2027-05-04", date));
+    List<String> questions = questions(usual().with("job", "2027-05-04", date));
     if (said.isEmpty()) {
       assertThat(questions).isEmpty();
     } else {

@@ -2,7 +2,9 @@ package sheathwright.workbook.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
@@ -16,7 +18,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
+import sheathwright.job.JobTables;
+import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.JobText;
+import sheathwright.job.table.RowSource;
 import sheathwright.workbook.book.Cells;
 import sheathwright.workbook.home.HomeBook;
 
@@ -50,6 +55,34 @@ class HomeBookTest {
         assertThat(sheet.getPrintSetup().getFitWidth()).isEqualTo((short) 1);
         assertThat(scale(sheet)).as(sheet.getSheetName()).isGreaterThan(SMALLEST);
       }
+    }
+  }
+
+  /** A firm that says everything, at length, leaves its price on one sheet of paper. */
+  @ParameterizedTest
+  @MethodSource("jobs")
+  void aLetterhead_leavesPageOneOnePage(String job) throws Exception {
+    Map<String, RowSource> files = new LinkedHashMap<>(Samples.tables(job).files());
+    String long200 = "Words that an office says of what it does and does not do ".repeat(3).strip();
+    files.put(
+        "firm",
+        CsvFile.parse(
+            "firm.csv",
+            """
+            key,value
+            name,"Corvane and Thrupp, deck repairs"
+            address,"3 Foundry Row, Pemberly Flats"
+            phone,555-0134
+            license,PF-20817
+            insurer,Harbor Mutual of Willowmere
+            payment_words,%1$s
+            cancel_words,%1$s
+            warranty_words,%1$s
+            """
+                .formatted(long200)));
+    Estimate estimate = new Estimate(Job.of(new JobTables(files)));
+    try (XSSFWorkbook workbook = Cells.opened(HomeBook.of(estimate).bytes())) {
+      assertThat(scale(workbook.getSheetAt(0))).isGreaterThan(SMALLEST);
     }
   }
 

@@ -1,0 +1,5 @@
+/**
+ * What is allowed in a job and no firm means, be it in one table or in the job as a whole: it is
+ * asked about, and never refused.
+ */
+package sheathwright.life.doubt;
