@@ -176,6 +176,20 @@ class AuditCommandTest {
   }
 
   @Test
+  void theFileOfAnotherJob_isRefused() throws IOException {
+    Path file = returned(QUOTE, same -> {});
+    job.fact("quote_number", "ZZ-09");
+
+    CommandRun ran = audit(file);
+
+    assertThat(ran.status()).isEqualTo(3);
+    assertThat(ran.err())
+        .startsWith("returned.xlsx: it is QH-01 issue 1, which is no document of ")
+        .endsWith("name its own job with --job\n")
+        .hasLineCount(1);
+  }
+
+  @Test
   void wrongUse_isOneLine() throws IOException {
     Path file = returned(QUOTE, same -> {});
 

@@ -9,10 +9,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import sheathwright.figure.Solution;
 
 /** A workbook as it is, held against what was written, cell by cell. */
 final class Comparison {
+
+  /** What some program could take for a formula, though it stands there as words. */
+  private static final Pattern FORMULA = Pattern.compile("(?s)[=@].*|\\+[\\p{L}(].*");
 
   private final Reading was;
   private final Reading now;
@@ -425,7 +429,7 @@ final class Comparison {
               "%s stands where a formula was"
                   .formatted(here.isNumber() ? "a number" : "something typed"));
     }
-    if (here.isFormula() || here.value().matches("(?s)[=+@].*")) {
+    if (here.isFormula() || FORMULA.matcher(here.value()).matches()) {
       return finding(
           change,
           Verdict.NOT_OPENED,
