@@ -202,6 +202,17 @@ class AuditTest {
   }
 
   @Test
+  void somethingFarBelow_isSeen() {
+    Audit audit =
+        audit(
+            Returned.saved(
+                quote,
+                book -> book.getSheet(PAGE).createRow(900_000).createCell(3).setCellValue("x")));
+
+    assertThat(audit.lines()).singleElement().asString().contains(PAGE + "!D900001");
+  }
+
+  @Test
   void linesInAnotherOrder_areOneFinding() {
     Audit audit =
         audit(
@@ -353,7 +364,7 @@ class AuditTest {
         .isInstanceOf(ProblemsException.class)
         .hasMessage(
             "bare.xlsx: it carries no manifest, so it can only be held against its job; give --job JOB, the job's folder");
-    assertThat(Audit.of("quote.xlsx", quote, Optional.empty(), false).findings())
+    assertThat(Audit.of("quote.xlsx", quote, Optional.empty(), true).findings())
         .extracting(Finding::verdict)
         .containsExactly(Verdict.CANNOT_VOUCH);
   }
