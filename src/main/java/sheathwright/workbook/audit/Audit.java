@@ -80,7 +80,8 @@ public record Audit(
         Change change = comparison.changes(finding).get(0);
         Optional<Integer> line =
             comparison
-                .cellNames()
+                .judgment()
+                .names()
                 .column(change.sheet(), change.row(), change.column())
                 .filter(column -> column.getValue().equals(finding.name()))
                 .map(column -> change.row() - column.getKey().row());

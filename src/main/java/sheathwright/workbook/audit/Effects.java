@@ -170,10 +170,12 @@ final class Effects {
       Change change = new Change(spot.sheet(), spot.row(), spot.column(), written, stands);
       if (Comparison.isToSolve(written, comesTo.value())) {
         further.add(
-            comparison.finding(
-                new Change(spot.sheet(), spot.row(), spot.column(), written, comesTo),
-                Verdict.SOLVE_AGAIN,
-                comesTo.value()));
+            comparison
+                .judgment()
+                .finding(
+                    new Change(spot.sheet(), spot.row(), spot.column(), written, comesTo),
+                    Verdict.SOLVE_AGAIN,
+                    comesTo.value()));
       }
       boolean isGone = stands.isEmpty() || !stands.isFormula();
       boolean isAsWorkedOut =
@@ -191,16 +193,18 @@ final class Effects {
 
   private Finding stale(Change change, String recalculated) {
     Finding finding =
-        comparison.finding(
-            change,
-            change.now().isEmpty() || change.was().saysTheSameAs(change.now())
-                ? Verdict.STALE
-                : Verdict.UNTRUE,
-            "stored %s; recalculated %s; ours %s"
-                .formatted(
-                    change.now().value().isEmpty() ? "nothing" : change.now().said(),
-                    recalculated,
-                    change.was().said()));
+        comparison
+            .judgment()
+            .finding(
+                change,
+                change.now().isEmpty() || change.was().saysTheSameAs(change.now())
+                    ? Verdict.STALE
+                    : Verdict.UNTRUE,
+                "stored %s; recalculated %s; ours %s"
+                    .formatted(
+                        change.now().value().isEmpty() ? "nothing" : change.now().said(),
+                        recalculated,
+                        change.was().said()));
     return new Finding(
         finding.sheet(),
         finding.cell(),
