@@ -39,6 +39,8 @@ import sheathwright.workbook.audit.AuditBook;
     })
 final class AuditCommand implements Callable<Integer> {
 
+  private static final int MOST_LINES = 100;
+
   @Spec private CommandSpec spec;
 
   @Parameters(paramLabel = "FILE", description = "the workbook that came back")
@@ -76,7 +78,12 @@ final class AuditCommand implements Callable<Integer> {
     }
     String name = String.valueOf(file.getFileName());
     Audit audit = Audit.of(name, Files.readAllBytes(file), job, recalculate);
-    audit.lines().forEach(this::say);
+    audit.lines().stream().limit(MOST_LINES).forEach(this::say);
+    if (audit.lines().size() > MOST_LINES) {
+      say(
+          "and %d more; -o audit.xlsx writes all of them"
+              .formatted(audit.lines().size() - MOST_LINES));
+    }
     audit.words().forEach(this::say);
     if (output != null) {
       new Writing(output.toAbsolutePath().getParent())

@@ -176,6 +176,34 @@ class AuditCommandTest {
   }
 
   @Test
+  void theFileOfAnotherJob_isRefused() throws IOException {
+    Path file = returned(QUOTE, same -> {});
+    job.fact("quote_number", "ZZ-09");
+
+    CommandRun ran = audit(file);
+
+    assertThat(ran.status()).isEqualTo(3);
+    assertThat(ran.err())
+        .startsWith("returned.xlsx: it is QH-01 issue 1, which is no document of ")
+        .endsWith("name its own job with --job\n")
+        .hasLineCount(1);
+  }
+
+  /** Lists of before there were manifests have no column for their hash. */
+  @Test
+  void anOlderListOfWhatWasSent_isWrittenOn() {
+    String head = "document,file,file_sha256,record_sha256,total_usd,on";
+    String row = job.lines("sent.csv").get(1);
+    job.write("sent.csv", head + "\n" + row.substring(0, row.lastIndexOf(',')) + "\n");
+    job.replace("job.csv", "planned_sheets,3", "planned_sheets,4");
+
+    job.done("quote", "--issue", "--on", "2027-05-09");
+
+    assertThat(job.lines("sent.csv")).first().isEqualTo(head);
+    assertThat(job.lines("sent.csv").get(2)).startsWith("QH-01 issue 2,").endsWith(",2027-05-09");
+  }
+
+  @Test
   void wrongUse_isOneLine() throws IOException {
     Path file = returned(QUOTE, same -> {});
 

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import sheathwright.figure.Choice;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
+import sheathwright.job.JobFields;
 import sheathwright.job.JobTable;
 import sheathwright.job.JobTables;
 import sheathwright.job.file.FileTrouble;
@@ -167,6 +168,11 @@ public final class JobFolder {
   /** What was sent, in the order of the table. */
   List<SentDocument> sent() {
     return sent;
+  }
+
+  /** Whether a document's name begins with the number of this job's quote. */
+  public boolean isNumberOf(String document) {
+    return document.startsWith(job.fact(JobFields.QUOTE_NUMBER).value() + " ");
   }
 
   /** The issue of the quote that went out last. */

@@ -24,6 +24,7 @@ final class Alignment {
   private final Pane was;
   private final Pane now;
   private final int lines;
+  private final int lastNow;
   private final Map<String, String> skeletons = new HashMap<>();
   private final int[] place;
   private boolean isSorted;
@@ -31,7 +32,8 @@ final class Alignment {
   private Alignment(Pane was, Pane now) {
     this.was = was;
     this.now = now;
-    lines = 1 + Math.max(last(was), last(now));
+    lastNow = Math.min(last(now), last(was) + REACH);
+    lines = 1 + Math.max(last(was), lastNow);
     place = new int[lines];
     Arrays.setAll(place, row -> row);
   }
@@ -88,14 +90,12 @@ final class Alignment {
   /** The lines that were not there, as they are counted now. */
   List<Integer> inserted() {
     TreeSet<Integer> inserted = new TreeSet<>();
-    int end = Math.max(lines, last(now) + 1);
-    for (int row = 0; row < end; row++) {
+    for (int row = 0; row <= lastNow; row++) {
       inserted.add(row);
     }
     for (int row : place) {
       inserted.remove(row);
     }
-    inserted.removeIf(row -> row > last(now));
     return List.copyOf(inserted);
   }
 
@@ -144,7 +144,7 @@ final class Alignment {
       first++;
     }
     int endOfWas = last(was) + 1;
-    int endOfNow = last(now) + 1;
+    int endOfNow = lastNow + 1;
     while (endOfWas > first && endOfNow > first && isSame(endOfWas - 1, endOfNow - 1)) {
       endOfWas--;
       endOfNow--;

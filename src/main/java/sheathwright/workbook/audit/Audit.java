@@ -25,7 +25,7 @@ public record Audit(
     String how,
     List<Finding> findings,
     OptionalDouble joint,
-    double single,
+    OptionalDouble single,
     List<Taking.Input> taken) {
 
   /**
@@ -75,11 +75,13 @@ public record Audit(
   private static List<Taking.Input> taken(Comparison comparison) {
     List<Taking.Input> taken = new ArrayList<>();
     for (Finding finding : comparison.findings()) {
-      if (finding.verdict() == Verdict.FOLLOW) {
+      boolean isNamed = !finding.name().isEmpty(); // else it is a signature
+      if (isNamed && finding.verdict() == Verdict.FOLLOW) {
         Change change = comparison.changes(finding).get(0);
         Optional<Integer> line =
             comparison
-                .cellNames()
+                .judgment()
+                .names()
                 .column(change.sheet(), change.row(), change.column())
                 .filter(column -> column.getValue().equals(finding.name()))
                 .map(column -> change.row() - column.getKey().row());
@@ -116,8 +118,12 @@ public record Audit(
             words.add((count == 1 ? "1 thing: " : count + " things: ") + verdict.words()));
     if (joint.isPresent()) {
       words.add(
-          "all changes together: %s on the total; one by one and added up: %s"
-              .formatted(Effects.money(joint.getAsDouble()), Effects.money(single)));
+          "all changes together: %s on the total; %s"
+              .formatted(
+                  Effects.money(joint.getAsDouble()),
+                  single.isPresent()
+                      ? "one by one and added up: " + Effects.money(single.getAsDouble())
+                      : "they are too many to be told apart one by one"));
     }
     words.add(
         stops()

@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.TreeSet;
 import sheathwright.figure.Solution;
 
@@ -16,31 +15,29 @@ final class Comparison {
 
   private final Reading was;
   private final Reading now;
-  private final Allowed allowed;
-  private final CellNames names;
-  private final boolean isForOffice;
+  private final Judgment judgment;
   private final List<Finding> findings = new ArrayList<>();
   private final Map<Finding, List<Change>> changes = new LinkedHashMap<>();
   private final Map<String, Alignment> lines = new HashMap<>();
-  private final Map<String, String> tabs = new LinkedHashMap<>();
+  private final Tabs tabs;
   private final List<Change> unlike = new ArrayList<>();
 
   private Comparison(Reading was, Reading now) {
     this.was = was;
     this.now = now;
-    allowed = new Allowed(was);
-    names = new CellNames(was);
-    isForOffice = was.isForOffice().orElse(false);
+    judgment = new Judgment(was);
+    tabs = new Tabs(was, now);
   }
 
   /** Holds one against the other. */
   static Comparison of(Reading was, Reading now) {
     Comparison comparison = new Comparison(was, now);
     comparison.findings.addAll(now.foreign());
-    comparison.tabs();
-    comparison.tabs.forEach(comparison::align);
-    comparison.names();
-    comparison.tabs.forEach(comparison::pane);
+    comparison.findings.addAll(comparison.tabs.findings());
+    comparison.tabs.names().forEach(comparison::align);
+    comparison.findings.addAll(
+        new NamesKept(was, now, comparison.tabs, comparison.lines).findings());
+    comparison.tabs.names().forEach(comparison::pane);
     return comparison;
   }
 
@@ -64,74 +61,16 @@ final class Comparison {
     return unlike;
   }
 
-  /** What cells are called. */
-  CellNames cellNames() {
-    return names;
+  /** What is said of single cells. */
+  Judgment judgment() {
+    return judgment;
   }
 
   /** Where a cell that was written stands now; nothing, if it is gone. */
   Held stands(String sheet, int row, int column) {
-    String tab = tabs.get(sheet);
+    String tab = tabs.names().get(sheet);
     int line = tab == null ? -1 : lines.get(sheet).now(row);
     return line < 0 ? Held.NOTHING : now.panes().get(tab).at(line, column);
-  }
-
-  private void tabs() {
-    List<String> left = new ArrayList<>(now.panes().keySet());
-    left.removeAll(was.panes().keySet());
-    for (Pane pane : was.panes().values()) {
-      if (now.panes().containsKey(pane.name())) {
-        tabs.put(pane.name(), pane.name());
-        continue;
-      }
-      String renamed =
-          left.stream().filter(name -> isLike(pane, now.panes().get(name))).findFirst().orElse("");
-      if (renamed.isEmpty()) {
-        findings.add(
-            Finding.of(
-                pane.name(), "tab", pane.name(), "", "the tab is gone" + untied(pane.name())));
-      } else {
-        left.remove(renamed);
-        tabs.put(pane.name(), renamed);
-        findings.add(
-            Finding.of(pane.name(), "tab", pane.name(), renamed, "the tab has another name"));
-      }
-    }
-    left.forEach(
-        name -> findings.add(Finding.of(name, "tab", "", name, "no tab of ours has this name")));
-    List<String> order = new ArrayList<>(now.panes().keySet());
-    order.retainAll(tabs.values());
-    if (!order.equals(List.copyOf(tabs.values()))) {
-      findings.add(
-          Finding.of(
-              "",
-              "tab",
-              String.join(", ", tabs.values()),
-              String.join(", ", order),
-              "the tabs stand in another order"));
-    }
-  }
-
-  private String untied(String tab) {
-    long untied =
-        was.names().values().stream()
-            .flatMap(formula -> Spot.of(formula).stream())
-            .filter(spot -> spot.sheet().equals(tab))
-            .count();
-    return untied == 0 ? "" : "; nothing ties any more that uses its %d names".formatted(untied);
-  }
-
-  /** Whether most of one tab's cells stand in another. */
-  private static boolean isLike(Pane pane, Pane other) {
-    int all = 0;
-    int same = 0;
-    for (var row : pane.rows().entrySet()) {
-      for (var cell : row.getValue().entrySet()) {
-        all++;
-        same += cell.getValue().saysTheSameAs(other.at(row.getKey(), cell.getKey())) ? 1 : 0;
-      }
-    }
-    return 2 * same > all;
   }
 
   private void align(String tab, String other) {
@@ -141,64 +80,6 @@ final class Comparison {
   private int line(String tab, int row) {
     Alignment alignment = lines.get(tab);
     return alignment == null ? row : alignment.now(row);
-  }
-
-  private void names() {
-    Map<String, String> there = new HashMap<>();
-    now.names()
-        .forEach((name, formula) -> there.put(name.toLowerCase(java.util.Locale.ROOT), name));
-    was.names()
-        .forEach(
-            (name, formula) -> {
-              String stands = there.remove(name);
-              if (stands == null) {
-                findings.add(
-                    Finding.of("", "name", name, "", "the name is gone, and what uses it"));
-              } else if (!pointsAs(formula, now.names().get(stands))) {
-                findings.add(
-                    Finding.of(
-                        "",
-                        "name",
-                        name + " for " + formula,
-                        now.names().get(stands),
-                        "the name stands for other cells"));
-              }
-            });
-    there
-        .values()
-        .forEach(
-            name ->
-                findings.add(
-                    Finding.of(
-                        Verdict.NOT_OPENED,
-                        "name",
-                        name,
-                        "no file of ours has this name; nothing is taken by it")));
-  }
-
-  private boolean pointsAs(String formula, String other) {
-    return Spot.of(formula)
-        .flatMap(
-            spot ->
-                Spot.of(other)
-                    .map(
-                        stands ->
-                            stands.sheet().equals(tabs.get(spot.sheet()))
-                                && stands.column() == spot.column()
-                                && stands.lastColumn() == spot.lastColumn()
-                                && pointsAs(spot, stands)))
-        .orElse(FormulaText.canonical(formula, "").equals(FormulaText.canonical(other, "")));
-  }
-
-  /** Lines that are put into a list, or taken from it, move its ends; sorting does not. */
-  private boolean pointsAs(Spot spot, Spot stands) {
-    if (lines.get(spot.sheet()).isSorted()) {
-      return stands.row() == spot.row() && stands.lastRow() == spot.lastRow();
-    }
-    int first = line(spot.sheet(), spot.row());
-    int last = line(spot.sheet(), spot.lastRow());
-    boolean isFirst = first < 0 || stands.row() == first;
-    return isFirst && (last < 0 || stands.lastRow() == last);
   }
 
   private void pane(String tab, String other) {
@@ -311,7 +192,8 @@ final class Comparison {
       Change change = new Change(written.name(), row, column, held, here);
       if (here.isOpen() && !held.isOpen()) {
         findings.add(
-            finding(change, Verdict.STRUCTURE, "the cell was locked, and is not any more"));
+            judgment.finding(
+                change, Verdict.STRUCTURE, "the cell was locked, and is not any more"));
       }
       if (here.isEmpty() && !held.isEmpty() && !held.isOpen()) {
         emptied.add(change);
@@ -331,11 +213,12 @@ final class Comparison {
     } else {
       for (Change change : emptied) {
         found(
-            finding(change, Verdict.STRUCTURE, "the cell was emptied, and what points at it"),
+            judgment.finding(
+                change, Verdict.STRUCTURE, "the cell was emptied, and what points at it"),
             List.of(change));
       }
     }
-    changed.forEach(change -> found(judged(change), List.of(change)));
+    changed.forEach(change -> found(judgment.of(change), List.of(change)));
   }
 
   private void added(Pane written, Pane stands, Alignment alignment) {
@@ -359,7 +242,7 @@ final class Comparison {
                         || !written.rows().get(row).containsKey(column);
                 if (isNew && !held.isEmpty()) {
                   Change change = new Change(written.name(), row, column, Held.NOTHING, held);
-                  found(judged(change), List.of(change));
+                  found(judgment.of(change), List.of(change));
                 }
               });
     }
@@ -392,88 +275,8 @@ final class Comparison {
       return true;
     }
     String tab = change.sheet();
-    return FormulaText.canonical(before, tab, (name, row) -> line(named(name), row))
-        .equals(FormulaText.canonical(renamed(after), tab));
-  }
-
-  private String named(String tab) {
-    return tabs.keySet().stream().filter(tab::equalsIgnoreCase).findFirst().orElse(tab);
-  }
-
-  /** A formula with the tabs' names as they were. */
-  private String renamed(String formula) {
-    String text = formula;
-    for (Map.Entry<String, String> tab : tabs.entrySet()) {
-      if (!tab.getKey().equals(tab.getValue())) {
-        text =
-            text.replace("'" + tab.getValue() + "'!", "'" + tab.getKey() + "'!")
-                .replace(tab.getValue() + "!", "'" + tab.getKey() + "'!");
-      }
-    }
-    return text;
-  }
-
-  private Finding judged(Change change) {
-    Held held = change.was();
-    Held here = change.now();
-    if (held.isFormula()) {
-      return here.isFormula()
-          ? finding(change, Verdict.OVERWRITTEN, "another formula stands there")
-          : finding(
-              change,
-              Verdict.OVERWRITTEN,
-              "%s stands where a formula was"
-                  .formatted(here.isNumber() ? "a number" : "something typed"));
-    }
-    if (here.isFormula() || here.value().matches("(?s)[=+@].*")) {
-      return finding(
-          change,
-          Verdict.NOT_OPENED,
-          "a formula where a number or words belong; it is not worked out, and not taken");
-    }
-    if (held.isOpen()) {
-      String takes = allowed.broken(change);
-      return takes.isEmpty()
-          ? finding(change, Verdict.FOLLOW, "")
-          : finding(change, Verdict.OVERWRITTEN, "an input that takes " + takes);
-    }
-    if (held == Held.NOTHING) {
-      return finding(change, Verdict.STRUCTURE, "something was added where nothing of ours stands");
-    }
-    if (held.isSolved()) {
-      return finding(change, Verdict.OVERWRITTEN, "a solved figure, which no formula gives");
-    }
-    return isForOffice && held.isNumber()
-        ? finding(change, Verdict.OVERWRITTEN, "a number that was not to be changed")
-        : finding(change, Verdict.CHANGED_TERMS, "");
-  }
-
-  /** A finding about one cell. */
-  Finding finding(Change change, Verdict verdict, String words) {
-    return new Finding(
-        change.sheet(),
-        Spot.address(change.row(), change.column()),
-        names.of(change.sheet(), change.row(), change.column()),
-        kind(change),
-        change.was().shown(),
-        change.now().shown(),
-        OptionalDouble.empty(),
-        verdict,
-        words);
-  }
-
-  private String kind(Change change) {
-    Held held = change.was();
-    if (held.isFormula()) {
-      return "formula";
-    }
-    if (held.isSolved()) {
-      return "solved";
-    }
-    if (held.isOpen()) {
-      return allowed.isChoice(change) ? "choice" : "input";
-    }
-    return held == Held.NOTHING ? "new" : held.isNumber() ? "number" : "text";
+    return FormulaText.canonical(before, tab, (name, row) -> line(tabs.written(name), row))
+        .equals(FormulaText.canonical(tabs.asWritten(after), tab));
   }
 
   /** Whether a formula's cell tells that something is to be solved again. */

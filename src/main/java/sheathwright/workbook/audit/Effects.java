@@ -18,13 +18,19 @@ final class Effects {
   /** More figures than this that were not recalculated are counted, not listed. */
   private static final int LISTED = 5;
 
+  /** Nobody reads more effects than this one by one; all together are worked out in any case. */
+  private static final int SINGLE = 150;
+
   private static final double HALF_A_CENT = 0.005;
+
+  private static final OptionalDouble NONE = OptionalDouble.empty();
 
   private final Reading was;
   private final Comparison comparison;
   private final List<Finding> findings = new ArrayList<>();
   private final List<Finding> further = new ArrayList<>();
-  private OptionalDouble joint = OptionalDouble.empty();
+  private OptionalDouble joint = NONE;
+  private boolean isEachToldApart = true;
 
   private Effects(Reading was, Comparison comparison) {
     this.was = was;
@@ -61,9 +67,12 @@ final class Effects {
     return joint;
   }
 
-  /** What the changes do one by one, added up. */
-  double single() {
-    return findings.stream().mapToDouble(finding -> finding.effect().orElse(0)).sum();
+  /** What the changes do one by one, added up; nothing where they are too many to be told apart. */
+  OptionalDouble single() {
+    return !isEachToldApart
+        ? NONE
+        : OptionalDouble.of(
+            findings.stream().mapToDouble(finding -> finding.effect().orElse(0)).sum());
   }
 
   private void workOut(Recalculation recalculation) {
@@ -74,9 +83,14 @@ final class Effects {
             .flatMap(name -> Spot.of(was.names().get(name)));
     OptionalDouble before = total.map(spot -> number(recalculation, spot)).orElse(NONE);
     List<Change> all = new ArrayList<>();
+    isEachToldApart = comparison.findings().size() <= SINGLE;
     for (Finding finding : comparison.findings()) {
       List<Change> changes = comparison.changes(finding);
-      if (changes.isEmpty() || finding.verdict() == Verdict.NOT_OPENED) {
+      boolean isApplied = !changes.isEmpty() && finding.verdict() != Verdict.NOT_OPENED;
+      if (isApplied && !isEachToldApart) {
+        all.addAll(changes);
+      }
+      if (!isApplied || !isEachToldApart) {
         findings.add(finding);
         continue;
       }
@@ -91,11 +105,11 @@ final class Effects {
     }
     recalculation.change(all);
     joint = difference(before, total.map(spot -> number(recalculation, spot)).orElse(NONE));
-    told(recalculation, all);
+    if (isEachToldApart) {
+      told(recalculation);
+    }
     held(recalculation);
   }
-
-  private static final OptionalDouble NONE = OptionalDouble.empty();
 
   private static OptionalDouble number(Recalculation recalculation, Spot spot) {
     return recalculation
@@ -114,7 +128,7 @@ final class Effects {
   }
 
   /** Says of each formula that was typed over what it would give, with the other changes made. */
-  private void told(Recalculation recalculation, List<Change> all) {
+  private void told(Recalculation recalculation) {
     for (int i = 0; i < findings.size(); i++) {
       Finding finding = findings.get(i);
       List<Change> changes = matching(finding);
@@ -156,10 +170,12 @@ final class Effects {
       Change change = new Change(spot.sheet(), spot.row(), spot.column(), written, stands);
       if (Comparison.isToSolve(written, comesTo.value())) {
         further.add(
-            comparison.finding(
-                new Change(spot.sheet(), spot.row(), spot.column(), written, comesTo),
-                Verdict.SOLVE_AGAIN,
-                comesTo.value()));
+            comparison
+                .judgment()
+                .finding(
+                    new Change(spot.sheet(), spot.row(), spot.column(), written, comesTo),
+                    Verdict.SOLVE_AGAIN,
+                    comesTo.value()));
       }
       boolean isGone = stands.isEmpty() || !stands.isFormula();
       boolean isAsWorkedOut =
@@ -177,16 +193,18 @@ final class Effects {
 
   private Finding stale(Change change, String recalculated) {
     Finding finding =
-        comparison.finding(
-            change,
-            change.now().isEmpty() || change.was().saysTheSameAs(change.now())
-                ? Verdict.STALE
-                : Verdict.UNTRUE,
-            "stored %s; recalculated %s; ours %s"
-                .formatted(
-                    change.now().value().isEmpty() ? "nothing" : change.now().said(),
-                    recalculated,
-                    change.was().said()));
+        comparison
+            .judgment()
+            .finding(
+                change,
+                change.now().isEmpty() || change.was().saysTheSameAs(change.now())
+                    ? Verdict.STALE
+                    : Verdict.UNTRUE,
+                "stored %s; recalculated %s; ours %s"
+                    .formatted(
+                        change.now().value().isEmpty() ? "nothing" : change.now().said(),
+                        recalculated,
+                        change.was().said()));
     return new Finding(
         finding.sheet(),
         finding.cell(),

@@ -47,10 +47,17 @@ record Original(Reading reading, String how, Optional<Finding> doubt) {
                       name,
                       "it carries no manifest, so it can only be held against its job; give --job JOB, the job's folder"));
     }
+    String document = told.map(Reading::document).orElseGet(now::document);
+    if (!document.isEmpty() && !job.get().isNumberOf(document)) {
+      throw PackedParts.refused(
+          name,
+          "it is %s, which is no document of %s; name its own job with --job"
+              .formatted(document, job.get().path()));
+    }
     SentFiles sent = new SentFiles(job.get());
     Optional<Original> kept =
         Stream.of(told.map(Reading::document).orElse(""), now.document())
-            .flatMap(document -> kept(sent, document).stream())
+            .flatMap(each -> kept(sent, each).stream())
             .findFirst();
     if (kept.isPresent()) {
       return kept.get();

@@ -14,7 +14,7 @@ import sheathwright.job.table.ProblemsException;
 final class PackedParts {
 
   private static final int MOST_PARTS = 5_000;
-  private static final long MOST_BYTES = 400_000_000;
+  private static final long MOST_BYTES = 200_000_000;
 
   private PackedParts() {}
 

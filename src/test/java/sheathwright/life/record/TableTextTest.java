@@ -32,6 +32,17 @@ class TableTextTest {
   @TempDir private Path folder;
 
   @Test
+  void aCell_isSetInItsLineAndNothingElseChanges() throws IOException {
+    String before = "order;usd;note\r\n\r\n01;5;\"a; b\"\r\n;;\r\n02;7,25;mine";
+    Path file = Files.writeString(folder.resolve("orders.csv"), before);
+
+    TableText changed = TableText.of(file, COLUMNS).withCell(1, "usd", "8.5");
+
+    assertThat(new String(changed.bytes(), StandardCharsets.UTF_8))
+        .isEqualTo(before.replace("7,25", "8,5"));
+  }
+
+  @Test
   void aKey_isSetInItsLineAndNothingElseChanges() {
     String before =
         "\uFEFFkey,value,note\r\n\r\njob_name,\"A, \"\"B\"\" and\r\nC\",mine\r\nstage,quoted,\"was, once\"\r\n\r\nsite,x\r\n\r\n";
@@ -99,8 +110,8 @@ class TableTextTest {
   void aNewTable_beginsWithItsColumns() {
     TableText text = TableText.empty("sent.csv", OrderFields.SENT, ';');
     assertThat(new String(text.bytes(), StandardCharsets.UTF_8))
-        .isEqualTo("document;file;file_sha256;record_sha256;total_usd;on\n");
-    assertThat(text.parsed().header()).hasSize(6);
+        .isEqualTo("document;file;file_sha256;record_sha256;total_usd;on;manifest_sha256\n");
+    assertThat(text.parsed().header()).hasSize(7);
   }
 
   private String set(String before, Field<?> key, String value) {

@@ -97,6 +97,25 @@ class AuditTest {
   }
 
   @Test
+  void aNameTypedOnTheSignatureLine_isFollowedAndNotTaken() {
+    Audit audit =
+        audit(
+            Returned.with(
+                quote,
+                book -> {
+                  for (Row row : book.getSheet(PAGE)) {
+                    if (row.getCell(0) != null
+                        && row.getCell(0).toString().equals("Homeowner, date")) {
+                      row.getCell(1).setCellValue("Ottoline Vasterby, +1 555 0100");
+                    }
+                  }
+                }));
+
+    assertThat(told(audit)).containsExactly(": FOLLOW");
+    assertThat(audit.taken()).isEmpty();
+  }
+
+  @Test
   void anInputOutsideItsRange_isNotFollowed() {
     Audit audit =
         audit(
@@ -184,6 +203,17 @@ class AuditTest {
   }
 
   @Test
+  void somethingFarBelow_isSeen() {
+    Audit audit =
+        audit(
+            Returned.saved(
+                quote,
+                book -> book.getSheet(PAGE).createRow(900_000).createCell(3).setCellValue("x")));
+
+    assertThat(audit.lines()).singleElement().asString().contains(PAGE + "!D900001");
+  }
+
+  @Test
   void linesInAnotherOrder_areOneFinding() {
     Audit audit =
         audit(
@@ -223,7 +253,7 @@ class AuditTest {
                 }));
 
     assertThat(audit.joint()).hasValue(735);
-    assertThat(audit.single()).isEqualTo(735);
+    assertThat(audit.single()).hasValue(735);
   }
 
   /** Quantity 3 → 5 alone: 2 × 96; price 96 → 90 alone: -3 × 6; both: 5 × 90 - 288. */
@@ -238,7 +268,7 @@ class AuditTest {
                   Returned.typed(Returned.cell(book, "lines_price_usd", 2), 90);
                 }));
 
-    assertThat(audit.single()).isEqualTo(192 - 18);
+    assertThat(audit.single()).hasValue(192 - 18);
     assertThat(audit.joint()).hasValue(162);
   }
 
@@ -335,7 +365,7 @@ class AuditTest {
         .isInstanceOf(ProblemsException.class)
         .hasMessage(
             "bare.xlsx: it carries no manifest, so it can only be held against its job; give --job JOB, the job's folder");
-    assertThat(Audit.of("quote.xlsx", quote, Optional.empty(), false).findings())
+    assertThat(Audit.of("quote.xlsx", quote, Optional.empty(), true).findings())
         .extracting(Finding::verdict)
         .containsExactly(Verdict.CANNOT_VOUCH);
   }
