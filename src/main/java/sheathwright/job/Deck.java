@@ -22,6 +22,7 @@ import sheathwright.figure.Units;
 import sheathwright.job.DeckMarks.OnPlane;
 import sheathwright.job.life.MapRecord;
 import sheathwright.job.site.Site;
+import sheathwright.job.solve.PatchPatience;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Row;
 import sheathwright.job.triage.MarkDecision;

@@ -36,7 +36,7 @@ final class MiddleBuildUps {
   private final Job job;
   private final Leveling.AtMiddle middle;
   private final PlaceMap map;
-  private final List<Row> readings;
+  private final List<Row> readings = new ArrayList<>();
   private final Reading reading = new Reading();
   private final Supports supports;
 
@@ -45,10 +45,13 @@ final class MiddleBuildUps {
     this.middle = middle;
     this.map = map;
     this.supports = supports;
-    this.readings =
-        job.readings().stream()
-            .filter(row -> row.of(PlaceFields.PLANE).plain().equals(map.plane().name()))
-            .toList();
+    for (int i = 0; i < job.readings().size(); i++) {
+      Row row = job.readings().get(i);
+      String plane = reading.word("plane of reading " + (i + 1), row.of(PlaceFields.PLANE));
+      if (plane.equals(map.plane().name())) {
+        readings.add(row);
+      }
+    }
   }
 
   /** The places over them; nothing where no rafter of the plane was read. */

@@ -13,9 +13,11 @@ import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Pieces;
+import sheathwright.figure.Reading;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
+import sheathwright.job.SurveyFields.Flatness;
 import sheathwright.job.price.OfficeFields;
 import sheathwright.job.table.Row;
 import sheathwright.leveling.plan.FramingAnswer;
@@ -28,6 +30,7 @@ import sheathwright.leveling.plan.SisterRules;
 import sheathwright.leveling.string.StringLine;
 import sheathwright.leveling.string.StringReading;
 import sheathwright.leveling.string.SuspicionRules;
+import sheathwright.leveling.target.TargetRules;
 import sheathwright.wood.LumberSize;
 
 /** Every plane whose rafters were read at several stations, and what it all comes to. */
@@ -45,8 +48,26 @@ public final class Survey {
   private final Figure<Pieces> shims;
   private final Figure<Money> sticks;
 
+  /**
+   * What was chosen for all planes.
+   *
+   * @param shape what the rafters are brought to
+   * @param flatness how flat they are to be
+   * @param solution rests on both
+   */
+  record Choices(TargetRules.Shape shape, Flatness flatness, Solution solution) {
+
+    private static Choices of(Job job) {
+      Reading reading = new Reading();
+      TargetRules.Shape shape =
+          reading.word("what the rafters are brought to", job.fact(SurveyFields.TARGET));
+      Flatness flatness = reading.word("the flatness required", job.fact(SurveyFields.FLATNESS));
+      return new Choices(shape, flatness, reading.solution("leveling_choices"));
+    }
+  }
+
   Survey(Job job, Framing framing) {
-    SurveyChoices chosen = SurveyChoices.of(job);
+    Choices chosen = Choices.of(job);
     choices = chosen.solution();
     FramingAnswer answer = FramingAnswer.of(framing.greatestRatio(), framing.nothingReported());
     LevelRules rules = rules(job);

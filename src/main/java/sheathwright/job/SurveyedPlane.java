@@ -48,7 +48,7 @@ public final class SurveyedPlane {
 
   SurveyedPlane(
       Job job,
-      SurveyChoices chosen,
+      Survey.Choices chosen,
       String name,
       Map<StringReading, List<Figure<Length>>> given,
       SuspicionRules suspicion,
@@ -132,7 +132,7 @@ public final class SurveyedPlane {
   }
 
   private static TargetRules target(
-      Job job, SurveyChoices chosen, Map<StringReading, List<Figure<Length>>> given) {
+      Job job, Survey.Choices chosen, Map<StringReading, List<Figure<Length>>> given) {
     Map<StringReading, List<Figure<Length>>> bounds = new LinkedHashMap<>(given);
     bounds.values().removeIf(List::isEmpty);
     Choice<TargetObjective> objective = job.fact(SurveyFields.OBJECTIVE);
@@ -143,7 +143,7 @@ public final class SurveyedPlane {
         bounds);
   }
 
-  private static List<FlatnessLimit> limits(SurveyChoices chosen) {
+  private static List<FlatnessLimit> limits(Survey.Choices chosen) {
     return chosen.flatness() == Flatness.STRICT ? FlatnessLimit.strict() : FlatnessLimit.usual();
   }
 

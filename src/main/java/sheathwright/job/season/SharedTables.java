@@ -63,7 +63,7 @@ final class SharedTables {
         folder.table(table.file(), problems::add).ifPresent(file -> files.put(table, file));
       }
     }
-    if (!named.isEmpty()) {
+    if (isSound(JobTables.SEASON)) {
       files.forEach(this::hold);
     }
     Stream.of(JobTable.values()).filter(JobTable::isNeeded).forEach(this::need);
@@ -169,7 +169,8 @@ final class SharedTables {
     if (NO_FOLDER.matcher(job).matches()) {
       String message =
           "\"%s\" is given, but the job's workbooks go into a folder of that name, which has none of / \\ : * ? \" < > | and no dot at its end; try %s";
-      return Optional.of(message.formatted(job, job.replaceAll("[/\\\\:*?\"<>|. ]+", "-")));
+      String good = job.replaceAll("[/\\\\:*?\"<>|.]+", "-").replaceAll("^-|-$", "");
+      return Optional.of(message.formatted(job, good.isEmpty() ? "job-1" : good));
     }
     return folded.add(job.toLowerCase(Locale.ROOT))
         ? Optional.empty()
@@ -187,6 +188,10 @@ final class SharedTables {
                 + String.join(", ", file.header());
         problems.add(new Problem(file.name(), 1, JOB.name(), message));
       }
+      return;
+    }
+    if (file.header().lastIndexOf(JOB.name()) > column) {
+      problems.add(new Problem(file.name(), 1, JOB.name(), "this column appears twice"));
       return;
     }
     if (table == JobTable.RULES) {
@@ -208,7 +213,12 @@ final class SharedTables {
   private String strange(String job, int more) {
     String has = "; it has " + named.keySet().stream().limit(12).collect(joining(", "));
     String all = named.size() > 12 ? has + " and %d more".formatted(named.size() - 12) : has;
-    String others = more == 0 ? "" : "; so have %d more lines".formatted(more);
+    String others =
+        switch (more) {
+          case 0 -> "";
+          case 1 -> "; so has 1 more line";
+          default -> "; so have %d more lines".formatted(more);
+        };
     return (job.isEmpty()
             ? "it is empty; give the job whose line this is, as %s calls it"
                 .formatted(JobTables.SEASON)
@@ -227,7 +237,7 @@ final class SharedTables {
       problems.add(JobTables.missing(table, folder.name()));
     }
     CsvFile file = files.get(table);
-    boolean isUnclear = problems.stream().anyMatch(problem -> problem.file().equals(table.file()));
+    boolean isUnclear = !isSound(JobTables.SEASON) || !isSound(table.file());
     if (file == null || OFFICE.containsKey(table) || isUnclear) {
       return;
     }
@@ -242,6 +252,11 @@ final class SharedTables {
                 message.formatted(job, JobTables.SEASON, named.get(job).number(), table.word())));
       }
     }
+  }
+
+  /** Whether nothing is wrong with a table, as far as was looked. */
+  private boolean isSound(String name) {
+    return problems.stream().noneMatch(problem -> problem.file().equals(name));
   }
 
   private void problem(CsvFile file, RowSource.Line line, String message) {

@@ -83,6 +83,8 @@ class SeasonTest {
         "jobs.csv|Oak,Another|ash,Another|jobs.csv, line 3, column job: \"ash\" appears twice; give each job one line",
         "jobs.csv|Oak,Another|,Another|jobs.csv, line 3, column job: job is missing; ",
         "jobs.csv|Oak,Another|Oak/2,Another|jobs.csv, line 3, column job: \"Oak/2\" is given, but the job's workbooks go into a folder of that name, which has none of / \\ : * ? \" < > | and no dot at its end; try Oak-2",
+        "jobs.csv|Oak,Another|..,Another|jobs.csv, line 3, column job: \"..\" is given, but the job's workbooks go into a folder of that name, which has none of / \\ : * ? \" < > | and no dot at its end; try job-1",
+        "planes.csv|plane,job|job,job|planes.csv, line 1, column job: this column appears twice",
         "jobs.csv|planned_sheets|planed_sheets|jobs.csv, line 1, column planed_sheets: this column is not known (did you mean planned_sheets?); the table has job, the keys of job.csv, and note",
         "jobs.csv|job,job_name|jab,job_name|jobs.csv, line 1, column jab: this column is not known (did you mean job?); ",
         "jobs.csv|2027-05-05|soon|jobs.csv, line 3, column quote_date: \"soon\" is not a date",
@@ -134,7 +136,7 @@ class SeasonTest {
 
     assertThat(problems())
         .containsExactly(
-            "planes.csv, line 2, column job: \"Elm\" is not a job of jobs.csv; it has Ash, Oak; so have 1 more lines");
+            "planes.csv, line 2, column job: \"Elm\" is not a job of jobs.csv; it has Ash, Oak; so has 1 more line");
   }
 
   @Test

@@ -1,4 +1,4 @@
-package sheathwright.job;
+package sheathwright.job.solve;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

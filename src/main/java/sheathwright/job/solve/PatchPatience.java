@@ -1,4 +1,4 @@
-package sheathwright.job;
+package sheathwright.job.solve;
 
 import sheathwright.cutting.Patience;
 import sheathwright.sheathing.layout.LayoutAnswer;
@@ -8,12 +8,12 @@ import sheathwright.sheathing.layout.LayoutAnswer;
  * for one. Every plane has the same share, whatever the others use of theirs, so that what is found
  * for it depends on nothing that its own guard does not watch.
  */
-final class PatchPatience {
+public final class PatchPatience {
 
   private PatchPatience() {}
 
   /** The share of one plane. */
-  static Patience ofEach(int markedPlanes) {
+  public static Patience ofEach(int markedPlanes) {
     return Patience.asked(LayoutAnswer.PATIENCE / markedPlanes);
   }
 }
