@@ -44,6 +44,8 @@ public final class Main implements Callable<Integer> {
           AgreeCommand.class,
           ChangeOrderCommand.class,
           CloseCommand.class,
+          CrewCommand.class,
+          TakeInCommand.class,
           FillCommand.class,
           SolveCommand.class,
           RunCommand.class,

@@ -52,6 +52,7 @@ public final class Book {
   private final Map<Traced, String> called = new LinkedHashMap<>();
   private final List<Condition> repeats = new ArrayList<>();
   private boolean literalsAreInputs;
+  private boolean isTold;
   private boolean leavesOutEmptyPages;
   private final List<Runnable> drawings = new ArrayList<>();
   private final Map<Traced, Place> inputs = new LinkedHashMap<>();
@@ -115,6 +116,11 @@ public final class Book {
     literalsAreInputs = true;
   }
 
+  /** Writes every value as it is and nothing of how it was made; none of them is an input. */
+  public void tellValuesOnly() {
+    isTold = true;
+  }
+
   /** Leaves out pages on which nothing stands when it is finished. */
   public void leaveOutEmptyPages() {
     leavesOutEmptyPages = true;
@@ -136,7 +142,7 @@ public final class Book {
 
   /** Whether whoever holds the workbook may change it. */
   boolean isInput(Traced value) {
-    return value.step().isInput()
+    return !isTold && value.step().isInput()
         || value.step().isLiteral() && literalsAreInputs && places.containsKey(value);
   }
 
@@ -268,6 +274,17 @@ public final class Book {
       throw new IllegalStateException("no page shows what others are made from: " + homeless);
     }
     written(new WordLists(this, null));
+    return bytes();
+  }
+
+  /**
+   * The same of a book that tells values only.
+   *
+   * @param words where the words of long drop-downs stand
+   */
+  public byte[] told(Tab words) {
+    settle();
+    written(new WordLists(this, words));
     return bytes();
   }
 
@@ -413,7 +430,7 @@ public final class Book {
    * Writes a value into its place: a formula and its value, or the bare value where it was given.
    */
   void write(TabCell cell, Traced value, CellNotation notation) {
-    if (!value.step().isValueOnly()) {
+    if (!isTold && !value.step().isValueOnly()) {
       cell.formula(notation.formula(value));
     }
     valued(cell, audience.allowed(value));
@@ -421,7 +438,7 @@ public final class Book {
 
   /** Writes a value whose place is elsewhere: a formula that points there, or the bare value. */
   public void writeLink(TabCell cell, Traced value, CellNotation notation) {
-    if (place(value) != null) {
+    if (!isTold && place(value) != null) {
       cell.formula(notation.of(value).text());
     }
     valued(cell, audience.allowed(value));
