@@ -40,6 +40,7 @@ public final class Main implements Callable<Integer> {
 
   private static final List<Class<?>> COMMANDS =
       List.of(
+          IntakeCommand.class,
           QuoteCommand.class,
           AgreeCommand.class,
           ChangeOrderCommand.class,

@@ -65,7 +65,7 @@ final class TablePages {
   }
 
   /** By what a column may hold and not by what it holds, so that pages stay as they are. */
-  private static int[] widths(JobTable table, List<String> headings) {
+  static int[] widths(JobTable table, List<String> headings) {
     Map<String, Field<?>> fields = TableGuide.fields(table);
     return headings.stream()
         .mapToInt(
