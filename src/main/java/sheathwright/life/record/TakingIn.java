@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
@@ -46,8 +45,8 @@ public final class TakingIn {
 
   private final JobFolder folder;
   private final TakenRows marks;
-  private final List<Map<String, String>> photos = new ArrayList<>();
-  private final List<Map<String, String>> log = new ArrayList<>();
+  private final AddedRows photos = new AddedRows(JobTable.PHOTOS);
+  private final AddedRows log = new AddedRows(JobTable.LOG);
   private final List<Problem> problems = new ArrayList<>();
 
   /**
@@ -259,8 +258,8 @@ public final class TakingIn {
     if (!said.isEmpty()) {
       written.add(marksText);
     }
-    added(JobTable.PHOTOS, photos, said).ifPresent(written::add);
-    added(JobTable.LOG, log, said).ifPresent(written::add);
+    photos.onto(text(JobTable.PHOTOS), said).ifPresent(written::add);
+    log.onto(text(JobTable.LOG), said).ifPresent(written::add);
     if (written.isEmpty()) {
       return said;
     }
@@ -269,34 +268,6 @@ public final class TakingIn {
     written.forEach(writing::with);
     writing.write();
     return said;
-  }
-
-  /** A table with the rows that it has not yet; none where it has all. */
-  private Optional<TableText> added(
-      JobTable table, List<Map<String, String>> rows, List<String> said) {
-    TableText text = text(table);
-    List<Map<String, String>> there = new ArrayList<>(CrewTabs.rows(text.parsed()));
-    boolean isChanged = false;
-    for (Map<String, String> row : rows) {
-      row.values().removeIf(String::isEmpty);
-      if (there.stream().noneMatch(other -> isSame(row, other))) {
-        for (String column : row.keySet()) {
-          text = text.withColumn(column);
-        }
-        text = text.withRow(row);
-        there.add(row);
-        isChanged = true;
-        said.add(table.file() + ": new (" + String.join(", ", row.values()) + ")");
-      }
-    }
-    return isChanged ? Optional.of(text) : Optional.empty();
-  }
-
-  /** Whether a row says all of another; the other may say more. */
-  private static boolean isSame(Map<String, String> row, Map<String, String> other) {
-    return row.entrySet().stream()
-        .allMatch(
-            cell -> TableChanges.isSame(cell.getValue(), other.getOrDefault(cell.getKey(), "")));
   }
 
   private TableText text(JobTable table) {
