@@ -57,7 +57,7 @@ public final class Book {
   private final List<Runnable> drawings = new ArrayList<>();
   private final Map<Traced, Place> inputs = new LinkedHashMap<>();
   private final Map<String, Integer> filledDown = new HashMap<>();
-  private final Map<Traced, String> helps = new HashMap<>();
+  private final Map<Traced, String> helps = new LinkedHashMap<>();
   private final List<Consumer<WordLists>> held = new ArrayList<>();
   private final Set<String> printed = new HashSet<>();
   private final Set<Refusal> refused = new LinkedHashSet<>();
@@ -184,9 +184,11 @@ public final class Book {
     return place;
   }
 
-  /** Gives an input of a table its place, and what whoever changes it is told of it. */
+  /**
+   * Gives an input of a table its place, and what whoever changes it is told of it. It is one that
+   * cells follow only if a page needs it; else it is read when the workbook is.
+   */
   void placed(Traced input, Place place, String help) {
-    roots.add(input);
     places.put(input, place);
     helps.put(input, help);
   }
@@ -335,6 +337,7 @@ public final class Book {
 
   /** Writes everything, now that every value has its place. */
   private CellNotation written(WordLists words) {
+    reached();
     inLists.forEach(this::noted);
     places.forEach(this::noted);
     CellNotation notation = CellNotation.alone(this::place, guards, ranges::of);
@@ -365,7 +368,7 @@ public final class Book {
   }
 
   private void noted(Traced value, Place place) {
-    if (isInput(value)) {
+    if (isInput(value) && (!helps.containsKey(value) || reached.has(value))) {
       inputs.put(value, place);
     }
   }
@@ -422,6 +425,13 @@ public final class Book {
           Limits byFunction = limits.getOrDefault(value, Limits.NONE);
           Allowed allowed = Allowed.of(value, byFunction, helps.getOrDefault(value, ""));
           tabs.get(place.tab()).hold(Validation.of(place.downTo(last), allowed, words));
+        });
+    helps.forEach(
+        (value, help) -> {
+          if (!inputs.containsKey(value)) {
+            Place place = places.get(value);
+            held(tabs.get(place.tab()), place.downTo(place.row()), Allowed.of(value, Limits.NONE, help));
+          }
         });
     held.forEach(hold -> hold.accept(words));
   }
