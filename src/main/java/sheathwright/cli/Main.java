@@ -42,6 +42,7 @@ public final class Main implements Callable<Integer> {
   static final List<Class<?>> COMMANDS =
       List.of(
           NewCommand.class,
+          IntakeCommand.class,
           QuoteCommand.class,
           AgreeCommand.class,
           ChangeOrderCommand.class,
@@ -49,6 +50,8 @@ public final class Main implements Callable<Integer> {
           AuditCommand.class,
           CompareCommand.class,
           PapersCommand.class,
+          CrewCommand.class,
+          TakeInCommand.class,
           FillCommand.class,
           SolveCommand.class,
           RunCommand.class,

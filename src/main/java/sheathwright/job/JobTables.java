@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import sheathwright.catalog.Nearest;
 import sheathwright.job.life.FirmTables;
+import sheathwright.job.life.LifeFields;
+import sheathwright.job.life.Stage;
 import sheathwright.job.office.OfficeFolder;
 import sheathwright.job.tab.SheetTable;
 import sheathwright.job.tab.TableBook;
@@ -125,6 +128,7 @@ public record JobTables(Map<String, RowSource> files, Optional<Path> folder) {
    */
   public static JobTables in(TableBook book, Path folder) {
     Map<String, RowSource> files = new LinkedHashMap<>();
+    OfficeFolder office = OfficeFolder.of(folder);
     List<Problem> problems = new ArrayList<>();
     for (JobTable table : JobTable.values()) {
       Collection<String> known =
@@ -138,8 +142,13 @@ public record JobTables(Map<String, RowSource> files, Optional<Path> folder) {
                 .map(
                     tab ->
                         table.keys().map(keys -> tab.said(keys.value(), UNTIL_SAID)).orElse(tab));
+        Optional<Path> beside =
+            found.isEmpty() && table.isOfTheOffice()
+                ? office.nearest(table.file())
+                : Optional.empty();
         found.ifPresent(tab -> files.put(table.word(), tab));
-        if (found.isEmpty() && table.isNeeded()) {
+        beside.ifPresent(file -> files.put(table.word(), CsvFile.read(file, office.name(file))));
+        if (found.isEmpty() && beside.isEmpty() && table.isNeeded()) {
           String message = "the tab %s is missing; quote an estimate, or the job's folder";
           problems.add(new Problem(book.name(), 0, "", message.formatted(table.word())));
         }
@@ -150,7 +159,19 @@ public record JobTables(Map<String, RowSource> files, Optional<Path> folder) {
     if (!problems.isEmpty()) {
       throw new ProblemsException(problems);
     }
+    JobTables tables = new JobTables(files, Optional.of(folder));
+    files
+        .entrySet()
+        .removeIf(
+            table -> table.getValue().lines().isEmpty() && !tables.mayBeEmpty(table.getKey()));
     return new JobTables(files, Optional.of(folder));
+  }
+
+  /** A tab that nobody has filled in is none; but once the deck is open, no mark is a finding. */
+  private boolean mayBeEmpty(String table) {
+    return table.equals(JobTable.MARKS.word())
+        && Stream.of(Stage.OPENED, Stage.CLOSED)
+            .anyMatch(stage -> stage.word().equalsIgnoreCase(facts().get(LifeFields.STAGE.name())));
   }
 
   /** Files that look like tables, under names that no job knows: nobody would read them. */
@@ -192,16 +213,23 @@ public record JobTables(Map<String, RowSource> files, Optional<Path> folder) {
 
   /** Whether the job gives any of these facts. */
   boolean says(List<Field<?>> facts) {
+    return facts.stream().map(Field::name).anyMatch(facts()::containsKey);
+  }
+
+  /** What the job's facts say, unread, by their keys; blank ones left out. */
+  private Map<String, String> facts() {
     RowSource job = file(JobTable.JOB);
     Keys keys = JobTable.JOB.keys().orElseThrow();
     int key = job.header().indexOf(keys.key());
     int value = job.header().indexOf(keys.value());
-    return key >= 0
-        && value >= 0
-        && job.lines().stream()
-            .filter(line -> !line.cells().get(value).isBlank())
-            .map(line -> line.cells().get(key).strip())
-            .anyMatch(name -> facts.stream().anyMatch(fact -> fact.name().equals(name)));
+    Map<String, String> facts = new HashMap<>();
+    if (key >= 0 && value >= 0) {
+      job.lines().stream()
+          .filter(line -> !line.cells().get(value).isBlank())
+          .forEach(
+              line -> facts.put(line.cells().get(key).strip(), line.cells().get(value).strip()));
+    }
+    return facts;
   }
 
   /** Whether readings stand at several stations of a rafter. */

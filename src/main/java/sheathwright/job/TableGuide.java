@@ -164,6 +164,16 @@ public final class TableGuide {
     return Optional.ofNullable(fields(table).get(name));
   }
 
+  /**
+   * The columns of one line of a table, each by its name: where there are two kinds, the fuller.
+   */
+  public static Map<String, Field<?>> columns(JobTable table) {
+    Map<String, Field<?>> columns = new LinkedHashMap<>();
+    List<Part> parts = parts(table);
+    parts.get(parts.size() - 1).fields().forEach(field -> columns.put(field.name(), field));
+    return columns;
+  }
+
   /** What a table may hold. */
   public static List<Part> parts(JobTable table) {
     return switch (table) {

@@ -7,6 +7,7 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
@@ -15,13 +16,17 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
+import sheathwright.life.record.CrewTabs;
+import sheathwright.life.record.JobFolder;
 import sheathwright.life.record.JobWorkbook;
+import sheathwright.life.record.TakingIn;
 import sheathwright.workbook.LibreOffice.Recalculation;
 import sheathwright.workbook.book.Cells;
+import sheathwright.workbook.page.CrewBook;
 import sheathwright.workbook.page.JobBook;
 import sheathwright.workbook.page.Samples;
 
-/** An estimate that LibreOffice opened, recalculated and saved is read back as well. */
+/** What LibreOffice opened, recalculated and saved is read back as well. */
 class EstimateBackLibreOfficeCheck {
 
   @TempDir private Path folder;
@@ -64,6 +69,34 @@ class EstimateBackLibreOfficeCheck {
                   .getNumericCellValue())
           .isCloseTo(back.estimate().total().value(), within(0.005));
     }
+  }
+
+  @Test
+  void aCrewsWorkbook_isTakenIn() throws Exception {
+    Path job = Files.createDirectory(folder.resolve("job"));
+    for (String table : List.of("job", "planes", "prices", "rates", "reports")) {
+      Path from = Path.of("demo-data", "quince-hollow", table + ".csv");
+      Files.copy(from, job.resolve(table + ".csv"));
+    }
+    Path file = folder.resolve("estimate.xlsx");
+    Files.write(file, CrewBook.bytes(new Estimate(Job.in(job))));
+    try (XSSFWorkbook book = Cells.opened(Files.readAllBytes(file));
+        OutputStream out = Files.newOutputStream(file)) {
+      book.getSheet("start").getRow(4).getCell(1).setCellValue("IC");
+      book.getSheet("start").getRow(5).getCell(1).setCellValue("2027-06-01");
+      for (Row row : book.getSheet("Crew A")) {
+        if (row.getCell(0) != null && row.getCell(0).toString().equals("A-1-2")) {
+          row.getCell(CrewTabs.COLUMNS.indexOf(CrewTabs.FINDING)).setCellValue("rot");
+          row.getCell(CrewTabs.COLUMNS.indexOf("probe_in")).setCellValue(0.625);
+        }
+      }
+      book.write(out);
+    }
+
+    List<String> taken = new TakingIn(JobFolder.in(job), List.of(saved())).write();
+
+    assertThat(taken)
+        .containsExactly("marks.csv: A-1-2 new (rot, 0.625, IC, 2027-06-01, A, A-1-2, surveyed)");
   }
 
   private static CellReference named(XSSFWorkbook book, String name) {

@@ -15,8 +15,8 @@ import sheathwright.job.table.RowSource;
 /** A table that stands on a workbook's tab, with whatever else above its headings. */
 public final class SheetTable implements RowSource {
 
-  /** Its headings stand among the first lines of the tab. */
-  private static final int LINES_ABOVE = 30;
+  /** Its headings stand no further down the tab. */
+  private static final int LINES_ABOVE = 5_000;
 
   private static final int LONGEST_HEADING = 100;
   private static final int LONGEST_CELL = 32_767;

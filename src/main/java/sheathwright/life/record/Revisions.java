@@ -74,7 +74,8 @@ public record Revisions(List<Revision> all, List<Kept> kept) {
     return new Revisions(all, lines(HeldTables.of(estimate.job())));
   }
 
-  private static List<Kept> lines(Map<String, RowSource> tables) {
+  /** Every line of some tables. */
+  public static List<Kept> lines(Map<String, RowSource> tables) {
     List<Kept> kept = new ArrayList<>();
     tables.forEach(
         (word, table) -> {
@@ -103,7 +104,8 @@ public record Revisions(List<Revision> all, List<Kept> kept) {
     return told;
   }
 
-  private static Map<String, RowSource> kept(TableBook book) {
+  /** The tables as they stood when a workbook was written. */
+  static Map<String, RowSource> kept(TableBook book) {
     Map<String, StringBuilder> texts = new LinkedHashMap<>();
     Optional<SheetTable> kept = book.table(KEPT, KEPT_HEADINGS);
     for (RowSource.Line line : kept.map(SheetTable::lines).orElse(List.of())) {

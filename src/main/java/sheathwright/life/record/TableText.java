@@ -168,6 +168,45 @@ final class TableText {
     return withLine(records, told[line + 1], cells);
   }
 
+  /**
+   * The same with some cells of a row set, numbers with a decimal point.
+   *
+   * @param key the column that tells rows apart
+   * @param name what stands there in the row
+   */
+  TableText with(String key, String name, Map<String, String> row) {
+    List<String> header = parsed().header();
+    List<CSVRecord> records = records();
+    for (int i = 1; i < records.size(); i++) {
+      List<String> cells = new ArrayList<>(records.get(i).toList());
+      filledTo(cells, header.size());
+      if (cells.get(place(header, key)).strip().equals(name)) {
+        row.forEach(
+            (column, value) ->
+                cells.set(place(header, column), numbers.contains(column) ? number(value) : value));
+        return withLine(records, i, cells);
+      }
+    }
+    throw new IllegalArgumentException("no row is called " + name);
+  }
+
+  /** The same with a column behind the last, blank in every row, unless it is there. */
+  TableText withColumn(String column) {
+    List<String> header = parsed().header();
+    if (header.contains(column)) {
+      return this;
+    }
+    TableText wider = this;
+    List<CSVRecord> records = records();
+    for (int i = records.size() - 1; i >= 0; i--) { // what stands before keeps its place
+      List<String> cells = new ArrayList<>(records.get(i).toList());
+      filledTo(cells, header.size());
+      cells.add(i == 0 ? column : "");
+      wider = wider.withLine(records, i, cells);
+    }
+    return wider;
+  }
+
   private static void filledTo(List<String> cells, int count) {
     while (cells.size() < count) {
       cells.add("");

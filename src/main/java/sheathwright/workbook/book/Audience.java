@@ -40,6 +40,15 @@ public final class Audience {
 
   /** Whoever pays for the job. */
   public static Audience homeowner(Job job) {
+    return withoutCosts(job);
+  }
+
+  /** Whoever works on the roof. */
+  public static Audience crew(Job job) {
+    return withoutCosts(job);
+  }
+
+  private static Audience withoutCosts(Job job) {
     Set<Traced> secrets = Collections.newSetFromMap(new IdentityHashMap<>());
     secrets.addAll(job.costs());
     return new Audience(false, secrets);

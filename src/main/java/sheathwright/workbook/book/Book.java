@@ -49,11 +49,12 @@ public final class Book {
   private final Map<Traced, String> called = new LinkedHashMap<>();
   private final List<Condition> repeats = new ArrayList<>();
   private boolean literalsAreInputs;
+  private boolean isTold;
   private boolean leavesOutEmptyPages;
   private final List<Runnable> drawings = new ArrayList<>();
   private final Map<Traced, Place> inputs = new LinkedHashMap<>();
   private final Map<String, Integer> filledDown = new HashMap<>();
-  private final Map<Traced, String> helps = new HashMap<>();
+  private final Map<Traced, String> helps = new LinkedHashMap<>();
   private final List<Consumer<WordLists>> held = new ArrayList<>();
   private final Set<String> printed = new HashSet<>();
   private final Set<Refusal> refused = new LinkedHashSet<>();
@@ -113,6 +114,11 @@ public final class Book {
     literalsAreInputs = true;
   }
 
+  /** Writes every value as it is and nothing of how it was made; none of them is an input. */
+  public void tellValuesOnly() {
+    isTold = true;
+  }
+
   /** Leaves out pages on which nothing stands when it is finished. */
   public void leaveOutEmptyPages() {
     leavesOutEmptyPages = true;
@@ -134,7 +140,7 @@ public final class Book {
 
   /** Whether whoever holds the workbook may change it. */
   boolean isInput(Traced value) {
-    return value.step().isInput()
+    return !isTold && value.step().isInput()
         || value.step().isLiteral() && literalsAreInputs && places.containsKey(value);
   }
 
@@ -176,9 +182,11 @@ public final class Book {
     return place;
   }
 
-  /** Gives an input of a table its place, and what whoever changes it is told of it. */
+  /**
+   * Gives an input of a table its place, and what whoever changes it is told of it. It is one that
+   * cells follow only if a page needs it; else it is read when the workbook is.
+   */
   void placed(Traced input, Place place, String help) {
-    roots.add(input);
     places.put(input, place);
     helps.put(input, help);
   }
@@ -270,6 +278,17 @@ public final class Book {
   }
 
   /**
+   * The same of a book that tells values only.
+   *
+   * @param words where the words of long drop-downs stand
+   */
+  public byte[] told(Tab words) {
+    settle();
+    written(new WordLists(this, words));
+    return bytes();
+  }
+
+  /**
    * Finishes the book and writes it, with more lines below what stands on one tab: each is written
    * out and forgotten when the next ones come.
    *
@@ -316,6 +335,7 @@ public final class Book {
 
   /** Writes everything, now that every value has its place. */
   private CellNotation written(WordLists words) {
+    reached();
     inLists.forEach(this::noted);
     places.forEach(this::noted);
     CellNotation notation = CellNotation.alone(this::place, guards, ranges::of);
@@ -346,7 +366,7 @@ public final class Book {
   }
 
   private void noted(Traced value, Place place) {
-    if (isInput(value)) {
+    if (isInput(value) && (!helps.containsKey(value) || reached.has(value))) {
       inputs.put(value, place);
     }
   }
@@ -404,6 +424,16 @@ public final class Book {
           Allowed allowed = Allowed.of(value, byFunction, helps.getOrDefault(value, ""));
           tabs.get(place.tab()).hold(Validation.of(place.downTo(last), allowed, words));
         });
+    helps.forEach(
+        (value, help) -> {
+          if (!inputs.containsKey(value)) {
+            Place place = places.get(value);
+            held(
+                tabs.get(place.tab()),
+                place.downTo(place.row()),
+                Allowed.of(value, Limits.NONE, help));
+          }
+        });
     held.forEach(hold -> hold.accept(words));
   }
 
@@ -411,7 +441,7 @@ public final class Book {
    * Writes a value into its place: a formula and its value, or the bare value where it was given.
    */
   void write(TabCell cell, Traced value, CellNotation notation) {
-    if (!value.step().isValueOnly()) {
+    if (!isTold && !value.step().isValueOnly()) {
       cell.formula(notation.formula(value));
     }
     valued(cell, audience.allowed(value));
@@ -419,7 +449,7 @@ public final class Book {
 
   /** Writes a value whose place is elsewhere: a formula that points there, or the bare value. */
   public void writeLink(TabCell cell, Traced value, CellNotation notation) {
-    if (place(value) != null) {
+    if (!isTold && place(value) != null) {
       cell.formula(notation.of(value).text());
     }
     valued(cell, audience.allowed(value));

@@ -89,6 +89,11 @@ public final class Reached {
     return node == null ? 0 : node.uses();
   }
 
+  /** Whether a value is among them. */
+  boolean has(Traced value) {
+    return nodes.containsKey(value);
+  }
+
   /** Every solution that anything here depends on. */
   public Set<Solution> solutions() {
     Set<Solution> found = new LinkedHashSet<>();

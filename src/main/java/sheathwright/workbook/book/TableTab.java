@@ -74,6 +74,13 @@ public final class TableTab {
     tab.cell(line, column).style(text());
   }
 
+  /** A number that no formula reads and whoever holds the workbook may change. */
+  public void number(int line, int column, double number) {
+    TabCell cell = tab.cell(line, column);
+    cell.number(number);
+    cell.style(book.look().of(Part.INPUT));
+  }
+
   /** A text that stays as it is. */
   public void fixed(int line, int column, String text) {
     tab.text(line, column, text, Part.LABEL);

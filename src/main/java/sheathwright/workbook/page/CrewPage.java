@@ -39,31 +39,51 @@ final class CrewPage {
   private final Deck.Part part;
   private final Optional<Roll> marks;
 
-  private CrewPage(Book book, Estimate estimate, Deck.Part part, int feet, String subtitle) {
+  private CrewPage(
+      Book book, Estimate estimate, Deck.Part part, int feet, int others, String subtitle) {
     this.estimate = estimate;
     this.part = part;
     this.marks = marks(estimate, part.plane().name(), feet).filter(roll -> !roll.rows().isEmpty());
     int columns = Math.max(LEAST_COLUMNS, marks.map(roll -> roll.columns().size()).orElse(0));
     int[] widths = new int[columns];
-    Arrays.fill(widths, OTHERS);
+    Arrays.fill(widths, others);
     widths[0] = FIRST;
     tab =
-        Sections.titled(book.tab(name(book, part.plane().name()), widths), subtitle)
-            .onOnePage()
-            .inFractions();
+        Sections.titled(book.tab(name(book, part.plane().name()), widths), subtitle).inFractions();
   }
 
   /** A page for each plane. */
   static List<CrewPage> of(Book book, Estimate estimate, String subtitle) {
+    List<CrewPage> pages = of(book, estimate, OTHERS, subtitle);
+    pages.forEach(page -> page.tab.onOnePage());
+    return pages;
+  }
+
+  /**
+   * The same on as many pages as it takes.
+   *
+   * @param others how wide all columns but the first are
+   */
+  static List<CrewPage> of(Book book, Estimate estimate, int others, String subtitle) {
     Reading reading = new Reading();
     Optional<Leveling.AtMiddle> middle = estimate.rafterLeveling().flatMap(Leveling::atMiddle);
     int feet = middle.map(each -> CrewRolls.feet(reading, each)).orElse(0);
     middle.ifPresent(each -> book.draws(List.of(reading.solution("marks_on_sisters"))));
     List<CrewPage> pages = new ArrayList<>();
     for (Deck.Part part : estimate.deck().parts()) {
-      pages.add(new CrewPage(book, estimate, part, feet, subtitle));
+      pages.add(new CrewPage(book, estimate, part, feet, others, subtitle));
     }
     return pages;
+  }
+
+  /** The plane that it is of. */
+  String plane() {
+    return part.plane().name();
+  }
+
+  /** The tab that it stands on. */
+  Tab tab() {
+    return tab;
   }
 
   /** As the plane is called, as far as a tab may be called so. */

@@ -81,8 +81,11 @@ final class FrontPage {
         "Straw-colored cells with a frame are inputs: change them and everything follows. All other cells are formulas or"
             + " text and are locked, without a password, against slips only.");
     tab.paragraph(
-        "What we know and What we found hold the inputs; What to do, Order, Layout and What it costs the answers; Proof the checks that an inspector asks"
+        "The tabs called as the job's tables are (job, planes, prices, ...) hold the inputs; What we know and What we found show them; What to do, Order, Layout and What it costs the answers; Proof the checks that an inspector asks"
             + " for; Self-check whether it all still ties; Working every step with its source; Tables the published values.");
+    tab.paragraph(
+        "Once inputs are changed, lines too, give this file to the command quote instead of the job's folder: what must be solved is solved anew,"
+            + " and History tells what changed.");
     tab.paragraph(
         "This file holds costs, overhead and margin. The homeowner gets quote.xlsx, which holds none of them.");
     Sections.cautions(tab);

@@ -32,13 +32,18 @@ final class HistoryPage {
         tab.raiseTo(at, List.of("", "", "", changes.get(i)));
       }
     }
-    Tab kept = Sections.titled(book.tab(Revisions.KEPT, 16, 96), subtitle);
-    headed(kept, Revisions.KEPT_HEADINGS);
-    for (Revisions.Kept each : revisions.kept()) {
-      int line = kept.line();
-      kept.text(line, 0, each.table(), Part.LISTED_TEXT);
-      kept.text(line, 1, each.line(), Part.LISTED_TEXT);
-      kept.raiseTo(line, List.of("", each.line()));
+    kept(book, revisions.kept(), subtitle);
+  }
+
+  /** Writes the tables as they stand now, line by line. */
+  static void kept(Book book, List<Revisions.Kept> lines, String subtitle) {
+    Tab tab = Sections.titled(book.tab(Revisions.KEPT, 16, 96), subtitle);
+    headed(tab, Revisions.KEPT_HEADINGS);
+    for (Revisions.Kept each : lines) {
+      int line = tab.line();
+      tab.text(line, 0, each.table(), Part.LISTED_TEXT);
+      tab.text(line, 1, each.line(), Part.LISTED_TEXT);
+      tab.raiseTo(line, List.of("", each.line()));
     }
   }
 

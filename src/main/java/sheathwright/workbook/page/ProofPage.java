@@ -68,7 +68,7 @@ final class ProofPage {
       framing.taken().forEach((label, value) -> tab.entry(label, value, ""));
       known(tab, framing);
       tab.note(
-          "To try another species, grade or size, change it on What we know: this page follows.");
+          "To try another species, grade or size, change it on the tab job: this page follows.");
     }
     loadPath(tab, estimate.loadPath());
     tab.heading("The deck in the wind, and over its supports");
@@ -80,8 +80,8 @@ final class ProofPage {
   private static void loadPath(Tab tab, LoadPath path) {
     tab.heading("Down to the walls");
     tab.note(
-        "What is not looked at is neither sound nor unsound: nobody knows. What the cells under Not looked at yet on"
-            + " What we know are filled with is checked here.");
+        "What is not looked at is neither sound nor unsound: nobody knows. What is said of it at the end of the"
+            + " tab job is checked here.");
     checks(tab, path.checks(), HOLDS, "falls short");
   }
 

@@ -65,7 +65,7 @@ final class TablePages {
   }
 
   /** By what a column may hold and not by what it holds, so that pages stay as they are. */
-  private static int[] widths(JobTable table, List<String> headings) {
+  static int[] widths(JobTable table, List<String> headings) {
     Map<String, Field<?>> fields = TableGuide.fields(table);
     return headings.stream()
         .mapToInt(
@@ -167,7 +167,8 @@ final class TablePages {
     }
   }
 
-  private static Allowed allowed(Field<?> field) {
+  /** What a field takes, with what it is as its help. */
+  static Allowed allowed(Field<?> field) {
     List<String> words = field.options() == null ? List.of() : Choice.wordsOf(field.options());
     String unit = field.unit() == null ? "" : field.unit().symbol();
     return new Allowed(field.name(), words, field.limits(), unit, field.label());

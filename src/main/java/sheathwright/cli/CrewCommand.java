@@ -1,0 +1,54 @@
+package sheathwright.cli;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import sheathwright.job.Estimate;
+import sheathwright.job.file.NewFile;
+import sheathwright.job.table.Printable;
+import sheathwright.life.record.JobFolder;
+import sheathwright.workbook.page.CrewBook;
+
+/** Writes what a crew takes onto the roof. */
+@Command(
+    name = "crew",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Write what a crew takes onto the roof, on a phone without a signal or on paper: each plane's map, cut list and marks of"
+          + " sisters, and a row for each place to say what was found and done. No price stands in it.",
+      "What comes back is taken in with take-in."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {"  sheathwright crew my-job -o crew.xlsx", "  sheathwright take-in my-job crew.xlsx"})
+final class CrewCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "JOB", description = "the job's folder")
+  private Path folder;
+
+  @Option(
+      names = "-o",
+      paramLabel = "FILE",
+      description = "where to write; else crew.xlsx in the job's folder")
+  private Path output;
+
+  @Option(names = "--force", description = "replace the file if it exists")
+  private boolean force;
+
+  @Override
+  public Integer call() {
+    JobFolder job = JobFolder.in(folder);
+    Path place = output == null ? folder.resolve("crew.xlsx") : output;
+    NewFile.at(place, force).write(CrewBook.bytes(new Estimate(job.job())));
+    var out = spec.commandLine().getOut();
+    out.println(Printable.line("wrote " + place));
+    out.println(
+        Printable.line("next: once it comes back, " + job.command("take-in", place.toString())));
+    return 0;
+  }
+}

@@ -1,0 +1,52 @@
+package sheathwright.life.record;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import sheathwright.job.JobTable;
+
+/** Rows that are added to a table unless it has them already. */
+final class AddedRows {
+
+  private final JobTable table;
+  private final List<Map<String, String>> rows = new ArrayList<>();
+
+  AddedRows(JobTable table) {
+    this.table = table;
+  }
+
+  /** These and one more, each cell by its column. */
+  void add(Map<String, String> row) {
+    row.values().removeIf(String::isEmpty);
+    rows.add(row);
+  }
+
+  /**
+   * A table with the rows that it has not yet; none where it has all.
+   *
+   * @param said takes a line for each row that is new
+   */
+  Optional<TableText> onto(TableText text, List<String> said) {
+    TableText longer = text;
+    List<Map<String, String>> there = new ArrayList<>(CrewTabs.rows(text.parsed()));
+    for (Map<String, String> row : rows) {
+      if (there.stream().noneMatch(other -> isIn(row, other))) {
+        for (String column : row.keySet()) {
+          longer = longer.withColumn(column);
+        }
+        longer = longer.withRow(row);
+        there.add(row);
+        said.add(table.file() + ": new (" + String.join(", ", row.values()) + ")");
+      }
+    }
+    return longer == text ? Optional.empty() : Optional.of(longer);
+  }
+
+  /** Whether a row of the table says all of this one; it may say more. */
+  private static boolean isIn(Map<String, String> row, Map<String, String> other) {
+    return row.entrySet().stream()
+        .allMatch(
+            cell -> TableChanges.isSame(cell.getValue(), other.getOrDefault(cell.getKey(), "")));
+  }
+}
