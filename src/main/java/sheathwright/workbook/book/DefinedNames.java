@@ -1,18 +1,32 @@
 package sheathwright.workbook.book;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.BiConsumer;
+
 /** The names of cells and ranges, as the workbook's part holds them (ECMA-376, 18.2.5). */
 final class DefinedNames {
 
-  private final StringBuilder xml = new StringBuilder();
+  private final Map<String, String> names = new LinkedHashMap<>();
 
   /** Gives a cell or a range a name, which must be legal and not yet taken. */
   void define(String name, String formula) {
-    xml.append("<definedName name=\"").append(name).append("\">");
-    SheetText.append(xml, formula);
-    xml.append("</definedName>");
+    names.put(name, formula);
+  }
+
+  /** Hands over each name and what it stands for. */
+  void each(BiConsumer<String, String> into) {
+    names.forEach(into);
   }
 
   CharSequence xml() {
+    StringBuilder xml = new StringBuilder();
+    names.forEach(
+        (name, formula) -> {
+          xml.append("<definedName name=\"").append(name).append("\">");
+          SheetText.append(xml, formula);
+          xml.append("</definedName>");
+        });
     return xml;
   }
 }

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.FontUnderline;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
@@ -57,7 +58,9 @@ public final class Look {
     LARGE_HEADING,
     HEADLINE,
     SIGNATURE,
-    CAPTION
+    CAPTION,
+    /** Where a link leads. */
+    LINK
   }
 
   static final String FONT = "Arial";
@@ -77,6 +80,7 @@ public final class Look {
   private final XSSFWorkbook workbook;
   private boolean showsCountsPlainly;
   private final Map<Part, Map<String, XSSFCellStyle>> styles = new EnumMap<>(Part.class);
+  private final Map<Short, XSSFCellStyle> broken = new HashMap<>();
 
   Look(XSSFWorkbook workbook) {
     this.workbook = workbook;
@@ -99,6 +103,18 @@ public final class Look {
     return styles
         .computeIfAbsent(part, key -> new HashMap<>())
         .computeIfAbsent(format, key -> made(part, format));
+  }
+
+  /** The same look, its words broken into lines. */
+  XSSFCellStyle broken(XSSFCellStyle style) {
+    return broken.computeIfAbsent(
+        style.getIndex(),
+        index -> {
+          XSSFCellStyle twin = workbook.createCellStyle();
+          twin.cloneStyleFrom(style);
+          twin.setWrapText(true);
+          return twin;
+        });
   }
 
   private XSSFCellStyle made(Part part, String format) {
@@ -125,7 +141,7 @@ public final class Look {
         style.setLocked(false);
         style.setWrapText(part == Part.LISTED_INPUT_TEXT);
       }
-      case RESULT, RESULT_TEXT, LISTED_TEXT, LABEL, UNIT, VERDICT -> {
+      case RESULT, RESULT_TEXT, LISTED_TEXT, LABEL, UNIT, VERDICT, LINK -> {
         under(style, BorderStyle.HAIR, LINE);
         style.setWrapText(part == Part.LISTED_TEXT);
       }
@@ -209,7 +225,8 @@ public final class Look {
           LARGE_LABEL,
           LARGE_HEADING,
           SIGNATURE,
-          CAPTION ->
+          CAPTION,
+          LINK ->
           HorizontalAlignment.LEFT;
     };
   }
@@ -236,6 +253,10 @@ public final class Look {
       case NOTE, CAPTION, SIGNATURE -> {
         font.setFontHeightInPoints((short) 9);
         font.setColor(STONE);
+      }
+      case LINK -> {
+        font.setUnderline(FontUnderline.SINGLE);
+        font.setColor(BARK);
       }
       case LARGE_TEXT, LARGE_LABEL -> font.setFontHeightInPoints((short) 14);
       case LARGE_RESULT -> {

@@ -16,9 +16,12 @@ public final class Page {
 
   private static final double POINTS_UPRIGHT = 690;
 
-  /** In letters of eight points. */
-  private static final String FOOT =
-      "&8" + Program.NAME + ". Planning help: local code and licensed practice decide.";
+  /** Stands under each page, and once in a cell: what is in a footer only is not read aloud. */
+  static final String SAID =
+      Program.NAME + ". Planning help: local code and licensed practice decide.";
+
+  /** Before words of a footer: letters of eight points. */
+  private static final String SMALL = "&8";
 
   private Page() {}
 
@@ -61,8 +64,8 @@ public final class Page {
     print.setFitHeight((short) (tab.isOnOnePage() ? 1 : 0));
     print.setPaperSize((short) (PaperSize.LETTER_PAPER.ordinal() + 1));
     print.setLandscape(!tab.isOnOnePage() && tab.characters() > WIDEST_UPRIGHT);
-    sheet.getFooter().setLeft(FOOT);
-    sheet.getFooter().setRight("&8&A, page &P of &N");
+    sheet.getFooter().setLeft(SMALL + SAID);
+    sheet.getFooter().setRight(SMALL + "&A, page &P of &N");
     int last = Math.max(tab.lines().size(), tab.next()) - 1;
     sheet.setDimensionOverride(new CellRangeAddress(0, last, 0, tab.columns() - 1));
     sheet

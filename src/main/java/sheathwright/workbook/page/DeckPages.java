@@ -223,7 +223,7 @@ final class DeckPages {
     estimate
         .framing()
         .rafters()
-        .ifPresent(screening -> tab.entry("While the deck is off", deckOff(screening), ""));
+        .ifPresent(screening -> tab.aside("While the deck is off", deckOff(screening), ""));
     SitePage.work(tab, estimate);
     boolean hasPatches = false;
     for (Deck.Part part : estimate.deck().parts()) {
