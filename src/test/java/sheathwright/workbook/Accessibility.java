@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
-import java.util.Set;
-import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
@@ -216,8 +214,7 @@ enum Accessibility {
       var all = workbook.getSheetAt(0).getSheetConditionalFormatting();
       var rule = all.createConditionalFormattingRule("B5>1");
       rule.createFontFormatting().setFontColorIndex((short) 10);
-      all.addConditionalFormatting(
-          new CellRangeAddress[] {CellRangeAddress.valueOf("B5")}, rule);
+      all.addConditionalFormatting(new CellRangeAddress[] {CellRangeAddress.valueOf("B5")}, rule);
     }
   },
 
@@ -247,14 +244,16 @@ enum Accessibility {
   MEDIA {
     @Override
     List<String> faults(XSSFWorkbook workbook) {
-      return parts(workbook).filter(part -> part.matches(".*(audio|video|media/).*"))
+      return parts(workbook)
+          .filter(part -> part.matches(".*(audio|video|media/).*"))
           .filter(part -> !part.matches("/xl/media/image\\d+\\.(jpeg|png)"))
           .toList();
     }
 
     @Override
     void spoil(XSSFWorkbook workbook) {
-      workbook.addPicture(new byte[] {'G', 'I', 'F'}, org.apache.poi.ss.usermodel.Workbook.PICTURE_TYPE_WMF);
+      workbook.addPicture(
+          new byte[] {'G', 'I', 'F'}, org.apache.poi.ss.usermodel.Workbook.PICTURE_TYPE_WMF);
     }
   },
 
@@ -296,8 +295,7 @@ enum Accessibility {
   }
 
   private static String title(XSSFWorkbook workbook) {
-    return Objects.requireNonNullElse(
-        workbook.getProperties().getCoreProperties().getTitle(), "");
+    return Objects.requireNonNullElse(workbook.getProperties().getCoreProperties().getTitle(), "");
   }
 
   private static String text(Cell cell) {
@@ -327,8 +325,7 @@ enum Accessibility {
     if (name.getNameName().startsWith("_") || name.getNameName().endsWith("_words")) {
       return null;
     }
-    AreaReference area =
-        new AreaReference(name.getRefersToFormula(), SpreadsheetVersion.EXCEL2007);
+    AreaReference area = new AreaReference(name.getRefersToFormula(), SpreadsheetVersion.EXCEL2007);
     boolean isColumn = area.getFirstCell().getCol() == area.getLastCell().getCol();
     boolean isPrinted = area.getFirstCell().getSheetName().equals("Tables");
     return area.isSingleCell() || !isColumn || isPrinted ? null : area;
@@ -361,8 +358,7 @@ enum Accessibility {
   /** By the formula of the Web Content Accessibility Guidelines 2.1; white where nothing is. */
   private static double contrast(XSSFColor letters, XSSFColor behind) {
     double one = luminance(letters == null ? new byte[] {0, 0, 0} : letters.getRGB());
-    double other =
-        behind == null ? 1 : luminance(behind.getRGB());
+    double other = behind == null ? 1 : luminance(behind.getRGB());
     return (Math.max(one, other) + 0.05) / (Math.min(one, other) + 0.05);
   }
 

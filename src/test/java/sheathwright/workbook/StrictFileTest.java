@@ -60,8 +60,7 @@ class StrictFileTest {
   void aPartOutOfOrder_isFound() {
     String sheet = parts("quince-hollow-quote").get("xl/worksheets/sheet1.xml");
     String dimension = sheet.replaceAll("(?s).*(<dimension [^>]*>).*", "$1");
-    String wrong =
-        sheet.replace(dimension, "").replace("</worksheet>", dimension + "</worksheet>");
+    String wrong = sheet.replace(dimension, "").replace("</worksheet>", dimension + "</worksheet>");
 
     assertThat(OoxmlSchema.faults("xl/worksheets/sheet1.xml", wrong))
         .anyMatch(fault -> fault.contains("dimension"));
@@ -114,7 +113,8 @@ class StrictFileTest {
       PackageProperties said = workbook.getPackage().getPackageProperties();
       assertThat(said.getTitleProperty().orElseThrow()).contains(title);
       assertThat(said.getSubjectProperty().orElse("")).isNotEmpty();
-      assertThat(said.getCreatedProperty().map(created -> created.toInstant().toString()).orElse(""))
+      assertThat(
+              said.getCreatedProperty().map(created -> created.toInstant().toString()).orElse(""))
           .isEqualTo(day);
       assertThat(said.getModifiedProperty()).isEmpty();
       String company =

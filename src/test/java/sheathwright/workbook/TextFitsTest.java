@@ -37,6 +37,9 @@ class TextFitsTest {
   private static final double INDENTION = 9;
   private static final double POINTS_A_DOT = 0.75;
 
+  /** So small may a number grow that has a narrow column, of its size. */
+  private static final double STILL_READ = 0.75;
+
   /** From the top of the tallest letter to the foot of the lowest (Arial: 0.905 and 0.212). */
   private static final double LETTER = 1.117;
 
@@ -73,8 +76,7 @@ class TextFitsTest {
       Map<CellAddress, Integer> merged = new HashMap<>();
       for (CellRangeAddress region : sheet.getMergedRegions()) {
         merged.put(
-            new CellAddress(region.getFirstRow(), region.getFirstColumn()),
-            region.getLastColumn());
+            new CellAddress(region.getFirstRow(), region.getFirstColumn()), region.getLastColumn());
       }
       for (Row row : sheet) {
         for (Cell cell : row) {
@@ -126,7 +128,9 @@ class TextFitsTest {
     while (runsOn && isFree(cell, free + 1)) {
       free++;
     }
-    return Letters.wide(shown, size, font.getBold()) <= points(cell, free);
+    boolean shrinks = cell.getCellStyle().getShrinkToFit() && type(cell) == CellType.NUMERIC;
+    double wide = Letters.wide(shown, size, font.getBold()) * (shrinks ? STILL_READ : 1);
+    return wide <= points(cell, free);
   }
 
   /** Up to where the page ends: to the right of it nothing is printed. */

@@ -403,9 +403,7 @@ public final class Book {
     places.forEach(
         (value, place) -> {
           if (value.step().solution().isPresent()) {
-            solved
-                .computeIfAbsent(value.name(), name -> new ArrayList<>())
-                .add(place.address());
+            solved.computeIfAbsent(value.name(), name -> new ArrayList<>()).add(place.address());
           }
         });
     for (Listing listing : listings) {

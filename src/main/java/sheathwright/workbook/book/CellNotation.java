@@ -64,7 +64,8 @@ public final class CellNotation implements Notation {
 
   /** For a cell of a list, whose row these are from the left. */
   CellNotation inRow(int rowOfList, List<Traced> neighbors) {
-    return new CellNotation(places, guards, ranges, neighbors, String.valueOf(rowOfList + 1), ownTab);
+    return new CellNotation(
+        places, guards, ranges, neighbors, String.valueOf(rowOfList + 1), ownTab);
   }
 
   /**

@@ -3,6 +3,7 @@ package sheathwright.workbook.book;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
@@ -27,9 +28,15 @@ final class Fit {
 
   private final Tab tab;
   private final Map<Long, Integer> merged = new HashMap<>();
+  private final double[] dots;
+  private final double ordinary;
 
-  private Fit(Tab tab) {
+  /** For a tab whose cells are made one where they are to be. */
+  Fit(Tab tab) {
     this.tab = tab;
+    dots =
+        IntStream.range(0, tab.across()).mapToDouble(tab.sheet()::getColumnWidthInPixels).toArray();
+    ordinary = tab.sheet().getDefaultRowHeightInPoints();
     for (CellRangeAddress region : tab.sheet().getMergedRegions()) {
       merged.put(place(region.getFirstRow(), region.getFirstColumn()), region.getLastColumn());
     }
@@ -50,9 +57,10 @@ final class Fit {
     return (long) row << Integer.SIZE | column;
   }
 
-  private void line(int row, TabLine line) {
+  /** Fits the words of one line. */
+  void line(int row, TabLine line) {
     List<TabCell> cells = line.cells();
-    double tall = tab.height(row);
+    double tall = line.height().orElse(ordinary);
     double needed = 0;
     for (int column = 0; column < cells.size(); column++) {
       TabCell cell = cells.get(column);
@@ -88,7 +96,7 @@ final class Fit {
       return last;
     }
     int free = column;
-    while (free + 1 < tab.columns() && isFree(free + 1, cells)) {
+    while (free + 1 < dots.length && isFree(free + 1, cells)) {
       free++;
     }
     return free;
@@ -100,10 +108,10 @@ final class Fit {
   }
 
   private double points(int first, int last, XSSFCellStyle style) {
-    double dots = -AIR - INDENTION * style.getIndention();
+    double wide = -AIR - INDENTION * style.getIndention();
     for (int column = first; column <= last; column++) {
-      dots += tab.sheet().getColumnWidthInPixels(column);
+      wide += dots[column];
     }
-    return Math.max(1, dots * POINTS_A_DOT);
+    return Math.max(1, wide * POINTS_A_DOT);
   }
 }

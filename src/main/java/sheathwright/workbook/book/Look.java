@@ -13,6 +13,7 @@ import org.apache.poi.xssf.usermodel.XSSFColor;
 import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Step;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
@@ -68,6 +69,11 @@ public final class Look {
   /** Before red, green and blue, as a color in a workbook is written. */
   private static final byte OPAQUE = (byte) 0xFF;
 
+  /** Words as they are, and numbers with as many places as fit. */
+  private static final String PLAIN = "General";
+
+  private static final String YES_OR_NO = "\"yes\";\"yes\";\"no\"";
+
   static final XSSFColor INK = color(0x1F, 0x2A, 0x24);
   private static final XSSFColor BARK = color(0x3B, 0x4A, 0x3F);
   private static final XSSFColor CHALK = color(0xFF, 0xFF, 0xFF);
@@ -91,8 +97,9 @@ public final class Look {
     showsCountsPlainly = true;
   }
 
+  /** The look of a part; a number with a format of its own grows smaller before it is cut off. */
   XSSFCellStyle of(Part part) {
-    return of(part, "General");
+    return of(part, PLAIN);
   }
 
   XSSFCellStyle of(Part part, Traced value) {
@@ -112,6 +119,7 @@ public final class Look {
         index -> {
           XSSFCellStyle twin = workbook.createCellStyle();
           twin.cloneStyleFrom(style);
+          twin.setShrinkToFit(false);
           twin.setWrapText(true);
           return twin;
         });
@@ -177,6 +185,7 @@ public final class Look {
       }
       case FIGURE, STATUS -> {}
     }
+    style.setShrinkToFit(!format.equals(PLAIN) && !style.getWrapText());
     style.setAlignment(alignment(part));
     if (part == Part.UNIT
         || part == Part.NOTE
@@ -302,7 +311,10 @@ public final class Look {
   /** How a value is written in a cell; its unit stands beside it. */
   private String format(Traced value) {
     if (!(value instanceof Figure<?> figure)) {
-      return "General";
+      return PLAIN;
+    }
+    if (isFlag(figure)) {
+      return YES_OR_NO;
     }
     Unit<?> unit = figure.unit();
     if (unit.symbol().startsWith("$")) {
@@ -318,13 +330,26 @@ public final class Look {
       return "#,##0.0";
     }
     if (showsCountsPlainly && (unit.equals(Units.RATIO) || unit.isCount())) {
-      return "General";
+      return PLAIN;
     }
     boolean isWhole = figure.refusal().isPresent() || figure.value() == Math.rint(figure.value());
     if (isWhole) {
-      return "General";
+      return PLAIN;
     }
     return unit.equals(Units.SHEET) ? "#,##0.0#" : "#,##0.000";
+  }
+
+  /** A number that is 1 where something is so and 0 where not, so that they can be added up. */
+  private static boolean isFlag(Figure<?> figure) {
+    return figure.step() instanceof Step.Chosen chosen
+        && chosen.then() instanceof Figure<?> then
+        && chosen.otherwise() instanceof Figure<?> otherwise
+        && (isLiteral(then, 1) && isLiteral(otherwise, 0)
+            || isLiteral(then, 0) && isLiteral(otherwise, 1));
+  }
+
+  private static boolean isLiteral(Figure<?> figure, double number) {
+    return figure.step().isLiteral() && !figure.isAbsent() && figure.value() == number;
   }
 
   private static void filled(XSSFCellStyle style, XSSFColor color) {

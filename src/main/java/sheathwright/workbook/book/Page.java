@@ -67,9 +67,9 @@ public final class Page {
     sheet.getFooter().setLeft(SMALL + SAID);
     sheet.getFooter().setRight(SMALL + "&A, page &P of &N");
     int last = Math.max(tab.lines().size(), tab.next()) - 1;
-    sheet.setDimensionOverride(new CellRangeAddress(0, last, 0, tab.columns() - 1));
+    sheet.setDimensionOverride(new CellRangeAddress(0, last, 0, tab.across() - 1));
     sheet
         .getWorkbook()
-        .setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), 0, tab.columns() - 1, 0, last);
+        .setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), 0, tab.across() - 1, 0, last);
   }
 }

@@ -18,8 +18,7 @@ import sheathwright.job.JobFields;
  * @param company whose document it is; empty if nobody's
  * @param on the day that it bears, if it bears one
  */
-public record Particulars(
-    String title, String subject, String company, Optional<LocalDate> on) {
+public record Particulars(String title, String subject, String company, Optional<LocalDate> on) {
 
   private static final int NOON = 12;
 
@@ -47,8 +46,7 @@ public record Particulars(
     core.setTitle(title);
     core.setSubjectProperty(subject);
     core.setCreator(company.isEmpty() ? Program.NAME : company);
-    core.setCreated(
-        on.map(day -> Date.from(day.atTime(NOON, 0).toInstant(ZoneOffset.UTC))));
+    core.setCreated(on.map(day -> Date.from(day.atTime(NOON, 0).toInstant(ZoneOffset.UTC))));
     POIXMLProperties.ExtendedProperties more = properties.getExtendedProperties();
     more.setApplication(Program.NAME);
     if (!company.isEmpty()) {

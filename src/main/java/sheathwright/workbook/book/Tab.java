@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.joining;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -123,14 +124,18 @@ public final class Tab {
     lastRepeated = next - 1;
   }
 
-  /** The first line that is printed again at the top of every page. */
+  /** The first line that is printed again at the top of every page: a list's headings, if one. */
   int firstRepeated() {
-    return firstRepeated;
+    return hasOneList() ? listings.get(0).firstLine() - 1 : firstRepeated;
   }
 
   /** The last line that is printed again at the top of every page. */
   int lastRepeated() {
-    return lastRepeated;
+    return hasOneList() ? listings.get(0).firstLine() - 1 : lastRepeated;
+  }
+
+  private boolean hasOneList() {
+    return listings.size() == 1 && firstRepeated == 0;
   }
 
   /** Characters that fit in a line across the page. */
@@ -607,6 +612,14 @@ public final class Tab {
   /** A cell, made if need be. */
   public TabCell cell(int line, int column) {
     return row(line).cell(column);
+  }
+
+  /** How many columns are printed: those of the tab, and more where a table is wider. */
+  int across() {
+    return lines.stream()
+        .filter(Objects::nonNull)
+        .mapToInt(line -> line.cells().size())
+        .reduce(columns(), Math::max);
   }
 
   /** The words in a cell; none where nothing stands. */

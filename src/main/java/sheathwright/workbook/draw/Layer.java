@@ -32,7 +32,8 @@ final class Layer {
     }
 
     private void sayFor(CTNonVisualDrawingProps drawing, XSSFSheet sheet) {
-      drawing.setId(NUMBERS * sheet.getDrawingPatriarch().getCTDrawing().sizeOfTwoCellAnchorArray());
+      drawing.setId(
+          NUMBERS * sheet.getDrawingPatriarch().getCTDrawing().sizeOfTwoCellAnchorArray());
       drawing.setName(title);
       drawing.setTitle(title);
       drawing.setDescr(description);
@@ -53,11 +54,7 @@ final class Layer {
     XSSFChart chart = sheet.createDrawingPatriarch().createChart(anchor);
     chart.getCTChartSpace().unsetPrintSettings(); // it is printed with its page
     words.sayFor(
-        chart
-            .getGraphicFrame()
-            .getCTGraphicalObjectFrame()
-            .getNvGraphicFramePr()
-            .getCNvPr(),
+        chart.getGraphicFrame().getCTGraphicalObjectFrame().getNvGraphicFramePr().getCNvPr(),
         sheet);
     return chart;
   }

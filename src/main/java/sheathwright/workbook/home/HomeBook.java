@@ -28,7 +28,7 @@ public final class HomeBook {
   private HomeBook(Estimate estimate, String kind, LocalDate date) {
     this.estimate = estimate;
     this.date = date;
-    this.book = 
+    this.book =
         new Book(
             Audience.homeowner(estimate.job()),
             Particulars.of(estimate.job(), kind, Optional.of(date)));

@@ -55,10 +55,7 @@ public final class JobBook {
   /** The same as it stood when a quote went out. */
   static JobBook estimate(Estimate estimate, SheetsSettled settled, Issue issue) {
     return new JobBook(
-        estimate,
-        settled,
-        "estimate of " + issue.document() + ", for the office only",
-        issue.on());
+        estimate, settled, "estimate of " + issue.document() + ", for the office only", issue.on());
   }
 
   /**

@@ -23,7 +23,8 @@ public final class SessionBook {
 
   private static final int WIDTH = 14;
 
-  private final Book book = new Book(Particulars.of("A session at the prompt", "Figures and what they are made from"));
+  private final Book book =
+      new Book(Particulars.of("A session at the prompt", "Figures and what they are made from"));
   private final Map<String, String> stale;
   private final Set<String> listed = new HashSet<>();
 

@@ -31,7 +31,8 @@ public final class ChangeOrderBook {
     payments =
         Payments.of(
             order.accounts().agreement(), estimate.job().lines(JobTable.STAGES), order.newTotal());
-    paper = new Paper(estimate, "Change order %s, %s".formatted(order.number(), this.on.inWords()), on);
+    paper =
+        new Paper(estimate, "Change order %s, %s".formatted(order.number(), this.on.inWords()), on);
   }
 
   /**
