@@ -139,6 +139,18 @@ class FileRulesTest {
 
   @ParameterizedTest
   @MethodSource("names")
+  void rule32_aLineOfNoHeightOfItsOwn_isAsTallAsDrawingsReckon(String name) throws IOException {
+    try (XSSFWorkbook workbook = opened(name)) {
+      for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
+        var ordinary = workbook.getSheetAt(i).getCTWorksheet().getSheetFormatPr();
+        assertThat(ordinary.getDefaultRowHeight()).isEqualTo(15);
+        assertThat(ordinary.getCustomHeight()).as(workbook.getSheetName(i)).isTrue();
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
   void rule34_whatIsSoOrNot_saysYesOrNo(String name) throws IOException {
     try (XSSFWorkbook workbook = opened(name)) {
       Cells.formulas(Samples.all().get(name))

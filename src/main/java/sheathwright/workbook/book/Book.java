@@ -95,6 +95,8 @@ public final class Book {
     for (int column = 0; column < widths.length; column++) {
       tab.sheet().setColumnWidth(column, widths[column] * 256);
     }
+    // drawings stand on lines of this height: no program is to choose another by its letters
+    tab.sheet().getCTWorksheet().getSheetFormatPr().setCustomHeight(true);
     tabs.put(name, tab);
     return tab;
   }
