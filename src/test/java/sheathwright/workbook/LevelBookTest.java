@@ -23,7 +23,8 @@ class LevelBookTest {
   private static final byte[] BOOK = LevelSamples.book();
 
   /** The line number of a cell's address. */
-  private static final Pattern LINE = Pattern.compile("(?<=\\b[A-Z]{1,2})(\\d+)\\b");
+  private static final Pattern LINE =
+      Pattern.compile("(?<=\\b[A-Z]{1,2}\\$?)(?<!Working!\\$B\\$)(\\d+)\\b");
 
   @Test
   void everyFormula_holdsWhatTheEngineRecalculates() {
