@@ -135,7 +135,7 @@ public final class Tab {
   }
 
   private boolean hasOneList() {
-    return listings.size() == 1 && firstRepeated == 0;
+    return listings.size() == 1 && firstRepeated == 0 && !isOnOnePage;
   }
 
   /** Characters that fit in a line across the page. */
