@@ -447,7 +447,7 @@ class LifeWalkTest {
     try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(workbook))) {
       for (var name : book.getAllNames()) {
         var area = new AreaReference(name.getRefersToFormula(), SpreadsheetVersion.EXCEL2007);
-        if (area.isSingleCell()) {
+        if (area.isSingleCell() && area.getFirstCell().getCol() >= 0) {
           CellReference at = area.getFirstCell();
           var cell = book.getSheet(at.getSheetName()).getRow(at.getRow()).getCell(at.getCol());
           if (!cell.getCellType().name().equals("STRING")) {

@@ -59,7 +59,7 @@ class SavedSessionTest {
       assertThat(number(workbook, engine, "total")).isEqualTo(10 + 100);
 
       // words and numbers typed straight into a function are inputs as well
-      cell(workbook, "typed_span_ft").setCellValue(30);
+      cell(workbook, "span_ft").setCellValue(30);
       cell(workbook, "grade").setCellValue("no-3");
       engine.clearAllCachedResultValues();
       assertThat(word(workbook, engine, "rafter_ok")).isEqualTo("no");

@@ -5,8 +5,10 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -48,6 +50,7 @@ public final class Book {
   private final List<Solution> drawn = new ArrayList<>();
   private final Map<Traced, String> called = new LinkedHashMap<>();
   private final List<Condition> repeats = new ArrayList<>();
+  private final Set<Traced> told = Collections.newSetFromMap(new IdentityHashMap<>());
   private boolean literalsAreInputs;
   private boolean isTold;
   private boolean leavesOutEmptyPages;
@@ -96,6 +99,8 @@ public final class Book {
     for (int column = 0; column < widths.length; column++) {
       tab.sheet().setColumnWidth(column, widths[column] * 256);
     }
+    // drawings stand on lines of this height: no program is to choose another by its letters
+    tab.sheet().getCTWorksheet().getSheetFormatPr().setCustomHeight(true);
     tabs.put(name, tab);
     return tab;
   }
@@ -103,6 +108,10 @@ public final class Book {
   /** Whether it has a tab of that name, in capitals or not. */
   public boolean hasTab(String name) {
     return tabs.keySet().stream().anyMatch(name::equalsIgnoreCase);
+  }
+
+  Tab tabNamed(String name) {
+    return tabs.get(name);
   }
 
   public Iterable<Tab> tabs() {
@@ -158,6 +167,7 @@ public final class Book {
   <Q extends Quantity> Figure<Q> repeated(Figure<Q> figure) {
     Figure<Q> again = figure.as("shown_" + figure.name(), figure.unit());
     repeats.add(again.isTheSameAs(figure));
+    told.add(figure);
     return again;
   }
 
@@ -172,12 +182,37 @@ public final class Book {
   }
 
   Place placed(Traced value, Tab tab, int row, int column, String owner) {
+    String wanted = called.getOrDefault(value, value.name());
+    return wanted.isEmpty()
+        ? unnamed(value, tab, row, column)
+        : taken(value, ranges.cell(wanted, owner, tab, row, column));
+  }
+
+  /** A step on the way to a result, on a page: it has no name. */
+  Place stepped(Traced value, Tab tab, int row, int column) {
+    roots.add(value);
+    return stepped(value, tab, row, column, tab.name());
+  }
+
+  /**
+   * A step on the way to a result has no name: formulas point at its cell. An input keeps its, and
+   * so does what a page tells from here.
+   */
+  Place stepped(Traced value, Tab tab, int row, int column, String owner) {
+    boolean isTyped = value.step().isLiteral() && literalsAreInputs;
+    return value.step().isInput() || isTyped || told.contains(value)
+        ? placed(value, tab, row, column, owner)
+        : unnamed(value, tab, row, column);
+  }
+
+  private Place unnamed(Traced value, Tab tab, int row, int column) {
+    return taken(value, new Place(tab.name(), row, column, ""));
+  }
+
+  private Place taken(Traced value, Place place) {
     if (places.containsKey(value)) {
       throw new IllegalStateException(value.name() + " already stands at " + places.get(value));
     }
-    String own = value.isNamed() ? value.name() : "step_" + (row + 1);
-    String wanted = called.getOrDefault(value, own);
-    Place place = ranges.cell(wanted, owner, tab, row, column);
     places.put(value, place);
     return place;
   }
@@ -273,7 +308,7 @@ public final class Book {
     if (!homeless.isEmpty() || !solutions().isEmpty()) {
       throw new IllegalStateException("no page shows what others are made from: " + homeless);
     }
-    written(new WordLists(this, null));
+    written(new WordLists(this, null), null);
     return bytes();
   }
 
@@ -284,7 +319,7 @@ public final class Book {
    */
   public byte[] told(Tab words) {
     settle();
-    written(new WordLists(this, words));
+    written(new WordLists(this, words), null);
     return bytes();
   }
 
@@ -318,7 +353,7 @@ public final class Book {
     closure.tables().stream()
         .filter(table -> !printed.contains(table.name()))
         .forEach(table -> PrintedTable.write(this, tables, table));
-    return written(new WordLists(this, tables));
+    return written(new WordLists(this, tables), working);
   }
 
   /** Decides which cells of lists are places of their own. */
@@ -333,8 +368,12 @@ public final class Book {
     return Closure.of(reached(), value -> place(value) != null, literalsAreInputs);
   }
 
-  /** Writes everything, now that every value has its place. */
-  private CellNotation written(WordLists words) {
+  /**
+   * Writes everything, now that every value has its place.
+   *
+   * @param working the tab of what stands on no other; null where there is none
+   */
+  private CellNotation written(WordLists words, Tab working) {
     reached();
     inLists.forEach(this::noted);
     places.forEach(this::noted);
@@ -342,10 +381,15 @@ public final class Book {
     unfinished.forEach(write -> write.accept(notation));
     drawings.forEach(Runnable::run);
     validations(words);
+    if (audience.isOffice()) {
+      NamesPage.write(this, working);
+    }
     if (leavesOutEmptyPages) {
       List.copyOf(tabs.values()).stream().filter(Tab::isEmpty).forEach(this::leaveOut);
     }
-    tabs.values().forEach(tab -> Page.finish(tab));
+    List.copyOf(tabs.values()).get(tabs.size() - 1).note(Page.SAID);
+    tabs.values().forEach(Fit::words);
+    tabs.values().forEach(Page::finish);
     return notation;
   }
 
@@ -390,20 +434,20 @@ public final class Book {
     return List.copyOf(all);
   }
 
-  /** The names of the cells and list columns that hold what was solved. */
-  Set<String> solvedNames() {
-    Set<String> solved = new LinkedHashSet<>();
+  /** The cells that hold what was solved, by the name of the list's column or of the figure. */
+  Map<String, List<String>> solvedCells() {
+    Map<String, List<String>> solved = new LinkedHashMap<>();
     places.forEach(
         (value, place) -> {
           if (value.step().solution().isPresent()) {
-            solved.add(place.name());
+            solved.computeIfAbsent(value.name(), name -> new ArrayList<>()).add(place.address());
           }
         });
     for (Listing listing : listings) {
       for (String column : listing.roll().columns()) {
         if (listing.roll().cellsOf(column).stream()
             .anyMatch(value -> value.step().solution().isPresent())) {
-          solved.add(ranges.of(listing.roll(), column));
+          solved.put(ranges.of(listing.roll(), column), listing.addressesOf(column));
         }
       }
     }

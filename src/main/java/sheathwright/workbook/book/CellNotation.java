@@ -30,6 +30,7 @@ public final class CellNotation implements Notation {
   private final BiFunction<Roll, String, String> ranges;
   private final List<Traced> neighbors;
   private final String row;
+  private final String ownTab;
 
   /** Where a guard's limits stand. */
   public record Guard(String least, String most) {}
@@ -39,12 +40,14 @@ public final class CellNotation implements Notation {
       Map<Step.Guarded, Guard> guards,
       BiFunction<Roll, String, String> ranges,
       List<Traced> neighbors,
-      String row) {
+      String row,
+      String ownTab) {
     this.places = places;
     this.guards = guards;
     this.ranges = ranges;
     this.neighbors = neighbors;
     this.row = row;
+    this.ownTab = ownTab;
   }
 
   /**
@@ -56,12 +59,13 @@ public final class CellNotation implements Notation {
       Function<Traced, Place> places,
       Map<Step.Guarded, Guard> guards,
       BiFunction<Roll, String, String> ranges) {
-    return new CellNotation(places, guards, ranges, List.of(), "");
+    return new CellNotation(places, guards, ranges, List.of(), "", "");
   }
 
   /** For a cell of a list, whose row these are from the left. */
   CellNotation inRow(int rowOfList, List<Traced> neighbors) {
-    return new CellNotation(places, guards, ranges, neighbors, String.valueOf(rowOfList + 1));
+    return new CellNotation(
+        places, guards, ranges, neighbors, String.valueOf(rowOfList + 1), ownTab);
   }
 
   /**
@@ -72,7 +76,12 @@ public final class CellNotation implements Notation {
    * @param guardsOfRow where the limits of the row's guarded arguments stand
    */
   public CellNotation inEveryRow(List<Traced> neighbors, Map<Step.Guarded, Guard> guardsOfRow) {
-    return new CellNotation(places, guardsOfRow, ranges, neighbors, ROW);
+    return new CellNotation(places, guardsOfRow, ranges, neighbors, ROW, ownTab);
+  }
+
+  /** The same for a cell of a tab, which points at its neighbors there without naming the tab. */
+  CellNotation on(String tab) {
+    return new CellNotation(places, guards, ranges, neighbors, row, tab);
   }
 
   /** The formula that this step is. */
@@ -98,7 +107,7 @@ public final class CellNotation implements Notation {
     }
     Place place = places.apply(operand);
     if (place != null) {
-      return Written.whole(place.reference());
+      return Written.whole(place.referenceFrom(ownTab));
     }
     if (operand.step().isGiven()) {
       boolean isText =

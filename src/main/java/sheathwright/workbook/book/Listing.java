@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.function.BiConsumer;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
 
@@ -61,6 +62,14 @@ public final class Listing {
   /** A row's cells can also be pointed at by their neighbors where they only link elsewhere. */
   CellNotation notation(CellNotation alone, int row) {
     return alone.inRow(firstLine + row, roll.rows().get(row));
+  }
+
+  /** Where the cells of one column stand. */
+  List<String> addressesOf(String column) {
+    int place = roll.columns().indexOf(column);
+    return IntStream.range(0, roll.rows().size())
+        .mapToObj(row -> new Place(tab.name(), firstLine + row, place, "").address())
+        .toList();
   }
 
   public Tab tab() {

@@ -12,11 +12,13 @@ public final class LongSheet {
 
   private final Tab tab;
   private final SheetText text;
+  private final Fit fit;
   private List<String[]> formulas = List.of();
 
   LongSheet(Tab tab, OutputStream out) {
     this.tab = tab;
     this.text = SheetText.holding(out);
+    this.fit = new Fit(tab);
   }
 
   /**
@@ -37,7 +39,6 @@ public final class LongSheet {
   public void line(int row, List<Traced> values) {
     String number = String.valueOf(row + 1);
     TabLine line = new TabLine();
-    tab.raise(line, values);
     for (int column = 0; column < values.size(); column++) {
       Traced value = values.get(column);
       TabCell cell = line.cell(column);
@@ -47,6 +48,7 @@ public final class LongSheet {
       }
       CellValue.write(value, cell);
     }
+    fit.line(row, line);
     text.write(row, line);
   }
 }

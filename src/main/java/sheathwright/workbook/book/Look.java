@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.FontUnderline;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
@@ -12,6 +13,7 @@ import org.apache.poi.xssf.usermodel.XSSFColor;
 import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Step;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
@@ -57,13 +59,20 @@ public final class Look {
     LARGE_HEADING,
     HEADLINE,
     SIGNATURE,
-    CAPTION
+    CAPTION,
+    /** Where a link leads. */
+    LINK
   }
 
   static final String FONT = "Arial";
 
   /** Before red, green and blue, as a color in a workbook is written. */
   private static final byte OPAQUE = (byte) 0xFF;
+
+  /** Words as they are, and numbers with as many places as fit. */
+  private static final String PLAIN = "General";
+
+  private static final String YES_OR_NO = "\"yes\";\"yes\";\"no\"";
 
   static final XSSFColor INK = color(0x1F, 0x2A, 0x24);
   private static final XSSFColor BARK = color(0x3B, 0x4A, 0x3F);
@@ -77,6 +86,7 @@ public final class Look {
   private final XSSFWorkbook workbook;
   private boolean showsCountsPlainly;
   private final Map<Part, Map<String, XSSFCellStyle>> styles = new EnumMap<>(Part.class);
+  private final Map<Short, XSSFCellStyle> broken = new HashMap<>();
 
   Look(XSSFWorkbook workbook) {
     this.workbook = workbook;
@@ -87,8 +97,9 @@ public final class Look {
     showsCountsPlainly = true;
   }
 
+  /** The look of a part; a number with a format of its own grows smaller before it is cut off. */
   XSSFCellStyle of(Part part) {
-    return of(part, "General");
+    return of(part, PLAIN);
   }
 
   XSSFCellStyle of(Part part, Traced value) {
@@ -99,6 +110,19 @@ public final class Look {
     return styles
         .computeIfAbsent(part, key -> new HashMap<>())
         .computeIfAbsent(format, key -> made(part, format));
+  }
+
+  /** The same look, its words broken into lines. */
+  XSSFCellStyle broken(XSSFCellStyle style) {
+    return broken.computeIfAbsent(
+        style.getIndex(),
+        index -> {
+          XSSFCellStyle twin = workbook.createCellStyle();
+          twin.cloneStyleFrom(style);
+          twin.setShrinkToFit(false);
+          twin.setWrapText(true);
+          return twin;
+        });
   }
 
   private XSSFCellStyle made(Part part, String format) {
@@ -125,7 +149,7 @@ public final class Look {
         style.setLocked(false);
         style.setWrapText(part == Part.LISTED_INPUT_TEXT);
       }
-      case RESULT, RESULT_TEXT, LISTED_TEXT, LABEL, UNIT, VERDICT -> {
+      case RESULT, RESULT_TEXT, LISTED_TEXT, LABEL, UNIT, VERDICT, LINK -> {
         under(style, BorderStyle.HAIR, LINE);
         style.setWrapText(part == Part.LISTED_TEXT);
       }
@@ -161,6 +185,7 @@ public final class Look {
       }
       case FIGURE, STATUS -> {}
     }
+    style.setShrinkToFit(!format.equals(PLAIN) && !style.getWrapText());
     style.setAlignment(alignment(part));
     if (part == Part.UNIT
         || part == Part.NOTE
@@ -210,7 +235,8 @@ public final class Look {
           LARGE_LABEL,
           LARGE_HEADING,
           SIGNATURE,
-          CAPTION ->
+          CAPTION,
+          LINK ->
           HorizontalAlignment.LEFT;
     };
   }
@@ -237,6 +263,10 @@ public final class Look {
       case NOTE, CAPTION, SIGNATURE -> {
         font.setFontHeightInPoints((short) 9);
         font.setColor(STONE);
+      }
+      case LINK -> {
+        font.setUnderline(FontUnderline.SINGLE);
+        font.setColor(BARK);
       }
       case LARGE_TEXT, LARGE_LABEL -> font.setFontHeightInPoints((short) 14);
       case LARGE_RESULT -> {
@@ -282,7 +312,10 @@ public final class Look {
   /** How a value is written in a cell; its unit stands beside it. */
   private String format(Traced value) {
     if (!(value instanceof Figure<?> figure)) {
-      return "General";
+      return PLAIN;
+    }
+    if (isFlag(figure)) {
+      return YES_OR_NO;
     }
     Unit<?> unit = figure.unit();
     if (unit.symbol().startsWith("$")) {
@@ -298,13 +331,26 @@ public final class Look {
       return "#,##0.0";
     }
     if (showsCountsPlainly && (unit.equals(Units.RATIO) || unit.isCount())) {
-      return "General";
+      return PLAIN;
     }
     boolean isWhole = figure.refusal().isPresent() || figure.value() == Math.rint(figure.value());
     if (isWhole) {
-      return "General";
+      return PLAIN;
     }
     return unit.equals(Units.SHEET) ? "#,##0.0#" : "#,##0.000";
+  }
+
+  /** A number that is 1 where something is so and 0 where not, so that they can be added up. */
+  private static boolean isFlag(Figure<?> figure) {
+    return figure.step() instanceof Step.Chosen chosen
+        && chosen.then() instanceof Figure<?> then
+        && chosen.otherwise() instanceof Figure<?> otherwise
+        && (isLiteral(then, 1) && isLiteral(otherwise, 0)
+            || isLiteral(then, 0) && isLiteral(otherwise, 1));
+  }
+
+  private static boolean isLiteral(Figure<?> figure, double number) {
+    return figure.step().isLiteral() && !figure.isAbsent() && figure.value() == number;
   }
 
   private static void filled(XSSFCellStyle style, XSSFColor color) {

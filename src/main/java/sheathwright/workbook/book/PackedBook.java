@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.zip.Deflater;
@@ -25,7 +26,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 final class PackedBook {
 
   private static final String NO_LINES = "<sheetData/>";
-  private static final String AFTER_VALIDATIONS = "<printOptions ";
+  private static final List<String> AFTER_VALIDATIONS = List.of("<hyperlinks>", "<printOptions ");
   private static final String END_OF_NAMES = "</definedNames>";
 
   /** The first day that a packed file can bear: the same lines always make the same bytes. */
@@ -99,7 +100,7 @@ final class PackedBook {
   private void write(Tab tab, String around, OutputStream packed) throws IOException {
     int lines = around.indexOf(NO_LINES);
     int after = lines + NO_LINES.length();
-    int validations = around.indexOf(AFTER_VALIDATIONS, after);
+    int validations = firstOf(around, after);
     write(around.substring(0, lines) + "<sheetData>", packed);
     try {
       SheetText.sharing(texts, packed).write(tab.lines());
@@ -114,6 +115,14 @@ final class PackedBook {
       write("</dataValidations>", packed);
     }
     write(around.substring(validations), packed);
+  }
+
+  private static int firstOf(String around, int after) {
+    return AFTER_VALIDATIONS.stream()
+        .mapToInt(begin -> around.indexOf(begin, after))
+        .filter(place -> place >= 0)
+        .min()
+        .orElseThrow();
   }
 
   private static String text(ZipInputStream part) throws IOException {

@@ -20,9 +20,12 @@ public final class Page {
   /** Smaller than this no page is printed to save another one. */
   private static final double SMALLEST = 0.72;
 
-  /** In letters of eight points. */
-  private static final String FOOT =
-      "&8" + Program.NAME + ". Planning help: local code and licensed practice decide.";
+  /** Stands under each page, and once in a cell: what is in a footer only is not read aloud. */
+  static final String SAID =
+      Program.NAME + ". Planning help: local code and licensed practice decide.";
+
+  /** Before words of a footer: letters of eight points. */
+  private static final String SMALL = "&8";
 
   private Page() {}
 
@@ -93,12 +96,12 @@ public final class Page {
     print.setFitHeight((short) (tab.isOnOnePage() ? 1 : pages(tab, isUpright)));
     print.setPaperSize((short) (PaperSize.LETTER_PAPER.ordinal() + 1));
     print.setLandscape(!isUpright);
-    sheet.getFooter().setLeft(FOOT);
-    sheet.getFooter().setRight("&8&A, page &P of &N");
+    sheet.getFooter().setLeft(SMALL + SAID);
+    sheet.getFooter().setRight(SMALL + "&A, page &P of &N");
     int last = Math.max(tab.lines().size(), tab.next()) - 1;
-    sheet.setDimensionOverride(new CellRangeAddress(0, last, 0, tab.columns() - 1));
+    sheet.setDimensionOverride(new CellRangeAddress(0, last, 0, tab.across() - 1));
     int first = tab.isKeptBack() ? last + 1 : 0;
-    int end = tab.isKeptBack() ? 0 : tab.columns() - 1;
+    int end = tab.isKeptBack() ? 0 : tab.across() - 1;
     sheet
         .getWorkbook()
         .setPrintArea(

@@ -13,9 +13,14 @@ import org.apache.poi.ss.util.CellReference;
  */
 record Place(String tab, int row, int column, String name) {
 
-  /** As a formula refers to it. */
-  String reference() {
-    return name.isEmpty() ? absolute() : name;
+  /** As a formula of a tab refers to it. */
+  String referenceFrom(String ownTab) {
+    if (!name.isEmpty()) {
+      return name;
+    }
+    return tab.equals(ownTab)
+        ? new CellReference(row, column, true, true).formatAsString()
+        : absolute();
   }
 
   /** The cells from here down to a line. */
@@ -25,11 +30,16 @@ record Place(String tab, int row, int column, String name) {
 
   /** As its name is defined. */
   String absolute() {
-    return quoted(tab) + "!" + new CellReference(row, column, true, true).formatAsString();
+    return new CellReference(tab, row, column, true, true).formatAsString();
   }
 
   /** A tab's name as formulas have it: an apostrophe in it stands twice. */
   static String quoted(String tab) {
     return "'" + tab.replace("'", "''") + "'";
+  }
+
+  /** As somebody tells another where to look. */
+  String address() {
+    return tab + "!" + new CellReference(row, column).formatAsString();
   }
 }

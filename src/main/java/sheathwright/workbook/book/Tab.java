@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.joining;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -153,14 +154,18 @@ public final class Tab {
     lastRepeated = next - 1;
   }
 
-  /** The first line that is printed again at the top of every page. */
+  /** The first line that is printed again at the top of every page: a list's headings, if one. */
   int firstRepeated() {
-    return firstRepeated;
+    return hasOneList() ? listings.get(0).firstLine() - 1 : firstRepeated;
   }
 
   /** The last line that is printed again at the top of every page. */
   int lastRepeated() {
-    return lastRepeated;
+    return hasOneList() ? listings.get(0).firstLine() - 1 : lastRepeated;
+  }
+
+  private boolean hasOneList() {
+    return listings.size() == 1 && firstRepeated == 0 && !isOnOnePage;
   }
 
   /** Characters that fit in a line across the page. */
@@ -176,6 +181,11 @@ public final class Tab {
   /** How a cell of a part looks that shows its number in a way of its own. */
   XSSFCellStyle styled(Part part, String format) {
     return book.look().of(part, format);
+  }
+
+  /** The same look, its words broken into lines. */
+  XSSFCellStyle broken(XSSFCellStyle style) {
+    return book.look().broken(style);
   }
 
   /** The last column from which so many characters fit up to the right edge. */
@@ -256,7 +266,7 @@ public final class Tab {
     cell.style(book.look().of(Part.VERDICT));
     Validation.redIfItSaysStop(sheet, new CellAddress(next, 1));
     across(next++, 1, columns() - 1, Part.VERDICT);
-    book.later(notation -> book.writeLink(cell, value, notation));
+    book.later(notation -> book.writeLink(cell, value, notation.on(name())));
   }
 
   /** A sentence of live words across the page. */
@@ -271,22 +281,26 @@ public final class Tab {
     merge(next, 0, columns() - 1);
     int needed = Math.max(lines, 1 + said(words).length() / textCharacters());
     row(next).height(LINE_HEIGHT * needed + 3);
-    book.placed(words, this, next++, 0);
-    book.later(notation -> book.write(cell, words, notation));
+    book.stepped(words, this, next++, 0);
+    book.later(notation -> book.write(cell, words, notation.on(name())));
   }
 
   /** A value that has its place here and must not be overlooked. */
   public void verdict(String label, Traced value) {
     text(next, 0, label, Part.LABEL);
-    stop(next, 1, value);
+    value(next, 1, value, Part.VERDICT);
+    redIfStop(next, 1);
     across(next++, 1, columns() - 1, Part.VERDICT);
   }
 
-  /** A word in one cell, in red where it says stop. */
+  /** A word in one cell of a line, in red where it says stop. */
   public void stop(int line, int column, Traced value) {
-    value(line, column, value, Part.VERDICT);
-    TabCell cell = cell(line, column);
-    cell.style(book.look().of(Part.VERDICT));
+    step(line, column, value, Part.VERDICT);
+    redIfStop(line, column);
+  }
+
+  private void redIfStop(int line, int column) {
+    cell(line, column).style(book.look().of(Part.VERDICT));
     Validation.redIfItSaysStop(sheet, new CellAddress(line, column));
   }
 
@@ -296,17 +310,33 @@ public final class Tab {
     if (book.mayBePlaced(value)) {
       style(cell, value, part);
       book.placed(value, this, line, column);
-      book.later(notation -> book.write(cell, value, notation));
+      book.later(notation -> book.write(cell, value, notation.on(name())));
     } else {
-      cell.style(looked(textual(value) ? textOf(part) : part, value));
-      book.needed(value);
-      book.later(notation -> book.writeLink(cell, value, notation));
+      linked(cell, value, part);
     }
+  }
+
+  /** The same; in its own place it is a step on the way to what the line comes to, and unnamed. */
+  public void step(int line, int column, Traced value, Part part) {
+    TabCell cell = cell(line, column);
+    if (book.mayBePlaced(value)) {
+      style(cell, value, part);
+      book.stepped(value, this, line, column);
+      book.later(notation -> book.write(cell, value, notation.on(name())));
+    } else {
+      linked(cell, value, part);
+    }
+  }
+
+  private void linked(TabCell cell, Traced value, Part part) {
+    cell.style(looked(textual(value) ? textOf(part) : part, value));
+    book.needed(value);
+    book.later(notation -> book.writeLink(cell, value, notation.on(name())));
   }
 
   /** A number once more in one cell of a line; the self-check sees to it that it stays the same. */
   public void repeated(int line, int column, Figure<?> value, Part part) {
-    value(line, column, book.repeated(value), part);
+    step(line, column, book.repeated(value), part);
   }
 
   /** The sum of a list's column, under that column. */
@@ -317,7 +347,7 @@ public final class Tab {
     Place place = book.placed(value, this, next, column);
     TabCell cell = cell(next++, column);
     style(cell, value, Part.TOTAL);
-    book.later(notation -> book.write(cell, value, notation));
+    book.later(notation -> book.write(cell, value, notation.on(name())));
     return place;
   }
 
@@ -336,20 +366,32 @@ public final class Tab {
 
   /** A value that has its place here and is shown by the state it stands for. */
   public Place state(String label, Figure<?> value, String format) {
-    Place place = book.placed(value, this, next, 1);
+    Place place = book.stepped(value, this, next, 1);
     text(next, 0, label, Part.LABEL);
     TabCell cell = cell(next++, 1);
     cell.style(book.look().of(Part.STATUS, format));
-    book.later(notation -> book.write(cell, value, notation));
+    book.later(notation -> book.write(cell, value, notation.on(name())));
     return place;
   }
 
   private Place entry(String label, Traced value, String note, Part part) {
-    Place place = book.placed(value, this, next, 1);
+    return entry(book.placed(value, this, next, 1), label, value, note, part);
+  }
+
+  /** The same without a name, where the label is name enough: whatever tells more of a result. */
+  public Place aside(String label, Traced value, String note) {
+    return aside(label, value, note, Part.RESULT);
+  }
+
+  private Place aside(String label, Traced value, String note, Part part) {
+    return entry(book.stepped(value, this, next, 1), label, value, note, part);
+  }
+
+  private Place entry(Place place, String label, Traced value, String note, Part part) {
     text(next, 0, label, part == Part.TOTAL ? Part.TOTAL_LABEL : Part.LABEL);
     TabCell cell = cell(next, 1);
     style(cell, value, part);
-    book.later(notation -> book.write(cell, value, notation));
+    book.later(notation -> book.write(cell, value, notation.on(name())));
     beside(next++, value, book.isInput(value) ? book.allowed(value) : "", note, part);
     return place;
   }
@@ -366,14 +408,18 @@ public final class Tab {
     TabCell cell = cell(next, 1);
     Part part = textual(value) ? textOf(Part.RESULT) : Part.RESULT;
     cell.style(looked(part, value));
-    book.later(notation -> book.writeLink(cell, value, notation));
+    book.later(notation -> book.writeLink(cell, value, notation.on(name())));
     beside(next++, value, "", note, Part.RESULT);
   }
 
-  /** A value in its own place, or from its place where it has one already. */
+  /** A value in its own place, or from its place where it has one already; words are an aside. */
   public void shown(String label, Traced value, String note) {
     if (book.mayBePlaced(value)) {
-      entry(label, value, note);
+      if (textual(value) && !book.isInput(value)) {
+        aside(label, value, note);
+      } else {
+        entry(label, value, note);
+      }
     } else {
       book.needed(value);
       link(label, value, note);
@@ -389,12 +435,12 @@ public final class Tab {
 
   /** A number whose place is elsewhere, told again; the self-check holds the two together. */
   public void repeat(String label, Figure<?> value, String note) {
-    entry(label, book.repeated(value), note, Part.RESULT);
+    aside(label, book.repeated(value), note, Part.RESULT);
   }
 
   /** The same, closing what stands above it. */
   public void repeatedTotal(String label, Figure<?> value, String note) {
-    entry(label, book.repeated(value), note, Part.TOTAL);
+    aside(label, book.repeated(value), note, Part.TOTAL);
   }
 
   private void beside(int line, Traced value, String allowed, String note, Part part) {
@@ -532,7 +578,7 @@ public final class Tab {
       raise(row(line), values);
       book.later(
           notation -> {
-            CellNotation inRow = listing.notation(notation, item);
+            CellNotation inRow = listing.notation(notation.on(name()), item);
             for (int column = 0; column < headings.size(); column++) {
               Traced value = values.get(column);
               TabCell cell = cell(line, column);
@@ -541,7 +587,7 @@ public final class Tab {
               if (own) {
                 book.write(cell, value, inRow);
               } else {
-                book.writeLink(cell, value, notation);
+                book.writeLink(cell, value, notation.on(name()));
               }
             }
           });
@@ -611,6 +657,22 @@ public final class Tab {
   /** A cell, made if need be. */
   public TabCell cell(int line, int column) {
     return row(line).cell(column);
+  }
+
+  /** How many columns are printed: those of the tab, and more where a table is wider. */
+  int across() {
+    return lines.stream()
+        .filter(Objects::nonNull)
+        .mapToInt(line -> line.cells().size())
+        .reduce(columns(), Math::max);
+  }
+
+  /** The words in a cell; none where nothing stands. */
+  String textAt(int line, int column) {
+    TabLine made = line < lines.size() ? lines.get(line) : null;
+    boolean isMade = made != null && column < made.cells().size();
+    TabCell cell = isMade ? made.cells().get(column) : null;
+    return cell == null ? "" : cell.text();
   }
 
   /** From the top; null where there is none. */

@@ -30,6 +30,14 @@ public final class TabCell implements CellValue {
     formula = written;
   }
 
+  /** Says the same as another: by the same formula, with the same value. */
+  void says(TabCell other) {
+    formula = other.formula;
+    kind = other.kind;
+    text = other.text;
+    number = other.number;
+  }
+
   @Override
   public void text(String held) {
     kind = Kind.TEXT;

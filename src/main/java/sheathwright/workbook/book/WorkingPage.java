@@ -56,7 +56,7 @@ final class WorkingPage {
   /** A step of the working: its value, its formula in words, and its source. */
   private void step(String label, Traced value, String owner) {
     int line = tab.line();
-    book.placed(value, tab, line, 1, owner);
+    book.stepped(value, tab, line, 1, owner);
     tab.text(line, 0, label, Part.LABEL);
     TabCell cell = tab.cell(line, 1);
     tab.style(cell, value, Part.RESULT);
@@ -80,7 +80,7 @@ final class WorkingPage {
             tab.cell(line, 5).text().length() / STEP_CHARACTERS,
             source.length() / SOURCE_CHARACTERS);
     tab.row(line).height(Tab.LINE_HEIGHT * (1 + lines) + 2);
-    book.later(notation -> book.write(cell, value, notation));
+    book.later(notation -> book.write(cell, value, notation.on(tab.name())));
   }
 
   private static String label(Traced step) {

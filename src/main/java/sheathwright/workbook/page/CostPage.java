@@ -71,22 +71,22 @@ final class CostPage {
 
   private static void sheet(Tab tab, String what, UnitPrice price) {
     tab.heading(what);
-    tab.entry("Direct cost", price.direct(), "material with waste and tax, labor, dump fee");
-    tab.entry("With overhead and margin", price.exact(), "");
+    tab.aside("Direct cost", price.direct(), "material with waste and tax, labor, dump fee");
+    tab.aside("With overhead and margin", price.exact(), "");
     tab.total("Quoted", price.quoted(), "up to the step of prices");
   }
 
   private static void found(Tab tab, FoundPrice price) {
     tab.heading(price.unit().label() + ", each " + price.unit().each());
-    tab.entry("Direct cost", price.direct(), "material with tax, labor");
-    tab.entry("With overhead and margin", price.exact(), "");
+    tab.aside("Direct cost", price.direct(), "material with tax, labor");
+    tab.aside("With overhead and margin", price.exact(), "");
     tab.total("Quoted", price.quoted(), "up to the step of prices");
   }
 
   private static void piece(Tab tab, String what, PiecePrice price) {
     tab.heading(what);
-    tab.entry("Direct cost", price.direct(), "material with tax, labor");
-    tab.entry("With overhead and margin", price.exact(), "");
+    tab.aside("Direct cost", price.direct(), "material with tax, labor");
+    tab.aside("With overhead and margin", price.exact(), "");
     tab.total("Quoted", price.quoted(), "up to the step of prices");
   }
 }

@@ -223,7 +223,7 @@ final class DeckPages {
     estimate
         .framing()
         .rafters()
-        .ifPresent(screening -> tab.entry("While the deck is off", deckOff(screening), ""));
+        .ifPresent(screening -> tab.aside("While the deck is off", deckOff(screening), ""));
     SitePage.work(tab, estimate);
     boolean hasPatches = false;
     for (Deck.Part part : estimate.deck().parts()) {
@@ -328,7 +328,7 @@ final class DeckPages {
         "Pieces over fewer than two spans",
         layout.shortPieces(),
         "move the first joint, or support all their edges");
-    tab.entry("Height of the last course", layout.lastCourse(), "");
+    tab.measured("Height of the last course", layout.lastCourse(), "");
     tab.entry("Narrow strip?", layout.narrow(), "under 24 in the span table does not hold");
     for (Deck.Part part : estimate.deck().parts()) {
       DeckMap.draw(

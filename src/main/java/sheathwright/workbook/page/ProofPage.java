@@ -65,7 +65,7 @@ final class ProofPage {
     if (framing.rafters().isPresent()) {
       tab.heading("What the rafters' checks were made from");
       estimate.job().rafterFacts().forEach((label, value) -> tab.link(label, value, ""));
-      framing.taken().forEach((label, value) -> tab.entry(label, value, ""));
+      framing.taken().forEach((label, value) -> tab.aside(label, value, ""));
       known(tab, framing);
       tab.note(
           "To try another species, grade or size, change it on the tab job: this page follows.");
@@ -158,8 +158,8 @@ final class ProofPage {
     tab.text(line, 0, what, Part.LABEL);
     String rule = rule(tab, check);
     if (check.isLive()) {
-      tab.value(line, ASKED, check.demand(), Part.RESULT);
-      tab.value(line, GIVEN, check.capacity(), Part.RESULT);
+      tab.step(line, ASKED, check.demand(), Part.RESULT);
+      tab.step(line, GIVEN, check.capacity(), Part.RESULT);
       tab.text(line, UNIT, Tab.unitBeside(check.demand()), Part.UNIT);
       tab.value(line, USED, check.ratio(), Part.RESULT);
       tab.stop(line, VERDICT, check.verdict(check.ratio().isNamed() ? holding : HOLDS, otherwise));

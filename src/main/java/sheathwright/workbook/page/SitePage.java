@@ -26,7 +26,7 @@ final class SitePage {
   static void known(Tab tab, Estimate estimate, Map<String, Traced> told) {
     Site site = estimate.site();
     tab.heading("The site and its code");
-    told.forEach((label, value) -> tab.shown(label, value, value.source().text()));
+    told.forEach((label, value) -> tab.aside(label, value, value.source().text()));
     shown(tab, "Edition of ASCE 7", site.wind().edition(), "follows from the code");
     shown(tab, "Mean roof height", site.wind().height(), "between eave and ridge");
     for (RoofArea area : RoofArea.values()) {

@@ -150,15 +150,15 @@ final class SurveyPages {
     for (FlatnessFinding finding : survey.findings()) {
       int line = rafters.line();
       rafters.text(line, 0, finding.check().what(), Part.LABEL);
-      rafters.value(line, 1, finding.deviation(), Part.RESULT);
-      rafters.value(line, 2, finding.check().capacity(), Part.RESULT);
+      rafters.step(line, 1, finding.deviation(), Part.RESULT);
+      rafters.step(line, 2, finding.check().capacity(), Part.RESULT);
       rafters.value(line, 3, finding.check().ratio(), Part.RESULT);
-      rafters.value(
+      rafters.step(
           line,
           PLACE - 1,
           finding.check().ok().as(finding.check().ratio().name() + "_ok"),
           Part.RESULT);
-      rafters.value(line, PLACE, finding.place(), Part.RESULT);
+      rafters.step(line, PLACE, finding.place(), Part.RESULT);
     }
   }
 

@@ -36,7 +36,8 @@ public final class SentNumbers {
 
   private static Optional<Double> number(XSSFWorkbook book, Name name) {
     AreaReference area = new AreaReference(name.getRefersToFormula(), SpreadsheetVersion.EXCEL2007);
-    if (!area.isSingleCell()) {
+    boolean isLine = area.getFirstCell().getCol() < 0; // headings printed again on each page
+    if (isLine || !area.isSingleCell()) {
       return Optional.empty();
     }
     CellReference at = area.getFirstCell();

@@ -2,7 +2,10 @@ package sheathwright.workbook.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +14,8 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.figure.Check;
 import sheathwright.figure.Traced;
 import sheathwright.job.Estimate;
@@ -83,7 +88,7 @@ final class Following {
       String what, byte[] edited, byte[] fresh, Book book) {
     Map<String, Object> expected = byName(fresh, Cells.written(fresh), Set.of());
     Map<String, Object> recalculated =
-        byName(edited, Cells.byPoi(edited), SolvedCells.addresses(edited, book.solvedNames()));
+        byName(edited, Cells.byPoi(edited), SolvedCells.addresses(edited, book.solvedCells()));
     recalculated.keySet().retainAll(expected.keySet());
     expected.keySet().retainAll(recalculated.keySet());
     assertThat(recalculated).as(what).hasSizeGreaterThan(60);
@@ -96,14 +101,39 @@ final class Following {
     SolvedCells.cellsByName(file)
         .forEach(
             (name, cells) -> {
-              boolean isItsOwn = !name.startsWith("step_") && !name.startsWith("state_of_");
+              boolean isItsOwn = !name.startsWith("state_of_");
               for (int i = 0; isItsOwn && i < cells.size(); i++) {
                 if (values.containsKey(cells.get(i)) && !except.contains(cells.get(i))) {
                   named.put(name + "!" + i + " of " + cells.size(), values.get(cells.get(i)));
                 }
               }
             });
+    stepsByLabel(file)
+        .forEach(
+            (label, address) -> {
+              if (values.containsKey(address) && !except.contains(address)) {
+                named.put(label, values.get(address));
+              }
+            });
     return named;
+  }
+
+  /** The steps of the working that are told by a label of their own. */
+  private static Map<String, String> stepsByLabel(byte[] file) {
+    Map<String, String> steps = new LinkedHashMap<>();
+    Set<String> twice = new HashSet<>();
+    try (XSSFWorkbook workbook = Cells.opened(file)) {
+      for (Row row : workbook.getSheet("Working")) {
+        String label = row.getCell(0) == null ? "" : row.getCell(0).toString();
+        if (steps.put(label, "Working!B" + (row.getRowNum() + 1)) != null) {
+          twice.add(label);
+        }
+      }
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    }
+    steps.keySet().removeAll(twice);
+    return steps;
   }
 
   /** Leaves a workbook, and what it should say, for engines that read files. */

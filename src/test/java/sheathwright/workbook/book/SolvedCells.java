@@ -55,12 +55,13 @@ public final class SolvedCells {
   }
 
   /** The guards, what was solved, and whatever is made from either, however far down. */
-  static Set<String> addresses(byte[] file, Set<String> solvedNames) {
+  static Set<String> addresses(byte[] file, Map<String, List<String>> solved) {
     Map<String, List<String>> cellsOf = cellsByName(file);
     Deque<String> next = new ArrayDeque<>();
+    solved.values().forEach(next::addAll);
     cellsOf.forEach(
         (name, cells) -> {
-          if (solvedNames.contains(name) || name.endsWith("_now") || name.endsWith("_changed")) {
+          if (name.endsWith("_now") || name.endsWith("_changed")) {
             next.addAll(cells);
           }
         });

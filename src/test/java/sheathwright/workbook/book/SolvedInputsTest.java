@@ -170,20 +170,24 @@ class SolvedInputsTest {
         .map(SolvedInputsTest::solved);
   }
 
+  private static Cell at(XSSFWorkbook workbook, String address) {
+    CellReference at = new CellReference("'" + address.replace("!", "'!"));
+    return workbook.getSheet(at.getSheetName()).getRow(at.getRow()).getCell(at.getCol());
+  }
+
   /** Everything that a solver found, as it stands in the cells. */
   private static Map<String, List<String>> solved(Following.Made made) {
     Map<String, List<String>> found = new LinkedHashMap<>();
-    Map<String, List<String>> cells = SolvedCells.cellsByName(made.bytes());
     try (XSSFWorkbook workbook = Cells.opened(made.bytes())) {
-      for (String name : made.book().solvedNames()) {
-        List<String> values = new ArrayList<>();
-        for (String address : cells.get(name)) {
-          CellReference at = new CellReference("'" + address.replace("!", "'!"));
-          Cell cell = workbook.getSheet(at.getSheetName()).getRow(at.getRow()).getCell(at.getCol());
-          values.add(String.valueOf(cell));
-        }
-        found.put(name, values);
-      }
+      made.book()
+          .solvedCells()
+          .forEach(
+              (name, addresses) ->
+                  found.put(
+                      name,
+                      addresses.stream()
+                          .map(address -> String.valueOf(at(workbook, address)))
+                          .toList()));
       return found;
     } catch (java.io.IOException broken) {
       throw new java.io.UncheckedIOException(broken);

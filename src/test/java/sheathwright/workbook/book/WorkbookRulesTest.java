@@ -26,7 +26,7 @@ import sheathwright.workbook.page.FillBook;
 import sheathwright.workbook.page.JobBook;
 import sheathwright.workbook.page.Samples;
 
-/** What every workbook that leaves the house keeps to. */
+/** What every workbook that leaves the house keeps to, by the numbers of decision 031. */
 class WorkbookRulesTest {
 
   private static final Pattern TEXT = Pattern.compile("\"[^\"]*\"|'[^']*'!");
@@ -66,7 +66,7 @@ class WorkbookRulesTest {
 
   @ParameterizedTest
   @MethodSource("names")
-  void formulas_areShortPlainAndOfSafeFunctions(String name) {
+  void rules6To12_formulas_areShortPlainAndOfSafeFunctions(String name) {
     Cells.formulas(books.get(name))
         .forEach(
             (address, formula) -> {
@@ -86,7 +86,7 @@ class WorkbookRulesTest {
 
   @ParameterizedTest
   @MethodSource("names")
-  void names_areLegalAndUnique(String name) throws Exception {
+  void rule14_names_areLegalAndUnique(String name) throws Exception {
     try (XSSFWorkbook workbook = Cells.opened(books.get(name))) {
       Set<String> seen = new HashSet<>();
       workbook.getAllNames().stream()
@@ -102,7 +102,7 @@ class WorkbookRulesTest {
 
   @ParameterizedTest
   @MethodSource("names")
-  void formulas_areLockedAndTabsAreReadyToPrint(String name) throws Exception {
+  void rules13_15_31_32_formulas_areLockedAndTabsAreReadyToPrint(String name) throws Exception {
     try (XSSFWorkbook workbook = Cells.opened(books.get(name))) {
       for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
         XSSFSheet sheet = workbook.getSheetAt(i);
@@ -131,7 +131,7 @@ class WorkbookRulesTest {
 
   @ParameterizedTest
   @MethodSource("jobs")
-  void inputs_areUnlockedAndSayWhatTheyMayBe(String job) throws Exception {
+  void rules29_31_inputs_areUnlockedAndSayWhatTheyMayBe(String job) throws Exception {
     JobBook made = JobBook.estimate(new Estimate(Job.of(Samples.tables(job))));
     byte[] bytes = made.bytes();
     Book book = made.book();
@@ -153,7 +153,7 @@ class WorkbookRulesTest {
 
   @ParameterizedTest
   @MethodSource("functions")
-  void aFilledColumn_hasOneFormula(String function) {
+  void rule8_aFilledColumn_hasOneFormula(String function) {
     byte[] bytes = FillBook.bytes(Samples.filled(function, Samples.tablesToFill().get(function)));
     Map<String, Set<String>> formulas = new HashMap<>();
     Cells.formulas(bytes)
@@ -176,7 +176,7 @@ class WorkbookRulesTest {
 
   @ParameterizedTest
   @MethodSource("names")
-  void theSameInput_givesTheSameBytes(String name) {
+  void rule36_theSameInput_givesTheSameBytes(String name) {
     again = again == null ? Samples.made() : again;
     assertThat(again.get(name)).isEqualTo(books.get(name));
   }

@@ -106,8 +106,9 @@ class CrewPageTest {
   void whatNobodyHandsOut_standsLast() throws Exception {
     try (XSSFWorkbook workbook = Cells.opened(book)) {
       int last = workbook.getNumberOfSheets() - 1;
-      assertThat(workbook.getSheetName(last - 1)).isEqualTo("Working");
-      assertThat(workbook.getSheetName(last)).isEqualTo("Tables");
+      assertThat(workbook.getSheetName(last - 2)).isEqualTo("Working");
+      assertThat(workbook.getSheetName(last - 1)).isEqualTo("Tables");
+      assertThat(workbook.getSheetName(last)).isEqualTo("Names");
       XSSFSheet working = workbook.getSheet("Working");
       int header = working.getRepeatingRows().getFirstRow();
       assertThat(working.getRepeatingRows().getLastRow()).isEqualTo(header);

@@ -22,7 +22,8 @@ public final class OverwrittenCells {
   /**
    * Overwrites each of the cells in turn and puts it right again.
    *
-   * @param names of cells and of columns of lists
+   * @param names of cells and of columns of lists; with {@code shown_} before it, of what the first
+   *     tab tells again
    * @param there those of them that no file may lack
    */
   public static void eachIsSeen(byte[] file, List<String> names, List<String> there)
@@ -45,6 +46,7 @@ public final class OverwrittenCells {
       ToDoubleBiFunction<XSSFWorkbook, FormulaEvaluator> failing)
       throws Exception {
     Map<String, List<String>> cells = new LinkedHashMap<>(SolvedCells.cellsByName(file));
+    cells.putAll(toldAgain(file));
     cells.keySet().retainAll(names);
     assertThat(cells).hasSizeGreaterThan(5).containsKeys(there.toArray(String[]::new));
     try (XSSFWorkbook workbook = Cells.opened(file)) {
@@ -72,6 +74,22 @@ public final class OverwrittenCells {
       }
       assertThat(failing.applyAsDouble(workbook, evaluator)).isEqualTo(before);
     }
+  }
+
+  /** The cells of the first tab that point at one name and at nothing else. */
+  private static Map<String, List<String>> toldAgain(byte[] file) throws Exception {
+    Map<String, List<String>> told = new LinkedHashMap<>();
+    try (XSSFWorkbook workbook = Cells.opened(file)) {
+      String first = workbook.getSheetName(0) + "!";
+      Cells.formulas(file)
+          .forEach(
+              (address, formula) -> {
+                if (address.startsWith(first) && workbook.getName(formula) != null) {
+                  told.put("shown_" + formula, List.of(address));
+                }
+              });
+    }
+    return told;
   }
 
   /** The cell that a name stands for. */

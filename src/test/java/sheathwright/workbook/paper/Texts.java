@@ -46,8 +46,23 @@ final class Texts {
           put(name.getNameName(), OverwrittenCells.at(workbook, formula.replaceAll("!.*:", "!")));
         }
       }
+      if (workbook.getSheet("Working") != null) {
+        workbook.getSheet("Working").forEach(this::step);
+      }
     } catch (IOException broken) {
       throw new UncheckedIOException(broken);
+    }
+  }
+
+  /** A step of the working, under its label as a name is written. */
+  private void step(Row row) {
+    Cell label = row.getCell(0);
+    Cell value = row.getCell(1);
+    if (value != null && label != null && label.getCellType() == CellType.STRING) {
+      String name = label.getStringCellValue().replaceFirst(",.*", "").replace(' ', '_');
+      if (!numbers.containsKey(name)) {
+        put(name, value);
+      }
     }
   }
 
@@ -78,7 +93,7 @@ final class Texts {
     return numbers.get(column);
   }
 
-  /** What a named cell holds. */
+  /** What a named cell, or a step of the working, holds. */
   double number(String name) {
     return numbers.get(name);
   }

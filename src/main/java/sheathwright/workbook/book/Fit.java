@@ -1,0 +1,117 @@
+package sheathwright.workbook.book;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFFont;
+
+/**
+ * Sees to it that no words of a tab are cut off: what is too wide for its place is broken into
+ * lines, and a line of cells is made as tall as the words in it need.
+ */
+final class Fit {
+
+  /** A screen draws letters a little wider than paper has them. */
+  private static final double SLACK = 1.04;
+
+  /** Left and right of the words in a cell, and each indention, in dots of a screen. */
+  private static final double AIR = 6;
+
+  private static final double INDENTION = 9;
+  private static final double POINTS_A_DOT = 0.75;
+  private static final double LINE = 1.2;
+  private static final double ABOVE_AND_BELOW = 2;
+
+  private final Tab tab;
+  private final Map<Long, Integer> merged = new HashMap<>();
+  private final double[] dots;
+  private final double ordinary;
+
+  /** For a tab whose cells are made one where they are to be. */
+  Fit(Tab tab) {
+    this.tab = tab;
+    dots =
+        IntStream.range(0, tab.across()).mapToDouble(tab.sheet()::getColumnWidthInPixels).toArray();
+    ordinary = tab.sheet().getDefaultRowHeightInPoints();
+    for (CellRangeAddress region : tab.sheet().getMergedRegions()) {
+      merged.put(place(region.getFirstRow(), region.getFirstColumn()), region.getLastColumn());
+    }
+  }
+
+  /** Fits the words of a tab on which everything is written. */
+  static void words(Tab tab) {
+    Fit fit = new Fit(tab);
+    List<TabLine> lines = tab.lines();
+    for (int row = 0; row < lines.size(); row++) {
+      if (lines.get(row) != null) {
+        fit.line(row, lines.get(row));
+      }
+    }
+  }
+
+  private static long place(int row, int column) {
+    return (long) row << Integer.SIZE | column;
+  }
+
+  /** Fits the words of one line. */
+  void line(int row, TabLine line) {
+    List<TabCell> cells = line.cells();
+    double tall = line.height().orElse(ordinary);
+    double needed = 0;
+    for (int column = 0; column < cells.size(); column++) {
+      TabCell cell = cells.get(column);
+      if (cell != null && cell.style() != null && !cell.text().isEmpty()) {
+        needed = Math.max(needed, needed(row, column, cell, cells));
+      }
+    }
+    if (needed > tall) {
+      line.height(needed);
+    }
+  }
+
+  /** How tall the line must be for one cell of it, which is broken into lines if need be. */
+  private double needed(int row, int column, TabCell cell, List<TabCell> cells) {
+    XSSFFont font = cell.style().getFont();
+    double size = font.getFontHeightInPoints();
+    int last = merged.getOrDefault(place(row, column), column);
+    double own = points(column, last, cell.style());
+    if (!cell.style().getWrapText()) {
+      double wide = Letters.wide(cell.text(), size, font.getBold()) * SLACK;
+      if (wide <= points(column, free(column, last, cell.style(), cells), cell.style())) {
+        return size * LINE;
+      }
+      cell.style(tab.broken(cell.style()));
+    }
+    int lines = Letters.lines(cell.text(), size * SLACK, font.getBold(), own);
+    return lines * size * LINE + ABOVE_AND_BELOW;
+  }
+
+  /** The last column that words may run into: what begins at the left runs on where nothing is. */
+  private int free(int column, int last, XSSFCellStyle style, List<TabCell> cells) {
+    if (last > column || style.getAlignment() == HorizontalAlignment.RIGHT) {
+      return last;
+    }
+    int free = column;
+    while (free + 1 < dots.length && isFree(free + 1, cells)) {
+      free++;
+    }
+    return free;
+  }
+
+  private static boolean isFree(int column, List<TabCell> cells) {
+    TabCell cell = column < cells.size() ? cells.get(column) : null;
+    return cell == null || cell.kind() == TabCell.Kind.EMPTY && cell.formula().isEmpty();
+  }
+
+  private double points(int first, int last, XSSFCellStyle style) {
+    double wide = -AIR - INDENTION * style.getIndention();
+    for (int column = first; column <= last; column++) {
+      wide += dots[column];
+    }
+    return Math.max(1, wide * POINTS_A_DOT);
+  }
+}
