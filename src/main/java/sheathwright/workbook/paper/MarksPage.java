@@ -5,7 +5,10 @@ import java.util.List;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Roll;
+import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
+import sheathwright.framing.stop.StopFinding;
+import sheathwright.framing.stop.StopReports;
 import sheathwright.job.Estimate;
 import sheathwright.life.bill.ItemAccount;
 import sheathwright.life.bill.NextOrder;
@@ -25,7 +28,7 @@ import sheathwright.workbook.told.Told;
 /** The page of a change order that has one line a mark: where, why, its photographs, how much. */
 final class MarksPage {
 
-  private static final int[] WIDTHS = {28, 44, 16, 14, 6, 10, 9, 10};
+  private static final int[] WIDTHS = {24, 49, 14, 14, 8, 10, 9, 10};
   private static final int QUANTITY = 5;
   private static final int AMOUNT = 7;
   private static final String STOP = "stop";
@@ -35,6 +38,7 @@ final class MarksPage {
   private final Photos photos;
   private final Measured measured;
   private final List<String> causes;
+  private final StopReports stops;
   private final List<Asked> asked = new ArrayList<>();
 
   MarksPage(Paper paper, Estimate estimate, NextOrder order, Photos photos) {
@@ -43,6 +47,7 @@ final class MarksPage {
     this.photos = photos;
     measured = new Measured(estimate);
     causes = Causes.sentences(estimate);
+    stops = estimate.framing().stops();
   }
 
   /** Its sheets of paper. */
@@ -65,8 +70,7 @@ final class MarksPage {
     if (count.unseen().isEmpty()) {
       sheaf.paragraph(count.words());
     } else {
-      sheaf.keep(sheaf.tab().tallOf(count.words()));
-      sheaf.tab().caution(count.words());
+      caution(count.words());
     }
     if (!causes.isEmpty()) {
       sheaf.heading("What comes back", 0);
@@ -171,7 +175,8 @@ final class MarksPage {
     List<Found> unpriced = order.accounts().unpriced();
     List<Found> stopped =
         order.accounts().uncharged().stream().filter(found -> found.action().equals(STOP)).toList();
-    if (unpriced.isEmpty() && stopped.isEmpty()) {
+    List<String> framing = framing();
+    if (unpriced.isEmpty() && stopped.isEmpty() && framing.isEmpty()) {
       return;
     }
     sheaf.heading("What waits", 30);
@@ -181,10 +186,26 @@ final class MarksPage {
               .formatted(found.key(), found.reason()));
     }
     for (Found found : stopped) {
-      String words =
-          "%s: %s. Separate order after the engineer.".formatted(found.key(), found.reason());
-      sheaf.keep(sheaf.tab().tallOf(words));
-      sheaf.tab().caution(words);
+      caution("%s: %s. Separate order after the engineer.".formatted(found.key(), found.reason()));
     }
+    framing.forEach(this::caution);
+  }
+
+  private void caution(String words) {
+    sheaf.keep(sheaf.tab().tallOf(words));
+    sheaf.tab().caution(words);
+  }
+
+  /** What was seen of the framing that stops the work; the tool prices none of it. */
+  private List<String> framing() {
+    List<String> all = new ArrayList<>();
+    for (List<Traced> row : stops.toHomeowner().rows()) {
+      if (!row.get(0).plain().equals(StopFinding.NOTHING.word())) {
+        all.add(
+            "%s (%s) It is in no sum; a separate order comes after that is decided."
+                .formatted(row.get(1).plain(), row.get(2).plain()));
+      }
+    }
+    return all;
   }
 }
