@@ -5,10 +5,7 @@ import java.util.List;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Roll;
-import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
-import sheathwright.framing.stop.StopFinding;
-import sheathwright.framing.stop.StopReports;
 import sheathwright.job.Estimate;
 import sheathwright.life.bill.ItemAccount;
 import sheathwright.life.bill.NextOrder;
@@ -23,6 +20,7 @@ import sheathwright.workbook.told.PhotoRows;
 import sheathwright.workbook.told.Photos;
 import sheathwright.workbook.told.Places;
 import sheathwright.workbook.told.Sheaf;
+import sheathwright.workbook.told.Waiting;
 import sheathwright.workbook.told.Told;
 
 /** The page of a change order that has one line a mark: where, why, its photographs, how much. */
@@ -38,7 +36,7 @@ final class MarksPage {
   private final Photos photos;
   private final Measured measured;
   private final List<String> causes;
-  private final StopReports stops;
+  private final List<String> framing;
   private final List<Asked> asked = new ArrayList<>();
 
   MarksPage(Paper paper, Estimate estimate, NextOrder order, Photos photos) {
@@ -47,7 +45,7 @@ final class MarksPage {
     this.photos = photos;
     measured = new Measured(estimate);
     causes = Causes.sentences(estimate);
-    stops = estimate.framing().stops();
+    framing = Waiting.sentences(estimate);
   }
 
   /** Its sheets of paper. */
@@ -175,7 +173,6 @@ final class MarksPage {
     List<Found> unpriced = order.accounts().unpriced();
     List<Found> stopped =
         order.accounts().uncharged().stream().filter(found -> found.action().equals(STOP)).toList();
-    List<String> framing = framing();
     if (unpriced.isEmpty() && stopped.isEmpty() && framing.isEmpty()) {
       return;
     }
@@ -188,24 +185,12 @@ final class MarksPage {
     for (Found found : stopped) {
       caution("%s: %s. Separate order after the engineer.".formatted(found.key(), found.reason()));
     }
-    framing.forEach(this::caution);
+    framing.forEach(
+        each -> caution(each + " It is in no sum; a separate order comes after that is decided."));
   }
 
   private void caution(String words) {
     sheaf.keep(sheaf.tab().tallOf(words));
     sheaf.tab().caution(words);
-  }
-
-  /** What was seen of the framing that stops the work; the tool prices none of it. */
-  private List<String> framing() {
-    List<String> all = new ArrayList<>();
-    for (List<Traced> row : stops.toHomeowner().rows()) {
-      if (!row.get(0).plain().equals(StopFinding.NOTHING.word())) {
-        all.add(
-            "%s (%s) It is in no sum; a separate order comes after that is decided."
-                .formatted(row.get(1).plain(), row.get(2).plain()));
-      }
-    }
-    return all;
   }
 }
