@@ -14,8 +14,6 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Reading;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
-import sheathwright.framing.stop.StopFinding;
-import sheathwright.framing.stop.StopReports;
 import sheathwright.job.Deck;
 import sheathwright.job.Estimate;
 import sheathwright.job.OnTheGround;

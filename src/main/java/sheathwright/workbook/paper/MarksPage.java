@@ -20,8 +20,8 @@ import sheathwright.workbook.told.PhotoRows;
 import sheathwright.workbook.told.Photos;
 import sheathwright.workbook.told.Places;
 import sheathwright.workbook.told.Sheaf;
-import sheathwright.workbook.told.Waiting;
 import sheathwright.workbook.told.Told;
+import sheathwright.workbook.told.Waiting;
 
 /** The page of a change order that has one line a mark: where, why, its photographs, how much. */
 final class MarksPage {
