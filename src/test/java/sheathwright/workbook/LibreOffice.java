@@ -42,17 +42,23 @@ public final class LibreOffice {
     Files.createDirectories(folder);
     for (int first = 0; first < files.size(); first += FILES_AT_ONCE) {
       List<Path> some = files.subList(first, Math.min(files.size(), first + FILES_AT_ONCE));
-      convert(some, folder, profile);
+      convert(some, folder, profile, "xlsx:Calc MS Excel 2007 XML", ".xlsx");
     }
   }
 
-  private static void convert(List<Path> files, Path folder, Path profile)
+  /** Prints the files into another folder, each into a file of pages under its own name. */
+  static void print(List<Path> files, Path folder) throws IOException, InterruptedException {
+    Path profile = Files.createTempDirectory("libreoffice-profile");
+    convert(files, folder, profile, "pdf", ".pdf");
+  }
+
+  private static void convert(
+      List<Path> files, Path folder, Path profile, String format, String ending)
       throws IOException, InterruptedException {
     List<String> command = new ArrayList<>();
     command.add("soffice");
     command.add("-env:UserInstallation=" + profile.toUri());
-    command.addAll(
-        List.of("--headless", "--norestore", "--convert-to", "xlsx:Calc MS Excel 2007 XML"));
+    command.addAll(List.of("--headless", "--norestore", "--convert-to", format));
     command.addAll(List.of("--outdir", folder.toString()));
     files.forEach(file -> command.add(file.toString()));
     Path log = Files.createTempFile("libreoffice", ".log");
@@ -63,7 +69,8 @@ public final class LibreOffice {
       throw new IOException("LibreOffice took too long: " + Files.readString(log));
     }
     for (Path file : files) {
-      if (!Files.exists(folder.resolve(file.getFileName()))) {
+      String made = file.getFileName().toString().replace(".xlsx", ending);
+      if (!Files.exists(folder.resolve(made))) {
         throw new IOException("LibreOffice did not write " + file + ": " + Files.readString(log));
       }
     }

@@ -754,7 +754,7 @@ public final class Tab {
   private int linesFor(int first, List<String> words) {
     int most = 1;
     for (int i = 0; i < words.size() && first + i < columns(); i++) {
-      most = Math.max(most, linesOf(words.get(i), Math.max(1, widths[first + i] + 1)));
+      most = Math.max(most, linesOf(words.get(i), Math.max(1, widths[first + i])));
     }
     return most;
   }

@@ -14,8 +14,6 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Reading;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
-import sheathwright.framing.stop.StopFinding;
-import sheathwright.framing.stop.StopReports;
 import sheathwright.job.Deck;
 import sheathwright.job.Estimate;
 import sheathwright.job.OnTheGround;
@@ -33,6 +31,7 @@ import sheathwright.workbook.draw.RoofPlan;
 import sheathwright.workbook.told.PhotoRows;
 import sheathwright.workbook.told.Photos;
 import sheathwright.workbook.told.Sheaf;
+import sheathwright.workbook.told.Waiting;
 
 /** The page of what was found, where, and what we do about it. */
 final class SeenPage {
@@ -190,14 +189,8 @@ final class SeenPage {
 
   /** What was seen of the framing that stops the work, in a homeowner's words. */
   private void framing() {
-    StopReports stops = estimate.framing().stops();
-    Roll said = stops.toHomeowner();
     boolean isHeaded = false;
-    for (List<Traced> row : said.rows()) {
-      if (row.get(0).plain().equals(StopFinding.NOTHING.word())) {
-        continue;
-      }
-      String words = "%s (%s)".formatted(row.get(1).plain(), row.get(2).plain());
+    for (String words : Waiting.sentences(estimate)) {
       if (!isHeaded) {
         sheaf.heading("What has to be decided first", sheaf.tab().tallOf(words));
         isHeaded = true;

@@ -21,11 +21,12 @@ import sheathwright.workbook.told.Photos;
 import sheathwright.workbook.told.Places;
 import sheathwright.workbook.told.Sheaf;
 import sheathwright.workbook.told.Told;
+import sheathwright.workbook.told.Waiting;
 
 /** The page of a change order that has one line a mark: where, why, its photographs, how much. */
 final class MarksPage {
 
-  private static final int[] WIDTHS = {28, 44, 16, 14, 6, 10, 9, 10};
+  private static final int[] WIDTHS = {24, 49, 14, 14, 8, 10, 9, 10};
   private static final int QUANTITY = 5;
   private static final int AMOUNT = 7;
   private static final String STOP = "stop";
@@ -35,6 +36,7 @@ final class MarksPage {
   private final Photos photos;
   private final Measured measured;
   private final List<String> causes;
+  private final List<String> framing;
   private final List<Asked> asked = new ArrayList<>();
 
   MarksPage(Paper paper, Estimate estimate, NextOrder order, Photos photos) {
@@ -43,6 +45,7 @@ final class MarksPage {
     this.photos = photos;
     measured = new Measured(estimate);
     causes = Causes.sentences(estimate);
+    framing = Waiting.sentences(estimate);
   }
 
   /** Its sheets of paper. */
@@ -65,8 +68,7 @@ final class MarksPage {
     if (count.unseen().isEmpty()) {
       sheaf.paragraph(count.words());
     } else {
-      sheaf.keep(sheaf.tab().tallOf(count.words()));
-      sheaf.tab().caution(count.words());
+      caution(count.words());
     }
     if (!causes.isEmpty()) {
       sheaf.heading("What comes back", 0);
@@ -171,7 +173,7 @@ final class MarksPage {
     List<Found> unpriced = order.accounts().unpriced();
     List<Found> stopped =
         order.accounts().uncharged().stream().filter(found -> found.action().equals(STOP)).toList();
-    if (unpriced.isEmpty() && stopped.isEmpty()) {
+    if (unpriced.isEmpty() && stopped.isEmpty() && framing.isEmpty()) {
       return;
     }
     sheaf.heading("What waits", 30);
@@ -181,10 +183,14 @@ final class MarksPage {
               .formatted(found.key(), found.reason()));
     }
     for (Found found : stopped) {
-      String words =
-          "%s: %s. Separate order after the engineer.".formatted(found.key(), found.reason());
-      sheaf.keep(sheaf.tab().tallOf(words));
-      sheaf.tab().caution(words);
+      caution("%s: %s. Separate order after the engineer.".formatted(found.key(), found.reason()));
     }
+    framing.forEach(
+        each -> caution(each + " It is in no sum; a separate order comes after that is decided."));
+  }
+
+  private void caution(String words) {
+    sheaf.keep(sheaf.tab().tallOf(words));
+    sheaf.tab().caution(words);
   }
 }

@@ -21,6 +21,7 @@ import sheathwright.workbook.book.Look.Part;
 import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.told.OnceMore;
 import sheathwright.workbook.told.Sheaf;
+import sheathwright.workbook.told.Waiting;
 
 /**
  * The first page of a deck record: which house, what was done, what lies there now, what was left.
@@ -111,6 +112,7 @@ final class RecordPage {
     for (Found found : accounts.uncharged()) {
       all.add("%s: %s.".formatted(found.key(), found.reason()));
     }
+    Waiting.sentences(estimate).forEach(each -> all.add("Somebody else decides: " + each));
     sheaf.heading("What was left as it is");
     if (all.isEmpty()) {
       sheaf.paragraph("Nothing that was found was left.");

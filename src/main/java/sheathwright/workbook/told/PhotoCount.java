@@ -16,6 +16,9 @@ import sheathwright.life.bill.Share;
  */
 public record PhotoCount(Map<View, Integer> count, List<String> unseen) {
 
+  /** No more marks are named; how many there are besides is said. */
+  private static final int MOST_NAMED = 12;
+
   /** A view in the words of a count. */
   private static final Map<View, String> SHOWN = new EnumMap<>(View.class);
 
@@ -66,9 +69,15 @@ public record PhotoCount(Map<View, Integer> count, List<String> unseen) {
                     together(),
                     together() == 1 ? "photograph" : "photographs",
                     String.join(", ", kinds));
-    return unseen.isEmpty()
-        ? all + "; each mark is seen before and open."
-        : "%s; without one before and one open: %s."
-            .formatted(all, (unseen.size() == 1 ? "mark " : "marks ") + String.join(", ", unseen));
+    if (unseen.isEmpty()) {
+      return all + "; each mark is seen before and open.";
+    }
+    int more = unseen.size() - MOST_NAMED;
+    return "%s; without one before and one open: %s%s."
+        .formatted(
+            all,
+            (unseen.size() == 1 ? "mark " : "marks ")
+                + String.join(", ", unseen.subList(0, Math.min(unseen.size(), MOST_NAMED))),
+            more > 0 ? " and %d more".formatted(more) : "");
   }
 }

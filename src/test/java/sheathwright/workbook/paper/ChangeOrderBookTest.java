@@ -216,6 +216,27 @@ class ChangeOrderBookTest {
             "7 photographs (3 before, 2 open, 1 after, 1 of a stamp); without one before and one open: marks 5, 6, 7, 8, 9, 10, 11, 12.");
   }
 
+  /** A cracked web is in no sum, and is not passed over in silence. */
+  @Test
+  void whatStopsInTheFraming_isSaidToWait() {
+    String reports =
+        """
+        report,seen,where,evidence
+        F-1,split,rafter 9 of plane B,photo 14
+        """;
+
+    Texts said =
+        Texts.of(LifeBooks.changeOrder(LifeJob.with(Map.of("reports", reports)), LifeJob.found()));
+
+    assertThat(said.on("What was found"))
+        .contains("What waits")
+        .anyMatch(
+            text ->
+                text.contains("rafter 9 of plane B")
+                    && text.endsWith("a separate order comes after that is decided."));
+    assertThat(said.number("change_usd")).isEqualTo(248.70);
+  }
+
   @Test
   void aPictureOfAPhonesOwnKind_isRefusedWithItsLine() throws IOException {
     Job job = LifeJob.with(Map.of());
