@@ -22,7 +22,7 @@ import picocli.CommandLine.Spec;
 import sheathwright.job.table.Printable;
 import sheathwright.repl.Prompt;
 import sheathwright.repl.Script;
-import sheathwright.workbook.book.Program;
+import sheathwright.workbook.file.Program;
 
 /** The command line. Results go to standard output, messages to standard error. */
 @Command(

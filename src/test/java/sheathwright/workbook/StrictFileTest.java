@@ -17,7 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import sheathwright.workbook.book.Cells;
-import sheathwright.workbook.book.Program;
+import sheathwright.workbook.file.Program;
 import sheathwright.workbook.page.Samples;
 
 /** The file around the cells: what a strict reader asks of it, and what it says of itself. */

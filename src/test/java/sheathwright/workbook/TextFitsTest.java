@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import sheathwright.workbook.book.Cells;
-import sheathwright.workbook.book.Letters;
+import sheathwright.workbook.file.Letters;
 import sheathwright.workbook.page.Samples;
 
 /**

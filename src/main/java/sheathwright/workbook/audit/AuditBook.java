@@ -3,8 +3,8 @@ package sheathwright.workbook.audit;
 import java.util.List;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Look.Part;
-import sheathwright.workbook.book.Particulars;
 import sheathwright.workbook.book.Tab;
+import sheathwright.workbook.file.Particulars;
 import sheathwright.workbook.page.Sections;
 
 /** What an audit found, as a workbook: in words first, then line by line. */

@@ -27,6 +27,7 @@ import sheathwright.figure.Solution;
 import sheathwright.figure.Step;
 import sheathwright.figure.Table;
 import sheathwright.figure.Traced;
+import sheathwright.workbook.file.Particulars;
 
 /**
  * A workbook in the making. Pages say what stands on them; the book finds everything that those

@@ -8,6 +8,7 @@ import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFFont;
+import sheathwright.workbook.file.Letters;
 
 /**
  * Sees to it that no words of a tab are cut off: what is too wide for its place is broken into

@@ -4,6 +4,7 @@ import org.apache.poi.ss.usermodel.PaperSize;
 import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import sheathwright.workbook.file.Program;
 
 /**
  * Makes a tab something to hand over: locked, frozen below its title, and set up so that each page

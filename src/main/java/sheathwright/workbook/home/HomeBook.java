@@ -12,8 +12,8 @@ import sheathwright.workbook.book.Audience;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Letter;
 import sheathwright.workbook.book.Look.Part;
-import sheathwright.workbook.book.Particulars;
 import sheathwright.workbook.book.Tab;
+import sheathwright.workbook.file.Particulars;
 import sheathwright.workbook.told.Photos;
 import sheathwright.workbook.told.Sheaf;
 

@@ -18,9 +18,9 @@ import sheathwright.life.supply.Supply;
 import sheathwright.workbook.book.Allowed;
 import sheathwright.workbook.book.Audience;
 import sheathwright.workbook.book.Book;
-import sheathwright.workbook.book.Particulars;
 import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.book.TableTab;
+import sheathwright.workbook.file.Particulars;
 
 /**
  * What a crew takes onto the roof, on a phone without a signal or on paper: what is done on each

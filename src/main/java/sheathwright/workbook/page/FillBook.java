@@ -31,8 +31,8 @@ import sheathwright.job.table.ProblemsException;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.CellNotation;
 import sheathwright.workbook.book.Look.Part;
-import sheathwright.workbook.book.Particulars;
 import sheathwright.workbook.book.Tab;
+import sheathwright.workbook.file.Particulars;
 
 /**
  * A filled table as a live workbook: each row's inputs, steps and results, with one formula a

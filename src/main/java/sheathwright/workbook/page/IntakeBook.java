@@ -14,9 +14,9 @@ import sheathwright.job.table.Keys;
 import sheathwright.workbook.book.Allowed;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Look.Part;
-import sheathwright.workbook.book.Particulars;
 import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.book.TableTab;
+import sheathwright.workbook.file.Particulars;
 
 /**
  * An empty survey for a phone or a tablet: the tables that an estimator fills in on the roof and in

@@ -16,7 +16,7 @@ import sheathwright.life.record.Revisions;
 import sheathwright.life.supply.Supply;
 import sheathwright.life.supply.WorkHours;
 import sheathwright.workbook.book.Book;
-import sheathwright.workbook.book.Particulars;
+import sheathwright.workbook.file.Particulars;
 
 /** The office's workbook of a job: what is known, what to buy, what it costs and why. */
 public final class JobBook {

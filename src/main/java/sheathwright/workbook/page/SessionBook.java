@@ -13,10 +13,10 @@ import sheathwright.figure.Traced;
 import sheathwright.figure.Working;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Look.Part;
-import sheathwright.workbook.book.Particulars;
 import sheathwright.workbook.book.Reached;
 import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.draw.DeckMap;
+import sheathwright.workbook.file.Particulars;
 
 /** A session as a live workbook: each variable a named cell, with every input and step under it. */
 public final class SessionBook {

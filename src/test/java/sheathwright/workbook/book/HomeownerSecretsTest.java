@@ -24,6 +24,7 @@ import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobTables;
 import sheathwright.job.table.RowSource;
+import sheathwright.workbook.file.Particulars;
 import sheathwright.workbook.home.HomeBook;
 import sheathwright.workbook.page.Samples;
 import sheathwright.workbook.paper.LifeBooks;

@@ -23,6 +23,7 @@ import sheathwright.leveling.string.StringReading;
 import sheathwright.leveling.string.StringReadings;
 import sheathwright.leveling.string.SuspicionRules;
 import sheathwright.wood.LumberSize;
+import sheathwright.workbook.file.Particulars;
 import sheathwright.workbook.page.Sections;
 
 /** Tables of cases for what is asked of string lines, strips and sisters. */

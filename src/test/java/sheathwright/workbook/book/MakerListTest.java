@@ -21,6 +21,7 @@ import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
+import sheathwright.workbook.file.Particulars;
 import sheathwright.workbook.page.Agreement;
 import sheathwright.workbook.page.Sections;
 

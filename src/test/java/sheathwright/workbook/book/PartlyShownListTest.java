@@ -10,6 +10,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Units;
+import sheathwright.workbook.file.Particulars;
 
 /** A list of which a page shows some columns is still the list that its sums are of. */
 class PartlyShownListTest {

@@ -34,6 +34,7 @@ import sheathwright.framing.sister.StickPrices;
 import sheathwright.wood.Grade;
 import sheathwright.wood.GradeStamp;
 import sheathwright.wood.Species;
+import sheathwright.workbook.file.Particulars;
 import sheathwright.workbook.page.Agreement;
 import sheathwright.workbook.page.Sections;
 

@@ -27,8 +27,8 @@ import sheathwright.sheathing.patch.PatchRules;
 import sheathwright.sheathing.place.PlaceMap;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Cells;
-import sheathwright.workbook.book.Particulars;
 import sheathwright.workbook.book.Tab;
+import sheathwright.workbook.file.Particulars;
 import sheathwright.workbook.page.Samples;
 import sheathwright.workbook.page.Sections;
 

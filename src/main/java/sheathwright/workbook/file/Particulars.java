@@ -1,4 +1,4 @@
-package sheathwright.workbook.book;
+package sheathwright.workbook.file;
 
 import java.time.LocalDate;
 import java.time.ZoneOffset;
@@ -41,7 +41,7 @@ public record Particulars(String title, String subject, String company, Optional
   }
 
   /** Writes them; a file that bears no day bears none, and never that of its writing. */
-  void writeTo(POIXMLProperties properties) {
+  public void writeTo(POIXMLProperties properties) {
     POIXMLProperties.CoreProperties core = properties.getCoreProperties();
     core.setTitle(title);
     core.setSubjectProperty(subject);

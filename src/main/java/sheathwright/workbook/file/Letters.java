@@ -1,4 +1,4 @@
-package sheathwright.workbook.book;
+package sheathwright.workbook.file;
 
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -61,7 +61,7 @@ public final class Letters {
   }
 
   /** How many lines some words take, broken between them, and within one that is wider still. */
-  static int lines(String words, double size, boolean isBold, double points) {
+  public static int lines(String words, double size, boolean isBold, double points) {
     int lines = 1;
     double space = wide(" ", size, isBold);
     double used = 0;

@@ -1,4 +1,4 @@
-package sheathwright.workbook.book;
+package sheathwright.workbook.file;
 
 /** What wrote a workbook, as its properties, its footers and the command line say it. */
 public final class Program {
