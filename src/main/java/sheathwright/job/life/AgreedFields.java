@@ -1,6 +1,7 @@
 package sheathwright.job.life;
 
 import java.util.List;
+import java.util.Optional;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Money;
@@ -69,6 +70,13 @@ public final class AgreedFields {
       List.of(OPTION, FOR, QUANTITY.ifKnown(), UNIT.ifKnown(), USD.ifKnown(), CHOSEN, CHOSEN_ON);
 
   private AgreedFields() {}
+
+  /** The row of what was agreed that is about a thing; nothing where there is none. */
+  public static Optional<Row> row(List<Row> agreed, String item) {
+    return agreed.stream()
+        .filter(row -> row.read(ITEM).filter(it -> it.value().equals(item)).isPresent())
+        .findFirst();
+  }
 
   /** What an option adds to the price: its dollars as often as it says, once if it does not. */
   public static Figure<Money> worth(Row option) {

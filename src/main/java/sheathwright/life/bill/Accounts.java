@@ -1,6 +1,8 @@
 package sheathwright.life.bill;
 
+import java.util.ArrayList;
 import java.util.List;
+import sheathwright.job.Estimate.Tie;
 import sheathwright.life.found.Found;
 
 /**
@@ -60,6 +62,17 @@ public final class Accounts {
   /** Everything that was found. */
   public List<Found> found() {
     return found;
+  }
+
+  /** That everything beyond what was agreed, as it was agreed, is asked for by a change order. */
+  public List<Tie> ties() {
+    List<Tie> all = new ArrayList<>();
+    AccountTies.addAll(
+        all,
+        "Everything found beyond what was agreed stands in a change order",
+        "ordered_as_found_",
+        items.stream().map(item -> Same.atMost(item.due(), item.before())).toList());
+    return all;
   }
 
   public Agreement agreement() {

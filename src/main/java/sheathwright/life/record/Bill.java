@@ -1,5 +1,6 @@
 package sheathwright.life.record;
 
+import java.util.Optional;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobTable;
@@ -12,9 +13,16 @@ import sheathwright.life.bill.Orders;
 import sheathwright.life.found.FoundWork;
 
 /** What a job's tables come to on the bill. */
-final class Bill {
+public final class Bill {
 
   private Bill() {}
+
+  /** What was agreed, ordered and found; nothing while nothing is agreed. */
+  public static Optional<Accounts> soFar(Estimate estimate) {
+    return Optional.of(estimate)
+        .filter(any -> !any.job().lines(JobTable.AGREED).isEmpty())
+        .map(Bill::accounts);
+  }
 
   /** What was agreed, ordered and found. */
   static Accounts accounts(Estimate estimate) {

@@ -7,6 +7,7 @@ import sheathwright.job.JobFields;
 import sheathwright.job.QuoteLines;
 import sheathwright.life.found.FoundWork;
 import sheathwright.life.found.SheetsSettled;
+import sheathwright.life.record.Bill;
 import sheathwright.life.record.Issue;
 import sheathwright.life.supply.Supply;
 import sheathwright.life.supply.WorkHours;
@@ -98,6 +99,7 @@ public final class JobBook {
             "Every number told twice says the same in both places", "told_again_", book.repeats()));
     ties.addAll(estimate.ties(quote));
     ties.addAll(settled.ties());
+    Bill.soFar(estimate).ifPresent(accounts -> ties.addAll(accounts.ties()));
     return ties;
   }
 }
