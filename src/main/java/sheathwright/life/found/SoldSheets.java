@@ -20,11 +20,11 @@ import sheathwright.job.table.Row;
  * What is sold of sheets and of what else may be found: as the quote has it, and once it is agreed,
  * as it was agreed, whatever the job's tables say of prices since.
  */
-final class SoldSheets {
+public final class SoldSheets {
 
   private final Estimate estimate;
 
-  SoldSheets(Estimate estimate) {
+  public SoldSheets(Estimate estimate) {
     this.estimate = estimate;
   }
 
@@ -42,7 +42,7 @@ final class SoldSheets {
   }
 
   /** In the price. */
-  Figure<Sheets> included() {
+  public Figure<Sheets> included() {
     return row(Item.SHEET).isEmpty()
         ? estimate.plannedSheets()
         : agreed(Item.SHEET, AgreedFields.INCLUDED, Units.SHEET).orElse(Figure.of(0, Units.SHEET));
