@@ -275,14 +275,14 @@ class LifeWalkTest {
     job.replace("prices.csv", "sheet,38.50", "sheet,39.50");
     assertThat(job.refused("agree", "--on", "2027-05-12"))
         .endsWith(
-            ": the tables are not any more what QH-01 issue 1 was made from, and its prices count;"
+            ": the tables do not say any more what QH-01 issue 1 has the owner pay and get, and its prices count;"
                 + " put the tables back, or let the new ones be agreed: run ./sheathwright quote "
                 + job.path()
                 + " --issue --on DATE");
     job.replace("stages.csv", "4436.50", "4438.00"); // three sheets are $1 dearer each
     job.done("quote", "--issue", "--on", "2027-05-05");
     assertThat(job.refused("agree", "--on", "2027-05-12", "--document", "QH-01 issue 1"))
-        .contains("the tables are not any more what QH-01 issue 1 was made from");
+        .contains("the tables do not say any more what QH-01 issue 1 has the owner pay and get");
     assertThat(job.refused("agree", "--on", "2027-05-12", "--document", "QH-01 issue 3"))
         .endsWith("\"QH-01 issue 3\" was not sent; sent.csv has QH-01 issue 1, QH-01 issue 2");
     assertThat(job.done("agree", "--on", "2027-05-12").out()).contains("QH-01 issue 2");

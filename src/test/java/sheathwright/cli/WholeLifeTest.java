@@ -14,6 +14,8 @@ import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What an office may do to the invented job of a whole life besides what its demo shows. */
 class WholeLifeTest {
@@ -40,6 +42,16 @@ class WholeLifeTest {
     return new LifeFolder(job);
   }
 
+  /** Quoted on a day. */
+  private LifeFolder quoted(String on) {
+    LifeFolder job = at("2-surveyed");
+    LifeFolder quoted = new LifeFolder(LIFE.resolve("3-quoted"));
+    List.of("prices.csv", "rates.csv", "stages.csv", "job.csv")
+        .forEach(table -> job.write(table, quoted.text(table)));
+    job.done("quote", "--issue", "--on", on);
+    return job;
+  }
+
   /** Agreed, the covering off, and the marks of the demo found. */
   private LifeFolder opened() {
     LifeFolder job = at("4-agreed");
@@ -63,6 +75,37 @@ class WholeLifeTest {
       throw new UncheckedIOException(broken);
     }
     return all;
+  }
+
+  /** What the office learns and plans meanwhile; each is told the owner without a new quote. */
+  @Test
+  void whatIsBesideThePrice_mayChangeBeforeItIsAgreed() {
+    LifeFolder job = quoted("2027-05-04");
+    job.fact("start_on", "2027-06-02");
+    job.fact("price_until", "2027-07-01");
+    job.fact("crew", "5");
+    job.fact("approver", "the owner's son");
+    job.fact("answer_within_h", "6");
+    job.fact("layers_on", "2");
+    job.done("agree", "--on", "2027-05-11");
+  }
+
+  /** What the owner pays, or gets for it, is agreed as it was sent. */
+  @ParameterizedTest
+  @CsvSource({
+    "ceiling_sheets, 40",
+    "reopen_sheets, 12",
+    "pre_agreed_usd, 500",
+    "panel_thickness_in, 19/32",
+    "bill_rule, place",
+    "deposit_rule, The deposit comes back",
+    "permit_usd, 100",
+  })
+  void whatTheOwnerPaysOrGets_isAgreedAsItWasSent(String key, String value) {
+    LifeFolder job = quoted("2027-05-04");
+    job.fact(key, value);
+    assertThat(job.refused("agree", "--on", "2027-05-11"))
+        .contains("the tables do not say any more what QH-01 issue 1 has the owner pay and get");
   }
 
   /** Of 24 places 18 were seen, of 36 none: 1 of 18 is 3.3 of 60, and 5 were bad. */
@@ -130,11 +173,7 @@ class WholeLifeTest {
   /** Each later step of one day is later than the one before it, where both say their time. */
   @Test
   void everyStepMayCarryItsTime() {
-    LifeFolder job = at("2-surveyed");
-    LifeFolder quoted = new LifeFolder(LIFE.resolve("3-quoted"));
-    List.of("prices.csv", "rates.csv", "stages.csv", "job.csv")
-        .forEach(table -> job.write(table, quoted.text(table)));
-    job.done("quote", "--issue", "--on", "2027-05-04T10:00");
+    LifeFolder job = quoted("2027-05-04T10:00");
     assertThat(job.lines("job.csv")).anyMatch(line -> line.startsWith("quote_date,2027-05-04,"));
     assertThat(job.refused("agree", "--on", "2027-05-04T09:00"))
         .contains(

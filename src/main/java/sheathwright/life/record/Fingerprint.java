@@ -53,7 +53,8 @@ final class Fingerprint {
 
   /** What the office or the owner adds to tables that a quote is made from. */
   private static final Set<String> LATER_KEYS =
-      Stream.concat(Stream.of(LifeFields.STAGE), LifeFields.DATES.stream())
+      Stream.of(List.of(LifeFields.STAGE), LifeFields.DATES, LifeFields.BESIDE_THE_PRICE)
+          .flatMap(List::stream)
           .map(Field::name)
           .collect(java.util.stream.Collectors.toUnmodifiableSet());
 
@@ -71,7 +72,7 @@ final class Fingerprint {
     }
   }
 
-  /** Of everything that a quote is made from. */
+  /** Of everything that what a quote has the owner pay and get is made from. */
   static String ofQuote(JobTables tables) {
     return of(
         tables,
