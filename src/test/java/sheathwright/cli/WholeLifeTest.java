@@ -77,6 +77,53 @@ class WholeLifeTest {
     return all;
   }
 
+  /** Two people number their marks from 1: each is told apart wherever it is named. */
+  @Test
+  void marksOfTwoPhones_areToldApartInEveryDocument() {
+    LifeFolder job = opened();
+    job.write(
+        "marks.csv",
+        """
+        mark,plane,finding,sheet,on,by
+        1,A,loose,A-2-2,2027-06-01,JT
+        2,A,loose,A-2-3,2027-06-01,JT
+        1,B,loose,B-1-2,2027-06-01,MK
+        """);
+    job.write(
+        "photos.csv",
+        """
+        photo,mark,report,sheet,view,taken,caption
+        photos/vent.png,1 (by MK),,,before,,
+        """);
+    job.done("change-order", "--on", "2027-06-01");
+    assertThat(job.lines("order_lines.csv").get(1))
+        .startsWith("01,refasten,place,3,24.00,")
+        .contains("1 (by JT): 1", "1 (by MK): 1", "2: 1");
+    assertThat(texts(job.bytes("change-order-01.xlsx"))).contains("1 (by JT)", "1 (by MK)", "2");
+    approve(job);
+    job.done("close", "--on", "2027-06-04");
+    assertThat(texts(job.bytes("invoice.xlsx"))).contains("1 (by JT)", "1 (by MK)");
+  }
+
+  /** A number that was ordered and is somebody else's too by now is asked about. */
+  @Test
+  void anOrderedMark_isStillMeantWhenAnotherHasItsNumber() throws IOException {
+    LifeFolder job = opened();
+    String marks = "mark,plane,finding,sheet,on,by\n1,A,loose,A-2-2,2027-06-01,JT\n";
+    job.write("marks.csv", marks);
+    Files.delete(job.path().resolve("photos.csv"));
+    job.done("change-order", "--on", "2027-06-01");
+    approve(job);
+    job.write("marks.csv", marks + "1,B,loose,B-1-2,2027-06-02,MK\n");
+    assertThat(job.refused("change-order", "--on", "2027-06-02"))
+        .contains(
+            "order_lines.csv, line 2, column marks: \"1\" is given, and 2 marks of marks.csv have"
+                + " that number; write \"1 (by JT)\" for line 2, \"1 (by MK)\" for line 3");
+    job.replace("order_lines.csv", ",1: 1", ",1 (by JT): 1");
+    job.done("change-order", "--on", "2027-06-02");
+    assertThat(job.lines("order_lines.csv")).contains("02,refasten,place,1,8.00,1 (by MK): 1");
+  }
+
   /** What the office learns and plans meanwhile; each is told the owner without a new quote. */
   @Test
   void whatIsBesideThePrice_mayChangeBeforeItIsAgreed() {

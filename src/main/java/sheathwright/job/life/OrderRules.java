@@ -4,11 +4,12 @@ import static java.util.stream.Collectors.joining;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Units;
 import sheathwright.job.table.Field;
@@ -67,13 +68,20 @@ final class OrderRules {
     }
   }
 
+  private static Set<String> marks(String given) {
+    try {
+      return MarkParts.read(given).all().keySet();
+    } catch (RefusedException writtenOtherwise) {
+      return Set.of(); // that is said where the line is read
+    }
+  }
+
   /** The marks of a line, written as {@code 4: 1, 5: 0.5}. */
   private void marksAreKnown(Row line) {
+    MarkNames names = MarkNames.of(tables.marks().rows());
     String given = line.read(OrderFields.MARKS).map(Choice::value).orElse("");
-    Arrays.stream(given.split(","))
-        .filter(part -> part.contains(":"))
-        .map(part -> part.substring(0, part.lastIndexOf(':')).strip())
-        .flatMap(mark -> tables.marks().unknown(mark, "a mark", OrderFields.OF_MARK).stream())
+    marks(given).stream()
+        .flatMap(mark -> names.problem(mark, tables.marks()).stream())
         .map(
             message ->
                 message

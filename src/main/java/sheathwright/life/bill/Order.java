@@ -2,6 +2,7 @@ package sheathwright.life.bill;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Ratio;
@@ -34,6 +35,18 @@ public record Order(
   /** Whether what it asks for is counted as ordered: neither refused nor withdrawn. */
   public boolean isCounted() {
     return status == OrderStatus.OFFERED || status == OrderStatus.APPROVED;
+  }
+
+  Order named(UnaryOperator<String> names) {
+    return new Order(
+        number,
+        on,
+        status,
+        usd,
+        approvedBy,
+        approvedHow,
+        approvedOn,
+        lines.stream().map(line -> line.named(names)).toList());
   }
 
   /** How much of an item it asks for. */

@@ -1,12 +1,14 @@
 package sheathwright.life.bill;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Units;
 import sheathwright.job.life.Item;
+import sheathwright.job.life.MarkParts;
 
 /**
  * One line of a change order that was written; it never changes.
@@ -22,6 +24,10 @@ public record OrderLine(
 
   static final Figure<Ratio> NONE = Figure.of(0, Units.RATIO);
   static final Figure<Money> NOTHING = Figure.of(0, Units.USD);
+
+  OrderLine named(UnaryOperator<String> names) {
+    return new OrderLine(item, unit, quantity, amount, parts.named(names));
+  }
 
   /** Several numbers added up. */
   static <Q extends Quantity> Figure<Q> together(List<Figure<Q>> all, Figure<Q> none) {

@@ -5,10 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import sheathwright.figure.RefusedException;
 import sheathwright.job.JobTable;
 import sheathwright.job.life.AgreedFields;
 import sheathwright.job.life.Item;
+import sheathwright.job.life.MarkParts;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.OrderStatus;
 import sheathwright.job.table.ProblemsException;
@@ -117,6 +119,11 @@ public final class Orders {
             : Optional.empty(),
         row.has(OrderFields.APPROVED_ON) ? row.of(OrderFields.APPROVED_ON).value() : "",
         List.copyOf(lines));
+  }
+
+  /** The same, each mark by the name that it has by now. */
+  public Orders named(UnaryOperator<String> names) {
+    return new Orders(all.stream().map(order -> order.named(names)).toList());
   }
 
   /** All of them. */

@@ -4,6 +4,7 @@ import java.util.Optional;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobTable;
+import sheathwright.job.life.MarkNames;
 import sheathwright.life.bill.Accounts;
 import sheathwright.life.bill.Agreement;
 import sheathwright.life.bill.CrewDay;
@@ -46,6 +47,7 @@ public final class Bill {
   }
 
   private static Orders orders(Job job) {
-    return Orders.of(job.lines(JobTable.ORDERS), job.lines(JobTable.ORDER_LINES));
+    return Orders.of(job.lines(JobTable.ORDERS), job.lines(JobTable.ORDER_LINES))
+        .named(MarkNames.of(job.lines(JobTable.MARKS))::meant);
   }
 }
