@@ -10,6 +10,7 @@ import picocli.CommandLine.Spec;
 import sheathwright.job.life.OrderStatus;
 import sheathwright.job.table.Printable;
 import sheathwright.life.bill.ItemAccount;
+import sheathwright.life.bill.LaterOption;
 import sheathwright.life.bill.NextOrder;
 import sheathwright.life.found.Found;
 import sheathwright.life.record.JobFolder;
@@ -68,9 +69,13 @@ final class ChangeOrderCommand implements Callable<Integer> {
                     item.agreed().price(),
                     item.amount()));
       }
+      for (LaterOption option : order.chosen()) {
+        say("%s: %s".formatted(option.label(), option.amount()));
+      }
       say("change order %s: %s".formatted(order.number(), order.sum()));
       say("the homeowner pays %s with it".formatted(order.newTotal()));
     }
+    JobStep.ask(ordering.estimate().job(), spec.commandLine().getErr());
     for (ItemAccount open : order.priceOpen()) {
       spec.commandLine()
           .getErr()

@@ -75,6 +75,7 @@ final class CloseCommand implements Callable<Integer> {
             .formatted(closing.invoice().total(), closing.invoice().due()));
     closing.found().forEach(this::say);
     closing.leak().ifPresent(leak -> said(leak, closing.givenAway(leak)));
+    JobStep.ask(closing.estimate().job(), spec.commandLine().getErr());
     say("closed on %s; nothing more is written for this job".formatted(step.on()));
     return 0;
   }

@@ -373,7 +373,7 @@ class LifeWalkTest {
     job.replace("marks.csv", "B-5-3,2027-05-18,,", "B-5-3,2027-05-18,,yes");
     assertThat(job.refused("close", "--on", "2027-05-28"))
         .contains(
-            "of what was found is neither agreed nor ordered; run ./sheathwright change-order ");
+            "of what was found or chosen is neither agreed nor ordered; run ./sheathwright change-order ");
     job.done("change-order", "--on", "2027-05-19");
     assertThat(job.lines("orders.csv")).element(2).asString().startsWith("02,2027-05-19,-58.50,");
     assertThat(job.lines("order_lines.csv")).contains("02,sheet,half,-0.5,-58.50,5: -0.5");

@@ -77,6 +77,43 @@ class WholeLifeTest {
     return all;
   }
 
+  /** One option was agreed to; another is chosen while the deck lies open, 4 ft at $31.25. */
+  @Test
+  void anOptionChosenWhileTheDeckIsOpen_isOrderedAndBilled() {
+    LifeFolder job = quoted("2027-05-04");
+    job.write(
+        "options.csv",
+        """
+        option,item,quantity,unit,usd,chosen,chosen_on
+        dip,Plane A is left as it is,,,0,yes,2027-05-10
+        vent,A ridge vent,4,ft,31.25,,
+        """);
+    job.done("quote", "--issue", "--on", "2027-05-05");
+    job.done("agree", "--on", "2027-05-11");
+    job.fact("opened_on", "2027-06-01");
+    job.write("marks.csv", "mark,plane,finding,sheet,on\n1,A,loose,A-2-2,2027-06-01\n");
+    job.replace("options.csv", "31.25,,", "31.25,yes,");
+    assertThat(job.refused("change-order", "--on", "2027-06-01"))
+        .startsWith("options.csv, line 3, column chosen_on: it is empty, but the option is chosen");
+    job.replace("options.csv", "31.25,yes,", "31.25,yes,2027-06-01");
+
+    assertThat(job.done("change-order", "--on", "2027-06-01").out())
+        .contains("Chosen: A ridge vent: $125.00\n", "change order 01: $133.00\n");
+    assertThat(job.lines("order_lines.csv"))
+        .containsExactly(
+            "order,item,unit,quantity,usd,marks",
+            "01,refasten,place,1,8.00,1: 1",
+            "01,option,ft,4,125.00,vent: 4");
+    assertThat(texts(job.bytes("change-order-01.xlsx")))
+        .contains("Chosen: A ridge vent", "You chose it on June 1, 2027: A ridge vent.");
+    approve(job);
+    CommandRun closed = job.done("close", "--on", "2027-06-04");
+    // 10,873 agreed, 133 ordered, three sheets at $80 not needed
+    assertThat(closed.out()).contains("the homeowner pays $10,766.00, ");
+    assertThat(texts(job.bytes("invoice.xlsx")))
+        .contains("Chosen: dip: Plane A is left as it is", "Chosen: vent");
+  }
+
   /** Two people number their marks from 1: each is told apart wherever it is named. */
   @Test
   void marksOfTwoPhones_areToldApartInEveryDocument() {

@@ -84,6 +84,16 @@ public final class AgreedFields {
     return option.has(QUANTITY) ? option.of(QUANTITY).times(each).in(Units.USD).toCents() : each;
   }
 
+  /** What an option is called in what was agreed. */
+  public static String agreedAs(Row option) {
+    return "%s: %s".formatted(option.of(OPTION).value(), option.of(FOR).value());
+  }
+
+  /** Whether an option is among those that were agreed to, whatever its words are by now. */
+  public static boolean isAgreed(Row option, List<String> agreed) {
+    return agreed.stream().anyMatch(words -> words.startsWith(option.of(OPTION).value() + ": "));
+  }
+
   /** Whether the owner chose it. */
   public static boolean isChosen(Row option) {
     return option.has(CHOSEN) && option.of(CHOSEN).value() == YesNo.YES;

@@ -44,6 +44,7 @@ public record LifeTables(
     new StageRules(this).hold();
     new PhotoRules(this).hold();
     new PaymentRules(this).hold();
+    new OptionRules(this).hold();
     new OrderRules(this).hold();
     new ZoneRules(this).hold();
   }

@@ -87,6 +87,7 @@ public record MarkParts(Map<String, Part> all) {
   }
 
   private static String written(Part part) {
-    return Shown.plain(Rounding.halfUp(part.quantity(), DECIMALS)) + (part.isTyped() ? " " + TYPED : "");
+    return Shown.plain(Rounding.halfUp(part.quantity(), DECIMALS))
+        + (part.isTyped() ? " " + TYPED : "");
   }
 }

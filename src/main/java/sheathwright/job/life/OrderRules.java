@@ -33,8 +33,14 @@ final class OrderRules {
   void hold() {
     ReadTable lines = tables.orderLines();
     lines.known(OrderFields.ORDER, "an order", tables.orders(), OrderFields.ORDER);
-    lines.known(AgreedFields.ITEM, "an item", tables.agreed(), AgreedFields.ITEM);
-    lines.rows().forEach(this::marksAreKnown);
+    for (Row line : lines.rows()) {
+      if (isOption(line)) {
+        isKnownOption(line);
+      } else {
+        isOfAnItem(line);
+        marksAreKnown(line);
+      }
+    }
     tables.orders().rows().stream().filter(OrderRules::isApproved).forEach(this::saysWhoAndHow);
     tables.agreed().rows().forEach(this::isSensible);
     staysWithinWhatWasAgreedBefore();
@@ -66,6 +72,27 @@ final class OrderRules {
                     .formatted(field.allowed()));
       }
     }
+  }
+
+  private static boolean isOption(Row line) {
+    return is(line, AgreedFields.ITEM, OrderFields.OPTION_LINE);
+  }
+
+  private void isOfAnItem(Row line) {
+    line.read(AgreedFields.ITEM)
+        .flatMap(item -> tables.agreed().unknown(item.value(), "an item", AgreedFields.ITEM))
+        .ifPresent(message -> tables.orderLines().problem(line, AgreedFields.ITEM, message));
+  }
+
+  /** The option of a line, written as {@code osb: 1}. */
+  private void isKnownOption(Row line) {
+    marks(line.read(OrderFields.MARKS).map(Choice::value).orElse("")).stream()
+        .flatMap(name -> tables.options().unknown(name, "an option", AgreedFields.OPTION).stream())
+        .map(
+            message ->
+                message
+                    + "; an option that was ordered stays there, with no in chosen if it is given up: put it back")
+        .forEach(message -> tables.orderLines().problem(line, OrderFields.MARKS, message));
   }
 
   private static Set<String> marks(String given) {

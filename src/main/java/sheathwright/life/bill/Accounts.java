@@ -3,6 +3,7 @@ package sheathwright.life.bill;
 import java.util.ArrayList;
 import java.util.List;
 import sheathwright.job.Estimate.Tie;
+import sheathwright.job.table.Row;
 import sheathwright.life.found.Found;
 
 /**
@@ -15,13 +16,20 @@ public final class Accounts {
   private final Orders orders;
   private final List<Found> found;
   private final List<ItemAccount> items;
+  private final List<LaterOption> options;
 
-  /** The accounts as they stand. */
-  public static Accounts of(Agreement agreement, Orders orders, List<Found> found) {
-    return new Accounts(agreement, orders, found);
+  /**
+   * The accounts as they stand.
+   *
+   * @param options the rows of the table of what the owner decides
+   */
+  public static Accounts of(
+      Agreement agreement, Orders orders, List<Found> found, List<Row> options) {
+    return new Accounts(agreement, orders, found, options);
   }
 
-  private Accounts(Agreement agreement, Orders orders, List<Found> found) {
+  private Accounts(Agreement agreement, Orders orders, List<Found> found, List<Row> optionRows) {
+    options = LaterOption.of(optionRows, agreement, orders);
     this.agreement = agreement;
     this.orders = orders;
     this.found = List.copyOf(found);
@@ -37,6 +45,11 @@ public final class Accounts {
   /** Of every item that was agreed. */
   public List<ItemAccount> items() {
     return items;
+  }
+
+  /** The options that were not agreed to, chosen since or not. */
+  public List<LaterOption> options() {
+    return options;
   }
 
   /** What was found and has no agreed price: it has to be talked about before it is billed. */
@@ -72,6 +85,11 @@ public final class Accounts {
         "Everything found beyond what was agreed stands in a change order",
         "ordered_as_found_",
         items.stream().map(item -> Same.atMost(item.due(), item.before())).toList());
+    AccountTies.addAll(
+        all,
+        "Every option chosen since the agreement stands in a change order",
+        "ordered_as_chosen_",
+        options.stream().map(option -> Same.atMost(option.due(), option.before())).toList());
     return all;
   }
 

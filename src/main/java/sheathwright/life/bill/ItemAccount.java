@@ -59,7 +59,7 @@ public final class ItemAccount {
                 orders.all().stream()
                     .filter(Order::isCounted)
                     .flatMap(order -> order.lines().stream())
-                    .filter(line -> line.item() == item())
+                    .filter(line -> line.isOf(item()))
                     .map(OrderLine::quantity)
                     .toList(),
                 OrderLine.NONE)

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
@@ -16,7 +17,6 @@ import sheathwright.job.life.AgreedFields;
 import sheathwright.job.life.Item;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.OrderStatus;
-import sheathwright.life.found.Found;
 
 /**
  * The change order that would be written now: of each item what is due beyond the agreed price,
@@ -24,11 +24,59 @@ import sheathwright.life.found.Found;
  */
 public final class NextOrder {
 
+  /**
+   * One line of it.
+   *
+   * @param found how many were found, or chosen
+   * @param counted of these, up to the ceiling
+   */
+  private record Line(
+      String what,
+      String unit,
+      Figure<Ratio> found,
+      Figure<Ratio> counted,
+      Figure<Ratio> included,
+      Figure<Ratio> due,
+      Figure<Ratio> before,
+      Figure<Ratio> now,
+      Figure<Money> price,
+      Figure<Money> amount) {
+
+    static Line of(ItemAccount item) {
+      return new Line(
+          item.item().label(),
+          item.agreed().unit(),
+          item.found(),
+          item.counted(),
+          item.agreed().included(),
+          item.due(),
+          item.before(),
+          item.now(),
+          item.agreed().price(),
+          item.amount());
+    }
+
+    static Line of(LaterOption option) {
+      return new Line(
+          option.label(),
+          option.unit(),
+          option.due(),
+          option.due(),
+          OrderLine.NONE,
+          option.due(),
+          option.before(),
+          option.now(),
+          option.each(),
+          option.amount());
+    }
+  }
+
   /** One sum of the new total. */
   private record Part(String what, Figure<Money> amount) {}
 
   private final Accounts accounts;
   private final List<ItemAccount> asked;
+  private final List<LaterOption> chosen;
   private final Roll roll;
   private final Figure<Money> sum;
   private final Roll totalRoll;
@@ -41,35 +89,33 @@ public final class NextOrder {
    * @param day of the crew; without it no days are said
    * @param hours of the office's rates; where one is missing no days are said
    */
-  public static NextOrder of(
-      Agreement agreement,
-      Orders orders,
-      List<Found> found,
-      Optional<CrewDay> day,
-      ItemHours hours) {
-    return new NextOrder(Accounts.of(agreement, orders, found), day, hours);
+  public static NextOrder of(Accounts accounts, Optional<CrewDay> day, ItemHours hours) {
+    return new NextOrder(accounts, day, hours);
   }
 
   private NextOrder(Accounts accounts, Optional<CrewDay> day, ItemHours hours) {
     this.accounts = accounts;
     asked = accounts.items().stream().filter(ItemAccount::isAsked).toList();
+    chosen = accounts.options().stream().filter(LaterOption::isAsked).toList();
+    List<Line> lines =
+        Stream.concat(asked.stream().map(Line::of), chosen.stream().map(Line::of)).toList();
     roll =
         Roll.of(
             "change",
             "the lines of the change order",
-            asked,
-            Roll.<ItemAccount>column("item", item -> Choice.literal(item.item().label())),
-            Roll.column("unit", item -> Choice.literal(item.agreed().unit())),
-            Roll.column("found", ItemAccount::found),
-            Roll.column("counted", ItemAccount::counted),
-            Roll.column("included", item -> item.agreed().included()),
-            Roll.column("due", ItemAccount::due),
-            Roll.column("ordered_before", ItemAccount::before),
-            Roll.column("quantity", ItemAccount::now),
-            Roll.column("price_usd", item -> item.agreed().price()),
-            Roll.column("amount_usd", ItemAccount::amount));
+            lines,
+            Roll.<Line>column("item", line -> Choice.literal(line.what())),
+            Roll.column("unit", line -> Choice.literal(line.unit())),
+            Roll.column("found", Line::found),
+            Roll.column("counted", Line::counted),
+            Roll.column("included", Line::included),
+            Roll.column("due", Line::due),
+            Roll.column("ordered_before", Line::before),
+            Roll.column("quantity", Line::now),
+            Roll.column("price_usd", Line::price),
+            Roll.column("amount_usd", Line::amount));
     sum =
-        (asked.isEmpty() ? OrderLine.NOTHING : roll.sum("amount_usd", Units.USD))
+        (lines.isEmpty() ? OrderLine.NOTHING : roll.sum("amount_usd", Units.USD))
             .toCents()
             .as("change_usd", Units.USD);
     totalRoll =
@@ -80,7 +126,7 @@ public final class NextOrder {
             Roll.<Part>column("what", part -> Choice.literal(part.what())),
             Roll.column("amount_usd", Part::amount));
     newTotal = totalRoll.sum("amount_usd", Units.USD).toCents().as("new_total_usd", Units.USD);
-    days = day.flatMap(crew -> hours.of(asked).map(crew::days));
+    days = day.filter(any -> chosen.isEmpty()).flatMap(crew -> hours.of(asked).map(crew::days));
   }
 
   private List<Part> sums() {
@@ -115,6 +161,23 @@ public final class NextOrder {
     return asked;
   }
 
+  /** The options chosen since the agreement that it asks for, or that were given up again. */
+  public List<LaterOption> chosen() {
+    return chosen;
+  }
+
+  /** Its sum once more, from quantities and prices. */
+  public Figure<Money> reckoned() {
+    Figure<Money> all = OrderLine.NOTHING;
+    for (ItemAccount item : asked) {
+      all = all.plus(item.now().times(item.agreed().price()).in(Units.USD).toCents());
+    }
+    for (LaterOption option : chosen) {
+      all = all.plus(option.now().times(option.each()).in(Units.USD).toCents());
+    }
+    return all;
+  }
+
   /** Everything that it was worked out from. */
   public Accounts accounts() {
     return accounts;
@@ -122,7 +185,7 @@ public final class NextOrder {
 
   /** Whether there is nothing to ask for. */
   public boolean isEmpty() {
-    return asked.isEmpty();
+    return asked.isEmpty() && chosen.isEmpty();
   }
 
   /** Its lines, one an item. */
@@ -145,7 +208,7 @@ public final class NextOrder {
     return newTotal;
   }
 
-  /** How many days it takes; nothing where the crew or its hours are not known. */
+  /** How many days it takes; nothing where the crew or any of its hours are not known. */
   public Optional<Figure<Ratio>> days() {
     return days;
   }
@@ -187,11 +250,10 @@ public final class NextOrder {
     for (Order order : accounts.orders().all()) {
       total = order.isCounted() ? total.plus(order.usd()) : total;
     }
-    for (ItemAccount item : asked) {
-      total = total.plus(item.now().times(item.agreed().price()).in(Units.USD).toCents());
-    }
     all.add(
-        new Tie("What was agreed and all orders make the new total", Same.money(newTotal, total)));
+        new Tie(
+            "What was agreed and all orders make the new total",
+            Same.money(newTotal, total.plus(reckoned()))));
     return all;
   }
 
@@ -212,6 +274,9 @@ public final class NextOrder {
 
   /** Its rows of the table {@code order_lines}, by column. */
   public List<Map<String, String>> lineRows() {
-    return asked.stream().flatMap(item -> new LineRows(number(), item).rows().stream()).toList();
+    return Stream.concat(
+            asked.stream().flatMap(item -> new LineRows(number(), item).rows().stream()),
+            chosen.stream().map(option -> option.row(number())))
+        .toList();
   }
 }

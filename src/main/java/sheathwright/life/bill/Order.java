@@ -52,27 +52,26 @@ public record Order(
   /** How much of an item it asks for. */
   public Figure<Ratio> quantity(Item item) {
     return OrderLine.together(
-        lines.stream().filter(line -> line.item() == item).map(OrderLine::quantity).toList(),
+        lines.stream().filter(line -> line.isOf(item)).map(OrderLine::quantity).toList(),
         OrderLine.NONE);
   }
 
   /** How much of an item it asks for because of one mark. */
   double part(Item item, String mark) {
     return lines.stream()
-        .filter(line -> line.item() == item)
+        .filter(line -> line.isOf(item))
         .mapToDouble(line -> line.parts().of(mark).quantity())
         .sum();
   }
 
   /** Whether it asks for an item because of a mark. */
   boolean names(Item item, String mark) {
-    return lines.stream()
-        .anyMatch(line -> line.item() == item && line.parts().all().containsKey(mark));
+    return lines.stream().anyMatch(line -> line.isOf(item) && line.parts().all().containsKey(mark));
   }
 
   /** Whether the action of a mark was typed when it was written. */
   boolean wasTyped(Item item, String mark) {
-    return lines.stream().anyMatch(line -> line.item() == item && line.parts().of(mark).isTyped());
+    return lines.stream().anyMatch(line -> line.isOf(item) && line.parts().of(mark).isTyped());
   }
 
   /** Its lines, added up. */

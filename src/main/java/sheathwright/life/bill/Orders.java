@@ -79,7 +79,8 @@ public final class Orders {
   private static Optional<OrderLine> line(Row row, RowProblems wrong) {
     String name = row.of(AgreedFields.ITEM).value();
     Optional<Item> item = Words.of(Item.values(), name);
-    if (item.isEmpty()) {
+    boolean isOption = name.equals(OrderFields.OPTION_LINE);
+    if (item.isEmpty() && !isOption) {
       wrong.add(
           JobTable.ORDER_LINES,
           row,
@@ -89,14 +90,14 @@ public final class Orders {
     try {
       MarkParts parts = MarkParts.read(row.of(OrderFields.MARKS).value());
       String cell = "order_line_" + row.line().number();
-      return item.map(
-          known ->
+      return Optional.of(
               new OrderLine(
-                  known,
+                  item,
                   row.of(AgreedFields.UNIT).value(),
                   Agreement.frozen(row, AgreedFields.QUANTITY, cell),
                   Agreement.frozen(row, AgreedFields.USD, cell + "_usd"),
-                  parts));
+                  parts))
+          .filter(line -> item.isPresent() || isOption);
     } catch (RefusedException otherwise) {
       wrong.add(JobTable.ORDER_LINES, row, OrderFields.MARKS, otherwise.getMessage());
       return Optional.empty();

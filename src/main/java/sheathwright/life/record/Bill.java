@@ -28,22 +28,17 @@ public final class Bill {
   /** What was agreed, ordered and found. */
   static Accounts accounts(Estimate estimate) {
     Job job = estimate.job();
-    return Accounts.of(agreement(job), orders(job), FoundWork.of(estimate).list());
+    return Accounts.of(
+        Agreement.of(job.lines(JobTable.AGREED)),
+        orders(job),
+        FoundWork.of(estimate).list(),
+        job.lines(JobTable.OPTIONS));
   }
 
   /** What would be ordered now. */
   static NextOrder next(Estimate estimate) {
     Job job = estimate.job();
-    return NextOrder.of(
-        agreement(job),
-        orders(job),
-        FoundWork.of(estimate).list(),
-        CrewDay.of(job),
-        ItemHours.of(job));
-  }
-
-  private static Agreement agreement(Job job) {
-    return Agreement.of(job.lines(JobTable.AGREED));
+    return NextOrder.of(accounts(estimate), CrewDay.of(job), ItemHours.of(job));
   }
 
   private static Orders orders(Job job) {

@@ -84,7 +84,7 @@ public final class Closing {
     }
     if (!next.isEmpty()) {
       throw folder.refused(
-          "%s of what was found is neither agreed nor ordered; run %s first"
+          "%s of what was found or chosen is neither agreed nor ordered; run %s first"
               .formatted(next.sum(), folder.command("change-order", "--on DATE")));
     }
   }

@@ -94,7 +94,7 @@ final class DeckLeak {
   private double ordered(Item item) {
     return accounts.orders().that(OrderStatus.APPROVED).stream()
         .flatMap(order -> order.lines().stream())
-        .filter(line -> line.item() == item)
+        .filter(line -> line.isOf(item))
         .mapToDouble(line -> line.amount().value())
         .sum();
   }

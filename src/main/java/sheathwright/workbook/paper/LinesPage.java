@@ -1,11 +1,8 @@
 package sheathwright.workbook.paper;
 
 import java.util.List;
-import sheathwright.figure.Figure;
-import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Units;
 import sheathwright.job.Estimate.Tie;
-import sheathwright.life.bill.ItemAccount;
 import sheathwright.life.bill.NextOrder;
 import sheathwright.life.bill.Payments;
 import sheathwright.workbook.book.Tab;
@@ -67,12 +64,8 @@ final class LinesPage {
 
   /** That quantities times prices, to the cent, add up to what is asked. */
   Tie tie() {
-    Figure<Money> sum = Figure.of(0, Units.USD);
-    for (ItemAccount item : order.asked()) {
-      sum = sum.plus(item.now().times(item.agreed().price()).in(Units.USD).toCents());
-    }
     return new Tie(
         "Quantities times prices, to the cent, add up to this change order",
-        order.sum().isTheSameAs(sum));
+        order.sum().isTheSameAs(order.reckoned()));
   }
 }

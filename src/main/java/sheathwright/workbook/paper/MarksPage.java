@@ -12,7 +12,9 @@ import sheathwright.job.Estimate;
 import sheathwright.job.Estimate.Tie;
 import sheathwright.job.life.Item;
 import sheathwright.job.life.View;
+import sheathwright.job.table.Moment;
 import sheathwright.life.bill.ItemAccount;
+import sheathwright.life.bill.LaterOption;
 import sheathwright.life.bill.NextOrder;
 import sheathwright.life.bill.Share;
 import sheathwright.life.found.Found;
@@ -55,8 +57,19 @@ final class MarksPage {
     return share.now().value() < 0 ? "taken back; it was ordered before" : share.reason();
   }
 
+  /** Why an option is asked for, or given back. */
+  static String why(LaterOption option) {
+    return option.now().value() < 0
+        ? "You gave it up; it was ordered before: %s.".formatted(option.what())
+        : "You chose it on %s: %s.".formatted(Moment.spoken(option.chosenOn()), option.what());
+  }
+
   void write() {
     order.asked().forEach(this::marks);
+    if (!order.chosen().isEmpty()) {
+      tab.heading("Chosen since it was agreed");
+      order.chosen().forEach(option -> tab.paragraph(why(option)));
+    }
     order.accounts().items().forEach(this::included);
     if (!unseen().isEmpty()) {
       tab.heading("Photographs");

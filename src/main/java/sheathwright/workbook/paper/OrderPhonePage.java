@@ -40,6 +40,7 @@ final class OrderPhonePage {
     page.text(job.fact(JobFields.JOB_NAME).value() + ", " + job.fact(JobFields.SITE).value());
     page.heading("How many");
     order.asked().forEach(this::howMany);
+    order.chosen().forEach(option -> page.line(option.label(), option.now()));
     page.heading("Why");
     reasons();
     page.heading("The sum");
@@ -80,6 +81,7 @@ final class OrderPhonePage {
     placesByReason.entrySet().stream()
         .limit(MOST_REASONS)
         .forEach(entry -> page.text(sentence(entry.getKey(), entry.getValue())));
+    order.chosen().forEach(option -> page.text(MarksPage.why(option)));
     int more = placesByReason.size() - MOST_REASONS;
     if (more > 0) {
       page.text("Further reasons on the next page: %d.".formatted(more));

@@ -64,7 +64,7 @@ final class OrdersPage {
             "order_" + order.number().replaceAll("\\W", "_"),
             "the lines of that order",
             order.lines(),
-            Paper.<OrderLine>words("for", line -> line.item().label()),
+            Paper.<OrderLine>words("for", OrderLine::label),
             Paper.words("unit", OrderLine::unit),
             Roll.column("quantity", OrderLine::quantity),
             Roll.column("amount_usd", OrderLine::amount),

@@ -79,6 +79,32 @@ class LifeTablesTest {
     }
   }
 
+  /** Nothing that the owner chose after he agreed is billed or left out in silence. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "dip,left as it is,0,yes,2027-05-06|",
+        "vent,a ridge vent,125,yes,2027-05-11|",
+        "vent,a ridge vent,125,yes,|options.csv, line 2, column chosen_on: it is empty, but the option is chosen and is not in what was agreed on 2027-05-06; give the day on which the owner chose it since, and the next change order asks for it, or no in chosen",
+        "vent,a ridge vent,125,yes,2027-05-05|options.csv, line 2, column chosen_on: 2027-05-05 is given, but what was agreed on 2027-05-06 does not have the option; give the day",
+        "osb,thicker,125,no,|order_lines.csv, line 4, column marks: \"vent\" is not an option of options.csv; it has osb; an option that was ordered stays there, with no in chosen if it is given up: put it back",
+      })
+  void anOption_isAgreedOrChosenSince(String option, String said) {
+    JobText job =
+        LifeText.opened()
+            .withLines("agreed", "option-1,job,0,1,,,dip: Plane A is left as it is")
+            .withTable("options", "option,item,usd,chosen,chosen_on\n" + option + "\n");
+    if (option.startsWith("osb")) {
+      job = job.withLines("order_lines", "02,option,job,1,125,vent: 1");
+    }
+    if (said == null) {
+      assertThat(job.problems()).isEmpty();
+    } else {
+      assertThat(job.problems()).singleElement().asString().startsWith(said);
+    }
+  }
+
   private static JobText byTwo(String marks) {
     return LifeText.opened()
         .withTable("marks", "mark,plane,finding,sheet,by,on\n" + marks)
