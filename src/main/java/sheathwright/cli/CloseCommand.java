@@ -75,6 +75,22 @@ final class CloseCommand implements Callable<Integer> {
             .formatted(closing.invoice().total(), closing.invoice().due()));
     closing.found().forEach(this::say);
     closing.leak().ifPresent(leak -> said(leak, closing.givenAway(leak)));
+    closing
+        .accounts()
+        .givenAway()
+        .forEach(
+            item ->
+                say(
+                    "given away above the agreed ceiling: %s, %s at the agreed price (%s)"
+                        .formatted(
+                            item.item().counted(item.uncharged()),
+                            item.unchargedAmount(),
+                            item.item().label())));
+    if (closing.leak().isPresent()) {
+      say(
+          "line by line: the page Leak of the office's workbook, which %s writes"
+              .formatted(job.command("quote", "--force")));
+    }
     JobStep.ask(closing.estimate().job(), spec.commandLine().getErr());
     say("closed on %s; nothing more is written for this job".formatted(step.on()));
     return 0;

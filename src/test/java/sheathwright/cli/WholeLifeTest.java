@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -112,6 +113,33 @@ class WholeLifeTest {
     assertThat(closed.out()).contains("the homeowner pays $10,766.00, ");
     assertThat(texts(job.bytes("invoice.xlsx")))
         .contains("Chosen: dip: Plane A is left as it is", "Chosen: vent");
+  }
+
+  /**
+   * By half 4.5 sheets are bad and 4 are billed at most: half a sheet at $117 is given away. The
+   * log's 5.7 h cost $46 each; five sheets are 87.1235 - 0.90 × 46 each without their hours, six
+   * refastened 5.9247 - 0.12 × 46; the owner pays 3 × 96 + 117 + 48 + 25.20.
+   */
+  @Test
+  void whatTheWorkCost_isToldTheOfficeAlone() {
+    LifeFolder job = opened();
+    job.replace("agreed.csv", "sheet,half,117.00,3,80.00,50,", "sheet,half,117.00,3,80.00,4,");
+    job.write("log.csv", new LifeFolder(LIFE.resolve("6-closed")).text("log.csv"));
+    job.done("change-order", "--on", "2027-06-01");
+    approve(job);
+    assertThat(job.done("close", "--on", "2027-06-04").out())
+        .contains("for the office: the work on the deck cost $493.25 and sold for $478.20, ")
+        .contains(
+            "given away above the agreed ceiling: 0.5 sheets, $58.50 at the agreed price (Deck"
+                + " sheet taken out and replaced)\n")
+        .contains("the page Leak of the office's workbook, which ./sheathwright quote ");
+    job.done("quote", "--force");
+    assertThat(texts(job.bytes("estimate.xlsx")))
+        .contains("Given away above the ceiling", "Cost beyond what it sold for");
+    for (String file : List.of("invoice.xlsx", "deck-record.xlsx", "quote.xlsx")) {
+      assertThat(texts(job.bytes(file)))
+          .noneMatch(text -> text.toLowerCase(Locale.ROOT).contains("given away"));
+    }
   }
 
   /** Two people number their marks from 1: each is told apart wherever it is named. */

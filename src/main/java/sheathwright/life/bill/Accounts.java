@@ -60,6 +60,11 @@ public final class Accounts {
         .toList();
   }
 
+  /** The items of which more was done than is ever billed. */
+  public List<ItemAccount> givenAway() {
+    return items.stream().filter(item -> !Same.isNothing(item.uncharged().value())).toList();
+  }
+
   /** What was found and costs the owner nothing: dried, watched, stopped, or not billed. */
   public List<Found> uncharged() {
     return found.stream()

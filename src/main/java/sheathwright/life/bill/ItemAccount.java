@@ -217,6 +217,20 @@ public final class ItemAccount {
     return open;
   }
 
+  /** How much was done above the agreed ceiling, at no charge. */
+  public Figure<Ratio> uncharged() {
+    return sum("uncharged").as(item().word() + "_uncharged", Units.RATIO);
+  }
+
+  /** What that would come to at the agreed price. */
+  public Figure<Money> unchargedAmount() {
+    return uncharged()
+        .times(agreed.price())
+        .in(Units.USD)
+        .toCents()
+        .as(item().word() + "_uncharged_usd", Units.USD);
+  }
+
   /** What the next order comes to for it. */
   public Figure<Money> amount() {
     return amount;

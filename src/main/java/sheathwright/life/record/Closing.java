@@ -15,8 +15,6 @@ import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.OrderStatus;
 import sheathwright.job.life.Stage;
-import sheathwright.job.price.OfficeFields;
-import sheathwright.job.table.Facts;
 import sheathwright.job.table.Moment;
 import sheathwright.life.bill.Accounts;
 import sheathwright.life.bill.Invoice;
@@ -147,8 +145,7 @@ public final class Closing {
 
   /** What that leaves of the price the work would have had, or takes from it. */
   public Figure<Money> givenAway(Leak leak) {
-    Facts rates = estimate.job().rateBook();
-    return leak.givenAway(rates.fact(OfficeFields.OVERHEAD), rates.fact(OfficeFields.MARGIN));
+    return DeckLeak.givenAway(estimate, leak);
   }
 
   /**

@@ -2,9 +2,11 @@ package sheathwright.workbook.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import sheathwright.job.Estimate;
 import sheathwright.job.JobFields;
 import sheathwright.job.QuoteLines;
+import sheathwright.life.bill.Accounts;
 import sheathwright.life.found.FoundWork;
 import sheathwright.life.found.SheetsSettled;
 import sheathwright.life.record.Bill;
@@ -24,6 +26,7 @@ public final class JobBook {
   private final FoundWork work;
   private final SheetsSettled settled;
   private final Supply supply;
+  private final Optional<Accounts> agreed;
 
   private JobBook(Estimate estimate, SheetsSettled settled, String kind) {
     this.estimate = estimate;
@@ -34,6 +37,7 @@ public final class JobBook {
     this.work = settled.work();
     this.settled = settled;
     this.supply = new Supply(estimate, work.quantities());
+    this.agreed = Bill.soFar(estimate);
   }
 
   /** The office's own: what is known, what to buy, what it costs and why. */
@@ -67,7 +71,8 @@ public final class JobBook {
 
   private byte[] written() {
     JobTabs tabs =
-        JobTabs.of(book, estimate, estimate.job().fact(JobFields.JOB_NAME).value() + " · " + kind);
+        JobTabs.of(
+            book, estimate, estimate.job().fact(JobFields.JOB_NAME).value() + " · " + kind, agreed);
     book.draws(List.of(work.solution()));
     KnownPage.write(tabs.known(), estimate, quote, levels);
     DeckPages.found(tabs.found(), estimate, work);
@@ -99,7 +104,7 @@ public final class JobBook {
             "Every number told twice says the same in both places", "told_again_", book.repeats()));
     ties.addAll(estimate.ties(quote));
     ties.addAll(settled.ties());
-    Bill.soFar(estimate).ifPresent(accounts -> ties.addAll(accounts.ties()));
+    agreed.ifPresent(accounts -> ties.addAll(accounts.ties()));
     return ties;
   }
 }

@@ -3,6 +3,7 @@ package sheathwright.workbook.page;
 import java.util.List;
 import java.util.Optional;
 import sheathwright.job.Estimate;
+import sheathwright.life.bill.Accounts;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Tab;
 
@@ -29,7 +30,7 @@ record JobTabs(
     Tab tables) {
 
   /** Makes the tabs and writes those that say the same to everybody. */
-  static JobTabs of(Book book, Estimate estimate, String subtitle) {
+  static JobTabs of(Book book, Estimate estimate, String subtitle, Optional<Accounts> agreed) {
     Tab front = Sections.tab(book, "Read me first", subtitle);
     Tab known = Sections.knownTab(book, subtitle);
     Tab found = Sections.foundTab(book, subtitle);
@@ -39,6 +40,7 @@ record JobTabs(
     List<CrewPage> crew = CrewPage.of(book, estimate, subtitle);
     Tab order = OrderPage.tab(book, subtitle);
     Tab hours = HoursPage.tab(book, subtitle);
+    LeakPage.write(book, estimate, subtitle, agreed);
     Tab layout = Sections.tab(book, "Layout", subtitle);
     Tab costs = Sections.tab(book, "What it costs", subtitle);
     Tab sheets = SheetsPage.tab(book, subtitle);
