@@ -54,11 +54,10 @@ final class ChangeOrderCommand implements Callable<Integer> {
       say("nothing was found besides what is agreed and ordered: no change order is written");
     } else {
       Path place = output == null ? step.folder() : output;
-      byte[] document =
+      ChangeOrderBook book =
           ChangeOrderBook.of(
-                  ordering.estimate(), order, Photos.of(job.job(), step.folder()), step.on())
-              .bytes();
-      SentDocument sent = ordering.write(document, place);
+              ordering.estimate(), order, Photos.of(job.job(), step.folder()), step.on());
+      SentDocument sent = ordering.write(book.bytes(), place);
       say("wrote %s, kept as %s".formatted(place.resolve(ordering.file()), sent.in(step.folder())));
       for (ItemAccount item : order.asked()) {
         say(
@@ -70,12 +69,17 @@ final class ChangeOrderCommand implements Callable<Integer> {
                     item.amount()));
       }
       for (LaterOption option : order.chosen()) {
-        say("%s: %s".formatted(option.label(), option.amount()));
+        say(
+            "%s: %s at %s, %s"
+                .formatted(option.label(), option.counted(), option.each(), option.amount()));
       }
       say("change order %s: %s".formatted(order.number(), order.sum()));
       say("the homeowner pays %s with it".formatted(order.newTotal()));
+      book.unseen()
+          .ifPresent(
+              words -> spec.commandLine().getErr().println("check: " + Printable.line(words)));
     }
-    JobStep.ask(ordering.estimate().job(), spec.commandLine().getErr());
+    JobStep.ask(job.job(), spec.commandLine().getErr());
     for (ItemAccount open : order.priceOpen()) {
       spec.commandLine()
           .getErr()

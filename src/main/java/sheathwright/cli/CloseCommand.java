@@ -10,7 +10,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Money;
+import sheathwright.figure.Units;
 import sheathwright.job.table.Printable;
+import sheathwright.life.bill.Invoice;
 import sheathwright.life.bill.Leak;
 import sheathwright.life.record.Closing;
 import sheathwright.life.record.JobFolder;
@@ -70,9 +72,7 @@ final class CloseCommand implements Callable<Integer> {
     List<Path> written =
         closing.write(bill, record, output == null ? step.folder() : output, force);
     say("wrote %s and %s".formatted(written.get(0), written.get(1)));
-    say(
-        "the homeowner pays %s, of which %s is still due"
-            .formatted(closing.invoice().total(), closing.invoice().due()));
+    say("the homeowner pays %s, %s".formatted(closing.invoice().total(), due(closing.invoice())));
     closing.found().forEach(this::say);
     closing.leak().ifPresent(leak -> said(leak, closing.givenAway(leak)));
     closing
@@ -91,9 +91,16 @@ final class CloseCommand implements Callable<Integer> {
           "line by line: the page Leak of the office's workbook, which %s writes"
               .formatted(job.command("quote", "--force")));
     }
-    JobStep.ask(closing.estimate().job(), spec.commandLine().getErr());
+    JobStep.ask(job.job(), spec.commandLine().getErr());
     say("closed on %s; nothing more is written for this job".formatted(step.on()));
     return 0;
+  }
+
+  private static String due(Invoice invoice) {
+    return invoice.due().value() < 0
+        ? "and %s goes back: more was paid"
+            .formatted(invoice.due().times(Figure.of(-1, Units.RATIO)).in(Units.USD))
+        : "of which %s is still due".formatted(invoice.due());
   }
 
   private void said(Leak leak, Figure<Money> givenAway) {

@@ -2,6 +2,7 @@ package sheathwright.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import picocli.CommandLine.Parameters;
 import sheathwright.job.Job;
 import sheathwright.job.table.ProblemLines;
@@ -9,6 +10,8 @@ import sheathwright.life.record.JobFolder;
 
 /** A step of the life of one job: whose, and when. */
 final class JobStep extends StepDay {
+
+  private static final int MOST_ASKED = 12;
 
   @Parameters(paramLabel = "JOB", description = "the job's folder")
   private Path folder;
@@ -19,7 +22,13 @@ final class JobStep extends StepDay {
 
   /** Asks about what is allowed in a job's tables, but hardly meant. */
   static void ask(Job job, PrintWriter err) {
-    ProblemLines.of(job.questions()).forEach(each -> err.println("question: " + each));
+    List<String> all = ProblemLines.of(job.questions());
+    all.stream().limit(MOST_ASKED).forEach(each -> err.println("question: " + each));
+    if (all.size() > MOST_ASKED) {
+      err.println(
+          "question: and %d more; the first page of the estimate has them all"
+              .formatted(all.size() - MOST_ASKED));
+    }
   }
 
   /** The job as it lies in its folder. */

@@ -99,7 +99,7 @@ class WholeLifeTest {
     job.replace("options.csv", "31.25,yes,", "31.25,yes,2027-06-01");
 
     assertThat(job.done("change-order", "--on", "2027-06-01").out())
-        .contains("Chosen: A ridge vent: $125.00\n", "change order 01: $133.00\n");
+        .contains("Chosen: A ridge vent: 4 ft at $31.25, $125.00\n", "change order 01: $133.00\n");
     assertThat(job.lines("order_lines.csv"))
         .containsExactly(
             "order,item,unit,quantity,usd,marks",
@@ -140,6 +140,25 @@ class WholeLifeTest {
       assertThat(texts(job.bytes(file)))
           .noneMatch(text -> text.toLowerCase(Locale.ROOT).contains("given away"));
     }
+  }
+
+  /** Of $10,873 three sheets at $80 are not needed: $10,633, and all of the first was paid. */
+  @Test
+  void whatWasPaidBeyondTheInvoice_goesBack() throws IOException {
+    LifeFolder job = opened();
+    job.write("marks.csv", "mark,plane,finding,sheet\n");
+    Files.deleteIfExists(job.path().resolve("photos.csv"));
+    job.write(
+        "stages.csv",
+        """
+        stage,part_pct,usd,when,paid_on,paid_usd
+        deposit,,1000.00,on signing,2027-05-12,1000.00
+        dry-in,50,,when the deck is closed and dry,2027-06-02,5436.50
+        final,,4436.50,after the last inspection,2027-06-03,4436.50
+        """);
+    assertThat(job.done("close", "--on", "2027-06-04").out())
+        .contains("the homeowner pays $10,633.00, and $240.00 goes back: more was paid\n");
+    assertThat(texts(job.bytes("invoice.xlsx"))).contains("We owe you");
   }
 
   /** Two people number their marks from 1: each is told apart wherever it is named. */

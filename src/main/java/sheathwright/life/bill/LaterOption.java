@@ -106,6 +106,16 @@ public record LaterOption(
     return "Chosen: " + what;
   }
 
+  /** The same, where how many stands beside it. */
+  public String labelInUnits() {
+    return unit.equals(PRESET_UNIT) ? label() : "%s, in %s".formatted(label(), unit);
+  }
+
+  /** How many the next order asks for: {@code 1 job}, {@code 40 ft}. */
+  public String counted() {
+    return now.plain() + " " + unit;
+  }
+
   /** Whether the next order says anything of it. */
   boolean isAsked() {
     return !Same.isNothing(now.value());

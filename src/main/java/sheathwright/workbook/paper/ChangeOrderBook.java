@@ -2,6 +2,7 @@ package sheathwright.workbook.paper;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import sheathwright.job.Estimate;
 import sheathwright.job.JobTable;
@@ -72,6 +73,11 @@ public final class ChangeOrderBook {
     ties.addAll(marks.ties());
     ties.add(payments.tie());
     return ties;
+  }
+
+  /** Which billed marks nobody photographed before and open, in a sentence; nothing if all are. */
+  public Optional<String> unseen() {
+    return MarksPage.unseen(order, photos);
   }
 
   private List<Share> asked() {

@@ -2,6 +2,7 @@ package sheathwright.workbook.paper;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Ratio;
@@ -71,12 +72,12 @@ final class MarksPage {
       order.chosen().forEach(option -> tab.paragraph(why(option)));
     }
     order.accounts().items().forEach(this::included);
-    if (!unseen().isEmpty()) {
-      tab.heading("Photographs");
-      tab.caution(
-          "Billed without a photograph before and one when it was open: "
-              + String.join(", ", unseen()));
-    }
+    unseen(order, photos)
+        .ifPresent(
+            words -> {
+              tab.heading("Photographs");
+              tab.caution(words);
+            });
     if (!causes.isEmpty()) {
       tab.heading("What comes back");
       causes.forEach(tab::paragraph);
@@ -160,9 +161,12 @@ final class MarksPage {
     if (!sums.isEmpty()) {
       ties.add(Tie.all("The marks add up to how many are asked for", "marks_of_item_", sums));
     }
-    List<String> unseen = unseen();
     Figure<Ratio> without =
-        Figure.constant("marks_without_photographs", unseen.size(), Units.RATIO, Source.GIVEN);
+        Figure.constant(
+            "marks_without_photographs",
+            unseenMarks(order, photos).size(),
+            Units.RATIO,
+            Source.GIVEN);
     ties.add(
         new Tie(
             "Each billed mark has a photograph before and one when open",
@@ -170,15 +174,25 @@ final class MarksPage {
     return ties;
   }
 
-  private List<String> unseen() {
+  /** Which billed marks nobody photographed before and open, in a sentence; nothing if all are. */
+  static Optional<String> unseen(NextOrder order, Photos photos) {
+    return Optional.of(unseenMarks(order, photos))
+        .filter(marks -> !marks.isEmpty())
+        .map(
+            marks ->
+                "Billed without a photograph before and one when it was open: "
+                    + String.join(", ", marks));
+  }
+
+  private static List<String> unseenMarks(NextOrder order, Photos photos) {
     return order.asked().stream()
         .flatMap(item -> item.shares().stream())
-        .filter(share -> share.now().value() > DUST && !isSeen(share))
+        .filter(share -> share.now().value() > DUST && !isSeen(share, photos))
         .map(Share::mark)
         .toList();
   }
 
-  private boolean isSeen(Share share) {
+  private static boolean isSeen(Share share, Photos photos) {
     List<Photo> all = photos.of(share);
     return List.of(View.BEFORE, View.OPEN).stream()
         .allMatch(

@@ -40,7 +40,7 @@ final class OrderPhonePage {
     page.text(job.fact(JobFields.JOB_NAME).value() + ", " + job.fact(JobFields.SITE).value());
     page.heading("How many");
     order.asked().forEach(this::howMany);
-    order.chosen().forEach(option -> page.line(option.label(), option.now()));
+    order.chosen().forEach(option -> page.line(option.labelInUnits(), option.now()));
     page.heading("Why");
     reasons();
     page.heading("The sum");
