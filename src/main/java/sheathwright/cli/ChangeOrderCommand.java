@@ -12,10 +12,10 @@ import sheathwright.job.table.Printable;
 import sheathwright.life.bill.ItemAccount;
 import sheathwright.life.bill.LaterOption;
 import sheathwright.life.bill.NextOrder;
-import sheathwright.life.found.Found;
 import sheathwright.life.record.JobFolder;
 import sheathwright.life.record.Ordering;
 import sheathwright.life.record.SentDocument;
+import sheathwright.life.record.Unsettled;
 import sheathwright.workbook.paper.ChangeOrderBook;
 import sheathwright.workbook.paper.Photos;
 
@@ -80,24 +80,8 @@ final class ChangeOrderCommand implements Callable<Integer> {
               words -> spec.commandLine().getErr().println("check: " + Printable.line(words)));
     }
     JobStep.ask(job.job(), spec.commandLine().getErr());
-    for (ItemAccount open : order.priceOpen()) {
-      spec.commandLine()
-          .getErr()
-          .println(
-              "question: %s: %s more than was agreed to count before both sides talk again; no order asks for that"
-                  .formatted(open.item().label(), open.item().counted(open.open())));
-    }
-    for (Found found : order.accounts().unpriced()) {
-      spec.commandLine()
-          .getErr()
-          .println(
-              Printable.line(
-                  "question: mark %s, %s: no price was agreed for %s; it is in no order"
-                      .formatted(
-                          found.mark(),
-                          found.key(),
-                          found.item().map(item -> item.word()).orElse(""))));
-    }
+    Unsettled.lines(order)
+        .forEach(line -> spec.commandLine().getErr().println("question: " + Printable.line(line)));
     boolean isOffered =
         !order.isEmpty() || !order.accounts().orders().that(OrderStatus.OFFERED).isEmpty();
     say(

@@ -161,6 +161,39 @@ class WholeLifeTest {
     assertThat(texts(job.bytes("invoice.xlsx"))).contains("We owe you");
   }
 
+  /** Eleven sheets where ten are counted before both talk, and a scab that has no price. */
+  @Test
+  void whatHasToBeTalkedAbout_isSaidWithWhatToDo() throws IOException {
+    LifeFolder job = opened();
+    Files.delete(job.path().resolve("photos.csv"));
+    StringBuilder marks = new StringBuilder("mark,plane,finding,sheet,on,bill\n");
+    for (int i = 1; i <= 5; i++) {
+      marks.append(
+          "1%d,A,rot,A-1-%d,2027-06-01,\n2%d,B,rot,B-1-%d,2027-06-01,\n".formatted(i, i, i, i));
+    }
+    marks.append("31,A,rot,A-3-1,2027-06-01,\n32,A,rot,A-3-2,2027-06-01,\n");
+    marks.append("99,A,unsupported,A-5-2,2027-06-01,\n");
+    job.write("marks.csv", marks.toString());
+    assertThat(job.done("change-order", "--on", "2027-06-01").err())
+        .contains(
+            "question: Deck sheet taken out and replaced: 2 sheets more than was agreed to count",
+            "question: mark 99, A-5-2: no price was agreed for scab, and no order asks for it; once"
+                + " there is one, give it a row in agreed.csv, such as scab,piece,25.00, or give");
+    approve(job);
+    CommandRun refused = job.run("close", "--on", "2027-06-04");
+    assertThat(refused.status()).isEqualTo(3);
+    assertThat(refused.err())
+        .contains(
+            "raise most of the row reopen in agreed.csv", "mark 99, A-5-2: no price was agreed");
+
+    job.replace("agreed.csv", "reopen,,0.00,,,10,", "reopen,,0.00,,,12,");
+    job.replace("marks.csv", "A-5-2,2027-06-01,", "A-5-2,2027-06-01,none");
+    assertThat(job.done("change-order", "--on", "2027-06-02").err())
+        .doesNotContain("agreed to count");
+    job.replace("orders.csv", "offered,,,", "approved,the owner,signed,2027-06-02");
+    job.done("close", "--on", "2027-06-04");
+  }
+
   /** Two people number their marks from 1: each is told apart wherever it is named. */
   @Test
   void marksOfTwoPhones_areToldApartInEveryDocument() {

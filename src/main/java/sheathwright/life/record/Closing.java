@@ -85,6 +85,10 @@ public final class Closing {
           "%s of what was found or chosen is neither agreed nor ordered; run %s first"
               .formatted(next.sum(), folder.command("change-order", "--on DATE")));
     }
+    List<String> unsettled = Unsettled.lines(next);
+    if (!unsettled.isEmpty()) {
+      throw folder.refused(unsettled);
+    }
   }
 
   /** The job as it is closed. */
