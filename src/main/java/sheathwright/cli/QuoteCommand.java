@@ -16,7 +16,6 @@ import sheathwright.job.Estimate;
 import sheathwright.job.JobTable;
 import sheathwright.job.season.Season;
 import sheathwright.job.table.Printable;
-import sheathwright.job.table.ProblemLines;
 import sheathwright.life.record.Issuing;
 import sheathwright.life.record.JobFolder;
 import sheathwright.life.record.JobWorkbook;
@@ -193,7 +192,7 @@ final class QuoteCommand implements Callable<Integer> {
           estimate.framing().decision() + "; until then nobody repairs the rafters by this quote");
       estimate.framing().stops().lines().forEach(err::println);
     }
-    ProblemLines.of(estimate.job().questions()).forEach(each -> err.println("question: " + each));
+    JobStep.ask(estimate.job(), err);
     estimate.ties().stream()
         .filter(tie -> !tie.holds().holds())
         .forEach(tie -> err.println("check: " + tie.what()));

@@ -16,6 +16,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
+import sheathwright.job.life.MarkNames;
 import sheathwright.job.price.LumberFields;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Row;
@@ -154,7 +155,7 @@ public final class JobLines {
   }
 
   private void addMark(Row row) {
-    String key = row.of(PlaceFields.MARK).plain();
+    String key = MarkNames.of(job.marks()).of(row);
     if (!row.has(PlaceFields.WIDTH)) {
       add(
           "mark_" + key,

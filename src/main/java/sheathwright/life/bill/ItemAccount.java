@@ -59,7 +59,7 @@ public final class ItemAccount {
                 orders.all().stream()
                     .filter(Order::isCounted)
                     .flatMap(order -> order.lines().stream())
-                    .filter(line -> line.item() == item())
+                    .filter(line -> line.isOf(item()))
                     .map(OrderLine::quantity)
                     .toList(),
                 OrderLine.NONE)
@@ -215,6 +215,20 @@ public final class ItemAccount {
   /** How much both sides have to talk about before it is billed. */
   public Figure<Ratio> open() {
     return open;
+  }
+
+  /** How much was done above the agreed ceiling, at no charge. */
+  public Figure<Ratio> uncharged() {
+    return sum("uncharged").as(item().word() + "_uncharged", Units.RATIO);
+  }
+
+  /** What that would come to at the agreed price. */
+  public Figure<Money> unchargedAmount() {
+    return uncharged()
+        .times(agreed.price())
+        .in(Units.USD)
+        .toCents()
+        .as(item().word() + "_uncharged_usd", Units.USD);
   }
 
   /** What the next order comes to for it. */

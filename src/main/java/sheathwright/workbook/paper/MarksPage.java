@@ -36,6 +36,7 @@ final class MarksPage {
   private final Measured measured;
   private final List<String> causes;
   private final List<Asked> asked = new ArrayList<>();
+  private final List<Chosen> chosen;
 
   MarksPage(Paper paper, Estimate estimate, NextOrder order, Photos photos) {
     sheaf = paper.sheaf("What was found", WIDTHS);
@@ -43,6 +44,7 @@ final class MarksPage {
     this.photos = photos;
     measured = new Measured(estimate);
     causes = Causes.sentences(estimate);
+    chosen = order.chosen().stream().map(Chosen::of).toList();
   }
 
   /** Its sheets of paper. */
@@ -55,14 +57,20 @@ final class MarksPage {
     return asked;
   }
 
+  /** What each option comes to that was chosen since, or given up again. */
+  List<Chosen> chosen() {
+    return chosen;
+  }
+
   void write() {
     order.asked().forEach(this::marks);
+    chosenSince();
     order.accounts().items().forEach(this::included);
     order.priceOpen().forEach(this::open);
     waiting();
     sheaf.heading("Photographs", 0);
     PhotoCount count = Asked.photographs(order, photos);
-    if (count.unseen().isEmpty()) {
+    if (count.missing().isEmpty()) {
       sheaf.paragraph(count.words());
     } else {
       sheaf.keep(sheaf.tab().tallOf(count.words()));
@@ -99,6 +107,28 @@ final class MarksPage {
         all.quantity(),
         all);
     asked.add(all);
+  }
+
+  /** Options that the owner chose since he agreed, or gave up again, each at its own price. */
+  private void chosenSince() {
+    sheaf.list(
+        "Chosen since it was agreed",
+        chosen,
+        (some, part) ->
+            Roll.of(
+                part < 2 ? "chosen" : "chosen_" + part,
+                "options of the change order",
+                some,
+                Paper.<Chosen>words("what", each -> each.option().what()),
+                Paper.words("why", Chosen::why),
+                Paper.words("option", each -> each.option().name()),
+                Paper.words("unit", each -> each.option().unit()),
+                Paper.words("line", each -> String.valueOf(chosen.indexOf(each) + 1)),
+                Roll.column("quantity", Chosen::quantity),
+                Roll.column("price_usd", Chosen::price),
+                Roll.column("amount_usd", Chosen::amount)),
+        List.of("What", "Why", "Option", "Counted in", "No.", "How many", "Each", "In all"),
+        Sections.units(null, null, null, null, null, Units.RATIO, Units.USD, Units.USD));
   }
 
   private void total(String label, Figure<Ratio> quantity, Asked all) {
