@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sheathwright.workbook.book.Cells;
 
 /** What an office may do to the invented job of a whole life besides what its demo shows. */
 class WholeLifeTest {
@@ -106,7 +107,10 @@ class WholeLifeTest {
             "01,refasten,place,1,8.00,1: 1",
             "01,option,ft,4,125.00,vent: 4");
     assertThat(texts(job.bytes("change-order-01.xlsx")))
-        .contains("Chosen: A ridge vent", "You chose it on June 1, 2027: A ridge vent.");
+        .contains(
+            "Chosen: A ridge vent, in ft",
+            "You chose it on June 1, 2027: A ridge vent.",
+            "You chose it on June 1, 2027");
     approve(job);
     CommandRun closed = job.done("close", "--on", "2027-06-04");
     // 10,873 agreed, 133 ordered, three sheets at $80 not needed
@@ -132,10 +136,12 @@ class WholeLifeTest {
         .contains(
             "given away above the agreed ceiling: 0.5 sheets, $58.50 at the agreed price (Deck"
                 + " sheet taken out and replaced)\n")
-        .contains("the page Leak of the office's workbook, which ./sheathwright quote ");
+        .contains("the page Cost against sold of the office's workbook, which ./sheathwright quote ");
     job.done("quote", "--force");
     assertThat(texts(job.bytes("estimate.xlsx")))
         .contains("Given away above the ceiling", "Cost beyond what it sold for");
+    // every name in it stands for something: 493.25 × 1.18 / 0.88 - 478.20
+    assertThat(Cells.byPoi(job.bytes("estimate.xlsx"))).containsValue(183.20);
     for (String file : List.of("invoice.xlsx", "deck-record.xlsx", "quote.xlsx")) {
       assertThat(texts(job.bytes(file)))
           .noneMatch(text -> text.toLowerCase(Locale.ROOT).contains("given away"));

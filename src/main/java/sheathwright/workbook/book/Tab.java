@@ -437,7 +437,9 @@ public final class Tab {
     for (int column = first + 1; column <= last; column++) {
       text(line, column, "", rest);
     }
-    merge(line, first, last);
+    if (first < last) {
+      merge(line, first, last);
+    }
   }
 
   /** Cells of one line made one; no two of them meet, which POI would look through all for. */
