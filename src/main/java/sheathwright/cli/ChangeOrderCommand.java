@@ -10,11 +10,12 @@ import picocli.CommandLine.Spec;
 import sheathwright.job.life.OrderStatus;
 import sheathwright.job.table.Printable;
 import sheathwright.life.bill.ItemAccount;
+import sheathwright.life.bill.LaterOption;
 import sheathwright.life.bill.NextOrder;
-import sheathwright.life.found.Found;
 import sheathwright.life.record.JobFolder;
 import sheathwright.life.record.Ordering;
 import sheathwright.life.record.SentDocument;
+import sheathwright.life.record.Unsettled;
 import sheathwright.workbook.paper.ChangeOrderBook;
 import sheathwright.workbook.told.Photos;
 
@@ -53,10 +54,10 @@ final class ChangeOrderCommand implements Callable<Integer> {
       say("nothing was found besides what is agreed and ordered: no change order is written");
     } else {
       Path place = output == null ? step.folder() : output;
-      ChangeOrderBook document =
+      ChangeOrderBook book =
           ChangeOrderBook.of(
               ordering.estimate(), order, Photos.of(job.job(), step.folder()), step.on());
-      SentDocument sent = ordering.write(document.bytes(), place);
+      SentDocument sent = ordering.write(book.bytes(), place);
       say("wrote %s, kept as %s".formatted(place.resolve(ordering.file()), sent.in(step.folder())));
       for (ItemAccount item : order.asked()) {
         say(
@@ -67,28 +68,18 @@ final class ChangeOrderCommand implements Callable<Integer> {
                     item.agreed().price(),
                     item.amount()));
       }
+      for (LaterOption option : order.chosen()) {
+        say(
+            "%s: %s at %s, %s"
+                .formatted(option.label(), option.counted(), option.each(), option.amount()));
+      }
       say("change order %s: %s".formatted(order.number(), order.sum()));
       say("the homeowner pays %s with it".formatted(order.newTotal()));
-      say("in it: " + document.photographs());
+      JobStep.tell("in it", book.photographs(), spec.commandLine());
     }
-    for (ItemAccount open : order.priceOpen()) {
-      spec.commandLine()
-          .getErr()
-          .println(
-              "question: %s: %s more than was agreed to count before both sides talk again; no order asks for that"
-                  .formatted(open.item().label(), open.item().counted(open.open())));
-    }
-    for (Found found : order.accounts().unpriced()) {
-      spec.commandLine()
-          .getErr()
-          .println(
-              Printable.line(
-                  "question: mark %s, %s: no price was agreed for %s; it is in no order"
-                      .formatted(
-                          found.mark(),
-                          found.key(),
-                          found.item().map(item -> item.word()).orElse(""))));
-    }
+    JobStep.ask(job.job(), spec.commandLine().getErr());
+    Unsettled.lines(order)
+        .forEach(line -> spec.commandLine().getErr().println("question: " + Printable.line(line)));
     boolean isOffered =
         !order.isEmpty() || !order.accounts().orders().that(OrderStatus.OFFERED).isEmpty();
     say(

@@ -10,7 +10,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Money;
+import sheathwright.figure.Units;
 import sheathwright.job.table.Printable;
+import sheathwright.life.bill.Invoice;
 import sheathwright.life.bill.Leak;
 import sheathwright.life.record.Closing;
 import sheathwright.life.record.JobFolder;
@@ -66,14 +68,36 @@ final class CloseCommand implements Callable<Integer> {
     List<Path> written =
         closing.write(bill, record.bytes(), output == null ? step.folder() : output, force);
     say("wrote %s and %s".formatted(written.get(0), written.get(1)));
-    say(
-        "the homeowner pays %s, of which %s is still due"
-            .formatted(closing.invoice().total(), closing.invoice().due()));
-    say("in the deck record: " + record.photographs());
+    say("the homeowner pays %s, %s".formatted(closing.invoice().total(), due(closing.invoice())));
+    JobStep.tell("in the deck record", record.photographs(), spec.commandLine());
     closing.found().forEach(this::say);
     closing.leak().ifPresent(leak -> said(leak, closing.givenAway(leak)));
+    closing
+        .accounts()
+        .givenAway()
+        .forEach(
+            item ->
+                say(
+                    "given away above the agreed ceiling: %s, %s at the agreed price (%s)"
+                        .formatted(
+                            item.item().counted(item.uncharged()),
+                            item.unchargedAmount(),
+                            item.item().label())));
+    if (closing.leak().isPresent()) {
+      say(
+          "line by line: the page Cost against sold of the office's workbook, which %s writes"
+              .formatted(job.command("quote", "--force")));
+    }
+    JobStep.ask(job.job(), spec.commandLine().getErr());
     say("closed on %s; nothing more is written for this job".formatted(step.on()));
     return 0;
+  }
+
+  private static String due(Invoice invoice) {
+    return invoice.due().value() < 0
+        ? "and %s goes back: more was paid"
+            .formatted(invoice.due().times(Figure.of(-1, Units.RATIO)).in(Units.USD))
+        : "of which %s is still due".formatted(invoice.due());
   }
 
   private void said(Leak leak, Figure<Money> givenAway) {

@@ -16,6 +16,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
+import sheathwright.job.life.MarkNames;
 import sheathwright.job.price.LumberFields;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Row;
@@ -158,7 +159,7 @@ public final class JobLines {
   /** A mark, decided as a quote decides about it. */
   private void addMark(Deck.Marked marked) {
     Row row = marked.row();
-    String key = row.of(PlaceFields.MARK).plain();
+    String key = MarkNames.of(job.marks()).of(row);
     String where =
         row.has(PlaceFields.WIDTH)
             ? cells(row, PlaceFields.ALONG, PlaceFields.UP, PlaceFields.WIDTH, PlaceFields.HEIGHT)

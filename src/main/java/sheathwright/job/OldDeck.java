@@ -18,6 +18,8 @@ import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.job.life.MapRules;
 import sheathwright.job.life.MapRules.OnMap;
+import sheathwright.job.life.MarkFields;
+import sheathwright.job.life.MarkNames;
 import sheathwright.job.table.Belonging;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.KeyedTable;
@@ -57,6 +59,7 @@ final class OldDeck {
 
   private final Belonging planes;
   private final Optional<Belonging> marks;
+  private final MarkNames names;
   private final Map<String, PlaceMap> maps = new LinkedHashMap<>();
   private final Map<Row, Mark> marked = new IdentityHashMap<>();
 
@@ -74,6 +77,7 @@ final class OldDeck {
             new Belonging.Lines("opening", tables.get(JobTable.OPENINGS).rows()),
             new Belonging.Lines("rafter", tables.get(JobTable.RAFTERS).rows()),
             new Belonging.Lines("joint", tables.get(JobTable.JOINTS).rows()));
+    names = MarkNames.of(tables.get(JobTable.MARKS).rows());
     List<Row> placed =
         tables.get(JobTable.MARKS).rows().stream().filter(OldDeck::isPlaced).toList();
     marks =
@@ -83,7 +87,12 @@ final class OldDeck {
                 new Belonging(
                     "marks_of_each_plane",
                     PlaceFields.PLANE,
-                    new Belonging.Lines("mark", placed, List.of(PlaceFields.MARK))));
+                    new Belonging.Lines(
+                        "mark",
+                        placed,
+                        names.areShared()
+                            ? List.of(PlaceFields.MARK, MarkFields.BY)
+                            : List.of(PlaceFields.MARK))));
     Refusals refusals = new Refusals();
     Map<Row, OnMap> onMap = new IdentityHashMap<>();
     for (Row plane : tables.get(JobTable.PLANES).rows()) {
@@ -128,7 +137,7 @@ final class OldDeck {
     }
     for (Row row : marks(name)) {
       refusals
-          .tried(() -> ground.mark(row))
+          .tried(() -> ground.mark(names.of(row), row))
           .ifPresent(
               mark -> {
                 marked.put(row, mark);
@@ -262,11 +271,11 @@ final class OldDeck {
     /**
      * A mark of this plane: a place by its key, or what was measured.
      *
+     * @param key what it is called
      * @throws RefusedException with its place in the table, if it is not on the map, reaches off
      *     the plane, lies in an opening, or in another place than it says
      */
-    Mark mark(Row row) {
-      String key = row.of(PlaceFields.MARK).plain();
+    Mark mark(String key, Row row) {
       if (!row.has(PlaceFields.WIDTH)) {
         return Mark.of(key, row.of(PlaceFields.FINDING), map, row.of(PlaceFields.SHEET));
       }

@@ -12,6 +12,7 @@ import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Shown;
 import sheathwright.job.life.AgreedFields;
 import sheathwright.job.life.Item;
+import sheathwright.job.life.MarkNames;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.Facts;
 import sheathwright.job.table.Field;
@@ -55,7 +56,8 @@ final class RoofRules {
         });
     planes.once(PlaceFields.PLANE);
     planes.rows().forEach(this::isMeasured);
-    tables.get(JobTable.MARKS).once(PlaceFields.MARK);
+    ReadTable marks = tables.get(JobTable.MARKS);
+    MarkNames.of(marks.rows()).tellApart(marks);
     tables.get(JobTable.MARKS).rows().forEach(this::isSomewhere);
     tables.get(JobTable.REPORTS).once(FramingFields.REPORT);
     oneDeadLoad(surveys);

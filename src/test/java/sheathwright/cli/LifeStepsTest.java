@@ -123,7 +123,8 @@ class LifeStepsTest {
     LifeFolder job = job();
     job.done("quote", (Object[]) ISSUE);
     assertThat(job.refused("quote", (Object[]) ISSUE))
-        .contains("nothing has changed since QH-01 issue 1, which is kept as ");
+        .contains(
+            "nothing that the owner pays or gets has changed since QH-01 issue 1, which is kept as ");
     assertThat(job.refused("quote", "--issue", "--on", "2027-05-03"))
         .contains("--on 2027-05-03 is before QH-01 issue 1, 2027-05-04");
     job.replace("job.csv", "permit_usd,165.00", "permit_usd,175.00");

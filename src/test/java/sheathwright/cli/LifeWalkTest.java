@@ -275,14 +275,14 @@ class LifeWalkTest {
     job.replace("prices.csv", "sheet,38.50", "sheet,39.50");
     assertThat(job.refused("agree", "--on", "2027-05-12"))
         .endsWith(
-            ": the tables are not any more what QH-01 issue 1 was made from, and its prices count;"
+            ": the tables do not say any more what QH-01 issue 1 has the owner pay and get, and its prices count;"
                 + " put the tables back, or let the new ones be agreed: run ./sheathwright quote "
                 + job.path()
                 + " --issue --on DATE");
     job.replace("stages.csv", "4436.50", "4438.00"); // three sheets are $1 dearer each
     job.done("quote", "--issue", "--on", "2027-05-05");
     assertThat(job.refused("agree", "--on", "2027-05-12", "--document", "QH-01 issue 1"))
-        .contains("the tables are not any more what QH-01 issue 1 was made from");
+        .contains("the tables do not say any more what QH-01 issue 1 has the owner pay and get");
     assertThat(job.refused("agree", "--on", "2027-05-12", "--document", "QH-01 issue 3"))
         .endsWith("\"QH-01 issue 3\" was not sent; sent.csv has QH-01 issue 1, QH-01 issue 2");
     assertThat(job.done("agree", "--on", "2027-05-12").out()).contains("QH-01 issue 2");
@@ -373,7 +373,7 @@ class LifeWalkTest {
     job.replace("marks.csv", "B-5-3,2027-05-18,,", "B-5-3,2027-05-18,,yes");
     assertThat(job.refused("close", "--on", "2027-05-28"))
         .contains(
-            "of what was found is neither agreed nor ordered; run ./sheathwright change-order ");
+            "of what was found or chosen is neither agreed nor ordered; run ./sheathwright change-order ");
     job.done("change-order", "--on", "2027-05-19");
     assertThat(job.lines("orders.csv")).element(2).asString().startsWith("02,2027-05-19,-58.50,");
     assertThat(job.lines("order_lines.csv")).contains("02,sheet,half,-0.5,-58.50,5: -0.5");

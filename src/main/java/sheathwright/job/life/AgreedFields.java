@@ -1,6 +1,7 @@
 package sheathwright.job.life;
 
 import java.util.List;
+import java.util.Optional;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Money;
@@ -70,10 +71,27 @@ public final class AgreedFields {
 
   private AgreedFields() {}
 
+  /** The row of what was agreed that is about a thing; nothing where there is none. */
+  public static Optional<Row> row(List<Row> agreed, String item) {
+    return agreed.stream()
+        .filter(row -> row.read(ITEM).filter(it -> it.value().equals(item)).isPresent())
+        .findFirst();
+  }
+
   /** What an option adds to the price: its dollars as often as it says, once if it does not. */
   public static Figure<Money> worth(Row option) {
     Figure<Money> each = option.or(USD, Figure.of(0, Units.USD));
     return option.has(QUANTITY) ? option.of(QUANTITY).times(each).in(Units.USD).toCents() : each;
+  }
+
+  /** What an option is called in what was agreed. */
+  public static String agreedAs(Row option) {
+    return "%s: %s".formatted(option.of(OPTION).value(), option.of(FOR).value());
+  }
+
+  /** Whether an option is among those that were agreed to, whatever its words are by now. */
+  public static boolean isAgreed(Row option, List<String> agreed) {
+    return agreed.stream().anyMatch(words -> words.startsWith(option.of(OPTION).value() + ": "));
   }
 
   /** Whether the owner chose it. */

@@ -95,6 +95,26 @@ public final class LifeFields {
 
   public static final Field<Choice<String>> PRICE_UNTIL = date("price_until", "Prices hold until");
 
+  /**
+   * What changes neither what the owner pays nor what he gets: how the work is planned, who is
+   * asked, what is known of the house.
+   */
+  public static final List<Field<?>> BESIDE_THE_PRICE =
+      List.of(
+          BUILT_YEAR,
+          LAYERS_ON,
+          OLD_COVERING,
+          KNOWN_LEAK,
+          FAN_INTO_ATTIC,
+          CREW,
+          CREW_HOURS,
+          EFFICIENCY,
+          START_ON,
+          APPROVER,
+          APPROVER_CONTACT,
+          ANSWER_WITHIN,
+          PRICE_UNTIL);
+
   /** All of them. */
   public static final List<Field<?>> JOB =
       List.of(

@@ -7,6 +7,7 @@ import sheathwright.figure.Choice;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.KeyedTable;
 import sheathwright.job.table.ReadTable;
+import sheathwright.job.table.Row;
 
 /**
  * The tables that tell of a job's life, as they were read, and what must hold between them. What
@@ -43,6 +44,7 @@ public record LifeTables(
     new StageRules(this).hold();
     new PhotoRules(this).hold();
     new PaymentRules(this).hold();
+    new OptionRules(this).hold();
     new OrderRules(this).hold();
     new ZoneRules(this).hold();
   }
@@ -69,11 +71,8 @@ public record LifeTables(
   }
 
   /** What a row of agreed.csv is called; nothing where there is none. */
-  Optional<sheathwright.job.table.Row> agreed(String item) {
-    return agreed.rows().stream()
-        .filter(
-            row -> row.read(AgreedFields.ITEM).filter(it -> it.value().equals(item)).isPresent())
-        .findFirst();
+  Optional<Row> agreed(String item) {
+    return AgreedFields.row(agreed.rows(), item);
   }
 
   /** The dates of a job in the order in which they come. */

@@ -140,12 +140,11 @@ public record MapRules(
     if (sheet.isEmpty() || mark.isEmpty()) {
       return Optional.empty();
     }
-    return marks.rows().stream()
+    return MarkNames.of(marks.rows())
+        .row(mark.get())
         .filter(onMap::containsKey)
-        .filter(row -> row.of(OrderFields.OF_MARK).value().equals(mark.get()))
         .map(row -> onMap.get(row).places())
         .filter(places -> !places.contains(sheet.get()))
-        .findFirst()
         .map(
             places ->
                 photos.said(

@@ -42,6 +42,9 @@ public final class OrderFields {
           APPROVED_HOW,
           APPROVED_ON);
 
+  /** The item of a line for an option; under marks stands which. */
+  public static final String OPTION_LINE = "option";
+
   public static final Field<Choice<String>> MARKS = Field.text("marks", "For these marks");
 
   /** A line of a change order each; written by us and never edited. */

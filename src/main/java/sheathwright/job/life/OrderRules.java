@@ -4,11 +4,12 @@ import static java.util.stream.Collectors.joining;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Units;
 import sheathwright.job.table.Field;
@@ -32,8 +33,14 @@ final class OrderRules {
   void hold() {
     ReadTable lines = tables.orderLines();
     lines.known(OrderFields.ORDER, "an order", tables.orders(), OrderFields.ORDER);
-    lines.known(AgreedFields.ITEM, "an item", tables.agreed(), AgreedFields.ITEM);
-    lines.rows().forEach(this::marksAreKnown);
+    for (Row line : lines.rows()) {
+      if (isOption(line)) {
+        isKnownOption(line);
+      } else {
+        isOfAnItem(line);
+        marksAreKnown(line);
+      }
+    }
     tables.orders().rows().stream().filter(OrderRules::isApproved).forEach(this::saysWhoAndHow);
     tables.agreed().rows().forEach(this::isSensible);
     staysWithinWhatWasAgreedBefore();
@@ -67,13 +74,41 @@ final class OrderRules {
     }
   }
 
+  private static boolean isOption(Row line) {
+    return is(line, AgreedFields.ITEM, OrderFields.OPTION_LINE);
+  }
+
+  private void isOfAnItem(Row line) {
+    line.read(AgreedFields.ITEM)
+        .flatMap(item -> tables.agreed().unknown(item.value(), "an item", AgreedFields.ITEM))
+        .ifPresent(message -> tables.orderLines().problem(line, AgreedFields.ITEM, message));
+  }
+
+  /** The option of a line, written as {@code osb: 1}. */
+  private void isKnownOption(Row line) {
+    marks(line.read(OrderFields.MARKS).map(Choice::value).orElse("")).stream()
+        .flatMap(name -> tables.options().unknown(name, "an option", AgreedFields.OPTION).stream())
+        .map(
+            message ->
+                message
+                    + "; an option that was ordered stays there, with no in chosen if it is given up: put it back")
+        .forEach(message -> tables.orderLines().problem(line, OrderFields.MARKS, message));
+  }
+
+  private static Set<String> marks(String given) {
+    try {
+      return MarkParts.read(given).all().keySet();
+    } catch (RefusedException writtenOtherwise) {
+      return Set.of(); // that is said where the line is read
+    }
+  }
+
   /** The marks of a line, written as {@code 4: 1, 5: 0.5}. */
   private void marksAreKnown(Row line) {
+    MarkNames names = MarkNames.of(tables.marks().rows());
     String given = line.read(OrderFields.MARKS).map(Choice::value).orElse("");
-    Arrays.stream(given.split(","))
-        .filter(part -> part.contains(":"))
-        .map(part -> part.substring(0, part.lastIndexOf(':')).strip())
-        .flatMap(mark -> tables.marks().unknown(mark, "a mark", OrderFields.OF_MARK).stream())
+    marks(given).stream()
+        .flatMap(mark -> names.problem(mark, tables.marks()).stream())
         .map(
             message ->
                 message

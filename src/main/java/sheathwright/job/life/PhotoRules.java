@@ -42,7 +42,8 @@ final class PhotoRules {
   }
 
   void hold() {
-    photos.known(OrderFields.OF_MARK, "a mark", tables.marks(), OrderFields.OF_MARK);
+    MarkNames names = MarkNames.of(tables.marks().rows());
+    photos.rows().forEach(photo -> isOfAMark(names, photo));
     photos.known(OrderFields.OF_REPORT, "a report", tables.reports(), OrderFields.OF_REPORT);
     for (Row photo : photos.rows()) {
       if (THINGS.stream().noneMatch(photo::has)) {
@@ -53,6 +54,13 @@ final class PhotoRules {
       }
       tables.folder().ifPresent(folder -> isAPicture(folder, photo));
     }
+  }
+
+  private void isOfAMark(MarkNames names, Row photo) {
+    photo
+        .read(OrderFields.OF_MARK)
+        .flatMap(mark -> names.problem(mark.value(), tables.marks()))
+        .ifPresent(message -> photos.problem(photo, OrderFields.OF_MARK, message));
   }
 
   private void isAPicture(Path folder, Row photo) {

@@ -46,7 +46,7 @@ public final class Belonging {
         Row row = table.rows().get(i);
         String which = table.line() + " " + (i + 1);
         for (Field<Choice<String>> field : table.fields()) {
-          word(reading, which, row.of(field));
+          row.read(field).ifPresent(cell -> word(reading, which, cell));
         }
         String label = table.line().equals(PLANE) ? which : "plane of " + which;
         placed.add(new Placed(table.line(), word(reading, label, row.of(plane)), row));

@@ -31,7 +31,8 @@ final class AccountTies {
             "ordered_not_agreed",
             counted.stream()
                 .flatMap(order -> order.lines().stream())
-                .filter(line -> accounts.agreement().item(line.item()).isEmpty())
+                .flatMap(line -> line.item().stream())
+                .filter(item -> accounts.agreement().item(item).isEmpty())
                 .count()));
     List<Condition> sums = new ArrayList<>();
     List<Condition> amounts = new ArrayList<>();
@@ -39,6 +40,15 @@ final class AccountTies {
       sums.add(Same.money(order.sum(), order.usd()));
       accounts.items().forEach(item -> amounts.addAll(amounts(order, item)));
     }
+    List<Condition> options = new ArrayList<>();
+    for (Order order : counted) {
+      accounts.options().forEach(option -> options.addAll(amounts(order, option)));
+    }
+    addAll(
+        all,
+        "Every order line of an option is its quantity times the option's price, to the cent",
+        "option_line_stands_",
+        options);
     addAll(all, "The lines of every order add up to its sum", "order_adds_up_", sums);
     addAll(
         all,
@@ -83,7 +93,7 @@ final class AccountTies {
   private static List<Condition> amounts(Order order, ItemAccount item) {
     List<Figure<Money>> amounts =
         order.lines().stream()
-            .filter(line -> line.item() == item.item())
+            .filter(line -> line.isOf(item.item()))
             .map(OrderLine::amount)
             .toList();
     if (amounts.isEmpty()) {
@@ -93,12 +103,22 @@ final class AccountTies {
     return List.of(Same.money(reckoned, OrderLine.together(amounts, OrderLine.NOTHING)));
   }
 
+  private static List<Condition> amounts(Order order, LaterOption option) {
+    return order.lines().stream()
+        .filter(line -> line.isOfOption(option.name()))
+        .map(
+            line ->
+                Same.money(
+                    line.quantity().times(option.each()).in(Units.USD).toCents(), line.amount()))
+        .toList();
+  }
+
   /** What orders say that they ask for, mark by mark. */
   private Figure<Ratio> parts(Item item) {
     double sum =
         counted.stream()
             .flatMap(order -> order.lines().stream())
-            .filter(line -> line.item() == item)
+            .filter(line -> line.isOf(item))
             .mapToDouble(line -> line.parts().sum())
             .sum();
     return Figure.constant(

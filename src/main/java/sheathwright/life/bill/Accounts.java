@@ -1,6 +1,9 @@
 package sheathwright.life.bill;
 
+import java.util.ArrayList;
 import java.util.List;
+import sheathwright.job.Estimate.Tie;
+import sheathwright.job.table.Row;
 import sheathwright.life.found.Found;
 
 /**
@@ -13,13 +16,20 @@ public final class Accounts {
   private final Orders orders;
   private final List<Found> found;
   private final List<ItemAccount> items;
+  private final List<LaterOption> options;
 
-  /** The accounts as they stand. */
-  public static Accounts of(Agreement agreement, Orders orders, List<Found> found) {
-    return new Accounts(agreement, orders, found);
+  /**
+   * The accounts as they stand.
+   *
+   * @param options the rows of the table of what the owner decides
+   */
+  public static Accounts of(
+      Agreement agreement, Orders orders, List<Found> found, List<Row> options) {
+    return new Accounts(agreement, orders, found, options);
   }
 
-  private Accounts(Agreement agreement, Orders orders, List<Found> found) {
+  private Accounts(Agreement agreement, Orders orders, List<Found> found, List<Row> optionRows) {
+    options = LaterOption.of(optionRows, agreement, orders);
     this.agreement = agreement;
     this.orders = orders;
     this.found = List.copyOf(found);
@@ -37,12 +47,22 @@ public final class Accounts {
     return items;
   }
 
+  /** The options that were not agreed to, chosen since or not. */
+  public List<LaterOption> options() {
+    return options;
+  }
+
   /** What was found and has no agreed price: it has to be talked about before it is billed. */
   public List<Found> unpriced() {
     return found.stream()
         .filter(each -> each.isOpened() && !each.isVoid())
         .filter(each -> each.item().filter(item -> agreement.item(item).isEmpty()).isPresent())
         .toList();
+  }
+
+  /** The items of which more was done than is ever billed. */
+  public List<ItemAccount> givenAway() {
+    return items.stream().filter(item -> !Same.isNothing(item.uncharged().value())).toList();
   }
 
   /** What was found and costs the owner nothing: dried, watched, stopped, or not billed. */
@@ -60,6 +80,24 @@ public final class Accounts {
   /** Everything that was found. */
   public List<Found> found() {
     return found;
+  }
+
+  /** That everything beyond what was agreed, as it was agreed, is asked for by a change order. */
+  public List<Tie> ties() {
+    List<Tie> all = new ArrayList<>();
+    AccountTies.addAll(
+        all,
+        "Everything found beyond what was agreed stands in a change order",
+        "ordered_as_found_",
+        items.stream()
+            .map(item -> Same.atMost(item.due(), orders.askedNow(item.item())))
+            .toList());
+    AccountTies.addAll(
+        all,
+        "Every option chosen since the agreement stands in a change order",
+        "ordered_as_chosen_",
+        options.stream().map(option -> Same.atMost(option.due(), option.before())).toList());
+    return all;
   }
 
   public Agreement agreement() {

@@ -150,9 +150,8 @@ public final class AgreedRows {
   }
 
   private static AgreedSum chosen(Row option) {
-    String name = option.of(AgreedFields.OPTION).value();
     return new AgreedSum(
-        name + ": " + option.of(AgreedFields.FOR).value(),
+        AgreedFields.agreedAs(option),
         option.or(AgreedFields.QUANTITY, Figure.of(1, Units.RATIO)),
         option.has(AgreedFields.UNIT) ? option.of(AgreedFields.UNIT).value() : "",
         option.or(AgreedFields.USD, OrderLine.NOTHING));

@@ -3,13 +3,11 @@ package sheathwright.life.bill;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import sheathwright.figure.Choice;
+import java.util.function.Function;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Ratio;
-import sheathwright.figure.Roll;
 import sheathwright.figure.Source;
-import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.job.JobTable;
 import sheathwright.job.life.Item;
@@ -26,7 +24,6 @@ public final class ItemAccount {
 
   private final AgreedItem agreed;
   private final List<Share> shares = new ArrayList<>();
-  private final Roll roll;
   private final boolean goesByArea;
   private final Figure<Ratio> found;
   private final Figure<Ratio> counted;
@@ -34,6 +31,8 @@ public final class ItemAccount {
   private final Figure<Ratio> before;
   private final Figure<Ratio> now;
   private final Figure<Ratio> open;
+  private final Figure<Ratio> uncharged;
+  private final Figure<Money> unchargedAmount;
   private final Figure<Money> amount;
 
   ItemAccount(AgreedItem agreed, Agreement agreement, Orders orders, List<MarkOrder> marks) {
@@ -48,8 +47,7 @@ public final class ItemAccount {
       shares.add(share(mark, orders, sold, allowed));
     }
     String word = item().word();
-    roll = roll(word);
-    found = sum("found").minus(sum("declined")).as(word + "_found", Units.RATIO);
+    found = sum("found", Share::found).minus(sum("declined", Share::declined)).as(word + "_found", Units.RATIO);
     counted = agreed.counted(found).as(word + "_counted", Units.RATIO);
     Figure<Ratio> over =
         reopen.map(counted::min).orElse(counted).minus(agreed.included()).max(OrderLine.NONE);
@@ -59,13 +57,20 @@ public final class ItemAccount {
                 orders.all().stream()
                     .filter(Order::isCounted)
                     .flatMap(order -> order.lines().stream())
-                    .filter(line -> line.item() == item())
+                    .filter(line -> line.isOf(item()))
                     .map(OrderLine::quantity)
                     .toList(),
                 OrderLine.NONE)
             .as(word + "_ordered_before", Units.RATIO);
     now = due.minus(before).as(word + "_ordered_now", Units.RATIO);
-    open = sum("open").as(word + "_price_open", Units.RATIO);
+    open = sum("open", Share::open).as(word + "_price_open", Units.RATIO);
+    uncharged = sum("uncharged", Share::uncharged).as(word + "_uncharged", Units.RATIO);
+    unchargedAmount =
+        uncharged
+            .times(agreed.price())
+            .in(Units.USD)
+            .toCents()
+            .as(word + "_uncharged_usd", Units.USD);
     amount = now.times(agreed.price()).in(Units.USD).toCents().as(word + "_amount_usd", Units.USD);
   }
 
@@ -135,36 +140,13 @@ public final class ItemAccount {
         .sum();
   }
 
-  private Roll roll(String word) {
-    return Roll.of(
-        word + "_marks",
-        "the marks of " + item().label().toLowerCase(java.util.Locale.ROOT),
-        shares,
-        text("mark", Share::mark),
-        text("place", Share::key),
-        text("on", Share::on),
-        text("reason", Share::reason),
-        Roll.<Share>column("found", Share::found),
-        Roll.column("declined", Share::declined),
-        Roll.column("kept", Share::kept),
-        Roll.column("up_to", Share::upTo),
-        Roll.column("sellable", Share::sellable),
-        Roll.column("allowable", Share::allowable),
-        Roll.column("included", Share::included),
-        Roll.column("billed", Share::billed),
-        Roll.column("open", Share::open),
-        Roll.column("uncharged", Share::uncharged),
-        Roll.column("before", Share::before),
-        Roll.column("now", Share::now));
-  }
-
-  private static Roll.Column<Share> text(
-      String name, java.util.function.Function<Share, String> words) {
-    return Roll.column(name, (Share share) -> (Traced) Choice.literal(words.apply(share)));
-  }
-
-  private Figure<Ratio> sum(String column) {
-    return shares.isEmpty() ? OrderLine.NONE : roll.sum(column, Units.RATIO);
+  /** Added up when the tables are read: no page of a workbook has the marks as they are counted. */
+  private Figure<Ratio> sum(String what, Function<Share, Figure<Ratio>> part) {
+    return Figure.constant(
+        item().word() + "_marks_" + what,
+        shares.stream().mapToDouble(share -> part.apply(share).value()).sum(),
+        Units.RATIO,
+        Source.derived("counted mark by mark"));
   }
 
   /** What it is the account of. */
@@ -180,11 +162,6 @@ public final class ItemAccount {
   /** Its marks, as they are counted. */
   public List<Share> shares() {
     return List.copyOf(shares);
-  }
-
-  /** The same as a list with one line a mark. */
-  public Roll roll() {
-    return roll;
   }
 
   /** All that was found with the covering off and neither taken back nor refused. */
@@ -215,6 +192,16 @@ public final class ItemAccount {
   /** How much both sides have to talk about before it is billed. */
   public Figure<Ratio> open() {
     return open;
+  }
+
+  /** How much was done above the agreed ceiling, at no charge. */
+  public Figure<Ratio> uncharged() {
+    return uncharged;
+  }
+
+  /** What that would come to at the agreed price. */
+  public Figure<Money> unchargedAmount() {
+    return unchargedAmount;
   }
 
   /** What the next order comes to for it. */
@@ -261,11 +248,11 @@ public final class ItemAccount {
 
   /** What orders ask for because of marks that are still there. */
   Figure<Ratio> beforeByMark() {
-    return sum("before");
+    return sum("before", Share::before);
   }
 
   /** What is billed over all, mark by mark. */
   Figure<Ratio> billedByMark() {
-    return sum("billed");
+    return sum("billed", Share::billed);
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import sheathwright.figure.Rounding;
 import sheathwright.job.life.AgreedFields;
+import sheathwright.job.life.MarkParts;
 import sheathwright.job.life.OrderFields;
 
 /**

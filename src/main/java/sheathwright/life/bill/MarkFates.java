@@ -65,6 +65,7 @@ final class MarkFates {
         parts.add(
             new Part(share.mark(), share.key(), item.item().word(), Fate.VOID, "taken back", ONE));
       }
+      int before = parts.size();
       add(item, share, Fate.INCLUDED, "in the agreed price", share.included());
       for (Order order : accounts.orders().all()) {
         double part = order.part(item.item(), share.mark());
@@ -80,6 +81,16 @@ final class MarkFates {
       add(item, share, Fate.NO_CHARGE, "above the ceiling", share.uncharged());
       add(item, share, Fate.DECLINED, "the owner refused it", share.declined());
       add(item, share, Fate.PRICE_OPEN, "both sides talk again", share.open());
+      if (parts.size() == before && !share.isVoid()) {
+        parts.add(
+            new Part(
+                share.mark(),
+                share.key(),
+                item.item().word(),
+                Fate.NO_CHARGE,
+                "counted with another mark",
+                share.found()));
+      }
     }
   }
 

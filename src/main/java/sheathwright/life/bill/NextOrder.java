@@ -4,19 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import sheathwright.figure.Choice;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Ratio;
-import sheathwright.figure.Roll;
 import sheathwright.figure.Units;
 import sheathwright.job.Estimate.Tie;
 import sheathwright.job.life.AgreedFields;
 import sheathwright.job.life.Item;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.OrderStatus;
-import sheathwright.life.found.Found;
 
 /**
  * The change order that would be written now: of each item what is due beyond the agreed price,
@@ -24,14 +23,10 @@ import sheathwright.life.found.Found;
  */
 public final class NextOrder {
 
-  /** One sum of the new total. */
-  private record Part(String what, Figure<Money> amount) {}
-
   private final Accounts accounts;
   private final List<ItemAccount> asked;
-  private final Roll roll;
+  private final List<LaterOption> chosen;
   private final Figure<Money> sum;
-  private final Roll totalRoll;
   private final Figure<Money> newTotal;
   private final Optional<Figure<Ratio>> days;
 
@@ -41,60 +36,33 @@ public final class NextOrder {
    * @param day of the crew; without it no days are said
    * @param hours of the office's rates; where one is missing no days are said
    */
-  public static NextOrder of(
-      Agreement agreement,
-      Orders orders,
-      List<Found> found,
-      Optional<CrewDay> day,
-      ItemHours hours) {
-    return new NextOrder(Accounts.of(agreement, orders, found), day, hours);
+  public static NextOrder of(Accounts accounts, Optional<CrewDay> day, ItemHours hours) {
+    return new NextOrder(accounts, day, hours);
   }
 
   private NextOrder(Accounts accounts, Optional<CrewDay> day, ItemHours hours) {
     this.accounts = accounts;
     asked = accounts.items().stream().filter(ItemAccount::isAsked).toList();
-    roll =
-        Roll.of(
-            "change",
-            "the lines of the change order",
-            asked,
-            Roll.<ItemAccount>column("item", item -> Choice.literal(item.item().label())),
-            Roll.column("unit", item -> Choice.literal(item.agreed().unit())),
-            Roll.column("found", ItemAccount::found),
-            Roll.column("counted", ItemAccount::counted),
-            Roll.column("included", item -> item.agreed().included()),
-            Roll.column("due", ItemAccount::due),
-            Roll.column("ordered_before", ItemAccount::before),
-            Roll.column("quantity", ItemAccount::now),
-            Roll.column("price_usd", item -> item.agreed().price()),
-            Roll.column("amount_usd", ItemAccount::amount));
+    chosen = accounts.options().stream().filter(LaterOption::isAsked).toList();
     sum =
-        (asked.isEmpty() ? OrderLine.NOTHING : roll.sum("amount_usd", Units.USD))
+        OrderLine.together(
+                Stream.concat(
+                        asked.stream().map(ItemAccount::amount),
+                        chosen.stream().map(LaterOption::amount))
+                    .toList(),
+                OrderLine.NOTHING)
             .toCents()
             .as("change_usd", Units.USD);
-    totalRoll =
-        Roll.of(
-            "new_total",
-            "what the new total is made of",
-            sums(),
-            Roll.<Part>column("what", part -> Choice.literal(part.what())),
-            Roll.column("amount_usd", Part::amount));
-    newTotal = totalRoll.sum("amount_usd", Units.USD).toCents().as("new_total_usd", Units.USD);
-    days = day.flatMap(crew -> hours.of(asked).map(crew::days));
+    newTotal = orderedSoFar(Order::sum).plus(sum).toCents().as("new_total_usd", Units.USD);
+    days = day.filter(any -> chosen.isEmpty()).flatMap(crew -> hours.of(asked).map(crew::days));
   }
 
-  private List<Part> sums() {
-    List<Part> all = new ArrayList<>();
-    all.add(new Part("Agreed", accounts.agreement().total()));
+  /** What was agreed, with every order that is neither refused nor withdrawn. */
+  private Figure<Money> orderedSoFar(Function<Order, Figure<Money>> amount) {
+    Figure<Money> all = accounts.agreement().total();
     for (Order order : accounts.orders().all()) {
-      if (order.isCounted()) {
-        all.add(
-            new Part(
-                "Change order %s, %s".formatted(order.number(), order.status().word()),
-                order.sum()));
-      }
+      all = order.isCounted() ? all.plus(amount.apply(order)) : all;
     }
-    all.add(new Part("Change order %s, this one".formatted(number()), sum));
     return all;
   }
 
@@ -115,6 +83,23 @@ public final class NextOrder {
     return asked;
   }
 
+  /** The options chosen since the agreement that it asks for, or that were given up again. */
+  public List<LaterOption> chosen() {
+    return chosen;
+  }
+
+  /** Its sum once more, from quantities and prices. */
+  private Figure<Money> reckoned() {
+    Figure<Money> all = OrderLine.NOTHING;
+    for (ItemAccount item : asked) {
+      all = all.plus(item.now().times(item.agreed().price()).in(Units.USD).toCents());
+    }
+    for (LaterOption option : chosen) {
+      all = all.plus(option.now().times(option.each()).in(Units.USD).toCents());
+    }
+    return all;
+  }
+
   /** Everything that it was worked out from. */
   public Accounts accounts() {
     return accounts;
@@ -122,12 +107,7 @@ public final class NextOrder {
 
   /** Whether there is nothing to ask for. */
   public boolean isEmpty() {
-    return asked.isEmpty();
-  }
-
-  /** Its lines, one an item. */
-  public Roll roll() {
-    return roll;
+    return asked.isEmpty() && chosen.isEmpty();
   }
 
   /** What it comes to. */
@@ -135,17 +115,12 @@ public final class NextOrder {
     return sum;
   }
 
-  /** Agreed, approved, offered and this one, a line each. */
-  public Roll totalRoll() {
-    return totalRoll;
-  }
-
   /** What all of it comes to then. */
   public Figure<Money> newTotal() {
     return newTotal;
   }
 
-  /** How many days it takes; nothing where the crew or its hours are not known. */
+  /** How many days it takes; nothing where the crew or any of its hours are not known. */
   public Optional<Figure<Ratio>> days() {
     return days;
   }
@@ -183,15 +158,10 @@ public final class NextOrder {
   /** What must hold before it is written. */
   public List<Tie> ties() {
     List<Tie> all = new ArrayList<>(new AccountTies(accounts).all());
-    Figure<Money> total = accounts.agreement().total();
-    for (Order order : accounts.orders().all()) {
-      total = order.isCounted() ? total.plus(order.usd()) : total;
-    }
-    for (ItemAccount item : asked) {
-      total = total.plus(item.now().times(item.agreed().price()).in(Units.USD).toCents());
-    }
     all.add(
-        new Tie("What was agreed and all orders make the new total", Same.money(newTotal, total)));
+        new Tie(
+            "What was agreed and all orders make the new total",
+            Same.money(newTotal, orderedSoFar(Order::usd).plus(reckoned()))));
     return all;
   }
 
@@ -212,6 +182,9 @@ public final class NextOrder {
 
   /** Its rows of the table {@code order_lines}, by column. */
   public List<Map<String, String>> lineRows() {
-    return asked.stream().flatMap(item -> new LineRows(number(), item).rows().stream()).toList();
+    return Stream.concat(
+            asked.stream().flatMap(item -> new LineRows(number(), item).rows().stream()),
+            chosen.stream().map(option -> option.row(number())))
+        .toList();
   }
 }

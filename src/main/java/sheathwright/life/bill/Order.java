@@ -2,6 +2,7 @@ package sheathwright.life.bill;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Ratio;
@@ -36,30 +37,41 @@ public record Order(
     return status == OrderStatus.OFFERED || status == OrderStatus.APPROVED;
   }
 
+  Order named(UnaryOperator<String> names) {
+    return new Order(
+        number,
+        on,
+        status,
+        usd,
+        approvedBy,
+        approvedHow,
+        approvedOn,
+        lines.stream().map(line -> line.named(names)).toList());
+  }
+
   /** How much of an item it asks for. */
   public Figure<Ratio> quantity(Item item) {
     return OrderLine.together(
-        lines.stream().filter(line -> line.item() == item).map(OrderLine::quantity).toList(),
+        lines.stream().filter(line -> line.isOf(item)).map(OrderLine::quantity).toList(),
         OrderLine.NONE);
   }
 
   /** How much of an item it asks for because of one mark. */
   double part(Item item, String mark) {
     return lines.stream()
-        .filter(line -> line.item() == item)
+        .filter(line -> line.isOf(item))
         .mapToDouble(line -> line.parts().of(mark).quantity())
         .sum();
   }
 
   /** Whether it asks for an item because of a mark. */
   boolean names(Item item, String mark) {
-    return lines.stream()
-        .anyMatch(line -> line.item() == item && line.parts().all().containsKey(mark));
+    return lines.stream().anyMatch(line -> line.isOf(item) && line.parts().all().containsKey(mark));
   }
 
   /** Whether the action of a mark was typed when it was written. */
   boolean wasTyped(Item item, String mark) {
-    return lines.stream().anyMatch(line -> line.item() == item && line.parts().of(mark).isTyped());
+    return lines.stream().anyMatch(line -> line.isOf(item) && line.parts().of(mark).isTyped());
   }
 
   /** Its lines, added up. */

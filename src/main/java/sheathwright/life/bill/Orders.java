@@ -5,10 +5,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.RefusedException;
 import sheathwright.job.JobTable;
 import sheathwright.job.life.AgreedFields;
 import sheathwright.job.life.Item;
+import sheathwright.job.life.MarkParts;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.OrderStatus;
 import sheathwright.job.table.ProblemsException;
@@ -18,6 +22,7 @@ import sheathwright.job.table.Row;
 public final class Orders {
 
   private final List<Order> all;
+  private final OrderedNow now;
 
   /**
    * The orders that the rows of the tables {@code orders} and {@code order_lines} tell.
@@ -52,11 +57,18 @@ public final class Orders {
     return new Orders(
         orders.stream()
             .map(row -> order(row, byOrder.get(row.of(OrderFields.ORDER).value())))
-            .toList());
+            .toList(),
+        new OrderedNow(orders, lines));
   }
 
-  private Orders(List<Order> all) {
+  private Orders(List<Order> all, OrderedNow now) {
     this.all = List.copyOf(all);
+    this.now = now;
+  }
+
+  /** How much of an item they ask for, whatever becomes of them in a workbook. */
+  Figure<Ratio> askedNow(Item item) {
+    return now.of(item);
   }
 
   private static void checkApproval(Row row, RowProblems wrong) {
@@ -77,7 +89,8 @@ public final class Orders {
   private static Optional<OrderLine> line(Row row, RowProblems wrong) {
     String name = row.of(AgreedFields.ITEM).value();
     Optional<Item> item = Words.of(Item.values(), name);
-    if (item.isEmpty()) {
+    boolean isOption = name.equals(OrderFields.OPTION_LINE);
+    if (item.isEmpty() && !isOption) {
       wrong.add(
           JobTable.ORDER_LINES,
           row,
@@ -87,14 +100,14 @@ public final class Orders {
     try {
       MarkParts parts = MarkParts.read(row.of(OrderFields.MARKS).value());
       String cell = "order_line_" + row.line().number();
-      return item.map(
-          known ->
+      return Optional.of(
               new OrderLine(
-                  known,
+                  item,
                   row.of(AgreedFields.UNIT).value(),
                   Agreement.frozen(row, AgreedFields.QUANTITY, cell),
                   Agreement.frozen(row, AgreedFields.USD, cell + "_usd"),
-                  parts));
+                  parts))
+          .filter(line -> item.isPresent() || isOption);
     } catch (RefusedException otherwise) {
       wrong.add(JobTable.ORDER_LINES, row, OrderFields.MARKS, otherwise.getMessage());
       return Optional.empty();
@@ -117,6 +130,11 @@ public final class Orders {
             : Optional.empty(),
         row.has(OrderFields.APPROVED_ON) ? row.of(OrderFields.APPROVED_ON).value() : "",
         List.copyOf(lines));
+  }
+
+  /** The same, each mark by the name that it has by now. */
+  public Orders named(UnaryOperator<String> names) {
+    return new Orders(all.stream().map(order -> order.named(names)).toList(), now);
   }
 
   /** All of them. */

@@ -27,6 +27,11 @@ final class Same {
     return one.minus(other).max(other.minus(one)).isAtMost(DUST);
   }
 
+  /** No more than another, but for the same dust. */
+  static Condition atMost(Figure<Ratio> one, Figure<Ratio> other) {
+    return one.minus(other).isAtMost(DUST);
+  }
+
   static Condition money(Figure<Money> one, Figure<Money> other) {
     return one.toCents().isTheSameAs(other.toCents());
   }

@@ -121,7 +121,7 @@ public final class FoundWork {
   }
 
   /** What an item is counted in. */
-  private static Unit<?> unitOf(Item item) {
+  public static Unit<?> unitOf(Item item) {
     return switch (item) {
       case SHEET -> Units.SHEET;
       case RELIEF, BLOCK -> Units.FOOT;

@@ -12,6 +12,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Pieces;
+import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Solution;
@@ -20,10 +21,7 @@ import sheathwright.job.Deck;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobTable;
-import sheathwright.job.life.AgreedFields;
 import sheathwright.job.life.Item;
-import sheathwright.job.life.OrderFields;
-import sheathwright.job.life.OrderStatus;
 import sheathwright.job.life.Stage;
 import sheathwright.job.price.FoundPrice;
 import sheathwright.job.price.FoundUnit;
@@ -41,6 +39,7 @@ public final class SheetsSettled {
 
   private final Estimate estimate;
   private final FoundWork work;
+  private final SoldSheets sold;
   private final Figure<Sheets> found;
   private final Figure<Sheets> beyond;
   private final Figure<Sheets> notNeeded;
@@ -73,12 +72,12 @@ public final class SheetsSettled {
   public SheetsSettled(Estimate estimate, FoundWork work) {
     this.estimate = estimate;
     this.work = work;
-    Figure<Sheets> planned = estimate.plannedSheets();
+    sold = new SoldSheets(estimate);
+    Figure<Sheets> included = sold.included();
     found = work.found();
-    beyond = found.minus(planned).max(NONE).as("sheets_beyond_the_price", Units.SHEET);
-    notNeeded = planned.minus(found).max(NONE).as("sheets_not_needed_so_far", Units.SHEET);
-    possible =
-        estimate.sheetsAtWorst().minus(found).max(NONE).as("sheets_still_possible", Units.SHEET);
+    beyond = found.minus(included).max(NONE).as("sheets_beyond_the_price", Units.SHEET);
+    notNeeded = included.minus(found).max(NONE).as("sheets_not_needed_so_far", Units.SHEET);
+    possible = sold.most().minus(found).max(NONE).as("sheets_still_possible", Units.SHEET);
     planes =
         Roll.of(
             "sheets_by_plane",
@@ -115,11 +114,10 @@ public final class SheetsSettled {
 
   private List<Priced> priced() {
     List<Priced> lines = new ArrayList<>();
-    lines.add(
-        new Priced(Item.SHEET.label(), Item.SHEET.unit(), beyond, estimate.quote().extraSheet()));
+    lines.add(new Priced(Item.SHEET.label(), Item.SHEET.unit(), beyond, sold.extraSheet()));
     for (FoundPrice price : estimate.found()) {
       Item item = Item.valueOf(price.unit().name());
-      lines.add(new Priced(item.label(), item.unit(), beyondThePrice(item), price.quoted()));
+      lines.add(new Priced(item.label(), item.unit(), beyondThePrice(item), sold.price(price)));
     }
     return lines;
   }
@@ -160,6 +158,16 @@ public final class SheetsSettled {
     return beyond;
   }
 
+  /** Sheets in the price, as it was quoted or agreed. */
+  public Figure<Sheets> included() {
+    return sold.included();
+  }
+
+  /** What comes back for each of them that is not needed. */
+  public Figure<Per<Money, Sheets>> creditEach() {
+    return sold.credit();
+  }
+
   /** Sheets in the price that no mark calls for so far. */
   public Figure<Sheets> notNeeded() {
     return notNeeded;
@@ -173,7 +181,7 @@ public final class SheetsSettled {
   /** What comes back if no more is found. */
   public Figure<Money> credit() {
     return notNeeded
-        .times(estimate.quote().credit())
+        .times(sold.credit())
         .in(Units.USD)
         .toCents()
         .as("credit_so_far_usd", Units.USD);
@@ -251,10 +259,11 @@ public final class SheetsSettled {
           new Estimate.Tie(
               "The sheets found plane by plane are no fewer than those of the whole deck",
               planes.sum("found", Units.SHEET).isAtLeast(found)));
-      ties.add(
-          new Estimate.Tie(
-              "Every sheet found beyond the price stands in a change order",
-              beyond.isAtMost(ordered())));
+      if (estimate.job().lines(JobTable.AGREED).isEmpty()) {
+        ties.add(
+            new Estimate.Tie(
+                "No more sheets are found than are in the price", beyond.isAtMost(NONE)));
+      }
       ties.add(
           new Estimate.Tie(
               "Everything that the marks lead to has a price",
@@ -295,30 +304,5 @@ public final class SheetsSettled {
         byMarks.places().isTheSameAs(onTheMap.places()),
         byMarks.halves().isTheSameAs(onTheMap.halves()),
         byMarks.area().isTheSameAs(onTheMap.area()));
-  }
-
-  /**
-   * Sheets in change orders that were neither refused nor withdrawn, whatever becomes of an order
-   * in the workbook. Which order a line belongs to, and what it is for, was written with the order.
-   */
-  private Figure<Sheets> ordered() {
-    Job job = estimate.job();
-    Map<String, Choice<OrderStatus>> statuses = new HashMap<>();
-    for (Row order : job.lines(JobTable.ORDERS)) {
-      statuses.put(order.of(OrderFields.ORDER).plain(), order.of(OrderFields.STATUS));
-    }
-    Figure<Sheets> sum = NONE;
-    for (Row line : job.lines(JobTable.ORDER_LINES)) {
-      if (line.of(AgreedFields.ITEM).plain().equals(Item.SHEET.word())) {
-        Choice<OrderStatus> status = statuses.get(line.of(OrderFields.ORDER).plain());
-        sum =
-            sum.plus(
-                Figure.choose(
-                    Condition.any(status.is(OrderStatus.REFUSED), status.is(OrderStatus.WITHDRAWN)),
-                    NONE,
-                    line.of(AgreedFields.QUANTITY).counting(Units.SHEET)));
-      }
-    }
-    return sum.as("sheets_in_change_orders", Units.SHEET);
   }
 }

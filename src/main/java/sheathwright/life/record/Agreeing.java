@@ -52,7 +52,8 @@ public final class Agreeing {
     document = folder.bytes(quote);
     if (!Fingerprint.ofQuote(folder.tables()).equals(quote.recordHash())) {
       throw differs(
-          "the tables are not any more what %s was made from".formatted(quote.document()));
+          "the tables do not say any more what %s has the owner pay and get"
+              .formatted(quote.document()));
     }
     makesStages = !folder.has(JobTable.STAGES);
     TableText stages = folder.text(JobTable.STAGES, AgreedFields.STAGES);

@@ -16,8 +16,6 @@ import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.OrderStatus;
 import sheathwright.job.life.Stage;
-import sheathwright.job.price.OfficeFields;
-import sheathwright.job.table.Facts;
 import sheathwright.job.table.Moment;
 import sheathwright.life.bill.Accounts;
 import sheathwright.life.bill.Invoice;
@@ -85,8 +83,12 @@ public final class Closing {
     }
     if (!next.isEmpty()) {
       throw folder.refused(
-          "%s of what was found is neither agreed nor ordered; run %s first"
+          "%s of what was found or chosen is neither agreed nor ordered; run %s first"
               .formatted(next.sum(), folder.command("change-order", "--on DATE")));
+    }
+    List<String> unsettled = Unsettled.lines(next);
+    if (!unsettled.isEmpty()) {
+      throw folder.refused(unsettled);
     }
   }
 
@@ -148,8 +150,7 @@ public final class Closing {
 
   /** What that leaves of the price the work would have had, or takes from it. */
   public Figure<Money> givenAway(Leak leak) {
-    Facts rates = estimate.job().rateBook();
-    return leak.givenAway(rates.fact(OfficeFields.OVERHEAD), rates.fact(OfficeFields.MARGIN));
+    return DeckLeak.givenAway(estimate, leak);
   }
 
   /**

@@ -7,27 +7,27 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Time;
-import sheathwright.figure.Source;
+import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
-import sheathwright.job.Job;
 import sheathwright.job.JobTable;
 import sheathwright.job.QuoteLines;
 import sheathwright.job.life.Item;
 import sheathwright.job.life.OrderStatus;
 import sheathwright.job.price.FoundPrice;
 import sheathwright.job.price.OfficeFields;
+import sheathwright.job.table.Facts;
 import sheathwright.life.bill.Accounts;
 import sheathwright.life.bill.AgreedSum;
 import sheathwright.life.bill.ItemAccount;
 import sheathwright.life.bill.ItemHours;
 import sheathwright.life.bill.Leak;
+import sheathwright.life.bill.Order;
+import sheathwright.life.bill.OrderLine;
+import sheathwright.life.found.FoundWork;
 
 /** The leak of a job from its tables: what is sold as agreed, what is bought as priced today. */
 public final class DeckLeak {
-
-  private static final Source OF_ONE = Source.derived("direct cost of one, less its hours");
-  private static final Source SOLD = Source.derived("agreed, with approved orders, less credits");
 
   private final Estimate estimate;
   private final Accounts accounts;
@@ -39,18 +39,16 @@ public final class DeckLeak {
     labor = estimate.job().rateBook().fact(OfficeFields.LABOR);
   }
 
-  /** The same of a job that was agreed and whose crew kept a log; nothing of any other. */
-  public static Optional<Leak> of(Estimate estimate) {
-    Job job = estimate.job();
-    return job.lines(JobTable.AGREED).isEmpty() || job.lines(JobTable.LOG).isEmpty()
-        ? Optional.empty()
-        : Optional.of(of(estimate, Bill.accounts(estimate)));
-  }
-
   /** What the work on the deck cost against what it sold for. */
-  static Leak of(Estimate estimate, Accounts accounts) {
+  public static Leak of(Estimate estimate, Accounts accounts) {
     DeckLeak leak = new DeckLeak(estimate, accounts);
     return Leak.of(estimate.job().lines(JobTable.LOG), leak.labor, leak.material(), leak.sold());
+  }
+
+  /** What was given away, at the overhead and the margin that the office reckons with. */
+  public static Figure<Money> givenAway(Estimate estimate, Leak leak) {
+    Facts rates = estimate.job().rateBook();
+    return leak.givenAway(rates.fact(OfficeFields.OVERHEAD), rates.fact(OfficeFields.MARGIN));
   }
 
   /** The direct cost of one of each item without the labor in it. */
@@ -63,28 +61,29 @@ public final class DeckLeak {
                 hours
                     .each(item)
                     .map(each -> direct.minus(each.times(labor).in(Units.USD)))
-                    .ifPresent(bought -> all.put(item, told("material", item, bought, OF_ONE))));
+                    .ifPresent(bought -> all.put(item, bought)));
     return all;
   }
 
   private Map<Item, Figure<Money>> direct() {
     Map<Item, Figure<Money>> all = new EnumMap<>(Item.class);
-    all.put(Item.SHEET, ofOne(estimate.extraSheet().direct()));
+    all.put(Item.SHEET, ofOne(estimate.extraSheet().direct(), Units.SHEET));
     for (FoundPrice price : estimate.found()) {
-      all.put(Item.valueOf(price.unit().name()), ofOne(price.direct()));
+      Item item = Item.valueOf(price.unit().name());
+      all.put(item, ofOne(price.direct(), FoundWork.unitOf(item)));
     }
     estimate
         .rafterLeveling()
         .ifPresent(
             leveling -> {
-              all.put(Item.SISTER, ofOne(leveling.sisterPrice().direct()));
-              all.put(Item.SHIM, ofOne(leveling.shimPrice().direct()));
+              all.put(Item.SISTER, ofOne(leveling.sisterPrice().direct(), Units.PIECE));
+              all.put(Item.SHIM, ofOne(leveling.shimPrice().direct(), Units.PIECE));
             });
     return all;
   }
 
-  private static Figure<Money> ofOne(Figure<?> price) {
-    return Figure.of(price.value(), Units.USD);
+  private static Figure<Money> ofOne(Figure<?> price, Unit<?> one) {
+    return price.times(Figure.of(1, one)).in(Units.USD);
   }
 
   /** The agreed line, the approved orders, less what comes back. */
@@ -98,21 +97,19 @@ public final class DeckLeak {
           sum = sum.plus(line.amount());
         }
       }
-      sum = sum.plus(Figure.of(ordered(item), Units.USD)).minus(account.credit());
-      all.put(item, told("sold", item, sum, SOLD));
+      sum = sum.plus(ordered(item)).minus(account.credit());
+      all.put(item, sum);
     }
     return all;
   }
 
-  private static Figure<Money> told(String what, Item item, Figure<Money> amount, Source source) {
-    return Figure.constant(item.word() + "_" + what + "_usd", amount.value(), Units.USD, source);
-  }
-
-  private double ordered(Item item) {
-    return accounts.orders().that(OrderStatus.APPROVED).stream()
-        .flatMap(order -> order.lines().stream())
-        .filter(line -> line.item() == item)
-        .mapToDouble(line -> line.amount().value())
-        .sum();
+  private Figure<Money> ordered(Item item) {
+    Figure<Money> sum = Figure.of(0, Units.USD);
+    for (Order order : accounts.orders().that(OrderStatus.APPROVED)) {
+      for (OrderLine line : order.lines()) {
+        sum = line.isOf(item) ? sum.plus(line.amount()) : sum;
+      }
+    }
+    return sum;
   }
 }

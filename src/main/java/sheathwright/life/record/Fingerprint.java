@@ -56,7 +56,8 @@ final class Fingerprint {
 
   /** What the office or the owner adds to tables that a quote is made from. */
   private static final Set<String> LATER_KEYS =
-      Stream.concat(Stream.of(LifeFields.STAGE), LifeFields.DATES.stream())
+      Stream.of(List.of(LifeFields.STAGE), LifeFields.DATES, LifeFields.BESIDE_THE_PRICE)
+          .flatMap(List::stream)
           .map(Field::name)
           .collect(java.util.stream.Collectors.toUnmodifiableSet());
 
@@ -74,7 +75,7 @@ final class Fingerprint {
     }
   }
 
-  /** Of everything that a quote is made from. */
+  /** Of everything that what a quote has the owner pay and get is made from. */
   static String ofQuote(JobTables tables) {
     return of(
         tables,

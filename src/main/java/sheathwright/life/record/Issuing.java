@@ -65,7 +65,7 @@ public final class Issuing {
         .ifPresent(
             before -> {
               throw folder.refused(
-                  "nothing has changed since %s, which is kept as %s; change a table, or give another day"
+                  "nothing that the owner pays or gets has changed since %s, which is kept as %s; change a table, or give another day"
                       .formatted(before.document(), before.in(folder.path())));
             });
     estimate = new Estimate(Job.of(tables));

@@ -269,7 +269,13 @@ public final class JobFolder {
 
   /** One thing that is wrong with the job as a whole. */
   ProblemsException refused(String message) {
-    return new ProblemsException(List.of(new Problem(path.toString(), 0, "", message)));
+    return refused(List.of(message));
+  }
+
+  /** The same of several. */
+  ProblemsException refused(List<String> messages) {
+    return new ProblemsException(
+        messages.stream().map(message -> new Problem(path.toString(), 0, "", message)).toList());
   }
 
   /** A command for this job, as it is to be typed. */

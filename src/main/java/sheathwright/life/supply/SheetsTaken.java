@@ -9,6 +9,7 @@ import sheathwright.figure.Units;
 import sheathwright.job.Deck;
 import sheathwright.job.Estimate;
 import sheathwright.job.life.Stage;
+import sheathwright.life.found.SoldSheets;
 import sheathwright.sheathing.patch.PatchPlan;
 
 /**
@@ -17,13 +18,12 @@ import sheathwright.sheathing.patch.PatchPlan;
  */
 public final class SheetsTaken {
 
-  private final Estimate estimate;
+  private final Figure<Sheets> planned;
   private final Figure<Sheets> patched;
   private final Figure<Sheets> toBuy;
   private final Condition isOpened;
 
   SheetsTaken(Estimate estimate) {
-    this.estimate = estimate;
     List<PatchPlan> plans =
         estimate.deck().parts().stream().map(Deck.Part::patches).flatMap(Optional::stream).toList();
     Figure<Sheets> all = Figure.of(0, Units.SHEET);
@@ -34,7 +34,7 @@ public final class SheetsTaken {
     isOpened =
         Condition.any(
             estimate.job().stage().is(Stage.OPENED), estimate.job().stage().is(Stage.CLOSED));
-    Figure<Sheets> planned = estimate.plannedSheets();
+    planned = new SoldSheets(estimate).included();
     toBuy =
         plans.isEmpty()
             ? planned
@@ -44,7 +44,7 @@ public final class SheetsTaken {
 
   /** In the price. */
   public Figure<Sheets> planned() {
-    return estimate.plannedSheets();
+    return planned;
   }
 
   /** That the patches are cut from; 0 where nothing is marked. */

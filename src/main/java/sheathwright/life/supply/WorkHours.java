@@ -74,7 +74,7 @@ public final class WorkHours {
     this.rates = job.rateBook();
     this.found = found;
     this.supply = supply;
-    sheets(estimate);
+    sheets();
     item(Item.REFASTEN, FoundFields.REFASTEN_HOURS);
     item(Item.RELIEF, FoundFields.RELIEF_HOURS);
     add(now, Item.BLOCK.label(), supply.blocks(), Item.BLOCK.unit(), FoundFields.BLOCK_HOURS);
@@ -89,8 +89,8 @@ public final class WorkHours {
   }
 
   /** Those in the price as foreseen; more of them as found on the day. */
-  private void sheets(Estimate estimate) {
-    Figure<Sheets> planned = estimate.plannedSheets();
+  private void sheets() {
+    Figure<Sheets> planned = supply.sheets().planned();
     Figure<Sheets> marked =
         found.containsKey(Item.SHEET) ? found.get(Item.SHEET).in(Units.SHEET) : NO_SHEET;
     Figure<Sheets> foreseen =

@@ -388,7 +388,10 @@ public final class Book {
     if (leavesOutEmptyPages) {
       List.copyOf(tabs.values()).stream().filter(Tab::isEmpty).forEach(this::leaveOut);
     }
-    List.copyOf(tabs.values()).get(tabs.size() - 1).note(Page.SAID);
+    tabs.values().stream()
+        .filter(tab -> !tab.isATable())
+        .reduce((before, last) -> last)
+        .ifPresent(last -> last.note(Page.SAID));
     tabs.values().forEach(Fit::words);
     tabs.values().forEach(Page::finish);
     return notation;

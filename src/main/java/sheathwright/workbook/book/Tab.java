@@ -57,6 +57,7 @@ public final class Tab {
   private int firstRepeated;
   private int lastRepeated = 1;
   private boolean isOnOnePage;
+  private boolean isATable;
   private boolean isInFractions;
   private boolean isKeptBack;
 
@@ -378,9 +379,27 @@ public final class Tab {
     return entry(book.placed(value, this, next, 1), label, value, note, part);
   }
 
-  /** The same without a name, where the label is name enough: whatever tells more of a result. */
-  public Place aside(String label, Traced value, String note) {
-    return aside(label, value, note, Part.RESULT);
+  /** The same, on which a table stands that is read back: nothing may stand below it. */
+  public Tab holdingATable() {
+    isATable = true;
+    return this;
+  }
+
+  boolean isATable() {
+    return isATable;
+  }
+
+  /**
+   * The same without a name, where the label is name enough: whatever tells more of a result. What
+   * has its place already is pointed at.
+   */
+  public void aside(String label, Traced value, String note) {
+    if (book.hasPlace(value)) {
+      book.needed(value);
+      link(label, value, note);
+    } else {
+      aside(label, value, note, Part.RESULT);
+    }
   }
 
   private Place aside(String label, Traced value, String note, Part part) {
@@ -483,7 +502,9 @@ public final class Tab {
     for (int column = first + 1; column <= last; column++) {
       text(line, column, "", rest);
     }
-    merge(line, first, last);
+    if (first < last) {
+      merge(line, first, last);
+    }
   }
 
   /** Cells of one line made one; no two of them meet, which POI would look through all for. */

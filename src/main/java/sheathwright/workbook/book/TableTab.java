@@ -35,7 +35,7 @@ public final class TableTab {
     this.tab = tab;
     this.name = name;
     this.headings = headings;
-    this.head = tab.line();
+    this.head = tab.holdingATable().line();
     this.last = head;
     for (int column = 0; column < headings.size(); column++) {
       tab.text(head, column, headings.get(column), Part.COLUMN_HEAD);

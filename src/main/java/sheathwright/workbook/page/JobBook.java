@@ -9,8 +9,10 @@ import sheathwright.job.JobFields;
 import sheathwright.job.QuoteLines;
 import sheathwright.job.table.Dates;
 import sheathwright.life.doubt.Doubts;
+import sheathwright.life.bill.Accounts;
 import sheathwright.life.found.FoundWork;
 import sheathwright.life.found.SheetsSettled;
+import sheathwright.life.record.Bill;
 import sheathwright.life.record.Issue;
 import sheathwright.life.record.Revisions;
 import sheathwright.life.supply.Supply;
@@ -31,6 +33,7 @@ public final class JobBook {
   private final SheetsSettled settled;
   private final Supply supply;
   private final Revisions revisions;
+  private final Optional<Accounts> agreed;
 
   private JobBook(
       Estimate estimate,
@@ -49,6 +52,7 @@ public final class JobBook {
     this.settled = settled;
     this.supply = new Supply(estimate, work.quantities());
     this.revisions = revisions;
+    this.agreed = Bill.soFar(estimate);
   }
 
   /** The office's own: what is known, what to buy, what it costs and why. */
@@ -102,7 +106,8 @@ public final class JobBook {
             book,
             estimate,
             revisions,
-            estimate.job().fact(JobFields.JOB_NAME).value() + " · " + kind);
+            estimate.job().fact(JobFields.JOB_NAME).value() + " · " + kind,
+            agreed);
     book.draws(List.of(work.solution()));
     KnownPage.write(tabs.known(), estimate, quote, levels);
     DeckPages.found(tabs.found(), estimate, work);
@@ -134,6 +139,7 @@ public final class JobBook {
             "Every number told twice says the same in both places", "told_again_", book.repeats()));
     ties.addAll(estimate.ties(quote));
     ties.addAll(settled.ties());
+    agreed.ifPresent(accounts -> ties.addAll(accounts.ties()));
     return ties;
   }
 }

@@ -3,6 +3,7 @@ package sheathwright.workbook.page;
 import java.util.List;
 import java.util.Optional;
 import sheathwright.job.Estimate;
+import sheathwright.life.bill.Accounts;
 import sheathwright.life.record.Revisions;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Tab;
@@ -30,7 +31,12 @@ record JobTabs(
     Tab tables) {
 
   /** Makes the tabs and writes those that say the same to everybody. */
-  static JobTabs of(Book book, Estimate estimate, Revisions revisions, String subtitle) {
+  static JobTabs of(
+      Book book,
+      Estimate estimate,
+      Revisions revisions,
+      String subtitle,
+      Optional<Accounts> agreed) {
     Tab front = Sections.tab(book, "Read me first", subtitle);
     Tab known = Sections.knownTab(book, subtitle);
     Tab found = Sections.foundTab(book, subtitle);
@@ -43,7 +49,7 @@ record JobTabs(
     Tab layout = Sections.tab(book, "Layout", subtitle);
     Tab costs = Sections.tab(book, "What it costs", subtitle);
     Tab sheets = SheetsPage.tab(book, subtitle);
-    LeakPage.write(book, estimate, subtitle);
+    LeakPage.write(book, estimate, subtitle, agreed);
     Tab proof = ProofPage.tab(book, subtitle);
     Sections.maker(book, estimate, subtitle);
     Tab check = Sections.titled(book.tab("Self-check", 76, 14, 10, 6, 5, 5), subtitle);

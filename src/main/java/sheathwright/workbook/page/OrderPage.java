@@ -40,7 +40,7 @@ final class OrderPage {
     supply.waiting().ifPresent(waiting -> waiting(tab, estimate, waiting));
     linked(tab, job, SupplyFields.RETURNS);
     tab.heading("Where the sheets come from");
-    tab.link("In the price", supply.sheets().planned(), "");
+    tab.shown("In the price", supply.sheets().planned(), "");
     tab.shown(
         "For the patches that are marked",
         supply.sheets().patched(),

@@ -61,7 +61,7 @@ public final class Selfcheck {
         sum = sum.as("checks_failing_of_the_first_" + checks.size(), Units.RATIO);
       }
     }
-    failing = sum.as("checks_failing", Units.RATIO);
+    failing = (sum == null ? HOLDS : sum).as("checks_failing", Units.RATIO);
     Condition none = failing.isAtMost(HOLDS);
     Choice<String> holding =
         unmade.map(Selfcheck::holding).orElse(Choice.literal("Self-check: every check holds"));

@@ -26,12 +26,12 @@ final class SheetsPage {
         Sections.units(null, Units.SHEET, Units.SHEET, Units.SHEET, Units.SHEET));
     tab.link("One sheet is counted by", estimate.billRule(), "place, half or area");
     tab.link("At most, every place", estimate.sheetsAtWorst(), "the ceiling of every bill");
-    tab.link("In the price", estimate.plannedSheets(), "");
+    tab.shown("In the price", settled.included(), "");
     tab.shown("Found by the marks", settled.found(), "whoever finds more marks it first");
     tab.entry("Still possible", settled.possible(), "no mark calls for them yet");
     tab.entry("Found beyond the price", settled.beyond(), "each needs a change order");
     tab.entry("In the price, not needed so far", settled.notNeeded(), "");
-    tab.link("Credit for one not needed", estimate.quote().credit(), "");
+    tab.shown("Credit for one not needed", settled.creditEach(), "");
     tab.entry("Comes back if no more is found", settled.credit(), "");
     items(tab, settled);
     marks(tab, estimate, work);

@@ -5,6 +5,7 @@ import sheathwright.job.Estimate;
 import sheathwright.job.table.Moment;
 import sheathwright.life.bill.NextOrder;
 import sheathwright.life.record.Issue;
+import sheathwright.workbook.told.PhotoCount;
 import sheathwright.workbook.told.Photos;
 
 /**
@@ -51,8 +52,8 @@ public final class ChangeOrderBook {
   }
 
   /** How many photographs are in it, and which of the marks that it bills are not seen in any. */
-  public String photographs() {
-    return Asked.photographs(order, photos).words();
+  public PhotoCount photographs() {
+    return Asked.photographs(order, photos);
   }
 
   private void pages() {
@@ -60,7 +61,7 @@ public final class ChangeOrderBook {
         new OrderPhonePage(paper.phonePage("Change order"), estimate.job(), order, on);
     MarksPage marks = new MarksPage(paper, estimate, order, photos);
     marks.write();
-    phone.close(Paper.told(phone.write(marks.asked()), marks.sheaf()));
+    phone.close(Paper.told(phone.write(marks.asked(), marks.chosen()), marks.sheaf()));
     DeckPictures pictures = new DeckPictures(paper, estimate, photos);
     pictures.maps(Asked.seen(order));
     pictures.photographs(Asked.seen(order), List.of());

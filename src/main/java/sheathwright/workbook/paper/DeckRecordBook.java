@@ -52,8 +52,8 @@ public final class DeckRecordBook {
   }
 
   /** How many photographs the job has, and which of the marks that were put right none shows. */
-  public String photographs() {
-    return PhotoCount.of(photos.there(), photos, shares()).words();
+  public PhotoCount photographs() {
+    return PhotoCount.of(photos.there(), photos, shares());
   }
 
   private void pages() {
@@ -62,7 +62,7 @@ public final class DeckRecordBook {
     DonePage done = new DonePage(paper, estimate, accounts, photos);
     done.write();
     OnceMore again = new OnceMore();
-    front.write(done.sums(), photographs(), again);
+    front.write(done.sums(), photographs().words(), again);
     if (!done.sums().isEmpty()) {
       front.close(Paper.told(again, done.sheaf()));
     }

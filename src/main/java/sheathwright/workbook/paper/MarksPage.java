@@ -38,6 +38,7 @@ final class MarksPage {
   private final List<String> causes;
   private final List<String> framing;
   private final List<Asked> asked = new ArrayList<>();
+  private final List<Chosen> chosen;
 
   MarksPage(Paper paper, Estimate estimate, NextOrder order, Photos photos) {
     sheaf = paper.sheaf("What was found", WIDTHS);
@@ -46,6 +47,7 @@ final class MarksPage {
     measured = new Measured(estimate);
     causes = Causes.sentences(estimate);
     framing = Waiting.sentences(estimate);
+    chosen = order.chosen().stream().map(Chosen::of).toList();
   }
 
   /** Its sheets of paper. */
@@ -58,14 +60,20 @@ final class MarksPage {
     return asked;
   }
 
+  /** What each option comes to that was chosen since, or given up again. */
+  List<Chosen> chosen() {
+    return chosen;
+  }
+
   void write() {
     order.asked().forEach(this::marks);
+    chosenSince();
     order.accounts().items().forEach(this::included);
     order.priceOpen().forEach(this::open);
     waiting();
     sheaf.heading("Photographs", 0);
     PhotoCount count = Asked.photographs(order, photos);
-    if (count.unseen().isEmpty()) {
+    if (count.missing().isEmpty()) {
       sheaf.paragraph(count.words());
     } else {
       caution(count.words());
@@ -101,6 +109,28 @@ final class MarksPage {
         all.quantity(),
         all);
     asked.add(all);
+  }
+
+  /** Options that the owner chose since he agreed, or gave up again, each at its own price. */
+  private void chosenSince() {
+    sheaf.list(
+        "Chosen since it was agreed",
+        chosen,
+        (some, part) ->
+            Roll.of(
+                part < 2 ? "chosen" : "chosen_" + part,
+                "options of the change order",
+                some,
+                Paper.<Chosen>words("what", each -> each.option().what()),
+                Paper.words("why", Chosen::why),
+                Paper.words("option", each -> each.option().name()),
+                Paper.words("unit", each -> each.option().unit()),
+                Paper.words("line", each -> String.valueOf(chosen.indexOf(each) + 1)),
+                Roll.column("quantity", Chosen::quantity),
+                Roll.column("price_usd", Chosen::price),
+                Roll.column("amount_usd", Chosen::amount)),
+        List.of("What", "Why", "Option", "Counted in", "No.", "How many", "Each", "In all"),
+        Sections.units(null, null, null, null, null, Units.RATIO, Units.USD, Units.USD));
   }
 
   private void total(String label, Figure<Ratio> quantity, Asked all) {

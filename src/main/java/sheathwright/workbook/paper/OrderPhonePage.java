@@ -54,17 +54,20 @@ final class OrderPhonePage {
    * Writes the page.
    *
    * @param asked what each item comes to, as the next page counts it
+   * @param chosen what each option comes to, as it stands there
    * @return its numbers, to be told once more
    */
-  OnceMore write(List<Asked> asked) {
-    Figure<Money> sum = sum(asked);
+  OnceMore write(List<Asked> asked, List<Chosen> chosen) {
+    Figure<Money> sum = sum(asked, chosen);
     page.headline("This change order", sum);
     again.amount("This change order", sum);
     page.text(job.fact(JobFields.JOB_NAME).value() + ", " + job.fact(JobFields.SITE).value());
     page.heading("How many");
     asked.forEach(this::howMany);
+    chosen.forEach(this::howMany);
     page.heading("Why");
     reasons();
+    chosen.forEach(option -> page.text(option.sentence()));
     page.heading("The sum");
     total(sum);
     left();
@@ -84,10 +87,13 @@ final class OrderPhonePage {
     page.note(state);
   }
 
-  private static Figure<Money> sum(List<Asked> asked) {
+  private static Figure<Money> sum(List<Asked> asked, List<Chosen> chosen) {
     Figure<Money> sum = Figure.of(0, Units.USD);
     for (Asked item : asked) {
       sum = sum.plus(item.amount());
+    }
+    for (Chosen option : chosen) {
+      sum = sum.plus(option.amount());
     }
     return sum.toCents().as("change_usd", Units.USD);
   }
@@ -100,6 +106,15 @@ final class OrderPhonePage {
     Figure<Ratio> shown = item.quantity().as("shown_" + item.account().item().word(), Units.RATIO);
     page.line(UnitWords.heading(agreed) + beyond, shown);
     again.count(UnitWords.label(agreed), shown);
+  }
+
+  /** An option has its own price, which no list of agreed prices tells: it stands here too. */
+  private void howMany(Chosen chosen) {
+    page.line(chosen.option().labelInUnits(), chosen.quantity());
+    page.line("Each", chosen.price());
+    page.line("In all", chosen.amount());
+    again.count(chosen.option().labelInUnits(), chosen.quantity());
+    again.amount(chosen.option().label(), chosen.amount());
   }
 
   /** What was agreed, every order that is not refused, and this one; the last payment takes it. */

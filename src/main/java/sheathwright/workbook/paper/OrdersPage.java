@@ -87,8 +87,11 @@ final class OrdersPage {
         name,
         "the lines of that order",
         lines,
-        Paper.<OrderLine>words("for", line -> line.item().label()),
-        Paper.words("unit", line -> UnitWords.counted(line.item(), line.unit())),
+        Paper.<OrderLine>words("for", OrderLine::label),
+        Paper.words(
+            "unit",
+            line ->
+                line.item().map(item -> UnitWords.counted(item, line.unit())).orElse(line.unit())),
         Roll.column("quantity", line -> Told.of("quantity", line.quantity())),
         Roll.column("amount_usd", line -> Told.of("amount_usd", line.amount())),
         Paper.words("marks", line -> line.parts().text()));

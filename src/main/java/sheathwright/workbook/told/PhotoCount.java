@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import sheathwright.job.life.View;
 import sheathwright.life.bill.Share;
 
@@ -12,9 +13,10 @@ import sheathwright.life.bill.Share;
  * before and open.
  *
  * @param count of those whose files are there
+ * @param marks how many are to be seen
  * @param unseen the marks without one of each, by their numbers
  */
-public record PhotoCount(Map<View, Integer> count, List<String> unseen) {
+public record PhotoCount(Map<View, Integer> count, int marks, List<String> unseen) {
 
   /** No more marks are named; how many there are besides is said. */
   private static final int MOST_NAMED = 12;
@@ -45,6 +47,7 @@ public record PhotoCount(Map<View, Integer> count, List<String> unseen) {
     photos.forEach(photo -> count.merge(photo.view(), 1, Integer::sum));
     return new PhotoCount(
         count,
+        marks.size(),
         marks.stream()
             .filter(share -> !all.areBeforeAndOpen(share))
             .map(Share::mark)
@@ -57,27 +60,36 @@ public record PhotoCount(Map<View, Integer> count, List<String> unseen) {
     return count.values().stream().mapToInt(Integer::intValue).sum();
   }
 
-  /** In one sentence: how many, of what, and whether each mark is seen. */
-  public String words() {
+  /** How many there are, and of what. */
+  public String counted() {
     List<String> kinds = new ArrayList<>();
     count.forEach((view, many) -> kinds.add(many + " " + SHOWN.get(view)));
-    String all =
-        together() == 0
-            ? "No photograph"
-            : "%d %s (%s)"
+    return together() == 0
+        ? "No photograph"
+        : "%d %s (%s)"
+            .formatted(
+                together(),
+                together() == 1 ? "photograph" : "photographs",
+                String.join(", ", kinds));
+  }
+
+  /** Which marks nobody sees before and open; nothing, if each is seen. */
+  public Optional<String> missing() {
+    return unseen.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "without one before and one open: %s%s%s"
                 .formatted(
-                    together(),
-                    together() == 1 ? "photograph" : "photographs",
-                    String.join(", ", kinds));
-    if (unseen.isEmpty()) {
-      return all + "; each mark is seen before and open.";
-    }
-    int more = unseen.size() - MOST_NAMED;
-    return "%s; without one before and one open: %s%s."
-        .formatted(
-            all,
-            (unseen.size() == 1 ? "mark " : "marks ")
-                + String.join(", ", unseen.subList(0, Math.min(unseen.size(), MOST_NAMED))),
-            more > 0 ? " and %d more".formatted(more) : "");
+                    unseen.size() == 1 ? "mark " : "marks ",
+                    String.join(", ", unseen.subList(0, Math.min(unseen.size(), MOST_NAMED))),
+                    unseen.size() > MOST_NAMED
+                        ? " and %d more".formatted(unseen.size() - MOST_NAMED)
+                        : ""));
+  }
+
+  /** In one sentence: how many, of what, and whether each mark is seen. */
+  public String words() {
+    String seen = marks == 0 ? "" : "; each mark is seen before and open";
+    return counted() + missing().map(marks -> "; " + marks).orElse(seen) + ".";
   }
 }

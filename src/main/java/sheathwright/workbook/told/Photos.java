@@ -14,6 +14,7 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.RefusedException;
 import sheathwright.job.Job;
 import sheathwright.job.JobTable;
+import sheathwright.job.life.MarkNames;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.View;
 import sheathwright.job.table.Field;
@@ -47,9 +48,10 @@ public final class Photos {
   public static Photos of(Job job, Path folder) {
     List<Photo> all = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
+    MarkNames names = MarkNames.of(job.lines(JobTable.MARKS));
     for (Row row : job.lines(JobTable.PHOTOS)) {
       try {
-        all.add(photo(all.size() + 1, row, folder));
+        all.add(photo(all.size() + 1, row, names, folder));
       } catch (RefusedException unreadable) {
         String message = row.of(OrderFields.PHOTO).plain() + ": " + unreadable.getMessage();
         problems.add(
@@ -63,12 +65,12 @@ public final class Photos {
     return new Photos(all);
   }
 
-  private static Photo photo(int number, Row row, Path folder) {
+  private static Photo photo(int number, Row row, MarkNames names, Path folder) {
     String file = row.of(OrderFields.PHOTO).plain();
     return new Photo(
         number,
         file,
-        said(row, OrderFields.OF_MARK),
+        names.meant(said(row, OrderFields.OF_MARK)),
         said(row, OrderFields.OF_SHEET),
         row.of(OrderFields.VIEW).value(),
         said(row, OrderFields.TAKEN),

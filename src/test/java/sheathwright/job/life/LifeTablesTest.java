@@ -48,13 +48,18 @@ class LifeTablesTest {
         "photos|a.jpg,a,|a.jpg,z,|photos.csv, line 2, column mark: \"z\" is not a mark of marks.csv; it has a, b, c",
         "photos|F-1|F-9|photos.csv, line 3, column report: \"F-9\" is not a report of reports.csv; it has F-1",
         "photos|a.jpg,a,|a.jpg,,|photos.csv, line 2, column mark: it is empty; a photograph is of a mark, a report or a place on the map: give one of mark, report and sheet",
+        // days with a time
+        "orders|02,2027-05-12,|02,2027-05-12 9:15,|",
+        "orders|01,2027-05-10,90,0.25,approved,Nobody at all,signed,2027-05-11|01,2027-05-11T10:00,90,0.25,approved,Nobody at all,signed,2027-05-11 9:00|orders.csv, line 2, column approved_on: 2027-05-11T09:00 is given, but the order is of 2027-05-11T10:00;",
+        "job|opened_on,2027-05-10|opened_on,2027-05-06 7:00|",
+        "orders|02,2027-05-12,|02,2027-05-12 25:15,|orders.csv, line 3, column on: \"2027-05-12 25:15\" has a time that no day has",
         // orders
         "order_lines|02,refasten|03,refasten|order_lines.csv, line 3, column order: \"03\" is not an order of orders.csv; it has 01, 02",
         "order_lines|02,refasten|02,scab|order_lines.csv, line 3, column item: \"scab\" is not an item of agreed.csv; it has sheet, refasten, total",
         "order_lines|b: 1|z: 1|order_lines.csv, line 3, column marks: \"z\" is not a mark of marks.csv",
         "orders|Nobody at all,signed,|,signed,|orders.csv, line 2, column approved_by: it is empty, but the order is approved; an approved order says by whom, how and on which day: give text of up to 200 characters, or offered in status",
         "orders|signed,2027-05-11|,2027-05-11|orders.csv, line 2, column approved_how: it is empty, but the order is approved; an approved order says by whom, how and on which day: give one of signed, e-mail, pre-agreed, or offered in status",
-        "orders|signed,2027-05-11|signed,|orders.csv, line 2, column approved_on: it is empty, but the order is approved; an approved order says by whom, how and on which day: give a date, such as 2026-05-03, or offered in status",
+        "orders|signed,2027-05-11|signed,|orders.csv, line 2, column approved_on: it is empty, but the order is approved; an approved order says by whom, how and on which day: give a date, such as 2026-05-03, or a date and a time, such as 2026-05-03T14:30, or offered in status",
         "orders|02,|01,|orders.csv, line 3, column order: \"01\" appears twice; give each order one line",
         // what was agreed
         "agreed|90,2,50,10|90,2,91,10|agreed.csv, line 2, column credit_usd: 91 is given, but usd is 90; no more comes back than was paid: give at most that",
@@ -83,6 +88,85 @@ class LifeTablesTest {
           .anyMatch(problem -> problem.startsWith(said))
           .noneMatch(problem -> problem.contains("\n"));
     }
+  }
+
+  /** Nothing that the owner chose after he agreed is billed or left out in silence. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "dip,left as it is,0,yes,2027-05-06|",
+        "vent,a ridge vent,125,yes,2027-05-11|",
+        "vent,a ridge vent,125,yes,|options.csv, line 2, column chosen_on: it is empty, but the option is chosen and is not in what was agreed on 2027-05-06; give the day on which the owner chose it since, and the next change order asks for it, or no in chosen",
+        "vent,a ridge vent,125,yes,2027-05-05|options.csv, line 2, column chosen_on: 2027-05-05 is given, but what was agreed on 2027-05-06 does not have the option; give the day",
+        "osb,thicker,125,no,|order_lines.csv, line 4, column marks: \"vent\" is not an option of options.csv; it has osb; an option that was ordered stays there, with no in chosen if it is given up: put it back",
+      })
+  void anOption_isAgreedOrChosenSince(String option, String said) {
+    JobText job =
+        LifeText.opened()
+            .withLines("agreed", "option-1,job,0,1,,,dip: Plane A is left as it is")
+            .withTable("options", "option,item,usd,chosen,chosen_on\n" + option + "\n");
+    if (option.startsWith("osb")) {
+      job = job.withLines("order_lines", "02,option,job,1,125,vent: 1");
+    }
+    if (said == null) {
+      assertThat(job.problems()).isEmpty();
+    } else {
+      assertThat(job.problems()).singleElement().asString().startsWith(said);
+    }
+  }
+
+  private static JobText byTwo(String marks) {
+    return LifeText.opened()
+        .withTable("marks", "mark,plane,finding,sheet,by,on\n" + marks)
+        .withTable("order_lines", "order,item,unit,quantity,usd,marks\n01,sheet,half,1,90,a: 1\n")
+        .withTable("photos", "photo,mark,view\na.jpg,a,open\n");
+  }
+
+  /** Two phones count for themselves; one does not count one number twice. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "`a,front,rot,front-1-2,JT,\n7,front,rot,front-1-1,JT,\n7,back,rot,back-1-1,MK,\n`|",
+        "`a,front,rot,front-1-2,JT,\n7,front,rot,front-1-1,JT,\n7,back,rot,back-1-1,JT,\n`|marks.csv, line 4, column mark: \"7\" stands in line 3 too, and both are by JT; give one of them another number",
+        "`a,front,rot,front-1-2,JT,\n7,front,rot,front-1-1,,\n7,back,rot,back-1-1,,\n`|marks.csv, line 4, column mark: \"7\" stands in line 3 too, and by says of neither who found it; give one of them another number, or say in by who found which",
+        "`a,front,rot,front-1-2,JT,\n7,front,rot,front-1-1,JT,\n7,back,rot,back-1-1,,\n`|marks.csv, line 4, column by: it is empty, and another line has mark \"7\" too; say who found which, or give one of them another number",
+        "`a,front,rot,front-1-2,JT,\na,back,rot,back-1-1,MK,\n`|order_lines.csv, line 2, column marks: \"a\" is given, and 2 marks of marks.csv have that number; write \"a (by JT)\" for line 2, \"a (by MK)\" for line 3",
+        "`a,front,rot,front-1-2,JT,\na,back,rot,back-1-1,MK,\n`|photos.csv, line 2, column mark: \"a\" is given, and 2 marks of marks.csv have that number; write \"a (by JT)\" for line 2, \"a (by MK)\" for line 3",
+      })
+  void marksOfTwoPhones_areToldApart(String marks, String said) {
+    var problems = byTwo(unescaped(marks)).problems();
+    if (said == null) {
+      assertThat(problems).isEmpty();
+    } else {
+      assertThat(problems).anyMatch(problem -> problem.startsWith(said));
+    }
+  }
+
+  /** A number that only one has may be given with who found it, too; a name may have a comma. */
+  @Test
+  void aMark_isMeantByItsNumberAndWhoFoundIt() {
+    String two = "a,front,rot,front-1-2,\"Plume, J.\",\na,back,rot,back-1-1,MK,\n";
+    JobText shared =
+        byTwo(two)
+            .with("photos", "a.jpg,a,", "a.jpg,a (by MK),")
+            .with("order_lines", "a: 1", "\"a (by Plume, J.): 0.5, a (by MK): 0.5\"");
+    assertThat(shared.problems()).isEmpty();
+    assertThat(
+            byTwo("a,front,rot,front-1-2,JT,\n")
+                .with("photos", "a.jpg,a,", "a.jpg,a (by JT),")
+                .problems())
+        .isEmpty();
+    assertThat(
+            byTwo("a,front,rot,front-1-2,JT,\n")
+                .with("photos", "a.jpg,a,", "a.jpg,a (by MK),")
+                .problems())
+        .singleElement()
+        .asString()
+        .startsWith(
+            "photos.csv, line 2, column mark: \"a (by MK)\" is not a mark of marks.csv; it has a");
   }
 
   @Test

@@ -121,13 +121,7 @@ class AgreedRowsTest {
       tables.mark(String.valueOf(i), "A-1-" + i, Item.SHEET, 1);
     }
     for (JobText text : List.of(gable(), dear)) {
-      NextOrder order =
-          NextOrder.of(
-              tables.agreement(),
-              tables.orders(),
-              tables.marks,
-              Optional.empty(),
-              ItemHours.of(text.job()));
+      NextOrder order = NextOrder.of(tables.accounts(), Optional.empty(), ItemHours.of(text.job()));
       assertThat(order.sum().value()).isEqualTo(234);
       assertThat(order.newTotal().value()).isEqualTo(11107);
     }
@@ -153,12 +147,7 @@ class AgreedRowsTest {
   }
 
   private static Optional<Double> days(Tables tables, JobText text) {
-    return NextOrder.of(
-            tables.agreement(),
-            tables.orders(),
-            tables.marks,
-            CrewDay.of(text.job()),
-            ItemHours.of(text.job()))
+    return NextOrder.of(tables.accounts(), CrewDay.of(text.job()), ItemHours.of(text.job()))
         .days()
         .map(days -> days.value());
   }

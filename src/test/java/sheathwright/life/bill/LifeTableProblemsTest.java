@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.Map;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
+import sheathwright.job.life.MarkParts;
 import sheathwright.job.life.OrderStatus;
 import sheathwright.job.table.ProblemsException;
 

@@ -46,6 +46,23 @@ class ReconciliationTest {
         .contains(Fate.INCLUDED, Fate.ORDERED, Fate.NO_CHARGE, Fate.DECLINED, Fate.VOID, Fate.STOP);
   }
 
+  /** Nothing is counted for it, and it went somewhere all the same. */
+  @Test
+  void aMarkThatIsCountedWithAnother_standsThereToo() {
+    Tables tables = closed();
+    tables.mark("17", "A-3-1", Item.RELIEF, 0, "2027-06-01");
+    assertThat(broken(tables, tables.invoice())).isEmpty();
+    assertThat(Reconciliation.of(tables.accounts(), tables.invoice()).parts())
+        .filteredOn(part -> part.mark().equals("17"))
+        .singleElement()
+        .satisfies(
+            part -> {
+              assertThat(part.fate()).isEqualTo(Fate.NO_CHARGE);
+              assertThat(part.where()).isEqualTo("counted with another mark");
+              assertThat(part.quantity().value()).isZero();
+            });
+  }
+
   @TestFactory
   Stream<DynamicTest> anyLineThatIsLost_isMissed() {
     return Stream.of(

@@ -31,6 +31,7 @@ final class Tables {
   final List<Map<String, String>> orders = new ArrayList<>();
   final List<Map<String, String>> orderLines = new ArrayList<>();
   final List<Map<String, String>> stages = new ArrayList<>();
+  final List<Map<String, String>> options = new ArrayList<>();
   final List<Found> marks = new ArrayList<>();
 
   /** One row under the headings of a table, its cells in their order; blanks may be left off. */
@@ -49,6 +50,11 @@ final class Tables {
 
   Tables stage(String... cells) {
     stages.add(row(AgreedFields.STAGES, cells));
+    return this;
+  }
+
+  Tables option(String... cells) {
+    options.add(row(AgreedFields.OPTIONS, cells));
     return this;
   }
 
@@ -120,7 +126,7 @@ final class Tables {
   }
 
   NextOrder next() {
-    return NextOrder.of(agreement(), orders(), marks, Optional.empty(), HOURS);
+    return NextOrder.of(accounts(), Optional.empty(), HOURS);
   }
 
   Agreement agreement() {
@@ -134,7 +140,8 @@ final class Tables {
   }
 
   Accounts accounts() {
-    return Accounts.of(agreement(), orders(), marks);
+    return Accounts.of(
+        agreement(), orders(), marks, rows("options", AgreedFields.OPTIONS, options));
   }
 
   Invoice invoice() {

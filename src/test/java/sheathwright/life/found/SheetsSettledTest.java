@@ -77,22 +77,34 @@ class SheetsSettledTest {
   }
 
   @Test
-  void aSheetBeyondThePrice_asksForALineOfAChangeOrder() {
-    String tie = "Every sheet found beyond the price";
+  void aSheetBeyondThePrice_isMissedBeforeItIsAgreed() {
+    String tie = "No more sheets are found than are in the price";
     assertThat(holds(settled(priced()), tie)).isFalse();
-    String lines = "order,item,unit,quantity,usd,marks\nCO-1,sheet,sheet,%s,117,\"1, 2\"\n";
-    String orders = "order,on,status\nCO-1,2027-05-20,%s\n";
-    String agreed = "item,unit,usd,included,credit_usd,most,words\nsheet,half,117,3,80,,a sheet\n";
-    JobText sold = priced().withTable("agreed", agreed);
-    JobText ordered = sold.withTable("orders", orders.formatted("offered"));
-    assertThat(holds(settled(ordered.withTable("order_lines", lines.formatted("1.5"))), tie))
+    assertThat(holds(settled(priced().with("job", "planned_sheets,3", "planned_sheets,5")), tie))
         .isTrue();
-    assertThat(holds(settled(ordered.withTable("order_lines", lines.formatted("1"))), tie))
-        .isFalse();
-    JobText refused =
-        sold.withTable("orders", orders.formatted("refused"))
-            .withTable("order_lines", lines.formatted("1.5"));
-    assertThat(holds(settled(refused), tie)).isFalse();
+  }
+
+  /** Five of the job's tables are in the price by now; what was agreed are three at $117. */
+  @Test
+  void onceAgreed_whatWasAgreedCounts() {
+    JobText agreed =
+        priced()
+            .with("job", "planned_sheets,3", "planned_sheets,5")
+            .with("job", "credit_usd,80", "credit_usd,10")
+            .withTable(
+                "agreed",
+                """
+                item,unit,usd,included,credit_usd,most,words
+                sheet,half,117,3,80,4,a sheet
+                refasten,place,9,,,,a sheet refastened
+                total,,1000,,,,QH-01 issue 1
+                """);
+    SheetsSettled settled = settled(agreed);
+    assertThat(settled.included().value()).isEqualTo(3);
+    assertThat(settled.beyond().value()).isEqualTo(1.5);
+    assertThat(settled.possible().value()).isZero(); // 4.5 are found, 4 are counted at most
+    assertThat(settled.creditEach().value()).isEqualTo(80);
+    assertThat(settled.comesTo().value()).isEqualTo(1.5 * 117 + 6 * 9 + 24 * 1.05);
   }
 
   @Test

@@ -68,4 +68,17 @@ class WorkHoursTest {
     assertThat(cottage.waiting().orElseThrow().sum("hours_h", Units.HOUR).value())
         .isCloseTo(27 + 1.75, within(1e-9));
   }
+
+  /** Somebody makes it five afterwards: the owner has agreed to three. */
+  @Test
+  void onceAgreed_theSheetsInThePriceAreThoseAgreed() {
+    JobText changed =
+        JobText.demo("quince-hollow")
+            .with("job", "planned_sheets,3", "planned_sheets,5")
+            .withTable(
+                "agreed",
+                "item,unit,usd,included,credit_usd,most,words\nsheet,half,117,3,80,50,a sheet\n");
+    Estimate estimate = new Estimate(changed.job());
+    assertThat(new Supply(estimate, Map.of()).sheets().planned().value()).isEqualTo(3);
+  }
 }

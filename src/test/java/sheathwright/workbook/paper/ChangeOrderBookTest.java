@@ -29,6 +29,9 @@ import sheathwright.workbook.told.Photos;
 /** A change order says on its pages what the tables come to, and misses whatever is changed. */
 class ChangeOrderBookTest {
 
+  private static final String WITH_VENT =
+      LifeJob.OPTIONS + "vent,A ridge vent,4,ft,31.25,yes,2027-05-18\n";
+
   private static byte[] book;
   private static Texts texts;
 
@@ -116,6 +119,46 @@ class ChangeOrderBookTest {
         Texts.of(LifeBooks.changeOrder(LifeJob.with(Map.of("agreed", without)), LifeJob.found()));
 
     assertThat(String.join(" ", said.on("Change order"))).doesNotContain("rain");
+  }
+
+  /**
+   * A vent of 4 ft at $31.25 was chosen when the deck lay open: $125.00 more than the marks' $248.70.
+   * Whatever is typed over in its line is seen.
+   */
+  @Test
+  void anOptionChosenSince_standsOnBothPagesAndInTheSum() throws Exception {
+    byte[] paper =
+        LifeBooks.changeOrder(LifeJob.with(Map.of("options", WITH_VENT)), LifeJob.found());
+
+    Texts said = Texts.of(paper);
+    assertThat(Cells.byPoi(paper)).isEqualTo(Cells.written(paper));
+    assertThat(said.on("Change order"))
+        .contains("Chosen: A ridge vent, in ft", "You chose it on May 18, 2027: A ridge vent.");
+    assertThat(said.on("What was found"))
+        .contains("Chosen since it was agreed", "A ridge vent", "You chose it on May 18, 2027");
+    assertThat(said.number("chosen_quantity")).isEqualTo(4);
+    assertThat(said.number("chosen_price_usd")).isEqualTo(31.25);
+    assertThat(said.number("chosen_amount_usd")).isEqualTo(125);
+    assertThat(said.number("change_usd")).isEqualTo(373.70);
+    assertThat(said.number("new_total_usd")).isEqualTo(11_246.70);
+    assertThat(said.number("last_payment_usd")).isEqualTo(4_810.20);
+    SheetsOfPaper.areFew(paper, 6);
+    OverwrittenCells.eachIsSeen(
+        paper,
+        List.of("chosen_quantity", "chosen_price_usd", "chosen_amount_usd"),
+        List.of("change_usd", "new_total_usd", "last_payment_usd"),
+        SheetsOfPaper::changed);
+  }
+
+  /** Nothing was found that is to be paid for: no photograph is asked for. */
+  @Test
+  void anOptionAlone_isAChangeOrder() {
+    byte[] paper = LifeBooks.changeOrder(LifeJob.with(Map.of("options", WITH_VENT)), List.of());
+
+    Texts said = Texts.of(paper);
+    assertThat(Cells.byPoi(paper)).isEqualTo(Cells.written(paper));
+    assertThat(said.number("change_usd")).isEqualTo(125);
+    assertThat(said.on("What was found")).contains("No photograph.");
   }
 
   @Test

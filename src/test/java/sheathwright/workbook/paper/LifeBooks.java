@@ -55,7 +55,7 @@ public final class LifeBooks {
   }
 
   static NextOrder next(Job job, List<Found> found) {
-    return NextOrder.of(agreement(job), orders(job), found, CrewDay.of(job), ItemHours.of(job));
+    return NextOrder.of(accounts(job, found), CrewDay.of(job), ItemHours.of(job));
   }
 
   static byte[] invoice(Estimate estimate, List<Found> found) {
@@ -77,7 +77,7 @@ public final class LifeBooks {
   }
 
   private static Accounts accounts(Job job, List<Found> found) {
-    return Accounts.of(agreement(job), orders(job), found);
+    return Accounts.of(agreement(job), orders(job), found, job.lines(JobTable.OPTIONS));
   }
 
   private static Agreement agreement(Job job) {

@@ -1,12 +1,15 @@
-package sheathwright.life.bill;
+package sheathwright.job.life;
 
 import static java.util.stream.Collectors.joining;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import sheathwright.figure.RefusedException;
+import sheathwright.figure.Rounding;
+import sheathwright.figure.Shown;
 
 /**
  * How much of a line is for which mark, as the table of order lines writes it: {@code 4: 1, 5: 0.5
@@ -28,6 +31,7 @@ public record MarkParts(Map<String, Part> all) {
   private static final String TYPED = "typed";
   private static final Pattern PART =
       Pattern.compile("\\s*(\\S.*?)\\s*:\\s*(-?\\d+(?:\\.\\d+)?)(\\s+" + TYPED + ")?\\s*(?:,|$)");
+  private static final int DECIMALS = 9;
   private static final Part NONE = new Part(0, false);
 
   /**
@@ -58,6 +62,13 @@ public record MarkParts(Map<String, Part> all) {
             .formatted(text, why));
   }
 
+  /** The same, each mark by another name. */
+  public MarkParts named(UnaryOperator<String> names) {
+    Map<String, Part> named = new LinkedHashMap<>();
+    all.forEach((mark, part) -> named.put(names.apply(mark), part));
+    return new MarkParts(named);
+  }
+
   /** The part of a mark; nothing where it is not named. */
   public Part of(String mark) {
     return all.getOrDefault(mark, NONE);
@@ -76,6 +87,7 @@ public record MarkParts(Map<String, Part> all) {
   }
 
   private static String written(Part part) {
-    return Cells.number(part.quantity()) + (part.isTyped() ? " " + TYPED : "");
+    return Shown.plain(Rounding.halfUp(part.quantity(), DECIMALS))
+        + (part.isTyped() ? " " + TYPED : "");
   }
 }
