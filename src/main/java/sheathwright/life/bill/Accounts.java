@@ -89,9 +89,7 @@ public final class Accounts {
         all,
         "Everything found beyond what was agreed stands in a change order",
         "ordered_as_found_",
-        items.stream()
-            .map(item -> Same.atMost(item.due(), orders.askedNow(item.item())))
-            .toList());
+        items.stream().map(item -> Same.atMost(item.due(), orders.askedNow(item.item()))).toList());
     AccountTies.addAll(
         all,
         "Every option chosen since the agreement stands in a change order",

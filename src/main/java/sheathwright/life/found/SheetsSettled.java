@@ -1,9 +1,7 @@
 package sheathwright.life.found;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import sheathwright.figure.Choice;
@@ -11,8 +9,8 @@ import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
 import sheathwright.figure.Quantity.Money;
-import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Quantity.Per;
+import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Solution;
@@ -27,7 +25,6 @@ import sheathwright.job.price.FoundPrice;
 import sheathwright.job.price.FoundUnit;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Problem;
-import sheathwright.job.table.Row;
 import sheathwright.sheathing.patch.PatchPlan;
 import sheathwright.sheathing.place.SheetUnits;
 

@@ -122,8 +122,8 @@ class ChangeOrderBookTest {
   }
 
   /**
-   * A vent of 4 ft at $31.25 was chosen when the deck lay open: $125.00 more than the marks' $248.70.
-   * Whatever is typed over in its line is seen.
+   * A vent of 4 ft at $31.25 was chosen when the deck lay open: $125.00 more than the marks'
+   * $248.70. Whatever is typed over in its line is seen.
    */
   @Test
   void anOptionChosenSince_standsOnBothPagesAndInTheSum() throws Exception {
