@@ -136,7 +136,8 @@ class WholeLifeTest {
         .contains(
             "given away above the agreed ceiling: 0.5 sheets, $58.50 at the agreed price (Deck"
                 + " sheet taken out and replaced)\n")
-        .contains("the page Cost against sold of the office's workbook, which ./sheathwright quote ");
+        .contains(
+            "the page Cost against sold of the office's workbook, which ./sheathwright quote ");
     job.done("quote", "--force");
     assertThat(texts(job.bytes("estimate.xlsx")))
         .contains("Given away above the ceiling", "Cost beyond what it sold for");

@@ -47,7 +47,10 @@ public final class ItemAccount {
       shares.add(share(mark, orders, sold, allowed));
     }
     String word = item().word();
-    found = sum("found", Share::found).minus(sum("declined", Share::declined)).as(word + "_found", Units.RATIO);
+    found =
+        sum("found", Share::found)
+            .minus(sum("declined", Share::declined))
+            .as(word + "_found", Units.RATIO);
     counted = agreed.counted(found).as(word + "_counted", Units.RATIO);
     Figure<Ratio> over =
         reopen.map(counted::min).orElse(counted).minus(agreed.included()).max(OrderLine.NONE);

@@ -122,8 +122,8 @@ class ChangeOrderBookTest {
   }
 
   /**
-   * A vent of 4 ft at $31.25 was chosen when the deck lay open: $125.00 more than the marks' $248.70.
-   * Whatever is typed over in its line is seen.
+   * A vent of 4 ft at $31.25 was chosen when the deck lay open: $125.00 more than the marks'
+   * $248.70. Whatever is typed over in its line is seen.
    */
   @Test
   void anOptionChosenSince_standsOnBothPagesAndInTheSum() throws Exception {
@@ -145,7 +145,16 @@ class ChangeOrderBookTest {
     SheetsOfPaper.areFew(paper, 6);
     OverwrittenCells.eachIsSeen(
         paper,
-        List.of("chosen_quantity", "chosen_price_usd", "chosen_amount_usd"),
+        List.of(
+            "change_usd",
+            "new_total_usd",
+            "last_payment_usd",
+            "shown_option_vent",
+            "shown_option_vent_each_usd",
+            "shown_option_vent_amount_usd",
+            "chosen_quantity",
+            "chosen_price_usd",
+            "chosen_amount_usd"),
         List.of("change_usd", "new_total_usd", "last_payment_usd"),
         SheetsOfPaper::changed);
   }
