@@ -382,7 +382,7 @@ public final class Book {
     unfinished.forEach(write -> write.accept(notation));
     drawings.forEach(Runnable::run);
     validations(words);
-    if (audience.isOffice()) {
+    if (audience.isOffice() && working != null) {
       NamesPage.write(this, working);
     }
     if (leavesOutEmptyPages) {

@@ -22,9 +22,20 @@ record Chosen(
 
   /** An option. */
   static Chosen of(LaterOption option) {
-    Figure<Ratio> quantity = Told.of("quantity", option.now());
-    Figure<Money> price = Told.of("price_usd", option.each());
-    return new Chosen(option, quantity, price, quantity.times(price).in(Units.USD).toCents());
+    Figure<Ratio> quantity = Told.of(name(option) + "_ordered", option.now());
+    Figure<Money> price = Told.of(name(option) + "_usd", option.each());
+    Figure<Money> amount =
+        quantity.times(price).in(Units.USD).toCents().as(name(option) + "_amount_usd", Units.USD);
+    return new Chosen(option, quantity, price, amount);
+  }
+
+  private static String name(LaterOption option) {
+    return "option_" + option.name().replaceAll("\\W", "_");
+  }
+
+  /** What its numbers are called in the file. */
+  String name() {
+    return name(option);
   }
 
   /** Why it is asked for, or given back. */

@@ -26,7 +26,7 @@ import sheathwright.workbook.told.Waiting;
 /** The page of a change order that has one line a mark: where, why, its photographs, how much. */
 final class MarksPage {
 
-  private static final int[] WIDTHS = {24, 49, 14, 14, 8, 10, 9, 10};
+  private static final int[] WIDTHS = {28, 42, 16, 14, 8, 10, 9, 10};
   private static final int QUANTITY = 5;
   private static final int AMOUNT = 7;
   private static final String STOP = "stop";

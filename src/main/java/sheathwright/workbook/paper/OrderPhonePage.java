@@ -110,11 +110,15 @@ final class OrderPhonePage {
 
   /** An option has its own price, which no list of agreed prices tells: it stands here too. */
   private void howMany(Chosen chosen) {
-    page.line(chosen.option().labelInUnits(), chosen.quantity());
-    page.line("Each", chosen.price());
-    page.line("In all", chosen.amount());
-    again.count(chosen.option().labelInUnits(), chosen.quantity());
-    again.amount(chosen.option().label(), chosen.amount());
+    String label = chosen.option().labelInUnits();
+    String name = "shown_" + chosen.name();
+    Figure<Ratio> quantity = chosen.quantity().as(name, Units.RATIO);
+    Figure<Money> each = chosen.price().as(name + "_each_usd", Units.USD);
+    Figure<Money> all = chosen.amount().as(name + "_amount_usd", Units.USD);
+    page.line(label, quantity);
+    page.line("Each", each);
+    page.line("In all", all);
+    again.count(label, quantity).amount("Each", each).amount("In all", all);
   }
 
   /** What was agreed, every order that is not refused, and this one; the last payment takes it. */

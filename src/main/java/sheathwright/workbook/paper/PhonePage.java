@@ -10,14 +10,14 @@ import sheathwright.workbook.book.Tab;
 final class PhonePage {
 
   /** Of the labels and of what stands beside them, in characters of the ordinary type. */
-  private static final int[] WIDTHS = {36, 26};
+  private static final int[] WIDTHS = {47, 24};
 
   /** So much of a line of ordinary type fits in one of large type. */
   private static final double SHARE = 0.78;
 
   private static final double LINE = 19;
   private static final double HEADLINE = 44;
-  private static final double SIGNATURE = 40;
+  private static final double SIGNATURE = 30;
 
   private final Tab tab;
 

@@ -145,7 +145,16 @@ class ChangeOrderBookTest {
     SheetsOfPaper.areFew(paper, 6);
     OverwrittenCells.eachIsSeen(
         paper,
-        List.of("chosen_quantity", "chosen_price_usd", "chosen_amount_usd"),
+        List.of(
+            "change_usd",
+            "new_total_usd",
+            "last_payment_usd",
+            "shown_option_vent",
+            "shown_option_vent_each_usd",
+            "shown_option_vent_amount_usd",
+            "chosen_quantity",
+            "chosen_price_usd",
+            "chosen_amount_usd"),
         List.of("change_usd", "new_total_usd", "last_payment_usd"),
         SheetsOfPaper::changed);
   }
