@@ -96,7 +96,7 @@ class AuditCommandTest {
               Returned.typed(Returned.cell(book, "price_sheet_usd", 0), 41);
               Returned.typed(Returned.cell(book, "overhead_pct", 0), 20);
               Returned.typed(Returned.cell(book, "planned_sheets", 0), 5);
-              Returned.typed(Returned.cell(book, "planes_eave_ft", 1), 40.5);
+              Returned.typed(Returned.cell(book, "tab_planes_eave_ft", 1), 40.5);
             });
 
     CommandRun ran = audit(file, "--take");

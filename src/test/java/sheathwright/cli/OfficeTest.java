@@ -87,8 +87,6 @@ class OfficeTest {
     assertThat(words(job.bytes("estimate.xlsx"), 0))
         .contains(
             "From above the job's folder, for all jobs of the office: ../../prices.csv, ../../rates.csv, ../../firm.csv.");
-    assertThat(words(job.bytes("estimate.xlsx"), 1))
-        .anyMatch(words -> words.endsWith("; ../../prices.csv, line 2"));
   }
 
   @Test
@@ -99,9 +97,9 @@ class OfficeTest {
         office.resolve("season").resolve("prices.csv"), "item,usd\nsheet,140\nnail,0.02\n");
     String near = job.done("quote", "--force").out();
     assertThat(near).isNotEqualTo(far);
-    assertThat(words(job.bytes("estimate.xlsx"), 1))
-        .anyMatch(words -> words.endsWith("; ../prices.csv, line 2"))
-        .anyMatch(words -> words.endsWith("; ../../rates.csv, line 2"));
+    assertThat(words(job.bytes("estimate.xlsx"), 0))
+        .contains(
+            "From above the job's folder, for all jobs of the office: ../prices.csv, ../../rates.csv, ../../firm.csv.");
     Files.writeString(
         office.resolve("season").resolve("prices.csv"), "item,usd\nsheet,oak\nnail,0.02\n");
     assertThat(job.refused("quote", "--force"))

@@ -41,6 +41,7 @@ public final class Taking {
 
   private static final Pattern OPTION = Pattern.compile("option_(\\d{1,4})_chosen");
   private static final String PRICE = "price_";
+  private static final String TAB = "tab_";
   private static final Source TYPED = Source.given("typed");
   private static final double SAME = 1e-9;
 
@@ -191,13 +192,18 @@ public final class Taking {
         .findFirst();
   }
 
-  /** The column of a list is called after its table and the table's column. */
+  /**
+   * The column of a table's tab is called after the table and its column, with the word tab before
+   * both where a page's list has that name.
+   */
   private Optional<Target> listed(Input input) {
+    String name =
+        input.name().startsWith(TAB) ? input.name().substring(TAB.length()) : input.name();
     return Stream.of(JobTable.values())
-        .filter(table -> folder.has(table) && input.name().startsWith(table.word() + "_"))
+        .filter(table -> folder.has(table) && name.startsWith(table.word() + "_"))
         .map(
             table -> {
-              String column = input.name().substring(table.word().length() + 1);
+              String column = name.substring(table.word().length() + 1);
               RowSource file = folder.tables().files().get(table.word());
               boolean isThere =
                   file.header().contains(column) && input.line() < file.lines().size();
