@@ -15,6 +15,8 @@ import sheathwright.life.found.Found;
 import sheathwright.life.record.JobFolder;
 import sheathwright.life.record.Ordering;
 import sheathwright.life.record.SentDocument;
+import sheathwright.workbook.letterhead.LetterKind;
+import sheathwright.workbook.letterhead.Told;
 import sheathwright.workbook.paper.ChangeOrderBook;
 import sheathwright.workbook.paper.Photos;
 
@@ -44,6 +46,8 @@ final class ChangeOrderCommand implements Callable<Integer> {
       description = "where to write; else into the job's own folder")
   private Path output;
 
+  @Mixin private LetterheadOption letterhead;
+
   @Override
   public Integer call() {
     JobFolder job = step.job();
@@ -54,9 +58,14 @@ final class ChangeOrderCommand implements Callable<Integer> {
     } else {
       Path place = output == null ? step.folder() : output;
       byte[] document =
-          ChangeOrderBook.of(
-                  ordering.estimate(), order, Photos.of(job.job(), step.folder()), step.on())
-              .bytes();
+          letterhead.before(
+              ChangeOrderBook.of(
+                      ordering.estimate(), order, Photos.of(job.job(), step.folder()), step.on())
+                  .bytes(),
+              LetterKind.CHANGE_ORDER,
+              job.job(),
+              Told.of(job.job(), order.number(), step.on().day()),
+              step.folder());
       SentDocument sent = ordering.write(document, place);
       say("wrote %s, kept as %s".formatted(place.resolve(ordering.file()), sent.in(step.folder())));
       for (ItemAccount item : order.asked()) {

@@ -14,6 +14,8 @@ import sheathwright.job.table.Printable;
 import sheathwright.life.bill.Leak;
 import sheathwright.life.record.Closing;
 import sheathwright.life.record.JobFolder;
+import sheathwright.workbook.letterhead.LetterKind;
+import sheathwright.workbook.letterhead.Told;
 import sheathwright.workbook.paper.DeckRecordBook;
 import sheathwright.workbook.paper.InvoiceBook;
 import sheathwright.workbook.paper.Photos;
@@ -48,18 +50,25 @@ final class CloseCommand implements Callable<Integer> {
   @Option(names = "--force", description = "replace the workbooks there if they exist")
   private boolean force;
 
+  @Mixin private LetterheadOption letterhead;
+
   @Override
   public Integer call() {
     JobFolder job = step.job();
     Closing closing = new Closing(job, step.on());
     byte[] bill =
-        InvoiceBook.of(
-                closing.estimate(),
-                closing.invoice(),
-                closing.reconciliation(),
-                closing.invoiceNumber(),
-                step.on())
-            .bytes();
+        letterhead.before(
+            InvoiceBook.of(
+                    closing.estimate(),
+                    closing.invoice(),
+                    closing.reconciliation(),
+                    closing.invoiceNumber(),
+                    step.on())
+                .bytes(),
+            LetterKind.INVOICE,
+            job.job(),
+            Told.of(job.job(), closing.invoiceNumber(), step.on().day()),
+            step.folder());
     byte[] record =
         DeckRecordBook.of(
                 closing.estimate(),

@@ -48,6 +48,7 @@ public final class Main implements Callable<Integer> {
           CloseCommand.class,
           AuditCommand.class,
           CompareCommand.class,
+          LetterheadCommand.class,
           FillCommand.class,
           SolveCommand.class,
           RunCommand.class,

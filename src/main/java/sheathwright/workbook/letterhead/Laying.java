@@ -1,5 +1,6 @@
 package sheathwright.workbook.letterhead;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.util.Units;
@@ -58,7 +59,9 @@ final class Laying {
     String drawing = drawing(laid.blank().sheet());
     String id = link(drawing, "image", media);
     Element all = office.root(drawing);
-    Element anchor = Xml.root(office.file(), anchor(laid, id).getBytes(java.nio.charset.StandardCharsets.UTF_8));
+    Element anchor =
+        Xml.root(office.file(), anchor(laid, id).getBytes(StandardCharsets.UTF_8));
+    Xml.all(anchor, "cNvPr").forEach(shape -> shape.setAttribute("descr", laid.words()));
     all.appendChild(all.getOwnerDocument().importNode(anchor, true));
     office.put(drawing, all);
   }
@@ -140,7 +143,7 @@ final class Laying {
     Photograph photograph = laid.photograph();
     double scale = Math.min(wide / photograph.wide(), high / photograph.high());
     return """
-        <xdr:oneCellAnchor xmlns:xdr="%s" xmlns:a="%s"><xdr:from><xdr:col>%d</xdr:col><xdr:colOff>0</xdr:colOff><xdr:row>%d</xdr:row><xdr:rowOff>0</xdr:rowOff></xdr:from><xdr:ext cx="%d" cy="%d"/><xdr:pic><xdr:nvPicPr><xdr:cNvPr id="%d" name="Letterhead photograph %d" descr="%s"/><xdr:cNvPicPr><a:picLocks noChangeAspect="1"/></xdr:cNvPicPr></xdr:nvPicPr><xdr:blipFill><a:blip xmlns:r="%s" r:embed="%s"/><a:stretch><a:fillRect/></a:stretch></xdr:blipFill><xdr:spPr><a:xfrm><a:off x="0" y="0"/><a:ext cx="%d" cy="%d"/></a:xfrm><a:prstGeom prst="rect"><a:avLst/></a:prstGeom></xdr:spPr></xdr:pic><xdr:clientData/></xdr:oneCellAnchor>"""
+        <xdr:oneCellAnchor xmlns:xdr="%s" xmlns:a="%s"><xdr:from><xdr:col>%d</xdr:col><xdr:colOff>0</xdr:colOff><xdr:row>%d</xdr:row><xdr:rowOff>0</xdr:rowOff></xdr:from><xdr:ext cx="%d" cy="%d"/><xdr:pic><xdr:nvPicPr><xdr:cNvPr id="%d" name="Letterhead photograph %d"/><xdr:cNvPicPr><a:picLocks noChangeAspect="1"/></xdr:cNvPicPr></xdr:nvPicPr><xdr:blipFill><a:blip xmlns:r="%s" r:embed="%s"/><a:stretch><a:fillRect/></a:stretch></xdr:blipFill><xdr:spPr><a:xfrm><a:off x="0" y="0"/><a:ext cx="%d" cy="%d"/></a:xfrm><a:prstGeom prst="rect"><a:avLst/></a:prstGeom></xdr:spPr></xdr:pic><xdr:clientData/></xdr:oneCellAnchor>"""
         .formatted(
             DRAWING,
             DRAWN,
@@ -150,7 +153,6 @@ final class Laying {
             (long) (photograph.high() * scale),
             FIRST_SHAPE + number,
             number,
-            laid.words(),
             Xml.RELATIONS,
             id,
             (long) (photograph.wide() * scale),

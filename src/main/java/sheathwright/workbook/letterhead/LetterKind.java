@@ -46,6 +46,11 @@ public enum LetterKind {
     return document;
   }
 
+  /** Which command writes the document. */
+  public String command() {
+    return this == INVOICE ? "close" : document;
+  }
+
   /** Under which key the firm's table says which letterhead. */
   Field<Choice<String>> key() {
     return key;

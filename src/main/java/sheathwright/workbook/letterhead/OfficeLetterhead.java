@@ -107,7 +107,8 @@ public final class OfficeLetterhead {
     }
   }
 
-  private static byte[] packed(OfficeFile office) throws IOException {
+  /** The bytes of a file; the same parts make the same bytes. */
+  static byte[] packed(OfficeFile office) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
       put(zip, TYPES, office.parts().get(TYPES));

@@ -36,4 +36,12 @@ public record Told(Map<String, String> texts) {
         Dates.inWords(on.plusDays((long) job.fact(JobFields.VALID_DAYS).value())));
     return new Told(texts);
   }
+
+  /** The same of a quote that is not issued yet. */
+  public static Told ofDraft(Job job) {
+    return of(
+        job,
+        job.isNumbered() ? job.fact(JobFields.QUOTE_NUMBER).value() : "",
+        Dates.read(job.fact(JobFields.QUOTE_DATE).value()));
+  }
 }
