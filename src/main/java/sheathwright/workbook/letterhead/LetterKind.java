@@ -96,7 +96,7 @@ public enum LetterKind {
       return said + "is for the office only, and %s never shows it; take it out".formatted(spoken);
     }
     return said
-        + "is no word of %s%s".formatted(spoken, Nearest.instead(word, words().keySet()))
+        + "is no word of %s%s".formatted(spoken, Nearest.asked(word, words().keySet()))
         + "; `letterhead %s` writes all of them".formatted(document);
   }
 

@@ -111,7 +111,7 @@ public final class Photos {
 
   /** What each is of and shows, in the order of the table. */
   public List<String> keys() {
-    return all.stream()
+    return those(photo -> !photo.mark().isEmpty() || !photo.sheet().isEmpty()).stream()
         .map(
             photo ->
                 "%s %s"
