@@ -114,6 +114,7 @@ class ArchitectureTest {
           room("workbook.page", "workbook.book", "workbook.draw", "workbook.home"),
           room("workbook.paper", "workbook.book", "workbook.draw", "workbook.page"),
           room("workbook.audit", "workbook.book", "workbook.page"),
+          room("workbook.letterhead", "workbook.audit", "workbook.draw", "workbook.paper"),
           room("repl.shell"),
           room("repl.show"),
           room("repl.tab", "repl.line"),

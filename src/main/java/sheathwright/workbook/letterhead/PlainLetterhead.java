@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFFont;
@@ -29,6 +30,7 @@ public final class PlainLetterhead {
   private final XSSFCellStyle heading = workbook.createCellStyle();
   private final XSSFCellStyle plain = workbook.createCellStyle();
   private final XSSFCellStyle money = workbook.createCellStyle();
+  private final XSSFCellStyle told = workbook.createCellStyle();
   private final LetterKind kind;
 
   private PlainLetterhead(LetterKind kind) {
@@ -43,6 +45,7 @@ public final class PlainLetterhead {
     heading.setBorderBottom(BorderStyle.THIN);
     heading.setWrapText(true);
     plain.setWrapText(true);
+    told.setAlignment(HorizontalAlignment.LEFT);
     money.setDataFormat(workbook.createDataFormat().getFormat(MONEY));
   }
 
@@ -64,7 +67,7 @@ public final class PlainLetterhead {
     for (Word word : words.get(false)) {
       XSSFRow row = row(letter);
       cell(row, 0, word.meaning(), plain);
-      cell(row, 1, "{" + word.text() + "}", style(word));
+      cell(row, 1, "{" + word.text() + "}", style(word, told));
     }
     lists.values().forEach(list -> write(letter, list));
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
@@ -99,13 +102,13 @@ public final class PlainLetterhead {
     for (int line = 0; line < list.get(0).rows(); line++) {
       XSSFRow row = row(sheet);
       for (int column = 0; column < list.size(); column++) {
-        cell(row, column, "{" + list.get(column).text() + "}", style(list.get(column)));
+        cell(row, column, "{" + list.get(column).text() + "}", style(list.get(column), plain));
       }
     }
   }
 
-  private XSSFCellStyle style(Word word) {
-    return word.text().endsWith("_usd") ? money : plain;
+  private XSSFCellStyle style(Word word, XSSFCellStyle otherwise) {
+    return word.text().endsWith("_usd") ? money : otherwise;
   }
 
   private static XSSFRow row(XSSFSheet sheet) {
