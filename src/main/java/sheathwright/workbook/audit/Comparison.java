@@ -36,7 +36,9 @@ final class Comparison {
   /** Holds one against the other. */
   static Comparison of(Reading was, Reading now) {
     Comparison comparison = new Comparison(was, now);
-    comparison.findings.addAll(now.foreign());
+    now.foreign().stream()
+        .filter(each -> !was.foreign().contains(each))
+        .forEach(comparison.findings::add);
     comparison.tabs();
     comparison.tabs.forEach(comparison::align);
     comparison.names();
