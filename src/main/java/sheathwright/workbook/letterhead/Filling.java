@@ -39,14 +39,13 @@ final class Filling {
   }
 
   /**
-   * Fills every blank of the office's sheets, and gives the photographs that are to be laid upon
-   * them.
+   * Fills every blank of the office's sheets, and gives the pictures that are to be laid upon them.
    *
    * @throws ProblemsException with everything that is wrong, cell by cell
    */
-  List<LaidPhoto> fill(Told told, Supplier<Photos> photos) {
+  List<Laid> fill(Told told, Supplier<Photos> photos) {
     clashes();
-    List<LaidPhoto> laid = new ArrayList<>();
+    List<Laid> laid = new ArrayList<>();
     for (Blank blank : office.blanks()) {
       Word word = words.get(blank.word());
       if (PICTURES.contains(blank.word().split("\\s")[0])) {
@@ -124,20 +123,14 @@ final class Filling {
           list.get(0),
           "{%s.…} stands in %s, and this document has %s; copy the row until there are at least %d"
               .formatted(
-                  name,
-                  Shown.counted(rows.size(), "row"),
-                  Shown.counted(wanted, "line"),
-                  wanted));
+                  name, Shown.counted(rows.size(), "row"), Shown.counted(wanted, "line"), wanted));
     }
   }
 
-  private void picture(Blank blank, Supplier<Photos> photos, List<LaidPhoto> laid) {
+  private void picture(Blank blank, Supplier<Photos> photos, List<Laid> laid) {
     String[] said = blank.word().split("\\s+");
     if (!said[0].equals("photo")) {
-      problem(
-          blank,
-          "{%s}: maps and charts stand on the tabs behind the letterhead, and only photographs are put into cells; take it out"
-              .formatted(blank.word()));
+      drawing(blank, String.join(" ", said), laid);
     } else if (said.length != 3) {
       problem(
           blank,
@@ -149,7 +142,7 @@ final class Filling {
           .ifPresentOrElse(
               photo ->
                   laid.add(
-                      new LaidPhoto(
+                      new Laid.Photo(
                           blank, photo, "Photograph of %s, %s".formatted(said[1], said[2]))),
               () ->
                   problem(
@@ -159,6 +152,27 @@ final class Filling {
                               blank.word(),
                               all.keys().isEmpty() ? "none" : String.join(", ", all.keys()))));
     }
+  }
+
+  private void drawing(Blank blank, String wanted, List<Laid> laid) {
+    List<Ours.Drawing> all = ours.drawings();
+    all.stream()
+        .filter(each -> each.word().equals(wanted))
+        .findFirst()
+        .ifPresentOrElse(
+            each -> laid.add(new Laid.Drawn(blank, each.part(), each.shape())),
+            () ->
+                problem(
+                    blank,
+                    "{%s}: this document has no such drawing; it has %s"
+                        .formatted(
+                            blank.word(),
+                            all.isEmpty()
+                                ? "none"
+                                : all.stream()
+                                    .map(each -> "{" + each.word() + "}")
+                                    .distinct()
+                                    .collect(Collectors.joining(", ")))));
   }
 
   /** Tabs and names that both have; a program could not tell them apart. */

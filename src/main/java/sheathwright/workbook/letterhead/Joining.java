@@ -147,21 +147,15 @@ final class Joining {
     if (theirs.isEmpty()) {
       String part = "xl/sharedStrings.xml";
       office.put(part, own);
-      link(
-          Xml.RELATIONS + "/sharedStrings",
-          part);
-      type(
-          part,
-          "application/vnd.openxmlformats-officedocument.spreadsheetml.sharedStrings+xml");
+      link(Xml.RELATIONS + "/sharedStrings", part);
+      type(part, "application/vnd.openxmlformats-officedocument.spreadsheetml.sharedStrings+xml");
       return 0;
     }
     Element all = office.root(theirs.get().target());
     int before = Xml.children(all, "si").size();
     Element behind = Xml.child(all, "extLst").orElse(null);
     Xml.children(own, "si")
-        .forEach(
-            text ->
-                all.insertBefore(all.getOwnerDocument().importNode(text, true), behind));
+        .forEach(text -> all.insertBefore(all.getOwnerDocument().importNode(text, true), behind));
     all.removeAttribute("count"); // both may be left out, and would have to be counted anew
     all.removeAttribute("uniqueCount");
     office.put(theirs.get().target(), all);

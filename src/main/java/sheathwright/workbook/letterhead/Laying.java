@@ -7,10 +7,12 @@ import org.apache.poi.util.Units;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.w3c.dom.Element;
-import sheathwright.workbook.draw.Photograph;
 import sheathwright.workbook.letterhead.OfficeFile.Sheet;
 
-/** Lays photographs upon cells, or what cells were made one; each as large as fits, in its shape. */
+/**
+ * Lays pictures upon cells, or upon what cells were made one: each as large as fits, in its own
+ * shape.
+ */
 final class Laying {
 
   private static final String DRAWING =
@@ -22,7 +24,9 @@ final class Laying {
       "application/vnd.openxmlformats-officedocument.drawing+xml";
   private static final String TYPES = "[Content_Types].xml";
 
-  /** The end of a sheet's part, from what points at its drawings on (ECMA-376, part 1, 18.3.1.99). */
+  /**
+   * The end of a sheet's part, from what points at its drawings on (ECMA-376, part 1, 18.3.1.99).
+   */
   private static final List<String> ORDER =
       List.of(
           "drawing",
@@ -37,33 +41,102 @@ final class Laying {
           "tableParts",
           "extLst");
 
+  private static final String CHART_TYPE =
+      "application/vnd.openxmlformats-officedocument.drawingml.chart+xml";
+
+  /** Numbers of shapes from here on are hardly taken by the office's own. */
+  private static final int FIRST_SHAPE = 1_000_000;
+
+  private static final String ANCHOR =
+      "<xdr:oneCellAnchor xmlns:xdr=\"%s\" xmlns:a=\"%s\"><xdr:from><xdr:col>%d</xdr:col><xdr:colOff>0</xdr:colOff><xdr:row>%d</xdr:row><xdr:rowOff>0</xdr:rowOff></xdr:from><xdr:ext cx=\"%d\" cy=\"%d\"/>%s<xdr:clientData/></xdr:oneCellAnchor>";
+
+  private static final String PICTURE =
+      "<xdr:pic><xdr:nvPicPr><xdr:cNvPr id=\"0\" name=\"\"/><xdr:cNvPicPr><a:picLocks noChangeAspect=\"1\"/></xdr:cNvPicPr></xdr:nvPicPr><xdr:blipFill><a:blip xmlns:r=\"%s\"/><a:stretch><a:fillRect/></a:stretch></xdr:blipFill><xdr:spPr><a:xfrm><a:off x=\"0\" y=\"0\"/><a:ext cx=\"0\" cy=\"0\"/></a:xfrm><a:prstGeom prst=\"rect\"><a:avLst/></a:prstGeom></xdr:spPr></xdr:pic>";
+
   private final OfficeFile office;
+  private final Ours ours;
   private final XSSFWorkbook measured;
   private int number;
 
   /**
-   * Lays photographs upon the sheets of an office's workbook.
+   * Lays pictures upon the sheets of an office's workbook.
    *
    * @param measured the same, which knows how wide its columns are
    */
-  Laying(OfficeFile office, XSSFWorkbook measured) {
+  Laying(OfficeFile office, Ours ours, XSSFWorkbook measured) {
     this.office = office;
+    this.ours = ours;
     this.measured = measured;
   }
 
-  void lay(LaidPhoto laid) {
+  void lay(Laid laid) {
     number++;
+    String drawing = drawing(laid.blank().sheet());
+    Element anchor =
+        laid instanceof Laid.Photo photo
+            ? anchor(photo, drawing)
+            : anchor((Laid.Drawn) laid, drawing);
+    Element all = office.root(drawing);
+    all.appendChild(all.getOwnerDocument().importNode(anchor, true));
+    office.put(drawing, all);
+  }
+
+  private Element anchor(Laid.Photo laid, String drawing) {
     String media = free("xl/media/letterhead_photo", ".jpeg");
     office.parts().put(media, laid.photograph().bytes());
     type(media, "image/jpeg");
-    String drawing = drawing(laid.blank().sheet());
-    String id = link(drawing, "image", media);
-    Element all = office.root(drawing);
-    Element anchor =
-        Xml.root(office.file(), anchor(laid, id).getBytes(StandardCharsets.UTF_8));
+    Size size = size(laid.blank(), laid.photograph().wide(), laid.photograph().high());
+    Element anchor = anchor(size, PICTURE.formatted(Xml.RELATIONS));
+    Xml.all(anchor, "blip")
+        .forEach(
+            blip -> blip.setAttributeNS(Xml.RELATIONS, "r:embed", link(drawing, "image", media)));
     Xml.all(anchor, "cNvPr").forEach(shape -> shape.setAttribute("descr", laid.words()));
-    all.appendChild(all.getOwnerDocument().importNode(anchor, true));
-    office.put(drawing, all);
+    size.into(Xml.all(anchor, "ext"));
+    return named(anchor, "Letterhead photograph " + number);
+  }
+
+  /**
+   * What our document draws, once more: each shape of a map as it is, a chart with its own part.
+   */
+  private Element anchor(Laid.Drawn laid, String drawing) {
+    Element shape = laid.shape();
+    boolean isChart = shape.getLocalName().equals("graphicFrame");
+    Element drawn = Xml.all(shape, "ext").get(0);
+    Size size = size(laid.blank(), Xml.number(drawn, "cx"), Xml.number(drawn, "cy"));
+    Element anchor = anchor(size, "");
+    Element copy = (Element) anchor.getOwnerDocument().importNode(shape, true);
+    anchor.insertBefore(copy, Xml.child(anchor, "clientData").orElseThrow());
+    if (isChart) {
+      String chart = free("xl/charts/letterhead_chart", ".xml");
+      office.parts().put(chart, ours.parts().get(chartOf(laid)));
+      type(chart, CHART_TYPE);
+      Xml.all(copy, "chart")
+          .forEach(
+              each -> each.setAttributeNS(Xml.RELATIONS, "r:id", link(drawing, "chart", chart)));
+    }
+    size.into(List.of(Xml.all(copy, "ext").get(0)));
+    return named(anchor, "");
+  }
+
+  private String chartOf(Laid.Drawn laid) {
+    String id = Xml.all(laid.shape(), "chart").get(0).getAttributeNS(Xml.RELATIONS, "id");
+    return ours.relations(laid.drawing()).stream()
+        .filter(each -> each.id().equals(id))
+        .findFirst()
+        .orElseThrow()
+        .target();
+  }
+
+  /** Gives each shape a number of its own, and the first a name, if there is one. */
+  private Element named(Element anchor, String name) {
+    List<Element> shapes = Xml.all(anchor, "cNvPr");
+    for (int i = 0; i < shapes.size(); i++) {
+      shapes.get(i).setAttribute("id", String.valueOf(FIRST_SHAPE * number + i));
+    }
+    if (!name.isEmpty()) {
+      shapes.get(0).setAttribute("name", name);
+    }
+    return anchor;
   }
 
   private String free(String begins, String ends) {
@@ -86,8 +159,7 @@ final class Laying {
               office.put(part, "<xdr:wsDr xmlns:xdr=\"%s\"/>".formatted(DRAWING));
               type(part, DRAWING_TYPE);
               String id = link(sheet.part(), "drawing", part);
-              Xml.section(sheet.root(), "drawing", ORDER)
-                  .setAttributeNS(Xml.RELATIONS, "r:id", id);
+              Xml.section(sheet.root(), "drawing", ORDER).setAttributeNS(Xml.RELATIONS, "r:id", id);
               office.put(sheet.part(), sheet.root());
               return part;
             });
@@ -119,46 +191,47 @@ final class Laying {
     office.put(TYPES, types);
   }
 
-  private String anchor(LaidPhoto laid, String id) {
-    Cell cell = laid.blank().cell();
-    XSSFSheet sheet = measured.getSheet(laid.blank().sheet().name());
+  /** How large something is drawn. */
+  private record Size(int column, int row, long wide, long high) {
+
+    void into(List<Element> extents) {
+      for (Element each : extents) {
+        each.setAttribute("cx", String.valueOf(wide));
+        each.setAttribute("cy", String.valueOf(high));
+      }
+    }
+  }
+
+  /** As large as a cell has room for, in its own shape. */
+  private Size size(OfficeFile.Blank blank, double wide, double high) {
+    Cell cell = blank.cell();
+    XSSFSheet sheet = measured.getSheet(blank.sheet().name());
     CellRangeAddress area =
         sheet.getMergedRegions().stream()
             .filter(each -> each.isInRange(cell.row(), cell.column()))
             .findFirst()
-            .orElse(
-                new CellRangeAddress(cell.row(), cell.row(), cell.column(), cell.column()));
-    double wide = 0;
+            .orElse(new CellRangeAddress(cell.row(), cell.row(), cell.column(), cell.column()));
+    double room = 0;
     for (int column = area.getFirstColumn(); column <= area.getLastColumn(); column++) {
-      wide += sheet.getColumnWidthInPixels(column) * Units.EMU_PER_PIXEL;
+      room += sheet.getColumnWidthInPixels(column) * Units.EMU_PER_PIXEL;
     }
-    double high = 0;
+    double height = 0;
     for (int row = area.getFirstRow(); row <= area.getLastRow(); row++) {
       double points =
           sheet.getRow(row) == null
               ? sheet.getDefaultRowHeightInPoints()
               : sheet.getRow(row).getHeightInPoints();
-      high += points * Units.EMU_PER_POINT;
+      height += points * Units.EMU_PER_POINT;
     }
-    Photograph photograph = laid.photograph();
-    double scale = Math.min(wide / photograph.wide(), high / photograph.high());
-    return """
-        <xdr:oneCellAnchor xmlns:xdr="%s" xmlns:a="%s"><xdr:from><xdr:col>%d</xdr:col><xdr:colOff>0</xdr:colOff><xdr:row>%d</xdr:row><xdr:rowOff>0</xdr:rowOff></xdr:from><xdr:ext cx="%d" cy="%d"/><xdr:pic><xdr:nvPicPr><xdr:cNvPr id="%d" name="Letterhead photograph %d"/><xdr:cNvPicPr><a:picLocks noChangeAspect="1"/></xdr:cNvPicPr></xdr:nvPicPr><xdr:blipFill><a:blip xmlns:r="%s" r:embed="%s"/><a:stretch><a:fillRect/></a:stretch></xdr:blipFill><xdr:spPr><a:xfrm><a:off x="0" y="0"/><a:ext cx="%d" cy="%d"/></a:xfrm><a:prstGeom prst="rect"><a:avLst/></a:prstGeom></xdr:spPr></xdr:pic><xdr:clientData/></xdr:oneCellAnchor>"""
-        .formatted(
-            DRAWING,
-            DRAWN,
-            area.getFirstColumn(),
-            area.getFirstRow(),
-            (long) (photograph.wide() * scale),
-            (long) (photograph.high() * scale),
-            FIRST_SHAPE + number,
-            number,
-            Xml.RELATIONS,
-            id,
-            (long) (photograph.wide() * scale),
-            (long) (photograph.high() * scale));
+    double scale = Math.min(room / wide, height / high);
+    return new Size(
+        area.getFirstColumn(), area.getFirstRow(), (long) (wide * scale), (long) (high * scale));
   }
 
-  /** Numbers of shapes from here on are hardly taken by the office's own. */
-  private static final int FIRST_SHAPE = 90_000;
+  private Element anchor(Size size, String shape) {
+    String text =
+        ANCHOR.formatted(
+            DRAWING, DRAWN, size.column(), size.row(), size.wide(), size.high(), shape);
+    return Xml.root(office.file(), text.getBytes(StandardCharsets.UTF_8));
+  }
 }

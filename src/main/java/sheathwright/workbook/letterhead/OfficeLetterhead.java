@@ -95,10 +95,10 @@ public final class OfficeLetterhead {
   public byte[] filled(byte[] document, Told told, Supplier<Photos> photos) {
     OfficeFile office = OfficeFile.of(file, bytes);
     Ours ours = new Ours(document);
-    List<LaidPhoto> laid = new Filling(office, ours, kind).fill(told, photos);
+    List<Laid> laid = new Filling(office, ours, kind).fill(told, photos);
     new Joining(office, ours).join();
     try (XSSFWorkbook whole = new XSSFWorkbook(new ByteArrayInputStream(packed(office)))) {
-      Laying laying = new Laying(office, whole);
+      Laying laying = new Laying(office, ours, whole);
       laid.forEach(laying::lay);
       Results.write(office, whole);
       return packed(office);

@@ -1,11 +1,14 @@
 package sheathwright.workbook.letterhead;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.poi.ss.util.CellReference;
 import org.w3c.dom.Element;
 import sheathwright.workbook.audit.PackedParts;
@@ -14,6 +17,9 @@ import sheathwright.workbook.audit.PackedParts;
 final class Ours {
 
   private static final String NAME = "our document";
+
+  /** Begins the title of every map of one plane. */
+  private static final Pattern PLANE = Pattern.compile("Plane ([^:]+):");
 
   private final Map<String, byte[]> parts;
   private final Map<String, String> sheets = new LinkedHashMap<>();
@@ -116,6 +122,44 @@ final class Ours {
               .forEach(cell -> all.put(key(cell.row(), cell.column()), cell));
           return all;
         });
+  }
+
+  /**
+   * Something that is drawn on its tabs.
+   *
+   * @param word by which a letterhead asks for it
+   * @param part the part that it is drawn in
+   * @param shape what is drawn
+   */
+  record Drawing(String word, String part, Element shape) {}
+
+  /** All maps and charts on its tabs, each by the word that asks for it. */
+  List<Drawing> drawings() {
+    List<Drawing> all = new ArrayList<>();
+    for (String sheet : sheets.values()) {
+      for (Relation each : relations(sheet)) {
+        if (each.is("drawing")) {
+          Xml.children(root(each.target()))
+              .forEach(anchor -> drawing(each.target(), anchor).ifPresent(all::add));
+        }
+      }
+    }
+    return all;
+  }
+
+  private static Optional<Drawing> drawing(String part, Element anchor) {
+    Optional<Element> chart = Xml.child(anchor, "graphicFrame");
+    if (chart.isPresent()) {
+      return Optional.of(new Drawing("sag", part, chart.get()));
+    }
+    return Xml.child(anchor, "grpSp").map(map -> new Drawing("map " + of(map), part, map));
+  }
+
+  /** The plane that a map is of, or else the roof. */
+  private static String of(Element map) {
+    String title = Xml.all(map, "cNvPr").get(0).getAttribute("title");
+    Matcher plane = PLANE.matcher(title);
+    return plane.lookingAt() ? plane.group(1) : "roof";
   }
 
   private static String key(int row, int column) {

@@ -57,8 +57,7 @@ final class Results {
       return;
     }
     switch (value.getCellType()) {
-      case NUMERIC ->
-          cell.result("n", BigDecimal.valueOf(value.getNumberValue()).toPlainString());
+      case NUMERIC -> cell.result("n", BigDecimal.valueOf(value.getNumberValue()).toPlainString());
       case STRING -> cell.result("str", value.getStringValue());
       case BOOLEAN -> cell.result("b", value.getBooleanValue() ? "1" : "0");
       case ERROR -> cell.result("e", FormulaError.forInt(value.getErrorValue()).getString());

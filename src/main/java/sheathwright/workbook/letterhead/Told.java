@@ -32,8 +32,7 @@ public record Told(Map<String, String> texts) {
     texts.put("number", number);
     texts.put("date", Dates.inWords(on));
     texts.put(
-        "good_until",
-        Dates.inWords(on.plusDays((long) job.fact(JobFields.VALID_DAYS).value())));
+        "good_until", Dates.inWords(on.plusDays((long) job.fact(JobFields.VALID_DAYS).value())));
     return new Told(texts);
   }
 

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
@@ -16,6 +17,8 @@ import java.util.stream.Collectors;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFPicture;
+import org.apache.poi.xssf.usermodel.XSSFShapeGroup;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
@@ -85,7 +88,9 @@ class OfficeLetterheadTest {
       double total = workbook.getSheet("Your quote").getRow(4).getCell(0).getNumericCellValue();
       for (XSSFCell sum :
           List.of(
-              sheet.getRow(2).getCell(1), sheet.getRow(3).getCell(1), sheet.getRow(15).getCell(4))) {
+              sheet.getRow(2).getCell(1),
+              sheet.getRow(3).getCell(1),
+              sheet.getRow(15).getCell(4))) {
         assertThat(sum.getNumericCellValue()).isEqualTo(total).isGreaterThan(288);
       }
       assertThat(sheet.getRow(16).getCell(4).getNumericCellValue()).isEqualTo(total / 2);
@@ -269,8 +274,37 @@ class OfficeLetterheadTest {
       assertThat(workbook.getSheetAt(0).getRow(19).getCell(1).getCellType())
           .isEqualTo(CellType.BLANK);
       assertThat(workbook.getSheetAt(0).getDrawingPatriarch().getShapes())
-          .filteredOn(shape -> shape instanceof org.apache.poi.xssf.usermodel.XSSFPicture)
+          .filteredOn(shape -> shape instanceof XSSFPicture)
           .hasSize(2);
+    }
+  }
+
+  @Test
+  void mapsAndCharts_areDrawnOnceMore() throws IOException {
+    Path folder = Path.of("demo-data", "mistwater-cottage");
+    Job rafters = Job.of(JobTables.in(folder));
+    byte[] template = OfficeTemplate.with(Map.of("B20", "{map roof}", "A21", "{sag}"));
+    byte[] whole =
+        new OfficeLetterhead(LetterKind.QUOTE, "ours.xlsx", template)
+            .filled(HomeBook.of(new Estimate(rafters)).bytes(), Told.ofDraft(rafters), () -> null);
+    try (XSSFWorkbook workbook = opened(whole)) {
+      var drawing = workbook.getSheetAt(0).getDrawingPatriarch();
+      var behind = workbook.getSheet("What we found").getDrawingPatriarch();
+      int shapes = ((XSSFShapeGroup) behind.getShapes().get(0)).getCTGroupShape().sizeOfSpArray();
+
+      assertThat(drawing.getShapes())
+          .filteredOn(shape -> shape instanceof XSSFShapeGroup)
+          .singleElement()
+          .satisfies(
+              map ->
+                  assertThat(((XSSFShapeGroup) map).getCTGroupShape().sizeOfSpArray())
+                      .isEqualTo(shapes)
+                      .isGreaterThan(3));
+      assertThat(drawing.getCharts()).hasSize(2);
+      Map<String, byte[]> parts = PackedParts.of("whole", whole);
+      assertThat(parts.get("xl/charts/letterhead_chart1.xml"))
+          .isEqualTo(parts.get("xl/charts/document_chart1.xml"))
+          .isNotEmpty();
     }
   }
 
@@ -286,7 +320,7 @@ class OfficeLetterheadTest {
           {margin_pct}         | is for the office only
           {forecast_mean}      | is for the office only
           Total: {lines_usd}   | "Total: {lines_usd}": braces stand inside other text; write the words in the cell beside it
-          {map A}              | maps and charts stand on the tabs behind the letterhead
+          {map Z}              | {map Z}: this document has no such drawing; it has {map roof}
           {photo Z-9 before}   | the job has no such photograph; it has B-5-3 before, R-1 before
           {rafters_rafter}     | {rafters_rafter} is no word of a quote
           """)
@@ -333,7 +367,8 @@ class OfficeLetterheadTest {
 
     assertThatThrownBy(() -> filled(OfficeLetterhead.packed(file)))
         .hasMessageContaining("it has macros (xl/vbaProject.bin); save it without them")
-        .hasMessageContaining("it has links to other workbooks (xl/externalLinks/externalLink1.xml)")
+        .hasMessageContaining(
+            "it has links to other workbooks (xl/externalLinks/externalLink1.xml)")
         .hasMessageContaining("its tab \"your quote\" is called as one of our document")
         .hasMessageContaining("its name Lines_Item is one of our document's");
   }
@@ -357,7 +392,7 @@ class OfficeLetterheadTest {
     "INVOICE,      demo-data/whole-life/6-closed, demo-data/whole-life/6-closed/invoice.xlsx",
   })
   void plainOne_isFilledForEveryDocument(LetterKind kind, Path of, Path sample) throws IOException {
-    byte[] bytes = java.nio.file.Files.readAllBytes(sample);
+    byte[] bytes = Files.readAllBytes(sample);
     Ours ours = new Ours(bytes);
     byte[] whole =
         new OfficeLetterhead(kind, "plain.xlsx", PlainLetterhead.bytes(kind))

@@ -199,7 +199,8 @@ final class OfficeTemplate {
             .replaceFirst(
                 "<Default ",
                 "<Default Extension=\"vml\" ContentType=\"application/vnd.openxmlformats-officedocument.vmlDrawing\"/><Default "));
-    String text = new String(file.parts().get(sheet.part()), java.nio.charset.StandardCharsets.UTF_8);
+    String text =
+        new String(file.parts().get(sheet.part()), java.nio.charset.StandardCharsets.UTF_8);
     file.put(
         sheet.part(),
         text.replace("<headerFooter>", "<headerFooter><oddHeader>&amp;L&amp;G</oddHeader>")
