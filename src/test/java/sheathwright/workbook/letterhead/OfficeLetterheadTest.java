@@ -5,15 +5,20 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.PathMatcher;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
@@ -382,6 +387,53 @@ class OfficeLetterheadTest {
     assertThat(plain.blanks().stream().map(OfficeFile.Blank::word).collect(Collectors.toSet()))
         .isEqualTo(kind.words().keySet());
     assertThat(PlainLetterhead.bytes(kind)).isEqualTo(PlainLetterhead.bytes(kind));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "QUOTE,   quote-letterhead.xlsx",
+    "INVOICE, invoice-letterhead.xlsx",
+  })
+  void plainOneAmongTheSamples_isCurrent(LetterKind kind, String file) throws IOException {
+    Path sample = Path.of("workbooks", "templates").resolve(file);
+
+    assertThat(PackedParts.of(file, Files.readAllBytes(sample)))
+        .as("src/build/samples.sh makes it anew")
+        .containsExactlyEntriesOf(PackedParts.of(file, PlainLetterhead.bytes(kind)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "QUOTE,        workbooks/*/quote.xlsx",
+    "CHANGE_ORDER, workbooks/*/change-order-01.xlsx",
+    "INVOICE,      demo-data/whole-life/6-closed/invoice.xlsx",
+  })
+  void everyWord_isOneOfADocument(LetterKind kind, String samples) throws IOException {
+    Set<String> names = new HashSet<>();
+    PathMatcher wanted = FileSystems.getDefault().getPathMatcher("glob:" + samples);
+    try (Stream<Path> files =
+        Stream.of("workbooks", "demo-data").map(Path::of).flatMap(OfficeLetterheadTest::walked)) {
+      for (Path file : files.filter(wanted::matches).toList()) {
+        names.addAll(new Ours(Files.readAllBytes(file)).names());
+      }
+    }
+    List<String> words =
+        kind.words().values().stream()
+            .filter(word -> word.kind() != Word.Kind.TOLD)
+            .filter(word -> !word.text().startsWith("asked_")) // of items that no sample has
+            .map(Word::name)
+            .toList();
+
+    assertThat(words).isNotEmpty();
+    assertThat(names).containsAll(words);
+  }
+
+  private static Stream<Path> walked(Path folder) {
+    try {
+      return Files.walk(folder);
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
   }
 
   @ParameterizedTest
