@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.w3c.dom.Element;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
@@ -116,6 +117,7 @@ final class OfficeFile {
       sheets.put(sheet.name(), sheet);
       if (Xml.child(sheet.root(), "sheetData").isPresent()) {
         readCells(sheet, texts);
+        refuseHeadings(sheet);
       }
       readElsewhere(sheet);
     }
@@ -147,6 +149,27 @@ final class OfficeFile {
                 cell,
                 "\"%s\": braces stand inside other text; write the words in the cell beside it"
                     .formatted(text)));
+      }
+    }
+  }
+
+  /** The heading of a table's column must stay a text (ECMA-376, part 1, 18.5.1.3). */
+  private void refuseHeadings(Sheet sheet) {
+    for (Relation each : Relation.of(file, parts, sheet.part())) {
+      if (each.is("table") && parts.containsKey(each.target())) {
+        CellRangeAddress table = CellRangeAddress.valueOf(root(each.target()).getAttribute("ref"));
+        blanks.stream()
+            .filter(blank -> blank.sheet().equals(sheet))
+            .filter(blank -> blank.cell().row() == table.getFirstRow())
+            .filter(blank -> table.isInRange(blank.cell().row(), blank.cell().column()))
+            .forEach(
+                blank ->
+                    problems.add(
+                        problem(
+                            sheet,
+                            blank.cell(),
+                            "{%s} stands in the heading of a table, which must be a text; write it into a cell outside"
+                                .formatted(blank.word()))));
       }
     }
   }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -19,7 +20,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFPicture;
@@ -334,6 +337,23 @@ class OfficeLetterheadTest {
         .isInstanceOf(ProblemsException.class)
         .hasMessageContaining(said)
         .hasMessageContaining("cell Our letter!B23: {nonsense} is no word of a quote");
+  }
+
+  @Test
+  void headingOfATable_isRefused() throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (XSSFWorkbook workbook = new XSSFWorkbook()) {
+      XSSFSheet sheet = workbook.createSheet("Letter");
+      for (int row = 0; row < 3; row++) {
+        sheet.createRow(row).createCell(0).setCellValue(row == 0 ? "{customer}" : "{site}");
+      }
+      sheet.createTable(new AreaReference("A1:A3", SpreadsheetVersion.EXCEL2007));
+      workbook.write(bytes);
+    }
+
+    assertThatThrownBy(() -> filled(bytes.toByteArray()))
+        .hasMessage(
+            "ours.xlsx, cell Letter!A1: {customer} stands in the heading of a table, which must be a text; write it into a cell outside");
   }
 
   @Test
