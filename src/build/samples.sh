@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # Makes every finished sample anew, byte for byte: the workbooks of the jobs in demo-data, the change orders of those that have been
-# opened, and the whole life of one job with all of its documents.
+# opened, two letterheads to restyle, and the whole life of one job with all of its documents.
 # usage: src/build/samples.sh
 set -euo pipefail
 
@@ -34,6 +34,10 @@ for facts in demo-data/*/job.csv; do
   job=${facts%/job.csv}
   "$program" quote "$job" -o "workbooks/${job##*/}" --force
   [ ! -d "$job/opened" ] || opened "$job"
+done
+
+for document in quote invoice; do
+  "$program" letterhead "$document" -o "workbooks/templates/$document-letterhead.xlsx" --force
 done
 
 src/build/whole-life.sh

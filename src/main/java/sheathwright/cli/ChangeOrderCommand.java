@@ -16,6 +16,8 @@ import sheathwright.life.record.JobFolder;
 import sheathwright.life.record.Ordering;
 import sheathwright.life.record.SentDocument;
 import sheathwright.life.record.Unsettled;
+import sheathwright.workbook.letterhead.LetterKind;
+import sheathwright.workbook.letterhead.Told;
 import sheathwright.workbook.paper.ChangeOrderBook;
 import sheathwright.workbook.told.Photos;
 
@@ -45,6 +47,8 @@ final class ChangeOrderCommand implements Callable<Integer> {
       description = "where to write; else into the job's own folder")
   private Path output;
 
+  @Mixin private LetterheadOption letterhead;
+
   @Override
   public Integer call() {
     JobFolder job = step.job();
@@ -57,7 +61,14 @@ final class ChangeOrderCommand implements Callable<Integer> {
       ChangeOrderBook book =
           ChangeOrderBook.of(
               ordering.estimate(), order, Photos.of(job.job(), step.folder()), step.on());
-      SentDocument sent = ordering.write(book.bytes(), place);
+      byte[] document =
+          letterhead.before(
+              book.bytes(),
+              LetterKind.CHANGE_ORDER,
+              job.job(),
+              Told.of(job.job(), order.number(), step.on().day()),
+              step.folder());
+      SentDocument sent = ordering.write(document, place);
       say("wrote %s, kept as %s".formatted(place.resolve(ordering.file()), sent.in(step.folder())));
       for (ItemAccount item : order.asked()) {
         say(

@@ -16,6 +16,8 @@ import sheathwright.life.bill.Invoice;
 import sheathwright.life.bill.Leak;
 import sheathwright.life.record.Closing;
 import sheathwright.life.record.JobFolder;
+import sheathwright.workbook.letterhead.LetterKind;
+import sheathwright.workbook.letterhead.Told;
 import sheathwright.workbook.paper.DeckRecordBook;
 import sheathwright.workbook.paper.InvoiceBook;
 import sheathwright.workbook.told.Photos;
@@ -50,18 +52,25 @@ final class CloseCommand implements Callable<Integer> {
   @Option(names = "--force", description = "replace the workbooks there if they exist")
   private boolean force;
 
+  @Mixin private LetterheadOption letterhead;
+
   @Override
   public Integer call() {
     JobFolder job = step.job();
     Closing closing = new Closing(job, step.on());
     byte[] bill =
-        InvoiceBook.of(
-                closing.estimate(),
-                closing.invoice(),
-                closing.reconciliation(),
-                closing.invoiceNumber(),
-                step.on())
-            .bytes();
+        letterhead.before(
+            InvoiceBook.of(
+                    closing.estimate(),
+                    closing.invoice(),
+                    closing.reconciliation(),
+                    closing.invoiceNumber(),
+                    step.on())
+                .bytes(),
+            LetterKind.INVOICE,
+            job.job(),
+            Told.of(job.job(), closing.invoiceNumber(), step.on().day()),
+            step.folder());
     DeckRecordBook record =
         DeckRecordBook.of(
             closing.estimate(), closing.accounts(), Photos.of(job.job(), step.folder()), step.on());

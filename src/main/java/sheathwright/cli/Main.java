@@ -52,6 +52,7 @@ public final class Main implements Callable<Integer> {
           PapersCommand.class,
           CrewCommand.class,
           TakeInCommand.class,
+          LetterheadCommand.class,
           FillCommand.class,
           SolveCommand.class,
           RunCommand.class,

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -24,6 +25,8 @@ import sheathwright.life.record.Revisions;
 import sheathwright.life.record.SentDocument;
 import sheathwright.life.record.Step;
 import sheathwright.life.record.Writing;
+import sheathwright.workbook.letterhead.LetterKind;
+import sheathwright.workbook.letterhead.Told;
 import sheathwright.workbook.page.JobBook;
 import sheathwright.workbook.page.JobBooks;
 import sheathwright.workbook.told.Photos;
@@ -72,6 +75,8 @@ final class QuoteCommand implements Callable<Integer> {
 
   @Option(names = "--force", description = "replace the workbooks if they exist")
   private boolean force;
+
+  @Mixin private LetterheadOption letterhead;
 
   /** Takes what the command is made of, and tells its help of the tables. */
   @Spec
@@ -145,7 +150,7 @@ final class QuoteCommand implements Callable<Integer> {
     Revisions revisions = job.revisions();
     Estimate estimate = job.estimate();
     JobBooks books = JobBooks.of(estimate, revisions);
-    written(books.office(), books.homeowner(), job.folder());
+    written(books.office(), drafted(books, estimate, job.folder()), job.folder());
     say(
         "issue %d; its tab %s says what changed"
             .formatted(revisions.newest().number(), Revisions.HISTORY));
@@ -172,18 +177,30 @@ final class QuoteCommand implements Callable<Integer> {
   private void drafted(JobFolder job) {
     Estimate estimate = new Estimate(job.job());
     JobBooks books = JobBooks.of(estimate, Photos.of(job.job(), folder));
-    written(books.office(), books.homeowner(), folder);
+    written(books.office(), drafted(books, estimate, folder), folder);
     said(estimate);
     Doubts.outdated(estimate.job(), Today.day())
         .ifPresent(each -> spec.commandLine().getErr().println("question: " + each));
     say(job.next("quote", "--issue --on DATE"));
   }
 
+  private byte[] drafted(JobBooks books, Estimate estimate, Path place) {
+    return letterhead.before(
+        books.homeowner(), LetterKind.QUOTE, estimate.job(), Told.ofDraft(estimate.job()), place);
+  }
+
   private void issued(Issuing issuing, JobFolder job) {
     Estimate estimate = issuing.estimate();
     JobBooks books = JobBooks.of(estimate, Photos.of(job.job(), folder), issuing.issue());
+    byte[] homeowner =
+        letterhead.before(
+            books.homeowner(),
+            LetterKind.QUOTE,
+            estimate.job(),
+            Told.of(estimate.job(), issuing.issue().document(), issuing.issue().on().day()),
+            folder);
     SentDocument quote =
-        issuing.write(books.office(), books.homeowner(), Optional.ofNullable(output), force);
+        issuing.write(books.office(), homeowner, Optional.ofNullable(output), force);
     say("issued " + quote.document() + ", kept as " + quote.in(folder));
     said(estimate);
     say(job.next("agree", "--on DATE"));

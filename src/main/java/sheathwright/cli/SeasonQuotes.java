@@ -12,6 +12,8 @@ import sheathwright.job.table.ProblemLines;
 import sheathwright.life.record.JobFolder;
 import sheathwright.life.record.Step;
 import sheathwright.life.record.Writing;
+import sheathwright.workbook.letterhead.LetterKind;
+import sheathwright.workbook.letterhead.Told;
 import sheathwright.workbook.page.JobBook;
 import sheathwright.workbook.page.JobBooks;
 
@@ -66,8 +68,21 @@ record SeasonQuotes(Season season, Optional<Path> place, boolean force) {
       return Optional.of(new JobBooks(JobBook.estimate(estimate).bytes(), agreed));
     }
     return Step.DRAFT.isAllowedAt(job.stage())
-        ? Optional.of(JobBooks.of(estimate))
+        ? Optional.of(drafted(job, estimate))
         : Optional.empty();
+  }
+
+  private static JobBooks drafted(JobFolder job, Estimate estimate) {
+    JobBooks books = JobBooks.of(estimate);
+    byte[] homeowner =
+        new LetterheadOption()
+            .before(
+                books.homeowner(),
+                LetterKind.QUOTE,
+                estimate.job(),
+                Told.ofDraft(estimate.job()),
+                job.path());
+    return new JobBooks(books.office(), homeowner);
   }
 
   private static void said(Made job, PrintWriter out, PrintWriter err) {

@@ -35,6 +35,20 @@ public final class FirmKeys {
   public static final Field<Choice<String>> WARRANTY_WORDS =
       Field.line("warranty_words", "What is warranted, and how long").ifKnown();
 
+  public static final Field<Choice<String>> QUOTE_LETTERHEAD =
+      Field.line("quote_letterhead", "Letterhead of quotes: an .xlsx file beside this table")
+          .ifKnown();
+
+  public static final Field<Choice<String>> ORDER_LETTERHEAD =
+      Field.line(
+              "change_order_letterhead",
+              "Letterhead of change orders: an .xlsx file beside this table")
+          .ifKnown();
+
+  public static final Field<Choice<String>> INVOICE_LETTERHEAD =
+      Field.line("invoice_letterhead", "Letterhead of invoices: an .xlsx file beside this table")
+          .ifKnown();
+
   /** All of them. */
   public static final List<Field<?>> FIRM =
       List.of(
@@ -48,7 +62,10 @@ public final class FirmKeys {
           NEXT_QUOTE_NUMBER,
           PAYMENT_WORDS,
           CANCEL_WORDS,
-          WARRANTY_WORDS);
+          WARRANTY_WORDS,
+          QUOTE_LETTERHEAD,
+          ORDER_LETTERHEAD,
+          INVOICE_LETTERHEAD);
 
   private FirmKeys() {}
 }

@@ -32,7 +32,9 @@ final class Comparison {
   /** Holds one against the other. */
   static Comparison of(Reading was, Reading now) {
     Comparison comparison = new Comparison(was, now);
-    comparison.findings.addAll(now.foreign());
+    now.foreign().stream()
+        .filter(each -> !was.foreign().contains(each))
+        .forEach(comparison.findings::add);
     comparison.findings.addAll(comparison.tabs.findings());
     comparison.tabs.names().forEach(comparison::align);
     comparison.findings.addAll(

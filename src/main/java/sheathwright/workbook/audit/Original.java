@@ -90,10 +90,12 @@ record Original(Reading reading, String how, Optional<Finding> doubt) {
         .map(
             file -> {
               String name = String.valueOf(file.path().getFileName());
+              Reading whole = BookReading.of(name, file.bytes());
               Reading reading =
                   Manifest.in(file.bytes())
                       .flatMap(ManifestReading::of)
-                      .orElseGet(() -> BookReading.of(name, file.bytes()));
+                      .map(told -> told.within(whole))
+                      .orElse(whole);
               return new Original(
                   reading,
                   "%s as it went out, %s".formatted(document, file.path()),

@@ -11,7 +11,7 @@ import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
 
 /** What is packed in a workbook's file, unpacked up to what any workbook of ours could need. */
-final class PackedParts {
+public final class PackedParts {
 
   private static final int MOST_PARTS = 5_000;
   private static final long MOST_BYTES = 200_000_000;
@@ -24,7 +24,7 @@ final class PackedParts {
    * @param name of the file, for messages
    * @throws ProblemsException if it is no workbook, or grows beyond all measure when unpacked
    */
-  static Map<String, byte[]> of(String name, byte[] file) {
+  public static Map<String, byte[]> of(String name, byte[] file) {
     Map<String, byte[]> parts = new LinkedHashMap<>();
     long left = MOST_BYTES;
     try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(file))) {

@@ -25,6 +25,16 @@ record Reading(
     this(new LinkedHashMap<>(), new LinkedHashMap<>(), new ArrayList<>(), isForOffice);
   }
 
+  /** What this tells, and of what it is silent about, such as an office's letterhead, the whole. */
+  Reading within(Reading whole) {
+    Reading all = new Reading(isForOffice);
+    whole.panes().forEach((tab, pane) -> all.panes().put(tab, panes.getOrDefault(tab, pane)));
+    all.names().putAll(whole.names());
+    all.names().putAll(names);
+    all.foreign().addAll(whole.foreign());
+    return all;
+  }
+
   /** The cell that a name stands for, if it stands for one and that is there. */
   Optional<Held> named(String name) {
     return Optional.ofNullable(names.get(name))

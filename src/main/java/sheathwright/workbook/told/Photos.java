@@ -129,6 +129,27 @@ public final class Photos {
     return those(photo -> photo.mark().isEmpty() && photo.sheet().isEmpty());
   }
 
+  /** The first of a mark or a place in a view, if its file is there. */
+  public Optional<Photograph> shown(String of, String view) {
+    return all.stream()
+        .filter(photo -> photo.view().word().equals(view))
+        .filter(photo -> photo.mark().equals(of) || photo.sheet().equals(of))
+        .flatMap(photo -> photo.picture().stream())
+        .findFirst();
+  }
+
+  /** What each is of and shows, in the order of the table. */
+  public List<String> keys() {
+    return those(photo -> !photo.mark().isEmpty() || !photo.sheet().isEmpty()).stream()
+        .map(
+            photo ->
+                "%s %s"
+                    .formatted(
+                        photo.mark().isEmpty() ? photo.sheet() : photo.mark(), photo.view().word()))
+        .distinct()
+        .toList();
+  }
+
   private List<Photo> those(Predicate<Photo> wanted) {
     return all.stream().filter(wanted).toList();
   }

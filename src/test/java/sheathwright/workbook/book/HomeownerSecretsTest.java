@@ -26,6 +26,10 @@ import sheathwright.job.JobTables;
 import sheathwright.job.table.RowSource;
 import sheathwright.workbook.file.Particulars;
 import sheathwright.workbook.home.HomeBook;
+import sheathwright.workbook.letterhead.LetterKind;
+import sheathwright.workbook.letterhead.OfficeLetterhead;
+import sheathwright.workbook.letterhead.PlainLetterhead;
+import sheathwright.workbook.letterhead.Told;
 import sheathwright.workbook.page.Samples;
 import sheathwright.workbook.paper.LifeBooks;
 import sheathwright.workbook.paper.LifeJob;
@@ -71,6 +75,18 @@ class HomeownerSecretsTest {
         assertThat(everything.replaceAll("pagemargins?", "").contains(said)).as(said).isFalse();
       }
     }
+  }
+
+  @Test
+  void noFilledLetterhead_holdsAPriceOrARate_norItsName() throws IOException {
+    Map<String, String> odd = new LinkedHashMap<>();
+    Job job = Job.of(new JobTables(odd(Samples.tables("quince-hollow").files(), odd)));
+    byte[] letterhead = PlainLetterhead.bytes(LetterKind.QUOTE);
+    byte[] filled =
+        new OfficeLetterhead(LetterKind.QUOTE, "plain.xlsx", letterhead)
+            .filled(HomeBook.of(new Estimate(job)).bytes(), Told.ofDraft(job), () -> null);
+
+    holdsNone(everything(filled), odd);
   }
 
   private static void holdsNone(String everything, Map<String, String> odd) {

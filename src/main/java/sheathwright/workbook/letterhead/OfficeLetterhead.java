@@ -1,0 +1,130 @@
+package sheathwright.workbook.letterhead;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import sheathwright.job.file.FileTrouble;
+import sheathwright.job.office.Firm;
+import sheathwright.job.table.Problem;
+import sheathwright.job.table.ProblemsException;
+import sheathwright.workbook.told.Photos;
+
+/** An office's own workbook, in front of a document of ours. */
+public final class OfficeLetterhead {
+
+  private static final LocalDateTime FIXED_DATE = LocalDateTime.of(1980, 1, 1, 0, 0);
+  private static final String TYPES = "[Content_Types].xml";
+
+  private final LetterKind kind;
+  private final String file;
+  private final byte[] bytes;
+
+  /**
+   * One of a document.
+   *
+   * @param file its name, for messages
+   * @param bytes of an .xlsx file
+   */
+  public OfficeLetterhead(LetterKind kind, String file, byte[] bytes) {
+    this.kind = kind;
+    this.file = file;
+    this.bytes = bytes.clone();
+  }
+
+  /**
+   * That of an office, if it has one.
+   *
+   * @param named a file that somebody names, which goes before what the firm's table says
+   * @throws ProblemsException if the file is not there or cannot be read
+   */
+  public static Optional<OfficeLetterhead> of(LetterKind kind, Optional<Path> named, Firm firm) {
+    Optional<Path> place = named.or(() -> beside(kind, firm));
+    return place.map(path -> read(kind, path));
+  }
+
+  private static Optional<Path> beside(LetterKind kind, Firm firm) {
+    Optional<String> said = firm.said(kind.key());
+    try {
+      Optional<Path> place = said.flatMap(firm::beside);
+      if (place.isPresent() && !Files.isRegularFile(place.get())) {
+        throw new ProblemsException(
+            List.of(
+                firm.wrong(
+                    kind.key(),
+                    "\"%s\": there is no such file beside the table; put it there, or leave the value blank"
+                        .formatted(said.get()))));
+      }
+      return place;
+    } catch (InvalidPathException unreadable) {
+      throw new ProblemsException(
+          List.of(firm.wrong(kind.key(), "\"%s\" is no name of a file".formatted(said.get()))));
+    }
+  }
+
+  private static OfficeLetterhead read(LetterKind kind, Path path) {
+    try {
+      return new OfficeLetterhead(
+          kind, String.valueOf(path.getFileName()), Files.readAllBytes(path));
+    } catch (IOException unreadable) {
+      throw new ProblemsException(
+          List.of(
+              new Problem(
+                  path.toString(), 0, "", "it cannot be read: " + FileTrouble.of(unreadable))));
+    }
+  }
+
+  /**
+   * The office's tabs, filled in, and those of a document behind them.
+   *
+   * @param document the bytes of one of ours
+   * @param photos of the job; asked for only where one is shown
+   * @throws ProblemsException with all that is wrong with the letterhead, cell by cell
+   */
+  public byte[] filled(byte[] document, Told told, Supplier<Photos> photos) {
+    OfficeFile office = OfficeFile.of(file, bytes);
+    Ours ours = new Ours(document);
+    List<Laid> laid = new Filling(office, ours, kind).fill(told, photos);
+    new Joining(office, ours).join();
+    try (XSSFWorkbook whole = new XSSFWorkbook(new ByteArrayInputStream(packed(office)))) {
+      Laying laying = new Laying(office, ours, whole);
+      laid.forEach(laying::lay);
+      Results.write(office, whole);
+      return packed(office);
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
+  }
+
+  /** The bytes of a file; the same parts make the same bytes. */
+  static byte[] packed(OfficeFile office) throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
+      put(zip, TYPES, office.parts().get(TYPES));
+      for (Map.Entry<String, byte[]> part : office.parts().entrySet()) {
+        if (!part.getKey().equals(TYPES) && !part.getKey().endsWith("/")) {
+          put(zip, part.getKey(), part.getValue());
+        }
+      }
+    }
+    return bytes.toByteArray();
+  }
+
+  private static void put(ZipOutputStream zip, String name, byte[] bytes) throws IOException {
+    ZipEntry entry = new ZipEntry(name);
+    entry.setTimeLocal(FIXED_DATE);
+    zip.putNextEntry(entry);
+    zip.write(bytes);
+  }
+}

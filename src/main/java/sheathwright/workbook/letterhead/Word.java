@@ -1,0 +1,32 @@
+package sheathwright.workbook.letterhead;
+
+/**
+ * A word that a document offers to letterheads.
+ *
+ * @param text as it stands between braces
+ * @param kind what it stands for
+ * @param rows that a plain letterhead has for it
+ * @param meaning for whoever reads
+ */
+record Word(String text, Kind kind, int rows, String meaning) {
+
+  /** What a word stands for. */
+  enum Kind {
+    /** A fact of the job, as words. */
+    TOLD,
+    /** One cell of the document. */
+    CELL,
+    /** A line of one of its lists. */
+    LIST
+  }
+
+  /** What the document calls the cells. */
+  String name() {
+    return text.replace('.', '_');
+  }
+
+  /** The list that it is a column of. */
+  String list() {
+    return text.substring(0, text.indexOf('.'));
+  }
+}

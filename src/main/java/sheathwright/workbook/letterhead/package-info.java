@@ -1,0 +1,7 @@
+/**
+ * An office's own workbooks as letterhead: what stands in braces is filled, everything else stays,
+ * and the tabs of a document follow.
+ *
+ * <p>Does not decide what a document tells.
+ */
+package sheathwright.workbook.letterhead;
