@@ -99,8 +99,8 @@ class TableTextTest {
   void aNewTable_beginsWithItsColumns() {
     TableText text = TableText.empty("sent.csv", OrderFields.SENT, ';');
     assertThat(new String(text.bytes(), StandardCharsets.UTF_8))
-        .isEqualTo("document;file;file_sha256;record_sha256;total_usd;on\n");
-    assertThat(text.parsed().header()).hasSize(6);
+        .isEqualTo("document;file;file_sha256;record_sha256;total_usd;on;manifest_sha256\n");
+    assertThat(text.parsed().header()).hasSize(7);
   }
 
   private String set(String before, Field<?> key, String value) {
