@@ -129,7 +129,12 @@ class ArchitectureTest {
               "workbook.page",
               "workbook.told"),
           room("workbook.audit", "workbook.file", "workbook.book", "workbook.page"),
-          room("workbook.letterhead", "workbook.audit", "workbook.draw", "workbook.paper", "workbook.told"),
+          room(
+              "workbook.letterhead",
+              "workbook.audit",
+              "workbook.draw",
+              "workbook.paper",
+              "workbook.told"),
           room("repl.shell"),
           room("repl.show"),
           room("repl.tab", "repl.line"),
