@@ -4,9 +4,7 @@ import org.apache.commons.math3.distribution.BetaDistribution;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Ratio;
-import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
@@ -36,11 +34,10 @@ public final class FirmRecords {
    * old.
    *
    * <pre>{@code
-   * failRate(sheets(400), sheets(2), pct(95)).atMost() // 1.57 %
+   * failRate(KeptSheets.kept(sheets(400)).failed(sheets(2)), pct(95)).atMost() // 1.57 %
    * }</pre>
    *
-   * @param kept sheets kept on finished jobs, 1 to 10,000,000
-   * @param failed of those, whole, at most as many
+   * @param sheets kept on finished jobs, and how many of them failed
    * @param confidence how sure one wants to be, 50 % to 99.99 %
    * @return the share counted, and what it could be at most
    * @throws RefusedException if more failed than were kept
@@ -48,28 +45,22 @@ public final class FirmRecords {
    */
   @LibraryFunction(words = {"callback", "warranty", "failed", "leak later", "risk"})
   public static FailRate failRate(
-      @Column(value = "kept_sheets", unit = "sheet") Figure<Sheets> kept,
-      @Column(value = "failed", unit = "sheet") Figure<Sheets> failed,
+      KeptSheets sheets,
       @Column(value = "confidence_pct", preset = "95") Figure<Ratio> confidence) {
-    var all =
-        kept.within(
-            "kept_sheets", Units.SHEET, Limits.whole(1, 1e7, "old sheets kept on finished jobs"));
-    var some =
-        failed.within(
-            "failed", Units.SHEET, Limits.whole(0, 1e7, "of those kept; 0 where none has"));
     var sure = confidence.within("confidence_pct", Units.PERCENT, Forecasts.CONFIDENCE);
     Reading reading = new Reading();
-    double n = reading.number("kept sheets", all, Units.SHEET);
-    double x = reading.number("failed", some, Units.SHEET);
+    double n = reading.number("kept sheets", sheets.kept(), Units.SHEET);
+    double x = reading.number("failed", sheets.failed(), Units.SHEET);
     double chance = reading.number("confidence", sure, Units.PERCENT) / 100;
     if (x > n) {
       throw new RefusedException(
-          "failed is %s; it must be at most the %s kept".formatted(failed, kept), reading.values());
+          "failed is %s; it must be at most the %s kept".formatted(sheets.failed(), sheets.kept()),
+          reading.values());
     }
     double atMost =
         x == n ? 1 : new BetaDistribution(null, x + 1, n - x).inverseCumulativeProbability(chance);
     return new FailRate(
-        some.dividedBy(all).as("rate_pct", Units.PERCENT, Source.ARITHMETIC),
+        sheets.failed().dividedBy(sheets.kept()).as("rate_pct", Units.PERCENT, Source.ARITHMETIC),
         reading.solution("fail_rate").figure("at_most_pct", atMost * 100, Units.PERCENT, EXACT));
   }
 

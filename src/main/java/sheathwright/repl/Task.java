@@ -33,6 +33,7 @@ enum Task {
       "leveling.plan"),
   PATCH("Patches", "patch"),
   CUT("Cut lists", "cut list"),
+  FORECAST("Forecast bad sheets", "bad sheets", "forecast"),
   PRICE("Price", "price", "pricing");
 
   private final String title;

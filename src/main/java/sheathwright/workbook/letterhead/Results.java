@@ -61,7 +61,7 @@ final class Results {
       case STRING -> cell.result("str", value.getStringValue());
       case BOOLEAN -> cell.result("b", value.getBooleanValue() ? "1" : "0");
       case ERROR -> cell.result("e", FormulaError.forInt(value.getErrorValue()).getString());
-      default -> cell.result("n", "");
+      case BLANK, FORMULA, _NONE -> cell.result("n", "");
     }
   }
 }
