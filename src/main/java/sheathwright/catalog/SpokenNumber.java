@@ -51,11 +51,15 @@ final class SpokenNumber {
     return unit.equals(Units.RISE_IN_12) ? spoken.pitch() : spoken.number();
   }
 
+  /** The rise of a pitch that is written out, {@code 8/12}: there it is no fraction. */
+  static OptionalDouble pitch(String given, Unit<?> unit) {
+    Matcher pitch = PITCH.matcher(given.strip().toLowerCase(Locale.ROOT));
+    return unit.equals(Units.RISE_IN_12) && pitch.matches()
+        ? OptionalDouble.of(Double.parseDouble(pitch.group(1)))
+        : OptionalDouble.empty();
+  }
+
   private OptionalDouble pitch() {
-    Matcher pitch = PITCH.matcher(given);
-    if (pitch.matches()) {
-      return OptionalDouble.of(Double.parseDouble(pitch.group(1)));
-    }
     Matcher other = OTHER_PITCH.matcher(given);
     if (other.matches() || given.endsWith("°") || given.contains("deg")) {
       throw new RefusedException(

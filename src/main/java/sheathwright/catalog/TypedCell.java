@@ -37,16 +37,19 @@ public record TypedCell(String column, String text) {
    * @throws RefusedException if it is none, or none that is allowed
    */
   public double number(Unit<?> unit, Limits limits) {
-    double number;
-    try {
-      number = Numbers.read(text, unit);
-    } catch (RefusedException unreadable) {
-      number = spoken(unit, unreadable);
-    }
+    double number = SpokenNumber.pitch(text, unit).orElseGet(() -> plainOrSpoken(unit));
     if (!Double.isFinite(number)) {
       throw refused("\"" + text.strip() + "\" is not a number that can be used");
     }
     return Figure.of(number, unit).within(column, unit, limits).value();
+  }
+
+  private double plainOrSpoken(Unit<?> unit) {
+    try {
+      return Numbers.read(text, unit);
+    } catch (RefusedException unreadable) {
+      return spoken(unit, unreadable);
+    }
   }
 
   /** The number, as it is said; else what was unreadable about it stays so. */

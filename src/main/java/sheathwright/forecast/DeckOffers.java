@@ -92,7 +92,7 @@ public final class DeckOffers {
    *     10,000
    * @param share of bad sheets in the firm's houses, as a beta distribution
    * @param ceiling whole sheets, 0 to 10,000
-   * @param cost of one sheet to the firm, $0 to $10,000
+   * @param cost of one sheet to the firm, 0 $/sheet to 10000 $/sheet
    * @return the chance of more, how many more on average, and what those cost
    * @throws RefusedException if more were seen than there are, or more were bad than seen
    * @see "derived: stop-loss premium: Klugman, Panjer, Willmot, Loss Models; from memory"
@@ -139,7 +139,7 @@ public final class DeckOffers {
    *     10,000
    * @param share of bad sheets in the firm's houses, as a beta distribution
    * @param confidence the share of houses in which the price is enough, 1 % to 99.99 %
-   * @param cost of one sheet to the firm, $0 to $10,000
+   * @param cost of one sheet to the firm, 0 $/sheet to 10000 $/sheet
    * @return sheets in the price, the price at cost, what is left on average, and the chance of a
    *     loss
    * @throws RefusedException if more were seen than there are, or more were bad than seen

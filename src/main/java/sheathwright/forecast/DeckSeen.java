@@ -7,7 +7,6 @@ import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
-import sheathwright.figure.Shown;
 import sheathwright.figure.Units;
 
 /**
@@ -80,17 +79,15 @@ public record DeckSeen(
             (int) reading.number("sheets", sheets, Units.SHEET),
             (int) reading.number("sheets seen", seen, Units.SHEET),
             (int) reading.number("bad sheets seen", bad, Units.SHEET));
-    refused(reading, "seen", seen, plain.seen() > plain.sheets(), sheets + " there are");
-    refused(reading, "seen_bad", bad, plain.bad() > plain.seen(), seen + " seen");
+    refused(reading, "seen exceeds the sheets there are", plain.seen(), plain.sheets());
+    refused(reading, "seen_bad exceeds the sheets seen", plain.bad(), plain.seen());
     return plain;
   }
 
-  private static void refused(
-      Reading reading, String column, Figure<?> given, boolean isTooMany, String of) {
-    if (isTooMany) {
+  private static void refused(Reading reading, String what, int given, int most) {
+    if (given > most) {
       throw new RefusedException(
-          "%s is %s; it must be at most the %s".formatted(column, Shown.plain(given.value()), of),
-          reading.values());
+          "%s: %d of %d; it must be at most as many".formatted(what, given, most), reading.values());
     }
   }
 

@@ -54,7 +54,7 @@ public final class FirmRecords {
     double chance = reading.number("confidence", sure, Units.PERCENT) / 100;
     if (x > n) {
       throw new RefusedException(
-          "failed is %s; it must be at most the %s kept".formatted(sheets.failed(), sheets.kept()),
+          "failed exceeds the sheets kept: %s of %s; it must be at most as many".formatted(sheets.failed(), sheets.kept()),
           reading.values());
     }
     double atMost =

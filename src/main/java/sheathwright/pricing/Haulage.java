@@ -61,7 +61,7 @@ public final class Haulage {
    * containers(tons(12.0465), ContainerTerms.tons(tons(4)).price(usdPerPiece(465)).over(usdPerTon(82))).cost() // $1,398.81
    * }</pre>
    *
-   * @param weight to haul, 0 to 5,000 tons
+   * @param weight to haul, 0 ton to 5000 ton
    * @param terms what the hauler asks
    * @return containers and what they cost
    * @throws RefusedException if a number lies outside its range

@@ -52,11 +52,16 @@ public final class Asked {
 
   /** Why it has no answer, or nothing if it has one. */
   public Optional<String> refusal() {
+    return results().stream()
+        .flatMap(result -> result.refusal().stream())
+        .map(Refusal::reason)
+        .findFirst();
+  }
+
+  /** The same of a function that may refuse outright. */
+  public Optional<String> refusedOutright() {
     try {
-      return results().stream()
-          .flatMap(result -> result.refusal().stream())
-          .map(Refusal::reason)
-          .findFirst();
+      return refusal();
     } catch (RefusedException outright) {
       return Optional.of(outright.getMessage());
     }

@@ -67,7 +67,8 @@ class DeckOffersTest {
 
   @Test
   void includedSheets_refuseACreditThatPaysForMore() {
-    assertThat(included("18", "1", "97").refusal().orElseThrow()).startsWith("the credit is more");
+    assertThat(included("18", "1", "97").refusedOutright().orElseThrow())
+        .startsWith("the credit is more");
   }
 
   @ParameterizedTest

@@ -42,8 +42,8 @@ class FirmRecordsTest {
   @Test
   void failRate_refusesMoreThanWereKept() {
     assertThat(failures("5", "5").number("at_most_pct")).isEqualTo(100);
-    assertThat(failures("5", "6").refusal().orElseThrow())
-        .isEqualTo("failed is 6 sheets; it must be at most the 5 sheets kept");
+    assertThat(failures("5", "6").refusedOutright().orElseThrow())
+        .isEqualTo("failed exceeds the sheets kept: 6 sheets of 5 sheets; it must be at most as many");
   }
 
   @Test
@@ -56,6 +56,6 @@ class FirmRecordsTest {
             .with("book_h", "0.90");
     assertThat(asked.number("weight")).isCloseTo(0.9018, within(5e-5));
     assertThat(asked.number("hours")).isCloseTo(0.957975, within(1e-6));
-    assertThat(asked.with("rows", "2").refusal()).isPresent();
+    assertThat(asked.with("rows", "2").refusedOutright()).isPresent();
   }
 }

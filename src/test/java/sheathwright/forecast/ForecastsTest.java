@@ -136,10 +136,10 @@ class ForecastsTest {
   @ParameterizedTest
   @CsvSource({"bad_sheet_forecast", "most_bad_sheets"})
   void moreSeenThanThereAre_isRefused(String function) {
-    assertThat(withHistoryIfAsked(function, 44, 50, 0).refusal().orElseThrow())
-        .isEqualTo("seen is 50; it must be at most the 44 sheets there are");
-    assertThat(withHistoryIfAsked(function, 44, 5, 6).refusal().orElseThrow())
-        .isEqualTo("seen_bad is 6; it must be at most the 5 sheets seen");
+    assertThat(withHistoryIfAsked(function, 44, 50, 0).refusedOutright().orElseThrow())
+        .isEqualTo("seen exceeds the sheets there are: 50 of 44; it must be at most as many");
+    assertThat(withHistoryIfAsked(function, 44, 5, 6).refusedOutright().orElseThrow())
+        .isEqualTo("seen_bad exceeds the sheets seen: 6 of 5; it must be at most as many");
   }
 
   private static Asked withHistoryIfAsked(String function, int sheets, int seen, int bad) {

@@ -46,7 +46,8 @@ class RedeckingTest {
             .with("patch_usd", "10")
             .with("redeck_usd", "57")
             .with("keep_usd", "20");
-    assertThat(asked.refusal().orElseThrow()).startsWith("replacing one bad sheet costs no more");
+    assertThat(asked.refusedOutright().orElseThrow())
+        .startsWith("replacing one bad sheet costs no more");
   }
 
   private static Asked house(String seen, String bad, String failing) {

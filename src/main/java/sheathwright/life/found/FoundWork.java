@@ -211,16 +211,11 @@ public final class FoundWork {
   private Line line(int index) {
     Found each = list.get(index);
     return index < live.size()
-        ? new Line(each, live.get(index).action(), reason(each, live.get(index)))
+        ? new Line(
+            each,
+            live.get(index).action(),
+            CountedWith.reason(each.reason(), live.get(index).reason()))
         : new Line(each, word(each.action()), word(each.reason()));
-  }
-
-  /** The reason as it follows its cells, with what is counted with another mark. */
-  private Choice<String> reason(Found each, MarkDecision.Live live) {
-    int decided = live.reason().value().length();
-    return each.reason().length() > decided
-        ? Choice.sentence(live.reason(), word(each.reason().substring(decided)))
-        : live.reason();
   }
 
   private Roll marksRoll() {

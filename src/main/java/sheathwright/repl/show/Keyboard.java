@@ -17,6 +17,7 @@ public final class Keyboard implements Pager.Keys {
   /** The thread of the keys is woken first. */
   private static final long MILLIS_TO_WAKE = 100;
 
+  /** Each wait has an end, and is followed by the next: any number of seconds would do. */
   private static final long MILLIS_TO_WAIT = 60_000;
 
   private final Terminal terminal;

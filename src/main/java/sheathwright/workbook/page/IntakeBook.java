@@ -55,7 +55,7 @@ public final class IntakeBook {
   private static final List<String> BESIDES =
       List.of(
           "Who owns the house, and who asked for the visit?",
-          "How many storeys has it?",
+          "How many stories has it?",
           "Where are leaks or stains, and since when?",
           "Does the ridge or the eave sag, as seen from the street?",
           "Has it burned, or do walls lean? Then an engineer comes first.",

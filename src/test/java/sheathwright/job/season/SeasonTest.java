@@ -85,8 +85,8 @@ class SeasonTest {
         "jobs.csv|Oak,Another|Oak/2,Another|jobs.csv, line 3, column job: \"Oak/2\" is given, but the job's workbooks go into a folder of that name, which has none of / \\ : * ? \" < > | and no dot at its end; try Oak-2",
         "jobs.csv|Oak,Another|..,Another|jobs.csv, line 3, column job: \"..\" is given, but the job's workbooks go into a folder of that name, which has none of / \\ : * ? \" < > | and no dot at its end; try job-1",
         "planes.csv|plane,job|job,job|planes.csv, line 1, column job: this column appears twice",
-        "jobs.csv|planned_sheets|planed_sheets|jobs.csv, line 1, column planed_sheets: this column is not known (did you mean planned_sheets?); the table has job, the keys of job.csv, and note",
-        "jobs.csv|job,job_name|jab,job_name|jobs.csv, line 1, column jab: this column is not known (did you mean job?); ",
+        "jobs.csv|planned_sheets|planed_sheets|jobs.csv, line 1, column planed_sheets: this column is not known; did you mean planned_sheets?",
+        "jobs.csv|job,job_name|jab,job_name|jobs.csv, line 1, column jab: this column is not known; did you mean job?",
         "jobs.csv|2027-05-05|soon|jobs.csv, line 3, column quote_date: \"soon\" is not a date",
         "jobs.csv|,3,50,24|,,50,24|jobs.csv, line 3: planned_sheets is missing: Deck sheets in the price",
         "jobs.csv|,3,50,24|,3.5,50,24|jobs.csv, line 3, column planned_sheets: planned_sheets is 3.5",
@@ -97,7 +97,7 @@ class SeasonTest {
         "planes.csv|30,14|30,x|planes.csv, line 4, column slope_length_ft: ",
         "planes.csv|slope_length_ft|slope_lenght_ft|planes.csv, line 1, column slope_lenght_ft: this column is not known",
         "prices.csv|55,Oak|55,Elm|prices.csv, line 4, column job: \"Elm\" is not a job of jobs.csv; it has Ash, Oak",
-        "prices.csv|sheet,55,Oak|sheat,55,Oak|prices.csv, line 4, column item: \"sheat\" is not known (did you mean sheet?)",
+        "prices.csv|sheet,55,Oak|sheat,55,Oak|prices.csv, line 4, column item: \"sheat\" is not known; did you mean sheet?",
         "prices.csv|sheet,40,,|sheet,40,Oak,|prices.csv: job Ash: sheet is missing: Sheet",
         "prices.csv|nail,0.02,,|nail,0.02,,¶sheet,50,Oak,|prices.csv, line 5, column item: \"sheet\" appears twice",
         "marks.csv|front-1-1|front-9-1|marks.csv, line 2, column sheet: ",
@@ -117,7 +117,7 @@ class SeasonTest {
         .anyMatch(
             said ->
                 said.startsWith(
-                    "mark.csv: no season's table has that name (did you mean marks.csv?)"))
+                    "mark.csv: no season's table has that name; did you mean marks.csv?"))
         .anyMatch(
             said ->
                 said.startsWith("job.csv: in a season the facts of the jobs stand in jobs.csv"));

@@ -23,7 +23,7 @@ class OrderStatusTest {
         .withTable("marks", "mark,plane,finding,sheet\n1,A,rot,A-1-2\n2,A,rot,A-1-3\n")
         .withTable(
             "agreed",
-            "item,unit,usd,included,credit_usd,most,words\nsheet,half,117,1,80,,a sheet\n")
+            "item,unit,usd,included,credit_usd,most,words\nsheet,half,117,1,80,,a sheet\ntotal,,10000,,,,the agreement\n")
         .withTable("orders", "order,on,status\nCO-1,2027-05-20,%s\n".formatted(status))
         .withTable(
             "order_lines", "order,item,unit,quantity,usd,marks\nCO-1,sheet,half,1,117,2: 1\n");
