@@ -25,6 +25,7 @@ public final class Reference {
     chapters.put("sheathing", "Panels and boards of the deck");
     chapters.put("fastening", "Nails and screws");
     chapters.put("leveling", "From the string line to straight rafters");
+    chapters.put("forecast", "What nobody has seen");
     chapters.put("pricing", "What it costs");
     return chapters;
   }

@@ -322,7 +322,7 @@ class WholeLifeTest {
     LifeFolder job = opened();
     job.done("change-order", "--on", "2027-06-01 14:30");
     assertThat(job.lines("orders.csv").get(1)).startsWith("01,2027-06-01T14:30,");
-    assertThat(job.text("sent.csv")).contains(",2027-06-01T14:30\n");
+    assertThat(job.text("sent.csv")).contains(",2027-06-01T14:30,");
     assertThat(String.join("\n", texts(job.bytes("change-order-01.xlsx"))))
         .contains("by 6:30 PM on June 1, 2027")
         .doesNotContain("of receipt");
