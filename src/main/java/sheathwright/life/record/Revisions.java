@@ -69,9 +69,13 @@ public record Revisions(List<Revision> all, List<Kept> kept) {
             : "";
     List<Revision> all = new ArrayList<>();
     past.forEach(revision -> all.add(revision.atMost(LINES_OF_OTHERS)));
-    all.add(
-        new Revision(number, date, estimate.total().value(), changes).atMost(LINES_OF_THE_NEWEST));
+    all.add(new Revision(number, date, total(estimate), changes).atMost(LINES_OF_THE_NEWEST));
     return new Revisions(all, lines(HeldTables.of(estimate.job())));
+  }
+
+  /** A total that is refused is told by the page that it stands on, with all else that is. */
+  private static double total(Estimate estimate) {
+    return estimate.total().refusal().isPresent() ? 0 : estimate.total().value();
   }
 
   /** Every line of some tables. */
