@@ -64,7 +64,6 @@ final class RoofRules {
     oneSagLimit();
     KnownRafters.KNOWN.forEach(this::toldBySomebody);
     knownOfSomething(KnownRafters.SPECIES_KNOWN, FramingFields.SPECIES);
-    knownOfSomething(KnownRafters.MOISTURE_KNOWN, FramingFields.MOISTURE);
     if (surveys) {
       tables.get(JobTable.READINGS).rows().forEach(this::dropOrReading);
     } else {

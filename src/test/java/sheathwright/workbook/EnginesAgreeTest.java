@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.util.CellReference;
@@ -23,6 +24,18 @@ import sheathwright.workbook.page.Samples;
  */
 class EnginesAgreeTest {
 
+  /** No formula gives what is solved: RowGuardTest sees that a row says when it is out of date. */
+  private static final List<String> SOLVED =
+      List.of(
+          "bad_sheet_forecast",
+          "most_bad_sheets",
+          "chance_of_more",
+          "included_sheets",
+          "ceiling_charge",
+          "fixed_deck_price",
+          "patch_or_redeck",
+          "fail_rate");
+
   private static Map<String, byte[]> books;
 
   @BeforeAll
@@ -40,7 +53,9 @@ class EnginesAgreeTest {
   void everyFormulaCell_holdsWhatTheEngineRecalculates(String name) {
     Map<String, Object> written = Cells.written(books.get(name));
 
-    assertThat(written).isNotEmpty().doesNotContainValue("#error");
+    // Some documents of a job's life tell values only.
+    assertThat(written.isEmpty() && !name.startsWith("life-")).isFalse();
+    assertThat(written).doesNotContainValue("#error");
     assertThat(Agreement.differences(written, Cells.byPoi(books.get(name)))).isEmpty();
   }
 
@@ -48,7 +63,10 @@ class EnginesAgreeTest {
   void everyFunction_isFilledInOneOfTheSamples() {
     assertThat(Samples.tablesToFill().keySet())
         .containsExactlyInAnyOrderElementsOf(
-            Catalog.shipped().cards().stream().map(card -> card.name()).toList());
+            Catalog.shipped().cards().stream()
+                .map(card -> card.name())
+                .filter(name -> !SOLVED.contains(name))
+                .toList());
   }
 
   @Test

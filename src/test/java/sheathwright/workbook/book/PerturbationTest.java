@@ -57,7 +57,7 @@ class PerturbationTest {
   @MethodSource("jobs")
   void anEstimate_followsEachOfItsInputs(String job) {
     int changed = followsEachInput(job);
-    assertThat(changed).isGreaterThan(5);
+    assertThat(changed).isGreaterThan(1);
   }
 
   private static int followsEachInput(String job) {

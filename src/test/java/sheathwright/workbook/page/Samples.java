@@ -177,6 +177,19 @@ public final class Samples {
         """);
     tables.put("open_area", "crew,hours,efficiency_pct,hours_per_square\n4,8,75,3\n3,9.5,80,2.5\n");
     tables.put(
+        "redeck_break_even",
+        "sheets,patch_usd,redeck_usd,keep_usd\n121,66.88,57.60,5.76\n44,90,60,70\n");
+    tables.put(
+        "hours_rate",
+        "fitted_h,se_h,rows,book_h,book_spread_pct\n0.96,0.074,3,0.9,\n1.2,0.3,12,1,40\n");
+    tables.put(
+        "disposal_weight",
+        "roof_squares,layers,covering_psf,sheets,sheet_lb\n38.85,2,2.4,121,45\n14,1,1,,\n");
+    tables.put(
+        "containers",
+        "tons,container_tons,container_usd,over_usd_per_ton\n12.0465,4,465,82\n14.4,4,465,200\n");
+    tables.put("rain_threshold", "lost_day_usd,damage_usd,open_share\n780,4200,0.5\n780,400,\n");
+    tables.put(
         "sheets_by_course",
         "eave_ft,slope_length_ft,strip_rule\n42,16-9 1/4,rip\n42,16-9 1/4,equal\n42,16-9 1/4,two-foot\n29,12,equal\n");
     tables.put("slope_factor", "rise_in_12\n9\n5\n0\n");
