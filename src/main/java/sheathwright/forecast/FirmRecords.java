@@ -54,7 +54,8 @@ public final class FirmRecords {
     double chance = reading.number("confidence", sure, Units.PERCENT) / 100;
     if (x > n) {
       throw new RefusedException(
-          "failed exceeds the sheets kept: %s of %s; it must be at most as many".formatted(sheets.failed(), sheets.kept()),
+          "failed exceeds the sheets kept: %s of %s; it must be at most as many"
+              .formatted(sheets.failed(), sheets.kept()),
           reading.values());
     }
     double atMost =

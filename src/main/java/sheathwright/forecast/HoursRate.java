@@ -12,4 +12,5 @@ import sheathwright.figure.Quantity.Time;
  * @param weight how much of it is the firm's own log, from 0 to 1
  */
 public record HoursRate(
-    @Column(value = "hours", unit = "h") Figure<Time> hours, @Column("weight") Figure<Ratio> weight) {}
+    @Column(value = "hours", unit = "h") Figure<Time> hours,
+    @Column("weight") Figure<Ratio> weight) {}

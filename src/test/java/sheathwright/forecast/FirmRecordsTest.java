@@ -43,7 +43,8 @@ class FirmRecordsTest {
   void failRate_refusesMoreThanWereKept() {
     assertThat(failures("5", "5").number("at_most_pct")).isEqualTo(100);
     assertThat(failures("5", "6").refusedOutright().orElseThrow())
-        .isEqualTo("failed exceeds the sheets kept: 6 sheets of 5 sheets; it must be at most as many");
+        .isEqualTo(
+            "failed exceeds the sheets kept: 6 sheets of 5 sheets; it must be at most as many");
   }
 
   @Test

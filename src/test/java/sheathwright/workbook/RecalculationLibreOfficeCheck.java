@@ -45,12 +45,12 @@ class RecalculationLibreOfficeCheck {
 
   @Test
   void everyChangedInput_isFollowed() throws Exception {
-    assertThat(followed(PERTURBED)).isGreaterThan(30);
+    assertThat(followed(PERTURBED)).isGreaterThan(15);
   }
 
   @Test
   void everyValueOfEveryDropDown_isFollowed() throws Exception {
-    assertThat(followed(DropDownsTest.WALKED)).isGreaterThan(30);
+    assertThat(followed(DropDownsTest.WALKED)).isGreaterThan(20);
   }
 
   @Test

@@ -118,8 +118,7 @@ public class DropDownsTest {
    * An error stands in it, unless nothing rests on what was changed: then nothing else does, but
    * where the word itself is told.
    */
-  private static void assertRefused(
-      String what, String option, Following.Made old, byte[] edited) {
+  private static void assertRefused(String what, String option, Following.Made old, byte[] edited) {
     Map<String, Object> recalculated = Cells.byPoi(edited);
     if (!recalculated.containsValue("#error")) {
       assertThat(Agreement.differences(Cells.written(old.bytes()), recalculated))
