@@ -30,6 +30,7 @@ import sheathwright.repl.shell.LineRunner.StoppedLine;
 import sheathwright.repl.shell.Lines;
 import sheathwright.repl.show.Screen;
 import sheathwright.repl.show.Sentences;
+import sheathwright.repl.show.ShellCommand;
 import sheathwright.repl.tab.Form;
 import sheathwright.repl.whatif.Scenarios;
 import sheathwright.repl.whatif.Seeking;
@@ -211,7 +212,8 @@ public final class Session implements AutoCloseable {
 
   /** What is said of a line that is typed as to a person, if it is one. */
   private static Optional<String> sentence(String line) {
-    return Sentences.said(line, CommandWords.all(), Help::knows);
+    return ShellCommand.said(line, CommandWords.all())
+        .or(() -> Sentences.said(line, CommandWords.all(), Help::knows));
   }
 
   private static Optional<List<Answer>> failed(String why) {

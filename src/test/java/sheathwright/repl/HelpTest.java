@@ -103,6 +103,21 @@ class HelpTest {
         .anyMatch(line -> line.startsWith("in the shell: ./sheathwright " + typed));
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "quote demo-data/quince-hollow",
+        "./sheathwright quote demo-data/quince-hollow",
+        "quote ./my-job --issue --on 2027-05-04"
+      })
+  void aLineOfTheShell_isToldWhereItIsTyped(String line) {
+    try (Session session = new Session()) {
+      assertThat(session.answers(line).get(0).text())
+          .isEqualTo(
+              "quote is typed in the shell, outside the prompt: ./sheathwright quote demo-data/quince-hollow; help quote tells of it");
+    }
+  }
+
   @Test
   void whatACommandMakes_findsIt() {
     assertThat(Help.about("invoice", 80)).startsWith("close  ");

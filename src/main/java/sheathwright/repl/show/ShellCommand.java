@@ -3,7 +3,10 @@ package sheathwright.repl.show;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.ServiceLoader;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import sheathwright.figure.Shown;
 
 /**
@@ -18,6 +21,11 @@ public record ShellCommand(String name, String meaning, String typed) {
 
   private static final String INDENT = "    ";
 
+  /** A line of the shell: the program, perhaps, a command, and what it is about. */
+  private static final Pattern TYPED =
+      Pattern.compile(
+          "(?:(?:\\./)?sheathwright )?([a-z-]+) +(?:[A-Za-z~\"]|\\.\\.?/|/\\w|--)[^=(;]*");
+
   /** Whoever knows the commands: the room of the command line stands behind the prompt's. */
   @FunctionalInterface
   public interface Known {
@@ -29,6 +37,24 @@ public record ShellCommand(String name, String meaning, String typed) {
     return ServiceLoader.load(Known.class).stream()
         .flatMap(known -> known.get().all().stream())
         .toList();
+  }
+
+  /**
+   * What is said of a line that belongs in the shell; nothing of any other.
+   *
+   * @param own the words that begin a line of the prompt
+   */
+  public static Optional<String> said(String line, List<String> own) {
+    Matcher typed = TYPED.matcher(line.strip());
+    return typed.matches() && !own.contains(typed.group(1))
+        ? all().stream()
+            .filter(command -> command.name().equals(typed.group(1)))
+            .map(
+                command ->
+                    "%s is typed in the shell, outside the prompt: ./%s; help %s tells of it"
+                        .formatted(command.name(), command.typed(), command.name()))
+            .findFirst()
+        : Optional.empty();
   }
 
   /** Whether these words are its name, with a hyphen or without. */
