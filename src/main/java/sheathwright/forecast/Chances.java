@@ -1,6 +1,5 @@
 package sheathwright.forecast;
 
-import java.util.Arrays;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.special.Beta;
@@ -118,10 +117,5 @@ public final class Chances {
       sum += mass[count] * worth.applyAsDouble(count);
     }
     return sum;
-  }
-
-  /** The chances one by one, from none up. */
-  public double[] mass() {
-    return Arrays.copyOf(mass, mass.length);
   }
 }

@@ -26,9 +26,9 @@ public record FittedHours(
     @Column(
             value = "rows",
             allowed = Limits.Kind.WHOLE_ONLY,
-            least = 3,
+            least = 1,
             most = 100_000,
-            rule = "rows of the log; a line and its error need three")
+            rule = "rows of the log that the line was fitted to")
         Figure<Ratio> rows) {
 
   private static final Columns COLUMNS = Columns.of(FittedHours.class);

@@ -52,7 +52,8 @@ public record HistoryFit(double share, double alike, double alpha, double beta) 
       squares += (double) house.sheets() * house.sheets();
     }
     double free = houses.size() - 1;
-    double alike = (spread / (share * (1 - share)) - free) / (sheets - squares / sheets - free);
+    double room = sheets - squares / sheets - free; // none where each house has one sheet
+    double alike = room > 0 ? (spread / (share * (1 - share)) - free) / room : 0;
     return of(share, Math.max(LEAST_ALIKE, Math.min(MOST_ALIKE, alike)));
   }
 

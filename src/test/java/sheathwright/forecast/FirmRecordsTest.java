@@ -57,6 +57,7 @@ class FirmRecordsTest {
             .with("book_h", "0.90");
     assertThat(asked.number("weight")).isCloseTo(0.9018, within(5e-5));
     assertThat(asked.number("hours")).isCloseTo(0.957975, within(1e-6));
-    assertThat(asked.with("rows", "2").refusedOutright()).isPresent();
+    assertThat(asked.with("rows", "2").refusedOutright())
+        .contains("a line and its error need three rows of the log");
   }
 }

@@ -98,10 +98,10 @@ class ForecastSolversTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "eave,12,13,0,1,100 | line 2, column seen: 13 is given; this zone has 12 places",
-        "eave,12,5,6,1,100 | line 2, column seen_bad: 6 is given; only 5 were seen",
-        "eave,12,5,,1,100 | line 2, column seen_bad: is blank, though 5 were seen; give 0 if all",
-        "eave,,5,0,1,100 | line 2, column places: is blank; give the places in this zone",
+        "eave,12,13,0,1,100 | line 2, column seen: 13 is given, but places is 12; no more is seen than is there: give at most that",
+        "eave,12,5,6,1,100 | line 2, column seen_bad: 6 is given, but seen is 5; only what was seen is known to be bad: give at most that",
+        "eave,12,5,,1,100 | line 2, column seen_bad: it is empty, though 5 were seen; give 0 if all",
+        "eave,,5,0,1,100 | line 2, column places: it is empty; give the places in this zone",
         "eave,12,5,0,0.05,100 | line 2, column odds: odds is 0.05; it must be from 0.1 to 20",
         "eave,12,5,0,1,4 | line 2, column seen_share_pct: seen_share_pct is 4",
       })
@@ -118,7 +118,7 @@ class ForecastSolversTest {
   @Test
   void forecast_refusesANumberThatNoHistoryGives() {
     assertThatThrownBy(() -> solved(Solver.FORECAST, ZONES, Map.of("alpha", "0", "beta", "3")))
-        .hasMessage("alpha is 0; it must be from 0.001 to 1000000");
+        .hasMessage("alpha is 0; it must be from 0.05 to 1000000");
   }
 
   @Test
@@ -136,7 +136,7 @@ class ForecastSolversTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "4 | it has 4 jobs; a fit needs 5 jobs and a bad sheet among them: until then alpha=0.8",
+        "4 | it has 4 jobs; a fit needs 5 jobs with bad sheets and sound ones: until then alpha=0.8",
         "1 | it has 1 job; a fit needs 5 jobs",
       })
   void fit_refusesTooFewJobs(int jobs, String said) {
@@ -146,11 +146,12 @@ class ForecastSolversTest {
 
   @Test
   void fit_refusesHousesWithoutABadSheetAndMoreBadThanSheets() {
-    String sound = "job,closed_on,sheets,bad\n" + "x,2026-01-01,50,0\n".repeat(6);
+    String sound = FINISHED.replaceAll(",\\d+,(yes|no)", ",0,$1");
     assertThatThrownBy(() -> solved(Solver.FIT, sound, Map.of()))
-        .hasMessageContaining("it has no bad sheet");
+        .hasMessageContaining("its sheets are all of one kind");
     assertThatThrownBy(() -> solved(Solver.FIT, FINISHED.replace(",52,1,", ",52,53,"), Map.of()))
-        .hasMessageContaining("line 2, column bad: 53 is given; the deck has 52 sheets");
+        .hasMessageContaining(
+            "line 2, column bad: 53 is given, but sheets is 52; no more is bad than is there");
   }
 
   @Test

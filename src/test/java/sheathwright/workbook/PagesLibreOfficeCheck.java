@@ -48,7 +48,7 @@ class PagesLibreOfficeCheck {
         assertThat(pages(file)).as(file.toString()).isEqualTo(workbook.getNumberOfSheets());
       }
     }
-    assertThat(pages(estimate)).isLessThanOrEqualTo(40);
+    assertThat(pages(estimate)).isLessThanOrEqualTo(22);
   }
 
   private long pages(Path workbook) throws Exception {

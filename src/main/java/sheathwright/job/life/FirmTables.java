@@ -74,17 +74,17 @@ public record FirmTables(List<Row> history, List<Row> callbacks) {
     TableReader reader = new TableReader();
     ReadTable history = Table.HISTORY.read(reader, folder);
     ReadTable callbacks = Table.CALLBACKS.read(reader, folder);
-    history.once(FirmFields.JOB);
-    history.rows().forEach(row -> isSensible(history, row));
+    hold(history);
     reader.raiseProblems();
     return new FirmTables(history.rows(), callbacks.rows());
   }
 
-  /** No more is bad than is there, and no more was seen to be bad than was seen. */
-  private static void isSensible(ReadTable history, Row row) {
-    history.atMost(row, FirmFields.BAD, FirmFields.SHEETS, "no more is bad than is there");
-    history.atMost(row, FirmFields.SEEN, FirmFields.SHEETS, "no more is seen than is there");
-    history.atMost(
-        row, FirmFields.SEEN_BAD, FirmFields.SEEN, "only what was seen is known to be bad");
+  /** Says what is wrong with a history: a job twice, or more that is bad or seen than is there. */
+  public static void hold(ReadTable history) {
+    history.once(FirmFields.JOB);
+    for (Row row : history.rows()) {
+      history.atMost(row, FirmFields.BAD, FirmFields.SHEETS, "no more is bad than is there");
+    }
+    SeenRules.hold(history, FirmFields.SHEETS, FirmFields.SEEN, FirmFields.SEEN_BAD);
   }
 }

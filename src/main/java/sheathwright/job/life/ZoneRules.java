@@ -24,16 +24,8 @@ final class ZoneRules {
     for (Row zone : zones.rows()) {
       zones.atMost(
           zone, ZoneFields.FROM_COURSE, ZoneFields.TO_COURSE, "courses are counted up the slope");
-      zones.atMost(zone, ZoneFields.SEEN, ZoneFields.PLACES, "no more is seen than is there");
-      zones.atMost(
-          zone, ZoneFields.SEEN_BAD, ZoneFields.SEEN, "only what was seen is known to be bad");
-      if (zone.has(ZoneFields.SEEN_BAD) && !zone.has(ZoneFields.SEEN)) {
-        zones.problem(
-            zone,
-            ZoneFields.SEEN,
-            "it is empty, but seen_bad is given; say of how many that were seen, such as 12");
-      }
     }
+    SeenRules.hold(zones, ZoneFields.PLACES, ZoneFields.SEEN, ZoneFields.SEEN_BAD);
     for (Row inspection : tables.inspections().rows()) {
       inspection
           .read(InspectionFields.SENSE)

@@ -11,16 +11,23 @@ import sheathwright.figure.Units;
 import sheathwright.forecast.Chances;
 import sheathwright.forecast.Zone;
 import sheathwright.forecast.ZoneForecast;
+import sheathwright.job.life.SeenRules;
 import sheathwright.job.life.ZoneFields;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
+import sheathwright.job.table.ReadTable;
 import sheathwright.job.table.Row;
 import sheathwright.job.table.TableReader;
 
 /** How many places of a roof are bad, zone by zone: some rot first and are seen least. */
 final class DeckForecaster {
+
+  /**
+   * Below it the share of bad places is next to all or nothing, and integrating it takes minutes.
+   */
+  private static final double LEAST = 0.05;
 
   static final SolverOption<Figure<Ratio>> ALPHA = history("alpha", "Weighs the bad sheets");
   static final SolverOption<Figure<Ratio>> BETA = history("beta", "Weighs the sound sheets");
@@ -37,7 +44,7 @@ final class DeckForecaster {
   private DeckForecaster() {}
 
   private static SolverOption<Figure<Ratio>> history(String name, String label) {
-    return new SolverOption<>(Field.number(name, label, Units.RATIO, 0.001, 1e6), "");
+    return new SolverOption<>(Field.number(name, label, Units.RATIO, LEAST, 1e6), "");
   }
 
   static SolvedTable forecast(CsvFile file, SolverOptions options) {
@@ -100,31 +107,16 @@ final class DeckForecaster {
    */
   private static List<Zone> zones(CsvFile file) {
     TableReader reader = new TableReader();
-    List<Row> rows = reader.rows(file, ZoneFields.ZONES);
-    double places = 0;
-    for (Row row : rows) {
-      Figure<Ratio> all = row.of(ZoneFields.PLACES);
-      Figure<Ratio> seen = row.or(ZoneFields.SEEN, NONE);
-      Figure<Ratio> bad = row.or(ZoneFields.SEEN_BAD, NONE);
-      if (all == null) {
-        reader.problem(file, row, ZoneFields.PLACES, "is blank; give the places in this zone");
-        continue;
-      }
-      places += all.value();
-      if (seen.value() > all.value()) {
-        String message = "%s is given; this zone has %s places";
-        reader.problem(file, row, ZoneFields.SEEN, message.formatted(seen, all));
-      }
-      if (bad.value() > seen.value()) {
-        String message = "%s is given; only %s were seen";
-        reader.problem(file, row, ZoneFields.SEEN_BAD, message.formatted(bad, seen));
-      }
-      if (seen.value() > 0 && !row.has(ZoneFields.SEEN_BAD)) {
-        String message = "is blank, though %s were seen; give 0 if all of them were sound";
-        reader.problem(file, row, ZoneFields.SEEN_BAD, message.formatted(seen));
+    ReadTable table = reader.table(file.name(), Optional.of(file), ZoneFields.ZONES, true);
+    SeenRules.hold(table, ZoneFields.PLACES, ZoneFields.SEEN, ZoneFields.SEEN_BAD);
+    for (Row row : table.rows()) {
+      if (!row.has(ZoneFields.PLACES)) {
+        table.problem(row, ZoneFields.PLACES, "it is empty; give the places in this zone");
       }
     }
     reader.raiseProblems();
+    List<Row> rows = table.rows();
+    double places = rows.stream().mapToDouble(row -> row.of(ZoneFields.PLACES).value()).sum();
     if (rows.isEmpty() || places > MOST_PLACES) {
       throw new ProblemsException(
           List.of(

@@ -9,7 +9,6 @@ import java.util.Optional;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Ratio;
-import sheathwright.figure.RefusedException;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Units;
 import sheathwright.forecast.Backtest;
@@ -66,11 +65,6 @@ final class HistoryFitter {
         .textIfGiven(BY)
         .ifPresent(
             column -> {
-              if (!file.header().contains(column)) {
-                throw new RefusedException(
-                    "by=%s: %s has no such column; it has %s"
-                        .formatted(column, file.name(), String.join(", ", file.header())));
-              }
               history
                   .by(column)
                   .forEach(

@@ -4,14 +4,15 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import sheathwright.figure.Figure;
-import sheathwright.figure.Quantity.Ratio;
+import java.util.Optional;
 import sheathwright.forecast.HistoryFit;
 import sheathwright.forecast.House;
 import sheathwright.job.life.FirmFields;
+import sheathwright.job.life.FirmTables;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
+import sheathwright.job.table.ReadTable;
 import sheathwright.job.table.Row;
 import sheathwright.job.table.TableReader;
 
@@ -30,32 +31,27 @@ record HistoryRows(CsvFile file, List<Row> rows) {
    */
   static HistoryRows of(CsvFile file) {
     TableReader reader = new TableReader();
-    List<Row> rows = reader.rows(file, FirmFields.HISTORY);
-    for (Row row : rows) {
-      Figure<Ratio> sheets = row.of(FirmFields.SHEETS);
-      Figure<Ratio> bad = row.of(FirmFields.BAD);
-      if (sheets != null && bad != null && bad.value() > sheets.value()) {
-        String message = "%s is given; the deck has %s sheets";
-        reader.problem(file, row, FirmFields.BAD, message.formatted(bad, sheets));
-      }
-    }
+    ReadTable table = reader.table(file.name(), Optional.of(file), FirmFields.HISTORY, true);
+    FirmTables.hold(table);
     reader.raiseProblems();
-    HistoryRows history = new HistoryRows(file, rows);
+    HistoryRows history = new HistoryRows(file, table.rows());
     List<House> houses = history.houses();
-    int bad = houses.stream().mapToInt(House::bad).sum();
-    if (houses.size() < HistoryFit.FEWEST || bad == 0) {
+    boolean isAllOfOneKind =
+        houses.stream().allMatch(house -> house.bad() == 0)
+            || houses.stream().allMatch(house -> house.bad() == house.sheets());
+    if (houses.size() < HistoryFit.FEWEST || isAllOfOneKind) {
       throw new ProblemsException(
           List.of(
               new Problem(
                   file.name(),
                   0,
                   "",
-                  "%s; a fit needs %d jobs and a bad sheet among them: until then alpha=0.8 beta=12, a guess and no data"
+                  "%s; a fit needs %d jobs with bad sheets and sound ones: until then alpha=0.8 beta=12, a guess and no data"
                       .formatted(
                           houses.size() < HistoryFit.FEWEST
                               ? "it has %d job%s"
                                   .formatted(houses.size(), houses.size() == 1 ? "" : "s")
-                              : "it has no bad sheet",
+                              : "its sheets are all of one kind",
                           HistoryFit.FEWEST))));
     }
     return history;
@@ -67,11 +63,10 @@ record HistoryRows(CsvFile file, List<Row> rows) {
 
   /** The houses told apart by what stands in a column; blank cells are a class of their own. */
   Map<String, List<House>> by(String column) {
-    int index = file.header().indexOf(column);
+    ClassColumn by = ClassColumn.of(file, column);
     Map<String, List<House>> classes = new LinkedHashMap<>();
     for (Row row : rows) {
-      List<String> cells = row.line().cells();
-      String name = index < cells.size() ? cells.get(index).strip() : "";
+      String name = by.in(row);
       classes
           .computeIfAbsent(name.isEmpty() ? "not said" : name, each -> new ArrayList<>())
           .add(house(row));

@@ -10,7 +10,6 @@ import java.util.function.Function;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Ratio;
-import sheathwright.figure.RefusedException;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Units;
 import sheathwright.forecast.Chances;
@@ -18,10 +17,11 @@ import sheathwright.forecast.FitRange;
 import sheathwright.forecast.HistoryFit;
 import sheathwright.forecast.House;
 import sheathwright.job.life.FirmFields;
+import sheathwright.job.life.SeenRules;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.ProblemsException;
-import sheathwright.job.table.Row;
+import sheathwright.job.table.ReadTable;
 import sheathwright.job.table.TableReader;
 
 /**
@@ -133,49 +133,21 @@ final class StockPooler {
    * @throws ProblemsException with everything that is wrong with it
    */
   private static List<Wanted> houses(CsvFile file, Optional<String> by) {
-    by.filter(column -> !file.header().contains(column))
-        .ifPresent(
-            column -> {
-              throw new RefusedException(
-                  "by=%s: %s has no such column; it has %s"
-                      .formatted(column, file.name(), String.join(", ", file.header())));
-            });
+    Optional<ClassColumn> delivery = by.map(column -> ClassColumn.of(file, column));
     TableReader reader = new TableReader();
     List<Field<?>> fields =
         List.of(FirmFields.JOB, FirmFields.SHEETS, FirmFields.SEEN, FirmFields.SEEN_BAD);
-    List<Row> rows = reader.rows(file, fields, heading -> true, "notes in other columns");
-    for (Row row : rows) {
-      Figure<Ratio> sheets = row.of(FirmFields.SHEETS);
-      Figure<Ratio> seen = row.or(FirmFields.SEEN, NONE);
-      Figure<Ratio> bad = row.or(FirmFields.SEEN_BAD, NONE);
-      if (sheets != null && seen.value() > sheets.value()) {
-        String message = "%s is given; the deck has %s sheets";
-        reader.problem(file, row, FirmFields.SEEN, message.formatted(seen, sheets));
-      }
-      if (bad.value() > seen.value()) {
-        String message = "%s is given; only %s were seen";
-        reader.problem(file, row, FirmFields.SEEN_BAD, message.formatted(bad, seen));
-      }
-      if (seen.value() > 0 && !row.has(FirmFields.SEEN_BAD)) {
-        String message = "is blank, though %s were seen; give 0 if all of them were sound";
-        reader.problem(file, row, FirmFields.SEEN_BAD, message.formatted(seen));
-      }
-    }
+    ReadTable table = reader.widerTable(file, fields);
+    SeenRules.hold(table, FirmFields.SHEETS, FirmFields.SEEN, FirmFields.SEEN_BAD);
     reader.raiseProblems();
-    return rows.stream()
+    return table.rows().stream()
         .map(
             row ->
                 new Wanted(
-                    by.map(column -> cell(file, row, column)).orElse("all"),
+                    delivery.map(column -> column.in(row)).orElse("all"),
                     (int) row.of(FirmFields.SHEETS).value(),
                     (int) row.or(FirmFields.SEEN, NONE).value(),
                     (int) row.or(FirmFields.SEEN_BAD, NONE).value()))
         .toList();
-  }
-
-  private static String cell(CsvFile file, Row row, String column) {
-    List<String> cells = row.line().cells();
-    int index = file.header().indexOf(column);
-    return index < cells.size() ? cells.get(index).strip() : "";
   }
 }

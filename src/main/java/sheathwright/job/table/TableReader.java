@@ -164,6 +164,11 @@ public final class TableReader {
     return List.of();
   }
 
+  /** A table with a heading for each field, and others that are somebody else's. */
+  public ReadTable widerTable(RowSource file, List<? extends Field<?>> fields) {
+    return ReadTable.of(this, file, rows(file, fields, heading -> true, "any other"));
+  }
+
   /** A table with a heading for each field; one row for each line. */
   public List<Row> rows(RowSource file, List<? extends Field<?>> fields) {
     return rows(file, fields, TableColumns::isNote, NOTE);

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.ServiceLoader;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import javax.lang.model.SourceVersion;
 import sheathwright.figure.Shown;
 
 /**
@@ -24,7 +25,7 @@ public record ShellCommand(String name, String meaning, String typed) {
   /** A line of the shell: the program, perhaps, a command, and what it is about. */
   private static final Pattern TYPED =
       Pattern.compile(
-          "(?:(?:\\./)?sheathwright )?([a-z-]+) +(?:[A-Za-z~\"]|\\.\\.?/|/\\w|--)[^=(;]*");
+          "((?:\\./)?sheathwright )?([a-z-]+) +(?:[A-Za-z~\"]|\\.\\.?/|/\\w|--)[^=(;]*");
 
   /** Whoever knows the commands: the room of the command line stands behind the prompt's. */
   @FunctionalInterface
@@ -40,21 +41,27 @@ public record ShellCommand(String name, String meaning, String typed) {
   }
 
   /**
-   * What is said of a line that belongs in the shell; nothing of any other.
+   * What is said of a line that belongs in the shell; nothing of any other, such as one that begins
+   * with a word of Java's.
    *
    * @param own the words that begin a line of the prompt
    */
   public static Optional<String> said(String line, List<String> own) {
     Matcher typed = TYPED.matcher(line.strip());
-    return typed.matches() && !own.contains(typed.group(1))
+    return typed.matches() && !isOfThePrompt(typed, own)
         ? all().stream()
-            .filter(command -> command.name().equals(typed.group(1)))
+            .filter(command -> command.name().equals(typed.group(2)))
             .map(
                 command ->
                     "%s is typed in the shell, outside the prompt: ./%s; help %s tells of it"
                         .formatted(command.name(), command.typed(), command.name()))
             .findFirst()
         : Optional.empty();
+  }
+
+  private static boolean isOfThePrompt(Matcher typed, List<String> own) {
+    String word = typed.group(2);
+    return own.contains(word) || typed.group(1) == null && SourceVersion.isKeyword(word);
   }
 
   /** Whether these words are its name, with a hyphen or without. */

@@ -31,7 +31,7 @@ final class NamesPage {
    * @param like a tab whose title lines say of the workbook what each tab's say
    */
   static void write(Book book, Tab like) {
-    NamesPage page = new NamesPage(book, book.tab("Names", WIDTHS));
+    NamesPage page = new NamesPage(book, book.tab("Names", WIDTHS).keptBack());
     page.title(like);
     page.tab.note(
         "Inputs, results, totals, columns of lists and published tables have names; the steps between them are pointed"

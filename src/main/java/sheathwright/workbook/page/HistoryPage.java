@@ -37,7 +37,8 @@ final class HistoryPage {
 
   /** Writes the tables as they stand now, line by line. */
   static void kept(Book book, List<Revisions.Kept> lines, String subtitle) {
-    Tab tab = Sections.titled(book.tab(Revisions.KEPT, 16, 96), subtitle).holdingATable();
+    Tab tab =
+        Sections.titled(book.tab(Revisions.KEPT, 16, 96), subtitle).holdingATable().keptBack();
     headed(tab, Revisions.KEPT_HEADINGS);
     for (Revisions.Kept each : lines) {
       int line = tab.line();

@@ -57,7 +57,7 @@ final class TablePages {
     if (table == JobTable.JOB && !unsaid.isEmpty()) {
       headings.add(JobTables.UNTIL_SAID);
     }
-    Tab tab = Sections.titled(book.tab(table.word(), widths(table, headings)), subtitle);
+    Tab tab = Sections.titled(book.tab(table.word(), widths(table, headings)), subtitle).keptBack();
     TableTab lines = new TableTab(book, tab, table.word(), headings);
     table
         .keys()
