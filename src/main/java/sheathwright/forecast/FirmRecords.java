@@ -96,7 +96,8 @@ public final class FirmRecords {
                 fitted.rows().isAtLeast(Figure.of(3, Units.RATIO)),
                 "a line and its error need three rows of the log");
     var ofLog = ONE.dividedBy(enough.squared());
-    var ofBook = ONE.dividedBy(book.spread().times(book.hours()).squared());
+    var spread = book.spread().times(book.hours()).as("book_spread_h", Units.HOUR);
+    var ofBook = ONE.dividedBy(spread.squared());
     var weight = ofLog.dividedBy(ofLog.plus(ofBook)).as("weight", Units.RATIO, WEIGHED);
     var hours =
         weight

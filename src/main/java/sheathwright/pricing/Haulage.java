@@ -39,11 +39,10 @@ public final class Haulage {
   @LibraryFunction(words = {"dump", "dumpster", "tear-off", "tons", "haul", "container"})
   @Column(value = "disposal_tons", unit = "ton")
   public static Figure<Force> disposalWeight(OldRoof roof) {
-    return roof.area()
-        .times(roof.layers())
-        .times(roof.covering())
-        .plus(roof.sheets().times(roof.sheet()))
-        .as("disposal_tons", Units.TON, Source.ARITHMETIC);
+    var covering =
+        roof.area().times(roof.layers()).times(roof.covering()).as("covering_lb", Units.POUND);
+    var sheets = roof.sheets().times(roof.sheet()).as("sheets_lb", Units.POUND);
+    return covering.plus(sheets).as("disposal_tons", Units.TON, Source.ARITHMETIC);
   }
 
   /**
