@@ -392,6 +392,7 @@ public final class Book {
         .filter(tab -> !tab.isATable())
         .reduce((before, last) -> last)
         .ifPresent(last -> last.note(Page.SAID));
+    tabs.values().stream().filter(Tab::isKeptBack).forEach(Tab::saysHowItIsPrinted);
     tabs.values().forEach(Fit::words);
     tabs.values().forEach(Page::finish);
     return notation;

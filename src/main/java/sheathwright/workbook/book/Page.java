@@ -80,9 +80,7 @@ public final class Page {
     sheet.lockSelectLockedCells(false);
     sheet.createFreezePane(0, Tab.FIRST_LINE - 1);
     sheet.setDisplayGridlines(false);
-    if (tab.isKeptBack()) {
-      tab.saysHowItIsPrinted();
-    } else {
+    if (!tab.isKeptBack()) {
       sheet.setRepeatingRows(new CellRangeAddress(tab.firstRepeated(), tab.lastRepeated(), -1, -1));
     }
     sheet.setFitToPage(true);
