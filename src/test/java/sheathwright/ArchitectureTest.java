@@ -106,6 +106,7 @@ class ArchitectureTest {
           room("life.doubt", "life.found"),
           room("life.bill", "life.found"),
           room("life.record", "life.found", "life.bill"),
+          room("life.firm", "life.bill", "life.found", "life.record", "life.supply"),
           room("life.start", "life.record"),
           room("repl.line"),
           room("repl.memory"),
@@ -138,7 +139,8 @@ class ArchitectureTest {
           room("repl.shell"),
           room("repl.show"),
           room("repl.tab", "repl.line"),
-          room("repl.whatif", "repl.line", "repl.memory", "repl.show"));
+          room("repl.whatif", "repl.line", "repl.memory", "repl.show"),
+          room("cli.firm"));
 
   /** More files than this in one folder are not seen whole. */
   private static final int MOST_FILES = 35;

@@ -19,6 +19,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
+import sheathwright.cli.firm.CalibrateCommand;
 import sheathwright.job.table.Printable;
 import sheathwright.repl.Prompt;
 import sheathwright.repl.Script;
@@ -55,6 +56,7 @@ public final class Main implements Callable<Integer> {
           LetterheadCommand.class,
           FillCommand.class,
           SolveCommand.class,
+          CalibrateCommand.class,
           RunCommand.class,
           FunctionsCommand.class,
           TablesCommand.class,
