@@ -31,12 +31,16 @@ public record HistoryFit(double share, double alike, double alpha, double beta) 
   /** Houses that a fit needs; fewer say next to nothing about how houses differ. */
   public static final int FEWEST = 5;
 
+  /** Whether houses are enough for a fit, some of their sheets bad and some sound. */
+  public static boolean isEnough(List<House> houses) {
+    return houses.size() >= FEWEST
+        && houses.stream().anyMatch(house -> house.bad() > 0)
+        && houses.stream().anyMatch(house -> house.bad() < house.sheets());
+  }
+
   /** What houses lack for a fit, and what holds until then; nothing where they are enough. */
   public static Optional<String> lack(List<House> houses) {
-    boolean isAllOfOneKind =
-        houses.stream().allMatch(house -> house.bad() == 0)
-            || houses.stream().allMatch(house -> house.bad() == house.sheets());
-    if (houses.size() >= FEWEST && !isAllOfOneKind) {
+    if (isEnough(houses)) {
       return Optional.empty();
     }
     return Optional.of(

@@ -136,9 +136,9 @@ class CalibrateCommandTest {
   void shareOfBadSheets_isFittedAndTriedOut() throws IOException {
     CommandRun ran = ran(season());
 
-    assertThat(number("alpha", "new")).isCloseTo(1.472231, within(1e-6));
-    assertThat(number("beta", "new")).isCloseTo(21.794786, within(1e-6));
-    assertThat(proposed("alpha", "rows")).isEqualTo("12");
+    assertThat(number("bad_alpha", "new")).isCloseTo(1.472231, within(1e-6));
+    assertThat(number("bad_beta", "new")).isCloseTo(21.794786, within(1e-6));
+    assertThat(proposed("bad_alpha", "rows")).isEqualTo("12");
     assertThat(ran.out())
         .contains("given only 12 jobs); 12 jobs are enough to begin with, 30 to trust")
         .contains("P80: 80 of 100 were meant to stay within, 11 of 12 did (62 to 100 of 100");
@@ -205,8 +205,8 @@ class CalibrateCommandTest {
     CommandRun ran = ran(season().file("history.csv", four));
 
     assertThat(ran.status()).isZero();
-    assertThat(proposed("alpha", "new")).isEmpty();
-    assertThat(proposed("alpha", "reason"))
+    assertThat(proposed("bad_alpha", "new")).isEmpty();
+    assertThat(proposed("bad_alpha", "reason"))
         .startsWith("history.csv: it has 4 jobs; a fit needs 5 jobs");
   }
 
@@ -217,6 +217,6 @@ class CalibrateCommandTest {
     CommandRun ran = CommandRun.of("calibrate", folder);
 
     assertThat(ran.status()).as(ran.err()).isZero();
-    assertThat(number("alpha", "new")).isCloseTo(1.472231, within(1e-6));
+    assertThat(number("bad_alpha", "new")).isCloseTo(1.472231, within(1e-6));
   }
 }

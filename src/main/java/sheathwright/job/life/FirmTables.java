@@ -80,6 +80,11 @@ public record FirmTables(List<Row> history, List<Row> callbacks) {
     return new FirmTables(history.rows(), callbacks.rows());
   }
 
+  /** A line of a history as a house. */
+  public static House house(Row row) {
+    return new House((int) row.of(FirmFields.SHEETS).value(), (int) row.of(FirmFields.BAD).value());
+  }
+
   /** Says what is wrong with a history: a job twice, or more that is bad or seen than is there. */
   public static void hold(ReadTable history) {
     history.once(FirmFields.JOB);
@@ -92,10 +97,5 @@ public record FirmTables(List<Row> history, List<Row> callbacks) {
   /** The closed jobs of a history, as a fit takes them. */
   public List<House> houses() {
     return history.stream().map(FirmTables::house).toList();
-  }
-
-  /** A closed job, as a fit takes it. */
-  public static House house(Row row) {
-    return new House((int) row.of(FirmFields.SHEETS).value(), (int) row.of(FirmFields.BAD).value());
   }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Units;
 import sheathwright.forecast.FailRate;
 import sheathwright.forecast.FirmRecords;
@@ -15,10 +16,14 @@ import sheathwright.forecast.House;
 import sheathwright.forecast.KeptSheets;
 import sheathwright.job.life.FirmFields;
 import sheathwright.job.life.FirmTables;
+import sheathwright.job.life.ForecastFields;
+import sheathwright.life.unseen.OfficeShare;
 
 /** What the closed jobs of a firm say of the next house, how sure that is, and whether it held. */
 public final class HistoryRates {
 
+  private static final List<String> NAMES =
+      List.of(ForecastFields.BAD_ALPHA.name(), ForecastFields.BAD_BETA.name());
   private static final String HISTORY = FirmTables.Table.HISTORY.file();
   private static final String CALLBACKS = FirmTables.Table.CALLBACKS.file();
 
@@ -62,23 +67,24 @@ public final class HistoryRates {
   List<Proposal> proposals() {
     List<Proposal> all = new ArrayList<>();
     if (lack.isPresent()) {
-      for (String name : List.of("alpha", "beta")) {
+      for (String name : NAMES) {
         all.add(Proposal.none(name, "", houses.size(), lack().orElseThrow()));
       }
     } else {
-      HistoryFit fit = HistoryFit.byMoments(houses);
+      OfficeShare share = OfficeShare.of(houses);
       FitRange range = range();
       String both =
           "both ends belong together: the fit that asks for the fewest sheets, and for the most";
-      all.add(share("alpha", fit.alpha(), range.least().alpha(), range.most().alpha()).known(both));
-      all.add(share("beta", fit.beta(), range.least().beta(), range.most().beta()).known(both));
+      all.add(
+          share(share.alpha(), range.least().alpha(), range.most().alpha()).known(both));
+      all.add(share(share.beta(), range.least().beta(), range.most().beta()).known(both));
     }
     all.add(failures());
     return all;
   }
 
-  private Proposal share(String name, double fitted, double least, double most) {
-    return Proposal.of(name, "", fitted, houses.size(), Proposal.range(least, most));
+  private Proposal share(Figure<Ratio> fitted, double least, double most) {
+    return Proposal.of(fitted.name(), "", fitted.value(), houses.size(), Proposal.range(least, most));
   }
 
   private FitRange range() {
