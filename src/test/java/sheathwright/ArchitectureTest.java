@@ -137,6 +137,7 @@ class ArchitectureTest {
               "workbook.page",
               "workbook.told"),
           room("workbook.audit", "workbook.file", "workbook.book", "workbook.page"),
+          room("workbook.calculator", "workbook.file", "workbook.book", "workbook.page"),
           room(
               "workbook.letterhead",
               "workbook.audit",

@@ -54,6 +54,7 @@ public final class Main implements Callable<Integer> {
           CrewCommand.class,
           TakeInCommand.class,
           LetterheadCommand.class,
+          CalculatorsCommand.class,
           FillCommand.class,
           SolveCommand.class,
           CalibrateCommand.class,
