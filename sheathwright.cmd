@@ -34,6 +34,7 @@ rem The console shows UTF-8 while the program runs, and goes back to its own cod
 for /f "tokens=2 delims=:" %%c in ('chcp') do set "codepage=%%c"
 set "codepage=%codepage:.=%"
 chcp 65001 >nul
+rem -Dsheathwright.terminals is not given here: which stream ends at the console, Java finds out as far as it can.
 rem A search runs long enough for the second compiler to pay.
 set "compiler=1"
 if "%~1"=="solve" set "compiler=4"

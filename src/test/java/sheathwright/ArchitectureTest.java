@@ -144,6 +144,7 @@ class ArchitectureTest {
               "workbook.draw",
               "workbook.paper",
               "workbook.told"),
+          room("cli.pipe"),
           room("repl.shell"),
           room("repl.show"),
           room("repl.tab", "repl.line"),

@@ -14,12 +14,15 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
 import sheathwright.cli.firm.CalibrateCommand;
+import sheathwright.cli.pipe.StandardOutput;
+import sheathwright.cli.pipe.Voice;
 import sheathwright.job.table.Printable;
 import sheathwright.repl.Prompt;
 import sheathwright.repl.Script;
@@ -44,6 +47,7 @@ public final class Main implements Callable<Integer> {
       List.of(
           NewCommand.class,
           IntakeCommand.class,
+          CheckCommand.class,
           QuoteCommand.class,
           AgreeCommand.class,
           ChangeOrderCommand.class,
@@ -67,7 +71,11 @@ public final class Main implements Callable<Integer> {
   /** The input was refused, or a file or standard output could not be written. */
   static final int REFUSED = Script.REFUSED;
 
+  private static final String USAGE = "Usage: ";
+
   @Spec private CommandSpec spec;
+
+  @Mixin private Voice voice;
 
   /** Runs one command and exits with its status. */
   public static void main(String[] arguments) {
@@ -164,14 +172,15 @@ public final class Main implements Callable<Integer> {
     return failure.status();
   }
 
-  /** Wrong use is said as picocli says it, whatever was typed. */
+  /** Wrong use is said in short: what is wrong, how the command is written, where to read on. */
   private static int wrongUse(ParameterException wrong, String[] arguments) {
     CommandLine command = wrong.getCommandLine();
     PrintWriter err = command.getErr();
     err.println(command.getColorScheme().errorText(Printable.lines(wrong.getMessage())));
     if (!CommandLine.UnmatchedArgumentException.printSuggestions(wrong, err)) {
-      command.usage(err);
+      err.print(USAGE + command.getHelp().synopsis(USAGE.length()));
     }
+    err.println("%s --help says more".formatted(command.getCommandSpec().qualifiedName()));
     return CommandLine.ExitCode.USAGE;
   }
 }

@@ -7,7 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import sheathwright.job.table.Printable;
+import sheathwright.cli.pipe.Voice;
 import sheathwright.life.record.JobFolder;
 import sheathwright.life.record.TakingIn;
 
@@ -42,11 +42,10 @@ final class TakeInCommand implements Callable<Integer> {
   public Integer call() {
     JobFolder job = JobFolder.in(folder);
     List<String> changes = new TakingIn(job, workbooks).write();
-    var out = spec.commandLine().getOut();
     if (changes.isEmpty()) {
-      out.println("nothing in them is new: no table is changed");
+      Voice.say(spec, "nothing in them is new: no table is changed");
     }
-    changes.forEach(change -> out.println(Printable.line(change)));
+    changes.forEach(change -> Voice.say(spec, change));
     return 0;
   }
 }
