@@ -106,6 +106,7 @@ class ArchitectureTest {
           room("life.doubt", "life.found"),
           room("life.bill", "life.found"),
           room("life.record", "life.found", "life.bill"),
+          room("life.back", "life.record"),
           room("life.start", "life.record"),
           room("repl.line"),
           room("repl.memory"),
