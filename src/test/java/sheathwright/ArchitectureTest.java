@@ -114,6 +114,7 @@ class ArchitectureTest {
               "life.record",
               "life.supply",
               "life.unseen"),
+          room("life.back", "life.record"),
           room("life.start", "life.record"),
           room("repl.line"),
           room("repl.memory"),
