@@ -127,7 +127,7 @@ public final class DeckMap {
     Sketch sketch =
         new Sketch(
             page.sheet(),
-            new Layer.Words(heading, inWords()),
+            new Layer.Words(Drawing.MAP.named(plane.name()), heading, inWords()),
             padded,
             page.next(),
             page.columnsIn(PAGE_CHARACTERS),

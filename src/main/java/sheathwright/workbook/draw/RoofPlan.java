@@ -195,7 +195,7 @@ public final class RoofPlan {
     Sketch sketch =
         new Sketch(
             page.sheet(),
-            new Layer.Words("Plan of the roof", inWords()),
+            new Layer.Words(Drawing.ROOF.named(), "Plan of the roof", inWords()),
             whole,
             page.next(),
             page.columns(),

@@ -118,7 +118,7 @@ final class MarksPage {
         chosen,
         (some, part) ->
             Roll.of(
-                part < 2 ? "chosen" : "chosen_" + part,
+                Sheaf.named("chosen", part),
                 "options of the change order",
                 some,
                 Paper.<Chosen>words("what", each -> each.option().what()),
@@ -180,8 +180,7 @@ final class MarksPage {
                     "photographs", share -> PhotoRows.keys(photos.of(share.mark(), share.key()))),
                 Paper.<Share>words("mark", Share::mark)));
     columns.addAll(numbers);
-    return Roll.of(
-        part < 2 ? name : name + "_" + part, "marks of the change order", shares, columns);
+    return Roll.of(Sheaf.named(name, part), "marks of the change order", shares, columns);
   }
 
   private void open(ItemAccount item) {

@@ -120,7 +120,7 @@ final class Paper {
     sheaf.list(
         heading,
         rows,
-        (some, part) -> Roll.of(part < 2 ? name : name + "_" + part, heading, some, columns),
+        (some, part) -> Roll.of(Sheaf.named(name, part), heading, some, columns),
         headings,
         Collections.nCopies(headings.size(), null));
   }

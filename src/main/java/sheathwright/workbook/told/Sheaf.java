@@ -126,6 +126,11 @@ public final class Sheaf {
     return all;
   }
 
+  /** What a list is called, or a further part of it, counted from 1. */
+  public static String named(String list, int part) {
+    return part < 2 ? list : list + "_" + part;
+  }
+
   /** A further heading above a column that a list leaves free for its sum. */
   public void columnHead(Listing listing, int column, String words) {
     listing.tab().text(listing.firstLine() - 1, column, words, Part.COLUMN_HEAD_RIGHT);
