@@ -17,9 +17,6 @@ final class WorkingPage {
   private static final List<String> HEADINGS =
       List.of("Step", "Value", "Unit", "Least", "Most", "How it is worked out", "Source");
 
-  private static final int STEP_CHARACTERS = 76;
-  private static final int SOURCE_CHARACTERS = 46;
-
   private final Book book;
   private final Tab tab;
 
@@ -77,9 +74,9 @@ final class WorkingPage {
     tab.text(line, 6, source, Part.NOTE);
     int lines =
         Math.max(
-            tab.cell(line, 5).text().length() / STEP_CHARACTERS,
-            source.length() / SOURCE_CHARACTERS);
-    tab.row(line).height(Tab.LINE_HEIGHT * (1 + lines) + 2);
+            tab.linesOf(tab.cell(line, 5).text(), 5, 5, Part.NOTE),
+            tab.linesOf(source, 6, 6, Part.NOTE));
+    tab.row(line).height(Tab.LINE_HEIGHT * lines + 2);
     book.later(notation -> book.write(cell, value, notation.on(tab.name())));
   }
 
