@@ -40,6 +40,9 @@ public final class Tab {
   private static final String FRACTIONS = "# ??/??";
   public static final float LINE_HEIGHT = 13.5f;
 
+  /** Above and below running text, together. */
+  private static final double PARAGRAPH_AIR = 6;
+
   private final Book book;
   private final XSSFSheet sheet;
   private final int[] widths;
@@ -726,7 +729,7 @@ public final class Tab {
   }
 
   private double tallOf(String words, Part part) {
-    return LINE_HEIGHT * linesOf(words, 0, columns() - 1, part) + 3;
+    return LINE_HEIGHT * linesOf(words, 0, columns() - 1, part) + PARAGRAPH_AIR;
   }
 
   /** How many lines words take that stand between two columns, broken where they have to be. */

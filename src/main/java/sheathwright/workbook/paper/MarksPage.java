@@ -29,7 +29,7 @@ import sheathwright.workbook.told.Waiting;
 /** The page of a change order that has one line a mark: where, why, its photographs, how much. */
 final class MarksPage {
 
-  private static final int[] WIDTHS = {28, 42, 20, 14, 10, 13};
+  private static final int[] WIDTHS = {26, 42, 20, 17, 10, 12};
   private static final int NUMBER = 5;
   private static final String STOP = "stop";
 

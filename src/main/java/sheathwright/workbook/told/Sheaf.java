@@ -55,7 +55,7 @@ public final class Sheaf {
   /** Goes on on a further sheet. */
   public void turn() {
     sheets++;
-    tab = page.apply(sheets == 1 ? name : name + ", " + sheets).onOnePage();
+    tab = page.apply(sheets == 1 ? name : "%s (%d)".formatted(name, sheets)).onOnePage();
   }
 
   /** Goes on on a further sheet, unless so many points fit on this one. */
@@ -72,6 +72,11 @@ public final class Sheaf {
       used += tab.height(line);
     }
     return PAPER / SMALLEST * SAFE - used;
+  }
+
+  /** Whether a heading with so many points below it fits on this sheet. */
+  boolean hasRoom(double points) {
+    return left() >= HEADING + points;
   }
 
   /** A heading with at least so many points below it on the same sheet. */
