@@ -105,6 +105,7 @@ class ArchitectureTest {
           room("life.supply", "life.found"),
           room("life.doubt", "life.found"),
           room("life.bill", "life.found"),
+          room("life.unseen", "life.found"),
           room("life.record", "life.found", "life.bill"),
           room("life.start", "life.record"),
           room("repl.line"),

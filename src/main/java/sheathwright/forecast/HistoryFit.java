@@ -30,6 +30,13 @@ public record HistoryFit(double share, double alike, double alpha, double beta) 
   /** Houses that a fit needs; fewer say next to nothing about how houses differ. */
   public static final int FEWEST = 5;
 
+  /** Whether houses are enough for a fit, some of their sheets bad and some sound. */
+  public static boolean isEnough(List<House> houses) {
+    return houses.size() >= FEWEST
+        && houses.stream().anyMatch(house -> house.bad() > 0)
+        && houses.stream().anyMatch(house -> house.bad() < house.sheets());
+  }
+
   /**
    * A fit by moments, each house weighed by its sheets.
    *

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sheathwright.job.life.AgreedFields;
+import sheathwright.job.life.ForecastFields;
 import sheathwright.job.life.InspectionFields;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
@@ -247,7 +248,8 @@ public final class TableGuide {
           List.of(
               new Part("every job", OfficeFields.RATES),
               new Part(with(JobTable.READINGS), OfficeFields.SISTER_RATES),
-              new Part("for what may be found besides bad sheets", FoundFields.RATES));
+              new Part("for what may be found besides bad sheets", FoundFields.RATES),
+              new Part("for what nobody has seen of a deck", ForecastFields.RATES));
       case FIRM -> List.of(new Part("once for all jobs, in a folder above them", FirmKeys.FIRM));
     };
   }

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import sheathwright.forecast.House;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.ReadTable;
@@ -77,6 +78,11 @@ public record FirmTables(List<Row> history, List<Row> callbacks) {
     hold(history);
     reader.raiseProblems();
     return new FirmTables(history.rows(), callbacks.rows());
+  }
+
+  /** A line of a history as a house. */
+  public static House house(Row row) {
+    return new House((int) row.of(FirmFields.SHEETS).value(), (int) row.of(FirmFields.BAD).value());
   }
 
   /** Says what is wrong with a history: a job twice, or more that is bad or seen than is there. */

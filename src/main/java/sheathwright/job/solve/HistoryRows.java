@@ -36,10 +36,7 @@ record HistoryRows(CsvFile file, List<Row> rows) {
     reader.raiseProblems();
     HistoryRows history = new HistoryRows(file, table.rows());
     List<House> houses = history.houses();
-    boolean isAllOfOneKind =
-        houses.stream().allMatch(house -> house.bad() == 0)
-            || houses.stream().allMatch(house -> house.bad() == house.sheets());
-    if (houses.size() < HistoryFit.FEWEST || isAllOfOneKind) {
+    if (!HistoryFit.isEnough(houses)) {
       throw new ProblemsException(
           List.of(
               new Problem(
@@ -58,7 +55,7 @@ record HistoryRows(CsvFile file, List<Row> rows) {
   }
 
   List<House> houses() {
-    return rows.stream().map(HistoryRows::house).toList();
+    return rows.stream().map(FirmTables::house).toList();
   }
 
   /** The houses told apart by what stands in a column; blank cells are a class of their own. */
@@ -69,12 +66,8 @@ record HistoryRows(CsvFile file, List<Row> rows) {
       String name = by.in(row);
       classes
           .computeIfAbsent(name.isEmpty() ? "not said" : name, each -> new ArrayList<>())
-          .add(house(row));
+          .add(FirmTables.house(row));
     }
     return classes;
-  }
-
-  private static House house(Row row) {
-    return new House((int) row.of(FirmFields.SHEETS).value(), (int) row.of(FirmFields.BAD).value());
   }
 }
