@@ -75,8 +75,7 @@ public final class HistoryRates {
       FitRange range = range();
       String both =
           "both ends belong together: the fit that asks for the fewest sheets, and for the most";
-      all.add(
-          share(share.alpha(), range.least().alpha(), range.most().alpha()).known(both));
+      all.add(share(share.alpha(), range.least().alpha(), range.most().alpha()).known(both));
       all.add(share(share.beta(), range.least().beta(), range.most().beta()).known(both));
     }
     all.add(failures());
@@ -84,7 +83,8 @@ public final class HistoryRates {
   }
 
   private Proposal share(Figure<Ratio> fitted, double least, double most) {
-    return Proposal.of(fitted.name(), "", fitted.value(), houses.size(), Proposal.range(least, most));
+    return Proposal.of(
+        fitted.name(), "", fitted.value(), houses.size(), Proposal.range(least, most));
   }
 
   private FitRange range() {
