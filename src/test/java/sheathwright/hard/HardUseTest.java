@@ -1,6 +1,7 @@
 package sheathwright.hard;
 
 import static org.assertj.core.api.Assertions.fail;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -21,7 +22,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 /**
  * Every reader is given spoiled input: nothing hangs, no file is half written, and what is wrong is
  * said without a stack trace. {@code -Dinputs=10000} tries that many on each, {@code -Dseed=17}
- * others, {@code -Dfirst=123} begins with that one.
+ * others, {@code -Dfirst=123} begins with that one, {@code -Dreaders=FILL} asks that reader alone.
  */
 class HardUseTest {
 
@@ -29,6 +30,7 @@ class HardUseTest {
   private static final int SHORT = 400;
 
   private static final int INPUTS = Integer.getInteger("inputs", 0);
+  private static final String READERS = System.getProperty("readers", "");
   private static final int FIRST = Integer.getInteger("first", 0);
   private static final long SEED = Long.getLong("seed", 20_261_128);
   private static final int SECONDS_AT_MOST = 60;
@@ -51,6 +53,7 @@ class HardUseTest {
   @ParameterizedTest
   @EnumSource
   void everySpoiledInput_isReadOrRefused(Reader reader) throws Exception {
+    assumeTrue(READERS.isEmpty() || READERS.contains(reader.name()), "not asked for");
     int inputs = INPUTS > 0 ? INPUTS : Math.max(2, SHORT / reader.cost());
     StringBuilder faults = new StringBuilder();
     int count = 0;
