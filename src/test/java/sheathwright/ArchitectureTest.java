@@ -128,6 +128,7 @@ class ArchitectureTest {
               "workbook.draw",
               "workbook.page",
               "workbook.told"),
+          room("workbook.own", "workbook.file", "workbook.book", "workbook.page"),
           room("workbook.audit", "workbook.file", "workbook.book", "workbook.page"),
           room(
               "workbook.letterhead",

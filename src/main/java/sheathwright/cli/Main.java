@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -33,7 +34,7 @@ import sheathwright.workbook.file.Program;
     description =
         "Estimates for stripping, inspecting, repairing and leveling the wood roof deck of a house.",
     mixinStandardHelpOptions = true,
-    version = Program.COMMAND,
+    versionProvider = Main.Version.class,
     synopsisSubcommandLabel = "COMMAND",
     footerHeading = "%n",
     footer = {
@@ -69,6 +70,14 @@ public final class Main implements Callable<Integer> {
   static final int REFUSED = Script.REFUSED;
 
   private static final String USAGE = "Usage: ";
+
+  /** The version, as the build left it. */
+  static final class Version implements IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      return new String[] {Program.COMMAND};
+    }
+  }
 
   @Spec private CommandSpec spec;
 
