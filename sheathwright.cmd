@@ -11,6 +11,7 @@ set "built=%target%\launcher-built"
 set "lock=%target%\launcher.lock.d"
 set "archive=%target%\sheathwright.jsa"
 set "options=-XX:+UseSerialGC -Xshare:auto -Dlog4j.provider=org.apache.logging.log4j.simple.internal.SimpleProvider"
+set "options=%options% -Dorg.apache.logging.log4j.simplelog.level=OFF"
 set "options=%options% -Dfile.encoding=UTF-8 -Dstdout.encoding=UTF-8 -Dstderr.encoding=UTF-8"
 set "options=%options% -Dsun.stdout.encoding=UTF-8 -Dsun.stderr.encoding=UTF-8"
 

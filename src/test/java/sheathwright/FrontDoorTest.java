@@ -74,6 +74,27 @@ class FrontDoorTest {
     assertThat(strangers).isEmpty();
   }
 
+  /** What is published as Javadoc is what says that it is API. */
+  @Test
+  void theBuild_publishesWhatIsApi() throws IOException {
+    String pom = Files.readString(Path.of("pom.xml"));
+    List<String> shown = List.of(inTag(pom, "subpackages").split(":"));
+    String left = inTag(pom, "excludePackageNames");
+    Set<String> published = new TreeSet<>();
+    for (Path room : rooms()) {
+      String name = SOURCES.relativize(room.getParent()).toString().replace('/', '.');
+      if (!name.equals(left)
+          && shown.stream().anyMatch(each -> (name + ".").startsWith(each + "."))) {
+        published.add(name);
+      }
+    }
+    assertThat(published).isEqualTo(api());
+  }
+
+  private static String inTag(String xml, String tag) {
+    return xml.replaceAll("(?s).*<%s>([^<]*)</%s>.*".formatted(tag, tag), "$1");
+  }
+
   private static List<Class<?>> typesOf(String room) throws Exception {
     List<Class<?>> types = new ArrayList<>();
     try (Stream<Path> files = Files.list(SOURCES.resolve(room.replace('.', '/')))) {

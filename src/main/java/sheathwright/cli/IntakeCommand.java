@@ -19,12 +19,14 @@ import sheathwright.workbook.page.IntakeBook;
     description = {
       "Write an empty survey for a phone or a tablet: what is asked on the first call, and the tables of the roof with a"
           + " drop-down, a range and a line of help at each cell.",
-      "Filled in, it is quoted like an estimate; prices, rates and lumber stand beside it or in the folder above."
+      "Filled in, it is taken into a job's tables with take-in, or quoted like an estimate; prices, rates and lumber stand"
+          + " beside it or in the folder above."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  sheathwright intake my-job",
       "  sheathwright intake -o survey.xlsx",
+      "  sheathwright take-in my-job my-job/survey.xlsx",
       "  sheathwright quote my-job/survey.xlsx"
     })
 final class IntakeCommand implements Callable<Integer> {

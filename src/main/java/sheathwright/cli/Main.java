@@ -8,6 +8,7 @@ import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -21,8 +22,10 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
+import sheathwright.cli.firm.CalibrateCommand;
 import sheathwright.cli.pipe.StandardOutput;
 import sheathwright.cli.pipe.Voice;
+import picocli.CommandLine.TypeConversionException;
 import sheathwright.job.table.Printable;
 import sheathwright.repl.Prompt;
 import sheathwright.repl.Script;
@@ -58,8 +61,10 @@ public final class Main implements Callable<Integer> {
           CrewCommand.class,
           TakeInCommand.class,
           LetterheadCommand.class,
+          CalculatorsCommand.class,
           FillCommand.class,
           SolveCommand.class,
+          CalibrateCommand.class,
           RunCommand.class,
           FunctionsCommand.class,
           TablesCommand.class,
@@ -117,6 +122,7 @@ public final class Main implements Callable<Integer> {
     commands
         .setOut(out)
         .setErr(err)
+        .registerConverter(Path.class, Main::path)
         .setUsageHelpAutoWidth(true)
         .setOverwrittenOptionsAllowed(true) // so that both values can be named
         .setExecutionStrategy(Main::ranOnce)
@@ -136,6 +142,14 @@ public final class Main implements Callable<Integer> {
         .findFirst()
         .<List<Class<?>>>map(List::of)
         .orElse(COMMANDS);
+  }
+
+  private static Path path(String typed) {
+    try {
+      return Path.of(typed);
+    } catch (InvalidPathException unwritable) {
+      throw new TypeConversionException("\"%s\" is no name of a file here".formatted(typed));
+    }
   }
 
   /** Runs a command whose options are each given once at most. */

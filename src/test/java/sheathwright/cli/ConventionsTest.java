@@ -194,7 +194,7 @@ class ConventionsTest {
   void whatACommandDid_isSaidByItsVoice() throws IOException {
     Set<String> speaking = new TreeSet<>();
     Path commands = Path.of("src", "main", "java", "sheathwright", "cli");
-    try (Stream<Path> files = Files.list(commands)) {
+    try (Stream<Path> files = Files.walk(commands)) {
       for (Path file : files.filter(each -> each.toString().endsWith("Command.java")).toList()) {
         if (Files.readString(file).contains(".getOut()")) {
           speaking.add(file.getFileName().toString().replace("Command.java", ""));

@@ -24,7 +24,8 @@ final class HistoryFitter {
 
   static final SolverOption<Figure<Ratio>> SEED =
       new SolverOption<>(
-          Field.whole("seed", "Seed of the draws", Units.RATIO, 0, 2_000_000_000), "20260101");
+          Field.whole("seed", "Seed of the draws", Units.RATIO, 0, 2_000_000_000),
+          String.valueOf(FitRange.SEED));
   private static final SolverOption<Figure<Ratio>> ROOF =
       new SolverOption<>(
           Field.whole("roof_sheets", "Roof to compare fits by", Units.RATIO, 1, 10_000), "44");

@@ -12,13 +12,16 @@ public final class LogProvider {
   private static final String NAMED = "log4j.provider";
   private static final String SIMPLE = "org.apache.logging.log4j.simple.internal.SimpleProvider";
 
+  private static final String LEVEL = "org.apache.logging.log4j.simplelog.level";
+
   private LogProvider() {}
 
-  /** Names the log's own simple one where the program has none. Called before any such class. */
+  /** Names the log's own silent one where the program has none. Called before any such class. */
   public static void settle() {
     boolean isSettled = System.getProperty(NAMED) != null;
     if (!isSettled && ServiceLoader.load(Provider.class).findFirst().isEmpty()) {
       System.setProperty(NAMED, SIMPLE);
+      System.setProperty(LEVEL, "OFF");
     }
   }
 }
