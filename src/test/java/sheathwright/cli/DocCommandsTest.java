@@ -26,7 +26,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Every command of README and docs, page by page, in order and in one folder: a block of commands
- * must be done, or end with the status that its comment says; a session must print what stands there.
+ * must be done, or end with the status that its comment says; a session must print what stands
+ * there.
  */
 class DocCommandsTest {
 
@@ -54,7 +55,9 @@ class DocCommandsTest {
 
   private static List<MatchResult> blocks(Path page) {
     try {
-      return BLOCK.matcher(Files.readString(page)).results()
+      return BLOCK
+          .matcher(Files.readString(page))
+          .results()
           .filter(block -> block.group(1).equals("sh") || block.group(2).startsWith("$ "))
           .toList();
     } catch (IOException unreadable) {

@@ -11,8 +11,8 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 /**
- * The README's picture of the prompt: drawn from a session that is held here, so that it cannot show
- * anything else. Where it differs, the new one lies in {@code target}.
+ * The README's picture of the prompt: drawn from a session that is held here, so that it cannot
+ * show anything else. Where it differs, the new one lies in {@code target}.
  */
 class PromptPictureTest {
 
@@ -71,7 +71,8 @@ class PromptPictureTest {
             width,
             height));
     svg.append("<title>A session at the prompt</title>\n");
-    svg.append("<rect width=\"100%\" height=\"100%\" rx=\"6\" fill=\"#fbf8f1\" stroke=\"#8a7f6a\"/>\n");
+    svg.append(
+        "<rect width=\"100%\" height=\"100%\" rx=\"6\" fill=\"#fbf8f1\" stroke=\"#8a7f6a\"/>\n");
     int y = MARGIN + HEIGHT - 6;
     for (String line : lines) {
       String weight = line.startsWith("> ") ? " font-weight=\"bold\"" : "";
