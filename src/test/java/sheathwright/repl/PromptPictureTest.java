@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -24,6 +26,9 @@ class PromptPictureTest {
           "slope = 17-6 ft",
           "explain order",
           "save \"roof.xlsx\"");
+
+  /** Words with single spaces between them; each run has a place of its own. */
+  private static final Pattern WORDS = Pattern.compile("\\S+(?: \\S+)*");
 
   private static final double WIDTH = 8.4;
   private static final int HEIGHT = 20;
@@ -76,15 +81,17 @@ class PromptPictureTest {
     int y = MARGIN + HEIGHT - 6;
     for (String line : lines) {
       String weight = line.startsWith("> ") ? " font-weight=\"bold\"" : "";
-      svg.append(
-          String.format(
-              Locale.ROOT,
-              "<text x=\"%d\" y=\"%d\" fill=\"#2b2b2b\" xml:space=\"preserve\"%s textLength=\"%.1f\">%s</text>%n",
-              MARGIN,
-              y,
-              weight,
-              line.length() * WIDTH,
-              line.replace("&", "&amp;").replace("<", "&lt;")));
+      for (MatchResult words : WORDS.matcher(line).results().toList()) {
+        svg.append(
+            String.format(
+                Locale.ROOT,
+                "<text x=\"%.1f\" y=\"%d\" fill=\"#2b2b2b\"%s textLength=\"%.1f\">%s</text>%n",
+                MARGIN + words.start() * WIDTH,
+                y,
+                weight,
+                words.group().length() * WIDTH,
+                words.group().replace("&", "&amp;").replace("<", "&lt;")));
+      }
       y += HEIGHT;
     }
     return svg.append("</svg>\n").toString();
