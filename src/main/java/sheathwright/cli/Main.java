@@ -163,6 +163,13 @@ public final class Main implements Callable<Integer> {
               "%s is given with nothing behind it; name something, or leave it away"
                   .formatted(option.longestName()));
         }
+        if (option.longestName().equals("-o")
+            && option.paramLabel().equals("FOLDER")
+            && values.contains("-")) {
+          throw new ParameterException(
+              each.commandSpec().commandLine(),
+              "-o - is standard output, which holds one file; name a folder");
+        }
         if (values.size() > 1) {
           String named = option.arity().max() == 0 ? "" : ", as " + String.join(" and ", values);
           throw new ParameterException(

@@ -98,6 +98,14 @@ class ConventionsTest {
   }
 
   @Test
+  void aDash_isNoFolder() {
+    CommandRun ran = CommandRun.of("quote", JOB, "-o", "-");
+    assertThat(ran.status()).isEqualTo(2);
+    assertThat(ran.err())
+        .startsWith("-o - is standard output, which holds one file; name a folder\n");
+  }
+
+  @Test
   void fill_asJsonHasNumbersAsNumbers() throws IOException {
     Path table =
         table(
