@@ -132,10 +132,12 @@ class ArchitectureTest {
               "workbook.draw",
               "workbook.page",
               "workbook.told"),
+          room("workbook.own", "workbook.file", "workbook.book", "workbook.page"),
           room("workbook.audit", "workbook.file", "workbook.book", "workbook.page"),
           room("workbook.calculator", "workbook.file", "workbook.book", "workbook.page"),
           room(
               "workbook.letterhead",
+              "workbook.file",
               "workbook.audit",
               "workbook.draw",
               "workbook.paper",
@@ -145,7 +147,7 @@ class ArchitectureTest {
           room("repl.show"),
           room("repl.tab", "repl.line"),
           room("repl.whatif", "repl.line", "repl.memory", "repl.show"),
-          room("cli.firm"));
+          room("cli.firm", "cli.pipe"));
 
   /** More files than this in one folder are not seen whole. */
   private static final int MOST_FILES = 35;
