@@ -441,7 +441,7 @@ public final class Tab {
     int line = next;
     called(label, cellName, value, "");
     cell(line, 0).style(book.look().of(Part.LARGE_LABEL));
-    cell(line, 1).style(looked(Part.LARGE_RESULT, value));
+    cell(line, 1).style(looked(textual(value) ? Part.LARGE_TEXT : Part.LARGE_RESULT, value));
   }
 
   /** Every step between what stands here and what it is made from, each with its source. */
@@ -690,9 +690,9 @@ public final class Tab {
     sheet.addHyperlink(link);
   }
 
-  /** Words that lead to the top of another tab. */
-  public void link(int line, int column, String words, Tab to) {
-    text(line, column, words, Part.LINK);
+  /** The name of another tab, which leads to its top. */
+  public void link(int line, int column, Tab to) {
+    text(line, column, to.name(), Part.LINK);
     leadsTo(line, column, Place.quoted(to.name()) + "!A1", "Go to " + to.name());
   }
 

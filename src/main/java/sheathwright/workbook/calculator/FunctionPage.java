@@ -42,7 +42,7 @@ final class FunctionPage {
     String subtitle =
         "%s: %s".formatted(Errand.of(calculator.card()).title(), calculator.card().name());
     Tab tab = Sections.titled(book.tab(calculator.title(), WIDTHS), subtitle);
-    tab.link(ABOVE, 0, "Back to the contents", contents);
+    tab.link(ABOVE, 0, contents);
     new FunctionPage(calculator, tab).write();
     return tab;
   }
