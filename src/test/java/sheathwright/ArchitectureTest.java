@@ -105,7 +105,10 @@ class ArchitectureTest {
           room("life.supply", "life.found"),
           room("life.doubt", "life.found"),
           room("life.bill", "life.found"),
+          room("life.unseen", "life.found"),
           room("life.record", "life.found", "life.bill"),
+          room("life.firm", "life.bill", "life.found", "life.record", "life.supply", "life.unseen"),
+          room("life.back", "life.record"),
           room("life.start", "life.record"),
           room("repl.line"),
           room("repl.memory"),
@@ -136,10 +139,12 @@ class ArchitectureTest {
               "workbook.draw",
               "workbook.paper",
               "workbook.told"),
+          room("cli.pipe"),
           room("repl.shell"),
           room("repl.show"),
           room("repl.tab", "repl.line"),
-          room("repl.whatif", "repl.line", "repl.memory", "repl.show"));
+          room("repl.whatif", "repl.line", "repl.memory", "repl.show"),
+          room("cli.firm"));
 
   /** More files than this in one folder are not seen whole. */
   private static final int MOST_FILES = 35;

@@ -41,17 +41,11 @@ public final class Tab {
   private static final Set<Part> FOR_WORDS_TOO =
       EnumSet.of(Part.LARGE_TEXT, Part.LARGE_LABEL, Part.LARGE_RESULT, Part.CAPTION, Part.NOTE);
 
-  /**
-   * Running text fits so many times the characters of the columns below it: few are as wide as a
-   * digit.
-   */
-  private static final double TEXT_SHARE = 1.16;
-
-  /** The same of the small print behind a unit. */
-  private static final double NOTE_SHARE = 1.24;
-
   private static final String FRACTIONS = "# ??/??";
   public static final float LINE_HEIGHT = 13.5f;
+
+  /** Above and below running text, together. */
+  private static final double PARAGRAPH_AIR = 6;
 
   private final Book book;
   private final XSSFSheet sheet;
@@ -252,7 +246,7 @@ public final class Tab {
   private void paragraph(String text, Part part) {
     text(next, 0, text, part);
     merge(next, 0, columns() - 1);
-    row(next++).height(tallOf(text));
+    row(next++).height(tallOf(text, part));
   }
 
   /** A fact in words that nobody computes with. */
@@ -286,7 +280,7 @@ public final class Tab {
     TabCell cell = cell(next, 0);
     cell.style(book.look().of(Part.TEXT));
     merge(next, 0, columns() - 1);
-    int needed = Math.max(lines, 1 + said(words).length() / textCharacters());
+    int needed = Math.max(lines, linesOf(said(words), 0, columns() - 1, Part.TEXT));
     row(next).height(LINE_HEIGHT * needed + 3);
     book.stepped(words, this, next++, 0);
     book.later(notation -> book.write(cell, words, notation.on(name())));
@@ -362,8 +356,8 @@ public final class Tab {
   public void said(String label, Choice<String> sentence) {
     int line = next;
     entry(label, sentence, "");
-    int across = characters() - widths[0];
-    row(line).height(LINE_HEIGHT * (1 + sentence.plain().length() / across) + 2);
+    int needed = linesOf(sentence.plain(), 1, columns() - 1, Part.RESULT_TEXT);
+    row(line).height(LINE_HEIGHT * needed + 2);
   }
 
   /** A value that has its place here and closes what stands above it. */
@@ -507,8 +501,7 @@ public final class Tab {
   private void noted(int line, String note) {
     text(line, 3, note, Part.NOTE);
     across(line, 3, columns() - 1, Part.NOTE);
-    int fitting = (int) (IntStream.range(3, columns()).map(this::width).sum() * NOTE_SHARE);
-    row(line).height(LINE_HEIGHT * (1 + note.length() / fitting) + 2);
+    row(line).height(LINE_HEIGHT * linesOf(note, 3, columns() - 1, Part.NOTE) + 2);
   }
 
   /** Which document it is, on a line of its own; a draft is none. */
@@ -774,11 +767,16 @@ public final class Tab {
 
   /** How tall running text stands across the page, in points. */
   public double tallOf(String words) {
-    return LINE_HEIGHT * (1 + words.length() / textCharacters()) + 3;
+    return tallOf(words, Part.TEXT);
   }
 
-  private int textCharacters() {
-    return (int) (characters() * TEXT_SHARE);
+  private double tallOf(String words, Part part) {
+    return LINE_HEIGHT * linesOf(words, 0, columns() - 1, part) + PARAGRAPH_AIR;
+  }
+
+  /** How many lines words take that stand between two columns, broken where they have to be. */
+  public int linesOf(String words, int first, int last, Part part) {
+    return Fit.lines(this, words, first, last, book.look().of(part));
   }
 
   /** Makes a line tall enough for the longest of its words. */
@@ -807,11 +805,11 @@ public final class Tab {
     return textual(value) && value.refusal().isEmpty() ? value.plain() : "";
   }
 
-  /** How many lines the headings need, broken between words; bold type is wider. */
+  /** How many lines the headings need, each kept within its column. */
   private int headingLines(List<String> headings) {
     int most = 1;
     for (int column = 0; column < Math.min(columns(), headings.size()); column++) {
-      most = Math.max(most, linesOf(headings.get(column), Math.max(1, widths[column] - 1)));
+      most = Math.max(most, linesOf(headings.get(column), column, column, Part.COLUMN_HEAD));
     }
     return most;
   }
@@ -820,23 +818,11 @@ public final class Tab {
   private int linesFor(int first, List<String> words) {
     int most = 1;
     for (int i = 0; i < words.size() && first + i < columns(); i++) {
-      most = Math.max(most, linesOf(words.get(i), Math.max(1, widths[first + i])));
+      if (!words.get(i).isEmpty()) {
+        most = Math.max(most, linesOf(words.get(i), first + i, first + i, Part.LISTED_TEXT));
+      }
     }
     return most;
-  }
-
-  /** How many lines words take that are broken between them, or within one that is too long. */
-  private static int linesOf(String words, int fit) {
-    int lines = 1;
-    int used = 0;
-    for (String word : words.split(" ")) {
-      boolean fits = used == 0 || used + 1 + word.length() <= fit;
-      lines += fits ? 0 : 1;
-      used = fits && used > 0 ? used + 1 + word.length() : word.length();
-      lines += (used - 1) / fit;
-      used = used > fit ? (used - 1) % fit + 1 : used;
-    }
-    return lines;
   }
 
   /**

@@ -20,9 +20,6 @@ final class WorkingPage {
   /** So many steps are followed by the eye, and need no headings between them. */
   private static final int FEW = 24;
 
-  private static final int STEP_CHARACTERS = 76;
-  private static final int SOURCE_CHARACTERS = 46;
-
   private final Book book;
   private final Tab tab;
 
@@ -88,9 +85,9 @@ final class WorkingPage {
     tab.text(line, 6, source, Part.NOTE);
     int lines =
         Math.max(
-            tab.cell(line, 5).text().length() / STEP_CHARACTERS,
-            source.length() / SOURCE_CHARACTERS);
-    tab.row(line).height(Tab.LINE_HEIGHT * (1 + lines) + 2);
+            tab.linesOf(tab.cell(line, 5).text(), 5, 5, Part.NOTE),
+            tab.linesOf(source, 6, 6, Part.NOTE));
+    tab.row(line).height(Tab.LINE_HEIGHT * lines + 2);
     book.later(
         notation -> {
           if (isElsewhere) {

@@ -66,7 +66,6 @@ public final class CalculatorBook {
     ContentsPage contents = ContentsPage.of(book, subtitle);
     live.forEach(each -> pages.put(each, FunctionPage.write(book, each, contents.tab())));
     contents.write(pages, solved, tables);
-    return book.finished(
-        Sections.workingTab(book, subtitle), Sections.tablesTab(book, subtitle));
+    return book.finished(Sections.workingTab(book, subtitle), Sections.tablesTab(book, subtitle));
   }
 }

@@ -89,8 +89,7 @@ final class ContentsPage {
   }
 
   private void asked(Card card) {
-    line(
-        Calculator.capital(card.name().replace('_', ' ')), card.text().summary(), card.name());
+    line(Calculator.capital(card.name().replace('_', ' ')), card.text().summary(), card.name());
     int line = tab.line();
     tab.text(
         line,

@@ -7,7 +7,8 @@ import sheathwright.figure.Source;
 public final class Cautions {
 
   /** Beside anything structural. */
-  public static final String SCREENING = "Screening only: local code and a licensed engineer decide.";
+  public static final String SCREENING =
+      "Screening only: local code and a licensed engineer decide.";
 
   /** Beside anything that straightens a rafter. */
   static final String SISTERS =
