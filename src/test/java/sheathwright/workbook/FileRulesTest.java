@@ -108,7 +108,8 @@ class FileRulesTest {
         XSSFSheet sheet = workbook.getSheetAt(i);
         assertThat(sheet.getFooter().getRight()).contains("&A, page &P of &N");
         boolean isOnePage = sheet.getPrintSetup().getFitHeight() == 1;
-        if (isKeptBack(workbook, i) || isOnePage) {
+        boolean isOneOfMany = name.equals("calculators") && i > 0;
+        if (isKeptBack(workbook, i) || isOnePage || isOneOfMany) {
           continue;
         }
         assertThat(sheet.getRepeatingRows()).as(sheet.getSheetName()).isNotNull();

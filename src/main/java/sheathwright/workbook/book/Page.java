@@ -90,8 +90,7 @@ public final class Page {
     print.setFitWidth((short) 1);
     boolean isUpright = tab.isOnOnePage() || tab.characters() <= WIDEST_UPRIGHT;
     print.setFitHeight((short) (tab.isOnOnePage() ? 1 : pages(tab, isUpright)));
-    // one page has nothing to repeat; each tab that repeats something costs the program that opens it
-    if (!tab.isKeptBack() && print.getFitHeight() != 1) {
+    if (!tab.isKeptBack() && tab.repeats() && print.getFitHeight() != 1) {
       sheet.setRepeatingRows(new CellRangeAddress(tab.firstRepeated(), tab.lastRepeated(), -1, -1));
     }
     print.setPaperSize((short) (PaperSize.LETTER_PAPER.ordinal() + 1));

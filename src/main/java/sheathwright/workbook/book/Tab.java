@@ -60,6 +60,7 @@ public final class Tab {
   private boolean isATable;
   private boolean isInFractions;
   private boolean isKeptBack;
+  private boolean isOneOfMany;
 
   /**
    * A tab.
@@ -147,6 +148,19 @@ public final class Tab {
       sum += widths[fitting++];
     }
     return Math.max(1, fitting);
+  }
+
+  /**
+   * The same, of which nothing is printed again at the top of its further pages: one of very many
+   * tabs, for each of which the program that opens them would reckon all pages anew.
+   */
+  public Tab oneOfMany() {
+    isOneOfMany = true;
+    return this;
+  }
+
+  boolean repeats() {
+    return !isOneOfMany;
   }
 
   /** The line above the next, and not the title, is printed again at the top of every page. */

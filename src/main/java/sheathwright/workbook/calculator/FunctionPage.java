@@ -41,7 +41,7 @@ final class FunctionPage {
   static Tab write(Book book, Calculator calculator, Tab contents) {
     String subtitle =
         "%s: %s".formatted(Errand.of(calculator.card()).title(), calculator.card().name());
-    Tab tab = Sections.titled(book.tab(calculator.title(), WIDTHS), subtitle);
+    Tab tab = Sections.titled(book.tab(calculator.title(), WIDTHS).oneOfMany(), subtitle);
     tab.link(ABOVE, 0, contents);
     new FunctionPage(calculator, tab).write();
     return tab;
