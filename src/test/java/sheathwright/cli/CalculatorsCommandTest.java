@@ -23,8 +23,7 @@ class CalculatorsCommandTest {
     assertThat(Files.size(file)).isGreaterThan(10_000);
     assertThat(again.status()).isEqualTo(3);
     assertThat(again.err())
-        .isEqualTo(
-            file + ": it exists and is kept; add --force to replace it, or name another\n");
+        .isEqualTo(file + ": it exists and is kept; add --force to replace it, or name another\n");
     assertThat(CommandRun.of("calculators", "slope_factor", "-o", file, "--force").status())
         .isZero();
   }
@@ -36,7 +35,8 @@ class CalculatorsCommandTest {
     CommandRun ran = CommandRun.of("calculators", "rafter_chek", "-o", file);
 
     assertThat(ran.status()).isEqualTo(2);
-    assertThat(ran.err()).contains("there is no function \"rafter_chek\"; the nearest are rafter_check");
+    assertThat(ran.err())
+        .contains("there is no function \"rafter_chek\"; the nearest are rafter_check");
     assertThat(file).doesNotExist();
   }
 

@@ -114,8 +114,7 @@ class FileRulesTest {
         }
         assertThat(sheet.getRepeatingRows()).as(sheet.getSheetName()).isNotNull();
         Set<Integer> heads = headings(workbook, sheet);
-        boolean isOneList =
-            heads.size() == 1 && sheet.getLastRowNum() > LONGER_THAN_A_PAGE;
+        boolean isOneList = heads.size() == 1 && sheet.getLastRowNum() > LONGER_THAN_A_PAGE;
         if (isOneList) {
           assertThat(heads)
               .as(sheet.getSheetName())

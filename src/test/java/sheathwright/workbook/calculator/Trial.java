@@ -108,7 +108,9 @@ record Trial(Card card, List<String> typed) {
     if (result.refusal().isPresent()) {
       return result.refusal().get().isAnswer() ? result.shown() : Refused.REFUSED;
     }
-    return result instanceof Figure<?> figure ? (Object) figure.value() : ((Choice<?>) result).plain();
+    return result instanceof Figure<?> figure
+        ? (Object) figure.value()
+        : ((Choice<?>) result).plain();
   }
 
   /** What an engine's cell says, in the same terms. */
