@@ -93,6 +93,7 @@ class ArchitectureTest {
           room("job.file", "job.table"),
           room("job.tab", "job.file", "job.table"),
           room("job.fill", "job.table"),
+          room("job.cell", "job.fill", "job.table"),
           room("job.site", "job.table"),
           room("job.price", "job.table"),
           room("job.zone", "job.table"),

@@ -20,7 +20,6 @@ import org.jline.reader.UserInterruptException;
 import org.jline.reader.impl.DefaultParser;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
-import sheathwright.repl.line.HistoryFile;
 import sheathwright.repl.show.Keyboard;
 import sheathwright.repl.show.Pager;
 import sheathwright.repl.show.Screen;

@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import sheathwright.repl.line.HistoryFile;
 
 class PromptHistoryTest {
 
