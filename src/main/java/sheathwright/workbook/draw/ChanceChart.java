@@ -91,6 +91,7 @@ public final class ChanceChart {
       highest = chances.get(count) > chances.get(highest) ? count : highest;
     }
     return new Layer.Words(
+        "Chances of " + below,
         heading + ": chart of chances",
         "A bar for each number of %s from 0 to %d; the highest stands at %d, %.0f of 100 houses; none in %.0f of 100; as this was written."
             .formatted(
