@@ -270,13 +270,14 @@ public final class Estimate {
 
   /** That whatever was solved was solved for what the tables say now. */
   private List<Tie> solvedTies() {
-    return solutions().stream()
-        .map(
-            solution ->
-                new Tie(
-                    "Solved for what stands here now: " + Shown.inWords(solution.name()),
-                    solution.state().is(Solution.CURRENT)))
-        .toList();
+    return solutions().stream().map(Estimate::solvedTie).toList();
+  }
+
+  /** That what was solved was solved for what the tables say now. */
+  public static Tie solvedTie(Solution solution) {
+    return new Tie(
+        "Solved for what stands here now: " + Shown.inWords(solution.name()),
+        solution.state().is(Solution.CURRENT));
   }
 
   /** Everything that was solved. */
