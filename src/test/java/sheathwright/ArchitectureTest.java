@@ -107,13 +107,7 @@ class ArchitectureTest {
           room("life.bill", "life.found"),
           room("life.unseen", "life.found"),
           room("life.record", "life.found", "life.bill"),
-          room(
-              "life.firm",
-              "life.bill",
-              "life.found",
-              "life.record",
-              "life.supply",
-              "life.unseen"),
+          room("life.firm", "life.bill", "life.found", "life.record", "life.supply", "life.unseen"),
           room("life.start", "life.record"),
           room("repl.line"),
           room("repl.memory"),
@@ -136,6 +130,7 @@ class ArchitectureTest {
               "workbook.draw",
               "workbook.page",
               "workbook.told"),
+          room("workbook.firm", "workbook.file", "workbook.book", "workbook.draw", "workbook.page"),
           room("workbook.audit", "workbook.file", "workbook.book", "workbook.page"),
           room(
               "workbook.letterhead",

@@ -20,6 +20,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
 import sheathwright.cli.firm.CalibrateCommand;
+import sheathwright.cli.firm.SeasonCommand;
 import sheathwright.job.table.Printable;
 import sheathwright.repl.Prompt;
 import sheathwright.repl.Script;
@@ -56,6 +57,7 @@ public final class Main implements Callable<Integer> {
           LetterheadCommand.class,
           FillCommand.class,
           SolveCommand.class,
+          SeasonCommand.class,
           CalibrateCommand.class,
           RunCommand.class,
           FunctionsCommand.class,
