@@ -105,7 +105,7 @@ class ArchitectureTest {
           room("life.supply", "life.found"),
           room("life.doubt", "life.found"),
           room("life.bill", "life.found"),
-          room("life.unseen", "life.found"),
+          room("life.unseen", "life.bill", "life.found"),
           room("life.record", "life.found", "life.bill"),
           room("life.firm", "life.bill", "life.found", "life.record", "life.supply", "life.unseen"),
           room("life.start", "life.record"),

@@ -47,6 +47,7 @@ public final class Main implements Callable<Integer> {
           IntakeCommand.class,
           QuoteCommand.class,
           AgreeCommand.class,
+          ForecastCommand.class,
           ChangeOrderCommand.class,
           CloseCommand.class,
           AuditCommand.class,
