@@ -8,6 +8,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import sheathwright.cli.pipe.Voice;
 
 /** Sums up a season. */
 @Command(
@@ -42,6 +43,6 @@ public final class SeasonCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     return SeasonFiles.of(folder, Optional.ofNullable(output), force)
-        .write(spec.commandLine().getOut(), spec.commandLine().getErr());
+        .write(line -> Voice.say(spec, line), spec.commandLine().getErr());
   }
 }

@@ -3,6 +3,7 @@ package sheathwright.cli.firm;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
 import sheathwright.job.file.NewFile;
 import sheathwright.job.file.NewFiles;
 import sheathwright.job.season.Season;
@@ -33,21 +34,23 @@ public record SeasonFiles(Path folder, Optional<Path> place, boolean mayReplace,
   /**
    * Writes them, and says a line of each job as it comes.
    *
+   * @param said takes what is said of jobs and files, a line each
+   * @param err takes what is wrong
    * @return the exit status: whether any job was refused
    */
-  public int write(PrintWriter out, PrintWriter err) {
+  public int write(Consumer<String> said, PrintWriter err) {
     Path where = place.orElse(folder);
     Path table = where.resolve(Season.SUMMARY);
     Path workbook = where.resolve("season.xlsx");
     NewFile newTable = NewFile.at(table, mayReplace);
     NewFile newWorkbook = NewFile.at(workbook, mayReplace);
     Season season = Season.in(folder);
-    SeasonSummary summary = SeasonSummary.of(season, threads, job -> said(job, out, err));
+    SeasonSummary summary = SeasonSummary.of(season, threads, job -> tell(job, said, err));
     new NewFiles()
         .with(newTable, summary.table())
         .with(newWorkbook, SeasonBook.bytes(summary, Calibration.historyOf(season), named(folder)))
         .write();
-    out.println(Printable.line("wrote %s and %s".formatted(table, workbook)));
+    said.accept("wrote %s and %s".formatted(table, workbook));
     if (!summary.refused().isEmpty()) {
       err.println(
           "%,d of %,d jobs not read; their lines say why"
@@ -61,23 +64,22 @@ public record SeasonFiles(Path folder, Optional<Path> place, boolean mayReplace,
     return name == null ? "season" : name.toString();
   }
 
-  private static void said(JobLine job, PrintWriter out, PrintWriter err) {
+  private static void tell(JobLine job, Consumer<String> said, PrintWriter err) {
     if (job.isRefused()) {
       err.println(Printable.line(job.job() + ": " + job.refusal()));
       return;
     }
     String now =
         job.number(SeasonColumn.NOW_USD).map("; by today's prices $%,.2f"::formatted).orElse("");
-    out.println(
-        Printable.line(
-            "%s: %s, $%,.2f, at worst $%,.2f, likely %.0f to %.0f bad sheets%s"
-                .formatted(
-                    job.job(),
-                    job.word(SeasonColumn.STAGE),
-                    job.number(SeasonColumn.TOTAL_USD).orElseThrow(),
-                    job.number(SeasonColumn.WORST_USD).orElseThrow(),
-                    job.number(SeasonColumn.P50_SHEETS).orElseThrow(),
-                    job.number(SeasonColumn.P95_SHEETS).orElseThrow(),
-                    now)));
+    said.accept(
+        "%s: %s, $%,.2f, at worst $%,.2f, likely %.0f to %.0f bad sheets%s"
+            .formatted(
+                job.job(),
+                job.word(SeasonColumn.STAGE),
+                job.number(SeasonColumn.TOTAL_USD).orElseThrow(),
+                job.number(SeasonColumn.WORST_USD).orElseThrow(),
+                job.number(SeasonColumn.P50_SHEETS).orElseThrow(),
+                job.number(SeasonColumn.P95_SHEETS).orElseThrow(),
+                now));
   }
 }

@@ -3,13 +3,16 @@ package sheathwright.life.unseen;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
+import sheathwright.forecast.BadSheetForecast;
 import sheathwright.forecast.Chances;
 import sheathwright.forecast.InHouses;
 import sheathwright.forecast.Zone;
@@ -34,6 +37,7 @@ public final class JobForecast {
   private final List<Zone> zones;
   private final ZoneForecast solved;
   private final Solution solution;
+  private final BadSheetForecast figures;
 
   private JobForecast(
       OfficeShare share, Set<String> opened, List<Zone> zones, Reading reading, String name) {
@@ -50,6 +54,16 @@ public final class JobForecast {
     double beta = reading.number("beta of other houses", share.beta(), Units.RATIO);
     this.solution = reading.solution(name);
     this.solved = ZoneForecast.of(zones, alpha, beta);
+    this.figures =
+        new BadSheetForecast(
+            places(name + "_mean", chances().mean()),
+            places(name + "_sd", chances().sd()),
+            chance(name + "_none", chances().of(0)),
+            percentile(10),
+            percentile(50),
+            percentile(80),
+            percentile(90),
+            percentile(95));
   }
 
   /**
@@ -143,14 +157,29 @@ public final class JobForecast {
     return solution;
   }
 
-  /** A number of bad places that is not exceeded with a chance, as a figure of the solution. */
-  public Figure<Sheets> percentile(String name, double chance) {
-    return solution.figure(name, chances().percentile(chance), Units.SHEET, MIXED);
+  /** What stands on a page of it: the average, and what is not exceeded in so many houses. */
+  public BadSheetForecast figures() {
+    return figures;
+  }
+
+  /** Some places, counted by this forecast. */
+  Figure<Sheets> places(String name, double number) {
+    return solution.figure(name, number, Units.SHEET, MIXED);
+  }
+
+  /** A chance by this forecast. */
+  Figure<Ratio> chance(String name, double number) {
+    return solution.figure(name, number, Units.RATIO, MIXED);
+  }
+
+  private Figure<Sheets> percentile(int percent) {
+    return places(
+        "%s_p%d".formatted(solution.name(), percent), chances().percentile(percent / 100.0));
   }
 
   /** For the owner of the house, without a number that nobody can see. */
-  public String inHouses() {
-    return InHouses.words(chances());
+  public Choice<String> inHouses() {
+    return solution.word("", InHouses.words(chances()), MIXED);
   }
 
   /** What it rests on, in words. */

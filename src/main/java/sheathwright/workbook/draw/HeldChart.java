@@ -74,6 +74,7 @@ public final class HeldChart {
   /** What the chart shows as it is written: it follows its cells, and these words cannot. */
   private static Layer.Words words(String heading, Part part) {
     return new Layer.Words(
+        "What was meant and what held",
         heading + ": chart of what was meant and what held",
         "Two lines of %d points: how many houses of 100 each percentile was meant to hold in, a broken line, and how many it held in, a full line, as this was written."
             .formatted(part.listing().roll().rows().size()));

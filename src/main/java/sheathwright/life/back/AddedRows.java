@@ -1,25 +1,37 @@
-package sheathwright.life.record;
+package sheathwright.life.back;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import sheathwright.job.JobTable;
+import sheathwright.life.record.TableText;
 
 /** Rows that are added to a table unless it has them already. */
 final class AddedRows {
 
   private final JobTable table;
+  private final SameCells same;
   private final List<Map<String, String>> rows = new ArrayList<>();
 
   AddedRows(JobTable table) {
     this.table = table;
+    this.same = new SameCells(table);
   }
 
   /** These and one more, each cell by its column. */
   void add(Map<String, String> row) {
     row.values().removeIf(String::isEmpty);
     rows.add(row);
+  }
+
+  /** The columns of all of them. */
+  Set<String> columns() {
+    Set<String> columns = new LinkedHashSet<>();
+    rows.forEach(row -> columns.addAll(row.keySet()));
+    return columns;
   }
 
   /**
@@ -29,7 +41,7 @@ final class AddedRows {
    */
   Optional<TableText> onto(TableText text, List<String> said) {
     TableText longer = text;
-    List<Map<String, String>> there = new ArrayList<>(CrewTabs.rows(text.parsed()));
+    List<Map<String, String>> there = new ArrayList<>(same.rows(text.parsed()));
     for (Map<String, String> row : rows) {
       if (there.stream().noneMatch(other -> isIn(row, other))) {
         for (String column : row.keySet()) {
@@ -44,9 +56,11 @@ final class AddedRows {
   }
 
   /** Whether a row of the table says all of this one; it may say more. */
-  private static boolean isIn(Map<String, String> row, Map<String, String> other) {
+  private boolean isIn(Map<String, String> row, Map<String, String> other) {
     return row.entrySet().stream()
         .allMatch(
-            cell -> TableChanges.isSame(cell.getValue(), other.getOrDefault(cell.getKey(), "")));
+            cell ->
+                same.isSame(
+                    row, cell.getKey(), cell.getValue(), other.getOrDefault(cell.getKey(), "")));
   }
 }

@@ -1,4 +1,4 @@
-package sheathwright.life.record;
+package sheathwright.life.back;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -14,6 +14,7 @@ import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.ZoneFields;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.RowSource;
+import sheathwright.life.record.HeldTables;
 
 /** The tabs of a crew's workbook that are read back, and what stands on them. */
 public final class CrewTabs {
@@ -26,6 +27,9 @@ public final class CrewTabs {
 
   /** The tab of what was done by day and task. */
   public static final String LOG = JobTable.LOG.word();
+
+  /** The tab of how far the feet of rafters lie below the string. */
+  public static final String READINGS = JobTable.READINGS.word();
 
   public static final String SHEET = OrderFields.OF_SHEET.name();
   public static final String MARK = OrderFields.OF_MARK.name();
@@ -55,6 +59,9 @@ public final class CrewTabs {
 
   /** What a column of a place's row may hold, where that is a column of the tables. */
   private static final Map<String, Field<?>> FIELDS = fields();
+
+  /** What the office decides about a reading, and the crew leaves alone. */
+  private static final List<String> OF_THE_OFFICE = List.of("least_in", "most_in");
 
   private CrewTabs() {}
 
@@ -87,6 +94,42 @@ public final class CrewTabs {
       }
     }
     return rows;
+  }
+
+  /**
+   * The columns of a reading: those that the job's table has, but for the office's; none where it
+   * has no readings.
+   */
+  public static Map<String, Field<?>> readingColumns(Job job) {
+    Map<String, Field<?>> columns = new LinkedHashMap<>();
+    RowSource readings = job.source().files().get(READINGS);
+    if (readings != null) {
+      TableGuide.parts(JobTable.READINGS).stream()
+          .map(TableGuide.Part::fields)
+          .filter(fields -> fields.stream().allMatch(field -> isIn(readings, field)))
+          .reduce((first, fuller) -> fuller)
+          .orElse(List.of())
+          .stream()
+          .filter(field -> readings.header().contains(field.name()))
+          .filter(field -> !OF_THE_OFFICE.contains(field.name()))
+          .forEach(field -> columns.put(field.name(), field));
+    }
+    return columns;
+  }
+
+  private static boolean isIn(RowSource table, Field<?> field) {
+    return !field.isRequired() || table.header().contains(field.name());
+  }
+
+  /** The columns that tell one reading from another. */
+  public static List<String> readingKeys(Job job) {
+    return SurveyTabs.keys(JobTable.READINGS, List.copyOf(readingColumns(job).keySet()));
+  }
+
+  /** The readings of a job as its table holds them, each by column. */
+  public static List<Map<String, String>> readings(Job job) {
+    RowSource held = HeldTables.of(job).get(READINGS);
+    return held == null ? List.of() : rows(held);
   }
 
   /** The marks of a job as the tables hold them, each by column. */
