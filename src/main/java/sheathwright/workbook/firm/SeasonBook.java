@@ -35,8 +35,10 @@ public final class SeasonBook {
     this.summary = summary;
     this.history = history;
     this.subtitle = season + " · season, for the office only";
-    this.book = new Book(Particulars.of("Season " + season, "A row a job, and what has held"));
+    this.book = new Book(Particulars.of(
+                "The jobs of the season " + season, "A row a job, and whether forecasts have held"));
     book.showCountsPlainly();
+    book.leaveOutEmptyPages();
   }
 
   /**
@@ -54,7 +56,8 @@ public final class SeasonBook {
     Tab held = Sections.titled(book.tab("What has held", 16, 14, 14, 14, 14, 14, 14), subtitle);
     jobs(season);
     HeldPage.write(book, held, history);
-    return book.finished();
+    return book.finished(
+        Sections.workingTab(book, subtitle), Sections.tablesTab(book, subtitle));
   }
 
   private void jobs(Tab tab) {
