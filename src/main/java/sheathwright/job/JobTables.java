@@ -206,6 +206,31 @@ public record JobTables(Map<String, RowSource> files, Optional<Path> folder) {
                 .orElse("./sheathwright tables lists those that there are; keep it elsewhere"));
   }
 
+  /**
+   * These with the prices and rates that the office above the job has today, where it has any: a
+   * job that was quoted keeps those that its quote was made from.
+   *
+   * @throws ProblemsException with what is wrong with the office's own
+   */
+  public JobTables withTheOfficesToday() {
+    Map<String, RowSource> others = new LinkedHashMap<>(files);
+    folder
+        .filter(job -> !new TableFolder(job).has(SEASON))
+        .map(OfficeFolder::of)
+        .ifPresent(
+            office -> {
+              for (JobTable table : JobTable.values()) {
+                if (table.isOfTheOffice()) {
+                  office
+                      .nearestAbove(table.file())
+                      .ifPresent(
+                          file -> others.put(table.word(), CsvFile.read(file, office.name(file))));
+                }
+              }
+            });
+    return new JobTables(others, folder);
+  }
+
   /** These without one of them. */
   public JobTables without(JobTable table) {
     Map<String, RowSource> others = new LinkedHashMap<>(files);

@@ -98,6 +98,20 @@ class SeasonCommandTest {
     assertThat(ran.out()).contains("; by today's prices $10,953.00");
   }
 
+  /**
+   * A sheet at 58.50 above the job, which keeps its 38.50: (58.50 × 1.05 + 43 × 0.02) × 1.065 +
+   * 0.55 × 46 + 1.755 is 93.39, × 1.18 ÷ 0.88 is 125.22, quoted $126 for $96, three times.
+   */
+  @Test
+  void aPriceOfTheOfficeThatChanged_isHeldAgainstTheQuote() throws IOException {
+    season("3-quoted");
+    Files.writeString(folder.resolve("prices.csv"), "item,usd\nsheet,58.50\nnail,0.020\n");
+
+    CommandRun.of("season", folder);
+
+    assertThat(cells(0, "total_usd", "now_usd")).containsExactly("10873.00", "10963.00");
+  }
+
   @Test
   void aJobThatCannotBeRead_isALineAndStopsNoOther() throws IOException {
     season("1-asked", "3-quoted");

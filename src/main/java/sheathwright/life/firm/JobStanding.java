@@ -1,5 +1,6 @@
 package sheathwright.life.firm;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -25,6 +26,7 @@ import sheathwright.life.bill.Payments;
 import sheathwright.life.found.FoundWork;
 import sheathwright.life.record.Bill;
 import sheathwright.life.record.JobFolder;
+import sheathwright.life.record.SentDocument;
 import sheathwright.life.supply.Supply;
 import sheathwright.life.supply.WorkHours;
 import sheathwright.life.unseen.JobForecast;
@@ -32,6 +34,7 @@ import sheathwright.life.unseen.JobForecast;
 /** How one job stands, for the summary of its season. */
 final class JobStanding {
 
+  private final JobTables tables;
   private final JobFolder folder;
   private final Job job;
   private final Estimate estimate;
@@ -39,7 +42,7 @@ final class JobStanding {
   private final JobLine line;
 
   private JobStanding(SeasonJob named) {
-    JobTables tables = named.tables();
+    tables = named.tables();
     folder = JobFolder.of(named.folder(), tables);
     job = folder.job();
     estimate = new Estimate(isOnlyQuoted() ? Job.of(tables.without(JobTable.STAGES)) : job);
@@ -67,13 +70,12 @@ final class JobStanding {
 
   /** What the owner was last told, or would be told today; and what today's prices make of it. */
   private void offered() {
-    double today = estimate.total().toCents().value();
     double told =
         folder
             .newestIssue()
-            .flatMap(issue -> issue.total())
-            .map(total -> total.doubleValue())
-            .orElse(today);
+            .flatMap(SentDocument::total)
+            .map(BigDecimal::doubleValue)
+            .orElse(estimate.total().toCents().value());
     line.put(SeasonColumn.TOTAL_USD, told);
     line.put(SeasonColumn.WORST_USD, estimate.quote().worstCase().toCents().value());
     line.put(SeasonColumn.INCLUDED, estimate.plannedSheets().value());
@@ -86,9 +88,18 @@ final class JobStanding {
       line.put(none, 0);
     }
     goodUntil().ifPresent(day -> line.put(SeasonColumn.PRICE_UNTIL, day.toString()));
-    if (told != today) {
-      line.put(SeasonColumn.NOW_USD, today);
+    if (isOnlyQuoted()) {
+      double today = today();
+      if (told != today) {
+        line.put(SeasonColumn.NOW_USD, today);
+      }
     }
+  }
+
+  /** What the same would be quoted for by the prices and rates that the office has today. */
+  private double today() {
+    JobTables now = tables.withTheOfficesToday().without(JobTable.STAGES);
+    return new Estimate(Job.of(now)).total().toCents().value();
   }
 
   /** The earlier of the days until which the quote and its prices are good. */
