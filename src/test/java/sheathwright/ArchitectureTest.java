@@ -107,7 +107,7 @@ class ArchitectureTest {
           room("life.supply", "life.found"),
           room("life.doubt", "life.found"),
           room("life.bill", "life.found"),
-          room("life.unseen", "life.found"),
+          room("life.unseen", "life.bill", "life.found"),
           room("life.record", "life.found", "life.bill"),
           room("life.firm", "life.bill", "life.found", "life.record", "life.supply", "life.unseen"),
           room("life.back", "life.record"),
@@ -134,6 +134,7 @@ class ArchitectureTest {
               "workbook.page",
               "workbook.told"),
           room("workbook.own", "workbook.file", "workbook.book", "workbook.page"),
+          room("workbook.firm", "workbook.file", "workbook.book", "workbook.draw", "workbook.page"),
           room("workbook.audit", "workbook.file", "workbook.book", "workbook.page"),
           room("workbook.calculator", "workbook.file", "workbook.book", "workbook.page"),
           room(

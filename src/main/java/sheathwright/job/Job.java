@@ -35,6 +35,7 @@ import sheathwright.job.price.FoundUnit;
 import sheathwright.job.price.Lumber;
 import sheathwright.job.price.LumberFields;
 import sheathwright.job.price.OfficeFields;
+import sheathwright.job.price.OpenFields;
 import sheathwright.job.price.PriceSteps;
 import sheathwright.job.price.SupplyFields;
 import sheathwright.job.site.CoveringFields;
@@ -167,7 +168,8 @@ public final class Job implements Facts {
                 new Group(OfficeFields.RATES, true),
                 new Group(OfficeFields.SISTER_RATES, levels),
                 new Group(FoundFields.RATES, false),
-                new Group(ForecastFields.RATES, false)));
+                new Group(ForecastFields.RATES, false),
+                new Group(OpenFields.RATES, false)));
     badShareWhole(reader, tables);
     pricedWhole(reader, tables);
     read(reader, tables, JobTable.REPORTS, FramingFields.REPORTS);
@@ -515,7 +517,7 @@ public final class Job implements Facts {
   }
 
   /** What the office charges by. */
-  Rates rates() {
+  public Rates rates() {
     return office;
   }
 

@@ -19,6 +19,7 @@ import sheathwright.job.path.PathFields;
 import sheathwright.job.price.FoundFields;
 import sheathwright.job.price.LumberFields;
 import sheathwright.job.price.OfficeFields;
+import sheathwright.job.price.OpenFields;
 import sheathwright.job.price.SupplyFields;
 import sheathwright.job.site.CoveringFields;
 import sheathwright.job.site.SiteFields;
@@ -251,7 +252,8 @@ public final class TableGuide {
               new Part("every job", OfficeFields.RATES),
               new Part(with(JobTable.READINGS), OfficeFields.SISTER_RATES),
               new Part("for what may be found besides bad sheets", FoundFields.RATES),
-              new Part("for what nobody has seen of a deck", ForecastFields.RATES));
+              new Part("for what nobody has seen of a deck", ForecastFields.RATES),
+              new Part("while a roof lies open", OpenFields.RATES));
       case FIRM -> List.of(new Part("once for all jobs, in a folder above them", FirmKeys.FIRM));
     };
   }
