@@ -23,6 +23,7 @@ import sheathwright.job.life.InspectionFields;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.LifeTables;
 import sheathwright.job.life.OrderFields;
+import sheathwright.job.life.PullFields;
 import sheathwright.job.life.Stage;
 import sheathwright.job.life.Validity;
 import sheathwright.job.life.ZoneFields;
@@ -73,6 +74,7 @@ public final class Job implements Facts {
               Map.entry(JobTable.ORDERS, OrderFields.ORDERS),
               Map.entry(JobTable.ORDER_LINES, OrderFields.ORDER_LINES),
               Map.entry(JobTable.INSPECTIONS, InspectionFields.INSPECTIONS),
+              Map.entry(JobTable.PULL_TESTS, PullFields.PULL_TESTS),
               Map.entry(JobTable.LOG, OrderFields.LOG),
               Map.entry(JobTable.SENT, OrderFields.SENT)));
 
@@ -168,13 +170,8 @@ public final class Job implements Facts {
     read(reader, tables, JobTable.REPORTS, FramingFields.REPORTS);
     read(reader, tables, JobTable.LAYERS, FramingFields.LAYERS);
     LIFE.forEach((table, fields) -> read(reader, tables, table, fields));
-    maker =
-        tables.has(JobTable.MAKER)
-            ? MakerFields.read(
-                reader,
-                tables.file(JobTable.MAKER),
-                reader.rows(tables.file(JobTable.MAKER), MakerFields.FIELDS))
-            : List.of();
+    read(reader, tables, JobTable.MAKER, MakerFields.FIELDS);
+    maker = MakerFields.read(rows.get(JobTable.MAKER));
     rules =
         tables.has(JobTable.RULES)
             ? FirmRules.read(

@@ -12,6 +12,7 @@ import sheathwright.job.life.AgreedFields;
 import sheathwright.job.life.InspectionFields;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
+import sheathwright.job.life.PullFields;
 import sheathwright.job.life.ZoneFields;
 import sheathwright.job.office.FirmKeys;
 import sheathwright.job.path.PathFields;
@@ -220,6 +221,7 @@ public final class TableGuide {
               new Part("or several stations a rafter", SurveyFields.READINGS, For.STATIONS));
       case REPORTS -> List.of(new Part("everything seen", FramingFields.REPORTS));
       case LAYERS -> List.of(new Part("every layer", FramingFields.LAYERS));
+      case PULL_TESTS -> List.of(new Part("every screw that was pulled", PullFields.PULL_TESTS));
       case PHOTOS -> List.of(new Part("every picture", OrderFields.PHOTOS));
       case AGREED -> List.of(new Part("everything agreed", AgreedFields.AGREED));
       case STAGES -> List.of(new Part("every payment", AgreedFields.STAGES));
