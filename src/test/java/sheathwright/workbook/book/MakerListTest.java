@@ -68,7 +68,7 @@ class MakerListTest {
     assertThat(formulas.get("Proof!F"))
         .containsExactly(
             "IF(ISNUMBER(E#),IF(OR(AND(C#=\"at-least\",E#>=D#),AND(C#=\"at-most\",E#<=D#)),\"yes\",\"no\"),\"not-shown\")");
-    assertThat(formulas.get("Proof!G")).containsExactly("IF(F#=\"yes\",0,1)");
+    assertThat(formulas.get("Proof!G")).containsExactly("IF(F#=\"no\",1,0)");
   }
 
   @Test
