@@ -8,7 +8,7 @@ import sheathwright.job.Estimate;
 import sheathwright.job.season.Season;
 import sheathwright.job.season.SeasonJob;
 import sheathwright.job.table.Printable;
-import sheathwright.job.table.ProblemLines;
+import sheathwright.life.doubt.Doubts;
 import sheathwright.life.record.JobFolder;
 import sheathwright.life.record.Step;
 import sheathwright.life.record.Writing;
@@ -28,7 +28,8 @@ import sheathwright.workbook.page.JobBooks;
 record SeasonQuotes(Season season, Optional<Path> place, boolean force) {
 
   /** A job with its two workbooks; none where it cannot be quoted at its stage. */
-  private record Made(String name, Path folder, Estimate estimate, Optional<JobBooks> books) {}
+  private record Made(
+      String name, Path folder, boolean isAgreed, Estimate estimate, Optional<JobBooks> books) {}
 
   /**
    * Writes them, and says what each comes to.
@@ -58,6 +59,7 @@ record SeasonQuotes(Season season, Optional<Path> place, boolean force) {
     return new Made(
         one.name(),
         place.isPresent() || isShared ? folder.resolve(one.name()) : folder,
+        job.isAgreed(),
         estimate,
         books(job, estimate));
   }
@@ -104,8 +106,12 @@ record SeasonQuotes(Season season, Optional<Path> place, boolean force) {
                     job.estimate().quote().worstCase(),
                     job.estimate().framing().decision(),
                     job.folder())));
-    ProblemLines.of(job.estimate().job().questions())
-        .forEach(each -> err.println("question: " + each));
+    Doubts.of(job.estimate())
+        .lines()
+        .forEach(each -> err.println(Printable.line("question: " + name + each)));
+    Doubts.outdated(job.estimate().job(), Today.day())
+        .filter(outdated -> !job.isAgreed())
+        .ifPresent(outdated -> err.println(Printable.line("question: " + name + outdated)));
     job.estimate().ties().stream()
         .filter(tie -> !tie.holds().holds())
         .forEach(tie -> err.println(Printable.line(name + "check: " + tie.what())));

@@ -127,10 +127,7 @@ final class FormulaText {
     int now = columns.applyAsInt(tab, column);
     return now < 0
         ? "#REF!"
-        : cell.group(1)
-            + CellReference.convertNumToColString(now)
-            + cell.group(3)
-            + cell.group(4);
+        : cell.group(1) + CellReference.convertNumToColString(now) + cell.group(3) + cell.group(4);
   }
 
   /** A formula that several cells share, as it reads so many lines and columns further on. */

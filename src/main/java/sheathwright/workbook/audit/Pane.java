@@ -49,8 +49,7 @@ final class Pane {
   /** How many columns hold anything, those between counted. */
   int columns() {
     return rows.values().stream()
-        .flatMap(
-            row -> row.entrySet().stream().filter(cell -> !cell.getValue().isEmpty()))
+        .flatMap(row -> row.entrySet().stream().filter(cell -> !cell.getValue().isEmpty()))
         .mapToInt(cell -> cell.getKey() + 1)
         .max()
         .orElse(0);
