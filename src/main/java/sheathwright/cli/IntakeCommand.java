@@ -8,8 +8,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import sheathwright.job.file.NewFile;
-import sheathwright.job.table.Printable;
+import sheathwright.cli.pipe.Dash;
+import sheathwright.cli.pipe.Voice;
 import sheathwright.workbook.page.IntakeBook;
 
 /** Writes an empty survey. */
@@ -38,7 +38,10 @@ final class IntakeCommand implements Callable<Integer> {
   @Parameters(arity = "0..1", paramLabel = "FOLDER", description = "where survey.xlsx is written")
   private Path folder;
 
-  @Option(names = "-o", paramLabel = "FILE", description = "the file, instead of a folder")
+  @Option(
+      names = "-o",
+      paramLabel = "FILE",
+      description = "the file, instead of a folder; - for standard output")
   private Path output;
 
   @Option(names = "--force", description = "replace the file if it exists")
@@ -51,8 +54,10 @@ final class IntakeCommand implements Callable<Integer> {
           spec.commandLine(), "name a folder, or with -o a file: one of the two");
     }
     Path place = output == null ? folder.resolve(NAME) : output;
-    NewFile.at(place, force).write(IntakeBook.bytes());
-    spec.commandLine().getOut().println(Printable.line("wrote " + place));
+    Dash.write(place, force, IntakeBook.bytes());
+    if (!Dash.is(place)) {
+      Voice.say(spec, "wrote " + place);
+    }
     return 0;
   }
 }

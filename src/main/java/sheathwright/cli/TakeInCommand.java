@@ -7,7 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import sheathwright.job.table.Printable;
+import sheathwright.cli.pipe.Voice;
 import sheathwright.life.back.TakingIn;
 
 /** Takes what came back from the roof and the attic into a job's tables. */
@@ -43,12 +43,11 @@ final class TakeInCommand implements Callable<Integer> {
   public Integer call() {
     TakingIn taking = new TakingIn(folder, workbooks);
     List<String> changes = taking.write();
-    var out = spec.commandLine().getOut();
     if (changes.isEmpty()) {
-      out.println("nothing in them is new: no table is changed");
+      Voice.say(spec, "nothing in them is new: no table is changed");
     }
-    changes.forEach(change -> out.println(Printable.line(change)));
-    taking.next().ifPresent(next -> out.println(Printable.line(next)));
+    changes.forEach(change -> Voice.say(spec, change));
+    taking.next().ifPresent(next -> Voice.say(spec, next));
     return 0;
   }
 }

@@ -24,6 +24,7 @@ public enum JobTable {
   PULL_TESTS(false, "what screws held that were pulled out of the deck to see"),
   PHOTOS(false, "pictures of marks, reports and places"),
   AGREED(false, "what was agreed: written when the owner agrees, never edited"),
+  TALKS(false, "what both sides agreed since: a limit raised, a price for what had none"),
   STAGES(false, "what is paid when"),
   OPTIONS(false, "what the owner decides"),
   ORDERS(false, "change orders, and what became of each"),

@@ -12,11 +12,11 @@ import sheathwright.figure.Limits;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
-import sheathwright.job.life.PullFields;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Moment;
 import sheathwright.job.table.ReadTable;
 import sheathwright.job.table.Row;
+import sheathwright.job.triage.PullFields;
 
 /**
  * What the covering's maker asks of the deck, from a table that the user fills from the maker's

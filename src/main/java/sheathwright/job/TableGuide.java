@@ -9,10 +9,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sheathwright.job.life.AgreedFields;
+import sheathwright.job.life.ForecastFields;
 import sheathwright.job.life.InspectionFields;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
-import sheathwright.job.life.PullFields;
+import sheathwright.job.life.TalkFields;
 import sheathwright.job.life.ZoneFields;
 import sheathwright.job.office.FirmKeys;
 import sheathwright.job.path.PathFields;
@@ -23,6 +24,7 @@ import sheathwright.job.price.SupplyFields;
 import sheathwright.job.site.CoveringFields;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.Field;
+import sheathwright.job.triage.PullFields;
 import sheathwright.job.triage.RuleFields;
 
 /**
@@ -224,6 +226,7 @@ public final class TableGuide {
       case PULL_TESTS -> List.of(new Part("every screw that was pulled", PullFields.PULL_TESTS));
       case PHOTOS -> List.of(new Part("every picture", OrderFields.PHOTOS));
       case AGREED -> List.of(new Part("everything agreed", AgreedFields.AGREED));
+      case TALKS -> List.of(new Part("everything agreed since", TalkFields.TALKS));
       case STAGES -> List.of(new Part("every payment", AgreedFields.STAGES));
       case OPTIONS -> List.of(new Part("every option", AgreedFields.OPTIONS));
       case ORDERS -> List.of(new Part("every change order", OrderFields.ORDERS));
@@ -249,7 +252,8 @@ public final class TableGuide {
           List.of(
               new Part("every job", OfficeFields.RATES),
               new Part(with(JobTable.READINGS), OfficeFields.SISTER_RATES),
-              new Part("for what may be found besides bad sheets", FoundFields.RATES));
+              new Part("for what may be found besides bad sheets", FoundFields.RATES),
+              new Part("for what nobody has seen of a deck", ForecastFields.RATES));
       case FIRM -> List.of(new Part("once for all jobs, in a folder above them", FirmKeys.FIRM));
     };
   }

@@ -185,20 +185,37 @@ class WholeLifeTest {
         .contains(
             "question: Deck sheet taken out and replaced: 2 sheets more than was agreed to count",
             "question: mark 99, A-5-2: no price was agreed for scab, and no order asks for it; once"
-                + " there is one, give it a row in agreed.csv, such as scab,piece,25.00, or give");
+                + " there is one, say so in talks.csv, such as \"scab,,25.00,WHO,signed,DATE\" below the"
+                + " heading item,most,usd,approved_by,approved_how,approved_on, or give none");
     approve(job);
     CommandRun refused = job.run("close", "--on", "2027-06-04");
     assertThat(refused.status()).isEqualTo(3);
     assertThat(refused.err())
         .contains(
-            "raise most of the row reopen in agreed.csv", "mark 99, A-5-2: no price was agreed");
+            "say so in talks.csv, such as \"reopen,12,,WHO,signed,DATE\"",
+            "mark 99, A-5-2: no price was agreed");
 
-    job.replace("agreed.csv", "reopen,,0.00,,,10,", "reopen,,0.00,,,12,");
-    job.replace("marks.csv", "A-5-2,2027-06-01,", "A-5-2,2027-06-01,none");
+    job.write(
+        "talks.csv",
+        """
+        item,most,usd,approved_by,approved_how,approved_on
+        reopen,12,,the owner,e-mail,2027-06-02
+        scab,,25.00,the owner,signed,2027-06-02T09:30
+        """);
     assertThat(job.done("change-order", "--on", "2027-06-02").err())
-        .doesNotContain("agreed to count");
+        .doesNotContain("agreed to count", "no price was agreed");
+    // two sheets at 117, and the scab at what was said since
+    assertThat(job.lines("order_lines.csv"))
+        .anyMatch(line -> line.startsWith("02,sheet,half,2,234.00,"))
+        .contains("02,scab,piece,1,25.00,99: 1");
+    assertThat(texts(job.bytes("change-order-02.xlsx")))
+        .contains(
+            "Up to 12 sheets are billed before we talk again: agreed with the owner, e-mail, June 2, 2027.",
+            "A scab of 48 in under an end: $25.00 for each piece: agreed with the owner, signed, June 2, 2027, 9:30 AM.");
     job.replace("orders.csv", "offered,,,", "approved,the owner,signed,2027-06-02");
     job.done("close", "--on", "2027-06-04");
+    assertThat(texts(job.bytes("invoice.xlsx")))
+        .anyMatch(text -> text.startsWith("Up to 12 sheets are billed before we talk again"));
   }
 
   /** Two people number their marks from 1: each is told apart wherever it is named. */
@@ -292,26 +309,21 @@ class WholeLifeTest {
     assertThat(job.text("../history.csv")).contains("job,2027-06-04,60,5,half,18,1,3,1.5,0,");
   }
 
-  /** Zones that lie on each other, and none at all: nobody knows how many were seen. */
+  /**
+   * Zones that lie on each other are refused; with none at all, nobody knows how many were seen.
+   */
   @Test
   void theHistory_isBlankWhereNobodyCounted() throws IOException {
     LifeFolder job = opened();
     job.done("change-order", "--on", "2027-06-01");
     approve(job);
     job.replace("zones.csv", "lower,,1,3,36,0,0,", "all,,,,60,50,2,");
-    assertThat(job.done("close", "--on", "2027-06-04").out())
-        .contains("zones.csv counts places twice, so history.csv does not say how many were seen");
-    assertThat(job.text("../history.csv")).contains("job,2027-06-04,60,5,half,,,3,");
-    job.fact("stage", "opened");
-    job.fact("closed_on", "");
+    assertThat(job.refused("close", "--on", "2027-06-04"))
+        .endsWith(
+            "zones.csv, line 3, column places: with this zone there are 84 places, but the map has"
+                + " 60; a place is in one zone: give each zone the places that no other has");
     job.fact("known_leak", "");
     Files.delete(job.path().resolve("zones.csv"));
-    Files.delete(firm.resolve("history.csv"));
-    job.write("sent.csv", new LifeFolder(LIFE.resolve("4-agreed")).text("sent.csv"));
-    for (String file : List.of("invoice.xlsx", "deck-record.xlsx")) {
-      Files.delete(job.path().resolve(file));
-      Files.delete(job.path().resolve("sent").resolve(file));
-    }
     assertThat(job.done("close", "--on", "2027-06-04").out()).doesNotContain("seen before");
     assertThat(job.text("../history.csv")).contains("job,2027-06-04,60,5,half,,,3,");
   }

@@ -12,6 +12,7 @@ import sheathwright.job.JobTable;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.table.Moment;
 import sheathwright.job.table.Row;
+import sheathwright.life.bill.AgreedSince;
 import sheathwright.life.bill.Order;
 import sheathwright.life.bill.OrderLine;
 import sheathwright.workbook.book.Listing;
@@ -34,11 +35,15 @@ final class OrdersPage {
     this.job = job;
   }
 
-  void write(List<Order> orders) {
+  void write(List<Order> orders, List<AgreedSince> since) {
     orders.forEach(this::order);
     if (orders.isEmpty()) {
       sheaf.heading("Change orders");
       sheaf.paragraph("None was written.");
+    }
+    if (!since.isEmpty()) {
+      sheaf.heading("What both sides agreed since");
+      since.forEach(each -> sheaf.paragraph(each.sentence()));
     }
     documents(job.lines(JobTable.SENT));
     List<String> declined = Declined.sentences(job);
@@ -62,7 +67,7 @@ final class OrdersPage {
         sheaf.list(
             heading,
             order.lines(),
-            (lines, part) -> lines(part < 2 ? name : name + "_" + part, lines),
+            (lines, part) -> lines(Sheaf.named(name, part), lines),
             List.of("For", "Counted in", "How many", "Amount", "Marks, and how much for each"),
             Sections.units(null, null, Units.RATIO, Units.USD, null));
     Figure<Money> sum = Figure.of(0, Units.USD);
@@ -108,7 +113,7 @@ final class OrdersPage {
         sent,
         (rows, part) ->
             Roll.of(
-                part < 2 ? "sent" : "sent_" + part,
+                Sheaf.named("sent", part),
                 "documents that went out",
                 rows,
                 Paper.<Row>words("document", row -> row.of(OrderFields.DOCUMENT).value()),

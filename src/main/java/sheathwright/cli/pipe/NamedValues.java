@@ -1,4 +1,4 @@
-package sheathwright.cli;
+package sheathwright.cli.pipe;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -7,7 +7,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 
 /** What was typed as {@code name=value}, by name. */
-final class NamedValues {
+public final class NamedValues {
 
   private NamedValues() {}
 
@@ -17,7 +17,7 @@ final class NamedValues {
    * @param form how each is to be typed
    * @throws ParameterException if one is not of that form, or a name is given twice
    */
-  static Map<String, String> of(List<String> typed, String form, CommandSpec spec) {
+  public static Map<String, String> of(List<String> typed, String form, CommandSpec spec) {
     Map<String, String> given = new LinkedHashMap<>();
     for (String each : typed) {
       int equals = each.indexOf('=');

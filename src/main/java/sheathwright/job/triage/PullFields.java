@@ -1,4 +1,4 @@
-package sheathwright.job.life;
+package sheathwright.job.triage;
 
 import java.util.List;
 import sheathwright.figure.Choice;
@@ -6,6 +6,8 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Option;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Units;
+import sheathwright.job.life.OrderFields;
+import sheathwright.job.life.ZoneFields;
 import sheathwright.job.table.Field;
 
 /**

@@ -1,4 +1,4 @@
-package sheathwright.cli;
+package sheathwright.cli.pipe;
 
 import java.io.PrintWriter;
 import java.util.ArrayList;
@@ -10,13 +10,13 @@ import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemLines;
 
 /** What became of a table's rows, counted as they are written. */
-final class FillTally implements Consumer<FilledRow> {
+public final class FillTally implements Consumer<FilledRow> {
 
   private static final int ROWS_A_STEP = 1_000;
 
   private final int all;
   private final PrintWriter err;
-  private final boolean isWatched;
+  private final Watch watch;
   private final List<Problem> problems;
   private int written;
   private int refused;
@@ -25,12 +25,12 @@ final class FillTally implements Consumer<FilledRow> {
   /**
    * A tally that begins.
    *
-   * @param isWatched whether somebody sits before a terminal and is to see how far it is
+   * @param watch that is told how far it is
    */
-  FillTally(FilledLines lines, PrintWriter err, boolean isWatched) {
+  public FillTally(FilledLines lines, PrintWriter err, Watch watch) {
     this.all = lines.file().lines().size();
     this.err = err;
-    this.isWatched = isWatched;
+    this.watch = watch;
     this.problems = new ArrayList<>(lines.problems());
   }
 
@@ -44,17 +44,14 @@ final class FillTally implements Consumer<FilledRow> {
     if (row.isAnsweredInPart()) {
       inPart++;
     }
-    if (isWatched && written % ROWS_A_STEP == 0) {
-      err.print("\r%,d of %,d rows".formatted(written, all));
-      err.flush();
+    if (written % ROWS_A_STEP == 0) {
+      watch.show("%,d of %,d rows".formatted(written, all));
     }
   }
 
   /** Says what is wrong and how many rows were refused. */
-  void say() {
-    if (isWatched && written >= ROWS_A_STEP) {
-      err.println();
-    }
+  public void say() {
+    watch.clear();
     ProblemLines.of(problems).forEach(err::println);
     if (refused > 0) {
       err.println("%,d of %,d rows refused".formatted(refused, all));
@@ -64,7 +61,8 @@ final class FillTally implements Consumer<FilledRow> {
     }
   }
 
-  boolean isClean() {
+  /** Whether nothing was wrong. */
+  public boolean isClean() {
     return problems.isEmpty();
   }
 }

@@ -1,4 +1,4 @@
-package sheathwright.cli;
+package sheathwright.cli.pipe;
 
 import java.io.IOException;
 import java.io.OutputStream;
@@ -10,12 +10,12 @@ import sheathwright.job.file.FileTrouble;
  * Standard output, which remembers what became of it: the JDK's writers swallow what a full disk or
  * a pipe says. Once lost, all of the rest is refused too.
  */
-final class StandardOutput extends OutputStream {
+public final class StandardOutput extends OutputStream {
 
   private final OutputStream sink;
   private IOException lost;
 
-  StandardOutput(OutputStream sink) {
+  public StandardOutput(OutputStream sink) {
     this.sink = sink;
   }
 
@@ -52,7 +52,7 @@ final class StandardOutput extends OutputStream {
   }
 
   /** What is to be said of a loss; nothing where the reader of a pipe has had enough. */
-  synchronized Optional<String> complaint() {
+  public synchronized Optional<String> complaint() {
     return Optional.ofNullable(lost)
         .filter(loss -> !isBrokenPipe(loss))
         .map(loss -> "standard output could not be written: " + FileTrouble.of(loss));
