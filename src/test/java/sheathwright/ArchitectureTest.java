@@ -101,7 +101,7 @@ class ArchitectureTest {
           room("job.office", "job.table"),
           room("job.path", "job.site", "job.table"),
           room("job.solve", "job.life", "job.table", "job.zone"),
-          room("job.season", "job", "job.life", "job.table"),
+          room("job.season", "job", "job.life", "job.office", "job.table"),
           room("job.triage", "job.life", "job.site", "job.table"),
           room("life.found"),
           room("life.supply", "life.found"),

@@ -13,6 +13,7 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Area;
+import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Nails;
@@ -40,6 +41,7 @@ import sheathwright.job.table.Field;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.job.table.Row;
+import sheathwright.job.triage.Wanted;
 import sheathwright.pricing.Disposal;
 import sheathwright.pricing.SheetMaterial;
 import sheathwright.pricing.UnitPrice;
@@ -341,7 +343,7 @@ public final class Estimate {
     if (maker != null) {
       ties.add(
           new Tie(
-              "Everything that the covering's maker asks for is met",
+              "Everything that the covering's maker asks for is met, as far as it is shown",
               MakerRequirement.unmet(maker).isAtMost(Figure.of(0, Units.RATIO))));
     }
     List<Condition> joints =
@@ -390,6 +392,13 @@ public final class Estimate {
   /** What the covering's maker asks of the deck against what is there, if the job says so. */
   public Optional<Roll> maker() {
     return Optional.ofNullable(maker);
+  }
+
+  /**
+   * What the covering's maker, or else the wind, asks of one screw; refused where nobody can say.
+   */
+  public Figure<Force> askedOfAScrew() {
+    return Wanted.of(site, job.maker()).hold();
   }
 
   /** The planes as they are laid, what was found on them, and what is cut out. */

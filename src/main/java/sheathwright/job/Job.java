@@ -52,6 +52,7 @@ import sheathwright.job.table.TableReader;
 import sheathwright.job.table.TableReader.Group;
 import sheathwright.job.table.TableReader.Input;
 import sheathwright.job.triage.FirmRules;
+import sheathwright.job.triage.PullFields;
 import sheathwright.job.triage.RuleFields;
 import sheathwright.job.zone.ZoneFields;
 import sheathwright.pricing.Rates;
@@ -77,6 +78,7 @@ public final class Job implements Facts {
               Map.entry(JobTable.ORDERS, OrderFields.ORDERS),
               Map.entry(JobTable.ORDER_LINES, OrderFields.ORDER_LINES),
               Map.entry(JobTable.INSPECTIONS, InspectionFields.INSPECTIONS),
+              Map.entry(JobTable.PULL_TESTS, PullFields.PULL_TESTS),
               Map.entry(JobTable.LOG, OrderFields.LOG),
               Map.entry(JobTable.SENT, OrderFields.SENT)));
 
@@ -175,13 +177,8 @@ public final class Job implements Facts {
     read(reader, tables, JobTable.REPORTS, FramingFields.REPORTS);
     read(reader, tables, JobTable.LAYERS, FramingFields.LAYERS);
     LIFE.forEach((table, fields) -> read(reader, tables, table, fields));
-    maker =
-        tables.has(JobTable.MAKER)
-            ? MakerFields.read(
-                reader,
-                tables.file(JobTable.MAKER),
-                reader.rows(tables.file(JobTable.MAKER), MakerFields.FIELDS))
-            : List.of();
+    read(reader, tables, JobTable.MAKER, MakerFields.FIELDS);
+    maker = MakerFields.read(rows.get(JobTable.MAKER));
     rules =
         tables.has(JobTable.RULES)
             ? FirmRules.read(

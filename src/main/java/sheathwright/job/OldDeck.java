@@ -103,6 +103,7 @@ final class OldDeck {
             maps,
             tables.get(JobTable.MARKS),
             tables.get(JobTable.PHOTOS),
+            tables.get(JobTable.PULL_TESTS),
             tables.get(JobTable.ZONES),
             tables.get(JobTable.PLACES),
             tables.get(JobTable.PLANES));

@@ -24,6 +24,7 @@ import sheathwright.job.price.SupplyFields;
 import sheathwright.job.site.CoveringFields;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.Field;
+import sheathwright.job.triage.PullFields;
 import sheathwright.job.triage.RuleFields;
 import sheathwright.job.zone.ZoneFields;
 
@@ -223,6 +224,7 @@ public final class TableGuide {
               new Part("or several stations a rafter", SurveyFields.READINGS, For.STATIONS));
       case REPORTS -> List.of(new Part("everything seen", FramingFields.REPORTS));
       case LAYERS -> List.of(new Part("every layer", FramingFields.LAYERS));
+      case PULL_TESTS -> List.of(new Part("every screw that was pulled", PullFields.PULL_TESTS));
       case PHOTOS -> List.of(new Part("every picture", OrderFields.PHOTOS));
       case AGREED -> List.of(new Part("everything agreed", AgreedFields.AGREED));
       case TALKS -> List.of(new Part("everything agreed since", TalkFields.TALKS));
