@@ -9,7 +9,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import sheathwright.job.table.Printable;
+import sheathwright.cli.pipe.Voice;
 import sheathwright.life.record.Agreeing;
 import sheathwright.life.record.JobFolder;
 import sheathwright.workbook.paper.SentNumbers;
@@ -84,6 +84,6 @@ final class AgreeCommand implements Callable<Integer> {
   }
 
   private void say(String line) {
-    spec.commandLine().getOut().println(Printable.line(line));
+    Voice.say(spec, line);
   }
 }

@@ -13,6 +13,9 @@ import org.apache.commons.math3.util.FastMath;
  */
 public final class ZoneForecast {
 
+  /** Places of the largest roof; each house of the average counts them anew. */
+  public static final int MOST_PLACES = 2_000;
+
   private static final double WIDEST_STEP = 0.02;
   private static final double NARROWEST_STEP = WIDEST_STEP / 64;
   private static final double SAME = 1e-9;

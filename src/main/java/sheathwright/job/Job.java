@@ -20,6 +20,7 @@ import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.job.life.AgreedFields;
 import sheathwright.job.life.DeckBoards;
+import sheathwright.job.life.ForecastFields;
 import sheathwright.job.life.InspectionFields;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.LifeTables;
@@ -27,7 +28,6 @@ import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.Stage;
 import sheathwright.job.life.TalkFields;
 import sheathwright.job.life.Validity;
-import sheathwright.job.life.ZoneFields;
 import sheathwright.job.office.Firm;
 import sheathwright.job.office.FirmKeys;
 import sheathwright.job.path.PathFields;
@@ -53,6 +53,7 @@ import sheathwright.job.table.TableReader.Group;
 import sheathwright.job.table.TableReader.Input;
 import sheathwright.job.triage.FirmRules;
 import sheathwright.job.triage.RuleFields;
+import sheathwright.job.zone.ZoneFields;
 import sheathwright.pricing.Rates;
 import sheathwright.roof.Spot;
 import sheathwright.wood.LumberSize;
@@ -166,7 +167,9 @@ public final class Job implements Facts {
             List.of(
                 new Group(OfficeFields.RATES, true),
                 new Group(OfficeFields.SISTER_RATES, levels),
-                new Group(FoundFields.RATES, false)));
+                new Group(FoundFields.RATES, false),
+                new Group(ForecastFields.RATES, false)));
+    badShareWhole(reader, tables);
     pricedWhole(reader, tables);
     read(reader, tables, JobTable.REPORTS, FramingFields.REPORTS);
     read(reader, tables, JobTable.LAYERS, FramingFields.LAYERS);
@@ -346,6 +349,21 @@ public final class Job implements Facts {
               Lumber.missing(Lumber.BLOCK_SIZE, Lumber.BLOCK_FEET, use));
         }
       }
+    }
+  }
+
+  /** Two numbers say together what share of sheets is bad: one of them says nothing. */
+  private void badShareWhole(TableReader reader, JobTables tables) {
+    List<Field<?>> both = List.of(ForecastFields.BAD_ALPHA, ForecastFields.BAD_BETA);
+    List<Field<?>> missing =
+        both.stream().filter(field -> !rates.containsKey(field.name())).toList();
+    if (missing.size() == 1) {
+      Field<?> other = both.get(1 - both.indexOf(missing.get(0)));
+      String message = "%s is missing: %s, %s; it belongs to %s: give both, or neither";
+      Field<?> field = missing.get(0);
+      reader.problem(
+          tables.file(JobTable.RATES),
+          message.formatted(field.name(), field.label(), field.allowed(), other.name()));
     }
   }
 

@@ -9,11 +9,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sheathwright.job.life.AgreedFields;
+import sheathwright.job.life.ForecastFields;
 import sheathwright.job.life.InspectionFields;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.TalkFields;
-import sheathwright.job.life.ZoneFields;
 import sheathwright.job.office.FirmKeys;
 import sheathwright.job.path.PathFields;
 import sheathwright.job.price.FoundFields;
@@ -24,6 +24,7 @@ import sheathwright.job.site.CoveringFields;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.Field;
 import sheathwright.job.triage.RuleFields;
+import sheathwright.job.zone.ZoneFields;
 
 /**
  * What a job's tables may hold, for whoever fills them: made from the fields that read them, so
@@ -249,7 +250,8 @@ public final class TableGuide {
           List.of(
               new Part("every job", OfficeFields.RATES),
               new Part(with(JobTable.READINGS), OfficeFields.SISTER_RATES),
-              new Part("for what may be found besides bad sheets", FoundFields.RATES));
+              new Part("for what may be found besides bad sheets", FoundFields.RATES),
+              new Part("for what nobody has seen of a deck", ForecastFields.RATES));
       case FIRM -> List.of(new Part("once for all jobs, in a folder above them", FirmKeys.FIRM));
     };
   }

@@ -174,7 +174,7 @@ enum Accessibility {
               drawing ->
                   drawing.getDescr().split(" ").length < 4
                       || drawing.getTitle().isBlank()
-                      || !drawing.getName().equals(drawing.getTitle())
+                      || drawing.getName().isBlank()
                       || drawing.getName().matches("(?i)(dia\\w+|chart|group|picture|shape) ?\\d*"))
           .map(CTNonVisualDrawingProps::toString)
           .toList();

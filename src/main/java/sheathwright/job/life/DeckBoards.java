@@ -15,6 +15,7 @@ import sheathwright.job.life.MarkFields.Decided;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.ReadTable;
 import sheathwright.job.table.Row;
+import sheathwright.job.zone.ZoneFields;
 
 /**
  * Planes whose old deck is boards: they have no places, so that what is found on them is told by

@@ -6,11 +6,13 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import sheathwright.forecast.House;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.ReadTable;
 import sheathwright.job.table.Row;
 import sheathwright.job.table.TableReader;
+import sheathwright.job.zone.SeenRules;
 
 /**
  * What a firm keeps beside its jobs, in the folder above them: which jobs it closed with what, and
@@ -79,6 +81,11 @@ public record FirmTables(List<Row> history, List<Row> callbacks) {
     return new FirmTables(history.rows(), callbacks.rows());
   }
 
+  /** A line of a history as a house. */
+  public static House house(Row row) {
+    return new House((int) row.of(FirmFields.SHEETS).value(), (int) row.of(FirmFields.BAD).value());
+  }
+
   /** Says what is wrong with a history: a job twice, or more that is bad or seen than is there. */
   public static void hold(ReadTable history) {
     history.once(FirmFields.JOB);
@@ -86,5 +93,10 @@ public record FirmTables(List<Row> history, List<Row> callbacks) {
       history.atMost(row, FirmFields.BAD, FirmFields.SHEETS, "no more is bad than is there");
     }
     SeenRules.hold(history, FirmFields.SHEETS, FirmFields.SEEN, FirmFields.SEEN_BAD);
+  }
+
+  /** The closed jobs of a history, as a fit takes them. */
+  public List<House> houses() {
+    return history.stream().map(FirmTables::house).toList();
   }
 }

@@ -19,6 +19,8 @@ import sheathwright.job.table.Field;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ReadTable;
 import sheathwright.job.table.Row;
+import sheathwright.job.zone.ToldZone;
+import sheathwright.job.zone.ZoneFields;
 import sheathwright.sheathing.place.Place;
 import sheathwright.sheathing.place.PlaceKey;
 import sheathwright.sheathing.place.PlaceMap;
@@ -58,6 +60,9 @@ public record MapRules(
       isOnTheMap(photo).or(() -> isWhereItsMarkIs(photo, onMap)).ifPresent(problems::add);
     }
     zones.rows().forEach(zone -> problems.addAll(offThePlane(zone)));
+    if (problems.isEmpty()) {
+      countedTwice().ifPresent(problems::add);
+    }
     for (Row plane : planes.rows()) {
       String name = plane.of(ZoneFields.ITS_PLANE).value();
       Optional.ofNullable(maps.get(name))
@@ -165,11 +170,7 @@ public record MapRules(
   /** A zone has no courses and no places that its plane has not. */
   private List<Problem> offThePlane(Row zone) {
     Optional<Choice<String>> plane = zone.read(ZoneFields.PLANE);
-    List<PlaceMap> its =
-        plane.isPresent()
-            ? Optional.ofNullable(maps.get(plane.get().value())).stream().toList()
-            : List.copyOf(maps.values());
-    List<Place> all = its.stream().flatMap(map -> map.places(Reading.aside()).stream()).toList();
+    List<Place> all = placesOf(plane.map(Choice::value));
     if (all.isEmpty()) {
       return List.of();
     }
@@ -186,22 +187,56 @@ public record MapRules(
           .map(message -> zones.said(zone, field, message))
           .ifPresent(problems::add);
     }
-    double from = zone.read(ZoneFields.FROM_COURSE).map(Figure::value).orElse(1.0);
-    double to = zone.read(ZoneFields.TO_COURSE).map(Figure::value).orElse((double) top);
-    long most =
-        all.stream()
-            .filter(place -> place.key().course() >= from && place.key().course() <= to)
-            .count();
-    if (problems.isEmpty()) {
-      zone.read(ZoneFields.PLACES)
-          .filter(places -> places.value() > most && from <= to)
+    ToldZone.Reach reach = new ToldZone(zone).reach(Reading.aside());
+    long most = all.stream().filter(place -> reach.holds(place.key())).count();
+    if (problems.isEmpty() && reach.from() <= reach.to()) {
+      Field<Figure<Ratio>> counted =
+          zone.has(ZoneFields.PLACES) ? ZoneFields.PLACES : ZoneFields.SEEN;
+      zone.read(counted)
+          .filter(places -> places.value() > most)
           .map(
               places ->
                   "%s is given, but the map of %s has %d places in these courses; give at most that"
                       .formatted(places.plain(), where, most))
-          .map(message -> zones.said(zone, ZoneFields.PLACES, message))
+          .map(message -> zones.said(zone, counted, message))
           .ifPresent(problems::add);
     }
     return problems;
+  }
+
+  /** The places of a plane, or of all of them. */
+  private List<Place> placesOf(Optional<String> plane) {
+    List<PlaceMap> its =
+        plane
+            .map(name -> Optional.ofNullable(maps.get(name)).stream().toList())
+            .orElse(List.copyOf(maps.values()));
+    return its.stream().flatMap(map -> map.places(Reading.aside()).stream()).toList();
+  }
+
+  /** Zones that lie on each other count places twice: no share of the roof adds up then. */
+  private Optional<Problem> countedTwice() {
+    int all = placesOf(Optional.empty()).size();
+    double sum = 0;
+    for (Row zone : zones.rows()) {
+      ToldZone.Reach reach = new ToldZone(zone).reach(Reading.aside());
+      sum +=
+          zone.read(ZoneFields.PLACES)
+              .map(Figure::value)
+              .orElseGet(
+                  () ->
+                      (double)
+                          placesOf(reach.plane()).stream()
+                              .filter(place -> reach.holds(place.key()))
+                              .count());
+      if (all > 0 && sum > all) {
+        return Optional.of(
+            zones.said(
+                zone,
+                ZoneFields.PLACES,
+                "with this zone there are %.0f places, but the map has %d; a place is in one zone: give each zone the places that no other has"
+                    .formatted(sum, all)));
+      }
+    }
+    return Optional.empty();
   }
 }

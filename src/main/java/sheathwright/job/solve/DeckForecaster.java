@@ -3,16 +3,17 @@ package sheathwright.job.solve;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Reading;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Units;
 import sheathwright.forecast.Chances;
 import sheathwright.forecast.Zone;
 import sheathwright.forecast.ZoneForecast;
-import sheathwright.job.life.SeenRules;
-import sheathwright.job.life.ZoneFields;
+import sheathwright.job.life.ForecastFields;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Problem;
@@ -20,14 +21,12 @@ import sheathwright.job.table.ProblemsException;
 import sheathwright.job.table.ReadTable;
 import sheathwright.job.table.Row;
 import sheathwright.job.table.TableReader;
+import sheathwright.job.zone.SeenRules;
+import sheathwright.job.zone.ToldZone;
+import sheathwright.job.zone.ZoneFields;
 
 /** How many places of a roof are bad, zone by zone: some rot first and are seen least. */
 final class DeckForecaster {
-
-  /**
-   * Below it the share of bad places is next to all or nothing, and integrating it takes minutes.
-   */
-  private static final double LEAST = 0.05;
 
   static final SolverOption<Figure<Ratio>> ALPHA = history("alpha", "Weighs the bad sheets");
   static final SolverOption<Figure<Ratio>> BETA = history("beta", "Weighs the sound sheets");
@@ -36,15 +35,11 @@ final class DeckForecaster {
 
   static final List<SolverOption<?>> OPTIONS = List.of(ALPHA, BETA, PMF);
 
-  private static final int MOST_PLACES = 2_000;
-  private static final Figure<Ratio> NONE = Figure.of(0, Units.RATIO);
-  private static final Figure<Ratio> EVEN = Figure.of(1, Units.RATIO);
-  private static final Figure<Ratio> ALL = Figure.of(100, Units.PERCENT);
-
   private DeckForecaster() {}
 
   private static SolverOption<Figure<Ratio>> history(String name, String label) {
-    return new SolverOption<>(Field.number(name, label, Units.RATIO, LEAST, 1e6), "");
+    return new SolverOption<>(
+        Field.number(name, label, Units.RATIO, ForecastFields.LEAST, ForecastFields.MOST), "");
   }
 
   static SolvedTable forecast(CsvFile file, SolverOptions options) {
@@ -68,7 +63,7 @@ final class DeckForecaster {
             all));
     List<String> header = new ArrayList<>(List.of("zone", "places", "seen", "seen_bad"));
     header.addAll(Percentiles.HEADINGS);
-    return new SolvedTable(header, lines, summary(zones, all), Optional.empty())
+    return new SolvedTable(header, lines, summary(zones, all), Optional.empty(), Set.of("zone"))
         .beside(options.textIfGiven(PMF), List.of("bad_sheets", "chance"), masses(all));
   }
 
@@ -117,7 +112,7 @@ final class DeckForecaster {
     reader.raiseProblems();
     List<Row> rows = table.rows();
     double places = rows.stream().mapToDouble(row -> row.of(ZoneFields.PLACES).value()).sum();
-    if (rows.isEmpty() || places > MOST_PLACES) {
+    if (rows.isEmpty() || places > ZoneForecast.MOST_PLACES) {
       throw new ProblemsException(
           List.of(
               new Problem(
@@ -127,18 +122,8 @@ final class DeckForecaster {
                   rows.isEmpty()
                       ? "it has no zone; give a line for each, or one for the whole roof"
                       : "its zones have %.0f places; a forecast takes at most %,d"
-                          .formatted(places, MOST_PLACES))));
+                          .formatted(places, ZoneForecast.MOST_PLACES))));
     }
-    return rows.stream()
-        .map(
-            row ->
-                new Zone(
-                    row.of(ZoneFields.ZONE).value(),
-                    (int) row.of(ZoneFields.PLACES).value(),
-                    (int) row.or(ZoneFields.SEEN, NONE).value(),
-                    (int) row.or(ZoneFields.SEEN_BAD, NONE).value(),
-                    row.or(ZoneFields.ODDS, EVEN).value(),
-                    row.or(ZoneFields.SEEN_SHARE, ALL).in(Units.PERCENT).value() / 100))
-        .toList();
+    return rows.stream().map(row -> new ToldZone(row).plain(Reading.aside(), 0)).toList();
   }
 }

@@ -35,30 +35,16 @@ record HistoryRows(CsvFile file, List<Row> rows) {
     FirmTables.hold(table);
     reader.raiseProblems();
     HistoryRows history = new HistoryRows(file, table.rows());
-    List<House> houses = history.houses();
-    boolean isAllOfOneKind =
-        houses.stream().allMatch(house -> house.bad() == 0)
-            || houses.stream().allMatch(house -> house.bad() == house.sheets());
-    if (houses.size() < HistoryFit.FEWEST || isAllOfOneKind) {
-      throw new ProblemsException(
-          List.of(
-              new Problem(
-                  file.name(),
-                  0,
-                  "",
-                  "%s; a fit needs %d jobs with bad sheets and sound ones: until then alpha=0.8 beta=12, a guess and no data"
-                      .formatted(
-                          houses.size() < HistoryFit.FEWEST
-                              ? "it has %d job%s"
-                                  .formatted(houses.size(), houses.size() == 1 ? "" : "s")
-                              : "its sheets are all of one kind",
-                          HistoryFit.FEWEST))));
-    }
+    HistoryFit.lack(history.houses())
+        .ifPresent(
+            lacking -> {
+              throw new ProblemsException(List.of(new Problem(file.name(), 0, "", lacking)));
+            });
     return history;
   }
 
   List<House> houses() {
-    return rows.stream().map(HistoryRows::house).toList();
+    return rows.stream().map(FirmTables::house).toList();
   }
 
   /** The houses told apart by what stands in a column; blank cells are a class of their own. */
@@ -69,12 +55,8 @@ record HistoryRows(CsvFile file, List<Row> rows) {
       String name = by.in(row);
       classes
           .computeIfAbsent(name.isEmpty() ? "not said" : name, each -> new ArrayList<>())
-          .add(house(row));
+          .add(FirmTables.house(row));
     }
     return classes;
-  }
-
-  private static House house(Row row) {
-    return new House((int) row.of(FirmFields.SHEETS).value(), (int) row.of(FirmFields.BAD).value());
   }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
@@ -17,12 +18,12 @@ import sheathwright.forecast.FitRange;
 import sheathwright.forecast.HistoryFit;
 import sheathwright.forecast.House;
 import sheathwright.job.life.FirmFields;
-import sheathwright.job.life.SeenRules;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.job.table.ReadTable;
 import sheathwright.job.table.TableReader;
+import sheathwright.job.zone.SeenRules;
 
 /**
  * Sheets for several houses at once: the bad luck of one is evened out by the good luck of another,
@@ -77,9 +78,10 @@ final class StockPooler {
     if (deliveries.size() > 1) {
       lines.add(all);
     }
+    String delivery = options.textIfGiven(BY).orElse("delivery");
     return new SolvedTable(
         List.of(
-            options.textIfGiven(BY).orElse("delivery"),
+            delivery,
             "jobs",
             "sheets_of_decks",
             "mean",
@@ -97,7 +99,8 @@ final class StockPooler {
                     ? "; houses share one uncertain history, so %s to %s: buy by the greater"
                         .formatted(all.get(7), all.get(8))
                     : "; houses share one uncertain history, so buy more: history=history.csv says how much"),
-        Optional.empty());
+        Optional.empty(),
+        Set.of(delivery));
   }
 
   private static HistoryFit typed(SolverOptions options) {

@@ -75,7 +75,6 @@ final class History {
     put(FirmFields.SHEETS, places);
     put(FirmFields.BAD, replaced(accounts.found()));
     SeenBefore.of(estimate.job())
-        .filter(seen -> !seen.isMoreThan(places))
         .ifPresent(
             seen -> {
               put(FirmFields.SEEN, seen.places());

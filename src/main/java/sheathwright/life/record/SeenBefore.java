@@ -9,9 +9,9 @@ import sheathwright.figure.Shown;
 import sheathwright.figure.Units;
 import sheathwright.job.Job;
 import sheathwright.job.JobTable;
-import sheathwright.job.life.ZoneFields;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Row;
+import sheathwright.job.zone.ZoneFields;
 
 /**
  * What was seen of a deck before the covering was off, over all its zones.
@@ -39,20 +39,11 @@ record SeenBefore(double places, double bad) {
         .sum();
   }
 
-  /** Whether zones that lie on each other count more places than the deck has. */
-  boolean isMoreThan(double deck) {
-    return places > deck;
-  }
-
   /** What was to be expected of the whole deck by what was seen of it, against what was found. */
   String against(double deck, double found) {
     String seen =
         "seen before: %s of %s places, of which %s bad; found: %s bad"
             .formatted(plain(places), plain(deck), plain(bad), plain(found));
-    if (isMoreThan(deck)) {
-      return seen
-          + "; zones.csv counts places twice, so history.csv does not say how many were seen";
-    }
     return places > 0
         ? seen
             + ", where %s were to be expected if the rest were like what was seen"

@@ -1,5 +1,6 @@
 package sheathwright.workbook.book;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -87,8 +88,19 @@ final class Fit {
       }
       cell.style(tab.broken(cell.style()));
     }
-    int lines = Letters.lines(cell.text(), size * SLACK, font.getBold(), own);
-    return lines * size * LINE + ABOVE_AND_BELOW;
+    return lines(cell.text(), cell.style(), own) * size * LINE + ABOVE_AND_BELOW;
+  }
+
+  private static int lines(String words, XSSFCellStyle style, double points) {
+    XSSFFont font = style.getFont();
+    return Letters.lines(words, font.getFontHeightInPoints() * SLACK, font.getBold(), points);
+  }
+
+  /** How many lines words take that stand between two columns of a tab. */
+  static int lines(Tab tab, String words, int first, int last, XSSFCellStyle style) {
+    double wide =
+        IntStream.rangeClosed(first, last).mapToDouble(tab.sheet()::getColumnWidthInPixels).sum();
+    return lines(words, style, points(wide, style));
   }
 
   /** The last column that words may run into: what begins at the left runs on where nothing is. */
@@ -109,10 +121,10 @@ final class Fit {
   }
 
   private double points(int first, int last, XSSFCellStyle style) {
-    double wide = -AIR - INDENTION * style.getIndention();
-    for (int column = first; column <= last; column++) {
-      wide += dots[column];
-    }
-    return Math.max(1, wide * POINTS_A_DOT);
+    return points(Arrays.stream(dots, first, last + 1).sum(), style);
+  }
+
+  private static double points(double wide, XSSFCellStyle style) {
+    return Math.max(1, (wide - AIR - INDENTION * style.getIndention()) * POINTS_A_DOT);
   }
 }

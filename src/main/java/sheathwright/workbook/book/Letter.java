@@ -1,6 +1,5 @@
 package sheathwright.workbook.book;
 
-import java.util.stream.IntStream;
 import org.apache.poi.ss.util.CellRangeAddress;
 import sheathwright.figure.Traced;
 import sheathwright.workbook.book.Look.Part;
@@ -101,8 +100,9 @@ public final class Letter {
   /** Words in a frame. */
   public void box(String words, boolean isStop) {
     int line = tab.line();
-    sentence(line, words, 0, tab.columns() - 1, isStop ? Part.BOX_OF_STOP : Part.BOX);
-    tab.row(line).height(LINE * lines(words, 0, tab.columns() - 1) + BOX_AIR);
+    Part part = isStop ? Part.BOX_OF_STOP : Part.BOX;
+    sentence(line, words, 0, tab.columns() - 1, part);
+    tab.row(line).height(LINE * tab.linesOf(words, 0, tab.columns() - 1, part) + BOX_AIR);
   }
 
   /** A line to sign on. */
@@ -121,10 +121,6 @@ public final class Letter {
     if (last > first) {
       tab.sheet().addMergedRegionUnsafe(new CellRangeAddress(line, line, first, last));
     }
-    tab.row(line).height(LINE * lines(words, first, last) + 3);
-  }
-
-  private int lines(String words, int first, int last) {
-    return 1 + words.length() / IntStream.rangeClosed(first, last).map(tab::width).sum();
+    tab.row(line).height(LINE * tab.linesOf(words, first, last, part) + 3);
   }
 }

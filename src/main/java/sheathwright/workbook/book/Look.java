@@ -138,11 +138,7 @@ public final class Look {
         under(style, BorderStyle.THIN, BARK);
         style.setWrapText(true);
       }
-      case NOTE -> style.setWrapText(true);
-      case TEXT, CAUTION -> {
-        style.setWrapText(true);
-        style.setVerticalAlignment(VerticalAlignment.TOP);
-      }
+      case NOTE, TEXT, CAUTION -> style.setWrapText(true);
       case INPUT, INPUT_TEXT, LISTED_INPUT_TEXT -> {
         filled(style, STRAW);
         framed(style);

@@ -3,15 +3,19 @@ package sheathwright.workbook.book;
 import static java.util.stream.Collectors.joining;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.apache.poi.common.usermodel.HyperlinkType;
 import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFHyperlink;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
@@ -37,15 +41,11 @@ public final class Tab {
   private static final Set<Part> FOR_WORDS_TOO =
       EnumSet.of(Part.LARGE_TEXT, Part.LARGE_LABEL, Part.LARGE_RESULT, Part.CAPTION, Part.NOTE);
 
-  /**
-   * Running text fits so many times the characters of the columns below it: few are as wide as a
-   * digit.
-   */
-  private static final double TEXT_SHARE = 1.16;
-
-  private static final int NOTE_CHARACTERS = 52;
   private static final String FRACTIONS = "# ??/??";
   public static final float LINE_HEIGHT = 13.5f;
+
+  /** Above and below running text, together. */
+  private static final double PARAGRAPH_AIR = 6;
 
   private final Book book;
   private final XSSFSheet sheet;
@@ -246,7 +246,7 @@ public final class Tab {
   private void paragraph(String text, Part part) {
     text(next, 0, text, part);
     merge(next, 0, columns() - 1);
-    row(next++).height(tallOf(text));
+    row(next++).height(tallOf(text, part));
   }
 
   /** A fact in words that nobody computes with. */
@@ -280,7 +280,7 @@ public final class Tab {
     TabCell cell = cell(next, 0);
     cell.style(book.look().of(Part.TEXT));
     merge(next, 0, columns() - 1);
-    int needed = Math.max(lines, 1 + said(words).length() / textCharacters());
+    int needed = Math.max(lines, linesOf(said(words), 0, columns() - 1, Part.TEXT));
     row(next).height(LINE_HEIGHT * needed + 3);
     book.stepped(words, this, next++, 0);
     book.later(notation -> book.write(cell, words, notation.on(name())));
@@ -356,8 +356,8 @@ public final class Tab {
   public void said(String label, Choice<String> sentence) {
     int line = next;
     entry(label, sentence, "");
-    int across = characters() - widths[0];
-    row(line).height(LINE_HEIGHT * (1 + sentence.plain().length() / across) + 2);
+    int needed = linesOf(sentence.plain(), 1, columns() - 1, Part.RESULT_TEXT);
+    row(line).height(LINE_HEIGHT * needed + 2);
   }
 
   /** A value that has its place here and closes what stands above it. */
@@ -421,6 +421,28 @@ public final class Tab {
     entry(label, value, how);
   }
 
+  /** A value under a name of its own, or from its place where it has one already. */
+  public void called(String label, String cellName, Traced value, String note) {
+    if (book.mayBePlaced(value)) {
+      variable(label, cellName, value, note);
+    } else {
+      shown(label, value, note);
+    }
+  }
+
+  /** What a page is for: the same in large letters. */
+  public void answer(String label, String cellName, Traced value) {
+    int line = next;
+    called(label, cellName, value, "");
+    cell(line, 0).style(book.look().of(Part.LARGE_LABEL));
+    cell(line, 1).style(looked(Part.LARGE_RESULT, value));
+  }
+
+  /** Every step between what stands here and what it is made from, each with its source. */
+  public void working(Collection<Traced> results) {
+    book.worked(this, results);
+  }
+
   /** A value whose place is elsewhere. */
   public void link(String label, Traced value, String note) {
     text(next, 0, label, Part.LABEL);
@@ -479,7 +501,7 @@ public final class Tab {
   private void noted(int line, String note) {
     text(line, 3, note, Part.NOTE);
     across(line, 3, columns() - 1, Part.NOTE);
-    row(line).height(LINE_HEIGHT * (1 + note.length() / NOTE_CHARACTERS) + 2);
+    row(line).height(LINE_HEIGHT * linesOf(note, 3, columns() - 1, Part.NOTE) + 2);
   }
 
   /** Which document it is, on a line of its own; a draft is none. */
@@ -651,6 +673,22 @@ public final class Tab {
     cell.style(book.look().of(part));
   }
 
+  /** Makes a cell a link to other cells of the workbook. */
+  void leadsTo(int line, int column, String cells, String tip) {
+    XSSFHyperlink link =
+        sheet.getWorkbook().getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
+    link.setAddress(cells);
+    link.setTooltip(tip);
+    link.setCellReference(new CellReference(line, column));
+    sheet.addHyperlink(link);
+  }
+
+  /** Words that lead to the top of another tab. */
+  public void link(int line, int column, String words, Tab to) {
+    text(line, column, words, Part.LINK);
+    leadsTo(line, column, Place.quoted(to.name()) + "!A1", "Go to " + to.name());
+  }
+
   public void number(int line, int column, double number) {
     TabCell cell = cell(line, column);
     cell.number(number);
@@ -729,11 +767,16 @@ public final class Tab {
 
   /** How tall running text stands across the page, in points. */
   public double tallOf(String words) {
-    return LINE_HEIGHT * (1 + words.length() / textCharacters()) + 3;
+    return tallOf(words, Part.TEXT);
   }
 
-  private int textCharacters() {
-    return (int) (characters() * TEXT_SHARE);
+  private double tallOf(String words, Part part) {
+    return LINE_HEIGHT * linesOf(words, 0, columns() - 1, part) + PARAGRAPH_AIR;
+  }
+
+  /** How many lines words take that stand between two columns, broken where they have to be. */
+  public int linesOf(String words, int first, int last, Part part) {
+    return Fit.lines(this, words, first, last, book.look().of(part));
   }
 
   /** Makes a line tall enough for the longest of its words. */
@@ -762,11 +805,11 @@ public final class Tab {
     return textual(value) && value.refusal().isEmpty() ? value.plain() : "";
   }
 
-  /** How many lines the headings need, broken between words; bold type is wider. */
+  /** How many lines the headings need, each kept within its column. */
   private int headingLines(List<String> headings) {
     int most = 1;
     for (int column = 0; column < Math.min(columns(), headings.size()); column++) {
-      most = Math.max(most, linesOf(headings.get(column), Math.max(1, widths[column] - 1)));
+      most = Math.max(most, linesOf(headings.get(column), column, column, Part.COLUMN_HEAD));
     }
     return most;
   }
@@ -775,23 +818,11 @@ public final class Tab {
   private int linesFor(int first, List<String> words) {
     int most = 1;
     for (int i = 0; i < words.size() && first + i < columns(); i++) {
-      most = Math.max(most, linesOf(words.get(i), Math.max(1, widths[first + i])));
+      if (!words.get(i).isEmpty()) {
+        most = Math.max(most, linesOf(words.get(i), first + i, first + i, Part.LISTED_TEXT));
+      }
     }
     return most;
-  }
-
-  /** How many lines words take that are broken between them, or within one that is too long. */
-  private static int linesOf(String words, int fit) {
-    int lines = 1;
-    int used = 0;
-    for (String word : words.split(" ")) {
-      boolean fits = used == 0 || used + 1 + word.length() <= fit;
-      lines += fits ? 0 : 1;
-      used = fits && used > 0 ? used + 1 + word.length() : word.length();
-      lines += (used - 1) / fit;
-      used = used > fit ? (used - 1) % fit + 1 : used;
-    }
-    return lines;
   }
 
   /**

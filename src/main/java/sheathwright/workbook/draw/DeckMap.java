@@ -44,6 +44,7 @@ public final class DeckMap {
   private static final double SMALLEST_KEY = 4;
   private static final double LETTER_WIDTH = 0.62;
   private static final double LETTER_HEIGHT = 1.25;
+  private static final double LABEL_POINTS = 11;
 
   /** No map takes more of a page with its heading and its key, in points. */
   public static final double TALLEST = (MOST_LINES + 2) * LINE_POINTS + HEADING + 5 * KEY_LINE;
@@ -56,6 +57,7 @@ public final class DeckMap {
   private final List<Mark.Seen> marks;
   private final List<Patch> patches;
   private final Box bounds;
+  private final List<Box> labeled = new ArrayList<>();
   private final double scale;
 
   private DeckMap(
@@ -127,7 +129,7 @@ public final class DeckMap {
     Sketch sketch =
         new Sketch(
             page.sheet(),
-            new Layer.Words(heading, inWords()),
+            new Layer.Words(Drawing.MAP.named(plane.name()), heading, inWords()),
             padded,
             page.next(),
             page.columnsIn(PAGE_CHARACTERS),
@@ -140,7 +142,7 @@ public final class DeckMap {
     old.ifPresent(map -> keys(sketch, map));
     marks.forEach(mark -> mark(sketch, mark));
     joints(sketch);
-    sketch.areas(Pen.OUTLINE, rings(plane.outline(Reading.aside()).regions()));
+    sketch.areas(Pen.OUTLINE, OnWood.rings(plane.outline(Reading.aside()).regions()));
     labels(sketch, margin);
     page.skip(lines);
     key().forEach(page::note);
@@ -169,16 +171,7 @@ public final class DeckMap {
   }
 
   private void wood(Sketch sketch) {
-    sketch.areas(Pen.WOOD, rings(plane.outline(Reading.aside()).regions()));
-  }
-
-  private static List<List<Spot>> rings(List<Region> regions) {
-    List<List<Spot>> rings = new ArrayList<>();
-    for (Region region : regions) {
-      rings.add(region.corners());
-      rings.addAll(region.holes());
-    }
-    return rings;
+    sketch.areas(Pen.WOOD, OnWood.rings(plane.outline(Reading.aside()).regions()));
   }
 
   private void supports(Sketch sketch) {
@@ -194,7 +187,7 @@ public final class DeckMap {
 
   private List<List<Spot>> sheetEdges() {
     List<List<Spot>> edges = new ArrayList<>();
-    for (List<Spot> ring : rings(sheets)) {
+    for (List<Spot> ring : OnWood.rings(sheets)) {
       List<Spot> closed = new ArrayList<>(ring);
       closed.add(ring.get(0));
       edges.add(closed);
@@ -216,7 +209,7 @@ public final class DeckMap {
   private void patch(Sketch sketch, Patch patch) {
     List<List<Spot>> rings = new ArrayList<>();
     for (Patch.Piece piece : patch.pieces()) {
-      rings.addAll(rings(plane.outline(Reading.aside()).within(piece.box())));
+      rings.addAll(OnWood.rings(plane.outline(Reading.aside()).within(piece.box())));
     }
     sketch.areas(Pen.PATCH, rings);
     sketch.lines(Pen.HATCH, Hatching.lines(rings, 45, HATCH_POINTS * scale));
@@ -224,9 +217,9 @@ public final class DeckMap {
   }
 
   private void mark(Sketch sketch, Mark.Seen mark) {
-    sketch.box(mark.isCutOut() ? Pen.MARK : Pen.NOTE, mark.box());
-    String text = mark.finding().letter() + " " + mark.key();
-    label(sketch, text, new Spot(mark.box().middleX(), mark.box().middleY()), 0);
+    OnWood part = OnWood.of(plane, mark.box());
+    sketch.areas(mark.isCutOut() ? Pen.MARK : Pen.NOTE, part.rings());
+    label(sketch, mark.finding().letter() + " " + mark.key(), part.middle(), 0);
   }
 
   private void joints(Sketch sketch) {
@@ -266,13 +259,20 @@ public final class DeckMap {
     words.forEach(Runnable::run);
   }
 
-  /** Words on a chip of white, so that a hatching does not run through them. */
+  /**
+   * Words on a chip of white, so that a hatching does not run through them; below others that stand
+   * there already.
+   */
   private void label(Sketch sketch, String text, Spot at, double pointsUp) {
     double wide = (5 * text.length() + 4) * scale;
-    double high = 11 * scale;
-    Spot middle = new Spot(at.x(), at.y() + pointsUp * scale);
-    sketch.box(Pen.CHIP, Box.at(middle.x() - wide / 2, middle.y() - high / 2, wide, high));
-    sketch.words(text, middle, wide, high, 8);
+    double high = LABEL_POINTS * scale;
+    Box chip = Box.at(at.x() - wide / 2, at.y() + pointsUp * scale - high / 2, wide, high);
+    while (labeled.stream().anyMatch(chip::overlaps)) {
+      chip = Box.at(chip.left(), chip.bottom() - high, wide, high);
+    }
+    labeled.add(chip);
+    sketch.box(Pen.CHIP, chip);
+    sketch.words(text, new Spot(chip.middleX(), chip.middleY()), wide, high, 8);
   }
 
   private void labels(Sketch sketch, double margin) {

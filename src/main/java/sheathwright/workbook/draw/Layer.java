@@ -9,8 +9,7 @@ import org.openxmlformats.schemas.drawingml.x2006.main.CTNonVisualDrawingProps;
 
 /**
  * The layer of a tab on which drawings, charts and photographs stand. Nothing gets onto it without
- * the words for whoever cannot see it; the title among them is also the name that a spreadsheet
- * program lists it by.
+ * the words for whoever cannot see it.
  */
 final class Layer {
 
@@ -20,21 +19,23 @@ final class Layer {
   /**
    * What is said in a drawing's place.
    *
+   * @param name that a spreadsheet program lists it by
    * @param title what it is, in a few words
    * @param description what can be seen on it
    */
-  record Words(String title, String description) {
+  record Words(String name, String title, String description) {
 
     Words {
-      if (title.isBlank() || description.isBlank()) {
-        throw new IllegalArgumentException("a drawing without words: " + title + description);
+      if (name.isBlank() || title.isBlank() || description.isBlank()) {
+        throw new IllegalArgumentException(
+            "a drawing without words: " + name + title + description);
       }
     }
 
     private void sayFor(CTNonVisualDrawingProps drawing, XSSFSheet sheet) {
       drawing.setId(
           NUMBERS * sheet.getDrawingPatriarch().getCTDrawing().sizeOfTwoCellAnchorArray());
-      drawing.setName(title);
+      drawing.setName(name);
       drawing.setTitle(title);
       drawing.setDescr(description);
     }

@@ -23,11 +23,13 @@ public final class LevelMap {
   private static final int MOST_LINES = 18;
   private static final double DOT_POINTS = 3;
 
+  private final String plane;
   private final List<List<Surface.Height>> rafters;
   private final Box bounds;
   private final double scale;
 
-  private LevelMap(List<List<Surface.Height>> rafters) {
+  private LevelMap(String plane, List<List<Surface.Height>> rafters) {
+    this.plane = plane;
     this.rafters = rafters;
     Box box = null;
     for (List<Surface.Height> rafter : rafters) {
@@ -42,9 +44,10 @@ public final class LevelMap {
   }
 
   /** Draws the map below what stands on the page, if there is anything between the stations. */
-  public static void draw(Tab page, String heading, List<List<Surface.Height>> rafters) {
+  public static void draw(
+      Tab page, String heading, String plane, List<List<Surface.Height>> rafters) {
     if (!Surface.through(rafters).isEmpty()) {
-      new LevelMap(rafters).on(page, heading);
+      new LevelMap(plane, rafters).on(page, heading);
     }
   }
 
@@ -62,7 +65,7 @@ public final class LevelMap {
     Sketch sketch =
         new Sketch(
             page.sheet(),
-            new Layer.Words(heading, inWords(greatest)),
+            new Layer.Words(Drawing.BUILD_UP.named(plane), heading, inWords(greatest)),
             padded,
             page.next(),
             page.columns(),

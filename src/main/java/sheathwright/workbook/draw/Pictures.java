@@ -48,7 +48,10 @@ public final class Pictures {
         new XSSFClientAnchor(
             AIR, AIR, (int) right, (int) (bottom - down * each), first, line, column, line + down);
     Layer.picture(
-        sheet, anchor, number(sheet, photograph), new Layer.Words("Photograph, " + words, words));
+        sheet,
+        anchor,
+        number(sheet, photograph),
+        new Layer.Words("Photograph, " + words, "Photograph, " + words, words));
   }
 
   /** A photograph that is shown twice stands in the file once. */

@@ -68,12 +68,11 @@ public final class RoofPlan {
     }
 
     List<List<Spot>> rings() {
-      List<List<Spot>> rings = new ArrayList<>();
-      for (Region region : drawn.plane().outline(Reading.aside()).regions()) {
-        rings.add(all(region.corners()));
-        region.holes().forEach(hole -> rings.add(all(hole)));
-      }
-      return rings;
+      return onPaper(OnWood.rings(drawn.plane().outline(Reading.aside()).regions()));
+    }
+
+    List<List<Spot>> onPaper(List<List<Spot>> rings) {
+      return rings.stream().map(this::all).toList();
     }
   }
 
@@ -195,7 +194,7 @@ public final class RoofPlan {
     Sketch sketch =
         new Sketch(
             page.sheet(),
-            new Layer.Words("Plan of the roof", inWords()),
+            new Layer.Words(Drawing.ROOF.named(), "Plan of the roof", inWords()),
             whole,
             page.next(),
             page.columns(),
@@ -219,8 +218,12 @@ public final class RoofPlan {
     }
     sketch.areas(Pen.OUTLINE, plane.rings());
     for (Numbered mark : plane.drawn().marks()) {
-      sketch.areas(Pen.MARK, List.of(plane.corners(mark.box())));
+      sketch.areas(Pen.MARK, plane.onPaper(on(plane, mark).rings()));
     }
+  }
+
+  private static OnWood on(Placed plane, Numbered mark) {
+    return OnWood.of(plane.drawn().plane(), mark.box());
   }
 
   private static void words(Sketch sketch, Placed plane, double scale) {
@@ -228,7 +231,7 @@ public final class RoofPlan {
     sketch.words(name, plane.name(), LETTER_POINTS * name.length() * scale, NAME_POINTS * scale, 9);
     for (Numbered mark : plane.drawn().marks()) {
       String number = String.valueOf(mark.number());
-      Spot middle = plane.onPaper().apply(new Spot(mark.box().middleX(), mark.box().middleY()));
+      Spot middle = plane.onPaper().apply(on(plane, mark).middle());
       double high = NUMBER_POINTS * scale;
       double wide = (number.length() * 7 + 5) * scale;
       sketch.box(Pen.CHIP, Box.at(middle.x() - wide / 2, middle.y() - high / 2, wide, high));

@@ -37,6 +37,7 @@ public final class SagChart {
   /**
    * The part of a list that is drawn.
    *
+   * @param plane whose wood it is
    * @param listing the list, on whatever tab
    * @param first its first line to draw, from 0
    * @param last its last
@@ -44,7 +45,8 @@ public final class SagChart {
    * @param before the column of heights as found
    * @param after the column of heights when the work is done
    */
-  public record Part(Listing listing, int first, int last, int along, int before, int after) {
+  public record Part(
+      String plane, Listing listing, int first, int last, int along, int before, int after) {
 
     private ChartColumn of(int column) {
       return new ChartColumn(listing, first, last, column);
@@ -90,6 +92,7 @@ public final class SagChart {
   /** What the chart shows as it is written: it follows its cells, and these words cannot. */
   private static Layer.Words words(String heading, String below, Part part) {
     return new Layer.Words(
+        Drawing.SAG.named(part.plane()),
         heading + ": chart of the wood against the string",
         "Two lines of %d points, %s: before, a broken line, %s; after, a full line, %s; in inches above the string, as this was written."
             .formatted(

@@ -2,6 +2,7 @@ package sheathwright.workbook.home;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Supplier;
 import sheathwright.figure.Choice;
@@ -16,6 +17,7 @@ import sheathwright.job.Estimate;
 import sheathwright.job.Leveling;
 import sheathwright.job.Survey;
 import sheathwright.job.SurveyedPlane;
+import sheathwright.leveling.plan.PlannedRafter;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Letter;
 import sheathwright.workbook.book.Listing;
@@ -94,7 +96,7 @@ final class RaftersPage {
                 readings.cellsOf("after_in").get(i)));
       }
     }
-    chart("Plane " + worst + ": rafters at mid-length", "rafter", spots);
+    chart(worst, "Plane " + worst + ": rafters at mid-length", "rafter", spots);
   }
 
   private static int worst(Roll readings) {
@@ -118,8 +120,11 @@ final class RaftersPage {
   }
 
   private void survey(Survey survey) {
-    SurveyedPlane plane = survey.planes().get(0);
-    String worst = plane.straightened().worst().rafter();
+    SurveyedPlane plane =
+        survey.planes().stream()
+            .max(Comparator.comparingDouble(each -> worst(each).greatest().value()))
+            .orElseThrow();
+    String worst = worst(plane).rafter();
     List<Spot> spots = new ArrayList<>();
     Roll stations = plane.stations();
     for (int i = 0; i < stations.rows().size(); i++) {
@@ -128,18 +133,27 @@ final class RaftersPage {
         spots.add(spot(Choice.literal(inches(row.get(1))), row.get(2), row.get(3)));
       }
     }
-    chart("Plane " + plane.name() + ", rafter " + worst, "how far up the slope", spots);
+    chart(
+        plane.name(),
+        "Plane %s, rafter %s".formatted(plane.name(), worst),
+        "how far up the slope",
+        spots);
     LevelMap.draw(
         tab,
         "Plane " + plane.name() + ": how much is built up where, in inches",
+        plane.name(),
         plane.straightened().buildUps());
+  }
+
+  private static PlannedRafter worst(SurveyedPlane plane) {
+    return plane.straightened().worst();
   }
 
   private static String inches(Traced length) {
     return Lengths.inFeetAndInches(((Figure<?>) length).in(Units.INCH).value());
   }
 
-  private void chart(String heading, String below, List<Spot> spots) {
+  private void chart(String plane, String heading, String below, List<Spot> spots) {
     Roll roll =
         Roll.of(
             "rafters",
@@ -160,7 +174,7 @@ final class RaftersPage {
         tab,
         "Seen from the side",
         below,
-        new SagChart.Part(listing, 0, spots.size() - 1, 0, 1, 2));
+        new SagChart.Part(plane, listing, 0, spots.size() - 1, 0, 1, 2));
   }
 
   private static String capital(String words) {

@@ -109,7 +109,7 @@ final class SeenPage {
     sheaf.list(
         "What is marked",
         lines,
-        (some, part) -> roll(part < 2 ? "marked" : "marked_" + part, some),
+        (some, part) -> roll(Sheaf.named("marked", part), some),
         HEADINGS,
         Arrays.asList(null, null, null, null, null));
     PhotoRows.write(sheaf, "Photographs of what is marked", photographs(lines));

@@ -1,12 +1,14 @@
 package sheathwright.workbook.letterhead;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Supplier;
@@ -15,6 +17,7 @@ import java.util.stream.Stream;
 import sheathwright.figure.Shown;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
+import sheathwright.workbook.draw.Drawing;
 import sheathwright.workbook.letterhead.OfficeFile.Blank;
 import sheathwright.workbook.letterhead.OfficeFile.Sheet;
 import sheathwright.workbook.told.Photos;
@@ -22,7 +25,9 @@ import sheathwright.workbook.told.Photos;
 /** What becomes of each word in braces: a formula that points at our document, words, a picture. */
 final class Filling {
 
-  private static final Set<String> PICTURES = Set.of("photo", "map", "sag");
+  private static final Set<String> PICTURES =
+      Stream.concat(Stream.of("photo"), Arrays.stream(Drawing.values()).map(Drawing::word))
+          .collect(Collectors.toUnmodifiableSet());
 
   private final OfficeFile office;
   private final Ours ours;
@@ -76,17 +81,10 @@ final class Filling {
   }
 
   private void point(Cell cell, Word word, int line) {
-    if (line >= ours.lines(word.name())) {
-      cell.empty(); // this job has none of it, or the list ends before
-      return;
-    }
-    String formula =
-        word.kind() == Word.Kind.LIST
-            ? "INDEX(%s,%d)".formatted(word.name(), line + 1)
-            : word.name();
-    ours.result(word.name(), line)
+    ours.shown(word, line)
         .ifPresentOrElse(
-            result -> cell.calculate(formula, result.type(), result.value()), cell::empty);
+            shown -> cell.calculate(shown.formula(), shown.result().type(), shown.result().value()),
+            cell::empty);
   }
 
   /** Which line of its list each blank shows: that of its row among the rows of the list. */
@@ -113,10 +111,7 @@ final class Filling {
                 .collect(Collectors.toCollection(TreeSet::new)));
     list.forEach(blank -> lines.put(blank, rows.indexOf(blank.cell().row())));
     int wanted =
-        list.stream()
-            .mapToInt(blank -> ours.lines(words.get(blank.word()).name()))
-            .max()
-            .orElseThrow();
+        list.stream().mapToInt(blank -> ours.lines(words.get(blank.word()))).max().orElseThrow();
     if (wanted > rows.size()) {
       String name = words.get(list.get(0).word()).list();
       problem(
@@ -155,10 +150,13 @@ final class Filling {
   }
 
   private void drawing(Blank blank, String wanted, List<Laid> laid) {
-    List<Ours.Drawing> all = ours.drawings();
+    List<Ours.Drawn> all = ours.drawings();
+    List<Ours.Drawn> ofThatKind =
+        all.stream().filter(each -> each.word().startsWith(wanted + " ")).toList();
     all.stream()
         .filter(each -> each.word().equals(wanted))
         .findFirst()
+        .or(() -> ofThatKind.size() == 1 ? Optional.of(ofThatKind.get(0)) : Optional.empty())
         .ifPresentOrElse(
             each -> laid.add(new Laid.Drawn(blank, each.part(), each.shape())),
             () ->

@@ -7,19 +7,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.apache.poi.ss.util.CellReference;
 import org.w3c.dom.Element;
 import sheathwright.workbook.audit.PackedParts;
+import sheathwright.workbook.draw.Drawing;
 
 /** A document of ours, whose named cells a letterhead shows. */
 final class Ours {
 
   private static final String NAME = "our document";
-
-  /** Begins the title of every map of one plane. */
-  private static final Pattern PLANE = Pattern.compile("Plane ([^:]+):");
 
   private final Map<String, byte[]> parts;
   private final Map<String, String> sheets = new LinkedHashMap<>();
@@ -32,6 +29,14 @@ final class Ours {
 
   /** A result as a cell holds it. */
   record Result(String type, String value) {}
+
+  /**
+   * What a cell of a letterhead shows of the document.
+   *
+   * @param formula that points there
+   * @param result what it comes to
+   */
+  record Shown(String formula, Result result) {}
 
   Ours(byte[] bytes) {
     parts = PackedParts.of(NAME, bytes);
@@ -91,14 +96,36 @@ final class Ours {
     return names.keySet();
   }
 
-  /** How many lines stand below a name; none, if the document has it not. */
-  int lines(String name) {
-    return Optional.ofNullable(names.get(name)).map(Area::lines).orElse(0);
+  /** How many lines a word has, on however many sheets they stand; none, if it is not there. */
+  int lines(Word word) {
+    return named(word).stream().mapToInt(name -> names.get(name).lines()).sum();
   }
 
-  /** What stands in a line below a name; nothing, if that is empty. */
-  Optional<Result> result(String name, int line) {
-    Area area = names.get(name);
+  /** What the cells of a word are called, part by part. */
+  private List<String> named(Word word) {
+    return IntStream.iterate(1, part -> part + 1)
+        .mapToObj(word::name)
+        .takeWhile(names::containsKey)
+        .limit(word.kind() == Word.Kind.LIST ? Long.MAX_VALUE : 1)
+        .toList();
+  }
+
+  /** What stands in a line of a word; nothing, if that is empty or the list ends before. */
+  Optional<Shown> shown(Word word, int line) {
+    int within = line;
+    for (String name : named(word)) {
+      Area area = names.get(name);
+      if (within < area.lines()) {
+        String formula =
+            word.kind() == Word.Kind.LIST ? "INDEX(%s,%d)".formatted(name, within + 1) : name;
+        return result(area, within).map(result -> new Shown(formula, result));
+      }
+      within -= area.lines();
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Result> result(Area area, int line) {
     return Optional.ofNullable(cells(area.sheet()).get(key(area.row() + line, area.column())))
         .map(this::result)
         .filter(result -> !result.value().isEmpty());
@@ -131,11 +158,11 @@ final class Ours {
    * @param part the part that it is drawn in
    * @param shape what is drawn
    */
-  record Drawing(String word, String part, Element shape) {}
+  record Drawn(String word, String part, Element shape) {}
 
   /** All maps and charts on its tabs, each by the word that asks for it. */
-  List<Drawing> drawings() {
-    List<Drawing> all = new ArrayList<>();
+  List<Drawn> drawings() {
+    List<Drawn> all = new ArrayList<>();
     for (String sheet : sheets.values()) {
       for (Relation each : relations(sheet)) {
         if (each.is("drawing")) {
@@ -147,19 +174,13 @@ final class Ours {
     return all;
   }
 
-  private static Optional<Drawing> drawing(String part, Element anchor) {
-    Optional<Element> chart = Xml.child(anchor, "graphicFrame");
-    if (chart.isPresent()) {
-      return Optional.of(new Drawing("sag", part, chart.get()));
-    }
-    return Xml.child(anchor, "grpSp").map(map -> new Drawing("map " + of(map), part, map));
-  }
-
-  /** The plane that a map is of, or else the roof. */
-  private static String of(Element map) {
-    String title = Xml.all(map, "cNvPr").get(0).getAttribute("title");
-    Matcher plane = PLANE.matcher(title);
-    return plane.lookingAt() ? plane.group(1) : "roof";
+  private static Optional<Drawn> drawing(String part, Element anchor) {
+    return Xml.child(anchor, "graphicFrame")
+        .or(() -> Xml.child(anchor, "grpSp"))
+        .flatMap(
+            shape ->
+                Drawing.asked(Xml.all(shape, "cNvPr").get(0).getAttribute("name"))
+                    .map(word -> new Drawn(word, part, shape)));
   }
 
   private static String key(int row, int column) {

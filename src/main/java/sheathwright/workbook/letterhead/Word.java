@@ -1,5 +1,7 @@
 package sheathwright.workbook.letterhead;
 
+import sheathwright.workbook.told.Sheaf;
+
 /**
  * A word that a document offers to letterheads.
  *
@@ -20,13 +22,22 @@ record Word(String text, Kind kind, int rows, String meaning) {
     LIST
   }
 
-  /** What the document calls the cells. */
+  /** What the document calls the cells; the first of them, where a list stands in parts. */
   String name() {
-    return text.replace('.', '_');
+    return name(1);
+  }
+
+  /** What it calls the cells of a part of a list, counted from 1. */
+  String name(int part) {
+    return kind == Kind.LIST ? Sheaf.named(list(), part) + "_" + column() : text;
   }
 
   /** The list that it is a column of. */
   String list() {
     return text.substring(0, text.indexOf('.'));
+  }
+
+  private String column() {
+    return text.substring(text.indexOf('.') + 1);
   }
 }

@@ -68,12 +68,13 @@ final class LevelPages {
       boolean isNext =
           row == planes.size() || !planes.get(row).plain().equals(planes.get(first).plain());
       if (isNext) {
+        String plane = planes.get(first).plain();
         SagChart.draw(
             book,
             tab,
-            "Plane " + planes.get(first).plain() + ", before and after",
+            "Plane " + plane + ", before and after",
             "rafters, at mid-length",
-            new SagChart.Part(readings, first, row - 1, RAFTER, BEFORE, AFTER));
+            new SagChart.Part(plane, readings, first, row - 1, RAFTER, BEFORE, AFTER));
         first = row;
       }
     }

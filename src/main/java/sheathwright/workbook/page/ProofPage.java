@@ -33,7 +33,6 @@ final class ProofPage {
   private static final int USED = 4;
   private static final int VERDICT = 5;
   private static final int RULE = 6;
-  private static final int RULE_CHARACTERS = 52;
 
   private ProofPage() {}
 
@@ -167,7 +166,7 @@ final class ProofPage {
       tab.text(line, VERDICT, "not looked at", Part.VERDICT);
     }
     tab.text(line, RULE, rule, Part.NOTE);
-    tab.row(line).height(Tab.LINE_HEIGHT * (1 + rule.length() / RULE_CHARACTERS) + 4);
+    tab.row(line).height(Tab.LINE_HEIGHT * tab.linesOf(rule, RULE, RULE, Part.NOTE) + 4);
   }
 
   private static String rule(Tab tab, Check check) {

@@ -127,7 +127,8 @@ final class SurveyPages {
     rafters.heading(name + ", what it will show when this is done");
     flatness(plane.finished());
     profile(plane);
-    LevelMap.draw(rafters, name + ", build-up in inches", plane.straightened().buildUps());
+    LevelMap.draw(
+        rafters, name + ", build-up in inches", plane.name(), plane.straightened().buildUps());
     list(name + ", the crew's marks: old top below the sister's top", plane.plan().marksRoll());
     list(name + ", strips", plane.plan().stripsRoll());
     list(name + ", how thick the strips are", plane.plan().thicknessesRoll());
@@ -180,7 +181,7 @@ final class SurveyPages {
           rafters,
           "Rafter " + worst + ", before and after",
           "station, in up the slope",
-          new SagChart.Part(stations.get(plane), first, last, UP, BEFORE, AFTER));
+          new SagChart.Part(plane.name(), stations.get(plane), first, last, UP, BEFORE, AFTER));
     }
   }
 

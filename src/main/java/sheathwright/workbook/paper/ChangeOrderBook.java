@@ -5,8 +5,10 @@ import sheathwright.job.Estimate;
 import sheathwright.job.table.Moment;
 import sheathwright.life.bill.NextOrder;
 import sheathwright.life.record.Issue;
+import sheathwright.workbook.told.OnceMore;
 import sheathwright.workbook.told.PhotoCount;
 import sheathwright.workbook.told.Photos;
+import sheathwright.workbook.told.Sheaf;
 
 /**
  * A change order for the owner: on the first page what is asked and of whom, on the second each
@@ -61,9 +63,10 @@ public final class ChangeOrderBook {
         new OrderPhonePage(paper.phonePage("Change order"), estimate.job(), order, on);
     MarksPage marks = new MarksPage(paper, estimate, order, photos);
     marks.write();
-    phone.close(Paper.told(phone.write(marks.asked(), marks.chosen()), marks.sheaf()));
+    OnceMore again = phone.write(marks.asked(), marks.chosen());
     DeckPictures pictures = new DeckPictures(paper, estimate, photos);
-    pictures.maps(Asked.seen(order));
-    pictures.photographs(Asked.seen(order), List.of());
+    Sheaf maps = pictures.maps(Asked.seen(order));
+    Sheaf photographs = pictures.photographs(Asked.seen(order), List.of());
+    phone.close(Paper.told(again, again.fitting(List.of(marks.sheaf(), photographs, maps))));
   }
 }

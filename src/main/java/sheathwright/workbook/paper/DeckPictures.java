@@ -21,7 +21,7 @@ import sheathwright.workbook.told.Sheaf;
 /** Pages that show: each plane that has one of some marks as a map, and the marks' photographs. */
 final class DeckPictures {
 
-  private static final int[] WIDTHS = {36, 36, 36};
+  private static final int[] WIDTHS = {36, 18, 18, 18, 18};
 
   private final Paper paper;
   private final Estimate estimate;
@@ -33,8 +33,8 @@ final class DeckPictures {
     this.photos = photos;
   }
 
-  /** The maps of these marks; a plane without one takes no page. */
-  void maps(List<Share> shares) {
+  /** The maps of these marks, and their sheets of paper; a plane without one takes no page. */
+  Sheaf maps(List<Share> shares) {
     Set<String> marks = marks(shares);
     Sheaf sheaf = paper.sheaf("Maps", WIDTHS);
     for (Deck.Part part : estimate.deck().parts()) {
@@ -46,6 +46,7 @@ final class DeckPictures {
         draw(sheaf, "Plane " + part.plane().name(), part, shown, List.of());
       }
     }
+    return sheaf;
   }
 
   /** A map of each plane with everything that is marked on it. */
@@ -82,11 +83,11 @@ final class DeckPictures {
   }
 
   /**
-   * The photographs of these marks, each once, and others, on pages of their own.
+   * The photographs of these marks, each once, and others, on sheets of paper of their own.
    *
    * @param others of no mark: stamps, nails, wide views
    */
-  void photographs(List<Share> shares, List<Photo> others) {
+  Sheaf photographs(List<Share> shares, List<Photo> others) {
     Sheaf sheaf = paper.sheaf("Photographs", WIDTHS);
     Map<Photo, PhotoRows.Shown> all = new LinkedHashMap<>();
     for (Share share : shares) {
@@ -100,5 +101,6 @@ final class DeckPictures {
         sheaf,
         "Of the deck",
         others.stream().map(photo -> new PhotoRows.Shown(photo, "")).toList());
+    return sheaf;
   }
 }

@@ -60,7 +60,7 @@ final class DonePage {
         sheaf.list(
             UnitWords.heading(item.agreed()),
             done,
-            (some, part) -> roll(part < 2 ? name : name + "_" + part, some),
+            (some, part) -> roll(Sheaf.named(name, part), some),
             List.of("Place", "Why", "Measured", "When, by whom", "Photographs", "How many"),
             Sections.units(null, null, null, null, null, Units.RATIO));
     Figure<Ratio> sum = Figure.of(0, Units.RATIO);

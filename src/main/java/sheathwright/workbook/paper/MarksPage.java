@@ -2,9 +2,12 @@ package sheathwright.workbook.paper;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Roll;
+import sheathwright.figure.Traced;
+import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
 import sheathwright.life.bill.ItemAccount;
@@ -26,10 +29,17 @@ import sheathwright.workbook.told.Waiting;
 /** The page of a change order that has one line a mark: where, why, its photographs, how much. */
 final class MarksPage {
 
-  private static final int[] WIDTHS = {28, 42, 16, 14, 8, 10, 9, 10};
-  private static final int QUANTITY = 5;
-  private static final int AMOUNT = 7;
+  private static final int[] WIDTHS = {26, 42, 20, 17, 10, 12};
+  private static final int NUMBER = 5;
   private static final String STOP = "stop";
+
+  /** Of the three lines below a list, in points. */
+  private static final double FOOT = 54;
+
+  private static final List<String> HEADINGS =
+      List.of("Place", "Why", "Measured", "Photographs", "Mark", "How many");
+  private static final List<Unit<?>> UNITS =
+      Sections.units(null, null, null, null, null, Units.RATIO);
 
   private final Sheaf sheaf;
   private final NextOrder order;
@@ -87,27 +97,16 @@ final class MarksPage {
   private void marks(ItemAccount item) {
     String name = item.item().word();
     List<Share> marks = Asked.marksOf(item);
-    Figure<?> price = Told.of("price_usd", item.agreed().price());
     List<Listing> parts =
         sheaf.list(
             UnitWords.heading(item.agreed()),
             marks,
-            (some, part) ->
-                roll(
-                    "asked_" + name,
-                    part,
-                    some,
-                    List.of(
-                        Roll.column("quantity", share -> Told.of("quantity", share.now())),
-                        Roll.column("price_usd", share -> price))),
-            List.of("Place", "Why", "Measured", "Photographs", "Mark", "How many", "Each"),
-            Sections.units(null, null, null, null, null, Units.RATIO, Units.USD));
-    sheaf.columnHead(parts.get(parts.size() - 1), AMOUNT, "In all");
+            (some, part) -> roll("asked_" + name, part, some, Share::now),
+            HEADINGS,
+            UNITS,
+            FOOT);
     Asked all = Asked.of(item, marks, together(parts, name + "_of_marks"));
-    total(
-        Asked.goesByArea(item) ? "Together, up to the next quarter" : "Together",
-        all.quantity(),
-        all);
+    foot(all);
     asked.add(all);
   }
 
@@ -118,30 +117,37 @@ final class MarksPage {
         chosen,
         (some, part) ->
             Roll.of(
-                part < 2 ? "chosen" : "chosen_" + part,
+                Sheaf.named("chosen", part),
                 "options of the change order",
                 some,
                 Paper.<Chosen>words("what", each -> each.option().what()),
                 Paper.words("why", Chosen::why),
-                Paper.words("option", each -> each.option().name()),
                 Paper.words("unit", each -> each.option().unit()),
-                Paper.words("line", each -> String.valueOf(chosen.indexOf(each) + 1)),
                 Roll.column("quantity", Chosen::quantity),
                 Roll.column("price_usd", Chosen::price),
                 Roll.column("amount_usd", Chosen::amount)),
-        List.of("What", "Why", "Option", "Counted in", "No.", "How many", "Each", "In all"),
-        Sections.units(null, null, null, null, null, Units.RATIO, Units.USD, Units.USD));
+        List.of("What", "Why", "Counted in", "How many", "Each", "In all"),
+        Sections.units(null, null, null, Units.RATIO, Units.USD, Units.USD));
   }
 
-  private void total(String label, Figure<Ratio> quantity, Asked all) {
+  /** How many of an item the marks make together, what each costs, and what all cost. */
+  private void foot(Asked all) {
+    foot(
+        Asked.goesByArea(all.account()) ? "Together, up to the next quarter" : "Together",
+        all.quantity(),
+        Part.LABEL,
+        Part.RESULT);
+    foot("Each, as agreed", all.price(), Part.LABEL, Part.RESULT);
+    foot("In all", all.amount(), Part.TOTAL_LABEL, Part.TOTAL);
+  }
+
+  private void foot(String label, Traced value, Part beside, Part part) {
     Tab tab = sheaf.tab();
     int line = tab.line();
-    for (int column = 0; column < tab.columns(); column++) {
-      tab.text(line, column, column == 0 ? label : "", Part.TOTAL_LABEL);
+    for (int column = 0; column < NUMBER; column++) {
+      tab.text(line, column, column == 0 ? label : "", beside);
     }
-    tab.value(line, QUANTITY, quantity, Part.TOTAL);
-    tab.value(line, QUANTITY + 1, all.price(), Part.TOTAL);
-    tab.value(line, AMOUNT, all.amount(), Part.TOTAL);
+    tab.value(line, NUMBER, value, part);
   }
 
   /** What the parts of a list add up to in the column of how many. */
@@ -159,29 +165,23 @@ final class MarksPage {
     sheaf.list(
         "In the agreed price: " + UnitWords.label(item.agreed()),
         Asked.includedOf(item),
-        (some, part) ->
-            roll(
-                "included_" + item.item().word(),
-                part,
-                some,
-                List.of(Roll.column("quantity", share -> Told.of("quantity", share.included())))),
-        List.of("Place", "Why", "Measured", "Photographs", "Mark", "How many"),
-        Sections.units(null, null, null, null, null, Units.RATIO));
+        (some, part) -> roll("included_" + item.item().word(), part, some, Share::included),
+        HEADINGS,
+        UNITS);
   }
 
-  private Roll roll(String name, int part, List<Share> shares, List<Roll.Column<Share>> numbers) {
-    List<Roll.Column<Share>> columns =
-        new ArrayList<>(
-            List.of(
-                Paper.<Share>words("place", share -> Places.inWords(share.key())),
-                Paper.<Share>words("why", Asked::why),
-                Paper.<Share>words("measured", measured::words),
-                Paper.<Share>words(
-                    "photographs", share -> PhotoRows.keys(photos.of(share.mark(), share.key()))),
-                Paper.<Share>words("mark", Share::mark)));
-    columns.addAll(numbers);
+  private Roll roll(
+      String name, int part, List<Share> shares, Function<Share, Figure<Ratio>> quantity) {
     return Roll.of(
-        part < 2 ? name : name + "_" + part, "marks of the change order", shares, columns);
+        Sheaf.named(name, part),
+        "marks of the change order",
+        shares,
+        Paper.<Share>words("place", share -> Places.inWords(share.key())),
+        Paper.words("why", Asked::why),
+        Paper.words("measured", measured::words),
+        Paper.words("photographs", share -> PhotoRows.keys(photos.of(share.mark(), share.key()))),
+        Paper.words("mark", Share::mark),
+        Roll.column("quantity", share -> Told.of("quantity", quantity.apply(share))));
   }
 
   private void open(ItemAccount item) {

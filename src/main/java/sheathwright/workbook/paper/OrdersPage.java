@@ -67,7 +67,7 @@ final class OrdersPage {
         sheaf.list(
             heading,
             order.lines(),
-            (lines, part) -> lines(part < 2 ? name : name + "_" + part, lines),
+            (lines, part) -> lines(Sheaf.named(name, part), lines),
             List.of("For", "Counted in", "How many", "Amount", "Marks, and how much for each"),
             Sections.units(null, null, Units.RATIO, Units.USD, null));
     Figure<Money> sum = Figure.of(0, Units.USD);
@@ -113,7 +113,7 @@ final class OrdersPage {
         sent,
         (rows, part) ->
             Roll.of(
-                part < 2 ? "sent" : "sent_" + part,
+                Sheaf.named("sent", part),
                 "documents that went out",
                 rows,
                 Paper.<Row>words("document", row -> row.of(OrderFields.DOCUMENT).value()),

@@ -29,9 +29,6 @@ import sheathwright.workbook.told.Sheaf;
  */
 final class Paper {
 
-  /** A line of a fact fits so many times the characters of its columns. */
-  private static final double FACT_SHARE = 1.1;
-
   private static final String TIES = "The numbers are as they were written.";
   private static final String CHANGED = "A number was changed: ask us before you sign or pay.";
 
@@ -95,8 +92,7 @@ final class Paper {
       tab.text(line, column, column == 1 ? words : "", Part.LISTED_TEXT);
     }
     tab.merge(line, 1, last);
-    double characters = FACT_SHARE * (tab.characters() - tab.width(0));
-    tab.row(line).height(Tab.LINE_HEIGHT * (1 + (int) (words.length() / characters)) + 2);
+    tab.row(line).height(Tab.LINE_HEIGHT * tab.linesOf(words, 1, last, Part.LISTED_TEXT) + 2);
   }
 
   /** A column of words that nobody computes with. */
@@ -120,7 +116,7 @@ final class Paper {
     sheaf.list(
         heading,
         rows,
-        (some, part) -> Roll.of(part < 2 ? name : name + "_" + part, heading, some, columns),
+        (some, part) -> Roll.of(Sheaf.named(name, part), heading, some, columns),
         headings,
         Collections.nCopies(headings.size(), null));
   }

@@ -12,9 +12,6 @@ final class PhonePage {
   /** Of the labels and of what stands beside them, in characters of the ordinary type. */
   private static final int[] WIDTHS = {47, 24};
 
-  /** So much of a line of ordinary type fits in one of large type. */
-  private static final double SHARE = 0.78;
-
   private static final double LINE = 19;
   private static final double HEADLINE = 44;
   private static final double SIGNATURE = 30;
@@ -62,7 +59,7 @@ final class PhonePage {
   private int labeled(String label) {
     int line = tab.line();
     tab.text(line, 0, label, Part.LARGE_LABEL);
-    tab.row(line).height(LINE * lines(label, WIDTHS[0]) + 3);
+    tab.row(line).height(LINE * tab.linesOf(label, 0, 0, Part.LARGE_LABEL) + 3);
     return line;
   }
 
@@ -71,7 +68,7 @@ final class PhonePage {
     int line = tab.line();
     tab.text(line, 0, words, Part.LARGE_TEXT);
     tab.merge(line, 0, WIDTHS.length - 1);
-    tab.row(line).height(LINE * lines(words, tab.characters()) + 4);
+    tab.row(line).height(LINE * tab.linesOf(words, 0, WIDTHS.length - 1, Part.LARGE_TEXT) + 4);
   }
 
   /** Where somebody signs, with the day and the time. */
@@ -86,18 +83,5 @@ final class PhonePage {
   void note(Traced value) {
     tab.skip(1);
     tab.value(tab.line(), 0, value, Part.CAPTION);
-  }
-
-  /** How many lines of large type words take, broken between them. */
-  private static int lines(String words, int characters) {
-    int fit = (int) (characters * SHARE);
-    int lines = 1;
-    int used = 0;
-    for (String word : words.split(" ")) {
-      boolean fits = used == 0 || used + 1 + word.length() <= fit;
-      lines += fits ? 0 : 1;
-      used = fits && used > 0 ? used + 1 + word.length() : word.length();
-    }
-    return lines;
   }
 }

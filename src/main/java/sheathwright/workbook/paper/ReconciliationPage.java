@@ -74,7 +74,7 @@ final class ReconciliationPage {
         sheaf.list(
             label(fate) + ": " + words(item),
             parts,
-            (some, part) -> roll(part < 2 ? name : name + "_" + part, some),
+            (some, part) -> roll(Sheaf.named(name, part), some),
             List.of("Place", "What", "Where it went", "Mark", "How many"),
             Sections.units(null, null, null, null, Units.RATIO));
     Figure<Ratio> sum = Figure.of(0, Units.RATIO);

@@ -19,6 +19,7 @@ public final class OnceMore {
   /** A number as it stands in the file, and as it was when the file was written. */
   private record Again(String what, Figure<?> now, Figure<?> written, Figure<Ratio> changed) {}
 
+  private static final double COLUMN_HEAD = 18;
   private static final Figure<Ratio> NOTHING = Figure.of(0, Units.RATIO);
 
   private final List<Again> all = new ArrayList<>();
@@ -54,20 +55,8 @@ public final class OnceMore {
    */
   public Choice<String> write(
       Sheaf sheaf, String heading, String asWritten, String ties, String changed) {
-    Roll roll =
-        Roll.of(
-            "once_more",
-            "the numbers once more",
-            all,
-            Roll.<Again>column("item", each -> Choice.literal(each.what())),
-            Roll.column("now", Again::now),
-            Roll.column("written", Again::written),
-            Roll.column("changed_by", Again::changed));
-    double tall = 0;
-    for (var row : roll.rows()) {
-      tall += sheaf.tab().tallOf(row);
-    }
-    sheaf.heading(heading, tall + 18);
+    Roll roll = roll();
+    sheaf.heading(heading, tall(sheaf, roll));
     sheaf
         .tab()
         .list(
@@ -77,5 +66,28 @@ public final class OnceMore {
     Figure<Ratio> apart = roll.sum("changed_by", Units.RATIO);
     return Choice.choose(apart.isAtMost(NOTHING), Choice.literal(ties), Choice.literal(changed))
         .as("sums_tie");
+  }
+
+  /** The first of some sheets of paper on which they fit, or the first of all. */
+  public Sheaf fitting(List<Sheaf> sheaves) {
+    return sheaves.stream()
+        .filter(sheaf -> !sheaf.tab().isEmpty() && sheaf.hasRoom(tall(sheaf, roll())))
+        .findFirst()
+        .orElse(sheaves.get(0));
+  }
+
+  private Roll roll() {
+    return Roll.of(
+        "once_more",
+        "the numbers once more",
+        all,
+        Roll.<Again>column("item", each -> Choice.literal(each.what())),
+        Roll.column("now", Again::now),
+        Roll.column("written", Again::written),
+        Roll.column("changed_by", Again::changed));
+  }
+
+  private static double tall(Sheaf sheaf, Roll roll) {
+    return COLUMN_HEAD + roll.rows().stream().mapToDouble(sheaf.tab()::tallOf).sum();
   }
 }

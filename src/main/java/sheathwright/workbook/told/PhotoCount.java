@@ -78,7 +78,7 @@ public record PhotoCount(Map<View, Integer> count, int marks, List<String> unsee
     return unseen.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            "without one before and one open: %s%s%s"
+            "not seen both before and open: %s%s%s"
                 .formatted(
                     unseen.size() == 1 ? "mark " : "marks ",
                     String.join(", ", unseen.subList(0, Math.min(unseen.size(), MOST_NAMED))),

@@ -27,9 +27,6 @@ public final class PhotoRows {
   private static final int LINES = 10;
   private static final double CAPTION_LINE = 12.5;
 
-  /** A caption is printed smaller than the type that columns are measured in. */
-  private static final double CAPTION_SHARE = 1.05;
-
   private PhotoRows() {}
 
   /** Rows of three, none of them parted by a page's end; nothing where there is no photograph. */
@@ -85,12 +82,9 @@ public final class PhotoRows {
   private static int captionLines(Tab tab, List<Shown> row) {
     int most = 1;
     for (int place = 0; place < row.size(); place++) {
-      int characters = 0;
-      for (int column = column(tab, place); column < column(tab, place + 1); column++) {
-        characters += tab.width(column);
-      }
-      int length = row.get(place).words().length();
-      most = Math.max(most, 1 + (int) (length / (characters * CAPTION_SHARE)));
+      int first = column(tab, place);
+      int last = column(tab, place + 1) - 1;
+      most = Math.max(most, tab.linesOf(row.get(place).words(), first, last, Part.CAPTION));
     }
     return most;
   }

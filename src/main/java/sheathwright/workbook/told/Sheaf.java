@@ -7,7 +7,6 @@ import java.util.function.Function;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Unit;
 import sheathwright.workbook.book.Listing;
-import sheathwright.workbook.book.Look.Part;
 import sheathwright.workbook.book.Tab;
 
 /**
@@ -56,7 +55,7 @@ public final class Sheaf {
   /** Goes on on a further sheet. */
   public void turn() {
     sheets++;
-    tab = page.apply(sheets == 1 ? name : name + ", " + sheets).onOnePage();
+    tab = page.apply(sheets == 1 ? name : "%s (%d)".formatted(name, sheets)).onOnePage();
   }
 
   /** Goes on on a further sheet, unless so many points fit on this one. */
@@ -73,6 +72,11 @@ public final class Sheaf {
       used += tab.height(line);
     }
     return PAPER / SMALLEST * SAFE - used;
+  }
+
+  /** Whether a heading with so many points below it fits on this sheet. */
+  boolean hasRoom(double points) {
+    return left() >= HEADING + points;
   }
 
   /** A heading with at least so many points below it on the same sheet. */
@@ -96,6 +100,7 @@ public final class Sheaf {
    * A list under a heading; where it goes on on a further sheet, heading and headings stand there
    * again.
    *
+   * @param foot what stands below it is kept on its last sheet, in points
    * @param part makes the list of some of the items; of which part, counted from 1
    * @return the parts, each as it stands
    */
@@ -104,13 +109,14 @@ public final class Sheaf {
       List<T> items,
       BiFunction<List<T>, Integer, Roll> part,
       List<String> headings,
-      List<Unit<?>> units) {
+      List<Unit<?>> units,
+      double foot) {
     List<Listing> all = new ArrayList<>();
     Roll whole = part.apply(items, 0);
     int first = 0;
     while (first < items.size()) {
-      keep(HEADING + COLUMN_HEAD + TOTAL + tab.tallOf(whole.rows().get(first)));
-      double room = left() - HEADING - COLUMN_HEAD - TOTAL;
+      keep(HEADING + COLUMN_HEAD + foot + tab.tallOf(whole.rows().get(first)));
+      double room = left() - HEADING - COLUMN_HEAD - foot;
       int last = first;
       while (last < items.size() && room >= tab.tallOf(whole.rows().get(last))) {
         room -= tab.tallOf(whole.rows().get(last++));
@@ -126,8 +132,18 @@ public final class Sheaf {
     return all;
   }
 
-  /** A further heading above a column that a list leaves free for its sum. */
-  public void columnHead(Listing listing, int column, String words) {
-    listing.tab().text(listing.firstLine() - 1, column, words, Part.COLUMN_HEAD_RIGHT);
+  /** The same, with a total below it or nothing. */
+  public <T> List<Listing> list(
+      String heading,
+      List<T> items,
+      BiFunction<List<T>, Integer, Roll> part,
+      List<String> headings,
+      List<Unit<?>> units) {
+    return list(heading, items, part, headings, units, TOTAL);
+  }
+
+  /** What a list is called, or a further part of it, counted from 1. */
+  public static String named(String list, int part) {
+    return part < 2 ? list : list + "_" + part;
   }
 }

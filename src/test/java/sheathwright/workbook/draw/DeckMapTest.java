@@ -95,15 +95,76 @@ class DeckMapTest {
     assertThat(words(bytes)).contains("R m1", "S m2", "L m3", "P1", "P2", "eave, 40' 0\"");
   }
 
+  /**
+   * A sheet's box at a hip reaches beyond the wood, and two marks of it have the same middle. The
+   * hip runs from (0, 0) to (8 ft, 8 ft): of a box of 4 ft at the lower left only the half right of
+   * it is wood, with its middle a third in from its sides.
+   */
+  @Test
+  void aMarkAtAHip_endsAtIt_andLabelsStandBelowEachOther() throws IOException {
+    Plane hip = Plane.trapezoid("hip", ft(24), ft(8), ft(8), ft(8));
+    List<Mark> both =
+        List.of(
+            mark("h1", Finding.LOOSE, 0, 0, 48, 48), mark("h2", Finding.UNSUPPORTED, 0, 0, 48, 48));
+    Book book = new Book(Particulars.of("A test", ""));
+    Tab page = Sections.tab(book, "Map", "a plane");
+    DeckMap.draw(page, "Hip", Layouts.places(hip), SUPPORTS, both, List.of());
+    byte[] bytes =
+        book.finished(Sections.workingTab(book, "a plane"), Sections.tablesTab(book, "a plane"));
+
+    List<XSSFSimpleShape> shapes = shapes(bytes);
+    int eave = foot(named(shapes, "eave, 24' 0\""));
+    XSSFSimpleShape first = named(shapes, "L h1");
+    XSSFSimpleShape second = named(shapes, "U h2");
+    assertThat(foot(first)).isLessThanOrEqualTo(top(second)).isLessThan(eave);
+    List<XSSFSimpleShape> boxes =
+        shapes.stream()
+            .filter(shape -> shape.getCTShape().getSpPr().getLn() != null)
+            .filter(shape -> shape.getCTShape().getSpPr().getLn().isSetPrstDash())
+            .filter(shape -> shape.getCTShape().getSpPr().isSetCustGeom())
+            .filter(DeckMapTest::isClosed)
+            .toList();
+    assertThat(boxes).hasSize(2).allMatch(shape -> corners(shape) == 3);
+  }
+
+  private static boolean isClosed(XSSFSimpleShape shape) {
+    return path(shape).sizeOfCloseArray() > 0;
+  }
+
+  private static int corners(XSSFSimpleShape shape) {
+    return path(shape).sizeOfMoveToArray() + path(shape).sizeOfLnToArray();
+  }
+
+  private static org.openxmlformats.schemas.drawingml.x2006.main.CTPath2D path(
+      XSSFSimpleShape shape) {
+    return shape.getCTShape().getSpPr().getCustGeom().getPathLst().getPathArray(0);
+  }
+
+  private static XSSFSimpleShape named(List<XSSFSimpleShape> shapes, String words) {
+    return shapes.stream().filter(shape -> shape.getText().equals(words)).findFirst().orElseThrow();
+  }
+
+  private static int top(XSSFSimpleShape shape) {
+    return Integer.parseInt(shape.getCTShape().getSpPr().getXfrm().getOff().getY().toString());
+  }
+
+  private static int foot(XSSFSimpleShape shape) {
+    return top(shape) + (int) shape.getCTShape().getSpPr().getXfrm().getExt().getCy();
+  }
+
   private static List<String> words(byte[] bytes) throws IOException {
-    List<String> words = new ArrayList<>();
+    return shapes(bytes).stream().map(XSSFSimpleShape::getText).toList();
+  }
+
+  private static List<XSSFSimpleShape> shapes(byte[] bytes) throws IOException {
+    List<XSSFSimpleShape> shapes = new ArrayList<>();
     try (XSSFWorkbook workbook = Cells.opened(bytes)) {
       for (XSSFShape shape : workbook.getSheet("Map").getDrawingPatriarch().getShapes()) {
         for (XSSFShape part : (XSSFShapeGroup) shape) {
-          words.add(((XSSFSimpleShape) part).getText());
+          shapes.add((XSSFSimpleShape) part);
         }
       }
     }
-    return words;
+    return shapes;
   }
 }

@@ -54,10 +54,10 @@ class SeenPagesTest {
     SheetsOfPaper.areFew(file, 4);
     try (XSSFWorkbook workbook = Cells.opened(file)) {
       assertThat(tabs(workbook))
-          .containsExactly("Your quote", FIRST, FIRST + ", 2", "What you get");
-      assertThat(column(workbook.getSheet(FIRST + ", 2"), 0)).contains("Where");
+          .containsExactly("Your quote", FIRST, FIRST + " (2)", "What you get");
+      assertThat(column(workbook.getSheet(FIRST + " (2)"), 0)).contains("Where");
       List<String> numbers = new ArrayList<>(column(workbook.getSheet(FIRST), 1));
-      numbers.addAll(column(workbook.getSheet(FIRST + ", 2"), 1));
+      numbers.addAll(column(workbook.getSheet(FIRST + " (2)"), 1));
       assertThat(numbers).containsSubsequence(upTo(30)).doesNotHaveDuplicates();
       assertThat(drawn(workbook.getSheet(FIRST))).containsAll(upTo(30));
       assertThat(HomeCells.text(workbook, "sums_tie")).startsWith("The amounts add up");

@@ -199,8 +199,8 @@ class ChangeOrderBookTest {
     assertThat(Cells.byPoi(paper)).isEqualTo(Cells.written(paper));
     // 84 at 8, with 1.5 at 117 and 24 ft at 1.05
     assertThat(said.number("change_usd")).isEqualTo(872.70);
-    assertThat(said.tabs()).contains("What was found, 2");
-    assertThat(said.on("What was found, 2")).contains("A sheet refastened, going on", "Measured");
+    assertThat(said.tabs()).contains("What was found (2)");
+    assertThat(said.on("What was found (2)")).contains("A sheet refastened, going on", "Measured");
   }
 
   @Test
@@ -265,7 +265,7 @@ class ChangeOrderBookTest {
     // eight marks are billed: 4 is seen before and open, 5 only before, 6 to 12 not at all
     assertThat(texts.on("What was found"))
         .contains(
-            "7 photographs (3 before, 2 open, 1 after, 1 of a stamp); without one before and one open: marks 5, 6, 7, 8, 9, 10, 11, 12.");
+            "7 photographs (3 before, 2 open, 1 after, 1 of a stamp); not seen both before and open: marks 5, 6, 7, 8, 9, 10, 11, 12.");
   }
 
   /** A cracked web is in no sum, and is not passed over in silence. */

@@ -153,6 +153,6 @@ class ClosingBooksTest {
   void theRecord_countsItsPhotographs() {
     assertThat(Texts.of(record).on("Deck record"))
         .contains(
-            "7 photographs (3 before, 2 open, 1 after, 1 of a stamp); without one before and one open: marks 1, 3, 5, 6, 7, 8, 9, 10, 11, 12.");
+            "7 photographs (3 before, 2 open, 1 after, 1 of a stamp); not seen both before and open: marks 1, 3, 5, 6, 7, 8, 9, 10, 11, 12.");
   }
 }
