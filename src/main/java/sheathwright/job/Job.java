@@ -19,6 +19,7 @@ import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.job.life.AgreedFields;
+import sheathwright.job.life.DeckBoards;
 import sheathwright.job.life.ForecastFields;
 import sheathwright.job.life.InspectionFields;
 import sheathwright.job.life.LifeFields;
@@ -329,10 +330,15 @@ public final class Job implements Facts {
         tables.folder());
   }
 
+  private DeckBoards boards() {
+    return new DeckBoards(rows.get(JobTable.PLANES));
+  }
+
   /** What a job begins to price it prices whole: a part left out is never $0. */
   private void pricedWhole(TableReader reader, JobTables tables) {
     for (FoundUnit unit : FoundUnit.values()) {
-      if (unit.isBegun(priceBook(), rateBook())) {
+      boolean isOfTheDeck = unit == FoundUnit.BOARD && !boards().isEmpty();
+      if (isOfTheDeck || unit.isBegun(priceBook(), rateBook())) {
         wanting(reader, tables, JobTable.PRICES, unit, unit.missingPrices(priceBook()));
         wanting(reader, tables, JobTable.RATES, unit, unit.missingRates(rateBook()));
         if (unit.takesAStick() && !lumber.has(Lumber.BLOCK_SIZE, Lumber.BLOCK_FEET)) {
