@@ -10,7 +10,7 @@ import sheathwright.workbook.book.Look.Part;
  */
 public final class Letter {
 
-  private static final double LINE = 15;
+  private static final double LINE = 14;
   private static final double BOX_AIR = 8;
   private static final double LARGEST = 38;
   private static final double SIGNATURE_HEIGHT = 30;

@@ -124,6 +124,7 @@ final class TermsPage {
         "Not seen",
         JobFields.NOT_LOOKED_AT,
         "The deck under the old covering: it cannot be seen before that is off.");
+    LikelyWords.of(estimate).ifPresent(words -> letter.fact("How many may be bad", words));
   }
 
   private void said(String label, Field<Choice<String>> fact, String otherwise) {
