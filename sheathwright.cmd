@@ -11,6 +11,7 @@ set "built=%target%\launcher-built"
 set "lock=%target%\launcher.lock.d"
 set "archive=%target%\sheathwright.jsa"
 set "options=-XX:+UseSerialGC -Xshare:auto -Dlog4j.provider=org.apache.logging.log4j.simple.internal.SimpleProvider"
+set "options=%options% -Dorg.apache.logging.log4j.simplelog.level=OFF"
 set "options=%options% -Dfile.encoding=UTF-8 -Dstdout.encoding=UTF-8 -Dstderr.encoding=UTF-8"
 set "options=%options% -Dsun.stdout.encoding=UTF-8 -Dsun.stderr.encoding=UTF-8"
 
@@ -34,6 +35,7 @@ rem The console shows UTF-8 while the program runs, and goes back to its own cod
 for /f "tokens=2 delims=:" %%c in ('chcp') do set "codepage=%%c"
 set "codepage=%codepage:.=%"
 chcp 65001 >nul
+rem -Dsheathwright.terminals is not given here: which stream ends at the console, Java finds out as far as it can.
 rem A search runs long enough for the second compiler to pay.
 set "compiler=1"
 if "%~1"=="solve" set "compiler=4"

@@ -107,6 +107,8 @@ class ArchitectureTest {
           room("life.bill", "life.found"),
           room("life.unseen", "life.found"),
           room("life.record", "life.found", "life.bill"),
+          room("life.firm", "life.bill", "life.found", "life.record", "life.supply", "life.unseen"),
+          room("life.back", "life.record"),
           room("life.start", "life.record"),
           room("repl.line"),
           room("repl.memory"),
@@ -130,16 +132,19 @@ class ArchitectureTest {
               "workbook.page",
               "workbook.told"),
           room("workbook.audit", "workbook.file", "workbook.book", "workbook.page"),
+          room("workbook.calculator", "workbook.file", "workbook.book", "workbook.page"),
           room(
               "workbook.letterhead",
               "workbook.audit",
               "workbook.draw",
               "workbook.paper",
               "workbook.told"),
+          room("cli.pipe"),
           room("repl.shell"),
           room("repl.show"),
           room("repl.tab", "repl.line"),
-          room("repl.whatif", "repl.line", "repl.memory", "repl.show"));
+          room("repl.whatif", "repl.line", "repl.memory", "repl.show"),
+          room("cli.firm"));
 
   /** More files than this in one folder are not seen whole. */
   private static final int MOST_FILES = 35;

@@ -1,5 +1,7 @@
 package sheathwright.cli;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -7,7 +9,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import sheathwright.job.table.Printable;
+import sheathwright.cli.pipe.Voice;
 import sheathwright.life.record.Agreeing;
 import sheathwright.life.record.JobFolder;
 import sheathwright.workbook.paper.SentNumbers;
@@ -24,7 +26,8 @@ import sheathwright.workbook.paper.SentNumbers;
     footerHeading = "%nExamples:%n",
     footer = {
       "  sheathwright agree my-job --on 2027-05-12",
-      "  sheathwright agree my-job --on 2027-05-12 --document \"QH-01 issue 2\""
+      "  sheathwright agree my-job --on 2027-05-12 --document \"QH-01 issue 2\"",
+      "  sheathwright agree my-job --on 2027-05-12 --returned from-the-owner.xlsx"
     })
 final class AgreeCommand implements Callable<Integer> {
 
@@ -38,10 +41,23 @@ final class AgreeCommand implements Callable<Integer> {
       description = "which issue of the quote, as sent.csv names it; else the newest")
   private String document;
 
+  @Option(
+      names = "--returned",
+      paramLabel = "FILE",
+      description =
+          "the quote as the owner sent it back: it is audited first, and the options ticked in it are taken")
+  private Path file;
+
   @Override
-  public Integer call() {
+  public Integer call() throws IOException {
     JobFolder job = step.job();
-    Agreeing agreeing = new Agreeing(job, step.on(), Optional.ofNullable(document));
+    Optional<String> asked = Optional.ofNullable(document);
+    Optional<ReturnedQuote> returned =
+        file == null ? Optional.empty() : Optional.of(ReturnedQuote.in(file, job, asked));
+    Agreeing agreeing =
+        returned
+            .map(quote -> new Agreeing(job, step.on(), quote.returned()))
+            .orElseGet(() -> new Agreeing(job, step.on(), asked));
     agreeing.requireSaid(SentNumbers.of(agreeing.document()));
     agreeing.write();
     say(
@@ -51,17 +67,23 @@ final class AgreeCommand implements Callable<Integer> {
                 agreeing.quote().document(),
                 agreeing.agreement().total(),
                 String.join(", ", agreeing.tables())));
+    returned.ifPresent(quote -> quote.lines(agreeing).forEach(this::say));
+    if (returned.filter(quote -> quote.signed().isEmpty()).isPresent()) {
+      ask("nobody typed a name on the lines to sign on; is it signed on paper?");
+    }
     if (agreeing.makesStages()) {
       say("stages.csv was not there: it says that all is paid when the work is done");
     }
-    agreeing
-        .questions()
-        .forEach(question -> spec.commandLine().getErr().println("question: " + question));
+    agreeing.questions().forEach(this::ask);
     say(job.nextOnceAgreed());
     return 0;
   }
 
+  private void ask(String question) {
+    spec.commandLine().getErr().println("question: " + question);
+  }
+
   private void say(String line) {
-    spec.commandLine().getOut().println(Printable.line(line));
+    Voice.say(spec, line);
   }
 }

@@ -12,6 +12,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import sheathwright.cli.pipe.Dash;
+import sheathwright.cli.pipe.Voice;
 import sheathwright.job.JobTable;
 import sheathwright.job.table.Printable;
 import sheathwright.life.record.JobFolder;
@@ -43,7 +45,9 @@ final class AuditCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "FILE", description = "the workbook that came back")
+  @Parameters(
+      paramLabel = "FILE",
+      description = "the workbook that came back; - for standard input")
   private Path file;
 
   @Option(
@@ -76,8 +80,8 @@ final class AuditCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--take writes into a job's tables; name its folder with --job JOB");
     }
-    String name = String.valueOf(file.getFileName());
-    Audit audit = Audit.of(name, Files.readAllBytes(file), job, recalculate);
+    String name = Dash.name(file);
+    Audit audit = Audit.of(name, Dash.bytes(file), job, recalculate);
     audit.lines().stream().limit(MOST_LINES).forEach(this::say);
     if (audit.lines().size() > MOST_LINES) {
       say(
@@ -89,7 +93,7 @@ final class AuditCommand implements Callable<Integer> {
       new Writing(output.toAbsolutePath().getParent())
           .copied(output, AuditBook.of(audit, name), force)
           .write();
-      say("wrote " + output);
+      Voice.say(spec, "wrote " + output);
     }
     if (audit.stops()) {
       return Main.REFUSED;
@@ -101,8 +105,8 @@ final class AuditCommand implements Callable<Integer> {
   }
 
   private Optional<Path> job() {
-    if (folder != null) {
-      return Optional.of(folder);
+    if (folder != null || Dash.is(file)) {
+      return Optional.ofNullable(folder);
     }
     Path place = file.toAbsolutePath().normalize().getParent();
     boolean isSent = place != null && place.endsWith(SentDocument.FOLDER);

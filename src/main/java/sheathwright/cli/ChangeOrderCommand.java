@@ -7,6 +7,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import sheathwright.cli.pipe.Voice;
 import sheathwright.job.life.OrderStatus;
 import sheathwright.job.table.Printable;
 import sheathwright.life.bill.ItemAccount;
@@ -86,7 +87,7 @@ final class ChangeOrderCommand implements Callable<Integer> {
       }
       say("change order %s: %s".formatted(order.number(), order.sum()));
       say("the homeowner pays %s with it".formatted(order.newTotal()));
-      JobStep.tell("in it", book.photographs(), spec.commandLine());
+      JobStep.tell("in it", book.photographs(), spec);
     }
     JobStep.ask(job.job(), spec.commandLine().getErr());
     Unsettled.lines(order)
@@ -102,6 +103,6 @@ final class ChangeOrderCommand implements Callable<Integer> {
   }
 
   private void say(String line) {
-    spec.commandLine().getOut().println(Printable.line(line));
+    Voice.say(spec, line);
   }
 }

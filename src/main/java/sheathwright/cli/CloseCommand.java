@@ -8,10 +8,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import sheathwright.cli.pipe.Voice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Units;
-import sheathwright.job.table.Printable;
 import sheathwright.life.bill.Invoice;
 import sheathwright.life.bill.Leak;
 import sheathwright.life.record.Closing;
@@ -78,7 +78,7 @@ final class CloseCommand implements Callable<Integer> {
         closing.write(bill, record.bytes(), output == null ? step.folder() : output, force);
     say("wrote %s and %s".formatted(written.get(0), written.get(1)));
     say("the homeowner pays %s, %s".formatted(closing.invoice().total(), due(closing.invoice())));
-    JobStep.tell("in the deck record", record.photographs(), spec.commandLine());
+    JobStep.tell("in the deck record", record.photographs(), spec);
     closing.found().forEach(this::say);
     closing.leak().ifPresent(leak -> said(leak, closing.givenAway(leak)));
     closing
@@ -124,6 +124,6 @@ final class CloseCommand implements Callable<Integer> {
   }
 
   private void say(String line) {
-    spec.commandLine().getOut().println(Printable.line(line));
+    Voice.say(spec, line);
   }
 }

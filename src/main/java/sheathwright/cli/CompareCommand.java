@@ -1,7 +1,6 @@
 package sheathwright.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -11,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import sheathwright.cli.pipe.Dash;
 import sheathwright.job.table.Printable;
 import sheathwright.workbook.audit.Issues;
 
@@ -33,7 +33,10 @@ final class CompareCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(index = "0", paramLabel = "A", description = "the earlier workbook")
+  @Parameters(
+      index = "0",
+      paramLabel = "A",
+      description = "the earlier workbook; - for standard input")
   private Path first;
 
   @Parameters(index = "1", paramLabel = "B", description = "the later one")
@@ -42,11 +45,7 @@ final class CompareCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Issues issues =
-        Issues.of(
-            String.valueOf(first.getFileName()),
-            Files.readAllBytes(first),
-            String.valueOf(second.getFileName()),
-            Files.readAllBytes(second));
+        Issues.of(Dash.name(first), Dash.bytes(first), Dash.name(second), Dash.bytes(second));
     issues.words().forEach(this::say);
     if (!issues.rows().isEmpty()) {
       say("");

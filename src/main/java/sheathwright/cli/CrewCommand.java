@@ -7,9 +7,9 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import sheathwright.cli.pipe.Dash;
+import sheathwright.cli.pipe.Voice;
 import sheathwright.job.Estimate;
-import sheathwright.job.file.NewFile;
-import sheathwright.job.table.Printable;
 import sheathwright.life.record.JobFolder;
 import sheathwright.workbook.page.CrewBook;
 
@@ -34,7 +34,7 @@ final class CrewCommand implements Callable<Integer> {
   @Option(
       names = "-o",
       paramLabel = "FILE",
-      description = "where to write; else crew.xlsx in the job's folder")
+      description = "where to write, - for standard output; else crew.xlsx in the job's folder")
   private Path output;
 
   @Option(names = "--force", description = "replace the file if it exists")
@@ -44,11 +44,11 @@ final class CrewCommand implements Callable<Integer> {
   public Integer call() {
     JobFolder job = JobFolder.in(folder);
     Path place = output == null ? folder.resolve("crew.xlsx") : output;
-    NewFile.at(place, force).write(CrewBook.bytes(new Estimate(job.job())));
-    var out = spec.commandLine().getOut();
-    out.println(Printable.line("wrote " + place));
-    out.println(
-        Printable.line("next: once it comes back, " + job.command("take-in", place.toString())));
+    Dash.write(place, force, CrewBook.bytes(new Estimate(job.job())));
+    if (!Dash.is(place)) {
+      Voice.say(spec, "wrote " + place);
+      Voice.say(spec, "next: once it comes back, " + job.command("take-in", place.toString()));
+    }
     return 0;
   }
 }

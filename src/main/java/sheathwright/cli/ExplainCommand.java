@@ -10,6 +10,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import sheathwright.catalog.Card;
 import sheathwright.catalog.Parameter;
+import sheathwright.cli.pipe.NamedValues;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
 import sheathwright.figure.Traced;

@@ -1,9 +1,7 @@
 package sheathwright.cli;
 
 import java.io.IOException;
-import java.io.OutputStream;
 import java.io.OutputStreamWriter;
-import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -17,10 +15,14 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import sheathwright.catalog.Card;
 import sheathwright.catalog.Catalog;
+import sheathwright.cli.pipe.Dash;
+import sheathwright.cli.pipe.FillTally;
+import sheathwright.cli.pipe.JsonRows;
+import sheathwright.cli.pipe.Watch;
 import sheathwright.figure.RefusedException;
 import sheathwright.job.file.NewFile;
 import sheathwright.job.fill.FilledLines;
-import sheathwright.job.table.CsvFile;
+import sheathwright.job.fill.FilledRow;
 import sheathwright.workbook.page.FillBook;
 
 /** Fills one function down a table. */
@@ -35,7 +37,8 @@ import sheathwright.workbook.page.FillBook;
     footerHeading = "%nExamples:%n",
     footer = {
       "  sheathwright fill nails_per_sheet cases.csv",
-      "  sheathwright fill rafter_max_span cases.csv -o spans.xlsx"
+      "  sheathwright fill rafter_max_span cases.csv -o spans.xlsx",
+      "  sort cases.csv | sheathwright fill nails_per_sheet - --json"
     })
 final class FillCommand implements Callable<Integer> {
 
@@ -47,15 +50,18 @@ final class FillCommand implements Callable<Integer> {
   @Parameters(
       index = "1",
       paramLabel = "TABLE",
-      description = "a CSV file whose header names parameters")
+      description = "a CSV file whose header names parameters; - for standard input")
   private Path table;
 
   @Option(
       names = "-o",
       paramLabel = "FILE",
       description =
-          "write to a .csv file, or to a .xlsx file with live formulas; else to standard output")
+          "write to a .csv or .json file, or to a .xlsx file with live formulas; else, or as -, to standard output")
   private Path output;
+
+  @Option(names = "--json", description = "to standard output, one array of objects instead of CSV")
+  private boolean isJson;
 
   @Option(names = "--force", description = "replace the file if it exists")
   private boolean force;
@@ -63,32 +69,59 @@ final class FillCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Card card = card(function, spec);
-    String ending = output == null ? ".csv" : output.toString().toLowerCase(Locale.ROOT);
-    if (!ending.endsWith(".csv") && !ending.endsWith(".xlsx")) {
-      throw new ParameterException(
-          spec.commandLine(),
-          output + " must end in .csv or .xlsx: the ending says what is written");
-    }
-    FilledLines lines = FilledLines.of(card, CsvFile.read(table));
-    PrintWriter err = spec.commandLine().getErr();
-    FillTally tally = new FillTally(lines, err, output != null && System.console() != null);
-    if (output == null) {
-      lines.writeTo(spec.commandLine().getOut(), tally);
-      spec.commandLine().getOut().flush();
-    } else if (ending.endsWith(".csv")) {
-      NewFile.at(output, force).write(out -> writeText(lines, out, tally));
-    } else {
+    boolean isStandard = output == null || Dash.is(output);
+    requireOneForm(isStandard);
+    FilledLines lines = FilledLines.of(card, Dash.table(table));
+    Watch watch = isStandard ? Watch.besideLines(spec) : Watch.over(spec);
+    FillTally tally = new FillTally(lines, spec.commandLine().getErr(), watch);
+    if (isStandard) {
+      writeText(lines, spec.commandLine().getOut(), tally, isJson);
+    } else if (hasEnding(".xlsx")) {
       NewFile.at(output, force).write(out -> FillBook.write(lines, out, tally));
+    } else {
+      NewFile.at(output, force)
+          .write(
+              out ->
+                  writeText(
+                      lines,
+                      new OutputStreamWriter(out, StandardCharsets.UTF_8),
+                      tally,
+                      hasEnding(".json")));
     }
     tally.say();
     return tally.isClean() ? 0 : Main.REFUSED;
   }
 
-  private static void writeText(FilledLines lines, OutputStream out, FillTally tally)
+  private void requireOneForm(boolean isStandard) {
+    if (!isStandard && isJson) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--json is for standard output; end the file's name in .json, and leave it away");
+    }
+    if (!isStandard && !hasEnding(".csv") && !hasEnding(".json") && !hasEnding(".xlsx")) {
+      throw new ParameterException(
+          spec.commandLine(),
+          output + " must end in .csv, .json or .xlsx: the ending says what is written");
+    }
+  }
+
+  private boolean hasEnding(String ending) {
+    return output.toString().toLowerCase(Locale.ROOT).endsWith(ending);
+  }
+
+  private static void writeText(FilledLines lines, Writer out, FillTally tally, boolean isJson)
       throws IOException {
-    Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
-    lines.writeTo(text, tally);
-    text.flush();
+    if (isJson) {
+      JsonRows json = new JsonRows(out);
+      for (FilledRow row : lines.rows()) {
+        json.add(lines.named(row));
+        tally.accept(row);
+      }
+      json.end();
+    } else {
+      lines.writeTo(out, tally);
+    }
+    out.flush();
   }
 
   /** The function of this name, or wrong use. */

@@ -1,5 +1,6 @@
 package sheathwright.cli;
 
+import java.io.IOException;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -11,6 +12,8 @@ import picocli.CommandLine.Spec;
 import sheathwright.catalog.Card;
 import sheathwright.catalog.Catalog;
 import sheathwright.catalog.Reference;
+import sheathwright.cli.pipe.JsonRows;
+import sheathwright.cli.pipe.ReferenceRows;
 import sheathwright.figure.RefusedException;
 import sheathwright.repl.show.Screen;
 
@@ -39,9 +42,16 @@ final class FunctionsCommand implements Callable<Integer> {
   @Option(names = "--markdown", description = "write every function as one Markdown document")
   private boolean markdown;
 
+  @Option(names = "--json", description = "write them as one array of objects")
+  private boolean isJson;
+
   @Override
-  public Integer call() {
+  public Integer call() throws IOException {
     Catalog catalog = Catalog.shipped();
+    if (isJson) {
+      JsonRows.write(spec.commandLine().getOut(), ReferenceRows.functions(meant(catalog)));
+      return 0;
+    }
     spec.commandLine()
         .getOut()
         .println(markdown ? Reference.document(catalog.cards()).stripTrailing() : text(catalog));
@@ -49,29 +59,33 @@ final class FunctionsCommand implements Callable<Integer> {
   }
 
   private String text(Catalog catalog) {
+    List<Card> meant = meant(catalog);
+    return words.size() == 1 && meant.size() == 1
+        ? Reference.page(meant.get(0), Screen.PIPE.columns())
+        : Reference.list(meant);
+  }
+
+  /** The functions that are meant by what was typed. */
+  private List<Card> meant(Catalog catalog) {
     if (words.isEmpty()) {
-      return Reference.list(catalog.cards());
+      return catalog.cards();
     }
+    List<Card> about = catalog.about(words);
     if (words.size() == 1) {
       try {
-        return Reference.page(catalog.named(words.get(0)), Screen.PIPE.columns());
+        return List.of(catalog.named(words.get(0)));
       } catch (RefusedException noSuchName) {
-        List<Card> about = catalog.about(words);
         if (about.isEmpty()) {
           throw new ParameterException(spec.commandLine(), noSuchName.getMessage());
         }
-        return about.size() == 1
-            ? Reference.page(about.get(0), Screen.PIPE.columns())
-            : Reference.list(about);
       }
     }
-    List<Card> about = catalog.about(words);
     if (about.isEmpty()) {
       throw new RefusedException(
           "no function speaks of all of: "
               + String.join(", ", words)
               + "; try one word, or none for the whole list");
     }
-    return Reference.list(about);
+    return about;
   }
 }

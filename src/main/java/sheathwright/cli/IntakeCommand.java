@@ -8,8 +8,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import sheathwright.job.file.NewFile;
-import sheathwright.job.table.Printable;
+import sheathwright.cli.pipe.Dash;
+import sheathwright.cli.pipe.Voice;
 import sheathwright.workbook.page.IntakeBook;
 
 /** Writes an empty survey. */
@@ -19,12 +19,14 @@ import sheathwright.workbook.page.IntakeBook;
     description = {
       "Write an empty survey for a phone or a tablet: what is asked on the first call, and the tables of the roof with a"
           + " drop-down, a range and a line of help at each cell.",
-      "Filled in, it is quoted like an estimate; prices, rates and lumber stand beside it or in the folder above."
+      "Filled in, it is taken into a job's tables with take-in, or quoted like an estimate; prices, rates and lumber stand"
+          + " beside it or in the folder above."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  sheathwright intake my-job",
       "  sheathwright intake -o survey.xlsx",
+      "  sheathwright take-in my-job my-job/survey.xlsx",
       "  sheathwright quote my-job/survey.xlsx"
     })
 final class IntakeCommand implements Callable<Integer> {
@@ -36,7 +38,10 @@ final class IntakeCommand implements Callable<Integer> {
   @Parameters(arity = "0..1", paramLabel = "FOLDER", description = "where survey.xlsx is written")
   private Path folder;
 
-  @Option(names = "-o", paramLabel = "FILE", description = "the file, instead of a folder")
+  @Option(
+      names = "-o",
+      paramLabel = "FILE",
+      description = "the file, instead of a folder; - for standard output")
   private Path output;
 
   @Option(names = "--force", description = "replace the file if it exists")
@@ -49,8 +54,10 @@ final class IntakeCommand implements Callable<Integer> {
           spec.commandLine(), "name a folder, or with -o a file: one of the two");
     }
     Path place = output == null ? folder.resolve(NAME) : output;
-    NewFile.at(place, force).write(IntakeBook.bytes());
-    spec.commandLine().getOut().println(Printable.line("wrote " + place));
+    Dash.write(place, force, IntakeBook.bytes());
+    if (!Dash.is(place)) {
+      Voice.say(spec, "wrote " + place);
+    }
     return 0;
   }
 }

@@ -3,8 +3,9 @@ package sheathwright.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
-import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
+import sheathwright.cli.pipe.Voice;
 import sheathwright.job.Job;
 import sheathwright.job.table.Printable;
 import sheathwright.job.table.ProblemLines;
@@ -37,14 +38,18 @@ final class JobStep extends StepDay {
   /**
    * Says how many photographs a document rests on, and as a check which marks none of them shows.
    */
-  static void tell(String where, PhotoCount photographs, CommandLine line) {
+  static void tell(String where, PhotoCount photographs, CommandSpec command) {
     String count =
         photographs.missing().isPresent() ? photographs.counted() + "." : photographs.words();
-    line.getOut().println(Printable.line(where + ": " + count));
+    Voice.say(command, where + ": " + count);
     photographs
         .missing()
         .ifPresent(
-            marks -> line.getErr().println("check: " + Printable.line("photographs, " + marks)));
+            marks ->
+                command
+                    .commandLine()
+                    .getErr()
+                    .println("check: " + Printable.line("photographs, " + marks)));
   }
 
   /** The job as it lies in its folder. */

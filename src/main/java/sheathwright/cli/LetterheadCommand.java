@@ -13,8 +13,8 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 import sheathwright.catalog.Nearest;
-import sheathwright.job.file.NewFile;
-import sheathwright.job.table.Printable;
+import sheathwright.cli.pipe.Dash;
+import sheathwright.cli.pipe.Voice;
 import sheathwright.workbook.letterhead.LetterKind;
 import sheathwright.workbook.letterhead.PlainLetterhead;
 
@@ -44,7 +44,11 @@ final class LetterheadCommand implements Callable<Integer> {
       description = "what it is for: ${COMPLETION-CANDIDATES}")
   private LetterKind kind;
 
-  @Option(names = "-o", paramLabel = "FILE", required = true, description = "where to write")
+  @Option(
+      names = "-o",
+      paramLabel = "FILE",
+      required = true,
+      description = "where to write; - for standard output")
   private Path output;
 
   @Option(names = "--force", description = "replace the file if it exists")
@@ -77,15 +81,17 @@ final class LetterheadCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    NewFile.at(output, force).write(PlainLetterhead.bytes(kind));
-    say("wrote " + output);
-    say(
-        "next: restyle it, then ./sheathwright %s JOB --letterhead %s"
-            .formatted(kind.command(), output));
+    Dash.write(output, force, PlainLetterhead.bytes(kind));
+    if (!Dash.is(output)) {
+      say("wrote " + output);
+      say(
+          "next: restyle it, then ./sheathwright %s JOB --letterhead %s"
+              .formatted(kind.command(), output));
+    }
     return 0;
   }
 
   private void say(String line) {
-    spec.commandLine().getOut().println(Printable.line(line));
+    Voice.say(spec, line);
   }
 }

@@ -8,17 +8,23 @@ import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
+import sheathwright.cli.firm.CalibrateCommand;
+import sheathwright.cli.pipe.StandardOutput;
+import sheathwright.cli.pipe.Voice;
+import picocli.CommandLine.TypeConversionException;
 import sheathwright.job.table.Printable;
 import sheathwright.repl.Prompt;
 import sheathwright.repl.Script;
@@ -43,6 +49,7 @@ public final class Main implements Callable<Integer> {
       List.of(
           NewCommand.class,
           IntakeCommand.class,
+          CheckCommand.class,
           QuoteCommand.class,
           AgreeCommand.class,
           ChangeOrderCommand.class,
@@ -53,8 +60,10 @@ public final class Main implements Callable<Integer> {
           CrewCommand.class,
           TakeInCommand.class,
           LetterheadCommand.class,
+          CalculatorsCommand.class,
           FillCommand.class,
           SolveCommand.class,
+          CalibrateCommand.class,
           RunCommand.class,
           FunctionsCommand.class,
           TablesCommand.class,
@@ -64,7 +73,11 @@ public final class Main implements Callable<Integer> {
   /** The input was refused, or a file or standard output could not be written. */
   static final int REFUSED = Script.REFUSED;
 
+  private static final String USAGE = "Usage: ";
+
   @Spec private CommandSpec spec;
+
+  @Mixin private Voice voice;
 
   /** Runs one command and exits with its status. */
   public static void main(String[] arguments) {
@@ -100,6 +113,7 @@ public final class Main implements Callable<Integer> {
     commands
         .setOut(out)
         .setErr(err)
+        .registerConverter(Path.class, Main::path)
         .setUsageHelpAutoWidth(true)
         .setOverwrittenOptionsAllowed(true) // so that both values can be named
         .setExecutionStrategy(Main::ranOnce)
@@ -119,6 +133,14 @@ public final class Main implements Callable<Integer> {
         .findFirst()
         .<List<Class<?>>>map(List::of)
         .orElse(COMMANDS);
+  }
+
+  private static Path path(String typed) {
+    try {
+      return Path.of(typed);
+    } catch (InvalidPathException unwritable) {
+      throw new TypeConversionException("\"%s\" is no name of a file here".formatted(typed));
+    }
   }
 
   /** Runs a command whose options are each given once at most. */
@@ -161,14 +183,15 @@ public final class Main implements Callable<Integer> {
     return failure.status();
   }
 
-  /** Wrong use is said as picocli says it, whatever was typed. */
+  /** Wrong use is said in short: what is wrong, how the command is written, where to read on. */
   private static int wrongUse(ParameterException wrong, String[] arguments) {
     CommandLine command = wrong.getCommandLine();
     PrintWriter err = command.getErr();
     err.println(command.getColorScheme().errorText(Printable.lines(wrong.getMessage())));
     if (!CommandLine.UnmatchedArgumentException.printSuggestions(wrong, err)) {
-      command.usage(err);
+      err.print(USAGE + command.getHelp().synopsis(USAGE.length()));
     }
+    err.println("%s --help says more".formatted(command.getCommandSpec().qualifiedName()));
     return CommandLine.ExitCode.USAGE;
   }
 }

@@ -7,6 +7,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+import sheathwright.cli.pipe.Voice;
+import sheathwright.cli.pipe.Watch;
 import sheathwright.job.Estimate;
 import sheathwright.job.JobTable;
 import sheathwright.job.table.Printable;
@@ -26,15 +29,13 @@ import sheathwright.workbook.page.JobBooks;
  */
 final class ManyQuotes {
 
-  private static final int WIDTH = 60;
-
   private final List<Path> named;
   private final List<Path> folders;
   private final Optional<Path> place;
   private final boolean mayReplace;
-  private final PrintWriter out;
+  private final CommandSpec command;
   private final PrintWriter err;
-  private final boolean isWatched;
+  private final Watch watch;
   private int refused;
 
   /** The workbooks of one job, and how often it is asked whether something is meant. */
@@ -45,22 +46,16 @@ final class ManyQuotes {
    *
    * @param named what was named: plain files among it, such as an office's tables, are no jobs
    * @param place where a folder is made for each job; none where each job's own is meant
-   * @param isWatched whether somebody sits before a terminal and is to see how far it is
+   * @param command that is asked for them
    */
-  ManyQuotes(
-      List<Path> named,
-      Optional<Path> place,
-      boolean mayReplace,
-      PrintWriter out,
-      PrintWriter err,
-      boolean isWatched) {
+  ManyQuotes(List<Path> named, Optional<Path> place, boolean mayReplace, CommandSpec command) {
     this.named = named;
     this.folders = named.stream().filter(path -> !Files.isRegularFile(path)).distinct().toList();
     this.place = place;
     this.mayReplace = mayReplace;
-    this.out = out;
-    this.err = err;
-    this.isWatched = isWatched;
+    this.command = command;
+    this.err = command.commandLine().getErr();
+    this.watch = Watch.over(command);
   }
 
   /**
@@ -74,17 +69,19 @@ final class ManyQuotes {
     passedOver();
     int status = 0;
     for (int i = 0; i < folders.size(); i++) {
-      watch("%,d of %,d: %s".formatted(i + 1, folders.size(), folders.get(i)));
+      watch.show("%,d of %,d: %s".formatted(i + 1, folders.size(), folders.get(i)));
       try {
-        said(out, quoted(folders.get(i)));
+        String line = quoted(folders.get(i));
+        watch.clear();
+        Voice.say(command, line);
       } catch (RuntimeException | OutOfMemoryError | StackOverflowError thrown) {
         Failure failure = Failure.of(thrown);
         refused++;
         status = status == 1 ? status : failure.status();
-        said(err, folders.get(i) + ": " + inOneLine(thrown, failure, folders.get(i)));
+        complain(folders.get(i) + ": " + inOneLine(thrown, failure, folders.get(i)));
       }
     }
-    watch("");
+    watch.clear();
     if (refused > 0) {
       err.println("%,d of %,d jobs refused".formatted(refused, folders.size()));
     }
@@ -97,7 +94,7 @@ final class ManyQuotes {
         .filter(path -> !folders.contains(path))
         .filter(Files::isRegularFile)
         .filter(path -> !path.toString().endsWith(JobTable.ENDING))
-        .forEach(path -> said(err, path + ": passed over, it is no folder"));
+        .forEach(path -> complain(path + ": passed over, it is no folder"));
   }
 
   private void requireApart() {
@@ -165,17 +162,8 @@ final class ManyQuotes {
         + (more > 0 ? "; and %,d more, which quote says of this job alone".formatted(more) : "");
   }
 
-  private void said(PrintWriter where, String line) {
-    watch("");
-    where.println(Printable.line(line));
-  }
-
-  /** Shows how far it is in the one line that is written over, where somebody watches. */
-  private void watch(String line) {
-    if (isWatched) {
-      String shown = line.length() > WIDTH ? line.substring(0, WIDTH) : line;
-      err.print("\r" + shown + " ".repeat(WIDTH - shown.length()) + (line.isEmpty() ? "\r" : ""));
-      err.flush();
-    }
+  private void complain(String line) {
+    watch.clear();
+    err.println(Printable.line(line));
   }
 }

@@ -10,8 +10,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import sheathwright.cli.pipe.Voice;
 import sheathwright.job.TableGuide.For;
-import sheathwright.job.table.Printable;
 import sheathwright.life.record.Step;
 import sheathwright.life.start.Starting;
 
@@ -108,6 +108,6 @@ final class NewCommand implements Callable<Integer> {
   }
 
   private void say(String line) {
-    spec.commandLine().getOut().println(Printable.line(line));
+    Voice.say(spec, line);
   }
 }

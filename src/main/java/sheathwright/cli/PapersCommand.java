@@ -9,8 +9,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import sheathwright.cli.pipe.Voice;
 import sheathwright.job.Estimate;
-import sheathwright.job.table.Printable;
 import sheathwright.life.record.JobFolder;
 import sheathwright.life.record.PapersNow;
 import sheathwright.life.record.Step;
@@ -78,6 +78,6 @@ final class PapersCommand implements Callable<Integer> {
   }
 
   private void say(String line) {
-    spec.commandLine().getOut().println(Printable.line(line));
+    Voice.say(spec, line);
   }
 }

@@ -13,10 +13,10 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import sheathwright.cli.pipe.Voice;
 import sheathwright.job.Estimate;
 import sheathwright.job.JobTable;
 import sheathwright.job.season.Season;
-import sheathwright.job.table.Printable;
 import sheathwright.life.doubt.Doubts;
 import sheathwright.life.record.Issuing;
 import sheathwright.life.record.JobFolder;
@@ -134,8 +134,7 @@ final class QuoteCommand implements Callable<Integer> {
           "--issue sends the quote of one job, and %s is a season; name the folder of one job"
               .formatted(folder));
     }
-    new SeasonQuotes(Season.in(folder), Optional.ofNullable(output), force)
-        .write(spec.commandLine().getOut(), spec.commandLine().getErr());
+    new SeasonQuotes(Season.in(folder), Optional.ofNullable(output), force).write(spec);
     return 0;
   }
 
@@ -164,14 +163,7 @@ final class QuoteCommand implements Callable<Integer> {
     }
     List<Path> all = new ArrayList<>(List.of(folder));
     all.addAll(others);
-    return new ManyQuotes(
-            all,
-            Optional.ofNullable(output),
-            force,
-            spec.commandLine().getOut(),
-            spec.commandLine().getErr(),
-            System.console() != null)
-        .status();
+    return new ManyQuotes(all, Optional.ofNullable(output), force, spec).status();
   }
 
   private void drafted(JobFolder job) {
@@ -229,21 +221,12 @@ final class QuoteCommand implements Callable<Integer> {
   }
 
   private void say(String line) {
-    spec.commandLine().getOut().println(Printable.line(line));
+    Voice.say(spec, line);
   }
 
   private void said(Estimate estimate) {
-    say("the homeowner pays " + estimate.total() + ", at worst " + estimate.quote().worstCase());
-    say("the rafters: " + estimate.framing().decision());
-    var err = spec.commandLine().getErr();
-    if (!estimate.stopTie().holds().holds()) {
-      err.println(
-          estimate.framing().decision() + "; until then nobody repairs the rafters by this quote");
-      estimate.framing().stops().lines().forEach(err::println);
-    }
-    Doubts.of(estimate).lines().forEach(each -> err.println("question: " + each));
-    estimate.ties().stream()
-        .filter(tie -> !tie.holds().holds())
-        .forEach(tie -> err.println("check: " + tie.what()));
+    Outcome outcome = new Outcome(estimate);
+    outcome.say(spec);
+    outcome.warn(spec.commandLine().getErr());
   }
 }

@@ -9,6 +9,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import sheathwright.cli.pipe.Dash;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.repl.Script;
@@ -29,7 +30,10 @@ final class RunCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(index = "0", paramLabel = "SCRIPT", description = "the script's file")
+  @Parameters(
+      index = "0",
+      paramLabel = "SCRIPT",
+      description = "the script's file; - for standard input")
   private Path script;
 
   @Parameters(
@@ -40,11 +44,15 @@ final class RunCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
+    var commandLine = spec.commandLine();
+    if (Dash.is(script)) {
+      return Script.run(
+          Dash.INPUT, Dash.text(), arguments, commandLine.getOut(), commandLine.getErr());
+    }
     if (!Files.exists(script) || Files.isDirectory(script)) {
       String why = Files.exists(script) ? "it is a folder" : "there is no such script";
       throw new ProblemsException(List.of(new Problem(script.toString(), 0, "", why)));
     }
-    var commandLine = spec.commandLine();
     return Script.run(script, arguments, commandLine.getOut(), commandLine.getErr());
   }
 }

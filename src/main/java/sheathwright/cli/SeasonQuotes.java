@@ -2,8 +2,13 @@ package sheathwright.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+import sheathwright.cli.pipe.Voice;
+import sheathwright.cli.pipe.Watch;
 import sheathwright.job.Estimate;
 import sheathwright.job.season.Season;
 import sheathwright.job.season.SeasonJob;
@@ -35,8 +40,8 @@ record SeasonQuotes(Season season, Optional<Path> place, boolean force) {
    *
    * @throws sheathwright.job.table.ProblemsException with everything that is wrong with any job
    */
-  void write(PrintWriter out, PrintWriter err) {
-    List<Made> all = season.ofEach(this::made);
+  void write(CommandSpec command) {
+    List<Made> all = made(command);
     Writing writing = new Writing(season.folder());
     for (Made job : all) {
       job.books()
@@ -47,7 +52,38 @@ record SeasonQuotes(Season season, Optional<Path> place, boolean force) {
                       .copied(job.folder().resolve("quote.xlsx"), books.homeowner(), force));
     }
     writing.write();
-    all.forEach(job -> said(job, out, err));
+    all.forEach(job -> said(job, command));
+  }
+
+  /**
+   * Those of which workbooks can be made, each by its name, and nothing written.
+   *
+   * @throws sheathwright.job.table.ProblemsException with everything that is wrong with any job
+   */
+  Map<String, Estimate> worked(CommandSpec command) {
+    Map<String, Estimate> worked = new LinkedHashMap<>();
+    for (Made job : made(command)) {
+      if (job.books().isPresent()) {
+        worked.put(job.name(), job.estimate());
+      } else {
+        leaveOut(job, command);
+      }
+    }
+    return worked;
+  }
+
+  private List<Made> made(CommandSpec command) {
+    Watch watch = Watch.over(command);
+    int[] begun = {0};
+    try {
+      return season.ofEach(
+          job -> {
+            watch.show("%,d of %,d: %s".formatted(++begun[0], season.jobs().size(), job.name()));
+            return made(job);
+          });
+    } finally {
+      watch.clear();
+    }
   }
 
   private Made made(SeasonJob one) {
@@ -85,25 +121,32 @@ record SeasonQuotes(Season season, Optional<Path> place, boolean force) {
     return new JobBooks(books.office(), homeowner);
   }
 
-  private static void said(Made job, PrintWriter out, PrintWriter err) {
-    String name = job.name() + ": ";
+  private static void leaveOut(Made job, CommandSpec command) {
+    command
+        .commandLine()
+        .getErr()
+        .println(
+            Printable.line(
+                job.name()
+                    + ": left out, it is at the stage "
+                    + job.estimate().job().stage().value().word()));
+  }
+
+  private static void said(Made job, CommandSpec command) {
     if (job.books().isEmpty()) {
-      err.println(
-          Printable.line(
-              name
-                  + "left out, it is at the stage "
-                  + job.estimate().job().stage().value().word()));
+      leaveOut(job, command);
       return;
     }
-    out.println(
-        Printable.line(
-            "%sthe homeowner pays %s, at worst %s; the rafters: %s; in %s"
-                .formatted(
-                    name,
-                    job.estimate().total(),
-                    job.estimate().quote().worstCase(),
-                    job.estimate().framing().decision(),
-                    job.folder())));
+    PrintWriter err = command.commandLine().getErr();
+    String name = job.name() + ": ";
+    Voice.say(
+        command,
+        "%sthe homeowner pays %s; the rafters: %s; in %s"
+            .formatted(
+                name,
+                new Outcome(job.estimate()).total(),
+                job.estimate().framing().decision(),
+                job.folder()));
     ProblemLines.of(job.estimate().job().questions())
         .forEach(each -> err.println("question: " + each));
     job.estimate().ties().stream()

@@ -1,6 +1,7 @@
 package sheathwright.cli;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -9,10 +10,16 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import sheathwright.cutting.Patience;
+import sheathwright.cli.pipe.Dash;
+import sheathwright.cli.pipe.Interruption;
+import sheathwright.cli.pipe.JsonRows;
+import sheathwright.cli.pipe.NamedValues;
+import sheathwright.cli.pipe.Voice;
+import sheathwright.cli.pipe.Watch;
 import sheathwright.figure.RefusedException;
 import sheathwright.job.file.NewFile;
 import sheathwright.job.solve.SolvedTable;
@@ -27,7 +34,8 @@ import sheathwright.job.table.CsvFile;
       "Solve a whole table at once. The answer goes to standard output as CSV, its summary to standard error: what was"
           + " found, what no plan can beat, and \"proven\" where the two meet, else \"open\"; and where half a saw cut less on"
           + " each piece would save something, what it would save.",
-      "The same table gives the same plan. At the limit of seconds the best plan of cuts found by then is given."
+      "The same table gives the same plan. At the limit of seconds the best plan of cuts found by then is given, and Ctrl-C"
+          + " gives the best found so far, with what no plan can beat."
     },
     footerHeading = "%nSolvers:%n",
     footer = {
@@ -75,8 +83,6 @@ import sheathwright.job.table.CsvFile;
     })
 final class SolveCommand implements Callable<Integer> {
 
-  private static final double NANOSECONDS = 1e9;
-
   @Spec private CommandSpec spec;
 
   @Parameters(
@@ -85,7 +91,7 @@ final class SolveCommand implements Callable<Integer> {
       description = "cut_sheets, cut_stock, level_plane, forecast, fit or pooled_stock")
   private String name;
 
-  @Parameters(index = "1", paramLabel = "TABLE", description = "a CSV file")
+  @Parameters(index = "1", paramLabel = "TABLE", description = "a CSV file; - for standard input")
   private Path table;
 
   @Parameters(
@@ -95,20 +101,39 @@ final class SolveCommand implements Callable<Integer> {
       description = "the solver's options")
   private List<String> options = new ArrayList<>();
 
+  @Option(names = "--json", description = "one array of objects instead of CSV")
+  private boolean isJson;
+
   @Override
   public Integer call() throws IOException {
     Solver solver = solver();
     Map<String, String> given = NamedValues.of(options, "option=value", spec);
-    CsvFile file = CsvFile.read(table);
-    SolvedTable answer = solver.solve(file, given, SolveCommand::clock);
-    if (answer.beside().isPresent()) {
-      write(answer.beside().get());
+    CsvFile file = Dash.table(table);
+    Watch watch = Watch.over(spec);
+    try (Interruption interruption = new Interruption(watch)) {
+      SolvedTable answer = solver.solve(file, given, interruption::lasting);
+      watch.clear();
+      if (answer.beside().isPresent()) {
+        write(answer.beside().get());
+      }
+      say(answer);
+      if (interruption.hasCome()) {
+        spec.commandLine().getErr().println("stopped: this is the best that was found so far");
+      }
     }
-    answer.writeTo(spec.commandLine().getOut());
-    spec.commandLine().getOut().flush();
-    spec.commandLine().getErr().println(answer.summary());
-    answer.nearMiss().ifPresent(spec.commandLine().getErr()::println);
     return 0;
+  }
+
+  private void say(SolvedTable answer) throws IOException {
+    PrintWriter out = spec.commandLine().getOut();
+    if (isJson) {
+      JsonRows.write(out, answer.named());
+    } else {
+      answer.writeTo(out);
+    }
+    out.flush();
+    Voice.sayBeside(spec, answer.summary());
+    answer.nearMiss().ifPresent(line -> Voice.sayBeside(spec, line));
   }
 
   /** A second table goes to a file that is not there yet. */
@@ -125,11 +150,5 @@ final class SolveCommand implements Callable<Integer> {
     } catch (RefusedException unknown) {
       throw new ParameterException(spec.commandLine(), unknown.getMessage());
     }
-  }
-
-  /** Patience that lasts so many seconds from now. */
-  private static Patience clock(double seconds) {
-    long start = System.nanoTime();
-    return () -> seconds - (System.nanoTime() - start) / NANOSECONDS;
   }
 }

@@ -1,13 +1,18 @@
 package sheathwright.cli;
 
+import java.io.IOException;
+import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import sheathwright.catalog.Nearest;
+import sheathwright.cli.pipe.JsonRows;
+import sheathwright.cli.pipe.ReferenceRows;
 import sheathwright.job.JobTable;
 import sheathwright.job.TableGuide;
 
@@ -25,18 +30,25 @@ final class TablesCommand implements Callable<Integer> {
   @Parameters(arity = "0..1", paramLabel = "TABLE", description = "a table's name")
   private String name;
 
+  @Option(names = "--json", description = "write them as one array of objects")
+  private boolean isJson;
+
   @Override
-  public Integer call() {
-    spec.commandLine().getOut().println(name == null ? TableGuide.list() : page());
+  public Integer call() throws IOException {
+    PrintWriter out = spec.commandLine().getOut();
+    if (isJson) {
+      JsonRows.write(out, name == null ? ReferenceRows.tables() : ReferenceRows.columns(table()));
+    } else {
+      out.println(name == null ? TableGuide.list() : TableGuide.page(table()));
+    }
     return 0;
   }
 
-  private String page() {
+  private JobTable table() {
     String wanted = name.endsWith(JobTable.ENDING) ? name : name + JobTable.ENDING;
     return Stream.of(JobTable.values())
         .filter(table -> table.file().equals(wanted))
         .findFirst()
-        .map(TableGuide::page)
         .orElseThrow(
             () ->
                 new ParameterException(

@@ -7,22 +7,23 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import sheathwright.job.table.Printable;
-import sheathwright.life.record.JobFolder;
-import sheathwright.life.record.TakingIn;
+import sheathwright.cli.pipe.Voice;
+import sheathwright.life.back.TakingIn;
 
-/** Takes what crews found into a job's tables. */
+/** Takes what came back from the roof and the attic into a job's tables. */
 @Command(
     name = "take-in",
     mixinStandardHelpOptions = true,
     description = {
-      "Take what crews found into marks.csv, photos.csv and log.csv: rows that are new, and cells that only the crew changed.",
-      "Where two changed one cell differently, both are said and nothing is written. Taking in twice changes nothing."
+      "Take what came back from the roof into the job's tables: of a crew's workbook what was found, read, photographed and"
+          + " done, of a survey whatever the tables do not say yet.",
+      "Where two say a cell differently, both are said and nothing is written. Taking in twice changes nothing."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  sheathwright take-in my-job crew.xlsx",
-      "  sheathwright take-in my-job phone-1.xlsx phone-2.xlsx"
+      "  sheathwright take-in my-job phone-1.xlsx phone-2.xlsx",
+      "  sheathwright take-in my-job survey.xlsx"
     })
 final class TakeInCommand implements Callable<Integer> {
 
@@ -35,18 +36,18 @@ final class TakeInCommand implements Callable<Integer> {
       index = "1..*",
       arity = "1..*",
       paramLabel = "FILE",
-      description = "workbooks that the command crew wrote and a crew filled in")
+      description = "workbooks that the commands crew and intake wrote, filled in")
   private List<Path> workbooks;
 
   @Override
   public Integer call() {
-    JobFolder job = JobFolder.in(folder);
-    List<String> changes = new TakingIn(job, workbooks).write();
-    var out = spec.commandLine().getOut();
+    TakingIn taking = new TakingIn(folder, workbooks);
+    List<String> changes = taking.write();
     if (changes.isEmpty()) {
-      out.println("nothing in them is new: no table is changed");
+      Voice.say(spec, "nothing in them is new: no table is changed");
     }
-    changes.forEach(change -> out.println(Printable.line(change)));
+    changes.forEach(change -> Voice.say(spec, change));
+    taking.next().ifPresent(next -> Voice.say(spec, next));
     return 0;
   }
 }

@@ -1,6 +1,7 @@
 package sheathwright.forecast;
 
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.math3.optim.InitialGuess;
 import org.apache.commons.math3.optim.MaxEval;
 import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
@@ -35,6 +36,20 @@ public record HistoryFit(double share, double alike, double alpha, double beta) 
     return houses.size() >= FEWEST
         && houses.stream().anyMatch(house -> house.bad() > 0)
         && houses.stream().anyMatch(house -> house.bad() < house.sheets());
+  }
+
+  /** What houses lack for a fit, and what holds until then; nothing where they are enough. */
+  public static Optional<String> lack(List<House> houses) {
+    if (isEnough(houses)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        "%s; a fit needs %d jobs with bad sheets and sound ones: until then alpha=0.8 beta=12, a guess and no data"
+            .formatted(
+                houses.size() < FEWEST
+                    ? "it has %d job%s".formatted(houses.size(), houses.size() == 1 ? "" : "s")
+                    : "its sheets are all of one kind",
+                FEWEST));
   }
 
   /**

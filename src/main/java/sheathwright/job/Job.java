@@ -25,6 +25,7 @@ import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.LifeTables;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.Stage;
+import sheathwright.job.life.TalkFields;
 import sheathwright.job.life.Validity;
 import sheathwright.job.life.ZoneFields;
 import sheathwright.job.office.Firm;
@@ -69,6 +70,7 @@ public final class Job implements Facts {
               Map.entry(JobTable.PLACES, ZoneFields.PLACES_NAMED),
               Map.entry(JobTable.PHOTOS, OrderFields.PHOTOS),
               Map.entry(JobTable.AGREED, AgreedFields.AGREED),
+              Map.entry(JobTable.TALKS, TalkFields.TALKS),
               Map.entry(JobTable.STAGES, AgreedFields.STAGES),
               Map.entry(JobTable.OPTIONS, AgreedFields.OPTIONS),
               Map.entry(JobTable.ORDERS, OrderFields.ORDERS),
@@ -318,6 +320,7 @@ public final class Job implements Facts {
         rows.get(JobTable.PLACES),
         rows.get(JobTable.PHOTOS),
         rows.get(JobTable.AGREED),
+        rows.get(JobTable.TALKS),
         rows.get(JobTable.STAGES),
         rows.get(JobTable.OPTIONS),
         rows.get(JobTable.ORDERS),

@@ -23,6 +23,7 @@ public enum JobTable {
   MAKER(false, "what the covering's maker asks for, and what is there"),
   PHOTOS(false, "pictures of marks, reports and places"),
   AGREED(false, "what was agreed: written when the owner agrees, never edited"),
+  TALKS(false, "what both sides agreed since: a limit raised, a price for what had none"),
   STAGES(false, "what is paid when"),
   OPTIONS(false, "what the owner decides"),
   ORDERS(false, "change orders, and what became of each"),

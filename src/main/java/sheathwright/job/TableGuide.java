@@ -13,6 +13,7 @@ import sheathwright.job.life.ForecastFields;
 import sheathwright.job.life.InspectionFields;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
+import sheathwright.job.life.TalkFields;
 import sheathwright.job.life.ZoneFields;
 import sheathwright.job.office.FirmKeys;
 import sheathwright.job.path.PathFields;
@@ -223,6 +224,7 @@ public final class TableGuide {
       case LAYERS -> List.of(new Part("every layer", FramingFields.LAYERS));
       case PHOTOS -> List.of(new Part("every picture", OrderFields.PHOTOS));
       case AGREED -> List.of(new Part("everything agreed", AgreedFields.AGREED));
+      case TALKS -> List.of(new Part("everything agreed since", TalkFields.TALKS));
       case STAGES -> List.of(new Part("every payment", AgreedFields.STAGES));
       case OPTIONS -> List.of(new Part("every option", AgreedFields.OPTIONS));
       case ORDERS -> List.of(new Part("every change order", OrderFields.ORDERS));

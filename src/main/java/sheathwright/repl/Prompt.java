@@ -42,10 +42,11 @@ public final class Prompt {
 
   /** Holds a session in the terminal until the user leaves it. */
   public static void open(Path home) throws IOException {
-    Autosave autosave = new Autosave(Autosave.folder(System.getenv(), home));
+    Path sessions = Autosave.folder(System.getenv(), home);
+    Autosave autosave = new Autosave(sessions);
     try (Terminal terminal = quiet().build();
         Session session = Session.atPrompt(autosave, () -> screen(terminal))) {
-      new Prompt(session, autosave).held(terminal, home.resolve(".sheathwright_history"));
+      new Prompt(session, autosave).held(terminal, HistoryFile.in(sessions, home));
     }
   }
 

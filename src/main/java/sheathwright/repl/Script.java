@@ -40,12 +40,23 @@ public final class Script {
    */
   public static int run(Path file, List<String> arguments, PrintWriter out, PrintWriter err)
       throws IOException {
+    return run(String.valueOf(file.getFileName()), textOf(file), arguments, out, err);
+  }
+
+  /**
+   * Runs a text as a file of this name.
+   *
+   * @param arguments stand in the script as {@code args}
+   * @return 0 if every line ran, the status that a line ended the script with, or {@link #REFUSED}
+   */
+  public static int run(
+      String name, String text, List<String> arguments, PrintWriter out, PrintWriter err) {
     try (Session session = new Session()) {
-      List<String> lines = linesOf(file);
+      List<String> lines = (text.startsWith("\uFEFF") ? text.substring(1) : text).lines().toList();
       if (lines.stream().anyMatch(line -> line.contains("args"))) {
         session.answers(arrayOf(arguments));
       }
-      Script script = new Script(String.valueOf(file.getFileName()), out, err, false);
+      Script script = new Script(name, out, err, false);
       return script.ran(lines, session);
     }
   }
@@ -93,10 +104,9 @@ public final class Script {
         .collect(joining(", ", "String[] args = {", "};"));
   }
 
-  private static List<String> linesOf(Path file) throws IOException {
+  private static String textOf(Path file) throws IOException {
     try {
-      String text = Files.readString(file);
-      return (text.startsWith("\uFEFF") ? text.substring(1) : text).lines().toList();
+      return Files.readString(file);
     } catch (CharacterCodingException foreign) {
       Problem problem =
           new Problem(file.toString(), 0, "", "it is not UTF-8 text; save it as UTF-8");

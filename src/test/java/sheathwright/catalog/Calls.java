@@ -6,34 +6,23 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Properties;
-import java.util.stream.Stream;
 import sheathwright.figure.Refusal;
 import sheathwright.figure.RefusedException;
-import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 
 /** Calls functions with arguments that are known to be allowed, all or all but one. */
 final class Calls {
 
-  private static final Properties ALLOWED = allowed();
+  private static final Properties TIGHT = tight();
 
   private Calls() {}
 
-  /** Arguments that a function takes without a word, from {@code valid-arguments.properties}. */
+  /** Arguments that a function takes without a word, and with which each guard matters. */
   static List<Traced> allowedArguments(Card card) {
-    String line = ALLOWED.getProperty(card.name());
-    if (line == null) {
-      throw new AssertionError("valid-arguments.properties says nothing of " + card.name());
-    }
-    List<String> pairs = new ArrayList<>(List.of(line.split(" +")));
-    List<Traced> arguments =
-        card.parameters().stream()
-            .map(parameter -> parameter.read(taken(pairs, parameter.column()), Source.GIVEN))
-            .toList();
-    if (!pairs.isEmpty()) {
-      throw new AssertionError(card.name() + " has no parameter for " + pairs);
-    }
-    return arguments;
+    String line = TIGHT.getProperty(card.name());
+    return line == null
+        ? StartingValues.of(card)
+        : StartingValues.read(card, List.of(line.split(" +")));
   }
 
   /** The same arguments but for one. */
@@ -55,15 +44,8 @@ final class Calls {
     }
   }
 
-  private static String taken(List<String> pairs, String column) {
-    Stream<String> matching = pairs.stream().filter(pair -> pair.startsWith(column + "="));
-    String pair = matching.findFirst().orElse(column + "=");
-    pairs.remove(pair);
-    return pair.substring(column.length() + 1);
-  }
-
-  private static Properties allowed() {
-    try (InputStream file = Calls.class.getResourceAsStream("valid-arguments.properties")) {
+  private static Properties tight() {
+    try (InputStream file = Calls.class.getResourceAsStream("tight-arguments.properties")) {
       Properties lines = new Properties();
       lines.load(file);
       return lines;

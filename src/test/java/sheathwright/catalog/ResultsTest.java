@@ -20,13 +20,13 @@ class ResultsTest {
   @ParameterizedTest
   @MethodSource("cards")
   void allowedArguments_areNotRefused(Card card) {
-    assertThat(Calls.refusals(card, Calls.allowedArguments(card))).isEmpty();
+    assertThat(Calls.refusals(card, StartingValues.of(card))).isEmpty();
   }
 
   @ParameterizedTest
   @MethodSource("cards")
   void everyResult_carriesTheNameOfItsColumn(Card card) {
-    assertThat(card.answer(Calls.allowedArguments(card)))
+    assertThat(card.answer(StartingValues.of(card)))
         .extracting(Traced::name)
         .isEqualTo(card.results().stream().map(Result::column).toList());
   }
@@ -34,7 +34,7 @@ class ResultsTest {
   @ParameterizedTest
   @MethodSource("cards")
   void everyResult_isInTheUnitOfItsColumn(Card card) {
-    List<Traced> answer = card.answer(Calls.allowedArguments(card));
+    List<Traced> answer = card.answer(StartingValues.of(card));
     for (int i = 0; i < answer.size(); i++) {
       Result result = card.results().get(i);
       if (result.unit() == null) {
@@ -48,7 +48,7 @@ class ResultsTest {
   @ParameterizedTest
   @MethodSource("cards")
   void everyResult_saysWhereItComesFrom(Card card) {
-    assertThat(card.answer(Calls.allowedArguments(card)))
+    assertThat(card.answer(StartingValues.of(card)))
         .allSatisfy(result -> assertThat(result.source()).isNotNull())
         .anySatisfy(result -> assertThat(result.source().toString()).isNotBlank());
   }

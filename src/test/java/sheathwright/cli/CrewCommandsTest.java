@@ -9,6 +9,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -30,6 +31,8 @@ class CrewCommandsTest {
 
   private static final Path GABLE = Path.of("demo-data", "quince-hollow");
   private static final Path HIP = Path.of("demo-data", "cinder-brook");
+  private static final Path STATIONS = Path.of("demo-data", "tallow-end");
+  private static final Path MIDDLE = Path.of("demo-data", "mistwater-cottage");
   private static final String DAY = "2027-06-01";
 
   @TempDir private Path folder;
@@ -118,6 +121,89 @@ class CrewCommandsTest {
   }
 
   @Test
+  void aFootOfARafterReadAgain_isChangedWithWhoAndWhenAndANewOneAdded() throws IOException {
+    LifeFolder job = LifeFolder.of(STATIONS, folder.resolve("job"));
+    Path crew = crew(job, "crew.xlsx");
+    change(
+        crew,
+        book -> {
+          start(book, "IC");
+          cell(foot(book, "S", "S-2", 78), "drop_in").setCellValue("3/16");
+          Row more = spareFoot(book);
+          cell(more, "plane").setCellValue("S");
+          cell(more, "rafter").setCellValue("S-2");
+          cell(more, "along_in").setCellValue(36);
+          cell(more, "up_in").setCellValue(96);
+          cell(more, "drop_in").setCellValue(0.1875);
+        });
+    String before = job.text("readings.csv");
+
+    assertThat(job.done("take-in", crew).out().lines())
+        .containsExactly(
+            "readings.csv: S S-2 78 changed (3/16, IC, 2027-06-01)",
+            "readings.csv: S S-2 96 new (36, 0.1875, IC, 2027-06-01)");
+    assertThat(before).contains("S,S-2,36,78,1/8,\n");
+    assertThat(job.text("readings.csv"))
+        .contains("S,S-2,36,78,3/16,,IC,2027-06-01\n", "S,S-2,36,96,0.1875,,IC,2027-06-01\n");
+    assertThat(job.done("take-in", crew).out())
+        .isEqualTo("nothing in them is new: no table is changed\n");
+  }
+
+  @Test
+  void aFootThatTwoReadDifferently_isSaidWithBothAndNothingIsWritten() throws IOException {
+    LifeFolder job = LifeFolder.of(STATIONS, folder.resolve("job"));
+    Path one = crew(job, "one.xlsx");
+    Path other = folder.resolve("other.xlsx");
+    Files.copy(one, other);
+    change(one, book -> read(book, "IC", 0.25));
+    change(other, book -> read(book, "TB", 0.375));
+
+    assertThat(job.refused("take-in", one, other))
+        .contains(
+            "other.xlsx, tab readings, cell ",
+            "S S-2 78: \"0.375\" is said here, but \"0.25\" in one.xlsx, tab readings");
+    change(other, book -> read(book, "TB", 0.25));
+    assertThat(job.done("take-in", one, other).out())
+        .contains("S S-2 78 changed (0.25, IC, 2027-06-01)");
+  }
+
+  @Test
+  void aReadingOfNobody_isRefused() throws IOException {
+    LifeFolder job = LifeFolder.of(STATIONS, folder.resolve("job"));
+    Path crew = crew(job, "crew.xlsx");
+    change(crew, book -> cell(foot(book, "S", "S-2", 78), "drop_in").setCellValue(0.25));
+
+    assertThat(job.refused("take-in", crew)).contains("not by whom and when", "tab start");
+  }
+
+  @Test
+  void raftersReadAtMidLength_haveAFootEach() throws IOException {
+    LifeFolder job = LifeFolder.of(MIDDLE, folder.resolve("job"));
+    Path crew = crew(job, "crew.xlsx");
+    change(
+        crew,
+        book -> {
+          start(book, "IC");
+          cell(found(book.getSheet("readings"), 1, "B-6"), "drop_in").setCellValue(0.875);
+        });
+
+    assertThat(job.done("take-in", crew).out())
+        .isEqualTo("readings.csv: B B-6 changed (0.875, IC, 2027-06-01)\n");
+    assertThat(job.text("readings.csv")).contains("B,B-6,0.875,,IC,2027-06-01\n");
+  }
+
+  @Test
+  void aMarkThatIsGoneFromTheTable_isSaid() throws IOException {
+    LifeFolder job = LifeFolder.of(HIP, folder.resolve("job"));
+    Path crew = crew(job, "crew.xlsx");
+    change(crew, book -> cell(marked(book, "porch-1"), "finding").setCellValue("rot"));
+    job.write("marks.csv", job.text("marks.csv").replaceFirst("porch-1,.*\\n", ""));
+
+    assertThat(job.refused("take-in", crew))
+        .contains("porch-1 is changed here, but gone from marks.csv");
+  }
+
+  @Test
   void aCellThatIsNotAllowed_isSaidWithTabAndCell() throws IOException {
     LifeFolder job = LifeFolder.of(GABLE, folder.resolve("job"));
     Path crew = crew(job, "crew.xlsx");
@@ -148,7 +234,7 @@ class CrewCommandsTest {
     Path garbage = folder.resolve("garbage.xlsx");
     Files.write(garbage, new byte[] {'P', 'K', 3, 4, 9, 9, 9});
 
-    assertThat(job.refused("take-in", empty)).contains("no crew's workbook");
+    assertThat(job.refused("take-in", empty)).contains("neither a crew's workbook nor a survey");
     assertThat(job.refused("take-in", garbage)).contains("garbage.xlsx");
   }
 
@@ -241,6 +327,40 @@ class CrewCommandsTest {
     row.getCell(3).setCellValue(hours);
   }
 
+  private static void read(XSSFWorkbook book, String by, double drop) {
+    start(book, by);
+    cell(foot(book, "S", "S-2", 78), "drop_in").setCellValue(drop);
+  }
+
+  private static Row foot(XSSFWorkbook book, String plane, String rafter, double up) {
+    for (Row row : book.getSheet("readings")) {
+      if (text(row.getCell(0)).equals(plane)
+          && text(row.getCell(1)).equals(rafter)
+          && row.getCell(3).getNumericCellValue() == up) {
+        return row;
+      }
+    }
+    throw new AssertionError("no foot at " + up);
+  }
+
+  private static Row spareFoot(XSSFWorkbook book) {
+    Sheet sheet = book.getSheet("readings");
+    int last = heads(sheet).getRowNum() + 1;
+    while (!text(sheet.getRow(last).getCell(0)).isEmpty()) {
+      last++;
+    }
+    return sheet.getRow(last);
+  }
+
+  private static Row found(Sheet sheet, int column, String text) {
+    for (Row row : sheet) {
+      if (text(row.getCell(column)).equals(text)) {
+        return row;
+      }
+    }
+    throw new AssertionError("no row " + text);
+  }
+
   private static Row place(XSSFWorkbook book, String place) {
     return found(book, 0, place);
   }
@@ -265,7 +385,7 @@ class CrewCommandsTest {
 
   private static Row heads(Sheet sheet) {
     for (Row row : sheet) {
-      if (text(row.getCell(0)).equals("sheet")) {
+      if (List.of("sheet", "plane").contains(text(row.getCell(0)))) {
         return row;
       }
     }

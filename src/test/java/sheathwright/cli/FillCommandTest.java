@@ -11,6 +11,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sheathwright.catalog.Catalog;
+import sheathwright.cli.pipe.FillTally;
+import sheathwright.cli.pipe.Watch;
 import sheathwright.job.fill.FilledLines;
 import sheathwright.job.table.CsvFile;
 
@@ -122,10 +124,12 @@ class FillCommandTest {
     FilledLines lines =
         FilledLines.of(Catalog.shipped().named("sheets_by_area"), CsvFile.read(cases));
     StringWriter terminal = new StringWriter();
-    FillTally tally = new FillTally(lines, new PrintWriter(terminal), true);
+    FillTally tally =
+        new FillTally(
+            lines, new PrintWriter(terminal), new Watch(new PrintWriter(terminal, true), true));
     lines.forEach(tally);
     tally.say();
-    assertThat(terminal.toString().strip()).isEqualTo("1,000 of 2,500 rows\r2,000 of 2,500 rows");
+    assertThat(terminal.toString()).matches("\r1,000 of 2,500 rows +\r2,000 of 2,500 rows +\r +\r");
   }
 
   @Test
@@ -164,7 +168,7 @@ class FillCommandTest {
     Path out = folder.resolve("filled.pdf");
     CommandRun ran = CommandRun.of("fill", "sheets_by_area", cases, "-o", out);
     assertThat(ran.status()).isEqualTo(2);
-    assertThat(ran.err()).startsWith(out + " must end in .csv or .xlsx");
+    assertThat(ran.err()).startsWith(out + " must end in .csv, .json or .xlsx");
     assertThat(out).doesNotExist();
   }
 }

@@ -3,12 +3,9 @@ package sheathwright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -117,20 +114,16 @@ class ManyQuotesTest {
 
   @Test
   void whoeverWatches_seesHowFarItIs() {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
     Path bad = jobs.resolve("bad");
-    int status =
-        new ManyQuotes(
-                List.of(bad, job("one").path()),
-                Optional.empty(),
-                false,
-                new PrintWriter(out, true),
-                new PrintWriter(err, true),
-                true)
-            .status();
-    assertThat(status).isEqualTo(3);
-    assertThat(err.toString())
+    System.setProperty("sheathwright.terminals", "err");
+    CommandRun run;
+    try {
+      run = CommandRun.of("quote", bad, job("one").path());
+    } finally {
+      System.clearProperty("sheathwright.terminals");
+    }
+    assertThat(run.status()).isEqualTo(3);
+    assertThat(run.err())
         .contains("\r1 of 2: ")
         .contains("\r2 of 2: ")
         .contains("\r" + bad + ": there is no such folder");

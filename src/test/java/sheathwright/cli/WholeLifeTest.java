@@ -185,20 +185,37 @@ class WholeLifeTest {
         .contains(
             "question: Deck sheet taken out and replaced: 2 sheets more than was agreed to count",
             "question: mark 99, A-5-2: no price was agreed for scab, and no order asks for it; once"
-                + " there is one, give it a row in agreed.csv, such as scab,piece,25.00, or give");
+                + " there is one, say so in talks.csv, such as \"scab,,25.00,WHO,signed,DATE\" below the"
+                + " heading item,most,usd,approved_by,approved_how,approved_on, or give none");
     approve(job);
     CommandRun refused = job.run("close", "--on", "2027-06-04");
     assertThat(refused.status()).isEqualTo(3);
     assertThat(refused.err())
         .contains(
-            "raise most of the row reopen in agreed.csv", "mark 99, A-5-2: no price was agreed");
+            "say so in talks.csv, such as \"reopen,12,,WHO,signed,DATE\"",
+            "mark 99, A-5-2: no price was agreed");
 
-    job.replace("agreed.csv", "reopen,,0.00,,,10,", "reopen,,0.00,,,12,");
-    job.replace("marks.csv", "A-5-2,2027-06-01,", "A-5-2,2027-06-01,none");
+    job.write(
+        "talks.csv",
+        """
+        item,most,usd,approved_by,approved_how,approved_on
+        reopen,12,,the owner,e-mail,2027-06-02
+        scab,,25.00,the owner,signed,2027-06-02T09:30
+        """);
     assertThat(job.done("change-order", "--on", "2027-06-02").err())
-        .doesNotContain("agreed to count");
+        .doesNotContain("agreed to count", "no price was agreed");
+    // two sheets at 117, and the scab at what was said since
+    assertThat(job.lines("order_lines.csv"))
+        .anyMatch(line -> line.startsWith("02,sheet,half,2,234.00,"))
+        .contains("02,scab,piece,1,25.00,99: 1");
+    assertThat(texts(job.bytes("change-order-02.xlsx")))
+        .contains(
+            "Up to 12 sheets are billed before we talk again: agreed with the owner, e-mail, June 2, 2027.",
+            "A scab of 48 in under an end: $25.00 for each piece: agreed with the owner, signed, June 2, 2027, 9:30 AM.");
     job.replace("orders.csv", "offered,,,", "approved,the owner,signed,2027-06-02");
     job.done("close", "--on", "2027-06-04");
+    assertThat(texts(job.bytes("invoice.xlsx")))
+        .anyMatch(text -> text.startsWith("Up to 12 sheets are billed before we talk again"));
   }
 
   /** Two people number their marks from 1: each is told apart wherever it is named. */

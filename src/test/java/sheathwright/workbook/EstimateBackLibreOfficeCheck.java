@@ -16,10 +16,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
-import sheathwright.life.record.CrewTabs;
-import sheathwright.life.record.JobFolder;
+import sheathwright.life.back.CrewTabs;
+import sheathwright.life.back.TakingIn;
 import sheathwright.life.record.JobWorkbook;
-import sheathwright.life.record.TakingIn;
 import sheathwright.workbook.LibreOffice.Recalculation;
 import sheathwright.workbook.book.Cells;
 import sheathwright.workbook.page.CrewBook;
@@ -93,7 +92,7 @@ class EstimateBackLibreOfficeCheck {
       book.write(out);
     }
 
-    List<String> taken = new TakingIn(JobFolder.in(job), List.of(saved())).write();
+    List<String> taken = new TakingIn(job, List.of(saved())).write();
 
     assertThat(taken)
         .containsExactly("marks.csv: A-1-2 new (rot, 0.625, IC, 2027-06-01, A, A-1-2, surveyed)");

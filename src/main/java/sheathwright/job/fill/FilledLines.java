@@ -1,8 +1,11 @@
 package sheathwright.job.fill;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -12,6 +15,7 @@ import sheathwright.catalog.Card;
 import sheathwright.catalog.Parameter;
 import sheathwright.catalog.Result;
 import sheathwright.catalog.TypedCell;
+import sheathwright.figure.Figure;
 import sheathwright.figure.Refusal;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
@@ -82,7 +86,12 @@ public final class FilledLines {
 
   /** Does something with each row in turn, computed then and there. */
   public void forEach(Consumer<FilledRow> action) {
-    file.lines().forEach(line -> action.accept(row(line)));
+    rows().forEach(action);
+  }
+
+  /** The rows in turn, each computed when it is asked for. */
+  public Iterable<FilledRow> rows() {
+    return () -> file.lines().stream().map(this::row).iterator();
   }
 
   /** The first row that has every result; where none has, the first whose arguments are read. */
@@ -122,6 +131,42 @@ public final class FilledLines {
       written.accept(row);
     }
     printer.flush();
+  }
+
+  /** A row by its headings: texts, numbers, and nothing for what is blank or refused. */
+  public Map<String, Object> named(FilledRow row) {
+    Map<String, Object> named = new LinkedHashMap<>();
+    for (int i : keptColumns) {
+      String heading = file.header().get(i);
+      named.put(heading, kept(heading, row.line().cells().get(i).strip(), row));
+    }
+    for (int i = 0; i < card.results().size(); i++) {
+      named.put(
+          card.results().get(i).column(), row.isRefused() ? null : value(row.results().get(i)));
+    }
+    named.put(ERROR, row.error().isEmpty() ? null : row.error());
+    return named;
+  }
+
+  /** What stands in a line under a heading: of a parameter, as it was read. */
+  private Object kept(String heading, String text, FilledRow row) {
+    Parameter parameter = card.parameter(heading);
+    if (text.isEmpty()) {
+      return null;
+    }
+    try {
+      return parameter == null ? text : value(argument(parameter, row.line()));
+    } catch (RefusedException unreadable) {
+      return text;
+    }
+  }
+
+  private static Object value(Traced traced) {
+    String plain = plain(traced);
+    if (plain.isEmpty()) {
+      return null;
+    }
+    return traced instanceof Figure ? new BigDecimal(plain) : plain;
   }
 
   /** A result as a cell of the table; one that is refused stays blank beside the others. */

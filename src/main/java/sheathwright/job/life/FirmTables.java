@@ -93,4 +93,9 @@ public record FirmTables(List<Row> history, List<Row> callbacks) {
     }
     SeenRules.hold(history, FirmFields.SHEETS, FirmFields.SEEN, FirmFields.SEEN_BAD);
   }
+
+  /** The closed jobs of a history, as a fit takes them. */
+  public List<House> houses() {
+    return history.stream().map(FirmTables::house).toList();
+  }
 }

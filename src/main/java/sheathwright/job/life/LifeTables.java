@@ -24,6 +24,7 @@ public record LifeTables(
     ReadTable places,
     ReadTable photos,
     ReadTable agreed,
+    ReadTable talks,
     ReadTable stages,
     ReadTable options,
     ReadTable orders,
@@ -45,6 +46,7 @@ public record LifeTables(
     new PhotoRules(this).hold();
     new PaymentRules(this).hold();
     new OptionRules(this).hold();
+    new TalkRules(this).hold();
     new OrderRules(this).hold();
     new ZoneRules(this).hold();
   }

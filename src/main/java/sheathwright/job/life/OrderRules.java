@@ -13,13 +13,12 @@ import sheathwright.figure.RefusedException;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Units;
 import sheathwright.job.table.Field;
+import sheathwright.job.table.Moment;
 import sheathwright.job.table.ReadTable;
 import sheathwright.job.table.Row;
 
 /** Change orders ask for what was agreed, and somebody who may has said yes to each. */
 final class OrderRules {
-
-  private static final String PRE_AGREED = "pre-agreed";
 
   private static final List<Field<? extends Choice<?>>> APPROVAL =
       List.of(OrderFields.APPROVED_BY, OrderFields.APPROVED_HOW, OrderFields.APPROVED_ON);
@@ -80,6 +79,7 @@ final class OrderRules {
 
   private void isOfAnItem(Row line) {
     line.read(AgreedFields.ITEM)
+        .filter(item -> TalkFields.about(tables.talks().rows(), item.value()).isEmpty())
         .flatMap(item -> tables.agreed().unknown(item.value(), "an item", AgreedFields.ITEM))
         .ifPresent(message -> tables.orderLines().problem(line, AgreedFields.ITEM, message));
   }
@@ -128,14 +128,17 @@ final class OrderRules {
 
   /** What was agreed beforehand suffices for the orders that rest on it, one after the other. */
   private void staysWithinWhatWasAgreedBefore() {
-    Optional<BigDecimal> mostSheets = agreedBefore(AgreedFields.MOST, LifeFields.PRE_AGREED_SHEETS);
-    Optional<BigDecimal> mostMoney = agreedBefore(AgreedFields.USD, LifeFields.PRE_AGREED_SUM);
     BigDecimal sheets = BigDecimal.ZERO;
     BigDecimal money = BigDecimal.ZERO;
     for (Row order : tables.orders().rows()) {
       if (!isApproved(order) || !isPreAgreed(order)) {
         continue;
       }
+      List<Row> talks = talksUpTo(order);
+      Optional<BigDecimal> mostSheets =
+          agreedBefore(talks, AgreedFields.MOST, LifeFields.PRE_AGREED_SHEETS);
+      Optional<BigDecimal> mostMoney =
+          agreedBefore(talks, AgreedFields.USD, LifeFields.PRE_AGREED_SUM);
       sheets = sheets.add(sheetsOf(order));
       money =
           money.add(order.read(AgreedFields.USD).map(OrderRules::exact).orElse(BigDecimal.ZERO));
@@ -165,13 +168,26 @@ final class OrderRules {
     }
   }
 
-  /** As the agreement has it, or else the job. */
+  /** What both sides had agreed since by the day on which an order was approved. */
+  private List<Row> talksUpTo(Row order) {
+    Optional<Moment> approved =
+        order.read(OrderFields.APPROVED_ON).map(Choice::value).map(Moment::read);
+    return TalkFields.inOrder(tables.talks().rows()).stream()
+        .filter(
+            talk ->
+                approved
+                    .filter(on -> on.isBefore(Moment.read(talk.of(TalkFields.ON).value())))
+                    .isEmpty())
+        .toList();
+  }
+
+  /** As both sides said last, or the agreement has it, or else the job. */
   private Optional<BigDecimal> agreedBefore(
-      Field<? extends Figure<?>> agreed, Field<? extends Figure<?>> fact) {
+      List<Row> talks, Field<? extends Figure<?>> agreed, Field<? extends Figure<?>> fact) {
     Optional<BigDecimal> frozen =
-        tables
-            .agreed(PRE_AGREED)
-            .flatMap(row -> row.read(agreed))
+        TalkFields.last(talks, TalkFields.PRE_AGREED, agreed)
+            .<Figure<?>>map(figure -> figure)
+            .or(() -> tables.agreed(TalkFields.PRE_AGREED).flatMap(row -> row.read(agreed)))
             .map(OrderRules::exact)
             .filter(most -> most.signum() > 0);
     return frozen.isEmpty() && tables.job().facts().knows(fact)

@@ -24,6 +24,15 @@ import sheathwright.job.table.TableFolder;
  */
 public final class Season {
 
+  /** A table of one line a job, written beside them. */
+  public static final String SUMMARY = "season.csv";
+
+  /** What the jobs teach the rates, written beside them. */
+  public static final String PROPOSED = "rates-proposed.csv";
+
+  /** What is written beside the jobs and not read again. */
+  static final Set<String> WRITTEN = Set.of(SUMMARY, PROPOSED);
+
   private final Path folder;
   private final List<SeasonJob> jobs;
 
@@ -62,6 +71,17 @@ public final class Season {
     return new Season(folder, new SharedTables(tables).jobs());
   }
 
+  /**
+   * The same, or a folder that holds a history and no job yet.
+   *
+   * @throws ProblemsException if it is neither, or with everything that is wrong with its jobs
+   */
+  public static Season orHistoryIn(Path folder) {
+    boolean isHistory =
+        !isOne(folder) && new TableFolder(folder).has(FirmTables.Table.HISTORY.file());
+    return isHistory ? new Season(folder, List.of()) : in(folder);
+  }
+
   /** Whether a table of a job lies in a folder: those of the office may lie above its jobs. */
   private static boolean isAJob(TableFolder folder) {
     return Stream.of(JobTable.values())
@@ -77,7 +97,7 @@ public final class Season {
                 Stream.of(JobTable.values()).filter(JobTable::isOfTheOffice).map(JobTable::file))
             .toList();
     season.looksLikeTables().stream()
-        .filter(name -> !firm.contains(name))
+        .filter(name -> !firm.contains(name) && !WRITTEN.contains(name))
         .map(name -> new Problem(name, 0, "", JobTables.unknown(name, firm, "firm's")))
         .forEach(problems::add);
     if (folders.isEmpty()) {

@@ -3,6 +3,7 @@ package sheathwright.job.solve;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Ratio;
@@ -62,7 +63,7 @@ final class DeckForecaster {
             all));
     List<String> header = new ArrayList<>(List.of("zone", "places", "seen", "seen_bad"));
     header.addAll(Percentiles.HEADINGS);
-    return new SolvedTable(header, lines, summary(zones, all), Optional.empty())
+    return new SolvedTable(header, lines, summary(zones, all), Optional.empty(), Set.of("zone"))
         .beside(options.textIfGiven(PMF), List.of("bad_sheets", "chance"), masses(all));
   }
 

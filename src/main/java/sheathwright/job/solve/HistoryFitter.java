@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Ratio;
@@ -23,7 +24,8 @@ final class HistoryFitter {
 
   static final SolverOption<Figure<Ratio>> SEED =
       new SolverOption<>(
-          Field.whole("seed", "Seed of the draws", Units.RATIO, 0, 2_000_000_000), "20260101");
+          Field.whole("seed", "Seed of the draws", Units.RATIO, 0, 2_000_000_000),
+          String.valueOf(FitRange.SEED));
   private static final SolverOption<Figure<Ratio>> ROOF =
       new SolverOption<>(
           Field.whole("roof_sheets", "Roof to compare fits by", Units.RATIO, 1, 10_000), "44");
@@ -37,9 +39,11 @@ final class HistoryFitter {
 
   private static final double[] TRIED = {0.5, 0.8, 0.9};
 
+  private static final String CLASS = "class";
+
   private static final List<String> HEADINGS =
       List.of(
-          "class",
+          CLASS,
           "jobs",
           "sheets",
           "bad",
@@ -87,7 +91,11 @@ final class HistoryFitter {
     List<List<String>> lines = new ArrayList<>();
     classes.forEach((name, houses) -> lines.add(line(name, houses, roof, seed)));
     return new SolvedTable(
-        header, lines, summary(history.houses(), roof, seed, tooFew), Optional.empty());
+        header,
+        lines,
+        summary(history.houses(), roof, seed, tooFew),
+        Optional.empty(),
+        Set.of(CLASS));
   }
 
   private static boolean isEnough(List<House> houses) {

@@ -35,22 +35,11 @@ record HistoryRows(CsvFile file, List<Row> rows) {
     FirmTables.hold(table);
     reader.raiseProblems();
     HistoryRows history = new HistoryRows(file, table.rows());
-    List<House> houses = history.houses();
-    if (!HistoryFit.isEnough(houses)) {
-      throw new ProblemsException(
-          List.of(
-              new Problem(
-                  file.name(),
-                  0,
-                  "",
-                  "%s; a fit needs %d jobs with bad sheets and sound ones: until then alpha=0.8 beta=12, a guess and no data"
-                      .formatted(
-                          houses.size() < HistoryFit.FEWEST
-                              ? "it has %d job%s"
-                                  .formatted(houses.size(), houses.size() == 1 ? "" : "s")
-                              : "its sheets are all of one kind",
-                          HistoryFit.FEWEST))));
-    }
+    HistoryFit.lack(history.houses())
+        .ifPresent(
+            lacking -> {
+              throw new ProblemsException(List.of(new Problem(file.name(), 0, "", lacking)));
+            });
     return history;
   }
 

@@ -1,8 +1,10 @@
 package sheathwright.job.solve;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Option;
@@ -77,11 +79,14 @@ final class PlaneLeveler {
       cells.add(Shown.plain(buildUps.get(i)));
       lines.add(cells);
     }
+    Set<String> notes = new HashSet<>(file.header());
+    notes.removeAll(TargetRows.headings());
     return new SolvedTable(
         header,
         lines,
         "total %s in, largest %s in, optimal".formatted(Shown.plain(total), Shown.plain(largest)),
-        Optional.empty());
+        Optional.empty(),
+        notes);
   }
 
   private static ProblemsException clash(CsvFile file, NoTargetException none) {

@@ -3,6 +3,7 @@ package sheathwright.job.solve;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import sheathwright.cutting.CannotBeCutException;
 import sheathwright.cutting.Patience;
 import sheathwright.figure.Figure;
@@ -124,6 +125,7 @@ final class SheetCutter {
         lines,
         "sheets %d, at least %d, %s"
             .formatted(plan.sheets(), plan.atLeast(), SolvedTable.standing(plan.isProven())),
-        nearMiss);
+        nearMiss,
+        Set.of("sheet", "label"));
   }
 }

@@ -9,6 +9,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.DoubleStream;
 import sheathwright.cutting.CannotBeCutException;
 import sheathwright.cutting.CommonUnit;
@@ -194,7 +195,8 @@ final class StickCutter {
         "total %s usd, at least %s, %s"
             .formatted(
                 money(plan.cost()), money(plan.atLeast()), SolvedTable.standing(plan.isProven())),
-        nearMiss);
+        nearMiss,
+        Set.of("pieces", "labels"));
   }
 
   /** The sticks as they are bought and cut: the longest first, alike ones together. */

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
@@ -77,9 +78,10 @@ final class StockPooler {
     if (deliveries.size() > 1) {
       lines.add(all);
     }
+    String delivery = options.textIfGiven(BY).orElse("delivery");
     return new SolvedTable(
         List.of(
-            options.textIfGiven(BY).orElse("delivery"),
+            delivery,
             "jobs",
             "sheets_of_decks",
             "mean",
@@ -97,7 +99,8 @@ final class StockPooler {
                     ? "; houses share one uncertain history, so %s to %s: buy by the greater"
                         .formatted(all.get(7), all.get(8))
                     : "; houses share one uncertain history, so buy more: history=history.csv says how much"),
-        Optional.empty());
+        Optional.empty(),
+        Set.of(delivery));
   }
 
   private static HistoryFit typed(SolverOptions options) {

@@ -68,6 +68,11 @@ final class TargetRows {
     return readings;
   }
 
+  /** The headings under which numbers stand; what stands under others is a note. */
+  static List<String> headings() {
+    return FIELDS.stream().<String>map(Field::name).toList();
+  }
+
   /** Notes may stand in any column; one in inches, or nearly named as ours, is a slip. */
   private static boolean isMeant(String heading) {
     return heading.endsWith("_in")

@@ -68,8 +68,26 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
    *     apart into cells
    */
   public static CsvFile read(Path file, String name) {
+    return read(() -> bytes(file, name), name);
+  }
+
+  /**
+   * Reads what comes from elsewhere than a file.
+   *
+   * @throws ProblemsException if it is not UTF-8 text, or it cannot be told apart into cells
+   */
+  public static CsvFile read(InputStream stream, String name) {
+    return read(() -> bytes(stream, name), name);
+  }
+
+  /** Where the bytes of a table come from. */
+  private interface Bytes {
+    byte[] read() throws IOException;
+  }
+
+  private static CsvFile read(Bytes bytes, String name) {
     try {
-      return parse(name, decoded(bytes(file, name)));
+      return parse(name, decoded(bytes.read()));
     } catch (NoSuchFileException missing) {
       throw broken(name, 0, "there is no such file");
     } catch (AccessDeniedException denied) {
@@ -89,16 +107,20 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
       throw broken(name, 0, "it cannot be read: it is a device; name a CSV file");
     }
     try (InputStream stream = Files.newInputStream(file)) {
-      byte[] bytes = stream.readNBytes(MOST_BYTES + 1);
-      if (bytes.length > MOST_BYTES) {
-        String most = Shown.with(Units.RATIO, MOST_BYTES);
-        throw broken(
-            name,
-            0,
-            "it is longer than " + most + " bytes, the most that is read of a table; split it");
-      }
-      return bytes;
+      return bytes(stream, name);
     }
+  }
+
+  private static byte[] bytes(InputStream stream, String name) throws IOException {
+    byte[] bytes = stream.readNBytes(MOST_BYTES + 1);
+    if (bytes.length > MOST_BYTES) {
+      String most = Shown.with(Units.RATIO, MOST_BYTES);
+      throw broken(
+          name,
+          0,
+          "it is longer than " + most + " bytes, the most that is read of a table; split it");
+    }
+    return bytes;
   }
 
   /** What is neither a file nor a pipe never ends, or waits. */

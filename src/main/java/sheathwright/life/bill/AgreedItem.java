@@ -26,6 +26,23 @@ public record AgreedItem(
     Optional<Figure<Ratio>> most,
     String words) {
 
+  /** What got its price after the agreement: none of it is in the agreed sum. */
+  static AgreedItem since(Item item, Figure<Money> price) {
+    return new AgreedItem(
+        item,
+        item.unit(),
+        price,
+        OrderLine.NONE,
+        OrderLine.NOTHING,
+        Optional.empty(),
+        item.label());
+  }
+
+  /** The same with another ceiling, if one is given. */
+  AgreedItem upTo(Optional<Figure<Ratio>> ceiling) {
+    return new AgreedItem(item, unit, price, included, credit, ceiling.or(() -> most), words);
+  }
+
   /** So many, or the most that was agreed. */
   Figure<Ratio> counted(Figure<Ratio> found) {
     return most.map(found::min).orElse(found);

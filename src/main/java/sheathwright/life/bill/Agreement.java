@@ -17,6 +17,7 @@ import sheathwright.job.Estimate.Tie;
 import sheathwright.job.JobTable;
 import sheathwright.job.life.AgreedFields;
 import sheathwright.job.life.Item;
+import sheathwright.job.life.TalkFields;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.job.table.Row;
@@ -39,18 +40,25 @@ public final class Agreement {
   private Figure<Money> total;
   private Figure<Ratio> reopen;
   private PreAgreed preAgreed;
+  private final List<AgreedSince> since = new ArrayList<>();
+
+  /** The agreement that the rows of the table {@code agreed} tell. */
+  public static Agreement of(List<Row> rows) {
+    return of(rows, List.of());
+  }
 
   /**
-   * The agreement that the rows of the table {@code agreed} tell.
+   * The same, with what both sides agreed since.
    *
+   * @param talks the rows of the table {@code talks}
    * @throws ProblemsException if a row is about nothing that can be agreed or stands there twice,
    *     or if the total is missing
    */
-  public static Agreement of(List<Row> rows) {
-    return new Agreement(rows);
+  public static Agreement of(List<Row> rows, List<Row> talks) {
+    return new Agreement(rows, talks);
   }
 
-  private Agreement(List<Row> rows) {
+  private Agreement(List<Row> rows, List<Row> talks) {
     this.rows = rows.size();
     RowProblems wrong = new RowProblems();
     Set<String> seen = new HashSet<>();
@@ -74,6 +82,31 @@ public final class Agreement {
       wrong.add(JobTable.AGREED, "it has no row \"total\"; agree writes this table");
     }
     wrong.raise();
+    TalkFields.inOrder(talks).forEach(this::takeSince);
+  }
+
+  /** A limit that both sides raised since, or a price for what had none. */
+  private void takeSince(Row talk) {
+    String name = talk.of(AgreedFields.ITEM).value();
+    String cell = name.replace('-', '_') + "_since_" + (since.size() + 1);
+    Optional<Figure<Ratio>> most = ifGiven(talk, AgreedFields.MOST, cell + "_most");
+    Optional<Figure<Money>> usd = ifGiven(talk, AgreedFields.USD, cell + "_usd");
+    Optional<Item> item = Words.of(Item.values(), name);
+    if (item.isPresent()) {
+      AgreedItem now =
+          item(item.get())
+              .map(agreed -> agreed.upTo(most))
+              .orElseGet(() -> AgreedItem.since(item.get(), usd.orElseThrow()));
+      items.put(item.get(), now);
+    } else if (name.equals(TalkFields.REOPEN)) {
+      reopen = most.orElse(reopen);
+    } else {
+      preAgreed =
+          new PreAgreed(
+              most.or(() -> preAgreed().flatMap(PreAgreed::sheets)),
+              usd.or(() -> preAgreed().flatMap(PreAgreed::sum)));
+    }
+    since.add(AgreedSince.of(talk, item, most, usd));
   }
 
   private boolean isTaken(Row row, String name, RowProblems wrong) {
@@ -194,6 +227,11 @@ public final class Agreement {
   public Optional<PreAgreed> preAgreed() {
     return Optional.ofNullable(preAgreed)
         .filter(given -> given.sheets().isPresent() || given.sum().isPresent());
+  }
+
+  /** What both sides agreed since, in the order of their days. */
+  public List<AgreedSince> since() {
+    return List.copyOf(since);
   }
 
   /** How many rows it was read from. */

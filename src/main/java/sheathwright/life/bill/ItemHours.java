@@ -69,6 +69,11 @@ public final class ItemHours {
     return new ItemHours(job.rateBook());
   }
 
+  /** The key of the rate that says the hours of an item. */
+  public static String key(Item item) {
+    return RATES.get(item).field().name();
+  }
+
   private static Rate<?> piece(Field<Figure<Per<Time, Pieces>>> field) {
     return new Rate<>(field, Figure.of(1, Units.PIECE));
   }

@@ -12,6 +12,7 @@ import sheathwright.job.Estimate;
 import sheathwright.job.JobTable;
 import sheathwright.job.life.AgreedFields;
 import sheathwright.job.life.Item;
+import sheathwright.job.life.TalkFields;
 import sheathwright.job.price.FoundPrice;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Row;
@@ -41,6 +42,14 @@ public final class SoldSheets {
         .map(read -> Figure.constant(name, read.value(), unit, read.source()));
   }
 
+  /** What both sides agreed of an item since. */
+  private <Q extends Quantity> Optional<Figure<Q>> since(
+      Item item, Field<? extends Figure<?>> field, Unit<Q> unit) {
+    String name = "agreed_since_%s_%s".formatted(item.word(), field.name());
+    return TalkFields.last(estimate.job().lines(JobTable.TALKS), item.word(), field)
+        .map(read -> Figure.constant(name, read.value(), unit, read.source()));
+  }
+
   /** In the price. */
   public Figure<Sheets> included() {
     return row(Item.SHEET).isEmpty()
@@ -50,7 +59,9 @@ public final class SoldSheets {
 
   /** No more than these are ever counted. */
   Figure<Sheets> most() {
-    return agreed(Item.SHEET, AgreedFields.MOST, Units.SHEET).orElse(estimate.sheetsAtWorst());
+    return since(Item.SHEET, AgreedFields.MOST, Units.SHEET)
+        .or(() -> agreed(Item.SHEET, AgreedFields.MOST, Units.SHEET))
+        .orElse(estimate.sheetsAtWorst());
   }
 
   /** One sheet more. */
@@ -73,6 +84,8 @@ public final class SoldSheets {
   }
 
   private <Q extends Quantity> Figure<Q> sold(Item item, Figure<Q> quoted) {
-    return agreed(item, AgreedFields.USD, quoted.unit()).orElse(quoted);
+    return since(item, AgreedFields.USD, quoted.unit())
+        .or(() -> agreed(item, AgreedFields.USD, quoted.unit()))
+        .orElse(quoted);
   }
 }

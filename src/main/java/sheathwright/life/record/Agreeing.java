@@ -24,6 +24,7 @@ public final class Agreeing {
 
   static final String TOTAL = "total";
 
+  private static final String KIND_OF_RETURNED = "-returned";
   private static final double HALF_A_CENT = 0.005;
 
   private final JobFolder folder;
@@ -34,6 +35,26 @@ public final class Agreeing {
   private final Agreement agreement;
   private final Estimate estimate;
   private final boolean makesStages;
+  private final Optional<Taking> taking;
+
+  /**
+   * The quote as the owner sent it back.
+   *
+   * @param document which issue of the quote it says that it is
+   * @param file as it came back
+   * @param taken what the owner was free to change, and did
+   */
+  public record Returned(String document, byte[] file, List<Taking.Input> taken) {
+
+    public Returned {
+      file = file.clone();
+    }
+
+    @Override
+    public byte[] file() {
+      return file.clone();
+    }
+  }
 
   /**
    * What the owner agrees to.
@@ -43,9 +64,26 @@ public final class Agreeing {
    *     its file is not the one that was sent, or the tables say something else by now
    */
   public Agreeing(JobFolder folder, Moment on, Optional<String> name) {
-    this.folder = folder;
+    this(folder, on, name, Optional.empty());
+  }
+
+  /**
+   * What the owner agrees to by sending a quote back, with the options ticked in it.
+   *
+   * @param returned a file in which nothing else was changed
+   * @throws ProblemsException for the same reasons, or if the tables do not take its ticks
+   */
+  public Agreeing(JobFolder folder, Moment on, Returned returned) {
+    this(folder, on, Optional.of(returned.document()), Optional.of(returned));
+  }
+
+  private Agreeing(
+      JobFolder before, Moment on, Optional<String> name, Optional<Returned> returned) {
+    before.require(Step.AGREE);
+    taking =
+        returned.map(Returned::taken).filter(any -> !any.isEmpty()).map(any -> taken(before, any));
+    folder = taking.map(Taking::after).orElse(before);
     this.on = on;
-    folder.require(Step.AGREE);
     quote = quote(name);
     folder.requireNotBefore(on, quote.document(), quote.on());
     folder.requireMissing(JobTable.AGREED);
@@ -82,9 +120,24 @@ public final class Agreeing {
     if (makesStages) {
       writing.with(stages);
     }
+    taking.ifPresent(options -> options.into(writing));
+    returned.ifPresent(
+        file ->
+            writing.kept(SentDocument.fileName(quote.document(), KIND_OF_RETURNED), file.file()));
     JobTables tables = folder.with(agreed, facts, stages);
     agreement = Agreement.of(Job.of(tables).lines(JobTable.AGREED));
     folder.requireAll(agreement.ties());
+  }
+
+  /** The owner ticks options; nothing else of the tables is his. */
+  private static Taking taken(JobFolder folder, List<Taking.Input> inputs) {
+    Taking taking = new Taking(folder, inputs);
+    if (!taking.tables().equals(List.of(JobTable.OPTIONS.file()))) {
+      throw folder.refused(
+          "what came back changes %s, and an owner ticks nothing but options; take it with audit --take, issue the quote anew, and let that be agreed"
+              .formatted(String.join(" and ", taking.tables())));
+    }
+    return taking;
   }
 
   private SentDocument quote(Optional<String> name) {
@@ -183,6 +236,11 @@ public final class Agreeing {
             "the price was good until %s, and it is agreed on %s; is that what you mean?"
                 .formatted(until, on))
         : List.of();
+  }
+
+  /** The options that were taken from what the owner sent back, a line each. */
+  public List<String> taken() {
+    return taking.map(Taking::lines).orElse(List.of());
   }
 
   /** The tables that it writes. */

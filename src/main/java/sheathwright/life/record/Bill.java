@@ -29,7 +29,7 @@ public final class Bill {
   static Accounts accounts(Estimate estimate) {
     Job job = estimate.job();
     return Accounts.of(
-        Agreement.of(job.lines(JobTable.AGREED)),
+        Agreement.of(job.lines(JobTable.AGREED), job.lines(JobTable.TALKS)),
         orders(job),
         FoundWork.of(estimate).list(),
         job.lines(JobTable.OPTIONS));

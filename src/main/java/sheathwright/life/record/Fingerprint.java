@@ -46,6 +46,7 @@ final class Fingerprint {
       Set.of(
           JobTable.PHOTOS,
           JobTable.AGREED,
+          JobTable.TALKS,
           JobTable.STAGES,
           JobTable.ORDERS,
           JobTable.ORDER_LINES,

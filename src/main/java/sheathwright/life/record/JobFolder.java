@@ -58,13 +58,18 @@ public final class JobFolder {
    * @throws ProblemsException with everything that is wrong with its tables
    */
   public static JobFolder in(Path path) {
+    putRight(path);
+    return of(path, JobTables.in(path));
+  }
+
+  /** Puts right what a run that died has left in a job's folder and above it. */
+  public static void putRight(Path path) {
     Path firm = path.toAbsolutePath().normalize().getParent();
     NewFiles.putRight(
         Stream.of(path, path.resolve(SentDocument.FOLDER), firm, OfficeFolder.of(path).top())
             .filter(Objects::nonNull)
             .distinct()
             .toList());
-    return of(path, JobTables.in(path));
   }
 
   public Path path() {
@@ -258,7 +263,7 @@ public final class JobFolder {
   }
 
   /** The tables as they will be when some are written. */
-  JobTables with(TableText... written) {
+  public JobTables with(TableText... written) {
     Map<String, RowSource> files = new LinkedHashMap<>(tables.files());
     for (TableText text : written) {
       String word = text.name().substring(0, text.name().length() - JobTable.ENDING.length());

@@ -109,7 +109,7 @@ public record Revisions(List<Revision> all, List<Kept> kept) {
   }
 
   /** The tables as they stood when a workbook was written. */
-  static Map<String, RowSource> kept(TableBook book) {
+  public static Map<String, RowSource> kept(TableBook book) {
     Map<String, StringBuilder> texts = new LinkedHashMap<>();
     Optional<SheetTable> kept = book.table(KEPT, KEPT_HEADINGS);
     for (RowSource.Line line : kept.map(SheetTable::lines).orElse(List.of())) {

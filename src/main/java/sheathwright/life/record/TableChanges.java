@@ -158,7 +158,7 @@ public final class TableChanges {
   }
 
   /** Whether two cells say the same. */
-  static boolean isSame(String was, String is) {
+  public static boolean isSame(String was, String is) {
     if (was.equals(is)) {
       return true;
     }

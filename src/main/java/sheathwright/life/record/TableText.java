@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
@@ -29,8 +30,9 @@ import sheathwright.job.table.ProblemsException;
  * A table's file as text, written on: a row behind its last one, or a key set in its line. Every
  * other line, its ends, the columns and what separates them stay as they stand.
  */
-final class TableText {
+public final class TableText {
 
+  private static final Pattern DECIMAL = Pattern.compile("-?\\d*\\.\\d+(E-?\\d+)?");
   private static final String ORDER_MARK = "\uFEFF";
 
   private final String name;
@@ -61,7 +63,7 @@ final class TableText {
    *
    * @param columns what its rows may hold
    */
-  static TableText of(Path file, List<Field<?>> columns) {
+  public static TableText of(Path file, List<Field<?>> columns) {
     String name = String.valueOf(file.getFileName());
     try {
       String text = Files.readString(file);
@@ -77,7 +79,7 @@ final class TableText {
    * @param columns what its rows will hold
    * @param separator what stands between its cells
    */
-  static TableText empty(String name, List<Field<?>> columns, char separator) {
+  public static TableText empty(String name, List<Field<?>> columns, char separator) {
     String head =
         columns.stream().map(Field::name).collect(joining(String.valueOf(separator))) + "\n";
     return new TableText(name, columns, separator, head);
@@ -89,7 +91,7 @@ final class TableText {
   }
 
   /** What stands between its cells. */
-  char separator() {
+  public char separator() {
     return separator;
   }
 
@@ -98,7 +100,7 @@ final class TableText {
   }
 
   /** The table that it is. */
-  CsvFile parsed() {
+  public CsvFile parsed() {
     return CsvFile.parse(name, text);
   }
 
@@ -109,7 +111,7 @@ final class TableText {
    *     blank
    * @throws ProblemsException if the table has not the column of something that is to be written
    */
-  TableText withRow(Map<String, String> cells) {
+  public TableText withRow(Map<String, String> cells) {
     List<String> header = parsed().header();
     List<String> row = new ArrayList<>(header.stream().map(heading -> "").toList());
     cells.forEach(
@@ -155,7 +157,7 @@ final class TableText {
    *
    * @param line of those that hold anything, counted from 0 below the headings
    */
-  TableText withCell(int line, String column, String value) {
+  public TableText withCell(int line, String column, String value) {
     List<CSVRecord> records = records();
     int[] told =
         IntStream.range(0, records.size())
@@ -168,30 +170,8 @@ final class TableText {
     return withLine(records, told[line + 1], cells);
   }
 
-  /**
-   * The same with some cells of a row set, numbers with a decimal point.
-   *
-   * @param key the column that tells rows apart
-   * @param name what stands there in the row
-   */
-  TableText with(String key, String name, Map<String, String> row) {
-    List<String> header = parsed().header();
-    List<CSVRecord> records = records();
-    for (int i = 1; i < records.size(); i++) {
-      List<String> cells = new ArrayList<>(records.get(i).toList());
-      filledTo(cells, header.size());
-      if (cells.get(place(header, key)).strip().equals(name)) {
-        row.forEach(
-            (column, value) ->
-                cells.set(place(header, column), numbers.contains(column) ? number(value) : value));
-        return withLine(records, i, cells);
-      }
-    }
-    throw new IllegalArgumentException("no row is called " + name);
-  }
-
   /** The same with a column behind the last, blank in every row, unless it is there. */
-  TableText withColumn(String column) {
+  public TableText withColumn(String column) {
     List<String> header = parsed().header();
     if (header.contains(column)) {
       return this;
@@ -277,10 +257,10 @@ final class TableText {
 
   /**
    * Where semicolons stand between cells a number has a decimal comma, and never three places
-   * behind it, which could be thousands.
+   * behind it, which could be thousands. A fraction stays as it was typed.
    */
   private String number(String value) {
-    if (separator != ';' || value.isEmpty()) {
+    if (separator != ';' || !DECIMAL.matcher(value).matches()) {
       return value;
     }
     BigDecimal number = new BigDecimal(value);

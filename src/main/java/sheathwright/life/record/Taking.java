@@ -215,6 +215,16 @@ public final class Taking {
         .findFirst();
   }
 
+  /** The job as it is with all of it in its tables. */
+  JobFolder after() {
+    return JobFolder.of(folder.path(), folder.with(texts.values().toArray(TableText[]::new)));
+  }
+
+  /** Adds what it writes to what another step writes. */
+  void into(Writing other) {
+    texts.values().forEach(other::with);
+  }
+
   /** What is written, a line each. */
   public List<String> lines() {
     return List.copyOf(lines);

@@ -33,7 +33,7 @@ public final class Writing {
   }
 
   /** These and a table of the job. */
-  Writing with(TableText table) {
+  public Writing with(TableText table) {
     return with(job, table);
   }
 

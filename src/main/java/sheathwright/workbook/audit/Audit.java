@@ -19,6 +19,7 @@ import sheathwright.life.record.Taking;
  * @param joint what all changes together do to the total
  * @param single what they do one by one, added up
  * @param taken what whoever held the file was free to change, and did
+ * @param signed what was typed on its lines to sign on
  */
 public record Audit(
     String document,
@@ -26,7 +27,16 @@ public record Audit(
     List<Finding> findings,
     OptionalDouble joint,
     OptionalDouble single,
-    List<Taking.Input> taken) {
+    List<Taking.Input> taken,
+    List<Signed> signed) {
+
+  /**
+   * What was typed on a line to sign on.
+   *
+   * @param who is to sign there
+   * @param words that stand there now
+   */
+  public record Signed(String who, String words) {}
 
   /**
    * Holds a file against what was written.
@@ -51,7 +61,8 @@ public record Audit(
         List.copyOf(findings),
         effects.joint(),
         effects.single(),
-        taken(comparison));
+        taken(comparison),
+        signed(original.reading(), comparison));
   }
 
   /**
@@ -69,7 +80,20 @@ public record Audit(
         effects.findings(),
         effects.joint(),
         effects.single(),
-        taken(comparison));
+        taken(comparison),
+        signed(was, comparison));
+  }
+
+  private static List<Signed> signed(Reading was, Comparison comparison) {
+    List<Signed> signed = new ArrayList<>();
+    for (Finding finding : comparison.findings()) {
+      if (finding.name().isEmpty() && finding.verdict() == Verdict.FOLLOW) {
+        Change change = comparison.changes(finding).get(0);
+        String who = was.panes().get(change.sheet()).at(change.row(), 0).said();
+        signed.add(new Signed(who, change.now().said()));
+      }
+    }
+    return signed;
   }
 
   private static List<Taking.Input> taken(Comparison comparison) {
@@ -130,6 +154,16 @@ public record Audit(
             ? "do not go on with this file before that is cleared up"
             : "nothing in it stands against going on");
     return words;
+  }
+
+  /**
+   * Each finding because of which nobody signs, as one line: what stops, or cannot be vouched for.
+   */
+  public List<String> againstSigning() {
+    return findings.stream()
+        .filter(finding -> finding.verdict().stops() || finding.verdict() == Verdict.CANNOT_VOUCH)
+        .map(Audit::line)
+        .toList();
   }
 
   /** Each finding as one line. */

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -15,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -355,6 +357,15 @@ public final class Book {
         .filter(table -> !printed.contains(table.name()))
         .forEach(table -> PrintedTable.write(this, tables, table));
     return written(new WordLists(this, tables), working);
+  }
+
+  /** Shows on a tab every step behind some results; what stands on another is pointed at there. */
+  void worked(Tab tab, Collection<Traced> results) {
+    Reached own = new Reached();
+    own.from(results);
+    Predicate<Traced> isHere =
+        value -> places.containsKey(value) && places.get(value).tab().equals(tab.name());
+    new WorkingPage(this, tab).write(Closure.of(own, isHere, literalsAreInputs));
   }
 
   /** Decides which cells of lists are places of their own. */

@@ -1,12 +1,9 @@
 package sheathwright.workbook.book;
 
 import java.util.List;
-import org.apache.poi.common.usermodel.HyperlinkType;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.xssf.usermodel.XSSFHyperlink;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
 import sheathwright.figure.Shown;
 import sheathwright.workbook.book.Look.Part;
 
@@ -70,17 +67,7 @@ final class NamesPage {
       tab.text(line, column, words.get(column), column == WHERE ? Part.LINK : Part.LISTED_TEXT);
     }
     tab.raiseTo(line, words);
-    link(line, cells, "Go to " + where);
-  }
-
-  private void link(int line, String cells, String tip) {
-    XSSFSheet sheet = tab.sheet();
-    XSSFHyperlink link =
-        sheet.getWorkbook().getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
-    link.setAddress(cells);
-    link.setTooltip(tip);
-    link.setCellReference(new CellReference(line, WHERE));
-    sheet.addHyperlink(link);
+    tab.leadsTo(line, WHERE, cells, "Go to " + where);
   }
 
   private static String address(CellReference cell) {

@@ -3,15 +3,19 @@ package sheathwright.workbook.book;
 import static java.util.stream.Collectors.joining;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.apache.poi.common.usermodel.HyperlinkType;
 import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFHyperlink;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
@@ -417,6 +421,28 @@ public final class Tab {
     entry(label, value, how);
   }
 
+  /** A value under a name of its own, or from its place where it has one already. */
+  public void called(String label, String cellName, Traced value, String note) {
+    if (book.mayBePlaced(value)) {
+      variable(label, cellName, value, note);
+    } else {
+      shown(label, value, note);
+    }
+  }
+
+  /** What a page is for: the same in large letters. */
+  public void answer(String label, String cellName, Traced value) {
+    int line = next;
+    called(label, cellName, value, "");
+    cell(line, 0).style(book.look().of(Part.LARGE_LABEL));
+    cell(line, 1).style(looked(Part.LARGE_RESULT, value));
+  }
+
+  /** Every step between what stands here and what it is made from, each with its source. */
+  public void working(Collection<Traced> results) {
+    book.worked(this, results);
+  }
+
   /** A value whose place is elsewhere. */
   public void link(String label, Traced value, String note) {
     text(next, 0, label, Part.LABEL);
@@ -645,6 +671,22 @@ public final class Tab {
       cell.text(CellText.of(text));
     }
     cell.style(book.look().of(part));
+  }
+
+  /** Makes a cell a link to other cells of the workbook. */
+  void leadsTo(int line, int column, String cells, String tip) {
+    XSSFHyperlink link =
+        sheet.getWorkbook().getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
+    link.setAddress(cells);
+    link.setTooltip(tip);
+    link.setCellReference(new CellReference(line, column));
+    sheet.addHyperlink(link);
+  }
+
+  /** Words that lead to the top of another tab. */
+  public void link(int line, int column, String words, Tab to) {
+    text(line, column, words, Part.LINK);
+    leadsTo(line, column, Place.quoted(to.name()) + "!A1", "Go to " + to.name());
   }
 
   public void number(int line, int column, double number) {

@@ -86,6 +86,11 @@ public final class TableTab {
     tab.text(line, column, text, Part.LABEL);
   }
 
+  /** A number that stays as it is. */
+  public void fixed(int line, int column, double number) {
+    tab.number(line, column, number);
+  }
+
   /** A cell to be filled in. */
   public void blank(int line, int column, boolean isNumber) {
     tab.cell(line, column).style(isNumber ? book.look().of(Part.INPUT) : text());

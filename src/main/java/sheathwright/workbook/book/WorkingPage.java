@@ -17,6 +17,9 @@ final class WorkingPage {
   private static final List<String> HEADINGS =
       List.of("Step", "Value", "Unit", "Least", "Most", "How it is worked out", "Source");
 
+  /** So many steps are followed by the eye, and need no headings between them. */
+  private static final int FEW = 24;
+
   private final Book book;
   private final Tab tab;
 
@@ -35,8 +38,11 @@ final class WorkingPage {
     }
     tab.skip(1);
     tab.repeatsLineAbove();
+    boolean isShort = closure.steps().values().stream().mapToInt(List::size).sum() <= FEW;
     for (Map.Entry<String, List<Traced>> group : closure.steps().entrySet()) {
-      tab.heading("for " + group.getKey());
+      if (!isShort) {
+        tab.heading("for " + group.getKey());
+      }
       for (Traced step : group.getValue()) {
         step(label(step), step, group.getKey());
       }
@@ -53,7 +59,10 @@ final class WorkingPage {
   /** A step of the working: its value, its formula in words, and its source. */
   private void step(String label, Traced value, String owner) {
     int line = tab.line();
-    book.stepped(value, tab, line, 1, owner);
+    boolean isElsewhere = book.hasPlace(value);
+    if (!isElsewhere) {
+      book.stepped(value, tab, line, 1, owner);
+    }
     tab.text(line, 0, label, Part.LABEL);
     TabCell cell = tab.cell(line, 1);
     tab.style(cell, value, Part.RESULT);
@@ -63,7 +72,9 @@ final class WorkingPage {
       Limits limits = guard.get().limits();
       tab.number(line, 3, limits.least());
       tab.number(line, 4, limits.most());
-      book.guarded(guard.get(), tab, line);
+      if (!isElsewhere) {
+        book.guarded(guard.get(), tab, line);
+      }
       tab.text(line, 5, "as given, within its limits: " + limits.rule(), Part.NOTE);
     } else {
       tab.text(line, 3, "", Part.LABEL);
@@ -77,7 +88,14 @@ final class WorkingPage {
             tab.linesOf(tab.cell(line, 5).text(), 5, 5, Part.NOTE),
             tab.linesOf(source, 6, 6, Part.NOTE));
     tab.row(line).height(Tab.LINE_HEIGHT * lines + 2);
-    book.later(notation -> book.write(cell, value, notation.on(tab.name())));
+    book.later(
+        notation -> {
+          if (isElsewhere) {
+            book.writeLink(cell, value, notation.on(tab.name()));
+          } else {
+            book.write(cell, value, notation.on(tab.name()));
+          }
+        });
   }
 
   private static String label(Traced step) {

@@ -191,7 +191,7 @@ final class OfficeFile {
     }
   }
 
-  private ProblemsException damaged() {
+  ProblemsException damaged() {
     return new ProblemsException(List.of(problem("it is damaged; save it anew as .xlsx")));
   }
 

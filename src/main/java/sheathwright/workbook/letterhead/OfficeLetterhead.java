@@ -97,13 +97,23 @@ public final class OfficeLetterhead {
     Ours ours = new Ours(document);
     List<Laid> laid = new Filling(office, ours, kind).fill(told, photos);
     new Joining(office, ours).join();
-    try (XSSFWorkbook whole = new XSSFWorkbook(new ByteArrayInputStream(packed(office)))) {
+    try (XSSFWorkbook whole = opened(office)) {
       Laying laying = new Laying(office, ours, whole);
       laid.forEach(laying::lay);
       Results.write(office, whole);
       return packed(office);
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);
+    }
+  }
+
+  /** What the library that reads workbooks cannot open is damaged, however it says so. */
+  private static XSSFWorkbook opened(OfficeFile office) throws IOException {
+    byte[] packed = packed(office);
+    try {
+      return new XSSFWorkbook(new ByteArrayInputStream(packed));
+    } catch (IOException | RuntimeException unreadable) {
+      throw office.damaged();
     }
   }
 

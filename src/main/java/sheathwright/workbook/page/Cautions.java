@@ -4,10 +4,11 @@ import java.util.List;
 import sheathwright.figure.Source;
 
 /** What is said beside every result, because the work can hurt someone. */
-final class Cautions {
+public final class Cautions {
 
   /** Beside anything structural. */
-  static final String SCREENING = "Screening only: local code and a licensed engineer decide.";
+  public static final String SCREENING =
+      "Screening only: local code and a licensed engineer decide.";
 
   /** Beside anything that straightens a rafter. */
   static final String SISTERS =

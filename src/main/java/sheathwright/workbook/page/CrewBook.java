@@ -10,8 +10,8 @@ import sheathwright.job.JobFields;
 import sheathwright.job.JobTable;
 import sheathwright.job.TableGuide;
 import sheathwright.job.table.Field;
+import sheathwright.life.back.CrewTabs;
 import sheathwright.life.found.SheetsSettled;
-import sheathwright.life.record.CrewTabs;
 import sheathwright.life.record.HeldTables;
 import sheathwright.life.record.Revisions;
 import sheathwright.life.supply.Supply;
@@ -32,6 +32,9 @@ public final class CrewBook {
   private static final int WIDTH = 10;
   private static final int SPARE = 6;
   private static final int DAYS = 24;
+  private static final int FEET = 12;
+  private static final List<String> NEVER_FILLED = List.of(CrewTabs.MARK);
+  private static final List<String> FIXED = List.of(CrewTabs.SHEET, CrewTabs.PLANE);
 
   private final Estimate estimate;
   private final Book book;
@@ -68,6 +71,7 @@ public final class CrewBook {
       page.write(supply, page == planes.get(0));
       places(page);
     }
+    readings();
     log(log);
     HistoryPage.kept(book, Revisions.lines(kept()), subtitle);
     return book.told(Sections.tablesTab(book, subtitle));
@@ -76,7 +80,7 @@ public final class CrewBook {
   /** What the rows were when this was written, so that only what changed is taken in. */
   private Map<String, sheathwright.job.table.RowSource> kept() {
     Map<String, sheathwright.job.table.RowSource> held = HeldTables.of(estimate.job());
-    held.keySet().retainAll(List.of(JobTable.MARKS.word()));
+    held.keySet().retainAll(List.of(JobTable.MARKS.word(), CrewTabs.READINGS));
     return held;
   }
 
@@ -102,38 +106,75 @@ public final class CrewBook {
     TableTab lines = new TableTab(book, page.tab(), "crew_" + page.plane(), CrewTabs.COLUMNS);
     List<List<Integer>> filled = columns(CrewTabs.COLUMNS);
     for (Map<String, String> row : CrewTabs.rows(estimate, page.plane())) {
-      place(lines, row, filled);
+      row(lines, CrewTabs.COLUMNS, row, CrewTabs.columns(), FIXED, filled);
     }
     for (int i = 0; i < SPARE; i++) {
-      place(lines, Map.of(CrewTabs.PLANE, page.plane()), filled);
+      Map<String, String> row = Map.of(CrewTabs.PLANE, page.plane());
+      row(lines, CrewTabs.COLUMNS, row, CrewTabs.columns(), FIXED, filled);
     }
     allow(lines, CrewTabs.COLUMNS, CrewTabs.columns(), filled);
   }
 
-  private static void place(TableTab lines, Map<String, String> row, List<List<Integer>> filled) {
+  /**
+   * A row to be filled in.
+   *
+   * @param fixed the columns that stay as they are where something stands in them
+   * @param filled takes the line for each column that is filled in
+   */
+  private static void row(
+      TableTab lines,
+      List<String> headings,
+      Map<String, String> row,
+      Map<String, Field<?>> fields,
+      List<String> fixed,
+      List<List<Integer>> filled) {
     int line = lines.line(List.of());
-    for (int column = 0; column < CrewTabs.COLUMNS.size(); column++) {
-      String name = CrewTabs.COLUMNS.get(column);
+    for (int column = 0; column < headings.size(); column++) {
+      String name = headings.get(column);
       String text = row.getOrDefault(name, "");
-      boolean isFixed =
-          name.equals(CrewTabs.MARK)
-              || name.equals(CrewTabs.PLANE)
-              || name.equals(CrewTabs.SHEET) && !text.isEmpty();
-      if (isFixed) {
-        lines.fixed(line, column, text);
-      } else {
-        Field<?> field = CrewTabs.columns().get(name);
-        boolean isNumber = field != null && field.unit() != null;
-        if (text.isEmpty()) {
-          lines.blank(line, column, isNumber);
-        } else if (isNumber) {
-          lines.number(line, column, Double.parseDouble(text));
+      Field<?> field = fields.get(name);
+      boolean isNumber = field != null && field.unit() != null;
+      if (fixed.contains(name) && !text.isEmpty() || NEVER_FILLED.contains(name)) {
+        if (isNumber) {
+          lines.fixed(line, column, Double.parseDouble(text));
         } else {
-          lines.text(line, column, text);
+          lines.fixed(line, column, text);
         }
-        filled.get(column).add(line);
+        continue;
       }
+      if (text.isEmpty()) {
+        lines.blank(line, column, isNumber);
+      } else if (isNumber) {
+        lines.number(line, column, Double.parseDouble(text));
+      } else {
+        lines.text(line, column, text);
+      }
+      filled.get(column).add(line);
     }
+  }
+
+  /** A row for each foot of a rafter that is to be read against the string. */
+  private void readings() {
+    Map<String, Field<?>> fields = CrewTabs.readingColumns(estimate.job());
+    if (fields.isEmpty()) {
+      return;
+    }
+    List<String> headings = new ArrayList<>(fields.keySet());
+    headings.add("note");
+    Tab tab =
+        Sections.titled(
+            book.tab(CrewTabs.READINGS, TablePages.widths(JobTable.READINGS, headings)), subtitle);
+    tab.note(
+        "How far each foot of a rafter lies below the string. Read again what has moved, add below what nobody has read.");
+    List<String> keys = CrewTabs.readingKeys(estimate.job());
+    TableTab lines = new TableTab(book, tab, CrewTabs.READINGS, headings);
+    List<List<Integer>> filled = columns(headings);
+    List<Map<String, String>> rows = new ArrayList<>(CrewTabs.readings(estimate.job()));
+    for (int i = 0; i < FEET; i++) {
+      rows.add(Map.of());
+    }
+    rows.forEach(row -> row(lines, headings, row, fields, keys, filled));
+    allow(lines, headings, fields, filled);
   }
 
   private void log(Tab tab) {

@@ -11,6 +11,7 @@ import sheathwright.job.TableGuide;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Keys;
+import sheathwright.life.back.SurveyTabs;
 import sheathwright.workbook.book.Allowed;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Look.Part;
@@ -26,20 +27,6 @@ public final class IntakeBook {
 
   private static final String SUBTITLE = "survey of a roof deck";
   private static final int LINES = 40;
-
-  /** The tables that are filled in where the roof is. */
-  private static final List<JobTable> ON_THE_ROOF =
-      List.of(
-          JobTable.PLANES,
-          JobTable.OPENINGS,
-          JobTable.RAFTERS,
-          JobTable.MARKS,
-          JobTable.ZONES,
-          JobTable.READINGS,
-          JobTable.REPORTS,
-          JobTable.LAYERS,
-          JobTable.MAKER,
-          JobTable.PHOTOS);
 
   /** What is asked on the first call and read back. */
   private static final List<Field<?>> FIRST =
@@ -76,7 +63,7 @@ public final class IntakeBook {
   }
 
   private byte[] written() {
-    Tab call = Sections.titled(book.tab("First call", 62, 58), SUBTITLE);
+    Tab call = Sections.titled(book.tab(SurveyTabs.CALL, 62, 58), SUBTITLE);
     call.note(
         "Ask these before anybody goes there. What is asked first on the tab job belongs to them.");
     for (String question : BESIDES) {
@@ -85,7 +72,7 @@ public final class IntakeBook {
       call.text(line, 1, "", Part.LISTED_INPUT_TEXT);
     }
     keyed();
-    ON_THE_ROOF.forEach(this::listed);
+    SurveyTabs.ON_THE_ROOF.forEach(this::listed);
     return book.told(Sections.tablesTab(book, SUBTITLE));
   }
 

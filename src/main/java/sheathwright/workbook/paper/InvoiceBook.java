@@ -84,7 +84,7 @@ public final class InvoiceBook {
     Tab front = paper.page("Invoice", 36, 22, 13, 14, 16, 13);
     OrdersPage orders = new OrdersPage(paper, estimate.job());
     ReconciliationPage marks = new ReconciliationPage(paper, accounts, reconciliation);
-    orders.write(accounts.orders().all());
+    orders.write(accounts.orders().all(), accounts.agreement().since());
     OnceMore again = new OnceMore();
     int state = front(front, orders, again);
     orders.sums().forEach((number, sum) -> again.amount("Change order " + number, sum));

@@ -76,6 +76,7 @@ final class OrderPhonePage {
     order.days().ifPresent(days -> page.line("Days more", Choice.literal(days.plain())));
     page.heading("Who says yes, and by when");
     page.text(approval());
+    order.accounts().agreement().since().forEach(each -> page.text(each.sentence()));
     order.accounts().agreement().preAgreed().ifPresent(this::rain);
     return again;
   }

@@ -12,6 +12,7 @@ import sheathwright.job.JobTable;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.table.Moment;
 import sheathwright.job.table.Row;
+import sheathwright.life.bill.AgreedSince;
 import sheathwright.life.bill.Order;
 import sheathwright.life.bill.OrderLine;
 import sheathwright.workbook.book.Listing;
@@ -34,11 +35,15 @@ final class OrdersPage {
     this.job = job;
   }
 
-  void write(List<Order> orders) {
+  void write(List<Order> orders, List<AgreedSince> since) {
     orders.forEach(this::order);
     if (orders.isEmpty()) {
       sheaf.heading("Change orders");
       sheaf.paragraph("None was written.");
+    }
+    if (!since.isEmpty()) {
+      sheaf.heading("What both sides agreed since");
+      since.forEach(each -> sheaf.paragraph(each.sentence()));
     }
     documents(job.lines(JobTable.SENT));
     List<String> declined = Declined.sentences(job);

@@ -74,8 +74,7 @@ class TableChangesTest {
 
     assertThat(new String(wider.bytes(), java.nio.charset.StandardCharsets.UTF_8))
         .isEqualTo("mark;finding;note_done\r\nR-1;\"rot; wet\";\r\nR-2;soft;");
-    assertThat(
-            wider.with("mark", "R-2", Map.of("note_done", "yes")).parsed().lines().get(1).cells())
+    assertThat(wider.withCell(1, "note_done", "yes").parsed().lines().get(1).cells())
         .containsExactly("R-2", "soft", "yes");
   }
 

@@ -47,12 +47,14 @@ public class DropDownsTest {
       JobTables tables = Samples.tables(job);
       Following.Made old = Following.made(JobBook::estimate, new Estimate(Job.of(tables)));
       Set<String> here = new HashSet<>();
-      for (Map.Entry<Traced, Place> input : old.book().inputs().entrySet()) {
-        List<String> options = Walk.of(otherOptions(input.getKey()));
-        if (!met.contains(input.getKey().name())) {
-          options.forEach(option -> walk(job, tables, old, input, option));
-          walked += options.size();
-          here.add(input.getKey().name());
+      try (Engine engine = Engine.of(old.bytes())) {
+        for (Map.Entry<Traced, Place> input : old.book().inputs().entrySet()) {
+          List<String> options = Walk.of(otherOptions(input.getKey()));
+          if (!met.contains(input.getKey().name())) {
+            options.forEach(option -> walk(job, tables, old, engine, input, option));
+            walked += options.size();
+            here.add(input.getKey().name());
+          }
         }
       }
       met.addAll(here);
@@ -78,6 +80,7 @@ public class DropDownsTest {
       String job,
       JobTables tables,
       Following.Made old,
+      Engine engine,
       Map.Entry<Traced, Place> input,
       String option) {
     Matcher place = Following.PLACE.matcher(input.getKey().source().text());
@@ -88,10 +91,11 @@ public class DropDownsTest {
     Optional<Following.Made> made =
         Following.made(JobBook::estimate, tables, place.group(1), changed);
     String what = String.join("-", job, input.getKey().name(), place.group(2), option);
+    Map<Traced, Place> other = Map.of(Choice.literal(option), input.getValue());
     if (made.isEmpty()) {
-      byte[] edited = edited(old, input, option);
-      assertRefused(what, old, edited);
-      Samples.keep(REFUSED.resolve(what + ".xlsx"), edited);
+      engine.edit(other);
+      assertRefused(what, engine);
+      Samples.keep(REFUSED.resolve(what + ".xlsx"), engine.bytes());
       return;
     }
     Following.Made fresh = made.get();
@@ -99,32 +103,27 @@ public class DropDownsTest {
       // A check that can no longer be made is an error in its cell; one that now could be made is
       // still told in words.
       String told = fresh.liveChecks() < old.liveChecks() ? "#error" : "not looked at";
-      assertThat(Cells.byPoi(edited(old, input, option)).values())
+      engine.edit(other);
+      assertThat(engine.values().values())
           .as(what)
           .anyMatch(value -> value.toString().contains(told));
       return;
     }
-    byte[] edited = Perturbed.edited(old.bytes(), fresh.book().inputs());
     List<Solution> stale = SolvedCells.restingOn(input.getKey(), old.book());
+    engine.edit(fresh.book().inputs());
     if (stale.isEmpty()) {
-      Following.assertFollows(what, edited, fresh.bytes());
-      Following.keepForOtherEngines(WALKED, what, edited, fresh.bytes());
+      Following.assertFollows(what, engine, fresh.bytes());
+      Following.keepForOtherEngines(WALKED, what, engine, fresh.bytes());
     } else {
-      Following.assertFollowsBesideWhatWasSolved(what, edited, fresh.bytes(), old.book());
+      Following.assertFollowsBesideWhatWasSolved(what, engine, fresh.bytes(), old.book());
     }
   }
 
   /** An error stands in it, unless nothing rests on what was changed: then nothing else does. */
-  private static void assertRefused(String what, Following.Made old, byte[] edited) {
-    Map<String, Object> recalculated = Cells.byPoi(edited);
+  private static void assertRefused(String what, Engine engine) {
+    Map<String, Object> recalculated = engine.values();
     if (!recalculated.containsValue("#error")) {
-      assertThat(Agreement.differences(Cells.written(old.bytes()), recalculated))
-          .as(what)
-          .isEmpty();
+      assertThat(Agreement.differences(engine.file().values(), recalculated)).as(what).isEmpty();
     }
-  }
-
-  private static byte[] edited(Following.Made old, Map.Entry<Traced, Place> input, String option) {
-    return Perturbed.edited(old.bytes(), Map.of(Choice.literal(option), input.getValue()));
   }
 }

@@ -2,10 +2,7 @@ package sheathwright.workbook.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,8 +11,6 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.apache.poi.ss.usermodel.Row;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.figure.Check;
 import sheathwright.figure.Traced;
 import sheathwright.job.Estimate;
@@ -72,11 +67,9 @@ final class Following {
     }
   }
 
-  static void assertFollows(String what, byte[] edited, byte[] fresh) {
-    Map<String, Object> expected = Perturbed.comparable(fresh, Cells.written(fresh));
-    Map<String, Object> recalculated = Perturbed.comparable(edited, Cells.byPoi(edited));
-    List<String> differences = Agreement.differences(expected, recalculated);
-    assertThat(differences).as(what).isEmpty();
+  static void assertFollows(String what, Engine edited, byte[] fresh) {
+    Map<String, Object> recalculated = edited.file().withoutStates(edited.values());
+    assertThat(Agreement.differences(Cells.comparable(fresh), recalculated)).as(what).isEmpty();
   }
 
   /**
@@ -85,10 +78,11 @@ final class Following {
    * are told by their names and not by where they stand.
    */
   static void assertFollowsBesideWhatWasSolved(
-      String what, byte[] edited, byte[] fresh, Book book) {
-    Map<String, Object> expected = byName(fresh, Cells.written(fresh), Set.of());
+      String what, Engine edited, byte[] fresh, Book book) {
+    WrittenFile written = WrittenFile.of(fresh);
+    Map<String, Object> expected = byName(written, written.values(), Set.of());
     Map<String, Object> recalculated =
-        byName(edited, Cells.byPoi(edited), SolvedCells.addresses(edited, book.solvedCells()));
+        byName(edited.file(), edited.values(), edited.solvedCells(book));
     recalculated.keySet().retainAll(expected.keySet());
     expected.keySet().retainAll(recalculated.keySet());
     assertThat(recalculated).as(what).hasSizeGreaterThan(60);
@@ -96,9 +90,9 @@ final class Following {
   }
 
   private static Map<String, Object> byName(
-      byte[] file, Map<String, Object> values, Set<String> except) {
+      WrittenFile file, Map<String, Object> values, Set<String> except) {
     Map<String, Object> named = new LinkedHashMap<>();
-    SolvedCells.cellsByName(file)
+    file.names()
         .forEach(
             (name, cells) -> {
               boolean isItsOwn = !name.startsWith("state_of_");
@@ -108,7 +102,7 @@ final class Following {
                 }
               }
             });
-    stepsByLabel(file)
+    file.labeled("Working")
         .forEach(
             (label, address) -> {
               if (values.containsKey(address) && !except.contains(address)) {
@@ -118,27 +112,9 @@ final class Following {
     return named;
   }
 
-  /** The steps of the working that are told by a label of their own. */
-  private static Map<String, String> stepsByLabel(byte[] file) {
-    Map<String, String> steps = new LinkedHashMap<>();
-    Set<String> twice = new HashSet<>();
-    try (XSSFWorkbook workbook = Cells.opened(file)) {
-      for (Row row : workbook.getSheet("Working")) {
-        String label = row.getCell(0) == null ? "" : row.getCell(0).toString();
-        if (steps.put(label, "Working!B" + (row.getRowNum() + 1)) != null) {
-          twice.add(label);
-        }
-      }
-    } catch (IOException broken) {
-      throw new UncheckedIOException(broken);
-    }
-    steps.keySet().removeAll(twice);
-    return steps;
-  }
-
   /** Leaves a workbook, and what it should say, for engines that read files. */
-  static void keepForOtherEngines(Path folder, String name, byte[] edited, byte[] fresh) {
-    Samples.keep(folder.resolve(name + ".xlsx"), edited);
+  static void keepForOtherEngines(Path folder, String name, Engine edited, byte[] fresh) {
+    Samples.keep(folder.resolve(name + ".xlsx"), edited.bytes());
     Samples.keep(folder.resolve("expected").resolve(name + ".xlsx"), fresh);
   }
 }

@@ -3,7 +3,6 @@ package sheathwright.workbook.book;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Collection;
-import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sheathwright.job.Estimate;
@@ -36,18 +35,14 @@ class MarksFollowTest {
         "tight|1/8|relieve: tight, not measured",
       })
   void aFindingOrMeasure_changesActionAndReason(String finding, String probe, String reason) {
-    byte[] before = made(marked("loose", "3/16")).bytes();
-    Collection<Object> said = values(before);
-    assertThat(said)
-        .contains("refasten: it gives or moves on its nails, and the wood is not shown to be bad")
-        .noneMatch(value -> value.toString().startsWith("solve again: mark a"));
-    Following.Made fresh = made(marked(finding, probe));
-    Collection<Object> after = values(Perturbed.edited(before, fresh.book().inputs()));
-    assertThat(after).contains(reason);
-    assertThat(after).anyMatch(value -> value.toString().startsWith("solve again: mark a"));
-  }
-
-  private static Collection<Object> values(byte[] book) {
-    return List.copyOf(Cells.byPoi(book).values());
+    try (Engine engine = Engine.of(made(marked("loose", "3/16")).bytes())) {
+      assertThat(engine.values().values())
+          .contains("refasten: it gives or moves on its nails, and the wood is not shown to be bad")
+          .noneMatch(value -> value.toString().startsWith("solve again: mark a"));
+      engine.edit(made(marked(finding, probe)).book().inputs());
+      Collection<Object> after = engine.values().values();
+      assertThat(after).contains(reason);
+      assertThat(after).anyMatch(value -> value.toString().startsWith("solve again: mark a"));
+    }
   }
 }

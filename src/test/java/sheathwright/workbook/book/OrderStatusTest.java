@@ -35,8 +35,9 @@ class OrderStatusTest {
 
   @Test
   void theSettlement_followsWhatBecameOfAnOrder() throws IOException {
-    byte[] edited = refused(book("offered"));
-    Following.assertFollows("an order refused", edited, book("refused"));
+    try (Engine edited = Engine.of(refused(book("offered")))) {
+      Following.assertFollows("an order refused", edited, book("refused"));
+    }
   }
 
   private static byte[] refused(byte[] file) throws IOException {

@@ -21,6 +21,7 @@ import sheathwright.job.Job;
 import sheathwright.job.JobTables;
 import sheathwright.job.fill.FilledRow;
 import sheathwright.job.fill.FilledTable;
+import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.RowSource;
 import sheathwright.workbook.page.FillBook;
 import sheathwright.workbook.page.JobBook;
@@ -63,6 +64,13 @@ class PerturbationTest {
   private static int followsEachInput(String job) {
     JobTables tables = Samples.tables(job);
     Following.Made old = Following.made(JobBook::estimate, new Estimate(Job.of(tables)));
+    try (Engine engine = Engine.of(old.bytes())) {
+      return followsEachInput(job, tables, old, engine);
+    }
+  }
+
+  private static int followsEachInput(
+      String job, JobTables tables, Following.Made old, Engine engine) {
     int changed = 0;
     for (Traced input : old.book().inputs().keySet()) {
       Matcher place = Following.PLACE.matcher(input.source().text());
@@ -88,19 +96,20 @@ class PerturbationTest {
                       Following.made(JobBook::estimate, tables, place.group(1), table).stream())
               .findFirst();
       if (allowed.isEmpty()) {
-        assertRefused(input, old);
+        assertRefused(input, old, engine);
         continue;
       }
       Following.Made fresh = allowed.get();
-      byte[] edited = Perturbed.edited(old.bytes(), fresh.book().inputs());
+      engine.edit(fresh.book().inputs());
       String what = "estimate-" + input.name() + "-" + place.group(2);
       List<Solution> stale = SolvedCells.restingOn(input, old.book());
       if (stale.isEmpty()) {
-        Following.assertFollows(what, edited, fresh.bytes());
+        Following.assertFollows(what, engine, fresh.bytes());
       } else {
-        Following.assertFollowsBesideWhatWasSolved(what, edited, fresh.bytes(), old.book());
+        Following.assertFollowsBesideWhatWasSolved(what, engine, fresh.bytes(), old.book());
       }
-      SolvedCells.states(edited, old.book().solutions())
+      engine
+          .states(old.book().solutions())
           .forEach(
               (solution, state) -> {
                 boolean mayHaveChanged = stale.contains(solution);
@@ -114,7 +123,7 @@ class PerturbationTest {
       boolean isLate =
           place.group(1).equals("readings") && Long.parseLong(place.group(2)) > READINGS_KEPT + 1;
       if (!isLate && stale.isEmpty()) {
-        Following.keepForOtherEngines(FOLDER, job + "-" + what, edited, fresh.bytes());
+        Following.keepForOtherEngines(FOLDER, job + "-" + what, engine, fresh.bytes());
       }
       changed++;
     }
@@ -122,10 +131,10 @@ class PerturbationTest {
   }
 
   /** Where Java refuses whatever else the input could say, the workbook has an error there. */
-  private static void assertRefused(Traced input, Following.Made old) {
+  private static void assertRefused(Traced input, Following.Made old, Engine engine) {
     Traced other = Figure.of(((Figure<?>) input).value() + 1, ((Figure<?>) input).unit());
-    byte[] edited = Perturbed.edited(old.bytes(), Map.of(other, old.book().inputs().get(input)));
-    assertThat(Cells.byPoi(edited).values()).as(input.name()).contains("#error");
+    engine.edit(Map.of(other, old.book().inputs().get(input)));
+    assertThat(engine.values().values()).as(input.name()).contains("#error");
   }
 
   /** Whether the changed job's solution was read from the same values, as far as any were made. */
@@ -171,36 +180,69 @@ class PerturbationTest {
     return Samples.tablesToFill().keySet().stream();
   }
 
+  /** The rows of a table know nothing of each other: a column is changed in all of them at once. */
   @ParameterizedTest
   @MethodSource("functions")
   void aFilledTable_followsEachOfItsInputs(String function) {
     FilledTable filled = Samples.filled(function, Samples.tablesToFill().get(function));
     byte[] old = FillBook.bytes(filled);
-    for (FilledRow row : filled.rows()) {
-      for (Traced input : row.arguments()) {
-        int column = filled.file().header().indexOf(input.name());
-        if (column >= 0) {
-          FilledTable other =
-              Perturbed.otherTexts(input).stream()
-                  .map(text -> Perturbed.with(filled.file(), row.line().number(), column, text))
-                  .map(table -> FilledTable.of(filled.card(), table))
-                  .filter(table -> table.problems().isEmpty())
-                  .findFirst()
-                  .orElseThrow(
-                      () ->
-                          new AssertionError(
-                              "nothing else may stand for " + function + " " + input));
+    List<String> header = filled.file().header();
+    try (Engine engine = Engine.of(old)) {
+      for (int column = 0; column < header.size(); column++) {
+        String what = function + " " + header.get(column);
+        CsvFile changed = changed(filled, column);
+        if (changed == filled.file()) {
+          assertRefused(what, filled, column, old, engine);
+        } else {
+          FilledTable other = FilledTable.of(filled.card(), changed);
           byte[] fresh = FillBook.bytes(other);
-          byte[] edited = Perturbed.edited(old, inputs(other, fresh));
-          Following.assertFollows(function + " " + input.name(), edited, fresh);
+          engine.edit(inputs(other, fresh));
+          Following.assertFollows(what, engine, fresh);
         }
       }
     }
   }
 
+  /** Each row says something else in a column, where it may; the same file if none may. */
+  private static CsvFile changed(FilledTable filled, int column) {
+    CsvFile file = filled.file();
+    for (FilledRow row : filled.rows()) {
+      CsvFile before = file;
+      file =
+          otherTexts(filled, row, column)
+              .map(text -> Perturbed.with(before, row.line().number(), column, text))
+              .filter(table -> FilledTable.of(filled.card(), table).problems().isEmpty())
+              .findFirst()
+              .orElse(before);
+    }
+    return file;
+  }
+
+  /** What else each row's cell of a column could say. */
+  private static Stream<String> otherTexts(FilledTable filled, FilledRow row, int column) {
+    return row.arguments().stream()
+        .filter(input -> input.name().equals(filled.file().header().get(column)))
+        .flatMap(input -> Perturbed.otherTexts(input).stream());
+  }
+
+  /** Where Java refuses whatever else a column could say, the workbook has an error there. */
+  private static void assertRefused(
+      String what, FilledTable filled, int column, byte[] file, Engine engine) {
+    Map<Traced, Place> inputs = inputs(filled, file);
+    List<Traced> refused =
+        inputs.keySet().stream()
+            .filter(input -> input.name().equals(filled.file().header().get(column)))
+            .toList();
+    assertThat(refused).as(what).isNotEmpty();
+    for (Traced input : refused) {
+      engine.edit(inputs.get(input), Perturbed.otherValue(input));
+      assertThat(engine.values().values()).as(what).contains("#error");
+    }
+  }
+
   /** Where each argument of a filled table stands: its column's range says so. */
   private static Map<Traced, Place> inputs(FilledTable filled, byte[] book) {
-    Map<String, List<String>> cells = SolvedCells.cellsByName(book);
+    Map<String, List<String>> cells = Cells.byName(book);
     Map<Traced, Place> inputs = new IdentityHashMap<>();
     for (int row = 0; row < filled.rows().size(); row++) {
       for (Traced argument : filled.rows().get(row).arguments()) {

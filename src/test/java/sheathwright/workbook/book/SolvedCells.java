@@ -1,25 +1,16 @@
 package sheathwright.workbook.book;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.apache.poi.ss.usermodel.Cell;
-import org.apache.poi.ss.usermodel.FormulaEvaluator;
-import org.apache.poi.ss.util.AreaReference;
-import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Traced;
 
@@ -55,8 +46,8 @@ public final class SolvedCells {
   }
 
   /** The guards, what was solved, and whatever is made from either, however far down. */
-  static Set<String> addresses(byte[] file, Map<String, List<String>> solved) {
-    Map<String, List<String>> cellsOf = cellsByName(file);
+  static Set<String> addresses(WrittenFile file, Map<String, List<String>> solved) {
+    Map<String, List<String>> cellsOf = file.names();
     Deque<String> next = new ArrayDeque<>();
     solved.values().forEach(next::addAll);
     cellsOf.forEach(
@@ -66,7 +57,7 @@ public final class SolvedCells {
           }
         });
     Map<String, Set<String>> users = new HashMap<>();
-    Cells.formulas(file)
+    file.formulas()
         .forEach(
             (address, formula) ->
                 operands(address, formula, cellsOf)
@@ -83,19 +74,6 @@ public final class SolvedCells {
     return reached;
   }
 
-  /** Every name of a workbook with the cells that it stands for, in order. */
-  public static Map<String, List<String>> cellsByName(byte[] file) {
-    try (XSSFWorkbook workbook = Cells.opened(file)) {
-      Map<String, List<String>> cells = new LinkedHashMap<>();
-      workbook.getAllNames().stream()
-          .filter(name -> !name.getNameName().startsWith("_"))
-          .forEach(name -> cells.put(name.getNameName(), cells(name.getRefersToFormula())));
-      return cells;
-    } catch (IOException broken) {
-      throw new UncheckedIOException(broken);
-    }
-  }
-
   private static Set<String> operands(
       String address, String formula, Map<String, List<String>> cellsOf) {
     Set<String> operands = new HashSet<>();
@@ -110,36 +88,5 @@ public final class SolvedCells {
       operands.add(tab + "!" + references.group(2).replace("$", ""));
     }
     return operands;
-  }
-
-  private static List<String> cells(String range) {
-    List<String> cells = new ArrayList<>();
-    for (CellReference each :
-        new AreaReference(range, org.apache.poi.ss.SpreadsheetVersion.EXCEL2007)
-            .getAllReferencedCells()) {
-      cells.add(
-          each.getSheetName()
-              + "!"
-              + new CellReference(each.getRow(), each.getCol(), false, false).formatAsString());
-    }
-    return cells;
-  }
-
-  /** What each guard says once the workbook is recalculated. */
-  static Map<Solution, String> states(byte[] file, List<Solution> solutions) {
-    Map<Solution, String> states = new LinkedHashMap<>();
-    try (XSSFWorkbook workbook = Cells.opened(file)) {
-      FormulaEvaluator evaluator = workbook.getCreationHelper().createFormulaEvaluator();
-      for (Solution solution : solutions) {
-        CellReference at =
-            new CellReference(
-                workbook.getName(Names.legal(solution.state().name())).getRefersToFormula());
-        Cell cell = workbook.getSheet(at.getSheetName()).getRow(at.getRow()).getCell(at.getCol());
-        states.put(solution, evaluator.evaluate(cell).getStringValue());
-      }
-      return states;
-    } catch (IOException broken) {
-      throw new UncheckedIOException(broken);
-    }
   }
 }

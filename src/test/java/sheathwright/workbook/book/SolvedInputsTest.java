@@ -11,14 +11,12 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
-import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import sheathwright.figure.Choice;
-import sheathwright.figure.Figure;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Traced;
 import sheathwright.job.Estimate;
@@ -45,17 +43,14 @@ class SolvedInputsTest {
     Following.Made made = Following.made(JobBook::estimate, new Estimate(Job.of(tables)));
     Map<String, List<String>> before = solved(made);
     int compared = 0;
-    try (XSSFWorkbook workbook = Cells.opened(made.bytes())) {
-      FormulaEvaluator evaluator = workbook.getCreationHelper().createFormulaEvaluator();
-      List<Cell> guards = guards(workbook, made.book().solutions());
+    try (Engine engine = Engine.of(made.bytes())) {
       for (List<Map.Entry<Traced, Place>> column : columns(made.book())) {
-        if (column.stream()
-            .anyMatch(input -> changed(workbook, evaluator, guards, input, other(input)))) {
+        if (column.stream().anyMatch(input -> changed(engine, made.book().solutions(), input))) {
           compared++;
         } else {
           Traced input = column.get(0).getKey();
           Matcher place = place(input);
-          resolved(tables, place, input, other(column.get(0)))
+          resolved(tables, place, input, Perturbed.otherTexts(input).get(0))
               .ifPresent(
                   answer ->
                       assertThat(answer)
@@ -85,12 +80,9 @@ class SolvedInputsTest {
             .toList();
     assertThat(patches).isNotEmpty();
     assertThat(marks).isNotEmpty();
-    try (XSSFWorkbook workbook = Cells.opened(made.bytes())) {
-      FormulaEvaluator evaluator = workbook.getCreationHelper().createFormulaEvaluator();
-      List<Cell> guards = guards(workbook, patches);
-      assertThat(guards)
-          .allMatch(guard -> evaluator.evaluate(guard).getStringValue().equals("current"));
-      assertThat(marks).allMatch(mark -> changed(workbook, evaluator, guards, mark, other));
+    try (Engine engine = Engine.of(made.bytes())) {
+      assertThat(engine.states(patches).values()).containsOnly("current");
+      assertThat(marks).allMatch(mark -> changed(engine, patches, mark.getValue(), other));
     }
   }
 
@@ -121,45 +113,16 @@ class SolvedInputsTest {
     return place;
   }
 
-  private static String other(Map.Entry<Traced, Place> input) {
-    return Perturbed.otherTexts(input.getKey()).get(0);
-  }
-
   /** Whether any guard asks to solve again while the input's cell says something else. */
   private static boolean changed(
-      XSSFWorkbook workbook,
-      FormulaEvaluator evaluator,
-      List<Cell> guards,
-      Map.Entry<Traced, Place> input,
-      String other) {
-    Place place = input.getValue();
-    Cell cell = workbook.getSheet(place.tab()).getRow(place.row()).getCell(place.column());
-    boolean isNumber = input.getKey() instanceof Figure<?>;
-    set(cell, other, isNumber);
-    evaluator.clearAllCachedResultValues();
-    boolean asks =
-        guards.stream()
-            .anyMatch(guard -> !"current".equals(evaluator.evaluate(guard).getStringValue()));
-    set(cell, input.getKey().plain(), isNumber);
-    return asks;
+      Engine engine, List<Solution> solutions, Map.Entry<Traced, Place> input) {
+    return changed(engine, solutions, input.getValue(), Perturbed.otherValue(input.getKey()));
   }
 
-  private static void set(Cell cell, String text, boolean isNumber) {
-    if (isNumber) {
-      cell.setCellValue(Double.parseDouble(text));
-    } else {
-      cell.setCellValue(text);
-    }
-  }
-
-  private static List<Cell> guards(XSSFWorkbook workbook, List<Solution> solutions) {
-    List<Cell> guards = new ArrayList<>();
-    for (Solution solution : solutions) {
-      String name = Names.legal(solution.state().name());
-      CellReference at = new CellReference(workbook.getName(name).getRefersToFormula());
-      guards.add(workbook.getSheet(at.getSheetName()).getRow(at.getRow()).getCell(at.getCol()));
-    }
-    return guards;
+  private static boolean changed(
+      Engine engine, List<Solution> solutions, Place place, Object other) {
+    engine.edit(place, other);
+    return engine.states(solutions).values().stream().anyMatch(state -> !state.equals("current"));
   }
 
   private static Optional<Map<String, List<String>>> resolved(

@@ -12,7 +12,6 @@ import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.workbook.book.Cells;
-import sheathwright.workbook.book.SolvedCells;
 
 /** Numbers typed over cells of a workbook: each has to make a check fail that did not. */
 public final class OverwrittenCells {
@@ -45,7 +44,7 @@ public final class OverwrittenCells {
       List<String> there,
       ToDoubleBiFunction<XSSFWorkbook, FormulaEvaluator> failing)
       throws Exception {
-    Map<String, List<String>> cells = new LinkedHashMap<>(SolvedCells.cellsByName(file));
+    Map<String, List<String>> cells = new LinkedHashMap<>(Cells.byName(file));
     cells.putAll(toldAgain(file));
     cells.keySet().retainAll(names);
     assertThat(cells).hasSizeGreaterThan(5).containsKeys(there.toArray(String[]::new));
@@ -60,7 +59,7 @@ public final class OverwrittenCells {
           String formula = isFormula ? cell.getCellFormula() : "";
           cell.setBlank();
           cell.setCellValue(right == 17 ? 19 : 17);
-          evaluator.clearAllCachedResultValues();
+          evaluator.notifyUpdateCell(cell);
           assertThat(failing.applyAsDouble(workbook, evaluator))
               .as("checks that fail when %s at %s is overwritten", named.getKey(), address)
               .isGreaterThan(before);
@@ -69,7 +68,7 @@ public final class OverwrittenCells {
           } else {
             cell.setCellValue(right);
           }
-          evaluator.clearAllCachedResultValues();
+          evaluator.notifyUpdateCell(cell);
         }
       }
       assertThat(failing.applyAsDouble(workbook, evaluator)).isEqualTo(before);

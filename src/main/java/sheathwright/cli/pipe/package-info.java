@@ -1,0 +1,7 @@
+/**
+ * What flows in and out of a command: standard input and output where a file could stand, answers
+ * as JSON, what is said along the way, and how far it is.
+ *
+ * <p>Knows no command.
+ */
+package sheathwright.cli.pipe;

@@ -1,0 +1,57 @@
+package sheathwright.life.back;
+
+import java.util.List;
+import java.util.Map;
+import sheathwright.job.JobTable;
+import sheathwright.job.table.Field;
+
+/** The tabs of a survey that are read back, and what tells a row of each from others. */
+public final class SurveyTabs {
+
+  /** The tab of what is asked before anybody goes there; it makes a workbook a survey. */
+  public static final String CALL = "First call";
+
+  /** The tables that are filled in where the roof is. */
+  public static final List<JobTable> ON_THE_ROOF =
+      List.of(
+          JobTable.PLANES,
+          JobTable.OPENINGS,
+          JobTable.RAFTERS,
+          JobTable.MARKS,
+          JobTable.ZONES,
+          JobTable.READINGS,
+          JobTable.REPORTS,
+          JobTable.LAYERS,
+          JobTable.MAKER,
+          JobTable.PHOTOS);
+
+  private static final String ALONG_A_RAFTER = "up_in";
+
+  /** Rows of tables that are not here are told apart by all that stands in them. */
+  private static final Map<JobTable, List<String>> KEYS =
+      Map.of(
+          JobTable.JOB, List.of("key"),
+          JobTable.PLANES, List.of("plane"),
+          JobTable.OPENINGS, List.of("plane", "along_ft", "up_ft"),
+          JobTable.MARKS, List.of("mark"),
+          JobTable.ZONES, List.of("zone"),
+          JobTable.READINGS, List.of("plane", "rafter", ALONG_A_RAFTER),
+          JobTable.REPORTS, List.of("report"),
+          JobTable.MAKER, List.of("requirement"));
+
+  private SurveyTabs() {}
+
+  /**
+   * The columns that tell a row of a table from others; none where only all of them do.
+   *
+   * @param header the columns that the table has
+   */
+  static List<String> keys(JobTable table, List<String> header) {
+    return KEYS.getOrDefault(table, List.of()).stream().filter(header::contains).toList();
+  }
+
+  /** Whether a column holds what a column of the tables holds. */
+  static boolean isColumn(Map<String, Field<?>> fields, String column) {
+    return fields.containsKey(column) || column.startsWith("note");
+  }
+}

@@ -1,0 +1,44 @@
+package sheathwright.life.firm;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Money;
+import sheathwright.figure.Units;
+import sheathwright.job.Estimate;
+import sheathwright.job.Job;
+import sheathwright.job.JobTable;
+import sheathwright.job.JobTables;
+import sheathwright.job.season.SeasonJob;
+import sheathwright.job.table.RowSource;
+
+/**
+ * A job's price by its rates as they are, and by those that are proposed.
+ *
+ * @param before by its own
+ * @param after by those that are proposed
+ */
+record PricedAgain(Figure<Money> before, Figure<Money> after) {
+
+  static PricedAgain of(SeasonJob job, List<Proposal> proposals) {
+    Map<String, String> others = new LinkedHashMap<>();
+    proposals.stream()
+        .filter(Proposal::isMade)
+        .forEach(each -> others.put(each.rate(), each.proposed()));
+    JobTables own = job.tables();
+    String rates = JobTable.RATES.word();
+    Map<String, RowSource> files = new LinkedHashMap<>(own.files());
+    files.computeIfPresent(
+        rates, (word, file) -> OtherRates.of(file, JobTable.RATES.keys().orElseThrow(), others));
+    return new PricedAgain(
+        new Estimate(Job.of(own)).total(),
+        new Estimate(Job.of(new JobTables(files, own.folder()))).total());
+  }
+
+  String inWords(String job) {
+    Figure<Money> more = after.minus(before).as("more_usd", Units.USD);
+    return "  %s: %s, by what is proposed %s (%s%s)"
+        .formatted(job, before, after, more.value() > 0 ? "+" : "", more);
+  }
+}

@@ -1,0 +1,7 @@
+/**
+ * All jobs of a firm: what each has come to, and what they teach its rates.
+ *
+ * <p>Sources: the firm's own tables; a line by least squares, the exact limits of a share. Does not
+ * cover why a crew was slow or a house was bad: rows are counted, nobody is judged.
+ */
+package sheathwright.life.firm;

@@ -1,0 +1,97 @@
+package sheathwright.workbook.calculator;
+
+import static sheathwright.workbook.calculator.Calculator.capital;
+
+import java.util.Set;
+import sheathwright.catalog.Parameter;
+import sheathwright.catalog.Result;
+import sheathwright.catalog.Text;
+import sheathwright.figure.Shown;
+import sheathwright.workbook.book.Book;
+import sheathwright.workbook.book.Page;
+import sheathwright.workbook.book.Tab;
+import sheathwright.workbook.page.Cautions;
+import sheathwright.workbook.page.Sections;
+
+/**
+ * The page of one function: what goes in, what comes out, where it is from, what to beware of, and
+ * every step of the working.
+ */
+final class FunctionPage {
+
+  /** Label, value, unit, least, most, how a step is worked out, its source. */
+  private static final int[] WIDTHS = {30, 15, 11, 8, 9, 40, 23};
+
+  /** Rooms whose results somebody's safety may hang on. */
+  private static final Set<String> STRUCTURAL =
+      Set.of("wood", "loads", "framing", "fastening", "leveling");
+
+  /** Below the title and its line. */
+  private static final int ABOVE = 2;
+
+  private final Calculator calculator;
+  private final Tab tab;
+
+  private FunctionPage(Calculator calculator, Tab tab) {
+    this.calculator = calculator;
+    this.tab = tab;
+  }
+
+  /** Writes the page behind those that a book has. */
+  static Tab write(Book book, Calculator calculator, Tab contents) {
+    String subtitle =
+        "%s: %s".formatted(Errand.of(calculator.card()).title(), calculator.card().name());
+    Tab tab = Sections.titled(book.tab(calculator.title(), WIDTHS), subtitle);
+    tab.link(ABOVE, 0, "Back to the contents", contents);
+    new FunctionPage(calculator, tab).write();
+    return tab;
+  }
+
+  private void write() {
+    Text text = calculator.card().text();
+    tab.paragraph(text.summary());
+    tab.heading("What goes in");
+    for (int i = 0; i < calculator.arguments().size(); i++) {
+      Parameter parameter = calculator.card().parameters().get(i);
+      String preset = parameter.isRequired() ? "" : "; " + parameter.preset() + " is usual";
+      tab.called(
+          label(parameter.column()),
+          calculator.cellName(parameter.column()),
+          calculator.arguments().get(i),
+          capital(parameter.text()) + preset);
+    }
+    tab.heading("What comes of it");
+    for (int i = 0; i < calculator.results().size(); i++) {
+      Result result = calculator.card().results().get(i);
+      tab.answer(
+          label(result.column()),
+          calculator.cellName(result.column()),
+          calculator.results().get(i));
+    }
+    tab.note(capital(text.result()) + ".");
+    tab.heading("How, and by whose rule");
+    text.formula().lines().map(FunctionPage::oneSpaced).forEach(tab::paragraph);
+    tab.paragraph("Source: " + text.source() + ".");
+    tab.heading("Before you rely on it");
+    if (STRUCTURAL.contains(calculator.card().room())) {
+      tab.caution(Cautions.SCREENING);
+    }
+    tab.paragraph(text.limits());
+    if (!text.notes().isBlank()) {
+      tab.paragraph(text.notes());
+    }
+    tab.paragraph("Refuses, and then says #N/A: " + text.refusals() + ".");
+    Page.startNew(tab);
+    tab.heading("The working");
+    tab.working(calculator.results());
+  }
+
+  /** Blanks that line up in letters of one width do not in ours. */
+  private static String oneSpaced(String line) {
+    return line.strip().replaceAll(" +", " ");
+  }
+
+  private static String label(String column) {
+    return capital(Shown.inWords(column));
+  }
+}

@@ -1,0 +1,6 @@
+/**
+ * The calculators: a workbook in which each library function is a page that works.
+ *
+ * <p>Does not cover a function filled down a table.
+ */
+package sheathwright.workbook.calculator;

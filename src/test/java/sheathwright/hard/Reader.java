@@ -1,0 +1,218 @@
+package sheathwright.hard;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import sheathwright.job.life.LifeText;
+import sheathwright.job.table.JobText;
+import sheathwright.repl.Script;
+import sheathwright.workbook.page.Samples;
+
+/** What reads, and how one spoiled input is tried on it. */
+enum Reader {
+  /** A job's tables: every complaint names its table. */
+  TABLES(1) {
+    @Override
+    void tries(Random random, Path folder) {
+      JobText job = anyJob(random);
+      String table = any(random, job.tables().keySet().stream().sorted().toList());
+      JobText spoiled =
+          job.withTable(table, new TextFaults(random).spoiled(job.tables().get(table)));
+      for (String problem : spoiled.problems()) {
+        assertThat(problem).containsPattern("[a-z_]+\\.csv");
+        assertThat(problem).doesNotContain("\n", "Exception", "java.");
+      }
+    }
+  },
+
+  /** The same as files, made into workbooks. */
+  QUOTE(25) {
+    @Override
+    void tries(Random random, Path folder) {
+      JobText job = anyJob(random);
+      String table = any(random, job.tables().keySet().stream().sorted().toList());
+      job.withTable(table, new TextFaults(random).spoiled(job.tables().get(table)))
+          .tables()
+          .forEach((name, text) -> written(folder, name + ".csv", bytes(text)));
+      Ran.in(folder, "quote", folder);
+    }
+  },
+
+  /** One function down a table. */
+  FILL(2) {
+    @Override
+    void tries(Random random, Path folder) {
+      Map<String, String> tables = Samples.tablesToFill();
+      String function = any(random, List.copyOf(tables.keySet()));
+      String spoiled = new TextFaults(random).spoiled(tables.get(function));
+      Path file = written(folder, "cases.csv", bytes(spoiled));
+      Ran.of("fill", function, file).holds();
+    }
+  },
+
+  /** The office's workbook, as the way back. */
+  ESTIMATE(60) {
+    @Override
+    void tries(Random random, Path folder) {
+      Path job = Sent.once().copy(folder);
+      Path file = spoiled(random, job.resolve("sent/QH-01-issue-1-estimate.xlsx"), "estimate.xlsx");
+      Ran.in(folder, "quote", file, "--force");
+    }
+  },
+
+  /** The homeowner's workbook, held against what was sent. */
+  AUDIT(40) {
+    @Override
+    void tries(Random random, Path folder) {
+      Path job = Sent.once().copy(folder);
+      Path file = spoiled(random, job.resolve("sent/QH-01-issue-1.xlsx"), "returned.xlsx");
+      Ran.in(folder, "audit", file, "--job", job);
+    }
+  },
+
+  /** A crew's workbook. */
+  CREW(25) {
+    @Override
+    void tries(Random random, Path folder) {
+      Path job = Sent.once().copy(folder);
+      Ran.in(folder, "take-in", job, spoiled(random, job.resolve("crew.xlsx"), "crew.xlsx"));
+    }
+  },
+
+  /** The office's letterhead. */
+  LETTERHEAD(40) {
+    @Override
+    void tries(Random random, Path folder) {
+      Path job = Sent.once().copy(folder);
+      Path file = spoiled(random, job.resolve("letterhead.xlsx"), "ours.xlsx");
+      Ran.in(folder, "quote", job, "--letterhead", file, "--force");
+    }
+  },
+
+  /** A command line. */
+  COMMANDS(1) {
+    private static final List<String> WORDS =
+        List.of(
+            "fill rafter_max_span cases.csv",
+            "functions rafter_check",
+            "tables",
+            "help marks",
+            "explain nails_per_sheet sheets=4",
+            "solve forecast cases.csv alpha=1 beta=20",
+            "quote nowhere -o out",
+            "agree nowhere --on 2027-05-04",
+            "close nowhere --force",
+            "audit nothing.xlsx --job nowhere",
+            "compare a.xlsx b.xlsx",
+            "new . --hip",
+            "run x.jsh",
+            "crew nowhere -o c.xlsx",
+            "take-in nowhere c.xlsx",
+            "letterhead quote -o cases.csv",
+            "change-order nowhere --on 2027-05-12",
+            "papers nowhere",
+            "intake cases.csv",
+            "solve stick_list cases.csv stock_ft=16",
+            "functions --markdown --version");
+
+    @Override
+    void tries(Random random, Path folder) {
+      written(folder, "cases.csv", bytes("sheets\n1\n"));
+      TextFaults faults = new TextFaults(random);
+      String[] words = any(random, WORDS).split(" ");
+      words[random.nextInt(words.length)] =
+          random.nextBoolean() ? faults.nasty() : faults.spoiled(any(random, List.of(words)));
+      Object[] placed =
+          Arrays.stream(words)
+              .map(word -> word.endsWith(".csv") || word.equals("out") ? folder + "/" + word : word)
+              .map(word -> word.equals(".") || word.equals("nowhere") ? folder.toString() : word)
+              .filter(word -> word.indexOf('\0') < 0)
+              .toArray();
+      Ran.in(folder, placed);
+    }
+  },
+
+  /** Lines that are typed, of the kind that is answered without a compiler and of the other. */
+  PROMPT(8) {
+    @Override
+    void tries(Random random, Path folder) {
+      List<String> typed = Typed.lines();
+      String lines = "";
+      for (int line = 0; line < 10; line++) {
+        lines += new TextFaults(random).spoiled(any(random, typed)).replace("\n", " ") + "\n";
+      }
+      StringWriter out = new StringWriter();
+      StringWriter err = new StringWriter();
+      int status =
+          Script.pipe(
+              new BufferedReader(new StringReader(lines)),
+              new PrintWriter(out, true),
+              new PrintWriter(err, true));
+      new Ran(status, out.toString(), err.toString()).holds();
+    }
+  };
+
+  private final int cost;
+
+  /**
+   * @param cost how long one input takes, against the cheapest reader
+   */
+  Reader(int cost) {
+    this.cost = cost;
+  }
+
+  /** One input, spoiled by what this random source says; the folder is empty. */
+  abstract void tries(Random random, Path folder);
+
+  int cost() {
+    return cost;
+  }
+
+  private static JobText anyJob(Random random) {
+    return switch (random.nextInt(3)) {
+      case 0 -> LifeText.opened();
+      case 1 -> JobText.small();
+      default -> JobText.demo(any(random, Samples.JOBS));
+    };
+  }
+
+  private static byte[] bytes(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static Path written(Path folder, String name, byte[] bytes) {
+    try {
+      return Files.write(folder.resolve(name), bytes);
+    } catch (IOException unwritable) {
+      throw new UncheckedIOException(unwritable);
+    }
+  }
+
+  private static <T> T any(Random random, List<T> things) {
+    return things.get(random.nextInt(things.size()));
+  }
+
+  private static Path spoiled(Random random, Path file, String name) {
+    try {
+      byte[] bytes = new FileFaults(random).spoiled(Files.readAllBytes(file));
+      return written(
+          file.getParent().endsWith("sent") ? file.getParent().getParent() : file.getParent(),
+          name,
+          bytes);
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
+  }
+}
