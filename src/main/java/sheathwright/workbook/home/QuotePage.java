@@ -11,6 +11,7 @@ import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Roll;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
@@ -114,7 +115,7 @@ final class QuotePage {
             new Line(
                 quoted.cellsOf("item").get(i).plain(),
                 Told.of("quantity", quantity),
-                quoted.cellsOf("unit").get(i).plain(),
+                Shown.many(quantity.value(), quoted.cellsOf("unit").get(i).plain()),
                 Told.of("price_usd", (Figure<?>) quoted.cellsOf("price_usd").get(i))));
       }
     }
@@ -188,7 +189,8 @@ final class QuotePage {
     if (credit.value() > 0) {
       letter.sentence("Back to you for each of those sheets that is not needed", credit);
     }
-    letter.sentence("Sheets that could still turn out bad, and all of them", most, allExtra);
+    letter.sentence(
+        "Sheets that could still turn out bad at most, and what all of them cost", most, allExtra);
     letter.sentence("So the deck can bring the price to this at most, and no higher", atWorst);
   }
 

@@ -97,7 +97,7 @@ final class TermsPage {
   private static String nail(String word) {
     return word.startsWith("rsrs")
         ? "ring-shank nails (%s)".formatted(word.toUpperCase(java.util.Locale.ROOT))
-        : word.replace('-', ' ');
+        : word.replace('-', ' ') + " nails";
   }
 
   private static String inches(Figure<Length> length) {

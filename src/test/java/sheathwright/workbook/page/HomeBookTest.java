@@ -264,11 +264,11 @@ class HomeBookTest {
               text -> text.startsWith("Not inspected: ") && text.contains("not in this price"))
           .anyMatch(text -> text.startsWith("Nothing is signed yet"))
           .noneMatch(text -> text.startsWith("Homeowner, date"))
-          .doesNotContain("Rafters sistered to a string line");
+          .doesNotContain("Rafters straightened with new wood beside them");
     }
     try (XSSFWorkbook workbook = book(JobText.demo("tallow-end"))) {
       assertThat(HomeCells.texts(workbook))
-          .contains("Homeowner, date", "Rafters sistered to a string line")
+          .contains("Homeowner, date", "Rafters straightened with new wood beside them")
           .noneMatch(text -> text.startsWith("Nothing is signed yet"));
     }
   }
