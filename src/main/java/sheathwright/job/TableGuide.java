@@ -14,7 +14,6 @@ import sheathwright.job.life.InspectionFields;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.TalkFields;
-import sheathwright.job.life.ZoneFields;
 import sheathwright.job.office.FirmKeys;
 import sheathwright.job.path.PathFields;
 import sheathwright.job.price.FoundFields;
@@ -25,6 +24,7 @@ import sheathwright.job.site.CoveringFields;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.Field;
 import sheathwright.job.triage.RuleFields;
+import sheathwright.job.zone.ZoneFields;
 
 /**
  * What a job's tables may hold, for whoever fills them: made from the fields that read them, so

@@ -19,6 +19,8 @@ import sheathwright.job.table.Field;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ReadTable;
 import sheathwright.job.table.Row;
+import sheathwright.job.zone.ToldZone;
+import sheathwright.job.zone.ZoneFields;
 import sheathwright.sheathing.place.Place;
 import sheathwright.sheathing.place.PlaceKey;
 import sheathwright.sheathing.place.PlaceMap;

@@ -15,9 +15,9 @@ import sheathwright.job.file.Manifest;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.Stage;
-import sheathwright.job.life.ZoneFields;
 import sheathwright.job.office.FirmKeys;
 import sheathwright.job.table.Moment;
+import sheathwright.job.zone.ZoneFields;
 
 /** A quote going out: numbered, dated, kept, and listed among what was sent. */
 public final class Issuing {

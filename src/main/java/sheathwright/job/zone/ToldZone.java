@@ -1,5 +1,6 @@
-package sheathwright.job.life;
+package sheathwright.job.zone;
 
+import sheathwright.job.zone.ZoneFields;
 import java.util.Optional;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Ratio;
