@@ -41,7 +41,11 @@ final class CalculatorsCommand implements Callable<Integer> {
       description = "only these functions, in this order; all of them if none is named")
   private List<String> functions = new ArrayList<>();
 
-  @Option(names = "-o", paramLabel = "FILE", required = true, description = "where to write, .xlsx")
+  @Option(
+      names = "-o",
+      paramLabel = "FILE",
+      required = true,
+      description = "where to write, .xlsx; - for standard output")
   private Path output;
 
   @Option(names = "--force", description = "replace the file if it exists")

@@ -24,6 +24,7 @@ import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 import sheathwright.cli.firm.CalibrateCommand;
+import sheathwright.cli.firm.SeasonCommand;
 import sheathwright.cli.pipe.StandardOutput;
 import sheathwright.cli.pipe.Voice;
 import sheathwright.job.table.Printable;
@@ -53,6 +54,7 @@ public final class Main implements Callable<Integer> {
           CheckCommand.class,
           QuoteCommand.class,
           AgreeCommand.class,
+          ForecastCommand.class,
           ChangeOrderCommand.class,
           CloseCommand.class,
           AuditCommand.class,
@@ -64,6 +66,7 @@ public final class Main implements Callable<Integer> {
           CalculatorsCommand.class,
           FillCommand.class,
           SolveCommand.class,
+          SeasonCommand.class,
           CalibrateCommand.class,
           RunCommand.class,
           FunctionsCommand.class,

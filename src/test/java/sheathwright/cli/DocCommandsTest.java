@@ -84,7 +84,8 @@ class DocCommandsTest {
     assertThat(Main.commandLine(nowhere, nowhere).getSubcommands().keySet())
         .allSatisfy(
             command ->
-                assertThat(text).containsPattern("sheathwright " + command + "\\b|`" + command + "\\b"));
+                assertThat(text)
+                    .containsPattern("sheathwright " + command + "\\b|`" + command + "\\b"));
   }
 
   @ParameterizedTest(name = "{0}")

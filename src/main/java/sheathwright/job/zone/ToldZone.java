@@ -1,6 +1,5 @@
 package sheathwright.job.zone;
 
-import sheathwright.job.zone.ZoneFields;
 import java.util.Optional;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Ratio;

@@ -133,7 +133,7 @@ public final class Issuing {
             writing
                 .copied(place.resolve("quote.xlsx"), homeowner, mayReplace)
                 .copied(place.resolve("estimate.xlsx"), office, mayReplace));
-    if (estimate.job().lines(JobTable.PLACES).isEmpty()) {
+    if (estimate.job().lines(JobTable.PLACES).isEmpty() && estimate.deck().hasSheets()) {
       writing.with(places());
     }
     keepPriceBook(writing);

@@ -364,6 +364,15 @@ public final class Book {
     return written(new WordLists(this, tables), working);
   }
 
+  /** Gives no cell a name that belongs to a published table behind some values. */
+  public void leaveNamesToTables(Collection<Traced> values) {
+    Reached own = new Reached();
+    own.from(values);
+    own.nodes().stream()
+        .flatMap(node -> node.value().step().lookedUpIn().stream())
+        .forEach(ranges::leave);
+  }
+
   /** Shows on a tab every step behind some results; what stands on another is pointed at there. */
   void worked(Tab tab, Collection<Traced> results) {
     Reached own = new Reached();
