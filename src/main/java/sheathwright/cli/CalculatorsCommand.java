@@ -13,8 +13,8 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import sheathwright.catalog.Card;
 import sheathwright.cli.pipe.Dash;
+import sheathwright.cli.pipe.Voice;
 import sheathwright.figure.RefusedException;
-import sheathwright.job.table.Printable;
 import sheathwright.workbook.calculator.CalculatorBook;
 
 /** Writes library functions as pages of a workbook that work. */
@@ -58,9 +58,9 @@ final class CalculatorsCommand implements Callable<Integer> {
           spec.commandLine(), output + " must end in .xlsx: a workbook is written");
     }
     List<Card> cards = functions.stream().map(name -> FillCommand.card(name, spec)).toList();
-    Dash.write(output, force, cards.isEmpty() ? CalculatorBook.ofAll() : some(cards));
+    Dash.write(output, force, () -> cards.isEmpty() ? CalculatorBook.ofAll() : some(cards));
     if (!Dash.is(output)) {
-      spec.commandLine().getOut().println(Printable.line("wrote " + output));
+      Voice.say(spec, "wrote " + output);
     }
     return 0;
   }

@@ -29,6 +29,7 @@ import sheathwright.figure.Solution;
 import sheathwright.figure.Step;
 import sheathwright.figure.Table;
 import sheathwright.figure.Traced;
+import sheathwright.workbook.file.LogProvider;
 import sheathwright.workbook.file.Particulars;
 
 /**
@@ -37,6 +38,10 @@ import sheathwright.workbook.file.Particulars;
  * library's own value beside it.
  */
 public final class Book {
+
+  static {
+    LogProvider.settle();
+  }
 
   private final Audience audience;
   private final XSSFWorkbook workbook = new XSSFWorkbook();
