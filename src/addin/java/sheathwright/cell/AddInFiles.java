@@ -41,7 +41,6 @@ public final class AddInFiles {
     write(folder.resolve("oxt/CalcAddIns.xcu"), registry(cards));
     write(folder.resolve("oxt/description.xml"), description());
     write(folder.resolve("oxt/META-INF/manifest.xml"), manifest());
-    System.out.println(cards.size());
   }
 
   private static void write(Path file, String text) throws IOException {
