@@ -51,7 +51,7 @@ else
   jars=$(ls target/lib/*.jar)
 fi
 for jar in $jars; do
-  case ${jar##*/} in commons-csv-* | commons-io-* | commons-math3-*) cp "$jar" "$made/oxt/lib" ;; esac
+  case ${jar##*/} in commons-csv-* | commons-io-* | commons-codec-* | commons-math3-* | jts-core-*) cp "$jar" "$made/oxt/lib" ;; esac
 done
 {
   echo "RegistrationClassName: sheathwright.cell.CellFunctions"

@@ -17,8 +17,8 @@ import sheathwright.catalog.Result;
 import sheathwright.workbook.file.Program;
 
 /**
- * Writes out of the catalog what an add-in of a spreadsheet program is made from: its interface, the
- * class behind it, and what the program's list of functions says of each.
+ * Writes out of the catalog what an add-in of a spreadsheet program is made from: its interface,
+ * the class behind it, and what the program's list of functions says of each.
  */
 public final class AddInFiles {
 

@@ -34,6 +34,10 @@ public final class CalcTrial {
 
   private static final int CHAINED = 5000;
   private static final double SECONDS = 2;
+
+  /** The program is warm after the first, and others may be busy during one. */
+  private static final int TIMES = 4;
+
   private static final int ATTEMPTS = 120;
   private static final double RELATIVE = 1e-12;
 
@@ -130,9 +134,10 @@ public final class CalcTrial {
     for (Card card : Catalog.shipped().cards()) {
       List<Traced> arguments = StartingValues.of(card);
       Object java = CellCall.results(card.name(), StartingValues.pairs(card).toArray())[0];
-      String cell = shown(call(card.call(), arguments.stream().map(CalcTrial::typed).toArray(String[]::new)));
+      String cell =
+          shown(call(card.call(), arguments.stream().map(CalcTrial::typed).toArray(String[]::new)));
       boolean isSame =
-          java instanceof Double number
+          java instanceof Double number && !cell.startsWith("error")
               ? Math.abs(Double.parseDouble(cell) - number) <= RELATIVE * Math.abs(number)
               : java.equals(cell);
       if (!isSame) {
@@ -168,7 +173,11 @@ public final class CalcTrial {
   }
 
   private static Object about(PropertyValue[] all, String name) {
-    return Arrays.stream(all).filter(each -> each.Name.equals(name)).findFirst().orElseThrow().Value;
+    return Arrays.stream(all)
+        .filter(each -> each.Name.equals(name))
+        .findFirst()
+        .orElseThrow()
+        .Value;
   }
 
   /** Calls that each rest on the one above, timed once the program is warm. */
@@ -180,12 +189,16 @@ public final class CalcTrial {
     }
     as(com.sun.star.sheet.XCellRangeFormula.class, sheet.getCellRangeByName("H1:H" + CHAINED))
         .setFormulaArray(
-            Arrays.stream(formulas).map(row -> new String[] {(String) row[0]}).toArray(String[][]::new));
+            Arrays.stream(formulas)
+                .map(row -> new String[] {(String) row[0]})
+                .toArray(String[][]::new));
     XCalculatable calculated = as(XCalculatable.class, document);
-    calculated.calculateAll();
-    long start = System.nanoTime();
-    calculated.calculateAll();
-    double seconds = (System.nanoTime() - start) / 1e9;
+    double seconds = Double.MAX_VALUE;
+    for (int time = 0; time < TIMES; time++) {
+      long start = System.nanoTime();
+      calculated.calculateAll();
+      seconds = Math.min(seconds, (System.nanoTime() - start) / 1e9);
+    }
     System.out.printf(Locale.ROOT, "%d chained calls: %.2f s%n", CHAINED, seconds);
     double last = sheet.getCellByPosition(7, CHAINED - 1).getValue();
     if (seconds > SECONDS || last < 1 || last > 2) {
@@ -194,8 +207,11 @@ public final class CalcTrial {
   }
 
   private static String call(String method, String... values) {
-    return "=" + (AddInFiles.SERVICE + "." + method).toUpperCase(Locale.ROOT)
-        + "(" + String.join(";", values) + ")";
+    return "="
+        + (AddInFiles.SERVICE + "." + method).toUpperCase(Locale.ROOT)
+        + "("
+        + String.join(";", values)
+        + ")";
   }
 
   private void expect(String expected, String formula) throws Exception {

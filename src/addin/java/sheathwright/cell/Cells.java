@@ -26,8 +26,7 @@ final class Cells {
 
   /** A function filled down a table. */
   static Object[][] table(String function, Object[][] rows) {
-    return CellCall.table(
-        function, Arrays.stream(rows).map(Cells::taken).toArray(Object[][]::new));
+    return CellCall.table(function, Arrays.stream(rows).map(Cells::taken).toArray(Object[][]::new));
   }
 
   private static Object[] taken(Object[] values) {
