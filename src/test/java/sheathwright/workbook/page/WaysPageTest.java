@@ -61,7 +61,7 @@ class WaysPageTest {
       assertThat(charts).hasSize(1);
       assertThat(charts.get(0).getCTChart().toString())
           .contains("barChart", "'Deck chances'!$A$", "'Deck chances'!$B$");
-      assertThat(charts.get(0).getGraphicFrame().getCTGraphicalObjectFrame().toString())
+      assertThat(workbook.getSheet(PAGE).createDrawingPatriarch().getCTDrawing().toString())
           .contains("A bar for each number of bad places of the deck from 0 to");
     }
   }
