@@ -112,7 +112,7 @@ public record JobTables(Map<String, RowSource> files, Optional<Path> folder) {
   }
 
   /** Where a table of the office was looked for besides. */
-  private static String above(JobTable table, OfficeFolder office) {
+  public static String above(JobTable table, OfficeFolder office) {
     int above = office.folders().size() - 1;
     return !table.isOfTheOffice() || above == 0
         ? ""

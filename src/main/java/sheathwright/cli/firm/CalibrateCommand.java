@@ -60,7 +60,7 @@ public final class CalibrateCommand implements Callable<Integer> {
     }
     Calibration calibration =
         new Calibration(Season.orHistoryIn(folder), Runtime.getRuntime().availableProcessors());
-    Dash.write(place, force, calibration.table());
+    Dash.write(place, force, calibration::table);
     PrintWriter err = spec.commandLine().getErr();
     calibration.refusals().forEach(each -> err.println(Printable.line(each)));
     if (!Dash.is(place)) {

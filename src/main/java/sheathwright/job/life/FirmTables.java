@@ -12,6 +12,7 @@ import sheathwright.job.table.Field;
 import sheathwright.job.table.ReadTable;
 import sheathwright.job.table.Row;
 import sheathwright.job.table.TableReader;
+import sheathwright.job.zone.SeenRules;
 
 /**
  * What a firm keeps beside its jobs, in the folder above them: which jobs it closed with what, and
