@@ -7,7 +7,7 @@ import sheathwright.figure.Option;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Units;
 import sheathwright.job.life.OrderFields;
-import sheathwright.job.life.ZoneFields;
+import sheathwright.job.zone.ZoneFields;
 import sheathwright.job.table.Field;
 
 /**
