@@ -93,19 +93,21 @@ class ArchitectureTest {
           room("job.file", "job.table"),
           room("job.tab", "job.file", "job.table"),
           room("job.fill", "job.table"),
+          room("job.cell", "job.fill", "job.table"),
           room("job.site", "job.table"),
           room("job.price", "job.table"),
-          room("job.life", "job.table"),
+          room("job.zone", "job.table"),
+          room("job.life", "job.table", "job.zone"),
           room("job.office", "job.table"),
           room("job.path", "job.site", "job.table"),
-          room("job.solve", "job.life", "job.table"),
+          room("job.solve", "job.life", "job.table", "job.zone"),
           room("job.season", "job", "job.life", "job.office", "job.table"),
           room("job.triage", "job.life", "job.site", "job.table"),
           room("life.found"),
           room("life.supply", "life.found"),
           room("life.doubt", "life.found"),
           room("life.bill", "life.found"),
-          room("life.unseen", "life.found"),
+          room("life.unseen", "life.bill", "life.found"),
           room("life.record", "life.found", "life.bill"),
           room("life.firm", "life.bill", "life.found", "life.record", "life.supply", "life.unseen"),
           room("life.back", "life.record"),
@@ -131,10 +133,13 @@ class ArchitectureTest {
               "workbook.draw",
               "workbook.page",
               "workbook.told"),
+          room("workbook.own", "workbook.file", "workbook.book", "workbook.page"),
+          room("workbook.firm", "workbook.file", "workbook.book", "workbook.draw", "workbook.page"),
           room("workbook.audit", "workbook.file", "workbook.book", "workbook.page"),
           room("workbook.calculator", "workbook.file", "workbook.book", "workbook.page"),
           room(
               "workbook.letterhead",
+              "workbook.file",
               "workbook.audit",
               "workbook.draw",
               "workbook.paper",
@@ -144,7 +149,7 @@ class ArchitectureTest {
           room("repl.show"),
           room("repl.tab", "repl.line"),
           room("repl.whatif", "repl.line", "repl.memory", "repl.show"),
-          room("cli.firm"));
+          room("cli.firm", "cli.pipe"));
 
   /** More files than this in one folder are not seen whole. */
   private static final int MOST_FILES = 35;

@@ -14,18 +14,19 @@ import sheathwright.job.life.InspectionFields;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.TalkFields;
-import sheathwright.job.life.ZoneFields;
 import sheathwright.job.office.FirmKeys;
 import sheathwright.job.path.PathFields;
 import sheathwright.job.price.FoundFields;
 import sheathwright.job.price.LumberFields;
 import sheathwright.job.price.OfficeFields;
+import sheathwright.job.price.OpenFields;
 import sheathwright.job.price.SupplyFields;
 import sheathwright.job.site.CoveringFields;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.Field;
 import sheathwright.job.triage.PullFields;
 import sheathwright.job.triage.RuleFields;
+import sheathwright.job.zone.ZoneFields;
 
 /**
  * What a job's tables may hold, for whoever fills them: made from the fields that read them, so
@@ -253,7 +254,8 @@ public final class TableGuide {
               new Part("every job", OfficeFields.RATES),
               new Part(with(JobTable.READINGS), OfficeFields.SISTER_RATES),
               new Part("for what may be found besides bad sheets", FoundFields.RATES),
-              new Part("for what nobody has seen of a deck", ForecastFields.RATES));
+              new Part("for what nobody has seen of a deck", ForecastFields.RATES),
+              new Part("while a roof lies open", OpenFields.RATES));
       case FIRM -> List.of(new Part("once for all jobs, in a folder above them", FirmKeys.FIRM));
     };
   }

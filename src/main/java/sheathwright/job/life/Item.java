@@ -15,6 +15,8 @@ public enum Item implements Option<Item> {
   CLIP("piece", "A panel clip"),
   LIFT("place", "A sheet lifted and laid again"),
   COVER("piece", "A hole covered with sheet metal"),
+  BOARD("ft", "Deck board taken out and replaced"),
+  RENAIL("ft", "Deck board nailed again"),
   SISTER("rafter", "Rafter sistered to a string line"),
   SHIM("rafter", "Rafter shimmed");
 

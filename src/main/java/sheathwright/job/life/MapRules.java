@@ -19,6 +19,8 @@ import sheathwright.job.table.Field;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ReadTable;
 import sheathwright.job.table.Row;
+import sheathwright.job.zone.ToldZone;
+import sheathwright.job.zone.ZoneFields;
 import sheathwright.sheathing.place.Place;
 import sheathwright.sheathing.place.PlaceKey;
 import sheathwright.sheathing.place.PlaceMap;
@@ -160,7 +162,11 @@ public record MapRules(
   }
 
   private PlaceKey anyPlace() {
-    return maps.values().iterator().next().places(Reading.aside()).get(0).key();
+    return maps.values().stream()
+        .flatMap(map -> map.places(Reading.aside()).stream())
+        .map(Place::key)
+        .findFirst()
+        .orElseGet(() -> new PlaceKey("A", 1, 1, ""));
   }
 
   /** A zone has no courses and no places that its plane has not. */

@@ -11,9 +11,9 @@ import sheathwright.job.JobTable;
 import sheathwright.job.TableGuide;
 import sheathwright.job.life.MarkFields;
 import sheathwright.job.life.OrderFields;
-import sheathwright.job.life.ZoneFields;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.RowSource;
+import sheathwright.job.zone.ZoneFields;
 import sheathwright.life.record.HeldTables;
 
 /** The tabs of a crew's workbook that are read back, and what stands on them. */

@@ -55,9 +55,16 @@ final class TermsPage {
 
   private void get() {
     tab.heading("What you get");
-    letter.fact("New deck panels", panel());
-    letter.fact("Nails", nails());
-    letter.fact("Counted so", SheetWords.one(estimate.billRule().value()));
+    if (estimate.deck().hasSheets()) {
+      letter.fact("New deck panels", panel());
+      letter.fact("Nails", nails());
+      letter.fact("Counted so", SheetWords.one(estimate.billRule().value()));
+    }
+    if (!estimate.deck().ofBoards().isEmpty()) {
+      letter.fact(
+          "Boards",
+          "As thick and as wide as the old ones, over whole rafters, two nails at each. They are counted by the foot: whole boards, as long as the bad part.");
+    }
     letter.fact(
         "Permit",
         job.fact(JobFields.PERMIT).value() > 0
@@ -132,7 +139,7 @@ final class TermsPage {
   private void change() {
     tab.heading("What may change");
     letter.fact(
-        "A bad sheet more",
+        estimate.deck().hasSheets() ? "A bad sheet more" : "A bad board",
         "We stop, photograph it and call you. It is covered only after you have seen the photo and said yes.");
     letter.fact(
         "Something that stops us",

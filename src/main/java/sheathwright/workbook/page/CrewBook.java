@@ -99,6 +99,14 @@ public final class CrewBook {
 
   private void places(CrewPage page) {
     page.tab().heading("What was found and done, place by place");
+    boolean isOfBoards =
+        estimate.deck().ofBoards().stream()
+            .anyMatch(part -> part.plane().name().equals(page.plane()));
+    if (isOfBoards) {
+      page.tab()
+          .note(
+              "This deck is boards, which have no places: draw what else you find on the map, with its measures, for marks.csv.");
+    }
     page.tab()
         .note(
             "Fill in what you see. Sound is a finding too. A photograph is named as its file, such as photos/roof-1.jpg.");
@@ -107,7 +115,7 @@ public final class CrewBook {
     for (Map<String, String> row : CrewTabs.rows(estimate, page.plane())) {
       row(lines, CrewTabs.COLUMNS, row, CrewTabs.columns(), FIXED, filled);
     }
-    for (int i = 0; i < SPARE; i++) {
+    for (int i = 0; i < (isOfBoards ? 0 : SPARE); i++) {
       Map<String, String> row = Map.of(CrewTabs.PLANE, page.plane());
       row(lines, CrewTabs.COLUMNS, row, CrewTabs.columns(), FIXED, filled);
     }

@@ -129,7 +129,8 @@ final class CrewPage {
     stops();
     DeckMap.draw(
         tab,
-        "The old sheets of plane " + plane,
+        "The old %s of plane %s"
+            .formatted(part.map().board().isPresent() ? "boards" : "sheets", plane),
         part.map(),
         part.courses().supports(),
         part.marks(),
