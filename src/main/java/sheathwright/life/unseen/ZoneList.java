@@ -9,7 +9,7 @@ import sheathwright.figure.Units;
 import sheathwright.forecast.Zone;
 import sheathwright.job.Estimate;
 import sheathwright.job.JobTable;
-import sheathwright.job.life.ToldZone;
+import sheathwright.job.zone.ToldZone;
 
 /** The zones that a forecast was made from, with what is likely in each. */
 public final class ZoneList {
