@@ -37,6 +37,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.lang.model.element.Modifier;
 import javax.tools.DiagnosticCollector;
@@ -45,7 +46,8 @@ import javax.tools.ToolProvider;
 
 /**
  * Collects the doc comments of the library functions into one properties file, and fails where a
- * part is missing. The build runs this file as it stands:
+ * part is missing; beside it goes the version, out of the build's own file. The build runs this
+ * file as it stands, in the project's folder:
  *
  * <pre>java FunctionTexts.java SOURCE_FOLDER PROPERTIES_FILE</pre>
  *
@@ -82,7 +84,18 @@ final class FunctionTexts extends TreePathScanner<Void, Void> {
       }
       complaints.getDiagnostics().forEach(syntax -> reader.problems.add(syntax.toString()));
       reader.finish(Path.of(arguments[1]));
+      Files.writeString(Path.of(arguments[1]).resolveSibling("../version").normalize(), version());
     }
+  }
+
+  private static String version() throws IOException {
+    var version =
+        Pattern.compile("<artifactId>sheathwright</artifactId>\\s*<version>([^<]+)</version>")
+            .matcher(Files.readString(Path.of("pom.xml")));
+    if (!version.find()) {
+      throw new IOException("pom.xml does not say which version this is");
+    }
+    return version.group(1) + "\n";
   }
 
   private void finish(Path file) throws IOException {

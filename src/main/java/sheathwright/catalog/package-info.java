@@ -4,5 +4,9 @@
  * method itself.
  *
  * <p>Does not know the trade; the rooms behind bring the functions.
+ *
+ * <p>Part of the library's API.
+ *
+ * @since 0.1
  */
 package sheathwright.catalog;

@@ -1,6 +1,7 @@
 package sheathwright.cli;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -19,7 +20,6 @@ import sheathwright.job.table.Printable;
 import sheathwright.life.record.JobFolder;
 import sheathwright.life.record.SentDocument;
 import sheathwright.life.record.Taking;
-import sheathwright.life.record.Writing;
 import sheathwright.workbook.audit.Audit;
 import sheathwright.workbook.audit.AuditBook;
 
@@ -90,10 +90,10 @@ final class AuditCommand implements Callable<Integer> {
     }
     audit.words().forEach(this::say);
     if (output != null) {
-      new Writing(output.toAbsolutePath().getParent())
-          .copied(output, AuditBook.of(audit, name), force)
-          .write();
-      Voice.say(spec, "wrote " + output);
+      Dash.write(output, force, () -> AuditBook.of(audit, name));
+      if (!Dash.is(output)) {
+        Voice.say(spec, "wrote " + output);
+      }
     }
     if (audit.stops()) {
       return Main.REFUSED;
@@ -126,6 +126,10 @@ final class AuditCommand implements Callable<Integer> {
   }
 
   private void say(String line) {
-    spec.commandLine().getOut().println(Printable.line(line));
+    PrintWriter out =
+        output != null && Dash.is(output)
+            ? spec.commandLine().getErr()
+            : spec.commandLine().getOut();
+    out.println(Printable.line(line));
   }
 }

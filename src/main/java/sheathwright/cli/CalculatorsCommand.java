@@ -12,9 +12,9 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import sheathwright.catalog.Card;
+import sheathwright.cli.pipe.Dash;
+import sheathwright.cli.pipe.Voice;
 import sheathwright.figure.RefusedException;
-import sheathwright.job.file.NewFile;
-import sheathwright.job.table.Printable;
 import sheathwright.workbook.calculator.CalculatorBook;
 
 /** Writes library functions as pages of a workbook that work. */
@@ -41,7 +41,11 @@ final class CalculatorsCommand implements Callable<Integer> {
       description = "only these functions, in this order; all of them if none is named")
   private List<String> functions = new ArrayList<>();
 
-  @Option(names = "-o", paramLabel = "FILE", required = true, description = "where to write, .xlsx")
+  @Option(
+      names = "-o",
+      paramLabel = "FILE",
+      required = true,
+      description = "where to write, .xlsx; - for standard output")
   private Path output;
 
   @Option(names = "--force", description = "replace the file if it exists")
@@ -49,14 +53,15 @@ final class CalculatorsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (!output.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
+    if (!Dash.is(output) && !output.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
       throw new ParameterException(
           spec.commandLine(), output + " must end in .xlsx: a workbook is written");
     }
     List<Card> cards = functions.stream().map(name -> FillCommand.card(name, spec)).toList();
-    NewFile file = NewFile.at(output, force);
-    file.write(cards.isEmpty() ? CalculatorBook.ofAll() : some(cards));
-    spec.commandLine().getOut().println(Printable.line("wrote " + output));
+    Dash.write(output, force, () -> cards.isEmpty() ? CalculatorBook.ofAll() : some(cards));
+    if (!Dash.is(output)) {
+      Voice.say(spec, "wrote " + output);
+    }
     return 0;
   }
 

@@ -44,7 +44,7 @@ final class CrewCommand implements Callable<Integer> {
   public Integer call() {
     JobFolder job = JobFolder.in(folder);
     Path place = output == null ? folder.resolve("crew.xlsx") : output;
-    Dash.write(place, force, CrewBook.bytes(new Estimate(job.job())));
+    Dash.write(place, force, () -> CrewBook.bytes(new Estimate(job.job())));
     if (!Dash.is(place)) {
       Voice.say(spec, "wrote " + place);
       Voice.say(spec, "next: once it comes back, " + job.command("take-in", place.toString()));

@@ -54,7 +54,7 @@ final class IntakeCommand implements Callable<Integer> {
           spec.commandLine(), "name a folder, or with -o a file: one of the two");
     }
     Path place = output == null ? folder.resolve(NAME) : output;
-    Dash.write(place, force, IntakeBook.bytes());
+    Dash.write(place, force, IntakeBook::bytes);
     if (!Dash.is(place)) {
       Voice.say(spec, "wrote " + place);
     }

@@ -81,7 +81,7 @@ final class LetterheadCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Dash.write(output, force, PlainLetterhead.bytes(kind));
+    Dash.write(output, force, () -> PlainLetterhead.bytes(kind));
     if (!Dash.is(output)) {
       say("wrote " + output);
       say(

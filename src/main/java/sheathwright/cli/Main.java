@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -23,6 +24,7 @@ import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 import sheathwright.cli.firm.CalibrateCommand;
+import sheathwright.cli.firm.SeasonCommand;
 import sheathwright.cli.pipe.StandardOutput;
 import sheathwright.cli.pipe.Voice;
 import sheathwright.job.table.Printable;
@@ -36,7 +38,7 @@ import sheathwright.workbook.file.Program;
     description =
         "Estimates for stripping, inspecting, repairing and leveling the wood roof deck of a house.",
     mixinStandardHelpOptions = true,
-    version = Program.COMMAND,
+    versionProvider = Main.Version.class,
     synopsisSubcommandLabel = "COMMAND",
     footerHeading = "%n",
     footer = {
@@ -52,6 +54,7 @@ public final class Main implements Callable<Integer> {
           CheckCommand.class,
           QuoteCommand.class,
           AgreeCommand.class,
+          ForecastCommand.class,
           ChangeOrderCommand.class,
           CloseCommand.class,
           AuditCommand.class,
@@ -63,6 +66,7 @@ public final class Main implements Callable<Integer> {
           CalculatorsCommand.class,
           FillCommand.class,
           SolveCommand.class,
+          SeasonCommand.class,
           CalibrateCommand.class,
           RunCommand.class,
           FunctionsCommand.class,
@@ -74,6 +78,14 @@ public final class Main implements Callable<Integer> {
   static final int REFUSED = Script.REFUSED;
 
   private static final String USAGE = "Usage: ";
+
+  /** The version, as the build left it. */
+  static final class Version implements IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      return new String[] {Program.COMMAND};
+    }
+  }
 
   @Spec private CommandSpec spec;
 
@@ -153,6 +165,13 @@ public final class Main implements Callable<Integer> {
               each.commandSpec().commandLine(),
               "%s is given with nothing behind it; name something, or leave it away"
                   .formatted(option.longestName()));
+        }
+        if (option.longestName().equals("-o")
+            && option.paramLabel().equals("FOLDER")
+            && values.contains("-")) {
+          throw new ParameterException(
+              each.commandSpec().commandLine(),
+              "-o - is standard output, which holds one file; name a folder");
         }
         if (values.size() > 1) {
           String named = option.arity().max() == 0 ? "" : ", as " + String.join(" and ", values);

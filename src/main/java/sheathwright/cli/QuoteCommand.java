@@ -13,6 +13,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import sheathwright.cli.firm.SeasonFiles;
 import sheathwright.cli.pipe.Voice;
 import sheathwright.job.Estimate;
 import sheathwright.job.JobTable;
@@ -76,6 +77,12 @@ final class QuoteCommand implements Callable<Integer> {
   @Option(names = "--force", description = "replace the workbooks if they exist")
   private boolean force;
 
+  @Option(
+      names = "--summary",
+      description =
+          "of a season: one table and one workbook of all its jobs, as the command season writes them, and no quotes")
+  private boolean isSummary;
+
   @Mixin private LetterheadOption letterhead;
 
   /** Takes what the command is made of, and tells its help of the tables. */
@@ -105,6 +112,9 @@ final class QuoteCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (isSummary) {
+      return summary();
+    }
     if (!others.isEmpty()) {
       return many();
     }
@@ -125,6 +135,16 @@ final class QuoteCommand implements Callable<Integer> {
       drafted(job);
     }
     return 0;
+  }
+
+  private int summary() {
+    if (sending != null || !others.isEmpty()) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--summary sums up one season and sends nothing; name its folder alone");
+    }
+    return SeasonFiles.of(folder, Optional.ofNullable(output), force)
+        .write(line -> Voice.say(spec, line), spec.commandLine().getErr());
   }
 
   private int season() {

@@ -13,7 +13,7 @@ import sheathwright.job.Estimate;
 import sheathwright.job.season.Season;
 import sheathwright.job.season.SeasonJob;
 import sheathwright.job.table.Printable;
-import sheathwright.job.table.ProblemLines;
+import sheathwright.life.doubt.Doubts;
 import sheathwright.life.record.JobFolder;
 import sheathwright.life.record.Step;
 import sheathwright.life.record.Writing;
@@ -33,7 +33,8 @@ import sheathwright.workbook.page.JobBooks;
 record SeasonQuotes(Season season, Optional<Path> place, boolean force) {
 
   /** A job with its two workbooks; none where it cannot be quoted at its stage. */
-  private record Made(String name, Path folder, Estimate estimate, Optional<JobBooks> books) {}
+  private record Made(
+      String name, Path folder, boolean isAgreed, Estimate estimate, Optional<JobBooks> books) {}
 
   /**
    * Writes them, and says what each comes to.
@@ -94,6 +95,7 @@ record SeasonQuotes(Season season, Optional<Path> place, boolean force) {
     return new Made(
         one.name(),
         place.isPresent() || isShared ? folder.resolve(one.name()) : folder,
+        job.isAgreed(),
         estimate,
         books(job, estimate));
   }
@@ -147,8 +149,12 @@ record SeasonQuotes(Season season, Optional<Path> place, boolean force) {
                 new Outcome(job.estimate()).total(),
                 job.estimate().framing().decision(),
                 job.folder()));
-    ProblemLines.of(job.estimate().job().questions())
-        .forEach(each -> err.println("question: " + each));
+    Doubts.of(job.estimate())
+        .lines()
+        .forEach(each -> err.println(Printable.line("question: " + name + each)));
+    Doubts.outdated(job.estimate().job(), Today.day())
+        .filter(outdated -> !job.isAgreed())
+        .ifPresent(outdated -> err.println(Printable.line("question: " + name + outdated)));
     job.estimate().ties().stream()
         .filter(tie -> !tie.holds().holds())
         .forEach(tie -> err.println(Printable.line(name + "check: " + tie.what())));

@@ -8,6 +8,7 @@ import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Reading;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;

@@ -9,5 +9,9 @@
  * <p>Does not cover neighbors that rot together beyond what the house itself explains, or crews who
  * find more because they earn on it. A forecast informs a price; marks and photographs decide the
  * bill.
+ *
+ * <p>Part of the library's API.
+ *
+ * @since 0.1
  */
 package sheathwright.forecast;

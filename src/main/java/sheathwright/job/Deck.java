@@ -173,6 +173,16 @@ public final class Deck {
     return SheetUnits.together(parts.stream().map(part -> part.map().units()).toList());
   }
 
+  /** Whether any of it is sheets. */
+  public boolean hasSheets() {
+    return ofBoards().size() < parts.size();
+  }
+
+  /** The planes whose deck is boards. */
+  public List<Part> ofBoards() {
+    return parts.stream().filter(part -> part.map().board().isPresent()).toList();
+  }
+
   /** The sheets of a plane that come up and go down again because rafters are built up. */
   public List<Place> lifted(Reading reading, Part part) {
     return lifting.places(reading, part.plane().name());
@@ -304,7 +314,7 @@ public final class Deck {
     PlaceMap map = old.markedMap(laid.name());
     List<Mark> marks = laid.marks().keySet().stream().map(found::mark).toList();
     Optional<PatchPlan> patches =
-        marks.isEmpty()
+        marks.isEmpty() || map.board().isPresent()
             ? Optional.empty()
             : Optional.of(
                 OldDeck.said(

@@ -5,17 +5,23 @@ import java.util.List;
 import java.util.Optional;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Area;
+import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Units;
 import sheathwright.job.table.Row;
+import sheathwright.sheathing.board.BoardStock;
+import sheathwright.sheathing.board.Boards;
 
 /**
  * The planes of a job as they add up to its deck: those between eave and ridge, those of other
  * shapes, less openings.
  */
 public final class DeckAreas {
+
+  /** Boards are counted by the foot here, however long they are sold. */
+  private static final Figure<Length> STOCK = Figure.of(12, Units.FOOT);
 
   private static final Figure<Ratio> TWO = Figure.of(2, Units.RATIO);
 
@@ -24,6 +30,7 @@ public final class DeckAreas {
   private final Optional<Roll> shapes;
   private final Optional<Roll> openings;
   private final Figure<Area> total;
+  private final List<Deck.Part> boards;
 
   DeckAreas(Job job, Deck deck) {
     List<Row> levels = job.planes().stream().filter(row -> !row.has(PlaceFields.CORNERS)).toList();
@@ -46,6 +53,7 @@ public final class DeckAreas {
       sum = sum.minus(roll.sum("area_sf", Units.SQUARE_FOOT));
     }
     total = sum.as("deck_area_sf", Units.SQUARE_FOOT);
+    boards = deck.ofBoards();
   }
 
   @SafeVarargs
@@ -138,6 +146,34 @@ public final class DeckAreas {
 
   public Optional<Roll> openings() {
     return openings;
+  }
+
+  /** The planes of sheets, openings taken off. */
+  Figure<Area> ofSheets() {
+    Figure<Area> sheets = total;
+    for (Deck.Part part : boards) {
+      sheets = sheets.minus(part.plane().area());
+    }
+    return boards.isEmpty() ? total : sheets.as("sheet_deck_area_sf", Units.SQUARE_FOOT);
+  }
+
+  /** The boards of all planes in whole feet, if there are any. */
+  Optional<Figure<Length>> feetOfBoard() {
+    return boards.stream()
+        .map(DeckAreas::feetOfBoard)
+        .reduce(Figure::plus)
+        .map(
+            feet ->
+                feet.roundedUpTo(Figure.of(1, Units.FOOT)).as("boards_at_worst_ft", Units.FOOT));
+  }
+
+  /** All boards of a plane. */
+  public static Figure<Length> feetOfBoard(Deck.Part part) {
+    return Boards.boardsToReplace(
+            part.plane().area(),
+            BoardStock.face(part.map().board().orElseThrow()).stock(STOCK),
+            Figure.of(0, Units.PERCENT))
+        .laid();
   }
 
   /** All planes, openings taken off. */

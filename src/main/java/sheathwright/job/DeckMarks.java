@@ -16,6 +16,7 @@ import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.YesNo;
 import sheathwright.framing.stop.StopFinding;
+import sheathwright.job.life.DeckBoards;
 import sheathwright.job.life.MarkFields;
 import sheathwright.job.table.Row;
 import sheathwright.job.triage.MarkDecision;
@@ -70,9 +71,24 @@ final class DeckMarks {
     for (int i = 0; i < rows.size(); i++) {
       Row row = rows.get(i);
       decisions.put(row, decided.get(i));
+      isDoneToBoards(row, told.get(row).map(), decided.get(i));
       Mark mark = told.get(row).marks().get(row);
       marks.put(row, mark.decided(unlessTakenBack(row, decided.get(i).action())));
     }
+  }
+
+  /** What is done to sheets alone is not done to boards, whatever the rules say of a finding. */
+  private static void isDoneToBoards(Row row, PlaceMap map, MarkDecision decision) {
+    if (map.board().isEmpty()) {
+      return;
+    }
+    String finding = row.of(PlaceFields.FINDING).plain();
+    DeckBoards.refused(map.plane().name(), decision.action().value())
+        .map(why -> "%s is given, and by the rules %s; say which in action".formatted(finding, why))
+        .ifPresent(
+            why -> {
+              throw new RefusedException(why, List.of(row.of(PlaceFields.FINDING)));
+            });
   }
 
   private static Choice<String> unlessTakenBack(Row row, Choice<String> action) {

@@ -13,6 +13,7 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Area;
+import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Nails;
@@ -40,6 +41,7 @@ import sheathwright.job.table.Field;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.job.table.Row;
+import sheathwright.job.triage.Wanted;
 import sheathwright.pricing.Disposal;
 import sheathwright.pricing.SheetMaterial;
 import sheathwright.pricing.UnitPrice;
@@ -108,6 +110,7 @@ public final class Estimate {
   private final Figure<Sheets> deckSheets;
   private final Choice<BillRule> billRule;
   private final Figure<Sheets> sheetsAtWorst;
+  private final Optional<Figure<Length>> boardsAtWorst;
   private final Figure<Sheets> plannedSheets;
   private final Figure<Per<Nails, Sheets>> nails;
   private final UnitPrice plannedSheet;
@@ -160,7 +163,8 @@ public final class Estimate {
     deckSheets =
         SheetCounts.sheetsByArea(deckArea, Figure.of(0, Units.PERCENT))
             .as("deck_sheets", Units.SHEET);
-    sheetsAtWorst = deck.units().of(deckArea).by(billRule, "sheets_at_worst");
+    sheetsAtWorst = deck.units().of(areas.ofSheets()).by(billRule, "sheets_at_worst");
+    boardsAtWorst = areas.feetOfBoard();
     plannedSheets = job.fact(JobFields.PLANNED_SHEETS);
     nails = site.nailing().inASheet();
     plannedSheet = named("planned_sheet", sheetPrice(job, nails, OfficeFields.PLANNED_SHEET_HOURS));
@@ -173,10 +177,18 @@ public final class Estimate {
             plannedSheet,
             extraSheet,
             straightened,
+            deck.hasSheets(),
+            boardsAtWorst,
             deck.sheetsToLift());
     found =
         new FoundPrices(
-                job.priceBook(), job.rateBook(), job.lumber(), job.priceSteps(), job.rates(), nails)
+                job.priceBook(),
+                job.rateBook(),
+                job.lumber(),
+                job.priceSteps(),
+                job.rates(),
+                nails,
+                job.fact(JobFields.SUPPORT_SPACING))
             .all();
     quote = QuoteLines.of(job, work, framing.mayRepair(), found);
     work.hold(job, refusals);
@@ -270,13 +282,14 @@ public final class Estimate {
 
   /** That whatever was solved was solved for what the tables say now. */
   private List<Tie> solvedTies() {
-    return solutions().stream()
-        .map(
-            solution ->
-                new Tie(
-                    "Solved for what stands here now: " + Shown.inWords(solution.name()),
-                    solution.state().is(Solution.CURRENT)))
-        .toList();
+    return solutions().stream().map(Estimate::solvedTie).toList();
+  }
+
+  /** That what was solved was solved for what the tables say now. */
+  public static Tie solvedTie(Solution solution) {
+    return new Tie(
+        "Solved for what stands here now: " + Shown.inWords(solution.name()),
+        solution.state().is(Solution.CURRENT));
   }
 
   /** Everything that was solved. */
@@ -340,7 +353,7 @@ public final class Estimate {
     if (maker != null) {
       ties.add(
           new Tie(
-              "Everything that the covering's maker asks for is met",
+              "Everything that the covering's maker asks for is met, as far as it is shown",
               MakerRequirement.unmet(maker).isAtMost(Figure.of(0, Units.RATIO))));
     }
     List<Condition> joints =
@@ -391,6 +404,13 @@ public final class Estimate {
     return Optional.ofNullable(maker);
   }
 
+  /**
+   * What the covering's maker, or else the wind, asks of one screw; refused where nobody can say.
+   */
+  public Figure<Force> askedOfAScrew() {
+    return Wanted.of(site, job.maker()).hold();
+  }
+
   /** The planes as they are laid, what was found on them, and what is cut out. */
   public Deck deck() {
     return deck;
@@ -417,6 +437,11 @@ public final class Estimate {
   /** Every place of the old deck, as the bill counts it. */
   public Figure<Sheets> sheetsAtWorst() {
     return sheetsAtWorst;
+  }
+
+  /** All boards of the deck, in feet, where any of it is boards. */
+  public Optional<Figure<Length>> boardsAtWorst() {
+    return boardsAtWorst;
   }
 
   public Figure<Sheets> plannedSheets() {

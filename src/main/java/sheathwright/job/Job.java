@@ -19,6 +19,7 @@ import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.job.life.AgreedFields;
+import sheathwright.job.life.DeckBoards;
 import sheathwright.job.life.ForecastFields;
 import sheathwright.job.life.InspectionFields;
 import sheathwright.job.life.LifeFields;
@@ -27,7 +28,6 @@ import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.Stage;
 import sheathwright.job.life.TalkFields;
 import sheathwright.job.life.Validity;
-import sheathwright.job.life.ZoneFields;
 import sheathwright.job.office.Firm;
 import sheathwright.job.office.FirmKeys;
 import sheathwright.job.path.PathFields;
@@ -36,6 +36,7 @@ import sheathwright.job.price.FoundUnit;
 import sheathwright.job.price.Lumber;
 import sheathwright.job.price.LumberFields;
 import sheathwright.job.price.OfficeFields;
+import sheathwright.job.price.OpenFields;
 import sheathwright.job.price.PriceSteps;
 import sheathwright.job.price.SupplyFields;
 import sheathwright.job.site.CoveringFields;
@@ -52,7 +53,9 @@ import sheathwright.job.table.TableReader;
 import sheathwright.job.table.TableReader.Group;
 import sheathwright.job.table.TableReader.Input;
 import sheathwright.job.triage.FirmRules;
+import sheathwright.job.triage.PullFields;
 import sheathwright.job.triage.RuleFields;
+import sheathwright.job.zone.ZoneFields;
 import sheathwright.pricing.Rates;
 import sheathwright.roof.Spot;
 import sheathwright.wood.LumberSize;
@@ -76,6 +79,7 @@ public final class Job implements Facts {
               Map.entry(JobTable.ORDERS, OrderFields.ORDERS),
               Map.entry(JobTable.ORDER_LINES, OrderFields.ORDER_LINES),
               Map.entry(JobTable.INSPECTIONS, InspectionFields.INSPECTIONS),
+              Map.entry(JobTable.PULL_TESTS, PullFields.PULL_TESTS),
               Map.entry(JobTable.LOG, OrderFields.LOG),
               Map.entry(JobTable.SENT, OrderFields.SENT)));
 
@@ -167,19 +171,15 @@ public final class Job implements Facts {
                 new Group(OfficeFields.RATES, true),
                 new Group(OfficeFields.SISTER_RATES, levels),
                 new Group(FoundFields.RATES, false),
-                new Group(ForecastFields.RATES, false)));
+                new Group(ForecastFields.RATES, false),
+                new Group(OpenFields.RATES, false)));
     badShareWhole(reader, tables);
     pricedWhole(reader, tables);
     read(reader, tables, JobTable.REPORTS, FramingFields.REPORTS);
     read(reader, tables, JobTable.LAYERS, FramingFields.LAYERS);
     LIFE.forEach((table, fields) -> read(reader, tables, table, fields));
-    maker =
-        tables.has(JobTable.MAKER)
-            ? MakerFields.read(
-                reader,
-                tables.file(JobTable.MAKER),
-                reader.rows(tables.file(JobTable.MAKER), MakerFields.FIELDS))
-            : List.of();
+    read(reader, tables, JobTable.MAKER, MakerFields.FIELDS);
+    maker = MakerFields.read(rows.get(JobTable.MAKER));
     rules =
         tables.has(JobTable.RULES)
             ? FirmRules.read(
@@ -330,10 +330,15 @@ public final class Job implements Facts {
         tables.folder());
   }
 
+  private DeckBoards boards() {
+    return new DeckBoards(rows.get(JobTable.PLANES));
+  }
+
   /** What a job begins to price it prices whole: a part left out is never $0. */
   private void pricedWhole(TableReader reader, JobTables tables) {
     for (FoundUnit unit : FoundUnit.values()) {
-      if (unit.isBegun(priceBook(), rateBook())) {
+      boolean isOfTheDeck = unit == FoundUnit.BOARD && !boards().isEmpty();
+      if (isOfTheDeck || unit.isBegun(priceBook(), rateBook())) {
         wanting(reader, tables, JobTable.PRICES, unit, unit.missingPrices(priceBook()));
         wanting(reader, tables, JobTable.RATES, unit, unit.missingRates(rateBook()));
         if (unit.takesAStick() && !lumber.has(Lumber.BLOCK_SIZE, Lumber.BLOCK_FEET)) {
@@ -515,7 +520,7 @@ public final class Job implements Facts {
   }
 
   /** What the office charges by. */
-  Rates rates() {
+  public Rates rates() {
     return office;
   }
 

@@ -21,6 +21,7 @@ public enum JobTable {
   REPORTS(false, "what was seen of the framing"),
   LAYERS(false, "what the roof is built of, for its weight"),
   MAKER(false, "what the covering's maker asks for, and what is there"),
+  PULL_TESTS(false, "what screws held that were pulled out of the deck to see"),
   PHOTOS(false, "pictures of marks, reports and places"),
   AGREED(false, "what was agreed: written when the owner agrees, never edited"),
   TALKS(false, "what both sides agreed since: a limit raised, a price for what had none"),

@@ -35,7 +35,7 @@ import sheathwright.job.table.TableFolder;
 public record JobTables(Map<String, RowSource> files, Optional<Path> folder) {
 
   /** The table of the jobs of a season, whose tables lie together in one folder. */
-  public static final String SEASON = "jobs.csv";
+  public static final String SEASON = FirmTables.JOBS;
 
   /** The same without lines of notes, and without tables that nobody has filled in. */
   public JobTables {
@@ -112,7 +112,7 @@ public record JobTables(Map<String, RowSource> files, Optional<Path> folder) {
   }
 
   /** Where a table of the office was looked for besides. */
-  private static String above(JobTable table, OfficeFolder office) {
+  public static String above(JobTable table, OfficeFolder office) {
     int above = office.folders().size() - 1;
     return !table.isOfTheOffice() || above == 0
         ? ""
@@ -204,6 +204,38 @@ public record JobTables(Map<String, RowSource> files, Optional<Path> folder) {
             Nearest.to(TableFolder.tableName(name), known)
                 .map("did you mean %s? Rename it, or keep it elsewhere"::formatted)
                 .orElse("./sheathwright tables lists those that there are; keep it elsewhere"));
+  }
+
+  /**
+   * These with the prices and rates that the office above the job has today, where it has any: a
+   * job that was quoted keeps those that its quote was made from.
+   *
+   * @throws ProblemsException with what is wrong with the office's own
+   */
+  public JobTables withTheOfficesToday() {
+    Map<String, RowSource> others = new LinkedHashMap<>(files);
+    folder
+        .filter(job -> !new TableFolder(job).has(SEASON))
+        .map(OfficeFolder::of)
+        .ifPresent(
+            office -> {
+              for (JobTable table : JobTable.values()) {
+                if (table.isOfTheOffice()) {
+                  office
+                      .nearestAbove(table.file())
+                      .ifPresent(
+                          file -> others.put(table.word(), CsvFile.read(file, office.name(file))));
+                }
+              }
+            });
+    return new JobTables(others, folder);
+  }
+
+  /** These without one of them. */
+  public JobTables without(JobTable table) {
+    Map<String, RowSource> others = new LinkedHashMap<>(files);
+    others.remove(table.word());
+    return new JobTables(others, folder);
   }
 
   /** Whether the job asks which sisters would do. */

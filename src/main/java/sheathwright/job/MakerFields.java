@@ -2,7 +2,8 @@ package sheathwright.job;
 
 import java.util.ArrayList;
 import java.util.List;
-import sheathwright.catalog.TypedCell;
+import java.util.Optional;
+import java.util.stream.Stream;
 import sheathwright.fastening.uplift.MakerRequirement;
 import sheathwright.fastening.uplift.MakerRequirement.Sense;
 import sheathwright.figure.Choice;
@@ -12,9 +13,10 @@ import sheathwright.figure.RefusedException;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
 import sheathwright.job.table.Field;
+import sheathwright.job.table.Moment;
+import sheathwright.job.table.ReadTable;
 import sheathwright.job.table.Row;
-import sheathwright.job.table.RowSource;
-import sheathwright.job.table.TableReader;
+import sheathwright.job.triage.PullFields;
 
 /**
  * What the covering's maker asks of the deck, from a table that the user fills from the maker's
@@ -22,50 +24,85 @@ import sheathwright.job.table.TableReader;
  */
 final class MakerFields {
 
-  static final Field<Choice<String>> REQUIREMENT = Field.line("requirement", "Requirement");
-
   static final Field<Choice<MakerUnit>> UNIT = Field.word("unit", "Unit", MakerUnit.class);
 
   static final Field<Choice<Sense>> SENSE = Field.word("sense", "At least or at most", Sense.class);
 
   static final Field<Choice<String>> REQUIRED = Field.line("required", "Required");
 
-  static final Field<Choice<String>> FOUND = Field.line("found", "Found");
+  static final Field<Choice<String>> FOUND = Field.line("found", "Found").ifKnown();
 
-  static final Field<Choice<String>> EVIDENCE = Field.text("evidence", "Evidence");
+  static final Field<Choice<String>> EVIDENCE = Field.text("evidence", "Evidence").ifKnown();
 
-  static final List<Field<?>> FIELDS = List.of(REQUIREMENT, UNIT, SENSE, REQUIRED, FOUND, EVIDENCE);
+  private static final List<Field<?>> NEEDED =
+      List.of(PullFields.REQUIREMENT, UNIT, SENSE, REQUIRED);
+
+  static final List<Field<?>> FIELDS =
+      Stream.of(NEEDED, List.of(FOUND, EVIDENCE), PullFields.ASKED)
+          .<Field<?>>flatMap(List::stream)
+          .toList();
+
+  /** Stands where nobody has shown what is there. */
+  private static final String NOT_SHOWN = "not shown yet";
 
   private static final Limits SENSIBLE = Limits.between(0, 1_000_000, "");
 
   private MakerFields() {}
 
   /** The requirements of a table; what cannot be read is said with its line. */
-  static List<MakerRequirement> read(TableReader reader, RowSource file, List<Row> rows) {
+  static List<MakerRequirement> read(ReadTable table) {
     List<MakerRequirement> requirements = new ArrayList<>();
-    for (Row row : rows) {
-      if (FIELDS.stream().allMatch(field -> row.has(field) && row.of(field) != null)) {
+    for (Row row : table.rows()) {
+      if (NEEDED.stream().allMatch(field -> row.read(field).isPresent())) {
         Unit<?> unit = row.of(UNIT).value().unit();
-        Figure<?> required = number(reader, file, row, REQUIRED, unit);
-        Figure<?> found = number(reader, file, row, FOUND, unit);
+        Figure<?> required = number(table, row, REQUIRED, unit);
+        Figure<?> found =
+            row.has(FOUND) ? number(table, row, FOUND, unit) : Figure.none(NOT_SHOWN, unit);
         if (required != null && found != null) {
           requirements.add(
               new MakerRequirement(
-                  row.of(REQUIREMENT), required, row.of(SENSE), found, row.of(EVIDENCE)));
+                  row.of(PullFields.REQUIREMENT),
+                  required,
+                  row.of(SENSE),
+                  found,
+                  row.read(EVIDENCE).orElse(Choice.literal(""))));
         }
       }
+      answeredAfterwards(table, row);
     }
     return requirements;
   }
 
+  /** Nobody answers before he was asked. */
+  private static void answeredAfterwards(ReadTable table, Row row) {
+    Optional<Choice<String>> asked = row.read(PullFields.ASKED_ON);
+    Optional<Choice<String>> answered = row.read(PullFields.ANSWERED_ON);
+    if (asked.isPresent()
+        && answered.isPresent()
+        && Moment.read(answered.get().value()).isBefore(Moment.read(asked.get().value()))) {
+      table.problem(
+          row,
+          PullFields.ANSWERED_ON,
+          "%s is given, but it was asked on %s; give that or a later day"
+              .formatted(answered.get().value(), asked.get().value()));
+    }
+  }
+
   private static Figure<?> number(
-      TableReader reader, RowSource file, Row row, Field<Choice<String>> field, Unit<?> unit) {
-    Choice<String> text = row.of(field);
+      ReadTable table, Row row, Field<Choice<String>> field, Unit<?> unit) {
+    Optional<Choice<String>> text = row.read(field);
+    if (text.isEmpty()) {
+      return null;
+    }
     try {
-      TypedCell cell = file.typed(field.name(), text.value());
-      return Figure.input(field.name(), cell.number(unit, SENSIBLE), unit, SENSIBLE, text.source());
+      return Figure.input(
+          field.name(),
+          table.typed(row, field).number(unit, SENSIBLE),
+          unit,
+          SENSIBLE,
+          text.get().source());
     } catch (RefusedException unreadable) {
-      reader.problem(file, row, field, unreadable.getMessage());
+      table.problem(row, field, unreadable.getMessage());
       return null;
     }
   }

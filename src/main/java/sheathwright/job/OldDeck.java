@@ -16,6 +16,7 @@ import sheathwright.figure.Shown;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
+import sheathwright.job.life.DeckBoards;
 import sheathwright.job.life.MapRules;
 import sheathwright.job.life.MapRules.OnMap;
 import sheathwright.job.life.MarkFields;
@@ -60,6 +61,7 @@ final class OldDeck {
   private final Belonging planes;
   private final Optional<Belonging> marks;
   private final MarkNames names;
+  private final DeckBoards boards;
   private final Map<String, PlaceMap> maps = new LinkedHashMap<>();
   private final Map<Row, Mark> marked = new IdentityHashMap<>();
 
@@ -78,8 +80,8 @@ final class OldDeck {
             new Belonging.Lines("rafter", tables.get(JobTable.RAFTERS).rows()),
             new Belonging.Lines("joint", tables.get(JobTable.JOINTS).rows()));
     names = MarkNames.of(tables.get(JobTable.MARKS).rows());
-    List<Row> placed =
-        tables.get(JobTable.MARKS).rows().stream().filter(OldDeck::isPlaced).toList();
+    boards = new DeckBoards(tables.get(JobTable.PLANES));
+    List<Row> placed = tables.get(JobTable.MARKS).rows().stream().filter(this::isPlaced).toList();
     marks =
         placed.isEmpty()
             ? Optional.empty()
@@ -103,6 +105,7 @@ final class OldDeck {
             maps,
             tables.get(JobTable.MARKS),
             tables.get(JobTable.PHOTOS),
+            tables.get(JobTable.PULL_TESTS),
             tables.get(JobTable.ZONES),
             tables.get(JobTable.PLACES),
             tables.get(JobTable.PLANES));
@@ -114,11 +117,19 @@ final class OldDeck {
   }
 
   /** Whether a mark says where it is in words and numbers that could be read. */
-  private static boolean isPlaced(Row mark) {
+  private boolean isPlaced(Row mark) {
+    boolean isOnBoards = boards.isUnder(mark);
     boolean isMeasured =
-        PlaceFields.MEASURES.stream().allMatch(measure -> mark.read(measure).isPresent());
+        PlaceFields.MEASURES.stream()
+            .allMatch(
+                measure ->
+                    mark.read(measure).isPresent()
+                        || isOnBoards
+                            && measure == PlaceFields.HEIGHT
+                            && mark.read(DeckBoards.COUNT).isPresent());
     boolean isNamed =
-        PlaceFields.MEASURES.stream().noneMatch(mark::has)
+        !isOnBoards
+            && PlaceFields.MEASURES.stream().noneMatch(mark::has)
             && mark.read(PlaceFields.SHEET).isPresent();
     return (isMeasured || isNamed)
         && OF_A_MARK.stream().allMatch(field -> mark.read(field).isPresent());
@@ -163,6 +174,9 @@ final class OldDeck {
     }
     Solution told = planes.solution();
     Plane whole = plane.restingOn(Shown.inWords(told.name()), told.state());
+    if (DeckBoards.isOf(row) && row.has(DeckBoards.BOARD)) {
+      return PlaceMap.ofBoards(whole, row.of(DeckBoards.BOARD));
+    }
     OldJoints joints = oldJoints(row, planes.on(name, "joint"));
     return said(row, () -> PlaceMap.of(whole, joints));
   }
@@ -287,8 +301,18 @@ final class OldDeck {
               row.of(PlaceFields.ALONG),
               row.of(PlaceFields.UP),
               row.of(PlaceFields.WIDTH),
-              row.of(PlaceFields.HEIGHT));
+              height(row));
       return row.has(PlaceFields.SHEET) ? measured.in(map, row.of(PlaceFields.SHEET)) : measured;
+    }
+
+    /** As it was measured, or so many boards. */
+    private Figure<Length> height(Row row) {
+      return row.has(PlaceFields.HEIGHT)
+          ? row.of(PlaceFields.HEIGHT)
+          : row.of(DeckBoards.COUNT)
+              .times(map.board().orElseThrow())
+              .in(Units.INCH)
+              .as("boards_high_in", Units.INCH);
     }
 
     private void checkMark(Row row) {
@@ -297,7 +321,7 @@ final class OldDeck {
               row.of(PlaceFields.ALONG).value(),
               row.of(PlaceFields.UP).value(),
               row.of(PlaceFields.WIDTH).value(),
-              row.of(PlaceFields.HEIGHT).value());
+              height(row).value());
       String reach = "the mark reaches from %s to %s in";
       if (mark.left() < bounds.left() - SLACK || mark.right() > bounds.right() + SLACK) {
         String given = reach.formatted(plain(mark.left()), plain(mark.right()));

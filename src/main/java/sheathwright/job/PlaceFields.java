@@ -6,6 +6,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Units;
+import sheathwright.job.life.DeckBoards;
 import sheathwright.job.life.MarkFields;
 import sheathwright.job.table.Field;
 import sheathwright.roof.Facing;
@@ -76,7 +77,9 @@ final class PlaceFields {
           FIRST_COURSE,
           FACES,
           EAVE_X,
-          EAVE_Y);
+          EAVE_Y,
+          DeckBoards.DECK,
+          DeckBoards.BOARD);
 
   static final Field<Figure<Ratio>> COURSE =
       Field.whole("course", "Course, from the plane's lowest point", Units.RATIO, 1, 200);
@@ -145,7 +148,8 @@ final class PlaceFields {
               WIDTH,
               HEIGHT,
               EVIDENCE,
-              SHEET));
+              SHEET),
+          DeckBoards.COUNT);
 
   static final Field<Choice<String>> RAFTER = Field.name("rafter", "Rafter");
 

@@ -10,6 +10,7 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
+import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Pieces;
@@ -73,6 +74,8 @@ public final class QuoteLines {
   private final Figure<Per<Money, Sheets>> credit;
   private final List<FoundPrice> extras;
   private final Figure<Sheets> mostExtraSheets;
+  private final boolean hasSheets;
+  private final Optional<Figure<Length>> mostBoards;
   private final Figure<Money> worstCase;
 
   /**
@@ -89,8 +92,7 @@ public final class QuoteLines {
         work.extraPrice().quoted(),
         job.fact(JobFields.CREDIT),
         found,
-        work.planned(),
-        work.atWorst());
+        work);
   }
 
   private QuoteLines(
@@ -99,8 +101,7 @@ public final class QuoteLines {
       Figure<Per<Money, Sheets>> extraSheet,
       Figure<Per<Money, Sheets>> credit,
       List<FoundPrice> extras,
-      Figure<Sheets> planned,
-      Figure<Sheets> atWorst) {
+      SheetWork work) {
     this.lines = lines;
     this.held = held;
     this.extraSheet = extraSheet;
@@ -109,8 +110,11 @@ public final class QuoteLines {
     roll = roll("lines", "the lines of the quote", lines);
     heldRoll = roll("held", "the lines that wait for the engineer", held);
     total = roll.sum("amount_usd", Units.USD).as("quote_total_usd", Units.USD);
-    mostExtraSheets = atWorst.minus(planned).max(NO_SHEETS).as("most_extra_sheets", Units.SHEET);
-    worstCase = total.plus(allExtra()).as("worst_case_usd", Units.USD);
+    mostExtraSheets =
+        work.atWorst().minus(work.planned()).max(NO_SHEETS).as("most_extra_sheets", Units.SHEET);
+    hasSheets = work.hasSheets();
+    mostBoards = work.boards().filter(any -> board().isPresent());
+    worstCase = total.plus(allFound()).as("worst_case_usd", Units.USD);
   }
 
   private static Roll roll(String name, String title, List<Line> lines) {
@@ -128,6 +132,25 @@ public final class QuoteLines {
   /** Every sheet that could still turn out bad. */
   public Figure<Money> allExtra() {
     return mostExtraSheets.times(extraSheet).in(Units.USD).toCents();
+  }
+
+  /** What a foot of board costs, if it has a price. */
+  public Optional<Figure<?>> board() {
+    return Optional.ofNullable(extras().get(FoundUnit.BOARD));
+  }
+
+  /** The feet of board that could turn out bad, where any of the deck is boards. */
+  public Optional<Figure<Length>> mostBoards() {
+    return mostBoards;
+  }
+
+  /** Every foot of board that could turn out bad. */
+  public Optional<Figure<Money>> allBoards() {
+    return mostBoards.map(feet -> feet.times(board().orElseThrow()).in(Units.USD).toCents());
+  }
+
+  private Figure<Money> allFound() {
+    return allBoards().map(allExtra()::plus).orElseGet(this::allExtra);
   }
 
   /**
@@ -148,8 +171,9 @@ public final class QuoteLines {
             "Every amount is its quantity times its price, to the cent", "amount_stands_", amounts),
         new Estimate.Tie("Quantities times prices add up to the total", total.isTheSameAs(sum)),
         new Estimate.Tie(
-            "The worst case is the total and every sheet that could still turn out bad",
-            worstCase.isTheSameAs(sum.plus(allExtra()))));
+            "The worst case is the total and every sheet%s that could still turn out bad"
+                .formatted(mostBoards.isPresent() ? " and foot of board" : ""),
+            worstCase.isTheSameAs(sum.plus(allFound()))));
   }
 
   /** What each line comes to, and that its price and its amount stand. */
@@ -176,7 +200,9 @@ public final class QuoteLines {
     if (job.knows(JobFields.ENGINEER)) {
       lines.add(Line.of("Engineer's letter", once, "job", job.fact(JobFields.ENGINEER)));
     }
-    lines.add(Line.of(SHEETS, work.planned(), "sheet", work.plannedPrice().quoted()));
+    if (work.hasSheets()) {
+      lines.add(Line.of(SHEETS, work.planned(), "sheet", work.plannedPrice().quoted()));
+    }
     lines.addAll(framing(work, isSold, found, true));
     return lines;
   }
@@ -230,7 +256,7 @@ public final class QuoteLines {
       case SISTER -> Optional.of(SISTERS);
       case SHIM -> Optional.of(SHIMS);
       case LIFT -> Optional.of(LIFTS);
-      case REFASTEN, RELIEF, BLOCK, SCAB, CLIP, COVER -> Optional.empty();
+      case REFASTEN, RELIEF, BLOCK, SCAB, CLIP, COVER, BOARD, RENAIL -> Optional.empty();
     };
   }
 
@@ -257,9 +283,12 @@ public final class QuoteLines {
   public Map<String, Figure<?>> told() {
     Map<String, Figure<?>> told = new LinkedHashMap<>();
     told.put("lines_usd", total);
-    told.put("extra_sheet_usd", extraSheet);
-    told.put("credit_usd", credit);
-    told.put("all_extra_usd", allExtra());
+    if (hasSheets) {
+      told.put("extra_sheet_usd", extraSheet);
+      told.put("credit_usd", credit);
+      told.put("all_extra_usd", allExtra());
+    }
+    allBoards().ifPresent(all -> told.put("all_boards_usd", all));
     extras.forEach(price -> told.put(toldName(price.unit()), price.quoted()));
     return told;
   }

@@ -11,6 +11,7 @@ import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Shown;
 import sheathwright.job.life.AgreedFields;
+import sheathwright.job.life.DeckBoards;
 import sheathwright.job.life.Item;
 import sheathwright.job.life.MarkNames;
 import sheathwright.job.site.SiteFields;
@@ -34,11 +35,13 @@ final class RoofRules {
   private final KeyedTable job;
   private final Facts facts;
   private final Map<JobTable, ReadTable> tables;
+  private final DeckBoards boards;
 
   RoofRules(KeyedTable job, Map<JobTable, ReadTable> tables) {
     this.job = job;
     this.facts = job.facts();
     this.tables = tables;
+    this.boards = new DeckBoards(tables.get(JobTable.PLANES));
   }
 
   /**
@@ -59,6 +62,12 @@ final class RoofRules {
     ReadTable marks = tables.get(JobTable.MARKS);
     MarkNames.of(marks.rows()).tellApart(marks);
     tables.get(JobTable.MARKS).rows().forEach(this::isSomewhere);
+    boards.hold(
+        PlaceFields.OLD_SHEETS,
+        tables.get(JobTable.JOINTS),
+        tables.get(JobTable.ZONES),
+        marks,
+        PlaceFields.HEIGHT);
     tables.get(JobTable.REPORTS).once(FramingFields.REPORT);
     oneDeadLoad(surveys);
     oneSagLimit();
@@ -88,7 +97,10 @@ final class RoofRules {
   /** A mark has four measures, or else names its place. */
   private void isSomewhere(Row mark) {
     List<Field<Figure<Length>>> missing =
-        PlaceFields.MEASURES.stream().filter(measure -> !mark.has(measure)).toList();
+        PlaceFields.MEASURES.stream()
+            .filter(measure -> !mark.has(measure))
+            .filter(measure -> measure != PlaceFields.HEIGHT || !mark.has(DeckBoards.COUNT))
+            .toList();
     boolean isNamed = mark.has(PlaceFields.SHEET) && missing.size() == PlaceFields.MEASURES.size();
     if (!missing.isEmpty() && !isNamed) {
       tables
@@ -96,7 +108,9 @@ final class RoofRules {
           .problem(
               mark,
               missing.get(0),
-              "it is empty; a mark takes along_in, up_in, width_in and height_in, or instead of all four a place in sheet such as A-3-5");
+              boards.isUnder(mark)
+                  ? "it is empty; a mark on boards takes along_in, up_in, width_in, and height_in or boards"
+                  : "it is empty; a mark takes along_in, up_in, width_in and height_in, or instead of all four a place in sheet such as A-3-5");
     }
   }
 

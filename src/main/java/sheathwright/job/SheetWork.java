@@ -3,6 +3,7 @@ package sheathwright.job;
 import java.util.List;
 import java.util.Optional;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Per;
@@ -21,6 +22,8 @@ import sheathwright.pricing.UnitPrice;
  * @param plannedPrice of a planned sheet
  * @param extraPrice of one more
  * @param leveling of the rafters, if the job levels them
+ * @param hasSheets whether any of the deck is sheets
+ * @param boards feet of board that the deck could take, where any of it is boards
  * @param lifted sheets that come up for it and go down again
  */
 record SheetWork(
@@ -30,6 +33,8 @@ record SheetWork(
     UnitPrice plannedPrice,
     UnitPrice extraPrice,
     Optional<Leveling> leveling,
+    boolean hasSheets,
+    Optional<Figure<Length>> boards,
     Optional<Figure<Pieces>> lifted) {
 
   /**

@@ -14,17 +14,19 @@ import sheathwright.job.life.InspectionFields;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.TalkFields;
-import sheathwright.job.life.ZoneFields;
 import sheathwright.job.office.FirmKeys;
 import sheathwright.job.path.PathFields;
 import sheathwright.job.price.FoundFields;
 import sheathwright.job.price.LumberFields;
 import sheathwright.job.price.OfficeFields;
+import sheathwright.job.price.OpenFields;
 import sheathwright.job.price.SupplyFields;
 import sheathwright.job.site.CoveringFields;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.Field;
+import sheathwright.job.triage.PullFields;
 import sheathwright.job.triage.RuleFields;
+import sheathwright.job.zone.ZoneFields;
 
 /**
  * What a job's tables may hold, for whoever fills them: made from the fields that read them, so
@@ -222,6 +224,7 @@ public final class TableGuide {
               new Part("or several stations a rafter", SurveyFields.READINGS, For.STATIONS));
       case REPORTS -> List.of(new Part("everything seen", FramingFields.REPORTS));
       case LAYERS -> List.of(new Part("every layer", FramingFields.LAYERS));
+      case PULL_TESTS -> List.of(new Part("every screw that was pulled", PullFields.PULL_TESTS));
       case PHOTOS -> List.of(new Part("every picture", OrderFields.PHOTOS));
       case AGREED -> List.of(new Part("everything agreed", AgreedFields.AGREED));
       case TALKS -> List.of(new Part("everything agreed since", TalkFields.TALKS));
@@ -251,7 +254,8 @@ public final class TableGuide {
               new Part("every job", OfficeFields.RATES),
               new Part(with(JobTable.READINGS), OfficeFields.SISTER_RATES),
               new Part("for what may be found besides bad sheets", FoundFields.RATES),
-              new Part("for what nobody has seen of a deck", ForecastFields.RATES));
+              new Part("for what nobody has seen of a deck", ForecastFields.RATES),
+              new Part("while a roof lies open", OpenFields.RATES));
       case FIRM -> List.of(new Part("once for all jobs, in a folder above them", FirmKeys.FIRM));
     };
   }

@@ -4,5 +4,7 @@
  *
  * <p>Does not cover where each sheet lies, marks on the deck, change orders, or a forecast of what
  * may be found.
+ *
+ * <p>Not API: it may change with any version.
  */
 package sheathwright.job;

@@ -7,5 +7,9 @@
  * practice; one that was read at several is taken as straight between them; the rest is geometry.
  * Does not cover whether a sister is strong enough, cracked or rotten rafters, or trusses: a
  * licensed engineer decides those first.
+ *
+ * <p>Part of the library's API.
+ *
+ * @since 0.1
  */
 package sheathwright.leveling;

@@ -4,5 +4,7 @@
  *
  * <p>Sources: the user's own tables; the arithmetic of bills. Does not cover what a contract has to
  * say by law.
+ *
+ * <p>Not API: it may change with any version.
  */
 package sheathwright.life;

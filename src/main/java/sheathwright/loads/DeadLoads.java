@@ -14,6 +14,7 @@ import sheathwright.figure.Quantity.Density;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
 import sheathwright.figure.Table;
 import sheathwright.figure.Units;

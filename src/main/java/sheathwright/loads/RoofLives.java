@@ -12,6 +12,7 @@ import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Area;
 import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
 import sheathwright.figure.Table;
 import sheathwright.figure.Units;

@@ -8,6 +8,7 @@ import sheathwright.figure.Quantity.Area;
 import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Time;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 

@@ -9,5 +9,9 @@
  * and weights of materials. Each file begins with its caption, source, mark and units, and every
  * deviation from print. Does not cover machine-graded lumber, timbers, or any table that a code
  * prints of computed results: those are computed here and only tested against print.
+ *
+ * <p>Part of the library's API.
+ *
+ * @since 0.1
  */
 package sheathwright.published;

@@ -57,6 +57,25 @@ final class Autosave implements Consumer<List<String>> {
     return state.resolve("sheathwright");
   }
 
+  /**
+   * Where the lines of all sessions are kept that the arrow keys bring back: beside them. What an
+   * earlier version kept in the home folder is moved there; where that cannot be done it stays in
+   * use.
+   */
+  static Path history(Path folder, Path home) {
+    Path own = folder.resolve("history");
+    Path old = home.resolve(".sheathwright_history");
+    if (Files.exists(own) || !Files.exists(old)) {
+      return own;
+    }
+    try {
+      Files.createDirectories(folder);
+      return Files.move(old, own);
+    } catch (IOException kept) {
+      return old;
+    }
+  }
+
   @Override
   public void accept(List<String> lines) {
     try {

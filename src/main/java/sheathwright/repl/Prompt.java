@@ -46,7 +46,7 @@ public final class Prompt {
     Autosave autosave = new Autosave(sessions);
     try (Terminal terminal = quiet().build();
         Session session = Session.atPrompt(autosave, () -> screen(terminal))) {
-      new Prompt(session, autosave).held(terminal, HistoryFile.in(sessions, home));
+      new Prompt(session, autosave).held(terminal, Autosave.history(sessions, home));
     }
   }
 

@@ -4,5 +4,7 @@
  *
  * <p>Built on the JDK's own shell interface with its local engine, in this process, and JLine for
  * the line. Does not cover debugging, remote engines, or other languages.
+ *
+ * <p>Not API: it may change with any version.
  */
 package sheathwright.repl;

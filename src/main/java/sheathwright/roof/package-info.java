@@ -4,5 +4,9 @@
  *
  * <p>Sources: the theorem of Pythagoras; carpenters' framing tables print the same factors. Equal
  * slopes and square corners only. Does not cover outlines, openings, or roofs whose slopes differ.
+ *
+ * <p>Part of the library's API.
+ *
+ * @since 0.1
  */
 package sheathwright.roof;

@@ -4,5 +4,9 @@
  *
  * <p>Sources: arithmetic on the nominal 4 ft by 8 ft sheet; IRC 2021 Tables R503.2.1.1(1) and
  * R803.1; panel makers' advice. Does not cover where each sheet lies, or which old sheets may stay.
+ *
+ * <p>Part of the library's API.
+ *
+ * @since 0.1
  */
 package sheathwright.sheathing;

@@ -7,6 +7,7 @@ import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Stress;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Units;
 
 /** How far deep sticks may be trusted not to roll over. */

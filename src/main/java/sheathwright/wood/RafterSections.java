@@ -8,6 +8,7 @@ import sheathwright.figure.Quantity.Area;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.SecondMoment;
 import sheathwright.figure.Quantity.SectionModulus;
+import sheathwright.figure.RefusedException;
 
 /** What sticks really measure. */
 public final class RafterSections {

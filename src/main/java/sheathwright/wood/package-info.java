@@ -6,5 +6,9 @@
  * incising, heat and the stability equation are from memory and say so. Does not cover machine-
  * graded lumber, timbers or damaged members. Everything here is screening: local code and a
  * licensed engineer decide.
+ *
+ * <p>Part of the library's API.
+ *
+ * @since 0.1
  */
 package sheathwright.wood;

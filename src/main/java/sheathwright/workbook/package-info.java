@@ -5,5 +5,7 @@
  *
  * <p>The only room that knows Apache POI. Does not cover reading a workbook back, templates, or
  * change orders.
+ *
+ * <p>Not API: it may change with any version.
  */
 package sheathwright.workbook;

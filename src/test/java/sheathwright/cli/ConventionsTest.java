@@ -98,6 +98,14 @@ class ConventionsTest {
   }
 
   @Test
+  void aDash_isNoFolder() {
+    CommandRun ran = CommandRun.of("quote", JOB, "-o", "-");
+    assertThat(ran.status()).isEqualTo(2);
+    assertThat(ran.err())
+        .startsWith("-o - is standard output, which holds one file; name a folder\n");
+  }
+
+  @Test
   void fill_asJsonHasNumbersAsNumbers() throws IOException {
     Path table =
         table(
@@ -194,7 +202,7 @@ class ConventionsTest {
   void whatACommandDid_isSaidByItsVoice() throws IOException {
     Set<String> speaking = new TreeSet<>();
     Path commands = Path.of("src", "main", "java", "sheathwright", "cli");
-    try (Stream<Path> files = Files.list(commands)) {
+    try (Stream<Path> files = Files.walk(commands)) {
       for (Path file : files.filter(each -> each.toString().endsWith("Command.java")).toList()) {
         if (Files.readString(file).contains(".getOut()")) {
           speaking.add(file.getFileName().toString().replace("Command.java", ""));

@@ -193,6 +193,35 @@ class CrewCommandsTest {
   }
 
   @Test
+  void aScrewThatTheCrewPulled_isAddedOnce() throws IOException {
+    LifeFolder job = LifeFolder.of(HIP, folder.resolve("job"));
+    Path crew = crew(job, "crew.xlsx");
+    change(
+        crew,
+        book -> {
+          start(book, "IC");
+          Sheet pulls = book.getSheet("pull_tests");
+          Row line = pulls.getRow(heads(pulls).getRowNum() + 1);
+          cell(line, "plane").setCellValue("porch");
+          cell(line, "screw").setCellValue("no. 10");
+          cell(line, "lb").setCellValue(186);
+          cell(line, "broke").setCellValue("wood");
+        });
+
+    assertThat(job.done("take-in", crew).out())
+        .isEqualTo("pull_tests.csv: new (porch, no. 10, 186, wood, IC)\n");
+    assertThat(job.done("take-in", crew).out())
+        .isEqualTo("nothing in them is new: no table is changed\n");
+    change(
+        crew,
+        book -> {
+          Sheet pulls = book.getSheet("pull_tests");
+          cell(pulls.getRow(heads(pulls).getRowNum() + 1), "plane").setCellValue("nowhere");
+        });
+    assertThat(job.refused("take-in", crew)).contains("pull_tests.csv", "nowhere");
+  }
+
+  @Test
   void aMarkThatIsGoneFromTheTable_isSaid() throws IOException {
     LifeFolder job = LifeFolder.of(HIP, folder.resolve("job"));
     Path crew = crew(job, "crew.xlsx");

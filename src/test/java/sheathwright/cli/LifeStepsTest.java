@@ -61,12 +61,19 @@ class LifeStepsTest {
 
   @Test
   void anIssueWithoutItsDay_orADayWithoutAnIssue_isWrongUse() {
-    assertThat(job().run("quote", "--issue").status()).isEqualTo(2);
+    LifeFolder job = job();
+    assertThat(job.run("quote", "--issue").status()).isEqualTo(2);
     CommandRun ran = CommandRun.of("quote", GABLE, "--on", "2027-05-04");
     assertThat(ran.status()).isEqualTo(2);
     assertThat(ran.err())
         .startsWith("Error: Missing required argument(s): --issue")
         .contains("[--on=DATE --issue]");
+    assertThat(CommandRun.of("agree", GABLE, "--on", "10/4/2027").err())
+        .startsWith(
+            "Invalid value for option '--on': \"10/4/2027\" could be one day or another; write 2027-10-04 or 2027-04-10");
+    assertThat(CommandRun.of("agree", GABLE, "--on", "10/4/2027 2:30 pm").err())
+        .contains("write 2027-10-04 or 2027-04-10");
+    assertThat(job.run("agree", "--on", "10/14/2027").err()).doesNotContain("Invalid value");
     assertThat(CommandRun.of("agree", GABLE, "--on", "soon").err())
         .startsWith("Invalid value for option '--on': \"soon\" is not a date of this century");
   }

@@ -45,14 +45,14 @@ class SurveyBackTest {
     assertThat(taken.out().lines())
         .containsExactly(
             "job.csv: job_name changed (Porch roof)",
-            "job.csv: quote_date changed (2027-10-04)",
+            "job.csv: quote_date changed (10/04/2027)",
             "planes.csv: A changed (30-6)",
             "planes.csv: porch new (12)",
             "readings.csv: A A-1 new (3/8)",
             "reports.csv: F-1 new (split, attic)",
             "layers.csv: new (plywood, 1)",
             "next: ./sheathwright quote %s says what is still missing".formatted(job.path()));
-    assertThat(job.text("job.csv")).contains("job_name,Porch roof,", "quote_date,2027-10-04,");
+    assertThat(job.text("job.csv")).contains("job_name,Porch roof,", "quote_date,10/04/2027,");
     assertThat(job.text("planes.csv")).contains("\nA,30-6,", "\nporch,12,");
     assertThat(job.text("readings.csv")).doesNotContain("up_in").contains("\nA,A-1,3/8,");
 

@@ -5,6 +5,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 
 /**
@@ -36,10 +40,39 @@ public final class LibreOffice {
   /** Reads the files and writes them, recalculated, into another folder under their own names. */
   public static void convert(List<Path> files, Path folder, Recalculation recalculation)
       throws IOException, InterruptedException {
+    Files.createDirectories(folder);
+    // One process works on one processor: as many side by side as there are, with files by turns.
+    int processes = Math.min(files.size(), Runtime.getRuntime().availableProcessors());
+    ExecutorService sideBySide = Executors.newFixedThreadPool(Math.max(1, processes));
+    try {
+      List<Future<?>> running = new ArrayList<>();
+      for (int first = 0; first < processes; first++) {
+        List<Path> some = new ArrayList<>();
+        for (int i = first; i < files.size(); i += processes) {
+          some.add(files.get(i));
+        }
+        running.add(
+            sideBySide.submit(
+                () -> {
+                  convertAlone(some, folder, recalculation);
+                  return null;
+                }));
+      }
+      for (Future<?> each : running) {
+        each.get();
+      }
+    } catch (ExecutionException failed) {
+      throw new IOException(failed.getCause());
+    } finally {
+      sideBySide.shutdownNow();
+    }
+  }
+
+  private static void convertAlone(List<Path> files, Path folder, Recalculation recalculation)
+      throws IOException, InterruptedException {
     Path profile = Files.createTempDirectory("libreoffice-profile");
     Files.createDirectories(profile.resolve("user"));
     Files.writeString(profile.resolve("user/registrymodifications.xcu"), settings(recalculation));
-    Files.createDirectories(folder);
     for (int first = 0; first < files.size(); first += FILES_AT_ONCE) {
       List<Path> some = files.subList(first, Math.min(files.size(), first + FILES_AT_ONCE));
       convert(some, folder, profile, "xlsx:Calc MS Excel 2007 XML", ".xlsx");

@@ -8,6 +8,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import sheathwright.cli.pipe.Dash;
+import sheathwright.cli.pipe.Voice;
 import sheathwright.job.file.NewFile;
 import sheathwright.job.season.Season;
 import sheathwright.job.table.Printable;
@@ -44,7 +46,7 @@ public final class CalibrateCommand implements Callable<Integer> {
   @Option(
       names = "-o",
       paramLabel = "FILE",
-      description = "where to write; else rates-proposed.csv in that folder")
+      description = "where to write, - for standard output; else rates-proposed.csv in that folder")
   private Path output;
 
   @Option(names = "--force", description = "replace an older proposal")
@@ -52,15 +54,20 @@ public final class CalibrateCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    NewFile place = NewFile.at(output == null ? folder.resolve(Season.PROPOSED) : output, force);
+    Path place = output == null ? folder.resolve(Season.PROPOSED) : output;
+    if (!Dash.is(place)) {
+      NewFile.at(place, force);
+    }
     Calibration calibration =
         new Calibration(Season.orHistoryIn(folder), Runtime.getRuntime().availableProcessors());
-    place.write(calibration.table());
+    Dash.write(place, force, calibration::table);
     PrintWriter err = spec.commandLine().getErr();
     calibration.refusals().forEach(each -> err.println(Printable.line(each)));
-    calibration.proposals().stream().map(CalibrateCommand::said).forEach(this::say);
-    calibration.lines().forEach(this::say);
-    say("wrote " + (output == null ? folder.resolve(Season.PROPOSED) : output));
+    if (!Dash.is(place)) {
+      calibration.proposals().stream().map(CalibrateCommand::said).forEach(this::say);
+      calibration.lines().forEach(this::say);
+      say("wrote " + place);
+    }
     return calibration.refusals().isEmpty() ? 0 : REFUSED;
   }
 
@@ -85,6 +92,6 @@ public final class CalibrateCommand implements Callable<Integer> {
   }
 
   private void say(String line) {
-    spec.commandLine().getOut().println(Printable.line(line));
+    Voice.say(spec, line);
   }
 }

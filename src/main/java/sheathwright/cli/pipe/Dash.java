@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.function.Supplier;
 import sheathwright.job.file.NewFile;
 import sheathwright.job.table.CsvFile;
 
@@ -49,17 +50,20 @@ public final class Dash {
   }
 
   /**
-   * Writes a file whole, or all of it to standard output.
+   * Writes a file whole, or all of it to standard output. A file that may not be written is refused
+   * before its content is made.
    *
    * @throws sheathwright.job.table.ProblemsException if it exists and may not be replaced, or
    *     cannot be written
    */
-  public static void write(Path file, boolean mayReplace, byte[] bytes) {
+  public static void write(Path file, boolean mayReplace, Supplier<byte[]> content) {
     if (is(file)) {
+      byte[] bytes = content.get();
       System.out.write(bytes, 0, bytes.length);
       System.out.flush();
     } else {
-      NewFile.at(file, mayReplace).write(bytes);
+      NewFile place = NewFile.at(file, mayReplace);
+      place.write(content.get());
     }
   }
 }

@@ -3,5 +3,7 @@
  * as JSON, what is said along the way, and how far it is.
  *
  * <p>Knows no command.
+ *
+ * <p>Not API: it may change with any version.
  */
 package sheathwright.cli.pipe;

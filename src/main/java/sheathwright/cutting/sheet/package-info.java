@@ -3,5 +3,9 @@
  * beat.
  *
  * <p>Whole numbers in and out. Does not cover cuts that stop inside a sheet.
+ *
+ * <p>Part of the library's API.
+ *
+ * @since 0.1
  */
 package sheathwright.cutting.sheet;

@@ -11,6 +11,7 @@ import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Sheets;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;

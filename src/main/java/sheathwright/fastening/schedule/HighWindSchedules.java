@@ -10,6 +10,7 @@ import sheathwright.figure.Option;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Speed;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
 import sheathwright.figure.Table;
 import sheathwright.figure.Unit;

@@ -8,6 +8,7 @@ import sheathwright.figure.Limits;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Speed;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.loads.wind.CodeWind;

@@ -8,6 +8,7 @@ import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Stress;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.wood.Nds;

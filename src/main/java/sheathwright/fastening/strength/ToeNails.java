@@ -5,6 +5,7 @@ import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.wood.Nds;

@@ -11,6 +11,7 @@ import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 

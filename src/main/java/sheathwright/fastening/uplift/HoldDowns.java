@@ -9,6 +9,7 @@ import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Pressure;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 

@@ -9,7 +9,6 @@ import sheathwright.figure.Quantity;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Units;
-import sheathwright.figure.YesNo;
 
 /**
  * One thing that the covering's maker asks of the deck and its fasteners, held against what is
@@ -18,7 +17,7 @@ import sheathwright.figure.YesNo;
  * @param what it is about, in words: {@code deck thickness}
  * @param required as the maker's engineering states it
  * @param sense whether that is the least or the greatest allowed
- * @param found what is there, in the same unit
+ * @param found what is there, in the same unit; absent where nobody has shown it yet
  * @param evidence what shows it: a photograph, a stamp, a measurement; may be empty
  */
 public record MakerRequirement(
@@ -30,6 +29,14 @@ public record MakerRequirement(
 
   private static final Figure<Ratio> NONE = Figure.of(0, Units.RATIO);
   private static final Figure<Ratio> ONE = Figure.of(1, Units.RATIO);
+
+  /** How something stands that is asked for. */
+  public enum Met implements Option<Met> {
+    YES,
+    NO,
+    /** Nobody has shown yet what is there. */
+    NOT_SHOWN
+  }
 
   /** Which way a requirement bounds. */
   public enum Sense implements Option<Sense> {
@@ -52,6 +59,11 @@ public record MakerRequirement(
         Choice.literal(evidence));
   }
 
+  /** Whether somebody has shown what is there. */
+  private Condition isShown() {
+    return found.isMeasured();
+  }
+
   /** Whether what is there meets it; the same comparison whichever way it bounds. */
   public Condition met() {
     return Condition.any(
@@ -60,8 +72,8 @@ public record MakerRequirement(
   }
 
   /**
-   * Requirements as a list: each with its unit in words, met or not, and a one where it is not met,
-   * so that the ones can be summed.
+   * Requirements as a list: each with its unit in words, met or not, and a one where what is there
+   * does not meet it, so that the ones can be summed.
    */
   public static Roll roll(List<MakerRequirement> requirements) {
     return Roll.of(
@@ -85,24 +97,30 @@ public record MakerRequirement(
 
   /** One line of the list, its answers made once. */
   private record Line(
-      MakerRequirement requirement, Choice<String> unit, Choice<YesNo> met, Figure<Ratio> unmet) {
+      MakerRequirement requirement, Choice<String> unit, Choice<Met> met, Figure<Ratio> unmet) {
 
     Line(MakerRequirement requirement) {
-      this(requirement, requirement.met().as("met"));
+      this(
+          requirement,
+          Choice.choose(
+                  requirement.isShown(),
+                  Choice.choose(requirement.met(), Choice.literal(Met.YES), Choice.literal(Met.NO)),
+                  Choice.literal(Met.NOT_SHOWN))
+              .as("met"));
     }
 
-    private Line(MakerRequirement requirement, Choice<YesNo> met) {
+    private Line(MakerRequirement requirement, Choice<Met> met) {
       this(
           requirement,
           Choice.literal(requirement.required().unit().spoken()),
           met,
-          Figure.choose(met.is(YesNo.YES), NONE, ONE).as("unmet", Units.RATIO));
+          Figure.choose(met.is(Met.NO), ONE, NONE).as("unmet", Units.RATIO));
     }
   }
 
   @Override
   public String toString() {
-    String answer = met().refusal().isPresent() ? "not known" : met().holds() ? "met" : "NOT met";
+    String answer = !isShown().holds() ? "not shown yet" : met().holds() ? "met" : "NOT met";
     return "%s: %s %s, found %s, %s"
         .formatted(what, sense.plain().replace('-', ' '), required, found, answer);
   }

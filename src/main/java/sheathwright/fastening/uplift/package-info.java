@@ -4,5 +4,9 @@
  *
  * <p>Sources: statics on the wind's pressure and on one fastener's resistance. Does not cover the
  * clips and panels of any maker.
+ *
+ * <p>Part of the library's API.
+ *
+ * @since 0.1
  */
 package sheathwright.fastening.uplift;

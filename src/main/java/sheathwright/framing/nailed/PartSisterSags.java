@@ -6,6 +6,7 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Units;
 import sheathwright.framing.sister.Elasticity;
 import sheathwright.framing.sister.LineLoads;

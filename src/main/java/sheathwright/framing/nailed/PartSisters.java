@@ -6,6 +6,7 @@ import sheathwright.figure.Check;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Units;
 import sheathwright.framing.sister.LineLoads;
 import sheathwright.framing.sister.RafterPly;

@@ -9,6 +9,7 @@ import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.framing.sister.BendingValue;

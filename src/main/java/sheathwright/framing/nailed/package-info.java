@@ -4,5 +4,9 @@
  *
  * <p>Sources: plain statics; NDS 2018 for the nails. Does not cover cracked or rotten rafters but
  * where a sister bridges them. Screening: local code and a licensed engineer decide.
+ *
+ * <p>Part of the library's API.
+ *
+ * @since 0.1
  */
 package sheathwright.framing.nailed;

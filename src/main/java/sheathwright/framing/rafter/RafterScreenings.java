@@ -10,6 +10,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Stress;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.framing.rafter.Governing.Named;

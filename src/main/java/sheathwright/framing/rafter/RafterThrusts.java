@@ -11,6 +11,7 @@ import sheathwright.figure.Quantity.LineForce;
 import sheathwright.figure.Quantity.Nails;
 import sheathwright.figure.Quantity.Pressure;
 import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;

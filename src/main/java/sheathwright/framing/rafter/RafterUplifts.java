@@ -12,6 +12,7 @@ import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Speed;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Table;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;

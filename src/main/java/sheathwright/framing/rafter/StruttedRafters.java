@@ -5,6 +5,7 @@ import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Units;
 
 /** Rafters that are held between plate and ridge. */

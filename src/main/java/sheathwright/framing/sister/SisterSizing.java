@@ -4,6 +4,7 @@ import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Check;
 import sheathwright.figure.OneOf;
+import sheathwright.figure.RefusedException;
 import sheathwright.framing.rafter.RafterLoad;
 import sheathwright.wood.GradeStamp;
 import sheathwright.wood.LumberSize;

@@ -9,6 +9,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Moment;
 import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.framing.stop.RepairDecision.Decision;

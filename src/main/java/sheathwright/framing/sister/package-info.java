@@ -4,5 +4,9 @@
  *
  * <p>Sources: plain statics; NDS 2018. Does not cover cracked or rotten rafters. Screening: local
  * code and a licensed engineer decide.
+ *
+ * <p>Part of the library's API.
+ *
+ * @since 0.1
  */
 package sheathwright.framing.sister;

@@ -12,6 +12,7 @@ import sheathwright.job.table.Field;
 import sheathwright.job.table.ReadTable;
 import sheathwright.job.table.Row;
 import sheathwright.job.table.TableReader;
+import sheathwright.job.zone.SeenRules;
 
 /**
  * What a firm keeps beside its jobs, in the folder above them: which jobs it closed with what, and
@@ -21,6 +22,9 @@ import sheathwright.job.table.TableReader;
  * @param callbacks a call each
  */
 public record FirmTables(List<Row> history, List<Row> callbacks) {
+
+  /** The table of the jobs of a season, whose tables lie together in one folder. */
+  public static final String JOBS = "jobs.csv";
 
   /** Each by the name of its file. */
   public enum Table {
@@ -57,13 +61,15 @@ public record FirmTables(List<Row> history, List<Row> callbacks) {
   }
 
   /**
-   * The tables of the firm whose job lies in a folder. One that is not there has no lines.
+   * The tables of the firm whose job lies in a folder: in the one above, or in the same where all
+   * jobs lie in one. One that is not there has no lines.
    *
    * @throws sheathwright.job.table.ProblemsException with everything that is wrong with them
    */
   public static FirmTables beside(Path job) {
     Path home = job.toAbsolutePath().normalize();
-    return in(home.getParent() == null ? home : home.getParent());
+    boolean isShared = home.getParent() == null || Files.exists(home.resolve(JOBS));
+    return in(isShared ? home : home.getParent());
   }
 
   /**

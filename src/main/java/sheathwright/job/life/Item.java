@@ -15,6 +15,8 @@ public enum Item implements Option<Item> {
   CLIP("piece", "A panel clip"),
   LIFT("place", "A sheet lifted and laid again"),
   COVER("piece", "A hole covered with sheet metal"),
+  BOARD("ft", "Deck board taken out and replaced"),
+  RENAIL("ft", "Deck board nailed again"),
   SISTER("rafter", "A rafter straightened with new wood beside it"),
   SHIM("rafter", "A rafter straightened with thin strips on top");
 

@@ -58,6 +58,9 @@ public final class LifeFields {
   public static final Field<Figure<Ratio>> EFFICIENCY =
       Field.number("efficiency_pct", "Of which spent working", Units.PERCENT, 10, 100).ifKnown();
 
+  public static final Field<Figure<Sheets>> TRUCK_SHEETS =
+      Field.number("truck_sheets", "Sheets on the truck", Units.SHEET, 0, 5_000).ifKnown();
+
   public static final Field<Choice<String>> START_ON = date("start_on", "Starts on");
 
   public static final Field<Choice<String>> APPROVER =
@@ -109,6 +112,7 @@ public final class LifeFields {
           CREW,
           CREW_HOURS,
           EFFICIENCY,
+          TRUCK_SHEETS,
           START_ON,
           APPROVER,
           APPROVER_CONTACT,
@@ -133,6 +137,7 @@ public final class LifeFields {
           CREW,
           CREW_HOURS,
           EFFICIENCY,
+          TRUCK_SHEETS,
           START_ON,
           APPROVER,
           APPROVER_CONTACT,

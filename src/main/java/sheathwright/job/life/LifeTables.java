@@ -8,6 +8,7 @@ import sheathwright.job.table.Field;
 import sheathwright.job.table.KeyedTable;
 import sheathwright.job.table.ReadTable;
 import sheathwright.job.table.Row;
+import sheathwright.job.zone.ZoneFields;
 
 /**
  * The tables that tell of a job's life, as they were read, and what must hold between them. What

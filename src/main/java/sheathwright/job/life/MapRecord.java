@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import sheathwright.figure.Reading;
 import sheathwright.figure.Shown;
 import sheathwright.job.table.Row;
+import sheathwright.job.zone.ZoneFields;
 import sheathwright.roof.Box;
 import sheathwright.sheathing.place.Place;
 import sheathwright.sheathing.place.PlaceKey;

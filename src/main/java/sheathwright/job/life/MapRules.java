@@ -19,6 +19,8 @@ import sheathwright.job.table.Field;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ReadTable;
 import sheathwright.job.table.Row;
+import sheathwright.job.zone.ToldZone;
+import sheathwright.job.zone.ZoneFields;
 import sheathwright.sheathing.place.Place;
 import sheathwright.sheathing.place.PlaceKey;
 import sheathwright.sheathing.place.PlaceMap;
@@ -32,6 +34,7 @@ public record MapRules(
     Map<String, PlaceMap> maps,
     ReadTable marks,
     ReadTable photos,
+    ReadTable pullTests,
     ReadTable zones,
     ReadTable places,
     ReadTable planes) {
@@ -55,8 +58,9 @@ public record MapRules(
     List<Problem> problems = new ArrayList<>();
     problems.addAll(twoActions(onMap));
     for (Row photo : photos.rows()) {
-      isOnTheMap(photo).or(() -> isWhereItsMarkIs(photo, onMap)).ifPresent(problems::add);
+      isOnTheMap(photos, photo).or(() -> isWhereItsMarkIs(photo, onMap)).ifPresent(problems::add);
     }
+    pullTests.rows().forEach(test -> isOnTheMap(pullTests, test).ifPresent(problems::add));
     zones.rows().forEach(zone -> problems.addAll(offThePlane(zone)));
     if (problems.isEmpty()) {
       countedTwice().ifPresent(problems::add);
@@ -110,8 +114,8 @@ public record MapRules(
         : mark.read(MarkFields.ACTION).map(action -> new Settled(mark, places.get(0), action));
   }
 
-  private Optional<Problem> isOnTheMap(Row photo) {
-    Optional<Choice<String>> sheet = photo.read(OrderFields.OF_SHEET);
+  private Optional<Problem> isOnTheMap(ReadTable table, Row row) {
+    Optional<Choice<String>> sheet = row.read(OrderFields.OF_SHEET);
     if (sheet.isEmpty()) {
       return Optional.empty();
     }
@@ -122,8 +126,8 @@ public record MapRules(
     }
     if (!maps.containsKey(plane)) {
       return Optional.of(
-          photos.said(
-              photo,
+          table.said(
+              row,
               OrderFields.OF_SHEET,
               "\"%s\" is not a place of the map; the planes are %s; give plane, course from the eave and place from the left, such as %s"
                   .formatted(given, String.join(", ", maps.keySet()), anyPlace())));
@@ -132,7 +136,7 @@ public record MapRules(
       maps.get(plane).place(Reading.aside(), OrderFields.OF_SHEET.name(), sheet.get());
       return Optional.empty();
     } catch (RefusedException missing) {
-      return Optional.of(photos.said(photo, OrderFields.OF_SHEET, missing.getMessage()));
+      return Optional.of(table.said(row, OrderFields.OF_SHEET, missing.getMessage()));
     }
   }
 
@@ -158,7 +162,11 @@ public record MapRules(
   }
 
   private PlaceKey anyPlace() {
-    return maps.values().iterator().next().places(Reading.aside()).get(0).key();
+    return maps.values().stream()
+        .flatMap(map -> map.places(Reading.aside()).stream())
+        .map(Place::key)
+        .findFirst()
+        .orElseGet(() -> new PlaceKey("A", 1, 1, ""));
   }
 
   /** A zone has no courses and no places that its plane has not. */

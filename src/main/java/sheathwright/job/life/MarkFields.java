@@ -116,8 +116,14 @@ public final class MarkFields {
 
   private MarkFields() {}
 
-  /** The columns of a mark: where it lies, and these. */
-  public static List<Field<?>> with(List<Field<?>> places) {
-    return Stream.concat(places.stream(), OWN.stream()).toList();
+  /**
+   * The columns of a mark: where it lies, and these.
+   *
+   * @param ofBoards how much of it there is where the deck is boards
+   */
+  public static List<Field<?>> with(List<Field<?>> places, Field<?> ofBoards) {
+    return Stream.of(places.stream(), OWN.stream(), Stream.<Field<?>>of(ofBoards))
+        .flatMap(each -> each)
+        .toList();
   }
 }

@@ -9,6 +9,8 @@ import sheathwright.job.life.InspectionFields.Sense;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.ReadTable;
 import sheathwright.job.table.Row;
+import sheathwright.job.zone.SeenRules;
+import sheathwright.job.zone.ZoneFields;
 
 /** What was counted in a zone, and what was inspected, agrees with itself. */
 final class ZoneRules {

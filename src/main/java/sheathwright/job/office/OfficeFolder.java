@@ -45,7 +45,20 @@ public record OfficeFolder(List<Path> folders) {
 
   /** The nearest file of a name; none, if no folder has one. */
   public Optional<Path> nearest(String file) {
-    return folders.stream().map(folder -> folder.resolve(file)).filter(Files::exists).findFirst();
+    return nearest(file, 0);
+  }
+
+  /** The nearest file of a name above the job; none, if no folder above it has one. */
+  public Optional<Path> nearestAbove(String file) {
+    return nearest(file, 1);
+  }
+
+  private Optional<Path> nearest(String file, int from) {
+    return folders.stream()
+        .skip(from)
+        .map(folder -> folder.resolve(file))
+        .filter(Files::exists)
+        .findFirst();
   }
 
   /** A file as it is called from the job's folder: {@code ../prices.csv}. */

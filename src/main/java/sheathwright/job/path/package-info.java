@@ -5,5 +5,7 @@
  *
  * <p>Sources: those of the functions that it asks. Does not cover the way from the wall's plate
  * down to the footing, nor anything that only an engineer may say.
+ *
+ * <p>Not API: it may change with any version.
  */
 package sheathwright.job.path;

@@ -22,7 +22,12 @@ public final class FoundFields {
   public static final Field<Figure<Per<Money, Pieces>>> CLIP =
       Field.number("clip", "Panel clip", Units.USD_PER_PIECE, 0, 1_000).ifKnown().usually(0.01, 10);
 
-  public static final List<Field<?>> PRICES = List.of(COVER_METAL, CLIP);
+  public static final Field<Figure<Per<Money, Length>>> BOARD =
+      Field.number("board_ft", "Deck board, a foot", Units.USD_PER_FOOT, 0, 1_000)
+          .ifKnown()
+          .usually(0.2, 50);
+
+  public static final List<Field<?>> PRICES = List.of(COVER_METAL, CLIP, BOARD);
 
   public static final Field<Figure<Per<Nails, Pieces>>> REFASTEN_NAILS =
       Field.whole("refasten_nails", "Nails to refasten a sheet", Units.NAILS_PER_PIECE, 0, 500)
@@ -48,6 +53,12 @@ public final class FoundFields {
   public static final Field<Figure<Per<Time, Pieces>>> COVER_HOURS =
       hours("cover_h", "Cover a hole with sheet metal");
 
+  public static final Field<Figure<Per<Time, Length>>> BOARD_HOURS =
+      footHours("board_ft_h", "A foot of board out and a new one in");
+
+  public static final Field<Figure<Per<Time, Length>>> RENAIL_HOURS =
+      footHours("renail_ft_h", "Nail a foot of board again");
+
   public static final Field<Figure<Per<Money, Pieces>>> ROUND =
       Field.number("round_usd", "Prices go up to the next", Units.USD_PER_PIECE, 0.01, 100)
           .ifKnown();
@@ -71,6 +82,8 @@ public final class FoundFields {
           CLIP_HOURS,
           LIFT_HOURS,
           COVER_HOURS,
+          BOARD_HOURS,
+          RENAIL_HOURS,
           ROUND,
           ROUND_FOOT);
 

@@ -43,6 +43,11 @@ public final class FoundPrices {
   public static final Figure<Per<Nails, Length>> BLOCK_NAILS =
       Figure.constant("nails_of_a_foot_of_block", 2, Units.NAILS_PER_FOOT, RULE);
 
+  /** In a board at each rafter. */
+  private static final Figure<Nails> BOARD_NAILS =
+      Figure.constant("nails_of_a_board_at_a_rafter", 2, Units.NAIL, RULE);
+
+  private static final Figure<Quantity.Ratio> WHOLE = Figure.of(1, Units.RATIO);
   private static final Figure<Per<Nails, Length>> NO_NAILS = Figure.of(0, Units.NAILS_PER_FOOT);
   private static final Figure<Per<Nails, Pieces>> NO_NAIL = Figure.of(0, Units.NAILS_PER_PIECE);
   private static final Figure<Quantity.Ratio> SCABS_OF_A_STICK = Figure.of(2, Units.RATIO);
@@ -57,6 +62,7 @@ public final class FoundPrices {
   private final PriceSteps steps;
   private final Rates office;
   private final Figure<Per<Nails, Sheets>> nailsInASheet;
+  private final Figure<Length> spacing;
 
   /**
    * The prices of a job.
@@ -67,6 +73,7 @@ public final class FoundPrices {
    * @param steps what prices go up to
    * @param office what it charges by
    * @param nailsInASheet by the schedule
+   * @param spacing of the rafters
    */
   public FoundPrices(
       Facts prices,
@@ -74,13 +81,15 @@ public final class FoundPrices {
       Lumber lumber,
       PriceSteps steps,
       Rates office,
-      Figure<Per<Nails, Sheets>> nailsInASheet) {
+      Figure<Per<Nails, Sheets>> nailsInASheet,
+      Figure<Length> spacing) {
     this.prices = prices;
     this.rates = rates;
     this.lumber = lumber;
     this.steps = steps;
     this.office = office;
     this.nailsInASheet = nailsInASheet;
+    this.spacing = spacing;
   }
 
   /** Every price that the tables make. */
@@ -155,7 +164,27 @@ public final class FoundPrices {
               unit,
               PieceMaterial.piece(prices.fact(FoundFields.COVER_METAL)).nails(COVER_NAILS, nail),
               FoundFields.COVER_HOURS);
+      case BOARD ->
+          foot(
+              unit,
+              FootMaterial.foot(
+                      prices
+                          .fact(FoundFields.BOARD)
+                          .times(WHOLE.plus(rates.fact(OfficeFields.WASTE)))
+                          .as("foot_of_board_usd", Units.USD_PER_FOOT))
+                  .nails(boardNails(spacing), nail),
+              FoundFields.BOARD_HOURS);
+      case RENAIL ->
+          foot(
+              unit,
+              FootMaterial.foot(NOTHING_BOUGHT).nails(boardNails(spacing), nail),
+              FoundFields.RENAIL_HOURS);
     };
+  }
+
+  /** In a foot of board, over rafters that stand so far apart. */
+  public static Figure<Per<Nails, Length>> boardNails(Figure<Length> spacing) {
+    return BOARD_NAILS.dividedBy(spacing).as("nails_of_a_foot_of_board", Units.NAILS_PER_FOOT);
   }
 
   private FoundPrice piece(

@@ -44,6 +44,18 @@ public enum FoundUnit implements Word {
       "piece",
       List.of(FoundFields.COVER_METAL),
       List.of(FoundFields.COVER_HOURS),
+      List.of()),
+  BOARD(
+      "Deck board taken out and replaced",
+      "foot of board",
+      List.of(FoundFields.BOARD),
+      List.of(FoundFields.BOARD_HOURS),
+      List.of()),
+  RENAIL(
+      "Deck board nailed again",
+      "foot of board",
+      List.of(),
+      List.of(FoundFields.RENAIL_HOURS),
       List.of());
 
   private final String label;

@@ -34,11 +34,6 @@ public record ManyJobs(List<SeasonJob> jobs, int threads) {
    */
   public record Outcome<T>(String job, Optional<T> made, String refusal) {}
 
-  /** Jobs on all processors. */
-  public static ManyJobs onAllProcessors(List<SeasonJob> jobs) {
-    return new ManyJobs(jobs, Runtime.getRuntime().availableProcessors());
-  }
-
   /**
    * Makes something of each.
    *

@@ -2,6 +2,7 @@ package sheathwright.job.season;
 
 import static java.util.stream.Collectors.joining;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
@@ -22,6 +23,7 @@ import sheathwright.job.JobTable;
 import sheathwright.job.JobTables;
 import sheathwright.job.TableGuide;
 import sheathwright.job.life.FirmTables;
+import sheathwright.job.office.OfficeFolder;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Meant;
@@ -42,12 +44,14 @@ final class SharedTables {
           JobTable.PRICES, List.of("item"),
           JobTable.RATES, List.of("rate"),
           JobTable.LUMBER, List.of("size", "length_ft"),
-          JobTable.RULES, List.of());
+          JobTable.RULES, List.of(),
+          JobTable.FIRM, List.of("key"));
 
   /** What no file system lets stand in a folder's name. */
   private static final Pattern NO_FOLDER = Pattern.compile(".*[/\\\\:*?\"<>|].*|\\.+|.*\\.");
 
   private final TableFolder folder;
+  private final OfficeFolder office;
   private final List<Problem> problems = new ArrayList<>();
   private final Map<JobTable, CsvFile> files = new EnumMap<>(JobTable.class);
   private final Map<String, RowSource.Line> named = new LinkedHashMap<>();
@@ -55,12 +59,13 @@ final class SharedTables {
 
   SharedTables(TableFolder folder) {
     this.folder = folder;
+    this.office = OfficeFolder.of(folder.path());
     overlooked();
     facts = folder.table(JobTables.SEASON, problems::add);
     facts.ifPresent(this::name);
     for (JobTable table : JobTable.values()) {
       if (table != JobTable.JOB) {
-        folder.table(table.file(), problems::add).ifPresent(file -> files.put(table, file));
+        table(table).ifPresent(file -> files.put(table, file));
       }
     }
     if (isSound(JobTables.SEASON)) {
@@ -69,6 +74,25 @@ final class SharedTables {
     Stream.of(JobTable.values()).filter(JobTable::isNeeded).forEach(this::need);
     if (!problems.isEmpty()) {
       throw new ProblemsException(Problem.inOrder(problems));
+    }
+  }
+
+  /**
+   * A table of the season; one of the office may lie in a folder above it, and the nearest wins.
+   */
+  private Optional<CsvFile> table(JobTable table) {
+    Optional<Path> above =
+        folder.has(table.file()) || !table.isOfTheOffice()
+            ? Optional.empty()
+            : office.nearest(table.file());
+    if (above.isEmpty()) {
+      return folder.table(table.file(), problems::add);
+    }
+    try {
+      return Optional.of(CsvFile.read(above.get(), office.name(above.get())));
+    } catch (ProblemsException broken) {
+      problems.addAll(broken.problems());
+      return Optional.empty();
     }
   }
 
@@ -233,8 +257,10 @@ final class SharedTables {
     if (table == JobTable.JOB) {
       return;
     }
-    if (!folder.has(table.file())) {
-      problems.add(JobTables.missing(table, folder.name()));
+    boolean isThere =
+        table.isOfTheOffice() ? office.nearest(table.file()).isPresent() : folder.has(table.file());
+    if (!isThere) {
+      problems.add(JobTables.missing(table, folder.name() + JobTables.above(table, office)));
     }
     CsvFile file = files.get(table);
     boolean isUnclear = !isSound(JobTables.SEASON) || !isSound(table.file());

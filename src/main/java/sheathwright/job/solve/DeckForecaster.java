@@ -14,9 +14,6 @@ import sheathwright.forecast.Chances;
 import sheathwright.forecast.Zone;
 import sheathwright.forecast.ZoneForecast;
 import sheathwright.job.life.ForecastFields;
-import sheathwright.job.life.SeenRules;
-import sheathwright.job.life.ToldZone;
-import sheathwright.job.life.ZoneFields;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Problem;
@@ -24,6 +21,9 @@ import sheathwright.job.table.ProblemsException;
 import sheathwright.job.table.ReadTable;
 import sheathwright.job.table.Row;
 import sheathwright.job.table.TableReader;
+import sheathwright.job.zone.SeenRules;
+import sheathwright.job.zone.ToldZone;
+import sheathwright.job.zone.ZoneFields;
 
 /** How many places of a roof are bad, zone by zone: some rot first and are seen least. */
 final class DeckForecaster {

@@ -18,12 +18,12 @@ import sheathwright.forecast.FitRange;
 import sheathwright.forecast.HistoryFit;
 import sheathwright.forecast.House;
 import sheathwright.job.life.FirmFields;
-import sheathwright.job.life.SeenRules;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.job.table.ReadTable;
 import sheathwright.job.table.TableReader;
+import sheathwright.job.zone.SeenRules;
 
 /**
  * Sheets for several houses at once: the bad luck of one is evened out by the good luck of another,

@@ -3,5 +3,7 @@
  * it is, or holds what nobody should open.
  *
  * <p>Does not cover what the tables mean.
+ *
+ * <p>Not API: it may change with any version.
  */
 package sheathwright.job.tab;

@@ -68,7 +68,7 @@ public final class Dates {
   }
 
   /** What was understood of a date whose day could be its month; nothing of any other. */
-  public static Optional<String> doubt(String text) {
+  static Optional<String> doubt(String text) {
     String given = text.strip();
     Matcher parts = SLASHES.matcher(given);
     boolean couldBeBoth =
@@ -80,6 +80,11 @@ public final class Dates {
             "%s is read as %s, the month first; write %s to be sure"
                 .formatted(given, inWords(read(given)), read(given)))
         : Optional.empty();
+  }
+
+  /** What to write for a date whose day could be its month; nothing for any other. */
+  static Optional<String> eitherWay(String text) {
+    return doubt(text).map(doubt -> meant(text.strip()));
   }
 
   /** What to write for a date in numbers that is not read: the month first, and the day first. */

@@ -230,6 +230,6 @@ public record Field<T extends Traced>(
     if (value instanceof Figure<?> figure) {
       return usual.question(text.strip(), figure);
     }
-    return form == Form.DATE ? Dates.doubt(text) : Optional.empty();
+    return form == Form.DATE || form == Form.MOMENT ? Moment.doubt(text) : Optional.empty();
   }
 }

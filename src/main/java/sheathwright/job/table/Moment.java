@@ -50,6 +50,21 @@ public record Moment(LocalDate day, Optional<LocalTime> time) {
         : new Moment(Dates.read(given), Optional.empty());
   }
 
+  /** What was understood of a day that could be its month; nothing of any other. */
+  public static Optional<String> doubt(String text) {
+    return Dates.doubt(dayOf(text));
+  }
+
+  /** What to write for a day that could be its month: the month first, or the day first. */
+  public static Optional<String> eitherWay(String text) {
+    return Dates.eitherWay(dayOf(text));
+  }
+
+  private static String dayOf(String text) {
+    Matcher parts = WITH_TIME.matcher(text.strip());
+    return parts.matches() ? parts.group(1) : text.strip();
+  }
+
   private static LocalTime time(String given, Matcher parts) {
     int hour = Integer.parseInt(parts.group(2));
     boolean isHalved = parts.group(4) != null;

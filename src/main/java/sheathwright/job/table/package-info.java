@@ -3,5 +3,7 @@
  * wrong said at once.
  *
  * <p>Does not know what a job is made of.
+ *
+ * <p>Not API: it may change with any version.
  */
 package sheathwright.job.table;

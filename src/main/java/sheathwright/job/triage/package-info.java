@@ -3,5 +3,7 @@
  * follows, with its reason.
  *
  * <p>Sources: {@code sheathing.triage}. Does not cover how much of it is billed.
+ *
+ * <p>Not API: it may change with any version.
  */
 package sheathwright.job.triage;

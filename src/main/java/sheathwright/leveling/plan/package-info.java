@@ -4,5 +4,9 @@
  *
  * <p>Sources: geometry and common practice. Does not cover whether a sister is strong enough: a
  * licensed engineer decides that first.
+ *
+ * <p>Part of the library's API.
+ *
+ * @since 0.1
  */
 package sheathwright.leveling.plan;

@@ -4,5 +4,9 @@
  *
  * <p>Sources: geometry; a sag that was read at one place is taken as a parabola, common practice.
  * Does not cover why a rafter sagged.
+ *
+ * <p>Part of the library's API.
+ *
+ * @since 0.1
  */
 package sheathwright.leveling.string;

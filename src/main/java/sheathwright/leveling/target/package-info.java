@@ -4,5 +4,9 @@
  *
  * <p>A linear program of few rows, solved by a library and checked again by other code. Does not
  * cover targets that are not straight.
+ *
+ * <p>Part of the library's API.
+ *
+ * @since 0.1
  */
 package sheathwright.leveling.target;

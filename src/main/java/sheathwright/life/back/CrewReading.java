@@ -81,7 +81,10 @@ final class CrewReading {
         .forEach(rows -> places(rows, before, named));
     book.table(CrewTabs.READINGS, TableGuide.fields(JobTable.READINGS).keySet())
         .ifPresent(table -> readings(table, kept.get(JobTable.READINGS.word())));
-    book.table(CrewTabs.LOG, TableGuide.fields(JobTable.LOG).keySet()).ifPresent(this::log);
+    for (JobTable table : CrewTabs.ADDED) {
+      book.table(table.word(), TableGuide.fields(table).keySet())
+          .ifPresent(rows -> added(table, rows));
+    }
   }
 
   private void places(SheetTable rows, Map<String, Map<String, String>> before, Set<String> named) {
@@ -232,17 +235,17 @@ final class CrewReading {
     tables.added(JobTable.PHOTOS).add(photo);
   }
 
-  private void log(SheetTable table) {
-    for (RowSource.Line line : table.lines()) {
-      Map<String, String> row = CrewTabs.row(table, line);
-      for (Field<?> field : OrderFields.LOG) {
+  private void added(JobTable table, SheetTable rows) {
+    for (RowSource.Line line : rows.lines()) {
+      Map<String, String> row = CrewTabs.row(rows, line);
+      for (Field<?> field : TableGuide.fields(table).values()) {
         if (field.isRequired() && !row.containsKey(field.name())) {
-          tables.problem(table, line, field.name(), "it is empty; fill it in, or clear the line");
+          tables.problem(rows, line, field.name(), "it is empty; fill it in, or clear the line");
         }
       }
-      readable(JobTable.LOG, table, line, Map.copyOf(row), row);
+      readable(table, rows, line, Map.copyOf(row), row);
       row.put(WRITTEN_BY, start.getOrDefault(CrewTabs.BY, ""));
-      tables.added(JobTable.LOG).add(row);
+      tables.added(table).add(row);
     }
   }
 }

@@ -11,9 +11,9 @@ import sheathwright.job.JobTable;
 import sheathwright.job.TableGuide;
 import sheathwright.job.life.MarkFields;
 import sheathwright.job.life.OrderFields;
-import sheathwright.job.life.ZoneFields;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.RowSource;
+import sheathwright.job.zone.ZoneFields;
 import sheathwright.life.record.HeldTables;
 
 /** The tabs of a crew's workbook that are read back, and what stands on them. */
@@ -25,8 +25,8 @@ public final class CrewTabs {
   /** The tab that says who filled it in, and when, where a row does not. */
   public static final String START = "start";
 
-  /** The tab of what was done by day and task. */
-  public static final String LOG = JobTable.LOG.word();
+  /** The tables to which a crew adds lines: what it did, and what screws held that it pulled. */
+  public static final List<JobTable> ADDED = List.of(JobTable.PULL_TESTS, JobTable.LOG);
 
   /** The tab of how far the feet of rafters lie below the string. */
   public static final String READINGS = JobTable.READINGS.word();

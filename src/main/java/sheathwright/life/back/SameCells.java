@@ -11,6 +11,7 @@ import sheathwright.figure.Traced;
 import sheathwright.job.JobTable;
 import sheathwright.job.TableGuide;
 import sheathwright.job.table.Field;
+import sheathwright.job.table.Moment;
 import sheathwright.job.table.RowSource;
 import sheathwright.life.record.HeldTables;
 import sheathwright.life.record.TableChanges;
@@ -50,7 +51,8 @@ record SameCells(JobTable table) {
   }
 
   /**
-   * A cell as it is to be written: a word or a day as the job reads it, a number as it was typed.
+   * A cell as it is to be written: a word or a day as the job reads it, a number as it was typed,
+   * and so a day that could be its month, which is asked about whenever the job is read.
    *
    * @throws RefusedException if the column does not take it
    */
@@ -60,7 +62,8 @@ record SameCells(JobTable table) {
       return text;
     }
     Traced read = field.read(column, text, Source.GIVEN);
-    return read instanceof Figure<?> ? text : ((Choice<?>) read).plain();
+    boolean isAskedAbout = Moment.doubt(text).isPresent();
+    return read instanceof Figure<?> || isAskedAbout ? text : ((Choice<?>) read).plain();
   }
 
   /** The lines of a table, each by column, its numbers with a decimal point. */

@@ -23,6 +23,7 @@ public final class SurveyTabs {
           JobTable.REPORTS,
           JobTable.LAYERS,
           JobTable.MAKER,
+          JobTable.PULL_TESTS,
           JobTable.PHOTOS);
 
   private static final String ALONG_A_RAFTER = "up_in";

@@ -49,27 +49,10 @@ public final class AgreedRows {
   }
 
   private void addItems() {
-    Figure<?> most =
-        job.knows(LifeFields.CEILING_SHEETS)
-            ? job.fact(LifeFields.CEILING_SHEETS)
-            : estimate.sheetsAtWorst();
-    rows.add(
-        item(Item.SHEET, estimate.billRule().value().word(), estimate.quote().extraSheet())
-            .with(AgreedFields.INCLUDED, Optional.of(estimate.plannedSheets()))
-            .with(AgreedFields.CREDIT, Cells.money(estimate.quote().credit().value()))
-            .with(AgreedFields.MOST, Optional.of(most))
-            .row());
-    estimate
-        .quote()
-        .extras()
-        .forEach(
-            (unit, price) -> {
-              Item item = Words.of(Item.values(), unit.word()).orElseThrow();
-              rows.add(
-                  item(item, item.unit(), price)
-                      .with(AgreedFields.INCLUDED, item == Item.LIFT ? lifted() : Optional.empty())
-                      .row());
-            });
+    if (estimate.deck().hasSheets()) {
+      addSheets();
+    }
+    addExtras();
     boolean mayRepair = mayRepair();
     estimate
         .rafterLeveling()
@@ -81,6 +64,34 @@ public final class AgreedRows {
             });
   }
 
+  private void addSheets() {
+    Figure<?> most =
+        job.knows(LifeFields.CEILING_SHEETS)
+            ? job.fact(LifeFields.CEILING_SHEETS)
+            : estimate.sheetsAtWorst();
+    rows.add(
+        item(Item.SHEET, estimate.billRule().value().word(), estimate.quote().extraSheet())
+            .with(AgreedFields.INCLUDED, Optional.of(estimate.plannedSheets()))
+            .with(AgreedFields.CREDIT, Cells.money(estimate.quote().credit().value()))
+            .with(AgreedFields.MOST, Optional.of(most))
+            .row());
+  }
+
+  private void addExtras() {
+    estimate
+        .quote()
+        .extras()
+        .forEach(
+            (unit, price) -> {
+              Item item = Words.of(Item.values(), unit.word()).orElseThrow();
+              rows.add(
+                  item(item, item.unit(), price)
+                      .with(AgreedFields.INCLUDED, item == Item.LIFT ? lifted() : Optional.empty())
+                      .with(AgreedFields.MOST, item == Item.BOARD ? boards() : Optional.empty())
+                      .row());
+            });
+  }
+
   private boolean mayRepair() {
     return estimate.framing().mayRepair().value() == YesNo.YES;
   }
@@ -88,6 +99,11 @@ public final class AgreedRows {
   /** The sheets that the price lifts for the rafters, if it sells their leveling. */
   private Optional<Figure<?>> lifted() {
     return estimate.deck().sheetsToLift().filter(any -> mayRepair()).map(sheets -> sheets);
+  }
+
+  /** No more feet of board are billed than the deck has. */
+  private Optional<Figure<?>> boards() {
+    return estimate.quote().mostBoards().map(feet -> feet);
   }
 
   private void addRafters(Item item, Figure<?> price, Figure<?> planned, boolean mayRepair) {

@@ -21,27 +21,20 @@ import sheathwright.job.table.Field;
 public final class ItemHours {
 
   private static final Map<Item, Rate<?>> RATES =
-      Map.of(
-          Item.SHEET,
-          new Rate<>(OfficeFields.EXTRA_SHEET_HOURS, Figure.of(1, Units.SHEET)),
-          Item.REFASTEN,
-          piece(FoundFields.REFASTEN_HOURS),
-          Item.RELIEF,
-          foot(FoundFields.RELIEF_HOURS),
-          Item.BLOCK,
-          foot(FoundFields.BLOCK_HOURS),
-          Item.SCAB,
-          piece(FoundFields.SCAB_HOURS),
-          Item.CLIP,
-          piece(FoundFields.CLIP_HOURS),
-          Item.LIFT,
-          piece(FoundFields.LIFT_HOURS),
-          Item.COVER,
-          piece(FoundFields.COVER_HOURS),
-          Item.SISTER,
-          piece(OfficeFields.SISTER_HOURS),
-          Item.SHIM,
-          piece(OfficeFields.SHIM_HOURS));
+      Map.ofEntries(
+          Map.entry(
+              Item.SHEET, new Rate<>(OfficeFields.EXTRA_SHEET_HOURS, Figure.of(1, Units.SHEET))),
+          Map.entry(Item.REFASTEN, piece(FoundFields.REFASTEN_HOURS)),
+          Map.entry(Item.RELIEF, foot(FoundFields.RELIEF_HOURS)),
+          Map.entry(Item.BLOCK, foot(FoundFields.BLOCK_HOURS)),
+          Map.entry(Item.SCAB, piece(FoundFields.SCAB_HOURS)),
+          Map.entry(Item.CLIP, piece(FoundFields.CLIP_HOURS)),
+          Map.entry(Item.LIFT, piece(FoundFields.LIFT_HOURS)),
+          Map.entry(Item.COVER, piece(FoundFields.COVER_HOURS)),
+          Map.entry(Item.BOARD, foot(FoundFields.BOARD_HOURS)),
+          Map.entry(Item.RENAIL, foot(FoundFields.RENAIL_HOURS)),
+          Map.entry(Item.SISTER, piece(OfficeFields.SISTER_HOURS)),
+          Map.entry(Item.SHIM, piece(OfficeFields.SHIM_HOURS)));
 
   /**
    * Where the hours of an item stand.

@@ -130,10 +130,11 @@ public final class NextOrder {
     return accounts.items().stream().filter(item -> !Same.isNothing(item.open().value())).toList();
   }
 
-  /** How many sheets may still be billed below the ceiling; nothing if no ceiling was agreed. */
-  public Optional<Figure<Ratio>> leftBelowCeiling() {
+  /** How much of an item may still be billed below its ceiling; nothing if none was agreed. */
+  public Optional<Figure<Ratio>> leftBelowCeiling(Item of) {
+    String name = of == Item.SHEET ? "sheets" : of.word();
     return accounts.items().stream()
-        .filter(item -> item.item() == Item.SHEET && item.agreed().most().isPresent())
+        .filter(item -> item.item() == of && item.agreed().most().isPresent())
         .findFirst()
         .map(
             item ->
@@ -141,7 +142,7 @@ public final class NextOrder {
                     .most()
                     .orElseThrow()
                     .minus(item.counted())
-                    .as("sheets_left_below_ceiling", Units.RATIO));
+                    .as(name + "_left_below_ceiling", Units.RATIO));
   }
 
   /** Whether it may be done before anybody says yes; nothing if the agreement does not say so. */

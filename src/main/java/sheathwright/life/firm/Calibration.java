@@ -1,13 +1,8 @@
 package sheathwright.life.firm;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 import sheathwright.job.life.FirmTables;
 import sheathwright.job.season.ManyJobs;
 import sheathwright.job.season.Season;
@@ -39,7 +34,7 @@ public final class Calibration {
             refusals.add("%s: left out: %s".formatted(outcome.job(), outcome.refusal()));
           }
         });
-    proposals.addAll(history.proposals());
+    proposals.addAll(history.proposals(records::old));
     List<Proposal> hours = records.proposals();
     proposals.addAll(hours);
     if (hours.stream().anyMatch(Proposal::isMade)) {
@@ -79,16 +74,6 @@ public final class Calibration {
 
   /** The proposals as a table. */
   public byte[] table() {
-    StringBuilder text = new StringBuilder();
-    try (CSVPrinter printer =
-        new CSVPrinter(text, CSVFormat.DEFAULT.builder().setRecordSeparator('\n').get())) {
-      printer.printRecord(Proposal.HEADINGS);
-      for (Proposal proposal : proposals) {
-        printer.printRecord(proposal.cells());
-      }
-    } catch (IOException impossible) {
-      throw new UncheckedIOException(impossible); // a text takes everything
-    }
-    return text.toString().getBytes(StandardCharsets.UTF_8);
+    return CsvText.of(Proposal.HEADINGS, proposals.stream().map(Proposal::cells).toList());
   }
 }

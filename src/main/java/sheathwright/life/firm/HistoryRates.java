@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Ratio;
@@ -64,27 +65,37 @@ public final class HistoryRates {
     return houses.size();
   }
 
-  List<Proposal> proposals() {
+  /**
+   * What they say of each rate.
+   *
+   * @param old a rate as the jobs have it now
+   */
+  List<Proposal> proposals(Function<String, Old> old) {
     List<Proposal> all = new ArrayList<>();
     if (lack.isPresent()) {
       for (String name : NAMES) {
-        all.add(Proposal.none(name, "", houses.size(), lack().orElseThrow()));
+        all.add(Proposal.none(name, old.apply(name).shown(), houses.size(), lack().orElseThrow()));
       }
     } else {
       OfficeShare share = OfficeShare.of(houses);
       FitRange range = range();
       String both =
           "both ends belong together: the fit that asks for the fewest sheets, and for the most";
-      all.add(share(share.alpha(), range.least().alpha(), range.most().alpha()).known(both));
-      all.add(share(share.beta(), range.least().beta(), range.most().beta()).known(both));
+      all.add(share(share.alpha(), old, range.least().alpha(), range.most().alpha()).known(both));
+      all.add(share(share.beta(), old, range.least().beta(), range.most().beta()).known(both));
     }
     all.add(failures());
     return all;
   }
 
-  private Proposal share(Figure<Ratio> fitted, double least, double most) {
+  private Proposal share(
+      Figure<Ratio> fitted, Function<String, Old> old, double least, double most) {
     return Proposal.of(
-        fitted.name(), "", fitted.value(), houses.size(), Proposal.range(least, most));
+        fitted.name(),
+        old.apply(fitted.name()).shown(),
+        fitted.value(),
+        houses.size(),
+        Proposal.range(least, most));
   }
 
   private FitRange range() {
@@ -158,7 +169,8 @@ public final class HistoryRates {
     lines.add("each house, forecast from all others:");
     Held.priced(houses).forEach(held -> lines.add("  " + held.inWords()));
     curve().forEach(held -> lines.add("  " + held.bar()));
-    lines.add("  # held, | was meant: held beyond what was meant is caution, short of it is luck");
+    lines.add(
+        "  # held, | meant: held beyond meant is caution, held short of it a forecast that says too few");
     return lines;
   }
 

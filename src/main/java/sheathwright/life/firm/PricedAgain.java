@@ -26,7 +26,9 @@ record PricedAgain(Figure<Money> before, Figure<Money> after) {
     proposals.stream()
         .filter(Proposal::isMade)
         .forEach(each -> others.put(each.rate(), each.proposed()));
-    JobTables own = job.tables();
+    JobTables all = job.tables();
+    boolean isAgreed = all.files().containsKey(JobTable.AGREED.word());
+    JobTables own = isAgreed ? all : all.without(JobTable.STAGES); // payments come to one price
     String rates = JobTable.RATES.word();
     Map<String, RowSource> files = new LinkedHashMap<>(own.files());
     files.computeIfPresent(

@@ -6,13 +6,20 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import sheathwright.figure.Figure;
 import sheathwright.job.Job;
+import sheathwright.job.life.ForecastFields;
 import sheathwright.job.life.Item;
 import sheathwright.job.price.OfficeFields;
+import sheathwright.job.table.Field;
 import sheathwright.life.bill.ItemHours;
 
 /** What the crews of all jobs have logged, and the hours that the offices' rates have for it. */
 final class Records {
+
+  /** Rates that are looked at besides. */
+  private static final List<Field<? extends Figure<?>>> BESIDE =
+      List.of(OfficeFields.PLANNED_SHEET_HOURS, ForecastFields.BAD_ALPHA, ForecastFields.BAD_BETA);
 
   private final List<Done> log = new ArrayList<>();
   private final Map<String, List<Double>> rates = new TreeMap<>();
@@ -21,7 +28,7 @@ final class Records {
    * The records of one job.
    *
    * @param log its rows
-   * @param rates hours of one, by the key of the rate
+   * @param rates each by its key
    */
   record OfJob(List<Done> log, Map<String, Double> rates) {
 
@@ -31,10 +38,9 @@ final class Records {
       for (Item item : Item.values()) {
         hours.each(item).ifPresent(each -> rates.put(ItemHours.key(item), each.value()));
       }
-      String planned = OfficeFields.PLANNED_SHEET_HOURS.name();
-      if (job.rateBook().knows(OfficeFields.PLANNED_SHEET_HOURS)) {
-        rates.put(planned, job.rateBook().fact(OfficeFields.PLANNED_SHEET_HOURS).value());
-      }
+      BESIDE.stream()
+          .filter(job.rateBook()::knows)
+          .forEach(field -> rates.put(field.name(), job.rateBook().fact(field).value()));
       return new OfJob(Done.of(job), rates);
     }
   }
@@ -45,7 +51,8 @@ final class Records {
         .forEach((key, hours) -> rates.computeIfAbsent(key, each -> new ArrayList<>()).add(hours));
   }
 
-  private Old old(String key) {
+  /** A rate as the jobs have it now. */
+  Old old(String key) {
     return Old.of(rates.getOrDefault(key, List.of()));
   }
 

@@ -25,9 +25,17 @@ final class FoundCount {
   private final Claims claims;
   private final BillRule rule;
   private final Map<String, String> markOf = new HashMap<>();
+  private final BoardCounts boards;
 
-  FoundCount(Claims claims, BillRule rule) {
+  /**
+   * Counts so.
+   *
+   * @param claims which mark each replaced place is counted with
+   * @param boards which mark each foot of board is counted with
+   */
+  FoundCount(Claims claims, BillRule rule, BoardCounts boards) {
     this.claims = claims;
+    this.boards = boards;
     this.rule = rule;
   }
 
@@ -67,7 +75,7 @@ final class FoundCount {
     String with = much.with().stream().distinct().map(each -> "; " + each).collect(joining());
     return new Found(
         mark.key(),
-        mark.reach().main().key().toString(),
+        mark.place(),
         mark.action(),
         mark.reason() + with,
         mark.isCharged() ? much.item() : Optional.empty(),
@@ -80,6 +88,9 @@ final class FoundCount {
 
   private Much much(ReadMark mark) {
     Decided action = Decided.valueOf(mark.action().toUpperCase(Locale.ROOT));
+    if (mark.boards().isPresent()) {
+      return ofBoards(mark, mark.boards().get(), action);
+    }
     return switch (action) {
       case REPLACE -> replaced(mark);
       case COVER -> covered(mark);
@@ -89,6 +100,28 @@ final class FoundCount {
       case LIFT -> once(Item.LIFT, mark.key(), mark.reach().touched());
       case DRY, WATCH, STOP -> Much.NOTHING;
     };
+  }
+
+  /** What is done to boards: the rest of what is done to sheets was refused before. */
+  private Much ofBoards(ReadMark mark, BoardRun run, Decided action) {
+    return switch (action) {
+      case REPLACE -> feet(Item.BOARD, run, boards.replaced(mark.key(), run));
+      case REFASTEN -> feet(Item.RENAIL, run, boards.nailed(mark.key(), run));
+      case COVER -> {
+        List<String> with =
+            boards.replacing(run).stream()
+                .map(other -> "its boards are replaced, " + countedWith(other))
+                .toList();
+        yield Much.of(Item.COVER, with.isEmpty() ? 1 : 0, with);
+      }
+      default -> Much.NOTHING;
+    };
+  }
+
+  private static Much feet(Item item, BoardRun run, BoardCounts.Feet counted) {
+    List<String> with = new ArrayList<>(List.of(run.inWords()));
+    counted.with().forEach(other -> with.add("boards in common are " + countedWith(other)));
+    return Much.of(item, counted.feet(), with);
   }
 
   private Much replaced(ReadMark mark) {

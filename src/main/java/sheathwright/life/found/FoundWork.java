@@ -12,6 +12,7 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity;
+import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Reading;
@@ -43,6 +44,7 @@ public final class FoundWork {
   private final Solution solution;
   private final Map<Deck.Part, SheetUnits> charged = new LinkedHashMap<>();
   private final Map<Deck.Part, SheetUnits> replaced = new LinkedHashMap<>();
+  private final Map<Deck.Part, Figure<Length>> feetOfBoard = new LinkedHashMap<>();
   private final Map<Item, Figure<?>> quantities = new EnumMap<>(Item.class);
   private final Figure<Sheets> found;
   private final List<MarkDecision.Live> live;
@@ -58,7 +60,8 @@ public final class FoundWork {
     Map<ReadMark, Deck.Part> marks = new LinkedHashMap<>();
     deck.marked().forEach(marked -> marks.put(ReadMark.of(reading, marked, stage), marked.part()));
     Claims claims = new Claims(reading, deck.parts(), List.copyOf(marks.keySet()));
-    FoundCount count = new FoundCount(claims, rule);
+    BoardCounts boards = new BoardCounts(marks.keySet().stream().sorted(ReadMark.COUNTED).toList());
+    FoundCount count = new FoundCount(claims, rule, boards);
     List<Found> all = new ArrayList<>(count.found(List.copyOf(marks.keySet())));
     for (Deck.Part part : deck.parts()) {
       List<Place> lifted = deck.lifted(reading, part);
@@ -71,6 +74,18 @@ public final class FoundWork {
     }
     this.list = List.copyOf(all);
     this.solution = reading.solution("found_by_marks");
+    for (Deck.Part part : deck.ofBoards()) {
+      String name = part.plane().name();
+      double feet =
+          marks.entrySet().stream()
+              .filter(mark -> mark.getValue() == part && mark.getKey().isCharged())
+              .flatMap(
+                  mark -> list.stream().filter(each -> each.mark().equals(mark.getKey().key())))
+              .filter(each -> each.item().equals(Optional.of(Item.BOARD)))
+              .mapToDouble(Found::quantity)
+              .sum();
+      feetOfBoard.put(part, figure("found_boards_on_" + name, feet, Units.FOOT));
+    }
     for (Deck.Part part : deck.parts()) {
       String on = "on_" + part.plane().name();
       charged.put(part, units("billed_" + on, areas(marks, part, claims, true)));
@@ -124,7 +139,7 @@ public final class FoundWork {
   public static Unit<?> unitOf(Item item) {
     return switch (item) {
       case SHEET -> Units.SHEET;
-      case RELIEF, BLOCK -> Units.FOOT;
+      case RELIEF, BLOCK, BOARD, RENAIL -> Units.FOOT;
       case REFASTEN, SCAB, CLIP, LIFT, COVER, SISTER, SHIM -> Units.PIECE;
     };
   }
@@ -151,6 +166,11 @@ public final class FoundWork {
   /** The sheets of a plane that are counted on a bill. */
   public Figure<Sheets> sheets(Deck.Part part, Estimate estimate) {
     return charged.get(part).by(estimate.billRule(), "found_sheets_on_" + part.plane().name());
+  }
+
+  /** The feet of board of a plane that are counted on a bill; its deck is boards. */
+  public Figure<Length> feetOfBoard(Deck.Part part) {
+    return feetOfBoard.get(part);
   }
 
   /** Every sheet of a plane that is replaced, whoever pays for it. */

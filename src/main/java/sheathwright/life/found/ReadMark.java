@@ -1,6 +1,7 @@
 package sheathwright.life.found;
 
 import java.util.Comparator;
+import java.util.Optional;
 import sheathwright.catalog.NaturalOrder;
 import sheathwright.figure.Reading;
 import sheathwright.figure.Units;
@@ -18,7 +19,8 @@ import sheathwright.sheathing.patch.Mark;
  * @param key what it is called
  * @param action what is done about it
  * @param reason why, in a sentence
- * @param reach where it lies
+ * @param boards that it lies on, where the deck of its plane is boards
+ * @param reach where it lies among the places of its plane, if that has some
  * @param jointFeet length of the joint, where it was measured; else 0
  * @param isEdge whether a long edge was looked at, and not the bearing of an end
  * @param isEnd whether the bearing of an end was measured
@@ -32,6 +34,7 @@ record ReadMark(
     String key,
     String action,
     String reason,
+    Optional<BoardRun> boards,
     MarkReach reach,
     double jointFeet,
     boolean isEdge,
@@ -53,6 +56,13 @@ record ReadMark(
           .thenComparing(ReadMark::on)
           .thenComparing(ReadMark::key, NaturalOrder.OF_NAMES);
 
+  /** The place that it is known by; the plane and the mark where the deck has no places. */
+  String place() {
+    return boards
+        .map(run -> "%s mark %s".formatted(run.plane(), key))
+        .orElseGet(() -> reach.main().key().toString());
+  }
+
   static ReadMark of(Reading reading, Deck.Marked marked, Stage stage) {
     Row row = marked.row();
     Mark mark = marked.mark();
@@ -73,6 +83,16 @@ record ReadMark(
         mark.key(),
         reading.word(label + "what is done by the rules or the crew", marked.decision().action()),
         reading.word(label + "why", marked.decision().reason()),
+        marked
+            .part()
+            .map()
+            .board()
+            .map(
+                board ->
+                    BoardRun.of(
+                        marked.part().plane().name(),
+                        seen.box(),
+                        reading.number(label + "what one board covers", board, Units.INCH))),
         new MarkReach(
             seen.box(),
             seen.whole().isEmpty(),

@@ -3,5 +3,7 @@
  *
  * <p>Sources: {@code sheathing.triage} for the actions; common practice for the quantities. Does
  * not cover prices.
+ *
+ * <p>Not API: it may change with any version.
  */
 package sheathwright.life.found;

@@ -167,19 +167,24 @@ public final class Closing {
     String hash = Fingerprint.ofAll(folder.with(facts));
     SentDocument sentBill = sent(Issue.INVOICE, INVOICE, bill, hash, Optional.of(invoice.total()));
     SentDocument sentRecord = sent(Issue.DECK_RECORD, RECORD, record, hash, Optional.empty());
-    new Writing(folder.path())
-        .kept(INVOICE, bill)
-        .kept(RECORD, record)
-        .copied(place.resolve(INVOICE), bill, mayReplace)
-        .copied(place.resolve(RECORD), record, mayReplace)
-        .with(facts)
-        .with(sentRecord.listedIn(sentBill.listedIn(folder.text(JobTable.SENT, OrderFields.SENT))))
-        .with(
-            firm,
-            folder
-                .text(firm.resolve(HISTORY), FirmFields.HISTORY)
-                .withRow(History.row(name, on.day().toString(), estimate, accounts)))
-        .write();
+    Writing writing =
+        new Writing(folder.path())
+            .kept(INVOICE, bill)
+            .kept(RECORD, record)
+            .copied(place.resolve(INVOICE), bill, mayReplace)
+            .copied(place.resolve(RECORD), record, mayReplace)
+            .with(facts)
+            .with(
+                sentRecord.listedIn(
+                    sentBill.listedIn(folder.text(JobTable.SENT, OrderFields.SENT))));
+    if (estimate.deck().hasSheets()) {
+      writing.with(
+          firm,
+          folder
+              .text(firm.resolve(HISTORY), FirmFields.HISTORY)
+              .withRow(History.row(name, on.day().toString(), estimate, accounts)));
+    }
+    writing.write();
     return List.of(place.resolve(INVOICE), place.resolve(RECORD));
   }
 

@@ -52,6 +52,7 @@ final class Fingerprint {
           JobTable.ORDER_LINES,
           JobTable.PLACES,
           JobTable.INSPECTIONS,
+          JobTable.PULL_TESTS,
           JobTable.LOG,
           JobTable.FIRM);
 

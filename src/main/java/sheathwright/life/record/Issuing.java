@@ -15,9 +15,9 @@ import sheathwright.job.file.Manifest;
 import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.Stage;
-import sheathwright.job.life.ZoneFields;
 import sheathwright.job.office.FirmKeys;
 import sheathwright.job.table.Moment;
+import sheathwright.job.zone.ZoneFields;
 
 /** A quote going out: numbered, dated, kept, and listed among what was sent. */
 public final class Issuing {
@@ -133,7 +133,7 @@ public final class Issuing {
             writing
                 .copied(place.resolve("quote.xlsx"), homeowner, mayReplace)
                 .copied(place.resolve("estimate.xlsx"), office, mayReplace));
-    if (estimate.job().lines(JobTable.PLACES).isEmpty()) {
+    if (estimate.job().lines(JobTable.PLACES).isEmpty() && estimate.deck().hasSheets()) {
       writing.with(places());
     }
     keepPriceBook(writing);

@@ -181,7 +181,7 @@ public final class JobFolder {
   }
 
   /** The issue of the quote that went out last. */
-  Optional<SentDocument> newestIssue() {
+  public Optional<SentDocument> newestIssue() {
     return sent.stream()
         .filter(document -> Issue.numberOf(document.document()) > 0)
         .max(Comparator.comparingInt(document -> Issue.numberOf(document.document())));

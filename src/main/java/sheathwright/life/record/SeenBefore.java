@@ -9,9 +9,9 @@ import sheathwright.figure.Shown;
 import sheathwright.figure.Units;
 import sheathwright.job.Job;
 import sheathwright.job.JobTable;
-import sheathwright.job.life.ZoneFields;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Row;
+import sheathwright.job.zone.ZoneFields;
 
 /**
  * What was seen of a deck before the covering was off, over all its zones.

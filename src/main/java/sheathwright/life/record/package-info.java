@@ -4,5 +4,7 @@
  *
  * <p>Sources: the user's own tables. Does not cover what the documents show, nor the arithmetic of
  * bills.
+ *
+ * <p>Not API: it may change with any version.
  */
 package sheathwright.life.record;

@@ -93,6 +93,7 @@ public final class Starting {
     }
     if (hasMaker) {
       start.add(JobTable.MAKER, kinds, isHip);
+      start.add(JobTable.PULL_TESTS, kinds, isHip);
     }
     for (JobTable table : PRICE_BOOK) {
       start

@@ -47,6 +47,7 @@ public final class Supply {
   private static final Figure<Length> NO_LENGTH = Figure.of(0, Units.FOOT);
   private static final Figure<Pieces> ONE = Figure.of(1, Units.PIECE);
   private static final Figure<Sheets> SHEET = Figure.of(1, Units.SHEET);
+  private static final Figure<Ratio> WHOLE = Figure.of(1, Units.RATIO);
   private static final Figure<Nails> NO_NAIL = Figure.of(0, Units.NAIL);
 
   private final Estimate estimate;
@@ -84,7 +85,25 @@ public final class Supply {
     add(
         now,
         SupplyLine.counted(Choice.literal("Sheet metal for holes"), pieces(Item.COVER), "piece"));
+    if (!estimate.deck().ofBoards().isEmpty()) {
+      add(
+          now,
+          SupplyLine.counted(Choice.literal("Deck boards, as wide as the old"), boards(), "ft"));
+    }
     estimate.rafterLeveling().ifPresent(this::rafters);
+  }
+
+  /** Feet of board to buy, with what is lost to cuts and splits. */
+  private Figure<Length> boards() {
+    return feet(Item.BOARD)
+        .times(WHOLE.plus(job.rateBook().fact(OfficeFields.WASTE)))
+        .in(Units.FOOT)
+        .roundedUp()
+        .as("order_boards_ft", Units.FOOT);
+  }
+
+  private Figure<Length> feet(Item item) {
+    return Optional.ofNullable(found.get(item)).map(each -> each.in(Units.FOOT)).orElse(NO_LENGTH);
   }
 
   private static void add(List<SupplyLine> lines, SupplyLine line) {
@@ -182,6 +201,16 @@ public final class Supply {
     if (job.rateBook().knows(FoundFields.REFASTEN_NAILS)) {
       all = all.plus(pieces(Item.REFASTEN).times(job.rateBook().fact(FoundFields.REFASTEN_NAILS)));
     }
+    if (!estimate.deck().ofBoards().isEmpty()) {
+      all =
+          all.plus(
+              feet(Item.BOARD)
+                  .plus(feet(Item.RENAIL))
+                  .times(FoundPrices.boardNails(estimate.supportSpacing()))
+                  .in(Units.NAIL)
+                  .roundedUp()
+                  .as("board_nails", Units.NAIL));
+    }
     return all.plus(pieces(Item.COVER).times(FoundPrices.COVER_NAILS))
         .as("order_deck_nails", Units.NAIL);
   }
@@ -245,10 +274,7 @@ public final class Supply {
 
   /** Along edges of patches and of old sheets. */
   Figure<Length> blocks() {
-    Figure<Length> all =
-        Optional.ofNullable(found.get(Item.BLOCK))
-            .map(each -> each.in(Units.FOOT))
-            .orElse(NO_LENGTH);
+    Figure<Length> all = feet(Item.BLOCK);
     for (PatchPlan patches : patches()) {
       all = all.plus(patches.blocking());
     }

@@ -82,6 +82,8 @@ public final class WorkHours {
     item(Item.CLIP, FoundFields.CLIP_HOURS);
     item(Item.LIFT, FoundFields.LIFT_HOURS);
     item(Item.COVER, FoundFields.COVER_HOURS);
+    item(Item.BOARD, FoundFields.BOARD_HOURS);
+    item(Item.RENAIL, FoundFields.RENAIL_HOURS);
     Condition mayRepair = estimate.framing().mayRepair().is(YesNo.YES);
     estimate.rafterLeveling().ifPresent(leveling -> rafters(leveling, mayRepair));
     roll = roll("hours", "the hours", now);

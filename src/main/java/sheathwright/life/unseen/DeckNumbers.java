@@ -59,10 +59,10 @@ public final class DeckNumbers {
             numbers,
             Roll.<Number>column("what", number -> Choice.literal(number.words())),
             Roll.column("now", Number::now),
-            Roll.column("passed_now", number -> chance(number, number.now(), "now")),
+            Roll.column("passed_now_pct", number -> chance(number, number.now(), "now")),
             Roll.column("suggested", Number::suggested),
             Roll.column(
-                "passed_suggested", number -> chance(number, number.suggested(), "suggested")));
+                "passed_suggested_pct", number -> chance(number, number.suggested(), "suggested")));
   }
 
   /** The numbers of a job. */
@@ -90,8 +90,8 @@ public final class DeckNumbers {
   private Figure<Ratio> chance(Number number, Figure<Sheets> limit, String which) {
     String column = number.name() + "_" + which;
     return limit.isAbsent()
-        ? Figure.none("not set", Units.RATIO)
-        : passed.sum(column, Units.RATIO).as("more_than_" + column, Units.RATIO);
+        ? Figure.none("not set", Units.PERCENT)
+        : passed.sum(column, Units.RATIO).as("more_than_" + column + "_pct", Units.PERCENT);
   }
 
   /** How likely more is found than each number, line by line. */

@@ -77,7 +77,7 @@ public final class DeckPricing {
         surprise
             .minus(terms.price())
             .dividedBy(surprise.minus(terms.credit()).max(A_CENT))
-            .as("enough_in_this_share", Units.RATIO, NEWSVENDOR);
+            .as("enough_in_pct", Units.PERCENT, NEWSVENDOR);
     this.lines = CountLine.of(forecast, perPlace);
     this.counts =
         Roll.of(

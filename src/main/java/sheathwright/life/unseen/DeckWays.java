@@ -196,9 +196,9 @@ public final class DeckWays {
         Roll.column("p95_usd", way -> way.pays().get(3)),
         Roll.column("all_usd", way -> way.pays().get(4)),
         Roll.column("keeps_foreseen_usd", way -> kept(way, "foreseen")),
-        Roll.column("loses_foreseen", way -> lost(way, "foreseen")),
+        Roll.column("loses_foreseen_pct", way -> lost(way, "foreseen")),
         Roll.column("keeps_scattered_usd", way -> kept(way, "scattered")),
-        Roll.column("loses_scattered", way -> lost(way, "scattered")));
+        Roll.column("loses_scattered_pct", way -> lost(way, "scattered")));
   }
 
   private Figure<Money> kept(Way way, String kind) {
@@ -211,7 +211,7 @@ public final class DeckWays {
   private Figure<Ratio> lost(Way way, String kind) {
     return losses
         .sum(way.name() + "_" + kind, Units.RATIO)
-        .as("%s_loses_%s".formatted(way.name(), kind), Units.RATIO);
+        .as("%s_loses_%s_pct".formatted(way.name(), kind), Units.PERCENT);
   }
 
   /** Who carries what was not foreseen, by what each way is called. */

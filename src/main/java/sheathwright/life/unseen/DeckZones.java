@@ -10,7 +10,7 @@ import sheathwright.job.Deck;
 import sheathwright.job.Estimate;
 import sheathwright.job.JobTable;
 import sheathwright.job.life.MarkFields.Decided;
-import sheathwright.job.life.ToldZone;
+import sheathwright.job.zone.ToldZone;
 import sheathwright.life.found.Found;
 import sheathwright.life.found.FoundWork;
 import sheathwright.sheathing.place.Place;

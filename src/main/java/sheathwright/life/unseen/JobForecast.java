@@ -1,5 +1,7 @@
 package sheathwright.life.unseen;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -19,6 +21,7 @@ import sheathwright.forecast.Zone;
 import sheathwright.forecast.ZoneForecast;
 import sheathwright.job.Deck;
 import sheathwright.job.Estimate;
+import sheathwright.job.JobTable;
 import sheathwright.job.life.Stage;
 import sheathwright.life.found.FoundWork;
 import sheathwright.sheathing.place.PlaceKey;
@@ -64,6 +67,21 @@ public final class JobForecast {
             percentile(80),
             percentile(90),
             percentile(95));
+  }
+
+  /**
+   * Whether there is anything to forecast from: zones that somebody told apart, or what the office
+   * knows of other houses; and a deck that a forecast takes.
+   */
+  public static boolean isWorth(Estimate estimate) {
+    boolean isTold =
+        !estimate.job().lines(JobTable.ZONES).isEmpty()
+            || !OfficeShare.of(estimate.job()).isGuess();
+    return isTold
+        && estimate.deck().parts().stream()
+                .mapToInt(part -> part.map().places(Reading.aside()).size())
+                .sum()
+            <= ZoneForecast.MOST_PLACES;
   }
 
   /**
@@ -137,6 +155,11 @@ public final class JobForecast {
     return zones;
   }
 
+  /** Whether any plane is open. */
+  public boolean hasBegun() {
+    return !opened.isEmpty();
+  }
+
   /** The planes that are open. */
   public Set<String> opened() {
     return opened;
@@ -179,7 +202,21 @@ public final class JobForecast {
 
   /** For the owner of the house, without a number that nobody can see. */
   public Choice<String> inHouses() {
-    return solution.word("", InHouses.words(chances()), MIXED);
+    if (opened.isEmpty()) {
+      return word("In houses like this one: %s.".formatted(InHouses.words(chances())));
+    }
+    return zones.stream().allMatch(JobForecast::isOpen)
+        ? word("All of it is open, with %d bad.".formatted(known()))
+        : word(
+            "Open: %s, with %d bad. Of the rest, in houses like this one: %s."
+                .formatted(
+                    opened.stream().sorted().collect(joining(", ")),
+                    known(),
+                    InHouses.words(chancesOfTheRest())));
+  }
+
+  private Choice<String> word(String text) {
+    return solution.word("", text, MIXED);
   }
 
   /** What it rests on, in words. */

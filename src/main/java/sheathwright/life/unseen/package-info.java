@@ -4,5 +4,7 @@
  *
  * <p>Sources: the user's own tables; the room {@code forecast}. Does not cover what marks say of
  * places that somebody has looked at, which the corner {@code life.found} works out.
+ *
+ * <p>Not API: it may change with any version.
  */
 package sheathwright.life.unseen;

@@ -5,5 +5,9 @@
  * <p>A pressure at strength level is another quantity than one at ASD level, and only the code's
  * 0.6 leads from the one to the other. Does not cover overhangs, walls, the frame of the house,
  * tornadoes, or roofs steeper than 45 degrees.
+ *
+ * <p>Part of the library's API.
+ *
+ * @since 0.1
  */
 package sheathwright.loads.wind;

@@ -5,5 +5,7 @@
  *
  * <p>Knows nothing of the shell: the session around it is seen through {@code Reader.Around}. Does
  * not cover types, statements and lambdas, which stay Java.
+ *
+ * <p>Not API: it may change with any version.
  */
 package sheathwright.repl.line;

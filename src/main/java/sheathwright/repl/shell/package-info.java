@@ -3,5 +3,7 @@
  * cannot end the program; each reaches the session that it belongs to.
  *
  * <p>Does not cover what a line means: that is the session's.
+ *
+ * <p>Not API: it may change with any version.
  */
 package sheathwright.repl.shell;

@@ -8,6 +8,7 @@ import sheathwright.figure.Limits;
 import sheathwright.figure.OneOf;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Pressure;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Table;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;

@@ -32,6 +32,7 @@ public final class PlaceMap {
   private final List<Place> places;
   private final Solution solution;
   private final SheetUnits units;
+  private final Optional<Figure<Length>> board;
 
   /** Where a place lies, gaps included. */
   public record Measures(
@@ -48,6 +49,19 @@ public final class PlaceMap {
     this.solution = reading.solution("map_of_" + plane.name());
     this.units =
         SheetUnits.of(solution, "on_" + plane.name(), places.stream().map(Place::area).toList());
+    this.board = Optional.empty();
+  }
+
+  private PlaceMap(Plane plane, Figure<Length> board) {
+    this.plane = plane;
+    this.joints = OldJoints.ASSUMED;
+    this.reading = new Reading();
+    reading.number("what one board covers on " + plane.name(), board, Units.INCH);
+    plane.outline(reading);
+    this.places = List.of();
+    this.solution = reading.solution("map_of_" + plane.name());
+    this.units = SheetUnits.of(solution, "on_" + plane.name(), List.of());
+    this.board = Optional.of(board);
   }
 
   private PlaceMap(PlaceMap map, Reading reading) {
@@ -57,6 +71,7 @@ public final class PlaceMap {
     this.places = map.places;
     this.solution = map.solution;
     this.units = map.units;
+    this.board = map.board;
   }
 
   /**
@@ -79,6 +94,15 @@ public final class PlaceMap {
     return new PlaceMap(plane, joints);
   }
 
+  /**
+   * The map of a plane whose deck is boards: it has no places.
+   *
+   * @param board what one of them covers up the slope
+   */
+  public static PlaceMap ofBoards(Plane plane, Figure<Length> board) {
+    return new PlaceMap(plane, board);
+  }
+
   private void check(PlaceMaker maker, OldJoints.Plain old) {
     for (int i = 0; i < old.measured().size(); i++) {
       MeasuredJoint told = joints.measured().get(i);
@@ -91,6 +115,11 @@ public final class PlaceMap {
   /** The plane. */
   public Plane plane() {
     return plane;
+  }
+
+  /** What one board covers up the slope, where the deck is boards; it has no places then. */
+  public Optional<Figure<Length>> board() {
+    return board;
   }
 
   /** How its sheets are taken to lie. */
@@ -131,6 +160,10 @@ public final class PlaceMap {
   }
 
   private String missing(String text) {
+    if (board.isPresent()) {
+      return "sheet is \"%s\", but the deck of plane %s is boards and has no places; say where by measure"
+          .formatted(text, plane.name());
+    }
     Optional<PlaceKey> key = PlaceKey.read(text);
     if (key.isEmpty()) {
       return "sheet is \"%s\"; it must be plane, course from the eave and place from the left, such as %s"
@@ -185,6 +218,9 @@ public final class PlaceMap {
   /** Its places and what is known of their joints. */
   @Override
   public String toString() {
+    if (board.isPresent()) {
+      return "%s, boards of %s".formatted(plane, board.get());
+    }
     return "%d places on %s, joints %s"
         .formatted(places.size(), plane, joints.areAssumed() ? "assumed" : "measured");
   }

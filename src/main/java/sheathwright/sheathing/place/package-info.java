@@ -4,5 +4,9 @@
  *
  * <p>Sources: arithmetic on the nominal 4 ft by 8 ft sheet; until joints are measured it is a guess
  * by common practice. Does not cover decks of boards, which have no places.
+ *
+ * <p>Part of the library's API.
+ *
+ * @since 0.1
  */
 package sheathwright.sheathing.place;

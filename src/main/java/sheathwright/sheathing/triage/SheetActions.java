@@ -1,6 +1,7 @@
 package sheathwright.sheathing.triage;
 
 import sheathwright.catalog.LibraryFunction;
+import sheathwright.figure.RefusedException;
 
 /** What is done where something was found on a deck. */
 public final class SheetActions {

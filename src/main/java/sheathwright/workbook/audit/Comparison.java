@@ -24,9 +24,11 @@ final class Comparison {
 
   private Comparison(Reading was, Reading now) {
     this.was = was;
-    this.now = now;
     judgment = new Judgment(was);
     tabs = new Tabs(was, now);
+    PutInColumns columns = new PutInColumns(was, now, tabs.names());
+    this.now = columns.without();
+    findings.addAll(columns.findings());
   }
 
   /** Holds one against the other. */
@@ -38,7 +40,7 @@ final class Comparison {
     comparison.findings.addAll(comparison.tabs.findings());
     comparison.tabs.names().forEach(comparison::align);
     comparison.findings.addAll(
-        new NamesKept(was, now, comparison.tabs, comparison.lines).findings());
+        new NamesKept(was, comparison.now, comparison.tabs, comparison.lines).findings());
     comparison.tabs.names().forEach(comparison::pane);
     return comparison;
   }

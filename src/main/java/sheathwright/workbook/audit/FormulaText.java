@@ -95,6 +95,41 @@ final class FormulaText {
     return canonical(formula, "", (tab, row) -> 0);
   }
 
+  /** Where a column of a tab stood; less than 0 where it was not there. */
+  @FunctionalInterface
+  interface Columns extends ToIntBiFunction<String, Integer> {}
+
+  /** A formula of a cell on a tab as it reads where columns stand elsewhere. */
+  static String across(String formula, String tab, Columns columns) {
+    StringBuilder text = new StringBuilder();
+    Matcher tokens = TOKEN.matcher(formula);
+    String onTab = "";
+    while (tokens.find()) {
+      String token = tokens.group();
+      Matcher cell = CELL.matcher(token);
+      if (tokens.group("tab") != null) {
+        onTab = tabOf(token);
+        text.append(token);
+        continue;
+      }
+      boolean isCell =
+          tokens.group("word") != null && !formula.startsWith("(", tokens.end()) && cell.matches();
+      text.append(isCell ? across(cell, onTab.isEmpty() ? tab : onTab, columns) : token);
+      if (!token.equals(":")) {
+        onTab = formula.startsWith(":", tokens.end()) ? onTab : "";
+      }
+    }
+    return text.toString();
+  }
+
+  private static String across(Matcher cell, String tab, Columns columns) {
+    int column = CellReference.convertColStringToIndex(cell.group(2).toUpperCase(Locale.ROOT));
+    int now = columns.applyAsInt(tab, column);
+    return now < 0
+        ? "#REF!"
+        : cell.group(1) + CellReference.convertNumToColString(now) + cell.group(3) + cell.group(4);
+  }
+
   /** A formula that several cells share, as it reads so many lines and columns further on. */
   static String shifted(String formula, int rows, int columns) {
     StringBuilder text = new StringBuilder();

@@ -1,5 +1,6 @@
 package sheathwright.workbook.audit;
 
+import java.util.function.UnaryOperator;
 import sheathwright.figure.Shown;
 
 /**
@@ -28,6 +29,11 @@ record Held(Type type, String formula, String value, boolean isOpen, boolean isS
     TEXT,
     TRUTH,
     ERROR
+  }
+
+  /** The same with another formula. */
+  Held with(UnaryOperator<String> other) {
+    return new Held(type, other.apply(formula), value, isOpen, isSolved);
   }
 
   boolean isEmpty() {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.IntUnaryOperator;
+import java.util.function.UnaryOperator;
 
 /** A tab as it was read: its cells, and what else of it can hide or unlock something. */
 final class Pane {
@@ -42,6 +44,49 @@ final class Pane {
 
   void put(int row, int column, Held held) {
     rows.computeIfAbsent(row, none -> new TreeMap<>()).put(column, held);
+  }
+
+  /** How many columns hold anything, those between counted. */
+  int columns() {
+    return rows.values().stream()
+        .flatMap(row -> row.entrySet().stream().filter(cell -> !cell.getValue().isEmpty()))
+        .mapToInt(cell -> cell.getKey() + 1)
+        .max()
+        .orElse(0);
+  }
+
+  /** The same cells with lines for columns. */
+  Pane turned() {
+    Pane turned = new Pane(name);
+    rows.forEach((row, cells) -> cells.forEach((column, held) -> turned.put(column, row, held)));
+    return turned;
+  }
+
+  /**
+   * The same with its columns elsewhere.
+   *
+   * @param place of each column; less than 0 where it is left out
+   * @param formulas what each formula reads then
+   */
+  Pane across(IntUnaryOperator place, UnaryOperator<String> formulas) {
+    Pane pane = new Pane(name);
+    rows.forEach(
+        (row, cells) ->
+            cells.forEach(
+                (column, held) -> {
+                  int at = place.applyAsInt(column);
+                  if (at >= 0) {
+                    pane.put(row, at, held.isFormula() ? held.with(formulas) : held);
+                  }
+                }));
+    pane.rules.addAll(rules);
+    pane.hiddenRows.addAll(hiddenRows);
+    hiddenColumns.stream().map(place::applyAsInt).forEach(pane.hiddenColumns::add);
+    pane.hiddenColumns.removeIf(column -> column < 0);
+    pane.isHidden = isHidden;
+    pane.isProtected = isProtected;
+    pane.isOpen = isOpen;
+    return pane;
   }
 
   Held at(int row, int column) {

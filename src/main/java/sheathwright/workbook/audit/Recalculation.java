@@ -12,12 +12,17 @@ import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import sheathwright.workbook.file.LogProvider;
 
 /**
  * A workbook as it was written, worked out anew with some of its cells changed. It is made from
  * what was written; nothing of the file that came back is opened.
  */
 final class Recalculation implements AutoCloseable {
+
+  static {
+    LogProvider.settle();
+  }
 
   private final XSSFWorkbook workbook = new XSSFWorkbook();
   private final FormulaEvaluator evaluator;

@@ -29,6 +29,7 @@ import sheathwright.figure.Solution;
 import sheathwright.figure.Step;
 import sheathwright.figure.Table;
 import sheathwright.figure.Traced;
+import sheathwright.workbook.file.LogProvider;
 import sheathwright.workbook.file.Particulars;
 
 /**
@@ -37,6 +38,10 @@ import sheathwright.workbook.file.Particulars;
  * library's own value beside it.
  */
 public final class Book {
+
+  static {
+    LogProvider.settle();
+  }
 
   private final Audience audience;
   private final XSSFWorkbook workbook = new XSSFWorkbook();
@@ -357,6 +362,15 @@ public final class Book {
         .filter(table -> !printed.contains(table.name()))
         .forEach(table -> PrintedTable.write(this, tables, table));
     return written(new WordLists(this, tables), working);
+  }
+
+  /** Gives no cell a name that belongs to a published table behind some values. */
+  public void leaveNamesToTables(Collection<Traced> values) {
+    Reached own = new Reached();
+    own.from(values);
+    own.nodes().stream()
+        .flatMap(node -> node.value().step().lookedUpIn().stream())
+        .forEach(ranges::leave);
   }
 
   /** Shows on a tab every step behind some results; what stands on another is pointed at there. */

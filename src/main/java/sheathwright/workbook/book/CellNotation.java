@@ -23,6 +23,9 @@ public final class CellNotation implements Notation {
   /** Stands for the number of a row; no formula holds it otherwise. */
   static final String ROW = "\u0001";
 
+  /** Longer than this a formula is not read; decision 031. */
+  private static final int LONGEST = 255;
+
   private static final Set<Double> WRITTEN_OUT = Set.of(0d, 1d, 2d, 12d, 100d, 144d, 2000d);
 
   private final Function<Traced, Place> places;
@@ -84,9 +87,19 @@ public final class CellNotation implements Notation {
     return new CellNotation(places, guards, ranges, neighbors, row, tab);
   }
 
-  /** The formula that this step is. */
+  /** The formula that this step is; one that is too long in names points at addresses. */
   public String formula(Traced traced) {
-    return traced.step().cell(this).text();
+    String named = traced.step().cell(this).text();
+    return named.length() <= LONGEST ? named : traced.step().cell(nameless()).text();
+  }
+
+  private CellNotation nameless() {
+    Function<Traced, Place> addresses =
+        value -> {
+          Place place = places.apply(value);
+          return place == null ? null : place.nameless();
+        };
+    return new CellNotation(addresses, guards, ranges, neighbors, row, ownTab);
   }
 
   /** The first column of a row that holds a value; less than 0 if none does. */

@@ -11,7 +11,10 @@ final class DefinedNames {
 
   /** Gives a cell or a range a name, which must be legal and not yet taken. */
   void define(String name, String formula) {
-    names.put(name, formula);
+    String before = names.putIfAbsent(name, formula);
+    if (before != null) {
+      throw new IllegalStateException(name + " stands for " + before + " already");
+    }
   }
 
   /** Hands over each name and what it stands for. */

@@ -47,6 +47,11 @@ final class Names {
     return numbered;
   }
 
+  /** Leaves a name to what is called by it already. */
+  void leave(String name) {
+    taken.add(legal(name));
+  }
+
   static String legal(String wanted) {
     String lower = wanted.toLowerCase(Locale.ROOT);
     String plain =

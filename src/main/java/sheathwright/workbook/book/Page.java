@@ -80,9 +80,6 @@ public final class Page {
     sheet.lockSelectLockedCells(false);
     sheet.createFreezePane(0, Tab.FIRST_LINE - 1);
     sheet.setDisplayGridlines(false);
-    if (!tab.isKeptBack()) {
-      sheet.setRepeatingRows(new CellRangeAddress(tab.firstRepeated(), tab.lastRepeated(), -1, -1));
-    }
     sheet.setFitToPage(true);
     sheet.setHorizontallyCenter(true);
     sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.LEFT, 0.5);
@@ -93,6 +90,9 @@ public final class Page {
     print.setFitWidth((short) 1);
     boolean isUpright = tab.isOnOnePage() || tab.characters() <= WIDEST_UPRIGHT;
     print.setFitHeight((short) (tab.isOnOnePage() ? 1 : pages(tab, isUpright)));
+    if (!tab.isKeptBack() && tab.repeats() && print.getFitHeight() != 1) {
+      sheet.setRepeatingRows(new CellRangeAddress(tab.firstRepeated(), tab.lastRepeated(), -1, -1));
+    }
     print.setPaperSize((short) (PaperSize.LETTER_PAPER.ordinal() + 1));
     print.setLandscape(!isUpright);
     sheet.getFooter().setLeft(SMALL + SAID);

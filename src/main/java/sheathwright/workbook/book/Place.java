@@ -23,6 +23,11 @@ record Place(String tab, int row, int column, String name) {
         : absolute();
   }
 
+  /** The same place, not called by its name. */
+  Place nameless() {
+    return new Place(tab, row, column, "");
+  }
+
   /** The cells from here down to a line. */
   String downTo(int last) {
     return new CellRangeAddress(row, last, column, column).formatAsString();

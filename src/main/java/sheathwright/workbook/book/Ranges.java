@@ -3,6 +3,7 @@ package sheathwright.workbook.book;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.apache.poi.ss.util.CellReference;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Table;
@@ -58,6 +59,14 @@ final class Ranges {
     String name = names.taken(wanted, "second");
     named(name, tab, firstRow, lastRow, 0);
     return name;
+  }
+
+  /** Gives no cell a name that a table's part has, whose look-ups are written by it. */
+  void leave(Table table) {
+    Stream.concat(
+            Stream.of(table.keyRange(), table.bodyRange(), table.headRange()),
+            table.columns().stream().map(table::columnRange))
+        .forEach(names::leave);
   }
 
   /** Names the keys, the columns, the body and the headings of a printed table. */

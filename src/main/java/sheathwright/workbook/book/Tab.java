@@ -62,6 +62,7 @@ public final class Tab {
   private boolean isATable;
   private String fractions = "";
   private boolean isKeptBack;
+  private boolean isOneOfMany;
 
   /**
    * A tab.
@@ -155,6 +156,19 @@ public final class Tab {
       sum += widths[fitting++];
     }
     return Math.max(1, fitting);
+  }
+
+  /**
+   * The same, of which nothing is printed again at the top of its further pages: one of very many
+   * tabs, for each of which the program that opens them would reckon all pages anew.
+   */
+  public Tab oneOfMany() {
+    isOneOfMany = true;
+    return this;
+  }
+
+  boolean repeats() {
+    return !isOneOfMany;
   }
 
   /** The line above the next, and not the title, is printed again at the top of every page. */
@@ -443,7 +457,7 @@ public final class Tab {
     int line = next;
     called(label, cellName, value, "");
     cell(line, 0).style(book.look().of(Part.LARGE_LABEL));
-    cell(line, 1).style(looked(Part.LARGE_RESULT, value));
+    cell(line, 1).style(looked(textual(value) ? Part.LARGE_TEXT : Part.LARGE_RESULT, value));
   }
 
   /** Every step between what stands here and what it is made from, each with its source. */
@@ -691,9 +705,9 @@ public final class Tab {
     sheet.addHyperlink(link);
   }
 
-  /** Words that lead to the top of another tab. */
-  public void link(int line, int column, String words, Tab to) {
-    text(line, column, words, Part.LINK);
+  /** The name of another tab, which leads to its top. */
+  public void link(int line, int column, Tab to) {
+    text(line, column, to.name(), Part.LINK);
     leadsTo(line, column, Place.quoted(to.name()) + "!A1", "Go to " + to.name());
   }
 

@@ -3,5 +3,7 @@
  * may see what.
  *
  * <p>Knows no trade. Does not cover reading a workbook back.
+ *
+ * <p>Not API: it may change with any version.
  */
 package sheathwright.workbook.book;

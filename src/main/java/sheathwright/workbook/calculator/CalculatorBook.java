@@ -62,6 +62,7 @@ public final class CalculatorBook {
     book.leaveOutEmptyPages();
     String subtitle =
         live.size() == 1 ? "one function" : "%d functions, each on a page".formatted(live.size());
+    live.forEach(each -> book.leaveNamesToTables(each.results()));
     ContentsPage contents = ContentsPage.of(book, subtitle);
     live.forEach(each -> pages.put(each, FunctionPage.write(book, each, contents.tab())));
     contents.write(pages, solved, tables);

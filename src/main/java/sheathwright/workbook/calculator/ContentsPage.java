@@ -85,7 +85,7 @@ final class ContentsPage {
   private void line(Calculator calculator, Tab page) {
     int line = tab.next();
     line(calculator.title(), calculator.card().text().summary(), calculator.card().name());
-    tab.link(line, 0, calculator.title(), page);
+    tab.link(line, 0, page);
   }
 
   private void asked(Card card) {

@@ -41,8 +41,8 @@ final class FunctionPage {
   static Tab write(Book book, Calculator calculator, Tab contents) {
     String subtitle =
         "%s: %s".formatted(Errand.of(calculator.card()).title(), calculator.card().name());
-    Tab tab = Sections.titled(book.tab(calculator.title(), WIDTHS), subtitle);
-    tab.link(ABOVE, 0, "Back to the contents", contents);
+    Tab tab = Sections.titled(book.tab(calculator.title(), WIDTHS).oneOfMany(), subtitle);
+    tab.link(ABOVE, 0, contents);
     new FunctionPage(calculator, tab).write();
     return tab;
   }

@@ -24,24 +24,27 @@ record ChartColumn(Listing listing, int first, int last, int column) {
 
   XDDFCategoryDataSource words() {
     return XDDFDataSourcesFactory.fromArray(
-        values().stream().map(Traced::plain).toArray(String[]::new), cells());
+        cellsDrawn().stream().map(Traced::plain).toArray(String[]::new), cells());
   }
 
   XDDFNumericalDataSource<Double> numbers() {
-    return XDDFDataSourcesFactory.fromArray(
-        values().stream().map(value -> ((Figure<?>) value).value()).toArray(Double[]::new),
-        cells());
+    return XDDFDataSourcesFactory.fromArray(values().toArray(Double[]::new), cells());
+  }
+
+  /** The numbers themselves. */
+  List<Double> values() {
+    return cellsDrawn().stream().map(value -> ((Figure<?>) value).value()).toList();
   }
 
   /** From its least to its most. */
   String span() {
     DoubleSummaryStatistics all =
-        values().stream().mapToDouble(value -> ((Figure<?>) value).value()).summaryStatistics();
+        values().stream().mapToDouble(Double::doubleValue).summaryStatistics();
     return "from %s to %s"
         .formatted(Lengths.inInches(all.getMin()), Lengths.inInches(all.getMax()));
   }
 
-  private List<Traced> values() {
+  private List<Traced> cellsDrawn() {
     return listing.roll().rows().subList(first, last + 1).stream()
         .map(row -> row.get(column))
         .toList();

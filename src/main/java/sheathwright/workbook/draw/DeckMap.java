@@ -292,26 +292,35 @@ public final class DeckMap {
         8);
   }
 
+  private boolean isOfBoards() {
+    return old.flatMap(PlaceMap::board).isPresent();
+  }
+
   private List<String> key() {
     List<String> key = new ArrayList<>();
     key.add(
         "Solid lines are %s, broken lines supports (%s); a crossed box is an opening. Seen as one looks up the slope, %s up the slope."
             .formatted(
-                old.isPresent() ? "the old sheets" : "sheets",
+                old.isEmpty() ? "sheets" : isOfBoards() ? "the plane's sides" : "the old sheets",
                 supports,
                 Lengths.inFeetAndInches(bounds.height())));
-    old.ifPresent(
-        map -> {
-          PlaceKey first = map.places(Reading.aside()).get(0).key();
-          key.add(
-              "%s here is %s everywhere else: plane, course from the lowest point, place from the left; %s."
-                  .formatted(
-                      first.onItsPlane(),
-                      first,
-                      map.joints().areAssumed()
-                          ? "joints assumed, nobody has measured them yet"
-                          : "joints as far as they were measured"));
-        });
+    if (isOfBoards()) {
+      key.add(
+          "The deck is boards, which have no places: a mark is known by the plane and its own key.");
+    }
+    old.filter(map -> !isOfBoards())
+        .ifPresent(
+            map -> {
+              PlaceKey first = map.places(Reading.aside()).get(0).key();
+              key.add(
+                  "%s here is %s everywhere else: plane, course from the lowest point, place from the left; %s."
+                      .formatted(
+                          first.onItsPlane(),
+                          first,
+                          map.joints().areAssumed()
+                              ? "joints assumed, nobody has measured them yet"
+                              : "joints as far as they were measured"));
+            });
     if (!patches.isEmpty()) {
       key.add("Hatched with a heavy edge, P1, P2, …: cut out and put in new.");
     }

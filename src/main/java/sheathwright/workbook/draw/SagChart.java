@@ -1,17 +1,10 @@
 package sheathwright.workbook.draw;
 
-import org.apache.poi.xddf.usermodel.PresetColor;
-import org.apache.poi.xddf.usermodel.PresetLineDash;
-import org.apache.poi.xddf.usermodel.XDDFColor;
-import org.apache.poi.xddf.usermodel.XDDFLineProperties;
-import org.apache.poi.xddf.usermodel.XDDFPresetLineDash;
-import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
 import org.apache.poi.xddf.usermodel.chart.AxisTickLabelPosition;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
 import org.apache.poi.xddf.usermodel.chart.Grouping;
 import org.apache.poi.xddf.usermodel.chart.LegendPosition;
-import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
 import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
 import org.apache.poi.xddf.usermodel.chart.XDDFCategoryDataSource;
 import org.apache.poi.xddf.usermodel.chart.XDDFLineChartData;
@@ -31,8 +24,6 @@ public final class SagChart {
 
   private static final int LINES_TALL = 15;
   private static final double POINTS = LINES_TALL * 15 + 40.0;
-  private static final byte[] BRICK = {(byte) 0x9A, 0x2F, 0x1C};
-  private static final byte[] BARK = {0x3B, 0x4A, 0x3F};
 
   /**
    * The part of a list that is drawn.
@@ -76,16 +67,12 @@ public final class SagChart {
     height.setNumberFormat("0.00");
     height.setMaximum(0.25);
     height.setMajorUnit(0.25);
-    height
-        .getOrAddMajorGridProperties()
-        .setLineProperties(
-            new XDDFLineProperties(
-                new XDDFSolidFillProperties(XDDFColor.from(PresetColor.LIGHT_GRAY))));
+    ChartLine.grid(height);
     var lines = (XDDFLineChartData) chart.createData(ChartTypes.LINE, along, height);
     lines.setGrouping(Grouping.STANDARD);
     XDDFCategoryDataSource stations = part.of(part.along()).words();
-    line(lines, stations, part.of(part.before()), "before", BRICK, MarkerStyle.DIAMOND);
-    line(lines, stations, part.of(part.after()), "after", BARK, MarkerStyle.SQUARE);
+    ChartLine.BROKEN.add(lines, "before", stations, part.of(part.before()));
+    ChartLine.FULL.add(lines, "after", stations, part.of(part.after()));
     chart.plot(lines);
   }
 
@@ -100,25 +87,5 @@ public final class SagChart {
                 below,
                 part.of(part.before()).span(),
                 part.of(part.after()).span()));
-  }
-
-  private static void line(
-      XDDFLineChartData lines,
-      XDDFCategoryDataSource stations,
-      ChartColumn heights,
-      String title,
-      byte[] ink,
-      MarkerStyle marker) {
-    var series = (XDDFLineChartData.Series) lines.addSeries(stations, heights.numbers());
-    series.setTitle(title, null);
-    series.setSmooth(false);
-    series.setMarkerStyle(marker);
-    var fill = new XDDFSolidFillProperties(XDDFColor.from(ink));
-    var properties = new XDDFLineProperties(fill);
-    properties.setWidth(1.75);
-    if (title.equals("before")) {
-      properties.setPresetDash(new XDDFPresetLineDash(PresetLineDash.DASH));
-    }
-    series.setLineProperties(properties);
   }
 }

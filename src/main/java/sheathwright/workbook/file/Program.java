@@ -1,10 +1,15 @@
 package sheathwright.workbook.file;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+
 /** What wrote a workbook, as its properties, its footers and the command line say it. */
 public final class Program {
 
-  /** The same as the build's own, which a test holds it to. */
-  private static final String VERSION = "0.1.0";
+  /** The build's own, which it leaves beside the classes. */
+  private static final String VERSION = version();
 
   /** Its name and version in a sentence. */
   public static final String NAME = "Sheathwright " + VERSION;
@@ -13,4 +18,12 @@ public final class Program {
   public static final String COMMAND = "sheathwright " + VERSION;
 
   private Program() {}
+
+  private static String version() {
+    try (InputStream text = Program.class.getResourceAsStream("/sheathwright/version")) {
+      return new String(text.readAllBytes(), StandardCharsets.UTF_8).strip();
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
+  }
 }

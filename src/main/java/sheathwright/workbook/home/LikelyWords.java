@@ -4,7 +4,7 @@ import java.util.Optional;
 import sheathwright.figure.RefusedException;
 import sheathwright.job.Estimate;
 import sheathwright.job.JobTable;
-import sheathwright.job.life.ToldZone;
+import sheathwright.job.zone.ToldZone;
 import sheathwright.life.unseen.JobForecast;
 
 /**

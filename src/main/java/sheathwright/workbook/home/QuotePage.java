@@ -4,8 +4,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Ratio;
@@ -57,6 +59,7 @@ final class QuotePage {
   private record Option(String words, Figure<Money> adds, Choice<YesNo> tick) {}
 
   private static final Figure<Money> NOTHING = Figure.of(0, Units.USD);
+  private static final Figure<Length> ONE_FOOT = Figure.of(1, Units.FOOT);
 
   private final Letter letter;
   private final Tab tab;
@@ -72,6 +75,9 @@ final class QuotePage {
   private final Figure<Per<Money, Sheets>> credit;
   private final Figure<Sheets> most;
   private final Figure<Money> allExtra;
+  private final Optional<? extends Figure<?>> board;
+  private final Optional<Figure<Length>> mostBoards;
+  private final Optional<Figure<Money>> allBoards;
   private final Figure<Money> atWorst;
   private final String document;
   private final LocalDate date;
@@ -103,7 +109,20 @@ final class QuotePage {
     credit = Told.of("credit_usd", estimate.quote().credit());
     most = Told.of("most_extra_sheets", estimate.quote().mostExtraSheets());
     allExtra = most.times(extra).in(Units.USD).toCents().as("all_extra_usd", Units.USD);
-    atWorst = total.plus(allExtra).as("at_most_usd", Units.USD);
+    board =
+        estimate
+            .quote()
+            .mostBoards()
+            .map(any -> Told.of("foot_of_board_usd", estimate.quote().board().orElseThrow()));
+    mostBoards = estimate.quote().mostBoards().map(feet -> Told.of("most_boards_ft", feet));
+    allBoards =
+        mostBoards.map(
+            feet ->
+                feet.times(board.orElseThrow())
+                    .in(Units.USD)
+                    .toCents()
+                    .as("all_boards_usd", Units.USD));
+    atWorst = total.plus(bad()).as("at_most_usd", Units.USD);
   }
 
   private static List<Line> lines(Roll quoted) {
@@ -182,6 +201,14 @@ final class QuotePage {
   }
 
   private void price() {
+    if (estimate.deck().hasSheets()) {
+      sheets();
+    }
+    allBoards.ifPresent(this::boards);
+    letter.sentence("So the deck can bring the price to this at most, and no higher", atWorst);
+  }
+
+  private void sheets() {
     letter.sentence(
         "%s in this price. Each further one that is bad, shown to you with a photo before it is covered, is"
             .formatted(SheetWords.included(estimate.plannedSheets())),
@@ -191,7 +218,18 @@ final class QuotePage {
     }
     letter.sentence(
         "Sheets that could still turn out bad at most, and what all of them cost", most, allExtra);
-    letter.sentence("So the deck can bring the price to this at most, and no higher", atWorst);
+  }
+
+  /** What is bad of a deck of boards is counted by the foot, and none of it is in the price. */
+  private void boards(Figure<Money> all) {
+    letter.sentence(
+        "%s of boards. Each foot of board that is bad, shown to you with a photo before it is covered, is"
+            .formatted(estimate.deck().hasSheets() ? "Part of the deck is" : "The deck is"),
+        board.orElseThrow());
+    letter.sentence(
+        "Feet of board that could turn out bad at most, and what all of them cost",
+        mostBoards.orElseThrow(),
+        all);
   }
 
   private void starts() {
@@ -261,13 +299,16 @@ final class QuotePage {
     OnceMore again =
         new OnceMore()
             .amount("All lines together", together)
-            .amount("Price without your choices", total.minus(chosen))
-            .amount("Each further sheet", one(extra));
-    if (credit.value() > 0) {
+            .amount("Price without your choices", total.minus(chosen));
+    if (estimate.deck().hasSheets()) {
+      again.amount("Each further sheet", one(extra));
+    }
+    board.ifPresent(each -> again.amount("Each foot of board", each.times(ONE_FOOT).in(Units.USD)));
+    if (estimate.deck().hasSheets() && credit.value() > 0) {
       again.amount("Back for each not needed", one(credit));
     }
     again
-        .amount("All that could turn out bad", allExtra)
+        .amount("All that could turn out bad", bad())
         .amount("The most, without choices", atWorst.minus(chosen));
     Choice<String> state =
         again.write(
@@ -277,6 +318,14 @@ final class QuotePage {
             "The amounts add up and are as quoted.",
             "A number was changed: ask us before you sign.");
     tab.value(checkLine, 0, state, Part.NOTE);
+  }
+
+  /** Every sheet and every foot of board that could turn out bad. */
+  private Figure<Money> bad() {
+    Figure<Money> boards = allBoards.orElse(NOTHING);
+    return !estimate.deck().hasSheets()
+        ? boards
+        : allBoards.isPresent() ? allExtra.plus(boards) : allExtra;
   }
 
   private static Figure<Money> one(Figure<Per<Money, Sheets>> price) {

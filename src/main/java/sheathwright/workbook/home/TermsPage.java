@@ -3,15 +3,14 @@ package sheathwright.workbook.home;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import sheathwright.fastening.uplift.MakerRequirement.Met;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Lengths;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Shown;
-import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
-import sheathwright.figure.YesNo;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobFields;
@@ -56,9 +55,16 @@ final class TermsPage {
 
   private void get() {
     tab.heading("What you get");
-    letter.fact("New deck panels", panel());
-    letter.fact("Nails", nails());
-    letter.fact("Counted so", SheetWords.one(estimate.billRule().value()));
+    if (estimate.deck().hasSheets()) {
+      letter.fact("New deck panels", panel());
+      letter.fact("Nails", nails());
+      letter.fact("Counted so", SheetWords.one(estimate.billRule().value()));
+    }
+    if (!estimate.deck().ofBoards().isEmpty()) {
+      letter.fact(
+          "Boards",
+          "As thick and as wide as the old ones, over whole rafters, two nails at each. They are counted by the foot: whole boards, as long as the bad part.");
+    }
     letter.fact(
         "Permit",
         job.fact(JobFields.PERMIT).value() > 0
@@ -134,7 +140,7 @@ final class TermsPage {
   private void change() {
     tab.heading("What may change");
     letter.fact(
-        "A bad sheet more",
+        estimate.deck().hasSheets() ? "A bad sheet more" : "A bad board",
         "We stop, photograph it and call you. It is covered only after you have seen the photo and said yes.");
     letter.fact(
         "Something that stops us",
@@ -181,37 +187,23 @@ final class TermsPage {
         .ifPresent(
             roll -> {
               tab.heading("What the maker of the covering asks of the deck");
-              asked("Met", roll, Asked.MET);
-              asked("Not met", roll, Asked.NOT_MET);
-              asked("Not shown yet", roll, Asked.NOT_SHOWN);
+              asked("Met", roll, Met.YES);
+              asked("Not met", roll, Met.NO);
+              asked("Not shown yet", roll, Met.NOT_SHOWN);
             });
   }
 
-  /** How something stands that the maker asks for. */
-  private enum Asked {
-    MET,
-    NOT_MET,
-    NOT_SHOWN
-  }
-
-  private void asked(String label, Roll roll, Asked how) {
+  private void asked(String label, Roll roll, Met how) {
     List<String> all = new ArrayList<>();
     for (int i = 0; i < roll.rows().size(); i++) {
-      if (asked(roll.cellsOf("met").get(i)) == how) {
+      if (roll.cellsOf("met").get(i).plain().equals(how.word())) {
         all.add(roll.cellsOf("requirement").get(i).plain());
       }
     }
     if (!all.isEmpty()) {
-      String then = how == Asked.NOT_MET ? "; the maker decides before the covering goes on" : "";
+      String then = how == Met.NO ? "; the maker decides before the covering goes on" : "";
       letter.fact(label, capital(String.join(", ", all)) + then + ".");
     }
-  }
-
-  private static Asked asked(Traced met) {
-    if (met.refusal().isPresent()) {
-      return Asked.NOT_SHOWN;
-    }
-    return met.plain().equals(YesNo.YES.word()) ? Asked.MET : Asked.NOT_MET;
   }
 
   private static String capital(String words) {

@@ -19,10 +19,15 @@ import sheathwright.job.file.FileTrouble;
 import sheathwright.job.office.Firm;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
+import sheathwright.workbook.file.LogProvider;
 import sheathwright.workbook.told.Photos;
 
 /** An office's own workbook, in front of a document of ours. */
 public final class OfficeLetterhead {
+
+  static {
+    LogProvider.settle();
+  }
 
   private static final LocalDateTime FIXED_DATE = LocalDateTime.of(1980, 1, 1, 0, 0);
   private static final String TYPES = "[Content_Types].xml";

@@ -16,9 +16,14 @@ import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import sheathwright.workbook.file.LogProvider;
 
 /** A letterhead with every word that a document offers, as plain as it can be, to restyle. */
 public final class PlainLetterhead {
+
+  static {
+    LogProvider.settle();
+  }
 
   private static final int WIDTH = 20;
   private static final int FIRST_WIDTH = 38;

@@ -3,5 +3,7 @@
  * and the tabs of a document follow.
  *
  * <p>Does not decide what a document tells.
+ *
+ * <p>Not API: it may change with any version.
  */
 package sheathwright.workbook.letterhead;

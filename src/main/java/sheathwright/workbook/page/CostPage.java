@@ -26,12 +26,19 @@ final class CostPage {
     quote.extras().forEach((unit, price) -> tab.repeat(unit.label(), price, "each " + unit.each()));
     tab.entry("Sheets of the whole deck at worst", estimate.sheetsAtWorst(), WORST);
     tab.entry("Sheets that could still turn out bad", quote.mostExtraSheets(), "all of the deck");
+    quote
+        .mostBoards()
+        .ifPresent(
+            feet -> {
+              tab.entry("Feet of board of the deck at worst", feet, "every board of it");
+              tab.entry("All of them", quote.allBoards().orElseThrow(), "");
+            });
     tab.total(
         "Most it can come to",
         quote.worstCase(),
         quote.held().isPresent()
-            ? "every place of the deck replaced; without what waits for the engineer"
-            : "every place of the deck replaced");
+            ? "all of the deck replaced; without what waits for the engineer"
+            : "all of the deck replaced");
   }
 
   private static void builtUp(Tab tab, Estimate estimate) {

@@ -31,7 +31,7 @@ public final class CrewBook {
 
   private static final int WIDTH = 10;
   private static final int SPARE = 6;
-  private static final int DAYS = 24;
+  private static final int ADDED = 24;
   private static final int FEET = 12;
   private static final List<String> NEVER_FILLED = List.of(CrewTabs.MARK);
   private static final List<String> FIXED = List.of(CrewTabs.SHEET, CrewTabs.PLANE);
@@ -64,7 +64,6 @@ public final class CrewBook {
   private byte[] written() {
     Tab start = Sections.titled(book.tab(CrewTabs.START, 22, 30, 50), subtitle);
     List<CrewPage> planes = CrewPage.of(book, estimate, WIDTH, subtitle);
-    Tab log = Sections.titled(book.tab(CrewTabs.LOG, 14, 16, 12, 12, 12, 16, 30), subtitle);
     start(start);
     Supply supply = new Supply(estimate, SheetsSettled.of(estimate).work().quantities());
     for (CrewPage page : planes) {
@@ -72,7 +71,7 @@ public final class CrewBook {
       places(page);
     }
     readings();
-    log(log);
+    CrewTabs.ADDED.stream().filter(this::isAsked).forEach(this::added);
     HistoryPage.kept(book, Revisions.lines(kept()), subtitle);
     return book.told(Sections.tablesTab(book, subtitle));
   }
@@ -100,6 +99,14 @@ public final class CrewBook {
 
   private void places(CrewPage page) {
     page.tab().heading("What was found and done, place by place");
+    boolean isOfBoards =
+        estimate.deck().ofBoards().stream()
+            .anyMatch(part -> part.plane().name().equals(page.plane()));
+    if (isOfBoards) {
+      page.tab()
+          .note(
+              "This deck is boards, which have no places: draw what else you find on the map, with its measures, for marks.csv.");
+    }
     page.tab()
         .note(
             "Fill in what you see. Sound is a finding too. A photograph is named as its file, such as photos/roof-1.jpg.");
@@ -108,7 +115,7 @@ public final class CrewBook {
     for (Map<String, String> row : CrewTabs.rows(estimate, page.plane())) {
       row(lines, CrewTabs.COLUMNS, row, CrewTabs.columns(), FIXED, filled);
     }
-    for (int i = 0; i < SPARE; i++) {
+    for (int i = 0; i < (isOfBoards ? 0 : SPARE); i++) {
       Map<String, String> row = Map.of(CrewTabs.PLANE, page.plane());
       row(lines, CrewTabs.COLUMNS, row, CrewTabs.columns(), FIXED, filled);
     }
@@ -177,19 +184,23 @@ public final class CrewBook {
     allow(lines, headings, fields, filled);
   }
 
-  private void log(Tab tab) {
-    Map<String, Field<?>> fields = TableGuide.fields(JobTable.LOG);
+  /** Screws are pulled where a covering of somebody else's hangs on them. */
+  private boolean isAsked(JobTable table) {
+    return table != JobTable.PULL_TESTS
+        || estimate.maker().isPresent()
+        || estimate.site().covering().isKnown();
+  }
+
+  /** A tab to which the crew adds lines. */
+  private void added(JobTable table) {
+    Map<String, Field<?>> fields = TableGuide.fields(table);
     List<String> headings = new ArrayList<>(fields.keySet());
     headings.add("note");
-    TableTab lines = new TableTab(book, tab, CrewTabs.LOG, headings);
+    Tab tab = Sections.titled(book.tab(table.word(), TablePages.widths(table, headings)), subtitle);
+    TableTab lines = new TableTab(book, tab, table.word(), headings);
     List<List<Integer>> filled = columns(headings);
-    for (int i = 0; i < DAYS; i++) {
-      int line = lines.line(List.of());
-      for (int column = 0; column < headings.size(); column++) {
-        Field<?> field = fields.get(headings.get(column));
-        lines.blank(line, column, field != null && field.unit() != null);
-        filled.get(column).add(line);
-      }
+    for (int i = 0; i < ADDED; i++) {
+      row(lines, headings, Map.of(), fields, List.of(), filled);
     }
     allow(lines, headings, fields, filled);
   }

@@ -129,7 +129,8 @@ final class CrewPage {
     stops();
     DeckMap.draw(
         tab,
-        "The old sheets of plane " + plane,
+        "The old %s of plane %s"
+            .formatted(part.map().board().isPresent() ? "boards" : "sheets", plane),
         part.map(),
         part.courses().supports(),
         part.marks(),
@@ -148,6 +149,13 @@ final class CrewPage {
                 estimate.site().nailing().inASheetNearEdges(),
                 Choice.literal("."))
             .as("nails_said_to_crew"));
+    tab.sentence(
+        Choice.sentence(
+                Choice.literal("Nails to sweep: look for about "),
+                estimate.nailsInASheet(),
+                Choice.literal(
+                    " from each old sheet that is taken up, as if it was nailed like a new one; common practice, no source."))
+            .as("nails_to_sweep"));
     if (isFirst) {
       tab.heading("On the roof, for every plane");
       Cautions.toTheCrew().forEach(tab::paragraph);

@@ -105,6 +105,7 @@ public final class JobBook {
         JobTabs.of(
             book,
             estimate,
+            work,
             revisions,
             estimate.job().fact(JobFields.JOB_NAME).value() + " · " + kind,
             agreed);
@@ -123,22 +124,24 @@ public final class JobBook {
     LayoutPage.write(tabs.layout(), estimate, levels);
     CostPage.write(tabs.costs(), estimate, quote);
     SheetsPage.write(tabs.sheets(), estimate, work, settled);
+    tabs.ways().ifPresent(WaysPage::write);
     tabs.marks().ifPresent(tab -> MarksPage.write(book, tab, estimate));
     ProofPage.write(tabs.proof(), estimate);
     new FrontPage(tabs.front(), estimate, quote, document, Doubts.of(estimate, settled)).write();
-    Selfcheck selfcheck = new Selfcheck(ties(), estimate.checksNotLookedAt());
+    Selfcheck selfcheck = new Selfcheck(ties(tabs), estimate.checksNotLookedAt());
     selfcheck.write(tabs.check(), List.of(quote.total(), quote.worstCase()));
     Sections.titles(book, selfcheck);
     return book.finished(tabs.working(), tabs.tables());
   }
 
-  private List<Estimate.Tie> ties() {
+  private List<Estimate.Tie> ties(JobTabs tabs) {
     List<Estimate.Tie> ties = new ArrayList<>();
     ties.add(
         Estimate.Tie.all(
             "Every number told twice says the same in both places", "told_again_", book.repeats()));
     ties.addAll(estimate.ties(quote));
     ties.addAll(settled.ties());
+    tabs.ways().map(WaysPage::ties).ifPresent(ties::addAll);
     agreed.ifPresent(accounts -> ties.addAll(accounts.ties()));
     return ties;
   }

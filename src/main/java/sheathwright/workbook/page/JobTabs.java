@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import sheathwright.job.Estimate;
 import sheathwright.life.bill.Accounts;
+import sheathwright.life.found.FoundWork;
 import sheathwright.life.record.Revisions;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Tab;
@@ -24,6 +25,7 @@ record JobTabs(
     Tab layout,
     Tab costs,
     Tab sheets,
+    Optional<WaysPage> ways,
     Optional<Tab> marks,
     Tab proof,
     Tab check,
@@ -34,6 +36,7 @@ record JobTabs(
   static JobTabs of(
       Book book,
       Estimate estimate,
+      FoundWork marked,
       Revisions revisions,
       String subtitle,
       Optional<Accounts> agreed) {
@@ -49,6 +52,7 @@ record JobTabs(
     Tab layout = Sections.tab(book, "Layout", subtitle);
     Tab costs = Sections.tab(book, "What it costs", subtitle);
     Tab sheets = SheetsPage.tab(book, subtitle);
+    Optional<Tab> pricing = WaysPage.tab(book, estimate, subtitle);
     LeakPage.write(book, estimate, subtitle, agreed);
     Tab proof = ProofPage.tab(book, subtitle);
     Sections.maker(book, estimate, subtitle);
@@ -61,11 +65,14 @@ record JobTabs(
     HistoryPage.write(book, revisions, subtitle);
     StopPage.everyStop(book, subtitle);
     SurveyPages.working(book, estimate, subtitle);
+    Optional<WaysPage> ways =
+        pricing.map(
+            page -> WaysPage.of(book, estimate, marked, page, WaysPage.chancesTab(book, subtitle)));
     Tab working = Sections.workingTab(book, subtitle);
     Tab tables = Sections.tablesTab(book, subtitle);
     book.draws(estimate.solutions());
     return new JobTabs(
-        front, known, found, stops, work, crew, order, hours, layout, costs, sheets, marks, proof,
-        check, working, tables);
+        front, known, found, stops, work, crew, order, hours, layout, costs, sheets, ways, marks,
+        proof, check, working, tables);
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
 import sheathwright.job.table.Problem;
+import sheathwright.life.found.BoardsSettled;
 import sheathwright.life.found.FoundWork;
 import sheathwright.life.found.SheetsSettled;
 import sheathwright.workbook.book.Book;
@@ -33,8 +34,21 @@ final class SheetsPage {
     tab.entry("In the price, not needed so far", settled.notNeeded(), "");
     tab.shown("Credit for one not needed", settled.creditEach(), "");
     tab.entry("Comes back if no more is found", settled.credit(), "");
+    BoardsSettled.of(estimate, work).ifPresent(boards -> boards(tab, boards));
     items(tab, settled);
     marks(tab, estimate, work);
+  }
+
+  private static void boards(Tab tab, BoardsSettled boards) {
+    tab.heading("Boards of the old deck, in feet");
+    tab.list(
+        boards.planes(),
+        List.of("Plane", "One covers, in", "All of it", "Found by the marks", "Still possible"),
+        Sections.units(null, Units.INCH, Units.FOOT, Units.FOOT, Units.FOOT));
+    tab.link(
+        "At most, every board", boards.most(), "the ceiling of every bill, up to the next foot");
+    tab.shown("Found by the marks", boards.found(), "");
+    tab.entry("Still possible", boards.possible(), "no mark calls for them yet");
   }
 
   private static void items(Tab tab, SheetsSettled settled) {

@@ -4,27 +4,33 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import sheathwright.fastening.uplift.MakerRequirement.Met;
+import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
-import sheathwright.figure.YesNo;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobFields;
+import sheathwright.job.JobTable;
 import sheathwright.job.Leveling;
 import sheathwright.job.Survey;
 import sheathwright.job.SurveyedPlane;
 import sheathwright.job.life.View;
 import sheathwright.job.site.Covering;
 import sheathwright.job.site.RoofArea;
+import sheathwright.job.table.Field;
+import sheathwright.job.table.Moment;
+import sheathwright.job.table.Row;
+import sheathwright.job.triage.PullFields;
 import sheathwright.workbook.book.Letter;
 import sheathwright.workbook.told.Photos;
 import sheathwright.workbook.told.Sheaf;
 
 /**
  * What the covering's maker asks of a deck and what is there, how close its clips stand where the
- * wind pulls, how flat the deck lay before and lies after. No prices.
+ * wind pulls, what screws held, how flat the deck lay before and lies after. No prices.
  */
 public final class MakerRecordBook {
 
@@ -40,9 +46,14 @@ public final class MakerRecordBook {
     paper = new Paper(estimate, "For the covering's maker, without prices");
   }
 
-  /** Whether there is anything to tell a maker: he asked for something, or his clips are known. */
+  /**
+   * Whether there is anything to tell a maker: he asked for something, his clips are known, or
+   * screws were pulled for him.
+   */
   public static boolean isAsked(Estimate estimate) {
-    return estimate.maker().isPresent() || estimate.site().covering().isKnown();
+    return estimate.maker().isPresent()
+        || estimate.site().covering().isKnown()
+        || !estimate.job().lines(JobTable.PULL_TESTS).isEmpty();
   }
 
   /** The record of a job as it stands. */
@@ -67,9 +78,11 @@ public final class MakerRecordBook {
     Paper.fact(sheaf.tab(), JobFields.JOB_NAME.label(), job.fact(JobFields.JOB_NAME).value());
     Paper.fact(sheaf.tab(), JobFields.PREPARED_BY.label(), job.fact(JobFields.PREPARED_BY).value());
     estimate.maker().ifPresent(asked -> asked(sheaf, asked));
+    answers(sheaf);
     if (estimate.site().covering().isKnown()) {
       clips(sheaf, estimate.site().covering());
     }
+    PulledScrews.on(sheaf, estimate);
     estimate.rafterLeveling().ifPresent(leveling -> flatness(sheaf, leveling));
     sheaf.keep(80);
     sheaf.tab().skip(1);
@@ -83,17 +96,15 @@ public final class MakerRecordBook {
   private static void asked(Sheaf sheaf, Roll maker) {
     List<List<String>> rows = new ArrayList<>();
     for (int i = 0; i < maker.rows().size(); i++) {
-      Traced met = maker.cellsOf("met").get(i);
+      String met = maker.cellsOf("met").get(i).plain();
       rows.add(
           List.of(
               maker.cellsOf("requirement").get(i).plain(),
               maker.cellsOf("sense").get(i).plain().replace('-', ' ')
                   + " "
                   + Spoken.of(maker.cellsOf("required").get(i)),
-              met.refusal().isPresent() ? "" : Spoken.of(maker.cellsOf("found").get(i)),
-              met.refusal().isPresent()
-                  ? "not shown yet"
-                  : met.plain().equals(YesNo.YES.word()) ? "met" : "NOT met",
+              isShown(met) ? Spoken.of(maker.cellsOf("found").get(i)) : "",
+              isShown(met) ? met.equals(Met.YES.word()) ? "met" : "NOT met" : "not shown yet",
               maker.cellsOf("evidence").get(i).plain()));
     }
     Paper.table(
@@ -102,6 +113,40 @@ public final class MakerRecordBook {
         "What is asked of the deck, and what is there",
         List.of("Asked", "Required", "Found", "Met", "Evidence"),
         rows);
+  }
+
+  private static boolean isShown(String met) {
+    return !met.equals(Met.NOT_SHOWN.word());
+  }
+
+  /** Who was asked about what, when, and what came back. */
+  private void answers(Sheaf sheaf) {
+    List<List<String>> rows = new ArrayList<>();
+    for (Row row : estimate.job().lines(JobTable.MAKER)) {
+      if (PullFields.ASKED.stream().anyMatch(row::has)) {
+        rows.add(
+            List.of(
+                said(row, PullFields.REQUIREMENT),
+                said(row, PullFields.ASKED_OF),
+                Moment.spoken(said(row, PullFields.ASKED_ON)),
+                row.has(PullFields.ANSWERED_ON)
+                    ? Moment.spoken(said(row, PullFields.ANSWERED_ON))
+                    : "not answered yet",
+                said(row, PullFields.DOCUMENT)));
+      }
+    }
+    if (!rows.isEmpty()) {
+      Paper.table(
+          sheaf,
+          "answers",
+          "Who was asked, and what was answered",
+          List.of("Asked about", "Of", "Asked on", "Answered on", "Document"),
+          rows);
+    }
+  }
+
+  private static String said(Row row, Field<Choice<String>> field) {
+    return row.has(field) ? row.of(field).value() : "";
   }
 
   /** How far apart clips stand where the wind pulls less and more. */

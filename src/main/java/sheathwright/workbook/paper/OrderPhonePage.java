@@ -178,13 +178,18 @@ final class OrderPhonePage {
   }
 
   private void left() {
+    left(Item.SHEET, "Sheets");
+    left(Item.BOARD, "Feet of board");
+  }
+
+  private void left(Item item, String what) {
     order
-        .leftBelowCeiling()
+        .leftBelowCeiling(item)
         .ifPresent(
             left -> {
-              Figure<Ratio> told = Told.of("sheets_left_below_ceiling", left);
-              page.line("Sheets left below the agreed ceiling", told);
-              again.count("Sheets left below the ceiling", told);
+              Figure<Ratio> told = Told.of(left.name(), left);
+              page.line(what + " left below the agreed ceiling", told);
+              again.count(what + " left below the ceiling", told);
             });
   }
 

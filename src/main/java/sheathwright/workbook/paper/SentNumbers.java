@@ -15,9 +15,14 @@ import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import sheathwright.workbook.file.LogProvider;
 
 /** The numbers that a workbook of ours says by name, as it was written. */
 public final class SentNumbers {
+
+  static {
+    LogProvider.settle();
+  }
 
   private SentNumbers() {}
 

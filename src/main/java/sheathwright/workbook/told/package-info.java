@@ -3,5 +3,7 @@
  * paper that go on where one is full, photographs.
  *
  * <p>Sources: the tables of a job. Does not cover what any one paper says.
+ *
+ * <p>Not API: it may change with any version.
  */
 package sheathwright.workbook.told;

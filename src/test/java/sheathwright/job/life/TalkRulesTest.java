@@ -44,7 +44,7 @@ class TalkRulesTest {
         "refasten,,9,Nobody,signed,2027-05-11|item|refasten was agreed at $8.00, and that price stands; take the line away, or let the owner choose an option at another price (options.csv)",
         "scab,,,Nobody,signed,2027-05-11|usd|it is empty; give the price of one scab",
         "scab,4,25,Nobody,signed,2027-05-11|most|scab has no limit, only a price; leave it blank",
-        "sheets,12,,Nobody,signed,2027-05-11|item|\"sheets\" is not known; it must be reopen, pre-agreed, sheet for the ceiling, or what has no agreed price: relief, block, scab, clip, lift, cover, sister, shim",
+        "sheets,12,,Nobody,signed,2027-05-11|item|\"sheets\" is not known; it must be reopen, pre-agreed, sheet for the ceiling, or what has no agreed price: relief, block, scab, clip, lift, cover, board, renail, sister, shim",
         "reopen,7,,Nobody,pre-agreed,2027-05-11|approved_how|pre-agreed is given, but a limit is not raised by itself; ask who may say yes, then give signed or e-mail",
         "reopen,7,,Nobody,signed,2027-05-05|approved_on|2027-05-05 is given, but the job was agreed on 2027-05-06 (job.csv, line 22); give that or a later day"
       })

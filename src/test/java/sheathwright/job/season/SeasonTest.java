@@ -127,7 +127,9 @@ class SeasonTest {
   void aMissingTable_isSaid() throws IOException {
     SeasonText.two().without("rates.csv").in(folder);
 
-    assertThat(problems()).containsExactly("rates.csv: this table is missing from " + folder);
+    assertThat(problems())
+        .containsExactly(
+            "rates.csv: this table is missing from " + folder + " and from the folder above it");
   }
 
   @Test

@@ -68,4 +68,14 @@ class MomentTest {
     assertThat(Moment.read("2027-05-18").after(Amounts.hours(4)))
         .isEqualTo("within 4 hours of receipt");
   }
+
+  @Test
+  void aDayThatCouldBeItsMonth_isAskedAboutWithItsTimeToo() {
+    assertThat(Moment.doubt("10/4/2027 2:30 pm"))
+        .hasValue(
+            "10/4/2027 is read as October 4, 2027, the month first; write 2027-10-04 to be sure");
+    assertThat(Moment.eitherWay("10/4/2027T14:30")).hasValue("write 2027-10-04 or 2027-04-10");
+    assertThat(Moment.doubt("2027-10-04T14:30")).isEmpty();
+    assertThat(Moment.eitherWay("10/10/2027")).isEmpty();
+  }
 }

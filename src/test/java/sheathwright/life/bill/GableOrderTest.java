@@ -257,7 +257,7 @@ class GableOrderTest {
     NextOrder order = tables.next();
     assertThat(order.asked().get(0).amount().value()).isEqualTo(117);
     assertThat(order.priceOpen()).isEmpty();
-    assertThat(order.leftBelowCeiling().orElseThrow().value()).isZero();
+    assertThat(order.leftBelowCeiling(Item.SHEET).orElseThrow().value()).isZero();
     assertThat(order.asked().get(0).shares().get(4).uncharged().value()).isEqualTo(1);
   }
 

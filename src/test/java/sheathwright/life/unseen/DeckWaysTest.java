@@ -95,8 +95,8 @@ class DeckWaysTest {
   @Test
   void aUnitPrice_keepsAsMuchAsTheSheetsWereForeseen() {
     List<Double> unit = line(ways(estimate()), 0);
-    isLine(unit, 208, 405, 522, 522, 5085, 45.81, 0, 5.19, 0.315);
-    assertThat(unit.get(8)).isCloseTo(0.199573 + 0.115548, within(1e-6));
+    isLine(unit, 208, 405, 522, 522, 5085, 45.81, 0, 5.19);
+    assertThat(unit.get(8)).isCloseTo(19.9573 + 11.5548, within(1e-4));
   }
 
   /** By hand: 6 on the bill at most, whose charge is $3.60; 288 + 3 × 117 + 3.60 = 642.60. */
@@ -116,7 +116,7 @@ class DeckWaysTest {
     List<Double> fixed = line(ways(estimate()), 2);
     isLine(fixed, 468, 468, 468, 468, 468);
     assertThat(fixed.get(7)).isCloseTo(468 - 2.557612 * 102.8057, within(0.01));
-    assertThat(fixed.get(8)).isCloseTo(0.109571, within(1e-6));
+    assertThat(fixed.get(8)).isCloseTo(10.9571, within(1e-4));
   }
 
   /** By hand: ratio (117 + 25 − 96) ÷ (117 + 25 − 80); P95 is 5. */
@@ -124,14 +124,14 @@ class DeckWaysTest {
   void whatTheOfficeSets_isSuggestedWithItsChance() {
     Estimate estimate = estimate();
     DeckPricing pricing = pricing(estimate);
-    assertThat(pricing.ratio().value()).isCloseTo(0.741935, within(1e-6));
+    assertThat(pricing.ratio().value()).isCloseTo(74.1935, within(1e-4));
     assertThat(pricing.perPlace().value()).isEqualTo(1);
     List<List<Traced>> numbers = DeckNumbers.of(estimate.job(), pricing).roll().rows();
     assertThat(number(numbers.get(0).get(1))).isEqualTo(3);
     assertThat(number(numbers.get(0).get(3))).isEqualTo(3);
-    assertThat(number(numbers.get(0).get(4))).isCloseTo(0.225119, within(1e-6));
+    assertThat(number(numbers.get(0).get(4))).isCloseTo(22.5119, within(1e-4));
     assertThat(number(numbers.get(1).get(3))).isEqualTo(6);
-    assertThat(number(numbers.get(1).get(4))).isCloseTo(0.021285, within(1e-6));
+    assertThat(number(numbers.get(1).get(4))).isCloseTo(2.1285, within(1e-4));
     assertThat(number(numbers.get(2).get(3))).isEqualTo(6);
     assertThat(numbers.get(2).get(1).shown()).isEqualTo("not set");
     assertThat(pricing.beyondTheQuantity().value()).isCloseTo(3.45, within(1e-9));
@@ -146,7 +146,7 @@ class DeckWaysTest {
         Files.readString(folder.resolve("job.csv"))
             .replaceFirst("credit_usd,[^,]*,", "credit_usd,0,"));
     DeckPricing pricing = pricing(estimate());
-    assertThat(pricing.ratio().value()).isCloseTo(0.323944, within(1e-6));
+    assertThat(pricing.ratio().value()).isCloseTo(32.3944, within(1e-4));
     assertThat(pricing.included().value()).isEqualTo(2);
   }
 

@@ -26,6 +26,8 @@ public final class AuditTable {
   /** Files for one run of LibreOffice, which stops after some minutes. */
   private static final int AT_ONCE = 6;
 
+  private static final double NANOSECONDS = 1e9;
+
   private AuditTable() {}
 
   /**
@@ -38,7 +40,10 @@ public final class AuditTable {
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
     Map<String, byte[]> books = books();
     AuditTrial trial = new AuditTrial(books, SEED);
-    trial.makeMistakes(Integer.parseInt(arguments[0]));
+    int mistakes = Integer.parseInt(arguments[0]);
+    long began = System.nanoTime();
+    trial.makeMistakes(mistakes);
+    double seconds = (System.nanoTime() - began) / NANOSECONDS;
     out.printf(
         "Seed %d; %d workbooks of ours: both of every demo job, and a change order, an invoice and a deck record.%n%n",
         SEED, books.size());
@@ -53,6 +58,9 @@ public final class AuditTable {
       found += count.getValue()[1];
     }
     out.printf("| all | %d | %d, %.1f %% |%n%n", made, found, 100.0 * found / made);
+    out.printf(
+        "A mistake took %.2f s, made, saved and audited, on %d processors; the sum of it all %.0f s.%n%n",
+        seconds / mistakes, Runtime.getRuntime().availableProcessors(), seconds);
     trial.missed().forEach(each -> out.println("Not found: " + each + "."));
     out.println("| honest files, inputs changed and saved by | files | false alarms |");
     out.println("| --- | ---: | ---: |");

@@ -202,6 +202,29 @@ class AuditTest {
         .anyMatch(line -> line.contains("was put in") && line.contains("Coffee"));
   }
 
+  /** A column before the amounts: every formula that points at them still does. */
+  @Test
+  void aColumnThatIsPutIn_isOneFindingAndNotOneForEachCellBesideIt() {
+    Audit audit =
+        audit(
+            Returned.saved(
+                quote,
+                book -> {
+                  XSSFSheet sheet = book.getSheet(PAGE);
+                  var amount = Returned.cell(book, "lines_amount_usd", 0);
+                  sheet.shiftColumns(amount.getColumnIndex(), sheet.getRow(0).getLastCellNum(), 1);
+                  sheet.getRow(amount.getRowIndex()).createCell(4).setCellValue("Coffee");
+                }));
+
+    assertThat(audit.lines())
+        .filteredOn(line -> line.contains("column E was put in"))
+        .singleElement()
+        .asString()
+        .startsWith(PAGE + ", column, now Coffee");
+    assertThat(audit.lines()).as(String.join("\n", audit.lines())).hasSizeLessThan(4);
+    assertThat(audit.stops()).isTrue();
+  }
+
   @Test
   void somethingFarBelow_isSeen() {
     Audit audit =

@@ -67,8 +67,8 @@ class MakerListTest {
                         cell -> cell.getValue().replaceAll("(?<=\\b[A-H])\\d+", "#"), toSet())));
     assertThat(formulas.get("Proof!F"))
         .containsExactly(
-            "IF(OR(AND(C#=\"at-least\",E#>=D#),AND(C#=\"at-most\",E#<=D#)),\"yes\",\"no\")");
-    assertThat(formulas.get("Proof!G")).containsExactly("IF(F#=\"yes\",0,1)");
+            "IF(ISNUMBER(E#),IF(OR(AND(C#=\"at-least\",E#>=D#),AND(C#=\"at-most\",E#<=D#)),\"yes\",\"no\"),\"not-shown\")");
+    assertThat(formulas.get("Proof!G")).containsExactly("IF(F#=\"no\",1,0)");
   }
 
   @Test

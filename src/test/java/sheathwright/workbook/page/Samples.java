@@ -28,6 +28,7 @@ import sheathwright.job.table.CsvFile;
 import sheathwright.sheathing.layout.SheetCounts;
 import sheathwright.workbook.book.LevelSamples;
 import sheathwright.workbook.calculator.CalculatorBook;
+import sheathwright.workbook.firm.SeasonSamples;
 import sheathwright.workbook.home.HomeBook;
 import sheathwright.workbook.paper.LifeBooks;
 
@@ -63,6 +64,7 @@ public final class Samples {
                 books.put("fill-" + function, FillBook.bytes(filled(function, text))));
     books.put("session", SessionBook.bytes(session()));
     books.put("leveling", LevelSamples.book());
+    books.put("season", SeasonSamples.season());
     books.put("calculators", CalculatorBook.ofAll());
     LifeBooks.all().forEach((name, bytes) -> books.put("life-" + name, bytes));
     books.forEach((name, bytes) -> keep(FOLDER.resolve(name + ".xlsx"), bytes));

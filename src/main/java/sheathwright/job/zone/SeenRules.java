@@ -1,4 +1,4 @@
-package sheathwright.job.life;
+package sheathwright.job.zone;
 
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Ratio;

@@ -1,4 +1,4 @@
-package sheathwright.job.life;
+package sheathwright.job.zone;
 
 import java.util.List;
 import sheathwright.figure.Choice;

@@ -9,7 +9,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class HistoryFileTest {
+class PromptHistoryTest {
 
   @TempDir Path home;
 
@@ -18,37 +18,38 @@ class HistoryFileTest {
   }
 
   @Test
-  void in_isWhereTheDesktopKeepsSuchFiles() {
-    assertThat(HistoryFile.in(sessions(), home))
+  void history_isWhereTheDesktopKeepsSuchFiles() {
+    assertThat(Autosave.history(sessions(), home))
         .isEqualTo(home.resolve(".local/state/sheathwright/history"));
     Path state = home.resolve("state");
     assertThat(
-            HistoryFile.in(Autosave.folder(Map.of("XDG_STATE_HOME", state.toString()), home), home))
+            Autosave.history(
+                Autosave.folder(Map.of("XDG_STATE_HOME", state.toString()), home), home))
         .isEqualTo(state.resolve("sheathwright/history"));
   }
 
   @Test
-  void in_takesTheOldPlaceOver() throws IOException {
+  void history_takesTheOldPlaceOver() throws IOException {
     Path old = Files.writeString(home.resolve(".sheathwright_history"), "1:deck = 12 ft\n");
-    Path own = HistoryFile.in(sessions(), home);
+    Path own = Autosave.history(sessions(), home);
     assertThat(own).hasContent("1:deck = 12 ft\n");
     assertThat(old).doesNotExist();
   }
 
   @Test
-  void in_keepsWhatIsThere() throws IOException {
+  void history_keepsWhatIsThere() throws IOException {
     Path old = Files.writeString(home.resolve(".sheathwright_history"), "1:old\n");
     Files.createDirectories(sessions());
     Files.writeString(sessions().resolve("history"), "2:new\n");
-    assertThat(HistoryFile.in(sessions(), home)).hasContent("2:new\n");
+    assertThat(Autosave.history(sessions(), home)).hasContent("2:new\n");
     assertThat(old).exists();
   }
 
   @Test
-  void in_staysWithTheOldPlaceWhereItCannotBeMoved() throws IOException {
+  void history_staysWithTheOldPlaceWhereItCannotBeMoved() throws IOException {
     Path old = Files.writeString(home.resolve(".sheathwright_history"), "1:old\n");
     Files.createDirectories(sessions().getParent());
     Files.writeString(sessions(), "a file in the folder's place");
-    assertThat(HistoryFile.in(sessions(), home)).isEqualTo(old).hasContent("1:old\n");
+    assertThat(Autosave.history(sessions(), home)).isEqualTo(old).hasContent("1:old\n");
   }
 }

@@ -1,0 +1,7 @@
+/**
+ * Parts of the old deck told apart, and how much of each was seen.
+ *
+ * <p>Sources: the user's own tables. Does not cover what is likely of the rest, which {@code
+ * life.unseen} works out.
+ */
+package sheathwright.job.zone;
