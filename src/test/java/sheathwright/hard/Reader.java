@@ -11,7 +11,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -101,46 +101,57 @@ enum Reader {
     }
   },
 
-  /** A command line. */
+  /** A command line; what it may write lies deep in a folder of its own. */
   COMMANDS(1) {
-    private static final List<String> WORDS =
+    /** A word behind {@code @} is a file or a folder. */
+    private static final List<String> LINES =
         List.of(
-            "fill rafter_max_span cases.csv",
+            "fill rafter_max_span @cases.csv",
             "functions rafter_check",
             "tables",
             "help marks",
             "explain nails_per_sheet sheets=4",
-            "solve forecast cases.csv alpha=1 beta=20",
-            "quote nowhere -o out",
-            "agree nowhere --on 2027-05-04",
-            "close nowhere --force",
-            "audit nothing.xlsx --job nowhere",
-            "compare a.xlsx b.xlsx",
-            "new . --hip",
-            "run x.jsh",
-            "crew nowhere -o c.xlsx",
-            "take-in nowhere c.xlsx",
-            "letterhead quote -o cases.csv",
-            "change-order nowhere --on 2027-05-12",
-            "papers nowhere",
-            "intake cases.csv",
-            "solve stick_list cases.csv stock_ft=16",
+            "solve forecast @cases.csv alpha=1 beta=20",
+            "solve stick_list @cases.csv stock_ft=16",
+            "quote @job -o @out",
+            "agree @job --on 2027-05-04",
+            "change-order @job --on 2027-05-12",
+            "close @job --force",
+            "audit @none.xlsx --job @job",
+            "compare @a.xlsx @b.xlsx",
+            "new @job --hip",
+            "run @x.jsh",
+            "crew @job -o @c.xlsx",
+            "take-in @job @c.xlsx",
+            "letterhead quote -o @letter.xlsx",
+            "papers @job",
+            "intake @job",
+            "check @job",
+            "forecast @job",
+            "season @job",
+            "calibrate @job",
+            "calculators sheets_by_area -o @calculators.xlsx",
             "functions --markdown --version");
 
     @Override
     void tries(Random random, Path folder) {
-      written(folder, "cases.csv", bytes("sheets\n1\n"));
+      Path deep = made(folder.resolve("a/b/c"));
+      written(deep, "cases.csv", bytes("sheets\n1\n"));
+      List<String> words = new ArrayList<>(List.of(any(random, LINES).split(" ")));
+      int at = random.nextInt(words.size());
+      boolean isFile = words.get(at).startsWith("@");
+      words.set(at, (isFile ? "@" : "") + spoiled(random, words));
+      Ran.in(
+          folder,
+          words.stream()
+              .map(word -> word.replace("\0", ""))
+              .map(word -> word.startsWith("@") ? deep + "/" + word.substring(1) : word)
+              .toArray());
+    }
+
+    private static String spoiled(Random random, List<String> words) {
       TextFaults faults = new TextFaults(random);
-      String[] words = any(random, WORDS).split(" ");
-      words[random.nextInt(words.length)] =
-          random.nextBoolean() ? faults.nasty() : faults.spoiled(any(random, List.of(words)));
-      Object[] placed =
-          Arrays.stream(words)
-              .map(word -> word.endsWith(".csv") || word.equals("out") ? folder + "/" + word : word)
-              .map(word -> word.equals(".") || word.equals("nowhere") ? folder.toString() : word)
-              .filter(word -> word.indexOf('\0') < 0)
-              .toArray();
-      Ran.in(folder, placed);
+      return random.nextBoolean() ? faults.nasty() : faults.spoiled(any(random, words));
     }
   },
 
@@ -190,6 +201,14 @@ enum Reader {
 
   private static byte[] bytes(String text) {
     return text.getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static Path made(Path folder) {
+    try {
+      return Files.createDirectories(folder);
+    } catch (IOException unwritable) {
+      throw new UncheckedIOException(unwritable);
+    }
   }
 
   private static Path written(Path folder, String name, byte[] bytes) {
