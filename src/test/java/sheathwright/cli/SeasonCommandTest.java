@@ -135,6 +135,15 @@ class SeasonCommandTest {
   }
 
   @Test
+  void theFolderOfOneJob_isNoSeason() {
+    CommandRun ran = CommandRun.of("season", LIFE.resolve("3-quoted"), "-o", folder);
+
+    assertThat(ran.status()).isEqualTo(3);
+    assertThat(ran.err().lines()).hasSize(1);
+    assertThat(ran.err()).contains("it is the folder of one job; name the one above it");
+  }
+
+  @Test
   void howManyThreads_changesNoByte() throws IOException {
     season("3-quoted");
     for (int more = 1; more <= 8; more++) {

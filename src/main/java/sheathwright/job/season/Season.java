@@ -59,6 +59,10 @@ public final class Season {
     TableFolder tables =
         TableFolder.at(folder, "a season is a folder of tables, or of job folders");
     List<TableFolder> own = tables.folders().stream().filter(Season::isAJob).toList();
+    if (!tables.has(JobTables.SEASON) && own.isEmpty() && isAJob(tables)) {
+      String message = "it is the folder of one job; name the one above it, where all jobs lie";
+      throw new ProblemsException(List.of(new Problem(tables.name(), 0, "", message)));
+    }
     if (!tables.has(JobTables.SEASON)) {
       return new Season(folder, ofFolders(tables, own));
     }
