@@ -5,6 +5,7 @@ import java.util.List;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
+import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobFields;
@@ -12,7 +13,9 @@ import sheathwright.job.price.SupplyFields;
 import sheathwright.life.found.FoundWork;
 import sheathwright.life.supply.Supply;
 import sheathwright.workbook.book.Letter;
+import sheathwright.workbook.page.Sections;
 import sheathwright.workbook.told.Sheaf;
+import sheathwright.workbook.told.Told;
 
 /** What is ordered for a job, as a supplier reads it: no price, and no word of what it is for. */
 public final class OrderListBook {
@@ -69,25 +72,36 @@ public final class OrderListBook {
     signed.signature("Taken, date");
   }
 
-  private static void list(Sheaf sheaf, String name, String heading, List<List<String>> lines) {
-    if (!lines.isEmpty()) {
-      Paper.table(sheaf, name, heading, List.of("What", "Sold as", "How many"), lines);
-    }
+  /** Something to buy. */
+  private record Line(String what, String sold, Figure<?> many) {}
+
+  private static void list(Sheaf sheaf, String name, String heading, List<Line> lines) {
+    sheaf.list(
+        heading,
+        lines,
+        (some, part) ->
+            Roll.of(
+                Sheaf.named(name, part),
+                heading,
+                some,
+                Paper.<Line>words("what", Line::what),
+                Paper.words("sold", Line::sold),
+                Roll.column("many", Line::many)),
+        List.of("What", "Sold as", "How many"),
+        Sections.units(null, null, Units.PIECE));
   }
 
   /** The lines of which somebody needs any. */
-  private static List<List<String>> lines(Roll order) {
-    List<List<String>> lines = new ArrayList<>();
+  private static List<Line> lines(Roll order) {
+    List<Line> lines = new ArrayList<>();
     for (int i = 0; i < order.rows().size(); i++) {
       Traced many = order.cellsOf("to_buy").get(i);
-      boolean isNeeded =
-          many.refusal().isEmpty() && many instanceof Figure<?> count && count.value() > 0;
-      if (isNeeded) {
+      if (many.refusal().isEmpty() && many instanceof Figure<?> count && count.value() > 0) {
         lines.add(
-            List.of(
+            new Line(
                 order.cellsOf("what").get(i).plain(),
                 order.cellsOf("sold").get(i).plain(),
-                many.plain()));
+                Told.of("many", count)));
       }
     }
     return lines;

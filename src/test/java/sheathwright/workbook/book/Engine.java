@@ -81,9 +81,9 @@ public final class Engine implements AutoCloseable {
     return states;
   }
 
-  /** What the cell with a name says now. */
+  /** What the cell with a name says now; an error is one too. */
   public String textOf(String name) {
-    return evaluator.evaluate(named(workbook.getName(name))).getStringValue();
+    return plain(evaluator.evaluate(named(workbook.getName(name)))).toString();
   }
 
   /**

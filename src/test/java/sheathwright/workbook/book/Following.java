@@ -60,6 +60,11 @@ final class Following {
       Function<Estimate, JobBook> maker, JobTables tables, String name, RowSource changed) {
     Map<String, RowSource> files = new LinkedHashMap<>(tables.files());
     files.put(name, changed);
+    return made(maker, files);
+  }
+
+  /** The workbook of a job that has these tables, unless it is refused. */
+  static Optional<Made> made(Function<Estimate, JobBook> maker, Map<String, RowSource> files) {
     try {
       return Optional.of(made(maker, new Estimate(Job.of(new JobTables(files)))));
     } catch (ProblemsException notAllowed) {

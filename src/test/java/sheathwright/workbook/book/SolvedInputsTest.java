@@ -42,24 +42,40 @@ class SolvedInputsTest {
     JobTables tables = Samples.tables(job);
     Following.Made made = Following.made(JobBook::estimate, new Estimate(Job.of(tables)));
     Map<String, List<String>> before = solved(made);
+    List<Traced> without = new ArrayList<>();
     int compared = 0;
     try (Engine engine = Engine.of(made.bytes())) {
       for (List<Map.Entry<Traced, Place>> column : columns(made.book())) {
         if (column.stream().anyMatch(input -> changed(engine, made.book().solutions(), input))) {
           compared++;
         } else {
-          Traced input = column.get(0).getKey();
-          Matcher place = place(input);
-          resolved(tables, place, input, Perturbed.otherTexts(input).get(0))
-              .ifPresent(
-                  answer ->
-                      assertThat(answer)
-                          .as("%s of %s, which no guard compares", input.name(), place.group())
-                          .isEqualTo(before));
+          without.add(column.get(0).getKey());
         }
       }
     }
+    assertHaveNoPart(tables, without, before);
     assertThat(compared).isGreaterThan(6);
+  }
+
+  /**
+   * Inputs that no guard compares: changed all at once, what is solved anew is the same. Where it
+   * is not, or where the job is refused, each half of them is tried by itself.
+   */
+  private static void assertHaveNoPart(
+      JobTables tables, List<Traced> inputs, Map<String, List<String>> before) {
+    Optional<Map<String, List<String>>> answer = resolved(tables, inputs);
+    if (inputs.size() == 1) {
+      answer.ifPresent(
+          solved ->
+              assertThat(solved)
+                  .as(
+                      "%s at %s, which no guard compares",
+                      inputs.get(0).name(), inputs.get(0).source())
+                  .isEqualTo(before));
+    } else if (answer.filter(before::equals).isEmpty()) {
+      assertHaveNoPart(tables, inputs.subList(0, inputs.size() / 2), before);
+      assertHaveNoPart(tables, inputs.subList(inputs.size() / 2, inputs.size()), before);
+    }
   }
 
   @ParameterizedTest
@@ -126,11 +142,16 @@ class SolvedInputsTest {
   }
 
   private static Optional<Map<String, List<String>>> resolved(
-      JobTables tables, Matcher place, Traced input, String other) {
-    RowSource file = tables.files().get(place.group(1));
-    RowSource table = Following.changed(file, Long.parseLong(place.group(2)), input, other);
-    return Following.made(JobBook::estimate, tables, place.group(1), table)
-        .map(SolvedInputsTest::solved);
+      JobTables tables, List<Traced> inputs) {
+    Map<String, RowSource> files = new LinkedHashMap<>(tables.files());
+    for (Traced input : inputs) {
+      Matcher place = place(input);
+      String other = Perturbed.otherTexts(input).get(0);
+      files.computeIfPresent(
+          place.group(1),
+          (name, file) -> Following.changed(file, Long.parseLong(place.group(2)), input, other));
+    }
+    return Following.made(JobBook::estimate, files).map(SolvedInputsTest::solved);
   }
 
   private static Cell at(XSSFWorkbook workbook, String address) {

@@ -121,7 +121,7 @@ class ClosingBooksTest {
         .contains("A-1-2", "B-5-3", "May 18, 2027, Bram Okonjo-Lisle", "awl 3/8 in, moisture 24 %");
     assertThat(String.join(" ", said.on("If it leaks")))
         .contains("chimney, vent, skylight, valley, wall")
-        .contains("It comes back unless the ceiling below is made tight");
+        .contains("That comes back unless the ceiling below is made tight");
   }
 
   @Test
