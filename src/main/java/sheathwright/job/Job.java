@@ -352,10 +352,9 @@ public final class Job implements Facts {
   }
 
   /** Two numbers say together what share of sheets is bad: one of them says nothing. */
-  private void badShareWhole(TableReader reader, JobTables tables) {
+  private static void badShareWhole(TableReader reader, JobTables tables) {
     List<Field<?>> both = List.of(ForecastFields.BAD_ALPHA, ForecastFields.BAD_BETA);
-    List<Field<?>> missing =
-        both.stream().filter(field -> !rates.containsKey(field.name())).toList();
+    List<Field<?>> missing = both.stream().filter(field -> !isWritten(tables, field)).toList();
     if (missing.size() == 1) {
       Field<?> other = both.get(1 - both.indexOf(missing.get(0)));
       String message = "%s is missing: %s, %s; it belongs to %s: give both, or neither";
@@ -364,6 +363,13 @@ public final class Job implements Facts {
           tables.file(JobTable.RATES),
           message.formatted(field.name(), field.label(), field.allowed(), other.name()));
     }
+  }
+
+  /** Whether a rate stands in its table, be it right or wrong. */
+  private static boolean isWritten(JobTables tables, Field<?> rate) {
+    return tables.file(JobTable.RATES).lines().stream()
+        .flatMap(line -> line.cells().stream())
+        .anyMatch(cell -> cell.strip().equals(rate.name()));
   }
 
   private static void wanting(

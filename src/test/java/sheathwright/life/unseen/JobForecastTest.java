@@ -148,6 +148,15 @@ class JobForecastTest {
   }
 
   @Test
+  void aNumberThatCannotBe_isSaidOnce() throws IOException {
+    append("rates.csv", "bad_alpha,0,\nbad_beta,12,");
+    assertThatThrownBy(() -> estimate("3-quoted"))
+        .isInstanceOf(ProblemsException.class)
+        .hasMessageContaining("bad_alpha is 0; it must be from 0.05 to 1000000")
+        .hasMessageNotContaining("is missing");
+  }
+
+  @Test
   void aHistoryWithMoreBadThanSheets_isRefusedWithItsPlace() throws IOException {
     write(firm.resolve("history.csv"), "job,closed_on,sheets,bad\na,2026-05-04,52,53\n");
     Estimate estimate = estimate("3-quoted");
