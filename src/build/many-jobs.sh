@@ -16,16 +16,17 @@ start=$(date +%s)
 "$program" quote "$work"/jobs/* >"$work/said" 2>"$work/wrong" &
 pid=$!
 peak=0
+done_jobs() { grep -c "the homeowner pays" "$work/said" || true; }
 next=$((count / 10))
 while kill -0 $pid 2>/dev/null; do
   now=$(awk '/VmRSS/ { print int($2 / 1024) }' /proc/$pid/status 2>/dev/null) || true
   peak=$((${now:-0} > peak ? ${now:-0} : peak))
-  if [ "$(wc -l <"$work/said")" -ge "$next" ]; then
-    echo "$(wc -l <"$work/said") jobs: $(($(date +%s) - start)) s, ${now:-0} MB"
+  if [ "$(done_jobs)" -ge "$next" ]; then
+    echo "$(done_jobs) jobs: $(($(date +%s) - start)) s, ${now:-0} MB"
     next=$((next + (count > 9 ? count / 10 : 1)))
   fi
   sleep 0.5
 done
 wait $pid && status=0 || status=$?
 grep -v NOTE: "$work/wrong" | tail -3 || true
-echo "$(wc -l <"$work/said") of $count jobs in $(($(date +%s) - start)) s, at most $peak MB, exit status $status"
+echo "$(done_jobs) of $count jobs in $(($(date +%s) - start)) s, at most $peak MB, exit status $status"
