@@ -457,6 +457,9 @@ public final class Tab {
     int line = next;
     called(label, cellName, value, "");
     cell(line, 0).style(book.look().of(Part.LARGE_LABEL));
+    if (textual(value)) {
+      Validation.redIfItSaysStop(sheet, new CellAddress(line, 1));
+    }
     cell(line, 1).style(looked(textual(value) ? Part.LARGE_TEXT : Part.LARGE_RESULT, value));
   }
 

@@ -26,6 +26,9 @@ final class FunctionPage {
   private static final Set<String> STRUCTURAL =
       Set.of("wood", "loads", "framing", "fastening", "leveling");
 
+  /** So many results stand in large letters. */
+  private static final int FEW = 8;
+
   /** Below the title and its line. */
   private static final int ABOVE = 2;
 
@@ -53,20 +56,21 @@ final class FunctionPage {
     tab.heading("What goes in");
     for (int i = 0; i < calculator.arguments().size(); i++) {
       Parameter parameter = calculator.card().parameters().get(i);
-      String preset = parameter.isRequired() ? "" : "; " + parameter.preset() + " is usual";
       tab.called(
           label(parameter.column()),
           calculator.cellName(parameter.column()),
           calculator.arguments().get(i),
-          capital(parameter.text()) + preset);
+          capital(parameter.text()) + unlessSaid(parameter));
     }
     tab.heading("What comes of it");
     for (int i = 0; i < calculator.results().size(); i++) {
       Result result = calculator.card().results().get(i);
-      tab.answer(
-          label(result.column()),
-          calculator.cellName(result.column()),
-          calculator.results().get(i));
+      String name = calculator.cellName(result.column());
+      if (calculator.results().size() <= FEW) {
+        tab.answer(label(result.column()), name, calculator.results().get(i));
+      } else {
+        tab.called(label(result.column()), name, calculator.results().get(i), "");
+      }
     }
     tab.note(capital(text.result()) + ".");
     tab.heading("How, and by whose rule");
@@ -76,7 +80,7 @@ final class FunctionPage {
     if (STRUCTURAL.contains(calculator.card().room())) {
       tab.caution(Cautions.SCREENING);
     }
-    tab.paragraph(text.limits());
+    tab.paragraph(text.limits().replace(Cautions.SCREENING, "").strip());
     if (!text.notes().isBlank()) {
       tab.paragraph(text.notes());
     }
@@ -89,6 +93,16 @@ final class FunctionPage {
   /** Blanks that line up in letters of one width do not in ours. */
   private static String oneSpaced(String line) {
     return line.strip().replaceAll(" +", " ");
+  }
+
+  /** What a parameter is where nobody says it. */
+  private static String unlessSaid(Parameter parameter) {
+    if (parameter.isRequired()) {
+      return "";
+    }
+    return parameter.isLeftOpen(parameter.preset())
+        ? "; blank if nobody measured"
+        : "; " + parameter.preset() + " is usual";
   }
 
   private static String label(String column) {
