@@ -102,7 +102,7 @@ class ArchitectureTest {
           room("job.path", "job.site", "job.table"),
           room("job.solve", "job.life", "job.table", "job.zone"),
           room("job.season", "job", "job.life", "job.office", "job.table"),
-          room("job.triage", "job.life", "job.site", "job.table"),
+          room("job.triage", "job.life", "job.site", "job.table", "job.zone"),
           room("life.found"),
           room("life.supply", "life.found"),
           room("life.doubt", "life.found"),

@@ -11,6 +11,7 @@ import sheathwright.cli.pipe.Dash;
 import sheathwright.cli.pipe.Voice;
 import sheathwright.job.Estimate;
 import sheathwright.life.record.JobFolder;
+import sheathwright.life.record.Step;
 import sheathwright.workbook.page.CrewBook;
 
 /** Writes what a crew takes onto the roof. */
@@ -43,6 +44,7 @@ final class CrewCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     JobFolder job = JobFolder.in(folder);
+    job.require(Step.CREW);
     Path place = output == null ? folder.resolve("crew.xlsx") : output;
     Dash.write(place, force, () -> CrewBook.bytes(new Estimate(job.job())));
     if (!Dash.is(place)) {

@@ -7,6 +7,7 @@ import java.text.DecimalFormatSymbols;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Numbers as people read them, and as tables hold them; text in lines of a width. */
@@ -16,6 +17,8 @@ public final class Shown {
 
   /** Behind a blank, and before the dot of a further call. */
   private static final Pattern BETWEEN_WORDS = Pattern.compile("(?<= )|(?<=\\))(?=\\.[a-z])");
+
+  private static final Set<String> ABBREVIATED = Set.of("ft", "sq ft", "lb", "h");
 
   private Shown() {}
 
@@ -98,7 +101,16 @@ public final class Shown {
   }
 
   private static String counted(String digits, String one) {
-    return digits + " " + one + (digits.equals("1") ? "" : "s");
+    return digits + " " + many(digits, one);
+  }
+
+  /** What so many are called, beside their number; an abbreviation stays. */
+  public static String many(double number, String one) {
+    return ABBREVIATED.contains(one) ? one : many(plain(number), one);
+  }
+
+  private static String many(String digits, String one) {
+    return one + (digits.equals("1") ? "" : "s");
   }
 
   private static String separator(Unit<?> unit) {

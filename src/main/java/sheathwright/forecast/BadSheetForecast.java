@@ -16,6 +16,7 @@ import sheathwright.figure.Quantity.Sheets;
  * @param p80 not more than this in 8 of 10
  * @param p90 not more than this in 9 of 10
  * @param p95 not more than this in 19 of 20
+ * @param chances of each number, plain
  */
 public record BadSheetForecast(
     @Column(value = "mean", unit = "sheet") Figure<Sheets> mean,
@@ -25,4 +26,5 @@ public record BadSheetForecast(
     @Column(value = "p50_sheets", unit = "sheet") Figure<Sheets> p50,
     @Column(value = "p80_sheets", unit = "sheet") Figure<Sheets> p80,
     @Column(value = "p90_sheets", unit = "sheet") Figure<Sheets> p90,
-    @Column(value = "p95_sheets", unit = "sheet") Figure<Sheets> p95) {}
+    @Column(value = "p95_sheets", unit = "sheet") Figure<Sheets> p95,
+    Chances chances) {}

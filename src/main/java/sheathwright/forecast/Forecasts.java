@@ -65,7 +65,8 @@ public final class Forecasts {
         sheets(solution, "p50_sheets", chances.percentile(0.50)),
         sheets(solution, "p80_sheets", chances.percentile(0.80)),
         sheets(solution, "p90_sheets", chances.percentile(0.90)),
-        sheets(solution, "p95_sheets", chances.percentile(0.95)));
+        sheets(solution, "p95_sheets", chances.percentile(0.95)),
+        chances);
   }
 
   /**

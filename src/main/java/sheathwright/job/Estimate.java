@@ -65,6 +65,13 @@ public final class Estimate {
     /** What stands round a name in such a formula: {@code 100="yes",}. */
     private static final int ROUND_A_NAME = 10;
 
+    /** That what was solved was solved for what the tables say now. */
+    public static Tie solved(Solution solution) {
+      return new Tie(
+          "Solved for what stands here now: " + Shown.inWords(solution.name()),
+          solution.state().is(Solution.CURRENT));
+    }
+
     /** That all hold, each in a cell of its own, so that no formula grows with their number. */
     public static Tie all(String what, String name, List<Condition> each) {
       String called = name;
@@ -282,14 +289,7 @@ public final class Estimate {
 
   /** That whatever was solved was solved for what the tables say now. */
   private List<Tie> solvedTies() {
-    return solutions().stream().map(Estimate::solvedTie).toList();
-  }
-
-  /** That what was solved was solved for what the tables say now. */
-  public static Tie solvedTie(Solution solution) {
-    return new Tie(
-        "Solved for what stands here now: " + Shown.inWords(solution.name()),
-        solution.state().is(Solution.CURRENT));
+    return solutions().stream().map(Tie::solved).toList();
   }
 
   /** Everything that was solved. */

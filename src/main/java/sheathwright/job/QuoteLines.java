@@ -27,8 +27,8 @@ import sheathwright.job.price.FoundUnit;
 public final class QuoteLines {
 
   private static final String SHEETS = "Deck sheets taken out and replaced";
-  private static final String SISTERS = "Rafters sistered to a string line";
-  private static final String SHIMS = "Rafters shimmed";
+  private static final String SISTERS = "Rafters straightened with new wood beside them";
+  private static final String SHIMS = "Rafters straightened with thin strips on top";
   private static final String LIFTS = "Deck sheets lifted over those rafters and laid again";
   private static final Figure<Sheets> NO_SHEETS = Figure.of(0, Units.SHEET);
   private static final Figure<Pieces> NONE = Figure.of(0, Units.PIECE);

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sheathwright.job.life.AgreedFields;
+import sheathwright.job.life.FirmFields;
 import sheathwright.job.life.ForecastFields;
 import sheathwright.job.life.InspectionFields;
 import sheathwright.job.life.LifeFields;
@@ -131,7 +132,41 @@ public final class TableGuide {
         }
       }
     }
+    ofTheFirm(
+        lines,
+        "history.csv",
+        "jobs that were closed: a line each, appended by close",
+        FirmFields.HISTORY);
+    ofTheFirm(
+        lines,
+        "callbacks.csv",
+        "who called back about which place, and what it was",
+        FirmFields.CALLBACKS);
     return String.join("\n", lines) + "\n";
+  }
+
+  /** A table of the firm's, which lies in the folder above its jobs. */
+  private static void ofTheFirm(
+      List<String> lines, String file, String meaning, List<Field<?>> fields) {
+    lines.addAll(
+        List.of(
+            "",
+            "## " + file,
+            "",
+            "The firm's, in the folder above its jobs: %s. One line each, under these headings."
+                .formatted(meaning),
+            "",
+            "| column | what it is | may be |",
+            "| --- | --- | --- |"));
+    for (Field<?> field : fields) {
+      lines.add(
+          "| `%s` | %s%s | %s |"
+              .formatted(
+                  field.name(),
+                  field.label(),
+                  field.isRequired() ? "" : " (if known)",
+                  field.allowed()));
+    }
   }
 
   private static String needed(JobTable table) {

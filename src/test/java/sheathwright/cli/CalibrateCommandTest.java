@@ -200,6 +200,15 @@ class CalibrateCommandTest {
   }
 
   @Test
+  void rates_areNeverWrittenOver() throws IOException {
+    CommandRun ran = ran(season(), "-o", folder.resolve("rates.csv"), "--force");
+
+    assertThat(ran.status()).isEqualTo(2);
+    assertThat(ran.err()).contains("no proposal is written over rates; name another file");
+    assertThat(folder.resolve("rates.csv")).content().contains("extra_sheet_h,0.90");
+  }
+
+  @Test
   void fourJobs_areTooFew() throws IOException {
     String four = TWELVE.lines().limit(5).collect(Collectors.joining("\n"));
     CommandRun ran = ran(season().file("history.csv", four));

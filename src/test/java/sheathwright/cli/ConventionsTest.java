@@ -32,6 +32,7 @@ class ConventionsTest {
           "Compare",
           "Explain",
           "Fill",
+          "Forecast",
           "Functions",
           "Help",
           "Run",

@@ -9,6 +9,7 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -69,6 +70,22 @@ class DocCommandsTest {
   void theGuides_areAmongThePages() throws IOException {
     assertThat(pages().map(Path::toString))
         .contains("README.md", "docs/office.md", "docs/scripts.md", "docs/many-jobs.md");
+  }
+
+  @Test
+  void everyCommand_isNamedOnAPage() throws IOException {
+    StringBuilder text = new StringBuilder();
+    try (Stream<Path> docs = Files.list(Path.of("docs"))) {
+      for (Path page : docs.filter(each -> each.toString().endsWith(".md")).toList()) {
+        text.append(Files.readString(page));
+      }
+    }
+    PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
+    assertThat(Main.commandLine(nowhere, nowhere).getSubcommands().keySet())
+        .allSatisfy(
+            command ->
+                assertThat(text)
+                    .containsPattern("sheathwright " + command + "\\b|`" + command + "\\b"));
   }
 
   @ParameterizedTest(name = "{0}")

@@ -51,6 +51,21 @@ class LifeStepsTest {
         .contains(" takes " + needed + ": " + toDo.replace("JOB", job.path().toString()));
   }
 
+  /** Of a closed job nothing but its invoice and its record were to be written. */
+  @Test
+  void nothingGoesOntoTheRoofOfAClosedJob_norComesBackFromIt() {
+    LifeFolder closed =
+        LifeFolder.of(Path.of("demo-data", "whole-life", "6-closed"), folder.resolve("closed"));
+    LifeFolder opened =
+        LifeFolder.of(Path.of("demo-data", "whole-life", "5-opened"), folder.resolve("opened"));
+    Path crew = folder.resolve("crew.xlsx");
+    opened.done("crew", "-o", crew);
+    assertThat(closed.refused("crew", "-o", folder.resolve("late.xlsx")))
+        .contains("the job is at the stage closed; a crew's workbook takes surveyed or quoted");
+    assertThat(closed.refused("take-in", crew))
+        .contains("the job is at the stage closed; what comes back from the roof takes asked or");
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"agree", "change-order", "close"})
   void aStepWithoutItsDay_isWrongUse(String command) {

@@ -126,6 +126,15 @@ class SeasonCommandTest {
   }
 
   @Test
+  void theSeasonOfTheDemo_isReadWhole() throws IOException {
+    CommandRun ran = CommandRun.of("season", Path.of("demo-data", "thistlewick"), "-o", folder);
+
+    assertThat(ran.status()).as(ran.err()).isZero();
+    assertThat(table().lines()).hasSize(7);
+    assertThat(cells(0, "job", "stage", "unpaid_usd")).containsExactly("alder", "closed", "0.00");
+  }
+
+  @Test
   void howManyThreads_changesNoByte() throws IOException {
     season("3-quoted");
     for (int more = 1; more <= 8; more++) {

@@ -6,10 +6,12 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import sheathwright.cli.pipe.Dash;
 import sheathwright.cli.pipe.Voice;
+import sheathwright.job.JobTable;
 import sheathwright.job.file.NewFile;
 import sheathwright.job.season.Season;
 import sheathwright.job.table.Printable;
@@ -55,6 +57,12 @@ public final class CalibrateCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Path place = output == null ? folder.resolve(Season.PROPOSED) : output;
+    if (place.endsWith(JobTable.RATES.file())) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "-o %s: no proposal is written over rates; name another file, such as %s"
+              .formatted(place, Season.PROPOSED));
+    }
     if (!Dash.is(place)) {
       NewFile.at(place, force);
     }

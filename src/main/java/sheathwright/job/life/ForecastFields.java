@@ -22,20 +22,12 @@ public final class ForecastFields {
 
   public static final Field<Figure<Ratio>> BAD_ALPHA =
       Field.number(
-              "bad_alpha",
-              "Weighs the bad sheets of other houses, as solve fit gives it",
-              Units.RATIO,
-              LEAST,
-              MOST)
+              "bad_alpha", "Weight of bad sheets (alpha), by solve fit", Units.RATIO, LEAST, MOST)
           .ifKnown();
 
   public static final Field<Figure<Ratio>> BAD_BETA =
       Field.number(
-              "bad_beta",
-              "Weighs the sound sheets of other houses, as solve fit gives it",
-              Units.RATIO,
-              LEAST,
-              MOST)
+              "bad_beta", "Weight of sound sheets (beta), by solve fit", Units.RATIO, LEAST, MOST)
           .ifKnown();
 
   public static final Field<Figure<Per<Money, Sheets>>> NUISANCE =

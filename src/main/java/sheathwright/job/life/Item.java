@@ -17,8 +17,8 @@ public enum Item implements Option<Item> {
   COVER("piece", "A hole covered with sheet metal"),
   BOARD("ft", "Deck board taken out and replaced"),
   RENAIL("ft", "Deck board nailed again"),
-  SISTER("rafter", "Rafter sistered to a string line"),
-  SHIM("rafter", "Rafter shimmed");
+  SISTER("rafter", "A rafter straightened with new wood beside it"),
+  SHIM("rafter", "A rafter straightened with thin strips on top");
 
   private final String unit;
   private final String label;

@@ -54,7 +54,11 @@ public record OfficeFolder(List<Path> folders) {
   }
 
   private Optional<Path> nearest(String file, int from) {
-    return folders.stream().skip(from).map(folder -> folder.resolve(file)).filter(Files::exists).findFirst();
+    return folders.stream()
+        .skip(from)
+        .map(folder -> folder.resolve(file))
+        .filter(Files::exists)
+        .findFirst();
   }
 
   /** A file as it is called from the job's folder: {@code ../prices.csv}. */

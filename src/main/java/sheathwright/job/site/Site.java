@@ -169,14 +169,14 @@ public final class Site {
     Figure<Length> thickness = said.figure(SiteFields.PANEL_THICKNESS);
     all.add(new Inspected("Code", code, "adopted here, with its edition"));
     all.add(new Inspected("Nail", nail.name(), "as the code calls it"));
-    all.add(new Inspected("Its shank", nail.shank(), "rings pull out less easily"));
+    all.add(new Inspected("Shank of the nail", nail.shank(), "rings pull out less easily"));
     all.add(new Inspected("Nails on panel edges", used.edge(), "center to center"));
     all.add(new Inspected("Nails in the field", used.field(), "on the supports between"));
     all.add(new Inspected("Panel edges near roof edges", used.nearEdge(), "see how far below"));
     all.add(new Inspected("Field near roof edges", used.nearField(), "see how far below"));
     all.add(
         new Inspected(
-            "So near reaches", nearEdges, "along the wood from eave, rake, ridge and hip"));
+            "What counts as near", nearEdges, "along the wood from eave, rake, ridge and hip"));
     all.add(new Inspected("Gable-end framing", used.gable(), "center to center"));
     all.add(new Inspected("Panel thickness", thickness, "as stamped"));
     all.add(new Inspected("Span rating", said.word(SiteFields.PANEL_RATING), "as stamped"));
@@ -192,7 +192,7 @@ public final class Site {
     }
     Choice<WindDesign> design = WindDesign.at(said.figure(SiteFields.WIND));
     all.add(new Inspected("Wind", design, ""));
-    all.add(new Inspected("In such wind", advice(design), ""));
+    all.add(new Inspected("Nails for that wind", advice(design), ""));
     return all;
   }
 

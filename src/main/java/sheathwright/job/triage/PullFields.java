@@ -7,8 +7,8 @@ import sheathwright.figure.Option;
 import sheathwright.figure.Quantity.Force;
 import sheathwright.figure.Units;
 import sheathwright.job.life.OrderFields;
-import sheathwright.job.life.ZoneFields;
 import sheathwright.job.table.Field;
+import sheathwright.job.zone.ZoneFields;
 
 /**
  * The columns of what is told a covering's maker besides his requirements: whom he answered when,

@@ -41,6 +41,7 @@ public final class TakingIn {
     boolean isCrewAmong = books.stream().anyMatch(CrewReading::isOf);
     JobFolder.putRight(folder);
     job = isCrewAmong ? Optional.of(JobFolder.in(folder)) : ifWhole(folder);
+    job.ifPresent(known -> known.require(Step.TAKE_IN));
     TakenTables tables = new TakenTables(folder);
     for (TableBook book : books) {
       if (CrewReading.isOf(book)) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Ratio;
@@ -81,21 +82,27 @@ public final class HistoryRates {
       FitRange range = range();
       String both =
           "both ends belong together: the fit that asks for the fewest sheets, and for the most";
-      all.add(share(share.alpha(), old, range.least().alpha(), range.most().alpha()).known(both));
-      all.add(share(share.beta(), old, range.least().beta(), range.most().beta()).known(both));
+      all.add(share(share.alpha(), old, range, HistoryFit::alpha).known(both));
+      all.add(share(share.beta(), old, range, HistoryFit::beta).known(both));
     }
     all.add(failures());
     return all;
   }
 
   private Proposal share(
-      Figure<Ratio> fitted, Function<String, Old> old, double least, double most) {
+      Figure<Ratio> fitted,
+      Function<String, Old> old,
+      FitRange range,
+      ToDoubleFunction<HistoryFit> part) {
+    double most = part.applyAsDouble(range.most());
     return Proposal.of(
         fitted.name(),
         old.apply(fitted.name()).shown(),
         fitted.value(),
         houses.size(),
-        Proposal.range(least, most));
+        range.least().isBinomial()
+            ? "houses that do not differ to " + Proposal.shown(most)
+            : Proposal.range(part.applyAsDouble(range.least()), most));
   }
 
   private FitRange range() {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Money;
-import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobTable;
@@ -19,7 +18,26 @@ import sheathwright.job.table.RowSource;
  * @param before by its own
  * @param after by those that are proposed
  */
-record PricedAgain(Figure<Money> before, Figure<Money> after) {
+record PricedAgain(Price before, Price after) {
+
+  /**
+   * A price.
+   *
+   * @param total what the owner pays
+   * @param worst with every sheet bad
+   */
+  record Price(Figure<Money> total, Figure<Money> worst) {
+
+    static Price of(JobTables tables) {
+      Estimate estimate = new Estimate(Job.of(tables));
+      return new Price(estimate.total(), estimate.quote().worstCase());
+    }
+
+    @Override
+    public String toString() {
+      return "%s, at worst %s".formatted(total, worst);
+    }
+  }
 
   static PricedAgain of(SeasonJob job, List<Proposal> proposals) {
     Map<String, String> others = new LinkedHashMap<>();
@@ -33,14 +51,10 @@ record PricedAgain(Figure<Money> before, Figure<Money> after) {
     Map<String, RowSource> files = new LinkedHashMap<>(own.files());
     files.computeIfPresent(
         rates, (word, file) -> OtherRates.of(file, JobTable.RATES.keys().orElseThrow(), others));
-    return new PricedAgain(
-        new Estimate(Job.of(own)).total(),
-        new Estimate(Job.of(new JobTables(files, own.folder()))).total());
+    return new PricedAgain(Price.of(own), Price.of(new JobTables(files, own.folder())));
   }
 
   String inWords(String job) {
-    Figure<Money> more = after.minus(before).as("more_usd", Units.USD);
-    return "  %s: %s, by what is proposed %s (%s%s)"
-        .formatted(job, before, after, more.value() > 0 ? "+" : "", more);
+    return "  %s: %s; by what is proposed %s".formatted(job, before, after);
   }
 }

@@ -22,6 +22,14 @@ public enum Step {
       "an agreement",
       EnumSet.of(Stage.QUOTED),
       "it is made once; what is found besides goes into a change order"),
+  CREW(
+      "a crew's workbook",
+      EnumSet.of(Stage.SURVEYED, Stage.QUOTED, Stage.AGREED, Stage.OPENED),
+      "nobody goes onto that roof any more for it"),
+  TAKE_IN(
+      "what comes back from the roof",
+      EnumSet.of(Stage.ASKED, Stage.SURVEYED, Stage.QUOTED, Stage.AGREED, Stage.OPENED),
+      "what is told of it since belongs into callbacks.csv"),
   CHANGE_ORDER(
       "a change order", EnumSet.of(Stage.OPENED), "nothing is ordered after the last invoice"),
   ORDER_LIST(

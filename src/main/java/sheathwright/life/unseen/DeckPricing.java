@@ -108,8 +108,7 @@ public final class DeckPricing {
       Facts rates, Field<Figure<Q>> field, double guess) {
     return rates.knows(field)
         ? rates.fact(field)
-        : Figure.input(
-            field.name(), guess, Field.figure(field, guess).unit(), field.limits(), GUESS);
+        : Figure.constant(field.name(), guess, Field.figure(field, guess).unit(), GUESS);
   }
 
   private static Figure<Sheets> oneIf(Condition holds) {

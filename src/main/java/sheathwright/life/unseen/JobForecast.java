@@ -66,7 +66,8 @@ public final class JobForecast {
             percentile(50),
             percentile(80),
             percentile(90),
-            percentile(95));
+            percentile(95),
+            chances());
   }
 
   /**

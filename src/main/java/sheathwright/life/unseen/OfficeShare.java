@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import sheathwright.figure.Figure;
-import sheathwright.figure.Limits;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
@@ -31,8 +30,6 @@ public record OfficeShare(Figure<Ratio> alpha, Figure<Ratio> beta, String told) 
 
   private static final double GUESSED_ALPHA = 0.8;
   private static final double GUESSED_BETA = 12;
-  private static final Limits ALLOWED =
-      Limits.between(ForecastFields.LEAST, ForecastFields.MOST, "");
 
   /**
    * The share that holds for a job.
@@ -89,15 +86,16 @@ public record OfficeShare(Figure<Ratio> alpha, Figure<Ratio> beta, String told) 
         told);
   }
 
+  /** Nobody changes these in a workbook: rates.csv says them, or else the history does. */
   private static OfficeShare of(double alpha, double beta, Source source, String told) {
     return new OfficeShare(
-        input(ForecastFields.BAD_ALPHA.name(), alpha, source),
-        input(ForecastFields.BAD_BETA.name(), beta, source),
+        number(ForecastFields.BAD_ALPHA.name(), alpha, source),
+        number(ForecastFields.BAD_BETA.name(), beta, source),
         told);
   }
 
-  private static Figure<Ratio> input(String name, double number, Source source) {
-    return Figure.input(name, Math.min(number, ForecastFields.MOST), Units.RATIO, ALLOWED, source);
+  private static Figure<Ratio> number(String name, double number, Source source) {
+    return Figure.constant(name, Math.min(number, ForecastFields.MOST), Units.RATIO, source);
   }
 
   /** Whether nobody found these numbers anywhere. */

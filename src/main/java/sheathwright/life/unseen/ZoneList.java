@@ -1,15 +1,18 @@
 package sheathwright.life.unseen;
 
 import java.util.List;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Units;
 import sheathwright.forecast.Zone;
 import sheathwright.job.Estimate;
 import sheathwright.job.JobTable;
-import sheathwright.job.life.ToldZone;
+import sheathwright.job.zone.ToldZone;
 
 /** The zones that a forecast was made from, with what is likely in each. */
 public final class ZoneList {
@@ -38,12 +41,12 @@ public final class ZoneList {
             zone -> forecast.places("", forecast.chancesOfZones().get(zone).percentile(0.9))));
   }
 
-  private static Figure<sheathwright.figure.Quantity.Ratio> of(
+  private static Figure<Ratio> of(
       List<ToldZone> told,
       int zone,
-      java.util.function.Function<ToldZone, Figure<sheathwright.figure.Quantity.Ratio>> said,
+      Function<ToldZone, Figure<Ratio>> said,
       JobForecast forecast,
-      java.util.function.ToDoubleFunction<Zone> otherwise) {
+      ToDoubleFunction<Zone> otherwise) {
     return zone < told.size()
         ? said.apply(told.get(zone))
         : forecast.chance("", otherwise.applyAsDouble(forecast.zones().get(zone)));

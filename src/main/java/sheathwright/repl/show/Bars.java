@@ -10,7 +10,10 @@ import java.util.stream.Stream;
 import sheathwright.figure.Check;
 import sheathwright.figure.Figure;
 import sheathwright.figure.RefusedException;
+import sheathwright.forecast.BadSheetForecast;
+import sheathwright.job.Estimate;
 import sheathwright.leveling.plan.Straightened;
+import sheathwright.life.unseen.JobForecast;
 import sheathwright.loads.wind.ZoneMap;
 import sheathwright.sheathing.layout.CourseLayout;
 import sheathwright.sheathing.layout.DeckLayout;
@@ -53,6 +56,12 @@ public final class Bars {
     if (result instanceof Straightened rafters) {
       return LevelChart.of(rafters, columns);
     }
+    if (result instanceof BadSheetForecast forecast) {
+      return ChanceBars.of(forecast.chances(), columns);
+    }
+    if (result instanceof Estimate job) {
+      return ChanceBars.of(JobForecast.before(job), columns);
+    }
     List<Check> checks = checks(result);
     if (!checks.isEmpty()) {
       return ofChecks(checks, columns);
@@ -61,7 +70,7 @@ public final class Bars {
       return ofFigures(many, columns);
     }
     throw new RefusedException(
-        "there is no picture of this yet; show draws a check, a function's checks, a list of figures, a layout, patches, straightened rafters or wind zones");
+        "there is no picture of this yet; show draws a check, a function's checks, a list of figures, a forecast of bad sheets, a job's estimate, a layout, patches, straightened rafters or wind zones");
   }
 
   private static List<Check> checks(Object result) {

@@ -39,7 +39,7 @@ final class Allowed {
     if (now.isEmpty()) {
       return "";
     }
-    if (rule.isEmpty()) {
+    if (rule.isEmpty() || rule.get().isHelpAlone()) {
       boolean wasNumber = change.was().isNumber();
       return wasNumber && !now.isNumber() ? "a number" : "";
     }

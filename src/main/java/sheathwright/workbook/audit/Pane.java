@@ -23,11 +23,17 @@ final class Pane {
    * What some cells are held to.
    *
    * @param cells their address, or several with blanks between
-   * @param type list, whole or decimal
+   * @param type list, whole or decimal; none where it is a line of help alone
    * @param first the least, or the list
    * @param second the most
    */
-  record Rule(String cells, String type, String first, String second) {}
+  record Rule(String cells, String type, String first, String second) {
+
+    /** Whether it holds the cells to nothing, and only says beside them what they are for. */
+    boolean isHelpAlone() {
+      return first.isEmpty();
+    }
+  }
 
   Pane(String name) {
     this.name = name;

@@ -10,7 +10,7 @@ import sheathwright.workbook.book.Look.Part;
  */
 public final class Letter {
 
-  private static final double LINE = 15;
+  private static final double LINE = 14;
   private static final double BOX_AIR = 8;
   private static final double LARGEST = 38;
   private static final double SIGNATURE_HEIGHT = 30;
@@ -34,7 +34,11 @@ public final class Letter {
 
   /** The one number of the page, with what it is. */
   public void figure(Traced value, String words) {
-    int line = tab.line();
+    figure(tab.line(), value, words);
+  }
+
+  /** The same on a line that was kept free for it. */
+  public void figure(int line, Traced value, String words) {
     tab.value(line, 0, value, Part.FIGURE);
     sentence(line, words, 1, tab.columns() - 1, Part.NOTE);
     tab.row(line).height(LARGEST);

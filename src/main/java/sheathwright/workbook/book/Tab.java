@@ -42,6 +42,8 @@ public final class Tab {
       EnumSet.of(Part.LARGE_TEXT, Part.LARGE_LABEL, Part.LARGE_RESULT, Part.CAPTION, Part.NOTE);
 
   private static final String FRACTIONS = "# ??/??";
+  private static final String FRACTIONS_OF_A_LINE =
+      "# ??/??\" above\";# ??/??\" below\";\"at the %s\"";
   public static final float LINE_HEIGHT = 13.5f;
 
   /** Above and below running text, together. */
@@ -58,7 +60,7 @@ public final class Tab {
   private int lastRepeated = 1;
   private boolean isOnOnePage;
   private boolean isATable;
-  private boolean isInFractions;
+  private String fractions = "";
   private boolean isKeptBack;
   private boolean isOneOfMany;
 
@@ -130,13 +132,19 @@ public final class Tab {
 
   /** The same, its inches in the fractions of a tape. */
   public Tab inFractions() {
-    isInFractions = true;
+    fractions = FRACTIONS;
+    return this;
+  }
+
+  /** The same, inches above or below a line, which is said in words. */
+  public Tab inFractionsOfALine(String line) {
+    fractions = FRACTIONS_OF_A_LINE.formatted(line);
     return this;
   }
 
   private XSSFCellStyle looked(Part part, Traced value) {
-    return isInFractions && Units.INCH.equals(unitOf(value))
-        ? book.look().of(part, FRACTIONS)
+    return !fractions.isEmpty() && Units.INCH.equals(unitOf(value))
+        ? book.look().of(part, fractions)
         : book.look().of(part, value);
   }
 

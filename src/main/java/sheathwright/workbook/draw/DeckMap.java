@@ -219,7 +219,9 @@ public final class DeckMap {
   private void mark(Sketch sketch, Mark.Seen mark) {
     OnWood part = OnWood.of(plane, mark.box());
     sketch.areas(mark.isCutOut() ? Pen.MARK : Pen.NOTE, part.rings());
-    label(sketch, mark.finding().letter() + " " + mark.key(), part.middle(), 0);
+    char letter = mark.finding().letter();
+    boolean hasIt = mark.key().startsWith(letter + "-");
+    label(sketch, hasIt ? mark.key() : letter + " " + mark.key(), part.middle(), 0);
   }
 
   private void joints(Sketch sketch) {

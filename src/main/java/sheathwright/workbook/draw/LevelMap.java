@@ -80,7 +80,7 @@ public final class LevelMap {
     sketch.words("ridge side", edge(bounds.top() + margin / 2), 120 * scale, margin, 8);
     page.skip(lines);
     page.note(
-        "Broken lines are rafters, dots the stations that were read. Along a full line the build-up is the same; its height in inches stands on it. Seen as one looks up the slope.");
+        "Broken lines are rafters, dots where the string was read. Along a full line the wood is built up equally, by as many inches as stand on it. Seen as one looks up the slope.");
   }
 
   private String inWords(double greatest) {

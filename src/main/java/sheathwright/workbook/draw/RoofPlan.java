@@ -111,8 +111,7 @@ public final class RoofPlan {
             (right - left) / (WIDE_POINTS - BETWEEN_POINTS),
             (top - bottom) / (MOST_POINTS - BETWEEN_POINTS));
     Box frame = padded(new Box(left, bottom, right, top), scale, WIDE_POINTS, BETWEEN_POINTS);
-    return new RoofPlan(
-        placed, frame, "Seen from above, north at the top. Numbers are those of the list.");
+    return new RoofPlan(placed, frame, "Seen from above, north at the top.");
   }
 
   /** A frame as wide as the page with what it holds in its middle. */
@@ -179,7 +178,7 @@ public final class RoofPlan {
     return new RoofPlan(
         placed,
         new Box(0, top + between / 2, wide, between / 2),
-        "Planes stand side by side, not as they meet; each is seen as one looks up its slope, the gutter below. Numbers are those of the list.");
+        "Planes stand side by side, not as they meet; each is seen as one looks up its slope, the gutter below.");
   }
 
   private static double height(List<Drawn> row) {
@@ -202,7 +201,8 @@ public final class RoofPlan {
     planes.forEach(plane -> draw(sketch, plane));
     planes.forEach(plane -> words(sketch, plane, scale));
     page.skip(lines);
-    page.note(note);
+    boolean isMarked = planes.stream().anyMatch(plane -> !plane.drawn().marks().isEmpty());
+    page.note(isMarked ? note + " Numbers are those of the list." : note);
   }
 
   private String inWords() {

@@ -35,8 +35,11 @@ public final class SeasonBook {
     this.summary = summary;
     this.history = history;
     this.subtitle = season + " · season, for the office only";
-    this.book = new Book(Particulars.of(
-                "The jobs of the season " + season, "A row a job, and whether forecasts have held"));
+    this.book =
+        new Book(
+            Particulars.of(
+                "The jobs of the season " + season,
+                "A row a job, and whether forecasts have held"));
     book.showCountsPlainly();
     book.leaveOutEmptyPages();
   }
@@ -56,8 +59,7 @@ public final class SeasonBook {
     Tab held = Sections.titled(book.tab("What has held", 16, 14, 14, 14, 14, 14, 14), subtitle);
     jobs(season);
     HeldPage.write(book, held, history);
-    return book.finished(
-        Sections.workingTab(book, subtitle), Sections.tablesTab(book, subtitle));
+    return book.finished(Sections.workingTab(book, subtitle), Sections.tablesTab(book, subtitle));
   }
 
   private void jobs(Tab tab) {

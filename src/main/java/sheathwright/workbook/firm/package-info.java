@@ -3,5 +3,7 @@
  * bad sheets have held.
  *
  * <p>Does not cover a job's own pages: those stand in its estimate.
+ *
+ * <p>Not API: it may change with any version.
  */
 package sheathwright.workbook.firm;

@@ -14,6 +14,7 @@ import sheathwright.workbook.book.Letter;
 import sheathwright.workbook.book.Look.Part;
 import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.file.Particulars;
+import sheathwright.workbook.told.Letterhead;
 import sheathwright.workbook.told.Photos;
 import sheathwright.workbook.told.Sheaf;
 

@@ -13,6 +13,7 @@ import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Roll;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
@@ -133,7 +134,7 @@ final class QuotePage {
             new Line(
                 quoted.cellsOf("item").get(i).plain(),
                 Told.of("quantity", quantity),
-                quoted.cellsOf("unit").get(i).plain(),
+                Shown.many(quantity.value(), quoted.cellsOf("unit").get(i).plain()),
                 Told.of("price_usd", (Figure<?>) quoted.cellsOf("price_usd").get(i))));
       }
     }
@@ -215,7 +216,8 @@ final class QuotePage {
     if (credit.value() > 0) {
       letter.sentence("Back to you for each of those sheets that is not needed", credit);
     }
-    letter.sentence("Sheets that could still turn out bad, and all of them", most, allExtra);
+    letter.sentence(
+        "Sheets that could still turn out bad at most, and what all of them cost", most, allExtra);
   }
 
   /** What is bad of a deck of boards is counted by the foot, and none of it is in the price. */
@@ -225,7 +227,9 @@ final class QuotePage {
             .formatted(estimate.deck().hasSheets() ? "Part of the deck is" : "The deck is"),
         board.orElseThrow());
     letter.sentence(
-        "Feet of board that could turn out bad, and all of them", mostBoards.orElseThrow(), all);
+        "Feet of board that could turn out bad at most, and what all of them cost",
+        mostBoards.orElseThrow(),
+        all);
   }
 
   private void starts() {

@@ -96,7 +96,7 @@ final class RaftersPage {
                 readings.cellsOf("after_in").get(i)));
       }
     }
-    chart(worst, "Plane " + worst + ": rafters at mid-length", "rafter", spots);
+    chart(worst, "Plane " + worst + ", rafters at mid-length", "rafter", spots);
   }
 
   private static int worst(Roll readings) {
@@ -162,12 +162,12 @@ final class RaftersPage {
             Roll.<Spot>column("rafter", Spot::name),
             Roll.column("before_in", Spot::before),
             Roll.column("after_in", Spot::after));
-    tab.heading(heading);
-    tab.inFractions();
+    tab.heading(heading + ": inches from the string");
+    tab.inFractionsOfALine("string");
     Listing listing =
         tab.list(
             roll,
-            List.of(capital(below), "Now, in to the string", "Then, in to the string"),
+            List.of(capital(below), "Now", "Then"),
             Arrays.asList(null, Units.INCH, Units.INCH));
     SagChart.draw(
         book,

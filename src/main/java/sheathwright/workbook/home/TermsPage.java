@@ -103,7 +103,7 @@ final class TermsPage {
   private static String nail(String word) {
     return word.startsWith("rsrs")
         ? "ring-shank nails (%s)".formatted(word.toUpperCase(java.util.Locale.ROOT))
-        : word.replace('-', ' ');
+        : word.replace('-', ' ') + " nails";
   }
 
   private static String inches(Figure<Length> length) {
@@ -130,6 +130,7 @@ final class TermsPage {
         "Not seen",
         JobFields.NOT_LOOKED_AT,
         "The deck under the old covering: it cannot be seen before that is off.");
+    LikelyWords.of(estimate).ifPresent(words -> letter.fact("How many may be bad", words));
   }
 
   private void said(String label, Field<Choice<String>> fact, String otherwise) {

@@ -138,6 +138,9 @@ final class CrewPage {
     part.patches().ifPresent(this::patches);
     marks.ifPresent(this::sisters);
     plan(estimate, plane).ifPresent(this::strips);
+    tab.heading("In this order");
+    tab.paragraph(
+        "What stops; level; replace; support; relieve; refasten; sweep the nails; photograph; dry in.");
     tab.heading("Nails");
     tab.shown("Deck nail", supply.deckNail(), "");
     SitePage.spacings(tab, estimate);

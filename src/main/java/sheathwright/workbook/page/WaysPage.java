@@ -1,5 +1,7 @@
 package sheathwright.workbook.page;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -10,11 +12,13 @@ import sheathwright.figure.Units;
 import sheathwright.forecast.Chances;
 import sheathwright.job.Estimate;
 import sheathwright.job.life.ForecastFields;
+import sheathwright.job.table.Field;
 import sheathwright.life.found.FoundWork;
 import sheathwright.life.unseen.DeckNumbers;
 import sheathwright.life.unseen.DeckPricing;
 import sheathwright.life.unseen.DeckWays;
 import sheathwright.life.unseen.JobForecast;
+import sheathwright.life.unseen.OfficeShare;
 import sheathwright.life.unseen.ZoneList;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Listing;
@@ -96,7 +100,7 @@ final class WaysPage {
   List<Estimate.Tie> ties() {
     return Stream.concat(Stream.of(forecast), now.stream())
         .map(JobForecast::solution)
-        .map(Estimate::solvedTie)
+        .map(Estimate.Tie::solved)
         .toList();
   }
 
@@ -177,8 +181,8 @@ final class WaysPage {
             null, Units.SHEET, Units.RATIO, Units.RATIO, Units.RATIO, Units.PERCENT, Units.SHEET));
     tab.skip(1);
     tab.fact("What is known of other houses", forecast.told());
-    tab.shown("Bad sheets weigh", forecast.share().alpha(), "alpha of other houses");
-    tab.shown("Sound sheets weigh", forecast.share().beta(), "beta of other houses");
+    said(ForecastFields.BAD_ALPHA, forecast.share().alpha(), "");
+    said(ForecastFields.BAD_BETA, forecast.share().beta(), "");
     tab.entry(
         "Sheets a place on the bill", pricing.perPlace(), "small pieces count less than a sheet");
   }
@@ -229,16 +233,23 @@ final class WaysPage {
         "Houses in which they are to be enough",
         pricing.ratio(),
         "then the sheets in the price cost the owner least on average; a credit near the price makes any number fair");
-    guess(ForecastFields.NUISANCE.label(), pricing.nuisance());
-    guess(ForecastFields.FIXED_SURE.label(), pricing.sure());
-    guess(ForecastFields.CEILING_CHARGE.label(), pricing.mostCharge());
+    said(ForecastFields.NUISANCE, pricing.nuisance(), OfficeShare.GUESS);
+    said(ForecastFields.FIXED_SURE, pricing.sure(), OfficeShare.GUESS);
+    said(ForecastFields.CEILING_CHARGE, pricing.mostCharge(), OfficeShare.GUESS);
     tab.entry(
         "15 % over the price's sheets",
         pricing.beyondTheQuantity(),
         "where public work reopens a unit price (48 CFR 11.702); suggested is one more than 19 houses of 20 have");
   }
 
-  private void guess(String label, Figure<?> value) {
-    tab.shown(label, value, value.source().cell().isPresent() ? "" : "a guess, no data");
+  /** What the office may say in its rates, and what holds where it does not. */
+  private void said(Field<?> field, Figure<?> value, String otherwise) {
+    String note =
+        value.source().cell().isPresent()
+            ? ""
+            : Stream.of(otherwise, field.name() + " in rates.csv says another")
+                .filter(any -> !any.isEmpty())
+                .collect(joining(": "));
+    tab.shown(field.label(), value, note);
   }
 }

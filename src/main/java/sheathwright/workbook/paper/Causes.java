@@ -22,6 +22,14 @@ final class Causes {
               Cause.CONDENSATION,
                   "moist air from the house is kept out of the attic, and the attic is aired"));
 
+  private static final Map<Cause, String> FROM =
+      new EnumMap<>(
+          Map.of(
+              Cause.LEAK, "a leak",
+              Cause.FAN, "a fan that blows into the attic",
+              Cause.EAVE_ICE, "ice at the eave",
+              Cause.CONDENSATION, "moist air that turned to water on the wood"));
+
   private Causes() {}
 
   /** A sentence each for what comes back unless it is put right. */
@@ -36,8 +44,8 @@ final class Causes {
         .filter(PUT_RIGHT::containsKey)
         .map(
             cause ->
-                "Some of what was found came from this: %s. It comes back unless %s."
-                    .formatted(cause.word().replace('-', ' '), PUT_RIGHT.get(cause)))
+                "Some of it came from %s. That comes back unless %s."
+                    .formatted(FROM.get(cause), PUT_RIGHT.get(cause)))
         .toList();
   }
 }

@@ -24,7 +24,7 @@ import sheathwright.workbook.told.Told;
 /** What was done to a deck, place by place: why, when, by whom, what was measured. */
 final class DonePage {
 
-  private static final int[] WIDTHS = {22, 40, 20, 22, 16, 8};
+  private static final int[] WIDTHS = {18, 44, 19, 22, 17, 12};
   private static final int QUANTITY = 5;
 
   private final Sheaf sheaf;

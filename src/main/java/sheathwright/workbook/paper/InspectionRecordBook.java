@@ -92,7 +92,7 @@ public final class InspectionRecordBook {
         tab,
         "Code and edition",
         job.knows(SiteFields.CODE)
-            ? job.fact(SiteFields.CODE).plain().toUpperCase(Locale.ROOT).replace('-', ' ')
+            ? Spoken.word(job.fact(SiteFields.CODE).plain())
             : "nobody said");
     Paper.fact(
         tab,
@@ -111,7 +111,12 @@ public final class InspectionRecordBook {
       rows.add(List.of(item.what(), Spoken.of(item.value()), item.rule()));
     }
     if (!rows.isEmpty()) {
-      Paper.table(sheaf, "asked", "What is asked for", List.of("What", "Required", "By"), rows);
+      Paper.table(
+          sheaf,
+          "asked",
+          "What is asked for",
+          List.of("What", "Required", "How it is meant"),
+          rows);
     }
   }
 
@@ -200,7 +205,9 @@ public final class InspectionRecordBook {
     sheaf.heading("What was not checked");
     if (!missing.isEmpty()) {
       sheaf.paragraph(
-          "Asked for, with no inspection under its name: " + String.join(", ", missing) + ".");
+          "Asked for, and not in the list of what was looked at: "
+              + String.join(", ", missing)
+              + ".");
     }
     if (job.knows(JobFields.NOT_LOOKED_AT)) {
       sheaf.paragraph(

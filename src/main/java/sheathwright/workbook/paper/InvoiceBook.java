@@ -8,6 +8,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Roll;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
 import sheathwright.job.JobFields;
@@ -21,9 +22,11 @@ import sheathwright.life.bill.ItemAccount;
 import sheathwright.life.bill.Order;
 import sheathwright.life.bill.Reconciliation;
 import sheathwright.life.record.Issue;
+import sheathwright.workbook.book.Letter;
 import sheathwright.workbook.book.Look.Part;
 import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.page.Sections;
+import sheathwright.workbook.told.Letterhead;
 import sheathwright.workbook.told.OnceMore;
 import sheathwright.workbook.told.Told;
 
@@ -94,7 +97,10 @@ public final class InvoiceBook {
 
   /** Writes the page that is paid from; gives the line that is left free at its end. */
   private int front(Tab tab, OrdersPage orders, OnceMore again) {
-    tab.heading("For");
+    Letter letter = Letter.on(tab);
+    Letterhead.write(letter, estimate.job().firm());
+    int top = tab.line();
+    tab.heading("Who and where");
     for (Field<Choice<String>> fact :
         List.of(JobFields.CUSTOMER, JobFields.SITE, JobFields.JOB_NAME, JobFields.PREPARED_BY)) {
       Paper.fact(tab, fact.label(), estimate.job().fact(fact).value());
@@ -106,7 +112,7 @@ public final class InvoiceBook {
             lines(orders),
             Paper.<Line>words("what", Line::what),
             Roll.column("quantity", Line::quantity),
-            Paper.words("unit", Line::unit),
+            Paper.words("unit", line -> Shown.many(line.quantity().value(), line.unit())),
             Roll.column("price_usd", Line::price),
             Roll.column("amount_usd", Line::amount));
     Figure<Money> total =
@@ -122,6 +128,7 @@ public final class InvoiceBook {
     payments.write(tab);
     Figure<Money> due = payments.due();
     tab.total(due.value() < 0 ? "Due now; less than nothing goes back" : "Due now", due, "");
+    letter.figure(top, due.as("shown_due_usd", Units.USD), "due now");
     again.amount("Due now", due);
     payments.last().ifPresent(last -> again.amount("The last payment", last));
     return tab.line();

@@ -29,7 +29,7 @@ import sheathwright.workbook.told.Waiting;
 /** The page of a change order that has one line a mark: where, why, its photographs, how much. */
 final class MarksPage {
 
-  private static final int[] WIDTHS = {26, 42, 20, 17, 10, 12};
+  private static final int[] WIDTHS = {26, 46, 19, 17, 9, 12};
   private static final int NUMBER = 5;
   private static final String STOP = "stop";
 
@@ -81,15 +81,15 @@ final class MarksPage {
     order.accounts().items().forEach(this::included);
     order.priceOpen().forEach(this::open);
     waiting();
-    sheaf.heading("Photographs", 0);
     PhotoCount count = Asked.photographs(order, photos);
+    sheaf.heading("Photographs", sheaf.tab().tallOf(count.words()));
     if (count.missing().isEmpty()) {
       sheaf.paragraph(count.words());
     } else {
       caution(count.words());
     }
     if (!causes.isEmpty()) {
-      sheaf.heading("What comes back", 0);
+      sheaf.heading("What comes back", sheaf.tab().tallOf(causes.get(0)));
       causes.forEach(sheaf::paragraph);
     }
   }

@@ -65,7 +65,7 @@ final class Paper {
     book = new Book(Audience.homeowner(job), Particulars.of(job, kind, on));
     book.leaveOutEmptyPages();
     book.showCountsPlainly();
-    subtitle = kind;
+    subtitle = "%s · %s".formatted(job.fact(JobFields.PREPARED_BY).value(), kind);
   }
 
   /** A page, one sheet of paper. */

@@ -11,11 +11,11 @@ import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
 import sheathwright.job.JobTable;
 import sheathwright.job.life.OrderFields;
-import sheathwright.job.life.ZoneFields;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Moment;
 import sheathwright.job.table.Row;
 import sheathwright.job.triage.PullFields;
+import sheathwright.job.zone.ZoneFields;
 import sheathwright.workbook.told.Sheaf;
 
 /**

@@ -19,7 +19,7 @@ public final class OnceMore {
   /** A number as it stands in the file, and as it was when the file was written. */
   private record Again(String what, Figure<?> now, Figure<?> written, Figure<Ratio> changed) {}
 
-  private static final double COLUMN_HEAD = 18;
+  private static final double COLUMN_HEAD_AND_NOTE = 38;
   private static final Figure<Ratio> NOTHING = Figure.of(0, Units.RATIO);
 
   private final List<Again> all = new ArrayList<>();
@@ -63,6 +63,7 @@ public final class OnceMore {
             roll,
             List.of("What", "In this file", asWritten, "Changed by"),
             Arrays.asList(null, Units.USD, Units.USD, Units.USD));
+    sheaf.tab().note("A number that is typed over in this file shows here.");
     Figure<Ratio> apart = roll.sum("changed_by", Units.RATIO);
     return Choice.choose(apart.isAtMost(NOTHING), Choice.literal(ties), Choice.literal(changed))
         .as("sums_tie");
@@ -88,6 +89,6 @@ public final class OnceMore {
   }
 
   private static double tall(Sheaf sheaf, Roll roll) {
-    return COLUMN_HEAD + roll.rows().stream().mapToDouble(sheaf.tab()::tallOf).sum();
+    return COLUMN_HEAD_AND_NOTE + roll.rows().stream().mapToDouble(sheaf.tab()::tallOf).sum();
   }
 }

@@ -19,14 +19,14 @@ class CellCallTest {
     assertThat(CellCall.results("nails_per_sheet", 16.0, 6.0, 12.0, null, null, ""))
         .containsExactly(43.0);
     assertThat(
-            CellCall.results(
-                "nails_per_sheet", "field_spacing_in=12", "edge_spacing_in=6", 16.0))
+            CellCall.results("nails_per_sheet", "field_spacing_in=12", "edge_spacing_in=6", 16.0))
         .containsExactly(43.0);
   }
 
   @Test
   void severalResults_comeInARow_wordsAmongThem() {
-    assertThat(CellCall.results("joint_bearing", 48.0, 48.0, 0.0)).containsExactly(0.75, 0.75, "yes");
+    assertThat(CellCall.results("joint_bearing", 48.0, 48.0, 0.0))
+        .containsExactly(0.75, 0.75, "yes");
   }
 
   @Test
@@ -35,7 +35,8 @@ class CellCallTest {
         .containsExactly(
             "refused: edge_spacing_in is 0; it must be from 1 to 24, 6 is usual, 4 in high wind");
     assertThat(CellCall.results("nail_per_shet", 16.0)[0].toString())
-        .startsWith("refused: there is no function \"nail_per_shet\"; the nearest are nails_per_sheet");
+        .startsWith(
+            "refused: there is no function \"nail_per_shet\"; the nearest are nails_per_sheet");
     assertThat(CellCall.results("slope_factor", 6.0, 7.0))
         .containsExactly("refused: slope_factor takes rise_in_12: \"7\" is one more");
     assertThat(CellCall.results("slope_factor", Double.NaN)[0].toString())

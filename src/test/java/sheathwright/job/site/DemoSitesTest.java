@@ -82,7 +82,7 @@ class DemoSitesTest {
         .isEqualTo(Math.floor(2 * 71.6 / (velocity * 3.779 * 16 / 12) * 12))
         .isEqualTo(18);
     assertThat(tallow.site().inspected().stream().map(item -> item.what() + ": " + item.value()))
-        .contains("In such wind: ring-shank nails are advised");
+        .contains("Nails for that wind: ring-shank nails are advised");
   }
 
   @Test

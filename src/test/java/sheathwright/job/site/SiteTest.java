@@ -275,7 +275,7 @@ class SiteTest {
             "Clips or blocking on long edges: not needed",
             "Thinnest panel without them: 7/16 in",
             "Wind: wind design may be required here, IRC R301.2.1.1 and its map",
-            "In such wind: ring-shank nails are advised");
+            "Nails for that wind: ring-shank nails are advised");
   }
 
   /**

@@ -25,6 +25,7 @@ import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.job.table.RowSource;
 import sheathwright.workbook.home.HomeBook;
+import sheathwright.workbook.page.CrewBook;
 import sheathwright.workbook.page.JobBook;
 import sheathwright.workbook.page.Samples;
 
@@ -223,6 +224,27 @@ class AuditTest {
         .startsWith(PAGE + ", column, now Coffee");
     assertThat(audit.lines()).as(String.join("\n", audit.lines())).hasSizeLessThan(4);
     assertThat(audit.stops()).isTrue();
+  }
+
+  /** What a crew is told beside a cell holds it to nothing: an audit read it as a range once. */
+  @Test
+  void aCellWithALineOfHelpAlone_takesAnything() {
+    byte[] crew = CrewBook.bytes(new Estimate(Job.of(Samples.tables("quince-hollow"))));
+    byte[] file =
+        Returned.with(
+            crew,
+            book ->
+                book.getSheet("start")
+                    .forEach(
+                        row -> {
+                          if (row.getCell(0) != null && row.getCell(0).toString().equals("by")) {
+                            row.getCell(1).setCellValue("IC");
+                          }
+                        }));
+
+    assertThat(Audit.between(crew, file).findings())
+        .singleElement()
+        .matches(finding -> finding.verdict() == Verdict.FOLLOW);
   }
 
   @Test

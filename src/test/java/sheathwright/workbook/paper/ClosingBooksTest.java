@@ -114,7 +114,7 @@ class ClosingBooksTest {
     assertThat(Cells.byPoi(record)).isEqualTo(Cells.written(record));
     assertThat(said.number("done_sheet")).isEqualTo(4.5);
     assertThat(said.on("Deck record"))
-        .contains("1/8 in, between those that are new", "15/32 in", "32/16", "8d-common")
+        .contains("1/8 in, between those that are new", "15/32 in", "32/16", "8d common")
         .contains(
             "Owner chose to leave plane B as it is on May 3, 2027: up to 1-1/8 in low at mid-length; it will show.");
     assertThat(said.on("Place by place"))

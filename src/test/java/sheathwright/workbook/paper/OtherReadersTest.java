@@ -56,7 +56,7 @@ class OtherReadersTest {
         .contains("IRC 2018", "at most 6 in; the schedule", "at least 1/8 in", "1/16 in", "fail")
         .contains("June 2, 2027", "I. Corvane", "feeler", "Building official, date");
     assertThat(said)
-        .filteredOn(text -> text.startsWith("Asked for, with no inspection"))
+        .filteredOn(text -> text.startsWith("Asked for, and not in the list of what was looked at"))
         .singleElement()
         .asString()
         .contains("Nails in the field")

@@ -1,4 +1,4 @@
-package sheathwright.workbook.home;
+package sheathwright.workbook.told;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -18,7 +18,7 @@ import sheathwright.workbook.draw.Photograph;
 import sheathwright.workbook.draw.Pictures;
 
 /** Who writes: the firm's logo, name, address, phone, license and insurer, as far as it says. */
-final class Letterhead {
+public final class Letterhead {
 
   private static final int LINES_OF_LOGO = 4;
 
@@ -29,7 +29,7 @@ final class Letterhead {
    *
    * @throws ProblemsException if the logo is not there or cannot be read, with what to do
    */
-  static void write(Letter letter, Firm firm) {
+  public static void write(Letter letter, Firm firm) {
     logo(firm)
         .ifPresent(
             logo -> {
