@@ -49,6 +49,7 @@ public final class Book {
   private final Ranges ranges = new Ranges();
   private final Map<String, Tab> tabs = new LinkedHashMap<>();
   private final Map<Traced, Place> places = new LinkedHashMap<>();
+  private final Map<String, Map<Traced, Place>> copies = new HashMap<>();
   private final List<Traced> roots = new ArrayList<>();
   private final List<Listing> listings = new ArrayList<>();
   private final Map<Step.Guarded, CellNotation.Guard> guards = new HashMap<>();
@@ -373,6 +374,13 @@ public final class Book {
         .forEach(ranges::leave);
   }
 
+  /** A value stands on a tab once more: what stands there points at it there. */
+  void copied(Traced value, Tab tab, int row, int column) {
+    copies
+        .computeIfAbsent(tab.name(), name -> new HashMap<>())
+        .put(value, new Place(tab.name(), row, column, ""));
+  }
+
   /** Shows on a tab every step behind some results; what stands on another is pointed at there. */
   void worked(Tab tab, Collection<Traced> results) {
     Reached own = new Reached();
@@ -403,7 +411,7 @@ public final class Book {
     reached();
     inLists.forEach(this::noted);
     places.forEach(this::noted);
-    CellNotation notation = CellNotation.alone(this::place, guards, ranges::of);
+    CellNotation notation = CellNotation.alone(this::placeFrom, guards, ranges::of);
     unfinished.forEach(write -> write.accept(notation));
     drawings.forEach(Runnable::run);
     validations(words);
@@ -437,6 +445,12 @@ public final class Book {
   private Place place(Traced value) {
     Place place = places.get(value);
     return place == null ? inLists.get(value) : place;
+  }
+
+  /** The same as a tab sees it: its own copy, if it has one. */
+  private Place placeFrom(Traced value, String tab) {
+    Place copy = copies.getOrDefault(tab, Map.of()).get(value);
+    return copy == null ? place(value) : copy;
   }
 
   private void noted(Traced value, Place place) {

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BiFunction;
-import java.util.function.Function;
 import org.apache.poi.ss.util.CellReference;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
@@ -28,7 +27,7 @@ public final class CellNotation implements Notation {
 
   private static final Set<Double> WRITTEN_OUT = Set.of(0d, 1d, 2d, 12d, 100d, 144d, 2000d);
 
-  private final Function<Traced, Place> places;
+  private final BiFunction<Traced, String, Place> places;
   private final Map<Step.Guarded, Guard> guards;
   private final BiFunction<Roll, String, String> ranges;
   private final List<Traced> neighbors;
@@ -39,7 +38,7 @@ public final class CellNotation implements Notation {
   public record Guard(String least, String most) {}
 
   private CellNotation(
-      Function<Traced, Place> places,
+      BiFunction<Traced, String, Place> places,
       Map<Step.Guarded, Guard> guards,
       BiFunction<Roll, String, String> ranges,
       List<Traced> neighbors,
@@ -56,10 +55,10 @@ public final class CellNotation implements Notation {
   /**
    * For a cell that stands alone.
    *
-   * @param places where each value stands; null for one that stands nowhere
+   * @param places where each value stands as a tab sees it; null for one that stands nowhere
    */
   static CellNotation alone(
-      Function<Traced, Place> places,
+      BiFunction<Traced, String, Place> places,
       Map<Step.Guarded, Guard> guards,
       BiFunction<Roll, String, String> ranges) {
     return new CellNotation(places, guards, ranges, List.of(), "", "");
@@ -94,9 +93,9 @@ public final class CellNotation implements Notation {
   }
 
   private CellNotation nameless() {
-    Function<Traced, Place> addresses =
-        value -> {
-          Place place = places.apply(value);
+    BiFunction<Traced, String, Place> addresses =
+        (value, tab) -> {
+          Place place = places.apply(value, tab);
           return place == null ? null : place.nameless();
         };
     return new CellNotation(addresses, guards, ranges, neighbors, row, ownTab);
@@ -118,7 +117,7 @@ public final class CellNotation implements Notation {
     if (column >= 0) {
       return Written.whole(CellReference.convertNumToColString(column) + row);
     }
-    Place place = places.apply(operand);
+    Place place = places.apply(operand, ownTab);
     if (place != null) {
       return Written.whole(place.referenceFrom(ownTab));
     }

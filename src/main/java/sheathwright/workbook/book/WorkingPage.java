@@ -60,7 +60,9 @@ final class WorkingPage {
   private void step(String label, Traced value, String owner) {
     int line = tab.line();
     boolean isElsewhere = book.hasPlace(value);
-    if (!isElsewhere) {
+    if (isElsewhere) {
+      book.copied(value, tab, line, 1);
+    } else {
       book.stepped(value, tab, line, 1, owner);
     }
     tab.text(line, 0, label, Part.LABEL);
@@ -91,7 +93,7 @@ final class WorkingPage {
     book.later(
         notation -> {
           if (isElsewhere) {
-            book.writeLink(cell, value, notation.on(tab.name()));
+            book.writeLink(cell, value, notation);
           } else {
             book.write(cell, value, notation.on(tab.name()));
           }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.xssf.usermodel.XSSFHyperlink;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -116,6 +117,25 @@ class CalculatorBookTest {
   }
 
   @Test
+  void aPage_takesFromAnother_onlyWhatItShowsItself() {
+    List<String> elsewhere = new ArrayList<>();
+    for (OpenPage page : CalculatorsFollowTest.pages(workbook)) {
+      page.sheet()
+          .forEach(
+              row ->
+                  row.forEach(
+                      cell -> {
+                        String formula =
+                            cell.getCellType() == CellType.FORMULA ? cell.getCellFormula() : "";
+                        if (formula.contains("!") && !formula.matches("'?[^'!]+'?![$A-Z0-9]+")) {
+                          elsewhere.add(Cells.address(cell) + ": " + formula);
+                        }
+                      }));
+    }
+    assertThat(elsewhere).isEmpty();
+  }
+
+  @Test
   void someFunctions_standInTheOrderInWhichTheyAreNamed_andNoOther() throws IOException {
     List<Card> cards =
         List.of(named("sheets_by_area"), named("rafter_check"), named("sheets_by_area"));
@@ -149,7 +169,7 @@ class CalculatorBookTest {
         row ->
             row.forEach(
                 cell -> {
-                  if (cell.getCellType() == org.apache.poi.ss.usermodel.CellType.STRING) {
+                  if (cell.getCellType() == CellType.STRING) {
                     texts.add(cell.getStringCellValue());
                   }
                 }));
