@@ -6,7 +6,11 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
@@ -153,6 +157,35 @@ class BoardDeckTest {
     assertThat(texts(job.bytes("invoice.xlsx"))).contains("W mark 1", "W mark 4", "W mark 5");
     // a history counts places, and boards have none
     assertThat(folder.resolve("history.csv")).doesNotExist();
+  }
+
+  /** A picture is what it was when a document showed it, or it is refused. */
+  @Test
+  void aPictureThatADocumentShowed_isNotChangedInSilence() throws IOException {
+    openUp();
+    Path picture = job.path().resolve("1.png");
+    Files.copy(Path.of("demo-data/whole-life/5-opened/photos/L-1-open.png"), picture);
+    job.write("photos.csv", "photo,mark,view\n1.png,1,before\nlost.png,2,before\n");
+    job.done("change-order", "--on", "2027-05-18");
+    String hash = HexFormat.of().formatHex(sha256().digest(Files.readAllBytes(picture)));
+    assertThat(job.lines("photos.csv"))
+        .containsExactly("photo,mark,view,sha256", "1.png,1,before," + hash, "lost.png,2,before,");
+
+    Files.copy(
+        Path.of("demo-data/whole-life/5-opened/photos/L-2-open.png"),
+        picture,
+        StandardCopyOption.REPLACE_EXISTING);
+    assertThat(job.run("change-order", "--on", "2027-05-19").err())
+        .contains(
+            "photos.csv, line 2, column photo: \"1.png\" is not the picture that a document showed:");
+  }
+
+  private static MessageDigest sha256() {
+    try {
+      return MessageDigest.getInstance("SHA-256");
+    } catch (NoSuchAlgorithmException impossible) {
+      throw new IllegalStateException(impossible);
+    }
   }
 
   /** No more than 398 ft are ever billed: 20 boards of 20 ft are 400 ft. */

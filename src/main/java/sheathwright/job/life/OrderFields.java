@@ -106,9 +106,13 @@ public final class OrderFields {
 
   public static final Field<Choice<String>> CAPTION = Field.line("caption", "Caption").ifKnown();
 
+  /** Written with the first document that shows it; a picture changed since is refused. */
+  public static final Field<Choice<String>> PHOTO_HASH =
+      Field.line("sha256", "SHA-256 of it, written by us").ifKnown();
+
   /** A picture each, of a mark, a report or a place. */
   public static final List<Field<?>> PHOTOS =
-      List.of(PHOTO, OF_MARK, OF_REPORT, OF_SHEET, VIEW, TAKEN, CAPTION);
+      List.of(PHOTO, OF_MARK, OF_REPORT, OF_SHEET, VIEW, TAKEN, CAPTION, PHOTO_HASH);
 
   private OrderFields() {}
 }

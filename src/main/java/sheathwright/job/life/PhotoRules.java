@@ -5,6 +5,9 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import sheathwright.figure.Choice;
@@ -18,7 +21,7 @@ import sheathwright.job.table.Row;
  * A photograph is of one thing that the job knows, and is a picture in its folder that a page can
  * take. One that is not there yet is only asked about: its page says so.
  */
-final class PhotoRules {
+public final class PhotoRules {
 
   private static final long MOST_BYTES = 20_000_000;
 
@@ -93,10 +96,39 @@ final class PhotoRules {
                 .formatted(
                     Shown.with(Units.RATIO, Files.size(file) / BYTES_A_MEGABYTE),
                     Shown.with(Units.RATIO, MOST_BYTES / BYTES_A_MEGABYTE)));
+      } else {
+        isTheOneShown(photo, name, Files.readAllBytes(file));
       }
     } catch (IOException unreadable) {
       said(photo, name, "cannot be read; see who may, or save it again");
     }
+  }
+
+  /** What a document showed stays what it is. */
+  private void isTheOneShown(Row photo, String name, byte[] picture) {
+    photo
+        .read(OrderFields.PHOTO_HASH)
+        .filter(hash -> !hash.value().equals(hash(picture)))
+        .ifPresent(
+            hash ->
+                said(
+                    photo,
+                    name,
+                    "is not the picture that a document showed: its SHA-256 is not the one in sha256; put that picture back, and give this one a name and a line of its own"));
+  }
+
+  /** The SHA-256 of a picture. */
+  public static String hash(byte[] picture) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(picture));
+    } catch (NoSuchAlgorithmException impossible) {
+      throw new IllegalStateException(impossible); // every Java has it
+    }
+  }
+
+  /** The file of a picture in a job's folder, if it is there. */
+  public static Optional<Path> file(Path folder, String name) {
+    return inside(folder, name).filter(Files::isRegularFile);
   }
 
   private void said(Row photo, String name, String what) {

@@ -177,6 +177,7 @@ public final class Closing {
             .with(
                 sentRecord.listedIn(
                     sentBill.listedIn(folder.text(JobTable.SENT, OrderFields.SENT))));
+    ShownPhotos.of(folder).ifPresent(writing::with);
     if (estimate.deck().hasSheets()) {
       writing.with(
           firm,

@@ -4,9 +4,6 @@ import static java.util.stream.Collectors.joining;
 
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -18,6 +15,7 @@ import sheathwright.job.JobTable;
 import sheathwright.job.JobTables;
 import sheathwright.job.life.AgreedFields;
 import sheathwright.job.life.LifeFields;
+import sheathwright.job.life.PhotoRules;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Keys;
 import sheathwright.job.table.RowSource;
@@ -70,11 +68,7 @@ final class Fingerprint {
 
   /** Of a file. */
   static String of(byte[] bytes) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException impossible) {
-      throw new IllegalStateException(impossible); // every Java has it
-    }
+    return PhotoRules.hash(bytes);
   }
 
   /** Of everything that what a quote has the owner pay and get is made from. */

@@ -78,7 +78,9 @@ public final class Ordering {
             Fingerprint.ofAll(folder.with(facts, orders, lines)),
             Optional.of(Cents.of(order.sum())),
             on.toString());
-    new Writing(folder.path())
+    Writing writing = new Writing(folder.path());
+    ShownPhotos.of(folder).ifPresent(writing::with);
+    writing
         .kept(sent.file(), document)
         .copied(folderOfCopy.resolve(file()), document, false)
         .with(facts)
