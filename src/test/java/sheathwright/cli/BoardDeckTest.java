@@ -121,7 +121,7 @@ class BoardDeckTest {
     assertThat(texts(job.bytes("sent/B-1-issue-1.xlsx")))
         .contains(
             "Deck board taken out and replaced, each foot of board",
-            "Feet of board that could turn out bad, and all of them",
+            "Feet of board that could turn out bad at most, and what all of them cost",
             "A bad board")
         .noneMatch(text -> text.contains("deck sheet"));
     job.done("agree", "--on", "2027-05-12");
