@@ -125,8 +125,10 @@ class CalculatorBookTest {
               row ->
                   row.forEach(
                       cell -> {
-                        String formula =
+                        String written =
                             cell.getCellType() == CellType.FORMULA ? cell.getCellFormula() : "";
+                        String own = "'?" + page.sheet().getSheetName() + "'?!";
+                        String formula = written.replaceAll(own, "");
                         if (formula.contains("!") && !formula.matches("'?[^'!]+'?![$A-Z0-9]+")) {
                           elsewhere.add(Cells.address(cell) + ": " + formula);
                         }
