@@ -208,7 +208,7 @@ class BoardDeckTest {
         texts(Files.readAllBytes(folder.resolve("papers").resolve("order-list.xlsx")));
     // 36 ft × 1.10 = 39.6, up to 40 ft
     int at = order.indexOf("Deck boards, as wide as the old");
-    assertThat(order.subList(at, at + 3)).containsExactly(order.get(at), "ft", "40");
+    assertThat(order.subList(at, at + 3)).containsExactly(order.get(at), "ft", "40.0");
     CommandRun crew = job.done("crew", "-o", folder.resolve("crew.xlsx"));
     assertThat(crew.err()).isEmpty();
     assertThat(texts(Files.readAllBytes(folder.resolve("crew.xlsx"))))

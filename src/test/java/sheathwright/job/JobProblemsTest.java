@@ -46,7 +46,7 @@ class JobProblemsTest {
         // headings
         "prices|item,usd,note|item,price,note|prices.csv, line 1, column usd: this column is missing; the file has item, price, note",
         "planes|plane,eave_ft,|plane,eave,|planes.csv, line 1, column eave: this column is not known; did you mean eave_ft?",
-        "planes|,note|,color|planes.csv, line 1, column color: this column is not known; the table has plane, eave_ft, slope_length_ft, left_lean_ft, right_lean_ft, corners_ft, joint_in, stagger_in, first_course_in, faces, eave_x_ft, eave_y_ft and note",
+        "planes|,note|,color|planes.csv, line 1, column color: this column is not known; the table has plane, eave_ft, slope_length_ft, left_lean_ft, right_lean_ft, corners_ft, joint_in, stagger_in, first_course_in, faces, eave_x_ft, eave_y_ft, deck, board_in and note",
         // doubled and unknown columns of two-column tables
         "rates|rate,value,note|rate,value,value|rates.csv, line 1, column value: this column appears twice",
         "rates|rate,value,note|rate,value,valeu|rates.csv, line 1, column valeu: this column is not known; did you mean value?",
@@ -60,7 +60,7 @@ class JobProblemsTest {
         "prices|nail,0.02,|FRONT,0.02,|prices.csv, line 3, column item: 240 characters are given; at most 60 are allowed",
         // unknown and doubled keys
         "prices|nail,0.02,|nale,0.02,|prices.csv, line 3, column item: \"nale\" is not known; did you mean nail?",
-        "prices|nail,0.02,|nail,0.02,\\nglue,3,|prices.csv, line 4, column item: \"glue\" is not known; it must be one of sheet, nail, sheet_extras, shim, sister_nail, cover_metal, clip",
+        "prices|nail,0.02,|nail,0.02,\\nglue,3,|prices.csv, line 4, column item: \"glue\" is not known; it must be one of sheet, nail, sheet_extras, shim, sister_nail, cover_metal, clip, board_ft",
         "prices|nail,0.02,|nail,0.02,\\nnail,0.03,|prices.csv, line 4, column item: \"nail\" appears twice"
       })
   void job_saysInOneLineWhatIsWrong(String table, String text, String spoiled, String said) {

@@ -122,7 +122,7 @@ class HelpTest {
   void whatACommandMakes_findsIt() {
     assertThat(Help.about("invoice", 80)).startsWith("close  ");
     assertThat(Help.knows("invoice")).isTrue();
-    assertThat(Help.page(80)).contains("change-order, close");
+    assertThat(Help.page(120)).contains("change-order, check, close");
   }
 
   @Test

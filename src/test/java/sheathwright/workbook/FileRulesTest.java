@@ -49,7 +49,7 @@ class FileRulesTest {
 
   @ParameterizedTest
   @CsvSource({
-    "quince-hollow-estimate, 160",
+    "quince-hollow-estimate, 175",
     "mistwater-cottage-estimate, 165",
     "cinder-brook-estimate, 185",
     "tallow-end-estimate, 245"

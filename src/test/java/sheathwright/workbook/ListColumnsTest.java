@@ -33,7 +33,7 @@ class ListColumnsTest {
    * What was solved for, and what it is now: words and numbers, as the question has them. A size
    * that is not on sale has no rank, and says so.
    */
-  private static final Pattern SOLVED = Pattern.compile(".*_(now|solved_for|rank)");
+  private static final Pattern SOLVED = Pattern.compile(".*_(now|solved_for|rank|now_pct)");
 
   /** A number that is a name: of a mark, of a line of the plan, of what an office typed. */
   private static final Pattern A_NAME = Pattern.compile(".*_(mark|number)|tab_.*");

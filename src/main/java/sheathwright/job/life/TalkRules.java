@@ -70,33 +70,27 @@ final class TalkRules {
   }
 
   private void holds(Row talk, String item, List<Row> before) {
-    switch (item) {
-      case TalkFields.REOPEN -> raised(talk, item, before, List.of(AgreedFields.MOST));
-      case TalkFields.PRE_AGREED ->
-          raised(talk, item, before, List.of(AgreedFields.MOST, AgreedFields.USD));
-      default -> {
-        boolean isSheet = item.equals(Item.SHEET.word());
-        boolean isKnown = Arrays.stream(Item.values()).map(Word::word).anyMatch(item::equals);
-        if (isSheet) {
-          raised(talk, item, before, List.of(AgreedFields.MOST));
-        } else if (isKnown) {
-          priced(talk, item, before);
-        } else {
-          talks.problem(
-              talk,
-              AgreedFields.ITEM,
-              "\"%s\" is not known; it must be %s, %s, %s for the ceiling, or what has no agreed price: %s"
-                  .formatted(
-                      item,
-                      TalkFields.REOPEN,
-                      TalkFields.PRE_AGREED,
-                      Item.SHEET.word(),
-                      Arrays.stream(Item.values())
-                          .map(Word::word)
-                          .filter(word -> tables.agreed(word).isEmpty())
-                          .collect(joining(", "))));
-        }
-      }
+    boolean isKnown = Arrays.stream(Item.values()).map(Word::word).anyMatch(item::equals);
+    if (item.equals(TalkFields.PRE_AGREED)) {
+      raised(talk, item, before, List.of(AgreedFields.MOST, AgreedFields.USD));
+    } else if (item.equals(TalkFields.REOPEN) || item.equals(Item.SHEET.word())) {
+      raised(talk, item, before, List.of(AgreedFields.MOST));
+    } else if (isKnown) {
+      priced(talk, item, before);
+    } else {
+      talks.problem(
+          talk,
+          AgreedFields.ITEM,
+          "\"%s\" is not known; it must be %s, %s, %s for the ceiling, or what has no agreed price: %s"
+              .formatted(
+                  item,
+                  TalkFields.REOPEN,
+                  TalkFields.PRE_AGREED,
+                  Item.SHEET.word(),
+                  Arrays.stream(Item.values())
+                      .map(Word::word)
+                      .filter(word -> tables.agreed(word).isEmpty())
+                      .collect(joining(", "))));
     }
   }
 

@@ -1,6 +1,7 @@
 package sheathwright.job.zone;
 
 import java.util.Optional;
+import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Reading;
@@ -26,9 +27,8 @@ public record ToldZone(Row row) {
     return Reach.of(reading, row);
   }
 
-  /** What it is called. */
-  public String name() {
-    return row.of(ZoneFields.ZONE).value();
+  private static String name(Reading reading, Choice<String> name) {
+    return reading.word("name of a zone", name);
   }
 
   /** How many places of it somebody has seen. */
@@ -57,9 +57,10 @@ public record ToldZone(Row row) {
    * @param onTheMap places that the map has of it, for a zone that gives none
    */
   public Zone plain(Reading reading, int onTheMap) {
-    String label = "zone " + name() + ", ";
+    String name = name(reading, row.of(ZoneFields.ZONE));
+    String label = "zone " + name + ", ";
     return new Zone(
-        name(),
+        name,
         row.has(ZoneFields.PLACES)
             ? (int) reading.number(label + "places", row.of(ZoneFields.PLACES), Units.RATIO)
             : onTheMap,
@@ -80,7 +81,8 @@ public record ToldZone(Row row) {
 
     /** Where a line of the table lies, as far as it could be read. */
     private static Reach of(Reading reading, Row zone) {
-      String label = zone.read(ZoneFields.ZONE).map(name -> "zone " + name.value()).orElse("zone");
+      String label =
+          zone.read(ZoneFields.ZONE).map(name -> "zone " + name(reading, name)).orElse("zone");
       return new Reach(
           zone.read(ZoneFields.PLANE).map(plane -> reading.word(label + ", plane", plane)),
           zone.read(ZoneFields.FROM_COURSE)

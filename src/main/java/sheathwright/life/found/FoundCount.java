@@ -114,7 +114,7 @@ final class FoundCount {
                 .toList();
         yield Much.of(Item.COVER, with.isEmpty() ? 1 : 0, with);
       }
-      default -> Much.NOTHING;
+      case SUPPORT, RELIEVE, DRY, LIFT, WATCH, STOP -> Much.NOTHING;
     };
   }
 

@@ -21,7 +21,6 @@ import sheathwright.forecast.Zone;
 import sheathwright.forecast.ZoneForecast;
 import sheathwright.job.Deck;
 import sheathwright.job.Estimate;
-import sheathwright.job.JobTable;
 import sheathwright.job.life.Stage;
 import sheathwright.life.found.FoundWork;
 import sheathwright.sheathing.place.PlaceKey;
@@ -71,21 +70,6 @@ public final class JobForecast {
   }
 
   /**
-   * Whether there is anything to forecast from: zones that somebody told apart, or what the office
-   * knows of other houses; and a deck that a forecast takes.
-   */
-  public static boolean isWorth(Estimate estimate) {
-    boolean isTold =
-        !estimate.job().lines(JobTable.ZONES).isEmpty()
-            || !OfficeShare.of(estimate.job()).isGuess();
-    return isTold
-        && estimate.deck().parts().stream()
-                .mapToInt(part -> part.map().places(Reading.aside()).size())
-                .sum()
-            <= ZoneForecast.MOST_PLACES;
-  }
-
-  /**
    * What was likely before anything was open.
    *
    * @throws RefusedException if the deck has more places than a forecast takes
@@ -109,12 +93,12 @@ public final class JobForecast {
   public static JobForecast now(Estimate estimate, FoundWork work, Set<String> named) {
     Set<String> opened = new LinkedHashSet<>(named);
     opened.addAll(DeckZones.opened(estimate, work));
-    if (estimate.job().stage().value().isAtLeast(Stage.CLOSED)) {
+    Reading reading = new Reading();
+    if (reading.word("stage of the job", estimate.job().stage()).isAtLeast(Stage.CLOSED)) {
       estimate.deck().parts().stream()
           .map(Deck.Part::plane)
           .forEach(plane -> opened.add(plane.name()));
     }
-    Reading reading = new Reading();
     DeckZones zones = new DeckZones(reading, estimate);
     Set<PlaceKey> bad = zones.replaced(estimate, work);
     return new JobForecast(

@@ -2,6 +2,7 @@ package sheathwright.workbook.home;
 
 import java.util.Optional;
 import sheathwright.figure.RefusedException;
+import sheathwright.forecast.InHouses;
 import sheathwright.job.Estimate;
 import sheathwright.job.JobTable;
 import sheathwright.job.zone.ToldZone;
@@ -24,7 +25,7 @@ final class LikelyWords {
             .map(
                 forecast ->
                     "Of houses like yours, by our records%s: %s."
-                        .formatted(seen(estimate), forecast.inHouses().plain()));
+                        .formatted(seen(estimate), InHouses.words(forecast.chances())));
   }
 
   /** A deck with more places than can be reckoned with has none. */

@@ -17,6 +17,7 @@ import sheathwright.life.found.FoundWork;
 import sheathwright.life.unseen.DeckNumbers;
 import sheathwright.life.unseen.DeckPricing;
 import sheathwright.life.unseen.DeckWays;
+import sheathwright.life.unseen.ForecastBasis;
 import sheathwright.life.unseen.JobForecast;
 import sheathwright.life.unseen.OfficeShare;
 import sheathwright.life.unseen.ZoneList;
@@ -74,7 +75,7 @@ final class WaysPage {
 
   /** The tab of a job's page, if there is anything to forecast from. */
   static Optional<Tab> tab(Book book, Estimate estimate, String subtitle) {
-    return JobForecast.isWorth(estimate)
+    return ForecastBasis.isGiven(estimate)
         ? Optional.of(
             Sections.titled(
                     book.tab("Pricing the deck", 34, 10, 10, 10, 10, 11, 11, 9, 11, 9), subtitle)
