@@ -549,6 +549,11 @@ public final class Tab {
     for (int column = first + 1; column <= last; column++) {
       text(line, column, "", rest);
     }
+    across(line, first, last);
+  }
+
+  /** Cells of a line in one, where there are several: words that are broken have all their room. */
+  public void across(int line, int first, int last) {
     if (first < last) {
       merge(line, first, last);
     }

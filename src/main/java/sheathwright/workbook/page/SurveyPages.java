@@ -160,6 +160,7 @@ final class SurveyPages {
           finding.check().ok().as(finding.check().ratio().name() + "_ok"),
           Part.RESULT);
       rafters.step(line, PLACE, finding.place(), Part.RESULT);
+      rafters.across(line, PLACE, rafters.columns() - 1);
     }
   }
 
