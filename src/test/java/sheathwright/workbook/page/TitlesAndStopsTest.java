@@ -74,4 +74,32 @@ class TitlesAndStopsTest {
           .contains("9 Candlewright Row, Tallow End", "How this is filled in");
     }
   }
+
+  private static int lineOf(Sheet sheet, String heading) {
+    for (Row row : sheet) {
+      if (row.getCell(0) != null && shown(row).equals(heading)) {
+        return row.getRowNum();
+      }
+    }
+    throw new AssertionError("no heading " + heading);
+  }
+
+  private static String shown(Row row) {
+    return new DataFormatter().formatCellValue(row.getCell(0));
+  }
+
+  @Test
+  void aListThatWouldBeCut_beginsOnAPageOfItsOwn() throws Exception {
+    try (XSSFWorkbook book = opened(JobBook.estimate(estimate()).bytes())) {
+      Sheet rafters = book.getSheet("Straight rafters");
+      int marks = lineOf(rafters, "Plane S, the crew's marks: old top below the sister's top");
+      assertThat(rafters.getRowBreaks()).contains(marks - 1);
+      assertThat(rafters.getPrintSetup().getFitHeight()).isZero();
+    }
+    Estimate hips = new Estimate(JobText.demo("cinder-brook").job());
+    try (XSSFWorkbook book = opened(JobBook.estimate(hips).bytes())) {
+      Sheet sheets = book.getSheet("Sheets");
+      assertThat(sheets.getRowBreaks()).contains(lineOf(sheets, "Mark by mark") - 1);
+    }
+  }
 }
