@@ -23,7 +23,7 @@ public final class Page {
   private static final double POINTS_A_DOT = 0.75;
 
   /** So much of a page is surely filled before another program begins the next. */
-  private static final double SURELY = 0.95;
+  private static final double SURELY = 0.98;
 
   /** So many lines at least stand on the page of their heading. */
   private static final int LINES_WITH_A_HEADING = 2;
@@ -92,8 +92,8 @@ public final class Page {
   }
 
   /**
-   * Begins a page before a list that would be cut and is not longer than a page, and before a
-   * heading that would stand alone at the foot of one.
+   * Says where each page begins: before a list that would be cut and is not longer than a page,
+   * before a heading that would stand alone at the foot of one, or where a page is full.
    */
   private static void breakBetweenLists(Tab tab, boolean isUpright) {
     double dots = 0;
@@ -112,7 +112,7 @@ public final class Page {
       boolean isBegun = line > 0 && tab.sheet().isRowBroken(line - 1);
       double wanted = isFresh ? 0 : together(tab, line, room - again);
       if (isBegun || used + Math.max(wanted, tab.height(line)) > room) {
-        if (!isBegun && wanted > 0) {
+        if (!isBegun) {
           tab.sheet().setRowBreak(line - 1);
         }
         used = again;
