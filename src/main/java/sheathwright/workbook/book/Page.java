@@ -18,6 +18,16 @@ public final class Page {
   private static final double POINTS_UPRIGHT = 690;
   private static final double POINTS_ACROSS = 500;
 
+  private static final double WIDE_UPRIGHT = 540;
+  private static final double WIDE_ACROSS = 720;
+  private static final double POINTS_A_DOT = 0.75;
+
+  /** So much of a page is surely filled before another program begins the next. */
+  private static final double SURELY = 0.98;
+
+  /** So many lines at least stand on the page of their heading. */
+  private static final int LINES_WITH_A_HEADING = 2;
+
   /** Smaller than this no page is printed to save another one. */
   private static final double SMALLEST = 0.72;
 
@@ -62,6 +72,10 @@ public final class Page {
       used += tab.height(line);
     }
     int pages = (int) Math.ceil(used * SMALLEST / (isUpright ? POINTS_UPRIGHT : POINTS_ACROSS));
+    if (pages > 1 && holdsLists(tab)) {
+      breakBetweenLists(tab, isUpright);
+      return 0;
+    }
     int[] breaks = tab.sheet().getRowBreaks();
     if (pages > 1 && breaks.length > 0) {
       return 0;
@@ -70,6 +84,73 @@ public final class Page {
       tab.sheet().removeRowBreak(line);
     }
     return pages;
+  }
+
+  /** Whether pages are to begin where lists do: one list has its headings on each page instead. */
+  private static boolean holdsLists(Tab tab) {
+    return tab.audience().isOffice() && tab.repeats() && !tab.isKeptBack() && !tab.hasOneList();
+  }
+
+  /**
+   * Says where each page begins: before a list that would be cut and is not longer than a page,
+   * before a heading that would stand alone at the foot of one, or where a page is full.
+   */
+  private static void breakBetweenLists(Tab tab, boolean isUpright) {
+    double dots = 0;
+    for (int column = 0; column < tab.across(); column++) {
+      dots += tab.sheet().getColumnWidthInPixels(column);
+    }
+    double scale = Math.min(1, (isUpright ? WIDE_UPRIGHT : WIDE_ACROSS) / (dots * POINTS_A_DOT));
+    double room = (isUpright ? POINTS_UPRIGHT : POINTS_ACROSS) * SURELY / scale;
+    double again = 0;
+    for (int line = tab.firstRepeated(); line <= tab.lastRepeated(); line++) {
+      again += tab.height(line);
+    }
+    double used = 0;
+    boolean isFresh = true;
+    for (int line = 0; line < tab.next(); line++) {
+      boolean isBegun = line > 0 && tab.sheet().isRowBroken(line - 1);
+      double wanted = isFresh ? 0 : together(tab, line, room - again);
+      if (isBegun || used + Math.max(wanted, tab.height(line)) > room) {
+        if (!isBegun) {
+          tab.sheet().setRowBreak(line - 1);
+        }
+        used = again;
+        isFresh = true;
+      }
+      used += tab.height(line);
+      isFresh = isFresh && (line < Tab.FIRST_LINE || tab.isBlank(line));
+    }
+  }
+
+  /** How tall what begins in a line is that is not to be cut; 0 where nothing begins. */
+  private static double together(Tab tab, int first, double room) {
+    boolean isSection = tab.beginsSection(first);
+    boolean isHead = tab.headsColumns(first);
+    boolean isUnderItsHeading = isHead && tab.beginsSection(first - 1);
+    if (!isSection && !isHead || isUnderItsHeading) {
+      return 0;
+    }
+    double tall = 0;
+    double least = 0;
+    int told = 0;
+    boolean isList = false;
+    for (int line = first; line < tab.next(); line++) {
+      boolean isNext = line > first && (tab.beginsSection(line) || isList && tab.isBlank(line));
+      if (isNext || !isList && told > LINES_WITH_A_HEADING) {
+        break;
+      }
+      tall += tab.height(line);
+      told += tab.isBlank(line) ? 0 : 1;
+      if (tab.headsColumns(line)) {
+        isList = true;
+        told = 0;
+      }
+      if (told <= LINES_WITH_A_HEADING) {
+        least = tall;
+      }
+    }
+    return tall <= room ? tall : least;
   }
 
   static void finish(Tab tab) {

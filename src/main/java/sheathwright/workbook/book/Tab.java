@@ -3,6 +3,7 @@ package sheathwright.workbook.book;
 import static java.util.stream.Collectors.joining;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
@@ -55,6 +56,8 @@ public final class Tab {
   private final List<Listing> listings = new ArrayList<>();
   private final List<TabLine> lines = new ArrayList<>();
   private final List<String> validations = new ArrayList<>();
+  private final BitSet sections = new BitSet();
+  private final BitSet columnHeads = new BitSet();
   private int next = FIRST_LINE;
   private int firstRepeated;
   private int lastRepeated = 1;
@@ -187,7 +190,7 @@ public final class Tab {
     return hasOneList() ? listings.get(0).firstLine() - 1 : lastRepeated;
   }
 
-  private boolean hasOneList() {
+  boolean hasOneList() {
     return listings.size() == 1 && firstRepeated == 0 && !isOnOnePage;
   }
 
@@ -549,6 +552,11 @@ public final class Tab {
     for (int column = first + 1; column <= last; column++) {
       text(line, column, "", rest);
     }
+    across(line, first, last);
+  }
+
+  /** Cells of a line in one, where there are several: words that are broken have all their room. */
+  public void across(int line, int first, int last) {
     if (first < last) {
       merge(line, first, last);
     }
@@ -696,6 +704,27 @@ public final class Tab {
       cell.text(CellText.of(text));
     }
     cell.style(book.look().of(part));
+    if (part == Part.HEADING) {
+      sections.set(line);
+    } else if (part == Part.COLUMN_HEAD || part == Part.COLUMN_HEAD_RIGHT) {
+      columnHeads.set(line);
+    }
+  }
+
+  /** Whether a heading stands in a line. */
+  boolean beginsSection(int line) {
+    return sections.get(line);
+  }
+
+  /** Whether the headings of a list's columns stand in a line. */
+  boolean headsColumns(int line) {
+    return columnHeads.get(line);
+  }
+
+  /** Whether nothing stands in a line. */
+  boolean isBlank(int line) {
+    TabLine made = line < lines.size() ? lines.get(line) : null;
+    return made == null || made.cells().stream().allMatch(Objects::isNull);
   }
 
   /** Makes a cell a link to other cells of the workbook. */

@@ -1,9 +1,12 @@
 package sheathwright.workbook.page;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import sheathwright.figure.Choice;
 import sheathwright.figure.Limits;
 import sheathwright.job.Estimate;
 import sheathwright.job.JobFields;
@@ -64,7 +67,7 @@ public final class CrewBook {
   private byte[] written() {
     Tab start = Sections.titled(book.tab(CrewTabs.START, 22, 30, 50), subtitle);
     List<CrewPage> planes = CrewPage.of(book, estimate, WIDTH, subtitle);
-    start(start);
+    start(start, planes);
     Supply supply = new Supply(estimate, SheetsSettled.of(estimate).work().quantities());
     for (CrewPage page : planes) {
       page.write(supply, page == planes.get(0));
@@ -83,7 +86,25 @@ public final class CrewBook {
     return held;
   }
 
-  private void start(Tab tab) {
+  /** What this is, whose roof, whether anything stops, how it is filled in and given back. */
+  private void start(Tab tab, List<CrewPage> planes) {
+    tab.heading("The job");
+    for (Field<Choice<String>> fact :
+        List.of(JobFields.JOB_NAME, JobFields.SITE, JobFields.PREPARED_BY)) {
+      tab.fact(fact.label(), estimate.job().fact(fact).value());
+    }
+    tab.linkedVerdict("The rafters", estimate.framing().decision());
+    tab.heading("How this is filled in");
+    tab.paragraph(
+        "Read what stops on the tab of your plane before you go up: %s."
+            .formatted(planes.stream().map(page -> page.tab().name()).collect(joining(", "))));
+    tab.paragraph(
+        "Below the map of a plane stands a row for each place: say what you found there, and yes or no whether it is done. Leave empty what you did not look at.");
+    tab.paragraph(
+        "Straw-colored cells are yours. Say who you are and what day it is here, once; a row may say another.");
+    tab.paragraph(
+        "Give the file back to the office as it is, or the sheets of paper. What two people found differently is asked about, and nothing is lost.");
+    tab.heading("Who and when");
     TableTab lines = new TableTab(book, tab, CrewTabs.START, List.of("key", "value", "note"));
     asked(lines, CrewTabs.BY, "who fills this in; a row may say another");
     asked(lines, CrewTabs.ON, "the day, such as 2027-06-01; a row may say another");

@@ -11,6 +11,7 @@ import sheathwright.figure.Roll;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
+import sheathwright.framing.stop.StopFinding;
 import sheathwright.job.Deck;
 import sheathwright.job.Estimate;
 import sheathwright.job.Leveling;
@@ -167,14 +168,24 @@ final class CrewPage {
     }
   }
 
-  /** A line for each report, so that the page keeps its layout whatever is reported. */
+  /**
+   * A line for each report, so that a page that recalculates keeps its layout whatever is reported;
+   * where it does not, what stops nobody is one line.
+   */
   private void stops() {
+    List<String> quiet = new ArrayList<>();
     for (List<Traced> row : estimate.framing().stops().toCrew().rows()) {
+      if (!tab.audience().isOffice() && row.get(0).plain().equals(StopFinding.NOTHING.word())) {
+        quiet.add(row.get(2).plain());
+        continue;
+      }
       tab.sentence(
-          Choice.sentence(
-                  row.get(0), Choice.literal(" ("), row.get(2), Choice.literal("): "), row.get(1))
-              .as("said_to_crew"),
+          Choice.sentence(row.get(2), Choice.literal(": "), row.get(1)).as("said_to_crew"),
           LINES_OF_A_REPORT);
+    }
+    if (!quiet.isEmpty()) {
+      tab.paragraph(
+          "Looked at or reckoned, and nothing stops you: " + String.join("; ", quiet) + ".");
     }
   }
 

@@ -45,7 +45,7 @@ final class MarksPage {
   static Tab tab(Book book, String subtitle) {
     int[] widths = new int[MOST_COLUMNS];
     java.util.Arrays.fill(widths, NARROW);
-    return Sections.titled(book.tab("Marks decided", widths), subtitle);
+    return Sections.titled(book.tab("Marks decided", widths), subtitle).keptBack();
   }
 
   static void write(Book book, Tab tab, Estimate estimate) {

@@ -37,7 +37,7 @@ final class ProofPage {
   private ProofPage() {}
 
   static Tab tab(Book book, String subtitle) {
-    return Sections.titled(book.tab("Proof", 28, 12, 12, 8, 11, 9, 42), subtitle);
+    return Sections.titled(book.tab("Proof", 28, 12, 12, 8, 11, 14, 40), subtitle);
   }
 
   static void write(Tab tab, Estimate estimate) {

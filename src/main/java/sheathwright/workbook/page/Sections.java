@@ -16,6 +16,8 @@ import sheathwright.workbook.book.TabCell;
 public final class Sections {
 
   private static final int SUBTITLE_CHARACTERS = 68;
+  private static final int STATE_CHARACTERS = 40;
+  private static final double SHARE_OF_THE_STATE = 0.35;
 
   private Sections() {}
 
@@ -53,10 +55,25 @@ public final class Sections {
   /** Says at the top of every tab how the self-check stands. */
   static void titles(Book book, Selfcheck selfcheck) {
     for (Tab tab : book.tabs()) {
-      int column = Math.max(2, tab.columnsIn(SUBTITLE_CHARACTERS));
-      TabCell cell = tab.cell(1, Math.min(column, tab.columns() - 1));
+      int column = stateColumn(tab);
+      tab.across(1, 0, column - 1);
+      tab.across(1, column, tab.columns() - 1);
+      TabCell cell = tab.cell(1, column);
       book.later(notation -> book.writeLink(cell, selfcheck.state(), notation));
     }
+  }
+
+  /** Where the self-check's state begins: behind the subtitle, with room for its own words. */
+  private static int stateColumn(Tab tab) {
+    double wanted = Math.min(STATE_CHARACTERS, tab.characters() * SHARE_OF_THE_STATE);
+    int column = 1;
+    int before = tab.width(0);
+    while (column < tab.columns() - 1
+        && before < SUBTITLE_CHARACTERS
+        && tab.characters() - before - tab.width(column) >= wanted) {
+      before += tab.width(column++);
+    }
+    return column;
   }
 
   static void lines(Tab tab, Estimate estimate, QuoteLines quote) {
@@ -88,7 +105,7 @@ public final class Sections {
         .maker()
         .ifPresent(
             roll -> {
-              Tab tab = titled(book.tab("The maker", 31, 7, 10, 11, 11, 8, 8, 22), subtitle);
+              Tab tab = titled(book.tab("The maker", 31, 9, 10, 11, 11, 8, 8, 22), subtitle);
               tab.heading("What the covering's maker asks of the deck");
               tab.note(
                   "Filled from the maker's own engineering. A warranty rests on it, and it overrides common practice.");

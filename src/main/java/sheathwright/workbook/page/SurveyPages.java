@@ -72,7 +72,7 @@ final class SurveyPages {
   private static void working(Book book, Survey survey, String subtitle) {
     int[] widths = new int[WORKING_COLUMNS];
     java.util.Arrays.fill(widths, NARROW);
-    Tab working = Sections.titled(book.tab("Rafter working", widths), subtitle);
+    Tab working = Sections.titled(book.tab("Rafter working", widths), subtitle).keptBack();
     for (SurveyedPlane plane : survey.planes()) {
       working.heading("Plane " + plane.name());
       working.list(plane.plan().roll());
@@ -160,6 +160,7 @@ final class SurveyPages {
           finding.check().ok().as(finding.check().ratio().name() + "_ok"),
           Part.RESULT);
       rafters.step(line, PLACE, finding.place(), Part.RESULT);
+      rafters.across(line, PLACE, rafters.columns() - 1);
     }
   }
 
