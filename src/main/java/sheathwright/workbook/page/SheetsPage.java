@@ -65,9 +65,12 @@ final class SheetsPage {
 
   /** On pages of their own where there are many, so that the settlement stays one page. */
   private static void marks(Tab tab, Estimate estimate, FoundWork work) {
-    Page.startNew(tab);
+    boolean isMarked = !work.list().isEmpty();
+    if (isMarked) {
+      Page.startNew(tab);
+    }
     tab.heading("Mark by mark");
-    if (work.list().isEmpty()) {
+    if (!isMarked) {
       tab.paragraph("Nothing is marked yet.");
     } else {
       tab.list(
