@@ -141,7 +141,8 @@ final class SolveCommand implements Callable<Integer> {
     StringBuilder text = new StringBuilder();
     beside.table().writeTo(text);
     byte[] bytes = text.toString().getBytes(StandardCharsets.UTF_8);
-    NewFile.at(Path.of(beside.file()), false).write(out -> out.write(bytes));
+    NewFile.once(Path.of(beside.file()), "name another, or move it elsewhere")
+        .write(out -> out.write(bytes));
   }
 
   private Solver solver() {

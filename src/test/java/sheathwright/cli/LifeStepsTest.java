@@ -194,6 +194,17 @@ class LifeStepsTest {
     assertThat(third.path().resolve("sent")).doesNotExist();
   }
 
+  @Test
+  void aQuoteThatWasSentButStandsInNoTable_isNotReplacedEvenByForce() throws IOException {
+    LifeFolder job = job();
+    Path sent = Files.createDirectory(job.path().resolve("sent")).resolve("QH-01-issue-1.xlsx");
+    Files.writeString(sent, "sent");
+    assertThat(job.refused("quote", "--issue", "--on", "2027-05-04", "--force"))
+        .contains("it exists and is kept; what was sent is never replaced: put back the sent.csv")
+        .doesNotContain("add --force");
+    assertThat(sent).hasContent("sent");
+  }
+
   static String firstPage(byte[] workbook) throws IOException {
     DataFormatter shown = new DataFormatter();
     StringBuilder all = new StringBuilder();

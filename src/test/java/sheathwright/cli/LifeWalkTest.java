@@ -399,7 +399,9 @@ class LifeWalkTest {
     LifeFolder job = from(agreed);
     open(job);
     job.write("change-order-01.xlsx", "somebody's");
-    assertThat(job.refused("change-order", "--on", "2027-05-18")).contains("it exists and is kept");
+    assertThat(job.refused("change-order", "--on", "2027-05-18"))
+        .contains("it exists and is kept; it is never replaced: move it elsewhere first")
+        .doesNotContain("--force"); // which change-order does not have
     assertThat(job.refused("change-order", "--on", "2027-05-16"))
         .contains("--on 2027-05-16 is before the day it was opened, 2027-05-17");
     job.fact("stage", "opened");

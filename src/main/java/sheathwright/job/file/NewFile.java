@@ -35,11 +35,26 @@ public final class NewFile {
   }
 
   /**
-   * A file to be written. What a run that died left in its folder is put right first.
+   * A file to be written, which replaces an older one if somebody said so with --force. What a run
+   * that died left in its folder is put right first.
    *
    * @throws ProblemsException if it exists and may not be replaced, or its folder does not exist
    */
   public static NewFile at(Path named, boolean mayReplace) {
+    return at(named, mayReplace, "add --force to replace it, or name another");
+  }
+
+  /**
+   * A file to be written that never replaces another, whatever is asked for.
+   *
+   * @param wayOut what somebody may do about one that exists
+   * @throws ProblemsException if it exists, or its folder does not
+   */
+  public static NewFile once(Path named, String wayOut) {
+    return at(named, false, wayOut);
+  }
+
+  private static NewFile at(Path named, boolean mayReplace, String wayOut) {
     Path place = followed(named);
     Path folder = place.getParent();
     if (folder == null || Files.isDirectory(place)) {
@@ -51,7 +66,7 @@ public final class NewFile {
     NewFiles.putRight(List.of(folder));
     NewFile file = new NewFile(named, place, mayReplace);
     if (file.exists() && !mayReplace) {
-      throw problem(named, "it exists and is kept; add --force to replace it, or name another");
+      throw problem(named, "it exists and is kept; " + wayOut);
     }
     if (file.exists() && !Files.isRegularFile(place)) {
       throw problem(named, "it is a device, not an ordinary file; name another");

@@ -82,7 +82,7 @@ public final class Ordering {
     ShownPhotos.of(folder).ifPresent(writing::with);
     writing
         .kept(sent.file(), document)
-        .copied(folderOfCopy.resolve(file()), document, false)
+        .copiedOnce(folderOfCopy.resolve(file()), document)
         .with(facts)
         .with(orders)
         .with(lines)

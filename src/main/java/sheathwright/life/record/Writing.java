@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import sheathwright.job.file.NewFile;
 import sheathwright.job.file.NewFiles;
 
@@ -17,8 +18,18 @@ public final class Writing {
   private final List<Table> tables = new ArrayList<>();
   private final List<Document> documents = new ArrayList<>();
 
-  /** A document's bytes and where they go. */
-  private record Document(Path place, byte[] bytes, boolean mayReplace) {}
+  /** What was sent is never replaced: a table that has lost it, or a file of somebody's own. */
+  private static final String OF_WHAT_WAS_SENT =
+      "what was sent is never replaced: put back the sent.csv and orders.csv that name it, or move it elsewhere";
+
+  private static final String OF_A_COPY = "it is never replaced: move it elsewhere first";
+
+  /**
+   * A document's bytes and where they go.
+   *
+   * @param file for its place
+   */
+  private record Document(Path place, byte[] bytes, Function<Path, NewFile> file) {}
 
   /** A table and the folder that it lies in. */
   private record Table(Path folder, TableText text) {
@@ -51,13 +62,20 @@ public final class Writing {
 
   /** These and a document that is kept among what was sent. */
   Writing kept(String name, byte[] bytes) {
-    documents.add(new Document(job.resolve(SentDocument.FOLDER).resolve(name), bytes, false));
+    Path place = job.resolve(SentDocument.FOLDER).resolve(name);
+    documents.add(new Document(place, bytes, named -> NewFile.once(named, OF_WHAT_WAS_SENT)));
     return this;
   }
 
   /** These and a document, wherever somebody wants it. */
   public Writing copied(Path place, byte[] bytes, boolean mayReplace) {
-    documents.add(new Document(place, bytes, mayReplace));
+    documents.add(new Document(place, bytes, named -> NewFile.at(named, mayReplace)));
+    return this;
+  }
+
+  /** These and a document where somebody wants it, which never replaces another. */
+  public Writing copiedOnce(Path place, byte[] bytes) {
+    documents.add(new Document(place, bytes, named -> NewFile.once(named, OF_A_COPY)));
     return this;
   }
 
@@ -80,7 +98,7 @@ public final class Writing {
       first.forEach(table -> table.into(files));
       for (Document document : documents) {
         makeFolders(document.place().toAbsolutePath().getParent(), made);
-        files.with(NewFile.at(document.place(), document.mayReplace()), document.bytes());
+        files.with(document.file().apply(document.place()), document.bytes());
       }
       tables.forEach(table -> table.into(files));
       files.write();

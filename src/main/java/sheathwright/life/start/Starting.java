@@ -200,7 +200,7 @@ public final class Starting {
       throw new ProblemsException(there);
     }
     Writing writing = new Writing(folder);
-    tables.forEach(table -> writing.copied(folder.resolve(table.file()), table.bytes(), false));
+    tables.forEach(table -> writing.copiedOnce(folder.resolve(table.file()), table.bytes()));
     writing.write();
   }
 }

@@ -131,7 +131,7 @@ public final class FigureBook {
    */
   public void save(Path file) {
     try {
-      NewFile.at(file, false).write(bytes());
+      NewFile.once(file, "name another, or move it elsewhere").write(bytes());
     } catch (sheathwright.job.table.ProblemsException refused) {
       throw new RefusedException(refused.getMessage());
     }

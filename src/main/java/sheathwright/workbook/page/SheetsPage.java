@@ -8,6 +8,7 @@ import sheathwright.life.found.BoardsSettled;
 import sheathwright.life.found.FoundWork;
 import sheathwright.life.found.SheetsSettled;
 import sheathwright.workbook.book.Book;
+import sheathwright.workbook.book.Page;
 import sheathwright.workbook.book.Tab;
 
 /** The office's page on which what is found is settled against what is sold, sheet by sheet. */
@@ -62,9 +63,14 @@ final class SheetsPage {
     unpriced.forEach(problem -> tab.caution("No price yet: " + problem + "."));
   }
 
+  /** On pages of their own where there are many, so that the settlement stays one page. */
   private static void marks(Tab tab, Estimate estimate, FoundWork work) {
+    boolean isMarked = !work.list().isEmpty();
+    if (isMarked) {
+      Page.startNew(tab);
+    }
     tab.heading("Mark by mark");
-    if (work.list().isEmpty()) {
+    if (!isMarked) {
       tab.paragraph("Nothing is marked yet.");
     } else {
       tab.list(

@@ -50,7 +50,7 @@ class FigureBookTest {
     book().save(file);
     assertThatThrownBy(() -> book().save(file))
         .isInstanceOf(RefusedException.class)
-        .hasMessageStartingWith(file + ": it exists and is kept");
+        .hasMessage(file + ": it exists and is kept; name another, or move it elsewhere");
   }
 
   @Test
