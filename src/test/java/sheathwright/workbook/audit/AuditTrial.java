@@ -4,6 +4,8 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -113,6 +115,11 @@ public final class AuditTrial {
     }
   }
 
+  /** With as many digits as a hand types, and every spreadsheet program saves. */
+  private static double typed(double number) {
+    return new BigDecimal(number).round(new MathContext(12)).doubleValue();
+  }
+
   private static void fill(Cell cell, Change input, Allowed allowed) {
     Predicate<Held> isTaken =
         held ->
@@ -121,7 +128,8 @@ public final class AuditTrial {
                 .isEmpty();
     if (input.was().isNumber()) {
       double number = input.was().number();
-      for (double other : new double[] {number * 1.0625, number + 1, number - 1, number * 0.9375}) {
+      for (double each : new double[] {number * 1.0625, number + 1, number - 1, number * 0.9375}) {
+        double other = typed(each);
         if (isTaken.test(new Held(Held.Type.NUMBER, "", Double.toString(other), true, false))) {
           cell.setCellValue(other);
           return;
