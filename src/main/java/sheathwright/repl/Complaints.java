@@ -34,6 +34,9 @@ import sheathwright.repl.show.Hints;
  */
 final class Complaints {
 
+  /** What Java throws is never what an estimator meant. */
+  private static final Pattern THROWN = Pattern.compile("\\w+(?:Exception|Error)");
+
   private static final Pattern SYMBOL =
       Pattern.compile("symbol:\\s+(?:variable|method|class) (\\w+)");
   private static final Pattern METHOD =
@@ -265,7 +268,9 @@ final class Complaints {
         shell.sourceCodeAnalysis().completionSuggestions("", 0, new int[1]).stream()
             .map(Suggestion::continuation)
             .map(word -> word.replaceAll("\\(.*", "").strip());
-    Stream<String> known = Stream.concat(suggested, held.get().stream());
+    Stream<String> known =
+        Stream.concat(
+            suggested.filter(word -> !THROWN.matcher(word).matches()), held.get().stream());
     List<String> words = known.filter(word -> word.length() > 1).distinct().toList();
     String folded = wanted.toLowerCase(Locale.ROOT);
     ToIntFunction<String> distance =

@@ -20,6 +20,7 @@ import sheathwright.repl.line.Holds;
 import sheathwright.repl.line.Questions;
 import sheathwright.repl.line.Reader;
 import sheathwright.repl.line.Reader.Around;
+import sheathwright.repl.line.Unreadable;
 import sheathwright.repl.memory.Definitions;
 import sheathwright.repl.memory.Journal;
 import sheathwright.repl.memory.PlainLine;
@@ -110,14 +111,14 @@ public final class Session implements AutoCloseable {
 
   /** Whether the text is one whole line. */
   boolean isWhole(String text) {
-    if (text.isBlank()
-        || mustRunAlone(text)
-        || PlainLine.is(text)
-        || reader.isWhole(text)
-        || sentence(text).isPresent()) {
-      return true;
-    }
     try {
+      if (text.isBlank()
+          || mustRunAlone(text)
+          || PlainLine.is(text)
+          || reader.isWhole(text)
+          || sentence(text).isPresent()) {
+        return true;
+      }
       return switch (compiler
           .awake()
           .analysis()
@@ -200,8 +201,12 @@ public final class Session implements AutoCloseable {
       return sentence.isPresent() ? failed(sentence.get()) : evaluation.alone(line, mayCompile);
     } catch (RefusedException | ProblemsException refused) {
       return failed(refused.getMessage());
+    } catch (Unreadable wrong) {
+      return failed(wrong.getMessage());
     } catch (StoppedLine stopped) {
       return failed(Snippets.STOPPED);
+    } catch (InternalError compiler) {
+      return failed("Java's own compiler gives up over this line; type it otherwise");
     } catch (OutOfMemoryError full) {
       return failed("it needs more memory than the program has; take less at once");
     } catch (StackOverflowError tooLong) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import sheathwright.figure.Choice;
+import sheathwright.figure.RefusedException;
 import sheathwright.figure.Traced;
 import sheathwright.repl.line.Parser.Beyond;
 import sheathwright.repl.line.Reading.Places;
@@ -103,7 +104,7 @@ public final class Reader {
       return Lexer.isUnreadable(tokens)
           ? text
           : new JavaRoad(around, new Notes()).java(text, tokens, new Places());
-    } catch (Unreadable | Beyond unsaid) {
+    } catch (Unreadable | Beyond | RefusedException unsaid) {
       return text;
     }
   }
@@ -114,7 +115,7 @@ public final class Reader {
     try {
       return Lexer.isUnreadable(tokens)
           || new JavaRoad(around, new Notes()).java(line, tokens, new Places()).equals(line);
-    } catch (Unreadable | Beyond unsaid) {
+    } catch (Unreadable | Beyond | RefusedException unsaid) {
       return false;
     }
   }
@@ -160,8 +161,12 @@ public final class Reader {
   private Reading compiled(String line, List<Token> tokens) {
     Notes notes = new Notes();
     Places places = new Places();
-    String java = new JavaRoad(around, notes).java(line, tokens, places);
-    return new Reading.Compiled(java, notes.lines(), places);
+    try {
+      String java = new JavaRoad(around, notes).java(line, tokens, places);
+      return new Reading.Compiled(java, notes.lines(), places);
+    } catch (Beyond asTyped) {
+      return new Reading.Compiled(line, List.of(), new Places());
+    }
   }
 
   private static Reading.Made made(String name, Piece piece, Notes notes) {
