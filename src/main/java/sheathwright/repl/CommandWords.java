@@ -25,15 +25,15 @@ import sheathwright.repl.memory.VaryCall;
 final class CommandWords {
 
   private static final Pattern SHAPE =
-      Pattern.compile("(?s)\\s*([A-Za-z]\\w*)(?:\\s+([A-Za-z_\"#\\d].*?)|)\\s*;?\\s*");
+      Pattern.compile("(?s)\\s*([A-Za-z]\\w*)(?:\\s+([A-Za-z_\"#\\d].*?)|)\\s*+;?\\s*+");
   private static final Pattern ASKED = Pattern.compile("^\\s*\\?");
   private static final Pattern CALL =
-      Pattern.compile("\\s*([A-Za-z]\\w*)\\(\\s*(\\w*|\"[^\"\\\\]*\")\\s*\\)\\s*;?\\s*");
+      Pattern.compile("\\s*([A-Za-z]\\w*)\\(\\s*(\\w*|\"[^\"\\\\]*\")\\s*\\)\\s*+;?\\s*+");
   private static final Pattern ASKED_OF_ANYTHING =
-      Pattern.compile("(?s)\\s*(show|print)\\((.*)\\)()\\s*;?\\s*");
+      Pattern.compile("(?s)\\s*(show|print)\\((.*)\\)()\\s*+;?\\s*+");
   private static final Pattern EXPLAINED =
       Pattern.compile(
-          "(?s)\\s*(explain|explainAll) ?\\((.*)\\)(" + ExplainWords.HOW_SAID + ")\\s*;?\\s*");
+          "(?s)\\s*(explain|explainAll) ?\\((.*)\\)(" + ExplainWords.HOW_SAID + ")\\s*+;?\\s*+");
   private static final String SHOW_JAVA = "show java"; // which the reader answers
   private static final String SEEK = "seek"; // whose argument looks like an assignment
   private static final Pattern NOT_ITS_ARGUMENT = Pattern.compile("\\w+\\s*=(?!=).*");

@@ -42,7 +42,7 @@ import sheathwright.repl.whatif.Seeking;
  */
 public final class Session implements AutoCloseable {
 
-  private static final Pattern NAME = Pattern.compile("\\s*([A-Za-z]\\w*)\\s*;?\\s*");
+  private static final Pattern NAME = Pattern.compile("\\s*([A-Za-z]\\w*)\\s*+;?\\s*+");
 
   private final LineRunner runner = new LineRunner();
   private final Supplier<Screen> screen;

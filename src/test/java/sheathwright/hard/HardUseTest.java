@@ -3,7 +3,11 @@ package sheathwright.hard;
 import static org.assertj.core.api.Assertions.fail;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringReader;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
@@ -18,6 +22,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import sheathwright.repl.Script;
 
 /**
  * Every reader is given spoiled input: nothing hangs, no file is half written, and what is wrong is
@@ -78,6 +84,29 @@ class HardUseTest {
     if (count > 0) {
       fail("seed " + SEED + ", " + count + " faults:" + faults);
     }
+  }
+
+  /** Found by this test, each by another cause. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "layoutChoices(roof,12'-3\", sheet = $38/sheet, block = $4/piece)",
+        "cutSticks(straight,1/0, $8.60), stick(14 ft, $10.90))",
+        "sisterStock(sag = 1-3/8 in, span = 12 ft,, count = 6) count = 6)",
+        "layoutChoices(home,5 %, sheet = $38/sheet, block = $4/piece)",
+        "-2+3+cmd,16-9 1!/4 ft)",
+        "0}{n8a|["
+      })
+  void aLineThatOnceEndedTheSession_isAnswered(String line) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    String home = "straight = plane \"A\"\nroof = 12 ft\nhome = 5\n";
+    int status =
+        Script.pipe(
+            new BufferedReader(new StringReader(home + line + "\n1 + 1\n")),
+            new PrintWriter(out, true),
+            new PrintWriter(err, true));
+    new Ran(status, out.toString(), err.toString()).holds();
   }
 
   private void tried(Reader reader, int input) throws Throwable {

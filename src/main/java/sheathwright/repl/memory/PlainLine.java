@@ -10,7 +10,7 @@ public final class PlainLine {
 
   private static final Pattern SHAPE =
       Pattern.compile(
-          "\\s*(?:(?:var\\s+)?[A-Za-z_]\\w*\\s*=\\s*)?(?!(?:if|for|while|switch|try|new|synchronized)\\b)[A-Za-z_][\\w.]*(?:\\([^;{}]*\\))?\\s*;?\\s*");
+          "\\s*(?:(?:var\\s+)?[A-Za-z_]\\w*\\s*=\\s*)?(?!(?:if|for|while|switch|try|new|synchronized)\\b)[A-Za-z_][\\w.]*(?:\\([^;{}]*\\))?\\s*+;?\\s*+");
 
   private PlainLine() {}
 

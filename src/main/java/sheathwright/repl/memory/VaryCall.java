@@ -16,7 +16,7 @@ public record VaryCall(String name, List<String> arguments) {
 
   private static final Pattern CALL =
       Pattern.compile(
-          "(?s)\\s*(?:(?:var\\s+)?([A-Za-z_]\\w*)\\s*=\\s*)?vary\\s*\\((.*)\\)\\s*;?\\s*");
+          "(?s)\\s*(?:(?:var\\s+)?([A-Za-z_]\\w*)\\s*=\\s*)?vary\\s*\\((.*)\\)\\s*+;?\\s*+");
 
   /** Whether a line varies. */
   public static boolean is(String line) {

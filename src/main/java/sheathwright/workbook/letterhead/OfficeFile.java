@@ -75,7 +75,11 @@ final class OfficeFile {
                 office.problems.add(
                     office.problem(
                         "it counts days from 1904, and our documents from 1900; turn the 1904 date system off and look its dates over")));
-    office.readSheets(workbook);
+    try {
+      office.readSheets(workbook);
+    } catch (IllegalArgumentException unreadable) {
+      throw office.damaged(); // a number, an address or a reference in it is none
+    }
     return office;
   }
 

@@ -99,7 +99,14 @@ public final class OfficeLetterhead {
    */
   public byte[] filled(byte[] document, Told told, Supplier<Photos> photos) {
     OfficeFile office = OfficeFile.of(file, bytes);
-    Ours ours = new Ours(document);
+    try {
+      return filled(office, new Ours(document), told, photos);
+    } catch (IllegalArgumentException unreadable) {
+      throw office.damaged(); // as where it is read
+    }
+  }
+
+  private byte[] filled(OfficeFile office, Ours ours, Told told, Supplier<Photos> photos) {
     List<Laid> laid = new Filling(office, ours, kind).fill(told, photos);
     new Joining(office, ours).join();
     try (XSSFWorkbook whole = opened(office)) {
