@@ -66,7 +66,12 @@ final class OfficeFile {
               office.problem(
                   "it is in the strict form of the format; save it as an ordinary .xlsx workbook")));
     }
-    office.refuseWhatRuns();
+    try {
+      office.refuseWhatRuns();
+      office.readSheets(workbook);
+    } catch (IllegalArgumentException unreadable) {
+      throw office.damaged(); // a number, an address or a reference in it is none
+    }
     Xml.child(workbook, "workbookPr")
         .map(settings -> settings.getAttribute("date1904"))
         .filter(says -> says.equals("1") || says.equals("true"))
@@ -75,11 +80,6 @@ final class OfficeFile {
                 office.problems.add(
                     office.problem(
                         "it counts days from 1904, and our documents from 1900; turn the 1904 date system off and look its dates over")));
-    try {
-      office.readSheets(workbook);
-    } catch (IllegalArgumentException unreadable) {
-      throw office.damaged(); // a number, an address or a reference in it is none
-    }
     return office;
   }
 
