@@ -99,7 +99,8 @@ class TitlesAndStopsTest {
     Estimate hips = new Estimate(JobText.demo("cinder-brook").job());
     try (XSSFWorkbook book = opened(JobBook.estimate(hips).bytes())) {
       Sheet sheets = book.getSheet("Sheets");
-      assertThat(sheets.getRowBreaks()).contains(lineOf(sheets, "Mark by mark") - 1);
+      int decided = lineOf(sheets, "Mark by mark"); // a blank line may stand above it
+      assertThat(sheets.getRowBreaks()).containsAnyOf(decided - 1, decided - 2);
     }
   }
 }
