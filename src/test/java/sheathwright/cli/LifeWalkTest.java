@@ -181,7 +181,7 @@ class LifeWalkTest {
             "job,closed_on,sheets,bad,bill_rule,seen,seen_bad,included,billed,credited,layers_on,"
                 + "built_year,known_leak,fan_into_attic,covering,hours,visits,disputed",
             // 30 places on each plane, of which five are bad, whatever the bill counts
-            "qh,2027-05-28,60,5,%s,,,3,%s,0,,,,,,6.5,1,".formatted(rule, sheets));
+            "qh,2027-05-28,60,5,%s,18,1,3,%s,0,,,,,,6.5,1,".formatted(rule, sheets));
     for (String file : List.of("invoice.xlsx", "deck-record.xlsx")) {
       assertThat(job.bytes("sent/" + file)).isEqualTo(job.bytes(file));
     }
