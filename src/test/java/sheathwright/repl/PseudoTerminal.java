@@ -51,21 +51,27 @@ final class PseudoTerminal implements AutoCloseable {
 
   /** Reads the screen until the text stands on it, after what was awaited before. */
   void awaits(String text) throws IOException, InterruptedException {
+    assertThat(shows(text, SECONDS_AT_MOST))
+        .as("the terminal says \"" + text + "\"; it said:\n" + screen)
+        .isTrue();
+    read = screen.indexOf(text, read) + text.length();
+  }
+
+  /** Whether the text stands on the screen within some seconds, after what was awaited before. */
+  boolean shows(String text, int seconds) throws IOException, InterruptedException {
     InputStream out = process.getInputStream();
     byte[] some = new byte[4096];
-    long patience = System.nanoTime() + TimeUnit.SECONDS.toNanos(SECONDS_AT_MOST);
-    int at;
-    while ((at = screen.indexOf(text, read)) < 0) {
-      assertThat(System.nanoTime() < patience)
-          .as("the terminal says \"" + text + "\"; it said:\n" + screen)
-          .isTrue();
+    long patience = System.nanoTime() + TimeUnit.SECONDS.toNanos(seconds);
+    while (screen.indexOf(text, read) < 0) {
       if (out.available() > 0) {
         screen.append(new String(some, 0, out.read(some), StandardCharsets.UTF_8));
+      } else if (System.nanoTime() >= patience) {
+        return false;
       } else {
         TimeUnit.MILLISECONDS.sleep(20);
       }
     }
-    read = at + text.length();
+    return true;
   }
 
   /** Everything that was on the screen. */

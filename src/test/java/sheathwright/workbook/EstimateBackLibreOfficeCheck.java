@@ -81,8 +81,8 @@ class EstimateBackLibreOfficeCheck {
     Files.write(file, CrewBook.bytes(new Estimate(Job.in(job))));
     try (XSSFWorkbook book = Cells.opened(Files.readAllBytes(file));
         OutputStream out = Files.newOutputStream(file)) {
-      book.getSheet("start").getRow(4).getCell(1).setCellValue("IC");
-      book.getSheet("start").getRow(5).getCell(1).setCellValue("2027-06-01");
+      answered(book, "by", "IC");
+      answered(book, "on", "2027-06-01");
       for (Row row : book.getSheet("Crew A")) {
         if (row.getCell(0) != null && row.getCell(0).toString().equals("A-1-2")) {
           row.getCell(CrewTabs.COLUMNS.indexOf(CrewTabs.FINDING)).setCellValue("rot");
@@ -96,6 +96,15 @@ class EstimateBackLibreOfficeCheck {
 
     assertThat(taken)
         .containsExactly("marks.csv: A-1-2 new (rot, 0.625, IC, 2027-06-01, A, A-1-2, surveyed)");
+  }
+
+  /** Answers what the tab start asks under a key. */
+  private static void answered(XSSFWorkbook book, String key, String answer) {
+    for (Row row : book.getSheet("start")) {
+      if (row.getCell(0) != null && row.getCell(0).toString().equals(key)) {
+        row.getCell(1).setCellValue(answer);
+      }
+    }
   }
 
   private static CellReference named(XSSFWorkbook book, String name) {
