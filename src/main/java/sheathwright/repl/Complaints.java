@@ -275,9 +275,19 @@ final class Complaints {
     String folded = wanted.toLowerCase(Locale.ROOT);
     ToIntFunction<String> distance =
         word -> Catalog.distance(folded, word.toLowerCase(Locale.ROOT));
-    List<String> best = words.stream().sorted(Comparator.comparingInt(distance)).limit(3).toList();
+    List<String> best =
+        words.stream()
+            .filter(word -> distance.applyAsInt(word) <= wanted.length() / 2) // else by chance
+            .sorted(Comparator.comparingInt(distance))
+            .limit(3)
+            .toList();
     List<String> close =
         best.stream().filter(word -> distance.applyAsInt(word) <= 1 + wanted.length() / 4).toList();
+    if (best.isEmpty()) {
+      return Help.knows(wanted)
+          ? "help %s finds what speaks of it".formatted(wanted)
+          : "help tells what can be typed";
+    }
     List<String> told = close.isEmpty() ? best : close;
     return (told.size() == 1 ? "the nearest is " : "the nearest are ") + String.join(", ", told);
   }

@@ -60,6 +60,14 @@ class SaidLinesTest {
         .startsWith("there is no \"orderSheets\"; the nearest ");
   }
 
+  /** A short word is near to everything: nothing is named that shares no half of it. */
+  @Test
+  void aWordThatNothingIsNearTo_isSaid_withWhereToLook() {
+    assertThat(answer("show bad"))
+        .isEqualTo("there is no \"bad\"; help bad finds what speaks of it");
+    assertThat(answer("xqzv")).isEqualTo("there is no \"xqzv\"; help tells what can be typed");
+  }
+
   @Test
   void aFunctionsName_isNotTakenFromAVariable() {
     answer("house = 3");

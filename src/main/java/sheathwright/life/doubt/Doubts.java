@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Sheets;
+import sheathwright.figure.YesNo;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobFields;
+import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.Stage;
 import sheathwright.job.table.Dates;
 import sheathwright.job.table.Problem;
@@ -27,6 +29,7 @@ public record Doubts(List<Problem> all) {
   public static Doubts of(Estimate estimate, SheetsSettled settled) {
     List<Problem> all = new ArrayList<>(estimate.job().questions());
     tooFewSheets(estimate, settled).ifPresent(all::add);
+    coveringStays(estimate.job()).ifPresent(all::add);
     return new Doubts(all);
   }
 
@@ -50,6 +53,20 @@ public record Doubts(List<Problem> all) {
                 JobFields.PLANNED_SHEETS,
                 "%s in the price, but the marks call for %s already; is that what you mean?"
                     .formatted(are(estimate.plannedSheets()), marked)));
+  }
+
+  /** Nobody opens a deck whose old covering stays on it. */
+  private static Optional<Problem> coveringStays(Job job) {
+    boolean stays =
+        job.knows(LifeFields.COVERING_OFF)
+            && job.fact(LifeFields.COVERING_OFF).is(YesNo.NO).holds();
+    return stays && job.stage().value().isAtLeast(Stage.OPENED)
+        ? Optional.of(
+            job.asked(
+                LifeFields.COVERING_OFF,
+                "it is no, but the job is %s, and a deck is seen only with the covering off; is that what you mean?"
+                    .formatted(job.stage().value().word())))
+        : Optional.empty();
   }
 
   private static String are(Figure<Sheets> sheets) {

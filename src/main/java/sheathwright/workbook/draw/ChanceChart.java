@@ -1,9 +1,7 @@
 package sheathwright.workbook.draw;
 
 import java.util.List;
-import org.apache.poi.xddf.usermodel.PresetColor;
 import org.apache.poi.xddf.usermodel.XDDFColor;
-import org.apache.poi.xddf.usermodel.XDDFLineProperties;
 import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
 import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
@@ -14,10 +12,8 @@ import org.apache.poi.xddf.usermodel.chart.XDDFBarChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
-import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Listing;
-import sheathwright.workbook.book.Page;
 import sheathwright.workbook.book.Tab;
 
 /**
@@ -27,7 +23,6 @@ import sheathwright.workbook.book.Tab;
 public final class ChanceChart {
 
   private static final int LINES_TALL = 12;
-  private static final double POINTS = LINES_TALL * 15 + 40.0;
   private static final int GAP_PERCENT = 35;
   private static final byte[] BARK = {0x3B, 0x4A, 0x3F};
 
@@ -50,16 +45,11 @@ public final class ChanceChart {
 
   /** Draws the chart below what stands on the page, under a heading of its own. */
   public static void draw(Book book, Tab page, String heading, String below, Part part) {
-    Page.keepTogether(page, POINTS);
-    page.heading(heading);
-    int top = page.next();
-    page.skip(LINES_TALL);
-    book.afterwards(() -> draw(page, top, heading, below, part));
+    ChartRoom.below(book, page, heading, LINES_TALL, room -> draw(room, heading, below, part));
   }
 
-  private static void draw(Tab page, int top, String heading, String below, Part part) {
-    var anchor = new XSSFClientAnchor(0, 0, 0, 0, 0, top, page.columns(), top + LINES_TALL);
-    XSSFChart chart = Layer.chart(page.sheet(), anchor, words(heading, below, part));
+  private static void draw(ChartRoom room, String heading, String below, Part part) {
+    XSSFChart chart = room.chart(words(heading, below, part));
     XDDFCategoryAxis along = chart.createCategoryAxis(AxisPosition.BOTTOM);
     along.setTitle(below);
     XDDFValueAxis height = chart.createValueAxis(AxisPosition.LEFT);
@@ -67,11 +57,7 @@ public final class ChanceChart {
     height.setNumberFormat("0%");
     height.setMinimum(0);
     height.setCrosses(AxisCrosses.AUTO_ZERO);
-    height
-        .getOrAddMajorGridProperties()
-        .setLineProperties(
-            new XDDFLineProperties(
-                new XDDFSolidFillProperties(XDDFColor.from(PresetColor.LIGHT_GRAY))));
+    ChartLine.grid(height);
     var bars = (XDDFBarChartData) chart.createData(ChartTypes.BAR, along, height);
     bars.setBarDirection(BarDirection.COL);
     bars.setBarGrouping(BarGrouping.CLUSTERED);

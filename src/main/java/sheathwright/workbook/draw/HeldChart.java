@@ -9,10 +9,8 @@ import org.apache.poi.xddf.usermodel.chart.XDDFCategoryDataSource;
 import org.apache.poi.xddf.usermodel.chart.XDDFLineChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
-import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Listing;
-import sheathwright.workbook.book.Page;
 import sheathwright.workbook.book.Tab;
 
 /**
@@ -22,7 +20,6 @@ import sheathwright.workbook.book.Tab;
 public final class HeldChart {
 
   private static final int LINES_TALL = 18;
-  private static final double POINTS = LINES_TALL * 15 + 40.0;
 
   /**
    * The list that is drawn, whole.
@@ -43,16 +40,11 @@ public final class HeldChart {
 
   /** Draws the chart below what stands on the page, under a heading of its own. */
   public static void draw(Book book, Tab page, String heading, Part part) {
-    Page.keepTogether(page, POINTS);
-    page.heading(heading);
-    int top = page.next();
-    page.skip(LINES_TALL);
-    book.afterwards(() -> draw(page, top, heading, part));
+    ChartRoom.below(book, page, heading, LINES_TALL, room -> draw(room, heading, part));
   }
 
-  private static void draw(Tab page, int top, String heading, Part part) {
-    var anchor = new XSSFClientAnchor(0, 0, 0, 0, 0, top, page.columns(), top + LINES_TALL);
-    XSSFChart chart = Layer.chart(page.sheet(), anchor, words(heading, part));
+  private static void draw(ChartRoom room, String heading, Part part) {
+    XSSFChart chart = room.chart(words(heading, part));
     chart.getOrAddLegend().setPosition(LegendPosition.TOP);
     XDDFCategoryAxis along = chart.createCategoryAxis(AxisPosition.BOTTOM);
     along.setTitle("percentile of the forecast");

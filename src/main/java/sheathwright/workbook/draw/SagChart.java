@@ -10,10 +10,8 @@ import org.apache.poi.xddf.usermodel.chart.XDDFCategoryDataSource;
 import org.apache.poi.xddf.usermodel.chart.XDDFLineChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
-import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Listing;
-import sheathwright.workbook.book.Page;
 import sheathwright.workbook.book.Tab;
 
 /**
@@ -23,7 +21,6 @@ import sheathwright.workbook.book.Tab;
 public final class SagChart {
 
   private static final int LINES_TALL = 15;
-  private static final double POINTS = LINES_TALL * 15 + 40.0;
 
   /**
    * The part of a list that is drawn.
@@ -48,16 +45,11 @@ public final class SagChart {
 
   /** Draws the chart below what stands on the page, under a heading of its own. */
   public static void draw(Book book, Tab page, String heading, String below, Part part) {
-    Page.keepTogether(page, POINTS);
-    page.heading(heading);
-    int top = page.next();
-    page.skip(LINES_TALL);
-    book.afterwards(() -> draw(page, top, heading, below, part));
+    ChartRoom.below(book, page, heading, LINES_TALL, room -> draw(room, heading, below, part));
   }
 
-  private static void draw(Tab page, int top, String heading, String below, Part part) {
-    var anchor = new XSSFClientAnchor(0, 0, 0, 0, 0, top, page.columns(), top + LINES_TALL);
-    XSSFChart chart = Layer.chart(page.sheet(), anchor, words(heading, below, part));
+  private static void draw(ChartRoom room, String heading, String below, Part part) {
+    XSSFChart chart = room.chart(words(heading, below, part));
     chart.getOrAddLegend().setPosition(LegendPosition.TOP);
     XDDFCategoryAxis along = chart.createCategoryAxis(AxisPosition.BOTTOM);
     along.setTitle(below);

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sheathwright.job.Estimate;
+import sheathwright.job.life.LifeText;
 import sheathwright.job.table.JobText;
 import sheathwright.workbook.page.JobBook;
 
@@ -46,6 +47,21 @@ class DoubtsTest {
   @Test
   void asManySheetsAsAreMarked_areNot() {
     assertThat(Doubts.of(marked(3)).lines()).isEmpty();
+  }
+
+  @Test
+  void aCoveringThatStays_isAskedAboutOnceTheDeckIsOpen() {
+    JobText opened = LifeText.opened();
+    JobText stays = opened.withLines("job", "covering_off,no,");
+    assertThat(Doubts.of(new Estimate(stays.job())).lines())
+        .anySatisfy(
+            line ->
+                assertThat(line)
+                    .startsWith("job.csv, line ")
+                    .endsWith(
+                        "covering_off: it is no, but the job is opened, and a deck is seen only with the covering off; is that what you mean?"));
+    assertThat(Doubts.of(new Estimate(opened.withLines("job", "covering_off,yes,").job())).lines())
+        .noneMatch(line -> line.contains("covering_off"));
   }
 
   @ParameterizedTest(name = "{0}: {1}")
