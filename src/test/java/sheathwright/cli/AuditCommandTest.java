@@ -16,7 +16,6 @@ import sheathwright.workbook.audit.Returned;
 /** A workbook that came back, held against its job from the command line. */
 class AuditCommandTest {
 
-  private static final Path DEMO = Path.of("demo-data", "quince-hollow");
   private static final String QUOTE = "QH-01-issue-1.xlsx";
   private static final String ESTIMATE = "QH-01-issue-1-estimate.xlsx";
 
@@ -26,17 +25,7 @@ class AuditCommandTest {
 
   @BeforeEach
   void issue() throws IOException {
-    Path issued = once.resolve("issued");
-    if (Files.notExists(issued)) {
-      LifeFolder.of(DEMO, issued)
-          .write("options.csv", "option,item,usd,chosen\n1,New gutter boards,640,\n");
-      new LifeFolder(issued).done("quote", "--issue", "--on", "2027-05-04");
-    }
-    job = LifeFolder.of(issued, folder.resolve("job"));
-    Files.createDirectories(job.path().resolve("sent"));
-    for (String file : new String[] {QUOTE, ESTIMATE}) {
-      Files.copy(issued.resolve("sent").resolve(file), job.path().resolve("sent").resolve(file));
-    }
+    job = IssuedJob.copy(once, folder.resolve("job"));
   }
 
   private Path returned(String file, Consumer<XSSFWorkbook> change) throws IOException {

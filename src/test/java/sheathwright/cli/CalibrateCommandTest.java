@@ -18,24 +18,6 @@ import sheathwright.job.table.CsvFile;
 /** Rates proposed from a firm's records; hours and shares worked by hand or by another script. */
 class CalibrateCommandTest {
 
-  /** The twelve invented jobs whose fit an independent script has. */
-  private static final String TWELVE =
-      """
-      job,closed_on,sheets,bad
-      a,2026-01-09,52,1
-      b,2026-01-19,64,3
-      c,2026-02-09,48,0
-      d,2026-02-19,88,9
-      e,2026-03-09,71,2
-      f,2026-03-19,60,5
-      g,2026-04-09,95,4
-      h,2026-04-19,44,0
-      i,2026-05-09,78,16
-      j,2026-05-19,66,3
-      k,2026-06-09,58,2
-      l,2026-06-19,82,6
-      """;
-
   private static final String LOG =
       """
       job,day,task,quantity,hours
@@ -62,7 +44,7 @@ class CalibrateCommandTest {
     return SeasonText.two()
         .with("rates.csv", "extra_sheet_h,1", "extra_sheet_h,0.90")
         .file("log.csv", LOG)
-        .file("history.csv", TWELVE);
+        .file("history.csv", SeasonText.TWELVE_HOUSES);
   }
 
   /** A cell of the proposals, by the rate and the heading. */
@@ -210,7 +192,7 @@ class CalibrateCommandTest {
 
   @Test
   void fourJobs_areTooFew() throws IOException {
-    String four = TWELVE.lines().limit(5).collect(Collectors.joining("\n"));
+    String four = SeasonText.TWELVE_HOUSES.lines().limit(5).collect(Collectors.joining("\n"));
     CommandRun ran = ran(season().file("history.csv", four));
 
     assertThat(ran.status()).isZero();
@@ -221,7 +203,7 @@ class CalibrateCommandTest {
 
   @Test
   void aHistoryWithoutJobs_isEnough() throws IOException {
-    Files.writeString(folder.resolve("history.csv"), TWELVE);
+    Files.writeString(folder.resolve("history.csv"), SeasonText.TWELVE_HOUSES);
 
     CommandRun ran = CommandRun.of("calibrate", folder);
 

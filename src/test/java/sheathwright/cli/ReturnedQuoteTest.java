@@ -17,7 +17,6 @@ import sheathwright.workbook.audit.Returned;
 /** A quote that the owner filled in, sent back, and agrees to. */
 class ReturnedQuoteTest {
 
-  private static final Path DEMO = Path.of("demo-data", "quince-hollow");
   private static final String QUOTE = "QH-01-issue-1.xlsx";
 
   @TempDir private static Path once;
@@ -26,15 +25,7 @@ class ReturnedQuoteTest {
 
   @BeforeEach
   void issue() throws IOException {
-    Path issued = once.resolve("issued");
-    if (Files.notExists(issued)) {
-      LifeFolder.of(DEMO, issued)
-          .write("options.csv", "option,item,usd,chosen\n1,New gutter boards,640,\n");
-      new LifeFolder(issued).done("quote", "--issue", "--on", "2027-05-04");
-    }
-    job = LifeFolder.of(issued, folder.resolve("job"));
-    Files.createDirectories(job.path().resolve("sent"));
-    Files.copy(issued.resolve("sent").resolve(QUOTE), job.path().resolve("sent").resolve(QUOTE));
+    job = IssuedJob.copy(once, folder.resolve("job"));
   }
 
   private Path returned(Consumer<XSSFWorkbook> change) throws IOException {

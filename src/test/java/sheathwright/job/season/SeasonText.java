@@ -9,6 +9,24 @@ import java.util.TreeMap;
 /** The tables of an invented season of two jobs, some of them otherwise. */
 public final class SeasonText {
 
+  /** The twelve invented jobs whose fit an independent script has. */
+  public static final String TWELVE_HOUSES =
+      """
+      job,closed_on,sheets,bad
+      a,2026-01-09,52,1
+      b,2026-01-19,64,3
+      c,2026-02-09,48,0
+      d,2026-02-19,88,9
+      e,2026-03-09,71,2
+      f,2026-03-19,60,5
+      g,2026-04-09,95,4
+      h,2026-04-19,44,0
+      i,2026-05-09,78,16
+      j,2026-05-19,66,3
+      k,2026-06-09,58,2
+      l,2026-06-19,82,6
+      """;
+
   private final Map<String, String> files = new TreeMap<>();
 
   private SeasonText() {}
