@@ -1,5 +1,7 @@
 package sheathwright.repl;
 
+import sheathwright.figure.Shown;
+
 /** How deep the brackets of a line stand in each other; the compiler takes only so many. */
 final class Nesting {
 
@@ -14,8 +16,7 @@ final class Nesting {
 
   /** What is said of a line that is too deep. */
   static String complaint(String text) {
-    return "brackets stand %,d deep in each other; %d at most: give a part a name of its own, and use the name"
-        .formatted(depth(text), DEEPEST);
+    return Shown.text("brackets stand %,d deep in each other; %s at most: give a part a name of its own, and use the name", depth(text), DEEPEST);
   }
 
   private static int depth(String text) {

@@ -50,7 +50,7 @@ public final class Issuing {
             .orElseGet(() -> folder.job().fact(JobFields.QUOTE_NUMBER).value());
     if (quoteNumber.length() > LONGEST_NUMBER) {
       throw folder.refused(
-          "%s has %d characters; what names documents and their files takes at most %d"
+          "%s has %s characters; what names documents and their files takes at most %s"
               .formatted(
                   next.isPresent() ? "firm.csv, next_quote_number" : "job.csv, quote_number",
                   quoteNumber.length(),

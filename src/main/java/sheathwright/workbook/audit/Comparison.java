@@ -154,7 +154,7 @@ final class Comparison {
               "line",
               told(written, row),
               "",
-              "line %d is gone, and what points at it".formatted(row + 1));
+              "line %s is gone, and what points at it".formatted(row + 1));
       List<Change> cells = new ArrayList<>();
       written
           .rows()
@@ -172,7 +172,7 @@ final class Comparison {
                 "line",
                 "",
                 told(stands, row),
-                "line %d was put in".formatted(row + 1)));
+                "line %s was put in".formatted(row + 1)));
       }
     }
   }
@@ -212,7 +212,7 @@ final class Comparison {
               "line",
               told(written, row),
               "",
-              "line %d was emptied".formatted(row + 1)),
+              "line %s was emptied".formatted(row + 1)),
           emptied);
     } else {
       for (Change change : emptied) {

@@ -34,7 +34,7 @@ public final class PackedParts {
         if (left < 0 || parts.size() == MOST_PARTS) {
           throw refused(
               name,
-              "it unpacks to more than %d parts or %d bytes, which no workbook of ours does; it is not opened"
+              "it unpacks to more than %s parts or %s bytes, which no workbook of ours does; it is not opened"
                   .formatted(MOST_PARTS, MOST_BYTES));
         }
         String path = entry.getName().replace('\\', '/');
