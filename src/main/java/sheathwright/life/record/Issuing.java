@@ -61,7 +61,7 @@ public final class Issuing {
     facts = next.isPresent() ? numbered(facts(on.day()), quoteNumber) : facts(on.day());
     JobTables tables = folder.with(facts);
     recordHash = Fingerprint.ofQuote(tables);
-    last.filter(before -> before.recordHash().equals(recordHash))
+    last.filter(before -> Fingerprint.isOfQuote(before.recordHash(), tables))
         .ifPresent(
             before -> {
               throw folder.refused(
