@@ -16,7 +16,9 @@ final class Nesting {
 
   /** What is said of a line that is too deep. */
   static String complaint(String text) {
-    return Shown.text("brackets stand %,d deep in each other; %s at most: give a part a name of its own, and use the name", depth(text), DEEPEST);
+    return Shown.text(
+        "brackets stand %,d deep in each other; %s at most: give a part a name of its own, and use the name",
+        depth(text), DEEPEST);
   }
 
   private static int depth(String text) {

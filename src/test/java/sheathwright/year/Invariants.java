@@ -118,10 +118,7 @@ final class Invariants {
   private void noOwnerReadsACost(Scene scene, Map<String, String> before, Map<String, String> now) {
     now.forEach(
         (name, file) -> {
-          boolean isOwners =
-              name.endsWith(".xlsx")
-                  && !name.endsWith("estimate.xlsx")
-                  && !name.endsWith("crew.xlsx");
+          boolean isOwners = name.endsWith(".xlsx") && !name.endsWith("estimate.xlsx");
           if (isOwners && !file.equals(before.get(name))) {
             parts(file).forEach(part -> noCostIn(scene, name, part));
           }
@@ -195,8 +192,7 @@ final class Invariants {
       throw scene.broken("stops are lost: %s of %s", told, life.stops);
     }
     if (!life.stops.isEmpty()) {
-      Estimate estimate =
-          new Estimate(JobFolder.in(scene.disk().path(life.folder)).job());
+      Estimate estimate = new Estimate(JobFolder.in(scene.disk().path(life.folder)).job());
       if (estimate.stopTie().holds().holds()) {
         throw scene.broken("%s stop it, and the estimate says that nothing does", life.stops);
       }

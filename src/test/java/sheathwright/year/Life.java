@@ -12,7 +12,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import sheathwright.year.disk.Disk;
 
-/** One job, as the office leads it from the call to the invoice, and what the office knows of it. */
+/**
+ * One job, as the office leads it from the call to the invoice, and what the office knows of it.
+ */
 final class Life {
 
   /** How far it has come. */
@@ -39,6 +41,8 @@ final class Life {
   private final Random random;
   private final Calendar calendar;
   private int rounds;
+  private Set<String> crewFound = Set.of();
+  private boolean isCrewOut;
 
   Life(Disk disk, Random random, Calendar calendar, House house, String folder, Desk desk) {
     this.disk = disk;
@@ -70,6 +74,9 @@ final class Life {
 
   /** What the office does by hand before the next command, and that command. */
   String[] next() {
+    if (isCrewOut) {
+      return new String[] {"take-in", folder, crew()};
+    }
     return switch (stage) {
       case CALLED -> random.nextInt(5) == 0 ? words("check") : quote();
       case QUOTED -> random.nextInt(4) == 0 ? requote() : dated("agree");
@@ -84,6 +91,11 @@ final class Life {
     switch (words[0]) {
       case "quote" -> stage = Stage.QUOTED;
       case "agree" -> stage = Stage.AGREED;
+      case "crew" -> {
+        crewFound = CrewSheet.filled(disk.path(crew()), random, calendar.today());
+        isCrewOut = true;
+      }
+      case "take-in" -> tookIn();
       case "close" -> {
         if (answer.isDone()) {
           stage = Stage.CLOSED;
@@ -127,7 +139,31 @@ final class Life {
     return rounds % 2 == 0 ? dated("change-order") : dated("close");
   }
 
+  private String crew() {
+    return folder + "/crew.xlsx";
+  }
+
+  /** What the crew found is among the marks, each once. */
+  private void tookIn() {
+    List<Map<String, String>> rows = table("marks.csv", "mark").named();
+    List<String> taken =
+        rows.stream()
+            .filter(row -> row.get("by").equals(CrewSheet.BY))
+            .map(row -> row.get("sheet"))
+            .toList();
+    if (!taken.containsAll(crewFound)) {
+      throw new AssertionError("of " + crewFound + " the crew's marks are " + taken);
+    }
+    rows.forEach(row -> marks.add(row.get("mark")));
+    disk.takeAway(crew());
+    isCrewOut = false;
+  }
+
   private String[] find() {
+    if (desk instanceof Commands && !house.hasBoards() && random.nextBoolean()) {
+      type("marks.csv", table("marks.csv", "mark", "plane", "finding", "sheet"));
+      return new String[] {"crew", folder, "-o", crew(), "--force"};
+    }
     Typed table = table("marks.csv", "mark", "plane", "finding");
     Marks found = new Marks(random, this, calendar.today());
     for (int i = random.nextInt(6); i > 0; i--) {
@@ -175,8 +211,7 @@ final class Life {
   /** Does what a refusal of the last bill asks for. */
   private void settle(String refusal) {
     Typed talks =
-        table(
-            "talks.csv", "item", "most", "usd", "approved_by", "approved_how", "approved_on");
+        table("talks.csv", "item", "most", "usd", "approved_by", "approved_how", "approved_on");
     Matcher talk = TALK.matcher(refusal);
     boolean isTalked = false;
     while (talk.find()) {

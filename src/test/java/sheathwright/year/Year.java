@@ -12,7 +12,9 @@ final class Year {
 
   private static final int HOUSES = 5;
   private static final int STEPS_AT_MOST = 60;
-  private static final int DOCUMENTS_IN = 50;
+
+  /** One job in so many writes its documents. */
+  private static final int DOCUMENTS_IN = Integer.getInteger("documents", 50);
 
   private final long seed;
   private final Spoil spoil;

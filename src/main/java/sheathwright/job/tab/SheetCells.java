@@ -69,7 +69,9 @@ final class SheetCells {
     if (row >= MOST_LINES || column >= MOST_COLUMNS) {
       throw WorkbookParts.refused(
           name,
-          Shown.text("something stands in %s, beyond the %,d lines and %s columns that are read; take it out", address(row, column), MOST_LINES, MOST_COLUMNS));
+          Shown.text(
+              "something stands in %s, beyond the %,d lines and %s columns that are read; take it out",
+              address(row, column), MOST_LINES, MOST_COLUMNS));
     }
     String text =
         switch (kind) {
