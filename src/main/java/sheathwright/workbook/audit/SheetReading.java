@@ -155,7 +155,7 @@ final class SheetReading {
     Shared first = shared.get(number);
     return first == null
         ? "#REF!"
-        : FormulaText.shifted(first.formula(), row - first.row(), column - first.column());
+        : References.shifted(first.formula(), row - first.row(), column - first.column());
   }
 
   private Held held(String type, String formula, String value, boolean isOpen) {
