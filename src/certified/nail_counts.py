@@ -15,8 +15,8 @@ HALF_RAFTER = Fraction(3, 4)
 def piece(inputs: Mapping[str, Value]) -> dict[str, Value]:
     """A line of nails on every support within the piece, at the edge spacing where the piece ends on it.
 
-    A support half a rafter, 3/4 in, beyond either end still bears that end. On blocking both long edges are nailed
-    between supports at the edge spacing.
+    A support half a rafter, 3/4 in, beyond either end still bears that end. On blocking both long edges are nailed at
+    the edge spacing from end to end, the ends that hang over as well.
     """
     first, length, width, spacing, edge, field = exacts(
         inputs, "first_support_in", "piece_length_in", "piece_width_in", "support_spacing_in", "edge_spacing_in",
@@ -28,6 +28,9 @@ def piece(inputs: Mapping[str, Value]) -> dict[str, Value]:
     ends = [line for line in lines if line <= HALF_RAFTER or abs(line - length) <= HALF_RAFTER]
     nails = sum(placed(EDGE_DISTANCE, max(EDGE_DISTANCE, width - EDGE_DISTANCE), edge if line in ends else field)
                 for line in lines)
+    if inputs.get("blocked_edges") == "yes":
+        places = sorted({Fraction(0), *(min(line, length) for line in lines), length})
+        nails += 2 * sum(placed(left, right, edge) - 2 for left, right in zip(places, places[1:]))
     return {"supports": len(lines), "nails": nails}
 
 
@@ -36,15 +39,17 @@ def nails_per_piece() -> Iterable[Case]:
     made = Builder(f"{LINES}; counted by placing each nail", kind="limit", tolerance="0")
     source = draws("nails_per_piece")
 
-    def add(class_: str, first: Value, length: Value, width: Value, spacing: Value, edge: Value = "6", field: Value = "12") -> None:
+    def add(class_: str, first: Value, length: Value, width: Value, spacing: Value, edge: Value = "6", field: Value = "12",
+            blocked: str = "no") -> None:
         inputs = {"first_support_in": first, "piece_length_in": length, "piece_width_in": width,
-                  "support_spacing_in": spacing, "edge_spacing_in": edge, "field_spacing_in": field}
+                  "support_spacing_in": spacing, "edge_spacing_in": edge, "field_spacing_in": field, "blocked_edges": blocked}
         made.add(class_, inputs, piece(inputs))
 
     for first, length, width, spacing in (("0", "48", "48", "24"), ("8", "32", "24", "16"), ("0", "96", "48", "16"), ("0", "72", "24", "24"),
                                           ("12", "48", "30", "24"), ("0", "32", "48", "16"), ("4", "60", "48", "19.2"), ("0", "96", "9.25", "16")):
         for edge, field in (("6", "12"), ("6", "6"), ("4", "8"), ("4", "4")):
             add("ordinary", first, length, width, spacing, edge, field)
+        add("ordinary", first, length, width, spacing, "6", "12", "yes")
     for _ in range(40):
         spacing = source.choice((12, 16, 24, Fraction("19.2")))
         length = source.randint(4 * int(spacing), 192 * 4)
@@ -87,7 +92,7 @@ def nail_order() -> Iterable[Case]:
     for nails in ("589", "2790", "4356", "4030", "33", "1247"):
         for waste, box, pound, coil in (("5", "2500", "100", "300"), ("10", "1000", "106", "200"), ("0", "5000", "148", "250")):
             add("ordinary", nails, waste, box, pound, coil)
-    for _ in range(40):
+    for _ in range(55):
         add("ordinary", str(source.randint(20, 60000)), str(source.randint(0, 20)), str(source.choice((500, 1000, 2000, 2500, 3000, 5000))),
             str(source.randint(60, 180)), str(source.choice((120, 200, 225, 250, 300))))
     for nails, waste, box, pound, coil in (("0", "0", "1", "1", "1"), ("1000000", "100", "1", "1", "1"), ("1000000", "0", "50000", "5000", "5000"),
@@ -134,7 +139,7 @@ def seam_length() -> Iterable[Case]:
     for eave, slope in (("24", "12"), ("42", "16.7705"), ("29", "13.2204"), ("74", "26.25"), ("40", "14"), ("30", "13"), ("26", "10"), ("52", "18.5")):
         for length, width in (("96", "48"), ("120", "48"), ("96", "24")):
             add("ordinary", eave, slope, length, width)
-    for _ in range(40):
+    for _ in range(50):
         add("ordinary", Fraction(source.randint(40, 900), 10), Fraction(source.randint(20, 400), 10), str(source.choice((48, 72, 96, 108, 120))),
             str(source.choice((24, 36, 48))))
     for eave, slope in (("0.5", "0.5"), ("500", "200"), ("0.5", "200"), ("500", "0.5")):
@@ -162,7 +167,7 @@ def board_nails() -> Iterable[Case]:
     for crossings, sound in ((400, 690), (1250, 2100), (36, 10), (820, 0), (96, 180), (2400, 4000)):
         for each in (1, 2, 3):
             add("ordinary", crossings, sound, each)
-    for _ in range(40):
+    for _ in range(70):
         crossings = source.randint(10, 5000)
         add("ordinary", crossings, source.randint(0, 3 * crossings), source.choice((2, 2, 3)))
     for crossings in (0, 100000):
@@ -208,7 +213,7 @@ def re_nailing() -> Iterable[Case]:
         for counts in ("yes", "no"):
             for old, sound in (("12", 24), ("9", 30), ("6", 43), ("4", 70)):
                 add("ordinary", counts, old, sound, spacing, "6", "4", "4")
-    for _ in range(30):
+    for _ in range(55):
         add("ordinary", source.choice(("yes", "no")), str(source.randint(3, 16)), source.randint(0, 60), source.choice(("12", "16", "19.2", "24")),
             str(source.choice((0, 4, 6, 8))), str(source.choice((3, 4, 6))), str(source.choice((4, 6, 12))))
     for counts in ("yes", "no"):

@@ -61,7 +61,7 @@ def sheet_unit_price() -> Iterable[Case]:
         for hours in ("0.9", "0.55", "0.62", "1.25"):
             for waste in ("0", "5", "12.5"):
                 add("ordinary", sheet_usd=sheet, nails=nails, nail_usd=nail, extras_usd=extras, hours=hours, waste_pct=waste)
-    for _ in range(60):
+    for _ in range(190):
         add("ordinary", sheet_usd=cents(source, 900, 12000), waste_pct=cents(source, 0, 150, 10),
             nails=source.randint(20, 130), nail_usd=cents(source, 5, 60, 1000), extras_usd=cents(source, 0, 800),
             hours=cents(source, 20, 250), disposal_lb=source.randint(0, 90), disposal_usd_per_ton=cents(source, 0, 16000),
@@ -174,7 +174,7 @@ def open_area() -> Iterable[Case]:
     for crew, hours in (("4", "8"), ("6", "9"), ("3", "10"), ("2", "7.5"), ("5", "8")):
         for efficiency, each in (("75", "3"), ("85", "4.544"), ("70", "2.6"), ("90", "1.75")):
             add("ordinary", crew, hours, efficiency, each)
-    for _ in range(40):
+    for _ in range(65):
         add("ordinary", str(source.randint(1, 12)), cents(source, 16, 48, 4), str(source.randint(40, 100)), cents(source, 50, 900))
     for crew in ("1", "50"):
         for hours in ("0", "24"):
@@ -203,7 +203,7 @@ def disposal_weight() -> Iterable[Case]:
     for roof, layers, covering in (("14.0872", "1", "2.35"), ("38.85", "2", "2.4"), ("21.1467", "1", "3"), ("7.6678", "2", "2.25")):
         for sheets, each in (("0", "45"), ("5", "45"), ("36", "45"), ("121", "45"), ("24", "62.5")):
             add("ordinary", roof, layers, covering, sheets, each)
-    for _ in range(40):
+    for _ in range(75):
         add("ordinary", cents(source, 300, 9000), str(source.randint(1, 3)), cents(source, 150, 1200), str(source.randint(0, 300)), cents(source, 300, 900, 10))
     for roof, layers, covering, sheets, each in (
             ("0", "0", "0", "0", "0"), ("5000", "5", "30", "20000", "500"), ("5000", "0", "30", "0", "45"), ("0", "5", "30", "20000", "500"),
@@ -237,7 +237,7 @@ def containers() -> Iterable[Case]:
     for tons in ("1.77", "3.5", "4.6", "7.9", "10.134", "12.0465", "12.5", "15.99", "23", "40.4"):
         for held, price, over in (("4", "465", "82"), ("3", "380", "140"), ("2", "295", "120")):
             add("ordinary", tons, held, price, over)
-    for _ in range(40):
+    for _ in range(50):
         add("ordinary", cents(source, 20, 6000), cents(source, 10, 100, 10), cents(source, 15000, 90000), cents(source, 4000, 25000))
     for tons, held, price, over in (("0", "4", "465", "82"), ("5000", "50", "10000", "2000"), ("5000", "0.1", "465", "82"), ("0", "0.1", "0", "0"),
                                     ("5000", "50", "0", "2000"), ("12", "4", "10000", "0"), ("0.1", "50", "465", "82")):
@@ -273,7 +273,7 @@ def rain_threshold() -> Iterable[Case]:
         for damage in ("4200", "18000"):
             for opened in ("0.25", "0.5", "1"):
                 add("ordinary", lost, damage, opened)
-    for _ in range(40):
+    for _ in range(70):
         add("ordinary", str(source.randint(100, 4000)), str(source.randint(2000, 90000)), cents(source, 5, 100))
     for lost in ("0", "100000"):
         for damage in ("1", "10000000"):
