@@ -131,11 +131,9 @@ def _sorted(cases: Iterable[Case]) -> list[Case]:
 
 
 def contents(cases: Iterable[Case]) -> str:
-    """The whole file of one function."""
+    """The whole file of one function; a result that is named like an input stands after it under the same name."""
     rows = _sorted(cases)
     inputs, results = _columns(row.inputs for row in rows), _columns(row.results for row in rows)
-    if set(inputs) & set(results):
-        raise ValueError(f"a name is an input and a result: {set(inputs) & set(results)}")
     page = io.StringIO()
     lines = csv.writer(page, lineterminator="\n")
     lines.writerow([*LEADING, *inputs, *results])

@@ -37,7 +37,7 @@ def included_sheets() -> Iterable[Case]:
     for house in ORDINARY:
         add("ordinary", house, *prices[0])
         add("ordinary", house, *prices[1])
-    for index, house in enumerate(drawn_roofs("included_sheets", 30)):
+    for index, house in enumerate(drawn_roofs("included_sheets", 45)):
         add("ordinary", house, *prices[index % 3])
     for house in ENDS[:9]:
         add("end", house, *prices[1])
@@ -105,14 +105,12 @@ def fixed(inputs: Mapping[str, Value]) -> dict[str, Value]:
 
 
 def fixed_deck_price() -> Iterable[Case]:
-    """One price for all bad sheets; the input column sheets stands for the result of that name as well."""
+    """One price for all bad sheets; sheets is the roof's, and a result of the same name."""
     made = Builder(BETA_BINOMIAL, tolerance="1e-8", within="1e-8")
 
     def add(class_: str, house: Mapping[str, Value], confidence: Value, cost: Value = "102.8057") -> None:
         inputs = {**house, "confidence_pct": confidence, "cost_usd": cost}
-        results = fixed(inputs)
-        del results["sheets"]
-        made.add(class_, inputs, results)
+        made.add(class_, inputs, fixed(inputs))
 
     for house in ORDINARY[:12]:
         for confidence in ("50", "80", "90"):
@@ -150,7 +148,7 @@ def redeck_break_even() -> Iterable[Case]:
         for sheets in ("24", "44", "121"):
             add("ordinary", sheets, "66.8811", "57.6005", keep)
             add("ordinary", sheets, "117", "101", keep)
-    for _ in range(30):
+    for _ in range(55):
         keep = source.randint(0, 5000)
         patch = keep + source.randint(100, 15000)
         add("ordinary", str(source.randint(5, 400)), Fraction(patch, 100), Fraction(source.randint(2000, 15000), 100),
@@ -245,7 +243,7 @@ def fail_rate() -> Iterable[Case]:
     for kept, failed in ((400, 0), (400, 2), (60, 1), (121, 3), (850, 4), (1200, 9), (5000, 12), (33, 5), (18, 0)):
         for confidence in ("95", "90", "80"):
             add("ordinary", kept, failed, confidence)
-    for _ in range(35):
+    for _ in range(55):
         kept = source.randint(10, 3000)
         add("ordinary", kept, min(kept, source.choice((0, 1, 2, 3, 5, 8, 20))), str(source.choice((75, 90, 95, 97.5, 99))))
     for confidence in ("50", "50.01", "99.98", "99.99"):
@@ -289,7 +287,7 @@ def hours_rate() -> Iterable[Case]:
                                       ("1.2", "0.3", "4", "0.9"), ("0.12", "0.01", "12", "0.15"), ("1.5", "0.4", "5", "1.5")):
         for spread in ("10", "25", "50"):
             add("ordinary", fitted, error, rows, book, spread)
-    for _ in range(40):
+    for _ in range(65):
         add("ordinary", Fraction(source.randint(50, 4000), 1000), Fraction(source.randint(1, 500), 1000),
             str(source.randint(3, 60)), Fraction(source.randint(50, 4000), 1000), str(source.randint(5, 80)))
     for fitted in ("0.0001", "100"):

@@ -135,7 +135,7 @@ def uniform(count: int) -> dict[str, Value]:
 def bad_sheet_forecast() -> Iterable[Case]:
     """Average, spread and quantiles of the bad sheets of a whole roof."""
     made = Builder(BETA_BINOMIAL, tolerance="1e-9", within="1e-12")
-    for class_, roofs in (("ordinary", (*ORDINARY, *drawn_roofs("bad_sheet_forecast", 70))), ("end", ENDS),
+    for class_, roofs in (("ordinary", (*ORDINARY, *drawn_roofs("bad_sheet_forecast", 180))), ("end", ENDS),
                           ("degenerate", DEGENERATE)):
         for inputs in roofs:
             made.add(class_, inputs, forecast(inputs))

@@ -82,7 +82,7 @@ def nails_per_sheet() -> Iterable[Case]:
         add("ordinary", supports, "6", "12", "no", "48", "48")
         add("ordinary", supports, "6", "12", "yes", "96", "24")
         add("ordinary", supports, "6", "6", "no", "120", "48")
-    for _ in range(40):
+    for _ in range(165):
         inputs = sheet(Fraction(source.randint(12 * 16, 48 * 16), 16), Fraction(source.randint(8, 48), 4),
                        Fraction(source.randint(8, 96), 4), source.choice(("yes", "no")),
                        str(source.randint(24, 192)), str(source.randint(6, 96)))

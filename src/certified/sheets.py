@@ -30,7 +30,7 @@ def sheets_by_area() -> Iterable[Case]:
     for area in ("288", "704.36", "766.78", "1408.72", "1973.26", "2114.67", "3885", "12345.67"):
         for waste in ("0", "5", "8", "10", "12", "15"):
             add("ordinary", area, waste)
-    for _ in range(30):
+    for _ in range(190):
         add("ordinary", f"{source.randint(10000, 2000000) / 100:.2f}", f"{source.randint(0, 400) / 10:.1f}")
     for area in ("1", "1.01", "199999.99", "200000"):
         for waste in ("0", "0.1", "99.9", "100"):
@@ -142,7 +142,7 @@ def joint_bearing() -> Iterable[Case]:
                           ("192", "191.5"), ("192", "192.25"), ("384.25", "384"), ("576", "575.125")):
         add("ordinary", center, joint)
         add("ordinary", center, joint, "0.0625", "1.75", "0.625")
-    for _ in range(25):
+    for _ in range(50):
         center = source.randint(0, 6000 * 16)
         joint = min(max(0, center + source.randint(-24, 24)), 6000 * 16)
         add("ordinary", Fraction(center, 16), Fraction(joint, 16), Fraction(source.randint(0, 16), 32),
@@ -190,7 +190,7 @@ def joint_creep() -> Iterable[Case]:
     for length in ("95.9375", "95.75", "96", "95.96875", "95.8125", "95.85", "95.9", "96.0625"):
         for gap, width, least in (("0.125", "1.5", "0.5"), ("0.0625", "1.5", "0.5"), ("0.125", "3", "0.75")):
             add("ordinary", length, gap, width, least)
-    for _ in range(30):
+    for _ in range(45):
         add("ordinary", Fraction(source.randint(95 * 64, 97 * 64), 64), Fraction(source.randint(0, 16), 64),
             Fraction(source.randint(12, 28), 8), Fraction(source.randint(4, 10), 16))
     for length, gap, width, least in (
