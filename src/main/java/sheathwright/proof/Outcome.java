@@ -7,7 +7,6 @@ import sheathwright.catalog.Card;
 import sheathwright.catalog.TypedCell;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
-import sheathwright.figure.Shown;
 import sheathwright.figure.Traced;
 import sheathwright.job.fill.FilledRow;
 import sheathwright.job.table.Problem;
@@ -83,8 +82,8 @@ public record Outcome(
             .formatted(
                 wrong.given(),
                 wrong.expected(),
-                Shown.plain(Math.abs(wrong.difference())),
-                Shown.plain(wrong.allowed()))
+                wrong.sized(Math.abs(wrong.difference())),
+                wrong.sized(wrong.allowed()))
         : "\"%s\" was given, \"%s\" is expected".formatted(wrong.given(), wrong.expected());
   }
 }

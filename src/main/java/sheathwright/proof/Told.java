@@ -28,6 +28,9 @@ public final class Told {
       return "words alone, all the same";
     }
     Difference difference = worst.get();
+    if (difference.difference() == 0) {
+      return "none is off by anything";
+    }
     String size = difference.inWords();
     return "largest difference %s%s"
         .formatted(size.isEmpty() ? "" : size + ", ", difference.shareInWords());
