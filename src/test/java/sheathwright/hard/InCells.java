@@ -64,16 +64,16 @@ record InCells(Random random) {
         .toArray();
   }
 
-  /** Each answer is a number or words; a refusal names what it is about, and no inner part of ours. */
+  /**
+   * Each answer is a number or words; a refusal names what it is about, and no inner part of ours.
+   */
   static void held(Object... answers) {
     for (Object answer : answers) {
       assertThat(answer).isInstanceOfAny(Double.class, String.class);
       assertThat(answer.toString())
           .doesNotContain("Exception", "sheathwright.", "java.lang", "[Ljava", "[[", "[D@");
       if (answer.toString().startsWith("refused: ")) {
-        assertThat(answer.toString().length())
-            .as("length of %.100s", answer)
-            .isBetween(20, 2_000);
+        assertThat(answer.toString().length()).as("length of %.100s", answer).isBetween(20, 2_000);
       }
     }
   }

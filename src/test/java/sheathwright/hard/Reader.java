@@ -183,7 +183,11 @@ enum Reader {
       Map<String, String> tables = Samples.tablesToFill();
       String function = any(random, List.copyOf(tables.keySet()));
       Object[][] rows =
-          tables.get(function).lines().map(line -> (Object[]) line.split(",")).toArray(Object[][]::new);
+          tables
+              .get(function)
+              .lines()
+              .map(line -> (Object[]) line.split(","))
+              .toArray(Object[][]::new);
       Object[][] spoiled = new InCells(random).spoiled(rows);
       InCells.held(CellCall.results(function, spoiled[spoiled.length - 1]));
       InCells.held(CellCall.working(function, spoiled[spoiled.length - 1]));
@@ -191,7 +195,10 @@ enum Reader {
         InCells.held(line);
       }
       String noFunction = new TextFaults(random).nasty();
-      assertThat(CellCall.results(noFunction, 1.0)).singleElement().asString().startsWith(CellCall.REFUSED);
+      assertThat(CellCall.results(noFunction, 1.0))
+          .singleElement()
+          .asString()
+          .startsWith(CellCall.REFUSED);
     }
   };
 

@@ -162,7 +162,8 @@ public final class CellCall {
         .map(
             line ->
                 Arrays.stream(line)
-                    .map(cell -> '"' + text(cell, "a cell of the table").replace("\"", "\"\"") + '"')
+                    .map(
+                        cell -> '"' + text(cell, "a cell of the table").replace("\"", "\"\"") + '"')
                     .collect(joining(",")))
         .collect(joining("\n"));
   }

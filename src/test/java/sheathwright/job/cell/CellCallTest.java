@@ -51,8 +51,7 @@ class CellCallTest {
     Object[][] two = {{6.0, 7.0}};
     assertThat(CellCall.results("nails_per_sheet", 16.0, one, 12.0)).containsExactly(43.0);
     assertThat(CellCall.results("nails_per_sheet", 16.0, two, 12.0))
-        .containsExactly(
-            "refused: edge_spacing_in: a range of cells is given; it takes one cell");
+        .containsExactly("refused: edge_spacing_in: a range of cells is given; it takes one cell");
     assertThat(CellCall.results("nails_per_sheet", 16.0, new Object[0][0], 12.0)[0].toString())
         .startsWith("refused: edge_spacing_in: a range");
   }
