@@ -1,7 +1,9 @@
 package sheathwright.cli.proof;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import sheathwright.job.solve.PlanProof;
 
 /** What came of a plan of cuts and its certificate, as lines of a terminal. */
@@ -26,5 +28,16 @@ final class VerifiedPlan {
               : "they do not meet: the certificate alone leaves that open");
     }
     return lines;
+  }
+
+  /** The same for whoever reads objects. */
+  static List<Map<String, Object>> named(PlanProof proof) {
+    Map<String, Object> named = new LinkedHashMap<>();
+    named.put("plan", proof.plan());
+    named.put("fault", proof.fault().orElse(null));
+    named.put("least", proof.least());
+    named.put("certificate_holds", proof.isHeld());
+    named.put("proven", proof.holds() && proof.isProven());
+    return List.of(named);
   }
 }
