@@ -150,6 +150,13 @@ public final class LifeFields {
           CANCEL_RULE,
           PRICE_UNTIL);
 
+  public static final Field<Choice<String>> QUESTION = Field.line("question", "Asked");
+
+  public static final Field<Choice<String>> ANSWER = Field.text("answer", "Answer").ifKnown();
+
+  /** What is asked before anybody goes there; it decides whether and how somebody does. */
+  public static final List<Field<?>> FIRST_CALL = List.of(QUESTION, ANSWER);
+
   private LifeFields() {}
 
   private static Field<Choice<String>> date(String name, String label) {

@@ -159,7 +159,7 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
     try (CSVParser parser = CSVParser.parse(new StringReader(plain), format)) {
       for (CSVRecord record : parser) {
         long number = parser.getCurrentLineNumber();
-        List<String> cells = withoutBlankEnd(record.toList());
+        List<String> cells = withoutBlankEnd(record.stream().map(CsvLines::meant).toList());
         if (header.isEmpty()) {
           header = cells.stream().map(String::strip).toList();
           if (header.stream().anyMatch(heading -> heading.indexOf('\t') >= 0)) {

@@ -42,6 +42,7 @@ final class Fingerprint {
    */
   private static final Set<JobTable> AFTER_THE_QUOTE =
       Set.of(
+          JobTable.FIRST_CALL,
           JobTable.PHOTOS,
           JobTable.AGREED,
           JobTable.TALKS,

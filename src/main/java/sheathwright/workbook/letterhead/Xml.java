@@ -19,6 +19,7 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 import org.xml.sax.SAXException;
+import sheathwright.figure.Shown;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
 
@@ -32,6 +33,13 @@ final class Xml {
   static final String RELATIONS =
       "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 
+  /**
+   * A tree takes some twenty times the room of its text; no letterhead's sheet is a tenth of it.
+   */
+  private static final int MOST_BYTES = 8_000_000;
+
+  private static final String MOST_DEPTH = "200";
+
   private Xml() {}
 
   /**
@@ -41,9 +49,21 @@ final class Xml {
    * @throws ProblemsException if the part is broken or declares entities of its own
    */
   static Element root(String file, byte[] part) {
+    if (part.length > MOST_BYTES) {
+      throw new ProblemsException(
+          List.of(
+              new Problem(
+                  file,
+                  0,
+                  "",
+                  Shown.text(
+                      "one of its parts is longer than %,d bytes, the most that is read of a letterhead",
+                      MOST_BYTES))));
+    }
     try {
       DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultNSInstance();
       factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+      factory.setAttribute("jdk.xml.maxElementDepth", MOST_DEPTH);
       DocumentBuilder builder = factory.newDocumentBuilder();
       builder.setErrorHandler(null);
       return builder.parse(new ByteArrayInputStream(part)).getDocumentElement();
