@@ -2,6 +2,7 @@ package sheathwright.year;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import sheathwright.workbook.paper.SentNumbers;
 
 /** A job's accounts, kept besides by plain adding up of what its tables say. */
 record Ledger(Life life) {
@@ -123,6 +125,10 @@ record Ledger(Life life) {
             sum = sum.add(Typed.number(order.get("usd")));
           }
         }
+        BigDecimal lines = lines();
+        if (lines.compareTo(Typed.number(sent.get("total_usd"))) != 0) {
+          throw scene.broken("the invoice itself comes to %s: %s", lines, sent);
+        }
         BigDecimal back = sum.subtract(Typed.number(sent.get("total_usd")));
         Optional<BigDecimal> credit = credit();
         if (credit.isPresent() ? back.compareTo(credit.get()) != 0 : !mayComeBack(back)) {
@@ -165,9 +171,14 @@ record Ledger(Life life) {
                     .setScale(2, RoundingMode.HALF_UP));
   }
 
-  /** What the text of the invoice adds up to. */
-  static BigDecimal sum(String document) {
-    return document
+  /** What the lines of the invoice add up to, or what its workbook says. */
+  private BigDecimal lines() {
+    byte[] invoice = life.bytes("sent/invoice.xlsx");
+    if (invoice[0] == 'P' && invoice[1] == 'K') {
+      Double total = SentNumbers.of(invoice).get("invoice_total_usd");
+      return BigDecimal.valueOf(total).setScale(2, RoundingMode.HALF_UP);
+    }
+    return new String(invoice, StandardCharsets.UTF_8)
         .lines()
         .map(line -> new BigDecimal(line.substring(line.lastIndexOf('=') + 1)))
         .reduce(BigDecimal.ZERO, BigDecimal::add)

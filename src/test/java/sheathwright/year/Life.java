@@ -1,5 +1,8 @@
 package sheathwright.year;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -68,6 +71,15 @@ final class Life {
     return calendar.today();
   }
 
+  /** A file of it as it lies there. */
+  byte[] bytes(String file) {
+    try {
+      return Files.readAllBytes(disk.path(folder + "/" + file));
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
+  }
+
   private void type(String file, Typed table) {
     disk.type(folder + "/" + file, table.text());
   }
@@ -78,7 +90,7 @@ final class Life {
       return new String[] {"take-in", folder, crew()};
     }
     return switch (stage) {
-      case CALLED -> random.nextInt(5) == 0 ? words("check") : quote();
+      case CALLED -> called();
       case QUOTED -> random.nextInt(4) == 0 ? requote() : dated("agree");
       case AGREED -> open();
       case OPENED -> onTheRoof();
@@ -89,7 +101,7 @@ final class Life {
   /** Takes note of what a command answered. */
   void answered(String[] words, Answer answer) {
     switch (words[0]) {
-      case "quote" -> stage = Stage.QUOTED;
+      case "quote" -> stage = List.of(words).contains("--issue") ? Stage.QUOTED : stage;
       case "agree" -> stage = Stage.AGREED;
       case "crew" -> {
         crewFound = CrewSheet.filled(disk.path(crew()), random, calendar.today());
@@ -107,12 +119,18 @@ final class Life {
     }
   }
 
-  private String[] words(String command) {
-    return new String[] {command, folder};
-  }
-
   private String[] dated(String command) {
     return new String[] {command, folder, "--on", calendar.today()};
+  }
+
+  /** A draft is for the eyes first, where there are documents. */
+  private String[] called() {
+    int chance = random.nextInt(5);
+    return chance == 0
+        ? new String[] {"check", folder}
+        : chance < 3 && desk instanceof Commands
+            ? new String[] {"quote", folder, "--force"}
+            : quote();
   }
 
   private String[] quote() {

@@ -131,14 +131,7 @@ enum Mishap {
     @Override
     Answer befall(Scene scene) {
       Disk twin = scene.disk().copy();
-      String command =
-          House.any(scene.random(), List.of("quote", "agree", "change-order", "close"));
-      String folder = scene.life().folder;
-      String day = scene.life().today();
-      String[] words =
-          command.equals("quote")
-              ? new String[] {command, folder, "--issue", "--on", day}
-              : new String[] {command, folder, "--on", day};
+      String[] words = stray(scene);
       Map<String, String> before = Scene.files(twin);
       Answer answer = scene.life().desk.run(twin, words);
       scene.refused(answer, before, Scene.files(twin));
@@ -177,6 +170,20 @@ enum Mishap {
     } catch (Killed asTold) {
       // nothing of it reaches the disk any more
     }
+  }
+
+  private static String[] stray(Scene scene) {
+    String folder = scene.life().folder;
+    String day = scene.life().today();
+    int steps = scene.life().desk instanceof Commands ? 6 : 4;
+    return switch (scene.random().nextInt(steps)) {
+      case 0 -> new String[] {"quote", folder, "--issue", "--on", day};
+      case 1 -> new String[] {"agree", folder, "--on", day};
+      case 2 -> new String[] {"change-order", folder, "--on", day};
+      case 3 -> new String[] {"close", folder, "--on", day};
+      case 4 -> new String[] {"papers", folder, "--force"};
+      default -> new String[] {"forecast", folder};
+    };
   }
 
   private static boolean isLockAlone(Disk disk, Disk before) {

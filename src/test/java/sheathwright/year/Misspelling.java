@@ -51,7 +51,7 @@ record Misspelling(String file, int row, int column, String word, String typed) 
     Disk disk = scene.disk();
     List<Misspelling> all = new ArrayList<>();
     for (String file : disk.files().keySet()) {
-      if (file.startsWith(scene.life().folder + "/") && file.endsWith(".csv")) {
+      if (isRead(scene, file)) {
         Typed table = Typed.of(disk.text(file));
         boolean isKeyed =
             KEYED.contains(table.header().get(0)) && table.header().get(1).matches("value|usd");
@@ -76,6 +76,17 @@ record Misspelling(String file, int row, int column, String word, String typed) 
       }
     }
     return all.isEmpty() ? Optional.empty() : Optional.of(House.any(scene.random(), all));
+  }
+
+  /** Whether it is one of the job's tables, or the nearest of the office's above it. */
+  private static boolean isRead(Scene scene, String file) {
+    String folder = scene.life().folder + "/";
+    String name = file.substring(file.lastIndexOf('/') + 1);
+    boolean isOffices =
+        List.of("firm.csv", "prices.csv", "rates.csv").contains(name)
+            && file.equals("/firm/" + name)
+            && scene.disk().text(folder + name).isEmpty();
+    return isOffices || file.startsWith(folder) && file.endsWith(".csv");
   }
 
   private static void add(

@@ -19,13 +19,14 @@ final class Tally {
   private long steps;
   private long stepsOfTheFirst;
   private long nanosOfTheFirst;
+  private int told;
 
   Tally(long first, long years) {
     this.first = first;
     this.last = first + years - 1;
   }
 
-  /** Counts one that was played, and says how far they are after every hundred and the last. */
+  /** Counts one, and says how far they are after every hundred, after the last and one that broke. */
   void count(Year year, Map<Long, String> broken) {
     years++;
     steps += year.steps();
@@ -34,7 +35,9 @@ final class Tally {
       stepsOfTheFirst = steps;
       nanosOfTheFirst = nanos();
     }
-    if (years % YEARS_A_LINE == 0 || first + years - 1 == last) {
+    boolean isNews = broken.size() > told;
+    told = broken.size();
+    if (isNews || years % YEARS_A_LINE == 0 || first + years - 1 == last) {
       System.out.printf(
           "years %s to %s of %s: %s steps, %s, %s as fast as the first %s; broken: %s%n",
           first,

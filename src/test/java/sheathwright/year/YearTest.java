@@ -37,6 +37,7 @@ class YearTest {
               try {
                 year.played();
               } catch (AssertionError fault) {
+                System.out.println(firstLines(fault));
                 broken.put(seed, YEARS == 1 ? fault.getMessage() : firstLines(fault));
               }
               tally.count(year, broken);
