@@ -1,5 +1,7 @@
 package sheathwright.year;
 
+import static java.util.stream.Collectors.joining;
+
 /**
  * What a command answered.
  *
@@ -18,6 +20,12 @@ record Answer(int status, String out, String err) {
 
   boolean isRefused() {
     return status == REFUSED;
+  }
+
+  /** The same without what is asked: a price may have run out by another clock. */
+  Answer withoutQuestions() {
+    String rest = err.lines().filter(line -> !line.startsWith("question: ")).collect(joining("\n"));
+    return new Answer(status, out, rest);
   }
 
   /** Whether somebody was asked whether this is meant. */

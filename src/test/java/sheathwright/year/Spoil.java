@@ -2,6 +2,7 @@ package sheathwright.year;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import sheathwright.year.disk.Disk;
 
 /** A defect that the test itself plants behind a command, so that it is seen to be reported. */
@@ -17,19 +18,11 @@ enum Spoil {
   BILL_TWICE {
     @Override
     void plant(Scene scene) {
-      Typed lines = scene.life().table("order_lines.csv", "order");
-      if (!lines.rows().isEmpty()) {
-        lines.rows().add(lines.rows().get(0));
-        scene.disk().type(scene.life().folder + "/order_lines.csv", lines.text());
-        Typed orders = scene.life().table("orders.csv", "order");
-        Map<String, String> line = lines.named().get(0);
-        for (int i = 0; i < orders.rows().size(); i++) {
-          if (orders.named().get(i).get("order").equals(line.get("order"))) {
-            String usd = orders.named().get(i).get("usd");
-            orders.set(i, "usd", Typed.number(usd).add(Typed.number(line.get("usd"))).toString());
-          }
-        }
-        scene.disk().type(scene.life().folder + "/orders.csv", orders.text());
+      Typed lines = scene.life().table("order_lines.csv", "order", "item");
+      Optional<Map<String, String>> sheet =
+          lines.named().stream().filter(row -> row.get("item").equals("sheet")).findFirst();
+      if (sheet.isPresent()) {
+        scene.disk().type(scene.life().folder + "/order_lines.csv", lines.row(sheet.get()).text());
       }
     }
   },

@@ -26,7 +26,9 @@ final class Tally {
     this.last = first + years - 1;
   }
 
-  /** Counts one, and says how far they are after every hundred, after the last and one that broke. */
+  /**
+   * Counts one, and says how far they are after every hundred, after the last and one that broke.
+   */
   void count(Year year, Map<Long, String> broken) {
     years++;
     steps += year.steps();
