@@ -44,7 +44,8 @@ class EvidenceTest {
     if (!evidence.page().isEmpty()) {
       List<String> numbers =
           NUMBER.matcher(evidence.what()).results().map(MatchResult::group).toList();
-      assertThat(Files.readString(Path.of(evidence.page()))).contains(numbers);
+      String page = Files.readString(Path.of(evidence.page()));
+      assertThat(numbers).allSatisfy(number -> assertThat(page).contains(number));
     }
   }
 
