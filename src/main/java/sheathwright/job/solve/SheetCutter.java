@@ -148,7 +148,7 @@ final class SheetCutter {
     return new SolvedTable(
         List.of("sheet", "x_in", "y_in", "width_in", "height_in", "label"),
         lines,
-        "sheets %d, at least %d, %s"
+        "sheets %s, at least %s, %s"
             .formatted(plan.sheets(), plan.atLeast(), SolvedTable.standing(plan.isProven())),
         nearMiss,
         Set.of("sheet", "label"));

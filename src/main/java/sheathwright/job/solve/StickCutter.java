@@ -75,7 +75,7 @@ final class StickCutter {
     trim = options.number(TRIM);
     if (stock.size() != prices.size() || stock.isEmpty()) {
       throw new RefusedException(
-          "stock_ft names %d lengths and stock_usd %d prices; each length takes one price: stock_ft=8,10,12 stock_usd=4.10,5.35,6.60"
+          "stock_ft names %s lengths and stock_usd %s prices; each length takes one price: stock_ft=8,10,12 stock_usd=4.10,5.35,6.60"
               .formatted(stock.size(), prices.size()));
     }
     rows = PieceRows.of(file, List.of(LENGTH));

@@ -23,7 +23,7 @@ public final class Places {
   }
 
   private static String inWords(PlaceKey key) {
-    return "%s: course %d from the eave, sheet %d%s from left"
+    return "%s: course %s from the eave, sheet %s%s from left"
         .formatted(key, key.course(), key.number(), key.letter());
   }
 }
