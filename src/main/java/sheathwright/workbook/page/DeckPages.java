@@ -196,6 +196,7 @@ final class DeckPages {
   private static void done(Tab tab, Map<String, Choice<String>> words) {
     if (!words.isEmpty()) {
       tab.heading("What is done about it");
+      tab.note("The owner's papers call them No. 1, 2, … in this order.");
       words.forEach((mark, sentence) -> tab.said(mark, sentence));
     }
   }
