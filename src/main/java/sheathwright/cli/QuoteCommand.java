@@ -14,6 +14,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import sheathwright.cli.firm.SeasonFiles;
+import sheathwright.cli.pipe.Today;
 import sheathwright.cli.pipe.Voice;
 import sheathwright.job.Estimate;
 import sheathwright.job.JobTable;

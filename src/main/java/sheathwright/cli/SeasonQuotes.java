@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
+import sheathwright.cli.pipe.Today;
 import sheathwright.cli.pipe.Voice;
 import sheathwright.cli.pipe.Watch;
 import sheathwright.job.Estimate;

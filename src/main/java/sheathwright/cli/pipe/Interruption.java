@@ -24,7 +24,7 @@ public final class Interruption implements AutoCloseable {
   private final CountDownLatch said = new CountDownLatch(1);
   private final Thread listener = new Thread(this::interrupt, "ctrl-c");
   private volatile boolean isInterrupted;
-  private boolean isListening;
+  private volatile boolean isListening;
 
   /** Listens from when a search asks for patience. */
   public Interruption(Watch watch) {

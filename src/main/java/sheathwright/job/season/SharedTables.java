@@ -267,7 +267,8 @@ final class SharedTables {
     if (file == null || OFFICE.containsKey(table) || isUnclear) {
       return;
     }
-    for (String job : named.keySet()) {
+    for (var each : named.entrySet()) {
+      String job = each.getKey();
       if (rows(table, file, job).isNothing()) {
         String message = "no line is of the job \"%s\" (%s, line %d); every job has %s";
         problems.add(
@@ -275,7 +276,7 @@ final class SharedTables {
                 file.name(),
                 0,
                 "",
-                message.formatted(job, JobTables.SEASON, named.get(job).number(), table.word())));
+                message.formatted(job, JobTables.SEASON, each.getValue().number(), table.word())));
       }
     }
   }

@@ -1,6 +1,7 @@
 package sheathwright.life.back;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -69,7 +70,7 @@ public final class CrewTabs {
     Map<String, Field<?>> fields = new LinkedHashMap<>(TableGuide.fields(JobTable.MARKS));
     fields.put(PHOTO, OrderFields.PHOTO);
     fields.keySet().retainAll(COLUMNS);
-    return fields;
+    return Collections.unmodifiableMap(fields);
   }
 
   /** What a column of a place's row may hold; nothing where it is a note. */

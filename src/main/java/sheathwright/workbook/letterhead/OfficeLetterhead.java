@@ -15,7 +15,7 @@ import java.util.function.Supplier;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import sheathwright.job.file.FileTrouble;
+import sheathwright.job.file.Unpacked;
 import sheathwright.job.office.Firm;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
@@ -79,15 +79,7 @@ public final class OfficeLetterhead {
   }
 
   private static OfficeLetterhead read(LetterKind kind, Path path) {
-    try {
-      return new OfficeLetterhead(
-          kind, String.valueOf(path.getFileName()), Files.readAllBytes(path));
-    } catch (IOException unreadable) {
-      throw new ProblemsException(
-          List.of(
-              new Problem(
-                  path.toString(), 0, "", "it cannot be read: " + FileTrouble.of(unreadable))));
-    }
+    return new OfficeLetterhead(kind, String.valueOf(path.getFileName()), Unpacked.file(path));
   }
 
   /**
