@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from typing import Iterable, Mapping
+from typing import Iterable
 
-from mpmath import ceil, mpf
 
-from case_file import Builder, Case, Value, draws
-from precise import TESTS, grid, number, printed
-from rafters import thrust
+from arithmetic import number
+from case_file import Builder, Case, Value
+from precise import grid
 
 AREA = "load of the area that one fastener holds: lb = psf x in x in / 144"
 
@@ -17,20 +16,39 @@ def nail_spacing_for_uplift() -> Iterable[Case]:
     made = Builder(AREA)
 
     def add(class_: str, resistance: str, uplift: str, supports: str, **other: str) -> None:
-        made.add(class_, {"resistance_lb": resistance, "uplift_psf": uplift, "support_spacing_in": supports},
-                 {"spacing_in": 144 * number(resistance) / (number(uplift) * number(supports))}, **other)
+        made.add(
+            class_,
+            {"resistance_lb": resistance, "uplift_psf": uplift, "support_spacing_in": supports},
+            {"spacing_in": 144 * number(resistance) / (number(uplift) * number(supports))},
+            **other,
+        )
 
-    for row in grid(resistance=("48.5", "68.2", "80.6", "102.1"), uplift=("16.7", "33.7", "57.3"), supports=("16", "19.2", "24")):
+    for row in grid(
+        resistance=("48.5", "68.2", "80.6", "102.1"), uplift=("16.7", "33.7", "57.3"), supports=("16", "19.2", "24")
+    ):
         add("ordinary", **row)
     for row in grid(resistance=("1", "2000"), uplift=("1", "500"), supports=("6", "96")):
         add("end", **row)
-    for resistance, uplift, supports in (("60", "60", "24"), ("60", "30", "24"), ("72", "24", "24"), ("48", "48", "36"), ("50", "100", "24")):
+    for resistance, uplift, supports in (
+        ("60", "60", "24"),
+        ("60", "30", "24"),
+        ("72", "24", "24"),
+        ("48", "48", "36"),
+        ("50", "100", "24"),
+    ):
         add("step", resistance, uplift, supports)
         add("step", str(float(number(resistance) - number("0.001"))), uplift, supports)
         add("step", str(float(number(resistance) + number("0.001"))), uplift, supports)
     for supports, said in (("24", "7.14"), ("16", "10.71")):
-        made.add("ordinary", {"resistance_lb": "68.2", "uplift_psf": "57.3", "support_spacing_in": supports}, {"spacing_in": said}, kind="worked",
-                 tolerance="0", within="0.005", source="8d common of 68.2 lb under 57.3 psf, worked by hand")
+        made.add(
+            "ordinary",
+            {"resistance_lb": "68.2", "uplift_psf": "57.3", "support_spacing_in": supports},
+            {"spacing_in": said},
+            kind="worked",
+            tolerance="0",
+            within="0.005",
+            source="8d common of 68.2 lb under 57.3 psf, worked by hand",
+        )
     return made.cases
 
 
@@ -38,16 +56,31 @@ def clip_spacing() -> Iterable[Case]:
     made = Builder(AREA)
 
     def add(class_: str, resistance: str, screws: str, uplift: str, cover: str) -> None:
-        made.add(class_, {"resistance_lb": resistance, "screws_per_clip": screws, "uplift_psf": uplift, "panel_cover_in": cover},
-                 {"spacing_in": 144 * number(screws) * number(resistance) / (number(uplift) * number(cover))})
+        made.add(
+            class_,
+            {"resistance_lb": resistance, "screws_per_clip": screws, "uplift_psf": uplift, "panel_cover_in": cover},
+            {"spacing_in": 144 * number(screws) * number(resistance) / (number(uplift) * number(cover))},
+        )
 
-    for row in grid(resistance=("57.8", "71.6", "94.8"), screws=("1", "2", "3"), uplift=("33.7", "57.3", "80.3"), cover=("12", "16", "18")):
+    for row in grid(
+        resistance=("57.8", "71.6", "94.8"),
+        screws=("1", "2", "3"),
+        uplift=("33.7", "57.3", "80.3"),
+        cover=("12", "16", "18"),
+    ):
         add("ordinary", **row)
     for row in grid(resistance=("1", "2000"), screws=("1", "6"), uplift=("1", "500"), cover=("4", "48")):
         add("end", **row)
     for resistance, said in (("71.6", "16.05"), ("94.8", "21.25")):
-        made.add("ordinary", {"resistance_lb": resistance, "screws_per_clip": "2", "uplift_psf": "80.3", "panel_cover_in": "16"}, {"spacing_in": said},
-                 kind="worked", tolerance="0", within="0.0051", source="two #10 a clip under 80.3 psf, 16 in cover, worked by hand")
+        made.add(
+            "ordinary",
+            {"resistance_lb": resistance, "screws_per_clip": "2", "uplift_psf": "80.3", "panel_cover_in": "16"},
+            {"spacing_in": said},
+            kind="worked",
+            tolerance="0",
+            within="0.0051",
+            source="two #10 a clip under 80.3 psf, 16 in cover, worked by hand",
+        )
     return made.cases
 
 
@@ -57,21 +90,54 @@ def clip_spacing_limit() -> Iterable[Case]:
     def add(class_: str, **row: Value) -> None:
         pull = number(row["uplift_psf"]) * number(row["panel_cover_in"]) / 144
         tested = number(row["tested_spacing_in"])
-        limits = {"screws": number(row["screws_per_clip"]) * number(row["resistance_lb"]) / pull, "clip": number(row["clip_lb"]) / pull,
-                  "seam": min(tested, tested * number(row["seam_psf"]) / number(row["uplift_psf"])), "maker": number(row["maker_most_in"])}
+        limits = {
+            "screws": number(row["screws_per_clip"]) * number(row["resistance_lb"]) / pull,
+            "clip": number(row["clip_lb"]) / pull,
+            "seam": min(tested, tested * number(row["seam_psf"]) / number(row["uplift_psf"])),
+            "maker": number(row["maker_most_in"]),
+        }
         governs = min(limits, key=limits.__getitem__)
         if sorted(limits.values())[0] < sorted(limits.values())[1]:
             made.add(class_, row, {"spacing_in": limits[governs], "governs": governs})
 
-    base = {"resistance_lb": "71.6", "screws_per_clip": "2", "seam_psf": "90", "clip_lb": "250", "panel_cover_in": "16", "tested_spacing_in": "24",
-            "maker_most_in": "30", "uplift_psf": "57.3"}
-    for row in grid(resistance_lb=("40", "71.6", "150"), clip_lb=("100", "250"), seam_psf=("45", "90"), maker_most_in=("12", "36")):
+    base = {
+        "resistance_lb": "71.6",
+        "screws_per_clip": "2",
+        "seam_psf": "90",
+        "clip_lb": "250",
+        "panel_cover_in": "16",
+        "tested_spacing_in": "24",
+        "maker_most_in": "30",
+        "uplift_psf": "57.3",
+    }
+    for row in grid(
+        resistance_lb=("40", "71.6", "150"), clip_lb=("100", "250"), seam_psf=("45", "90"), maker_most_in=("12", "36")
+    ):
         add("ordinary", **(base | row))
-    for row in ({"resistance_lb": "1"}, {"resistance_lb": "2000"}, {"screws_per_clip": "1"}, {"screws_per_clip": "6"}, {"seam_psf": "1"}, {"seam_psf": "500"}, {"clip_lb": "1"},
-                {"clip_lb": "5000"}, {"panel_cover_in": "4"}, {"panel_cover_in": "48"}, {"tested_spacing_in": "1"}, {"maker_most_in": "1"}, {"maker_most_in": "72"},
-                {"uplift_psf": "1"}, {"uplift_psf": "500"}):
+    for row in (
+        {"resistance_lb": "1"},
+        {"resistance_lb": "2000"},
+        {"screws_per_clip": "1"},
+        {"screws_per_clip": "6"},
+        {"seam_psf": "1"},
+        {"seam_psf": "500"},
+        {"clip_lb": "1"},
+        {"clip_lb": "5000"},
+        {"panel_cover_in": "4"},
+        {"panel_cover_in": "48"},
+        {"tested_spacing_in": "1"},
+        {"maker_most_in": "1"},
+        {"maker_most_in": "72"},
+        {"uplift_psf": "1"},
+        {"uplift_psf": "500"},
+    ):
         add("end", **(base | row))
-    for name, values in (("maker_most_in", ("22.49", "22.5")), ("clip_lb", ("143.19", "143.21")), ("seam_psf", ("53.7", "53.73")), ("resistance_lb", ("76.3", "76.5"))):
+    for name, values in (
+        ("maker_most_in", ("22.49", "22.5")),
+        ("clip_lb", ("143.19", "143.21")),
+        ("seam_psf", ("53.7", "53.73")),
+        ("resistance_lb", ("76.3", "76.5")),
+    ):
         for value in values:
             add("governing", **(base | {name: value}))
     return made.cases
@@ -81,21 +147,59 @@ def weakest_link() -> Iterable[Case]:
     made = Builder("strength over the area that one fastener holds; the chain is as strong as its weakest link")
 
     def add(class_: str, **row: Value) -> None:
-        uplift, clip_area = number(row["uplift_psf"]), number(row["clip_spacing_in"]) * number(row["panel_cover_in"]) / 144
-        holds = {"seam": number(row["seam_psf"]), "clip": number(row["clip_lb"]) / clip_area,
-                 "screws": number(row["screws_per_clip"]) * number(row["screw_lb"]) / clip_area,
-                 "nails": number(row["nail_lb"]) * 144 / (number(row["nail_spacing_in"]) * number(row["support_spacing_in"]))}
+        uplift, clip_area = (
+            number(row["uplift_psf"]),
+            number(row["clip_spacing_in"]) * number(row["panel_cover_in"]) / 144,
+        )
+        holds = {
+            "seam": number(row["seam_psf"]),
+            "clip": number(row["clip_lb"]) / clip_area,
+            "screws": number(row["screws_per_clip"]) * number(row["screw_lb"]) / clip_area,
+            "nails": number(row["nail_lb"])
+            * 144
+            / (number(row["nail_spacing_in"]) * number(row["support_spacing_in"])),
+        }
         answer = {f"{name}_ratio": uplift / strength for name, strength in holds.items()}
-        answer |= {"covering_holds_psf": min(holds["seam"], holds["clip"], holds["screws"]), "deck_holds_psf": holds["nails"],
-                   "weakest": min(holds, key=holds.__getitem__), "ok": min(holds.values()) >= uplift}
+        answer |= {
+            "covering_holds_psf": min(holds["seam"], holds["clip"], holds["screws"]),
+            "deck_holds_psf": holds["nails"],
+            "weakest": min(holds, key=holds.__getitem__),
+            "ok": min(holds.values()) >= uplift,
+        }
         made.add(class_, row, answer)
 
-    base = {"uplift_psf": "57.3", "seam_psf": "90", "clip_lb": "250", "panel_cover_in": "16", "screw_lb": "71.6", "screws_per_clip": "2", "clip_spacing_in": "16",
-            "nail_lb": "68.2", "nail_spacing_in": "6", "support_spacing_in": "24"}
-    for row in grid(uplift_psf=("33.7", "57.3"), screws_per_clip=("1", "2"), nail_spacing_in=("4", "6", "12"), clip_spacing_in=("12", "24"), seam_psf=("60",)):
+    base = {
+        "uplift_psf": "57.3",
+        "seam_psf": "90",
+        "clip_lb": "250",
+        "panel_cover_in": "16",
+        "screw_lb": "71.6",
+        "screws_per_clip": "2",
+        "clip_spacing_in": "16",
+        "nail_lb": "68.2",
+        "nail_spacing_in": "6",
+        "support_spacing_in": "24",
+    }
+    for row in grid(
+        uplift_psf=("33.7", "57.3"),
+        screws_per_clip=("1", "2"),
+        nail_spacing_in=("4", "6", "12"),
+        clip_spacing_in=("12", "24"),
+        seam_psf=("60",),
+    ):
         add("ordinary", **(base | row))
-    ends = (("uplift_psf", "1", "500"), ("seam_psf", "1", "500"), ("clip_lb", "1", "5000"), ("panel_cover_in", "4", "48"), ("screw_lb", "1", "2000"),
-            ("screws_per_clip", "1", "6"), ("clip_spacing_in", "1", "72"), ("nail_lb", "1", "2000"), ("nail_spacing_in", "1", "24"), ("support_spacing_in", "6", "96"))
+    ends = (
+        ("uplift_psf", "1", "500"),
+        ("seam_psf", "1", "500"),
+        ("clip_lb", "1", "5000"),
+        ("panel_cover_in", "4", "48"),
+        ("screw_lb", "1", "2000"),
+        ("screws_per_clip", "1", "6"),
+        ("clip_spacing_in", "1", "72"),
+        ("nail_lb", "1", "2000"),
+        ("nail_spacing_in", "1", "24"),
+        ("support_spacing_in", "6", "96"),
+    )
     for name, low, high in ends:
         add("end", **(base | {name: low}))
         add("end", **(base | {name: high}))
@@ -110,9 +214,15 @@ def practical_nail_spacing() -> Iterable[Case]:
     made = Builder("nailed at 12, 6, 4 and 3 in: common practice, no source", tolerance="0")
 
     def add(class_: str, spacing: str, most: str) -> None:
-        made.add(class_, {"spacing_in": spacing, "most_in": most}, {"nail_spacing_in": max(at for at in (12, 6, 4, 3) if at <= min(number(spacing), number(most)))})
+        made.add(
+            class_,
+            {"spacing_in": spacing, "most_in": most},
+            {"nail_spacing_in": max(at for at in (12, 6, 4, 3) if at <= min(number(spacing), number(most)))},
+        )
 
-    for spacing, most in ((s, m) for s in ("3.5", "4.7", "5.2", "7.14", "10.71", "15", "33") for m in ("4", "6", "12", "24")):
+    for spacing, most in (
+        (s, m) for s in ("3.5", "4.7", "5.2", "7.14", "10.71", "15", "33") for m in ("4", "6", "12", "24")
+    ):
         add("ordinary", spacing, most)
     for at in ("3", "4", "6", "12"):
         for off in ("0", "0.001") if at == "3" else ("-0.001", "0", "0.001"):
@@ -125,65 +235,34 @@ def practical_nail_spacing() -> Iterable[Case]:
 def tributary_area() -> Iterable[Case]:
     made = Builder("rectangle")
     for spacing, line in ((s, l) for s in ("3", "4", "6", "7.14", "12") for l in ("12", "16", "19.2", "24")):
-        made.add("ordinary", {"spacing_in": spacing, "line_spacing_in": line}, {"tributary_sf": number(spacing) * number(line) / 144})
+        made.add(
+            "ordinary",
+            {"spacing_in": spacing, "line_spacing_in": line},
+            {"tributary_sf": number(spacing) * number(line) / 144},
+        )
     for spacing, line in ((s, l) for s in ("1", "96") for l in ("1", "96")):
-        made.add("end", {"spacing_in": spacing, "line_spacing_in": line}, {"tributary_sf": number(spacing) * number(line) / 144})
+        made.add(
+            "end",
+            {"spacing_in": spacing, "line_spacing_in": line},
+            {"tributary_sf": number(spacing) * number(line) / 144},
+        )
     for spacing, area in (("12", "2"), ("6", "1"), ("3", "0.5")):
-        made.add("ordinary", {"spacing_in": spacing, "line_spacing_in": "24"}, {"tributary_sf": area}, kind="worked", tolerance="0",
-                 source="a thesis on sheathing nails: 2, 1 and 0.5 sq ft at 24 in, secondary source")
+        made.add(
+            "ordinary",
+            {"spacing_in": spacing, "line_spacing_in": "24"},
+            {"tributary_sf": area},
+            kind="worked",
+            tolerance="0",
+            source="a thesis on sheathing nails: 2, 1 and 0.5 sq ft at 24 in, secondary source",
+        )
     return made.cases
 
 
-def uplift_tie() -> Iterable[Case]:
-    made = Builder("IRC 2018 Table R802.11, Exposure B, secondary source", kind="printed", tolerance="0")
-    lines = printed(TESTS / "framing" / "rafter" / "irc-r802.11.csv")
-
-    def cell(spacing: str, span: str, wind: str, steep: bool) -> str:
-        line = next(line for line in lines if (line["spacing"], line["span"]) == (spacing, span))
-        return line[f"v{wind}_{'steep' if steep else 'low'}"]
-
-    for line, wind, rise in ((line, wind, rise) for line in lines for wind in ("110", "115", "120", "130", "140") for rise in ("4", "6")):
-        uplift = cell(line["spacing"], line["span"], wind, rise == "6")
-        made.add("ordinary", {"spacing_in": line["spacing"], "wind_mph": wind, "exposure": "b", "roof_span_ft": line["span"], "rise_in_12": rise, "tie_lb": "175"},
-                 {"uplift_lb": uplift, "missing_lb": max(0, int(uplift) - 175), "ok": int(uplift) <= 175})
-    between = (("16", "24", "110", "4.999", "16", "24"), ("16", "24", "110", "5", "16", "24"), ("12.01", "24", "115", "4", "16", "24"), ("4", "1", "85", "0", "12", "12"),
-               ("16.01", "24.01", "115.01", "4", "24", "28"), ("19.2", "26", "118", "8", "24", "28"), ("24", "36", "140", "24", "24", "36"))
-    for spacing, span, wind, rise, next_spacing, next_span in between:
-        next_wind = next(at for at in ("110", "115", "120", "130", "140") if number(at) >= number(wind))
-        made.add("edge", {"spacing_in": spacing, "wind_mph": wind, "exposure": "b", "roof_span_ft": span, "rise_in_12": rise},
-                 {"uplift_lb": cell(next_spacing, next_span, next_wind, number(rise) >= 5)})
-    return made.cases
-
-
-HEEL_3_IN_12 = {"to-20": ((4, 6, 8, 10), (5, 8, 10, 13), (7, 11, 15, 19)), "to-30": ((4, 6, 8, 11), (5, 8, 11, 14), (7, 11, 16, 21)),
-                "to-50": ((5, 8, 12, 15), (6, 11, 15, 20), (9, 16, 23, 30)), "to-70": ((6, 11, 15, 20), (8, 14, 20, 26), (12, 21, 30, 39))}
-
-
-def heel_nails() -> Iterable[Case]:
-    made = Builder("three-hinged frame; three nails at least from memory, IRC Table R602.3(1)")
-
-    def add(class_: str, **row: Value) -> None:
-        pull = thrust(row)
-        nails = max(3, int(ceil(pull / number(row["adjusted_lb"]))))
-        missing = max(0, nails - int(row.get("nails_found", "0")))
-        made.add(class_, row, {"thrust_lb": pull, "computed_nails": nails, "nails": nails, "nails_missing": missing, "ok": missing == 0})
-
-    for row in grid(span_ft=("11.5", "14"), rise_in_12=("3", "5.5"), spacing_in=("16", "24"), load_psf=("30", "43.5"), adjusted_lb=("147.5",), tie_height_in=("0", "11"), nails_found=("3",)):
-        add("ordinary", **row)
-    base = {"span_ft": "12", "rise_in_12": "4", "spacing_in": "16", "load_psf": "30", "adjusted_lb": "144"}
-    for adjusted in ("143.99", "144", "144.01", "180", "179.9", "240.1"):
-        add("step", **(base | {"adjusted_lb": adjusted}))
-    for row in ({"span_ft": "1"}, {"span_ft": "40"}, {"rise_in_12": "1"}, {"rise_in_12": "24"}, {"load_psf": "1"}, {"load_psf": "400"}, {"adjusted_lb": "1"}, {"adjusted_lb": "1000"},
-                {"nails_found": "100"}, {"nails_found": "4"}, {"nails_found": "5"}, {"spacing_in": "48"}, {"tie_height_in": "15.9"}):
-        add("end", **(base | row))
-    for snow, rows in HEEL_3_IN_12.items():
-        for spacing, nails in zip(("12", "16", "24"), rows):
-            for span, count in zip(("6", "10", "14", "18"), nails):
-                made.add("edge", {"span_ft": span, "rise_in_12": "3", "spacing_in": spacing, "load_psf": "1", "adjusted_lb": "1000", "code_snow": snow},
-                         {"code_nails": count}, kind="printed", tolerance="0", source="IRC 2018 Table R802.5.2, 3 in 12, from memory")
-    return made.cases
-
-
-FUNCTIONS = {"nail_spacing_for_uplift": nail_spacing_for_uplift, "clip_spacing": clip_spacing, "clip_spacing_limit": clip_spacing_limit,
-             "weakest_link": weakest_link, "practical_nail_spacing": practical_nail_spacing, "tributary_area": tributary_area,
-             "uplift_tie": uplift_tie, "heel_nails": heel_nails}
+FUNCTIONS = {
+    "nail_spacing_for_uplift": nail_spacing_for_uplift,
+    "clip_spacing": clip_spacing,
+    "clip_spacing_limit": clip_spacing_limit,
+    "weakest_link": weakest_link,
+    "practical_nail_spacing": practical_nail_spacing,
+    "tributary_area": tributary_area,
+}

@@ -46,23 +46,62 @@ class Edition:
 
 EIGHTS = ("8d-common", "rsrs-01")
 EDITIONS = (
-    Edition("irc-2015", "R602.3(1)", (
-        Row("30", THIN, ("8d-common",), 6, 12, True), Row("31", MIDDLE + ONE, ("8d-common",), 6, 12, True),
-        Row("32", THICK, HEAVY, 6, 12, False))),
-    Edition("irc-2018", "R602.3(1)", (
-        Row("30", THIN, EIGHTS, 6, 12, True), Row("31", MIDDLE + ONE, EIGHTS, 6, 12, True),
-        Row("32", THICK, HEAVY, 6, 12, False))),
-    Edition("irc-2021", "R602.3(1)", (
-        Row("31", THIN, EIGHTS, 6, 6, True), Row("32", MIDDLE, EIGHTS, 6, 6, True), Row("33", ONE + THICK, HEAVY, 6, 12, False))),
-    Edition("irc-2024", "R602.3(1)", (
-        Row("31", THIN, EIGHTS, 6, 6, True), Row("32", MIDDLE, EIGHTS, 6, 6, True),
-        Row("33", ONE + THICK, HEAVY, 6, 12, False)), ("0.42", "0.5")),
-    Edition("ibc-2021", "2304.10.2", (
-        Row("30", THIN, (*EIGHTS, "deformed-2-1/2"), 6, 6, True), Row("31", MIDDLE, (*EIGHTS, "deformed-2-1/2"), 6, 6, True),
-        Row("32", ONE + THICK, HEAVY, 6, 12, False))),
-    Edition("ibc-2024", "2304.10.2", (
-        Row("30", THIN, (*EIGHTS, "deformed-2-1/2"), 6, 6, True), Row("31", MIDDLE, (*EIGHTS, "deformed-2-1/2"), 6, 6, True),
-        Row("32", ONE + THICK, HEAVY, 6, 12, False)), ("0.42", "0.5")),
+    Edition(
+        "irc-2015",
+        "R602.3(1)",
+        (
+            Row("30", THIN, ("8d-common",), 6, 12, True),
+            Row("31", MIDDLE + ONE, ("8d-common",), 6, 12, True),
+            Row("32", THICK, HEAVY, 6, 12, False),
+        ),
+    ),
+    Edition(
+        "irc-2018",
+        "R602.3(1)",
+        (
+            Row("30", THIN, EIGHTS, 6, 12, True),
+            Row("31", MIDDLE + ONE, EIGHTS, 6, 12, True),
+            Row("32", THICK, HEAVY, 6, 12, False),
+        ),
+    ),
+    Edition(
+        "irc-2021",
+        "R602.3(1)",
+        (
+            Row("31", THIN, EIGHTS, 6, 6, True),
+            Row("32", MIDDLE, EIGHTS, 6, 6, True),
+            Row("33", ONE + THICK, HEAVY, 6, 12, False),
+        ),
+    ),
+    Edition(
+        "irc-2024",
+        "R602.3(1)",
+        (
+            Row("31", THIN, EIGHTS, 6, 6, True),
+            Row("32", MIDDLE, EIGHTS, 6, 6, True),
+            Row("33", ONE + THICK, HEAVY, 6, 12, False),
+        ),
+        ("0.42", "0.5"),
+    ),
+    Edition(
+        "ibc-2021",
+        "2304.10.2",
+        (
+            Row("30", THIN, (*EIGHTS, "deformed-2-1/2"), 6, 6, True),
+            Row("31", MIDDLE, (*EIGHTS, "deformed-2-1/2"), 6, 6, True),
+            Row("32", ONE + THICK, HEAVY, 6, 12, False),
+        ),
+    ),
+    Edition(
+        "ibc-2024",
+        "2304.10.2",
+        (
+            Row("30", THIN, (*EIGHTS, "deformed-2-1/2"), 6, 6, True),
+            Row("31", MIDDLE, (*EIGHTS, "deformed-2-1/2"), 6, 6, True),
+            Row("32", ONE + THICK, HEAVY, 6, 12, False),
+        ),
+        ("0.42", "0.5"),
+    ),
 )
 
 
@@ -93,10 +132,26 @@ def nailing_schedule() -> Iterable[Case]:
         printed = Builder(edition.source, kind="printed", tolerance="0")
         noted_rows = Builder(f"{edition.source}, footnote on wind", kind="printed", tolerance="0")
 
-        def add(made: Builder, class_: str, row: Row, thickness: str, nail: str, wind: Value, exposure: str,
-                spacing: Value = "24", gravity: Optional[str] = None) -> None:
-            inputs = {"code": edition.code, "thickness_in": thickness, "nail": nail, "wind_mph": wind, "exposure": exposure,
-                      "support_spacing_in": spacing, "specific_gravity": gravity or edition.gravities[-1]}
+        def add(
+            made: Builder,
+            class_: str,
+            row: Row,
+            thickness: str,
+            nail: str,
+            wind: Value,
+            exposure: str,
+            spacing: Value = "24",
+            gravity: Optional[str] = None,
+        ) -> None:
+            inputs = {
+                "code": edition.code,
+                "thickness_in": thickness,
+                "nail": nail,
+                "wind_mph": wind,
+                "exposure": exposure,
+                "support_spacing_in": spacing,
+                "specific_gravity": gravity or edition.gravities[-1],
+            }
             made.add(class_, inputs, schedule(edition, row, wind, exposure, spacing))
 
         for row in edition.rows:
@@ -111,7 +166,16 @@ def nailing_schedule() -> Iterable[Case]:
                         add(noted_rows, "governing", row, row.thicknesses[0], row.nails[0], wind, exposure)
                     add(noted_rows, "end", row, row.thicknesses[-1], row.nails[-1], "85", exposure)
             for spacing in ("6", "16", *around("48"), "96"):
-                add(printed, "step" if spacing not in ("6", "96") else "end", row, row.thicknesses[0], row.nails[0], "100", "b", spacing)
+                add(
+                    printed,
+                    "step" if spacing not in ("6", "96") else "end",
+                    row,
+                    row.thicknesses[0],
+                    row.nails[0],
+                    "100",
+                    "b",
+                    spacing,
+                )
         cases += printed.cases + noted_rows.cases
     return cases + list(single_nails())
 
@@ -124,23 +188,57 @@ def single_nails() -> Iterable[Case]:
         ("irc-2024", "R602.3(1)", THIN + MIDDLE, "rsrs-03", "105", "0.36", 6, 6),
         ("irc-2024", "R602.3(1)", ("7/16",), "rsrs-03", "105", "0.35", 6, 6),
         ("irc-2024", "R602.3(1)", ("7/16",), "rsrs-03", "105", "0.419", 6, 6),
-        ("ibc-2024", "2304.10.2", THIN + MIDDLE, "rsrs-03", "105", "0.36", 6, 6))
+        ("ibc-2024", "2304.10.2", THIN + MIDDLE, "rsrs-03", "105", "0.36", 6, 6),
+    )
     for code, table, thicknesses, nail, wind, gravity, edge, field in rows:
         for thickness in thicknesses:
-            yield Case("edge", "printed", f"{code.upper().replace('-', ' ')} Table {table}, {READ}",
-                       {"code": code, "thickness_in": thickness, "nail": nail, "wind_mph": wind, "exposure": "b",
-                        "support_spacing_in": "24", "specific_gravity": gravity},
-                       {"edge_spacing_in": edge, "field_spacing_in": field}, tolerance="0")
+            yield Case(
+                "edge",
+                "printed",
+                f"{code.upper().replace('-', ' ')} Table {table}, {READ}",
+                {
+                    "code": code,
+                    "thickness_in": thickness,
+                    "nail": nail,
+                    "wind_mph": wind,
+                    "exposure": "b",
+                    "support_spacing_in": "24",
+                    "specific_gravity": gravity,
+                },
+                {"edge_spacing_in": edge, "field_spacing_in": field},
+                tolerance="0",
+            )
 
 
 ALTERNATES = (
     (THIN, (("staple-15-ga", "1.75", 4, 8), ("nail-0.097", "2.25", 3, 6), ("staple-16-ga", "1.75", 3, 6))),
-    (("19/32", "5/8"), (("nail-0.113", "2", 3, 6), ("staple-15-ga", "2", 4, 8), ("staple-16-ga", "2", 4, 8),
-                        ("nail-0.097", "2.25", 4, 8))),
-    (("23/32", "3/4"), (("staple-14-ga", "2", 4, 8), ("staple-15-ga", "1.75", 3, 6), ("nail-0.097", "2.25", 4, 8),
-                        ("staple-16-ga", "2", 4, 8))),
-    (("1",), (("staple-14-ga", "2.25", 4, 8), ("nail-0.113", "2.25", 3, 6), ("staple-15-ga", "2.25", 4, 8),
-              ("nail-0.097", "2.5", 4, 8))),
+    (
+        ("19/32", "5/8"),
+        (
+            ("nail-0.113", "2", 3, 6),
+            ("staple-15-ga", "2", 4, 8),
+            ("staple-16-ga", "2", 4, 8),
+            ("nail-0.097", "2.25", 4, 8),
+        ),
+    ),
+    (
+        ("23/32", "3/4"),
+        (
+            ("staple-14-ga", "2", 4, 8),
+            ("staple-15-ga", "1.75", 3, 6),
+            ("nail-0.097", "2.25", 4, 8),
+            ("staple-16-ga", "2", 4, 8),
+        ),
+    ),
+    (
+        ("1",),
+        (
+            ("staple-14-ga", "2.25", 4, 8),
+            ("nail-0.113", "2.25", 3, 6),
+            ("staple-15-ga", "2.25", 4, 8),
+            ("nail-0.097", "2.5", 4, 8),
+        ),
+    ),
 )
 
 
@@ -154,9 +252,21 @@ def alternate_schedule() -> Iterable[Case]:
                 for fastener, length, edge, field in fasteners:
                     for class_, wind in (("edge", "105"), ("end", "85"), ("governing", most)):
                         if class_ == "edge" or thickness == thicknesses[-1]:
-                            made.add(class_, {"code": code, "thickness_in": thickness, "alternate": fastener, "wind_mph": wind,
-                                              "specific_gravity": "0.42"},
-                                     {"length_in": length, "edge_spacing_in": edge if old else 3, "field_spacing_in": field if old else 3})
+                            made.add(
+                                class_,
+                                {
+                                    "code": code,
+                                    "thickness_in": thickness,
+                                    "alternate": fastener,
+                                    "wind_mph": wind,
+                                    "specific_gravity": "0.42",
+                                },
+                                {
+                                    "length_in": length,
+                                    "edge_spacing_in": edge if old else 3,
+                                    "field_spacing_in": field if old else 3,
+                                },
+                            )
         yield from made.cases
 
 
@@ -174,8 +284,9 @@ HIGH_WIND = {
 def high_wind_schedule() -> Iterable[Case]:
     """Every printed cell, and winds and gravities between them: the next larger wind, the next smaller gravity."""
     printed = Builder("FBC-Residential 2023 Table R803.2.3.1, two copies read", kind="printed", tolerance="0")
-    between = Builder("FBC-Residential 2023 Table R803.2.3.1, two copies read: next larger wind, next smaller gravity",
-                      tolerance="0")
+    between = Builder(
+        "FBC-Residential 2023 Table R803.2.3.1, two copies read: next larger wind, next smaller gravity", tolerance="0"
+    )
     for (exposure, gravity), cells in HIGH_WIND.items():
         for wind, cell in zip(WINDS, cells.split()):
             edge, field = cell.split("/")

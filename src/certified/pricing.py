@@ -24,8 +24,16 @@ def priced(direct: Fraction, inputs: Mapping[str, Value], step: Fraction = Fract
 def sheet_price(inputs: Mapping[str, Value]) -> dict[str, Value]:
     """direct = (sheet x (1 + waste) + nails x nail + extras) x (1 + tax) + hours x wage + lb / 2000 x ton."""
     sheet, nails, nail, extras, hours, wage, pounds, ton = exacts(
-        inputs, "sheet_usd", "nails", "nail_usd", "extras_usd", "hours", "labor_usd_per_h", "disposal_lb",
-        "disposal_usd_per_ton")
+        inputs,
+        "sheet_usd",
+        "nails",
+        "nail_usd",
+        "extras_usd",
+        "hours",
+        "labor_usd_per_h",
+        "disposal_lb",
+        "disposal_usd_per_ton",
+    )
     material = sheet * (1 + share(inputs["waste_pct"])) + nails * nail + extras
     return priced(material * (1 + share(inputs["tax_pct"])) + hours * wage + pounds / 2000 * ton, inputs)
 
@@ -33,13 +41,29 @@ def sheet_price(inputs: Mapping[str, Value]) -> dict[str, Value]:
 def sheet_inputs(**given: Value) -> dict[str, Value]:
     """A scattered sheet of an invented price book, with what is given in its place."""
     usual: dict[str, Value] = {
-        "sheet_usd": "38.50", "waste_pct": "5", "nails": "43", "nail_usd": "0.02", "extras_usd": "0", "hours": "0.9",
-        "disposal_lb": "45", "disposal_usd_per_ton": "78", **RATES}
+        "sheet_usd": "38.50",
+        "waste_pct": "5",
+        "nails": "43",
+        "nail_usd": "0.02",
+        "extras_usd": "0",
+        "hours": "0.9",
+        "disposal_lb": "45",
+        "disposal_usd_per_ton": "78",
+        **RATES,
+    }
     return {**usual, **given}
 
 
-NOTHING = {"sheet_usd": "0", "waste_pct": "0", "nails": "0", "nail_usd": "0", "hours": "0", "disposal_lb": "0",
-           "disposal_usd_per_ton": "0", **PLAIN}
+NOTHING = {
+    "sheet_usd": "0",
+    "waste_pct": "0",
+    "nails": "0",
+    "nail_usd": "0",
+    "hours": "0",
+    "disposal_lb": "0",
+    "disposal_usd_per_ton": "0",
+    **PLAIN,
+}
 
 
 def cents(source: Random, least: int, most: int, of: int = 100) -> Fraction:
@@ -56,20 +80,53 @@ def sheet_unit_price() -> Iterable[Case]:
         inputs = sheet_inputs(**given)
         made.add(class_, inputs, sheet_price(inputs))
 
-    for sheet, nails, nail, extras in (("38.50", "43", "0.02", "0"), ("19.80", "33", "0.02", "0.96"),
-                                       ("38.50", "45", "0.034", "0"), ("47.25", "53", "0.016", "0.48")):
+    for sheet, nails, nail, extras in (
+        ("38.50", "43", "0.02", "0"),
+        ("19.80", "33", "0.02", "0.96"),
+        ("38.50", "45", "0.034", "0"),
+        ("47.25", "53", "0.016", "0.48"),
+    ):
         for hours in ("0.9", "0.55", "0.62", "1.25"):
             for waste in ("0", "5", "12.5"):
-                add("ordinary", sheet_usd=sheet, nails=nails, nail_usd=nail, extras_usd=extras, hours=hours, waste_pct=waste)
+                add(
+                    "ordinary",
+                    sheet_usd=sheet,
+                    nails=nails,
+                    nail_usd=nail,
+                    extras_usd=extras,
+                    hours=hours,
+                    waste_pct=waste,
+                )
     for _ in range(190):
-        add("ordinary", sheet_usd=cents(source, 900, 12000), waste_pct=cents(source, 0, 150, 10),
-            nails=source.randint(20, 130), nail_usd=cents(source, 5, 60, 1000), extras_usd=cents(source, 0, 800),
-            hours=cents(source, 20, 250), disposal_lb=source.randint(0, 90), disposal_usd_per_ton=cents(source, 0, 16000),
-            tax_pct=cents(source, 0, 120, 10), labor_usd_per_h=cents(source, 1800, 12000),
-            overhead_pct=cents(source, 0, 600, 10), margin_pct=cents(source, 0, 400, 10))
-    for name, most in (("sheet_usd", "1000"), ("waste_pct", "100"), ("nails", "500"), ("nail_usd", "5"),
-                       ("extras_usd", "1000"), ("hours", "40"), ("disposal_lb", "500"), ("disposal_usd_per_ton", "2000"),
-                       ("tax_pct", "30"), ("labor_usd_per_h", "500"), ("overhead_pct", "200"), ("margin_pct", "90")):
+        add(
+            "ordinary",
+            sheet_usd=cents(source, 900, 12000),
+            waste_pct=cents(source, 0, 150, 10),
+            nails=source.randint(20, 130),
+            nail_usd=cents(source, 5, 60, 1000),
+            extras_usd=cents(source, 0, 800),
+            hours=cents(source, 20, 250),
+            disposal_lb=source.randint(0, 90),
+            disposal_usd_per_ton=cents(source, 0, 16000),
+            tax_pct=cents(source, 0, 120, 10),
+            labor_usd_per_h=cents(source, 1800, 12000),
+            overhead_pct=cents(source, 0, 600, 10),
+            margin_pct=cents(source, 0, 400, 10),
+        )
+    for name, most in (
+        ("sheet_usd", "1000"),
+        ("waste_pct", "100"),
+        ("nails", "500"),
+        ("nail_usd", "5"),
+        ("extras_usd", "1000"),
+        ("hours", "40"),
+        ("disposal_lb", "500"),
+        ("disposal_usd_per_ton", "2000"),
+        ("tax_pct", "30"),
+        ("labor_usd_per_h", "500"),
+        ("overhead_pct", "200"),
+        ("margin_pct", "90"),
+    ):
         add("end", **{name: "0"})
         add("end", **{name: most})
     for price in (1, 2, 87, 100, 117, 500, 999):
@@ -99,8 +156,7 @@ def work_price(inputs: Mapping[str, Value]) -> dict[str, Value]:
     return priced(direct, inputs, exact(inputs.get("round_usd", "1")))
 
 
-def work_cases(function: str, usual: Mapping[str, Value], jobs: Iterable[tuple[Value, ...]],
-               scale: int) -> Builder:
+def work_cases(function: str, usual: Mapping[str, Value], jobs: Iterable[tuple[Value, ...]], scale: int) -> Builder:
     """What a piece and a foot of work have in common; scale is the drawn material's greatest cost in cents."""
     made = Builder(PRICE, within="1e-9")
     source = draws(function)
@@ -113,11 +169,27 @@ def work_cases(function: str, usual: Mapping[str, Value], jobs: Iterable[tuple[V
         for margin in ("0", "12", "25"):
             add("ordinary", material_usd=material, nails=nails, nail_usd=nail, hours=hours, margin_pct=margin)
     for _ in range(50):
-        add("ordinary", material_usd=cents(source, 0, scale), nails=source.randint(0, 40), nail_usd=cents(source, 5, 60, 1000),
-            hours=cents(source, 1, 200), tax_pct=cents(source, 0, 120, 10), labor_usd_per_h=cents(source, 1800, 12000),
-            overhead_pct=cents(source, 0, 600, 10), margin_pct=cents(source, 0, 400, 10))
-    for name, most in (("material_usd", "1000"), ("nails", "500"), ("nail_usd", "5"), ("hours", "40"), ("tax_pct", "30"),
-                       ("labor_usd_per_h", "500"), ("overhead_pct", "200"), ("margin_pct", "90")):
+        add(
+            "ordinary",
+            material_usd=cents(source, 0, scale),
+            nails=source.randint(0, 40),
+            nail_usd=cents(source, 5, 60, 1000),
+            hours=cents(source, 1, 200),
+            tax_pct=cents(source, 0, 120, 10),
+            labor_usd_per_h=cents(source, 1800, 12000),
+            overhead_pct=cents(source, 0, 600, 10),
+            margin_pct=cents(source, 0, 400, 10),
+        )
+    for name, most in (
+        ("material_usd", "1000"),
+        ("nails", "500"),
+        ("nail_usd", "5"),
+        ("hours", "40"),
+        ("tax_pct", "30"),
+        ("labor_usd_per_h", "500"),
+        ("overhead_pct", "200"),
+        ("margin_pct", "90"),
+    ):
         add("end", **{name: "0"})
         add("end", **{name: most})
     for price in ("1", "2", "15", "100", "117.5", "500"):
@@ -134,7 +206,12 @@ def work_cases(function: str, usual: Mapping[str, Value], jobs: Iterable[tuple[V
 def piece_unit_price() -> Iterable[Case]:
     """One piece of lumber: sister, shim, scab."""
     usual = {"material_usd": "17.10", "nails": "26", "nail_usd": "0.026", "hours": "1.5"}
-    jobs = (("17.10", "26", "0.026", "1.5"), ("2.05", "10", "0.026", "0.3"), ("0.80", "6", "0.02", "0.25"), ("0", "19", "0.02", "0.12"))
+    jobs = (
+        ("17.10", "26", "0.026", "1.5"),
+        ("2.05", "10", "0.026", "0.3"),
+        ("0.80", "6", "0.02", "0.25"),
+        ("0", "19", "0.02", "0.12"),
+    )
     return work_cases("piece_unit_price", usual, jobs, 6000).cases
 
 
@@ -150,7 +227,14 @@ def foot_unit_price() -> Iterable[Case]:
 
     for step in ("0.01", "0.25", "0.5", "1", "10"):
         add("end" if step in ("0.01", "10") else "ordinary", "3.87", step)
-    for step, price in (("0.05", "3.9"), ("0.1", "2.3"), ("0.25", "4.75"), ("0.5", "1.5"), ("0.01", "0.07"), ("0.03", "0.99")):
+    for step, price in (
+        ("0.05", "3.9"),
+        ("0.1", "2.3"),
+        ("0.25", "4.75"),
+        ("0.5", "1.5"),
+        ("0.01", "0.07"),
+        ("0.03", "0.99"),
+    ):
         for material in around(price):
             add("step", material, step)
     return made.cases
@@ -175,19 +259,32 @@ def open_area() -> Iterable[Case]:
         for efficiency, each in (("75", "3"), ("85", "4.544"), ("70", "2.6"), ("90", "1.75")):
             add("ordinary", crew, hours, efficiency, each)
     for _ in range(65):
-        add("ordinary", str(source.randint(1, 12)), cents(source, 16, 48, 4), str(source.randint(40, 100)), cents(source, 50, 900))
+        add(
+            "ordinary",
+            str(source.randint(1, 12)),
+            cents(source, 16, 48, 4),
+            str(source.randint(40, 100)),
+            cents(source, 50, 900),
+        )
     for crew in ("1", "50"):
         for hours in ("0", "24"):
             for efficiency, each in (("1", "100"), ("100", "0.05"), ("1", "0.05"), ("100", "100")):
                 add("end", crew, hours, efficiency, each)
-    for crew, hours, efficiency, each in (("1", "1", "100", "1"), ("50", "0", "50", "3"), ("3", "0.01", "1", "100"), ("1", "8", "100", "8")):
+    for crew, hours, efficiency, each in (
+        ("1", "1", "100", "1"),
+        ("50", "0", "50", "3"),
+        ("3", "0.01", "1", "100"),
+        ("1", "8", "100", "8"),
+    ):
         add("degenerate", crew, hours, efficiency, each)
     return made.cases
 
 
 def weight(inputs: Mapping[str, Value]) -> Fraction:
     """tons = (squares x 100 x layers x psf + sheets x lb) / 2000."""
-    roof, layers, covering, sheets, each = exacts(inputs, "roof_squares", "layers", "covering_psf", "sheets", "sheet_lb")
+    roof, layers, covering, sheets, each = exacts(
+        inputs, "roof_squares", "layers", "covering_psf", "sheets", "sheet_lb"
+    )
     return (roof * 100 * layers * covering + sheets * each) / 2000
 
 
@@ -200,16 +297,38 @@ def disposal_weight() -> Iterable[Case]:
         inputs = {"roof_squares": roof, "layers": layers, "covering_psf": covering, "sheets": sheets, "sheet_lb": each}
         made.add(class_, inputs, {"disposal_tons": weight(inputs)})
 
-    for roof, layers, covering in (("14.0872", "1", "2.35"), ("38.85", "2", "2.4"), ("21.1467", "1", "3"), ("7.6678", "2", "2.25")):
+    for roof, layers, covering in (
+        ("14.0872", "1", "2.35"),
+        ("38.85", "2", "2.4"),
+        ("21.1467", "1", "3"),
+        ("7.6678", "2", "2.25"),
+    ):
         for sheets, each in (("0", "45"), ("5", "45"), ("36", "45"), ("121", "45"), ("24", "62.5")):
             add("ordinary", roof, layers, covering, sheets, each)
     for _ in range(75):
-        add("ordinary", cents(source, 300, 9000), str(source.randint(1, 3)), cents(source, 150, 1200), str(source.randint(0, 300)), cents(source, 300, 900, 10))
+        add(
+            "ordinary",
+            cents(source, 300, 9000),
+            str(source.randint(1, 3)),
+            cents(source, 150, 1200),
+            str(source.randint(0, 300)),
+            cents(source, 300, 900, 10),
+        )
     for roof, layers, covering, sheets, each in (
-            ("0", "0", "0", "0", "0"), ("5000", "5", "30", "20000", "500"), ("5000", "0", "30", "0", "45"), ("0", "5", "30", "20000", "500"),
-            ("5000", "5", "0", "0", "500"), ("0.01", "1", "0.01", "0", "45")):
+        ("0", "0", "0", "0", "0"),
+        ("5000", "5", "30", "20000", "500"),
+        ("5000", "0", "30", "0", "45"),
+        ("0", "5", "30", "20000", "500"),
+        ("5000", "5", "0", "0", "500"),
+        ("0.01", "1", "0.01", "0", "45"),
+    ):
         add("end", roof, layers, covering, sheets, each)
-    for roof, layers, covering, sheets, each in (("10", "1", "2", "0", "45"), ("0", "2", "2", "1", "500"), ("20", "0", "2.4", "10", "45"), ("20", "1", "0", "10", "0")):
+    for roof, layers, covering, sheets, each in (
+        ("10", "1", "2", "0", "45"),
+        ("0", "2", "2", "1", "500"),
+        ("20", "0", "2.4", "10", "45"),
+        ("20", "1", "0", "10", "0"),
+    ):
         add("degenerate", roof, layers, covering, sheets, each)
     return made.cases
 
@@ -238,9 +357,22 @@ def containers() -> Iterable[Case]:
         for held, price, over in (("4", "465", "82"), ("3", "380", "140"), ("2", "295", "120")):
             add("ordinary", tons, held, price, over)
     for _ in range(50):
-        add("ordinary", cents(source, 20, 6000), cents(source, 10, 100, 10), cents(source, 15000, 90000), cents(source, 4000, 25000))
-    for tons, held, price, over in (("0", "4", "465", "82"), ("5000", "50", "10000", "2000"), ("5000", "0.1", "465", "82"), ("0", "0.1", "0", "0"),
-                                    ("5000", "50", "0", "2000"), ("12", "4", "10000", "0"), ("0.1", "50", "465", "82")):
+        add(
+            "ordinary",
+            cents(source, 20, 6000),
+            cents(source, 10, 100, 10),
+            cents(source, 15000, 90000),
+            cents(source, 4000, 25000),
+        )
+    for tons, held, price, over in (
+        ("0", "4", "465", "82"),
+        ("5000", "50", "10000", "2000"),
+        ("5000", "0.1", "465", "82"),
+        ("0", "0.1", "0", "0"),
+        ("5000", "50", "0", "2000"),
+        ("12", "4", "10000", "0"),
+        ("0.1", "50", "465", "82"),
+    ):
         add("end", tons, held, price, over)
     for full in ("4", "8", "12", "400"):
         for tons in around(full):
@@ -249,7 +381,12 @@ def containers() -> Iterable[Case]:
         add("governing", tons, "5", "250", "500")
     for over in around("250"):
         add("governing", "7", "5", "500", over)
-    for tons, held, price, over in (("9", "4", "0", "82"), ("9", "4", "465", "0"), ("4", "4", "0", "0"), ("0", "4", "465", "0")):
+    for tons, held, price, over in (
+        ("9", "4", "0", "82"),
+        ("9", "4", "465", "0"),
+        ("4", "4", "0", "0"),
+        ("0", "4", "465", "0"),
+    ):
         add("degenerate", tons, held, price, over)
     return made.cases
 

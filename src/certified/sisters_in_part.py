@@ -10,10 +10,10 @@ from typing import Iterable, Mapping
 
 from mpmath import ceil, mpf, sqrt
 
+from arithmetic import number
 from case_file import Builder, Case, Value
-from precise import grid, number
-from sisters import paired, section, uniform
-from wood import DURATION, SIZES, SUPPLEMENT, Wood, repetitive
+from precise import grid
+from sisters import section, uniform
 
 VIRTUAL_WORK = "virtual work on two beams joined by four groups of nails; 6000 lb/in a nail from memory"
 
@@ -24,7 +24,9 @@ class Beam:
     def __init__(self, row: Mapping[str, Value]) -> None:
         b, d = number(row.get("rafter_thickness_in", "1.5")), number(row["rafter_depth_in"])
         self.length, self.spacing = number(row["span_ft"]) * 12, row["spacing_in"]
-        self.modulus, self.stiffness = b * d**2 / 6, b * d**3 / 12 * number(row.get("rafter_modulus_psi", "1400000"))
+        self.modulus, self.stiffness = b * d**2 / 6, b * d**3 / 12 * number(
+            row.get("rafter_modulus_psi", "1400000")
+        )
         self.takes = number(row.get("rafter_bending_psi", "0")) * self.modulus
         self.live = number(row["live_psf"])
         self.total = self.live + number(row.get("dead_psf", "0"))
@@ -66,16 +68,36 @@ def part(row: Mapping[str, Value]) -> dict[str, Value]:
     kept = 1 / (1 + 2 / (nails * number(row.get("nail_stiffness_lb_per_in", "6000")) * slack))
     force = rigid(added) * kept
     turning = min(max(half - force / uniform(beam.spacing, beam.total), outer), inner)
-    old_moment = max(beam.moment(turning, beam.total) - force * (turning - outer), beam.moment(half, beam.total) - force * arm)
+    old_moment = max(
+        beam.moment(turning, beam.total) - force * (turning - outer), beam.moment(half, beam.total) - force * arm
+    )
     new_moment = max(force * arm, share * beam.moment(half, added))
-    taken = rigid(beam.live) * kept * ((inner**3 / 3 - outer * inner**2 / 2 + outer**3 / 6) + arm * (half**2 - inner**2) / 2) / beam.stiffness
+    taken = (
+        rigid(beam.live)
+        * kept
+        * ((inner**3 / 3 - outer * inner**2 / 2 + outer**3 / 6) + arm * (half**2 - inner**2) / 2)
+        / beam.stiffness
+    )
     sag = 5 * uniform(beam.spacing, beam.live) * beam.length**4 / (384 * beam.stiffness) - taken
-    ratios = {"end_ratio": beam.moment(end, beam.total) / (number("0.9") * beam.takes), "rafter_ratio": old_moment / beam.takes,
-              "sister_ratio": new_moment / (number(row["sister_bending_psi"]) * new_modulus),
-              "sag_ratio": sag / (beam.length / number(row.get("deflection_limit", "180")))}
-    return {"alone_ratio": beam.moment(half, beam.total) / beam.takes} | ratios | {
-        "sag_in": sag, "sister_part": force * arm / beam.moment(half, added), "couple_lb": couple, "rigid_lb": rigid(added), "group_lb": force,
-        "group_nails": nails, "ok": max(ratios.values()) <= 1}
+    ratios = {
+        "end_ratio": beam.moment(end, beam.total) / (number("0.9") * beam.takes),
+        "rafter_ratio": old_moment / beam.takes,
+        "sister_ratio": new_moment / (number(row["sister_bending_psi"]) * new_modulus),
+        "sag_ratio": sag / (beam.length / number(row.get("deflection_limit", "180"))),
+    }
+    return (
+        {"alone_ratio": beam.moment(half, beam.total) / beam.takes}
+        | ratios
+        | {
+            "sag_in": sag,
+            "sister_part": force * arm / beam.moment(half, added),
+            "couple_lb": couple,
+            "rigid_lb": rigid(added),
+            "group_lb": force,
+            "group_nails": nails,
+            "ok": max(ratios.values()) <= 1,
+        }
+    )
 
 
 def part_sister() -> Iterable[Case]:
@@ -84,15 +106,55 @@ def part_sister() -> Iterable[Case]:
     def add(class_: str, **row: Value) -> None:
         made.add(class_, row, part(row))
 
-    house = {"rafter_bending_psi": "1006", "sister_bending_psi": "1350", "spacing_in": "16", "existing_psf": "4", "lateral_lb": "135.7", "support_ratio": "0.4"}
-    for row in grid(rafter_depth_in=("5.5", "7.25"), sister_size=("2x6", "2x8"), span_ft=("13", "15"), sister_length_ft=("10.5", "12"), arm_in=("18", "30"), live_psf=("20", "35"),
-                    dead_psf=("10",)):
+    house = {
+        "rafter_bending_psi": "1006",
+        "sister_bending_psi": "1350",
+        "spacing_in": "16",
+        "existing_psf": "4",
+        "lateral_lb": "135.7",
+        "support_ratio": "0.4",
+    }
+    for row in grid(
+        rafter_depth_in=("5.5", "7.25"),
+        sister_size=("2x6", "2x8"),
+        span_ft=("13", "15"),
+        sister_length_ft=("10.5", "12"),
+        arm_in=("18", "30"),
+        live_psf=("20", "35"),
+        dead_psf=("10",),
+    ):
         add("ordinary", **house, **row)
-    base = house | {"rafter_depth_in": "5.5", "sister_size": "2x6", "span_ft": "14", "sister_length_ft": "12", "arm_in": "24", "live_psf": "30", "dead_psf": "10"}
-    for row in ({"jacked": "yes"}, {"existing_psf": "0"}, {"existing_psf": "10"}, {"end_distance_in": "0"}, {"end_distance_in": "12"}, {"nail_stiffness_lb_per_in": "100"},
-                {"nail_stiffness_lb_per_in": "1000000"}, {"sister_length_ft": "14"}, {"arm_in": "3"}, {"arm_in": "60"}, {"lateral_lb": "5000"}, {"lateral_lb": "20"},
-                {"deflection_limit": "480"}, {"deflection_limit": "120"}, {"spacing_in": "48"}, {"spacing_in": "4"}, {"live_psf": "1"}, {"rafter_thickness_in": "3"},
-                {"rafter_modulus_psi": "100000"}, {"sister_modulus_psi": "5000000"}):
+    base = house | {
+        "rafter_depth_in": "5.5",
+        "sister_size": "2x6",
+        "span_ft": "14",
+        "sister_length_ft": "12",
+        "arm_in": "24",
+        "live_psf": "30",
+        "dead_psf": "10",
+    }
+    for row in (
+        {"jacked": "yes"},
+        {"existing_psf": "0"},
+        {"existing_psf": "10"},
+        {"end_distance_in": "0"},
+        {"end_distance_in": "12"},
+        {"nail_stiffness_lb_per_in": "100"},
+        {"nail_stiffness_lb_per_in": "1000000"},
+        {"sister_length_ft": "14"},
+        {"arm_in": "3"},
+        {"arm_in": "60"},
+        {"lateral_lb": "5000"},
+        {"lateral_lb": "20"},
+        {"deflection_limit": "480"},
+        {"deflection_limit": "120"},
+        {"spacing_in": "48"},
+        {"spacing_in": "4"},
+        {"live_psf": "1"},
+        {"rafter_thickness_in": "3"},
+        {"rafter_modulus_psi": "100000"},
+        {"sister_modulus_psi": "5000000"},
+    ):
         add("end", **(base | row))
     return made.cases
 
@@ -105,91 +167,135 @@ def part_sister_reach() -> Iterable[Case]:
         alone = beam.moment(beam.length / 2, beam.total) / beam.takes
         if alone <= 1:
             return
-        reach = (beam.length - sqrt(beam.length**2 - 8 * number("0.9") * beam.takes / uniform(beam.spacing, beam.total))) / 2
-        made.add(class_, row, {"alone_ratio": alone, "reach_in": reach, "least_length_ft": (beam.length - 2 * (reach - number(row.get("development_in", "12")))) / 12})
+        reach = (
+            beam.length - sqrt(beam.length**2 - 8 * number("0.9") * beam.takes / uniform(beam.spacing, beam.total))
+        ) / 2
+        made.add(
+            class_,
+            row,
+            {
+                "alone_ratio": alone,
+                "reach_in": reach,
+                "least_length_ft": (beam.length - 2 * (reach - number(row.get("development_in", "12")))) / 12,
+            },
+        )
 
-    for row in grid(rafter_depth_in=("5.5", "7.25"), rafter_bending_psi=("650", "1006.25"), span_ft=("13.5", "16"), spacing_in=("16", "24"), live_psf=("30", "45"), dead_psf=("12",),
-                    support_ratio=("0.5",)):
+    for row in grid(
+        rafter_depth_in=("5.5", "7.25"),
+        rafter_bending_psi=("650", "1006.25"),
+        span_ft=("13.5", "16"),
+        spacing_in=("16", "24"),
+        live_psf=("30", "45"),
+        dead_psf=("12",),
+        support_ratio=("0.5",),
+    ):
         add("ordinary", **row)
-    base = {"rafter_depth_in": "5.5", "rafter_bending_psi": "900", "span_ft": "14", "spacing_in": "24", "live_psf": "30", "dead_psf": "10", "support_ratio": "0.5"}
-    for row in ({"live_psf": "300"}, {"dead_psf": "100"}, {"span_ft": "40"}, {"development_in": "0"}, {"development_in": "48"}, {"spacing_in": "48"}, {"rafter_bending_psi": "50"},
-                {"rafter_thickness_in": "0.5"}, {"rafter_depth_in": "2"}, {"support_ratio": "0"}, {"support_ratio": "1"}):
+    base = {
+        "rafter_depth_in": "5.5",
+        "rafter_bending_psi": "900",
+        "span_ft": "14",
+        "spacing_in": "24",
+        "live_psf": "30",
+        "dead_psf": "10",
+        "support_ratio": "0.5",
+    }
+    for row in (
+        {"live_psf": "300"},
+        {"dead_psf": "100"},
+        {"span_ft": "40"},
+        {"development_in": "0"},
+        {"development_in": "48"},
+        {"spacing_in": "48"},
+        {"rafter_bending_psi": "50"},
+        {"rafter_thickness_in": "0.5"},
+        {"rafter_depth_in": "2"},
+        {"support_ratio": "0"},
+        {"support_ratio": "1"},
+    ):
         add("end", **(base | row))
-    made.add("ordinary", base | {"rafter_depth_in": "7.25", "span_ft": "13", "rafter_bending_psi": "1028.832"}, {"reach_in": "28.67"}, kind="worked", tolerance="0", within="0.02",
-             source="Mcap 0.6 of M0, 6.667 lb/in, 156 in: 28.67 in, worked by hand")
+    made.add(
+        "ordinary",
+        base | {"rafter_depth_in": "7.25", "span_ft": "13", "rafter_bending_psi": "1028.832"},
+        {"reach_in": "28.67"},
+        kind="worked",
+        tolerance="0",
+        within="0.02",
+        source="Mcap 0.6 of M0, 6.667 lb/in, 156 in: 28.67 in, worked by hand",
+    )
     return made.cases
 
 
 def part_sister_sag() -> Iterable[Case]:
-    made = Builder("virtual work on a beam that is stiffer in its middle: 5wL4/384EI + (1/EI1 - 1/EI) w (L a3/6 - a4/8)")
+    made = Builder(
+        "virtual work on a beam that is stiffer in its middle: 5wL4/384EI + (1/EI1 - 1/EI) w (L a3/6 - a4/8)"
+    )
 
     def add(class_: str, **row: Value) -> None:
         beam = Beam(row)
         both = beam.stiffness + section(row["sister_size"])[2] * number(row.get("sister_modulus_psi", "1400000"))
-        w, a, length = uniform(beam.spacing, beam.live), beam.length / 2 - number(row["sister_length_ft"]) * 6, beam.length
-        least = 5 * w * length**4 / (384 * both) + (1 / beam.stiffness - 1 / both) * w * (length * a**3 / 6 - a**4 / 8)
+        w, a, length = (
+            uniform(beam.spacing, beam.live),
+            beam.length / 2 - number(row["sister_length_ft"]) * 6,
+            beam.length,
+        )
+        least = 5 * w * length**4 / (384 * both) + (1 / beam.stiffness - 1 / both) * w * (
+            length * a**3 / 6 - a**4 / 8
+        )
         role = "stiffener" if number(row["sister_length_ft"]) >= number("0.6") * number(row["span_ft"]) else "splice"
-        made.add(class_, row, {"most_sag_in": 5 * w * length**4 / (384 * beam.stiffness), "least_sag_in": least, "role": role})
+        made.add(
+            class_,
+            row,
+            {"most_sag_in": 5 * w * length**4 / (384 * beam.stiffness), "least_sag_in": least, "role": role},
+        )
 
-    for row in grid(rafter_depth_in=("5.5", "7.25"), sister_size=("2x6", "2x8"), span_ft=("12", "15"), spacing_in=("16",), live_psf=("20", "40"), sister_length_ft=("6.5", "10")):
+    for row in grid(
+        rafter_depth_in=("5.5", "7.25"),
+        sister_size=("2x6", "2x8"),
+        span_ft=("12", "15"),
+        spacing_in=("16",),
+        live_psf=("20", "40"),
+        sister_length_ft=("6.5", "10"),
+    ):
         add("ordinary", **row)
-    base = {"rafter_depth_in": "7.25", "sister_size": "2x8", "span_ft": "13", "spacing_in": "24", "live_psf": "40", "sister_length_ft": "9.75"}
-    for row in ({"sister_length_ft": "13"}, {"sister_length_ft": "1"}, {"live_psf": "1"}, {"live_psf": "300"}, {"spacing_in": "4"}, {"spacing_in": "48"}, {"rafter_modulus_psi": "100000"},
-                {"sister_modulus_psi": "5000000"}, {"rafter_thickness_in": "6"}, {"rafter_depth_in": "16"}, {"rafter_depth_in": "2"}):
+    base = {
+        "rafter_depth_in": "7.25",
+        "sister_size": "2x8",
+        "span_ft": "13",
+        "spacing_in": "24",
+        "live_psf": "40",
+        "sister_length_ft": "9.75",
+    }
+    for row in (
+        {"sister_length_ft": "13"},
+        {"sister_length_ft": "1"},
+        {"live_psf": "1"},
+        {"live_psf": "300"},
+        {"spacing_in": "4"},
+        {"spacing_in": "48"},
+        {"rafter_modulus_psi": "100000"},
+        {"sister_modulus_psi": "5000000"},
+        {"rafter_thickness_in": "6"},
+        {"rafter_depth_in": "16"},
+        {"rafter_depth_in": "2"},
+    ):
         add("end", **(base | row))
     for length in ("7.799", "7.8001"):
         add("step", **(base | {"sister_length_ft": length}))
     for length, said in (("9.75", "0.3449"), ("6.5", "0.3921")):
-        made.add("ordinary", base | {"sister_length_ft": length, "rafter_modulus_psi": "1600000", "sister_modulus_psi": "1600000"},
-                 {"most_sag_in": "0.6745", "least_sag_in": said}, kind="worked", tolerance="0", within="0.00006",
-                 source="2x8, 13 ft, 24 in, 40 psf, E 1.6 million, by virtual work, held against a two-beam model")
+        made.add(
+            "ordinary",
+            base | {"sister_length_ft": length, "rafter_modulus_psi": "1600000", "sister_modulus_psi": "1600000"},
+            {"most_sag_in": "0.6745", "least_sag_in": said},
+            kind="worked",
+            tolerance="0",
+            within="0.00006",
+            source="2x8, 13 ft, 24 in, 40 psf, E 1.6 million, by virtual work, held against a two-beam model",
+        )
     return made.cases
 
 
-def sister_sizes() -> Iterable[Case]:
-    made = Builder(f"shares by E I, each size as a pair; {SUPPLEMENT}")
-
-    def add(class_: str, **row: Value) -> None:
-        ratios, ranks, prices = {}, {}, {size: number(row.get(f"price_{size}_usd", "0")) for size in SIZES}
-        for size in SIZES:
-            wood = Wood(row["sister_species"], row["sister_grade"], size)
-            bending = wood.fb * number(DURATION[row["load"]]) * wood.size_factor * repetitive(row["spacing_in"])
-            found = paired(dict(row) | {"sister_size": size, "sister_bending_psi": bending, "sister_modulus_psi": wood.e})
-            ratios[size] = max(found["rafter_ratio"], found["sister_ratio"], found["sag_ratio"])
-        passing = [size for size in SIZES if ratios[size] <= 1 and prices[size] > 0]
-        for size in passing:
-            ranks[size] = 1 + sum(prices[other] < prices[size] for other in passing)
-        cheapest = next((size for size in passing if ranks[size] == 1), None)
-        made.add(class_, row, {"alone_ratio": found["alone_ratio"], "cheapest": cheapest or "none passes", "cheapest_usd": prices[cheapest] if cheapest else None}
-                 | {f"ratio_{size}": ratios[size] for size in SIZES} | {f"rank_{size}": ranks.get(size) for size in SIZES})
-
-    house = {"rafter_bending_psi": "1006", "spacing_in": "16", "dead_psf": "10", "existing_psf": "4", "price_2x4_usd": "6.5", "price_2x6_usd": "9.8",
-             "price_2x8_usd": "13.25", "price_2x10_usd": "19", "price_2x12_usd": "26"}
-    for row in grid(rafter_depth_in=("3.625", "5.5"), sister_species=("hem-fir", "southern-pine"), sister_grade=("no-1", "no-2"), load=("roof-live", "snow"), span_ft=("10", "13.5"),
-                    live_psf=("30",)):
-        add("ordinary", **house, **row)
-    base = house | {"rafter_depth_in": "5.5", "sister_species": "spruce-pine-fir", "sister_grade": "no-2", "load": "snow", "span_ft": "13", "live_psf": "40"}
-    for row in ({"price_2x8_usd": "9.8"}, {"price_2x8_usd": "0"}, {"price_2x10_usd": "5"}, {"live_psf": "300"}, {"live_psf": "1"}, {"span_ft": "40"}, {"span_ft": "1"}, {"jacked": "yes"},
-                {"deflection_limit": "480"}, {"deflection_limit": "120"}, {"spacing_in": "24.01"}, {"spacing_in": "24"}, {"existing_psf": "0"}, {"existing_psf": "10"}):
-        add("governing", **(base | row))
-    return made.cases
-
-
-def strutted_span() -> Iterable[Case]:
-    made = Builder("IRC 2021 R802.4.5, from memory: the span between supports, if the strut stands on a bearing wall")
-
-    def add(class_: str, span: str, strut: str, stands: str) -> None:
-        length, at = number(span), number(strut)
-        made.add(class_, {"span_ft": span, "strut_ft": strut, "strut_on_bearing_wall": stands},
-                 {"counted_span_ft": max(at, length - at) if stands == "yes" and at else length})
-
-    for row in ((l, s, w) for l in ("12", "16.5") for s in ("5", "7.25", "9") for w in ("yes", "no", "unknown")):
-        add("ordinary", *row)
-    for row in (("1", "0", "yes"), ("40", "0", "no"), ("40", "20", "yes"), ("40", "19.99", "yes"), ("40", "20.01", "yes"), ("16", "16", "yes"), ("16", "0", "unknown"), ("1", "0.5", "yes"),
-                ("40", "40", "yes"), ("40", "0.01", "yes")):
-        add("end", *row)
-    return made.cases
-
-
-FUNCTIONS = {"part_sister": part_sister, "part_sister_reach": part_sister_reach, "part_sister_sag": part_sister_sag, "sister_sizes": sister_sizes,
-             "strutted_span": strutted_span}
+FUNCTIONS = {
+    "part_sister": part_sister,
+    "part_sister_reach": part_sister_reach,
+    "part_sister_sag": part_sister_sag,
+}

@@ -12,14 +12,51 @@ from arithmetic import around
 from case_file import Builder, Case, Value, draws, exact
 
 ORDER = "common practice, no source: the documented order of the tests, each strictly beyond its limit"
-FINDINGS = ("rot", "delaminated", "soft", "swollen", "hole", "broken", "loose", "tight", "unsupported", "stain", "thin",
-            "gap-wide", "pulled")
-LIMITS = {"probe_limit_in": "0.25", "hole_limit_in": "1", "bearing_limit_in": "0.5", "joint_limit_in": "0.0625",
-          "hump_limit_in": "0.125", "moisture_limit_pct": "19"}
-TESTS = (("probe_in",), ("hole_in",), ("thickness_in", "least_thickness_in"), ("moisture_pct",), ("hold_lb", "wanted_lb"),
-         ("hump_in", "joint_gap_in"), ("bearing_in",), ("edge_support", "edge_needed"), ("sound_nails", "wanted_nails"))
-OWN = {"rot": "probe_in", "soft": "probe_in", "swollen": "probe_in", "hole": "hole_in", "pulled": "hold_lb",
-       "thin": "thickness_in", "unsupported": "bearing_in", "gap-wide": "bearing_in", "tight": "joint_gap_in"}
+FINDINGS = (
+    "rot",
+    "delaminated",
+    "soft",
+    "swollen",
+    "hole",
+    "broken",
+    "loose",
+    "tight",
+    "unsupported",
+    "stain",
+    "thin",
+    "gap-wide",
+    "pulled",
+)
+LIMITS = {
+    "probe_limit_in": "0.25",
+    "hole_limit_in": "1",
+    "bearing_limit_in": "0.5",
+    "joint_limit_in": "0.0625",
+    "hump_limit_in": "0.125",
+    "moisture_limit_pct": "19",
+}
+TESTS = (
+    ("probe_in",),
+    ("hole_in",),
+    ("thickness_in", "least_thickness_in"),
+    ("moisture_pct",),
+    ("hold_lb", "wanted_lb"),
+    ("hump_in", "joint_gap_in"),
+    ("bearing_in",),
+    ("edge_support", "edge_needed"),
+    ("sound_nails", "wanted_nails"),
+)
+OWN = {
+    "rot": "probe_in",
+    "soft": "probe_in",
+    "swollen": "probe_in",
+    "hole": "hole_in",
+    "pulled": "hold_lb",
+    "thin": "thickness_in",
+    "unsupported": "bearing_in",
+    "gap-wide": "bearing_in",
+    "tight": "joint_gap_in",
+}
 
 
 def action(given: Mapping[str, Value]) -> str:
@@ -28,8 +65,11 @@ def action(given: Mapping[str, Value]) -> str:
     A hole is a finding: hole_in is the size of one, and says nothing of a sheet where something else was found.
     """
     limits = {name: exact(given.get(name, preset)) for name, preset in LIMITS.items()}
-    seen = {name: exact(value) for name, value in given.items()
-            if name not in LIMITS and name != "finding" and value not in ("yes", "no")}
+    seen = {
+        name: exact(value)
+        for name, value in given.items()
+        if name not in LIMITS and name != "finding" and value not in ("yes", "no")
+    }
     finding = given["finding"]
     unmeasured = OWN.get(finding) not in seen
 
@@ -74,12 +114,21 @@ def drawn(function: str, count: int) -> Iterable[dict[str, Value]]:
     for _ in range(count):
         given: dict[str, Value] = {"finding": source.choice(FINDINGS)}
         values: dict[str, Value] = {
-            "probe_in": Fraction(source.randint(0, 8), 16), "hole_in": Fraction(source.randint(1, 32), 16),
-            "thickness_in": source.choice(("0.375", "0.4375", "0.46875")), "least_thickness_in": source.choice(("0.375", "0.4375")),
-            "moisture_pct": str(source.randint(8, 34)), "hold_lb": str(source.randint(40, 200)), "wanted_lb": str(source.randint(40, 150)),
-            "hump_in": Fraction(source.randint(0, 6), 16), "joint_gap_in": Fraction(source.randint(0, 4), 32),
-            "bearing_in": Fraction(source.randint(2, 14), 16), "edge_support": source.choice(("yes", "no")),
-            "edge_needed": source.choice(("yes", "no")), "sound_nails": str(source.randint(10, 45)), "wanted_nails": source.choice(("33", "43"))}
+            "probe_in": Fraction(source.randint(0, 8), 16),
+            "hole_in": Fraction(source.randint(1, 32), 16),
+            "thickness_in": source.choice(("0.375", "0.4375", "0.46875")),
+            "least_thickness_in": source.choice(("0.375", "0.4375")),
+            "moisture_pct": str(source.randint(8, 34)),
+            "hold_lb": str(source.randint(40, 200)),
+            "wanted_lb": str(source.randint(40, 150)),
+            "hump_in": Fraction(source.randint(0, 6), 16),
+            "joint_gap_in": Fraction(source.randint(0, 4), 32),
+            "bearing_in": Fraction(source.randint(2, 14), 16),
+            "edge_support": source.choice(("yes", "no")),
+            "edge_needed": source.choice(("yes", "no")),
+            "sound_nails": str(source.randint(10, 45)),
+            "wanted_nails": source.choice(("33", "43")),
+        }
         for names in TESTS:
             if source.random() < 0.4 and (names != ("hole_in",) or given["finding"] == "hole"):
                 given.update({name: values[name] for name in names})
@@ -134,9 +183,16 @@ def sheet_action() -> Iterable[Case]:
     add("end", finding="pulled", hold_lb="0", wanted_lb="5000")
     add("end", finding="pulled", hold_lb="5000", wanted_lb="0")
     add("end", finding="loose", sound_nails="0", wanted_nails="500")
-    made.add("ordinary", {"finding": "rot", "probe_in": "0.375"},
-             {"action": "replace", "reason": "replace: an awl goes in 3/8 in; more than 1/4 in is cut out"})
-    made.add("degenerate", {"finding": "rot", "probe_in": None, "moisture_pct": None}, {"reason": "replace: rot, not measured"})
+    made.add(
+        "ordinary",
+        {"finding": "rot", "probe_in": "0.375"},
+        {"action": "replace", "reason": "replace: an awl goes in 3/8 in; more than 1/4 in is cut out"},
+    )
+    made.add(
+        "degenerate",
+        {"finding": "rot", "probe_in": None, "moisture_pct": None},
+        {"reason": "replace: rot, not measured"},
+    )
     return made.cases
 
 

@@ -77,7 +77,7 @@ public record CaseTable(Card card, List<CertifiedCase> cases, FilledTable filled
   /** What is wrong with arguments that the function does not take. */
   List<Problem> refused() {
     return filled.rows().stream()
-        .filter(row -> row.results().isEmpty())
+        .filter(FilledRow::isRefused)
         .flatMap(row -> row.problems().stream())
         .toList();
   }

@@ -25,11 +25,8 @@ public record Outcome(
   public static Outcome of(Card card, CertifiedCase certified, FilledRow row) {
     List<Difference> differences = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
-    if (row.results().isEmpty()) {
+    if (row.isRefused()) {
       problems.addAll(row.problems());
-      if (problems.isEmpty()) {
-        problems.add(certified.problem("", row.error()));
-      }
     } else {
       for (CertifiedCase.Expected expected : certified.expected()) {
         Traced given = row.results().get(card.results().indexOf(expected.result()));

@@ -39,7 +39,8 @@ public final class Told {
   /** What was checked of a function in a line, behind its name. */
   public static String line(Tested tested) {
     if (!tested.hasCases()) {
-      return "no certified case";
+      return "no certified case"
+          + HeldBy.of(tested.card()).map("; held by tests, such as "::concat).orElse("");
     }
     return "%s certified %s (%s), %s; %s"
         .formatted(

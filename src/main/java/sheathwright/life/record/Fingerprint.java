@@ -63,7 +63,11 @@ final class Fingerprint {
           .collect(java.util.stream.Collectors.toUnmodifiableSet());
 
   private static final Set<String> LATER_COLUMNS =
-      Set.of(AgreedFields.CHOSEN.name(), AgreedFields.CHOSEN_ON.name());
+      Set.of(
+          AgreedFields.CHOSEN.name(),
+          AgreedFields.CHOSEN_ON.name(),
+          LifeFields.WHEN_DONE.name(),
+          LifeFields.WHEN_DONE_ON.name());
 
   private Fingerprint() {}
 

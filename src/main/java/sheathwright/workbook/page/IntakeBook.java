@@ -107,6 +107,7 @@ public final class IntakeBook {
 
   private void listed(JobTable table) {
     Map<String, Field<?>> fields = TableGuide.columns(table);
+    fields.values().removeAll(LifeFields.DONE);
     List<String> headings = new ArrayList<>(fields.keySet());
     headings.add("note");
     int[] widths = TablePages.widths(table, headings);

@@ -34,6 +34,7 @@ final class KnownPage {
     unsaid(tab, estimate);
     DeckPages.measured(tab, estimate);
     levels.readings(tab);
+    levels.whenDone(tab);
     tab.heading("Prices, before tax");
     entries(tab, job.labeledPrices());
     job.lumber()

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import sheathwright.job.life.View;
 import sheathwright.life.bill.Share;
 
@@ -53,6 +54,11 @@ public record PhotoCount(Map<View, Integer> count, int marks, List<String> unsee
             .map(Share::mark)
             .distinct()
             .toList());
+  }
+
+  /** The same, its marks called otherwise. */
+  public PhotoCount named(UnaryOperator<String> names) {
+    return new PhotoCount(count, marks, unseen.stream().map(names).toList());
   }
 
   /** How many there are. */

@@ -34,9 +34,10 @@ final class WrittenEvidence {
   /** Each file with what is to stand in it. */
   static Map<Path, String> all() {
     Map<Path, String> files = new LinkedHashMap<>();
-    files.put(PAGE, VerificationPage.text());
-    files.put(FOLDER.resolve("checked.csv"), checked());
+    files.put(FOLDER.resolve("held.csv"), HoldingTests.table());
     files.put(FOLDER.resolve("formulas.csv"), formulas());
+    files.put(FOLDER.resolve("checked.csv"), checked());
+    files.put(PAGE, VerificationPage.text());
     return files;
   }
 
