@@ -9,11 +9,6 @@ from arithmetic import around, exacts, number, share, up
 from case_file import Builder, Case, Value, draws, exact
 from forecast import BETA_BINOMIAL, DEGENERATE, ENDS, ORDINARY, POLYA, deck, drawn_roofs, roof
 
-FREE = (
-    "newsvendor rule at a ratio of 1: every sheet that can be; known disagreement, ours stops where less than 1e-12 "
-    "is left, which costs nobody a cent"
-)
-
 
 def included(inputs: Mapping[str, Value]) -> dict[str, Value]:
     """ratio = (extra + nuisance - included) / (extra + nuisance - credit); smallest K with F(K) >= ratio."""
@@ -47,8 +42,6 @@ def included_sheets() -> Iterable[Case]:
     for house in ENDS[:9]:
         add("end", house, *prices[1])
     add("end", roof(44, 18, 1), "10000", "10000", "0", "10000")
-    for extra, nuisance in (("10000", "10000"), ("10", "0")):
-        add("end", roof(44, 18, 1), "0", extra, "0", nuisance, within="4", source=FREE)
     for extra in ("95.99", "96", "96.01"):
         add("governing", roof(44, 18, 1), "96", extra, "0", "0")
     for price in ("49.99", "50", "50.01", "9.99", "10", "10.01", "90"):

@@ -37,7 +37,7 @@ def piece(inputs: Mapping[str, Value]) -> dict[str, Value]:
         for line in lines
     )
     if inputs.get("blocked_edges") == "yes":
-        places = sorted({Fraction(0), *(min(line, length) for line in lines), length})
+        places = sorted({Fraction(0), *lines, max(length, *lines)} if lines else {Fraction(0), length})
         nails += 2 * sum(placed(left, right, edge) - 2 for left, right in zip(places, places[1:]))
     return {"supports": len(lines), "nails": nails}
 
@@ -111,6 +111,8 @@ def nails_per_piece() -> Iterable[Case]:
         add("step", first, "40", "24", "16")
     for field in around("11.8125", "0.0001"):
         add("step", "8", "64", "48", "16", "6", field)
+    for length in ("89.25", "89.75", "90", "90.5"):
+        add("governing", "6", length, "60.25", "12", "5.9", "22.2", "yes")
     for first, length, width, spacing in (
         ("4", "4", "4", "6"),
         ("20", "20", "48", "24"),

@@ -95,6 +95,15 @@ def fail_rate() -> Iterable[Case]:
         tolerance="0",
         within="0.005",
     )
+    wilks = Builder(
+        "Wilks 1941, from memory: least samples that show 95 % at 95 % with so many failures; 5 % is first reached there",
+        kind="worked",
+        tolerance="0",
+        within="0.06",
+    )
+    for kept, failed in ((59, 0), (93, 1), (124, 2), (153, 3), (181, 4), (208, 5)):
+        wilks.add("ordinary", {"kept_sheets": kept, "failed": failed, "confidence_pct": "95"}, {"at_most_pct": "5"})
+    made.cases += wilks.cases
     return made.cases
 
 
