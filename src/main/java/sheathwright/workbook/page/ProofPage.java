@@ -73,7 +73,8 @@ final class ProofPage {
     tab.heading("The deck in the wind, and over its supports");
     checks(tab, estimate.site().checks(), HOLDS, "falls short");
     SitePage.proof(tab, estimate);
-    Sections.cautions(tab);
+    tab.note(
+        "What can hurt somebody on or below the roof stands on the tabs Read me first and What to do.");
   }
 
   private static void loadPath(Tab tab, LoadPath path) {
