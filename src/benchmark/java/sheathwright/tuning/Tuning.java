@@ -41,7 +41,7 @@ public final class Tuning {
     }
   }
 
-  @SuppressWarnings("unchecked")
+  @SuppressWarnings("unchecked") // the field is of the kind that its constant says
   private static Measured measured(String[] arguments, Path changed) throws Exception {
     Object measuring =
         new CountingClasses(changed).loadClass(arguments[0]).getDeclaredConstructor().newInstance();

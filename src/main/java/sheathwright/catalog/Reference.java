@@ -3,6 +3,7 @@ package sheathwright.catalog;
 import static java.util.stream.Collectors.joining;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +32,11 @@ public final class Reference {
   }
 
   private Reference() {}
+
+  /** The rooms that have functions, in the order of the work, each with what it is about. */
+  public static Map<String, String> rooms() {
+    return Collections.unmodifiableMap(CHAPTERS);
+  }
 
   /** One line each: name and first sentence. */
   public static String list(List<Card> cards) {

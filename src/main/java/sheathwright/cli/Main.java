@@ -27,6 +27,7 @@ import sheathwright.cli.firm.CalibrateCommand;
 import sheathwright.cli.firm.SeasonCommand;
 import sheathwright.cli.pipe.StandardOutput;
 import sheathwright.cli.pipe.Voice;
+import sheathwright.cli.proof.VerifyCommand;
 import sheathwright.job.table.Printable;
 import sheathwright.repl.Prompt;
 import sheathwright.repl.Script;
@@ -71,6 +72,7 @@ public final class Main implements Callable<Integer> {
           RunCommand.class,
           FunctionsCommand.class,
           TablesCommand.class,
+          VerifyCommand.class,
           HelpCommand.class,
           ExplainCommand.class);
 

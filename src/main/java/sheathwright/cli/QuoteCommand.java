@@ -14,6 +14,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import sheathwright.cli.firm.SeasonFiles;
+import sheathwright.cli.pipe.Today;
 import sheathwright.cli.pipe.Voice;
 import sheathwright.job.Estimate;
 import sheathwright.job.JobTable;
@@ -171,7 +172,7 @@ final class QuoteCommand implements Callable<Integer> {
     JobBooks books = JobBooks.of(estimate, revisions);
     written(books.office(), drafted(books, estimate, job.folder()), job.folder());
     say(
-        "issue %d; its tab %s says what changed"
+        "issue %s; its tab %s says what changed"
             .formatted(revisions.newest().number(), Revisions.HISTORY));
     said(estimate);
   }

@@ -1,11 +1,10 @@
 package sheathwright.cli;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import sheathwright.job.file.Unpacked;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.life.record.Agreeing;
@@ -27,9 +26,9 @@ record ReturnedQuote(Agreeing.Returned returned, List<Audit.Signed> signed) {
    * @param asked which issue is meant, if somebody said
    * @throws ProblemsException with everything that stands against agreeing to it, a line each
    */
-  static ReturnedQuote in(Path path, JobFolder job, Optional<String> asked) throws IOException {
+  static ReturnedQuote in(Path path, JobFolder job, Optional<String> asked) {
     String name = String.valueOf(path.getFileName());
-    byte[] file = Files.readAllBytes(path);
+    byte[] file = Unpacked.file(path);
     Audit audit = Audit.of(name, file, Optional.of(job), false);
     List<String> wrong = new ArrayList<>(audit.againstSigning());
     asked

@@ -4,7 +4,7 @@ package sheathwright.figure;
 public interface Option<E extends Enum<E> & Option<E>> extends Word, OneOf<E> {
 
   @Override
-  @SuppressWarnings("unchecked")
+  @SuppressWarnings("unchecked") // an enum names itself as E
   default Choice<E> choice() {
     return Choice.literal((E) this);
   }

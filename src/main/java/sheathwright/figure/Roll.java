@@ -36,7 +36,7 @@ public final class Roll {
    * @param title as it is spoken of: {@code the roof planes}
    */
   @SafeVarargs
-  @SuppressWarnings("varargs")
+  @SuppressWarnings("varargs") // handed on as a list, and never written to
   public static <T> Roll of(String name, String title, List<T> items, Column<T>... columns) {
     return of(name, title, items, Arrays.asList(columns));
   }

@@ -2,7 +2,6 @@ package sheathwright.forecast;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.math3.distribution.BetaDistribution;
 
 /**
  * How often finished houses stayed within what the others would have forecast for them.
@@ -39,17 +38,11 @@ public record Backtest(int houses, int within) {
 
   /** What that share could be at least: the exact limit that one firm in forty lies below. */
   public double least() {
-    return within == 0
-        ? 0
-        : new BetaDistribution(null, within, houses - within + 1)
-            .inverseCumulativeProbability(OUTSIDE_EACH_SIDE);
+    return ShareLimits.atLeast(within, houses, 1 - OUTSIDE_EACH_SIDE);
   }
 
   /** What it could be at most. */
   public double most() {
-    return within == houses
-        ? 1
-        : new BetaDistribution(null, within + 1, houses - within)
-            .inverseCumulativeProbability(1 - OUTSIDE_EACH_SIDE);
+    return ShareLimits.atMost(within, houses, 1 - OUTSIDE_EACH_SIDE);
   }
 }

@@ -8,8 +8,8 @@ import org.apache.commons.math3.util.CombinatoricsUtils;
 /** How likely each count of bad sheets is, from none up: plain numbers for whoever solves. */
 public final class Chances {
 
-  /** A sum of chances that reaches a percentile but for rounding has reached it. */
-  private static final double ROUNDING = 1e-12;
+  /** A sum of chances that reaches a percentile, or a doubt, but for rounding has reached it. */
+  static final double ROUNDING = 1e-12;
 
   private final double[] mass;
 

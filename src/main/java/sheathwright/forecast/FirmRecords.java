@@ -1,6 +1,5 @@
 package sheathwright.forecast;
 
-import org.apache.commons.math3.distribution.BetaDistribution;
 import sheathwright.catalog.Column;
 import sheathwright.catalog.LibraryFunction;
 import sheathwright.figure.Figure;
@@ -58,8 +57,7 @@ public final class FirmRecords {
               .formatted(sheets.failed(), sheets.kept()),
           reading.values());
     }
-    double atMost =
-        x == n ? 1 : new BetaDistribution(null, x + 1, n - x).inverseCumulativeProbability(chance);
+    double atMost = ShareLimits.atMost(x, n, chance);
     return new FailRate(
         sheets.failed().dividedBy(sheets.kept()).as("rate_pct", Units.PERCENT, Source.ARITHMETIC),
         reading.solution("fail_rate").figure("at_most_pct", atMost * 100, Units.PERCENT, EXACT));

@@ -112,7 +112,7 @@ public final class Forecasts {
       double chance =
           new HypergeometricDistribution(null, deck.sheets(), middle, deck.seen())
               .cumulativeProbability(deck.bad());
-      if (chance > doubt) {
+      if (chance > doubt + Chances.ROUNDING) {
         least = middle;
       } else {
         most = middle - 1;

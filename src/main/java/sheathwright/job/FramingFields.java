@@ -26,6 +26,7 @@ import sheathwright.loads.RoofMaterial;
 import sheathwright.loads.UniformLoad;
 import sheathwright.wood.ActualSize;
 import sheathwright.wood.Grade;
+import sheathwright.wood.Knowledge;
 import sheathwright.wood.Lumber;
 import sheathwright.wood.LumberSize;
 import sheathwright.wood.Member;
@@ -183,8 +184,12 @@ final class FramingFields {
   static final Field<Choice<YesNo>> JACKED =
       Field.of(SisterLoad.class, "jacked", "Shored before nailing");
 
+  /** A sister that nobody sees bearing gives its load back through nails. */
+  static final Field<Choice<Knowledge>> SISTER_BEARS_KNOWN =
+      how("sister_bears", "Sister bears on plate and ridge, how known");
+
   static final List<Field<?>> SISTER_CHOICE =
-      List.of(SISTER_SPECIES, SISTER_GRADE, EXISTING, JACKED, KnownRafters.SISTER_BEARS_KNOWN);
+      List.of(SISTER_SPECIES, SISTER_GRADE, EXISTING, JACKED, SISTER_BEARS_KNOWN);
 
   static final Field<Choice<String>> REPORT = Field.name("report", "Report");
 
@@ -213,6 +218,11 @@ final class FramingFields {
                             ? Stream.of(LIVE.ifKnown())
                             : Stream.of(field))
         .toList();
+  }
+
+  /** How a fact is known. */
+  static Field<Choice<Knowledge>> how(String fact, String label) {
+    return Field.word(fact + "_known", label, Knowledge.class).ifKnown();
   }
 
   private FramingFields() {}

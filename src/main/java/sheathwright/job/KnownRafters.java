@@ -27,29 +27,32 @@ import sheathwright.wood.Stock;
  */
 final class KnownRafters {
 
-  static final Field<Choice<Knowledge>> SPECIES_KNOWN = how("species", "Species, how known");
+  static final Field<Choice<Knowledge>> SPECIES_KNOWN =
+      FramingFields.how("species", "Species, how known");
 
-  static final Field<Choice<Knowledge>> GRADE_KNOWN = how("grade", "Grade, how known");
+  static final Field<Choice<Knowledge>> GRADE_KNOWN =
+      FramingFields.how("grade", "Grade, how known");
 
-  static final Field<Choice<Knowledge>> SIZE_KNOWN = how("rafter_size", "Size, how known");
+  static final Field<Choice<Knowledge>> SIZE_KNOWN =
+      FramingFields.how("rafter_size", "Size, how known");
 
-  static final Field<Choice<Knowledge>> SPAN_KNOWN = how("span", "Span, how known");
+  static final Field<Choice<Knowledge>> SPAN_KNOWN = FramingFields.how("span", "Span, how known");
 
-  static final Field<Choice<Knowledge>> BEARING_KNOWN = how("bearing", "Bearing, how known");
+  static final Field<Choice<Knowledge>> BEARING_KNOWN =
+      FramingFields.how("bearing", "Bearing, how known");
 
   static final Field<Choice<Knowledge>> NOTCH_KNOWN =
       Field.<Choice<Knowledge>>of(Birdsmouth.class, "known", "Seat cut, how known").ifKnown();
 
-  static final Field<Choice<Knowledge>> MOISTURE_KNOWN = how("moisture", "Moisture, how known");
+  static final Field<Choice<Knowledge>> MOISTURE_KNOWN =
+      FramingFields.how("moisture", "Moisture, how known");
 
-  static final Field<Choice<Knowledge>> STOCK_KNOWN = how("rafter_stock", "Lumber type, how known");
+  static final Field<Choice<Knowledge>> STOCK_KNOWN =
+      FramingFields.how("rafter_stock", "Lumber type, how known");
 
   /** Ties that nobody saw are none. */
-  static final Field<Choice<Knowledge>> TIES_KNOWN = how("ties", "Rafter ties, how known");
-
-  /** A sister that nobody sees bearing gives its load back through nails. */
-  static final Field<Choice<Knowledge>> SISTER_BEARS_KNOWN =
-      how("sister_bears", "Sister bears on plate and ridge, how known");
+  static final Field<Choice<Knowledge>> TIES_KNOWN =
+      FramingFields.how("ties", "Rafter ties, how known");
 
   /** Where one group alone was ever sold, wood that nobody can name is of that one. */
   static final Field<Choice<Species>> REGION_SPECIES =
@@ -102,10 +105,6 @@ final class KnownRafters {
     grade = taken(FramingFields.GRADE, GRADE_KNOWN, Grade.UNKNOWN_GRADE, "grade_taken");
     moisture = taken(FramingFields.MOISTURE, MOISTURE_KNOWN, Moisture.STAYS_WET, "moisture_taken");
     stock = taken(FramingFields.RAFTER_STOCK, STOCK_KNOWN, leastStock(), "stock_taken");
-  }
-
-  private static Field<Choice<Knowledge>> how(String fact, String label) {
-    return Field.word(fact + "_known", label, Knowledge.class).ifKnown();
   }
 
   /** How a fact is known: what was told was told by somebody. */
@@ -184,11 +183,11 @@ final class KnownRafters {
     return new KnownFacts(
         ofRafters
             .unknown()
-            .plus(counted(SISTER_BEARS_KNOWN, Knowledge.IS_UNKNOWN))
+            .plus(counted(FramingFields.SISTER_BEARS_KNOWN, Knowledge.IS_UNKNOWN))
             .as("sister_facts_not_known", Units.RATIO),
         ofRafters
             .assumed()
-            .plus(counted(SISTER_BEARS_KNOWN, Knowledge.IS_ASSUMED))
+            .plus(counted(FramingFields.SISTER_BEARS_KNOWN, Knowledge.IS_ASSUMED))
             .as("sister_facts_assumed", Units.RATIO));
   }
 

@@ -40,7 +40,7 @@ final class Chunks {
         first = i + 1;
       }
       text.append(line).append('\n');
-      if (isComplete.test(text.toString()) && !goesOn(lines, i + 1)) {
+      if (!line.isBlank() && isComplete.test(text.toString()) && !goesOn(lines, i + 1)) {
         chunks.add(new Chunk(first, text.toString()));
         text.setLength(0);
       }

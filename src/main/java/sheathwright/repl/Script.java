@@ -69,7 +69,7 @@ public final class Script {
   }
 
   private int ran(List<String> lines, Session session) {
-    List<Chunk> chunks = Chunks.of(lines, session::isComplete);
+    List<Chunk> chunks = Chunks.of(lines, session::isWhole);
     boolean ran =
         session.answers(
             chunks.stream().map(Chunk::text).toList(),

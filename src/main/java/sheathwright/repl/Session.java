@@ -1,10 +1,12 @@
 package sheathwright.repl;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
@@ -57,6 +59,7 @@ public final class Session implements AutoCloseable {
   private final Upkeep upkeep;
   private final Seeking seeking;
   private final Scenarios scenarios;
+  private final Set<String> unfinished = new HashSet<>();
   private volatile OptionalInt ended = OptionalInt.empty();
 
   /** A session with the trade's words in place. */
@@ -105,8 +108,20 @@ public final class Session implements AutoCloseable {
 
   /** Whether the text is whole lines, or needs more. */
   boolean isComplete(String text) {
-    List<Chunk> chunks = Chunks.of(text.lines().toList(), this::isWhole);
-    return chunks.isEmpty() || isWhole(chunks.get(chunks.size() - 1).text());
+    List<Chunk> chunks = Chunks.of(text.lines().toList(), this::isKnownWhole);
+    return chunks.isEmpty() || isKnownWhole(chunks.get(chunks.size() - 1).text());
+  }
+
+  /** A text that grows by a line at a time is read anew with each: what is unfinished is kept. */
+  private boolean isKnownWhole(String text) {
+    if (unfinished.contains(text)) {
+      return false;
+    }
+    boolean isWhole = isWhole(text);
+    if (!isWhole) {
+      unfinished.add(text);
+    }
+    return isWhole;
   }
 
   /** Whether the text is one whole line. */
@@ -135,6 +150,7 @@ public final class Session implements AutoCloseable {
   /** Evaluates what was typed or pasted, line by line; stops at the first line that fails. */
   List<Answer> answers(String text) {
     runner.goOn();
+    unfinished.clear();
     if (text.isBlank()) {
       return followers.refreshed();
     }
@@ -161,7 +177,7 @@ public final class Session implements AutoCloseable {
   }
 
   private boolean mustRunAlone(String line) {
-    return Nesting.isTooDeep(line) || command(line).isPresent() || named(line).isPresent();
+    return Outsize.is(line) || command(line).isPresent() || named(line).isPresent();
   }
 
   /** The function whose name alone a line is, if it is one; a name of the user's own wins. */
@@ -184,8 +200,8 @@ public final class Session implements AutoCloseable {
   /** What is said to one line; empty if the compiler would have to take it and may not. */
   private Optional<List<Answer>> alone(String line, boolean mayCompile) {
     try {
-      if (Nesting.isTooDeep(line)) {
-        return failed(Nesting.complaint(line));
+      if (Outsize.is(line)) {
+        return failed(Outsize.complaint(line));
       }
       Optional<Command> command = command(line);
       if (command.isPresent()) {

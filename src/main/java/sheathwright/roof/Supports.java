@@ -65,7 +65,7 @@ public final class Supports {
 
   /** Supports where they were measured, in any order, from the plane's left edge. */
   @SafeVarargs
-  @SuppressWarnings("varargs")
+  @SuppressWarnings("varargs") // handed on as a list, and never written to
   public static Supports at(Figure<Length>... centers) {
     return at(Arrays.asList(centers));
   }

@@ -2,6 +2,7 @@ package sheathwright.forecast;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import org.apache.commons.math3.distribution.BinomialDistribution;
 import org.junit.jupiter.api.Test;
@@ -37,6 +38,14 @@ class FirmRecordsTest {
   void failRate_ofABookExample() {
     assertThat(failures("93", "0").with("confidence_pct", "99").number("at_most_pct"))
         .isCloseTo(4.83, within(0.005));
+  }
+
+  /** With none failed it is 1 − doubt^(1/n), which keeps its digits for as many as are allowed. */
+  @ParameterizedTest
+  @CsvSource({"50", "4000", "10000000"})
+  void failRate_ofNoneIsExact(int kept) {
+    assertThat(failures(String.valueOf(kept), "0").number("at_most_pct"))
+        .isCloseTo(-100 * Math.expm1(Math.log(0.05) / kept), withinPercentage(1e-7));
   }
 
   @Test

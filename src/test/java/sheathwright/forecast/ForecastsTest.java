@@ -121,6 +121,13 @@ class ForecastsTest {
     assertThat(chance(sheets, seen, most + 1, bad)).isLessThanOrEqualTo(0.05);
   }
 
+  /** C(3, 2) ÷ C(4, 2) is one half exactly, which is not above one half. */
+  @Test
+  void mostBadSheets_atAChanceOfExactlyTheDoubt_isOneFewer() {
+    assertThat(asked("most_bad_sheets", 4, 2, 0).with("confidence_pct", "50").number("bad_sheets"))
+        .isEqualTo(0);
+  }
+
   private static double chance(int sheets, int seen, int bad, int found) {
     return new HypergeometricDistribution(null, sheets, bad, seen).cumulativeProbability(found);
   }

@@ -79,7 +79,8 @@ record FileFaults(Random random) {
     return names.get(random.nextInt(names.size()));
   }
 
-  private static Map<String, byte[]> parts(byte[] file) {
+  /** The parts of a file, in the order in which they are packed. */
+  static Map<String, byte[]> parts(byte[] file) {
     Map<String, byte[]> parts = new LinkedHashMap<>();
     try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(file))) {
       for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
@@ -91,7 +92,8 @@ record FileFaults(Random random) {
     return parts;
   }
 
-  private static byte[] zipped(Map<String, byte[]> parts) {
+  /** The file of some parts. */
+  static byte[] zipped(Map<String, byte[]> parts) {
     ByteArrayOutputStream file = new ByteArrayOutputStream();
     try (ZipOutputStream zip = new ZipOutputStream(file)) {
       for (Map.Entry<String, byte[]> part : parts.entrySet()) {

@@ -124,7 +124,7 @@ class HardUseTest {
     cleared(empty);
   }
 
-  private static void cleared(Path folder) throws IOException {
+  static void cleared(Path folder) throws IOException {
     try (Stream<Path> files = Files.walk(folder)) {
       for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
         Files.delete(file);

@@ -57,14 +57,15 @@ record Ran(int status, String out, String err) {
     assertThat(out + "\n" + err)
         .doesNotContain("\tat ", "Exception", "sheathwright.", "org.apache", "java.lang");
     if (status != 0) {
-      assertThat(err).isNotBlank();
+      assertThat(out + err).as("what it says").isNotBlank();
     }
     assertThat(err)
         .as("signs that move a terminal's cursor")
         .doesNotContain("\u0007", "\u001B[31m");
   }
 
-  private static Map<String, Long> files(Path folder) {
+  /** What stands in a folder: each file with a sign of its bytes. */
+  static Map<String, Long> files(Path folder) {
     Map<String, Long> files = new TreeMap<>();
     try (Stream<Path> entries = Files.walk(folder)) {
       for (Path file : entries.filter(Files::isRegularFile).toList()) {

@@ -35,7 +35,8 @@ record Sent(Path folder) {
     }
   }
 
-  private static void done(Object... command) {
+  /** Runs a command that must be done. */
+  static void done(Object... command) {
     Ran ran = Ran.of(command);
     if (ran.status() != 0) {
       throw new IllegalStateException(ran.err());
@@ -44,11 +45,11 @@ record Sent(Path folder) {
 
   /** A copy of the job. */
   Path copy(Path into) {
-    copied(folder, into);
-    return into;
+    return copied(folder, into);
   }
 
-  private static void copied(Path from, Path into) {
+  /** A folder and all in it, copied into another that may be there. */
+  static Path copied(Path from, Path into) {
     try (Stream<Path> files = Files.walk(from)) {
       for (Path file : files.toList()) {
         Path copy = into.resolve(from.relativize(file).toString());
@@ -58,6 +59,7 @@ record Sent(Path folder) {
           Files.copy(file, copy);
         }
       }
+      return into;
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
     }

@@ -2,8 +2,10 @@ package sheathwright.repl;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.StringReader;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -124,6 +126,34 @@ class EndsTest {
       assertThat(EstimatorGuideTest.answer(session, chain)).doesNotContain("\n");
       assertThat(EstimatorGuideTest.answer(session, "a")).isEqualTo("1");
     }
+  }
+
+  @Test
+  @Timeout(60)
+  void aBracketLeftOpen_takesNoLongTimeToFind() {
+    String open = "total = sheets(1\n";
+    assertThat(piped(open + "+ 2\n".repeat(300))).contains("the line is not finished");
+    assertThat(piped(open + "+ 2\n".repeat(1_500)))
+        .startsWith("standard input:1: what begins here is not finished after 1,000 lines;");
+    try (Session session = new Session()) {
+      String typed = open;
+      for (int line = 0; line < 300; line++) {
+        assertThat(session.isComplete(typed)).isFalse();
+        typed += "+ 2\n";
+      }
+      assertThat(session.isComplete(typed + ")\n")).isTrue();
+    }
+  }
+
+  private static String piped(String lines) {
+    StringWriter err = new StringWriter();
+    int status =
+        Script.pipe(
+            new BufferedReader(new StringReader(lines)),
+            new PrintWriter(new StringWriter()),
+            new PrintWriter(err, true));
+    assertThat(status).isEqualTo(Script.REFUSED);
+    return err.toString();
   }
 
   @Test

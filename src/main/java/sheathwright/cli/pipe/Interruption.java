@@ -3,6 +3,7 @@ package sheathwright.cli.pipe;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import sheathwright.cutting.Patience;
+import sheathwright.figure.Shown;
 
 /**
  * Ctrl-C during a search: patience runs out at once, the search hands over the best plan that it
@@ -24,7 +25,7 @@ public final class Interruption implements AutoCloseable {
   private final CountDownLatch said = new CountDownLatch(1);
   private final Thread listener = new Thread(this::interrupt, "ctrl-c");
   private volatile boolean isInterrupted;
-  private boolean isListening;
+  private volatile boolean isListening;
 
   /** Listens from when a search asks for patience. */
   public Interruption(Watch watch) {
@@ -43,7 +44,7 @@ public final class Interruption implements AutoCloseable {
       double gone = (System.nanoTime() - start) / NANOSECONDS;
       if (gone - shown[0] > SECONDS_BETWEEN_LOOKS) {
         shown[0] = gone;
-        watch.show("%.0f of %.0f seconds; Ctrl-C takes the best so far".formatted(gone, seconds));
+        watch.show(Shown.text("%.0f of %.0f seconds; Ctrl-C takes the best so far", gone, seconds));
       }
       return isInterrupted ? 0 : seconds - gone;
     };

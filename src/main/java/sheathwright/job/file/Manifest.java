@@ -1,19 +1,17 @@
 package sheathwright.job.file;
 
 import java.io.ByteArrayInputStream;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
+import sheathwright.job.table.ProblemsException;
 
 /**
  * What a workbook of ours carries to say what was written into it, and its SHA-256: the same
@@ -33,8 +31,6 @@ public final class Manifest {
   /** Where it lies in a file of ours; another program may lay it elsewhere among custom XML. */
   public static final String PART = FOLDER + "item1.xml";
 
-  private static final int MOST_BYTES = 64_000_000;
-
   private Manifest() {}
 
   /** A reader of XML that looks nothing up outside and follows no entity. */
@@ -48,19 +44,13 @@ public final class Manifest {
 
   /** The manifest in a workbook's file, if it has one that can be read. */
   public static Optional<byte[]> in(byte[] workbook) {
-    try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(workbook))) {
-      for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-        if (mayBe(entry.getName())) {
-          byte[] xml = zip.readNBytes(MOST_BYTES);
-          if (isOurs(xml)) {
-            return Optional.of(xml);
-          }
-        }
-      }
-    } catch (IOException broken) {
-      // what is no workbook has none
+    try {
+      return Unpacked.parts("", workbook, Manifest::mayBe).values().stream()
+          .filter(Manifest::isOurs)
+          .findFirst();
+    } catch (ProblemsException unreadable) {
+      return Optional.empty(); // what is no workbook has none
     }
-    return Optional.empty();
   }
 
   /** Whether an entry of a packed file could be it. */

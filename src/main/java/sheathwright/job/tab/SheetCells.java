@@ -6,6 +6,8 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import sheathwright.job.file.CellCount;
+import sheathwright.figure.Shown;
 
 /**
  * The cells of one sheet that hold anything, by line and column counted from 0, as somebody would
@@ -25,9 +27,11 @@ final class SheetCells {
   record Cell(String text, boolean isFormula) {}
 
   private final SortedMap<Integer, SortedMap<Integer, Cell>> lines = new TreeMap<>();
+  private final CellCount count;
 
   /** Reads a sheet's part. */
   SheetCells(PartReader sheet, List<String> shared, NumberForms forms, String name) {
+    count = new CellCount(name);
     int row = -1;
     int column = -1;
     while (sheet.next()) {
@@ -68,9 +72,9 @@ final class SheetCells {
     if (row >= MOST_LINES || column >= MOST_COLUMNS) {
       throw WorkbookParts.refused(
           name,
-          "something stands in %s, beyond the %,d lines and %d columns that are read; take it out"
-              .formatted(address(row, column), MOST_LINES, MOST_COLUMNS));
+          Shown.text("something stands in %s, beyond the %,d lines and %s columns that are read; take it out", address(row, column), MOST_LINES, MOST_COLUMNS));
     }
+    count.add(0);
     String text =
         switch (kind) {
           case "s" -> shared.get(Integer.parseInt(value));
@@ -79,9 +83,7 @@ final class SheetCells {
           case "inlineStr" -> value;
           default -> plain(value);
         };
-    lines
-        .computeIfAbsent(row, key -> new TreeMap<>())
-        .put(column, new Cell(text.replace("\r\n", "\n"), isFormula));
+    lines.computeIfAbsent(row, key -> new TreeMap<>()).put(column, new Cell(text, isFormula));
   }
 
   /** A text of the part that begins here, its runs put together, without what tells its sound. */
@@ -103,9 +105,11 @@ final class SheetCells {
     List<String> texts = new ArrayList<>();
     if (parts.has("xl/sharedStrings.xml")) {
       PartReader part = parts.part("xl/sharedStrings.xml");
+      CellCount count = new CellCount(parts.name());
       while (part.next()) {
         if (part.begins("si")) {
           texts.add(string(part, "si"));
+          count.add(0);
         }
       }
     }
@@ -113,7 +117,8 @@ final class SheetCells {
   }
 
   /** A text in which {@code _x0041_} stands for a character by its number. */
-  private static String plain(String text) {
+  private static String plain(String written) {
+    String text = written.replace("\r\n", "\n");
     return text.contains("_x")
         ? BY_NUMBER
             .matcher(text)

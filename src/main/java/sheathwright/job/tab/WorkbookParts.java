@@ -1,32 +1,16 @@
 package sheathwright.job.tab;
 
-import java.io.ByteArrayInputStream;
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
-import sheathwright.figure.Shown;
-import sheathwright.figure.Units;
-import sheathwright.job.file.FileTrouble;
+import sheathwright.job.file.Unpacked;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
 
-/**
- * The parts of a workbook's file (ECMA-376, Office Open XML), taken out with care: somebody else
- * may have sent it. No part is run, followed or fetched.
- */
+/** The parts of a workbook's file that hold tables; no part is run, followed or fetched. */
 final class WorkbookParts {
-
-  private static final int MOST_BYTES = 64_000_000;
-  private static final long MOST_UNPACKED = 100_000_000;
-  private static final int MOST_PARTS = 4_000;
 
   /** Parts that do something, or fetch something, when a program opens them. */
   private static final Map<String, String> REFUSED =
@@ -53,18 +37,7 @@ final class WorkbookParts {
    * @throws ProblemsException if there is no such file, or it is not a workbook that may be read
    */
   static WorkbookParts in(Path file) {
-    String name = String.valueOf(file.getFileName());
-    try (InputStream stream = Files.newInputStream(file)) {
-      byte[] bytes = stream.readNBytes(MOST_BYTES + 1);
-      if (bytes.length > MOST_BYTES) {
-        throw refused(name, "it is longer than %s bytes, the most that is read", MOST_BYTES);
-      }
-      return of(name, bytes);
-    } catch (NoSuchFileException missing) {
-      throw refused(name, "there is no such file");
-    } catch (IOException unreadable) {
-      throw refused(name, "it cannot be read: " + FileTrouble.of(unreadable));
-    }
+    return of(String.valueOf(file.getFileName()), Unpacked.file(file));
   }
 
   private static WorkbookParts of(String name, byte[] bytes) {
@@ -74,30 +47,14 @@ final class WorkbookParts {
           "it is not an .xlsx workbook, or it has a password; save it as .xlsx without a password");
     }
     Map<String, byte[]> parts = new HashMap<>();
-    long unpacked = 0;
-    try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
-      for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-        String part = entry.getName().toLowerCase(Locale.ROOT);
-        refuseWhatRuns(name, part);
-        if (parts.size() == MOST_PARTS) {
-          throw refused(name, "it has more than %s parts, the most that is read", MOST_PARTS);
-        }
-        byte[] held = zip.readNBytes((int) (MOST_UNPACKED - unpacked + 1));
-        unpacked += held.length;
-        if (unpacked > MOST_UNPACKED) {
-          throw refused(
-              name, "it unpacks to more than %s bytes, the most that is read", MOST_UNPACKED);
-        }
-        if (part.endsWith(".xml") || part.endsWith(".rels")) {
-          if (parts.put(part, held) != null) {
-            throw refused(name, "it has the part " + part + " twice; save it anew");
-          }
-        }
-      }
-    } catch (IOException | IllegalArgumentException broken) {
-      throw refused(name, "it is damaged; save it anew");
-    }
+    Unpacked.parts(name, bytes, part -> isRead(name, part.toLowerCase(Locale.ROOT)))
+        .forEach((part, held) -> parts.put(part.toLowerCase(Locale.ROOT), held));
     return new WorkbookParts(name, parts);
+  }
+
+  private static boolean isRead(String name, String part) {
+    refuseWhatRuns(name, part);
+    return part.endsWith(".xml") || part.endsWith(".rels");
   }
 
   private static void refuseWhatRuns(String name, String part) {
@@ -133,10 +90,6 @@ final class WorkbookParts {
       throw refused(name, "it has no part " + part + "; save it anew as .xlsx");
     }
     return new PartReader(name, held);
-  }
-
-  private static ProblemsException refused(String name, String message, long number) {
-    return refused(name, message.formatted(Shown.with(Units.RATIO, number)));
   }
 
   static ProblemsException refused(String name, String message) {

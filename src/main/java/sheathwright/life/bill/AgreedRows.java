@@ -45,7 +45,7 @@ public final class AgreedRows {
     made.addItems();
     made.addSums();
     made.addLimits();
-    return made.rows;
+    return List.copyOf(made.rows);
   }
 
   private void addItems() {

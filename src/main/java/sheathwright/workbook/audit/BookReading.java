@@ -9,7 +9,9 @@ import java.util.Optional;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
+import sheathwright.job.file.CellCount;
 import sheathwright.job.file.Manifest;
+import sheathwright.job.table.ProblemsException;
 
 /**
  * A workbook's file, read in one pass: nothing in it is worked out, followed or run (SpreadsheetML,
@@ -35,11 +37,13 @@ final class BookReading {
 
   private final String name;
   private final Map<String, byte[]> parts;
+  private final CellCount count;
   private final Reading reading = new Reading(Optional.empty());
 
   private BookReading(String name, Map<String, byte[]> parts) {
     this.name = name;
     this.parts = parts;
+    count = new CellCount(name);
   }
 
   /**
@@ -52,6 +56,8 @@ final class BookReading {
     BookReading book = new BookReading(name, PackedParts.of(name, file));
     try {
       book.read();
+    } catch (ProblemsException tooMuch) {
+      throw tooMuch;
     } catch (XMLStreamException | RuntimeException broken) {
       throw PackedParts.refused(
           name,
@@ -96,9 +102,9 @@ final class BookReading {
         id = xml.getAttributeValue(i);
       }
     }
-    byte[] part = parts.get(targets.getOrDefault(id, ""));
+    byte[] part = parts.get(Optional.ofNullable(targets.remove(id)).orElse(""));
     if (part != null) {
-      SheetReading.read(Manifest.reader(part), pane, texts, open);
+      SheetReading.read(Manifest.reader(part), pane, texts, open, count);
     }
     reading.panes().put(pane.name(), pane);
   }
@@ -129,7 +135,10 @@ final class BookReading {
       int event = xml.next();
       if (event == XMLStreamConstants.START_ELEMENT) {
         switch (xml.getLocalName()) {
-          case "si" -> text.setLength(0);
+          case "si" -> {
+            text.setLength(0);
+            count.add(0);
+          }
           case "t" -> text.append(xml.getElementText());
           default -> {}
         }

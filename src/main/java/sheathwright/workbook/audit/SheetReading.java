@@ -8,6 +8,7 @@ import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import org.apache.poi.ss.util.CellAddress;
+import sheathwright.job.file.CellCount;
 
 /** The part of one tab, read once from its beginning to its end (ECMA-376, 18.3.1). */
 final class SheetReading {
@@ -19,14 +20,18 @@ final class SheetReading {
   private final Pane pane;
   private final List<String> texts;
   private final BitSet open;
+  private final CellCount count;
   private final Map<String, Shared> shared = new HashMap<>();
   private int row = -1;
   private int column = -1;
+  private int columnsTold; // each column is told once, from left to right (18.3.1.17)
 
   /** A formula that other cells take over. */
   private record Shared(String formula, int row, int column) {}
 
-  private SheetReading(XMLStreamReader xml, Pane pane, List<String> texts, BitSet open) {
+  private SheetReading(
+      XMLStreamReader xml, Pane pane, List<String> texts, BitSet open, CellCount count) {
+    this.count = count;
     this.xml = xml;
     this.pane = pane;
     this.texts = texts;
@@ -38,10 +43,11 @@ final class SheetReading {
    *
    * @param texts that cells share
    * @param open which styles are not locked
+   * @param count of the cells of the whole workbook
    */
-  static void read(XMLStreamReader xml, Pane pane, List<String> texts, BitSet open)
+  static void read(XMLStreamReader xml, Pane pane, List<String> texts, BitSet open, CellCount count)
       throws XMLStreamException {
-    new SheetReading(xml, pane, texts, open).read();
+    new SheetReading(xml, pane, texts, open, count).read();
   }
 
   private void read() throws XMLStreamException {
@@ -89,9 +95,11 @@ final class SheetReading {
   private void hiddenColumns() {
     if (isSet("hidden") || isNought("width")) {
       int last = Math.min(Integer.parseInt(xml.getAttributeValue(null, "max")), MOST_COLUMNS);
-      for (int i = Integer.parseInt(xml.getAttributeValue(null, "min")); i <= last; i++) {
+      int first = Integer.parseInt(xml.getAttributeValue(null, "min"));
+      for (int i = Math.max(first, columnsTold + 1); i <= last; i++) {
         pane.hiddenColumns().add(i - 1);
       }
+      columnsTold = Math.max(columnsTold, last);
     }
   }
 
@@ -128,6 +136,7 @@ final class SheetReading {
     }
     Held held = held(type == null ? "n" : type, formula, value.toString(), isOpen);
     if (!held.isEmpty() || isOpen) {
+      count.add(0);
       pane.put(row, column, held);
     }
   }
@@ -144,9 +153,11 @@ final class SheetReading {
       return text;
     }
     Shared first = shared.get(number);
-    return first == null
-        ? "#REF!"
-        : FormulaText.shifted(first.formula(), row - first.row(), column - first.column());
+    if (first == null) {
+      return "#REF!";
+    }
+    count.add(first.formula().length());
+    return References.shifted(first.formula(), row - first.row(), column - first.column());
   }
 
   private Held held(String type, String formula, String value, boolean isOpen) {

@@ -186,7 +186,7 @@ public final class DeckMap {
   private String inWords() {
     List<String> told = new ArrayList<>();
     told.add(
-        "Plane %s to scale, %s along the eave and %s up the slope, with %d %s"
+        "Plane %s to scale, %s along the eave and %s up the slope, with %s %s"
             .formatted(
                 plane.name(),
                 Lengths.inFeetAndInches(bounds.width()),

@@ -15,9 +15,8 @@ import java.util.function.Supplier;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import sheathwright.job.file.FileTrouble;
+import sheathwright.job.file.Unpacked;
 import sheathwright.job.office.Firm;
-import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.workbook.file.LogProvider;
 import sheathwright.workbook.told.Photos;
@@ -29,7 +28,8 @@ public final class OfficeLetterhead {
     LogProvider.settle();
   }
 
-  private static final LocalDateTime FIXED_DATE = LocalDateTime.of(1980, 1, 1, 0, 0);
+  /** The first moment that a packed file bears without a time zone beside it. */
+  private static final LocalDateTime FIXED_DATE = LocalDateTime.of(1980, 1, 1, 0, 0, 2);
   private static final String TYPES = "[Content_Types].xml";
 
   private final LetterKind kind;
@@ -79,15 +79,7 @@ public final class OfficeLetterhead {
   }
 
   private static OfficeLetterhead read(LetterKind kind, Path path) {
-    try {
-      return new OfficeLetterhead(
-          kind, String.valueOf(path.getFileName()), Files.readAllBytes(path));
-    } catch (IOException unreadable) {
-      throw new ProblemsException(
-          List.of(
-              new Problem(
-                  path.toString(), 0, "", "it cannot be read: " + FileTrouble.of(unreadable))));
-    }
+    return new OfficeLetterhead(kind, String.valueOf(path.getFileName()), Unpacked.file(path));
   }
 
   /**

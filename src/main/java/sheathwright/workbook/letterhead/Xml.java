@@ -32,6 +32,13 @@ final class Xml {
   static final String RELATIONS =
       "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 
+  /**
+   * A tree takes some twenty times the room of its text; no letterhead's sheet is a tenth of it.
+   */
+  private static final int MOST_BYTES = 8_000_000;
+
+  private static final String MOST_DEPTH = "200";
+
   private Xml() {}
 
   /**
@@ -41,9 +48,20 @@ final class Xml {
    * @throws ProblemsException if the part is broken or declares entities of its own
    */
   static Element root(String file, byte[] part) {
+    if (part.length > MOST_BYTES) {
+      throw new ProblemsException(
+          List.of(
+              new Problem(
+                  file,
+                  0,
+                  "",
+                  "one of its parts is longer than %,d bytes, the most that is read of a letterhead"
+                      .formatted(MOST_BYTES))));
+    }
     try {
       DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultNSInstance();
       factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+      factory.setAttribute("jdk.xml.maxElementDepth", MOST_DEPTH);
       DocumentBuilder builder = factory.newDocumentBuilder();
       builder.setErrorHandler(null);
       return builder.parse(new ByteArrayInputStream(part)).getDocumentElement();

@@ -213,7 +213,7 @@ final class OrderPhonePage {
         .forEach(entry -> page.text(sentence(entry.getKey(), entry.getValue())));
     int more = placesByReason.size() - MOST_REASONS;
     if (more > 0) {
-      page.text("Further reasons on the next page: %d.".formatted(more));
+      page.text("Further reasons on the next page: %s.".formatted(more));
     }
   }
 

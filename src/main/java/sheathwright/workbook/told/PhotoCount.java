@@ -72,7 +72,7 @@ public record PhotoCount(Map<View, Integer> count, int marks, List<String> unsee
     count.forEach((view, many) -> kinds.add(many + " " + SHOWN.get(view)));
     return together() == 0
         ? "no photograph"
-        : "%d %s (%s)"
+        : "%s %s (%s)"
             .formatted(
                 together(),
                 together() == 1 ? "photograph" : "photographs",
@@ -89,7 +89,7 @@ public record PhotoCount(Map<View, Integer> count, int marks, List<String> unsee
                     unseen.size() == 1 ? "mark " : "marks ",
                     String.join(", ", unseen.subList(0, Math.min(unseen.size(), MOST_NAMED))),
                     unseen.size() > MOST_NAMED
-                        ? " and %d more".formatted(unseen.size() - MOST_NAMED)
+                        ? " and %s more".formatted(unseen.size() - MOST_NAMED)
                         : ""));
   }
 

@@ -1,4 +1,4 @@
-package sheathwright.cli;
+package sheathwright.cli.pipe;
 
 import java.time.LocalDate;
 
@@ -6,14 +6,15 @@ import java.time.LocalDate;
  * The day on which a command is run. Nothing that is written depends on it; only what is said to
  * whoever sits there does.
  */
-final class Today {
+public final class Today {
 
   /** Says another day, so that a test of today is one of tomorrow. */
   private static final String PROPERTY = "sheathwright.today";
 
   private Today() {}
 
-  static LocalDate day() {
+  /** That day. */
+  public static LocalDate day() {
     String said = System.getProperty(PROPERTY, "");
     return said.isEmpty() ? LocalDate.now() : LocalDate.parse(said);
   }

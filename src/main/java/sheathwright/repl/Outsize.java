@@ -1,0 +1,59 @@
+package sheathwright.repl;
+
+/**
+ * A line that is more than the compiler takes: brackets that stand too deep in each other, or a
+ * line that is not finished after very many.
+ */
+final class Outsize {
+
+  /** Far beyond what a person writes, far below where the compiler's stack ends. */
+  private static final int DEEPEST = 200;
+
+  /**
+   * Each line that is added is read with all before it, so a bracket left open costs their square.
+   */
+  private static final int MOST_LINES = 1_000;
+
+  private Outsize() {}
+
+  static boolean is(String text) {
+    return depth(text) > DEEPEST || lines(text) > MOST_LINES;
+  }
+
+  /** What is said of a line that is too much. */
+  static String complaint(String text) {
+    int depth = depth(text);
+    return depth > DEEPEST
+        ? "brackets stand %,d deep in each other; %d at most: give a part a name of its own, and use the name"
+            .formatted(depth, DEEPEST)
+        : "what begins here is not finished after %,d lines; is a bracket left open? Close it, or write the whole in smaller parts"
+            .formatted(MOST_LINES);
+  }
+
+  private static long lines(String text) {
+    return text.strip().chars().filter(c -> c == '\n').count() + 1;
+  }
+
+  private static int depth(String text) {
+    int depth = 0;
+    int deepest = 0;
+    char quote = 0;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (quote != 0) {
+        if (c == '\\') {
+          i++;
+        } else if (c == quote) {
+          quote = 0;
+        }
+      } else if (c == '"') {
+        quote = c;
+      } else if ("([{".indexOf(c) >= 0) {
+        deepest = Math.max(deepest, ++depth);
+      } else if (")]}".indexOf(c) >= 0) {
+        depth--;
+      }
+    }
+    return deepest;
+  }
+}
