@@ -40,7 +40,7 @@ final class JobStep extends StepDay {
    */
   static void tell(String where, PhotoCount photographs, CommandSpec command) {
     String count =
-        photographs.missing().isPresent() ? photographs.counted() + "." : photographs.words();
+        photographs.missing().isPresent() ? photographs.counted() + "." : photographs.said();
     Voice.say(command, where + ": " + count);
     photographs
         .missing()

@@ -20,6 +20,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.apache.poi.ss.util.WorkbookUtil;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
@@ -49,6 +50,8 @@ public final class Book {
   private final XSSFWorkbook workbook = new XSSFWorkbook();
   private final Look look;
   private final Ranges ranges = new Ranges();
+  private static final int LONGEST_NAME_OF_A_TAB = 31;
+
   private final Map<String, Tab> tabs = new LinkedHashMap<>();
   private final Map<Traced, Place> places = new LinkedHashMap<>();
   private final Map<String, Map<Traced, Place>> copies = new HashMap<>();
@@ -116,8 +119,21 @@ public final class Book {
     return tab;
   }
 
+  /** What a tab may be called that is to be called so: safe, and no other's name. */
+  public String nameOfATab(String wanted) {
+    String safe = WorkbookUtil.createSafeSheetName(wanted, '-');
+    String name = safe;
+    for (int i = 2; hasTab(name); i++) {
+      String number = " " + i;
+      int fits = Math.min(safe.length(), LONGEST_NAME_OF_A_TAB - number.length());
+      name = safe.substring(0, fits) + number;
+    }
+    return name;
+  }
+
   /** A new tab behind another, with its columns and under the same title but for its name. */
-  Tab tabBehind(Tab before, String name) {
+  Tab tabBehind(Tab before, String wanted) {
+    String name = nameOfATab(wanted);
     int[] widths = IntStream.range(0, before.columns()).map(before::width).toArray();
     Tab tab = tab(name, widths);
     for (int column = 0; column < tab.columns(); column++) {

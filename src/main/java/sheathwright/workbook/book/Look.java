@@ -256,10 +256,7 @@ public final class Look {
       }
       case COLUMN_HEAD, COLUMN_HEAD_RIGHT, TOTAL, TOTAL_LABEL, STATUS, VERDICT ->
           font.setBold(true);
-      case NOTE, CAPTION, SIGNATURE -> {
-        font.setFontHeightInPoints((short) 9);
-        font.setColor(STONE);
-      }
+      case NOTE, CAPTION, SIGNATURE -> font.setColor(STONE);
       case LINK -> {
         font.setUnderline(FontUnderline.SINGLE);
         font.setColor(BARK);
@@ -332,6 +329,9 @@ public final class Look {
     boolean isWhole = figure.refusal().isPresent() || figure.value() == Math.rint(figure.value());
     if (isWhole) {
       return PLAIN;
+    }
+    if (unit.equals(Units.PERCENT)) {
+      return figure.step().isLiteral() ? "#,##0.0##" : "#,##0.0";
     }
     return unit.equals(Units.SHEET) ? "#,##0.0#" : "#,##0.000";
   }

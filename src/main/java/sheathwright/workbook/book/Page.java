@@ -1,5 +1,7 @@
 package sheathwright.workbook.book;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.poi.ss.usermodel.PaperSize;
 import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -27,6 +29,9 @@ public final class Page {
 
   /** Title, heading and column heads of a list that fills a page, in points. */
   private static final double TOP = 120;
+
+  /** Programs take a column up to a tenth wider than its dots; what runs over is a page more. */
+  private static final double SURELY_WIDE = 0.9;
 
   /** So many lines at least stand on the page of their heading. */
   private static final int LINES_WITH_A_HEADING = 2;
@@ -104,11 +109,35 @@ public final class Page {
   }
 
   /**
-   * Says where each page begins: before a list that would be cut and is not longer than a page,
-   * before a heading that would stand alone at the foot of one, or where a page is full.
+   * Says where each page begins, at the largest size of letters that takes no more pages than the
+   * smallest would. A program that is told both where pages begin and that all is to fit forgets
+   * one of the two, so the size is said outright.
    */
   private static void breakBetweenLists(Tab tab, boolean isUpright) {
-    double room = roomOn(tab, isUpright);
+    double paper = across(tab, isUpright) * (isUpright ? WIDE_UPRIGHT : WIDE_ACROSS);
+    int widest = (int) Math.floor(100 * Math.min(1, SURELY_WIDE * paper / wide(tab)));
+    int smallest = (int) Math.ceil(100 * SMALLEST);
+    int fewest = broken(tab, room(isUpright, Math.min(smallest, widest))).size();
+    int percent = widest;
+    while (percent > smallest && broken(tab, room(isUpright, percent)).size() > fewest) {
+      percent--;
+    }
+    broken(tab, room(isUpright, percent)).forEach(tab.sheet()::setRowBreak);
+    tab.sheet().setFitToPage(false);
+    tab.sheet().getPrintSetup().setScale((short) percent);
+  }
+
+  /** How many points of its lines a page holds that is printed at so many percent. */
+  private static double room(boolean isUpright, int percent) {
+    return (isUpright ? POINTS_UPRIGHT : POINTS_ACROSS) * SURELY * 100 / percent;
+  }
+
+  /**
+   * The last line of each page: before a list that would be cut and is not longer than a page,
+   * before a heading that would stand alone at the foot of one, or where a page is full.
+   */
+  private static List<Integer> broken(Tab tab, double room) {
+    List<Integer> last = new ArrayList<>();
     double again = 0;
     for (int line = tab.firstRepeated(); line <= tab.lastRepeated(); line++) {
       again += tab.height(line);
@@ -119,25 +148,35 @@ public final class Page {
       boolean isBegun = line > 0 && tab.sheet().isRowBroken(line - 1);
       double wanted = isFresh ? 0 : together(tab, line, room - again);
       if (isBegun || used + Math.max(wanted, tab.height(line)) > room) {
-        if (!isBegun) {
-          tab.sheet().setRowBreak(line - 1);
-        }
+        last.add(line - 1);
         used = again;
         isFresh = true;
       }
       used += tab.height(line);
       isFresh = isFresh && (line < Tab.FIRST_LINE || tab.isBlank(line));
     }
+    return last;
   }
 
   /** How tall a page of a tab is as its lines are counted, in points. */
   private static double roomOn(Tab tab, boolean isUpright) {
+    double paper = across(tab, isUpright) * (isUpright ? WIDE_UPRIGHT : WIDE_ACROSS);
+    double scale = Math.min(1, paper / wide(tab));
+    return (isUpright ? POINTS_UPRIGHT : POINTS_ACROSS) * SURELY / scale;
+  }
+
+  /** How many pages side by side a tab takes whose letters are not to be shrunk too far. */
+  private static int across(Tab tab, boolean isUpright) {
+    double paper = isUpright ? WIDE_UPRIGHT : WIDE_ACROSS;
+    return tab.isOnOnePage() ? 1 : (int) Math.ceil(wide(tab) * SMALLEST / paper);
+  }
+
+  private static double wide(Tab tab) {
     double dots = 0;
     for (int column = 0; column < tab.across(); column++) {
       dots += tab.sheet().getColumnWidthInPixels(column);
     }
-    double scale = Math.min(1, (isUpright ? WIDE_UPRIGHT : WIDE_ACROSS) / (dots * POINTS_A_DOT));
-    return (isUpright ? POINTS_UPRIGHT : POINTS_ACROSS) * SURELY / scale;
+    return dots * POINTS_A_DOT;
   }
 
   /** How tall what begins in a line is that is not to be cut; 0 where nothing begins. */
@@ -185,8 +224,8 @@ public final class Page {
     sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.TOP, 0.6);
     sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.BOTTOM, 0.7);
     PrintSetup print = sheet.getPrintSetup();
-    print.setFitWidth((short) 1);
     boolean isUpright = isUpright(tab);
+    print.setFitWidth((short) across(tab, isUpright));
     print.setFitHeight((short) (tab.isOnOnePage() ? 1 : pages(tab, isUpright)));
     if (!tab.isKeptBack() && tab.repeats() && print.getFitHeight() != 1) {
       sheet.setRepeatingRows(new CellRangeAddress(tab.firstRepeated(), tab.lastRepeated(), -1, -1));

@@ -43,6 +43,7 @@ public final class Tab {
       EnumSet.of(Part.LARGE_TEXT, Part.LARGE_LABEL, Part.LARGE_RESULT, Part.CAPTION, Part.NOTE);
 
   private static final String FRACTIONS = "# ??/??";
+  private static final String WHOLE = "#,##0";
   private static final String FRACTIONS_OF_A_LINE =
       "# ??/??\" above\";# ??/??\" below\";\"at the %s\"";
   public static final float LINE_HEIGHT = 13.5f;
@@ -506,6 +507,13 @@ public final class Tab {
     cell.style(book.look().of(Part.RESULT, FRACTIONS));
   }
 
+  /** A number that whoever reads it counts in wholes. */
+  public void whole(String label, Traced value, String note) {
+    TabCell cell = cell(next, 1);
+    shown(label, value, note);
+    cell.style(book.look().of(Part.RESULT, WHOLE));
+  }
+
   /** A number whose place is elsewhere, told again; the self-check holds the two together. */
   public void repeat(String label, Figure<?> value, String note) {
     aside(label, book.repeated(value), note, Part.RESULT);
@@ -595,6 +603,20 @@ public final class Tab {
 
   /** A list whose headings are the names of its columns, in words. */
   public Listing list(Roll roll) {
+    Headed headed = headed(roll);
+    return list(roll, headed.headings(), headed.units());
+  }
+
+  /** The same under its heading; on a tab of its own, if it is longer than a page. */
+  public Listing listUnder(String heading, String name, Roll roll) {
+    Headed headed = headed(roll);
+    return listUnder(heading, name, roll, headed.headings(), headed.units());
+  }
+
+  /** The headings of a list's columns, and what stands in them. */
+  private record Headed(List<String> headings, List<Unit<?>> units) {}
+
+  private static Headed headed(Roll roll) {
     List<String> headings = new ArrayList<>();
     List<Unit<?>> units = new ArrayList<>();
     for (String column : roll.columns()) {
@@ -610,7 +632,7 @@ public final class Tab {
               + (isSaid ? ", " + unit.symbol() : ""));
       units.add(unit);
     }
-    return list(roll, headings, units);
+    return new Headed(headings, units);
   }
 
   /**

@@ -199,7 +199,10 @@ public final class RoofPlan {
             page.columns(),
             lines);
     planes.forEach(plane -> draw(sketch, plane));
-    planes.forEach(plane -> words(sketch, plane, scale));
+    List<Box> taken = new ArrayList<>();
+    planes.forEach(plane -> taken.addAll(taken(plane, scale)));
+    planes.forEach(plane -> name(sketch, plane, scale, taken));
+    planes.forEach(plane -> numbers(sketch, plane, scale));
     page.skip(lines);
     boolean isMarked = planes.stream().anyMatch(plane -> !plane.drawn().marks().isEmpty());
     page.note(isMarked ? note + " Numbers are those of the list." : note);
@@ -226,16 +229,47 @@ public final class RoofPlan {
     return OnWood.of(plane.drawn().plane(), mark.box());
   }
 
-  private static void words(Sketch sketch, Placed plane, double scale) {
-    String name = plane.drawn().name();
-    sketch.words(name, plane.name(), LETTER_POINTS * name.length() * scale, NAME_POINTS * scale, 9);
+  /** Where a name may not stand: on openings, on what is marked, and on its numbers. */
+  private static List<Box> taken(Placed plane, double scale) {
+    List<Box> taken = new ArrayList<>();
+    plane.drawn().plane().openings(Reading.aside()).stream()
+        .map(plane::corners)
+        .map(FreeSpot::around)
+        .forEach(taken::add);
     for (Numbered mark : plane.drawn().marks()) {
-      String number = String.valueOf(mark.number());
-      Spot middle = plane.onPaper().apply(on(plane, mark).middle());
-      double high = NUMBER_POINTS * scale;
-      double wide = (number.length() * 7 + 5) * scale;
-      sketch.box(Pen.CHIP, Box.at(middle.x() - wide / 2, middle.y() - high / 2, wide, high));
-      sketch.words(number, middle, wide, high, 9);
+      plane.onPaper(on(plane, mark).rings()).stream().map(FreeSpot::around).forEach(taken::add);
+      taken.add(chip(plane, mark, scale));
     }
+    return taken;
+  }
+
+  /** Writes a plane's name where nothing lies, and takes its place. */
+  private static void name(Sketch sketch, Placed plane, double scale, List<Box> taken) {
+    String name = plane.drawn().name();
+    double wide = LETTER_POINTS * name.length() * scale;
+    double high = NAME_POINTS * scale;
+    Spot middle = new FreeSpot(plane.rings(), taken).near(plane.name(), wide, high);
+    taken.add(FreeSpot.box(middle, wide, high));
+    sketch.words(name, middle, wide, high, 9);
+  }
+
+  private static void numbers(Sketch sketch, Placed plane, double scale) {
+    for (Numbered mark : plane.drawn().marks()) {
+      Box chip = chip(plane, mark, scale);
+      sketch.box(Pen.CHIP, chip);
+      sketch.words(
+          String.valueOf(mark.number()),
+          new Spot(chip.middleX(), chip.middleY()),
+          chip.width(),
+          chip.height(),
+          9);
+    }
+  }
+
+  /** What a number stands on, in the middle of what it marks. */
+  private static Box chip(Placed plane, Numbered mark, double scale) {
+    int digits = String.valueOf(mark.number()).length();
+    Spot middle = plane.onPaper().apply(on(plane, mark).middle());
+    return FreeSpot.box(middle, (digits * 7 + 5) * scale, NUMBER_POINTS * scale);
   }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.apache.poi.ss.util.WorkbookUtil;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Reading;
 import sheathwright.figure.Roll;
@@ -17,6 +16,7 @@ import sheathwright.job.Estimate;
 import sheathwright.job.Leveling;
 import sheathwright.job.SurveyedPlane;
 import sheathwright.leveling.plan.LevelPlan;
+import sheathwright.life.back.CrewTabs;
 import sheathwright.life.supply.Supply;
 import sheathwright.sheathing.patch.PatchPlan;
 import sheathwright.workbook.book.Book;
@@ -29,7 +29,6 @@ import sheathwright.workbook.draw.DeckMap;
  */
 final class CrewPage {
 
-  private static final int LONGEST_NAME = 31;
   private static final int FIRST = 22;
   private static final int OTHERS = 6;
   private static final int LEAST_COLUMNS = 15;
@@ -47,17 +46,17 @@ final class CrewPage {
     this.marks = marks(estimate, part.plane().name(), feet).filter(roll -> !roll.rows().isEmpty());
     int columns = Math.max(LEAST_COLUMNS, marks.map(roll -> roll.columns().size()).orElse(0));
     int[] widths = new int[columns];
-    Arrays.fill(widths, others);
+    Arrays.fill(widths, OTHERS);
+    Arrays.fill(widths, 0, Math.min(columns, CrewTabs.COLUMNS.size()), others);
     widths[0] = FIRST;
     tab =
-        Sections.titled(book.tab(name(book, part.plane().name()), widths), subtitle).inFractions();
+        Sections.titled(book.tab(book.nameOfATab("Crew " + part.plane().name()), widths), subtitle)
+            .inFractions();
   }
 
   /** A page for each plane. */
   static List<CrewPage> of(Book book, Estimate estimate, String subtitle) {
-    List<CrewPage> pages = of(book, estimate, OTHERS, subtitle);
-    pages.forEach(page -> page.tab.onOnePage());
-    return pages;
+    return of(book, estimate, OTHERS, subtitle);
   }
 
   /**
@@ -85,18 +84,6 @@ final class CrewPage {
   /** The tab that it stands on. */
   Tab tab() {
     return tab;
-  }
-
-  /** As the plane is called, as far as a tab may be called so. */
-  private static String name(Book book, String plane) {
-    String wanted = WorkbookUtil.createSafeSheetName("Crew " + plane, '-');
-    String name = wanted;
-    for (int i = 2; book.hasTab(name); i++) {
-      String number = " " + i;
-      int fits = Math.min(wanted.length(), LONGEST_NAME - number.length());
-      name = wanted.substring(0, fits) + number;
-    }
-    return name;
   }
 
   private static Optional<Roll> marks(Estimate estimate, String plane, int feet) {
@@ -215,7 +202,7 @@ final class CrewPage {
         List.of("For patch", "Width, ft", "in", "Height, ft", "in", "Sheet"),
         numbers(5, false));
     tab.shown("Scabs under ends", plan.scabs(), "");
-    tab.shown("Blocking or clips along new edges", plan.blocking(), "");
+    tab.whole("Blocking or clips along new edges", plan.blocking().roundedUp(), "");
   }
 
   private void sisters(Roll roll) {

@@ -19,6 +19,10 @@ final class HistoryPage {
 
   static void write(Book book, Revisions revisions, String subtitle) {
     Tab tab = Sections.titled(book.tab(Revisions.HISTORY, 8, 14, 16, 74), subtitle);
+    if (revisions.all().size() == 1) {
+      // nothing has changed yet, and nobody prints that
+      tab.keptBack();
+    }
     headed(tab, Revisions.HEADINGS);
     for (Revision revision : revisions.all()) {
       int line = tab.line();

@@ -77,7 +77,8 @@ final class ProofPage {
     checks(tab, estimate.site().checks(), HOLDS, "falls short");
     SitePage.proof(tab, estimate);
     checked(tab, estimate);
-    Sections.cautions(tab);
+    tab.note(
+        "What can hurt somebody on or below the roof stands on the tabs Read me first and What to do.");
   }
 
   /** How the functions were checked that the estimate's numbers came out of. */

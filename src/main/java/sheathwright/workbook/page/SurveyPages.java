@@ -81,13 +81,20 @@ final class SurveyPages {
 
   private void write() {
     for (SurveyedPlane plane : survey.planes()) {
-      strings.heading("Plane " + plane.name() + ", below the string");
-      strings.list(plane.readings().roll());
+      String name = "Plane " + plane.name();
+      strings.listUnder(
+          name + ", below the string",
+          "Below the string, " + plane.name(),
+          plane.readings().roll());
       strings.entry("Recheck", plane.readings().suspectCount(), "none is dropped");
-      strings.heading("Plane " + plane.name() + ", above the string before and after");
-      stations.put(plane, strings.list(plane.stations()));
-      strings.heading("Plane " + plane.name() + ", how far the rafters sag");
-      strings.list(plane.sags().roll());
+      stations.put(
+          plane,
+          strings.listUnder(
+              name + ", above the string before and after",
+              "Above the string, " + plane.name(),
+              plane.stations()));
+      strings.listUnder(
+          name + ", how far the rafters sag", "Sags, " + plane.name(), plane.sags().roll());
       strings.entry("Worst rafter", plane.sags().rafter(), "");
       strings.entry("Its span over its sag", plane.sags().worst().spanOverSag(), "");
       strings.entry("Allowed", plane.sags().worst().limit(), "by the fraction");
@@ -109,9 +116,10 @@ final class SurveyPages {
 
   private void plane(SurveyedPlane plane) {
     String name = "Plane " + plane.name();
-    rafters.heading(name + ", what is done to each rafter");
+    rafters.heading(name + ", who decides");
     rafters.verdict("Who decides", plane.plan().decision());
-    rafters.list(plane.work());
+    rafters.listUnder(
+        name + ", what is done to each rafter", "Each rafter, " + plane.name(), plane.work());
     rafters.entry("Build-up in all", plane.target().total(), "over every station");
     rafters.entry("Greatest", plane.target().largest(), "");
     rafters.entry("Sisters", plane.plan().totals().sisters(), "");
@@ -129,15 +137,20 @@ final class SurveyPages {
     profile(plane);
     LevelMap.draw(
         rafters, name + ", build-up in inches", plane.name(), plane.straightened().buildUps());
-    list(name + ", the crew's marks: old top below the sister's top", plane.plan().marksRoll());
-    list(name + ", strips", plane.plan().stripsRoll());
-    list(name + ", how thick the strips are", plane.plan().thicknessesRoll());
+    list(
+        name + ", the crew's marks: old top below the sister's top",
+        "Marks, " + plane.name(),
+        plane.plan().marksRoll());
+    list(name + ", strips", "Strips, " + plane.name(), plane.plan().stripsRoll());
+    list(
+        name + ", how thick the strips are",
+        "Thickness, " + plane.name(),
+        plane.plan().thicknessesRoll());
   }
 
-  private void list(String heading, Roll roll) {
+  private void list(String heading, String tab, Roll roll) {
     if (!roll.rows().isEmpty()) {
-      rafters.heading(heading);
-      rafters.list(roll);
+      rafters.listUnder(heading, tab, roll);
     }
   }
 
@@ -187,8 +200,7 @@ final class SurveyPages {
   }
 
   private void cutting(StickCuts cutting) {
-    rafters.heading("The sisters, stick by stick");
+    rafters.listUnder("The sisters, stick by stick", "Sticks", cutting.roll());
     rafters.note("Graded sticks, cut to length and never ripped; 1/8 in for each saw cut.");
-    rafters.list(cutting.roll());
   }
 }

@@ -71,7 +71,7 @@ public record PhotoCount(Map<View, Integer> count, int marks, List<String> unsee
     List<String> kinds = new ArrayList<>();
     count.forEach((view, many) -> kinds.add(many + " " + SHOWN.get(view)));
     return together() == 0
-        ? "No photograph"
+        ? "no photograph"
         : "%s %s (%s)"
             .formatted(
                 together(),
@@ -93,9 +93,14 @@ public record PhotoCount(Map<View, Integer> count, int marks, List<String> unsee
                         : ""));
   }
 
-  /** In one sentence: how many, of what, and whether each mark is seen. */
-  public String words() {
+  /** As it goes on in a sentence: how many, of what, and whether each mark is seen. */
+  public String said() {
     String seen = marks == 0 ? "" : "; each mark is seen before and open";
     return counted() + missing().map(marks -> "; " + marks).orElse(seen) + ".";
+  }
+
+  /** The same in a sentence of its own. */
+  public String words() {
+    return Places.headed(said());
   }
 }

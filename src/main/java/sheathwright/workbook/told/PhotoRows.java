@@ -25,7 +25,7 @@ public final class PhotoRows {
 
   private static final int SIDE_BY_SIDE = 3;
   private static final int LINES = 10;
-  private static final double CAPTION_LINE = 12.5;
+  private static final double CAPTION_LINE = 13.5;
 
   private PhotoRows() {}
 

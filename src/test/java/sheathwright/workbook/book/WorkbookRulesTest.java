@@ -114,7 +114,7 @@ class WorkbookRulesTest {
         assertThat(sheet.isSheetLocked()).isTrue();
         assertThat(workbook.isSheetHidden(i)).isFalse();
         assertThat(workbook.getPrintArea(i)).isNotBlank();
-        assertThat(sheet.getPrintSetup().getFitWidth()).isEqualTo((short) 1);
+        assertThat(sheet.getPrintSetup().getFitWidth()).isPositive();
         assertThat(sheet.getPaneInformation().isFreezePane()).isTrue();
         for (Row row : sheet) {
           assertThat(row.getZeroHeight()).isFalse();
