@@ -18,7 +18,8 @@ class VerifyCommandTest {
 
   /** The triangle of 3, 4 and 5; NDS 12.2C at G 0.42 and 0.131 in, 1380 G^2.5 D = 20.67. */
   private static final String RIGHT =
-      HEADINGS + "slopeFactor,hand,1e-9,9,1.25,,,,\nnail withdrawal,hand,0.001,,,0.42,0.131,smooth,20.67\n";
+      HEADINGS
+          + "slopeFactor,hand,1e-9,9,1.25,,,,\nnail withdrawal,hand,0.001,,,0.42,0.131,smooth,20.67\n";
 
   @TempDir Path folder;
 
@@ -55,7 +56,8 @@ class VerifyCommandTest {
   void aFunctionThatIsNone_isWrongUse() {
     CommandRun ran = CommandRun.of("verify", "slope_facter");
     assertThat(ran.status()).isEqualTo(2);
-    assertThat(ran.err()).startsWith("there is no function \"slope_facter\"; the nearest are slope_factor");
+    assertThat(ran.err())
+        .startsWith("there is no function \"slope_facter\"; the nearest are slope_factor");
   }
 
   @Test
@@ -115,9 +117,11 @@ class VerifyCommandTest {
                 assertThat(line)
                     .startsWith(
                         "mine.csv, line 3, column specific_gravity: slope_factor has no such column"),
-            line -> assertThat(line).startsWith("mine.csv, line 4, column tolerance: tolerance is 2"),
+            line ->
+                assertThat(line).startsWith("mine.csv, line 4, column tolerance: tolerance is 2"),
             line -> assertThat(line).startsWith("mine.csv, line 4, column source: it is blank"),
-            line -> assertThat(line).startsWith("mine.csv, line 5, column shank: shank is \"smoth\""));
+            line ->
+                assertThat(line).startsWith("mine.csv, line 5, column shank: shank is \"smoth\""));
     assertThat(folder.resolve("checked")).doesNotExist();
   }
 
@@ -126,7 +130,8 @@ class VerifyCommandTest {
     Path file = folder.resolve("slope_factor.csv");
     Files.writeString(file, "source,tolerance,rise_in_12,slope_factor\nhand,1e-9,9,1.25\n");
     assertThat(CommandRun.of("verify", file).out()).startsWith("slope_factor: 1 case, all hold");
-    Files.writeString(folder.resolve("own.csv"), "source,tolerance,rise_in_12,slope_factor\nhand,1e-9,9,1.25\n");
+    Files.writeString(
+        folder.resolve("own.csv"), "source,tolerance,rise_in_12,slope_factor\nhand,1e-9,9,1.25\n");
     assertThat(CommandRun.of("verify", folder.resolve("own.csv")).err())
         .startsWith("own.csv, line 1: no column function says which function each case is of");
   }

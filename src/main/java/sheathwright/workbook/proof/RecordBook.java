@@ -14,8 +14,8 @@ import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.job.table.Problem;
 import sheathwright.proof.Difference;
-import sheathwright.proof.ProgramPrint;
 import sheathwright.proof.OfficeCases;
+import sheathwright.proof.ProgramPrint;
 import sheathwright.proof.Standing;
 import sheathwright.proof.Tested;
 import sheathwright.proof.Told;
@@ -120,7 +120,7 @@ public final class RecordBook {
             Roll.column("hold", each -> count("hold", each, Tested::holding)),
             Roll.column("fail", each -> count("fail", each, Tested::failing)),
             Roll.column("largest", each -> Choice.literal(worst(each, Difference::inWords))),
-            Roll.column("share", each -> Choice.literal(worst(each, Difference::shareInWords))),
+            Roll.column("share", each -> Choice.literal(worst(each, Difference::percentInWords))),
             Roll.column("standing", each -> Choice.literal(Standing.of(each).words())));
     tab.list(
         roll,

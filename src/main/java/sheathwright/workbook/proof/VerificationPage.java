@@ -153,7 +153,7 @@ public final class VerificationPage {
             Told.kinds(tested.kinds()),
             Told.kinds(tested.classes()),
             size,
-            worst.map(Difference::shareInWords).orElse("words alone"),
+            worst.map(Difference::percentInWords).orElse("words alone"),
             size.isEmpty() ? "" : worst.map(each -> mean(tested, each)).orElse(""),
             Standing.of(tested).words(),
             cell(sources(tested.sources().stream(), tested)));
