@@ -64,6 +64,7 @@ final class VerifiedLines {
                       ? "none differs"
                       : book.differing().size() + " differ"));
     }
+    lines.addAll(hung("a plan     ", String.join("; ", VerifiedPlan.of(all.plan()))));
     for (Control control : all.controls()) {
       lines.addAll(
           hung("planted    ", control.what() + ": " + (control.isFound() ? "found" : "NOT FOUND")));

@@ -90,6 +90,13 @@ public final class RecordBook {
                       ? "none differs"
                       : String.join("; ", book.differing())));
     }
+    tab.heading("A plan of cuts, confirmed from its certificate alone");
+    tab.paragraph(
+        "%s; no plan takes less than %s: %s"
+            .formatted(
+                all.plan().plan(),
+                all.plan().least(),
+                all.plan().holds() && all.plan().isProven() ? "proven" : "NOT proven"));
     tab.heading("Wrong values that were planted");
     all.controls()
         .forEach(

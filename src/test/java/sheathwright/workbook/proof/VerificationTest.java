@@ -26,7 +26,7 @@ class VerificationTest {
   }
 
   private Verification with(List<Tested> tested, List<Control> controls, List<OfficeCases> own) {
-    return new Verification(all.prints(), tested, all.books(), controls, own);
+    return new Verification(all.prints(), tested, all.books(), all.plan(), controls, own);
   }
 
   @Test
@@ -37,6 +37,12 @@ class VerificationTest {
         .extracting(Recomputed::name)
         .containsExactly("estimate.xlsx", "quote.xlsx", "calculators.xlsx");
     assertThat(all.books()).allSatisfy(book -> assertThat(book.formulas()).isPositive());
+  }
+
+  @Test
+  void thePlan_isProvenFromItsCertificate() {
+    assertThat(all.plan().holds()).isTrue();
+    assertThat(all.plan().isProven()).isTrue();
   }
 
   @Test
