@@ -19,6 +19,10 @@ public record Difference(
     Result result, String expected, String given, double difference, double allowed) {
 
   private static final double SPOKEN_OF = 0.01;
+
+  /** Below it the last digits of a solver's answer differ by machine, and are told coarsely. */
+  private static final double COARSE = 1e-6;
+
   private static final MathContext TWO = new MathContext(2);
 
   /** Whether it is no more than what is allowed. */
@@ -44,7 +48,7 @@ public record Difference(
   }
 
   /** The same without what it is a share of. */
-  String percentInWords() {
+  public String percentInWords() {
     if (difference == 0) {
       return "none";
     }
@@ -52,20 +56,31 @@ public record Difference(
       return "more than 100 %";
     }
     double percent = 100 * share();
-    return percent < 1 ? "under 1 %" : Shown.text("%.0f %%", percent);
+    if (percent < 1) {
+      return "under 1 %";
+    }
+    return Math.abs(difference) < COARSE
+        ? Shown.text("under %.0f %%", 10 * Math.floor(percent / 10) + 10)
+        : Shown.text("%.0f %%", percent);
   }
 
   /** How large it is, with its unit; empty where it is nothing to speak of. */
   public String inWords() {
-    if (!isOfNumbers() || share() < SPOKEN_OF) {
-      return "";
-    }
-    return sized(Math.abs(difference));
+    return !isOfNumbers() || share() < SPOKEN_OF ? "" : sized(Math.abs(difference));
   }
 
-  /** A difference of this result's, in two digits with its unit. */
+  /**
+   * A difference of this result's with its unit: in two digits, or, where machines may differ, as
+   * the power of ten that it stays under.
+   */
   public String sized(double size) {
-    String digits = BigDecimal.valueOf(size).round(TWO).stripTrailingZeros().toPlainString();
-    return result.unit().symbol().isEmpty() ? digits : digits + " " + result.unit().symbol();
+    String symbol = result.unit().symbol();
+    if (size > 0 && size < COARSE) {
+      return ("under 1e%d %s".formatted((int) Math.floor(Math.log10(size)) + 1, symbol)).strip();
+    }
+    double digits = BigDecimal.valueOf(size).round(TWO).doubleValue();
+    return result.unit().isCount()
+        ? Shown.counted(digits, symbol)
+        : (Shown.plain(digits) + " " + symbol).strip();
   }
 }

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import sheathwright.job.table.CsvFile;
 
 /** The files that the program carries, whether it lies in a jar or in a folder of classes. */
 public final class Shipped {
@@ -25,6 +26,15 @@ public final class Shipped {
   /** One file, if the program carries it. */
   static Optional<InputStream> file(String path) {
     return Optional.ofNullable(Shipped.class.getResourceAsStream("/" + TOP + path));
+  }
+
+  /** A table that the program carries. */
+  public static CsvFile table(String path) {
+    try (InputStream stream = file(path).orElseThrow()) {
+      return CsvFile.read(stream, path);
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
   }
 
   /** Where the program lies: a jar, or a folder of classes. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sheathwright.catalog.Card;
+import sheathwright.catalog.Catalog;
 import sheathwright.job.table.Problem;
 
 /**
@@ -20,6 +21,11 @@ public record Tested(Card card, List<Outcome> outcomes) {
   /** A function with those cases of its own that ship with the program. */
   public static Tested of(Card card) {
     return new Tested(card, CertifiedCases.of(card).map(CaseTable::outcomes).orElse(List.of()));
+  }
+
+  /** Every function with those cases, by room and name. */
+  public static List<Tested> all() {
+    return Catalog.shipped().cards().stream().map(Tested::of).toList();
   }
 
   /** Whether there is any case of it. */

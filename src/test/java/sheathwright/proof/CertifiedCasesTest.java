@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import sheathwright.catalog.Card;
 import sheathwright.catalog.Catalog;
 
 /** The certified cases hold, and a spoiled one is told. */
@@ -16,30 +17,16 @@ class CertifiedCasesTest {
     return Shipped.below(CertifiedCases.FOLDER).keySet().stream();
   }
 
+  /** Every case holds and is one; one that was spoiled is told, and it alone. */
   @ParameterizedTest
   @MethodSource("files")
-  void everyCaseHolds(String file) {
-    Tested tested = Tested.of(Catalog.shipped().named(file.replace(".csv", "")));
-    assertThat(tested.card().name() + ".csv").isEqualTo(file);
-    assertThat(tested.problems()).isEmpty();
-    assertThat(tested.outcomes()).isNotEmpty();
-  }
-
-  /** No case is counted twice: each has a number of its own in its file. */
-  @ParameterizedTest
-  @MethodSource("files")
-  void everyCase_isOne(String file) {
-    CaseTable table =
-        CertifiedCases.of(Catalog.shipped().named(file.replace(".csv", ""))).orElseThrow();
-    List<String> labels = table.cases().stream().map(CertifiedCase::label).toList();
-    assertThat(labels).doesNotHaveDuplicates();
-  }
-
-  @ParameterizedTest
-  @MethodSource("files")
-  void aCaseThatWasSpoiled_isTold(String file) {
-    CertifiedCases.of(Catalog.shipped().named(file.replace(".csv", "")))
-        .flatMap(PlantedCase::in)
+  void aTableOfCases_isSound(String file) {
+    Card card = Catalog.shipped().named(file.replace(".csv", ""));
+    assertThat(card.name() + ".csv").isEqualTo(file);
+    CaseTable table = CertifiedCases.of(card).orElseThrow();
+    assertThat(table.outcomes()).isNotEmpty().flatExtracting(Outcome::problems).isEmpty();
+    assertThat(table.cases()).extracting(CertifiedCase::label).doesNotHaveDuplicates();
+    PlantedCase.in(table)
         .ifPresent(
             planted -> {
               assertThat(planted.isFound()).isTrue();

@@ -7,8 +7,8 @@ import java.util.Map;
 import sheathwright.figure.Shown;
 import sheathwright.job.table.ProblemLines;
 import sheathwright.proof.Difference;
-import sheathwright.proof.ProgramPrint;
 import sheathwright.proof.OfficeCases;
+import sheathwright.proof.ProgramPrint;
 import sheathwright.proof.Tested;
 import sheathwright.proof.Told;
 import sheathwright.repl.show.Screen;
@@ -62,6 +62,7 @@ final class VerifiedLines {
               book.formulas(),
               book.differing().isEmpty() ? "none differs" : book.differing().size() + " differ"));
     }
+    lines.addAll(hung("a plan     ", String.join("; ", VerifiedPlan.of(all.plan()))));
     for (Control control : all.controls()) {
       lines.addAll(
           hung("planted    ", control.what() + ": " + (control.isFound() ? "found" : "NOT FOUND")));

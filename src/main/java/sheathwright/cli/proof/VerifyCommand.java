@@ -90,7 +90,7 @@ public final class VerifyCommand implements Callable<Integer> {
               .formatted(report != null ? "--report" : "--markdown", subject));
     }
     if (markdown) {
-      spec.commandLine().getOut().println(VerificationPage.text().stripTrailing());
+      spec.commandLine().getOut().println(VerificationPage.text(Tested.all()).stripTrailing());
       return 0;
     }
     if (subject == null) {

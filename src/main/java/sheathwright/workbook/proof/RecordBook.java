@@ -15,8 +15,8 @@ import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.job.table.Problem;
 import sheathwright.proof.Difference;
-import sheathwright.proof.ProgramPrint;
 import sheathwright.proof.OfficeCases;
+import sheathwright.proof.ProgramPrint;
 import sheathwright.proof.Standing;
 import sheathwright.proof.Tested;
 import sheathwright.proof.Told;
@@ -90,6 +90,13 @@ public final class RecordBook {
               book.formulas(),
               book.differing().isEmpty() ? "none differs" : String.join("; ", book.differing())));
     }
+    tab.heading("A plan of cuts, confirmed from its certificate alone");
+    tab.paragraph(
+        "%s; no plan takes less than %s: %s"
+            .formatted(
+                all.plan().plan(),
+                all.plan().least(),
+                all.plan().holds() && all.plan().isProven() ? "proven" : "NOT proven"));
     tab.heading("Wrong values that were planted");
     all.controls()
         .forEach(
@@ -120,7 +127,7 @@ public final class RecordBook {
             Roll.column("hold", each -> count("hold", each, Tested::holding)),
             Roll.column("fail", each -> count("fail", each, Tested::failing)),
             Roll.column("largest", each -> Choice.literal(worst(each, Difference::inWords))),
-            Roll.column("share", each -> Choice.literal(worst(each, Difference::shareInWords))),
+            Roll.column("share", each -> Choice.literal(worst(each, Difference::percentInWords))),
             Roll.column("standing", each -> Choice.literal(Standing.of(each).words())));
     tab.list(
         roll,

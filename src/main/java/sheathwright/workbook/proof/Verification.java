@@ -8,9 +8,11 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import sheathwright.catalog.Card;
 import sheathwright.catalog.Catalog;
+import sheathwright.job.solve.PlanProof;
 import sheathwright.proof.Difference;
-import sheathwright.proof.ProgramPrint;
 import sheathwright.proof.OfficeCases;
+import sheathwright.proof.ProgramPrint;
+import sheathwright.proof.Shipped;
 import sheathwright.proof.Tested;
 import sheathwright.workbook.audit.Recomputed;
 
@@ -20,6 +22,7 @@ import sheathwright.workbook.audit.Recomputed;
  * @param prints fingerprints of the program, its tables and its cases
  * @param tested every function with its cases
  * @param books the workbooks that were worked out anew
+ * @param plan a plan of cuts that the program carries, confirmed from its certificate alone
  * @param controls wrong values that were planted
  * @param own the office's own cases, a table each
  */
@@ -27,8 +30,11 @@ public record Verification(
     List<ProgramPrint> prints,
     List<Tested> tested,
     List<Recomputed> books,
+    PlanProof plan,
     List<Control> controls,
     List<OfficeCases> own) {
+
+  private static final String PLAN = "proof/plan.csv";
 
   /**
    * Verifies everything.
@@ -50,13 +56,16 @@ public record Verification(
     Map<String, byte[]> made = WrittenBooks.made();
     List<Recomputed> books = new ArrayList<>();
     made.forEach((name, bytes) -> books.add(Recomputed.of(name, bytes)));
-    return new Verification(prints, tested, books, Control.planted(made), List.copyOf(own));
+    PlanProof plan = PlanProof.of(Shipped.table(PLAN));
+    return new Verification(prints, tested, books, plan, Control.planted(made), List.copyOf(own));
   }
 
   /** Whether everything holds, and what was planted was found. */
   public boolean holds() {
     return tested.stream().allMatch(Tested::holds)
         && books.stream().allMatch(book -> book.differing().isEmpty())
+        && plan.holds()
+        && plan.isProven()
         && controls.stream().allMatch(Control::isFound)
         && own.stream().allMatch(OfficeCases::holds);
   }

@@ -7,7 +7,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import sheathwright.catalog.Catalog;
 import sheathwright.catalog.Reference;
 import sheathwright.figure.Shown;
 import sheathwright.proof.CaseKind;
@@ -36,10 +35,9 @@ public final class VerificationPage {
     this.tested = tested;
   }
 
-  /** The document. */
-  public static String text() {
-    VerificationPage page =
-        new VerificationPage(Catalog.shipped().cards().stream().map(Tested::of).toList());
+  /** The document, of all functions with their cases run. */
+  public static String text(List<Tested> tested) {
+    VerificationPage page = new VerificationPage(tested);
     page.head();
     page.claims();
     page.functions();
@@ -157,7 +155,7 @@ public final class VerificationPage {
             Told.kinds(tested.kinds()),
             Told.kinds(tested.classes()),
             size,
-            worst.map(Difference::shareInWords).orElse("words alone"),
+            worst.map(Difference::percentInWords).orElse("words alone"),
             size.isEmpty() ? "" : worst.map(each -> mean(tested, each)).orElse(""),
             Standing.of(tested).words(),
             cell(sources(tested.sources().stream(), tested)));

@@ -5,14 +5,14 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import sheathwright.catalog.Card;
-import sheathwright.catalog.Catalog;
-import sheathwright.proof.CertifiedCases;
+import sheathwright.proof.Tested;
 
 /** For each function without a certified case the test of its room that calls it most often. */
 final class HoldingTests {
@@ -22,10 +22,11 @@ final class HoldingTests {
   private HoldingTests() {}
 
   /** The file as it is to be: a line for each such function that any test calls. */
-  static String table() {
+  static String table(List<Tested> tested) {
     StringBuilder lines = new StringBuilder("function,test\n");
-    Catalog.shipped().cards().stream()
-        .filter(card -> CertifiedCases.of(card).isEmpty())
+    tested.stream()
+        .filter(each -> !each.hasCases())
+        .map(Tested::card)
         .forEach(
             card ->
                 most(card)
@@ -37,7 +38,8 @@ final class HoldingTests {
   private static Optional<String> most(Card card) {
     Pattern call = Pattern.compile("\\b" + card.call() + "\\(");
     Map<String, Long> calls = new TreeMap<>();
-    tests(card.room()).forEach((name, text) -> calls.put(name, call.matcher(text).results().count()));
+    tests(card.room())
+        .forEach((name, text) -> calls.put(name, call.matcher(text).results().count()));
     return calls.entrySet().stream()
         .filter(each -> each.getValue() > 0)
         .max(Map.Entry.comparingByValue(Comparator.naturalOrder()))

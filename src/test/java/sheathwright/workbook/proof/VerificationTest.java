@@ -26,16 +26,23 @@ class VerificationTest {
   }
 
   private Verification with(List<Tested> tested, List<Control> controls, List<OfficeCases> own) {
-    return new Verification(all.prints(), tested, all.books(), controls, own);
+    return new Verification(all.prints(), tested, all.books(), all.plan(), controls, own);
   }
 
   @Test
   void everythingHolds() {
     assertThat(all.holds()).isTrue();
     assertThat(all.tested()).extracting(Tested::card).isEqualTo(Catalog.shipped().cards());
-    assertThat(all.books()).extracting(Recomputed::name)
+    assertThat(all.books())
+        .extracting(Recomputed::name)
         .containsExactly("estimate.xlsx", "quote.xlsx", "calculators.xlsx");
     assertThat(all.books()).allSatisfy(book -> assertThat(book.formulas()).isPositive());
+  }
+
+  @Test
+  void thePlan_isProvenFromItsCertificate() {
+    assertThat(all.plan().holds()).isTrue();
+    assertThat(all.plan().isProven()).isTrue();
   }
 
   @Test
