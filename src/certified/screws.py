@@ -8,7 +8,7 @@ from mpmath import mpf
 
 from arithmetic import number
 from case_file import Builder, Case, Value
-from precise import grid
+from precise import drawn, grid
 from withdrawal import LAG, SCREW, SCREWS, hot, of_lag, of_screw
 from wood import DURATION
 
@@ -135,6 +135,16 @@ def panel_screw_withdrawal() -> Iterable[Case]:
             point_in=point,
             moisture="stays-dry",
         )
+    for row in drawn(
+        "panel_screw_withdrawal",
+        65,
+        specific_gravity=(0.35, 0.6, 2),
+        thickness_in=(0.35, 1.2, 4),
+        diameter_in=(0.1, 0.3, 3),
+        moisture=("stays-dry", "stays-wet"),
+        point_in=(0, 0.3, 3),
+    ):
+        add("ordinary", **row)
     return made.cases
 
 
