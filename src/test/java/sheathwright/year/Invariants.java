@@ -51,10 +51,10 @@ final class Invariants {
     noMarkVanishes(scene, now);
     stopsStay(scene);
     Ledger ledger = new Ledger(scene.life());
-    ledger.ordersAddUp(scene);
     if (isSettled) {
       ledger.nothingIsBilledTwice(scene);
     }
+    ledger.ordersAddUp(scene);
     ledger.invoiceAddsUp(scene);
     aClosedJobStandsOnceInTheHistory(scene, now);
   }
@@ -195,8 +195,7 @@ final class Invariants {
       throw scene.broken("stops are lost: %s of %s", told, life.stops);
     }
     if (!life.stops.isEmpty()) {
-      Estimate estimate =
-          new Estimate(JobFolder.in(scene.disk().path(life.folder)).job());
+      Estimate estimate = new Estimate(JobFolder.in(scene.disk().path(life.folder)).job());
       if (estimate.stopTie().holds().holds()) {
         throw scene.broken("%s stop it, and the estimate says that nothing does", life.stops);
       }

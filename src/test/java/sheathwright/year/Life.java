@@ -7,11 +7,14 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import sheathwright.year.disk.Disk;
 
-/** One job, as the office leads it from the call to the invoice, and what the office knows of it. */
+/**
+ * One job, as the office leads it from the call to the invoice, and what the office knows of it.
+ */
 final class Life {
 
   /** How far it has come. */
@@ -174,11 +177,14 @@ final class Life {
   /** Does what a refusal of the last bill asks for. */
   private void settle(String refusal) {
     Typed talks =
-        table(
-            "talks.csv", "item", "most", "usd", "approved_by", "approved_how", "approved_on");
+        table("talks.csv", "item", "most", "usd", "approved_by", "approved_how", "approved_on");
     Matcher talk = TALK.matcher(refusal);
     boolean isTalked = false;
     while (talk.find()) {
+      boolean isSaid = talks.named().stream().anyMatch(is(talk.group(1)));
+      if (isSaid) {
+        continue;
+      }
       talks.row(
           Map.of(
               "item", talk.group(1),
@@ -193,6 +199,10 @@ final class Life {
       type("talks.csv", talks);
     }
     answerOrders();
+  }
+
+  private static Predicate<Map<String, String>> is(String item) {
+    return row -> row.get("item").equals(item);
   }
 
   /** The places of its deck, as the quote named them. */

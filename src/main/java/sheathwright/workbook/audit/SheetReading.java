@@ -45,8 +45,7 @@ final class SheetReading {
    * @param open which styles are not locked
    * @param count of the cells of the whole workbook
    */
-  static void read(
-      XMLStreamReader xml, Pane pane, List<String> texts, BitSet open, CellCount count)
+  static void read(XMLStreamReader xml, Pane pane, List<String> texts, BitSet open, CellCount count)
       throws XMLStreamException {
     new SheetReading(xml, pane, texts, open, count).read();
   }
@@ -137,7 +136,7 @@ final class SheetReading {
     }
     Held held = held(type == null ? "n" : type, formula, value.toString(), isOpen);
     if (!held.isEmpty() || isOpen) {
-      count.add(formula.length());
+      count.add(0);
       pane.put(row, column, held);
     }
   }
@@ -154,9 +153,11 @@ final class SheetReading {
       return text;
     }
     Shared first = shared.get(number);
-    return first == null
-        ? "#REF!"
-        : FormulaText.shifted(first.formula(), row - first.row(), column - first.column());
+    if (first == null) {
+      return "#REF!";
+    }
+    count.add(first.formula().length());
+    return References.shifted(first.formula(), row - first.row(), column - first.column());
   }
 
   private Held held(String type, String formula, String value, boolean isOpen) {

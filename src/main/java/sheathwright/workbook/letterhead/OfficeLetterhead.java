@@ -17,7 +17,6 @@ import java.util.zip.ZipOutputStream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.job.file.Unpacked;
 import sheathwright.job.office.Firm;
-import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.workbook.file.LogProvider;
 import sheathwright.workbook.told.Photos;
@@ -29,7 +28,8 @@ public final class OfficeLetterhead {
     LogProvider.settle();
   }
 
-  private static final LocalDateTime FIXED_DATE = LocalDateTime.of(1980, 1, 1, 0, 0);
+  /** The first moment that a packed file bears without a time zone beside it. */
+  private static final LocalDateTime FIXED_DATE = LocalDateTime.of(1980, 1, 1, 0, 0, 2);
   private static final String TYPES = "[Content_Types].xml";
 
   private final LetterKind kind;
