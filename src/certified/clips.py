@@ -7,7 +7,7 @@ from typing import Iterable
 
 from arithmetic import number
 from case_file import Builder, Case, Value
-from precise import grid
+from precise import drawn, grid
 
 AREA = "load of the area that one fastener holds: lb = psf x in x in / 144"
 
@@ -49,6 +49,14 @@ def nail_spacing_for_uplift() -> Iterable[Case]:
             within="0.005",
             source="8d common of 68.2 lb under 57.3 psf, worked by hand",
         )
+    for row in drawn(
+        "nail_spacing_for_uplift",
+        50,
+        resistance=(20, 300, 1),
+        uplift=(10, 120, 2),
+        supports=("12", "16", "19.2", "24", "32"),
+    ):
+        add("ordinary", **row)
     return made.cases
 
 
@@ -81,6 +89,15 @@ def clip_spacing() -> Iterable[Case]:
             within="0.0051",
             source="two #10 a clip under 80.3 psf, 16 in cover, worked by hand",
         )
+    for row in drawn(
+        "clip_spacing",
+        40,
+        resistance=(20, 300, 1),
+        screws=("1", "2", "3"),
+        uplift=(10, 150, 2),
+        cover=("12", "15.75", "16", "18", "19"),
+    ):
+        add("ordinary", **row)
     return made.cases
 
 
@@ -140,6 +157,15 @@ def clip_spacing_limit() -> Iterable[Case]:
     ):
         for value in values:
             add("governing", **(base | {name: value}))
+    for row in drawn(
+        "clip_spacing_limit",
+        60,
+        resistance_lb=(20, 200, 1),
+        clip_lb=(60, 500, 0),
+        seam_psf=(30, 150, 1),
+        uplift_psf=(15, 110, 2),
+    ):
+        add("ordinary", **(base | row))
     return made.cases
 
 
@@ -207,6 +233,16 @@ def weakest_link() -> Iterable[Case]:
         add("step", **(base | {"uplift_psf": uplift}))
     for screw in ("60.6", "60.7"):
         add("governing", **(base | {"screw_lb": screw}))
+    for row in drawn(
+        "weakest_link",
+        55,
+        uplift_psf=(15, 110, 2),
+        screw_lb=(20, 200, 1),
+        nail_lb=(20, 200, 1),
+        nail_spacing_in=("3", "4", "6", "12"),
+        clip_lb=(60, 500, 0),
+    ):
+        add("ordinary", **(base | row))
     return made.cases
 
 

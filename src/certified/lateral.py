@@ -8,7 +8,7 @@ from mpmath import floor, mpf, sqrt
 
 from arithmetic import number
 from case_file import Builder, Case, Value, draws
-from precise import TESTS, grid, printed
+from precise import TESTS, drawn, grid, printed
 from wood import DURATION
 
 SOURCE = "NDS 2018 12.3.1, Tables 12.3.1A, 12.3.1B, 12.3.3, secondary source"
@@ -212,6 +212,8 @@ def toe_nail() -> Iterable[Case]:
             within="0.0008",
             source="NDS 2018 commentary C12.5.4-1, in a published check, secondary source",
         )
+    for row in drawn("toe_nail", 70, length=(1.5, 6, 3), side=(0.5, 3, 3)):
+        add("ordinary", **row)
     return made.cases
 
 

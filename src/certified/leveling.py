@@ -8,7 +8,7 @@ from typing import Iterable
 
 from arithmetic import up
 from case_file import Builder, Case
-from precise import grid
+from precise import drawn, grid
 from wood import SIZES
 
 STEPS = "strips to the next step: common practice, no source"
@@ -44,6 +44,10 @@ def shim_taper() -> Iterable[Case]:
         add("degenerate" if row["first"] == row["last"] else "end", **row)
     for last in ("0.4999", "0.5", "0.5001"):
         add("step", "0", last, "2")
+    for row in drawn(
+        "shim_taper", 50, first=(0, 2, 3), last=(0, 2, 3), length=(1, 16, 2), most=("0.125", "0.25", "0.5")
+    ):
+        add("ordinary", **row)
     return made.cases
 
 
@@ -98,6 +102,9 @@ def sister_lap() -> Iterable[Case]:
         add("step", build_up, "2x8", "2x6")
     for build_up in ("3.5", "5.5", "7.25"):
         add("degenerate", build_up, "2x4" if build_up == "3.5" else "2x6", "2x6")
+    sizes = tuple(SIZES)
+    for row in drawn("sister_lap", 60, build_up=(0, 6, 3), sister=sizes, rafter=sizes, least=(1, 5, 2)):
+        add("ordinary", **row)
     return made.cases
 
 
@@ -130,6 +137,17 @@ def chord_deviation() -> Iterable[Case]:
         add("end", *row)
     for place in ("0", "120"):
         add("degenerate", "0", "0.25", "120", "0.5", place, "0.25" if place == "0" else "0.5")
+    for row in drawn(
+        "chord_deviation",
+        60,
+        first=(-50, 0, 2),
+        first_drop=(-2, 2, 3),
+        last=(60, 240, 2),
+        last_drop=(-2, 2, 3),
+        place=(-60, 300, 2),
+        drop=(-2, 2, 4),
+    ):
+        add("ordinary", *row.values())
     return made.cases
 
 
@@ -155,6 +173,8 @@ def sag_fraction() -> Iterable[Case]:
         add("degenerate" if row["sag"] == "0" else "end", **row)
     for sag in ("0.5999", "0.6", "0.6001"):
         add("step", sag, "12")
+    for row in drawn("sag_fraction", 65, sag=(0.05, 4, 3), span=(6, 24, 2), fraction=("180", "240", "360")):
+        add("ordinary", **row)
     return made.cases
 
 
@@ -215,6 +235,10 @@ def string_sag() -> Iterable[Case]:
         kind="worked",
         source="20 ft of 0.0015 lb/ft at 20 lb, by hand: 0.045 in",
     )
+    for row in drawn(
+        "string_sag", 60, length=(20, 40, 2), weight=(0.0005, 0.005, 4), tension=(5, 60, 1), place=(0, 20, 2)
+    ):
+        add("ordinary", **row)
     return made.cases
 
 

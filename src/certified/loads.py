@@ -8,7 +8,7 @@ from mpmath import mpf, sqrt
 
 from arithmetic import number
 from case_file import Builder, Case, Value, draws
-from precise import grid
+from precise import drawn, grid
 
 EDITIONS = ("7-10", "7-16", "7-22")
 LIVE = "ASCE 7-16 4.8.2, eq. 4.8-1, secondary source"
@@ -148,6 +148,16 @@ def load_combinations() -> Iterable[Case]:
     for snow in ("2.77", "2.78"):
         add("governing", "10", "0", snow, "0", "7-16")
     add("degenerate", "0", "0", "0", "0", "7-16")
+    for row in drawn(
+        "load_combinations",
+        40,
+        dead=(5, 25, 1),
+        live=(12, 20, 1),
+        snow=(0, 70, 1),
+        uplift=(0, 130, 1),
+        edition=EDITIONS,
+    ):
+        add("ordinary", **row)
     return made.cases
 
 
@@ -240,6 +250,10 @@ def framing_load() -> Iterable[Case]:
         add("ordinary", *row)
     for row in (("0.5", "2", "4", "15"), ("8", "24", "4", "70"), ("0.5", "2", "120", "15"), ("8", "24", "120", "70")):
         add("end", *row)
+    for row in drawn(
+        "framing_load", 65, thickness=(1.4, 3, 3), depth=(3.5, 12, 3), spacing=(12, 32, 2), density=(25, 45, 1)
+    ):
+        add("ordinary", **row)
     return made.cases
 
 
@@ -267,6 +281,8 @@ def dead_on_projection() -> Iterable[Case]:
             within="0.005",
             source="a university's timber course, problems 6.25 and 6.27, secondary source",
         )
+    for row in drawn("dead_on_projection", 75, load=(1, 40, 2), rise=(0, 24, 2)):
+        add("ordinary", **row)
     return made.cases
 
 

@@ -11,7 +11,7 @@ import mpmath
 from mpmath import mpf
 
 from arithmetic import number
-from case_file import Value
+from case_file import Value, draws
 
 HERE = Path(__file__).resolve().parent
 TESTS = HERE.parent / "test" / "resources" / "sheathwright"
@@ -47,3 +47,17 @@ def grid(**values: Sequence[Value]) -> Iterator[Mapping[str, Value]]:
     """Every combination of the values of some inputs."""
     for combination in product(*values.values()):
         yield dict(zip(values, combination))
+
+
+def drawn(function: str, count: int, **inputs: tuple) -> Iterator[dict[str, Value]]:
+    """Rows of drawn inputs: one of some words, or a number from the first to the second with so many decimals."""
+    random = draws(f"{function}/more")
+    for _ in range(count):
+        yield {
+            name: str(random.choice(given)) if isinstance(given[-1], str) else _between(random, *given)
+            for name, given in inputs.items()
+        }
+
+
+def _between(random, low: float, high: float, decimals: int) -> str:
+    return f"{random.uniform(low, high):.{decimals}f}"

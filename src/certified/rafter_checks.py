@@ -8,7 +8,7 @@ from mpmath import mpf
 
 from arithmetic import number
 from case_file import Builder, Case, Value, draws
-from precise import grid
+from precise import drawn, grid
 from rafters import SETS, Loaded, woods
 from wood import SIZES, SUPPLEMENT
 
@@ -140,6 +140,16 @@ def rafter_thrust() -> Iterable[Case]:
         tolerance="1e-12",
         source="gable of 12 ft run, 4 in 12, 16 in, 30 psf, by hand: 720 lb",
     )
+    for row in drawn(
+        "rafter_thrust",
+        60,
+        span_ft=(6, 20, 2),
+        rise_in_12=(3, 14, 2),
+        spacing_in=("16", "24", "48"),
+        load_psf=(15, 90, 1),
+        tie_height_in=(0, 5.9, 1),
+    ):
+        add("ordinary", **row)
     return made.cases
 
 

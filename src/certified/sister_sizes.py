@@ -6,7 +6,7 @@ from typing import Iterable
 
 from arithmetic import number
 from case_file import Builder, Case, Value
-from precise import grid
+from precise import drawn, grid
 from sisters import paired
 from wood import DURATION, SIZES, SUPPLEMENT, Wood, repetitive
 
@@ -84,6 +84,19 @@ def sister_sizes() -> Iterable[Case]:
         {"existing_psf": "10"},
     ):
         add("governing", **(base | row))
+    for row in drawn(
+        "sister_sizes",
+        60,
+        rafter_depth_in=(3.5, 7.25, 3),
+        sister_species=("hem-fir", "spruce-pine-fir", "southern-pine", "douglas-fir-larch"),
+        sister_grade=("no-1", "no-2", "no-3"),
+        load=("roof-live", "snow"),
+        span_ft=(8, 16, 2),
+        live_psf=(15, 60, 1),
+        price_2x8_usd=(8, 20, 2),
+        price_2x10_usd=(8, 30, 2),
+    ):
+        add("ordinary", **(base | row))
     return made.cases
 
 

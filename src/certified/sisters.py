@@ -8,7 +8,7 @@ from mpmath import ceil, mpf, sqrt
 
 from arithmetic import number
 from case_file import Builder, Case, Value, draws
-from precise import grid
+from precise import drawn, grid
 from wood import SIZES
 
 STOCK = (8, 10, 12, 14, 16, 18, 20)
@@ -167,6 +167,11 @@ def sister_share() -> Iterable[Case]:
         within="0.00005",
         source="2x6 of 1.4 and 2x8 of 1.6 million psi, worked by hand: 0.7236",
     )
+    sizes = tuple(SIZES)
+    for row in drawn(
+        "sister_share", 50, rafter=sizes, sister=sizes, e_rafter=(500000, 2000000, 0), e_sister=(800000, 2000000, 0)
+    ):
+        add("ordinary", **row)
     return made.cases
 
 
@@ -252,6 +257,18 @@ def sistered_rafter() -> Iterable[Case]:
         add("step", **(base | {"live_psf": f"{float(live):.8g}", "dead_psf": "0", "existing_psf": "0"}))
     for existing in ("0", "5", "9.99", "10"):
         add("governing", **(base | {"existing_psf": existing}))
+    for row in drawn(
+        "sistered_rafter",
+        30,
+        rafter_depth_in=(3.5, 9.25, 3),
+        rafter_thickness_in=(1.4, 2, 3),
+        sister_size=tuple(SIZES),
+        span_ft=(7, 18, 2),
+        live_psf=(12, 60, 1),
+        dead_psf=(8, 20, 1),
+        deflection_limit=("180", "240"),
+    ):
+        add("ordinary", **house, **row)
     return made.cases
 
 

@@ -12,8 +12,9 @@ from mpmath import ceil, mpf, sqrt
 
 from arithmetic import number
 from case_file import Builder, Case, Value
-from precise import grid
+from precise import drawn, grid
 from sisters import section, uniform
+from wood import SIZES
 
 VIRTUAL_WORK = "virtual work on two beams joined by four groups of nails; 6000 lb/in a nail from memory"
 
@@ -156,6 +157,18 @@ def part_sister() -> Iterable[Case]:
         {"sister_modulus_psi": "5000000"},
     ):
         add("end", **(base | row))
+    for row in drawn(
+        "part_sister",
+        30,
+        rafter_depth_in=(4.5, 9.25, 3),
+        sister_size=("2x6", "2x8", "2x10"),
+        span_ft=(13, 16, 2),
+        sister_length_ft=(10, 12.9, 2),
+        arm_in=(10, 40, 1),
+        live_psf=(15, 50, 1),
+        dead_psf=(8, 15, 1),
+    ):
+        add("ordinary", **house, **row)
     return made.cases
 
 
@@ -222,6 +235,16 @@ def part_sister_reach() -> Iterable[Case]:
         within="0.02",
         source="Mcap 0.6 of M0, 6.667 lb/in, 156 in: 28.67 in, worked by hand",
     )
+    for row in drawn(
+        "part_sister_reach",
+        70,
+        rafter_depth_in=(3.5, 7.25, 3),
+        rafter_bending_psi=(500, 1200, 1),
+        span_ft=(10, 20, 2),
+        live_psf=(25, 70, 1),
+        dead_psf=(8, 20, 1),
+    ):
+        add("ordinary", **(base | row))
     return made.cases
 
 
@@ -291,6 +314,16 @@ def part_sister_sag() -> Iterable[Case]:
             within="0.00006",
             source="2x8, 13 ft, 24 in, 40 psf, E 1.6 million, by virtual work, held against a two-beam model",
         )
+    for row in drawn(
+        "part_sister_sag",
+        60,
+        rafter_depth_in=(3.5, 9.25, 3),
+        sister_size=tuple(SIZES),
+        span_ft=(12, 18, 2),
+        live_psf=(12, 60, 1),
+        sister_length_ft=(4, 12, 2),
+    ):
+        add("ordinary", **(base | row))
     return made.cases
 
 

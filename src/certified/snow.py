@@ -8,7 +8,7 @@ from mpmath import mpf
 
 from arithmetic import number
 from case_file import Builder, Case, Value, draws
-from precise import angle, grid
+from precise import angle, drawn, grid
 
 EDITIONS = ("7-10", "7-16", "7-22")
 CURVES = "ASCE 7-16 eq. 7.3-1, 7.4-1 and Fig. 7.4-1, secondary source"
@@ -155,6 +155,15 @@ def minimum_snow() -> Iterable[Case]:
         kind="worked",
         source="guide to the snow loads of ASCE 7-10, example 4-3, secondary source",
     )
+    for row in drawn(
+        "minimum_snow",
+        20,
+        ground_snow_psf=(1, 70, 1),
+        edition=EDITIONS,
+        risk_category=tuple(IMPORTANCE),
+        rise_in_12=(0, 5, 2),
+    ):
+        add("ordinary", **row)
     return made.cases
 
 

@@ -8,7 +8,7 @@ from mpmath import ceil, mpf
 
 from arithmetic import number
 from case_file import Builder, Case, Value
-from precise import grid
+from precise import drawn, grid
 from sisters import section, uniform
 from wood import SIZES
 
@@ -87,6 +87,17 @@ def sister_splice() -> Iterable[Case]:
         within="0.05",
         source="break at midspan, 6.667 lb/in, 156 in, arm 24.05 in: 843.2 lb, held against a two-beam model",
     )
+    for row in drawn(
+        "sister_splice",
+        60,
+        span_ft=(12, 18, 2),
+        break_ft=(5, 6.9, 2),
+        near_in=(2, 9, 1),
+        arm_in=(12, 40, 1),
+        sister_size=tuple(SIZES),
+        sisters=("1", "2"),
+    ):
+        add("ordinary", **house, **row)
     return made.cases
 
 
@@ -151,6 +162,18 @@ def nails_along_sister() -> Iterable[Case]:
         add("end", **(base | row))
     for lateral in ("162.49", "162.51", "108.33", "108.34", "39.99", "40.01"):
         add("step", **(base | {"lateral_lb": lateral}))
+    for row in drawn(
+        "nails_along_sister",
+        45,
+        sister_share=(0.1, 0.9, 3),
+        span_ft=(6, 20, 2),
+        live_psf=(12, 70, 1),
+        dead_psf=(6, 20, 1),
+        lateral_lb=(60, 200, 1),
+        nail_spacing_in=(4, 16, 1),
+        sister_bears=("yes", "no"),
+    ):
+        add("ordinary", **(base | row))
     return made.cases
 
 
@@ -229,6 +252,19 @@ def sister_reactions() -> Iterable[Case]:
         {"rafter_depth_in": "2"},
     ):
         add("end", **(base | row))
+    for row in drawn(
+        "sister_reactions",
+        35,
+        existing_lb=(0, 200, 1),
+        added_lb=(50, 900, 1),
+        rafter_share=(0.1, 0.9, 3),
+        rafter_depth_in=(4, 9.25, 3),
+        rafter_notch_in=(0, 0.99, 3),
+        sister_bears=("yes", "no"),
+        sister_size=tuple(SIZES),
+        bearing_in=(1.5, 5.5, 2),
+    ):
+        add("ordinary", **(base | row))
     return made.cases
 
 

@@ -72,7 +72,7 @@ def covering_stop() -> Iterable[Case]:
     for old in ("0", "200"):
         for new in ("0", "200", "0.001", "199.999"):
             add("end", old, new)
-    for old in ("1", "2", "2.4", "3.6", "8", "10", "100"):
+    for old in ("1", "2", "2.4", "3.6", "4", "5", "8", "10", "16", "20", "100"):
         for new in around(exact(old) * Fraction(105, 100)):
             add("governing", old, new)
     for old, new in (("2", "2"), ("0", "0"), ("5", "0")):

@@ -8,7 +8,7 @@ from mpmath import cbrt, mpf, root, sqrt
 
 from arithmetic import number
 from case_file import Builder, Case, Value
-from precise import grid
+from precise import drawn, grid
 from snow import EDITIONS
 
 
@@ -134,6 +134,17 @@ def unbalanced_snow() -> Iterable[Case]:
         tolerance="0.0035",
         source="guide to the snow loads of ASCE 7-10, example 6-2, secondary source",
     )
+    for row in drawn(
+        "unbalanced_snow",
+        20,
+        ground_snow_psf=(10, 90, 1),
+        edition=EDITIONS,
+        sloped_psf=(5, 60, 1),
+        rise_in_12=(0, 9, 2),
+        eave_to_ridge_ft=(8, 60, 2),
+        simple_rafters=("yes", "no"),
+    ):
+        add("ordinary", **row)
     return made.cases
 
 

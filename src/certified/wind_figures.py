@@ -8,6 +8,7 @@ from mpmath import mpf
 
 from arithmetic import number
 from case_file import Builder, Case
+from precise import drawn
 
 
 def zone_width() -> Iterable[Case]:
@@ -25,6 +26,8 @@ def zone_width() -> Iterable[Case]:
     for width in ("29.9", "30", "30.1", "59.9", "60", "60.1"):
         for height in ("7.4", "7.5", "7.6", "14.9", "15", "15.1"):
             add("governing", width, height)
+    for row in drawn("zone_width", 60, width=(12, 150, 2), height=(8, 50, 2)):
+        add("ordinary", **row)
     return made.cases
 
 
@@ -59,6 +62,8 @@ def mean_roof_height() -> Iterable[Case]:
         within="0.005",
         source="ASCE guide to 7-16 ch. 8: 10 + 16 tan 15 / 2, secondary source",
     )
+    for row in drawn("mean_roof_height", 70, eave=(7, 30, 2), run=(4, 40, 2), rise=(0, 18, 2)):
+        add("ordinary", **row)
     return made.cases
 
 

@@ -99,6 +99,7 @@ def sheathing_uplift() -> Iterable[Case]:
             rise_in_12="4",
         )
     _printed_pressures(made)
+    _permits_and_pages(made)
     random = draws("sheathing_uplift")
     for _ in range(40):
         curve = random.choice(CURVES)
@@ -173,6 +174,35 @@ def _printed_pressures(made: Builder) -> None:
 
 def _rise_of(slope: str) -> str:
     return {"0-7": "1", "<7": "1", ">7-27": "4", ">27-45": "9", ">7-20": "3", ">20-27": "5", "45": "12"}[slope]
+
+
+def _permits_and_pages(made: Builder) -> None:
+    """Pressures of other heights and exposures out of a county's permit table, and of one more wind out of a code's page."""
+    rises = {"3": "0.629", "15": "3.215", "18": "3.899", "25": "5.596", "35": "8.402"}
+    for line in printed(TESTS / "loads" / "wind" / "cladding-cases.csv"):
+        row = {
+            "wind_mph": line["wind_mph"],
+            "exposure": line["exposure"].lower(),
+            "height_ft": line["height_ft"],
+            "edition": line["edition"],
+            "rise_in_12": rises[line["slope_deg"]],
+            "roof": "gable",
+            "zone": line["zone"],
+            "area_sf": line["area_sf"],
+        }
+        result = "inward_psf" if line["direction"] == "inward" else "uplift_psf"
+        kind = "printed" if line["source"].startswith("IRC") else "worked"
+        mark = "from memory" if line["mark"] == "MEMORY" else "secondary source"
+        said = line["source"].removesuffix(" from memory")
+        made.add(
+            "ordinary",
+            row,
+            {result: line["printed_psf"]},
+            kind=kind,
+            tolerance="0",
+            within=line["tolerance_psf"],
+            source=f"{said}, {mark}",
+        )
 
 
 def _printed_pressure(made: Builder, line: Mapping[str, str], row: Mapping[str, Value]) -> None:

@@ -9,7 +9,7 @@ from mpmath import mpf, pi
 
 from arithmetic import number
 from case_file import Builder, Case, Value
-from precise import TESTS, grid, printed
+from precise import TESTS, drawn, grid, printed
 from wood import DURATION
 
 SMOOTH = "NDS 2018 eq. 12.2-3, W = 1380 G^2.5 D, secondary source"
@@ -108,6 +108,8 @@ def nail_pull_through() -> Iterable[Case]:
         at = Fraction(head) * Fraction(5, 2)
         for off in (Fraction(-1, 10000), 0, Fraction(1, 10000)):
             add("governing", "0.5", f"{float(at + off):.6g}", head)
+    for row in drawn("nail_pull_through", 40, gravity=(0.35, 0.7, 2), thickness=(0.25, 1.5, 4), head=(0.2, 0.5, 3)):
+        add("ordinary", **row)
     return made.cases
 
 
@@ -125,6 +127,8 @@ def screw_withdrawal() -> Iterable[Case]:
         add("ordinary", *row)
     for row in ((g, d) for g in ("0.2", "0.8") for d in ("0.05", "0.5")):
         add("end", *row)
+    for row in drawn("screw_withdrawal", 60, gravity=(0.3, 0.7, 3), diameter=(0.1, 0.4, 3)):
+        add("ordinary", **row)
     return made.cases
 
 

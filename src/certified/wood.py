@@ -12,6 +12,7 @@ from mpmath import mpf, sqrt
 
 from arithmetic import number
 from case_file import Builder, Case, Value
+from precise import drawn
 
 SIZES = {
     "2x4": ("1.5", "3.5"),
@@ -203,6 +204,16 @@ def beam_stability() -> Iterable[Case]:
         within="0.001",
         source="2x8 battened at 48 in, worked by hand (NDS 3.3.3)",
     )
+    for row in drawn(
+        "beam_stability",
+        60,
+        unbraced=(12, 120, 2),
+        thickness=("1.5", "1.625", "2.5", "3"),
+        depth=(3.5, 14, 3),
+        bending=(500, 3000, 1),
+        emin=(400000, 700000, 0),
+    ):
+        add("ordinary", **row)
     return made.cases
 
 
@@ -264,6 +275,13 @@ def section_properties() -> Iterable[Case]:
                     within=half,
                     source=f"NDS Supplement Table 1B, {name.replace('_', ' ')}, secondary source",
                 )
+    for row in drawn("section_properties", 70, thickness=(1.25, 4, 4), depth=(3, 14, 4)):
+        add(
+            "ordinary",
+            {"size": "2x6", "stock": "measured", "thickness_in": row["thickness"], "depth_in": row["depth"]},
+            row["thickness"],
+            row["depth"],
+        )
     return made.cases
 
 

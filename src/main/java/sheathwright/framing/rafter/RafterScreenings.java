@@ -47,9 +47,9 @@ public final class RafterScreenings {
    * </pre>
    *
    * <p>L is the longest span between supports: a strut counts if somebody has seen it stand on a
-   * bearing wall, and it takes nothing from the thrust. Below a slope of 3 in 12 the sag under live
-   * load is held to L/240 at least: that is no rafter as the code means it, and {@code ridge_stop}
-   * asks for a beam.
+   * bearing wall, and it takes nothing from the thrust. At a slope of 3 in 12 and less the sag
+   * under live load is held to L/240 at least; below 3 that is no rafter as the code means it, and
+   * {@code ridge_stop} asks for a beam.
    *
    * <p>Does not cover decay, splits, cuts, spread walls, ripped stock, trusses, overhangs, wind,
    * unbalanced or drifted snow, stacks on one spot, two people on one rafter, the nails of the heel

@@ -90,14 +90,14 @@ public final class ReckonedStops {
   @LibraryFunction(words = {"tile", "slate", "heavier", "weight of covering"})
   @Column("seen")
   public static Choice<StopFinding> coveringStop(CoveringChange change) {
-    var growth =
-        change
-            .renewed()
-            .minus(change.old())
-            .as("covering_growth_psf", Units.PSF, Source.derived("new less old"));
     var allowed = change.old().times(ALLOWED).as("covering_growth_allowed_psf", Units.PSF, GROWTH);
+    var most =
+        change
+            .old()
+            .plus(allowed)
+            .as("covering_most_psf", Units.PSF, Source.derived("old and growth allowed"));
     return Choice.choose(
-            growth.isAtMost(allowed), StopFinding.NOTHING, StopFinding.HEAVIER_COVERING)
+            change.renewed().isAtMost(most), StopFinding.NOTHING, StopFinding.HEAVIER_COVERING)
         .as("seen", GROWTH);
   }
 

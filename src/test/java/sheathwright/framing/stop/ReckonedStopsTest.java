@@ -27,12 +27,14 @@ class ReckonedStopsTest {
     assertThat(ReckonedStops.ridgeStop(pitch(rise), ridge).plain()).isEqualTo(found);
   }
 
-  /** 2 psf may become 2.1 psf, 4 psf may become 4.2 psf; over an old covering nothing may go. */
+  /** 2 psf may become 2.1 psf, 4 psf 4.2 psf and 16 psf 16.8 psf; over an old covering nothing may go. */
   @ParameterizedTest
   @CsvSource({
     "2, 2.1, nothing",
     "2, 2.11, heavier-covering",
     "4, 4.2, nothing",
+    "16, 16.8, nothing",
+    "16, 16.81, heavier-covering",
     "4, 10, heavier-covering",
     "10, 1, nothing",
     "0, 2, heavier-covering",
