@@ -25,6 +25,9 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  */
 final class PackedBook {
 
+  /** POI ends a line as the machine does; the same lines make the same bytes on each. */
+  private static final boolean IS_PLAIN = System.lineSeparator().equals("\n");
+
   private static final String NO_LINES = "<sheetData/>";
   private static final List<String> AFTER_VALIDATIONS = List.of("<hyperlinks>", "<printOptions ");
   private static final String END_OF_NAMES = "</definedNames>";
@@ -85,12 +88,16 @@ final class PackedBook {
         packed.setLevel(Deflater.DEFAULT_COMPRESSION); // it is as long as all sheets together
         manifest.write(packed, further.keySet());
         packed.setLevel(Deflater.BEST_SPEED);
-      } else {
+      } else if (IS_PLAIN) {
         parts.transferTo(packed);
+      } else {
+        packed.write(plain(name, parts.readAllBytes()));
       }
     }
     begin(packed, styles);
-    workbook.getStylesSource().writeTo(packed);
+    ByteArrayOutputStream all = new ByteArrayOutputStream();
+    workbook.getStylesSource().writeTo(all);
+    packed.write(plain(styles, all.toByteArray()));
     begin(packed, shared);
     texts.writeTo(packed);
     packed.finish();
@@ -126,7 +133,18 @@ final class PackedBook {
   }
 
   private static String text(ZipInputStream part) throws IOException {
-    return new String(part.readAllBytes(), StandardCharsets.UTF_8);
+    return plain(new String(part.readAllBytes(), StandardCharsets.UTF_8));
+  }
+
+  private static String plain(String xml) {
+    return IS_PLAIN ? xml : xml.replace(System.lineSeparator(), "\n");
+  }
+
+  private static byte[] plain(String name, byte[] part) {
+    boolean isXml = name.endsWith(".xml") || name.endsWith(".rels");
+    return IS_PLAIN || !isXml
+        ? part
+        : plain(new String(part, StandardCharsets.UTF_8)).getBytes(StandardCharsets.UTF_8);
   }
 
   private static void write(String text, OutputStream out) throws IOException {
