@@ -125,6 +125,8 @@ if held many | grep -q '\.part$\|\.old$'; then
 else
   echo "right  four runs at once: $(cat said? | sort | uniq -c | tr '\n' ' ')"
 fi
+owners=$(for file in estimate quote; do unzip -p many/$file.xlsx | grep -ao 'Owner Number [1-4]' | sort -u; done | sort -u | wc -l)
+[ "$owners" = 1 ] || { echo "WRONG  the two files are of two runs"; wrong=$((wrong + 1)); }
 is "after four runs at once" 0 "" many "$program" quote many --force
 
 echo "$wrong wrong"

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -19,6 +20,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import sheathwright.cli.Main;
 import sheathwright.job.Estimate;
 import sheathwright.job.table.JobText;
+import sheathwright.workbook.page.JobBooks;
 import sheathwright.workbook.page.Samples;
 
 /**
@@ -112,6 +114,22 @@ class SameAnswerTest {
             "-Duser.home=/nowhere/at/all",
             "-Dline.separator=\r\n");
     assertThat(quoted(abroad, "abroad")).isEqualTo(here);
+  }
+
+  /** Who calls the library from Java has set nothing. */
+  @Test
+  void anotherLanguage_givesTheSameBytes() {
+    JobText job = JobText.demo("mistwater-cottage");
+    JobBooks here = JobBooks.of(new Estimate(job.job()));
+    Locale home = Locale.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag("tr-TR"));
+      JobBooks abroad = JobBooks.of(new Estimate(job.job()));
+      assertThat(abroad.homeowner()).isEqualTo(here.homeowner());
+      assertThat(abroad.office()).isEqualTo(here.office());
+    } finally {
+      Locale.setDefault(home);
+    }
   }
 
   @Test

@@ -16,6 +16,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.ooxml.POIXMLDocumentPart;
+import org.apache.poi.util.LocaleUtil;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
@@ -25,15 +26,14 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  */
 final class PackedBook {
 
-  /** POI ends a line as the machine does; the same lines make the same bytes on each. */
-  private static final boolean IS_PLAIN = System.lineSeparator().equals("\n");
+  private static final String LANGUAGE = "lang=\"en\"";
 
   private static final String NO_LINES = "<sheetData/>";
   private static final List<String> AFTER_VALIDATIONS = List.of("<hyperlinks>", "<printOptions ");
   private static final String END_OF_NAMES = "</definedNames>";
 
-  /** The first day that a packed file can bear: the same lines always make the same bytes. */
-  private static final LocalDateTime FIXED_DATE = LocalDateTime.of(1980, 1, 1, 0, 0);
+  /** The same lines always make the same bytes; beside the first day of 1980 Java writes the machine's own zone. */
+  private static final LocalDateTime FIXED_DATE = LocalDateTime.of(1980, 2, 1, 0, 0);
 
   private final XSSFWorkbook workbook;
   private final DefinedNames names;
@@ -41,6 +41,13 @@ final class PackedBook {
   private final SharedTexts texts = new SharedTexts();
   private final Map<String, Tab> tabs = new HashMap<>();
   private final Map<Tab, Consumer<OutputStream>> further = new HashMap<>();
+
+  /** What POI takes from the machine: how a line ends, and in what language shapes are. */
+  private final String lineEnd = System.lineSeparator();
+
+  private final String language =
+      "lang=\"%s\"".formatted(LocaleUtil.getUserLocale().toLanguageTag());
+  private final boolean isPlain = lineEnd.equals("\n") && language.equals(LANGUAGE);
 
   PackedBook(XSSFWorkbook workbook, DefinedNames names, Iterable<Tab> tabs, ManifestPart manifest) {
     this.workbook = workbook;
@@ -88,7 +95,7 @@ final class PackedBook {
         packed.setLevel(Deflater.DEFAULT_COMPRESSION); // it is as long as all sheets together
         manifest.write(packed, further.keySet());
         packed.setLevel(Deflater.BEST_SPEED);
-      } else if (IS_PLAIN) {
+      } else if (isPlain) {
         parts.transferTo(packed);
       } else {
         packed.write(plain(name, parts.readAllBytes()));
@@ -132,17 +139,18 @@ final class PackedBook {
         .orElseThrow();
   }
 
-  private static String text(ZipInputStream part) throws IOException {
+  private String text(ZipInputStream part) throws IOException {
     return plain(new String(part.readAllBytes(), StandardCharsets.UTF_8));
   }
 
-  private static String plain(String xml) {
-    return IS_PLAIN ? xml : xml.replace(System.lineSeparator(), "\n");
+  /** The same lines make the same bytes on every machine. */
+  private String plain(String xml) {
+    return isPlain ? xml : xml.replace(lineEnd, "\n").replace(language, LANGUAGE);
   }
 
-  private static byte[] plain(String name, byte[] part) {
+  private byte[] plain(String name, byte[] part) {
     boolean isXml = name.endsWith(".xml") || name.endsWith(".rels");
-    return IS_PLAIN || !isXml
+    return isPlain || !isXml
         ? part
         : plain(new String(part, StandardCharsets.UTF_8)).getBytes(StandardCharsets.UTF_8);
   }

@@ -28,7 +28,7 @@ public final class OfficeLetterhead {
     LogProvider.settle();
   }
 
-  private static final LocalDateTime FIXED_DATE = LocalDateTime.of(1980, 1, 1, 0, 0);
+  private static final LocalDateTime FIXED_DATE = LocalDateTime.of(1980, 2, 1, 0, 0);
   private static final String TYPES = "[Content_Types].xml";
 
   private final LetterKind kind;

@@ -3,6 +3,7 @@ package sheathwright.workbook.page;
 import static java.util.stream.Collectors.joining;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
@@ -153,7 +154,7 @@ final class ProofPage {
   /** What was counted holds as it is; a ratio no better than what it was made from is known. */
   private static void line(Tab tab, Check check, Choice<String> holding, String otherwise) {
     int line = tab.line();
-    String what = check.what().substring(0, 1).toUpperCase() + check.what().substring(1);
+    String what = check.what().substring(0, 1).toUpperCase(Locale.ROOT) + check.what().substring(1);
     tab.text(line, 0, what, Part.LABEL);
     String rule = rule(tab, check);
     if (check.isLive()) {
