@@ -62,8 +62,11 @@ class LawsTest {
         }
         Map<String, String> more = new LinkedHashMap<>(one);
         double grown = Double.parseDouble(one.get(input)) * (1 + random.nextDouble() / 2) + 0.001;
-        more.put(input, input.equals("nails") || input.equals("rafter_count")
-                ? String.valueOf(Math.ceil(grown)) : String.valueOf(grown));
+        more.put(
+            input,
+            input.equals("nails") || input.equals("rafter_count")
+                ? String.valueOf(Math.ceil(grown))
+                : String.valueOf(grown));
         Object[] first = CellCall.results(function, given(one));
         Object[] second = CellCall.results(function, given(more));
         for (String result : results.split(" ")) {

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -77,9 +76,12 @@ class SameAnswerTest {
     for (int waste = 0; waste <= 20; waste += 5) {
       Estimate estimate =
           new Estimate(
-              job.withTable("rates", rates.replaceFirst("(?m)^waste_pct,[^,]*", "waste_pct," + waste))
+              job.withTable(
+                      "rates", rates.replaceFirst("(?m)^waste_pct,[^,]*", "waste_pct," + waste))
                   .job());
-      assertThat(estimate.total().value()).as("total at %d %%", waste).isGreaterThanOrEqualTo(total);
+      assertThat(estimate.total().value())
+          .as("total at %d %%", waste)
+          .isGreaterThanOrEqualTo(total);
       assertThat(estimate.sheetsAtWorst().value()).isGreaterThanOrEqualTo(sheets);
       total = estimate.total().value();
       sheets = estimate.sheetsAtWorst().value();
@@ -98,7 +100,9 @@ class SameAnswerTest {
 
   private static void assertEqual(List<Double> answers, List<Double> expected, String table) {
     for (int i = 0; i < expected.size(); i++) {
-      assertThat(answers.get(i)).as(table).isCloseTo(expected.get(i), within(1e-9 * expected.get(i)));
+      assertThat(answers.get(i))
+          .as(table)
+          .isCloseTo(expected.get(i), within(1e-9 * expected.get(i)));
     }
   }
 

@@ -32,7 +32,10 @@ final class PackedBook {
   private static final List<String> AFTER_VALIDATIONS = List.of("<hyperlinks>", "<printOptions ");
   private static final String END_OF_NAMES = "</definedNames>";
 
-  /** The same lines always make the same bytes; beside the first day of 1980 Java writes the machine's own zone. */
+  /**
+   * The same lines always make the same bytes; beside the first day of 1980 Java writes the
+   * machine's own zone.
+   */
   private static final LocalDateTime FIXED_DATE = LocalDateTime.of(1980, 2, 1, 0, 0);
 
   private final XSSFWorkbook workbook;
