@@ -157,7 +157,7 @@ final class SheetReading {
       return "#REF!";
     }
     count.add(first.formula().length());
-    return FormulaText.shifted(first.formula(), row - first.row(), column - first.column());
+    return References.shifted(first.formula(), row - first.row(), column - first.column());
   }
 
   private Held held(String type, String formula, String value, boolean isOpen) {

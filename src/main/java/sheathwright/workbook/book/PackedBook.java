@@ -33,10 +33,10 @@ final class PackedBook {
   private static final String END_OF_NAMES = "</definedNames>";
 
   /**
-   * The same lines always make the same bytes; beside the first day of 1980 Java writes the
-   * machine's own zone.
+   * The first moment that a packed file bears without a time zone beside it: the same lines always
+   * make the same bytes.
    */
-  private static final LocalDateTime FIXED_DATE = LocalDateTime.of(1980, 2, 1, 0, 0);
+  private static final LocalDateTime FIXED_DATE = LocalDateTime.of(1980, 1, 1, 0, 0, 2);
 
   private final XSSFWorkbook workbook;
   private final DefinedNames names;

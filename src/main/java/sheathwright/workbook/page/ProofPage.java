@@ -2,6 +2,7 @@ package sheathwright.workbook.page;
 
 import static java.util.stream.Collectors.joining;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
@@ -15,6 +16,7 @@ import sheathwright.framing.sister.SisterSizes;
 import sheathwright.job.Estimate;
 import sheathwright.job.Framing;
 import sheathwright.job.path.LoadPath;
+import sheathwright.proof.CheckedLines;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Look.Part;
 import sheathwright.workbook.book.Page;
@@ -74,7 +76,19 @@ final class ProofPage {
     tab.heading("The deck in the wind, and over its supports");
     checks(tab, estimate.site().checks(), HOLDS, "falls short");
     SitePage.proof(tab, estimate);
+    checked(tab, estimate);
     Sections.cautions(tab);
+  }
+
+  /** How the functions were checked that the estimate's numbers came out of. */
+  private static void checked(Tab tab, Estimate estimate) {
+    List<Traced> values = new ArrayList<>(List.of(estimate.quote().total()));
+    Stream.of(estimate.framing().checks(), estimate.site().checks(), estimate.loadPath().checks())
+        .flatMap(List::stream)
+        .map(Check::ratio)
+        .forEach(values::add);
+    tab.heading("How these functions were checked");
+    CheckedLines.inShort(values).forEach(tab::note);
   }
 
   private static void loadPath(Tab tab, LoadPath path) {
