@@ -56,15 +56,14 @@ limited() { (ulimit -f 40 && "$program" quote job --force); }
 mkdir full
 mount -t tmpfs -o size=3m none full
 job full/job
-"$program" quote full/job >/dev/null
+"$program" quote full/job --issue --on 2027-05-04 >/dev/null
 sed -i 's/^customer,[^,]*/customer,Somebody Else of Nowhere/' full/job/job.csv
 dd if=/dev/zero of=full/rest bs=1k 2>/dev/null || true
-is "disk full" 3 "space" full "$program" quote full/job --force
-size=$(stat -c %s full/job/estimate.xlsx)
+is "disk full, fill" 3 "space" full fill full/filled.xlsx
+is "disk full, quote" 3 "space" full "$program" quote full/job --force
+size=$(stat -c %s full/job/sent/*estimate.xlsx)
 truncate -s -$((size + 8192)) full/rest
 is "disk full after the first file" 3 "space" full "$program" quote full/job --force
-is "disk full, agree's table" 3 "" full "$program" agree full/job --on 2027-05-11
-is "disk full, fill" 3 "space" full "$program" fill nails_per_sheet cases.csv -o full/filled.xlsx
 umount full
 
 # A file that may not grow.
@@ -109,7 +108,8 @@ mkdir links/folder.xlsx
 is "a folder in the file's place" 3 "it is a folder" links fill links/folder.xlsx
 mkdir -p links/two/quote.xlsx
 is "a folder in the second file's place" 3 "it is a folder" links "$program" quote links/there -o links/two --force
-is "a device in the file's place" 3 "device" links fill /dev/full
+ln -s /dev/full links/device.csv
+is "a device in the file's place" 3 "device" links fill links/device.csv
 
 # Several runs at once: each does it or says why not, and the two files are of one run.
 job many
@@ -123,7 +123,7 @@ if held many | grep -q '\.part$\|\.old$'; then
   echo "WRONG  four runs at once left a draft"
   wrong=$((wrong + 1))
 else
-  echo "right  four runs at once: $(cat said? | sort | uniq -c | tr '\n' ' ')"
+  echo "right  four runs at once $(cat said? | sort | uniq -c | tr '\n' ' ')"
 fi
 owners=$(for file in estimate quote; do unzip -p many/$file.xlsx | grep -ao 'Owner Number [1-4]' | sort -u; done | sort -u | wc -l)
 [ "$owners" = 1 ] || { echo "WRONG  the two files are of two runs"; wrong=$((wrong + 1)); }
