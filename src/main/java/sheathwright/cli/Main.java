@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -95,6 +96,7 @@ public final class Main implements Callable<Integer> {
 
   /** Runs one command and exits with its status. */
   public static void main(String[] arguments) {
+    Locale.setDefault(Locale.ENGLISH); // what is said, and read of Java's compiler, is English
     StandardOutput standardOutput = new StandardOutput(new FileOutputStream(FileDescriptor.out));
     System.setOut(new PrintStream(standardOutput, true, StandardCharsets.UTF_8));
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);

@@ -73,7 +73,7 @@ class LetterheadCommandTest {
             "\"their-quote.xlsx\": there is no such file beside the table; put it there, or leave the value blank")
         .contains("firm.csv, line 3");
     assertThat(job.refused("quote", "--letterhead", folder.resolve("none.xlsx")))
-        .endsWith("none.xlsx: it cannot be read: it or its folder is not there");
+        .endsWith("none.xlsx: there is no such file");
     assertThat(job.refused("quote", "--letterhead", job.path().resolve("job.csv")))
         .startsWith("job.csv: it is no .xlsx workbook that can be read");
   }

@@ -16,6 +16,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.ooxml.POIXMLDocumentPart;
+import org.apache.poi.util.LocaleUtil;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
@@ -24,6 +25,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * that cells share and the styles are written last, when all lines have taken theirs.
  */
 final class PackedBook {
+
+  private static final String LANGUAGE = "lang=\"en\"";
 
   private static final String NO_LINES = "<sheetData/>";
   private static final List<String> AFTER_VALIDATIONS = List.of("<hyperlinks>", "<printOptions ");
@@ -41,6 +44,13 @@ final class PackedBook {
   private final SharedTexts texts = new SharedTexts();
   private final Map<String, Tab> tabs = new HashMap<>();
   private final Map<Tab, Consumer<OutputStream>> further = new HashMap<>();
+
+  /** What POI takes from the machine: how a line ends, and in what language shapes are. */
+  private final String lineEnd = System.lineSeparator();
+
+  private final String language =
+      "lang=\"%s\"".formatted(LocaleUtil.getUserLocale().toLanguageTag());
+  private final boolean isPlain = lineEnd.equals("\n") && language.equals(LANGUAGE);
 
   PackedBook(XSSFWorkbook workbook, DefinedNames names, Iterable<Tab> tabs, ManifestPart manifest) {
     this.workbook = workbook;
@@ -88,12 +98,16 @@ final class PackedBook {
         packed.setLevel(Deflater.DEFAULT_COMPRESSION); // it is as long as all sheets together
         manifest.write(packed, further.keySet());
         packed.setLevel(Deflater.BEST_SPEED);
-      } else {
+      } else if (isPlain) {
         parts.transferTo(packed);
+      } else {
+        packed.write(plain(name, parts.readAllBytes()));
       }
     }
     begin(packed, styles);
-    workbook.getStylesSource().writeTo(packed);
+    ByteArrayOutputStream all = new ByteArrayOutputStream();
+    workbook.getStylesSource().writeTo(all);
+    packed.write(plain(styles, all.toByteArray()));
     begin(packed, shared);
     texts.writeTo(packed);
     packed.finish();
@@ -128,8 +142,20 @@ final class PackedBook {
         .orElseThrow();
   }
 
-  private static String text(ZipInputStream part) throws IOException {
-    return new String(part.readAllBytes(), StandardCharsets.UTF_8);
+  private String text(ZipInputStream part) throws IOException {
+    return plain(new String(part.readAllBytes(), StandardCharsets.UTF_8));
+  }
+
+  /** The same lines make the same bytes on every machine. */
+  private String plain(String xml) {
+    return isPlain ? xml : xml.replace(lineEnd, "\n").replace(language, LANGUAGE);
+  }
+
+  private byte[] plain(String name, byte[] part) {
+    boolean isXml = name.endsWith(".xml") || name.endsWith(".rels");
+    return isPlain || !isXml
+        ? part
+        : plain(new String(part, StandardCharsets.UTF_8)).getBytes(StandardCharsets.UTF_8);
   }
 
   private static void write(String text, OutputStream out) throws IOException {
