@@ -1,5 +1,5 @@
 #!/bin/sh
-# How good an audit is: mistakes of nine kinds made in our workbooks, and how many it finds; workbooks that were only filled in and
+# How good an audit is: mistakes of eleven kinds made in our workbooks, and how many it finds; workbooks that were only filled in and
 # saved by other programs, and how many it alarms about. The table goes into docs/audit.md. LibreOffice (soffice) must be installed.
 # Usage: src/build/audit-table.sh [MISTAKES [HONEST_BY_POI [HONEST_BY_LIBREOFFICE]]]; else 500, 100 and 17, a quarter of an hour.
 set -eu

@@ -25,6 +25,7 @@ import sheathwright.figure.Roll;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
+import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.job.life.AgreedFields;
@@ -200,8 +201,19 @@ public final class Estimate {
     quote = QuoteLines.of(job, work, framing.mayRepair(), found);
     work.hold(job, refusals);
     paymentsOf(quote.total()).ifPresent(refusals::add);
+    List<MakerRequirement> answered = MakerFields.answered(job, cells(), refusals);
     refusals.raise();
-    maker = job.maker().isEmpty() ? null : MakerRequirement.roll(job.maker());
+    maker = answered.isEmpty() ? null : MakerRequirement.roll(answered);
+  }
+
+  /** Every cell that a covering's maker may be answered by: what the job says comes first. */
+  private CellsOfTheJob cells() {
+    List<Traced> values = new ArrayList<>(job.labeledFacts().values());
+    Stream.of(site.checks(), loadPath.checks(), framing.checks())
+        .flatMap(List::stream)
+        .forEach(check -> values.addAll(List.of(check.demand(), check.capacity(), check.ratio())));
+    values.add(quote.total());
+    return new CellsOfTheJob(values);
   }
 
   /** What is wrong with the payments, before they are agreed: they come to what is quoted. */

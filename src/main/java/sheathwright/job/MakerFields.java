@@ -30,7 +30,8 @@ final class MakerFields {
 
   static final Field<Choice<String>> REQUIRED = Field.line("required", "Required");
 
-  static final Field<Choice<String>> FOUND = Field.line("found", "Found").ifKnown();
+  static final Field<Choice<String>> FOUND =
+      Field.line("found", "Found: a number, or the name of a cell of the job").ifKnown();
 
   static final Field<Choice<String>> EVIDENCE = Field.text("evidence", "Evidence").ifKnown();
 
@@ -56,8 +57,9 @@ final class MakerFields {
       if (NEEDED.stream().allMatch(field -> row.read(field).isPresent())) {
         Unit<?> unit = row.of(UNIT).value().unit();
         Figure<?> required = number(table, row, REQUIRED, unit);
-        Figure<?> found =
-            row.has(FOUND) ? number(table, row, FOUND, unit) : Figure.none(NOT_SHOWN, unit);
+        boolean isTyped =
+            row.has(FOUND) && !CellsOfTheJob.isName(row.of(FOUND).value()); // else said later
+        Figure<?> found = isTyped ? number(table, row, FOUND, unit) : Figure.none(NOT_SHOWN, unit);
         if (required != null && found != null) {
           requirements.add(
               new MakerRequirement(
@@ -71,6 +73,32 @@ final class MakerFields {
       answeredAfterwards(table, row);
     }
     return requirements;
+  }
+
+  /**
+   * The requirements of a job, those that are answered by a cell of it with that cell's number.
+   *
+   * @param refusals takes what names no cell, or one of another kind
+   */
+  static List<MakerRequirement> answered(Job job, CellsOfTheJob cells, Refusals refusals) {
+    List<MakerRequirement> answered = new ArrayList<>();
+    for (int i = 0; i < job.maker().size(); i++) {
+      MakerRequirement asked = job.maker().get(i);
+      Row row = job.lines(JobTable.MAKER).get(i);
+      if (row.has(FOUND) && CellsOfTheJob.isName(row.of(FOUND).value())) {
+        try {
+          Figure<?> cell = cells.answer(row.of(FOUND).value(), asked.required().unit());
+          answered.add(
+              new MakerRequirement(
+                  asked.what(), asked.required(), asked.sense(), cell, asked.evidence()));
+        } catch (RefusedException wrong) {
+          refusals.add(job.tables().get(JobTable.MAKER).said(row, FOUND, wrong.getMessage()));
+        }
+      } else {
+        answered.add(asked);
+      }
+    }
+    return answered;
   }
 
   /** Nobody answers before he was asked. */

@@ -33,7 +33,7 @@ class ResultsTest {
 
   @ParameterizedTest
   @MethodSource("cards")
-  void everyResult_isInTheUnitOfItsColumn(Card card) {
+  void rule17_everyResult_isInTheUnitOfItsColumn(Card card) {
     List<Traced> answer = card.answer(StartingValues.of(card));
     for (int i = 0; i < answer.size(); i++) {
       Result result = card.results().get(i);

@@ -4,10 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Origins;
+import sheathwright.figure.Traced;
 import sheathwright.figure.YesNo;
+import sheathwright.job.site.RoofArea;
 import sheathwright.job.table.JobText;
 
 /** A small job with openings, measured rafters, marks, and what the covering's maker asks for. */
@@ -126,5 +131,35 @@ class DeckTablesTest {
         new Estimate(
             JobText.small().withTable("maker", MAKER + "dip,in,at-most,1/4,3/8,photo\n").job());
     assertThat(not.maker().orElseThrow().cellsOf("met")).hasToString("[no]");
+  }
+
+  /** What is screwed down answers the maker by the cell that it stands in, not by a copy of it. */
+  @Test
+  void theMaker_isAnsweredByACellOfTheJob() {
+    JobText seam = JobText.demo("gannet-spit");
+    Estimate estimate =
+        new Estimate(
+            seam.withTable("maker", MAKER + "clips,in,at-most,24,clips_apart_corners_in,sheet\n")
+                .job());
+
+    Figure<?> found = (Figure<?>) estimate.maker().orElseThrow().cellsOf("found").get(0);
+    assertThat(found.step().isInput()).isFalse();
+    assertThat(found.value()).isEqualTo(estimate.site().covering().used(RoofArea.CORNERS).value());
+    assertThat(Origins.of(List.of(found))).extracting(Traced::name).contains("maker_most_in");
+    assertThat(estimate.maker().orElseThrow().cellsOf("met")).hasToString("[yes]");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "clips,in,at-most,24,clip_spacing_fild_in,|\"clip_spacing_fild_in\" is no cell of this job (did you mean clip_spacing_field_in?)",
+        "pull,psf,at-most,24,panel_cover_in,|panel_cover_in is in inches, and this is asked in psf",
+      })
+  void aMakerAnsweredByNoCellOrAnotherKindOfOne_isRefused(String line, String said) {
+    Job job = JobText.demo("gannet-spit").withTable("maker", MAKER + line + "\n").job();
+
+    assertThatThrownBy(() -> new Estimate(job))
+        .hasMessageStartingWith("maker.csv, line 2, column found: " + said);
   }
 }

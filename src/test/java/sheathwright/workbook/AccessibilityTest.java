@@ -22,7 +22,7 @@ class AccessibilityTest {
 
   @ParameterizedTest
   @MethodSource("names")
-  void everyQuestion_isAnsweredWell(String name) throws IOException {
+  void rules15_16_39_everyQuestion_isAnsweredWell(String name) throws IOException {
     try (XSSFWorkbook workbook = Cells.opened(Samples.all().get(name))) {
       for (Accessibility question : Accessibility.values()) {
         assertThat(question.faults(workbook)).as(name + ", " + question).isEmpty();

@@ -50,7 +50,7 @@ class EnginesAgreeTest {
 
   @ParameterizedTest
   @MethodSource("names")
-  void everyFormulaCell_holdsWhatTheEngineRecalculates(String name) {
+  void rules20_26_40_everyFormulaCell_holdsWhatTheEngineRecalculates(String name) {
     Map<String, Object> written = Cells.written(books.get(name));
 
     // Some documents of a job's life tell values only.

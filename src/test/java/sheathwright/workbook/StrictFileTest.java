@@ -128,7 +128,7 @@ class StrictFileTest {
 
   @ParameterizedTest
   @MethodSource("names")
-  void whatWroteIt_standsInItsPropertiesAndUnderEachPage(String name) throws IOException {
+  void rule2_whatWroteIt_standsInItsPropertiesAndUnderEachPage(String name) throws IOException {
     Matcher version =
         Pattern.compile("<artifactId>sheathwright</artifactId>\\s*<version>([^<]+)<")
             .matcher(Files.readString(Path.of("pom.xml")));

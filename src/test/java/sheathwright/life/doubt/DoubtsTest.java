@@ -37,7 +37,7 @@ class DoubtsTest {
   }
 
   @Test
-  void fewerSheetsThanAreMarked_areAskedAbout() throws IOException {
+  void rule30_fewerSheetsThanAreMarked_areAskedAbout() throws IOException {
     String question =
         "job.csv, line 13, column value: planned_sheets: 2 sheets are in the price, but the marks call for 3 sheets already; is that what you mean?";
     assertThat(Doubts.of(marked(2)).lines()).containsExactly(question);

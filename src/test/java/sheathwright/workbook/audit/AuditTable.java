@@ -26,7 +26,7 @@ public final class AuditTable {
   /** Files for one run of LibreOffice, which stops after some minutes. */
   private static final int AT_ONCE = 6;
 
-  private static final double NANOSECONDS = 1e9;
+  private static final int KILOBYTE = 1_000;
 
   private AuditTable() {}
 
@@ -41,9 +41,7 @@ public final class AuditTable {
     Map<String, byte[]> books = books();
     AuditTrial trial = new AuditTrial(books, SEED);
     int mistakes = Integer.parseInt(arguments[0]);
-    long began = System.nanoTime();
     trial.makeMistakes(mistakes);
-    double seconds = (System.nanoTime() - began) / NANOSECONDS;
     out.printf(
         "Seed %d; %d workbooks of ours: both of every demo job, and a change order, an invoice and a deck record.%n%n",
         SEED, books.size());
@@ -58,9 +56,16 @@ public final class AuditTable {
       found += count.getValue()[1];
     }
     out.printf("| all | %d | %d, %.1f %% |%n%n", made, found, 100.0 * found / made);
-    out.printf(
-        "A mistake took %.2f s, made, saved and audited, on %d processors; the sum of it all %.0f s.%n%n",
-        seconds / mistakes, Runtime.getRuntime().availableProcessors(), seconds);
+    out.println("| workbook | its size, kB | read and compared, s, median of its mistakes |");
+    out.println("| --- | ---: | ---: |");
+    trial
+        .seconds()
+        .forEach(
+            (name, times) ->
+                out.printf(
+                    "| %s | %d | %.2f |%n",
+                    name, books.get(name).length / KILOBYTE, median(times)));
+    out.println();
     trial.missed().forEach(each -> out.println("Not found: " + each + "."));
     out.println("| honest files, inputs changed and saved by | files | false alarms |");
     out.println("| --- | ---: | ---: |");
@@ -68,6 +73,10 @@ public final class AuditTable {
     out.printf("| Apache POI 5 | %d | %d |%n", saved, byPoi(trial, books, saved));
     int converted = Integer.parseInt(arguments[2]);
     out.printf("| LibreOffice | %d | %d |%n", converted, byLibreOffice(books, converted));
+  }
+
+  private static double median(List<Double> times) {
+    return times.stream().sorted().toList().get(times.size() / 2);
   }
 
   /** Both books of every job, and the documents of one whose roof is open. */

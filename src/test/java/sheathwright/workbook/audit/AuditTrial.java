@@ -27,10 +27,13 @@ public final class AuditTrial {
 
   private static final int TRIES = 40;
 
+  private static final double NANOSECONDS = 1e9;
+
   private final Map<String, byte[]> books;
   private final Random random;
   private final Map<Mistake, int[]> counts = new EnumMap<>(Mistake.class);
   private final List<String> missed = new ArrayList<>();
+  private final Map<String, List<Double>> seconds = new TreeMap<>();
 
   /** A trial over some workbooks of ours, the same for the same seed. */
   public AuditTrial(Map<String, byte[]> books, long seed) {
@@ -48,7 +51,11 @@ public final class AuditTrial {
       byte[] file = withMistake(mistake, books.get(name));
       if (file.length > 0) {
         made++;
+        long began = System.nanoTime();
         boolean isFound = isSeen(books.get(name), file);
+        seconds
+            .computeIfAbsent(name, none -> new ArrayList<>())
+            .add((System.nanoTime() - began) / NANOSECONDS);
         int[] count = counts.computeIfAbsent(mistake, none -> new int[2]);
         count[0]++;
         count[1] += isFound ? 1 : 0;
@@ -153,6 +160,11 @@ public final class AuditTrial {
   /** How many mistakes of each kind were made and found. */
   Map<Mistake, int[]> counts() {
     return counts;
+  }
+
+  /** How long each audit of each workbook took, read and compared. */
+  Map<String, List<Double>> seconds() {
+    return seconds;
   }
 
   /** The mistakes that were not found. */

@@ -29,7 +29,7 @@ class CellTextTest {
         "a\uD83Cb",
         "\uD83C\uDFE0"
       })
-  void aText_isReadBackAsTyped(String typed) throws IOException {
+  void rule35_aText_isReadBackAsTyped(String typed) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (XSSFWorkbook workbook = new XSSFWorkbook()) {
       workbook.createSheet().createRow(0).createCell(0).setCellValue(CellText.of(typed));

@@ -52,7 +52,7 @@ class HomeownerSecretsTest {
 
   @ParameterizedTest
   @MethodSource("jobs")
-  void noPart_holdsAPriceOrARate_norItsName(String job) throws IOException {
+  void rule27_noPart_holdsAPriceOrARate_norItsName(String job) throws IOException {
     Map<String, String> odd = new LinkedHashMap<>();
     Map<String, RowSource> files = odd(Samples.tables(job).files(), odd);
 
@@ -60,7 +60,7 @@ class HomeownerSecretsTest {
   }
 
   @Test
-  void noDocumentOfAJobsLife_holdsAPriceOrARate_norItsName() throws IOException {
+  void rule27_noDocumentOfAJobsLife_holdsAPriceOrARate_norItsName() throws IOException {
     Map<String, String> odd = new LinkedHashMap<>();
     Map<String, RowSource> open = odd(LifeJob.tables(Map.of()), odd);
     Map<String, RowSource> closed = odd(LifeJob.tables(LifeJob.CLOSED), new LinkedHashMap<>());
