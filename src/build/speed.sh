@@ -81,7 +81,7 @@ bare() {
     "$sources"/cutting/Stopwatch.java
   jar --create --file "$work/bare.jar" -C "$work/classes" .
   classes=$home/target/sheathwright.jar:$work/bare.jar
-  "$ours" quote "$job" -o "$work/quoted" >/dev/null
+  "$ours" quote "$job" -o "$work/quoted" >/dev/null 2>&1
   java "${options[@]}" -cp "$classes" sheathwright.workbook.CellListing \
     "$work/quoted/estimate.xlsx" "$work/estimate.txt" "$work/quoted/quote.xlsx" "$work/quote.txt"
 }
@@ -107,7 +107,7 @@ cold() {
 warm() {
   bare
   for each in quince-hollow mistwater-cottage tallow-end; do
-    "$ours" quote "$home/demo-data/$each" -o "$work/$each" >/dev/null
+    "$ours" quote "$home/demo-data/$each" -o "$work/$each" >/dev/null 2>&1
     java "${options[@]}" -cp "$classes" sheathwright.workbook.CellListing \
       "$work/$each/estimate.xlsx" "$work/$each.1" "$work/$each/quote.xlsx" "$work/$each.2"
     java "${options[@]:1}" -cp "$classes" sheathwright.workbook.WarmWorkbooks "$pairs" "$home/demo-data/$each" "$work/$each.1" "$work/$each.2" |

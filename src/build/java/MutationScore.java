@@ -37,14 +37,16 @@ final class MutationScore {
   public static void main(String[] arguments) throws Exception {
     Map<String, Integer> explained = explained();
     boolean isWell = true;
-    System.out.printf("%-11s %9s %9s %6s %5s %9s%n", "room", "planted", "found", "share", "goal", "lines run");
+    System.out.printf(
+        "%-11s %9s %9s %6s %5s %9s%n", "room", "planted", "found", "share", "goal", "lines run");
     for (String room : List.of(arguments).subList(1, arguments.length)) {
       isWell &= told(Path.of(arguments[0], room), room, explained);
     }
     System.exit(isWell ? 0 : 1);
   }
 
-  private static boolean told(Path folder, String room, Map<String, Integer> explained) throws Exception {
+  private static boolean told(Path folder, String room, Map<String, Integer> explained)
+      throws Exception {
     List<Planted> all = planted(folder.resolve("mutations.xml"), room);
     List<Planted> values = all.stream().filter(each -> !each.isName()).toList();
     long found = values.stream().filter(Planted::isFound).count();
@@ -53,8 +55,14 @@ final class MutationScore {
     double goal = EXACT_ROOMS.contains(room) ? EXACT_GOAL : GOAL;
     System.out.printf(
         "%-11s %9d %9d %5.1f%% %4.0f%% %9s   (and %d of %d names of steps)%n",
-        room, values.size(), found, share * 100, goal * 100, linesRun(folder),
-        all.stream().filter(each -> each.isName() && each.isFound()).count(), names);
+        room,
+        values.size(),
+        found,
+        share * 100,
+        goal * 100,
+        linesRun(folder),
+        all.stream().filter(each -> each.isName() && each.isFound()).count(),
+        names);
     Map<String, List<Planted>> living = new TreeMap<>();
     values.stream()
         .filter(each -> !each.isFound())
@@ -73,7 +81,9 @@ final class MutationScore {
       String room, String file, String method, int line, String what, boolean isFound) {
 
     boolean isName() {
-      return what.contains("Figure::as with") || what.contains("Check::as with") || what.contains("Choice::as with");
+      return what.contains("Figure::as with")
+          || what.contains("Check::as with")
+          || what.contains("Choice::as with");
     }
 
     String key() {
@@ -85,7 +95,8 @@ final class MutationScore {
     }
   }
 
-  private static List<Planted> planted(Path report, String room) throws IOException, ParserConfigurationException, SAXException {
+  private static List<Planted> planted(Path report, String room)
+      throws IOException, ParserConfigurationException, SAXException {
     List<Planted> planted = new ArrayList<>();
     NodeList mutations = read(report).getElementsByTagName("mutation");
     for (int i = 0; i < mutations.getLength(); i++) {
@@ -102,7 +113,8 @@ final class MutationScore {
     return planted;
   }
 
-  private static String linesRun(Path folder) throws IOException, ParserConfigurationException, SAXException {
+  private static String linesRun(Path folder)
+      throws IOException, ParserConfigurationException, SAXException {
     Path report = folder.resolve("linecoverage.xml");
     if (!Files.exists(report)) {
       return "?";
@@ -115,7 +127,8 @@ final class MutationScore {
     return "%.0f%%".formatted(100.0 * run / Math.max(1, blocks.getLength()));
   }
 
-  private static Document read(Path report) throws IOException, ParserConfigurationException, SAXException {
+  private static Document read(Path report)
+      throws IOException, ParserConfigurationException, SAXException {
     DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
     factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
     try (InputStream stream = Files.newInputStream(report)) {
@@ -127,7 +140,9 @@ final class MutationScore {
     return of.getElementsByTagName(name).item(0).getTextContent();
   }
 
-  /** How many of each kind may live: room|file|method|what, count and reason, a tab between them. */
+  /**
+   * How many of each kind may live: room|file|method|what, count and reason, a tab between them.
+   */
   private static Map<String, Integer> explained() throws IOException {
     Map<String, Integer> explained = new LinkedHashMap<>();
     for (String line : Files.readAllLines(EXPLAINED)) {

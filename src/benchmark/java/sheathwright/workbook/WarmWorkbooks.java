@@ -26,7 +26,8 @@ final class WarmWorkbooks {
     int pairs = Integer.parseInt(arguments[0]);
     Path folder = Path.of(arguments[1]);
     List<List<String>> listings =
-        List.of(Files.readAllLines(Path.of(arguments[2])), Files.readAllLines(Path.of(arguments[3])));
+        List.of(
+            Files.readAllLines(Path.of(arguments[2])), Files.readAllLines(Path.of(arguments[3])));
     for (int pair = -WARM_UP; pair < pairs; pair++) {
       Estimate estimate = new Estimate(Job.in(folder));
       double start = seconds();

@@ -41,7 +41,9 @@ public record Zone(String name, int places, int seen, int bad, double odds, doub
     return Chances.known(bad).and(binomial(places - seen, here)).and(binomial(seen - bad, missed));
   }
 
-  /** The likeliest count first, and from it each count from its neighbor: C(n,k) p^k (1-p)^(n-k). */
+  /**
+   * The likeliest count first, and from it each count from its neighbor: C(n,k) p^k (1-p)^(n-k).
+   */
   private static Chances binomial(int trials, double chance) {
     if (chance <= 0 || trials == 0) {
       return Chances.known(0);

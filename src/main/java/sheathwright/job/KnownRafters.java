@@ -27,25 +27,32 @@ import sheathwright.wood.Stock;
  */
 final class KnownRafters {
 
-  static final Field<Choice<Knowledge>> SPECIES_KNOWN = FramingFields.how("species", "Species, how known");
+  static final Field<Choice<Knowledge>> SPECIES_KNOWN =
+      FramingFields.how("species", "Species, how known");
 
-  static final Field<Choice<Knowledge>> GRADE_KNOWN = FramingFields.how("grade", "Grade, how known");
+  static final Field<Choice<Knowledge>> GRADE_KNOWN =
+      FramingFields.how("grade", "Grade, how known");
 
-  static final Field<Choice<Knowledge>> SIZE_KNOWN = FramingFields.how("rafter_size", "Size, how known");
+  static final Field<Choice<Knowledge>> SIZE_KNOWN =
+      FramingFields.how("rafter_size", "Size, how known");
 
   static final Field<Choice<Knowledge>> SPAN_KNOWN = FramingFields.how("span", "Span, how known");
 
-  static final Field<Choice<Knowledge>> BEARING_KNOWN = FramingFields.how("bearing", "Bearing, how known");
+  static final Field<Choice<Knowledge>> BEARING_KNOWN =
+      FramingFields.how("bearing", "Bearing, how known");
 
   static final Field<Choice<Knowledge>> NOTCH_KNOWN =
       Field.<Choice<Knowledge>>of(Birdsmouth.class, "known", "Seat cut, how known").ifKnown();
 
-  static final Field<Choice<Knowledge>> MOISTURE_KNOWN = FramingFields.how("moisture", "Moisture, how known");
+  static final Field<Choice<Knowledge>> MOISTURE_KNOWN =
+      FramingFields.how("moisture", "Moisture, how known");
 
-  static final Field<Choice<Knowledge>> STOCK_KNOWN = FramingFields.how("rafter_stock", "Lumber type, how known");
+  static final Field<Choice<Knowledge>> STOCK_KNOWN =
+      FramingFields.how("rafter_stock", "Lumber type, how known");
 
   /** Ties that nobody saw are none. */
-  static final Field<Choice<Knowledge>> TIES_KNOWN = FramingFields.how("ties", "Rafter ties, how known");
+  static final Field<Choice<Knowledge>> TIES_KNOWN =
+      FramingFields.how("ties", "Rafter ties, how known");
 
   /** Where one group alone was ever sold, wood that nobody can name is of that one. */
   static final Field<Choice<Species>> REGION_SPECIES =

@@ -58,7 +58,8 @@ enum Hostile {
           "<c r=\"A1\"><f t=\"shared\" ref=\"A1:XFD31\" si=\"0\">%s1</f><v>1</v></c>"
               .formatted("1+".repeat(4_000));
       String others = "<c><f t=\"shared\" si=\"0\"/><v>1</v></c>".repeat(16_000);
-      return filled(good, "<row>" + first + others + ("</row><row>" + others).repeat(30) + "</row>");
+      return filled(
+          good, "<row>" + first + others + ("</row><row>" + others).repeat(30) + "</row>");
     }
   },
 
@@ -197,8 +198,7 @@ enum Hostile {
   }
 
   /** One part changed as a text. */
-  static byte[] changed(
-      byte[] good, String part, java.util.function.UnaryOperator<String> change) {
+  static byte[] changed(byte[] good, String part, java.util.function.UnaryOperator<String> change) {
     Map<String, byte[]> parts = FileFaults.parts(good);
     String text = new String(parts.get(part), StandardCharsets.UTF_8);
     parts.put(part, change.apply(text).getBytes(StandardCharsets.UTF_8));

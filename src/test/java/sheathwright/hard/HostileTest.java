@@ -20,8 +20,8 @@ import sheathwright.job.table.ProblemsException;
 
 /**
  * Workbooks made for mischief, before every command that reads one: refused in plain words, or read
- * as if the mischief were not there. {@code -Dhostile=all} tries the heavy ones too, and prints what
- * each takes; {@code src/build/hostile.sh} does so in 256 MB.
+ * as if the mischief were not there. {@code -Dhostile=all} tries the heavy ones too, and prints
+ * what each takes; {@code src/build/hostile.sh} does so in 256 MB.
  */
 class HostileTest {
 
@@ -94,8 +94,7 @@ class HostileTest {
         byte[] hostile = Hostile.changed(good, part, Hostile::withEntities);
         assertThatThrownBy(() -> Unpacked.parts("ours.xlsx", hostile, any -> true))
             .isInstanceOf(ProblemsException.class)
-            .hasMessage(
-                "ours.xlsx: its part %s declares entities of its own; save it anew", part);
+            .hasMessage("ours.xlsx: its part %s declares entities of its own; save it anew", part);
       }
     }
   }

@@ -87,7 +87,8 @@ enum Writing {
     @Override
     void prepare(Path office) throws IOException {
       Path session = office.resolve("session.txt");
-      String lines = "deck = 42 ft * 16 ft\nsheets = sheetsByArea(deck, waste = 10 %%)\nsave \"%s\"\n";
+      String lines =
+          "deck = 42 ft * 16 ft\nsheets = sheetsByArea(deck, waste = 10 %%)\nsave \"%s\"\n";
       String text = lines.formatted(office.resolve("roof.xlsx"));
       Files.writeString(session, text);
       done("run", session);

@@ -21,8 +21,7 @@ record Abroad(String language, String zone, String day) {
         House.any(
             random,
             List.of("tr-TR", "ar-EG-u-nu-arab", "de-DE", "th-TH-u-ca-buddhist-nu-thai", "hi-IN")),
-        House.any(
-            random, List.of("Pacific/Kiritimati", "Asia/Kathmandu", "America/Los_Angeles")),
+        House.any(random, List.of("Pacific/Kiritimati", "Asia/Kathmandu", "America/Los_Angeles")),
         House.any(random, List.of("1999-12-31", "2028-02-29", "2031-07-01")));
   }
 

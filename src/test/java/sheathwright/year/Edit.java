@@ -11,8 +11,17 @@ final class Edit {
   /** Their rows may stand in any order; a payment's and an option's may not. */
   private static final List<String> SORTABLE =
       List.of(
-          "job.csv", "planes.csv", "marks.csv", "reports.csv", "places.csv", "agreed.csv",
-          "orders.csv", "order_lines.csv", "sent.csv", "prices.csv", "rates.csv");
+          "job.csv",
+          "planes.csv",
+          "marks.csv",
+          "reports.csv",
+          "places.csv",
+          "agreed.csv",
+          "orders.csv",
+          "order_lines.csv",
+          "sent.csv",
+          "prices.csv",
+          "rates.csv");
 
   private Edit() {}
 
@@ -64,7 +73,8 @@ final class Edit {
     return sent.isEmpty()
         ? ""
         : Typed.of(sent).named().stream()
-            .map(row -> row.get("document") + " " + Typed.number(row.get("total_usd")).doubleValue())
+            .map(
+                row -> row.get("document") + " " + Typed.number(row.get("total_usd")).doubleValue())
             .sorted()
             .toList()
             .toString();

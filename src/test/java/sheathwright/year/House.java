@@ -128,10 +128,14 @@ record House(Map<String, String> tables, String owner, boolean hasBoards) {
     for (int i = random.nextInt(3); i > 0; i--) {
       reports.row(
           Map.of(
-              "report", "F-" + (1 + reports.rows().size()),
-              "seen", any(random, STOPS),
-              "where", "rafter %d of plane A".formatted(1 + i),
-              "evidence", "photo " + i));
+              "report",
+              "F-" + (1 + reports.rows().size()),
+              "seen",
+              any(random, STOPS),
+              "where",
+              "rafter %d of plane A".formatted(1 + i),
+              "evidence",
+              "photo " + i));
     }
     return reports.text();
   }

@@ -195,8 +195,7 @@ final class Invariants {
       throw scene.broken("stops are lost: %s of %s", told, life.stops);
     }
     if (!life.stops.isEmpty()) {
-      Estimate estimate =
-          new Estimate(JobFolder.in(scene.disk().path(life.folder)).job());
+      Estimate estimate = new Estimate(JobFolder.in(scene.disk().path(life.folder)).job());
       if (estimate.stopTie().holds().holds()) {
         throw scene.broken("%s stop it, and the estimate says that nothing does", life.stops);
       }

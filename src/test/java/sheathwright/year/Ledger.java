@@ -65,8 +65,7 @@ record Ledger(Life life) {
   }
 
   private Optional<BigDecimal> price(String item) {
-    return Stream.concat(
-            rows("agreed.csv").stream(), rows("talks.csv").stream())
+    return Stream.concat(rows("agreed.csv").stream(), rows("talks.csv").stream())
         .filter(row -> row.get("item").equals(item) && !row.get("usd").isEmpty())
         .map(row -> Typed.number(row.get("usd")))
         .filter(usd -> usd.signum() > 0)
@@ -141,7 +140,9 @@ record Ledger(Life life) {
   private boolean mayComeBack(BigDecimal back) {
     BigDecimal most =
         agreed("sheet")
-            .map(row -> Typed.number(row.get("included")).multiply(Typed.number(row.get("credit_usd"))))
+            .map(
+                row ->
+                    Typed.number(row.get("included")).multiply(Typed.number(row.get("credit_usd"))))
             .orElse(BigDecimal.ZERO);
     return back.signum() >= 0 && back.compareTo(most) <= 0;
   }

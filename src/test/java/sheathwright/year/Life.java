@@ -11,7 +11,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import sheathwright.year.disk.Disk;
 
-/** One job, as the office leads it from the call to the invoice, and what the office knows of it. */
+/**
+ * One job, as the office leads it from the call to the invoice, and what the office knows of it.
+ */
 final class Life {
 
   /** How far it has come. */
@@ -174,8 +176,7 @@ final class Life {
   /** Does what a refusal of the last bill asks for. */
   private void settle(String refusal) {
     Typed talks =
-        table(
-            "talks.csv", "item", "most", "usd", "approved_by", "approved_how", "approved_on");
+        table("talks.csv", "item", "most", "usd", "approved_by", "approved_how", "approved_on");
     Matcher talk = TALK.matcher(refusal);
     boolean isTalked = false;
     while (talk.find()) {

@@ -131,7 +131,8 @@ enum Mishap {
     @Override
     Answer befall(Scene scene) {
       Disk twin = scene.disk().copy();
-      String command = House.any(scene.random(), List.of("quote", "agree", "change-order", "close"));
+      String command =
+          House.any(scene.random(), List.of("quote", "agree", "change-order", "close"));
       String folder = scene.life().folder;
       String day = scene.life().today();
       String[] words =

@@ -18,14 +18,31 @@ record Misspelling(String file, int row, int column, String word, String typed) 
   /** Columns whose cells are words of a list. */
   private static final Set<String> WORDS =
       Set.of(
-          "finding", "stage_found", "cause", "action", "bill", "void", "seen", "deck", "status",
-          "approved_how", "chosen");
+          "finding",
+          "stage_found",
+          "cause",
+          "action",
+          "bill",
+          "void",
+          "seen",
+          "deck",
+          "status",
+          "approved_how",
+          "chosen");
 
   /** Keys behind which such a word stands. */
   private static final Set<String> WORD_KEYS =
       Set.of(
-          "code", "exposure", "bill_rule", "stage", "blocked_edges", "panel_kind", "nail",
-          "roof_shape", "ring_shank", "enclosed_known");
+          "code",
+          "exposure",
+          "bill_rule",
+          "stage",
+          "blocked_edges",
+          "panel_kind",
+          "nail",
+          "roof_shape",
+          "ring_shank",
+          "enclosed_known");
 
   private static final Set<String> KEYED = Set.of("key", "rate", "item");
 
@@ -36,7 +53,8 @@ record Misspelling(String file, int row, int column, String word, String typed) 
     for (String file : disk.files().keySet()) {
       if (file.startsWith(scene.life().folder + "/") && file.endsWith(".csv")) {
         Typed table = Typed.of(disk.text(file));
-        boolean isKeyed = KEYED.contains(table.header().get(0)) && table.header().get(1).matches("value|usd");
+        boolean isKeyed =
+            KEYED.contains(table.header().get(0)) && table.header().get(1).matches("value|usd");
         for (int column = 0; column < table.header().size(); column++) {
           add(all, scene.random(), file, -1, column, table.header().get(column));
         }
@@ -96,8 +114,7 @@ record Misspelling(String file, int row, int column, String word, String typed) 
     Answer checked = scene.run("check", scene.life().folder);
     scene.refused(checked, before, Scene.files(scene.disk()));
     String name = file.substring(file.lastIndexOf('/') + 1);
-    boolean isSaid =
-        checked.err().contains(name) && (checked.isRefused() || checked.asks());
+    boolean isSaid = checked.err().contains(name) && (checked.isRefused() || checked.asks());
     if (!isSaid) {
       throw scene.broken("%s for %s passes: %s", this, word, checked);
     }

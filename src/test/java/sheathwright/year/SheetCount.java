@@ -18,7 +18,9 @@ record SheetCount(
     List<Map<String, String>> lines,
     Map<String, String> statuses) {
 
-  /** The count; nothing where it depends on which of two marks of a place is the one that counts. */
+  /**
+   * The count; nothing where it depends on which of two marks of a place is the one that counts.
+   */
   Optional<Integer> places() {
     Map<String, List<Map<String, String>>> byPlace = new LinkedHashMap<>();
     for (Map<String, String> mark : marks) {
@@ -49,6 +51,9 @@ record SheetCount(
         .filter(line -> statuses.getOrDefault(line.get("order"), "").equals("refused"))
         .filter(line -> line.get("item").equals("sheet"))
         .flatMap(line -> List.of(line.get("marks").split(", ")).stream())
-        .anyMatch(part -> part.startsWith(mark + ":") && !part.substring(part.indexOf(':') + 1).strip().startsWith("-"));
+        .anyMatch(
+            part ->
+                part.startsWith(mark + ":")
+                    && !part.substring(part.indexOf(':') + 1).strip().startsWith("-"));
   }
 }

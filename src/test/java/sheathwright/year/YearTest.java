@@ -35,7 +35,9 @@ class YearTest {
         broken.add(YEARS == 1 ? fault.getMessage() : short_(fault.getMessage()));
       }
     }
-    System.out.printf("%d steps in %d ms CPU %s%n", steps, (cpu.getCurrentThreadCpuTime() - began) / 1_000_000, befallen);
+    System.out.printf(
+        "%d steps in %d ms CPU %s%n",
+        steps, (cpu.getCurrentThreadCpuTime() - began) / 1_000_000, befallen);
     assertThat(broken).isEmpty();
   }
 }

@@ -107,7 +107,8 @@ public final class Unpacked {
       throw refused(name, "it has the part %s twice; save it anew as .xlsx".formatted(part));
     }
     if (names.size() > MOST_PARTS) {
-      throw refused(name, "it has more than %,d parts, the most that is read".formatted(MOST_PARTS));
+      throw refused(
+          name, "it has more than %,d parts, the most that is read".formatted(MOST_PARTS));
     }
     if (!isWanted.test(part)) {
       measure(content);

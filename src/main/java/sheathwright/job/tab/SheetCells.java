@@ -83,9 +83,7 @@ final class SheetCells {
           case "inlineStr" -> value;
           default -> plain(value);
         };
-    lines
-        .computeIfAbsent(row, key -> new TreeMap<>())
-        .put(column, new Cell(text, isFormula));
+    lines.computeIfAbsent(row, key -> new TreeMap<>()).put(column, new Cell(text, isFormula));
   }
 
   /** A text of the part that begins here, its runs put together, without what tells its sound. */

@@ -9,9 +9,7 @@ import sheathwright.job.file.Unpacked;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
 
-/**
- * The parts of a workbook's file that hold tables; no part is run, followed or fetched.
- */
+/** The parts of a workbook's file that hold tables; no part is run, followed or fetched. */
 final class WorkbookParts {
 
   /** Parts that do something, or fetch something, when a program opens them. */

@@ -45,8 +45,7 @@ final class SheetReading {
    * @param open which styles are not locked
    * @param count of the cells of the whole workbook
    */
-  static void read(
-      XMLStreamReader xml, Pane pane, List<String> texts, BitSet open, CellCount count)
+  static void read(XMLStreamReader xml, Pane pane, List<String> texts, BitSet open, CellCount count)
       throws XMLStreamException {
     new SheetReading(xml, pane, texts, open, count).read();
   }

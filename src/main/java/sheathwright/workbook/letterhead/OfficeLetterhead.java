@@ -17,7 +17,6 @@ import java.util.zip.ZipOutputStream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.job.file.Unpacked;
 import sheathwright.job.office.Firm;
-import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.workbook.file.LogProvider;
 import sheathwright.workbook.told.Photos;

@@ -32,7 +32,9 @@ final class Xml {
   static final String RELATIONS =
       "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 
-  /** A tree takes some twenty times the room of its text; no letterhead's sheet is a tenth of it. */
+  /**
+   * A tree takes some twenty times the room of its text; no letterhead's sheet is a tenth of it.
+   */
   private static final int MOST_BYTES = 8_000_000;
 
   private static final String MOST_DEPTH = "200";
