@@ -69,6 +69,7 @@ public final class Job implements Facts {
   static final Map<JobTable, List<Field<?>>> LIFE =
       new EnumMap<>(
           Map.ofEntries(
+              Map.entry(JobTable.FIRST_CALL, LifeFields.FIRST_CALL),
               Map.entry(JobTable.ZONES, ZoneFields.ZONES),
               Map.entry(JobTable.PLACES, ZoneFields.PLACES_NAMED),
               Map.entry(JobTable.PHOTOS, OrderFields.PHOTOS),

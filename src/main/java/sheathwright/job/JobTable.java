@@ -9,6 +9,7 @@ import sheathwright.job.table.Keys;
 /** The tables that a job's folder may hold, in the order in which they are read. */
 public enum JobTable {
   JOB(true, "the job's facts: who, where, when, and what is repaired", new Keys("key", "value")),
+  FIRST_CALL(false, "what was asked before anybody went there, and the answers"),
   PLANES(true, "roof planes, measured on the slope"),
   OPENINGS(false, "chimneys, skylights and other holes in a plane"),
   RAFTERS(false, "measured rafter centers"),

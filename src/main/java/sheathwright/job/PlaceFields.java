@@ -7,6 +7,7 @@ import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Units;
 import sheathwright.job.life.DeckBoards;
+import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.MarkFields;
 import sheathwright.job.table.Field;
 import sheathwright.roof.Facing;
@@ -160,7 +161,14 @@ final class PlaceFields {
   static final Field<Figure<Length>> RAFTER_ALONG =
       Field.number(ALONG.name(), "Its center, from the left", Units.INCH, -2_400, 6_000).ifKnown();
 
-  static final List<Field<?>> READINGS = List.of(PLANE, RAFTER, DROP_AT_MIDDLE, RAFTER_ALONG);
+  static final List<Field<?>> READINGS =
+      List.of(
+          PLANE,
+          RAFTER,
+          DROP_AT_MIDDLE,
+          RAFTER_ALONG,
+          LifeFields.WHEN_DONE,
+          LifeFields.WHEN_DONE_ON);
 
   private PlaceFields() {}
 }

@@ -13,6 +13,7 @@ import sheathwright.figure.Shown;
 import sheathwright.job.life.AgreedFields;
 import sheathwright.job.life.DeckBoards;
 import sheathwright.job.life.Item;
+import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.MarkNames;
 import sheathwright.job.site.SiteFields;
 import sheathwright.job.table.Facts;
@@ -78,7 +79,21 @@ final class RoofRules {
     } else {
       tables.get(JobTable.READINGS).once(PlaceFields.RAFTER);
     }
+    tables.get(JobTable.READINGS).rows().forEach(this::readSomething);
     shimsBelowSisters();
+  }
+
+  /** A day on which nothing was read is half of something. */
+  private void readSomething(Row reading) {
+    if (reading.has(LifeFields.WHEN_DONE_ON) && !reading.has(LifeFields.WHEN_DONE)) {
+      tables
+          .get(JobTable.READINGS)
+          .problem(
+              reading,
+              LifeFields.WHEN_DONE,
+              "it is empty, but %s says when it was read; give how far the rafter lies below the string, such as 1/8, or leave both empty"
+                  .formatted(LifeFields.WHEN_DONE_ON.name()));
+    }
   }
 
   /** A plane has an eave and a slope length, or else corners. */

@@ -9,6 +9,7 @@ import sheathwright.figure.Quantity.LineForce;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
+import sheathwright.job.life.LifeFields;
 import sheathwright.job.table.Field;
 import sheathwright.leveling.target.TargetObjective;
 import sheathwright.leveling.target.TargetRules;
@@ -34,7 +35,9 @@ final class SurveyFields {
           PlaceFields.DROP.ifKnown(),
           READING,
           LEAST,
-          MOST);
+          MOST,
+          LifeFields.WHEN_DONE,
+          LifeFields.WHEN_DONE_ON);
 
   static final Field<Figure<Length>> BLOCK =
       Field.number("block_in", "Blocks under the string's ends", Units.INCH, 0, 6).ifKnown();

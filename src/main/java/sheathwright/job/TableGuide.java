@@ -244,6 +244,7 @@ public final class TableGuide {
                   SurveyFields.STRING,
                   For.STATIONS),
               new Part("trusses", SurveyFields.TRUSS, For.TRUSSES));
+      case FIRST_CALL -> List.of(new Part("every question", LifeFields.FIRST_CALL));
       case PLANES -> List.of(new Part("eave and slope length, or corners", PlaceFields.PLANES));
       case OPENINGS -> List.of(new Part("every opening", PlaceFields.OPENINGS));
       case RAFTERS -> List.of(new Part("every measured rafter", PlaceFields.SUPPORTS));

@@ -149,6 +149,47 @@ class CrewCommandsTest {
         .isEqualTo("nothing in them is new: no table is changed\n");
   }
 
+  /**
+   * How a rafter lies when it is done stands beside how it lay, which stays what the price is of.
+   */
+  @Test
+  void aRafterReadWhenItIsDone_isKeptBesideWhatWasReadBefore() throws IOException {
+    LifeFolder job = LifeFolder.of(STATIONS, folder.resolve("job"));
+    Path crew = crew(job, "crew.xlsx");
+    change(
+        crew,
+        book -> {
+          start(book, "IC");
+          cell(foot(book, "S", "S-2", 78), "done_in").setCellValue("1/16");
+        });
+    String price = job.done("quote").out().lines().skip(1).findFirst().orElseThrow();
+
+    assertThat(job.done("take-in", crew).out())
+        .isEqualTo("readings.csv: S S-2 78 changed (1/16, 2027-06-01, IC, 2027-06-01)\n");
+    assertThat(job.text("readings.csv").lines())
+        .startsWith("plane,rafter,along_in,up_in,drop_in,note,done_in,done_on,note_by,note_on")
+        .contains("S,S-2,36,78,1/8,,1/16,2027-06-01,IC,2027-06-01");
+    assertThat(job.done("quote", "--force").out()).contains(price);
+    try (XSSFWorkbook book =
+        new XSSFWorkbook(
+            new ByteArrayInputStream(Files.readAllBytes(job.path().resolve("estimate.xlsx"))))) {
+      assertThat(book.getSheet("What we know"))
+          .anyMatch(
+              row ->
+                  row.getCell(0) != null
+                      && row.getCell(0).toString().startsWith("Rafters when the work is done"));
+    }
+  }
+
+  @Test
+  void aDayOnWhichNothingWasRead_isRefused() {
+    LifeFolder job = LifeFolder.of(MIDDLE, folder.resolve("job"));
+    job.write("readings.csv", "plane,rafter,drop_in,done_in,done_on\nA,A-2,3/8,,2027-06-01\n");
+
+    assertThat(job.refused("quote"))
+        .startsWith("readings.csv, line 2, column done_in: it is empty, but done_on says");
+  }
+
   @Test
   void aFootThatTwoReadDifferently_isSaidWithBothAndNothingIsWritten() throws IOException {
     LifeFolder job = LifeFolder.of(STATIONS, folder.resolve("job"));

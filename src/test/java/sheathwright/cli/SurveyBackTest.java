@@ -60,6 +60,50 @@ class SurveyBackTest {
         .startsWith("nothing in them is new: no table is changed\n");
   }
 
+  /** Only what was answered: eight questions stand there and say nothing. */
+  @Test
+  void whatWasSaidOnTheFirstCall_isTakenInAndStandsInTheEstimate() throws IOException {
+    LifeFolder job = LifeFolder.of(GABLE, folder.resolve("job"));
+    Path survey =
+        survey(book -> answered(book, "How many stories has it?", "two, and a steep back"));
+
+    CommandRun taken = job.done("take-in", survey);
+
+    assertThat(taken.out().lines())
+        .containsExactly("first_call.csv: How many stories has it? new (two, and a steep back)");
+    assertThat(job.text("first_call.csv").lines())
+        .containsExactly("question,answer", "How many stories has it?,\"two, and a steep back\"");
+    assertThat(job.done("take-in", survey).out())
+        .isEqualTo("nothing in them is new: no table is changed\n");
+    job.done("quote");
+    try (XSSFWorkbook book =
+        new XSSFWorkbook(
+            new ByteArrayInputStream(Files.readAllBytes(job.path().resolve("estimate.xlsx"))))) {
+      assertThat(book.getSheet("What we know"))
+          .anyMatch(row -> text(row.getCell(0)).equals("How many stories has it?"));
+    }
+  }
+
+  @Test
+  void anAnswerThatTheTableSaysOtherwise_isSaidWithBothAndNothingIsWritten() throws IOException {
+    LifeFolder job = LifeFolder.of(GABLE, folder.resolve("job"));
+    job.write("first_call.csv", "question,answer\nHow many stories has it?,one\n");
+    Path survey = survey(book -> answered(book, "How many stories has it?", "two"));
+
+    assertThat(job.refused("take-in", survey))
+        .startsWith("survey.xlsx, tab first_call, cell B")
+        .contains("How many stories has it?: \"two\" is said here, but \"one\" in first_call.csv");
+    assertThat(job.text("first_call.csv")).contains(",one");
+  }
+
+  private static void answered(XSSFWorkbook book, String question, String answer) {
+    for (Row row : book.getSheet("first_call")) {
+      if (text(row.getCell(0)).equals(question)) {
+        row.getCell(1).setCellValue(answer);
+      }
+    }
+  }
+
   @Test
   void whatTheTablesSayOtherwise_isSaidWithBothAndNothingIsWritten() throws IOException {
     LifeFolder job = LifeFolder.of(GABLE, folder.resolve("job"));

@@ -22,6 +22,7 @@ import sheathwright.life.record.JobWorkbook;
 import sheathwright.workbook.LibreOffice.Recalculation;
 import sheathwright.workbook.book.Cells;
 import sheathwright.workbook.page.CrewBook;
+import sheathwright.workbook.page.IntakeBook;
 import sheathwright.workbook.page.JobBook;
 import sheathwright.workbook.page.Samples;
 
@@ -81,8 +82,8 @@ class EstimateBackLibreOfficeCheck {
     Files.write(file, CrewBook.bytes(new Estimate(Job.in(job))));
     try (XSSFWorkbook book = Cells.opened(Files.readAllBytes(file));
         OutputStream out = Files.newOutputStream(file)) {
-      answered(book, "by", "IC");
-      answered(book, "on", "2027-06-01");
+      answered(book, "start", "by", "IC");
+      answered(book, "start", "on", "2027-06-01");
       for (Row row : book.getSheet("Crew A")) {
         if (row.getCell(0) != null && row.getCell(0).toString().equals("A-1-2")) {
           row.getCell(CrewTabs.COLUMNS.indexOf(CrewTabs.FINDING)).setCellValue("rot");
@@ -98,9 +99,28 @@ class EstimateBackLibreOfficeCheck {
         .containsExactly("marks.csv: A-1-2 new (rot, 0.625, IC, 2027-06-01, A, A-1-2, surveyed)");
   }
 
-  /** Answers what the tab start asks under a key. */
-  private static void answered(XSSFWorkbook book, String key, String answer) {
-    for (Row row : book.getSheet("start")) {
+  @Test
+  void aSurveysFirstCall_isTakenIn() throws Exception {
+    Path job = Files.createDirectory(folder.resolve("job"));
+    Files.copy(Path.of("demo-data", "quince-hollow", "job.csv"), job.resolve("job.csv"));
+    Path file = folder.resolve("estimate.xlsx");
+    Files.write(file, IntakeBook.bytes());
+    String question = "Where are leaks or stains, and since when?";
+    try (XSSFWorkbook book = Cells.opened(Files.readAllBytes(file));
+        OutputStream out = Files.newOutputStream(file)) {
+      answered(book, "first_call", question, "over the porch, since May");
+      book.write(out);
+    }
+
+    List<String> taken = new TakingIn(job, List.of(saved())).write();
+
+    assertThat(taken)
+        .containsExactly("first_call.csv: " + question + " new (over the porch, since May)");
+  }
+
+  /** Answers what a tab asks under a key. */
+  private static void answered(XSSFWorkbook book, String tab, String key, String answer) {
+    for (Row row : book.getSheet(tab)) {
       if (row.getCell(0) != null && row.getCell(0).toString().equals(key)) {
         row.getCell(1).setCellValue(answer);
       }

@@ -3,6 +3,7 @@ package sheathwright.job.life;
 import java.util.List;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Sheets;
@@ -149,6 +150,23 @@ public final class LifeFields {
           DEPOSIT_RULE,
           CANCEL_RULE,
           PRICE_UNTIL);
+
+  public static final Field<Choice<String>> QUESTION = Field.line("question", "Asked");
+
+  public static final Field<Choice<String>> ANSWER = Field.text("answer", "Answer").ifKnown();
+
+  /** What is asked before anybody goes there; it decides whether and how somebody does. */
+  public static final List<Field<?>> FIRST_CALL = List.of(QUESTION, ANSWER);
+
+  public static final Field<Figure<Length>> WHEN_DONE =
+      Field.number("done_in", "Below the string when the work is done", Units.INCH, -6, 6)
+          .ifKnown();
+
+  public static final Field<Choice<String>> WHEN_DONE_ON =
+      Field.date("done_on", "Read so on").ifKnown();
+
+  /** How a rafter lies once it is repaired, beside how it lay. */
+  public static final List<Field<?>> DONE = List.of(WHEN_DONE, WHEN_DONE_ON);
 
   private LifeFields() {}
 

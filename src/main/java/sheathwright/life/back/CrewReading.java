@@ -8,6 +8,7 @@ import java.util.Set;
 import sheathwright.figure.RefusedException;
 import sheathwright.job.JobTable;
 import sheathwright.job.TableGuide;
+import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.MarkFields;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.life.Stage;
@@ -35,6 +36,8 @@ final class CrewReading {
   private static final String WRITTEN_BY = "note_by";
 
   private static final String WRITTEN_ON = "note_on";
+
+  private static final String DONE_ON = LifeFields.WHEN_DONE_ON.name();
 
   private static final List<String> OF_A_MARK = List.of(CrewTabs.MARK);
 
@@ -207,6 +210,9 @@ final class CrewReading {
       Map<String, String> found = changed(row, was, JobTable.READINGS, columns);
       if (found.isEmpty()) {
         continue;
+      }
+      if (found.containsKey(LifeFields.WHEN_DONE.name()) && !row.containsKey(DONE_ON)) {
+        found.put(DONE_ON, start.getOrDefault(CrewTabs.ON, ""));
       }
       readable(JobTable.READINGS, table, line, row, found);
       Map<String, String> signed = new LinkedHashMap<>();

@@ -10,6 +10,7 @@ import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobTable;
 import sheathwright.job.TableGuide;
+import sheathwright.job.life.LifeFields;
 import sheathwright.job.life.MarkFields;
 import sheathwright.job.life.OrderFields;
 import sheathwright.job.table.Field;
@@ -98,8 +99,8 @@ public final class CrewTabs {
   }
 
   /**
-   * The columns of a reading: those that the job's table has, but for the office's; none where it
-   * has no readings.
+   * The columns of a reading: those that the job's table has, but for the office's, and what is
+   * read when the work is done; none where it has no readings.
    */
   public static Map<String, Field<?>> readingColumns(Job job) {
     Map<String, Field<?>> columns = new LinkedHashMap<>();
@@ -111,11 +112,16 @@ public final class CrewTabs {
           .reduce((first, fuller) -> fuller)
           .orElse(List.of())
           .stream()
-          .filter(field -> readings.header().contains(field.name()))
+          .filter(field -> readings.header().contains(field.name()) || isAsked(field))
           .filter(field -> !OF_THE_OFFICE.contains(field.name()))
           .forEach(field -> columns.put(field.name(), field));
     }
     return columns;
+  }
+
+  /** What a crew reads once its work is done, be there a column for it yet or not. */
+  private static boolean isAsked(Field<?> field) {
+    return LifeFields.DONE.contains(field);
   }
 
   private static boolean isIn(RowSource table, Field<?> field) {

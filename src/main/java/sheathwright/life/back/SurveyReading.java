@@ -10,7 +10,6 @@ import sheathwright.job.JobTable;
 import sheathwright.job.TableGuide;
 import sheathwright.job.tab.SheetTable;
 import sheathwright.job.tab.TableBook;
-import sheathwright.job.table.Keys;
 import sheathwright.job.table.RowSource;
 
 /**
@@ -34,7 +33,7 @@ final class SurveyReading {
 
   /** Takes all of it. */
   void take() {
-    List<JobTable> all = new ArrayList<>(List.of(JobTable.JOB));
+    List<JobTable> all = new ArrayList<>(List.of(JobTable.JOB, JobTable.FIRST_CALL));
     all.addAll(SurveyTabs.ON_THE_ROOF);
     for (JobTable table : all) {
       Collection<String> known =
@@ -57,7 +56,7 @@ final class SurveyReading {
     for (RowSource.Line line : rows.lines()) {
       Map<String, String> row = same.row(rows, line);
       row.keySet().retainAll(filled);
-      if (table.keys().map(Keys::value).filter(value -> !row.containsKey(value)).isPresent()) {
+      if (SurveyTabs.answer(table).filter(answer -> !row.containsKey(answer)).isPresent()) {
         continue;
       }
       readable(same, rows, line, row);

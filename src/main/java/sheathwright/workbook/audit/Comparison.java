@@ -7,7 +7,10 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
+import org.apache.poi.ss.util.CellReference;
 import sheathwright.figure.Solution;
 
 /** A workbook as it is, held against what was written, cell by cell. */
@@ -18,17 +21,22 @@ final class Comparison {
   private final Judgment judgment;
   private final List<Finding> findings = new ArrayList<>();
   private final Map<Finding, List<Change>> changes = new LinkedHashMap<>();
-  private final Map<String, Alignment> lines = new HashMap<>();
   private final Tabs tabs;
+  private final Standing standing;
+  private final Missing missing;
   private final List<Change> unlike = new ArrayList<>();
 
   private Comparison(Reading was, Reading now) {
     this.was = was;
     judgment = new Judgment(was);
     tabs = new Tabs(was, now);
-    PutInColumns columns = new PutInColumns(was, now, tabs.names());
-    this.now = columns.without();
+    MovedBlocks blocks = new MovedBlocks(was, now, tabs.names());
+    Columns columns = new Columns(was, blocks.back(), tabs.names());
+    this.now = columns.back();
+    standing = new Standing(was, this.now, tabs, columns);
+    missing = new Missing(was, standing);
     findings.addAll(columns.findings());
+    findings.addAll(blocks.findings());
   }
 
   /** Holds one against the other. */
@@ -38,9 +46,8 @@ final class Comparison {
         .filter(each -> !was.foreign().contains(each))
         .forEach(comparison.findings::add);
     comparison.findings.addAll(comparison.tabs.findings());
-    comparison.tabs.names().forEach(comparison::align);
     comparison.findings.addAll(
-        new NamesKept(was, comparison.now, comparison.tabs, comparison.lines).findings());
+        new NamesKept(was, comparison.now, comparison.tabs, comparison.standing).findings());
     comparison.tabs.names().forEach(comparison::pane);
     return comparison;
   }
@@ -73,31 +80,25 @@ final class Comparison {
   /** Where a cell that was written stands now; nothing, if it is gone. */
   Held stands(String sheet, int row, int column) {
     String tab = tabs.names().get(sheet);
-    int line = tab == null ? -1 : lines.get(sheet).now(row);
+    int line = tab == null ? -1 : standing.lines(sheet).now(row);
     return line < 0 ? Held.NOTHING : now.panes().get(tab).at(line, column);
-  }
-
-  private void align(String tab, String other) {
-    lines.put(tab, Alignment.of(was.panes().get(tab), now.panes().get(other)));
-  }
-
-  private int line(String tab, int row) {
-    Alignment alignment = lines.get(tab);
-    return alignment == null ? row : alignment.now(row);
   }
 
   private void pane(String tab, String other) {
     Pane written = was.panes().get(tab);
     Pane stands = now.panes().get(other);
-    Alignment alignment = lines.get(tab);
+    Alignment alignment = standing.lines(tab);
     hidden(written, stands, alignment);
     if (written.isProtected() && !stands.isProtected()) {
       findings.add(Finding.of(tab, "protection", "on", "off", "the tab's protection is off"));
     }
     moved(written, stands, alignment);
+    missing.columns(written).forEach(this::found);
+    Map<Integer, Finding> emptied = missing.emptied(written, stands);
+    emptied.forEach((column, finding) -> found(finding, missing.emptied(written, column)));
     for (int row : written.rows().keySet()) {
       if (alignment.now(row) >= 0) {
-        line(written, row, stands, alignment.now(row));
+        line(written, row, stands, alignment.now(row), emptied.keySet());
       }
     }
     if (!written.isOpen()) {
@@ -122,9 +123,7 @@ final class Comparison {
         column -> written.rows().values().stream().noneMatch(row -> row.containsKey(column)));
     if (!columns.isEmpty()) {
       String letters =
-          columns.stream()
-              .map(org.apache.poi.ss.util.CellReference::convertNumToColString)
-              .collect(joining(", "));
+          columns.stream().map(CellReference::convertNumToColString).collect(joining(", "));
       findings.add(
           Finding.of(written.name(), "columns", "shown", "hidden", "hidden: column " + letters));
     }
@@ -147,23 +146,7 @@ final class Comparison {
               "lines stand in another order; what points at one of them may now mean another"));
       return;
     }
-    for (int row : alignment.gone()) {
-      Finding finding =
-          Finding.of(
-              written.name(),
-              "line",
-              told(written, row),
-              "",
-              "line %d is gone, and what points at it".formatted(row + 1));
-      List<Change> cells = new ArrayList<>();
-      written
-          .rows()
-          .getOrDefault(row, new java.util.TreeMap<>())
-          .forEach(
-              (column, held) ->
-                  cells.add(new Change(written.name(), row, column, held, Held.NOTHING)));
-      found(finding, cells);
-    }
+    missing.lines(written).forEach(this::found);
     if (!written.isOpen()) {
       for (int row : alignment.inserted()) {
         findings.add(
@@ -171,26 +154,23 @@ final class Comparison {
                 written.name(),
                 "line",
                 "",
-                told(stands, row),
-                "line %d was put in".formatted(row + 1)));
+                Pane.told(stands.rows().getOrDefault(row, new TreeMap<>())),
+                "line %s was put in".formatted(row + 1)));
       }
     }
   }
 
-  private static String told(Pane pane, int row) {
-    return pane.rows().getOrDefault(row, new java.util.TreeMap<>()).values().stream()
-        .filter(held -> !held.isEmpty())
-        .map(Held::said)
-        .collect(joining(" | "));
-  }
-
-  private void line(Pane written, int row, Pane stands, int line) {
-    List<Change> emptied = new ArrayList<>();
+  private void line(Pane written, int row, Pane stands, int line, Set<Integer> emptied) {
+    List<Change> blank = new ArrayList<>();
     List<Change> changed = new ArrayList<>();
     int filled = 0;
     for (Map.Entry<Integer, Held> cell : written.rows().get(row).entrySet()) {
       int column = cell.getKey();
       Held held = cell.getValue();
+      boolean isTold = emptied.contains(column) && !held.isOpen();
+      if (isTold || standing.goneColumns(written.name()).contains(column)) {
+        continue;
+      }
       Held here = stands.at(line, column);
       filled += held.isEmpty() ? 0 : 1;
       Change change = new Change(written.name(), row, column, held, here);
@@ -200,22 +180,22 @@ final class Comparison {
                 change, Verdict.STRUCTURE, "the cell was locked, and is not any more"));
       }
       if (here.isEmpty() && !held.isEmpty() && !held.isOpen()) {
-        emptied.add(change);
+        blank.add(change);
       } else if (differs(change)) {
         changed.add(change);
       }
     }
-    if (emptied.size() > 1 && emptied.size() == filled) {
+    if (blank.size() > 1 && blank.size() == filled) {
       found(
           Finding.of(
               written.name(),
               "line",
-              told(written, row),
+              Pane.told(written.rows().get(row)),
               "",
-              "line %d was emptied".formatted(row + 1)),
-          emptied);
+              "line %s was emptied".formatted(row + 1)),
+          blank);
     } else {
-      for (Change change : emptied) {
+      for (Change change : blank) {
         found(
             judgment.finding(
                 change, Verdict.STRUCTURE, "the cell was emptied, and what points at it"),
@@ -275,11 +255,11 @@ final class Comparison {
   private boolean isTheSame(Change change) {
     String before = change.was().formula();
     String after = change.now().formula();
-    if (before.equals(after) && lines.get(change.sheet()).moved().isEmpty()) {
+    if (before.equals(after) && standing.isAsWritten()) {
       return true;
     }
     String tab = change.sheet();
-    return FormulaText.canonical(before, tab, (name, row) -> line(tabs.written(name), row))
+    return FormulaText.canonical(References.moved(before, tab, standing), tab)
         .equals(FormulaText.canonical(tabs.asWritten(after), tab));
   }
 

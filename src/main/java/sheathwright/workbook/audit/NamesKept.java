@@ -12,13 +12,13 @@ final class NamesKept {
   private final Reading was;
   private final Reading now;
   private final Tabs tabs;
-  private final Map<String, Alignment> lines;
+  private final Standing standing;
 
-  NamesKept(Reading was, Reading now, Tabs tabs, Map<String, Alignment> lines) {
+  NamesKept(Reading was, Reading now, Tabs tabs, Standing standing) {
     this.was = was;
     this.now = now;
     this.tabs = tabs;
-    this.lines = lines;
+    this.standing = standing;
   }
 
   /** What is not as it was. */
@@ -30,6 +30,9 @@ final class NamesKept {
         .forEach(
             (name, formula) -> {
               String stands = there.remove(name);
+              if (isGone(formula)) {
+                return;
+              }
               if (stands == null) {
                 findings.add(
                     Finding.of("", "name", name, "", "the name is gone, and what uses it"));
@@ -58,26 +61,30 @@ final class NamesKept {
 
   private boolean pointsAs(String formula, String other) {
     return Spot.of(formula)
-        .flatMap(
-            spot ->
-                Spot.of(other)
-                    .map(
-                        stands ->
-                            stands.sheet().equals(tabs.names().get(spot.sheet()))
-                                && stands.column() == spot.column()
-                                && stands.lastColumn() == spot.lastColumn()
-                                && pointsAs(spot, stands)))
+        .flatMap(spot -> Spot.of(other).map(stands -> pointsAs(spot, stands)))
         .orElse(FormulaText.canonical(formula, "").equals(FormulaText.canonical(other, "")));
   }
 
-  /** Lines that are put into a list, or taken from it, move its ends; sorting does not. */
   private boolean pointsAs(Spot spot, Spot stands) {
-    if (lines.get(spot.sheet()).isSorted()) {
-      return stands.row() == spot.row() && stands.lastRow() == spot.lastRow();
-    }
-    int first = lines.get(spot.sheet()).now(spot.row());
-    int last = lines.get(spot.sheet()).now(spot.lastRow());
-    boolean isFirst = first < 0 || stands.row() == first;
-    return isFirst && (last < 0 || stands.lastRow() == last);
+    return stands.sheet().equals(tabs.names().get(spot.sheet()))
+        && standing
+            .of(spot)
+            .filter(
+                now ->
+                    new Spot(
+                            stands.sheet(),
+                            now.row(),
+                            now.column(),
+                            now.lastRow(),
+                            now.lastColumn())
+                        .equals(stands))
+            .isPresent();
+  }
+
+  /** What stood for cells that are gone is told with them. */
+  private boolean isGone(String formula) {
+    return Spot.of(formula)
+        .filter(spot -> tabs.names().containsKey(spot.sheet()) && standing.of(spot).isEmpty())
+        .isPresent();
   }
 }

@@ -2,6 +2,7 @@ package sheathwright.workbook.audit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.IntUnaryOperator;
@@ -9,6 +10,9 @@ import java.util.function.UnaryOperator;
 
 /** A tab as it was read: its cells, and what else of it can hide or unlock something. */
 final class Pane {
+
+  /** So many cells of a line or a column tell which it is. */
+  private static final int TOLD = 8;
 
   private final String name;
   private final TreeMap<Integer, TreeMap<Integer, Held>> rows = new TreeMap<>();
@@ -61,34 +65,60 @@ final class Pane {
         .orElse(0);
   }
 
-  /** The same cells with lines for columns. */
-  Pane turned() {
-    Pane turned = new Pane(name);
-    rows.forEach((row, cells) -> cells.forEach((column, held) -> turned.put(column, row, held)));
-    return turned;
+  /** The cells of a column, from the top. */
+  TreeMap<Integer, Held> column(int column) {
+    TreeMap<Integer, Held> cells = new TreeMap<>();
+    rows.forEach((row, each) -> cells.put(row, each.getOrDefault(column, Held.NOTHING)));
+    return cells;
+  }
+
+  /** What stands in some cells, in a line; the first of them where they are many. */
+  static String told(Map<Integer, Held> cells) {
+    List<String> said =
+        cells.values().stream().filter(held -> !held.isEmpty()).map(Held::said).toList();
+    String told = String.join(" | ", said.subList(0, Math.min(TOLD, said.size())));
+    return said.size() > TOLD ? told + " | and %d more".formatted(said.size() - TOLD) : told;
   }
 
   /**
    * The same with its columns elsewhere.
    *
    * @param place of each column; less than 0 where it is left out
-   * @param formulas what each formula reads then
    */
-  Pane across(IntUnaryOperator place, UnaryOperator<String> formulas) {
-    Pane pane = new Pane(name);
+  Pane across(IntUnaryOperator place) {
+    Pane pane = like();
     rows.forEach(
         (row, cells) ->
             cells.forEach(
                 (column, held) -> {
                   int at = place.applyAsInt(column);
                   if (at >= 0) {
-                    pane.put(row, at, held.isFormula() ? held.with(formulas) : held);
+                    pane.put(row, at, held);
                   }
                 }));
-    pane.rules.addAll(rules);
-    pane.hiddenRows.addAll(hiddenRows);
+    pane.hiddenColumns.clear();
     hiddenColumns.stream().map(place::applyAsInt).forEach(pane.hiddenColumns::add);
     pane.hiddenColumns.removeIf(column -> column < 0);
+    return pane;
+  }
+
+  /** The same with other formulas. */
+  Pane with(UnaryOperator<String> formulas) {
+    Pane pane = like();
+    rows.forEach(
+        (row, cells) ->
+            cells.forEach(
+                (column, held) ->
+                    pane.put(row, column, held.isFormula() ? held.with(formulas) : held)));
+    return pane;
+  }
+
+  /** A tab like it, without its cells. */
+  Pane like() {
+    Pane pane = new Pane(name);
+    pane.rules.addAll(rules);
+    pane.hiddenRows.addAll(hiddenRows);
+    pane.hiddenColumns.addAll(hiddenColumns);
     pane.isHidden = isHidden;
     pane.isProtected = isProtected;
     pane.isOpen = isOpen;

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import sheathwright.job.file.Manifest;
 
 /**
@@ -33,6 +34,22 @@ record Reading(
     all.names().putAll(names);
     all.foreign().addAll(whole.foreign());
     return all;
+  }
+
+  /** The same with its cells elsewhere, and what points at them. */
+  Reading moved(UnaryOperator<Pane> cells, References.Places places) {
+    Reading moved = new Reading(isForOffice);
+    panes.forEach(
+        (tab, pane) ->
+            moved
+                .panes()
+                .put(
+                    tab,
+                    cells.apply(pane).with(formula -> References.moved(formula, tab, places))));
+    names.forEach(
+        (name, formula) -> moved.names().put(name, References.moved(formula, "", places)));
+    moved.foreign().addAll(foreign);
+    return moved;
   }
 
   /** The cell that a name stands for, if it stands for one and that is there. */

@@ -39,4 +39,20 @@ record Spot(String sheet, int row, int column, int lastRow, int lastColumn) {
   static String address(int row, int column) {
     return CellReference.convertNumToColString(column) + (row + 1);
   }
+
+  /** As it is said of a cell or a block of cells. */
+  String address() {
+    String first = address(row, column);
+    return row == lastRow && column == lastColumn
+        ? first
+        : first + ":" + address(lastRow, lastColumn);
+  }
+
+  boolean covers(int line, int across) {
+    return row <= line && line <= lastRow && column <= across && across <= lastColumn;
+  }
+
+  Spot moved(int rows, int columns) {
+    return new Spot(sheet, row + rows, column + columns, lastRow + rows, lastColumn + columns);
+  }
 }

@@ -193,7 +193,7 @@ public final class CrewBook {
         Sections.titled(
             book.tab(CrewTabs.READINGS, TablePages.widths(JobTable.READINGS, headings)), subtitle);
     tab.note(
-        "How far each foot of a rafter lies below the string. Read again what has moved, add below what nobody has read.");
+        "How far each foot of a rafter lies below the string. Read again what has moved, add below what nobody has read. When the rafters are done, stretch the same string and say beside each how far it lies below it now, the blocks taken off.");
     List<String> keys = CrewTabs.readingKeys(estimate.job());
     TableTab lines = new TableTab(book, tab, CrewTabs.READINGS, headings);
     List<List<Integer>> filled = columns(headings);

@@ -14,7 +14,6 @@ import sheathwright.job.table.Keys;
 import sheathwright.life.back.SurveyTabs;
 import sheathwright.workbook.book.Allowed;
 import sheathwright.workbook.book.Book;
-import sheathwright.workbook.book.Look.Part;
 import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.book.TableTab;
 import sheathwright.workbook.file.Particulars;
@@ -63,17 +62,30 @@ public final class IntakeBook {
   }
 
   private byte[] written() {
-    Tab call = Sections.titled(book.tab(SurveyTabs.CALL, 62, 58), SUBTITLE);
-    call.note(
-        "Ask these before anybody goes there. What is asked first on the tab job belongs to them.");
-    for (String question : BESIDES) {
-      int line = call.line();
-      call.text(line, 0, question, Part.LABEL);
-      call.text(line, 1, "", Part.LISTED_INPUT_TEXT);
-    }
+    asked();
     keyed();
     SurveyTabs.ON_THE_ROOF.forEach(this::listed);
     return book.told(Sections.tablesTab(book, SUBTITLE));
+  }
+
+  private void asked() {
+    Tab tab = Sections.titled(book.tab(SurveyTabs.CALL, 62, 58), SUBTITLE);
+    tab.note(
+        "Ask these before anybody goes there. What is asked first on the tab job belongs to them.");
+    TableTab lines =
+        new TableTab(
+            book,
+            tab,
+            SurveyTabs.CALL,
+            List.copyOf(TableGuide.columns(JobTable.FIRST_CALL).keySet()));
+    List<Integer> all = new ArrayList<>();
+    for (String question : BESIDES) {
+      int line = lines.line(List.of(question, ""));
+      lines.fixed(line, 0, question);
+      lines.blank(line, 1, false);
+      all.add(line);
+    }
+    lines.allow(1, all, TablePages.allowed(LifeFields.ANSWER));
   }
 
   private void keyed() {
@@ -95,6 +107,7 @@ public final class IntakeBook {
 
   private void listed(JobTable table) {
     Map<String, Field<?>> fields = TableGuide.columns(table);
+    fields.values().removeAll(LifeFields.DONE);
     List<String> headings = new ArrayList<>(fields.keySet());
     headings.add("note");
     int[] widths = TablePages.widths(table, headings);

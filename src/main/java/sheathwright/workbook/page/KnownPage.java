@@ -8,8 +8,11 @@ import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobFields;
+import sheathwright.job.JobTable;
 import sheathwright.job.QuoteLines;
+import sheathwright.job.life.LifeFields;
 import sheathwright.job.price.FoundFields;
+import sheathwright.job.table.Row;
 import sheathwright.workbook.book.Tab;
 
 /** What is known of a job before any of it is worked out. */
@@ -26,10 +29,12 @@ final class KnownPage {
     if (!job.knows(JobFields.BILL_RULE)) {
       tab.entry(JobFields.BILL_RULE.label(), estimate.billRule(), "the usual rule");
     }
+    called(tab, job);
     SitePage.known(tab, estimate, job.siteFacts());
     unsaid(tab, estimate);
     DeckPages.measured(tab, estimate);
     levels.readings(tab);
+    levels.whenDone(tab);
     tab.heading("Prices, before tax");
     entries(tab, job.labeledPrices());
     job.lumber()
@@ -47,6 +52,17 @@ final class KnownPage {
     job.priceSteps()
         .usual()
         .ifPresent(step -> tab.entry(FoundFields.ROUND.label(), step, "the usual step"));
+  }
+
+  /** What was asked before anybody went there, as far as it was answered. */
+  private static void called(Tab tab, Job job) {
+    List<Row> answered =
+        job.lines(JobTable.FIRST_CALL).stream().filter(row -> row.has(LifeFields.ANSWER)).toList();
+    if (!answered.isEmpty()) {
+      tab.heading("Said on the first call");
+      answered.forEach(
+          row -> tab.shown(row.of(LifeFields.QUESTION).value(), row.of(LifeFields.ANSWER), ""));
+    }
   }
 
   /** What nobody has looked at yet has cells of its own, so that it can be said later. */

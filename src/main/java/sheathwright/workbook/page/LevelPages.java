@@ -5,6 +5,7 @@ import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.job.Estimate;
 import sheathwright.job.Leveling;
+import sheathwright.job.WhenDone;
 import sheathwright.leveling.plan.Sisters.SisterStock;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Listing;
@@ -34,9 +35,10 @@ final class LevelPages {
         .flatMap(Leveling::atMiddle)
         .ifPresent(
             middle -> {
-              tab.heading("String-line readings at mid-length");
               readings =
-                  tab.list(
+                  tab.listUnder(
+                      "String-line readings at mid-length",
+                      "Readings",
                       middle.readings(),
                       List.of(
                           "Plane",
@@ -54,6 +56,19 @@ final class LevelPages {
                           Units.PIECE,
                           Units.INCH,
                           Units.INCH));
+            });
+  }
+
+  /** The rafters that were read again when the work was done. */
+  void whenDone(Tab tab) {
+    WhenDone.roll(WhenDone.of(estimate))
+        .ifPresent(
+            done -> {
+              tab.heading("Rafters when the work is done, below the string");
+              tab.list(
+                  done,
+                  List.of("Plane", "Rafter", "Meant, in", "Read, in", "Further below, in"),
+                  Sections.units(null, null, Units.INCH, Units.INCH, Units.INCH));
             });
   }
 

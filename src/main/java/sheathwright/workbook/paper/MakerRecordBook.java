@@ -17,6 +17,7 @@ import sheathwright.job.JobTable;
 import sheathwright.job.Leveling;
 import sheathwright.job.Survey;
 import sheathwright.job.SurveyedPlane;
+import sheathwright.job.WhenDone;
 import sheathwright.job.life.View;
 import sheathwright.job.site.Covering;
 import sheathwright.job.site.RoofArea;
@@ -180,49 +181,79 @@ public final class MakerRecordBook {
     };
   }
 
-  /** The deepest dip of each plane against the string, before and after. */
-  private static void flatness(Sheaf sheaf, Leveling leveling) {
-    Map<String, double[]> deepest = new LinkedHashMap<>();
+  /** The deepest dip of each plane against the string: as found, as it is meant, as it was read. */
+  private void flatness(Sheaf sheaf, Leveling leveling) {
+    Map<String, Dips> deepest = new LinkedHashMap<>();
     leveling
         .atMiddle()
         .ifPresent(
             middle -> {
               Roll readings = middle.readings();
               for (int i = 0; i < readings.rows().size(); i++) {
-                put(
-                    deepest,
-                    readings.cellsOf("plane").get(i).plain(),
-                    readings.cellsOf("before_in").get(i),
-                    readings.cellsOf("after_in").get(i));
+                Dips dips = of(deepest, readings.cellsOf("plane").get(i).plain());
+                dips.before(readings.cellsOf("before_in").get(i));
+                dips.meant(readings.cellsOf("after_in").get(i));
               }
             });
-    leveling.survey().map(Survey::planes).orElse(List.of()).forEach(plane -> put(deepest, plane));
+    for (SurveyedPlane plane : leveling.survey().map(Survey::planes).orElse(List.of())) {
+      for (List<Traced> row : plane.stations().rows()) {
+        of(deepest, plane.name()).before(row.get(2));
+        of(deepest, plane.name()).meant(row.get(3));
+      }
+    }
+    WhenDone.of(estimate).forEach(each -> of(deepest, each.plane().value()).read(each.read()));
     List<List<String>> rows = new ArrayList<>();
-    deepest.forEach(
-        (plane, each) ->
-            rows.add(
-                List.of(
-                    "Plane " + plane,
-                    Spoken.of(Figure.of(each[0], Units.INCH)),
-                    Spoken.of(Figure.of(each[1], Units.INCH)))));
+    deepest.forEach((plane, dips) -> rows.add(dips.said(plane)));
     Paper.table(
         sheaf,
         "flatness",
         "How flat the deck lies, by the string",
-        List.of("Deepest below the string", "Before", "After"),
+        List.of("Deepest off the string", "Before", "As meant", "As read", "Read again"),
         rows);
   }
 
-  private static void put(Map<String, double[]> deepest, SurveyedPlane plane) {
-    for (List<Traced> row : plane.stations().rows()) {
-      put(deepest, plane.name(), row.get(2), row.get(3));
-    }
+  private static Dips of(Map<String, Dips> deepest, String plane) {
+    return deepest.computeIfAbsent(plane, any -> new Dips());
   }
 
-  private static void put(
-      Map<String, double[]> deepest, String plane, Traced before, Traced after) {
-    double[] most = deepest.computeIfAbsent(plane, any -> new double[2]);
-    most[0] = Math.max(most[0], Math.abs(((Figure<?>) before).in(Units.INCH).value()));
-    most[1] = Math.max(most[1], Math.abs(((Figure<?>) after).in(Units.INCH).value()));
+  /** The deepest dips of one plane, in inches, and at how many feet of rafters it was read. */
+  private static final class Dips {
+
+    private double before;
+    private double meant;
+    private double read;
+    private int feet;
+    private int again;
+
+    void before(Traced dip) {
+      before = Math.max(before, inches(dip));
+      feet++;
+    }
+
+    void meant(Traced dip) {
+      meant = Math.max(meant, inches(dip));
+    }
+
+    void read(Traced dip) {
+      read = Math.max(read, inches(dip));
+      again++;
+    }
+
+    private static double inches(Traced dip) {
+      return Math.abs(((Figure<?>) dip).in(Units.INCH).value());
+    }
+
+    List<String> said(String plane) {
+      return List.of(
+          "Plane " + plane,
+          inches(before),
+          inches(meant),
+          again == 0 ? "" : inches(read),
+          again == 0 ? "not read again yet" : "at %d of %d places".formatted(again, feet));
+    }
+
+    private static String inches(double dip) {
+      return Spoken.of(Figure.of(dip, Units.INCH));
+    }
   }
 }

@@ -226,6 +226,71 @@ class AuditTest {
     assertThat(audit.stops()).isTrue();
   }
 
+  /** The amounts taken out: the names that stood for them are told with the column. */
+  @Test
+  void aColumnThatIsTakenOut_isToldOnceWithWhatPointedAtIt() {
+    Audit audit = audit(Returned.with(quote, book -> takenOut(book, "lines_amount_usd")));
+
+    assertThat(audit.lines())
+        .singleElement()
+        .asString()
+        .startsWith(PAGE + ", column, was ")
+        .contains("column E is gone, and what points at it: ", "lines_amount_usd", "lines_usd")
+        .endsWith("the total cannot be worked out with it");
+    assertThat(audit.stops()).isTrue();
+  }
+
+  /** What nothing points at costs nothing, and the columns after it are where they belong. */
+  @Test
+  void aColumnOfWordsThatIsTakenOut_doesNothingToTheTotal() {
+    Audit audit = audit(Returned.with(quote, book -> takenOut(book, "lines_unit")));
+
+    assertThat(audit.lines().get(0)).startsWith(PAGE + ", column, was ").contains("lines_unit");
+    assertThat(audit.lines()).as(String.join("\n", audit.lines())).hasSize(1);
+    assertThat(audit.joint()).hasValue(0);
+  }
+
+  /** As a program takes a column out: what stood behind it and what pointed there moves along. */
+  private static void takenOut(XSSFWorkbook book, String name) {
+    var gone = Returned.cell(book, name, 0);
+    XSSFSheet sheet = book.getSheet(gone.getSheet().getSheetName());
+    Returned.withoutColumn(book, sheet, gone.getColumnIndex());
+  }
+
+  @Test
+  void aColumnThatIsEmptied_isToldOnce() {
+    Audit audit =
+        audit(
+            Returned.with(
+                quote,
+                book -> {
+                  int column = Returned.cell(book, "lines_unit", 0).getColumnIndex();
+                  book.getSheet(PAGE)
+                      .forEach(
+                          row -> {
+                            if (row.getCell(column) != null) {
+                              row.getCell(column).setBlank();
+                            }
+                          });
+                }));
+
+    assertThat(audit.lines())
+        .singleElement()
+        .asString()
+        .contains("column C was emptied, and what points at it");
+  }
+
+  /** The lines with their heading and their sum, cut out and put beside the page. */
+  @Test
+  void aBlockThatIsMoved_isToldOnceAndWhatPointsAtItFollows() {
+    byte[] file = Returned.with(quote, book -> Returned.moveBlock(book, PAGE, "A21:E25", 6, 2));
+
+    assertThat(audit(file).lines())
+        .singleElement()
+        .asString()
+        .startsWith(PAGE + ", block, was A21:E25, now G23:K27: structure; cells were moved");
+  }
+
   /** What a crew is told beside a cell holds it to nothing: an audit read it as a range once. */
   @Test
   void aCellWithALineOfHelpAlone_takesAnything() {

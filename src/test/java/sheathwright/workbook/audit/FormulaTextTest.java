@@ -48,6 +48,6 @@ class FormulaTextTest {
         "\"A1\"&A1 | 3 | 0 | \"A1\"&A4",
       })
   void aSharedFormula_isMovedAlong(String first, int rows, int columns, String moved) {
-    assertThat(FormulaText.shifted(first, rows, columns)).isEqualTo(moved);
+    assertThat(References.shifted(first, rows, columns)).isEqualTo(moved);
   }
 }

@@ -14,6 +14,7 @@ import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.AreaReference;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
@@ -123,6 +124,38 @@ enum Mistake {
       return true;
     }
   },
+  DELETED_COLUMN("a column deleted") {
+    @Override
+    boolean make(XSSFWorkbook book, Random random) {
+      List<Name> lists = lists(book, 2);
+      if (lists.isEmpty()) {
+        return false;
+      }
+      CellReference first = area(lists.get(random.nextInt(lists.size()))).getFirstCell();
+      Returned.withoutColumn(book, book.getSheet(first.getSheetName()), first.getCol());
+      return true;
+    }
+  },
+  MOVED_BLOCK("a block of cells cut out and put elsewhere") {
+    @Override
+    boolean make(XSSFWorkbook book, Random random) {
+      List<Name> lists = lists(book, 2);
+      if (lists.isEmpty()) {
+        return false;
+      }
+      AreaReference area = area(lists.get(random.nextInt(lists.size())));
+      Sheet sheet = book.getSheet(area.getFirstCell().getSheetName());
+      String block =
+          new CellRangeAddress(
+                  area.getFirstCell().getRow(),
+                  area.getLastCell().getRow(),
+                  area.getFirstCell().getCol(),
+                  area.getLastCell().getCol())
+              .formatAsString();
+      Returned.moveBlock(book, sheet.getSheetName(), block, BESIDE, random.nextInt(2));
+      return true;
+    }
+  },
   SORTED_LINES("two lines of a list in the other order") {
     @Override
     boolean make(XSSFWorkbook book, Random random) {
@@ -164,6 +197,9 @@ enum Mistake {
           });
     }
   };
+
+  /** Further across than any of our pages is wide. */
+  private static final int BESIDE = 60;
 
   private static final Pattern REFERENCE = Pattern.compile("\\b([A-Z]{1,2})(\\d{1,4})\\b(?!\\()");
 

@@ -3,6 +3,7 @@ package sheathwright.workbook.paper;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -11,7 +12,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
+import sheathwright.job.JobTables;
+import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.JobText;
+import sheathwright.job.table.RowSource;
 import sheathwright.workbook.page.Samples;
 import sheathwright.workbook.told.Photos;
 
@@ -189,7 +193,31 @@ class OtherReadersTest {
 
     assertThat(Texts.of(file).on("Maker's record"))
         .contains("in the field of the roof", "along its edges", "at its corners", "by maker")
-        .contains("Deepest below the string", "Before", "After");
+        .contains("Deepest off the string", "Before", "As meant", "not read again yet");
+  }
+
+  /** A-3 lay 5/8 in below the string; it is told what it lies at now, and that B was not read. */
+  @Test
+  void theMakersRecord_tellsWhatWasReadWhenTheRaftersWereDone() {
+    String readings =
+        """
+        plane,rafter,drop_in,done_in,done_on
+        A,A-1,0,,
+        A,A-2,3/8,,
+        A,A-3,5/8,-3/16,2027-06-01
+        B,B-1,1/2,,
+        """;
+    Map<String, RowSource> tables = new HashMap<>(Samples.tables("mistwater-cottage").files());
+    tables.put("readings", CsvFile.parse("readings.csv", readings));
+
+    String said =
+        Texts.of(
+                MakerRecordBook.of(new Estimate(Job.of(new JobTables(tables))), Photos.none())
+                    .bytes())
+            .on("Maker's record")
+            .toString();
+
+    assertThat(said).contains("3/16 in", "at 1 of 3 places", "not read again yet");
   }
 
   @ParameterizedTest
