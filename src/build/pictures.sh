@@ -1,8 +1,10 @@
 #!/usr/bin/env bash
-# Makes docs/pictures/quote.png anew: the first page of a demo job's quote as an office program prints it. Needs soffice and pdftoppm.
+# Makes docs/pictures/quote.png anew, the first page of a demo job's quote as an office program prints it, and growth.svg, the chart
+# of growth.csv. The first needs soffice and pdftoppm.
 # usage: src/build/pictures.sh [QUOTE.xlsx]   else the finished sample in workbooks
 set -euo pipefail
 home=$(cd -P "$(dirname "${BASH_SOURCE[0]}")/../.." && pwd)
+awk -f "$home/src/build/growth-chart.awk" "$home/docs/pictures/growth.csv" >"$home/docs/pictures/growth.svg"
 quote=${1:-$home/workbooks/quince-hollow/quote.xlsx}
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT

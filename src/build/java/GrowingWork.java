@@ -217,7 +217,10 @@ final class GrowingWork {
             "order_spare_pct,5,invented",
             "nails_per_box,2500,invented",
             "sister_h,1.5,invented",
-            "shim_h,0.25,invented"));
+            "shim_h,0.25,invented",
+            "refasten_nails,20,invented",
+            "refasten_h,0.25,invented",
+            "lift_h,0.5,invented"));
   }
 
   private static String plane(int number) {

@@ -41,11 +41,26 @@ public record Zone(String name, int places, int seen, int bad, double odds, doub
     return Chances.known(bad).and(binomial(places - seen, here)).and(binomial(seen - bad, missed));
   }
 
+  /**
+   * The likeliest count first, and from it each count from its neighbor: C(n,k) p^k (1-p)^(n-k).
+   */
   private static Chances binomial(int trials, double chance) {
     if (chance <= 0 || trials == 0) {
       return Chances.known(0);
     }
-    BinomialDistribution bad = new BinomialDistribution(null, trials, Math.min(chance, 1));
-    return Chances.of(trials, bad::probability);
+    if (chance >= 1) {
+      return Chances.known(trials);
+    }
+    double odds = chance / (1 - chance);
+    int likeliest = (int) Math.min(trials, (trials + 1) * chance);
+    double[] mass = new double[trials + 1];
+    mass[likeliest] = new BinomialDistribution(null, trials, chance).probability(likeliest);
+    for (int bad = likeliest; bad < trials; bad++) {
+      mass[bad + 1] = mass[bad] * (trials - bad) / (bad + 1) * odds;
+    }
+    for (int bad = likeliest; bad > 0; bad--) {
+      mass[bad - 1] = mass[bad] * bad / (trials - bad + 1) / odds;
+    }
+    return Chances.of(trials, count -> mass[count]);
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Random;
+import org.apache.commons.math3.distribution.BinomialDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -35,6 +36,18 @@ class ZoneForecastTest {
     assertThat(none.mean()).isCloseTo(2.243537, within(5e-7));
     assertThat(none.of(0)).isCloseTo(0.230326, within(5e-7));
     assertThat(percentiles(none)).containsExactly(0, 2, 4, 5, 6);
+  }
+
+  /** The distribution of commons-math, which works each chance out by itself. */
+  @ParameterizedTest
+  @CsvSource({"1, 0.3", "44, 0.02", "44, 0.999", "2000, 1e-6", "2000, 0.1", "2000, 0.97"})
+  void eachChanceFromItsNeighbor_isTheBinomial(int places, double share) {
+    Chances bad = new Zone("roof", places, 0, 0, 1, 1).chances(share);
+    BinomialDistribution alone = new BinomialDistribution(null, places, share);
+    for (int count = 0; count <= places; count++) {
+      double chance = alone.probability(count);
+      assertThat(bad.of(count)).isCloseTo(chance, within(1e-9 * chance + Double.MIN_NORMAL));
+    }
   }
 
   private static List<Integer> percentiles(Chances chances) {

@@ -93,14 +93,9 @@ public final class JobForecast {
    * @throws sheathwright.job.table.ProblemsException with everything that is wrong with the history
    */
   public static JobForecast now(Estimate estimate, FoundWork work, Set<String> named) {
-    Set<String> opened = new LinkedHashSet<>(named);
-    opened.addAll(DeckZones.opened(estimate, work));
     Reading reading = new Reading();
-    if (reading.word("stage of the job", estimate.job().stage()).isAtLeast(Stage.CLOSED)) {
-      estimate.deck().parts().stream()
-          .map(Deck.Part::plane)
-          .forEach(plane -> opened.add(plane.name()));
-    }
+    Set<String> opened = new LinkedHashSet<>(named);
+    opened.addAll(opened(reading, estimate, work));
     DeckZones zones = new DeckZones(reading, estimate);
     Set<PlaceKey> bad = zones.replaced(estimate, work);
     return new JobForecast(
@@ -109,6 +104,21 @@ public final class JobForecast {
         zones.now(opened, bad),
         reading,
         "deck_forecast_now");
+  }
+
+  /** Whether any plane of a job is open, so that more is known of it than before. */
+  public static boolean hasBegun(Estimate estimate, FoundWork work) {
+    return !opened(new Reading(), estimate, work).isEmpty();
+  }
+
+  private static Set<String> opened(Reading reading, Estimate estimate, FoundWork work) {
+    Set<String> opened = new LinkedHashSet<>(DeckZones.opened(estimate, work));
+    if (reading.word("stage of the job", estimate.job().stage()).isAtLeast(Stage.CLOSED)) {
+      estimate.deck().parts().stream()
+          .map(Deck.Part::plane)
+          .forEach(plane -> opened.add(plane.name()));
+    }
+    return opened;
   }
 
   /** How likely each number of bad places is, those that are known included. */
@@ -140,11 +150,6 @@ public final class JobForecast {
   /** The zones that it was made from, plain. */
   public List<Zone> zones() {
     return zones;
-  }
-
-  /** Whether any plane is open. */
-  public boolean hasBegun() {
-    return !opened.isEmpty();
   }
 
   /** The planes that are open. */

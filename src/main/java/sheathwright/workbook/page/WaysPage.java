@@ -93,7 +93,9 @@ final class WaysPage {
   /** The page of a job, to be written on its tabs. */
   static WaysPage of(Book book, Estimate estimate, FoundWork work, Tab tab, Tab chances) {
     Optional<JobForecast> now =
-        Optional.of(JobForecast.now(estimate, work, Set.of())).filter(any -> any.hasBegun());
+        JobForecast.hasBegun(estimate, work)
+            ? Optional.of(JobForecast.now(estimate, work, Set.of()))
+            : Optional.empty();
     return new WaysPage(book, estimate, JobForecast.before(estimate), now, tab, chances);
   }
 
