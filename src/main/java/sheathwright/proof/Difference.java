@@ -69,6 +69,12 @@ public record Difference(
     return !isOfNumbers() || share() < SPOKEN_OF ? "" : sized(Math.abs(difference));
   }
 
+  /** What is to be read where something is wrong: two digits, however small. */
+  static String inDigits(double size) {
+    BigDecimal digits = BigDecimal.valueOf(size).round(TWO).stripTrailingZeros();
+    return size < COARSE ? digits.toString() : digits.toPlainString();
+  }
+
   /**
    * A difference of this result's with its unit: in two digits, or, where machines may differ, as
    * the power of ten that it stays under.

@@ -79,8 +79,8 @@ public record Outcome(
             .formatted(
                 wrong.given(),
                 wrong.expected(),
-                wrong.sized(Math.abs(wrong.difference())),
-                wrong.sized(wrong.allowed()))
+                Difference.inDigits(Math.abs(wrong.difference())),
+                Difference.inDigits(wrong.allowed()))
         : "\"%s\" was given, \"%s\" is expected".formatted(wrong.given(), wrong.expected());
   }
 }

@@ -37,7 +37,8 @@ class ConventionsTest {
           "Help",
           "Run",
           "Solve",
-          "Tables");
+          "Tables",
+          "Verify");
 
   @TempDir Path folder;
 

@@ -40,7 +40,7 @@ class CaseTableTest {
       delimiter = '|',
       textBlock =
           """
-          1,ordinary,limit,triangle,1e-12,,9,1.26   | mine.csv, line 2, column slope_factor: 1.25 was given, 1.26 is expected; they differ by 0.01, and 0.0000000000013 is allowed
+          1,ordinary,limit,triangle,1e-12,,9,1.26   | mine.csv, line 2, column slope_factor: 1.25 was given, 1.26 is expected; they differ by 0.01, and 1.3E-12 is allowed
           1,ordinary,limit,triangle,0,0.009,9,1.26  | mine.csv, line 2, column slope_factor: 1.25 was given, 1.26 is expected; they differ by 0.01, and 0.009 is allowed
           """)
   void aWrongNumber_isTold(String line, String told) {
