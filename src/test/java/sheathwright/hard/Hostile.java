@@ -69,18 +69,16 @@ enum Hostile {
     byte[] of(byte[] good) {
       String all = "<col min=\"1\" max=\"16384\" hidden=\"1\"/>".repeat(200_000);
       return padded(
-          changed(
-              good, SHEET, xml -> xml.replaceFirst("<sheetData", "<cols>" + all + "</cols>$0")));
+          changed(good, SHEET, xml -> before("<sheetData", "<cols>" + all + "</cols>", xml)));
     }
   },
 
-  /** Millions of texts that no cell uses. */
+  /** More than a million texts that no cell uses. */
   TEXTS(Kind.HEAVY) {
     @Override
     byte[] of(byte[] good) {
-      String many = "<si><t>x</t></si>".repeat(2_000_000);
-      return padded(
-          changed(good, "xl/sharedStrings.xml", xml -> xml.replaceFirst("<si>", many + "$0")));
+      String many = "<si><t>x</t></si>".repeat(1_200_000);
+      return padded(changed(good, "xl/sharedStrings.xml", xml -> before("<si>", many, xml)));
     }
   },
 
@@ -94,7 +92,7 @@ enum Hostile {
         tabs.append(tab.formatted(i, i + 100));
       }
       return padded(
-          changed(good, "xl/workbook.xml", xml -> xml.replaceFirst("</sheets>", tabs + "$0")));
+          changed(good, "xl/workbook.xml", xml -> before("</sheets>", tabs.toString(), xml)));
     }
   },
 
@@ -203,6 +201,11 @@ enum Hostile {
     String text = new String(parts.get(part), StandardCharsets.UTF_8);
     parts.put(part, change.apply(text).getBytes(StandardCharsets.UTF_8));
     return FileFaults.zipped(parts);
+  }
+
+  private static String before(String sign, String more, String xml) {
+    int at = xml.indexOf(sign);
+    return xml.substring(0, at) + more + xml.substring(at);
   }
 
   private static byte[] rows(byte[] good, String cells, int rows) {
