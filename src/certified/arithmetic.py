@@ -4,15 +4,17 @@ from __future__ import annotations
 
 import math
 from fractions import Fraction
-from typing import Iterator, Mapping
+from typing import Iterator, Mapping, Union
 
 from mpmath import mpf
 
 from case_file import Value, exact
 
 
-def number(value: Value) -> mpf:
-    """An exact value as a 50-digit number."""
+def number(value: Union[Value, mpf]) -> mpf:
+    """An exact value as a 50-digit number; one that is such a number already as it is."""
+    if isinstance(value, mpf):
+        return value
     fraction = exact(value)
     return mpf(fraction.numerator) / fraction.denominator
 

@@ -125,24 +125,33 @@ def _columns(rows: Iterable[Mapping[str, Value]]) -> list[str]:
 
 def _sorted(cases: Iterable[Case]) -> list[Case]:
     """By class, then as given; a row that repeats another's inputs and kind of evidence is left out."""
-    once = {(case.kind, tuple((name, input_text(value)) for name, value in case.inputs.items())): case
-            for case in reversed(list(cases))}
+    once = {
+        (case.kind, tuple((name, input_text(value)) for name, value in case.inputs.items())): case
+        for case in reversed(list(cases))
+    }
     return sorted(reversed(list(once.values())), key=lambda case: CLASSES.index(case.class_))
 
 
 def contents(cases: Iterable[Case]) -> str:
-    """The whole file of one function."""
+    """The whole file of one function; a result that is named like an input stands after it under the same name."""
     rows = _sorted(cases)
     inputs, results = _columns(row.inputs for row in rows), _columns(row.results for row in rows)
-    if set(inputs) & set(results):
-        raise ValueError(f"a name is an input and a result: {set(inputs) & set(results)}")
     page = io.StringIO()
     lines = csv.writer(page, lineterminator="\n")
     lines.writerow([*LEADING, *inputs, *results])
     for number, row in enumerate(rows, 1):
-        lines.writerow([number, row.class_, row.kind, row.source, row.tolerance, row.within,
-                        *(input_text(row.inputs.get(name)) for name in inputs),
-                        *(text(row.results.get(name)) for name in results)])
+        lines.writerow(
+            [
+                number,
+                row.class_,
+                row.kind,
+                row.source,
+                row.tolerance,
+                row.within,
+                *(input_text(row.inputs.get(name)) for name in inputs),
+                *(text(row.results.get(name)) for name in results),
+            ]
+        )
     return page.getvalue()
 
 

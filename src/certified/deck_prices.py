@@ -1,20 +1,18 @@
-"""Prices for what nobody has seen: included sheets, ceilings, one fixed price, patch or new deck; rates out of records."""
+"""Prices for what nobody has seen: included sheets, ceilings, one fixed price, patch or new deck."""
 
 from __future__ import annotations
 
-import math
 from fractions import Fraction
 from typing import Iterable, Mapping
-
-from mpmath import mp, mpf
 
 from arithmetic import around, exacts, number, share, up
 from case_file import Builder, Case, Value, draws, exact
 from forecast import BETA_BINOMIAL, DEGENERATE, ENDS, ORDINARY, POLYA, deck, drawn_roofs, roof
 
-PRACTICE = "common practice, no source"
-FREE = ("newsvendor rule at a ratio of 1: every sheet that can be; known disagreement, ours stops where less than 1e-12 "
-        "is left, which costs nobody a cent")
+FREE = (
+    "newsvendor rule at a ratio of 1: every sheet that can be; known disagreement, ours stops where less than 1e-12 "
+    "is left, which costs nobody a cent"
+)
 
 
 def included(inputs: Mapping[str, Value]) -> dict[str, Value]:
@@ -28,8 +26,15 @@ def included_sheets() -> Iterable[Case]:
     """How many sheets to have in the price: the newsvendor's critical ratio."""
     made = Builder("newsvendor rule (critical ratio) on the beta-binomial distribution", tolerance="1e-9")
 
-    def add(class_: str, house: Mapping[str, Value], price: Value, extra: Value, credit: Value, nuisance: Value,
-            **other: str) -> None:
+    def add(
+        class_: str,
+        house: Mapping[str, Value],
+        price: Value,
+        extra: Value,
+        credit: Value,
+        nuisance: Value,
+        **other: str,
+    ) -> None:
         inputs = {**house, "included_usd": price, "extra_usd": extra, "credit_usd": credit, "nuisance_usd": nuisance}
         made.add(class_, inputs, included(inputs), **other)
 
@@ -37,7 +42,7 @@ def included_sheets() -> Iterable[Case]:
     for house in ORDINARY:
         add("ordinary", house, *prices[0])
         add("ordinary", house, *prices[1])
-    for index, house in enumerate(drawn_roofs("included_sheets", 30)):
+    for index, house in enumerate(drawn_roofs("included_sheets", 45)):
         add("ordinary", house, *prices[index % 3])
     for house in ENDS[:9]:
         add("end", house, *prices[1])
@@ -47,11 +52,9 @@ def included_sheets() -> Iterable[Case]:
     for extra in ("95.99", "96", "96.01"):
         add("governing", roof(44, 18, 1), "96", extra, "0", "0")
     for price in ("49.99", "50", "50.01", "9.99", "10", "10.01", "90"):
-        add("step", roof(9, 0, 0, "1", "1"), price, "100", "0", "0",
-            kind="limit", source=f"{POLYA}; newsvendor rule")
+        add("step", roof(9, 0, 0, "1", "1"), price, "100", "0", "0", kind="limit", source=f"{POLYA}; newsvendor rule")
     for price in ("5", "20", "80"):
-        add("step", roof(19, 0, 0, "1", "1"), price, "75", "0", "25",
-            kind="limit", source=f"{POLYA}; newsvendor rule")
+        add("step", roof(19, 0, 0, "1", "1"), price, "75", "0", "25", kind="limit", source=f"{POLYA}; newsvendor rule")
     for house in (roof(44, 44, 3), roof(44, 44, 0), roof(1, 0, 0)):
         add("degenerate", house, *prices[1])
     return made.cases
@@ -61,13 +64,20 @@ def ceiling(inputs: Mapping[str, Value]) -> dict[str, Value]:
     """Stop-loss premium: cost x E(D - ceiling)+, with the chance of more and the sheets above."""
     found, most = deck(inputs), int(exact(inputs["ceiling_sheets"]))
     above = found.above(most)
-    return {"chance_over": found.more_than(most), "sheets_over": above, "charge_usd": above * number(inputs["cost_usd"])}
+    return {
+        "chance_over": found.more_than(most),
+        "sheets_over": above,
+        "charge_usd": above * number(inputs["cost_usd"]),
+    }
 
 
 def ceiling_charge() -> Iterable[Case]:
     """What a promise of no more than so many sheets costs on average."""
-    made = Builder(f"stop-loss premium (Klugman, Panjer, Willmot, Loss Models; from memory) of the {BETA_BINOMIAL}",
-                   tolerance="1e-8", within="1e-9")
+    made = Builder(
+        f"stop-loss premium (Klugman, Panjer, Willmot, Loss Models; from memory) of the {BETA_BINOMIAL}",
+        tolerance="1e-8",
+        within="1e-9",
+    )
 
     def add(class_: str, house: Mapping[str, Value], most: int, cost: Value = "102.8057") -> None:
         inputs = {**house, "ceiling_sheets": most, "cost_usd": cost}
@@ -90,9 +100,17 @@ def ceiling_charge() -> Iterable[Case]:
     for count in (9, 99):
         for most in (0, 4, count - 1, count):
             over = count - most
-            made.add("degenerate", {**roof(count, 0, 0, "1", "1"), "ceiling_sheets": most, "cost_usd": "100"},
-                     {"chance_over": Fraction(over, count + 1), "sheets_over": Fraction(over * (over + 1), 2 * (count + 1)),
-                      "charge_usd": Fraction(50 * over * (over + 1), count + 1)}, kind="limit", source=POLYA)
+            made.add(
+                "degenerate",
+                {**roof(count, 0, 0, "1", "1"), "ceiling_sheets": most, "cost_usd": "100"},
+                {
+                    "chance_over": Fraction(over, count + 1),
+                    "sheets_over": Fraction(over * (over + 1), 2 * (count + 1)),
+                    "charge_usd": Fraction(50 * over * (over + 1), count + 1),
+                },
+                kind="limit",
+                source=POLYA,
+            )
     return made.cases
 
 
@@ -100,19 +118,21 @@ def fixed(inputs: Mapping[str, Value]) -> dict[str, Value]:
     """fixed = cost x Pq; left = fixed - cost x mean; loss where more are bad than Pq."""
     found, cost = deck(inputs), number(inputs["cost_usd"])
     sheets = found.enough(number(share(inputs["confidence_pct"])))
-    return {"sheets": sheets, "fixed_usd": cost * sheets, "mean_left_usd": cost * (sheets - found.mean),
-            "chance_of_loss": found.more_than(sheets)}
+    return {
+        "sheets": sheets,
+        "fixed_usd": cost * sheets,
+        "mean_left_usd": cost * (sheets - found.mean),
+        "chance_of_loss": found.more_than(sheets),
+    }
 
 
 def fixed_deck_price() -> Iterable[Case]:
-    """One price for all bad sheets; the input column sheets stands for the result of that name as well."""
+    """One price for all bad sheets; sheets is the roof's, and a result of the same name."""
     made = Builder(BETA_BINOMIAL, tolerance="1e-8", within="1e-8")
 
     def add(class_: str, house: Mapping[str, Value], confidence: Value, cost: Value = "102.8057") -> None:
         inputs = {**house, "confidence_pct": confidence, "cost_usd": cost}
-        results = fixed(inputs)
-        del results["sheets"]
-        made.add(class_, inputs, results)
+        made.add(class_, inputs, fixed(inputs))
 
     for house in ORDINARY[:12]:
         for confidence in ("50", "80", "90"):
@@ -143,18 +163,26 @@ def redeck_break_even() -> Iterable[Case]:
     source = draws("redeck_break_even")
 
     def add(class_: str, sheets: Value, patch: Value, redeck: Value, keep: Value) -> None:
-        made.add(class_, {"sheets": sheets, "patch_usd": patch, "redeck_usd": redeck, "keep_usd": keep},
-                 {"bad_sheets": break_even(sheets, exact(patch), exact(redeck), exact(keep))})
+        made.add(
+            class_,
+            {"sheets": sheets, "patch_usd": patch, "redeck_usd": redeck, "keep_usd": keep},
+            {"bad_sheets": break_even(sheets, exact(patch), exact(redeck), exact(keep))},
+        )
 
     for keep in ("0", "5.7586", "10", "32.7586", "50.7586"):
         for sheets in ("24", "44", "121"):
             add("ordinary", sheets, "66.8811", "57.6005", keep)
             add("ordinary", sheets, "117", "101", keep)
-    for _ in range(30):
+    for _ in range(55):
         keep = source.randint(0, 5000)
         patch = keep + source.randint(100, 15000)
-        add("ordinary", str(source.randint(5, 400)), Fraction(patch, 100), Fraction(source.randint(2000, 15000), 100),
-            Fraction(keep, 100))
+        add(
+            "ordinary",
+            str(source.randint(5, 400)),
+            Fraction(patch, 100),
+            Fraction(source.randint(2000, 15000), 100),
+            Fraction(keep, 100),
+        )
     for sheets in ("1", "10000"):
         for redeck in ("0", "10000"):
             for patch in ("10000", "0.01"):
@@ -165,8 +193,13 @@ def redeck_break_even() -> Iterable[Case]:
         add("governing", "44", "90", redeck, "20")
     for patch in ("20.01", "20.0001", "21"):
         add("governing", "44", patch, "20.5", "20")
-    for sheets, patch, redeck, keep in (("44", "90", "90", "0"), ("44", "90", "20", "20"), ("44", "90", "0", "20"),
-                                        ("44", "90", "45", "0"), ("1", "0.01", "0", "0")):
+    for sheets, patch, redeck, keep in (
+        ("44", "90", "90", "0"),
+        ("44", "90", "20", "20"),
+        ("44", "90", "0", "20"),
+        ("44", "90", "45", "0"),
+        ("1", "0.01", "0", "0"),
+    ):
         add("degenerate", sheets, patch, redeck, keep)
     return made.cases
 
@@ -177,17 +210,29 @@ def patch(inputs: Mapping[str, Value]) -> dict[str, Value]:
     keeping = keep + share(inputs["fail_pct"]) * failure
     even, found = break_even(inputs["sheets"], price, redeck, keeping), deck(inputs)
     mean = found.mean
-    return {"break_even_sheets": even, "patch_mean_usd": mean * number(price) + (found.sheets - mean) * number(keeping),
-            "redeck_all_usd": found.sheets * redeck, "chance_redeck_cheaper": found.more_than(up(even) - 1)}
+    return {
+        "break_even_sheets": even,
+        "patch_mean_usd": mean * number(price) + (found.sheets - mean) * number(keeping),
+        "redeck_all_usd": found.sheets * redeck,
+        "chance_redeck_cheaper": found.more_than(up(even) - 1),
+    }
 
 
 def patch_or_redeck() -> Iterable[Case]:
     """Patch or new deck, with what may fail later."""
     made = Builder(f"{BETA_BINOMIAL}; the two costs set equal", tolerance="1e-7", within="1e-12")
 
-    def add(class_: str, house: Mapping[str, Value], price: Value, redeck: Value, keep: Value, fail: Value,
-            failure: Value) -> None:
-        inputs = {**house, "patch_usd": price, "redeck_usd": redeck, "keep_usd": keep, "fail_pct": fail, "fail_usd": failure}
+    def add(
+        class_: str, house: Mapping[str, Value], price: Value, redeck: Value, keep: Value, fail: Value, failure: Value
+    ) -> None:
+        inputs = {
+            **house,
+            "patch_usd": price,
+            "redeck_usd": redeck,
+            "keep_usd": keep,
+            "fail_pct": fail,
+            "fail_usd": failure,
+        }
         made.add(class_, inputs, patch(inputs))
 
     demo = ("66.8811", "57.6005", "5.7586")
@@ -198,8 +243,12 @@ def patch_or_redeck() -> Iterable[Case]:
         add("ordinary", house, str(80 + index), str(40 + 2 * index), "6.5", f"0.{index:02d}", "1200")
     for house in ENDS[:9]:
         add("end", house, *demo, "1", "900")
-    for price, redeck, keep, fail, failure in (("10000", "0", "0", "0", "0"), ("10000", "10000", "0", "0", "0"),
-                                               ("10000", "10000", "0", "100", "9999"), ("0.01", "10000", "0", "0", "100000")):
+    for price, redeck, keep, fail, failure in (
+        ("10000", "0", "0", "0", "0"),
+        ("10000", "10000", "0", "0", "0"),
+        ("10000", "10000", "0", "100", "9999"),
+        ("0.01", "10000", "0", "0", "100000"),
+    ):
         add("end", roof(44, 18, 1), price, redeck, keep, fail, failure)
     for redeck in ("5", "5.01", "4.99", "2.5", "50", "49.99"):
         add("step", roof(20, 8, 1), "100", redeck, "0", "0", "0")
@@ -212,105 +261,10 @@ def patch_or_redeck() -> Iterable[Case]:
     return made.cases
 
 
-def clopper_pearson(kept: int, failed: int, confidence: Fraction) -> mpf:
-    """The share p at which no more than so many failures have a chance of 1 - confidence: halved to 60 digits.
-
-    P(X <= failed) = sum of C(n, x) p^x (1 - p)^(n - x), which falls as p grows.
-    """
-    if failed == kept:
-        return mpf(1)
-    doubt, low, high = number(1 - confidence), mpf(0), mpf(1)
-    with mp.workdps(70):
-        ways = [math.comb(kept, x) for x in range(failed + 1)]
-        for _ in range(220):
-            middle = (low + high) / 2
-            odds = middle / (1 - middle)
-            term, chance = (1 - middle) ** kept, mpf(0)
-            for count in ways:
-                chance += count * term
-                term *= odds
-            low, high = (middle, high) if chance > doubt else (low, middle)
-    return (low + high) / 2
-
-
-def fail_rate() -> Iterable[Case]:
-    """Share of kept sheets that failed, and what it could be at most."""
-    made = Builder("exact one-sided limit (Clopper and Pearson 1934), by the binomial sum", tolerance="1e-9")
-    source = draws("fail_rate")
-
-    def add(class_: str, kept: int, failed: int, confidence: Value = "95") -> None:
-        made.add(class_, {"kept_sheets": kept, "failed": failed, "confidence_pct": confidence},
-                 {"rate_pct": Fraction(100 * failed, kept), "at_most_pct": 100 * clopper_pearson(kept, failed, share(confidence))})
-
-    for kept, failed in ((400, 0), (400, 2), (60, 1), (121, 3), (850, 4), (1200, 9), (5000, 12), (33, 5), (18, 0)):
-        for confidence in ("95", "90", "80"):
-            add("ordinary", kept, failed, confidence)
-    for _ in range(35):
-        kept = source.randint(10, 3000)
-        add("ordinary", kept, min(kept, source.choice((0, 1, 2, 3, 5, 8, 20))), str(source.choice((75, 90, 95, 97.5, 99))))
-    for confidence in ("50", "50.01", "99.98", "99.99"):
-        add("end", 400, 2, confidence)
-    for kept, failed in ((1, 0), (1, 1), (2, 1), (10000000, 0), (10000000, 1), (10000000, 25), (1000000, 100)):
-        add("end", kept, failed)
-    for kept in (10, 50, 59, 300, 4000):
-        made.add("degenerate", {"kept_sheets": kept, "failed": 0, "confidence_pct": "95"},
-                 {"rate_pct": 0, "at_most_pct": 100 * (1 - (mpf(1) / 20) ** (mpf(1) / kept))},
-                 kind="limit", source="none failed: 1 - doubt^(1 / n)")
-    for kept in (1, 2, 3, 20):
-        made.add("degenerate", {"kept_sheets": kept, "failed": kept, "confidence_pct": "95"},
-                 {"rate_pct": 100, "at_most_pct": 100}, kind="limit", source="all failed")
-        made.add("degenerate", {"kept_sheets": kept, "failed": kept - 1, "confidence_pct": "90"},
-                 {"rate_pct": Fraction(100 * (kept - 1), kept), "at_most_pct": 100 * (mpf(9) / 10) ** (mpf(1) / kept)},
-                 kind="limit", source="all but one failed: confidence^(1 / n)")
-    made.add("ordinary", {"kept_sheets": 93, "failed": 0, "confidence_pct": "99"}, {"at_most_pct": "4.83"}, kind="worked",
-             source="Case Studies in Reliability and Maintenance 14.3: 0 of 93 at 99 % is 0.0483; secondary source",
-             tolerance="0", within="0.005")
-    return made.cases
-
-
-def weighted(inputs: Mapping[str, Value]) -> dict[str, Value]:
-    """weight = (1 / se^2) / (1 / se^2 + 1 / (spread x book)^2); hours = weight x fitted + (1 - weight) x book."""
-    fitted, error, book = exacts(inputs, "fitted_h", "se_h", "book_h")
-    own, theirs = 1 / error ** 2, 1 / (share(inputs["book_spread_pct"]) * book) ** 2
-    weight = own / (own + theirs)
-    return {"hours": weight * fitted + (1 - weight) * book, "weight": weight}
-
-
-def hours_rate() -> Iterable[Case]:
-    """Precision-weighted mean of the firm's fit and the book."""
-    made = Builder("precision-weighted mean of a normal with known variances", tolerance="1e-10")
-    source = draws("hours_rate")
-
-    def add(class_: str, fitted: Value, error: Value, rows: Value, book: Value, spread: Value = "25") -> None:
-        inputs = {"fitted_h": fitted, "se_h": error, "rows": rows, "book_h": book, "book_spread_pct": spread}
-        made.add(class_, inputs, weighted(inputs))
-
-    for fitted, error, rows, book in (("0.964286", "0.074231", "3", "0.90"), ("0.842474", "0.02", "8", "0.9"),
-                                      ("1.2", "0.3", "4", "0.9"), ("0.12", "0.01", "12", "0.15"), ("1.5", "0.4", "5", "1.5")):
-        for spread in ("10", "25", "50"):
-            add("ordinary", fitted, error, rows, book, spread)
-    for _ in range(40):
-        add("ordinary", Fraction(source.randint(50, 4000), 1000), Fraction(source.randint(1, 500), 1000),
-            str(source.randint(3, 60)), Fraction(source.randint(50, 4000), 1000), str(source.randint(5, 80)))
-    for fitted in ("0.0001", "100"):
-        for error in ("0.000001", "100"):
-            for book in ("0.0001", "100"):
-                for spread in ("1", "200"):
-                    add("end", fitted, error, "3", book, spread)
-    add("end", "0.9", "0.1", "100000", "1")
-    for error in around("0.25", "0.01"):
-        add("governing", "1.4", error, "6", "1", "25")
-    for fitted, error, book in (("1", "0.25", "1"), ("2", "0.5", "2"), ("1.5", "0.25", "1")):
-        add("degenerate", fitted, error, "5", book)
-    return made.cases
-
-
 FUNCTIONS = {
     "included_sheets": included_sheets,
     "ceiling_charge": ceiling_charge,
     "fixed_deck_price": fixed_deck_price,
     "redeck_break_even": redeck_break_even,
     "patch_or_redeck": patch_or_redeck,
-    "fail_rate": fail_rate,
-    "hours_rate": hours_rate,
 }

@@ -6,8 +6,9 @@ from typing import Iterable, Mapping
 
 from mpmath import mpf, sqrt
 
+from arithmetic import number
 from case_file import Builder, Case, Value, draws
-from precise import grid, number
+from precise import grid
 from rafters import woods
 from wood import DURATION, SUPPLEMENT, Wood, effective_length, repetitive, stability
 
@@ -51,13 +52,26 @@ def adjusted(row: Mapping[str, Value]) -> dict[str, Value]:
     seat, end = number(row.get("bearing_in", "1.5")), number(row.get("end_distance_in", "0"))
     area = (seat + number("0.375")) / seat if seat < 6 and end >= 3 else mpf(1)
     return {
-        "bending_psi": star * stable * flat, "shear_psi": wood.fv * duration * wet["shear"] * hot * cut,
+        "bending_psi": star * stable * flat,
+        "shear_psi": wood.fv * duration * wet["shear"] * hot * cut,
         "bearing_psi": wood.fc_perp * wet["bearing"] * hot * area,
-        "modulus_psi": wood.e * wet["modulus"] * hot_modulus * cut_modulus, "min_modulus_psi": emin,
-        "load_duration_factor": duration, "wet_bending_factor": wet["bending"], "wet_shear_factor": wet["shear"],
-        "wet_bearing_factor": wet["bearing"], "wet_modulus_factor": wet["modulus"], "temperature_stress_factor": hot,
-        "temperature_modulus_factor": hot_modulus, "stability_factor": stable, "size_factor": wood.size_factor, "flat_use_factor": flat,
-        "incising_stress_factor": cut, "incising_modulus_factor": cut_modulus, "repetitive_factor": repeated, "bearing_area_factor": area}
+        "modulus_psi": wood.e * wet["modulus"] * hot_modulus * cut_modulus,
+        "min_modulus_psi": emin,
+        "load_duration_factor": duration,
+        "wet_bending_factor": wet["bending"],
+        "wet_shear_factor": wet["shear"],
+        "wet_bearing_factor": wet["bearing"],
+        "wet_modulus_factor": wet["modulus"],
+        "temperature_stress_factor": hot,
+        "temperature_modulus_factor": hot_modulus,
+        "stability_factor": stable,
+        "size_factor": wood.size_factor,
+        "flat_use_factor": flat,
+        "incising_stress_factor": cut,
+        "incising_modulus_factor": cut_modulus,
+        "repetitive_factor": repeated,
+        "bearing_area_factor": area,
+    }
 
 
 def design_values() -> Iterable[Case]:
@@ -67,18 +81,48 @@ def design_values() -> Iterable[Case]:
         made.add(class_, row, adjusted(row), **other)
 
     random = draws("design_values")
-    service = list(grid(moisture=("stays-dry", "dries-later", "gets-wet-later", "stays-wet"), load_duration=tuple(DURATION),
-                        spacing_in=("16", "24", "32"), temperature_f=("70", "110", "140"), incised=("yes", "no"), flatwise=("no",),
-                        unbraced_in=("0", "24", "48"), bearing_in=("1.5", "3.5"), end_distance_in=("0", "4")))
+    service = list(
+        grid(
+            moisture=("stays-dry", "dries-later", "gets-wet-later", "stays-wet"),
+            load_duration=tuple(DURATION),
+            spacing_in=("16", "24", "32"),
+            temperature_f=("70", "110", "140"),
+            incised=("yes", "no"),
+            flatwise=("no",),
+            unbraced_in=("0", "24", "48"),
+            bearing_in=("1.5", "3.5"),
+            end_distance_in=("0", "4"),
+        )
+    )
     for stick in woods():
         add("ordinary", stick | random.choice(service))
-    stick = {"species": "douglas-fir-larch", "grade": "no-2", "size": "2x8", "value_set": "nds2018", "load_duration": "snow",
-             "spacing_in": "16", "moisture": "stays-dry"}
+    stick = {
+        "species": "douglas-fir-larch",
+        "grade": "no-2",
+        "size": "2x8",
+        "value_set": "nds2018",
+        "load_duration": "snow",
+        "spacing_in": "16",
+        "moisture": "stays-dry",
+    }
     for row in grid(temperature_f=("0", "100", "100.01", "125", "125.01", "150"), moisture=("stays-dry", "stays-wet")):
         add("step", stick | row)
-    for spacing, seat, end in (("24", "5.99", "3"), ("24.01", "6", "3"), ("4", "6.01", "2.99"), ("48", "0.5", "240"), ("24", "12", "240")):
+    for spacing, seat, end in (
+        ("24", "5.99", "3"),
+        ("24.01", "6", "3"),
+        ("4", "6.01", "2.99"),
+        ("48", "0.5", "240"),
+        ("24", "12", "240"),
+    ):
         add("step", stick | {"spacing_in": spacing, "bearing_in": seat, "end_distance_in": end})
-    for size, grade in (("2x10", "no-1"), ("2x6", "no-1"), ("2x8", "no-1"), ("2x12", "no-1"), ("2x8", "select-structural"), ("2x4", "no-3")):
+    for size, grade in (
+        ("2x10", "no-1"),
+        ("2x6", "no-1"),
+        ("2x8", "no-1"),
+        ("2x12", "no-1"),
+        ("2x8", "select-structural"),
+        ("2x4", "no-3"),
+    ):
         for species in ("douglas-fir-larch", "hem-fir", "southern-pine"):
             add("governing", stick | {"species": species, "size": size, "grade": grade, "moisture": "stays-wet"})
     for size in FLAT_USE:
@@ -91,12 +135,21 @@ def design_values() -> Iterable[Case]:
 
 def _worked(made: Builder, stick: Mapping[str, Value]) -> None:
     """Adjusted values of published homework and lessons, rounded to the psi there."""
-    examples = (("no-2", "2x8", "roof-live", "1553", "225", "6.25"), ("no-2", "2x10", "roof-live", "1423", "225", "6.25"),
-                ("no-1", "2x12", "snow", "1323", "207", "6.27"))
+    examples = (
+        ("no-2", "2x8", "roof-live", "1553", "225", "6.25"),
+        ("no-2", "2x10", "roof-live", "1423", "225", "6.25"),
+        ("no-1", "2x12", "snow", "1323", "207", "6.27"),
+    )
     for grade, size, duration, bending, shear, problem in examples:
-        made.add("ordinary", stick | {"grade": grade, "size": size, "load_duration": duration, "spacing_in": "24"},
-                 {"bending_psi": bending, "shear_psi": shear}, kind="worked", tolerance="0", within="0.75",
-                 source=f"a university's timber course, problem {problem}, secondary source")
+        made.add(
+            "ordinary",
+            stick | {"grade": grade, "size": size, "load_duration": duration, "spacing_in": "24"},
+            {"bending_psi": bending, "shear_psi": shear},
+            kind="worked",
+            tolerance="0",
+            within="0.75",
+            source=f"a university's timber course, problem {problem}, secondary source",
+        )
 
 
 FUNCTIONS = {"design_values": design_values}

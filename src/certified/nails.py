@@ -29,7 +29,8 @@ def in_bays(length: Fraction, supports: Fraction, spacing: Fraction) -> int:
 def sheet_nails(inputs: Mapping[str, Value]) -> int:
     """Two end lines at the edge spacing, the lines between at the field spacing, both long edges if they are blocked."""
     supports, edge, field, length, width = exacts(
-        inputs, "support_spacing_in", "edge_spacing_in", "field_spacing_in", "sheet_length_in", "sheet_width_in")
+        inputs, "support_spacing_in", "edge_spacing_in", "field_spacing_in", "sheet_length_in", "sheet_width_in"
+    )
     nails = 2 * on_line(width, edge) + (up(length / supports) - 1) * on_line(width, field)
     return nails + (2 * in_bays(length, supports, edge) if inputs["blocked_edges"] == "yes" else 0)
 
@@ -45,24 +46,34 @@ def placed(first: Fraction, last: Fraction, spacing: Fraction) -> int:
 def placed_nails(inputs: Mapping[str, Value]) -> int:
     """The same count by brute force: support by support, nail by nail."""
     supports, edge, field, length, width = exacts(
-        inputs, "support_spacing_in", "edge_spacing_in", "field_spacing_in", "sheet_length_in", "sheet_width_in")
+        inputs, "support_spacing_in", "edge_spacing_in", "field_spacing_in", "sheet_length_in", "sheet_width_in"
+    )
     lines, at = [Fraction(0)], supports
     while at < length:
         lines.append(at)
         at += supports
     lines.append(length)
-    nails = sum(placed(EDGE_DISTANCE, max(EDGE_DISTANCE, width - EDGE_DISTANCE), edge if line in (0, length) else field)
-                for line in lines)
+    nails = sum(
+        placed(EDGE_DISTANCE, max(EDGE_DISTANCE, width - EDGE_DISTANCE), edge if line in (0, length) else field)
+        for line in lines
+    )
     if inputs["blocked_edges"] == "yes":
         nails += 2 * sum(placed(left, right, edge) - 2 for left, right in zip(lines, lines[1:]))
     return nails
 
 
-def sheet(supports: Value, edge: Value, field: Value, blocked: str = "no", length: Value = "96",
-          width: Value = "48") -> dict[str, Value]:
+def sheet(
+    supports: Value, edge: Value, field: Value, blocked: str = "no", length: Value = "96", width: Value = "48"
+) -> dict[str, Value]:
     """The inputs of one sheet."""
-    return {"support_spacing_in": supports, "edge_spacing_in": edge, "field_spacing_in": field,
-            "blocked_edges": blocked, "sheet_length_in": length, "sheet_width_in": width}
+    return {
+        "support_spacing_in": supports,
+        "edge_spacing_in": edge,
+        "field_spacing_in": field,
+        "blocked_edges": blocked,
+        "sheet_length_in": length,
+        "sheet_width_in": width,
+    }
 
 
 def nails_per_sheet() -> Iterable[Case]:
@@ -82,10 +93,15 @@ def nails_per_sheet() -> Iterable[Case]:
         add("ordinary", supports, "6", "12", "no", "48", "48")
         add("ordinary", supports, "6", "12", "yes", "96", "24")
         add("ordinary", supports, "6", "6", "no", "120", "48")
-    for _ in range(40):
-        inputs = sheet(Fraction(source.randint(12 * 16, 48 * 16), 16), Fraction(source.randint(8, 48), 4),
-                       Fraction(source.randint(8, 96), 4), source.choice(("yes", "no")),
-                       str(source.randint(24, 192)), str(source.randint(6, 96)))
+    for _ in range(165):
+        inputs = sheet(
+            Fraction(source.randint(12 * 16, 48 * 16), 16),
+            Fraction(source.randint(8, 48), 4),
+            Fraction(source.randint(8, 96), 4),
+            source.choice(("yes", "no")),
+            str(source.randint(24, 192)),
+            str(source.randint(6, 96)),
+        )
         made.add("ordinary", inputs, {"nails": placed_nails(inputs)}, kind="limit", source=PLACED)
     for supports in ("6", "96"):
         for edge in ("1", "24"):
@@ -94,8 +110,12 @@ def nails_per_sheet() -> Iterable[Case]:
     for length, width in (("1", "1"), ("192", "96"), ("192", "1"), ("1", "96")):
         for blocked in ("no", "yes"):
             add("end", "16", "6", "12", blocked, length, width)
-    for field in (*around("11.8125", "0.0001"), *around("15.75", "0.0001"),
-                  *around("5.90625", "0.0001"), *around("23.625", "0.0001")):
+    for field in (
+        *around("11.8125", "0.0001"),
+        *around("15.75", "0.0001"),
+        *around("5.90625", "0.0001"),
+        *around("23.625", "0.0001"),
+    ):
         add("step", "16", "6", field)
     for edge in (*around("7.875", "0.0001"), *around("3.9375", "0.0001"), *around("5.25", "0.0001")):
         add("step", "24", edge, "12")
@@ -107,9 +127,15 @@ def nails_per_sheet() -> Iterable[Case]:
         add("step", "24", "6", "12", "no", "96", width)
     for length in around("96", "0.001"):
         add("step", "24", "6", "12", "yes", length)
-    for given in (("96", "6", "12"), ("48", "6", "12"), ("20", "6", "12", "yes"), ("24", "24", "24", "yes"),
-                  ("24", "6", "12", "no", "24", "48"),
-                  ("24", "6", "12", "yes", "20", "48"), ("96", "6", "12", "yes")):
+    for given in (
+        ("96", "6", "12"),
+        ("48", "6", "12"),
+        ("20", "6", "12", "yes"),
+        ("24", "24", "24", "yes"),
+        ("24", "6", "12", "no", "24", "48"),
+        ("24", "6", "12", "yes", "20", "48"),
+        ("96", "6", "12", "yes"),
+    ):
         add("degenerate", *given)
     for width in ("1", "1.5", "6.75"):
         add("degenerate", "24", "6", "12", "no", "96", width)
@@ -155,9 +181,15 @@ def nails_to_add() -> Iterable[Case]:
         add("degenerate", "4", credit, "96", "24", "24", "no", "24", "24")
         add("degenerate", "0", credit, "24", "24", "24", "no", "1", "1")
     for _ in range(30):
-        add("ordinary", str(source.randint(0, 70)), source.choice(("yes", "no")),
-            Fraction(source.randint(12 * 8, 32 * 8), 8), Fraction(source.randint(12, 32), 4),
-            Fraction(source.randint(12, 64), 4), source.choice(("yes", "no")))
+        add(
+            "ordinary",
+            str(source.randint(0, 70)),
+            source.choice(("yes", "no")),
+            Fraction(source.randint(12 * 8, 32 * 8), 8),
+            Fraction(source.randint(12, 32), 4),
+            Fraction(source.randint(12, 64), 4),
+            source.choice(("yes", "no")),
+        )
     return made.cases
 
 

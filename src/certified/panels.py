@@ -29,8 +29,9 @@ class Panel:
     def printed(self) -> list[tuple[int, int]]:
         """Printed spacings with their live loads, nearest first."""
         cells = {16: self.live_16, 24: self.live_24, self.supported: self.live_at_most}
-        return sorted((spacing, live) for spacing, live in cells.items()
-                      if live is not None and spacing <= self.supported)
+        return sorted(
+            (spacing, live) for spacing, live in cells.items() if live is not None and spacing <= self.supported
+        )
 
 
 ROWS = (
@@ -65,10 +66,16 @@ def panel_span() -> Iterable[Case]:
     made = Builder(BETWEEN, within="1e-9")
     source = draws("panel_span")
 
-    def add(class_: str, panel: Panel, thickness: str, spacing: Value, edge: str, dead: Value = "10",
-            **other: str) -> None:
-        inputs = {"span_rating": panel.rating, "thickness_in": thickness, "support_spacing_in": spacing,
-                  "edge_support": edge, "dead_psf": dead}
+    def add(
+        class_: str, panel: Panel, thickness: str, spacing: Value, edge: str, dead: Value = "10", **other: str
+    ) -> None:
+        inputs = {
+            "span_rating": panel.rating,
+            "thickness_in": thickness,
+            "support_spacing_in": spacing,
+            "edge_support": edge,
+            "dead_psf": dead,
+        }
         made.add(class_, inputs, span(panel, inputs), **other)
 
     for panel in ROWS:
@@ -86,15 +93,24 @@ def panel_span() -> Iterable[Case]:
         add("end", panel, panel.thicknesses[0], "96", "no")
         add("end", panel, panel.thicknesses[0], str(panel.supported), "yes", "0")
         add("end", panel, panel.thicknesses[0], "12", "yes", "100")
-        for dead in (panel.live_at_most + 10 - Fraction(1, 1000), Fraction(panel.live_at_most + 10),
-                     panel.live_at_most + 10 + Fraction(1, 1000)):
+        for dead in (
+            panel.live_at_most + 10 - Fraction(1, 1000),
+            Fraction(panel.live_at_most + 10),
+            panel.live_at_most + 10 + Fraction(1, 1000),
+        ):
             add("governing", panel, panel.thicknesses[0], str(panel.supported), "yes", dead)
         for dead in ("9.999", "10", "10.001"):
             add("step", panel, panel.thicknesses[-1], "16", "yes", dead)
     for panel in ROWS:
         for _ in range(3):
-            add("ordinary", panel, source.choice(panel.thicknesses), Fraction(source.randint(12 * 8, 64 * 8), 8),
-                source.choice(("yes", "no")), Fraction(source.randint(0, 200), 4))
+            add(
+                "ordinary",
+                panel,
+                source.choice(panel.thicknesses),
+                Fraction(source.randint(12 * 8, 64 * 8), 8),
+                source.choice(("yes", "no")),
+                Fraction(source.randint(0, 200), 4),
+            )
     return made.cases + list(old_stamps())
 
 
@@ -102,12 +118,23 @@ def old_stamps() -> Iterable[Case]:
     """Stamps that the code prints no more, or for other thicknesses only: lower in both of the stamp's numbers."""
     by_rating = {panel.rating: panel for panel in reversed(ROWS)}
     made = Builder(OLD_STAMPS)
-    for rating, thickness, counted in (("24/0", "7/16", "20/0"), ("32/16", "5/8", "24/16"),
-                                       ("40/20", "3/4", "32/16"), ("none", "1/2", "16/0"), ("30/12", "5/8", "24/0"),
-                                       ("36/16", "5/8", "32/16"), ("42/20", "3/4", "40/20")):
+    for rating, thickness, counted in (
+        ("24/0", "7/16", "20/0"),
+        ("32/16", "5/8", "24/16"),
+        ("40/20", "3/4", "32/16"),
+        ("none", "1/2", "16/0"),
+        ("30/12", "5/8", "24/0"),
+        ("36/16", "5/8", "32/16"),
+        ("42/20", "3/4", "40/20"),
+    ):
         for spacing, edge in (("16", "yes"), ("24", "no")):
-            inputs = {"span_rating": rating, "thickness_in": thickness, "support_spacing_in": spacing,
-                      "edge_support": edge, "dead_psf": "10"}
+            inputs = {
+                "span_rating": rating,
+                "thickness_in": thickness,
+                "support_spacing_in": spacing,
+                "edge_support": edge,
+                "dead_psf": "10",
+            }
             made.add("degenerate", inputs, span(by_rating[counted], inputs))
     return made.cases
 

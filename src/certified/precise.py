@@ -3,36 +3,23 @@
 from __future__ import annotations
 
 import csv
-from fractions import Fraction
 from itertools import product
 from pathlib import Path
-from typing import Iterator, Mapping, Sequence, Union
+from typing import Iterator, Mapping, Sequence
 
 import mpmath
 from mpmath import mpf
 
+from arithmetic import number
 from case_file import Value
 
 HERE = Path(__file__).resolve().parent
 TESTS = HERE.parent / "test" / "resources" / "sheathwright"
-Number = Union[int, str, Fraction, mpf]
 
 
-def number(value: Number) -> mpf:
-    """Decimal text, a whole number or a fraction as a 50-digit number."""
-    if isinstance(value, Fraction):
-        return mpf(value.numerator) / value.denominator
-    return mpf(value)
-
-
-def angle(rise_in_12: Number) -> mpf:
+def angle(rise_in_12: Value) -> mpf:
     """The slope's angle in degrees, arctan(rise / 12), to 40 digits, so that 12 in 12 is 45 exactly."""
     return mpmath.nint(mpmath.degrees(mpmath.atan(number(rise_in_12) / 12)) * mpf(10) ** 40) / mpf(10) ** 40
-
-
-def ceiling(value: Union[Fraction, mpf]) -> int:
-    """The next whole number, exactly."""
-    return int(mpmath.ceil(value)) if isinstance(value, mpf) else -((-value.numerator) // value.denominator)
 
 
 def on_line(x: mpf, points: Sequence[tuple[mpf, mpf]]) -> mpf:

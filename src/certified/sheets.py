@@ -30,7 +30,7 @@ def sheets_by_area() -> Iterable[Case]:
     for area in ("288", "704.36", "766.78", "1408.72", "1973.26", "2114.67", "3885", "12345.67"):
         for waste in ("0", "5", "8", "10", "12", "15"):
             add("ordinary", area, waste)
-    for _ in range(30):
+    for _ in range(190):
         add("ordinary", f"{source.randint(10000, 2000000) / 100:.2f}", f"{source.randint(0, 400) / 10:.1f}")
     for area in ("1", "1.01", "199999.99", "200000"):
         for waste in ("0", "0.1", "99.9", "100"):
@@ -70,8 +70,10 @@ def course_sheets(inputs: Mapping[str, Value]) -> dict[str, Value]:
 
 def sheets_by_course() -> Iterable[Case]:
     """Sheets of a rectangular plane in courses, by what is done with the strip at the ridge."""
-    made = Builder(f"{PRACTICE}: courses of 4 by 8 sheets, no kerf, each group of equal courses rounded up by itself",
-                   within="1e-9")
+    made = Builder(
+        f"{PRACTICE}: courses of 4 by 8 sheets, no kerf, each group of equal courses rounded up by itself",
+        within="1e-9",
+    )
     source = draws("sheets_by_course")
 
     def add(class_: str, eave: Value, slope: Value, rule: str, least: Value = "24") -> None:
@@ -85,8 +87,13 @@ def sheets_by_course() -> Iterable[Case]:
         for eave, slope in (("42", "16.77"), ("29", "13.22"), ("74", "26.25"), ("37.5", "9.1"), ("51.25", "21.4")):
             add("ordinary", eave, slope, rule)
         for _ in range(6):
-            add("ordinary", f"{source.randint(10, 5000) / 10:.1f}", f"{source.randint(50, 2000) / 10:.1f}", rule,
-                str(source.randint(1, 48)))
+            add(
+                "ordinary",
+                f"{source.randint(10, 5000) / 10:.1f}",
+                f"{source.randint(50, 2000) / 10:.1f}",
+                rule,
+                str(source.randint(1, 48)),
+            )
         for eave in ("1", "500"):
             for slope in ("0.5", "200"):
                 add("end", eave, slope, rule)
@@ -120,7 +127,8 @@ def sheets_by_course() -> Iterable[Case]:
 def bearing(inputs: Mapping[str, Value]) -> dict[str, Value]:
     """What lies of each sheet end between the rafter's two faces, never less than none; both must reach the least."""
     center, joint, gap, width, least = exacts(
-        inputs, "rafter_center_in", "joint_in", "gap_in", "rafter_width_in", "min_bearing_in")
+        inputs, "rafter_center_in", "joint_in", "gap_in", "rafter_width_in", "min_bearing_in"
+    )
     near, far = center - width / 2, center + width / 2
     left = max(Fraction(0), min(joint, far) - near)
     right = max(Fraction(0), far - max(joint + gap, near))
@@ -132,24 +140,51 @@ def joint_bearing() -> Iterable[Case]:
     made = Builder(f"{PRACTICE}: the overlap of two intervals", within="1e-9")
     source = draws("joint_bearing")
 
-    def add(class_: str, center: Value, joint: Value, gap: Value = "0.125", width: Value = "1.5",
-            least: Value = "0.5") -> None:
-        inputs = {"rafter_center_in": center, "joint_in": joint, "gap_in": gap, "rafter_width_in": width,
-                  "min_bearing_in": least}
+    def add(
+        class_: str, center: Value, joint: Value, gap: Value = "0.125", width: Value = "1.5", least: Value = "0.5"
+    ) -> None:
+        inputs = {
+            "rafter_center_in": center,
+            "joint_in": joint,
+            "gap_in": gap,
+            "rafter_width_in": width,
+            "min_bearing_in": least,
+        }
         made.add(class_, inputs, bearing(inputs))
 
-    for center, joint in (("47.25", "48"), ("95", "96"), ("144.5", "144"), ("48", "47.9375"), ("96", "96"),
-                          ("192", "191.5"), ("192", "192.25"), ("384.25", "384"), ("576", "575.125")):
+    for center, joint in (
+        ("47.25", "48"),
+        ("95", "96"),
+        ("144.5", "144"),
+        ("48", "47.9375"),
+        ("96", "96"),
+        ("192", "191.5"),
+        ("192", "192.25"),
+        ("384.25", "384"),
+        ("576", "575.125"),
+    ):
         add("ordinary", center, joint)
         add("ordinary", center, joint, "0.0625", "1.75", "0.625")
-    for _ in range(25):
+    for _ in range(50):
         center = source.randint(0, 6000 * 16)
         joint = min(max(0, center + source.randint(-24, 24)), 6000 * 16)
-        add("ordinary", Fraction(center, 16), Fraction(joint, 16), Fraction(source.randint(0, 16), 32),
-            Fraction(source.randint(10, 28), 8), Fraction(source.randint(4, 14), 16))
+        add(
+            "ordinary",
+            Fraction(center, 16),
+            Fraction(joint, 16),
+            Fraction(source.randint(0, 16), 32),
+            Fraction(source.randint(10, 28), 8),
+            Fraction(source.randint(4, 14), 16),
+        )
     for center, joint in (("0", "0"), ("6000", "6000"), ("0", "6000"), ("6000", "0"), ("0.5", "0"), ("5999.5", "6000")):
         add("end", center, joint)
-    for gap, width, least in (("0", "1", "0"), ("2", "12", "3"), ("2", "1", "0.5"), ("0", "12", "3"), ("2", "1.5", "0")):
+    for gap, width, least in (
+        ("0", "1", "0"),
+        ("2", "12", "3"),
+        ("2", "1", "0.5"),
+        ("0", "12", "3"),
+        ("2", "1.5", "0"),
+    ):
         add("end", "48", "48", gap, width, least)
     for joint in (*around("47.75", "0.0001"), *around("48.125", "0.0001")):
         add("governing", "48", joint)
@@ -158,8 +193,13 @@ def joint_bearing() -> Iterable[Case]:
     for gap in around("0.5", "0.0001"):
         add("step", "48", "47.75", gap)
     for center, joint, gap, width, least in (
-            ("48", "48", "0", "1.5", "0.75"), ("48", "48", "0", "1.5", "0.7501"), ("48", "20", "0.125", "1.5", "0.5"),
-            ("48", "90", "0.125", "1.5", "0.5"), ("48", "46", "2", "1.5", "0.5"), ("48", "47.25", "1.5", "1.5", "0")):
+        ("48", "48", "0", "1.5", "0.75"),
+        ("48", "48", "0", "1.5", "0.7501"),
+        ("48", "20", "0.125", "1.5", "0.5"),
+        ("48", "90", "0.125", "1.5", "0.5"),
+        ("48", "46", "2", "1.5", "0.5"),
+        ("48", "47.25", "1.5", "1.5", "0"),
+    ):
         add("degenerate", center, joint, gap, width, least)
     return made.cases
 
@@ -190,13 +230,26 @@ def joint_creep() -> Iterable[Case]:
     for length in ("95.9375", "95.75", "96", "95.96875", "95.8125", "95.85", "95.9", "96.0625"):
         for gap, width, least in (("0.125", "1.5", "0.5"), ("0.0625", "1.5", "0.5"), ("0.125", "3", "0.75")):
             add("ordinary", length, gap, width, least)
-    for _ in range(30):
-        add("ordinary", Fraction(source.randint(95 * 64, 97 * 64), 64), Fraction(source.randint(0, 16), 64),
-            Fraction(source.randint(12, 28), 8), Fraction(source.randint(4, 10), 16))
+    for _ in range(45):
+        add(
+            "ordinary",
+            Fraction(source.randint(95 * 64, 97 * 64), 64),
+            Fraction(source.randint(0, 16), 64),
+            Fraction(source.randint(12, 28), 8),
+            Fraction(source.randint(4, 10), 16),
+        )
     for length, gap, width, least in (
-            ("90", "0.125", "1.5", "0.5"), ("100", "0.125", "1.5", "0.5"), ("90", "2", "12", "0"),
-            ("100", "0", "12", "0"), ("96", "2", "12", "3"), ("95", "2", "12", "0"), ("96", "0.125", "1", "0"),
-            ("95.9", "0", "1", "3"), ("90", "0", "12", "3"), ("100", "2", "1", "0")):
+        ("90", "0.125", "1.5", "0.5"),
+        ("100", "0.125", "1.5", "0.5"),
+        ("90", "2", "12", "0"),
+        ("100", "0", "12", "0"),
+        ("96", "2", "12", "3"),
+        ("95", "2", "12", "0"),
+        ("96", "0.125", "1", "0"),
+        ("95.9", "0", "1", "3"),
+        ("90", "0", "12", "3"),
+        ("100", "2", "1", "0"),
+    ):
         add("end", length, gap, width, least)
     for panels in (1, 2, 3, 4, 5, 8):
         for length in around(exact("95.875") + Fraction(3, 16) / panels, "0.0001"):
@@ -212,7 +265,11 @@ def joint_creep() -> Iterable[Case]:
     for least in around("0.6875", "0.0001"):
         add("governing", "95.9375", "0.125", "1.5", least)
     for length, gap, width, least in (
-            ("96", "0", "1.5", "0.75"), ("94", "2", "12", "3"), ("96", "0", "1", "0"), ("96", "0.125", "1.5", "0.6875")):
+        ("96", "0", "1.5", "0.75"),
+        ("94", "2", "12", "3"),
+        ("96", "0", "1", "0"),
+        ("96", "0.125", "1.5", "0.6875"),
+    ):
         add("degenerate", length, gap, width, least)
     return made.cases
 

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from typing import Iterable, Mapping
 
-from mpmath import cbrt, mpf, root, sqrt
+from mpmath import mpf
 
+from arithmetic import number
 from case_file import Builder, Case, Value, draws
-from precise import angle, grid, number
+from precise import angle, grid
 
 EDITIONS = ("7-10", "7-16", "7-22")
 CURVES = "ASCE 7-16 eq. 7.3-1, 7.4-1 and Fig. 7.4-1, secondary source"
@@ -28,9 +29,17 @@ def slope_factor(degrees: mpf, thermal: Value, slippery: str) -> mpf:
 
 def even(row: Mapping[str, Value]) -> dict[str, mpf]:
     """p_f = 0.7 C_e C_t I_s p_g and p_s = C_s p_f."""
-    flat = (number("0.7") * number(row["exposure_factor"]) * number(row["thermal_factor"]) * number(row["importance"])
-            * number(row["ground_snow_psf"]))
-    return {"flat_psf": flat, "sloped_psf": flat * slope_factor(angle(row["rise_in_12"]), row["thermal_factor"], row["slippery"])}
+    flat = (
+        number("0.7")
+        * number(row["exposure_factor"])
+        * number(row["thermal_factor"])
+        * number(row["importance"])
+        * number(row["ground_snow_psf"])
+    )
+    return {
+        "flat_psf": flat,
+        "sloped_psf": flat * slope_factor(angle(row["rise_in_12"]), row["thermal_factor"], row["slippery"]),
+    }
 
 
 def roof_snow() -> Iterable[Case]:
@@ -41,30 +50,76 @@ def roof_snow() -> Iterable[Case]:
         made.add(class_, row, even(row), source=CURVES + (COLDER if row["edition"] == "7-22" else ""))
 
     house = {"ground_snow_psf": "40", "edition": "7-16"}
-    for row in grid(thermal_factor=("0.85", "1", "1.1", "1.2"), slippery=("yes", "no"), rise_in_12=("3", "6", "10"), edition=EDITIONS):
+    for row in grid(
+        thermal_factor=("0.85", "1", "1.1", "1.2"),
+        slippery=("yes", "no"),
+        rise_in_12=("3", "6", "10"),
+        edition=EDITIONS,
+    ):
         add("ordinary", **(house | row))
-    for row in grid(ground_snow_psf=("0", "300"), exposure_factor=("0.7", "1.2"), importance=("0.8", "1.2"), rise_in_12=("0", "48"),
-                    thermal_factor=("0.85", "1.3"), slippery=("no",), edition=("7-16",)):
+    for row in grid(
+        ground_snow_psf=("0", "300"),
+        exposure_factor=("0.7", "1.2"),
+        importance=("0.8", "1.2"),
+        rise_in_12=("0", "48"),
+        thermal_factor=("0.85", "1.3"),
+        slippery=("no",),
+        edition=("7-16",),
+    ):
         add("end", **row)
-    starts = (("1.0498", "1", "yes"), ("2.1159", "1.1", "yes"), ("3.2153", "1.2", "yes"), ("6.9282", "1", "no"), ("9.2079", "1.1", "no"), ("12", "1.2", "no"))
+    starts = (
+        ("1.0498", "1", "yes"),
+        ("2.1159", "1.1", "yes"),
+        ("3.2153", "1.2", "yes"),
+        ("6.9282", "1", "no"),
+        ("9.2079", "1.1", "no"),
+        ("12", "1.2", "no"),
+    )
     for rise, thermal, slippery in starts:
         for off in ("-0.01", "0", "0.01"):
-            add("edge", **house, thermal_factor=thermal, slippery=slippery, rise_in_12=str(float(number(rise) + number(off))))
+            add(
+                "edge",
+                **house,
+                thermal_factor=thermal,
+                slippery=slippery,
+                rise_in_12=str(float(number(rise) + number(off))),
+            )
     for rise in ("32.9", "32.96", "32.98", "33", "40"):
         add("edge", **house, thermal_factor="1.1", slippery="no", rise_in_12=rise)
     for thermal in ("0.99", "1.001", "1.05", "1.099", "1.101", "1.15", "1.25"):
         add("governing", **house, thermal_factor=thermal, slippery="no", rise_in_12="10")
     for edition, thermal, ground, rise, flat, source in (
-            ("7-10", "1.2", "30", "0.5", "25.2", "guide to the snow loads of ASCE 7-10, example 4-3, secondary source"),
-            ("7-16", "1", "43", "0", "30.1", "a county's permit calculations: pf 30.1, secondary source")):
-        made.add("ordinary", {"ground_snow_psf": ground, "edition": edition, "importance": "1", "exposure_factor": "1", "thermal_factor": thermal,
-                              "slippery": "no", "rise_in_12": rise}, {"flat_psf": flat, "sloped_psf": flat}, kind="worked", source=source)
+        ("7-10", "1.2", "30", "0.5", "25.2", "guide to the snow loads of ASCE 7-10, example 4-3, secondary source"),
+        ("7-16", "1", "43", "0", "30.1", "a county's permit calculations: pf 30.1, secondary source"),
+    ):
+        made.add(
+            "ordinary",
+            {
+                "ground_snow_psf": ground,
+                "edition": edition,
+                "importance": "1",
+                "exposure_factor": "1",
+                "thermal_factor": thermal,
+                "slippery": "no",
+                "rise_in_12": rise,
+            },
+            {"flat_psf": flat, "sloped_psf": flat},
+            kind="worked",
+            source=source,
+        )
     random = draws("roof_snow")
     for _ in range(30):
         edition = random.choice(EDITIONS)
-        add("ordinary", ground_snow_psf=str(random.randint(50, 1500) / 10), edition=edition, slippery=random.choice(("yes", "no")),
-            importance="1" if edition == "7-22" else random.choice(("0.8", "1", "1.1", "1.2")), rise_in_12=str(random.randint(0, 240) / 10),
-            exposure_factor=random.choice(("0.7", "0.9", "1", "1.2")), thermal_factor=random.choice(("0.85", "1", "1.1", "1.2", "1.3")))
+        add(
+            "ordinary",
+            ground_snow_psf=str(random.randint(50, 1500) / 10),
+            edition=edition,
+            slippery=random.choice(("yes", "no")),
+            importance="1" if edition == "7-22" else random.choice(("0.8", "1", "1.1", "1.2")),
+            rise_in_12=str(random.randint(0, 240) / 10),
+            exposure_factor=random.choice(("0.7", "0.9", "1", "1.2")),
+            thermal_factor=random.choice(("0.85", "1", "1.1", "1.2", "1.3")),
+        )
     return made.cases
 
 
@@ -80,22 +135,33 @@ def minimum_snow() -> Iterable[Case]:
                 least = number(IMPORTANCE[row["risk_category"]]) * min(ground, mpf(20))
         made.add(class_, row, {"minimum_psf": least})
 
-    for row in grid(edition=EDITIONS, risk_category=tuple(IMPORTANCE), ground_snow_psf=("12.5", "33"), rise_in_12=("2",)):
+    for row in grid(
+        edition=EDITIONS, risk_category=tuple(IMPORTANCE), ground_snow_psf=("12.5", "33"), rise_in_12=("2",)
+    ):
         add("ordinary", **row)
     for row in grid(edition=EDITIONS, risk_category=("ii",), ground_snow_psf=("0", "300"), rise_in_12=("0", "48")):
         add("end", **row)
-    for row in grid(edition=EDITIONS, risk_category=("ii",), ground_snow_psf=("30",), rise_in_12=("3.2", "3.215", "3.216", "3.3")):
+    for row in grid(
+        edition=EDITIONS, risk_category=("ii",), ground_snow_psf=("30",), rise_in_12=("3.2", "3.215", "3.216", "3.3")
+    ):
         add("step", **row)
     for ground in ("19.99", "20", "20.01", "24.99", "25.01", "29.99", "30.01", "39.99", "40", "40.01"):
         for edition, category in (("7-16", "iv"), ("7-22", "i"), ("7-22", "ii"), ("7-22", "iv")):
             add("governing", edition=edition, risk_category=category, ground_snow_psf=ground, rise_in_12="1")
-    made.add("ordinary", {"edition": "7-10", "risk_category": "ii", "ground_snow_psf": "30", "rise_in_12": "0.5"}, {"minimum_psf": "20"},
-             kind="worked", source="guide to the snow loads of ASCE 7-10, example 4-3, secondary source")
+    made.add(
+        "ordinary",
+        {"edition": "7-10", "risk_category": "ii", "ground_snow_psf": "30", "rise_in_12": "0.5"},
+        {"minimum_psf": "20"},
+        kind="worked",
+        source="guide to the snow loads of ASCE 7-10, example 4-3, secondary source",
+    )
     return made.cases
 
 
 def rain_on_snow() -> Iterable[Case]:
-    made = Builder("ASCE 7-16 7.10, and 8 psf of 7-22, secondary source; the ground snow up to which 7-22 adds it from memory")
+    made = Builder(
+        "ASCE 7-16 7.10, and 8 psf of 7-22, secondary source; the ground snow up to which 7-22 adds it from memory"
+    )
 
     def add(class_: str, **row: Value) -> None:
         ground, width = number(row["ground_snow_psf"]), number(row["eave_to_ridge_ft"])
@@ -104,79 +170,52 @@ def rain_on_snow() -> Iterable[Case]:
         falls = 0 < ground <= most and angle(row["rise_in_12"]) < width / 50
         made.add(class_, row, {"rain_on_snow_psf": (8 if late else 5) if falls else 0})
 
-    for row in grid(edition=EDITIONS, risk_category=tuple(IMPORTANCE), ground_snow_psf=("15", "28"), rise_in_12=("0.25",), eave_to_ridge_ft=("40", "80")):
+    for row in grid(
+        edition=EDITIONS,
+        risk_category=tuple(IMPORTANCE),
+        ground_snow_psf=("15", "28"),
+        rise_in_12=("0.25",),
+        eave_to_ridge_ft=("40", "80"),
+    ):
         add("ordinary", **row)
-    for row in grid(edition=EDITIONS, risk_category=("ii",), ground_snow_psf=("0", "300"), rise_in_12=("0", "48"), eave_to_ridge_ft=("1", "500")):
+    for row in grid(
+        edition=EDITIONS,
+        risk_category=("ii",),
+        ground_snow_psf=("0", "300"),
+        rise_in_12=("0", "48"),
+        eave_to_ridge_ft=("1", "500"),
+    ):
         add("end", **row)
     for ground in ("0.01", "19.99", "20", "20.01", "25", "25.01", "30", "30.01", "35.01", "40", "40.01"):
         for edition, category in (("7-16", "ii"), ("7-22", "i"), ("7-22", "ii"), ("7-22", "iv")):
-            add("step", edition=edition, risk_category=category, ground_snow_psf=ground, rise_in_12="0.25", eave_to_ridge_ft="100")
+            add(
+                "step",
+                edition=edition,
+                risk_category=category,
+                ground_snow_psf=ground,
+                rise_in_12="0.25",
+                eave_to_ridge_ft="100",
+            )
     for width in ("59.68", "59.69", "119.2", "119.4"):
         for rise in ("0.25", "0.5"):
-            add("step", edition="7-16", risk_category="ii", ground_snow_psf="20", rise_in_12=rise, eave_to_ridge_ft=width)
+            add(
+                "step",
+                edition="7-16",
+                risk_category="ii",
+                ground_snow_psf="20",
+                rise_in_12=rise,
+                eave_to_ridge_ft=width,
+            )
     return made.cases
 
 
-UNBALANCED = "ASCE 7-16 7.6.1, drift height as in 7-10, density eq. 7.7-1, secondary source"
-
-
-def drift_height(row: Mapping[str, Value], density: mpf) -> mpf:
-    """h_d of 7-10 Fig. 7-9, and of 7-22 eq. 7.6-1; the fetch is W, 20 ft at least."""
-    ground, fetch = number(row["ground_snow_psf"]), max(number(row["eave_to_ridge_ft"]), mpf(20))
-    if row["edition"] == "7-22":
-        wind = number(row.get("winter_wind", "0.65"))
-        return number("1.5") * sqrt(ground ** number("0.74") * fetch ** number("0.7") * wind ** number("1.7") / density)
-    return number("0.43") * cbrt(fetch) * root(ground + 10, 4) - number("1.5")
-
-
-def unbalanced(row: Mapping[str, Value]) -> dict[str, Value]:
-    """Loads on both sides, the drift, and the case."""
-    ground, even_load = number(row["ground_snow_psf"]), number(row["sloped_psf"])
-    rise, width = number(row["rise_in_12"]), number(row["eave_to_ridge_ft"])
-    density = min(number("0.13") * ground + 14, mpf(30))
-    common = {"snow_density_pcf": density, "drift_height_ft": drift_height(row, density)}
-    if not number("0.5") <= rise <= 7:
-        return common | {"windward_psf": even_load, "leeward_psf": even_load, "drift_surcharge_psf": 0, "drift_width_ft": 0,
-                         "unbalanced_case": "not-asked"}
-    if width <= 20 and row.get("simple_rafters", "yes") == "yes":
-        return common | {"windward_psf": 0, "leeward_psf": number(row.get("importance", "1")) * ground, "drift_surcharge_psf": 0,
-                         "drift_width_ft": 0, "unbalanced_case": "leeward-alone"}
-    run = sqrt(12 / rise)
-    drift = common["drift_height_ft"]
-    return common | {"windward_psf": number("0.3") * even_load, "leeward_psf": even_load, "drift_surcharge_psf": drift * density / run,
-                     "drift_width_ft": min(width, mpf(8) / 3 * drift * run), "unbalanced_case": "ridge-drift"}
-
-
-def unbalanced_snow() -> Iterable[Case]:
-    made = Builder(UNBALANCED)
-
-    def add(class_: str, **row: Value) -> None:
-        said = "ASCE 7-22 7.6.1 and its drift height, secondary source; 0.65 from memory" if row["edition"] == "7-22" else UNBALANCED
-        made.add(class_, row, unbalanced(row), source=said)
-
-    for row in grid(edition=EDITIONS, ground_snow_psf=("20", "45"), sloped_psf=("18",), rise_in_12=("3", "6"), eave_to_ridge_ft=("14", "33"), simple_rafters=("yes", "no")):
-        add("ordinary", **row)
-    for row in grid(edition=EDITIONS, ground_snow_psf=("1", "300"), sloped_psf=("0", "300"), rise_in_12=("5",), eave_to_ridge_ft=("1", "500")):
-        add("end", **row)
-    for rise in ("0", "0.499", "0.5", "0.501", "6.999", "7", "7.001", "48"):
-        add("step", edition="7-16", ground_snow_psf="30", sloped_psf="25", rise_in_12=rise, eave_to_ridge_ft="30")
-    for width in ("19.99", "20", "20.01"):
-        for simple in ("yes", "no"):
-            add("step", edition="7-16", ground_snow_psf="30", sloped_psf="25", rise_in_12="4", eave_to_ridge_ft=width, simple_rafters=simple)
-    for ground in ("123.07", "123.08"):
-        add("governing", edition="7-16", ground_snow_psf=ground, sloped_psf="80", rise_in_12="4", eave_to_ridge_ft="40")
-    for wind in ("0.2", "0.45", "0.7"):
-        add("ordinary", edition="7-22", ground_snow_psf="50", sloped_psf="30", rise_in_12="4", eave_to_ridge_ft="40", winter_wind=wind)
-    for importance in ("0.8", "1.1", "1.2"):
-        add("ordinary", edition="7-16", ground_snow_psf="50", sloped_psf="30", rise_in_12="4", eave_to_ridge_ft="16", importance=importance)
-    made.add("ordinary", {"edition": "7-10", "ground_snow_psf": "30", "sloped_psf": "25", "rise_in_12": "0.5", "eave_to_ridge_ft": "130"},
-             {"windward_psf": "7.5", "drift_height_ft": "3.97", "snow_density_pcf": "17.9", "drift_surcharge_psf": "14.5"}, kind="worked",
-             tolerance="0.0035", source="guide to the snow loads of ASCE 7-10, example 6-2, secondary source")
-    return made.cases
-
-
-EXPOSURE = {"b": ("0.9", "1.0", "1.2"), "c": ("0.9", "1.0", "1.1"), "d": ("0.8", "0.9", "1.0"), "above-treeline": ("0.7", "0.8", None),
-            "alaska-without-trees": ("0.7", "0.8", None)}
+EXPOSURE = {
+    "b": ("0.9", "1.0", "1.2"),
+    "c": ("0.9", "1.0", "1.1"),
+    "d": ("0.8", "0.9", "1.0"),
+    "above-treeline": ("0.7", "0.8", None),
+    "alaska-without-trees": ("0.7", "0.8", None),
+}
 
 
 def snow_exposure_factor() -> Iterable[Case]:
@@ -192,18 +231,40 @@ def snow_importance() -> Iterable[Case]:
     made = Builder("ASCE 7-16 Table 1.5-2, taken for 7-10 too, secondary source", kind="printed", tolerance="0")
     for edition in EDITIONS:
         for category, factor in IMPORTANCE.items():
-            made.add("ordinary", {"risk_category": category, "edition": edition}, {"importance": "1" if edition == "7-22" else factor})
+            made.add(
+                "ordinary",
+                {"risk_category": category, "edition": edition},
+                {"importance": "1" if edition == "7-22" else factor},
+            )
     return made.cases
 
 
 def snow_thermal_factor() -> Iterable[Case]:
     made = Builder("ASCE 7-16 Table 7.3-2, secondary source; 7-10 from memory", kind="printed", tolerance="0")
-    for warmth, factor in (("heated", "1.0"), ("just-above-freezing", "1.1"), ("cold-ventilated", "1.1"), ("unheated", "1.2"),
-                           ("open-below", "1.2"), ("kept-below-freezing", "1.3"), ("warm-greenhouse", "0.85")):
+    for warmth, factor in (
+        ("heated", "1.0"),
+        ("just-above-freezing", "1.1"),
+        ("cold-ventilated", "1.1"),
+        ("unheated", "1.2"),
+        ("open-below", "1.2"),
+        ("kept-below-freezing", "1.3"),
+        ("warm-greenhouse", "0.85"),
+    ):
         made.add("ordinary", {"roof_warmth": warmth, "edition": "7-16"}, {"thermal_factor": factor})
-    made.add("ordinary", {"roof_warmth": "cold-ventilated", "edition": "7-22"}, {"thermal_factor": "1.2"}, source="ASCE 7-22 7.3.2, secondary source")
+    made.add(
+        "ordinary",
+        {"roof_warmth": "cold-ventilated", "edition": "7-22"},
+        {"thermal_factor": "1.2"},
+        source="ASCE 7-22 7.3.2, secondary source",
+    )
     return made.cases
 
 
-FUNCTIONS = {"roof_snow": roof_snow, "minimum_snow": minimum_snow, "rain_on_snow": rain_on_snow, "unbalanced_snow": unbalanced_snow,
-             "snow_exposure_factor": snow_exposure_factor, "snow_importance": snow_importance, "snow_thermal_factor": snow_thermal_factor}
+FUNCTIONS = {
+    "roof_snow": roof_snow,
+    "minimum_snow": minimum_snow,
+    "rain_on_snow": rain_on_snow,
+    "snow_exposure_factor": snow_exposure_factor,
+    "snow_importance": snow_importance,
+    "snow_thermal_factor": snow_thermal_factor,
+}

@@ -33,11 +33,11 @@ final class Cells {
     return Arrays.stream(values).map(Cells::taken).toArray();
   }
 
-  /** A value left out is void, and a range of one cell is the cell. */
+  /** A value left out is void, also in a range. */
   private static Object taken(Object value) {
     if (value == null || AnyConverter.isVoid(value)) {
       return null;
     }
-    return value instanceof Object[][] range ? taken(range[0][0]) : value;
+    return value instanceof Object[] range ? taken(range) : value;
   }
 }

@@ -77,7 +77,7 @@ public final class Catalog {
         .orElseThrow(
             () ->
                 new RefusedException(
-                    "there is no function \"%s\"; the nearest are %s"
+                    "there is no function \"%.60s\"; the nearest are %s"
                         .formatted(name, nearest(Nearest.folded(name)))));
   }
 

@@ -85,7 +85,7 @@ final class AuditCommand implements Callable<Integer> {
     audit.lines().stream().limit(MOST_LINES).forEach(this::say);
     if (audit.lines().size() > MOST_LINES) {
       say(
-          "and %d more; -o audit.xlsx writes all of them"
+          "and %s more; -o audit.xlsx writes all of them"
               .formatted(audit.lines().size() - MOST_LINES));
     }
     audit.words().forEach(this::say);

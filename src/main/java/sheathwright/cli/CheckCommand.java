@@ -19,6 +19,7 @@ import sheathwright.cli.pipe.JsonRows;
 import sheathwright.cli.pipe.Voice;
 import sheathwright.cli.pipe.Watch;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Shown;
 import sheathwright.job.Estimate;
 import sheathwright.job.season.Season;
 import sheathwright.job.table.Printable;
@@ -67,7 +68,7 @@ final class CheckCommand implements Callable<Integer> {
     List<Map<String, Object>> rows = new ArrayList<>();
     int status = 0;
     for (int i = 0; i < jobs.size(); i++) {
-      watch.show("%,d of %,d: %s".formatted(i + 1, jobs.size(), jobs.get(i)));
+      watch.show(Shown.text("%,d of %,d: %s", i + 1, jobs.size(), jobs.get(i)));
       try {
         Map<String, Estimate> worked = worked(jobs.get(i));
         watch.clear();

@@ -15,6 +15,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import sheathwright.catalog.Nearest;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Units;
 import sheathwright.job.Deck;
 import sheathwright.job.Estimate;
@@ -93,7 +94,7 @@ final class ForecastCommand implements Callable<Integer> {
     if (truck != null && (truck < 0 || truck > MOST_SHEETS)) {
       throw new ParameterException(
           spec.commandLine(),
-          "--truck is %d; it must be from 0 to %,d sheets".formatted(truck, MOST_SHEETS));
+          Shown.text("--truck is %s; it must be from 0 to %,d sheets", truck, MOST_SHEETS));
     }
     return Optional.ofNullable(truck).map(sheets -> Figure.of(sheets, Units.SHEET));
   }

@@ -30,7 +30,7 @@ final class JobStep extends StepDay {
     all.stream().limit(MOST_ASKED).forEach(each -> err.println("question: " + each));
     if (all.size() > MOST_ASKED) {
       err.println(
-          "question: and %d more; the first page of the estimate has them all"
+          "question: and %s more; the first page of the estimate has them all"
               .formatted(all.size() - MOST_ASKED));
     }
   }

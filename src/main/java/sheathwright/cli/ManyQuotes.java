@@ -10,6 +10,7 @@ import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import sheathwright.cli.pipe.Voice;
 import sheathwright.cli.pipe.Watch;
+import sheathwright.figure.Shown;
 import sheathwright.job.Estimate;
 import sheathwright.job.JobTable;
 import sheathwright.job.table.Printable;
@@ -69,7 +70,7 @@ final class ManyQuotes {
     passedOver();
     int status = 0;
     for (int i = 0; i < folders.size(); i++) {
-      watch.show("%,d of %,d: %s".formatted(i + 1, folders.size(), folders.get(i)));
+      watch.show(Shown.text("%,d of %,d: %s", i + 1, folders.size(), folders.get(i)));
       try {
         String line = quoted(folders.get(i));
         watch.clear();
@@ -83,7 +84,7 @@ final class ManyQuotes {
     }
     watch.clear();
     if (refused > 0) {
-      err.println("%,d of %,d jobs refused".formatted(refused, folders.size()));
+      err.println(Shown.text("%,d of %,d jobs refused", refused, folders.size()));
     }
     return status;
   }
@@ -159,7 +160,7 @@ final class ManyQuotes {
     String first = lines.get(0);
     String own = folder + ": ";
     return (first.startsWith(own) ? first.substring(own.length()) : first)
-        + (more > 0 ? "; and %,d more, which quote says of this job alone".formatted(more) : "");
+        + (more > 0 ? Shown.text("; and %,d more, which quote says of this job alone", more) : "");
   }
 
   private void complain(String line) {

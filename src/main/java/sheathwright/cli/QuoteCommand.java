@@ -172,7 +172,7 @@ final class QuoteCommand implements Callable<Integer> {
     JobBooks books = JobBooks.of(estimate, revisions);
     written(books.office(), drafted(books, estimate, job.folder()), job.folder());
     say(
-        "issue %d; its tab %s says what changed"
+        "issue %s; its tab %s says what changed"
             .formatted(revisions.newest().number(), Revisions.HISTORY));
     said(estimate);
   }

@@ -10,6 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import sheathwright.cli.pipe.Today;
 import sheathwright.cli.pipe.Voice;
 import sheathwright.cli.pipe.Watch;
+import sheathwright.figure.Shown;
 import sheathwright.job.Estimate;
 import sheathwright.job.season.Season;
 import sheathwright.job.season.SeasonJob;
@@ -80,7 +81,7 @@ record SeasonQuotes(Season season, Optional<Path> place, boolean force) {
     try {
       return season.ofEach(
           job -> {
-            watch.show("%,d of %,d: %s".formatted(++begun[0], season.jobs().size(), job.name()));
+            watch.show(Shown.text("%,d of %,d: %s", ++begun[0], season.jobs().size(), job.name()));
             return made(job);
           });
     } finally {

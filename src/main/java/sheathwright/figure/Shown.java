@@ -23,6 +23,14 @@ public final class Shown {
   private Shown() {}
 
   /**
+   * Text with numbers in it, the same whatever language the machine speaks: a pattern that asks for
+   * a number's digits stands here, never before {@code formatted}.
+   */
+  public static String text(String pattern, Object... parts) {
+    return String.format(Locale.ROOT, pattern, parts);
+  }
+
+  /**
    * With every digit that it takes to read the same number back, and no exponent: {@code
    * 16.770509831248425}.
    */

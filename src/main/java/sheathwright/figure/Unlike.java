@@ -25,7 +25,7 @@ final class Unlike {
   }
 
   static RefusedException root(Figure<?> figure, int degree) {
-    return new RefusedException("%s has no root of degree %d".formatted(described(figure), degree));
+    return new RefusedException("%s has no root of degree %s".formatted(described(figure), degree));
   }
 
   static String said(Unit<?> unit) {

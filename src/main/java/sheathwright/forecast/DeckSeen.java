@@ -87,7 +87,7 @@ public record DeckSeen(
   private static void refused(Reading reading, String what, int given, int most) {
     if (given > most) {
       throw new RefusedException(
-          "%s: %d of %d; it must be at most as many".formatted(what, given, most),
+          "%s: %s of %s; it must be at most as many".formatted(what, given, most),
           reading.values());
     }
   }

@@ -44,10 +44,10 @@ public record HistoryFit(double share, double alike, double alpha, double beta) 
       return Optional.empty();
     }
     return Optional.of(
-        "%s; a fit needs %d jobs with bad sheets and sound ones: until then alpha=0.8 beta=12, a guess and no data"
+        "%s; a fit needs %s jobs with bad sheets and sound ones: until then alpha=0.8 beta=12, a guess and no data"
             .formatted(
                 houses.size() < FEWEST
-                    ? "it has %d job%s".formatted(houses.size(), houses.size() == 1 ? "" : "s")
+                    ? "it has %s job%s".formatted(houses.size(), houses.size() == 1 ? "" : "s")
                     : "its sheets are all of one kind",
                 FEWEST));
   }

@@ -10,7 +10,7 @@ public record House(int sheets, int bad) {
 
   public House {
     if (sheets < 1 || bad < 0 || bad > sheets) {
-      throw new IllegalArgumentException("no house has %d of %d bad".formatted(bad, sheets));
+      throw new IllegalArgumentException("no house has %s of %s bad".formatted(bad, sheets));
     }
   }
 }

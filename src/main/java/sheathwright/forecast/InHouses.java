@@ -55,8 +55,8 @@ public final class InHouses {
         return isFirst ? "in half of the houses" : "in half";
       }
       return isFirst
-          ? "in %d %s of %d".formatted(some, some == 1 ? "house" : "houses", of)
-          : "in %d of %d".formatted(some, of);
+          ? "in %s %s of %s".formatted(some, some == 1 ? "house" : "houses", of)
+          : "in %s of %s".formatted(some, of);
     }
   }
 

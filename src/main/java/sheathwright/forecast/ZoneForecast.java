@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.util.FastMath;
+import sheathwright.figure.Shown;
 
 /**
  * How many places of a roof are bad when its zones are not alike: eaves and valleys rot first and
@@ -40,8 +41,7 @@ public final class ZoneForecast {
       step /= 2;
       if (step < NARROWEST_STEP) {
         throw new IllegalStateException(
-            "the forecast is only sure to %.1e: a house with alpha %s and beta %s"
-                .formatted(off, alpha, beta));
+            Shown.text("the forecast is only sure to %.1e: a house with alpha %s and beta %s", off, alpha, beta));
       }
       List<double[]> finer = mixed(step);
       off = difference(now, finer);

@@ -189,7 +189,7 @@ public final class Framing {
     for (Check check : rafters.checks()) {
       counted++;
       greatest =
-          greatest.max(check.ratio()).as("greatest_of_%d_ratios".formatted(counted), Units.RATIO);
+          greatest.max(check.ratio()).as("greatest_of_%s_ratios".formatted(counted), Units.RATIO);
     }
     return greatest;
   }

@@ -117,7 +117,7 @@ public record JobTables(Map<String, RowSource> files, Optional<Path> folder) {
     return !table.isOfTheOffice() || above == 0
         ? ""
         : " and from %s above it"
-            .formatted(above == 1 ? "the folder" : "the %d folders".formatted(above));
+            .formatted(above == 1 ? "the folder" : "the %s folders".formatted(above));
   }
 
   /**

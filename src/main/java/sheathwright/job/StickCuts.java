@@ -135,7 +135,7 @@ public final class StickCuts {
           checkLongEnough(sold, inches, "piece");
           if (many < 1 || many > MOST || many != Math.rint(many)) {
             throw new RefusedException(
-                "%s is given; cutSticks takes 1 to %d whole pieces".formatted(count, MOST));
+                "%s is given; cutSticks takes 1 to %s whole pieces".formatted(count, MOST));
           }
           return sold;
         });
@@ -234,9 +234,9 @@ public final class StickCuts {
             .collect(groupingBy(each -> each, LinkedHashMap::new, counting()));
     String lines =
         alike.entrySet().stream()
-            .map(each -> "%d of %s".formatted(each.getValue(), each.getKey()))
+            .map(each -> "%s of %s".formatted(each.getValue(), each.getKey()))
             .collect(joining("\n"));
-    return "%s\n%d %s out of %d %s for %s; %s"
+    return "%s\n%s %s out of %s %s for %s; %s"
         .formatted(
             lines,
             pieces.size(),

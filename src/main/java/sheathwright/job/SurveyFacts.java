@@ -33,7 +33,7 @@ final class SurveyFacts {
       RafterProfile rafter = rafters.get(i);
       if (rafter.stations().size() < FEWEST_STATIONS) {
         throw new RefusedException(
-            "rafter %s of plane %s is read at %d; read its two bearings and at least one station between"
+            "rafter %s of plane %s is read at %s; read its two bearings and at least one station between"
                 .formatted(rafter.rafter(), plane, rafter.stations().size()),
             List.of(rafter.stations().get(0).up()));
       }

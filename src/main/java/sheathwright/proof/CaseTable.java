@@ -74,6 +74,14 @@ public record CaseTable(Card card, List<CertifiedCase> cases, FilledTable filled
     return outcomes;
   }
 
+  /** What is wrong with arguments that the function does not take. */
+  List<Problem> refused() {
+    return filled.rows().stream()
+        .filter(FilledRow::isRefused)
+        .flatMap(row -> row.problems().stream())
+        .toList();
+  }
+
   /** What the function answers at a case. */
   FilledRow answer(int place) {
     return filled.rows().get(place);

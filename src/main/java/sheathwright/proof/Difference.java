@@ -39,16 +39,19 @@ public record Difference(
    * How much of what is allowed is used, in words; digits that no two machines share are left out.
    */
   public String shareInWords() {
+    return percentInWords() + (difference == 0 ? "" : " of its tolerance");
+  }
+
+  /** The same without what it is a share of. */
+  String percentInWords() {
     if (difference == 0) {
-      return "none of its tolerance";
+      return "none";
     }
     if (!holds()) {
-      return "more than its tolerance";
+      return "more than 100 %";
     }
     double percent = 100 * share();
-    return percent < 1
-        ? "under 1 % of its tolerance"
-        : "%.0f %% of its tolerance".formatted(percent);
+    return percent < 1 ? "under 1 %" : "%.0f %%".formatted(percent);
   }
 
   /** How large it is, with its unit; empty where it is nothing to speak of. */

@@ -1,17 +1,24 @@
 package sheathwright.proof;
 
+import static java.util.stream.Collectors.partitioningBy;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import sheathwright.catalog.Card;
 import sheathwright.catalog.Catalog;
+import sheathwright.catalog.Nearest;
+import sheathwright.catalog.Parameter;
+import sheathwright.catalog.Result;
 import sheathwright.figure.RefusedException;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.job.table.RowSource;
+import sheathwright.job.table.TableColumns;
 
 /**
  * Cases of an office's own engineer: a table like ours with one more column, function, or one that
@@ -40,8 +47,9 @@ public record OfficeCases(String file, List<Tested> tested) {
         .forEach(
             (card, lines) -> {
               try {
-                CsvFile own = part(file, card, lines);
-                tested.add(new Tested(card, CaseTable.of(card, own).outcomes()));
+                CaseTable table = CaseTable.of(card, part(file, card, lines, problems));
+                problems.addAll(table.refused());
+                tested.add(new Tested(card, table.outcomes()));
               } catch (ProblemsException wrong) {
                 problems.addAll(wrong.problems());
               }
@@ -106,20 +114,40 @@ public record OfficeCases(String file, List<Tested> tested) {
   }
 
   /**
-   * The lines of one function, with the columns in which they hold anything; of those with none in
-   * any line, what is the function's own.
+   * The lines of one function, without the columns of the others, in which nothing may stand.
+   *
+   * @param problems takes what stands in such a column
    */
-  private static CsvFile part(CsvFile file, Card card, List<RowSource.Line> lines) {
-    boolean isOfOneFunction = !file.header().contains(CaseColumns.FUNCTION);
-    List<Integer> kept =
+  private static CsvFile part(
+      CsvFile file, Card card, List<RowSource.Line> lines, List<Problem> problems) {
+    if (!file.header().contains(CaseColumns.FUNCTION)) {
+      return file;
+    }
+    List<String> columns = columns(card);
+    Map<Boolean, List<Integer>> places =
         IntStream.range(0, file.header().size())
-            .filter(
-                place ->
-                    isOfOneFunction
-                        || isOwn(card, file.header().get(place))
-                        || lines.stream().anyMatch(line -> !line.cells().get(place).isBlank()))
             .boxed()
-            .toList();
+            .collect(
+                partitioningBy(
+                    place ->
+                        columns.contains(file.header().get(place))
+                            || CaseColumns.isOfTheCase(file.header().get(place))));
+    for (RowSource.Line line : lines) {
+      places.get(false).stream()
+          .filter(place -> !line.cells().get(place).isBlank())
+          .map(file.header()::get)
+          .filter(heading -> !TableColumns.isNote(heading))
+          .forEach(
+              heading ->
+                  problems.add(
+                      new Problem(
+                          file.name(),
+                          line.number(),
+                          heading,
+                          "%s has no such column%s"
+                              .formatted(card.name(), Nearest.asked(heading, columns)))));
+    }
+    List<Integer> kept = places.get(true);
     return new CsvFile(
         file.name(),
         file.separator(),
@@ -132,7 +160,10 @@ public record OfficeCases(String file, List<Tested> tested) {
             .toList());
   }
 
-  private static boolean isOwn(Card card, String heading) {
-    return card.parameter(heading) != null || CaseColumns.isOfTheCase(heading);
+  private static List<String> columns(Card card) {
+    return Stream.concat(
+            card.parameters().stream().map(Parameter::column),
+            card.results().stream().map(Result::column))
+        .toList();
   }
 }

@@ -7,7 +7,6 @@ import sheathwright.catalog.Card;
 import sheathwright.catalog.TypedCell;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
-import sheathwright.figure.Shown;
 import sheathwright.figure.Traced;
 import sheathwright.job.fill.FilledRow;
 import sheathwright.job.table.Problem;
@@ -26,11 +25,8 @@ public record Outcome(
   public static Outcome of(Card card, CertifiedCase certified, FilledRow row) {
     List<Difference> differences = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
-    if (row.results().isEmpty()) {
+    if (row.isRefused()) {
       problems.addAll(row.problems());
-      if (problems.isEmpty()) {
-        problems.add(certified.problem("", row.error()));
-      }
     } else {
       for (CertifiedCase.Expected expected : certified.expected()) {
         Traced given = row.results().get(card.results().indexOf(expected.result()));
@@ -83,8 +79,8 @@ public record Outcome(
             .formatted(
                 wrong.given(),
                 wrong.expected(),
-                Shown.plain(Math.abs(wrong.difference())),
-                Shown.plain(wrong.allowed()))
+                wrong.sized(Math.abs(wrong.difference())),
+                wrong.sized(wrong.allowed()))
         : "\"%s\" was given, \"%s\" is expected".formatted(wrong.given(), wrong.expected());
   }
 }

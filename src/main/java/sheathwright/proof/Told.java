@@ -28,6 +28,9 @@ public final class Told {
       return "words alone, all the same";
     }
     Difference difference = worst.get();
+    if (difference.difference() == 0) {
+      return "none is off by anything";
+    }
     String size = difference.inWords();
     return "largest difference %s%s"
         .formatted(size.isEmpty() ? "" : size + ", ", difference.shareInWords());
@@ -36,7 +39,8 @@ public final class Told {
   /** What was checked of a function in a line, behind its name. */
   public static String line(Tested tested) {
     if (!tested.hasCases()) {
-      return "no certified case";
+      return "no certified case"
+          + HeldBy.of(tested.card()).map("; held by tests, such as "::concat).orElse("");
     }
     return "%s certified %s (%s), %s; %s"
         .formatted(

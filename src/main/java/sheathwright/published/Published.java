@@ -43,7 +43,7 @@ public final class Published {
         }
         if (!lines.isEmpty() && line.size() != lines.get(0).size()) {
           throw new IllegalStateException(
-              "%s, line %d has %d columns"
+              "%s, line %s has %s columns"
                   .formatted(file, parser.getCurrentLineNumber(), line.size()));
         }
         lines.add(line.toList());

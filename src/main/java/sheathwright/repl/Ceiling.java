@@ -3,6 +3,7 @@ package sheathwright.repl;
 import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import sheathwright.figure.Shown;
 
 /** Lets only so much through of what one line prints, and counts the rest. */
 final class Ceiling extends FilterOutputStream {
@@ -50,7 +51,7 @@ final class Ceiling extends FilterOutputStream {
   /** What is said of that which was not let through since the last time; empty if all was. */
   synchronized String cut() {
     String said =
-        isOpen() ? "" : "(cut: it printed %,d lines, %,d characters)".formatted(lines, bytes);
+        isOpen() ? "" : Shown.text("(cut: it printed %,d lines, %,d characters)", lines, bytes);
     lines = 0;
     bytes = 0;
     return said;

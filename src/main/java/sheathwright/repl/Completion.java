@@ -56,7 +56,7 @@ final class Completion implements Completer {
     int most = (rows <= 0 ? USUAL_ROWS : rows) - ROWS_KEPT;
     if (next.offers().size() > most) {
       reader.printAbove(
-          "%d words begin so; type one more letter of the one you mean"
+          "%s words begin so; type one more letter of the one you mean"
               .formatted(next.offers().size()));
       return;
     }

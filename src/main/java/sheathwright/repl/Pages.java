@@ -1,11 +1,14 @@
 package sheathwright.repl;
 
+import java.util.ArrayList;
 import java.util.List;
 import sheathwright.catalog.Card;
 import sheathwright.figure.RefusedException;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Working;
 import sheathwright.figure.Working.Manner;
+import sheathwright.proof.CheckedLines;
 import sheathwright.repl.Words.Page;
 import sheathwright.repl.show.Bars;
 import sheathwright.repl.show.Explained;
@@ -44,9 +47,14 @@ record Pages(int columns) {
     return new Page(Explained.briefly(result, typed, depth, manner, columns));
   }
 
-  /** The working of the same, every step with its source. */
+  /** The working of the same, every step with its source, and how its functions were checked. */
   Page explainAll(Object result, String typed, Manner manner) {
-    return new Page(Working.of(parts(result), Explained.name(typed), manner, columns));
+    List<Traced> parts = parts(result);
+    List<String> lines = new ArrayList<>();
+    lines.add(Working.of(parts, Explained.name(typed), manner, columns));
+    CheckedLines.behind(parts)
+        .forEach(each -> lines.addAll(Shown.wrapped("checked: " + each, columns, "", "  ")));
+    return new Page(String.join("\n", lines));
   }
 
   /** A picture, where one can be drawn. */

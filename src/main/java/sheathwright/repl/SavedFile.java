@@ -62,7 +62,7 @@ record SavedFile(Path path, boolean mayReplace) {
       throw new RefusedException("no line has defined anything yet; there is nothing to save");
     }
     write(Autosave.text(lines).getBytes(StandardCharsets.UTF_8));
-    return "wrote %s, %d lines; resume \"%s\" makes the session again"
+    return "wrote %s, %s lines; resume \"%s\" makes the session again"
         .formatted(path, lines.stream().filter(line -> !line.startsWith("#")).count(), path);
   }
 

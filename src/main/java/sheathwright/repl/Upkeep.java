@@ -192,7 +192,7 @@ final class Upkeep {
     return failed.isEmpty()
         ? new Answer(
             Answer.Kind.DEFINED,
-            "%d variables from %s; list tells them".formatted(lines.size(), folder))
+            "%s variables from %s; list tells them".formatted(lines.size(), folder))
         : failed.get(0);
   }
 

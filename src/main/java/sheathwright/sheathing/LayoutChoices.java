@@ -9,6 +9,7 @@ import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Pieces;
 import sheathwright.figure.Quantity.Sheets;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Units;
 import sheathwright.sheathing.layout.DeckLayout;
 
@@ -84,6 +85,6 @@ public record LayoutChoices(
             ? ", no short pieces"
             : pieces == 1
                 ? ", 1 short piece to block"
-                : ", %.0f short pieces to block".formatted(pieces));
+                : Shown.text(", %.0f short pieces to block", pieces));
   }
 }

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import sheathwright.job.cell.CellCall;
 import sheathwright.job.life.LifeText;
 import sheathwright.job.table.JobText;
 import sheathwright.repl.Script;
@@ -172,6 +173,32 @@ enum Reader {
               new PrintWriter(out, true),
               new PrintWriter(err, true));
       new Ran(status, out.toString(), err.toString()).holds();
+    }
+  },
+
+  /** A function as a cell calls it, with whatever stands in other cells. */
+  CELLS(1) {
+    @Override
+    void tries(Random random, Path folder) {
+      Map<String, String> tables = Samples.tablesToFill();
+      String function = any(random, List.copyOf(tables.keySet()));
+      Object[][] rows =
+          tables
+              .get(function)
+              .lines()
+              .map(line -> (Object[]) line.split(","))
+              .toArray(Object[][]::new);
+      Object[][] spoiled = new InCells(random).spoiled(rows);
+      InCells.held(CellCall.results(function, spoiled[spoiled.length - 1]));
+      InCells.held(CellCall.working(function, spoiled[spoiled.length - 1]));
+      for (Object[] line : CellCall.table(function, spoiled)) {
+        InCells.held(line);
+      }
+      String noFunction = new TextFaults(random).nasty();
+      assertThat(CellCall.results(noFunction, 1.0))
+          .singleElement()
+          .asString()
+          .startsWith(CellCall.REFUSED);
     }
   };
 

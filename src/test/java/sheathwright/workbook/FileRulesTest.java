@@ -37,8 +37,6 @@ class FileRulesTest {
       Set.of("\"yes\";\"yes\";\"no\"", "\"LOOK\";\"LOOK\";\"holds\"");
 
   /** Lines of a list that surely fill more than a page. */
-  private static final int LONGER_THAN_A_PAGE = 60;
-
   static Iterable<String> names() {
     return Samples.all().keySet();
   }
@@ -109,26 +107,13 @@ class FileRulesTest {
         assertThat(sheet.getFooter().getRight()).contains("&A, page &P of &N");
         boolean isOnePage = sheet.getPrintSetup().getFitHeight() == 1;
         boolean isOneOfMany = name.equals("calculators") && i > 0;
-        if (isKeptBack(workbook, i) || isOnePage || isOneOfMany) {
+        if (PrintedLists.isKeptBack(workbook, i) || isOnePage || isOneOfMany) {
           continue;
         }
         assertThat(sheet.getRepeatingRows()).as(sheet.getSheetName()).isNotNull();
-        Set<Integer> heads = headings(workbook, sheet);
-        boolean isOneList = heads.size() == 1 && sheet.getLastRowNum() > LONGER_THAN_A_PAGE;
-        if (isOneList) {
-          assertThat(heads)
-              .as(sheet.getSheetName())
-              .containsExactly(sheet.getRepeatingRows().getLastRow());
-        }
+        assertThat(PrintedLists.wrong(workbook, sheet)).isEmpty();
       }
     }
-  }
-
-  /** A tab that is not printed with the others prints one empty cell below all that it holds. */
-  private static boolean isKeptBack(XSSFWorkbook workbook, int sheet) {
-    AreaReference area =
-        new AreaReference(workbook.getPrintArea(sheet), SpreadsheetVersion.EXCEL2007);
-    return area.getFirstCell().getRow() > workbook.getSheetAt(sheet).getLastRowNum();
   }
 
   @ParameterizedTest
@@ -136,7 +121,7 @@ class FileRulesTest {
   void rule32_nothingStandsBesideThePage(String name) throws IOException {
     try (XSSFWorkbook workbook = opened(name)) {
       for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
-        if (isKeptBack(workbook, i)) {
+        if (PrintedLists.isKeptBack(workbook, i)) {
           continue;
         }
         int last =
@@ -220,17 +205,6 @@ class FileRulesTest {
 
   private static AreaReference area(Name name) {
     return new AreaReference(name.getRefersToFormula(), SpreadsheetVersion.EXCEL2007);
-  }
-
-  /** The lines above the columns of a tab's lists. */
-  private static Set<Integer> headings(XSSFWorkbook workbook, XSSFSheet sheet) {
-    return named(workbook).stream()
-        .map(FileRulesTest::area)
-        .filter(area -> !area.isSingleCell())
-        .map(AreaReference::getFirstCell)
-        .filter(first -> first.getSheetName().equals(sheet.getSheetName()))
-        .map(first -> first.getRow() - 1)
-        .collect(Collectors.toSet());
   }
 
   private static String format(XSSFWorkbook workbook, String address) {

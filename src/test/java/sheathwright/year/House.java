@@ -53,7 +53,7 @@ record House(Map<String, String> tables, String owner, boolean hasBoards) {
     job.fact("base_roofing_usd", money(random, 4000, 20000));
     job.fact("permit_usd", money(random, 0, 300));
     job.fact("planned_sheets", hasBoards ? "0" : "" + random.nextInt(5));
-    job.fact("credit_usd", "" + 10 * random.nextInt(10));
+    job.fact("credit_usd", "" + 10 * random.nextInt(7));
     job.fact("support_spacing_in", any(random, List.of("16", "24", "19.2")));
     job.fact("blocked_edges", random.nextBoolean() ? "yes" : "no");
     job.fact("stage", "surveyed");
@@ -106,18 +106,18 @@ record House(Map<String, String> tables, String owner, boolean hasBoards) {
               8 + random.nextInt(5),
               any(random, List.of("5-1/2", "7-1/4", "9-1/4")));
     }
-    int eave = 16 + random.nextInt(14);
-    int slope = 8 + random.nextInt(6);
+    int eave = 12 + random.nextInt(9);
+    int slope = 6 + random.nextInt(5);
     if (random.nextInt(3) > 0) {
       return "plane,eave_ft,slope_length_ft\nA,%d,%d\nB,%d,%d\n"
           .formatted(eave, slope, eave, slope);
     }
     return """
         plane,eave_ft,slope_length_ft,left_lean_ft,right_lean_ft
-        S,%d,%d,8,8
-        N,%d,%d,8,8
-        E,16,%d,8,8
-        W,16,%d,8,8
+        S,%d,%d,5,5
+        N,%d,%d,5,5
+        E,10,%d,5,5
+        W,10,%d,5,5
         """
         .formatted(eave, slope, eave, slope, slope, slope);
   }

@@ -51,10 +51,10 @@ final class Invariants {
     noMarkVanishes(scene, now);
     stopsStay(scene);
     Ledger ledger = new Ledger(scene.life());
-    ledger.ordersAddUp(scene);
     if (isSettled) {
       ledger.nothingIsBilledTwice(scene);
     }
+    ledger.ordersAddUp(scene);
     ledger.invoiceAddsUp(scene);
     aClosedJobStandsOnceInTheHistory(scene, now);
   }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import sheathwright.year.disk.Disk;
@@ -180,6 +181,10 @@ final class Life {
     Matcher talk = TALK.matcher(refusal);
     boolean isTalked = false;
     while (talk.find()) {
+      boolean isSaid = talks.named().stream().anyMatch(is(talk.group(1)));
+      if (isSaid) {
+        continue;
+      }
       talks.row(
           Map.of(
               "item", talk.group(1),
@@ -194,6 +199,10 @@ final class Life {
       type("talks.csv", talks);
     }
     answerOrders();
+  }
+
+  private static Predicate<Map<String, String>> is(String item) {
+    return row -> row.get("item").equals(item);
   }
 
   /** The places of its deck, as the quote named them. */

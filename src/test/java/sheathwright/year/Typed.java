@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
 
 /**
  * A table as somebody at a desk reads and types it: without the program's own reader.
@@ -28,7 +29,11 @@ record Typed(char separator, List<String> header, List<List<String>> rows) {
     CSVFormat format = CSVFormat.DEFAULT.builder().setDelimiter(separator).get();
     try (CSVParser parser = CSVParser.parse(new StringReader(body), format)) {
       List<List<String>> all = new ArrayList<>();
-      parser.forEach(record -> all.add(new ArrayList<>(record.toList())));
+      for (CSVRecord record : parser) {
+        if (!String.join("", record.toList()).isBlank()) {
+          all.add(new ArrayList<>(record.toList()));
+        }
+      }
       return new Typed(separator, all.remove(0), all);
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);

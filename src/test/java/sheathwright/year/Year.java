@@ -10,7 +10,7 @@ import sheathwright.year.disk.Disk;
 /** A firm's year from its seed: houses side by side, each step with whatever befalls it. */
 final class Year {
 
-  private static final int HOUSES = 8;
+  private static final int HOUSES = 5;
   private static final int STEPS_AT_MOST = 60;
   private static final int DOCUMENTS_IN = 50;
 

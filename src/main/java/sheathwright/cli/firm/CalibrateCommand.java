@@ -82,7 +82,7 @@ public final class CalibrateCommand implements Callable<Integer> {
   private static String said(Proposal proposal) {
     String old = proposal.old().isEmpty() ? "" : " (now %s)".formatted(proposal.old());
     return proposal.isMade()
-        ? "%s: %s%s, range %s, %d rows%s"
+        ? "%s: %s%s, range %s, %s rows%s"
             .formatted(
                 proposal.rate(),
                 proposal.proposed(),

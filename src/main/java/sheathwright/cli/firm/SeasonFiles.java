@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
+import sheathwright.figure.Shown;
 import sheathwright.job.file.NewFile;
 import sheathwright.job.file.NewFiles;
 import sheathwright.job.season.Season;
@@ -53,8 +54,7 @@ public record SeasonFiles(Path folder, Optional<Path> place, boolean mayReplace,
     said.accept("wrote %s and %s".formatted(table, workbook));
     if (!summary.refused().isEmpty()) {
       err.println(
-          "%,d of %,d jobs not read; their lines say why"
-              .formatted(summary.refused().size(), summary.lines().size()));
+          Shown.text("%,d of %,d jobs not read; their lines say why", summary.refused().size(), summary.lines().size()));
     }
     return summary.refused().isEmpty() ? 0 : REFUSED;
   }
@@ -70,10 +70,9 @@ public record SeasonFiles(Path folder, Optional<Path> place, boolean mayReplace,
       return;
     }
     String now =
-        job.number(SeasonColumn.NOW_USD).map("; by today's prices $%,.2f"::formatted).orElse("");
+        job.number(SeasonColumn.NOW_USD).map(usd -> Shown.text("; by today's prices $%,.2f", usd)).orElse("");
     said.accept(
-        "%s: %s, $%,.2f, at worst $%,.2f, likely %.0f to %.0f bad sheets%s"
-            .formatted(
+        Shown.text("%s: %s, $%,.2f, at worst $%,.2f, likely %.0f to %.0f bad sheets%s", 
                 job.job(),
                 job.word(SeasonColumn.STAGE),
                 job.number(SeasonColumn.TOTAL_USD).orElseThrow(),

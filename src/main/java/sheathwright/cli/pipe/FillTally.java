@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import sheathwright.figure.Shown;
 import sheathwright.job.fill.FilledLines;
 import sheathwright.job.fill.FilledRow;
 import sheathwright.job.table.Problem;
@@ -45,7 +46,7 @@ public final class FillTally implements Consumer<FilledRow> {
       inPart++;
     }
     if (written % ROWS_A_STEP == 0) {
-      watch.show("%,d of %,d rows".formatted(written, all));
+      watch.show(Shown.text("%,d of %,d rows", written, all));
     }
   }
 
@@ -54,10 +55,10 @@ public final class FillTally implements Consumer<FilledRow> {
     watch.clear();
     ProblemLines.of(problems).forEach(err::println);
     if (refused > 0) {
-      err.println("%,d of %,d rows refused".formatted(refused, all));
+      err.println(Shown.text("%,d of %,d rows refused", refused, all));
     }
     if (inPart > 0) {
-      err.println("%,d of %,d rows answered in part".formatted(inPart, all));
+      err.println(Shown.text("%,d of %,d rows answered in part", inPart, all));
     }
   }
 

@@ -3,6 +3,7 @@ package sheathwright.cli.pipe;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import sheathwright.cutting.Patience;
+import sheathwright.figure.Shown;
 
 /**
  * Ctrl-C during a search: patience runs out at once, the search hands over the best plan that it
@@ -43,7 +44,7 @@ public final class Interruption implements AutoCloseable {
       double gone = (System.nanoTime() - start) / NANOSECONDS;
       if (gone - shown[0] > SECONDS_BETWEEN_LOOKS) {
         shown[0] = gone;
-        watch.show("%.0f of %.0f seconds; Ctrl-C takes the best so far".formatted(gone, seconds));
+        watch.show(Shown.text("%.0f of %.0f seconds; Ctrl-C takes the best so far", gone, seconds));
       }
       return isInterrupted ? 0 : seconds - gone;
     };

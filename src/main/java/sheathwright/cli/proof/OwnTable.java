@@ -10,30 +10,29 @@ import sheathwright.cli.pipe.Dash;
 import sheathwright.cli.pipe.Voice;
 import sheathwright.job.table.CsvFile;
 import sheathwright.proof.CheckedFolder;
-import sheathwright.proof.OfficeCases;
 
 /**
- * A table of an engineer's own cases, as it was named on the command line.
+ * A table that was named on the command line: an engineer's own cases, or a plan of cuts.
  *
  * @param file where it lies; a dash for standard input
  * @param bytes all of it, read once
- * @param cases what it holds, run
+ * @param read its lines
  */
-record OwnTable(Path file, byte[] bytes, OfficeCases cases) {
+record OwnTable(Path file, byte[] bytes, CsvFile read) {
 
   /**
-   * Reads and runs it.
+   * Reads it.
    *
    * @throws sheathwright.job.table.ProblemsException if it cannot be read, with all that is wrong
    */
   static OwnTable read(Path file) throws IOException {
     if (!Dash.is(file)) {
-      OfficeCases cases = OfficeCases.of(CsvFile.read(file));
-      return new OwnTable(file, Files.readAllBytes(file), cases);
+      CsvFile read = CsvFile.read(file);
+      return new OwnTable(file, Files.readAllBytes(file), read);
     }
     byte[] bytes = Dash.bytes(file);
     CsvFile read = CsvFile.read(new ByteArrayInputStream(bytes), Dash.INPUT);
-    return new OwnTable(file, bytes, OfficeCases.of(read));
+    return new OwnTable(file, bytes, read);
   }
 
   /**

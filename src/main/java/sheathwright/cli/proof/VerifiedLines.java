@@ -7,7 +7,7 @@ import java.util.Map;
 import sheathwright.figure.Shown;
 import sheathwright.job.table.ProblemLines;
 import sheathwright.proof.Difference;
-import sheathwright.proof.Fingerprint;
+import sheathwright.proof.ProgramPrint;
 import sheathwright.proof.OfficeCases;
 import sheathwright.proof.Tested;
 import sheathwright.proof.Told;
@@ -35,7 +35,7 @@ final class VerifiedLines {
                 System.getProperty("java.version"),
                 System.getProperty("os.name"),
                 System.getProperty("os.arch")));
-    for (Fingerprint print : all.prints()) {
+    for (ProgramPrint print : all.prints()) {
       lines.add("%-10s %s".formatted(print.what(), print.digits()));
       lines.add(INDENT + "SHA-256 of " + print.about());
     }

@@ -19,6 +19,7 @@ import sheathwright.cli.pipe.Today;
 import sheathwright.cli.pipe.Watch;
 import sheathwright.figure.RefusedException;
 import sheathwright.job.file.NewFile;
+import sheathwright.job.solve.PlanProof;
 import sheathwright.proof.CheckedFolder;
 import sheathwright.proof.OfficeCases;
 import sheathwright.proof.Tested;
@@ -34,14 +35,17 @@ import sheathwright.workbook.proof.VerificationPage;
       "Check the program where it runs, without a network: fingerprints of the program and its tables, every certified case,"
           + " three workbooks worked out anew, and two wrong values that must be found. Exit status 0 if all holds, else 1.",
       "With a function, tell how it was checked. With a table of your engineer's own cases, run them, and keep them in the folder"
-          + " checked beside firm.csv: from then on verify runs them with ours."
+          + " checked beside firm.csv: from then on verify runs them with ours.",
+      "With a plan of cuts that solve wrote with certificate=FILE, confirm from the file alone, without any search, that every piece"
+          + " is cut and that no plan takes less."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  sheathwright verify",
       "  sheathwright verify --report record.xlsx",
       "  sheathwright verify nail_withdrawal",
-      "  sheathwright verify mine.csv"
+      "  sheathwright verify mine.csv",
+      "  sheathwright verify plan.csv"
     })
 public final class VerifyCommand implements Callable<Integer> {
 
@@ -53,7 +57,7 @@ public final class VerifyCommand implements Callable<Integer> {
       arity = "0..1",
       paramLabel = "FUNCTION|TABLE",
       description =
-          "a function's name, or a CSV file of cases, its columns as docs/verification.md says; - for standard input")
+          "a function's name, a plan, or a CSV file of cases, its columns as docs/verification.md says; - for standard input")
   private String subject;
 
   @Option(
@@ -144,17 +148,28 @@ public final class VerifyCommand implements Callable<Integer> {
   }
 
   private int table() throws IOException {
-    Path file = Path.of(subject);
-    OwnTable table = OwnTable.read(file);
-    if (isJson) {
-      JsonRows.write(
-          spec.commandLine().getOut(), VerifiedRows.of(List.of(), List.of(table.cases())));
-    } else {
-      VerifiedLines.of(table.cases()).forEach(spec.commandLine().getOut()::println);
+    OwnTable table = OwnTable.read(Path.of(subject));
+    if (PlanProof.is(table.read())) {
+      return plan(PlanProof.of(table.read()));
     }
-    boolean isWrong = told(table.cases().problems());
+    OfficeCases cases = OfficeCases.of(table.read());
+    if (isJson) {
+      JsonRows.write(spec.commandLine().getOut(), VerifiedRows.of(List.of(), List.of(cases)));
+    } else {
+      VerifiedLines.of(cases).forEach(spec.commandLine().getOut()::println);
+    }
+    boolean isWrong = told(cases.problems());
     table.keep(Optional.ofNullable(office), force, spec);
     return isWrong ? WRONG : 0;
+  }
+
+  private int plan(PlanProof proof) throws IOException {
+    if (isJson) {
+      JsonRows.write(spec.commandLine().getOut(), VerifiedPlan.named(proof));
+    } else {
+      VerifiedPlan.of(proof).forEach(spec.commandLine().getOut()::println);
+    }
+    return proof.holds() ? 0 : WRONG;
   }
 
   private boolean told(List<?> problems) {

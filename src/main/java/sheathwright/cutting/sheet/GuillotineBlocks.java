@@ -46,6 +46,7 @@ final class GuillotineBlocks {
   private final Map<Long, List<GuillotineBlock>> known = new HashMap<>();
   private int blocks;
   private boolean complete;
+  private long leastMissing = Long.MAX_VALUE;
 
   /**
    * @param values at the prices, with what is asked of each stock
@@ -71,7 +72,9 @@ final class GuillotineBlocks {
           GuillotineBlock.single(
               kind, task.kinds().get(kind), values.worth(kind), random.nextLong());
       boolean fits = single.width() <= widest && single.height() <= highest;
-      if (counts[kind] > 0 && fits && isWorthIt(single)) {
+      if (counts[kind] > 0
+          && fits
+          && isEnough(single.worth(), needed(single.width(), single.height()))) {
         keep(single);
       }
     }
@@ -90,8 +93,20 @@ final class GuillotineBlocks {
     return complete;
   }
 
-  private boolean isWorthIt(GuillotineBlock block) {
-    return block.worth() >= needed(block.width(), block.height());
+  /**
+   * By how much less must be asked of every stock before any block is kept that was dropped here:
+   * to a complete list, less of a change adds none.
+   */
+  long leastMissing() {
+    return leastMissing;
+  }
+
+  /** Whether a block is kept; of those in an order from the worthiest down, none after it is. */
+  private boolean isEnough(long worth, long needed) {
+    if (worth < needed) {
+      leastMissing = Math.min(leastMissing, needed - worth);
+    }
+    return worth >= needed;
   }
 
   private long needed(long width, long height) {
@@ -141,17 +156,17 @@ final class GuillotineBlocks {
       return;
     }
     long needed = needed(width, height);
-    if (one.most() + other.most() < needed) {
+    if (!isEnough(one.most() + other.most(), needed)) {
       return;
     }
     for (int at = 0; at < one.blocks().size(); at++) {
       GuillotineBlock first = one.blocks().get(at);
-      if (first.worth() + other.most() < needed) {
+      if (!isEnough(first.worth() + other.most(), needed)) {
         return;
       }
       for (int to = one == other ? at : 0; to < other.blocks().size(); to++) {
         GuillotineBlock second = other.blocks().get(to);
-        if (first.worth() + second.worth() < needed || blocks > mostBlocks) {
+        if (!isEnough(first.worth() + second.worth(), needed) || blocks > mostBlocks) {
           break;
         }
         int[] both = merged(first.kinds(), second.kinds());

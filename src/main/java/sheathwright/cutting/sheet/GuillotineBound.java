@@ -1,9 +1,12 @@
 package sheathwright.cutting.sheet;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import sheathwright.cutting.Patience;
+import sheathwright.cutting.program.Certificate;
 import sheathwright.cutting.program.CoveringProgram;
 
 /**
@@ -192,5 +195,23 @@ final class GuillotineBound {
   GuillotineValues values() {
     values.setWorth(worth);
     return values;
+  }
+
+  /** What proves the bound, in the caller's own indexes; a part is of one new sheet. */
+  Certificate certificate(SheetOrder order) {
+    GuillotineValues best = values();
+    Long[] ofPiece = new Long[order.pieces().size()];
+    for (int kind = 0; kind < kinds; kind++) {
+      for (int piece : task.piecesOfKind(kind)) {
+        ofPiece[piece] = best.worth(kind);
+      }
+    }
+    Long[] ofOffcut = Collections.nCopies(order.offcuts().size(), 0L).toArray(new Long[0]);
+    for (int stock = 1; stock < stocks; stock++) {
+      for (int offcut : task.stocks().get(stock).offcuts()) {
+        ofOffcut[offcut] = best.most(stock);
+      }
+    }
+    return new Certificate(under, List.of(ofPiece), List.of(ofOffcut), atLeast());
   }
 }

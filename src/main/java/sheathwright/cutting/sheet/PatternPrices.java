@@ -30,10 +30,16 @@ final class PatternPrices {
   /**
    * @param wanted of each kind still
    * @param supply of each stock still; that of new sheets does not matter
+   * @param sheets that may be bought: prices that show it to be too few are good enough
    * @param start a mix to start from: how much of each pattern
    */
   PatternPrices(
-      int[] wanted, int[] supply, List<SheetPattern> patterns, double[] start, Patience patience) {
+      int[] wanted,
+      int[] supply,
+      int sheets,
+      List<SheetPattern> patterns,
+      double[] start,
+      Patience patience) {
     this.wanted = wanted;
     this.patterns = patterns;
     this.supply = supply;
@@ -61,10 +67,10 @@ final class PatternPrices {
         add(index);
       }
     }
-    solve(patience);
+    solve(sheets, patience);
   }
 
-  private void solve(Patience patience) {
+  private void solve(int sheets, Patience patience) {
     boolean isOpen = true;
     while (isOpen) {
       boolean solved = program.solve();
@@ -72,10 +78,14 @@ final class PatternPrices {
       for (int kind = 0; kind < wanted.length; kind++) {
         worth[kind] = wanted[kind] > 0 ? rounded(prices[rowOfKind[kind]]) : 0;
       }
-      isOpen = solved && !patience.isSpent() && addColumns(prices);
-    }
-    for (SheetPattern pattern : patterns) {
-      price[pattern.stock()] = Math.max(price[pattern.stock()], worth(pattern));
+      long[] brought = patterns.stream().mapToLong(this::worth).toArray();
+      Arrays.fill(price, 0);
+      for (int index = 0; index < brought.length; index++) {
+        int stock = patterns.get(index).stock();
+        price[stock] = Math.max(price[stock], brought[index]);
+      }
+      boolean isTooFew = waste(sheets, wanted, supply, worth, price) < 0;
+      isOpen = solved && !isTooFew && !patience.isSpent() && addColumns(prices, brought);
     }
   }
 
@@ -85,7 +95,7 @@ final class PatternPrices {
   }
 
   /** Adds the best patterns for each kind; false if no pattern would lower the cost. */
-  private boolean addColumns(double[] prices) {
+  private boolean addColumns(double[] prices, long[] brought) {
     int[] best = new int[wanted.length];
     long[] most = new long[wanted.length];
     Arrays.fill(best, -1);
@@ -93,7 +103,7 @@ final class PatternPrices {
     for (int index = 0; index < isColumn.length; index++) {
       SheetPattern pattern = patterns.get(index);
       double cost = pattern.stock() == SheetTask.NEW ? 1 : prices[rows + pattern.stock() - 1];
-      long gain = worth(pattern) - (long) (cost * GuillotineBound.SCALE);
+      long gain = brought[index] - (long) (cost * GuillotineBound.SCALE);
       if (gain > SMALLEST_GAIN && !isColumn[index]) {
         for (int kind : pattern.block().kinds()) {
           if (wanted[kind] > 0 && gain > most[kind]) {
@@ -128,7 +138,7 @@ final class PatternPrices {
   }
 
   /** What a pattern brings of what is still wanted. */
-  long worth(SheetPattern pattern) {
+  private long worth(SheetPattern pattern) {
     return worth(pattern, worth, wanted);
   }
 

@@ -100,7 +100,8 @@ final class PatternSearch {
     if (known == null) {
       List<SheetPattern> patterns = candidates.stream().map(Candidate::pattern).toList();
       PatternPrices found =
-          new PatternPrices(rest.wanted(), rest.supply(), patterns, amounts, patience);
+          new PatternPrices(
+              rest.wanted(), rest.supply(), rest.sheets(), patterns, amounts, patience);
       prices = new Prices(found.worth(), found.price());
       amounts = found.amounts();
     }

@@ -10,9 +10,10 @@ import sheathwright.cutting.sheet.PatternSearch.Outcome;
 
 /**
  * Looks for a plan with so many new sheets, or shows that there is none. All patterns that such a
- * plan can use are listed and searched. Where there are too many, those that waste least are
- * listed, some are taken as the linear program would take them, and the rest is a smaller task of
- * the same sort; that can find a plan, but never show that there is none.
+ * plan can use are listed and searched; a list is not made again for a waste that adds no pattern
+ * to it. Where there are too many, those that waste least are listed, some are taken as the linear
+ * program would take them, and the rest is a smaller task of the same sort; that can find a plan,
+ * but never show that there is none.
  */
 final class SheetCovering {
 
@@ -41,6 +42,13 @@ final class SheetCovering {
 
   // LargeSheetWork: half and double the same plans and bounds, 0.947 and 0.963 of the turns.
   private static final int FIRST_PART = 512;
+
+  /**
+   * A millionth of a sheet: prices that a linear program found differ by so much from rounding
+   * alone, and lists of patterns between which only that lies are the same list.
+   */
+  private static final long ROUNDING = GuillotineBound.SCALE >> 20;
+
   // HalfSheetWork: 2, the least, and 6 give the same plans and bounds, 1.004 and 0.992 of the
   // turns.
   private static final long GROWTH = 3;
@@ -96,11 +104,11 @@ final class SheetCovering {
     boolean isFew = task.pieces() <= FEW_PIECES;
     int most = isFew ? MOST_BLOCKS : MOST_BLOCKS_OF_MANY;
     List<SheetPattern> patterns = List.of();
-    for (long part = Math.max(1, waste / (isFew ? FIRST_PART_OF_FEW : FIRST_PART));
+    for (long part = Math.max(ROUNDING, waste / (isFew ? FIRST_PART_OF_FEW : FIRST_PART));
         ;
         part = GROWTH * part) {
-      boolean all = part >= waste;
-      long[] asked = asked(task, bound, Math.min(part, waste));
+      long allowed = Math.min(part, waste);
+      long[] asked = asked(task, bound, allowed);
       GuillotineBlocks blocks = blocks(task, bound, asked, task.counts(), most);
       if (patience.isSpent()) {
         return Outcome.GIVEN_UP;
@@ -109,10 +117,13 @@ final class SheetCovering {
         return takeSome(
             task, sheets, patterns.isEmpty() ? ofSomeKinds(task, bound, asked) : patterns);
       }
-      patterns = blocks.patterns(asked);
-      if (all) {
-        return searchAll(task, sheets, patterns);
+      if (blocks.leastMissing() > waste - allowed) {
+        return searchAll(task, sheets, blocks.patterns(asked(task, bound, waste)));
       }
+      while (GROWTH * part - allowed < blocks.leastMissing()) {
+        part = GROWTH * part;
+      }
+      patterns = blocks.patterns(asked(task, bound, part));
     }
   }
 
@@ -197,7 +208,13 @@ final class SheetCovering {
         break;
       }
       PatternPrices prices =
-          new PatternPrices(wanted, supply, open, Arrays.copyOf(start, open.size()), patience);
+          new PatternPrices(
+              wanted,
+              supply,
+              supply[SheetTask.NEW],
+              open,
+              Arrays.copyOf(start, open.size()),
+              patience);
       left = open;
       amounts = prices.amounts();
       for (int at = 0; at < amounts.length; at++) {

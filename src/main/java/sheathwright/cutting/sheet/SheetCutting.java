@@ -1,8 +1,10 @@
 package sheathwright.cutting.sheet;
 
+import java.util.Collections;
 import java.util.List;
 import sheathwright.cutting.CannotBeCutException;
 import sheathwright.cutting.Patience;
+import sheathwright.cutting.program.Certificate;
 
 /** Pieces out of whole sheets and offcuts by guillotine cuts of any number of stages. */
 public final class SheetCutting {
@@ -32,5 +34,18 @@ public final class SheetCutting {
     SheetPlan plan = new SheetPlanning(order, task).plan(search.packed(), search.atLeast());
     SheetPlanCheck.check(order, plan);
     return plan;
+  }
+
+  /**
+   * What each piece and each offcut is worth, so that no guillotine plan buys fewer new sheets than
+   * these add up to. The plan itself may be proven beyond that, by a search.
+   *
+   * @param enough the search for worths stops when they add up to so many sheets
+   */
+  public static Certificate certificate(SheetOrder order, int enough, Patience patience) {
+    if (order.pieces().isEmpty()) {
+      return new Certificate(1, List.of(), Collections.nCopies(order.offcuts().size(), 0L), 0);
+    }
+    return GuillotineBound.of(new SheetTask(order), enough, patience).certificate(order);
   }
 }

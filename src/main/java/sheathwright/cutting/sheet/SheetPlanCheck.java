@@ -4,15 +4,17 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToLongFunction;
+import sheathwright.cutting.program.WrongPlanException;
 
 /**
  * Checks a plan against its order, without any of the code that made it: every piece is there once
  * for each copy wanted, inside its sheet and a kerf from its neighbors; the sheet can be parted
  * into its pieces by guillotine cuts; and the cuts that the plan names do it.
  */
-final class SheetPlanCheck {
+public final class SheetPlanCheck {
 
   private SheetPlanCheck() {}
 
@@ -20,18 +22,49 @@ final class SheetPlanCheck {
    * @throws IllegalStateException if the plan is wrong
    */
   static void check(SheetOrder order, SheetPlan plan) {
+    try {
+      checkPieces(order, plan);
+      for (CutSheet sheet : plan.sheets()) {
+        checkCuts(whole(order, sheet), sheet, order.kerf());
+      }
+    } catch (WrongPlanException wrong) {
+      throw new IllegalStateException(
+          "The cutting plan is wrong: " + wrong.getMessage() + ".", wrong);
+    }
+  }
+
+  /**
+   * What is wrong with where a plan lays its pieces; empty if guillotine cuts free every piece that
+   * the order wants out of so many sheets. The cuts that the plan names are not looked at.
+   */
+  public static Optional<String> fault(SheetOrder order, SheetPlan plan) {
+    try {
+      checkPieces(order, plan);
+      return Optional.empty();
+    } catch (WrongPlanException wrong) {
+      return Optional.of(wrong.getMessage());
+    }
+  }
+
+  private static SheetPart whole(SheetOrder order, CutSheet sheet) {
+    if (sheet.isNew()) {
+      return new SheetPart(0, 0, order.sheetWidth(), order.sheetHeight());
+    }
+    Offcut offcut = order.offcuts().get(sheet.offcut());
+    return new SheetPart(0, 0, offcut.width(), offcut.height());
+  }
+
+  private static void checkPieces(SheetOrder order, SheetPlan plan) {
     int[] pieces = new int[order.pieces().size()];
     int[] offcuts = new int[order.offcuts().size()];
     int bought = 0;
     for (CutSheet sheet : plan.sheets()) {
-      SheetPart whole = new SheetPart(0, 0, order.sheetWidth(), order.sheetHeight());
       if (sheet.isNew()) {
         bought++;
       } else {
-        Offcut offcut = order.offcuts().get(sheet.offcut());
-        require(++offcuts[sheet.offcut()] <= offcut.count(), "an offcut is used too often");
+        int count = order.offcuts().get(sheet.offcut()).count();
+        require(++offcuts[sheet.offcut()] <= count, "an offcut is used too often");
         require(bought == 0, "an offcut comes after a new sheet");
-        whole = new SheetPart(0, 0, offcut.width(), offcut.height());
       }
       require(!sheet.pieces().isEmpty(), "a sheet without pieces");
       for (PlacedPiece placed : sheet.pieces()) {
@@ -41,9 +74,8 @@ final class SheetPlanCheck {
             placed.width() == wanted.width() && placed.height() == wanted.height(),
             "a piece of another size");
       }
-      checkPlaces(whole, sheet.pieces(), order.kerf());
+      checkPlaces(whole(order, sheet), sheet.pieces(), order.kerf());
       require(isGuillotine(sheet.pieces(), order.kerf()), "no guillotine cuts part the pieces");
-      checkCuts(whole, sheet, order.kerf());
     }
     for (int piece = 0; piece < pieces.length; piece++) {
       require(pieces[piece] == order.pieces().get(piece).count(), "a piece too many or too few");
@@ -54,7 +86,7 @@ final class SheetPlanCheck {
 
   private static void require(boolean holds, String otherwise) {
     if (!holds) {
-      throw new IllegalStateException("The cutting plan is wrong: " + otherwise + ".");
+      throw new WrongPlanException(otherwise);
     }
   }
 

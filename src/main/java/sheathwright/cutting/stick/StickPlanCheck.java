@@ -1,12 +1,14 @@
 package sheathwright.cutting.stick;
 
 import java.util.List;
+import java.util.Optional;
+import sheathwright.cutting.program.WrongPlanException;
 
 /**
  * Checks a plan against its order from the definitions alone. Shares nothing with the search: it
  * works on the caller's lengths, kerf and trim, never on the reduced ones.
  */
-final class StickPlanCheck {
+public final class StickPlanCheck {
 
   private StickPlanCheck() {}
 
@@ -16,6 +18,25 @@ final class StickPlanCheck {
    * @throws IllegalStateException if the plan does not do what the order asks, or its cost is wrong
    */
   static StickPlan checked(StickOrder order, StickPlan plan) {
+    fault(order, plan)
+        .ifPresent(
+            fault -> {
+              throw new IllegalStateException("the plan is wrong: " + fault);
+            });
+    return plan;
+  }
+
+  /** What is wrong with a plan; empty if it does what the order asks, at the cost that it says. */
+  public static Optional<String> fault(StickOrder order, StickPlan plan) {
+    try {
+      check(order, plan);
+      return Optional.empty();
+    } catch (WrongPlanException wrong) {
+      return Optional.of(wrong.getMessage());
+    }
+  }
+
+  private static void check(StickOrder order, StickPlan plan) {
     int[] cut = new int[order.pieces().size()];
     int[] used = new int[order.stock().size()];
     long cost = 0;
@@ -39,7 +60,6 @@ final class StickPlanCheck {
     }
     require(cost == plan.cost(), "the sticks cost " + cost + ", not " + plan.cost());
     require(plan.atLeast() <= cost, "the bound " + plan.atLeast() + " is above the cost " + cost);
-    return plan;
   }
 
   /** Both ends, every piece, and a kerf between neighbors. */
@@ -60,7 +80,7 @@ final class StickPlanCheck {
 
   private static void require(boolean holds, String complaint) {
     if (!holds) {
-      throw new IllegalStateException("the plan is wrong: " + complaint);
+      throw new WrongPlanException(complaint);
     }
   }
 }

@@ -130,7 +130,7 @@ public final class UpliftSpacings {
 
   private static Figure<Length> nailedAt(int inches) {
     return Figure.constant(
-            "nailed_at_%d_in".formatted(inches), inches, Units.INCH, Source.COMMON_PRACTICE)
+            "nailed_at_%s_in".formatted(inches), inches, Units.INCH, Source.COMMON_PRACTICE)
         .symbol(inches + " in");
   }
 }

@@ -19,7 +19,10 @@ import sheathwright.figure.Traced;
 import sheathwright.figure.Working;
 import sheathwright.job.fill.FilledRow;
 import sheathwright.job.fill.FilledTable;
+import sheathwright.job.table.CellRules;
 import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.Problem;
+import sheathwright.job.table.ProblemsException;
 
 /**
  * A library function as a cell calls it: numbers, texts and blanks go in, numbers and texts come
@@ -29,6 +32,8 @@ public final class CellCall {
 
   /** Before the reason why there is no number. */
   public static final String REFUSED = "refused: ";
+
+  private static final double LARGEST_PLAIN = 1e15;
 
   private static final Source CELL = Source.given("cell");
 
@@ -73,6 +78,9 @@ public final class CellCall {
       return answer.apply(Catalog.shipped().named(function));
     } catch (RefusedException refusal) {
       return refused.apply(REFUSED + refusal.getMessage());
+    } catch (ProblemsException wrong) {
+      return refused.apply(
+          REFUSED + wrong.problems().stream().map(Problem::toString).collect(joining("; ")));
     }
   }
 
@@ -82,7 +90,7 @@ public final class CellCall {
     Arrays.fill(texts, "");
     int next = 0;
     for (Object value : given) {
-      String text = text(value);
+      String text = text(value, next < texts.length ? parameters.get(next).column() : card.name());
       Parameter named = card.parameter(text.substring(0, Math.max(0, text.indexOf('='))));
       if (named != null) {
         texts[parameters.indexOf(named)] = text.substring(text.indexOf('=') + 1);
@@ -90,7 +98,7 @@ public final class CellCall {
         texts[next++] = text;
       } else if (!text.isEmpty()) {
         throw new RefusedException(
-            "%s takes %s: \"%s\" is one more"
+            "%s takes %s: \"%.60s\" is one more"
                 .formatted(
                     card.name(),
                     parameters.stream().map(Parameter::column).collect(joining(", ")),
@@ -99,13 +107,33 @@ public final class CellCall {
     }
     List<Traced> arguments = new ArrayList<>();
     for (int i = 0; i < texts.length; i++) {
-      arguments.add(parameters.get(i).read(texts[i], CELL));
+      Parameter parameter = parameters.get(i);
+      arguments.add(parameter.read(readable(texts[i], parameter), CELL));
     }
     return arguments;
   }
 
-  private static String text(Object cell) {
-    if (cell instanceof Double number && Double.isFinite(number)) {
+  private static String readable(String text, Parameter parameter) {
+    try {
+      return CellRules.readable(text);
+    } catch (RefusedException tooLong) {
+      throw new RefusedException(parameter.column() + ": " + tooLong.getMessage());
+    }
+  }
+
+  /**
+   * What stands in a cell; a range of one cell is the cell.
+   *
+   * @param where it is meant for, for messages
+   */
+  private static String text(Object cell, String where) {
+    if (cell instanceof Object[] range && range.length == 1) {
+      return text(range[0], where);
+    }
+    if (cell != null && cell.getClass().isArray()) {
+      throw new RefusedException(where + ": a range of cells is given; it takes one cell");
+    }
+    if (cell instanceof Double number && Math.abs(number) < LARGEST_PLAIN) {
       return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
     }
     return cell == null ? "" : cell.toString();
@@ -134,7 +162,8 @@ public final class CellCall {
         .map(
             line ->
                 Arrays.stream(line)
-                    .map(cell -> '"' + text(cell).replace("\"", "\"\"") + '"')
+                    .map(
+                        cell -> '"' + text(cell, "a cell of the table").replace("\"", "\"\"") + '"')
                     .collect(joining(",")))
         .collect(joining("\n"));
   }

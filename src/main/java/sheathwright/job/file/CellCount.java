@@ -9,8 +9,8 @@ public final class CellCount {
 
   private static final int MOST = 1_000_000;
 
-  /** So many letters of a formula take the room of a cell. */
-  private static final int LETTERS = 64;
+  /** So many letters of a formula that is written anew for a cell cost as much as the cell. */
+  private static final int LETTERS = 8;
 
   private final String name;
   private long held;
@@ -27,7 +27,7 @@ public final class CellCount {
   /**
    * One cell or text more.
    *
-   * @param letters that are held for it alone
+   * @param letters that are made for it alone
    * @throws ProblemsException if there are too many
    */
   public void add(int letters) {

@@ -39,7 +39,7 @@ final class Draft {
   Draft(NewFile file, long run) {
     this.file = file;
     long pid = ProcessHandle.current().pid();
-    String name = ".%s.%d-%d".formatted(file.place().getFileName(), pid, run);
+    String name = ".%s.%s-%s".formatted(file.place().getFileName(), pid, run);
     this.path = file.place().resolveSibling(name + Leftovers.DRAFT);
     this.kept = file.place().resolveSibling(name + Leftovers.KEPT);
   }

@@ -9,8 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 import sheathwright.catalog.Card;
 import sheathwright.catalog.Parameter;
 import sheathwright.catalog.Result;
@@ -21,6 +19,7 @@ import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
 import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.CsvLines;
 import sheathwright.job.table.Meant;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.RowSource;
@@ -113,13 +112,11 @@ public final class FilledLines {
    * @param written is told of each row
    */
   public void writeTo(Appendable out, Consumer<FilledRow> written) throws IOException {
-    CSVFormat format =
-        CSVFormat.DEFAULT.builder().setDelimiter(file.separator()).setRecordSeparator('\n').get();
-    CSVPrinter printer = new CSVPrinter(out, format);
+    CsvLines lines = new CsvLines(out, file.separator());
     List<String> header = new ArrayList<>(keptHeadings());
     card.results().forEach(result -> header.add(result.column()));
     header.add(ERROR);
-    printer.printRecord(header);
+    lines.line(header);
     for (RowSource.Line line : file.lines()) {
       FilledRow row = row(line);
       List<String> cells = new ArrayList<>(keptCells(line));
@@ -127,10 +124,10 @@ public final class FilledLines {
         cells.add(row.isRefused() ? "" : plain(row.results().get(i)));
       }
       cells.add(row.error());
-      printer.printRecord(cells);
+      lines.line(cells);
       written.accept(row);
     }
-    printer.flush();
+    lines.flush();
   }
 
   /** A row by its headings: texts, numbers, and nothing for what is blank or refused. */

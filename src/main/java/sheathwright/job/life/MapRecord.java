@@ -125,7 +125,7 @@ public record MapRecord(List<Named> places) {
                 .formatted(
                     moved.stream().limit(MOST_SAID).collect(joining(", ")),
                     moved.size() > MOST_SAID
-                        ? ", and %d more".formatted(moved.size() - MOST_SAID)
+                        ? ", and %s more".formatted(moved.size() - MOST_SAID)
                         : ""));
   }
 

@@ -13,6 +13,7 @@ import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
+import sheathwright.figure.Shown;
 import sheathwright.figure.YesNo;
 import sheathwright.job.life.MarkFields.Decided;
 import sheathwright.job.table.Field;
@@ -93,7 +94,7 @@ public record MapRules(
               marks.said(
                   other.mark(),
                   MarkFields.ACTION,
-                  "%s is given, but mark %s (line %d) of the same place %s says %s; a place is dealt with in one way: give both the same, leave one blank for the rules, or give yes in void"
+                  "%s is given, but mark %s (line %s) of the same place %s says %s; a place is dealt with in one way: give both the same, leave one blank for the rules, or give yes in void"
                       .formatted(
                           other.action().plain(),
                           first.mark().of(OrderFields.OF_MARK).value(),
@@ -184,7 +185,7 @@ public record MapRules(
           .filter(course -> course.value() > top)
           .map(
               course ->
-                  "%s is given, but %s has %d courses, counted from the lowest point; give at most that"
+                  "%s is given, but %s has %s courses, counted from the lowest point; give at most that"
                       .formatted(course.plain(), where, top))
           .map(message -> zones.said(zone, field, message))
           .ifPresent(problems::add);
@@ -198,7 +199,7 @@ public record MapRules(
           .filter(places -> places.value() > most)
           .map(
               places ->
-                  "%s is given, but the map of %s has %d places in these courses; give at most that"
+                  "%s is given, but the map of %s has %s places in these courses; give at most that"
                       .formatted(places.plain(), where, most))
           .map(message -> zones.said(zone, counted, message))
           .ifPresent(problems::add);
@@ -235,8 +236,7 @@ public record MapRules(
             zones.said(
                 zone,
                 ZoneFields.PLACES,
-                "with this zone there are %.0f places, but the map has %d; a place is in one zone: give each zone the places that no other has"
-                    .formatted(sum, all)));
+                Shown.text("with this zone there are %.0f places, but the map has %s; a place is in one zone: give each zone the places that no other has", sum, all)));
       }
     }
     return Optional.empty();

@@ -36,7 +36,7 @@ public final class MarkNames {
     }
 
     String inLine() {
-      return "\"%s\" for line %d".formatted(name(), row.line().number());
+      return "\"%s\" for line %s".formatted(name(), row.line().number());
     }
   }
 
@@ -98,7 +98,7 @@ public final class MarkNames {
     return numbered.isEmpty()
         ? marks.unknown(given, "a mark", OrderFields.OF_MARK)
         : Optional.of(
-            "\"%s\" is given, and %d marks of %s have that number; write %s"
+            "\"%s\" is given, and %s marks of %s have that number; write %s"
                 .formatted(
                     given,
                     numbered.size(),
@@ -116,9 +116,9 @@ public final class MarkNames {
             called.row(),
             OrderFields.OF_MARK,
             called.by().isEmpty()
-                ? "\"%s\" stands in line %d too, and by says of neither who found it; give one of them another number, or say in by who found which"
+                ? "\"%s\" stands in line %s too, and by says of neither who found it; give one of them another number, or say in by who found which"
                     .formatted(called.mark(), before.row().line().number())
-                : "\"%s\" stands in line %d too, and both are by %s; give one of them another number"
+                : "\"%s\" stands in line %s too, and both are by %s; give one of them another number"
                     .formatted(called.mark(), before.row().line().number(), called.by()));
       } else if (called.isShared() && called.by().isEmpty()) {
         marks.problem(

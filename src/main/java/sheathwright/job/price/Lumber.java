@@ -97,10 +97,10 @@ public record Lumber(String file, List<Row> lines) {
               line.of(LumberFields.LENGTH).isTheSameAs(length));
       price =
           Figure.choose(isIt, line.of(LumberFields.PRICE), price)
-              .as("%s_by_line_%d".formatted(name, i + 1), Units.USD_PER_PIECE);
+              .as("%s_by_line_%s".formatted(name, i + 1), Units.USD_PER_PIECE);
       said =
           Figure.choose(isIt, said.plus(A_LINE), said)
-              .as("%s_lines_to_%d".formatted(name, i + 1), Units.RATIO);
+              .as("%s_lines_to_%s".formatted(name, i + 1), Units.RATIO);
     }
     return price
         .onlyIf(said.isAtMost(A_LINE), "the stick appears twice; give each stick one line")
@@ -136,7 +136,7 @@ public record Lumber(String file, List<Row> lines) {
                 line.of(LumberFields.SIZE).isTheSameAs(size),
                 line.of(LumberFields.LENGTH),
                 ANOTHER_SIZE)
-            .as("sister_stick_%d_ft".formatted(number), Units.FOOT),
+            .as("sister_stick_%s_ft".formatted(number), Units.FOOT),
         line.of(LumberFields.PRICE));
   }
 

@@ -12,6 +12,7 @@ import java.util.concurrent.Future;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import sheathwright.figure.RefusedException;
+import sheathwright.figure.Shown;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
 
@@ -72,7 +73,7 @@ public record ManyJobs(List<SeasonJob> jobs, int threads) {
   private static String inOneLine(List<Problem> problems) {
     int more = problems.size() - 1;
     return problems.get(0)
-        + (more > 0 ? "; and %,d more, which quote says of this job alone".formatted(more) : "");
+        + (more > 0 ? Shown.text("; and %,d more, which quote says of this job alone", more) : "");
   }
 
   private static <T> Outcome<T> done(Future<Outcome<T>> job) {

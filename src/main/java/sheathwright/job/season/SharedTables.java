@@ -236,12 +236,12 @@ final class SharedTables {
 
   private String strange(String job, int more) {
     String has = "; it has " + named.keySet().stream().limit(12).collect(joining(", "));
-    String all = named.size() > 12 ? has + " and %d more".formatted(named.size() - 12) : has;
+    String all = named.size() > 12 ? has + " and %s more".formatted(named.size() - 12) : has;
     String others =
         switch (more) {
           case 0 -> "";
           case 1 -> "; so has 1 more line";
-          default -> "; so have %d more lines".formatted(more);
+          default -> "; so have %s more lines".formatted(more);
         };
     return (job.isEmpty()
             ? "it is empty; give the job whose line this is, as %s calls it"
@@ -270,7 +270,7 @@ final class SharedTables {
     for (var each : named.entrySet()) {
       String job = each.getKey();
       if (rows(table, file, job).isNothing()) {
-        String message = "no line is of the job \"%s\" (%s, line %d); every job has %s";
+        String message = "no line is of the job \"%s\" (%s, line %s); every job has %s";
         problems.add(
             new Problem(
                 file.name(),

@@ -77,7 +77,7 @@ final class DeckForecaster {
 
   private static String summary(List<Zone> zones, Chances all) {
     boolean isGuess = zones.stream().anyMatch(zone -> zone.odds() != 1);
-    return "%d to %d bad sheets in 8 houses of 10, %s%s"
+    return "%s to %s bad sheets in 8 houses of 10, %s%s"
         .formatted(
             all.percentile(0.10),
             all.percentile(0.90),
@@ -121,8 +121,7 @@ final class DeckForecaster {
                   "",
                   rows.isEmpty()
                       ? "it has no zone; give a line for each, or one for the whole roof"
-                      : "its zones have %.0f places; a forecast takes at most %,d"
-                          .formatted(places, ZoneForecast.MOST_PLACES))));
+                      : Shown.text("its zones have %.0f places; a forecast takes at most %,d", places, ZoneForecast.MOST_PLACES))));
     }
     return rows.stream().map(row -> new ToldZone(row).plain(Reading.aside(), 0)).toList();
   }

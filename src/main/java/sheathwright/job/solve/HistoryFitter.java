@@ -3,7 +3,6 @@ package sheathwright.job.solve;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -77,13 +76,13 @@ final class HistoryFitter {
                         if (isEnough(houses)) {
                           classes.put(said, houses);
                         } else {
-                          tooFew.add("%s (%d)".formatted(said, houses.size()));
+                          tooFew.add("%s (%s)".formatted(said, houses.size()));
                         }
                       });
             });
     List<String> header = new ArrayList<>(HEADINGS);
     for (double tried : TRIED) {
-      String name = "p%.0f".formatted(tried * 100);
+      String name = Shown.text("p%.0f", tried * 100);
       header.addAll(List.of("within_" + name, name + "_held_least", name + "_held_most"));
     }
     int roof = (int) options.number(ROOF);
@@ -139,11 +138,11 @@ final class HistoryFitter {
     HistoryFit fit = HistoryFit.byMoments(houses);
     FitRange range = FitRange.of(houses, roof, 0.9, seed);
     Backtest eighty = Backtest.of(houses, 0.8);
-    return "%d jobs: alpha=%s beta=%s; a roof of %d sheets has at most %s bad ones in 9 of 10 (%s to %s given only %d jobs); 8 of 10 was meant, and %d of %d held%s%s"
+    return "%s jobs: alpha=%s beta=%s; a roof of %s sheets has at most %s bad ones in 9 of 10 (%s to %s given only %s jobs); 8 of 10 was meant, and %s of %s held%s%s"
         .formatted(
             houses.size(),
-            String.format(Locale.ROOT, "%.6f", fit.alpha()),
-            String.format(Locale.ROOT, "%.6f", fit.beta()),
+            Shown.text("%.6f", fit.alpha()),
+            Shown.text("%.6f", fit.beta()),
             roof,
             ninetieth(fit, roof),
             ninetieth(range.least(), roof),
@@ -154,7 +153,7 @@ final class HistoryFitter {
             fit.isBinomial() ? "; houses differ no more than chance makes them" : "",
             tooFew.isEmpty()
                 ? ""
-                : "; under %d jobs, so in \"all\" only: %s"
+                : "; under %s jobs, so in \"all\" only: %s"
                     .formatted(FEWEST_IN_CLASS, String.join(", ", tooFew)));
   }
 }

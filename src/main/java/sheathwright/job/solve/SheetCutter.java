@@ -1,18 +1,29 @@
 package sheathwright.job.solve;
 
+import static sheathwright.job.solve.PlanTable.cell;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import sheathwright.cutting.CannotBeCutException;
 import sheathwright.cutting.Patience;
+import sheathwright.cutting.program.Certificate;
+import sheathwright.cutting.sheet.CutSheet;
+import sheathwright.cutting.sheet.PlacedPiece;
+import sheathwright.cutting.sheet.SheetCutting;
+import sheathwright.cutting.sheet.SheetOrder;
+import sheathwright.cutting.sheet.SheetPlan;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Units;
+import sheathwright.job.solve.PlanTable.What;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 import sheathwright.sheathing.layout.CutList;
+import sheathwright.sheathing.layout.CutOrder;
 import sheathwright.sheathing.layout.CutPiece;
 import sheathwright.sheathing.layout.StockSheet;
 
@@ -30,7 +41,13 @@ final class SheetCutter {
       new SolverOption<>(side("on_hand_in", "Offcuts on hand"), "");
 
   static final List<SolverOption<?>> OPTIONS =
-      List.of(SHEET_WIDTH, SHEET_HEIGHT, SolverOptions.KERF, ON_HAND, SolverOptions.SECONDS);
+      List.of(
+          SHEET_WIDTH,
+          SHEET_HEIGHT,
+          SolverOptions.KERF,
+          ON_HAND,
+          SolverOptions.SECONDS,
+          SolverOptions.CERTIFICATE);
 
   private SheetCutter() {}
 
@@ -48,8 +65,16 @@ final class SheetCutter {
     List<PieceRows.Alike> rows = PieceRows.of(file, SIDES);
     List<CutPiece> pieces = pieces(rows);
     try {
-      CutList plan = CutList.of(sheet, onHand, kerf, pieces, patience);
-      return answered(plan, nearMiss(plan, sheet, onHand, kerf, rows, patience));
+      CutOrder order = CutOrder.of(sheet, onHand, kerf, pieces);
+      SheetPlan found = SheetCutting.plan(order.order(), patience);
+      CutList plan = CutList.of(order, pieces, found);
+      SolvedTable answer = answered(plan, nearMiss(plan, sheet, onHand, kerf, rows, patience));
+      Optional<String> proven = options.textIfGiven(SolverOptions.CERTIFICATE);
+      if (proven.isEmpty()) {
+        return answer;
+      }
+      PlanTable proof = proof(order, found, patience);
+      return answer.beside(proven, proof.headings(), proof.lines());
     } catch (CannotBeCutException tooLarge) {
       throw PieceRows.cannotBeCut(
           file,
@@ -123,9 +148,53 @@ final class SheetCutter {
     return new SolvedTable(
         List.of("sheet", "x_in", "y_in", "width_in", "height_in", "label"),
         lines,
-        "sheets %d, at least %d, %s"
+        "sheets %s, at least %s, %s"
             .formatted(plan.sheets(), plan.atLeast(), SolvedTable.standing(plan.isProven())),
         nearMiss,
         Set.of("sheet", "label"));
+  }
+
+  /** The order, the plan and what proves it: {@link SheetProof} reads it. */
+  private static PlanTable proof(CutOrder inches, SheetPlan plan, Patience patience) {
+    SheetOrder order = inches.order();
+    Certificate certificate = SheetCutting.certificate(order, plan.newSheets(), patience);
+    Function<Long, String> plain = units -> Shown.plain(inches.unit().length(units));
+    PlanTable table = new PlanTable(PlanTable.OF_SHEETS);
+    table.add(What.KERF, cell(PlanTable.WIDTH, plain.apply(order.kerf())));
+    table.add(
+        What.SHEET,
+        cell(PlanTable.WIDTH, plain.apply(order.sheetWidth())),
+        cell(PlanTable.HEIGHT, plain.apply(order.sheetHeight())),
+        cell(PlanTable.PARTS, String.valueOf(certificate.parts())));
+    for (int i = 0; i < order.offcuts().size(); i++) {
+      table.add(
+          What.OFFCUT,
+          cell(PlanTable.WIDTH, plain.apply(order.offcuts().get(i).width())),
+          cell(PlanTable.HEIGHT, plain.apply(order.offcuts().get(i).height())),
+          cell(PlanTable.PARTS, String.valueOf(certificate.earning().get(i))));
+    }
+    for (int i = 0; i < order.pieces().size(); i++) {
+      table.add(
+          What.PIECE,
+          cell(PlanTable.WIDTH, plain.apply(order.pieces().get(i).width())),
+          cell(PlanTable.HEIGHT, plain.apply(order.pieces().get(i).height())),
+          cell(PlanTable.COUNT, String.valueOf(order.pieces().get(i).count())),
+          cell(PlanTable.PARTS, String.valueOf(certificate.worth().get(i))));
+    }
+    int bought = 0;
+    for (CutSheet sheet : plan.sheets()) {
+      String on = sheet.isNew() ? "sheet " + ++bought : "offcut " + (sheet.offcut() + 1);
+      for (PlacedPiece piece : sheet.pieces()) {
+        table.add(
+            What.PLACED,
+            cell(PlanTable.WIDTH, plain.apply(piece.width())),
+            cell(PlanTable.HEIGHT, plain.apply(piece.height())),
+            cell(PlanTable.ON, on),
+            cell(PlanTable.X, plain.apply(piece.x())),
+            cell(PlanTable.Y, plain.apply(piece.y())));
+      }
+    }
+    table.add(What.LEAST, cell(PlanTable.COUNT, String.valueOf(certificate.atLeast())));
+    return table;
   }
 }

@@ -7,12 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 import sheathwright.catalog.TypedCell;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Units;
+import sheathwright.job.table.CsvLines;
 
 /**
  * What a solver made of a whole table.
@@ -63,13 +62,12 @@ public record SolvedTable(
 
   /** The answer as CSV. */
   public void writeTo(Appendable out) throws IOException {
-    CSVPrinter printer =
-        new CSVPrinter(out, CSVFormat.DEFAULT.builder().setRecordSeparator('\n').get());
-    printer.printRecord(header);
+    CsvLines lines = new CsvLines(out, ',');
+    lines.line(header);
     for (List<String> row : rows) {
-      printer.printRecord(row);
+      lines.line(row);
     }
-    printer.flush();
+    lines.flush();
   }
 
   /** The rows, each by its headings: words, numbers, and nothing for what is blank. */

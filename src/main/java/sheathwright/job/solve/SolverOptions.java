@@ -26,6 +26,10 @@ final class SolverOptions {
   static final SolverOption<Figure<Length>> KERF =
       new SolverOption<>(Field.number("kerf_in", "Saw cut", Units.INCH, 0, 2), "1/8");
 
+  /** Where a plan goes with what proves it. */
+  static final SolverOption<Choice<String>> CERTIFICATE =
+      new SolverOption<>(Field.text("certificate", "File for the plan and its proof"), "");
+
   private final Map<String, String> given;
 
   /**

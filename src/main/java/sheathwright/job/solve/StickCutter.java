@@ -3,6 +3,7 @@ package sheathwright.job.solve;
 import static java.util.Comparator.comparingDouble;
 import static java.util.Comparator.reverseOrder;
 import static java.util.stream.Collectors.joining;
+import static sheathwright.job.solve.PlanTable.cell;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -14,6 +15,7 @@ import java.util.stream.DoubleStream;
 import sheathwright.cutting.CannotBeCutException;
 import sheathwright.cutting.CommonUnit;
 import sheathwright.cutting.Patience;
+import sheathwright.cutting.program.Certificate;
 import sheathwright.cutting.stick.CutStick;
 import sheathwright.cutting.stick.StickCutting;
 import sheathwright.cutting.stick.StickOrder;
@@ -26,6 +28,7 @@ import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Shown;
 import sheathwright.figure.Units;
+import sheathwright.job.solve.PlanTable.What;
 import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.Field;
 
@@ -44,7 +47,14 @@ final class StickCutter {
       new SolverOption<>(Field.number("on_hand_in", "Offcuts on hand", Units.INCH, 1, 1_200), "");
 
   static final List<SolverOption<?>> OPTIONS =
-      List.of(STOCK, PRICE, SolverOptions.KERF, TRIM, ON_HAND, SolverOptions.SECONDS);
+      List.of(
+          STOCK,
+          PRICE,
+          SolverOptions.KERF,
+          TRIM,
+          ON_HAND,
+          SolverOptions.SECONDS,
+          SolverOptions.CERTIFICATE);
 
   private static final int CENTS = 2;
 
@@ -65,7 +75,7 @@ final class StickCutter {
     trim = options.number(TRIM);
     if (stock.size() != prices.size() || stock.isEmpty()) {
       throw new RefusedException(
-          "stock_ft names %d lengths and stock_usd %d prices; each length takes one price: stock_ft=8,10,12 stock_usd=4.10,5.35,6.60"
+          "stock_ft names %s lengths and stock_usd %s prices; each length takes one price: stock_ft=8,10,12 stock_usd=4.10,5.35,6.60"
               .formatted(stock.size(), prices.size()));
     }
     rows = PieceRows.of(file, List.of(LENGTH));
@@ -100,7 +110,10 @@ final class StickCutter {
     StickCutter cutter = new StickCutter(file, options);
     try {
       StickPlan plan = StickCutting.plan(cutter.order(), patience);
-      return cutter.answered(plan, cutter.nearMiss(plan, patience));
+      PlanTable proof = cutter.proof(plan);
+      return cutter
+          .answered(plan, cutter.nearMiss(plan, patience))
+          .beside(options.textIfGiven(SolverOptions.CERTIFICATE), proof.headings(), proof.lines());
     } catch (CannotBeCutException tooLong) {
       if (tooLong.piece() < 0) {
         throw new RefusedException(file.name() + ": " + tooLong.getMessage());
@@ -238,5 +251,43 @@ final class StickCutter {
     return amount
         .setScale(Math.max(CENTS, amount.scale()), RoundingMode.UNNECESSARY)
         .toPlainString();
+  }
+
+  /** The order, the plan and what proves it: {@link StickProof} reads it. */
+  private PlanTable proof(StickPlan plan) {
+    Certificate certificate = plan.certificate();
+    PlanTable table = new PlanTable(PlanTable.OF_STICKS);
+    table.add(What.KERF, cell(PlanTable.LENGTH, Shown.plain(kerf)));
+    table.add(What.TRIM, cell(PlanTable.LENGTH, Shown.plain(trim)));
+    table.add(
+        What.MONEY,
+        cell(PlanTable.USD, Shown.plain(dollars.length(1))),
+        cell(PlanTable.PARTS, String.valueOf(certificate.parts())));
+    for (int k = 0; k < stock.size() + onHand.size(); k++) {
+      boolean isBought = k < stock.size();
+      table.add(
+          What.STOCK,
+          cell(
+              PlanTable.LENGTH,
+              Shown.plain(isBought ? stock.get(k) * 12 : onHand.get(k - stock.size()))),
+          cell(PlanTable.USD, isBought ? Shown.plain(prices.get(k)) : "0"),
+          cell(PlanTable.COUNT, isBought ? "" : "1"),
+          cell(PlanTable.PARTS, String.valueOf(certificate.earning().get(k))));
+    }
+    for (int i = 0; i < rows.size(); i++) {
+      table.add(
+          What.PIECE,
+          cell(PlanTable.LENGTH, Shown.plain(rows.get(i).lengths().get(0))),
+          cell(PlanTable.COUNT, String.valueOf(rows.get(i).count())),
+          cell(PlanTable.PARTS, String.valueOf(certificate.worth().get(i))));
+    }
+    for (CutStick stick : longestFirst(plan)) {
+      table.add(
+          What.STICK,
+          cell(PlanTable.LENGTH, Shown.plain(length(stick))),
+          cell(PlanTable.PIECES, pieces(stick).stream().map(Shown::plain).collect(joining("+"))));
+    }
+    table.add(What.LEAST, cell(PlanTable.USD, Shown.plain(dollars.length(certificate.atLeast()))));
+    return table;
   }
 }

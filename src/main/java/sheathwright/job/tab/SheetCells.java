@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import sheathwright.job.file.CellCount;
+import sheathwright.figure.Shown;
 
 /**
  * The cells of one sheet that hold anything, by line and column counted from 0, as somebody would
@@ -71,8 +72,7 @@ final class SheetCells {
     if (row >= MOST_LINES || column >= MOST_COLUMNS) {
       throw WorkbookParts.refused(
           name,
-          "something stands in %s, beyond the %,d lines and %d columns that are read; take it out"
-              .formatted(address(row, column), MOST_LINES, MOST_COLUMNS));
+          Shown.text("something stands in %s, beyond the %,d lines and %s columns that are read; take it out", address(row, column), MOST_LINES, MOST_COLUMNS));
     }
     count.add(0);
     String text =

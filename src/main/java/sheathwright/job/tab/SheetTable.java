@@ -185,7 +185,7 @@ public final class SheetTable implements RowSource {
     if (formulas.isEmpty()) {
       return List.of();
     }
-    String others = formulas.size() == 1 ? "" : " and %d more cells".formatted(formulas.size() - 1);
+    String others = formulas.size() == 1 ? "" : " and %s more cells".formatted(formulas.size() - 1);
     String message =
         "%s%s held a formula; the value that it came to is read, and the formula is gone";
     return List.of(new Problem(name, 0, "", message.formatted(formulas.get(0), others)));

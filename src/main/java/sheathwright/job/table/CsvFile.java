@@ -159,7 +159,7 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
     try (CSVParser parser = CSVParser.parse(new StringReader(plain), format)) {
       for (CSVRecord record : parser) {
         long number = parser.getCurrentLineNumber();
-        List<String> cells = withoutBlankEnd(record.toList());
+        List<String> cells = withoutBlankEnd(record.stream().map(CsvLines::meant).toList());
         if (header.isEmpty()) {
           header = cells.stream().map(String::strip).toList();
           if (header.stream().anyMatch(heading -> heading.indexOf('\t') >= 0)) {
@@ -200,7 +200,7 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
       String name, long number, List<String> header) {
     if (header.size() > MOST_COLUMNS) {
       String message =
-          "%d columns; a table takes at most %d".formatted(header.size(), MOST_COLUMNS);
+          "%s columns; a table takes at most %s".formatted(header.size(), MOST_COLUMNS);
       return Optional.of(new Problem(name, number, "", message));
     }
     return header.stream()
@@ -224,7 +224,7 @@ public record CsvFile(String name, char separator, List<String> header, List<Lin
                 name,
                 number,
                 "",
-                "%d cells under %d headings; put cells with a %s in them in double quotes"
+                "%s cells under %s headings; put cells with a %s in them in double quotes"
                     .formatted(
                         cells.size(), header.size(), separator == ',' ? "comma" : "semicolon")));
   }

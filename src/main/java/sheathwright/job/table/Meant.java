@@ -112,7 +112,7 @@ public record Meant(Map<String, String> labels, boolean isOfAJob) {
             () ->
                 !isOfAJob || names().size() <= FEW
                     ? "; %s %s%s".formatted(all, String.join(", ", names()), others)
-                    : "; %s has %d others, and none is called nearly so: ./sheathwright tables %s lists them"
+                    : "; %s has %s others, and none is called nearly so: ./sheathwright tables %s lists them"
                         .formatted(file, names().size(), word(file)));
   }
 

@@ -149,7 +149,7 @@ public final class ReadTable {
             ? "; it has none: add it, or take this out"
             : known.size() <= MOST_NAMED
                 ? "; it has " + String.join(", ", known)
-                : "%s; it has %d others, such as %s"
+                : "%s; it has %s others, such as %s"
                     .formatted(Nearest.asked(given, known), known.size(), known.iterator().next());
     return Optional.of("\"%s\" is not %s of %s%s".formatted(given, word, name, has));
   }

@@ -68,7 +68,7 @@ public final class TableColumns {
     for (int i = 0; i < file.header().size(); i++) {
       String heading = file.header().get(i);
       if (heading.isEmpty()) {
-        String message = "column %d has no heading; name it, or begin its heading with note";
+        String message = "column %s has no heading; name it, or begin its heading with note";
         unknown.add(file.problem(file.headingLine(), "", message.formatted(i + 1)));
       } else if (places.get(heading) < i) {
         unknown.add(file.problem(file.headingLine(), heading, "this column appears twice"));

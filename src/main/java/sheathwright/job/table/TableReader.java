@@ -119,7 +119,7 @@ public final class TableReader {
             names.get(0),
             isOne
                 ? " is"
-                : " and %d more (%s) are"
+                : " and %s more (%s) are"
                     .formatted(names.size() - 1, String.join(", ", names.subList(1, names.size()))),
             group.needed(),
             isOne ? "this line" : "these lines"));

@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.joining;
 import java.util.ArrayList;
 import java.util.List;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 
@@ -80,8 +81,7 @@ public final class RepairList {
         sister.nearMiss().value() > 0
             ? " (%s is only %s short)".formatted(sister.shorter(), sister.nearMiss())
             : "";
-    return "sister %s long from a %s stick%s, %.0f nails"
-        .formatted(sister.length(), sister.stock(), near, sister.nails().value());
+    return Shown.text("sister %s long from a %s stick%s, %.0f nails", sister.length(), sister.stock(), near, sister.nails().value());
   }
 
   private void addMarks(LevelPlan plan, PlannedRafter rafter) {

@@ -42,7 +42,7 @@ public final class Straightening {
       String[] each = drops[rafter].strip().split("\\s+");
       if (each.length < LEAST_DROPS) {
         throw new RefusedException(
-            "rafter %d is \"%s\"; a string line has 3 drops or more, the first and the last at its blocks: \"0 3/8 7/8 1/2 0\""
+            "rafter %s is \"%s\"; a string line has 3 drops or more, the first and the last at its blocks: \"0 3/8 7/8 1/2 0\""
                 .formatted(rafter + 1, drops[rafter]));
       }
       for (int station = 0; station < each.length; station++) {

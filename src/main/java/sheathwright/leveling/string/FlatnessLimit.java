@@ -42,8 +42,8 @@ public record FlatnessLimit(String what, Figure<Length> window, Figure<Length> a
   private static FlatnessLimit of(String what, double feet, double inches, Source source) {
     return new FlatnessLimit(
         what,
-        Figure.constant("window_of_%d_ft".formatted((int) feet), feet, Units.FOOT, source),
-        Figure.constant("allowed_in_%d_ft_in".formatted((int) feet), inches, Units.INCH, source));
+        Figure.constant("window_of_%s_ft".formatted((int) feet), feet, Units.FOOT, source),
+        Figure.constant("allowed_in_%s_ft_in".formatted((int) feet), inches, Units.INCH, source));
   }
 
   /** The length of the straightedge in inches, read. */

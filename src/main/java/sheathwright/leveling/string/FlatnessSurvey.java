@@ -2,13 +2,13 @@ package sheathwright.leveling.string;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Reading;
 import sheathwright.figure.Roll;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
@@ -117,7 +117,7 @@ public final class FlatnessSurvey {
   }
 
   private static String feet(double inches) {
-    return String.format(Locale.ROOT, "%.1f ft", inches / 12);
+    return Shown.text("%.1f ft", inches / 12);
   }
 
   /** Two findings a limit: along and across. */

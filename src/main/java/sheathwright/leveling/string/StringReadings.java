@@ -161,7 +161,7 @@ public final class StringReadings {
   public String toString() {
     StringBuilder text =
         new StringBuilder(
-            "%d readings on %d rafters of plane %s, %d to recheck"
+            "%s readings on %s rafters of plane %s, %s to recheck"
                 .formatted(readings.size(), profiles.size(), plane, suspects().size()));
     suspects().forEach(suspect -> text.append("\n").append(suspect));
     return text.toString();

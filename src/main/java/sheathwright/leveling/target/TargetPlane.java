@@ -45,7 +45,7 @@ public record TargetPlane(
       List<TargetReading> readings, TargetObjective objective, double cap) {
     if (readings.isEmpty() || readings.size() > MOST_READINGS) {
       throw new RefusedException(
-          "%d readings are given; it must be from 1 to 20000".formatted(readings.size()));
+          "%s readings are given; it must be from 1 to 20000".formatted(readings.size()));
     }
     if (!(cap >= 0)) {
       throw new RefusedException(

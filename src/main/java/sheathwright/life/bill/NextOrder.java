@@ -10,6 +10,7 @@ import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Units;
 import sheathwright.job.Estimate.Tie;
 import sheathwright.job.life.AgreedFields;
@@ -75,7 +76,7 @@ public final class NextOrder {
             .mapToInt(Integer::parseInt)
             .max()
             .orElse(0);
-    return "%02d".formatted(last + 1);
+    return Shown.text("%02d", last + 1);
   }
 
   /** The items that it asks for, or for which it gives something back. */

@@ -4,8 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
+import sheathwright.job.table.CsvLines;
 
 /** A table that is written anew, as the bytes of its file. */
 final class CsvText {
@@ -14,11 +13,11 @@ final class CsvText {
 
   static byte[] of(List<String> headings, List<List<String>> rows) {
     StringBuilder text = new StringBuilder();
-    try (CSVPrinter printer =
-        new CSVPrinter(text, CSVFormat.DEFAULT.builder().setRecordSeparator('\n').get())) {
-      printer.printRecord(headings);
+    try {
+      CsvLines lines = new CsvLines(text, ',');
+      lines.line(headings);
       for (List<String> row : rows) {
-        printer.printRecord(row);
+        lines.line(row);
       }
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible); // a text takes everything

@@ -1,6 +1,7 @@
 package sheathwright.life.firm;
 
 import java.util.List;
+import sheathwright.figure.Shown;
 import sheathwright.forecast.Backtest;
 import sheathwright.forecast.House;
 
@@ -39,8 +40,7 @@ public record Held(double chance, Backtest houses) {
 
   /** In words, with what that share could be. */
   String inWords() {
-    return "P%.0f: %.0f of 100 were meant to stay within, %d of %d did (%.0f to %.0f of 100, as exactly as so few can tell)"
-        .formatted(
+    return Shown.text("P%.0f: %.0f of 100 were meant to stay within, %s of %s did (%.0f to %.0f of 100, as exactly as so few can tell)", 
             chance * 100,
             chance * 100,
             houses.within(),
@@ -57,6 +57,6 @@ public record Held(double chance, Backtest houses) {
     for (int place = 1; place <= BAR; place++) {
       bar.append(place == meant ? '|' : place <= held ? '#' : '.');
     }
-    return "%4s %s %3.0f %%".formatted("P%.0f".formatted(chance * 100), bar, houses.share() * 100);
+    return Shown.text("%4s %s %3.0f %%", Shown.text("P%.0f", chance * 100), bar, houses.share() * 100);
   }
 }

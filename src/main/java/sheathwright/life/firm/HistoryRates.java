@@ -9,6 +9,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Ratio;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Units;
 import sheathwright.forecast.FailRate;
 import sheathwright.forecast.FirmRecords;
@@ -146,7 +147,7 @@ public final class HistoryRates {
             rate.rate().in(Units.PERCENT).value(),
             houses.size(),
             "at most " + Proposal.shown(rate.atMost().in(Units.PERCENT).value()))
-        .known("%d of %,d sheets that were kept; at most with 95 of 100".formatted(failed, kept));
+        .known(Shown.text("%s of %,d sheets that were kept; at most with 95 of 100", failed, kept));
   }
 
   /** What they say, in words. */
@@ -158,7 +159,7 @@ public final class HistoryRates {
     FitRange range = range();
     List<String> lines = new ArrayList<>();
     lines.add(
-        "%s: %d jobs; a roof of %d sheets, the average one, has at most %d bad ones in 9 of 10 houses (%d to %d given only %d jobs)%s"
+        "%s: %s jobs; a roof of %s sheets, the average one, has at most %s bad ones in 9 of 10 houses (%s to %s given only %s jobs)%s"
             .formatted(
                 HISTORY,
                 houses.size(),
@@ -168,7 +169,7 @@ public final class HistoryRates {
                 ninetieth(range.most()),
                 houses.size(),
                 houses.size() < TRUSTED
-                    ? "; 12 jobs are enough to begin with, %d to trust".formatted(TRUSTED)
+                    ? "; 12 jobs are enough to begin with, %s to trust".formatted(TRUSTED)
                     : ""));
     if (fit.isBinomial()) {
       lines.add(HISTORY + ": houses differ no more than chance makes them");

@@ -45,7 +45,7 @@ record KindFactor(String name, String than, ToDoubleFunction<Done> kind, double 
           name,
           "",
           rows,
-          "%d rows on roofs of %s and %d on others: at least %d needed of either"
+          "%s rows on roofs of %s and %s on others: at least %s needed of either"
               .formatted(plain.size(), than, other.size(), FEWEST));
     }
     double more = mean(other) - mean(plain);

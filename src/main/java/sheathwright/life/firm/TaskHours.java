@@ -29,7 +29,7 @@ record TaskHours(List<Done> rows, Optional<LineFit> line, String lack) {
     if (rows.size() < LineFit.FEWEST) {
       return none(
           rows,
-          "%d row%s: at least %d needed"
+          "%s row%s: at least %s needed"
               .formatted(rows.size(), rows.size() == 1 ? "" : "s", LineFit.FEWEST));
     }
     if (rows.stream().mapToDouble(Done::quantity).distinct().count() == 1) {

@@ -226,7 +226,7 @@ public final class SheetsSettled {
                 field.allowed(),
                 unit.word(),
                 marks.stream().limit(3).map(SheetsSettled::said).collect(Collectors.joining(", "))
-                    + (marks.size() > 3 ? " and %d more".formatted(marks.size() - 3) : ""),
+                    + (marks.size() > 3 ? " and %s more".formatted(marks.size() - 3) : ""),
                 marks.size() > 1 ? "lead" : "leads");
     return new Problem(table.file(), 0, "", message);
   }

@@ -88,7 +88,7 @@ public final class Agreeing {
     folder.requireNotBefore(on, quote.document(), quote.on());
     folder.requireMissing(JobTable.AGREED);
     document = folder.bytes(quote);
-    if (!Fingerprint.ofQuote(folder.tables()).equals(quote.recordHash())) {
+    if (!Fingerprint.isOfQuote(quote.recordHash(), folder.tables())) {
       throw differs(
           "the tables do not say any more what %s has the owner pay and get"
               .formatted(quote.document()));

@@ -76,35 +76,59 @@ final class Fingerprint {
     return PhotoRules.hash(bytes);
   }
 
-  /** Of everything that what a quote has the owner pay and get is made from. */
+  /**
+   * Of everything that what a quote has the owner pay and get is made from, in whatever order rows
+   * stand.
+   */
   static String ofQuote(JobTables tables) {
+    return ofQuote(tables, table -> table != JobTable.OPTIONS); // they are numbered as they stand
+  }
+
+  /**
+   * Whether a quote's fingerprint is that of these tables. Until version 0.1.0 it was taken of rows
+   * as they stood; such a quote is known again as long as nobody sorts them.
+   */
+  static boolean isOfQuote(String hash, JobTables tables) {
+    return hash.equals(ofQuote(tables)) || hash.equals(ofQuote(tables, table -> false));
+  }
+
+  private static String ofQuote(JobTables tables, Predicate<JobTable> isSorted) {
     return of(
         tables,
         table -> table != JobTable.SENT && !AFTER_THE_QUOTE.contains(table),
         heading -> !LATER_COLUMNS.contains(heading),
-        key -> !LATER_KEYS.contains(key));
+        key -> !LATER_KEYS.contains(key),
+        isSorted);
   }
 
   /** Of everything but the list of what was sent, and the firm's own. */
   static String ofAll(JobTables tables) {
-    return of(tables, table -> table != JobTable.SENT, heading -> true, key -> true);
+    return of(tables, table -> table != JobTable.SENT, heading -> true, key -> true, table -> false);
   }
 
   private static String of(
       JobTables tables,
       Predicate<JobTable> isMeant,
       Predicate<String> isColumn,
-      Predicate<String> isKey) {
+      Predicate<String> isKey,
+      Predicate<JobTable> isSorted) {
     String canonical =
         Stream.of(JobTable.values())
             .filter(isMeant)
             .filter(table -> tables.files().containsKey(table.word()))
-            .map(table -> canonical(table, tables.files().get(table.word()), isColumn, isKey))
+            .map(
+                table -> {
+                  RowSource file = tables.files().get(table.word());
+                  Stream<String> rows = rows(table, file, isColumn, isKey);
+                  return LINE
+                      + table.word()
+                      + (isSorted.test(table) ? rows.sorted() : rows).collect(joining());
+                })
             .collect(joining());
     return of(canonical.getBytes(StandardCharsets.UTF_8));
   }
 
-  private static String canonical(
+  private static Stream<String> rows(
       JobTable table, RowSource file, Predicate<String> isColumn, Predicate<String> isKey) {
     List<Integer> columns =
         IntStream.range(0, file.header().size())
@@ -124,9 +148,7 @@ final class Fingerprint {
               .filter(line -> !line.cells().get(value).isBlank())
               .sorted(java.util.Comparator.comparing(line -> line.cells().get(key).strip()));
     }
-    return LINE
-        + table.word()
-        + lines.map(line -> LINE + cells(file, columns, line)).collect(joining());
+    return lines.map(line -> LINE + cells(file, columns, line));
   }
 
   private static String cells(RowSource file, List<Integer> columns, RowSource.Line line) {

@@ -50,7 +50,7 @@ public final class Issuing {
             .orElseGet(() -> folder.job().fact(JobFields.QUOTE_NUMBER).value());
     if (quoteNumber.length() > LONGEST_NUMBER) {
       throw folder.refused(
-          "%s has %d characters; what names documents and their files takes at most %d"
+          "%s has %s characters; what names documents and their files takes at most %s"
               .formatted(
                   next.isPresent() ? "firm.csv, next_quote_number" : "job.csv, quote_number",
                   quoteNumber.length(),
@@ -61,7 +61,7 @@ public final class Issuing {
     facts = next.isPresent() ? numbered(facts(on.day()), quoteNumber) : facts(on.day());
     JobTables tables = folder.with(facts);
     recordHash = Fingerprint.ofQuote(tables);
-    last.filter(before -> before.recordHash().equals(recordHash))
+    last.filter(before -> Fingerprint.isOfQuote(before.recordHash(), tables))
         .ifPresent(
             before -> {
               throw folder.refused(

@@ -19,7 +19,7 @@ public record Revision(int number, String date, double total, List<String> chang
       return this;
     }
     List<String> some = new ArrayList<>(changes.subList(0, lines - 1));
-    some.add("and %d more".formatted(changes.size() - some.size()));
+    some.add("and %s more".formatted(changes.size() - some.size()));
     return new Revision(number, date, total, some);
   }
 }

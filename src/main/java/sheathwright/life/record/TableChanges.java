@@ -36,7 +36,7 @@ public final class TableChanges {
       if (was != null && is != null) {
         changes.compare(table, was, is);
       } else if (was != null || is != null) {
-        String what = was == null ? "new, with %d lines" : "gone, with its %d lines";
+        String what = was == null ? "new, with %s lines" : "gone, with its %s lines";
         int lines = (was == null ? is : was).lines().size();
         changes.changes.add(table.word() + ": " + what.formatted(lines));
       }
@@ -82,7 +82,7 @@ public final class TableChanges {
     String said(RowSource.Line line) {
       String name = name(line);
       boolean isAlone = lines.stream().filter(each -> name(each).equals(name)).count() == 1;
-      return table.word() + ", " + (isAlone ? name : "line %d (%s)".formatted(line.number(), name));
+      return table.word() + ", " + (isAlone ? name : "line %s (%s)".formatted(line.number(), name));
     }
   }
 
@@ -91,7 +91,7 @@ public final class TableChanges {
     boolean isNamed = isNamed(before) && isNamed(after);
     if (!isNamed && (long) before.lines().size() * after.lines().size() > MOST_PAIRS) {
       changes.add(
-          "%s: %d lines, where %d others were"
+          "%s: %s lines, where %s others were"
               .formatted(before.table().word(), after.lines().size(), before.lines().size()));
       return;
     }

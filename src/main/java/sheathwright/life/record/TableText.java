@@ -21,6 +21,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import sheathwright.job.table.CsvFile;
+import sheathwright.job.table.CsvLines;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Keys;
 import sheathwright.job.table.Problem;
@@ -203,7 +204,8 @@ public final class TableText {
   }
 
   private List<CSVRecord> records() {
-    CSVFormat format = format().setIgnoreEmptyLines(true).get();
+    CSVFormat format =
+        CSVFormat.DEFAULT.builder().setDelimiter(separator).setIgnoreEmptyLines(true).get();
     try (CSVParser parser = CSVParser.parse(new StringReader(body()), format)) {
       return parser.getRecords();
     } catch (IOException impossible) {
@@ -235,12 +237,8 @@ public final class TableText {
     return character == '\n' || character == '\r';
   }
 
-  private CSVFormat.Builder format() {
-    return CSVFormat.DEFAULT.builder().setDelimiter(separator);
-  }
-
   private String line(List<String> cells) {
-    return format().get().format(cells.toArray());
+    return CsvLines.line(cells, separator);
   }
 
   private String ended() {

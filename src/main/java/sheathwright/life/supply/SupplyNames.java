@@ -42,7 +42,7 @@ final class SupplyNames {
     for (NailType type : NailType.values()) {
       name =
           Choice.choose(nail.is(type), Choice.literal(name(type)), name)
-              .as("%s_nail_name_%d".formatted(owner, type.ordinal() + 1));
+              .as("%s_nail_name_%s".formatted(owner, type.ordinal() + 1));
     }
     return name.as(owner + "_nail_name");
   }

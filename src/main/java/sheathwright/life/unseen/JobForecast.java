@@ -11,6 +11,7 @@ import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Sheets;
 import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
@@ -49,8 +50,7 @@ public final class JobForecast {
     int places = zones.stream().mapToInt(Zone::places).sum();
     if (places > ZoneForecast.MOST_PLACES) {
       throw new RefusedException(
-          "the deck has %,d places; a forecast takes at most %,d: forecast its planes apart"
-              .formatted(places, ZoneForecast.MOST_PLACES));
+          Shown.text("the deck has %,d places; a forecast takes at most %,d: forecast its planes apart", places, ZoneForecast.MOST_PLACES));
     }
     double alpha = reading.number("alpha of other houses", share.alpha(), Units.RATIO);
     double beta = reading.number("beta of other houses", share.beta(), Units.RATIO);
@@ -182,7 +182,7 @@ public final class JobForecast {
 
   private Figure<Sheets> percentile(int percent) {
     return places(
-        "%s_p%d".formatted(solution.name(), percent), chances().percentile(percent / 100.0));
+        "%s_p%s".formatted(solution.name(), percent), chances().percentile(percent / 100.0));
   }
 
   /** For the owner of the house, without a number that nobody can see. */
@@ -191,9 +191,9 @@ public final class JobForecast {
       return word("In houses like this one: %s.".formatted(InHouses.words(chances())));
     }
     return zones.stream().allMatch(JobForecast::isOpen)
-        ? word("All of it is open, with %d bad.".formatted(known()))
+        ? word("All of it is open, with %s bad.".formatted(known()))
         : word(
-            "Open: %s, with %d bad. Of the rest, in houses like this one: %s."
+            "Open: %s, with %s bad. Of the rest, in houses like this one: %s."
                 .formatted(
                     opened.stream().sorted().collect(joining(", ")),
                     known(),

@@ -70,7 +70,7 @@ public record OfficeShare(Figure<Ratio> alpha, Figure<Ratio> beta, String told) 
       String few =
           houses.isEmpty()
               ? GUESS
-              : "%s: %d of your jobs %s not enough, a fit needs %d with bad sheets and sound ones"
+              : "%s: %s of your jobs %s not enough, a fit needs %s with bad sheets and sound ones"
                   .formatted(
                       GUESS, houses.size(), houses.size() == 1 ? "is" : "are", HistoryFit.FEWEST);
       return of(GUESSED_ALPHA, GUESSED_BETA, new Source(GUESS, Source.Mark.COMMON_PRACTICE), few);
@@ -78,7 +78,7 @@ public record OfficeShare(Figure<Ratio> alpha, Figure<Ratio> beta, String told) 
     HistoryFit fit = HistoryFit.byMoments(houses);
     double raised =
         Math.max(1, ForecastFields.LEAST / Math.min(fit.alpha(), fit.beta())); // LEAST says why
-    String told = "from %d of your jobs".formatted(houses.size());
+    String told = "from %s of your jobs".formatted(houses.size());
     return of(
         fit.alpha() * raised,
         fit.beta() * raised,

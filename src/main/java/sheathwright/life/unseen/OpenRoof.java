@@ -11,6 +11,7 @@ import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Quantity.Per;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Quantity.Sheets;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.forecast.Chances;
@@ -113,7 +114,7 @@ public final class OpenRoof {
                 open.isEmpty() ? "nothing" : String.join(", ", open),
                 open.isEmpty()
                     ? ""
-                    : ", %d of %d places bad".formatted(forecast.known(), openPlaces()),
+                    : ", %s of %s places bad".formatted(forecast.known(), openPlaces()),
                 closed.isEmpty() ? "nothing" : String.join(", ", closed)));
   }
 
@@ -130,14 +131,14 @@ public final class OpenRoof {
     int closed = forecast.places() - openPlaces();
     if (closed > 0) {
       lines.add("likely in the rest, in houses like this one: " + InHouses.words(rest));
-      lines.add("bad places of the %d in the rest: %s".formatted(closed, percentiles(rest)));
+      lines.add("bad places of the %s in the rest: %s".formatted(closed, percentiles(rest)));
     }
-    lines.add("bad places of all %d: %s".formatted(all.most(), percentiles(all)));
+    lines.add("bad places of all %s: %s".formatted(all.most(), percentiles(all)));
     lines.add("this rests on other houses, " + forecast.told());
   }
 
   private static String percentiles(Chances chances) {
-    return "not more than %d in half of such houses, %d in 8 of 10, %d in 9 of 10, %d in 19 of 20"
+    return "not more than %s in half of such houses, %s in 8 of 10, %s in 9 of 10, %s in 19 of 20"
         .formatted(
             chances.percentile(0.50),
             chances.percentile(0.80),
@@ -186,8 +187,7 @@ public final class OpenRoof {
     double chance = bad.moreThan((int) Math.ceil(places - ROUNDING) - 1);
     boolean isPatched = bad.mean() < places;
     lines.add(
-        "%s: with %.2f bad sheets of %s both cost the same, and the chance that there are so many is %s (%s to replace one, %s laid anew with all others, %s kept)"
-            .formatted(
+        Shown.text("%s: with %.2f bad sheets of %s both cost the same, and the chance that there are so many is %s (%s to replace one, %s laid anew with all others, %s kept)", 
                 isPatched
                     ? "patching still costs less than the whole deck anew"
                     : "STOP: the whole deck anew costs less than patching it",
@@ -200,7 +200,7 @@ public final class OpenRoof {
   }
 
   private static String chance(double chance) {
-    return chance < 0.0001 ? "below 0.0001" : String.format(java.util.Locale.ROOT, "%.3g", chance);
+    return chance < 0.0001 ? "below 0.0001" : Shown.text("%.3g", chance);
   }
 
   /** What one sound sheet costs that is kept: fastened again, and what may come of it. */
@@ -244,9 +244,9 @@ public final class OpenRoof {
         loaded ->
             lines.add(
                 loaded.value() >= wanted
-                    ? "the %s sheets on the truck are enough for the rest in 9 of 10 such houses, which takes %d"
+                    ? "the %s sheets on the truck are enough for the rest in 9 of 10 such houses, which takes %s"
                         .formatted(loaded.plain(), wanted)
-                    : "the %s sheets on the truck are too few: the rest takes %d in 9 of 10 such houses, load %s more"
+                    : "the %s sheets on the truck are too few: the rest takes %s in 9 of 10 such houses, load %s more"
                         .formatted(
                             loaded.plain(),
                             wanted,

@@ -45,10 +45,10 @@ enum RoofSlope implements Option<RoofSlope> {
 
   private static Figure<Ratio> rise(int degrees) {
     return Figure.constant(
-            "rise_at_%d_degrees".formatted(degrees),
+            "rise_at_%s_degrees".formatted(degrees),
             Math.tan(Math.toRadians(degrees)),
             Units.RATIO,
             Source.derived("tangent of the slope"))
-        .symbol("tan %d°".formatted(degrees));
+        .symbol("tan %s°".formatted(degrees));
   }
 }

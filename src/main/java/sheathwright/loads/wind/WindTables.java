@@ -24,9 +24,9 @@ final class WindTables {
 
   private static final Source COLUMNS = Source.derived("printed columns");
   private static final Map<Integer, Figure<Length>> HEIGHT =
-      constants("printed_height_%d_ft", Units.FOOT, 15, 20, 25, 30, 35, 40, 45, 50, 55, 60);
+      constants("printed_height_%s_ft", Units.FOOT, 15, 20, 25, 30, 35, 40, 45, 50, 55, 60);
   private static final Map<Integer, Figure<Area>> AREA =
-      constants("printed_area_%d_sf", Units.SQUARE_FOOT, 10, 20, 50, 100);
+      constants("printed_area_%s_sf", Units.SQUARE_FOOT, 10, 20, 50, 100);
   private static final List<Integer> VELOCITY_HEIGHTS = List.of(15, 20, 25, 30, 40, 50, 60);
 
   private static final Table VELOCITY =

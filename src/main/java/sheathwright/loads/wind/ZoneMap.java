@@ -90,7 +90,7 @@ public record ZoneMap(Plane plane, List<WindZones.Part> parts, Map<WindZone, Fig
     List<Edge> ridges = edges.stream().filter(edge -> edge.kind() == Edge.Kind.RIDGE).toList();
     if (eaves.size() != 1 || ridges.size() > 1 || edges.size() > 4) {
       throw new RefusedException(
-          "plane %s has %d sides; wind zones are drawn on planes between one level eave and one level ridge"
+          "plane %s has %s sides; wind zones are drawn on planes between one level eave and one level ridge"
               .formatted(plane, edges.size()));
     }
     Edge eave = eaves.get(0);

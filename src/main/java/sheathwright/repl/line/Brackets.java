@@ -58,7 +58,7 @@ final class Brackets {
       if (depth > DEEPEST) {
         throw new Unreadable(
             token.from(),
-            "more than %d brackets stand inside one another here; give the inner part a name first: part = ..."
+            "more than %s brackets stand inside one another here; give the inner part a name first: part = ..."
                 .formatted(DEEPEST));
       }
     }

@@ -156,7 +156,7 @@ public final class Journal {
         .filter(line -> lines.get(line).startsWith(UNENDED))
         .mapToObj(
             line ->
-                "left out: line %d did not end: %s"
+                "left out: line %s did not end: %s"
                     .formatted(line + 1, lines.get(line).substring(UNENDED.length())))
         .toList();
   }

@@ -2,6 +2,7 @@ package sheathwright.repl.memory;
 
 import java.util.HashMap;
 import java.util.Map;
+import sheathwright.figure.Shown;
 import sheathwright.repl.memory.Definitions.Definition;
 import sheathwright.repl.memory.Values.Stale;
 
@@ -43,8 +44,7 @@ public final class Plan {
     if (stays == null && isWaiting && values.nanos(each.name()) > NANOS_AT_ONCE) {
       stays =
           new Stale(
-              "takes %.1f s to work out; Enter alone does"
-                  .formatted(values.nanos(each.name()) / 1e9),
+              Shown.text("takes %.1f s to work out; Enter alone does", values.nanos(each.name()) / 1e9),
               true);
     }
     isStale.put(each.name(), stays != null);

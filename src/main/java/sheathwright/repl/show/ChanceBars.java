@@ -40,7 +40,7 @@ final class ChanceBars {
     List<String> lines = new ArrayList<>(List.of("bad sheets, of 100 houses"));
     for (int count = first; count <= last; count++) {
       int length = (int) Math.round((columns - BESIDE) * chances.of(count) / highest);
-      lines.add(bar("%5d".formatted(count), length, chances.of(count)));
+      lines.add(bar(Shown.text("%5d", count), length, chances.of(count)));
     }
     if (chances.moreThan(last) > 0) {
       int length = (int) Math.round((columns - BESIDE) * chances.moreThan(last) / highest);
@@ -52,6 +52,6 @@ final class ChanceBars {
   }
 
   private static String bar(String label, int length, double chance) {
-    return "%s  %s %.1f".formatted(label, "#".repeat(length), chance * 100);
+    return Shown.text("%s  %s %.1f", label, "#".repeat(length), chance * 100);
   }
 }

@@ -58,7 +58,7 @@ public final class Explained {
     }
     int steps = Working.count(traced);
     if (steps > traced.size()) {
-      lines.add("all %d steps: explain all %s".formatted(steps, typed.isEmpty() ? "…" : typed));
+      lines.add("all %s steps: explain all %s".formatted(steps, typed.isEmpty() ? "…" : typed));
     }
     return String.join("\n", lines);
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
+import sheathwright.figure.Shown;
 import sheathwright.roof.Box;
 import sheathwright.roof.Centers;
 import sheathwright.roof.Outline;
@@ -90,7 +91,7 @@ public final class CourseLayout {
   @Override
   public String toString() {
     int sheets = laid.sheets().size();
-    return "%d %s laid on %s".formatted(sheets, sheets == 1 ? "sheet" : "sheets", plane);
+    return "%s %s laid on %s".formatted(sheets, sheets == 1 ? "sheet" : "sheets", plane);
   }
 
   /** Lays one plane. */
@@ -115,8 +116,7 @@ public final class CourseLayout {
       List<Double> heights = CourseHeights.of(bounds.height(), rules.stripRule());
       if (heights.size() > MOST_COURSES) {
         throw new RefusedException(
-            "the plane is %.0f in high, more than 200 courses; give lengths in feet or inches as they are"
-                .formatted(bounds.height()));
+            Shown.text("the plane is %.0f in high, more than 200 courses; give lengths in feet or inches as they are", bounds.height()));
       }
       List<Sheet> sheets = new ArrayList<>();
       List<Joint> met = new ArrayList<>();

@@ -4,15 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.DoubleStream;
 import sheathwright.cutting.CommonUnit;
 import sheathwright.cutting.Patience;
 import sheathwright.cutting.sheet.CutSheet;
-import sheathwright.cutting.sheet.Offcut;
 import sheathwright.cutting.sheet.PlacedPiece;
 import sheathwright.cutting.sheet.SheetCutting;
-import sheathwright.cutting.sheet.SheetOrder;
-import sheathwright.cutting.sheet.SheetPiece;
 import sheathwright.cutting.sheet.SheetPlan;
 import sheathwright.figure.Lengths;
 
@@ -65,22 +61,13 @@ public record CutList(List<Placed> pieces, int sheets, int atLeast, int cuts) {
       double kerf,
       List<CutPiece> pieces,
       Patience patience) {
-    CommonUnit unit = CommonUnit.of(lengths(sheet, onHand, kerf, pieces));
-    SheetOrder order =
-        new SheetOrder(
-            unit.units(sheet.width()),
-            unit.units(sheet.height()),
-            onHand.stream()
-                .map(each -> new Offcut(unit.units(each.width()), unit.units(each.height()), 1))
-                .toList(),
-            pieces.stream()
-                .map(
-                    each ->
-                        new SheetPiece(
-                            unit.units(each.width()), unit.units(each.height()), each.count()))
-                .toList(),
-            unit.units(kerf));
-    SheetPlan plan = SheetCutting.plan(order, patience);
+    CutOrder order = CutOrder.of(sheet, onHand, kerf, pieces);
+    return of(order, pieces, SheetCutting.plan(order.order(), patience));
+  }
+
+  /** A plan of whole numbers, in inches. */
+  public static CutList of(CutOrder order, List<CutPiece> pieces, SheetPlan plan) {
+    CommonUnit unit = order.unit();
     List<Placed> placed = new ArrayList<>();
     int bought = 0;
     int taken = 0;
@@ -97,16 +84,6 @@ public record CutList(List<Placed> pieces, int sheets, int atLeast, int cuts) {
       }
     }
     return new CutList(placed, plan.newSheets(), plan.atLeast(), plan.cuts());
-  }
-
-  private static double[] lengths(
-      StockSheet sheet, List<StockSheet> onHand, double kerf, List<CutPiece> pieces) {
-    DoubleStream fixed = DoubleStream.of(sheet.width(), sheet.height(), kerf);
-    DoubleStream stock =
-        onHand.stream().flatMapToDouble(each -> DoubleStream.of(each.width(), each.height()));
-    DoubleStream wanted =
-        pieces.stream().flatMapToDouble(each -> DoubleStream.of(each.width(), each.height()));
-    return DoubleStream.concat(fixed, DoubleStream.concat(stock, wanted)).toArray();
   }
 
   /** Sheet by sheet what is cut out of it, as the crew's tape has it. */

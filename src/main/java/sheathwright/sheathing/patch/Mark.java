@@ -156,7 +156,7 @@ public record Mark(
     List<Double> centers = supports.centers(Reading.aside()).between(-1, 1e5);
     if (bay < 1 || bay >= centers.size() || course < 1) {
       throw new RefusedException(
-          "mark %s is in bay %d, course %d; both are counted from 1, bays from the left and courses from the eave"
+          "mark %s is in bay %s, course %s; both are counted from 1, bays from the left and courses from the eave"
               .formatted(key, bay, course));
     }
     double left = centers.get(bay - 1);

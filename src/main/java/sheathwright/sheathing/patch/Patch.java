@@ -31,7 +31,7 @@ public record Patch(
   /** Where it lies, what its ends stand on, and which marks it cures. */
   @Override
   public String toString() {
-    return "P%d in %s at %s along and %s up, %s by %s in, left %s, right %s; cures %s"
+    return "P%s in %s at %s along and %s up, %s by %s in, left %s, right %s; cures %s"
         .formatted(
             number,
             place,

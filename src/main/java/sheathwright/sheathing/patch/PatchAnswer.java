@@ -112,7 +112,7 @@ public final class PatchAnswer {
         "the patches of " + plane.name(),
         patches,
         Roll.<Patch>column(
-            "patch", patch -> word(solution, "P%d in %s".formatted(patch.number(), patch.place()))),
+            "patch", patch -> word(solution, "P%s in %s".formatted(patch.number(), patch.place()))),
         Roll.column("marks", patch -> word(solution, String.join(", ", patch.marks()))),
         Roll.column("along_in", patch -> inches(solution, patch.box().left())),
         Roll.column("up_in", patch -> inches(solution, patch.box().bottom())),

@@ -77,8 +77,7 @@ final class PlaceMaker {
     lines.add(bounds.top());
     if (courses() > MOST_COURSES) {
       throw new RefusedException(
-          "the plane is %.0f in high, more than 200 courses; give lengths in feet or inches as they are"
-              .formatted(bounds.height()));
+          Shown.text("the plane is %.0f in high, more than 200 courses; give lengths in feet or inches as they are", bounds.height()));
     }
   }
 
@@ -94,7 +93,7 @@ final class PlaceMaker {
   MeasuredJoint.Plain withCourse(MeasuredJoint.Plain joint) {
     if (joint.course() < 1 || joint.course() > courses()) {
       throw new RefusedException(
-          "course is %d, but plane %s has %d, counted from its lowest point"
+          "course is %s, but plane %s has %s, counted from its lowest point"
               .formatted(joint.course(), plane, courses()));
     }
     return joint;
@@ -114,7 +113,7 @@ final class PlaceMaker {
             .orElseThrow();
     if (joint.along() <= reach.left() || joint.along() >= reach.right()) {
       throw new RefusedException(
-          "joint_in is %s, but course %d of plane %s goes from %s to %s in; measure from the plane's lower left corner"
+          "joint_in is %s, but course %s of plane %s goes from %s to %s in; measure from the plane's lower left corner"
               .formatted(
                   Shown.plain(joint.along()),
                   joint.course(),

@@ -221,7 +221,7 @@ public final class PlaceMap {
     if (board.isPresent()) {
       return "%s, boards of %s".formatted(plane, board.get());
     }
-    return "%d places on %s, joints %s"
+    return "%s places on %s, joints %s"
         .formatted(places.size(), plane, joints.areAssumed() ? "assumed" : "measured");
   }
 }

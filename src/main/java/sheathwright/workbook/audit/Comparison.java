@@ -155,7 +155,7 @@ final class Comparison {
                 "line",
                 "",
                 Pane.told(stands.rows().getOrDefault(row, new TreeMap<>())),
-                "line %d was put in".formatted(row + 1)));
+                "line %s was put in".formatted(row + 1)));
       }
     }
   }
@@ -192,7 +192,7 @@ final class Comparison {
               "line",
               Pane.told(written.rows().get(row)),
               "",
-              "line %d was emptied".formatted(row + 1)),
+              "line %s was emptied".formatted(row + 1)),
           blank);
     } else {
       for (Change change : blank) {

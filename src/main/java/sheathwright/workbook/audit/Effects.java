@@ -228,7 +228,7 @@ final class Effects {
           Finding.of(
               Verdict.STALE,
               "formula",
-              "%d more".formatted(stale.size() - LISTED),
+              "%s more".formatted(stale.size() - LISTED),
               "so many formulas more hold what they do not come to: the file was saved by a program that does not recalculate"));
     }
   }

@@ -136,7 +136,7 @@ final class SheetReading {
     }
     Held held = held(type == null ? "n" : type, formula, value.toString(), isOpen);
     if (!held.isEmpty() || isOpen) {
-      count.add(formula.length());
+      count.add(0);
       pane.put(row, column, held);
     }
   }
@@ -153,9 +153,11 @@ final class SheetReading {
       return text;
     }
     Shared first = shared.get(number);
-    return first == null
-        ? "#REF!"
-        : References.shifted(first.formula(), row - first.row(), column - first.column());
+    if (first == null) {
+      return "#REF!";
+    }
+    count.add(first.formula().length());
+    return References.shifted(first.formula(), row - first.row(), column - first.column());
   }
 
   private Held held(String type, String formula, String value, boolean isOpen) {

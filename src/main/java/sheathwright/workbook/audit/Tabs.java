@@ -67,7 +67,7 @@ final class Tabs {
             .flatMap(formula -> Spot.of(formula).stream())
             .filter(spot -> spot.sheet().equals(tab))
             .count();
-    return untied == 0 ? "" : "; nothing ties any more that uses its %d names".formatted(untied);
+    return untied == 0 ? "" : "; nothing ties any more that uses its %s names".formatted(untied);
   }
 
   /** Whether most of one tab's cells stand in another. */

@@ -18,6 +18,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.figure.Condition;
@@ -29,6 +30,7 @@ import sheathwright.figure.Solution;
 import sheathwright.figure.Step;
 import sheathwright.figure.Table;
 import sheathwright.figure.Traced;
+import sheathwright.workbook.book.Look.Part;
 import sheathwright.workbook.file.LogProvider;
 import sheathwright.workbook.file.Particulars;
 
@@ -111,6 +113,26 @@ public final class Book {
     // drawings stand on lines of this height: no program is to choose another by its letters
     tab.sheet().getCTWorksheet().getSheetFormatPr().setCustomHeight(true);
     tabs.put(name, tab);
+    return tab;
+  }
+
+  /** A new tab behind another, with its columns and under the same title but for its name. */
+  Tab tabBehind(Tab before, String name) {
+    int[] widths = IntStream.range(0, before.columns()).map(before::width).toArray();
+    Tab tab = tab(name, widths);
+    for (int column = 0; column < tab.columns(); column++) {
+      tab.text(0, column, column == 0 ? name : "", Part.TITLE);
+      tab.text(1, column, before.textAt(1, column), Part.SUBTITLE);
+    }
+    for (int line = 0; line <= 1; line++) {
+      tab.row(line).height(before.height(line));
+    }
+    List<Tab> all = new ArrayList<>(tabs.values());
+    all.remove(tab);
+    all.add(all.indexOf(before) + 1, tab);
+    tabs.clear();
+    all.forEach(each -> tabs.put(each.name(), each));
+    workbook.setSheetOrder(name, all.indexOf(tab));
     return tab;
   }
 

@@ -29,8 +29,11 @@ final class PackedBook {
   private static final List<String> AFTER_VALIDATIONS = List.of("<hyperlinks>", "<printOptions ");
   private static final String END_OF_NAMES = "</definedNames>";
 
-  /** The first day that a packed file can bear: the same lines always make the same bytes. */
-  private static final LocalDateTime FIXED_DATE = LocalDateTime.of(1980, 1, 1, 0, 0);
+  /**
+   * The first moment that a packed file bears without a time zone beside it: the same lines always
+   * make the same bytes.
+   */
+  private static final LocalDateTime FIXED_DATE = LocalDateTime.of(1980, 1, 1, 0, 0, 2);
 
   private final XSSFWorkbook workbook;
   private final DefinedNames names;

@@ -25,6 +25,9 @@ public final class Page {
   /** So much of a page is surely filled before another program begins the next. */
   private static final double SURELY = 0.98;
 
+  /** Title, heading and column heads of a list that fills a page, in points. */
+  private static final double TOP = 120;
+
   /** So many lines at least stand on the page of their heading. */
   private static final int LINES_WITH_A_HEADING = 2;
 
@@ -55,6 +58,15 @@ public final class Page {
     if (used + points > POINTS_UPRIGHT && tab.next() > first) {
       sheet.setRowBreak(tab.next() - 1);
     }
+  }
+
+  /** Whether a list of a tab is so tall that it takes more than a page under its headings. */
+  static boolean isLongerThanOne(Tab tab, double points) {
+    return points > (roomOn(tab, isUpright(tab)) - TOP);
+  }
+
+  private static boolean isUpright(Tab tab) {
+    return tab.isOnOnePage() || tab.characters() <= WIDEST_UPRIGHT;
   }
 
   /** Begins a new page. */
@@ -96,12 +108,7 @@ public final class Page {
    * before a heading that would stand alone at the foot of one, or where a page is full.
    */
   private static void breakBetweenLists(Tab tab, boolean isUpright) {
-    double dots = 0;
-    for (int column = 0; column < tab.across(); column++) {
-      dots += tab.sheet().getColumnWidthInPixels(column);
-    }
-    double scale = Math.min(1, (isUpright ? WIDE_UPRIGHT : WIDE_ACROSS) / (dots * POINTS_A_DOT));
-    double room = (isUpright ? POINTS_UPRIGHT : POINTS_ACROSS) * SURELY / scale;
+    double room = roomOn(tab, isUpright);
     double again = 0;
     for (int line = tab.firstRepeated(); line <= tab.lastRepeated(); line++) {
       again += tab.height(line);
@@ -121,6 +128,16 @@ public final class Page {
       used += tab.height(line);
       isFresh = isFresh && (line < Tab.FIRST_LINE || tab.isBlank(line));
     }
+  }
+
+  /** How tall a page of a tab is as its lines are counted, in points. */
+  private static double roomOn(Tab tab, boolean isUpright) {
+    double dots = 0;
+    for (int column = 0; column < tab.across(); column++) {
+      dots += tab.sheet().getColumnWidthInPixels(column);
+    }
+    double scale = Math.min(1, (isUpright ? WIDE_UPRIGHT : WIDE_ACROSS) / (dots * POINTS_A_DOT));
+    return (isUpright ? POINTS_UPRIGHT : POINTS_ACROSS) * SURELY / scale;
   }
 
   /** How tall what begins in a line is that is not to be cut; 0 where nothing begins. */
@@ -169,7 +186,7 @@ public final class Page {
     sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.BOTTOM, 0.7);
     PrintSetup print = sheet.getPrintSetup();
     print.setFitWidth((short) 1);
-    boolean isUpright = tab.isOnOnePage() || tab.characters() <= WIDEST_UPRIGHT;
+    boolean isUpright = isUpright(tab);
     print.setFitHeight((short) (tab.isOnOnePage() ? 1 : pages(tab, isUpright)));
     if (!tab.isKeptBack() && tab.repeats() && print.getFitHeight() != 1) {
       sheet.setRepeatingRows(new CellRangeAddress(tab.firstRepeated(), tab.lastRepeated(), -1, -1));

@@ -190,8 +190,12 @@ public final class Tab {
     return hasOneList() ? listings.get(0).firstLine() - 1 : lastRepeated;
   }
 
+  /** Whether one list is what stands on it, and not a few lines beside it. */
   boolean hasOneList() {
-    return listings.size() == 1 && firstRepeated == 0 && !isOnOnePage;
+    return listings.size() == 1
+        && firstRepeated == 0
+        && !isOnOnePage
+        && 2 * listings.get(0).roll().rows().size() > next - listings.get(0).firstLine();
   }
 
   /** Characters that fit in a line across the page. */
@@ -624,6 +628,32 @@ public final class Tab {
             roll.only(seen),
             kept(headings, roll.columns(), seen),
             kept(units, roll.columns(), seen));
+  }
+
+  /**
+   * A list under its heading, where other things stand beside it. A program repeats one run of
+   * lines of a tab only: a list that is longer than a page has a tab of its own, behind this one,
+   * whose every page begins with its headings.
+   *
+   * @param name of that tab
+   */
+  public Listing listUnder(
+      String heading, String name, Roll roll, List<String> headings, List<Unit<?>> units) {
+    heading(heading);
+    if (!isLongerThanAPage(roll)) {
+      return list(roll, headings, units);
+    }
+    Tab own = book.tabBehind(this, name);
+    text(next, 0, "It is longer than a page, on a tab of its own:", Part.NOTE);
+    next++;
+    link(next++, 0, own);
+    own.heading(heading);
+    return own.list(roll, headings, units);
+  }
+
+  /** Whether a list takes more than a page by itself. */
+  public boolean isLongerThanAPage(Roll roll) {
+    return Page.isLongerThanOne(this, roll.rows().stream().mapToDouble(this::tallOf).sum());
   }
 
   /** The same; a line whose first column says a word for nothing is not shown. */

@@ -61,7 +61,7 @@ public final class CalculatorBook {
                 "Calculators for a wood roof deck", "Each library function as a page that works"));
     book.leaveOutEmptyPages();
     String subtitle =
-        live.size() == 1 ? "one function" : "%d functions, each on a page".formatted(live.size());
+        live.size() == 1 ? "one function" : "%s functions, each on a page".formatted(live.size());
     live.forEach(each -> book.leaveNamesToTables(each.results()));
     ContentsPage contents = ContentsPage.of(book, subtitle);
     live.forEach(each -> pages.put(each, FunctionPage.write(book, each, contents.tab())));

@@ -12,6 +12,7 @@ import org.apache.poi.xddf.usermodel.chart.XDDFBarChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
+import sheathwright.figure.Shown;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Listing;
 import sheathwright.workbook.book.Tab;
@@ -79,8 +80,7 @@ public final class ChanceChart {
     return new Layer.Words(
         "Chances of " + below,
         heading + ": chart of chances",
-        "A bar for each number of %s from 0 to %d; the highest stands at %d, %.0f of 100 houses; none in %.0f of 100; as this was written."
-            .formatted(
+        Shown.text("A bar for each number of %s from 0 to %s; the highest stands at %s, %.0f of 100 houses; none in %.0f of 100; as this was written.", 
                 below, part.last(), highest, chances.get(highest) * 100, chances.get(0) * 100));
   }
 }

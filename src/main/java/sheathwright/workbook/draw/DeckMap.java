@@ -1,11 +1,13 @@
 package sheathwright.workbook.draw;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.function.UnaryOperator;
 import sheathwright.figure.Lengths;
 import sheathwright.figure.Reading;
 import sheathwright.figure.Shown;
@@ -57,6 +59,7 @@ public final class DeckMap {
   private final List<Mark.Seen> marks;
   private final List<Patch> patches;
   private final Box bounds;
+  private final Optional<UnaryOperator<String>> numbers;
   private final List<Box> labeled = new ArrayList<>();
   private final double scale;
 
@@ -67,7 +70,8 @@ public final class DeckMap {
       List<Joint> bareJoints,
       Optional<PlaceMap> old,
       List<Mark> marks,
-      List<Patch> patches) {
+      List<Patch> patches,
+      Optional<UnaryOperator<String>> numbers) {
     this.plane = plane;
     this.supports = supports;
     this.sheets = sheets;
@@ -75,6 +79,7 @@ public final class DeckMap {
     this.old = old;
     this.marks = marks.stream().map(mark -> mark.seen(Reading.aside())).toList();
     this.patches = patches;
+    this.numbers = numbers;
     this.bounds = plane.outline(Reading.aside()).bounds();
     this.scale =
         Math.max(bounds.width() / PAGE_POINTS, bounds.height() / (MOST_LINES * LINE_POINTS));
@@ -94,7 +99,8 @@ public final class DeckMap {
             laid.joints().stream().filter(joint -> !joint.isSupported()).toList(),
             Optional.empty(),
             marks,
-            patches)
+            patches,
+            Optional.empty())
         .on(page, heading);
   }
 
@@ -106,6 +112,34 @@ public final class DeckMap {
       Supports supports,
       List<Mark> marks,
       List<Patch> patches) {
+    draw(page, heading, map, supports, marks, patches, Optional.empty());
+  }
+
+  /**
+   * The same for somebody who has no use for keys: marks, and what is new for them, are called by
+   * the numbers of a list.
+   *
+   * @param numbers of the marks
+   */
+  public static void numbered(
+      Tab page,
+      String heading,
+      PlaceMap map,
+      Supports supports,
+      List<Mark> marks,
+      List<Patch> patches,
+      UnaryOperator<String> numbers) {
+    draw(page, heading, map, supports, marks, patches, Optional.of(numbers));
+  }
+
+  private static void draw(
+      Tab page,
+      String heading,
+      PlaceMap map,
+      Supports supports,
+      List<Mark> marks,
+      List<Patch> patches,
+      Optional<UnaryOperator<String>> numbers) {
     new DeckMap(
             map.plane(),
             supports,
@@ -113,7 +147,8 @@ public final class DeckMap {
             List.of(),
             Optional.of(map),
             marks,
-            patches)
+            patches,
+            numbers)
         .on(page, heading);
   }
 
@@ -139,7 +174,7 @@ public final class DeckMap {
     patches.forEach(patch -> patch(sketch, patch));
     sketch.lines(Pen.SHEET, sheetEdges());
     openings(sketch);
-    old.ifPresent(map -> keys(sketch, map));
+    old.filter(map -> numbers.isEmpty()).ifPresent(map -> keys(sketch, map));
     marks.forEach(mark -> mark(sketch, mark));
     joints(sketch);
     sketch.areas(Pen.OUTLINE, OnWood.rings(plane.outline(Reading.aside()).regions()));
@@ -151,23 +186,37 @@ public final class DeckMap {
   private String inWords() {
     List<String> told = new ArrayList<>();
     told.add(
-        "Plane %s to scale, %s along the eave and %s up the slope, with %d %s"
+        "Plane %s to scale, %s along the eave and %s up the slope, with %s %s"
             .formatted(
                 plane.name(),
                 Lengths.inFeetAndInches(bounds.width()),
                 Lengths.inFeetAndInches(bounds.height()),
                 sheets.size(),
-                old.isPresent() ? "old sheets by their keys" : "sheets as they would be laid"));
+                old.isEmpty()
+                    ? "sheets as they would be laid"
+                    : numbers.isPresent() ? "old sheets" : "old sheets by their keys"));
     told.add(plane.openings(Reading.aside()).size() + " openings");
     told.add(
         marks.isEmpty()
             ? "nothing marked"
             : "marked: "
                 + marks.stream()
-                    .map(mark -> mark.key() + " " + Shown.inWords(mark.finding().word()))
-                    .collect(Collectors.joining(", ")));
-    told.add(patches.isEmpty() ? "nothing cut out" : patches.size() + " patches, P1 and on");
+                    .map(mark -> called(mark.key()) + " " + Shown.inWords(mark.finding().word()))
+                    .collect(joining(", ")));
+    told.add(patches.isEmpty() ? "nothing cut out" : patches.size() + " patches");
     return String.join("; ", told) + ".";
+  }
+
+  /** What a mark is called: its key, or the number that stands for it. */
+  private String called(String mark) {
+    return numbers.map(number -> "No. " + number.apply(mark)).orElse(mark);
+  }
+
+  /** What stands on a patch: its own number, or those of the marks that it is for. */
+  private String labelOf(Patch patch) {
+    return numbers
+        .map(number -> patch.marks().stream().map(number).distinct().collect(joining(", ")))
+        .orElse("P" + patch.number());
   }
 
   private void wood(Sketch sketch) {
@@ -213,15 +262,15 @@ public final class DeckMap {
     }
     sketch.areas(Pen.PATCH, rings);
     sketch.lines(Pen.HATCH, Hatching.lines(rings, 45, HATCH_POINTS * scale));
-    label(sketch, "P" + patch.number(), new Spot(patch.box().middleX(), patch.box().top()), -8);
+    label(sketch, labelOf(patch), new Spot(patch.box().middleX(), patch.box().top()), -8);
   }
 
   private void mark(Sketch sketch, Mark.Seen mark) {
     OnWood part = OnWood.of(plane, mark.box());
     sketch.areas(mark.isCutOut() ? Pen.MARK : Pen.NOTE, part.rings());
     char letter = mark.finding().letter();
-    boolean hasIt = mark.key().startsWith(letter + "-");
-    label(sketch, hasIt ? mark.key() : letter + " " + mark.key(), part.middle(), 0);
+    String key = numbers.map(number -> number.apply(mark.key())).orElse(mark.key());
+    label(sketch, key.startsWith(letter + "-") ? key : letter + " " + key, part.middle(), 0);
   }
 
   private void joints(Sketch sketch) {
@@ -304,11 +353,14 @@ public final class DeckMap {
                 old.isEmpty() ? "sheets" : isOfBoards() ? "the plane's sides" : "the old sheets",
                 supports,
                 Lengths.inFeetAndInches(bounds.height())));
-    if (isOfBoards()) {
+    if (isOfBoards() && numbers.isEmpty()) {
       key.add(
           "The deck is boards, which have no places: a mark is known by the plane and its own key.");
     }
-    old.filter(map -> !isOfBoards())
+    if (numbers.isPresent() && !isOfBoards() && old.orElseThrow().joints().areAssumed()) {
+      key.add("How the old sheets lie is assumed: nobody has measured their joints yet.");
+    }
+    old.filter(map -> !isOfBoards() && numbers.isEmpty())
         .ifPresent(
             map -> {
               PlaceKey first = map.places(Reading.aside()).get(0).key();
@@ -322,7 +374,10 @@ public final class DeckMap {
                               : "joints as far as they were measured"));
             });
     if (!patches.isEmpty()) {
-      key.add("Hatched with a heavy edge, P1, P2, …: cut out and put in new.");
+      key.add(
+          numbers.isPresent()
+              ? "Hatched with a heavy edge: cut out and put in new, for the numbers of the list."
+              : "Hatched with a heavy edge, P1, P2, …: cut out and put in new.");
     }
     Set<Finding> found = new LinkedHashSet<>();
     marks.forEach(mark -> found.add(mark.finding()));
@@ -330,7 +385,8 @@ public final class DeckMap {
       List<String> letters = new ArrayList<>();
       found.forEach(finding -> letters.add(finding.letter() + " " + Shown.inWords(finding.word())));
       key.add(
-          "A tinted box with a letter and the mark's key; broken where the wood stays: "
+          "A tinted box with a letter and the mark's %s; broken where the wood stays: "
+                  .formatted(numbers.isPresent() ? "number in the list" : "key")
               + String.join(", ", letters)
               + ".");
     }

@@ -68,7 +68,7 @@ public final class HeldChart {
     return new Layer.Words(
         "What was meant and what held",
         heading + ": chart of what was meant and what held",
-        "Two lines of %d points: how many houses of 100 each percentile was meant to hold in, a broken line, and how many it held in, a full line, as this was written."
+        "Two lines of %s points: how many houses of 100 each percentile was meant to hold in, a broken line, and how many it held in, a full line, as this was written."
             .formatted(part.listing().roll().rows().size()));
   }
 }

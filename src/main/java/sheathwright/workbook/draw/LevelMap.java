@@ -84,7 +84,7 @@ public final class LevelMap {
   }
 
   private String inWords(double greatest) {
-    return "Map of %d rafters to scale, with lines of the same build-up; the most is %s in."
+    return "Map of %s rafters to scale, with lines of the same build-up; the most is %s in."
         .formatted(rafters.size(), Lengths.inInches(greatest));
   }
 

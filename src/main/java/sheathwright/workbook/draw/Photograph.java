@@ -20,6 +20,7 @@ import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 import javax.imageio.stream.ImageInputStream;
 import sheathwright.figure.RefusedException;
+import sheathwright.figure.Shown;
 
 /**
  * A photograph as it may leave the house: upright, at most 1,200 dots long, and newly written, so
@@ -87,8 +88,7 @@ public record Photograph(byte[] bytes, int wide, int high) {
   /** Says that a file of so many bytes is not read. */
   public static RefusedException tooLarge(long bytes) {
     return new RefusedException(
-        "it has %.1f MB; a picture may have up to %d MB, so save it smaller"
-            .formatted(bytes / 1e6, LARGEST_FILE / 1_000_000));
+        Shown.text("it has %.1f MB; a picture may have up to %s MB, so save it smaller", bytes / 1e6, LARGEST_FILE / 1_000_000));
   }
 
   private static boolean isPhonesOwn(byte[] file) {

@@ -73,7 +73,7 @@ public final class SagChart {
     return new Layer.Words(
         Drawing.SAG.named(part.plane()),
         heading + ": chart of the wood against the string",
-        "Two lines of %d points, %s: before, a broken line, %s; after, a full line, %s; in inches above the string, as this was written."
+        "Two lines of %s points, %s: before, a broken line, %s; after, a full line, %s; in inches above the string, as this was written."
             .formatted(
                 part.last() - part.first() + 1,
                 below,

@@ -5,6 +5,7 @@ import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.Roll;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.life.firm.Held;
@@ -35,7 +36,7 @@ final class HeldPage {
 
     static Line of(Held held) {
       return new Line(
-          "P%.0f".formatted(held.chance() * 100),
+          Shown.text("P%.0f", held.chance() * 100),
           percent("meant_pct", held.chance()),
           Figure.constant("within", held.houses().within(), Units.RATIO, TRIED),
           Figure.constant("of", held.houses().houses(), Units.RATIO, TRIED),
@@ -61,7 +62,7 @@ final class HeldPage {
       return;
     }
     tab.paragraph(
-        "Each of %d closed jobs of history.csv was forecast from all others: how many stayed within the percentile that was meant. Held above meant is caution; held below meant is a forecast that says too few. Least and most are what so few jobs leave open, 95 of 100."
+        "Each of %s closed jobs of history.csv was forecast from all others: how many stayed within the percentile that was meant. Held above meant is caution; held below meant is a forecast that says too few. Least and most are what so few jobs leave open, 95 of 100."
             .formatted(history.jobs()));
     List<Line> lines = history.curve().stream().map(Line::of).toList();
     Roll roll =

@@ -89,7 +89,7 @@ public final class HomeBook {
 
   private byte[] written() {
     Letter quote = letter("Your quote", 34, 10, 12, 14, 15);
-    Sheaf seen = Sheaf.of("What we found", name -> letter(name, 28, 14, 16, 16, 22).tab());
+    Sheaf seen = Sheaf.of("What we found", name -> letter(name, 34, 12, 20, 30).tab());
     QuotePage page = new QuotePage(quote, estimate, document, date);
     Letterhead.write(quote, estimate.job().firm());
     page.write();

@@ -30,6 +30,7 @@ import sheathwright.workbook.book.Letter;
 import sheathwright.workbook.draw.RoofPlan;
 import sheathwright.workbook.told.PhotoRows;
 import sheathwright.workbook.told.Photos;
+import sheathwright.workbook.told.Places;
 import sheathwright.workbook.told.Sheaf;
 import sheathwright.workbook.told.Waiting;
 
@@ -37,7 +38,7 @@ import sheathwright.workbook.told.Waiting;
 final class SeenPage {
 
   private static final List<String> HEADINGS =
-      List.of("Where", "No.", "What we found", "Sheet", "What we do");
+      List.of("Where", "No.", "What we found", "What we do");
 
   /** A roof's rise is told for so many inches of run. */
   private static final double RUN = 12;
@@ -48,15 +49,14 @@ final class SeenPage {
   private final Sheaf sheaf;
   private final Estimate estimate;
   private final Photos photos;
+  private final Places places;
   private final Map<String, Found> found = new HashMap<>();
-
-  /** A mark with the number that the picture and the list call it by. */
-  private record Line(int number, Deck.Marked marked) {}
 
   SeenPage(Sheaf sheaf, Estimate estimate, Photos photos) {
     this.sheaf = sheaf;
     this.estimate = estimate;
     this.photos = photos;
+    places = Places.of(estimate);
     FoundWork.of(estimate).list().forEach(each -> found.put(each.mark(), each));
   }
 
@@ -69,18 +69,15 @@ final class SeenPage {
 
   private List<RoofPlan.Drawn> planes() {
     List<RoofPlan.Drawn> planes = new ArrayList<>();
-    int number = 0;
     for (Deck.Part part : estimate.deck().parts()) {
-      List<RoofPlan.Numbered> numbered = new ArrayList<>();
-      for (Mark mark : part.marks()) {
-        number++;
-        numbered.add(new RoofPlan.Numbered(number, mark.seen(Reading.aside()).box()));
-      }
       planes.add(
           new RoofPlan.Drawn(
-              WhereWords.inPicture(estimate, part.plane()),
+              places.inPicture(part.plane()),
               part.plane(),
-              numbered,
+              places.marks().stream()
+                  .filter(mark -> mark.marked().part() == part)
+                  .map(mark -> new RoofPlan.Numbered(mark.number(), seen(mark).box()))
+                  .toList(),
               fromAbove(part.plane())));
     }
     return planes;
@@ -98,7 +95,7 @@ final class SeenPage {
   }
 
   private void marks() {
-    List<Line> lines = lines();
+    List<Places.Numbered> lines = places.marks();
     if (lines.isEmpty()) {
       sheaf.heading("What is marked");
       Letter.on(sheaf.tab())
@@ -111,51 +108,34 @@ final class SeenPage {
         lines,
         (some, part) -> roll(Sheaf.named("marked", part), some),
         HEADINGS,
-        Arrays.asList(null, null, null, null, null));
+        Arrays.asList(null, null, null, null));
     PhotoRows.write(sheaf, "Photographs of what is marked", photographs(lines));
   }
 
-  /** The marks in the order in which the picture numbers them. */
-  private List<Line> lines() {
-    List<Line> lines = new ArrayList<>();
-    for (Deck.Part part : estimate.deck().parts()) {
-      for (Deck.Marked marked : estimate.deck().marked()) {
-        if (marked.part() == part) {
-          lines.add(new Line(lines.size() + 1, marked));
-        }
-      }
-    }
-    return lines;
-  }
-
-  private Roll roll(String name, List<Line> lines) {
+  private Roll roll(String name, List<Places.Numbered> lines) {
     return Roll.of(
         name,
         "what is marked",
         lines,
-        words("where", this::where),
+        words("where", places::where),
         words("number", line -> String.valueOf(line.number())),
         words("found", line -> found(seen(line).finding())),
-        words("sheet", line -> found.get(seen(line).key()).key()),
         words("done", line -> done(line.marked())));
   }
 
-  private static Roll.Column<Line> words(String name, Function<Line, String> words) {
+  private static Roll.Column<Places.Numbered> words(
+      String name, Function<Places.Numbered, String> words) {
     return Roll.column(name, line -> (Traced) Choice.literal(words.apply(line)));
   }
 
-  private static Mark.Seen seen(Line line) {
+  private static Mark.Seen seen(Places.Numbered line) {
     return line.marked().mark().seen(Reading.aside());
   }
 
-  private String where(Line line) {
-    return WhereWords.of(estimate, line.marked().part().plane(), seen(line).box());
-  }
-
   /** As each mark lay and opened, in the order of the list. */
-  private List<PhotoRows.Shown> photographs(List<Line> lines) {
+  private List<PhotoRows.Shown> photographs(List<Places.Numbered> lines) {
     List<PhotoRows.Shown> all = new ArrayList<>();
-    for (Line line : lines) {
+    for (Places.Numbered line : lines) {
       String key = seen(line).key();
       photos.of(key, found.get(key).key()).stream()
           .filter(photo -> SHOWN.contains(photo.view()))

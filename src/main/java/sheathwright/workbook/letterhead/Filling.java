@@ -116,7 +116,7 @@ final class Filling {
       String name = words.get(list.get(0).word()).list();
       problem(
           list.get(0),
-          "{%s.…} stands in %s, and this document has %s; copy the row until there are at least %d"
+          "{%s.…} stands in %s, and this document has %s; copy the row until there are at least %s"
               .formatted(
                   name, Shown.counted(rows.size(), "row"), Shown.counted(wanted, "line"), wanted));
     }

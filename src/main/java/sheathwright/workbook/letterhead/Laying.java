@@ -48,7 +48,7 @@ final class Laying {
   private static final int FIRST_SHAPE = 1_000_000;
 
   private static final String ANCHOR =
-      "<xdr:oneCellAnchor xmlns:xdr=\"%s\" xmlns:a=\"%s\"><xdr:from><xdr:col>%d</xdr:col><xdr:colOff>0</xdr:colOff><xdr:row>%d</xdr:row><xdr:rowOff>0</xdr:rowOff></xdr:from><xdr:ext cx=\"%d\" cy=\"%d\"/>%s<xdr:clientData/></xdr:oneCellAnchor>";
+      "<xdr:oneCellAnchor xmlns:xdr=\"%s\" xmlns:a=\"%s\"><xdr:from><xdr:col>%s</xdr:col><xdr:colOff>0</xdr:colOff><xdr:row>%s</xdr:row><xdr:rowOff>0</xdr:rowOff></xdr:from><xdr:ext cx=\"%s\" cy=\"%s\"/>%s<xdr:clientData/></xdr:oneCellAnchor>";
 
   private static final String PICTURE =
       "<xdr:pic><xdr:nvPicPr><xdr:cNvPr id=\"0\" name=\"\"/><xdr:cNvPicPr><a:picLocks noChangeAspect=\"1\"/></xdr:cNvPicPr></xdr:nvPicPr><xdr:blipFill><a:blip xmlns:r=\"%s\"/><a:stretch><a:fillRect/></a:stretch></xdr:blipFill><xdr:spPr><a:xfrm><a:off x=\"0\" y=\"0\"/><a:ext cx=\"0\" cy=\"0\"/></a:xfrm><a:prstGeom prst=\"rect\"><a:avLst/></a:prstGeom></xdr:spPr></xdr:pic>";

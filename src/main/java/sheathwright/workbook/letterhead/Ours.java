@@ -117,7 +117,7 @@ final class Ours {
       Area area = names.get(name);
       if (within < area.lines()) {
         String formula =
-            word.kind() == Word.Kind.LIST ? "INDEX(%s,%d)".formatted(name, within + 1) : name;
+            word.kind() == Word.Kind.LIST ? "INDEX(%s,%s)".formatted(name, within + 1) : name;
         return result(area, within).map(result -> new Shown(formula, result));
       }
       within -= area.lines();

@@ -82,8 +82,9 @@ final class DeckPages {
     deck.measuredJoints()
         .ifPresent(
             roll -> {
-              tab.heading("End joints of the old sheets, measured");
-              tab.list(
+              tab.listUnder(
+                  "End joints of the old sheets, measured",
+                  "Joints measured",
                   roll,
                   List.of("Plane", "Course", "From the left, in"),
                   Sections.units(null, Units.RATIO, Units.INCH));
@@ -130,8 +131,12 @@ final class DeckPages {
         .measuredSupports()
         .ifPresent(
             roll -> {
-              tab.heading("Rafters, measured along the eave");
-              tab.list(roll, List.of("Plane", "Center, in"), Sections.units(null, Units.INCH));
+              tab.listUnder(
+                  "Rafters, measured along the eave",
+                  "Rafters measured",
+                  roll,
+                  List.of("Plane", "Center, in"),
+                  Sections.units(null, Units.INCH));
             });
   }
 
@@ -151,7 +156,6 @@ final class DeckPages {
     deck.marks()
         .ifPresentOrElse(
             roll -> {
-              tab.heading("What was found");
               marks(tab, roll);
             },
             () -> {
@@ -190,12 +194,13 @@ final class DeckPages {
       headings.add("Place");
       units.add(null);
     }
-    tab.list(roll, headings, units);
+    tab.listUnder("What was found", "All that was found", roll, headings, units);
   }
 
   private static void done(Tab tab, Map<String, Choice<String>> words) {
     if (!words.isEmpty()) {
       tab.heading("What is done about it");
+      tab.note("The owner's papers call them No. 1, 2, … in this order.");
       words.forEach((mark, sentence) -> tab.said(mark, sentence));
     }
   }
@@ -206,8 +211,9 @@ final class DeckPages {
         .reported()
         .ifPresent(
             roll -> {
-              tab.heading("Reported of the framing");
-              tab.list(
+              tab.listUnder(
+                  "Reported of the framing",
+                  "All that was reported",
                   roll,
                   List.of("Report", "Seen", "Where", "Evidence"),
                   Sections.units(null, null, null, null));

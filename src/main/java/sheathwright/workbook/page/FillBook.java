@@ -19,6 +19,7 @@ import sheathwright.catalog.Result;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Roll;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Step;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
@@ -106,8 +107,7 @@ public final class FillBook {
                   filled.file().name(),
                   0,
                   "",
-                  "it has %,d lines; a workbook takes at most %,d: fill it into a .csv file"
-                      .formatted(lines, MOST_LINES))));
+                  Shown.text("it has %,d lines; a workbook takes at most %,d: fill it into a .csv file", lines, MOST_LINES))));
     }
     new FillBook(filled).write(out, written);
   }

@@ -35,9 +35,10 @@ final class LevelPages {
         .flatMap(Leveling::atMiddle)
         .ifPresent(
             middle -> {
-              tab.heading("String-line readings at mid-length");
               readings =
-                  tab.list(
+                  tab.listUnder(
+                      "String-line readings at mid-length",
+                      "Readings",
                       middle.readings(),
                       List.of(
                           "Plane",

@@ -2,7 +2,9 @@ package sheathwright.workbook.page;
 
 import static java.util.stream.Collectors.joining;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import sheathwright.figure.Check;
 import sheathwright.figure.Choice;
@@ -14,6 +16,7 @@ import sheathwright.framing.sister.SisterSizes;
 import sheathwright.job.Estimate;
 import sheathwright.job.Framing;
 import sheathwright.job.path.LoadPath;
+import sheathwright.proof.CheckedLines;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Look.Part;
 import sheathwright.workbook.book.Page;
@@ -73,7 +76,19 @@ final class ProofPage {
     tab.heading("The deck in the wind, and over its supports");
     checks(tab, estimate.site().checks(), HOLDS, "falls short");
     SitePage.proof(tab, estimate);
+    checked(tab, estimate);
     Sections.cautions(tab);
+  }
+
+  /** How the functions were checked that the estimate's numbers came out of. */
+  private static void checked(Tab tab, Estimate estimate) {
+    List<Traced> values = new ArrayList<>(List.of(estimate.quote().total()));
+    Stream.of(estimate.framing().checks(), estimate.site().checks(), estimate.loadPath().checks())
+        .flatMap(List::stream)
+        .map(Check::ratio)
+        .forEach(values::add);
+    tab.heading("How these functions were checked");
+    CheckedLines.inShort(values).forEach(tab::note);
   }
 
   private static void loadPath(Tab tab, LoadPath path) {
@@ -153,7 +168,7 @@ final class ProofPage {
   /** What was counted holds as it is; a ratio no better than what it was made from is known. */
   private static void line(Tab tab, Check check, Choice<String> holding, String otherwise) {
     int line = tab.line();
-    String what = check.what().substring(0, 1).toUpperCase() + check.what().substring(1);
+    String what = check.what().substring(0, 1).toUpperCase(Locale.ROOT) + check.what().substring(1);
     tab.text(line, 0, what, Part.LABEL);
     String rule = rule(tab, check);
     if (check.isLive()) {

@@ -66,14 +66,16 @@ final class SheetsPage {
   /** On pages of their own where there are many, so that the settlement stays one page. */
   private static void marks(Tab tab, Estimate estimate, FoundWork work) {
     boolean isMarked = !work.list().isEmpty();
-    if (isMarked) {
+    if (isMarked && !tab.isLongerThanAPage(work.roll())) {
       Page.startNew(tab);
     }
-    tab.heading("Mark by mark");
     if (!isMarked) {
+      tab.heading("Mark by mark");
       tab.paragraph("Nothing is marked yet.");
     } else {
-      tab.list(
+      tab.listUnder(
+          "Mark by mark",
+          "Mark by mark",
           work.roll(),
           List.of(
               "Mark",

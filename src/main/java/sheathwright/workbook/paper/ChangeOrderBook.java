@@ -8,6 +8,7 @@ import sheathwright.life.record.Issue;
 import sheathwright.workbook.told.OnceMore;
 import sheathwright.workbook.told.PhotoCount;
 import sheathwright.workbook.told.Photos;
+import sheathwright.workbook.told.Places;
 import sheathwright.workbook.told.Sheaf;
 
 /**
@@ -60,7 +61,8 @@ public final class ChangeOrderBook {
 
   private void pages() {
     OrderPhonePage phone =
-        new OrderPhonePage(paper.phonePage("Change order"), estimate.job(), order, on);
+        new OrderPhonePage(
+            paper.phonePage("Change order"), estimate.job(), Places.of(estimate), order, on);
     MarksPage marks = new MarksPage(paper, estimate, order, photos);
     marks.write();
     OnceMore again = phone.write(marks.asked(), marks.chosen());

@@ -16,6 +16,7 @@ import sheathwright.workbook.draw.DeckMap;
 import sheathwright.workbook.told.Photo;
 import sheathwright.workbook.told.PhotoRows;
 import sheathwright.workbook.told.Photos;
+import sheathwright.workbook.told.Places;
 import sheathwright.workbook.told.Sheaf;
 
 /** Pages that show: each plane that has one of some marks as a map, and the marks' photographs. */
@@ -26,14 +27,19 @@ final class DeckPictures {
   private final Paper paper;
   private final Estimate estimate;
   private final Photos photos;
+  private final Places places;
 
   DeckPictures(Paper paper, Estimate estimate, Photos photos) {
     this.paper = paper;
     this.estimate = estimate;
     this.photos = photos;
+    places = Places.of(estimate);
   }
 
-  /** The maps of these marks, and their sheets of paper; a plane without one takes no page. */
+  /**
+   * The maps of these marks by their numbers, and their sheets of paper; a plane without one takes
+   * no page.
+   */
   Sheaf maps(List<Share> shares) {
     Set<String> marks = marks(shares);
     Sheaf sheaf = paper.sheaf("Maps", WIDTHS);
@@ -43,7 +49,7 @@ final class DeckPictures {
               .filter(mark -> marks.contains(mark.seen(Reading.aside()).key()))
               .toList();
       if (!shown.isEmpty()) {
-        draw(sheaf, "Plane " + part.plane().name(), part, shown, List.of());
+        numbered(sheaf, "", part, shown, List.of());
       }
     }
     return sheaf;
@@ -53,7 +59,14 @@ final class DeckPictures {
   void everyPlane() {
     Sheaf sheaf = paper.sheaf("Planes", WIDTHS);
     for (Deck.Part part : estimate.deck().parts()) {
-      draw(sheaf, "Plane " + part.plane().name(), part, part.marks(), List.of());
+      sheaf.keep(DeckMap.TALLEST);
+      DeckMap.draw(
+          sheaf.tab(),
+          "Plane " + part.plane().name(),
+          part.map(),
+          part.courses().supports(),
+          part.marks(),
+          List.of());
     }
   }
 
@@ -67,7 +80,7 @@ final class DeckPictures {
               .filter(patch -> patch.marks().stream().anyMatch(marks::contains))
               .toList();
       if (!laid.isEmpty()) {
-        draw(sheaf, "Plane " + part.plane().name() + ": what is new", part, List.of(), laid);
+        numbered(sheaf, ": what is new", part, List.of(), laid);
       }
     }
   }
@@ -76,10 +89,17 @@ final class DeckPictures {
     return shares.stream().map(Share::mark).collect(Collectors.toSet());
   }
 
-  private static void draw(
-      Sheaf sheaf, String heading, Deck.Part part, List<Mark> marks, List<Patch> patches) {
+  private void numbered(
+      Sheaf sheaf, String what, Deck.Part part, List<Mark> marks, List<Patch> patches) {
     sheaf.keep(DeckMap.TALLEST);
-    DeckMap.draw(sheaf.tab(), heading, part.map(), part.courses().supports(), marks, patches);
+    DeckMap.numbered(
+        sheaf.tab(),
+        Places.headed(places.side(part.plane())) + what,
+        part.map(),
+        part.courses().supports(),
+        marks,
+        patches,
+        places::number);
   }
 
   /**
@@ -92,7 +112,7 @@ final class DeckPictures {
     Map<Photo, PhotoRows.Shown> all = new LinkedHashMap<>();
     for (Share share : shares) {
       for (Photo photo : photos.of(share.mark(), share.key())) {
-        String of = "Mark %s, %s".formatted(share.mark(), share.key());
+        String of = places.told(share.mark(), share.key());
         all.putIfAbsent(photo, new PhotoRows.Shown(photo, of));
       }
     }

@@ -12,6 +12,7 @@ import sheathwright.life.record.Issue;
 import sheathwright.workbook.told.OnceMore;
 import sheathwright.workbook.told.PhotoCount;
 import sheathwright.workbook.told.Photos;
+import sheathwright.workbook.told.Places;
 
 /**
  * What was done to a deck, to be kept for as long as the house stands: which places are new, what
@@ -62,7 +63,7 @@ public final class DeckRecordBook {
     DonePage done = new DonePage(paper, estimate, accounts, photos);
     done.write();
     OnceMore again = new OnceMore();
-    front.write(done.sums(), photographs().words(), again);
+    front.write(done.sums(), photographs().named(Places.of(estimate)::number).words(), again);
     if (!done.sums().isEmpty()) {
       front.close(Paper.told(again, done.sheaf()));
     }

@@ -18,19 +18,21 @@ import sheathwright.workbook.book.Listing;
 import sheathwright.workbook.page.Sections;
 import sheathwright.workbook.told.PhotoRows;
 import sheathwright.workbook.told.Photos;
+import sheathwright.workbook.told.Places;
 import sheathwright.workbook.told.Sheaf;
 import sheathwright.workbook.told.Told;
 
 /** What was done to a deck, place by place: why, when, by whom, what was measured. */
 final class DonePage {
 
-  private static final int[] WIDTHS = {18, 44, 19, 22, 17, 12};
-  private static final int QUANTITY = 5;
+  private static final int[] WIDTHS = {30, 36, 16, 20, 14, 6, 10};
+  private static final int QUANTITY = 6;
 
   private final Sheaf sheaf;
   private final Accounts accounts;
   private final Photos photos;
   private final Measured measured;
+  private final Places places;
   private final Map<ItemAccount, Figure<Ratio>> sums = new LinkedHashMap<>();
 
   DonePage(Paper paper, Estimate estimate, Accounts accounts, Photos photos) {
@@ -38,6 +40,7 @@ final class DonePage {
     this.accounts = accounts;
     this.photos = photos;
     measured = new Measured(estimate);
+    places = Places.of(estimate);
   }
 
   /** Its sheets of paper. */
@@ -61,8 +64,8 @@ final class DonePage {
             UnitWords.heading(item.agreed()),
             done,
             (some, part) -> roll(Sheaf.named(name, part), some),
-            List.of("Place", "Why", "Measured", "When, by whom", "Photographs", "How many"),
-            Sections.units(null, null, null, null, null, Units.RATIO));
+            List.of("Place", "Why", "Measured", "When, by whom", "Photographs", "No.", "How many"),
+            Sections.units(null, null, null, null, null, null, Units.RATIO));
     Figure<Ratio> sum = Figure.of(0, Units.RATIO);
     for (Listing part : parts) {
       sum = sum.plus(part.roll().sum("quantity", Units.RATIO));
@@ -77,11 +80,12 @@ final class DonePage {
         name,
         "the places where that was done",
         done,
-        Paper.<Share>words("place", Share::key),
+        Paper.<Share>words("place", share -> places.where(share.mark(), share.key())),
         Paper.words("why", Share::reason),
         Paper.words("measured", measured::words),
         Paper.words("when", this::when),
         Paper.words("photographs", share -> PhotoRows.keys(photos.of(share.mark(), share.key()))),
+        Paper.words("number", share -> places.number(share.mark())),
         Roll.column("quantity", share -> Told.of("quantity", share.kept())));
   }
 

@@ -19,7 +19,7 @@ final class IfItLeaksPage {
           "Look first at what goes through the roof or ends on it above that place: chimney, vent, skylight, valley, wall. Then at the eave, where ice and gutters hold water back.",
           "Water that comes in cold weather without rain is often moist air from the house that turns to water on cold wood. Look for a fan or a hose that blows into the attic.",
           "See on the map whether the place is new or was kept. A new sheet that is wet tells of water from above; so does a kept one, and it may be soft by now.",
-          "Tell us the key of the place, such as A-3-5, and send the photograph. With the key we know what lies there, how it is held, and what it looked like when it was open.");
+          "Tell us which side of the roof, how far up and how far along, or the number of the place if the list has one, and send the photograph. With that we know what lies there, how it is held, and what it looked like when it was open.");
 
   private static final List<String> CAUTIONS =
       List.of(

@@ -28,6 +28,7 @@ import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.page.Sections;
 import sheathwright.workbook.told.Letterhead;
 import sheathwright.workbook.told.OnceMore;
+import sheathwright.workbook.told.Places;
 import sheathwright.workbook.told.Told;
 
 /**
@@ -85,8 +86,9 @@ public final class InvoiceBook {
   private void pages() {
     Accounts accounts = invoice.accounts();
     Tab front = paper.page("Invoice", 36, 22, 13, 14, 16, 13);
-    OrdersPage orders = new OrdersPage(paper, estimate.job());
-    ReconciliationPage marks = new ReconciliationPage(paper, accounts, reconciliation);
+    Places places = Places.of(estimate);
+    OrdersPage orders = new OrdersPage(paper, estimate.job(), places);
+    ReconciliationPage marks = new ReconciliationPage(paper, places, accounts, reconciliation);
     orders.write(accounts.orders().all(), accounts.agreement().since());
     OnceMore again = new OnceMore();
     int state = front(front, orders, again);

@@ -29,7 +29,7 @@ import sheathwright.workbook.told.Waiting;
 /** The page of a change order that has one line a mark: where, why, its photographs, how much. */
 final class MarksPage {
 
-  private static final int[] WIDTHS = {26, 46, 19, 17, 9, 12};
+  private static final int[] WIDTHS = {30, 44, 19, 17, 7, 12};
   private static final int NUMBER = 5;
   private static final String STOP = "stop";
 
@@ -37,7 +37,7 @@ final class MarksPage {
   private static final double FOOT = 54;
 
   private static final List<String> HEADINGS =
-      List.of("Place", "Why", "Measured", "Photographs", "Mark", "How many");
+      List.of("Place", "Why", "Measured", "Photographs", "No.", "How many");
   private static final List<Unit<?>> UNITS =
       Sections.units(null, null, null, null, null, Units.RATIO);
 
@@ -45,6 +45,7 @@ final class MarksPage {
   private final NextOrder order;
   private final Photos photos;
   private final Measured measured;
+  private final Places places;
   private final List<String> causes;
   private final List<String> framing;
   private final List<Asked> asked = new ArrayList<>();
@@ -55,6 +56,7 @@ final class MarksPage {
     this.order = order;
     this.photos = photos;
     measured = new Measured(estimate);
+    places = Places.of(estimate);
     causes = Causes.sentences(estimate);
     framing = Waiting.sentences(estimate);
     chosen = order.chosen().stream().map(Chosen::of).toList();
@@ -81,7 +83,7 @@ final class MarksPage {
     order.accounts().items().forEach(this::included);
     order.priceOpen().forEach(this::open);
     waiting();
-    PhotoCount count = Asked.photographs(order, photos);
+    PhotoCount count = Asked.photographs(order, photos).named(places::number);
     sheaf.heading("Photographs", sheaf.tab().tallOf(count.words()));
     if (count.missing().isEmpty()) {
       sheaf.paragraph(count.words());
@@ -176,11 +178,11 @@ final class MarksPage {
         Sheaf.named(name, part),
         "marks of the change order",
         shares,
-        Paper.<Share>words("place", share -> Places.inWords(share.key())),
+        Paper.<Share>words("place", share -> places.where(share.mark(), share.key())),
         Paper.words("why", Asked::why),
         Paper.words("measured", measured::words),
         Paper.words("photographs", share -> PhotoRows.keys(photos.of(share.mark(), share.key()))),
-        Paper.words("mark", Share::mark),
+        Paper.words("number", share -> places.number(share.mark())),
         Roll.column("quantity", share -> Told.of("quantity", quantity.apply(share))));
   }
 
@@ -210,10 +212,12 @@ final class MarksPage {
     for (Found found : unpriced) {
       sheaf.paragraph(
           "%s: %s. No price was agreed for it; we talk first."
-              .formatted(found.key(), found.reason()));
+              .formatted(places.told(found.mark(), found.key()), found.reason()));
     }
     for (Found found : stopped) {
-      caution("%s: %s. Separate order after the engineer.".formatted(found.key(), found.reason()));
+      caution(
+          "%s: %s. Separate order after the engineer."
+              .formatted(places.told(found.mark(), found.key()), found.reason()));
     }
     framing.forEach(
         each -> caution(each + " It is in no sum; a separate order comes after that is decided."));

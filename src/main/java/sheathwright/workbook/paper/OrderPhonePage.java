@@ -1,5 +1,7 @@
 package sheathwright.workbook.paper;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,6 +29,7 @@ import sheathwright.life.bill.Payments.Payment;
 import sheathwright.life.bill.PreAgreed;
 import sheathwright.life.bill.Share;
 import sheathwright.workbook.told.OnceMore;
+import sheathwright.workbook.told.Places;
 import sheathwright.workbook.told.Told;
 
 /**
@@ -35,17 +38,19 @@ import sheathwright.workbook.told.Told;
 final class OrderPhonePage {
 
   private static final int MOST_REASONS = 3;
-  private static final int MOST_PLACES = 6;
+  private static final int MOST_PLACES = 4;
 
   private final PhonePage page;
   private final Job job;
+  private final Places places;
   private final NextOrder order;
   private final Moment on;
   private final OnceMore again = new OnceMore();
 
-  OrderPhonePage(PhonePage page, Job job, NextOrder order, Moment on) {
+  OrderPhonePage(PhonePage page, Job job, Places places, NextOrder order, Moment on) {
     this.page = page;
     this.job = job;
+    this.places = places;
     this.order = order;
     this.on = on;
   }
@@ -198,7 +203,9 @@ final class OrderPhonePage {
     Map<String, List<String>> placesByReason = new LinkedHashMap<>();
     for (ItemAccount item : order.asked()) {
       for (Share share : Asked.marksOf(item)) {
-        placesByReason.computeIfAbsent(Asked.why(share), any -> new ArrayList<>()).add(share.key());
+        placesByReason
+            .computeIfAbsent(Asked.why(share), any -> new ArrayList<>())
+            .add(places.where(share.mark(), share.key()));
       }
     }
     placesByReason.entrySet().stream()
@@ -206,7 +213,7 @@ final class OrderPhonePage {
         .forEach(entry -> page.text(sentence(entry.getKey(), entry.getValue())));
     int more = placesByReason.size() - MOST_REASONS;
     if (more > 0) {
-      page.text("Further reasons on the next page: %d.".formatted(more));
+      page.text("Further reasons on the next page: %s.".formatted(more));
     }
   }
 
@@ -214,11 +221,11 @@ final class OrderPhonePage {
     String where =
         places.size() > MOST_PLACES
             ? places.size() + " places, listed on the next page"
-            : String.join(", ", places);
+            : places.stream().distinct().collect(joining("; "));
     int end = reason.indexOf(": ");
     return end < 0 || reason.lastIndexOf(' ', end) >= 0
-        ? "%s: %s.".formatted(where, reason)
-        : "%s%s %s: %s."
+        ? "%s: %s.".formatted(Places.headed(where), reason)
+        : "%s%s (%s): %s."
             .formatted(
                 reason.substring(0, 1).toUpperCase(Locale.ROOT),
                 reason.substring(1, end),

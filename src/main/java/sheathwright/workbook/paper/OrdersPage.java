@@ -1,11 +1,14 @@
 package sheathwright.workbook.paper;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Money;
 import sheathwright.figure.Roll;
+import sheathwright.figure.Shown;
 import sheathwright.figure.Units;
 import sheathwright.job.Job;
 import sheathwright.job.JobTable;
@@ -17,6 +20,7 @@ import sheathwright.life.bill.Order;
 import sheathwright.life.bill.OrderLine;
 import sheathwright.workbook.book.Listing;
 import sheathwright.workbook.page.Sections;
+import sheathwright.workbook.told.Places;
 import sheathwright.workbook.told.Sheaf;
 import sheathwright.workbook.told.Told;
 
@@ -28,11 +32,13 @@ final class OrdersPage {
 
   private final Sheaf sheaf;
   private final Job job;
+  private final Places places;
   private final Map<String, Figure<Money>> sums = new LinkedHashMap<>();
 
-  OrdersPage(Paper paper, Job job) {
+  OrdersPage(Paper paper, Job job, Places places) {
     sheaf = paper.sheaf("Orders and documents", WIDTHS);
     this.job = job;
+    this.places = places;
   }
 
   void write(List<Order> orders, List<AgreedSince> since) {
@@ -68,7 +74,12 @@ final class OrdersPage {
             heading,
             order.lines(),
             (lines, part) -> lines(Sheaf.named(name, part), lines),
-            List.of("For", "Counted in", "How many", "Amount", "Marks, and how much for each"),
+            List.of(
+                "For",
+                "Counted in",
+                "How many",
+                "Amount",
+                "Numbers of the marks, and how much for each"),
             Sections.units(null, null, Units.RATIO, Units.USD, null));
     Figure<Money> sum = Figure.of(0, Units.USD);
     for (Listing part : parts) {
@@ -87,7 +98,7 @@ final class OrdersPage {
     }
   }
 
-  private static Roll lines(String name, List<OrderLine> lines) {
+  private Roll lines(String name, List<OrderLine> lines) {
     return Roll.of(
         name,
         "the lines of that order",
@@ -99,7 +110,20 @@ final class OrdersPage {
                 line.item().map(item -> UnitWords.counted(item, line.unit())).orElse(line.unit())),
         Roll.column("quantity", line -> Told.of("quantity", line.quantity())),
         Roll.column("amount_usd", line -> Told.of("amount_usd", line.amount())),
-        Paper.words("marks", line -> line.parts().text()));
+        Paper.words("marks", this::marks));
+  }
+
+  /** How much of a line is for which mark; an option is no mark. */
+  private String marks(OrderLine line) {
+    return line.item().isEmpty()
+        ? ""
+        : line.parts().all().entrySet().stream()
+            .map(
+                part ->
+                    "%s: %s"
+                        .formatted(
+                            places.called(part.getKey()), Shown.plain(part.getValue().quantity())))
+            .collect(joining(", "));
   }
 
   private void documents(List<Row> sent) {

@@ -42,7 +42,7 @@ final class PaymentList {
       Figure<Money> now =
           isLast
               ? rest.toCents().as("last_payment_usd", Units.USD)
-              : agreed.as("payment_%d_usd".formatted(lines.size() + 1), Units.USD);
+              : agreed.as("payment_%s_usd".formatted(lines.size() + 1), Units.USD);
       lines.add(new Line(payment, agreed, now, Told.of("paid_usd", payment.paid())));
       rest = rest.minus(now);
     }

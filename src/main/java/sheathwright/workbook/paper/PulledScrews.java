@@ -68,7 +68,7 @@ final class PulledScrews {
                     Spoken.of(Figure.of(mean, Units.POUND)),
                     asked.refusal().isPresent()
                         ? "Nobody has said what is asked of one."
-                        : "Of one screw %s is asked; %d held less."
+                        : "Of one screw %s is asked; %s held less."
                             .formatted(
                                 Spoken.of(asked.in(Units.POUND)),
                                 held.stream()

@@ -22,25 +22,28 @@ import sheathwright.life.bill.Reconciliation.Part;
 import sheathwright.workbook.book.Listing;
 import sheathwright.workbook.page.Sections;
 import sheathwright.workbook.told.OnceMore;
+import sheathwright.workbook.told.Places;
 import sheathwright.workbook.told.Sheaf;
 import sheathwright.workbook.told.Told;
 
 /** Where every mark went: each part of it once, under the group that it went to, with its count. */
 final class ReconciliationPage {
 
-  private static final int[] WIDTHS = {30, 36, 40, 9, 12};
-  private static final int QUANTITY = 4;
+  private static final int[] WIDTHS = {44, 12, 56, 14};
+  private static final int QUANTITY = 3;
 
   /** What was refused or taken back is not counted as found. */
   private static final Set<Fate> NOT_FOUND = EnumSet.of(Fate.VOID, Fate.DECLINED);
 
   private final Sheaf sheaf;
+  private final Places places;
   private final Accounts accounts;
   private final Reconciliation reconciliation;
   private final Map<String, Figure<Ratio>> found = new LinkedHashMap<>();
 
-  ReconciliationPage(Paper paper, Accounts accounts, Reconciliation reconciliation) {
+  ReconciliationPage(Paper paper, Places places, Accounts accounts, Reconciliation reconciliation) {
     sheaf = paper.sheaf("Where every mark went", WIDTHS);
+    this.places = places;
     this.accounts = accounts;
     this.reconciliation = reconciliation;
   }
@@ -75,8 +78,8 @@ final class ReconciliationPage {
             label(fate) + ": " + words(item),
             parts,
             (some, part) -> roll(Sheaf.named(name, part), some),
-            List.of("Place", "What", "Where it went", "Mark", "How many"),
-            Sections.units(null, null, null, null, Units.RATIO));
+            List.of("Place", "No.", "Where it went", "How many"),
+            Sections.units(null, null, null, Units.RATIO));
     Figure<Ratio> sum = Figure.of(0, Units.RATIO);
     for (Listing listing : listings) {
       sum = sum.plus(listing.roll().sum("quantity", Units.RATIO));
@@ -95,10 +98,9 @@ final class ReconciliationPage {
         name,
         "the marks that went there",
         parts,
-        Paper.<Part>words("place", Part::key),
-        Paper.words("what", part -> words(part.item())),
+        Paper.<Part>words("place", part -> places.where(part.mark(), part.key())),
+        Paper.words("number", part -> places.number(part.mark())),
         Paper.words("where", Part::where),
-        Paper.words("mark", Part::mark),
         Roll.column("quantity", part -> Told.of("quantity", part.quantity())));
   }
 

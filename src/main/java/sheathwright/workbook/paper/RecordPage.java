@@ -20,6 +20,7 @@ import sheathwright.sheathing.Layouts;
 import sheathwright.workbook.book.Look.Part;
 import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.told.OnceMore;
+import sheathwright.workbook.told.Places;
 import sheathwright.workbook.told.Sheaf;
 import sheathwright.workbook.told.Waiting;
 
@@ -101,16 +102,19 @@ final class RecordPage {
 
   /** What was found and not done, and what the owner decided otherwise. */
   private void left() {
+    Places places = Places.of(estimate);
     List<String> all = new ArrayList<>(Declined.sentences(job));
     for (ItemAccount item : accounts.items()) {
       item.shares().stream()
           .filter(share -> share.declined().value() > 0)
           .forEach(
               share ->
-                  all.add("The owner refused it: %s, %s.".formatted(share.key(), share.reason())));
+                  all.add(
+                      "The owner refused it: %s, %s."
+                          .formatted(places.told(share.mark(), share.key()), share.reason())));
     }
     for (Found found : accounts.uncharged()) {
-      all.add("%s: %s.".formatted(found.key(), found.reason()));
+      all.add("%s: %s.".formatted(places.told(found.mark(), found.key()), found.reason()));
     }
     Waiting.sentences(estimate).forEach(each -> all.add("Somebody else decides: " + each));
     sheaf.heading("What was left as it is");

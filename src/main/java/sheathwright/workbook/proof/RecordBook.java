@@ -14,7 +14,7 @@ import sheathwright.figure.Source;
 import sheathwright.figure.Units;
 import sheathwright.job.table.Problem;
 import sheathwright.proof.Difference;
-import sheathwright.proof.Fingerprint;
+import sheathwright.proof.ProgramPrint;
 import sheathwright.proof.OfficeCases;
 import sheathwright.proof.Standing;
 import sheathwright.proof.Tested;
@@ -76,7 +76,7 @@ public final class RecordBook {
     tab.fact("Java", System.getProperty("java.version") + ", " + System.getProperty("java.vendor"));
     tab.fact("System", System.getProperty("os.name") + ", " + System.getProperty("os.arch"));
     tab.heading("Fingerprints (SHA-256)");
-    for (Fingerprint print : all.prints()) {
+    for (ProgramPrint print : all.prints()) {
       tab.paragraph("%s, %s: %s".formatted(print.what(), print.about(), print.digits()));
     }
     tab.heading("Workbooks worked out anew");

@@ -9,7 +9,7 @@ import java.util.function.Consumer;
 import sheathwright.catalog.Card;
 import sheathwright.catalog.Catalog;
 import sheathwright.proof.Difference;
-import sheathwright.proof.Fingerprint;
+import sheathwright.proof.ProgramPrint;
 import sheathwright.proof.OfficeCases;
 import sheathwright.proof.Tested;
 import sheathwright.workbook.audit.Recomputed;
@@ -24,7 +24,7 @@ import sheathwright.workbook.audit.Recomputed;
  * @param own the office's own cases, a table each
  */
 public record Verification(
-    List<Fingerprint> prints,
+    List<ProgramPrint> prints,
     List<Tested> tested,
     List<Recomputed> books,
     List<Control> controls,
@@ -38,8 +38,8 @@ public record Verification(
    */
   public static Verification of(List<OfficeCases> own, Consumer<String> watch) {
     watch.accept("fingerprints");
-    List<Fingerprint> prints =
-        List.of(Fingerprint.ofProgram(), Fingerprint.ofTables(), Fingerprint.ofCases());
+    List<ProgramPrint> prints =
+        List.of(ProgramPrint.ofProgram(), ProgramPrint.ofTables(), ProgramPrint.ofCases());
     List<Tested> tested = new ArrayList<>();
     List<Card> cards = Catalog.shipped().cards();
     for (Card card : cards) {

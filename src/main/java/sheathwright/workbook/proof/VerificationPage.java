@@ -14,6 +14,7 @@ import sheathwright.proof.ChangedNumber;
 import sheathwright.proof.Difference;
 import sheathwright.proof.Disagreement;
 import sheathwright.proof.Evidence;
+import sheathwright.proof.HeldBy;
 import sheathwright.proof.Standing;
 import sheathwright.proof.Tested;
 import sheathwright.proof.Told;
@@ -21,6 +22,11 @@ import sheathwright.workbook.file.Program;
 
 /** All evidence as one Markdown document, the bad lines as well. */
 public final class VerificationPage {
+
+  /** More are told by the command with the function's name. */
+  private static final int MOST_SOURCES = 3;
+
+  private static final String DOCS = "docs/";
 
   private final List<String> lines = new ArrayList<>();
   private final List<Tested> tested;
@@ -37,7 +43,7 @@ public final class VerificationPage {
     page.claims();
     page.functions();
     page.disagreements();
-    page.chapter("4. Planted errors and mutations", "mutation");
+    page.chapter("4. Planted errors and mutations", "planted", "mutation score by room");
     page.chapter("5. Cutting plans and layouts", "plans");
     page.chapter("6. Workbooks", "workbooks");
     page.chapter("7. Forecasts", "forecasts");
@@ -79,7 +85,8 @@ public final class VerificationPage {
         Program.NAME
             + " computes the methods that it cites, as closely as this page says. It does not claim that a method fits your roof: results are"
             + " planning help, spans, fastening and leveling are screening only, local code and a licensed engineer decide."
-            + " [What it does not cover](limits.md).");
+            + " [What it does not cover](limits.md).",
+        "");
     evidence("systems");
   }
 
@@ -130,13 +137,14 @@ public final class VerificationPage {
 
   private static String row(Tested tested) {
     if (!tested.hasCases()) {
-      String held = Evidence.of(tested.card()).stream().map(Evidence::words).collect(joining("; "));
-      return "| `%s` | 0 | | | | | | %s%s | %s |"
+      return "| `%s` | 0 | | | | | | %s; %s | %s |"
           .formatted(
               tested.card().name(),
               Standing.UNCHECKED.words(),
-              held.isEmpty() ? "" : "; held by tests: " + cell(held),
-              cell(tested.card().text().source()));
+              HeldBy.of(tested.card())
+                  .map("held by tests, such as `%s`"::formatted)
+                  .orElse("no test of its room calls it"),
+              cell(sources(Stream.of(tested.card().text().source()), tested)));
     }
     Optional<Difference> worst = tested.worst();
     String size = worst.map(Difference::inWords).orElse("");
@@ -150,11 +158,20 @@ public final class VerificationPage {
             worst.map(Difference::shareInWords).orElse("words alone"),
             size.isEmpty() ? "" : worst.map(each -> mean(tested, each)).orElse(""),
             Standing.of(tested).words(),
-            cell(
-                Stream.concat(
-                        tested.sources().stream(),
-                        Evidence.of(tested.card()).stream().map(Evidence::words))
-                    .collect(joining("; "))));
+            cell(sources(tested.sources().stream(), tested)));
+  }
+
+  /** Whose numbers they are, and what tests found besides. */
+  private static String sources(Stream<String> sources, Tested tested) {
+    List<String> all = sources.toList();
+    String more =
+        all.size() > MOST_SOURCES
+            ? "; and %d more sources".formatted(all.size() - MOST_SOURCES)
+            : "";
+    return Stream.concat(
+            all.stream().limit(MOST_SOURCES),
+            Evidence.of(tested.card()).stream().map(Evidence::words))
+        .collect(joining("; ", "", more));
   }
 
   private static String mean(Tested tested, Difference worst) {
@@ -180,16 +197,15 @@ public final class VerificationPage {
     }
   }
 
-  private void chapter(String title, String about) {
-    add("", "## " + title);
-    evidence(about);
+  private void chapter(String title, String... about) {
+    add("", "## " + title, "");
+    List.of(about).forEach(this::evidence);
   }
 
   private void evidence(String about) {
     List<Evidence> found = Evidence.about(about);
-    add("");
     if (found.isEmpty()) {
-      add("Nothing measured yet.");
+      add("- %s: nothing stated yet".formatted(about));
     }
     for (Evidence each : found) {
       String page = each.page().isEmpty() ? "" : "; [more](%s)".formatted(beside(each.page()));
@@ -229,6 +245,6 @@ public final class VerificationPage {
 
   /** A page as it is linked to from the one beside it. */
   private static String beside(String page) {
-    return page.replaceFirst("^docs/", "");
+    return page.startsWith(DOCS) ? page.substring(DOCS.length()) : "../" + page;
   }
 }

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import sheathwright.job.life.View;
 import sheathwright.life.bill.Share;
 
@@ -55,6 +56,11 @@ public record PhotoCount(Map<View, Integer> count, int marks, List<String> unsee
             .toList());
   }
 
+  /** The same, its marks called otherwise. */
+  public PhotoCount named(UnaryOperator<String> names) {
+    return new PhotoCount(count, marks, unseen.stream().map(names).toList());
+  }
+
   /** How many there are. */
   public int together() {
     return count.values().stream().mapToInt(Integer::intValue).sum();
@@ -66,7 +72,7 @@ public record PhotoCount(Map<View, Integer> count, int marks, List<String> unsee
     count.forEach((view, many) -> kinds.add(many + " " + SHOWN.get(view)));
     return together() == 0
         ? "No photograph"
-        : "%d %s (%s)"
+        : "%s %s (%s)"
             .formatted(
                 together(),
                 together() == 1 ? "photograph" : "photographs",
@@ -83,7 +89,7 @@ public record PhotoCount(Map<View, Integer> count, int marks, List<String> unsee
                     unseen.size() == 1 ? "mark " : "marks ",
                     String.join(", ", unseen.subList(0, Math.min(unseen.size(), MOST_NAMED))),
                     unseen.size() > MOST_NAMED
-                        ? " and %d more".formatted(unseen.size() - MOST_NAMED)
+                        ? " and %s more".formatted(unseen.size() - MOST_NAMED)
                         : ""));
   }
 

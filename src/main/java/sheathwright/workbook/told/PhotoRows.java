@@ -29,20 +29,38 @@ public final class PhotoRows {
 
   private PhotoRows() {}
 
-  /** Rows of three, none of them parted by a page's end; nothing where there is no photograph. */
+  /**
+   * Rows of up to three, none of them parted by a page's end, each of one thing alone; nothing
+   * where there is no photograph.
+   */
   public static void write(Sheaf sheaf, String heading, List<Shown> photos) {
-    for (int first = 0; first < photos.size(); first += SIDE_BY_SIDE) {
-      List<Shown> row = photos.subList(first, Math.min(photos.size(), first + SIDE_BY_SIDE));
+    List<List<Shown>> rows = rows(photos);
+    for (List<Shown> row : rows) {
       int captions = captionLines(sheaf.tab(), row);
       double tall =
           LINES * sheaf.tab().sheet().getDefaultRowHeightInPoints() + CAPTION_LINE * captions + 2;
-      if (first == 0) {
+      if (row == rows.get(0)) {
         sheaf.heading(heading, tall);
       } else {
         sheaf.keep(tall);
       }
       side(sheaf.tab(), row, captions);
     }
+  }
+
+  /** The photographs of a mark begin a row of their own. */
+  private static List<List<Shown>> rows(List<Shown> photos) {
+    List<List<Shown>> rows = new ArrayList<>();
+    String of = "";
+    for (Shown shown : photos) {
+      boolean isNew = rows.isEmpty() || !shown.of().equals(of);
+      if (isNew || rows.get(rows.size() - 1).size() == SIDE_BY_SIDE) {
+        rows.add(new ArrayList<>());
+      }
+      rows.get(rows.size() - 1).add(shown);
+      of = shown.of();
+    }
+    return rows;
   }
 
   private static void side(Tab tab, List<Shown> row, int captionLines) {

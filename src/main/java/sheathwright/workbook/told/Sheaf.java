@@ -55,7 +55,7 @@ public final class Sheaf {
   /** Goes on on a further sheet. */
   public void turn() {
     sheets++;
-    tab = page.apply(sheets == 1 ? name : "%s (%d)".formatted(name, sheets)).onOnePage();
+    tab = page.apply(sheets == 1 ? name : "%s (%s)".formatted(name, sheets)).onOnePage();
   }
 
   /** Goes on on a further sheet, unless so many points fit on this one. */

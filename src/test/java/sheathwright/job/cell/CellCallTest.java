@@ -46,6 +46,32 @@ class CellCallTest {
   }
 
   @Test
+  void aRange_isNoCell_unlessItIsOneCell() {
+    Object[][] one = {{6.0}};
+    Object[][] two = {{6.0, 7.0}};
+    assertThat(CellCall.results("nails_per_sheet", 16.0, one, 12.0)).containsExactly(43.0);
+    assertThat(CellCall.results("nails_per_sheet", 16.0, two, 12.0))
+        .containsExactly("refused: edge_spacing_in: a range of cells is given; it takes one cell");
+    assertThat(CellCall.results("nails_per_sheet", 16.0, new Object[0][0], 12.0)[0].toString())
+        .startsWith("refused: edge_spacing_in: a range");
+  }
+
+  @Test
+  void aLongText_isNotSaidBack() {
+    assertThat(CellCall.results("slope_factor", "y".repeat(40_000)))
+        .containsExactly(
+            "refused: rise_in_12: 40,000 characters are given; at most 60 are allowed");
+    assertThat(CellCall.results("y".repeat(40_000))[0].toString()).hasSizeLessThan(300);
+  }
+
+  @Test
+  void aTableThatCannotBeRead_isSaidAsText() {
+    Object[][] table = {{"rise_in_12"}, {1.0}, {6.0, 7.0}};
+    assertThat(CellCall.table("slope_factor", table)[0][0].toString())
+        .startsWith("refused: cells, line 3: 2 cells under 1 headings");
+  }
+
+  @Test
   void theWorking_endsInTheResult() {
     assertThat(CellCall.working("slope_length", 15.0, 0.0)).contains("15' 0\"");
   }

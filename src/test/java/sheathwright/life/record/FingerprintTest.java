@@ -3,6 +3,7 @@ package sheathwright.life.record;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -32,6 +33,7 @@ class FingerprintTest {
         "job|`key;value\nsite;a, b\nbase_roofing_usd;10420\nstage;agreed\n`",
         "job|`value,note,key\n\"a, b\",x,site\n\"$10,420.00\",y,base_roofing_usd\n2027-05-04,,agreed_on\n`",
         "marks|`plane,probe_in,note_x,mark,by\r\nA,3/8 ,x,1,\r\n\r\nB,,,2,\r\n`",
+        "marks|`mark,plane,probe_in\n2,B,\n1,A,3/8\n`",
         "orders|`order,on,status\nCO-01,2027-05-04,offered\n`",
         "sent|`document,file\na,b\n`",
       })
@@ -49,13 +51,28 @@ class FingerprintTest {
         "job|`key,value\nbase_roofing_usd,10420\n`",
         "job|`key,value\nbase_roofing_usd,10420\nsite,\"a, b\"\npermit_usd,0\n`",
         "marks|`mark,plane,probe_in\n1,A,3/8\n2,B,1/8\n`",
-        "marks|`mark,plane,probe_in\n2,B,\n1,A,3/8\n`",
         "marks|`mark,plane,probe_in\n1,A,3/8\n`",
         "options|`option,item,chosen\na,b,\n`",
       })
   void whatTheQuoteSays_isAChange(String table, String text) {
     assertThat(Fingerprint.ofQuote(with(table, text)))
         .isNotEqualTo(Fingerprint.ofQuote(with("job", JOB)));
+  }
+
+  /** Options are numbered as they stand. */
+  @Test
+  void optionsInAnotherOrder_areAChange() {
+    assertThat(Fingerprint.ofQuote(with("options", "option,item\na,b\nc,d\n")))
+        .isNotEqualTo(Fingerprint.ofQuote(with("options", "option,item\nc,d\na,b\n")));
+  }
+
+  /** As demo-data/thistlewick/fir/sent.csv has it, from before rows could be sorted. */
+  @Test
+  void aQuoteOfBefore_isKnownAgain() {
+    JobTables fir = JobTables.in(Path.of("demo-data", "thistlewick", "fir"));
+    String hash = fir.files().get("sent").lines().get(0).cells().get(3);
+    assertThat(Fingerprint.isOfQuote(hash, fir)).isTrue();
+    assertThat(Fingerprint.isOfQuote(hash, with("job", JOB))).isFalse();
   }
 
   @Test

@@ -48,8 +48,8 @@ class SeenPagesTest {
   }
 
   @Test
-  void thirtyMarks_goOnOnASecondSheet_underTheirHeadings() throws Exception {
-    byte[] file = HomeBook.of(new Estimate(marked(30).job())).bytes();
+  void fortyFiveMarks_goOnOnASecondSheet_underTheirHeadings() throws Exception {
+    byte[] file = HomeBook.of(new Estimate(marked(45).job())).bytes();
 
     SheetsOfPaper.areFew(file, 4);
     try (XSSFWorkbook workbook = Cells.opened(file)) {
@@ -58,8 +58,8 @@ class SeenPagesTest {
       assertThat(column(workbook.getSheet(FIRST + " (2)"), 0)).contains("Where");
       List<String> numbers = new ArrayList<>(column(workbook.getSheet(FIRST), 1));
       numbers.addAll(column(workbook.getSheet(FIRST + " (2)"), 1));
-      assertThat(numbers).containsSubsequence(upTo(30)).doesNotHaveDuplicates();
-      assertThat(drawn(workbook.getSheet(FIRST))).containsAll(upTo(30));
+      assertThat(numbers).containsSubsequence(upTo(45)).doesNotHaveDuplicates();
+      assertThat(drawn(workbook.getSheet(FIRST))).containsAll(upTo(45));
       assertThat(HomeCells.text(workbook, "sums_tie")).startsWith("The amounts add up");
     }
   }
@@ -102,6 +102,12 @@ class SeenPagesTest {
       assertThat(pictures).hasSize(16);
       assertThat(pictures.get(15).getCTPicture().getNvPicPr().getCNvPr().getDescr())
           .isEqualTo("No. 8: photo 23, open, May 18, 2027");
+      for (int i = 0; i < pictures.size(); i += 2) {
+        // a mark's first photograph begins a row, its second stands beside it
+        assertThat(pictures.get(i).getClientAnchor().getCol1()).isZero();
+        assertThat(pictures.get(i + 1).getClientAnchor().getRow1())
+            .isEqualTo(pictures.get(i).getClientAnchor().getRow1());
+      }
       for (XSSFPicture picture : pictures) {
         assertThat(picture.getImageDimension().height).isEqualTo(1200);
         assertThat(picture.getImageDimension().width).isEqualTo(900);
@@ -125,7 +131,8 @@ class SeenPagesTest {
     List<String> all = new ArrayList<>();
     for (Row row : sheet) {
       Cell cell = row.getCell(column);
-      boolean isMark = row.getCell(3) != null && row.getCell(3).toString().matches("[AB]-.*|Sheet");
+      boolean isMark =
+          row.getCell(0) != null && row.getCell(0).toString().matches(".* side, .*|Where");
       if (isMark && cell != null && !cell.toString().isEmpty() && !cell.toString().equals("No.")) {
         all.add(cell.toString());
       }

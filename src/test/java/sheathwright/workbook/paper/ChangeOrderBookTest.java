@@ -69,7 +69,8 @@ class ChangeOrderBookTest {
   @Test
   void theFirstPage_saysWhatAndWhyAndWhoAndByWhen() {
     assertThat(texts.on("Change order"))
-        .contains("Replace A-4-6, B-5-3: rot, not measured.")
+        .contains(
+            "Replace (south side, at the ridge, right; north side, at the ridge, middle): rot, not measured.")
         .contains(
             "Odalys Brackenridge-Plume (555 0143, by voice or text), within 4 hours of receipt.")
         .contains("Owner, date and time")
@@ -108,7 +109,8 @@ class ChangeOrderBookTest {
 
     assertThat(said.number("change_usd")).isEqualTo(-8);
     assertThat(said.number("new_total_usd")).isEqualTo(11_113.70);
-    assertThat(said.on("Change order")).contains("B-2-6: taken back; it was ordered before.");
+    assertThat(said.on("Change order"))
+        .contains("North side, half way up, right: taken back; it was ordered before.");
   }
 
   @Test
@@ -249,7 +251,8 @@ class ChangeOrderBookTest {
               .toList();
       assertThat(pictures)
           .extracting(each -> each.getCTPicture().getNvPicPr().getCNvPr().getDescr())
-          .contains("Mark 4, A-4-6: photo 1, before, May 18, 2027, eave behind the gutter")
+          .contains(
+              "No. 4, south side, at the ridge, right: photo 1, before, May 18, 2027, eave behind the gutter")
           .hasSize(7);
       assertThat(workbook.getAllPictures())
           .extracting(XSSFPictureData::getMimeType)
@@ -257,7 +260,7 @@ class ChangeOrderBookTest {
     }
     assertThat(texts.on("Photographs"))
         .contains(
-            "Mark 5, B-5-3: photo 7, open, May 18, 2027: missing, there is no file photos/lost.jpg");
+            "No. 5, north side, at the ridge, middle: photo 7, open, May 18, 2027: missing, there is no file photos/lost.jpg");
   }
 
   @Test

@@ -118,7 +118,11 @@ class ClosingBooksTest {
         .contains(
             "Owner chose to leave plane B as it is on May 3, 2027: up to 1-1/8 in low at mid-length; it will show.");
     assertThat(said.on("Place by place"))
-        .contains("A-1-2", "B-5-3", "May 18, 2027, Bram Okonjo-Lisle", "awl 3/8 in, moisture 24 %");
+        .contains(
+            "south side, at the gutter, middle",
+            "north side, at the ridge, middle",
+            "May 18, 2027, Bram Okonjo-Lisle",
+            "awl 3/8 in, moisture 24 %");
     assertThat(String.join(" ", said.on("If it leaks")))
         .contains("chimney, vent, skylight, valley, wall")
         .contains("That comes back unless the ceiling below is made tight");
