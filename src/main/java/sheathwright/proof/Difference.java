@@ -82,7 +82,7 @@ public record Difference(
   public String sized(double size) {
     String symbol = result.unit().symbol();
     if (size > 0 && size < COARSE) {
-      return ("under 1e%d %s".formatted((int) Math.floor(Math.log10(size)) + 1, symbol)).strip();
+      return ("under 1e%s %s".formatted((int) Math.floor(Math.log10(size)) + 1, symbol)).strip();
     }
     double digits = BigDecimal.valueOf(size).round(TWO).doubleValue();
     return result.unit().isCount()
