@@ -27,7 +27,10 @@ class ReckonedStopsTest {
     assertThat(ReckonedStops.ridgeStop(pitch(rise), ridge).plain()).isEqualTo(found);
   }
 
-  /** 2 psf may become 2.1 psf, 4 psf 4.2 psf and 16 psf 16.8 psf; over an old covering nothing may go. */
+  /**
+   * 2 psf may become 2.1 psf, 4 psf 4.2 psf and 16 psf 16.8 psf; over an old covering nothing may
+   * go.
+   */
   @ParameterizedTest
   @CsvSource({
     "2, 2.1, nothing",
