@@ -41,7 +41,9 @@ public final class ZoneForecast {
       step /= 2;
       if (step < NARROWEST_STEP) {
         throw new IllegalStateException(
-            Shown.text("the forecast is only sure to %.1e: a house with alpha %s and beta %s", off, alpha, beta));
+            Shown.text(
+                "the forecast is only sure to %.1e: a house with alpha %s and beta %s",
+                off, alpha, beta));
       }
       List<double[]> finer = mixed(step);
       off = difference(now, finer);

@@ -46,7 +46,8 @@ public record ProgramPrint(String what, String digits, String about) {
   static ProgramPrint of(String what, SortedMap<String, byte[]> files, String name) {
     StringBuilder list = new StringBuilder();
     files.forEach(
-        (path, bytes) -> list.append(PhotoRules.hash(bytes)).append("  ").append(path).append('\n'));
+        (path, bytes) ->
+            list.append(PhotoRules.hash(bytes)).append("  ").append(path).append('\n'));
     String digits = PhotoRules.hash(list.toString().getBytes(StandardCharsets.UTF_8));
     return new ProgramPrint(what, digits, files.size() + " " + name);
   }

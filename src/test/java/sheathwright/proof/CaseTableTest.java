@@ -83,12 +83,14 @@ class CaseTableTest {
   @Test
   void aColumnThatIsNone_isTold() {
     assertThatThrownBy(
-            () ->
-                tested("slope_factor", "source,tolerance,rise,slope_factor\nhand,0,9,1.25\n"))
+            () -> tested("slope_factor", "source,tolerance,rise,slope_factor\nhand,0,9,1.25\n"))
         .hasMessageContaining("line 1, column rise: this column is not known");
   }
 
-  /** A panel's kind stands behind the case's own: 15/32 of plywood weighs 1.5 lb on a foot, 48 of 32. */
+  /**
+   * A panel's kind stands behind the case's own: 15/32 of plywood weighs 1.5 lb on a foot, 48 of
+   * 32.
+   */
   @Test
   void aNameThatIsWantedTwice_standsTwice() {
     String headings = "kind,source,within,category,kind,";
@@ -104,14 +106,19 @@ class CaseTableTest {
   void aCaseThatIsRefused_doesNotHold() {
     Tested tested = slope("1,ordinary,limit,triangle,1e-12,,25,1.25");
     assertThat(tested.holds()).isFalse();
-    assertThat(tested.problems()).extracting(String::valueOf).first().asString()
-        .startsWith("mine.csv, line 2, column rise_in_12: rise_in_12 is 25; it must be from 0 to 24");
+    assertThat(tested.problems())
+        .extracting(String::valueOf)
+        .first()
+        .asString()
+        .startsWith(
+            "mine.csv, line 2, column rise_in_12: rise_in_12 is 25; it must be from 0 to 24");
   }
 
   @Test
   void words_mustBeTheSame() {
     String headings = "source,tolerance,rafter_center_in,joint_in,ok\n";
-    assertThat(tested("joint_bearing", headings + "hand,0,96,96,yes\n").outcomes().get(0).problems())
+    assertThat(
+            tested("joint_bearing", headings + "hand,0,96,96,yes\n").outcomes().get(0).problems())
         .as("the right sheet has 5/8 in, 1/2 is asked for")
         .isEmpty();
     assertThat(tested("joint_bearing", headings + "hand,0,96,96,no\n").problems())

@@ -13,7 +13,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import sheathwright.catalog.Catalog;
 
-/** What is said of evidence names something that finds it again, and the numbers stand where it says. */
+/**
+ * What is said of evidence names something that finds it again, and the numbers stand where it
+ * says.
+ */
 class EvidenceTest {
 
   private static final Pattern NUMBER = Pattern.compile("\\d[\\d,.]*\\d|\\d");

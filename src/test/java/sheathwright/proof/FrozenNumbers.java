@@ -19,8 +19,8 @@ import sheathwright.job.table.CsvFile;
 import sheathwright.job.table.RowSource;
 
 /**
- * What a release gave for the arguments of every certified case, a table for each function as {@code
- * fill} writes it; run, it freezes what is given now.
+ * What a release gave for the arguments of every certified case, a table for each function as
+ * {@code fill} writes it; run, it freezes what is given now.
  */
 final class FrozenNumbers {
 
@@ -99,7 +99,9 @@ final class FrozenNumbers {
       Files.delete(old);
     }
     Files.writeString(FOLDER.resolve("version"), version[0] + "\n");
-    Catalog.shipped().cards().forEach(card -> CertifiedCases.of(card).ifPresent(FrozenNumbers::freeze));
+    Catalog.shipped()
+        .cards()
+        .forEach(card -> CertifiedCases.of(card).ifPresent(FrozenNumbers::freeze));
   }
 
   private static void freeze(CaseTable cases) {

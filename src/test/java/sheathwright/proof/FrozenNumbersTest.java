@@ -60,9 +60,9 @@ class FrozenNumbersTest {
 
   @Test
   void anAnswerThatIsRefusedSince_isFound() {
-    CsvFile frozen =
-        CsvFile.parse("slope_factor.csv", "rise_in_12,slope_factor,error\n25,2.31,\n");
-    assertThat(FrozenNumbers.changes(frozen)).extracting(FrozenNumbers.Change::now)
+    CsvFile frozen = CsvFile.parse("slope_factor.csv", "rise_in_12,slope_factor,error\n25,2.31,\n");
+    assertThat(FrozenNumbers.changes(frozen))
+        .extracting(FrozenNumbers.Change::now)
         .containsExactly("refused");
   }
 }

@@ -21,8 +21,7 @@ class UsedFunctionsTest {
 
   @Test
   void aFunctionIsTold_fromWhateverWasMadeOfIt() {
-    Figure<?> deck =
-        ft(42).times(ft(16)).times(Slopes.slopeFactor(pitch(9))).in(Units.SQUARE_FOOT);
+    Figure<?> deck = ft(42).times(ft(16)).times(Slopes.slopeFactor(pitch(9))).in(Units.SQUARE_FOOT);
     assertThat(UsedFunctions.behind(List.of(deck))).containsExactly("slope_factor");
     assertThat(
             UsedFunctions.behind(

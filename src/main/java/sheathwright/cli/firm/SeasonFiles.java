@@ -54,7 +54,9 @@ public record SeasonFiles(Path folder, Optional<Path> place, boolean mayReplace,
     said.accept("wrote %s and %s".formatted(table, workbook));
     if (!summary.refused().isEmpty()) {
       err.println(
-          Shown.text("%,d of %,d jobs not read; their lines say why", summary.refused().size(), summary.lines().size()));
+          Shown.text(
+              "%,d of %,d jobs not read; their lines say why",
+              summary.refused().size(), summary.lines().size()));
     }
     return summary.refused().isEmpty() ? 0 : REFUSED;
   }
@@ -70,15 +72,18 @@ public record SeasonFiles(Path folder, Optional<Path> place, boolean mayReplace,
       return;
     }
     String now =
-        job.number(SeasonColumn.NOW_USD).map(usd -> Shown.text("; by today's prices $%,.2f", usd)).orElse("");
+        job.number(SeasonColumn.NOW_USD)
+            .map(usd -> Shown.text("; by today's prices $%,.2f", usd))
+            .orElse("");
     said.accept(
-        Shown.text("%s: %s, $%,.2f, at worst $%,.2f, likely %.0f to %.0f bad sheets%s", 
-                job.job(),
-                job.word(SeasonColumn.STAGE),
-                job.number(SeasonColumn.TOTAL_USD).orElseThrow(),
-                job.number(SeasonColumn.WORST_USD).orElseThrow(),
-                job.number(SeasonColumn.P50_SHEETS).orElseThrow(),
-                job.number(SeasonColumn.P95_SHEETS).orElseThrow(),
-                now));
+        Shown.text(
+            "%s: %s, $%,.2f, at worst $%,.2f, likely %.0f to %.0f bad sheets%s",
+            job.job(),
+            job.word(SeasonColumn.STAGE),
+            job.number(SeasonColumn.TOTAL_USD).orElseThrow(),
+            job.number(SeasonColumn.WORST_USD).orElseThrow(),
+            job.number(SeasonColumn.P50_SHEETS).orElseThrow(),
+            job.number(SeasonColumn.P95_SHEETS).orElseThrow(),
+            now));
   }
 }

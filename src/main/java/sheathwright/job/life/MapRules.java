@@ -236,7 +236,9 @@ public record MapRules(
             zones.said(
                 zone,
                 ZoneFields.PLACES,
-                Shown.text("with this zone there are %.0f places, but the map has %s; a place is in one zone: give each zone the places that no other has", sum, all)));
+                Shown.text(
+                    "with this zone there are %.0f places, but the map has %s; a place is in one zone: give each zone the places that no other has",
+                    sum, all)));
       }
     }
     return Optional.empty();

@@ -121,7 +121,9 @@ final class DeckForecaster {
                   "",
                   rows.isEmpty()
                       ? "it has no zone; give a line for each, or one for the whole roof"
-                      : Shown.text("its zones have %.0f places; a forecast takes at most %,d", places, ZoneForecast.MOST_PLACES))));
+                      : Shown.text(
+                          "its zones have %.0f places; a forecast takes at most %,d",
+                          places, ZoneForecast.MOST_PLACES))));
     }
     return rows.stream().map(row -> new ToldZone(row).plain(Reading.aside(), 0)).toList();
   }

@@ -6,8 +6,8 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import sheathwright.job.file.CellCount;
 import sheathwright.figure.Shown;
+import sheathwright.job.file.CellCount;
 
 /**
  * The cells of one sheet that hold anything, by line and column counted from 0, as somebody would
@@ -72,7 +72,9 @@ final class SheetCells {
     if (row >= MOST_LINES || column >= MOST_COLUMNS) {
       throw WorkbookParts.refused(
           name,
-          Shown.text("something stands in %s, beyond the %,d lines and %s columns that are read; take it out", address(row, column), MOST_LINES, MOST_COLUMNS));
+          Shown.text(
+              "something stands in %s, beyond the %,d lines and %s columns that are read; take it out",
+              address(row, column), MOST_LINES, MOST_COLUMNS));
     }
     count.add(0);
     String text =

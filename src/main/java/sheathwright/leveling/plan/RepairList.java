@@ -81,7 +81,9 @@ public final class RepairList {
         sister.nearMiss().value() > 0
             ? " (%s is only %s short)".formatted(sister.shorter(), sister.nearMiss())
             : "";
-    return Shown.text("sister %s long from a %s stick%s, %.0f nails", sister.length(), sister.stock(), near, sister.nails().value());
+    return Shown.text(
+        "sister %s long from a %s stick%s, %.0f nails",
+        sister.length(), sister.stock(), near, sister.nails().value());
   }
 
   private void addMarks(LevelPlan plan, PlannedRafter rafter) {

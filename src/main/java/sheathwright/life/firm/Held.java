@@ -40,13 +40,14 @@ public record Held(double chance, Backtest houses) {
 
   /** In words, with what that share could be. */
   String inWords() {
-    return Shown.text("P%.0f: %.0f of 100 were meant to stay within, %s of %s did (%.0f to %.0f of 100, as exactly as so few can tell)", 
-            chance * 100,
-            chance * 100,
-            houses.within(),
-            houses.houses(),
-            houses.least() * 100,
-            houses.most() * 100);
+    return Shown.text(
+        "P%.0f: %.0f of 100 were meant to stay within, %s of %s did (%.0f to %.0f of 100, as exactly as so few can tell)",
+        chance * 100,
+        chance * 100,
+        houses.within(),
+        houses.houses(),
+        houses.least() * 100,
+        houses.most() * 100);
   }
 
   /** As a bar, with a mark where it was meant to end. */
@@ -57,6 +58,7 @@ public record Held(double chance, Backtest houses) {
     for (int place = 1; place <= BAR; place++) {
       bar.append(place == meant ? '|' : place <= held ? '#' : '.');
     }
-    return Shown.text("%4s %s %3.0f %%", Shown.text("P%.0f", chance * 100), bar, houses.share() * 100);
+    return Shown.text(
+        "%4s %s %3.0f %%", Shown.text("P%.0f", chance * 100), bar, houses.share() * 100);
   }
 }

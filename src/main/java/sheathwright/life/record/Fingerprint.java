@@ -103,7 +103,8 @@ final class Fingerprint {
 
   /** Of everything but the list of what was sent, and the firm's own. */
   static String ofAll(JobTables tables) {
-    return of(tables, table -> table != JobTable.SENT, heading -> true, key -> true, table -> false);
+    return of(
+        tables, table -> table != JobTable.SENT, heading -> true, key -> true, table -> false);
   }
 
   private static String of(

@@ -50,7 +50,9 @@ public final class JobForecast {
     int places = zones.stream().mapToInt(Zone::places).sum();
     if (places > ZoneForecast.MOST_PLACES) {
       throw new RefusedException(
-          Shown.text("the deck has %,d places; a forecast takes at most %,d: forecast its planes apart", places, ZoneForecast.MOST_PLACES));
+          Shown.text(
+              "the deck has %,d places; a forecast takes at most %,d: forecast its planes apart",
+              places, ZoneForecast.MOST_PLACES));
     }
     double alpha = reading.number("alpha of other houses", share.alpha(), Units.RATIO);
     double beta = reading.number("beta of other houses", share.beta(), Units.RATIO);

@@ -187,16 +187,17 @@ public final class OpenRoof {
     double chance = bad.moreThan((int) Math.ceil(places - ROUNDING) - 1);
     boolean isPatched = bad.mean() < places;
     lines.add(
-        Shown.text("%s: with %.2f bad sheets of %s both cost the same, and the chance that there are so many is %s (%s to replace one, %s laid anew with all others, %s kept)", 
-                isPatched
-                    ? "patching still costs less than the whole deck anew"
-                    : "STOP: the whole deck anew costs less than patching it",
-                evens,
-                sheets.plain(),
-                chance(chance),
-                patch,
-                redeck,
-                keep.get().in(Units.USD_PER_SHEET)));
+        Shown.text(
+            "%s: with %.2f bad sheets of %s both cost the same, and the chance that there are so many is %s (%s to replace one, %s laid anew with all others, %s kept)",
+            isPatched
+                ? "patching still costs less than the whole deck anew"
+                : "STOP: the whole deck anew costs less than patching it",
+            evens,
+            sheets.plain(),
+            chance(chance),
+            patch,
+            redeck,
+            keep.get().in(Units.USD_PER_SHEET)));
   }
 
   private static String chance(double chance) {

@@ -44,7 +44,8 @@ public final class Plan {
     if (stays == null && isWaiting && values.nanos(each.name()) > NANOS_AT_ONCE) {
       stays =
           new Stale(
-              Shown.text("takes %.1f s to work out; Enter alone does", values.nanos(each.name()) / 1e9),
+              Shown.text(
+                  "takes %.1f s to work out; Enter alone does", values.nanos(each.name()) / 1e9),
               true);
     }
     isStale.put(each.name(), stays != null);

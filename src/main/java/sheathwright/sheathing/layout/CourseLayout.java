@@ -116,7 +116,9 @@ public final class CourseLayout {
       List<Double> heights = CourseHeights.of(bounds.height(), rules.stripRule());
       if (heights.size() > MOST_COURSES) {
         throw new RefusedException(
-            Shown.text("the plane is %.0f in high, more than 200 courses; give lengths in feet or inches as they are", bounds.height()));
+            Shown.text(
+                "the plane is %.0f in high, more than 200 courses; give lengths in feet or inches as they are",
+                bounds.height()));
       }
       List<Sheet> sheets = new ArrayList<>();
       List<Joint> met = new ArrayList<>();

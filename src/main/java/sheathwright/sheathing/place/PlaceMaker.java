@@ -77,7 +77,9 @@ final class PlaceMaker {
     lines.add(bounds.top());
     if (courses() > MOST_COURSES) {
       throw new RefusedException(
-          Shown.text("the plane is %.0f in high, more than 200 courses; give lengths in feet or inches as they are", bounds.height()));
+          Shown.text(
+              "the plane is %.0f in high, more than 200 courses; give lengths in feet or inches as they are",
+              bounds.height()));
     }
   }
 

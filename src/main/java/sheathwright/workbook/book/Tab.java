@@ -666,6 +666,7 @@ public final class Tab {
       return list(roll, headings, units);
     }
     Tab own = book.tabBehind(this, name);
+    own.fractions = fractions;
     text(next, 0, "It is longer than a page, on a tab of its own:", Part.NOTE);
     next++;
     link(next++, 0, own);

@@ -80,7 +80,8 @@ public final class ChanceChart {
     return new Layer.Words(
         "Chances of " + below,
         heading + ": chart of chances",
-        Shown.text("A bar for each number of %s from 0 to %s; the highest stands at %s, %.0f of 100 houses; none in %.0f of 100; as this was written.", 
-                below, part.last(), highest, chances.get(highest) * 100, chances.get(0) * 100));
+        Shown.text(
+            "A bar for each number of %s from 0 to %s; the highest stands at %s, %.0f of 100 houses; none in %.0f of 100; as this was written.",
+            below, part.last(), highest, chances.get(highest) * 100, chances.get(0) * 100));
   }
 }

@@ -88,7 +88,9 @@ public record Photograph(byte[] bytes, int wide, int high) {
   /** Says that a file of so many bytes is not read. */
   public static RefusedException tooLarge(long bytes) {
     return new RefusedException(
-        Shown.text("it has %.1f MB; a picture may have up to %s MB, so save it smaller", bytes / 1e6, LARGEST_FILE / 1_000_000));
+        Shown.text(
+            "it has %.1f MB; a picture may have up to %s MB, so save it smaller",
+            bytes / 1e6, LARGEST_FILE / 1_000_000));
   }
 
   private static boolean isPhonesOwn(byte[] file) {

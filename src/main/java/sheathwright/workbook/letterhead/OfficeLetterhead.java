@@ -30,6 +30,7 @@ public final class OfficeLetterhead {
 
   /** The first moment that a packed file bears without a time zone beside it. */
   private static final LocalDateTime FIXED_DATE = LocalDateTime.of(1980, 1, 1, 0, 0, 2);
+
   private static final String TYPES = "[Content_Types].xml";
 
   private final LetterKind kind;

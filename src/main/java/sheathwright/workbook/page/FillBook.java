@@ -107,7 +107,9 @@ public final class FillBook {
                   filled.file().name(),
                   0,
                   "",
-                  Shown.text("it has %,d lines; a workbook takes at most %,d: fill it into a .csv file", lines, MOST_LINES))));
+                  Shown.text(
+                      "it has %,d lines; a workbook takes at most %,d: fill it into a .csv file",
+                      lines, MOST_LINES))));
     }
     new FillBook(filled).write(out, written);
   }

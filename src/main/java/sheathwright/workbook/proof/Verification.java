@@ -9,8 +9,8 @@ import java.util.function.Consumer;
 import sheathwright.catalog.Card;
 import sheathwright.catalog.Catalog;
 import sheathwright.proof.Difference;
-import sheathwright.proof.ProgramPrint;
 import sheathwright.proof.OfficeCases;
+import sheathwright.proof.ProgramPrint;
 import sheathwright.proof.Tested;
 import sheathwright.workbook.audit.Recomputed;
 

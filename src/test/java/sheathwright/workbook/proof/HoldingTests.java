@@ -37,7 +37,8 @@ final class HoldingTests {
   private static Optional<String> most(Card card) {
     Pattern call = Pattern.compile("\\b" + card.call() + "\\(");
     Map<String, Long> calls = new TreeMap<>();
-    tests(card.room()).forEach((name, text) -> calls.put(name, call.matcher(text).results().count()));
+    tests(card.room())
+        .forEach((name, text) -> calls.put(name, call.matcher(text).results().count()));
     return calls.entrySet().stream()
         .filter(each -> each.getValue() > 0)
         .max(Map.Entry.comparingByValue(Comparator.naturalOrder()))

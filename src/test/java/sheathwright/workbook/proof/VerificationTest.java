@@ -33,7 +33,8 @@ class VerificationTest {
   void everythingHolds() {
     assertThat(all.holds()).isTrue();
     assertThat(all.tested()).extracting(Tested::card).isEqualTo(Catalog.shipped().cards());
-    assertThat(all.books()).extracting(Recomputed::name)
+    assertThat(all.books())
+        .extracting(Recomputed::name)
         .containsExactly("estimate.xlsx", "quote.xlsx", "calculators.xlsx");
     assertThat(all.books()).allSatisfy(book -> assertThat(book.formulas()).isPositive());
   }
