@@ -196,7 +196,7 @@ public final class Tab {
     return listings.size() == 1
         && firstRepeated == 0
         && !isOnOnePage
-        && 2 * listings.get(0).roll().rows().size() > next - listings.get(0).firstLine();
+        && 2 * listings.get(0).roll().rows().size() > next;
   }
 
   /** Characters that fit in a line across the page. */
