@@ -116,7 +116,7 @@ class PrintedSizeTest {
     double paperWide = (isAcross ? LONG_SIDE : SHORT_SIDE) - BESIDE;
     double paperTall = (isAcross ? SHORT_SIDE : LONG_SIDE) - ABOVE_AND_BELOW;
     int pages = sheet.getPrintSetup().getFitHeight();
-    double scale = Math.min(1, paperWide / wide);
+    double scale = Math.min(1, sheet.getPrintSetup().getFitWidth() * paperWide / wide);
     return pages == 0 ? scale : Math.min(scale, pages * paperTall / tall(sheet));
   }
 

@@ -121,7 +121,8 @@ public final class Book {
 
   /** What a tab may be called that is to be called so: safe, and no other's name. */
   public String nameOfATab(String wanted) {
-    String safe = WorkbookUtil.createSafeSheetName(wanted, '-');
+    // a comma parts the lines that a program repeats, and not every program reads it in a name
+    String safe = WorkbookUtil.createSafeSheetName(wanted.replace(",", ""), '-');
     String name = safe;
     for (int i = 2; hasTab(name); i++) {
       String number = " " + i;

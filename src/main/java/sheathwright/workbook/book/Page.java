@@ -14,9 +14,6 @@ import sheathwright.workbook.file.Program;
  */
 public final class Page {
 
-  /** Characters in a line of an upright page. */
-  private static final int WIDEST_UPRIGHT = 140;
-
   private static final double POINTS_UPRIGHT = 690;
   private static final double POINTS_ACROSS = 500;
 
@@ -37,7 +34,7 @@ public final class Page {
   private static final int LINES_WITH_A_HEADING = 2;
 
   /** Smaller than this no page is printed to save another one. */
-  private static final double SMALLEST = 0.72;
+  private static final double SMALLEST = 0.7;
 
   /** Stands under each page, and once in a cell: what is in a footer only is not read aloud. */
   static final String SAID =
@@ -71,7 +68,7 @@ public final class Page {
   }
 
   private static boolean isUpright(Tab tab) {
-    return tab.isOnOnePage() || tab.characters() <= WIDEST_UPRIGHT;
+    return tab.isOnOnePage() || wide(tab) * SMALLEST <= SURELY_WIDE * WIDE_UPRIGHT;
   }
 
   /** Begins a new page. */
@@ -168,7 +165,7 @@ public final class Page {
   /** How many pages side by side a tab takes whose letters are not to be shrunk too far. */
   private static int across(Tab tab, boolean isUpright) {
     double paper = isUpright ? WIDE_UPRIGHT : WIDE_ACROSS;
-    return tab.isOnOnePage() ? 1 : (int) Math.ceil(wide(tab) * SMALLEST / paper);
+    return tab.isOnOnePage() ? 1 : (int) Math.ceil(wide(tab) * SMALLEST / (SURELY_WIDE * paper));
   }
 
   private static double wide(Tab tab) {

@@ -196,7 +196,7 @@ public final class Tab {
     return listings.size() == 1
         && firstRepeated == 0
         && !isOnOnePage
-        && 2 * listings.get(0).roll().rows().size() > next - listings.get(0).firstLine();
+        && 2 * listings.get(0).roll().rows().size() > next;
   }
 
   /** Characters that fit in a line across the page. */
@@ -666,6 +666,7 @@ public final class Tab {
       return list(roll, headings, units);
     }
     Tab own = book.tabBehind(this, name);
+    own.fractions = fractions;
     text(next, 0, "It is longer than a page, on a tab of its own:", Part.NOTE);
     next++;
     link(next++, 0, own);

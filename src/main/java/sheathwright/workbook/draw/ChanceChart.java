@@ -23,7 +23,7 @@ import sheathwright.workbook.book.Tab;
  */
 public final class ChanceChart {
 
-  private static final int LINES_TALL = 9;
+  private static final int LINES_TALL = 6;
   private static final int GAP_PERCENT = 35;
   private static final byte[] BARK = {0x3B, 0x4A, 0x3F};
 

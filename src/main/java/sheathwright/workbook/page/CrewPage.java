@@ -181,8 +181,9 @@ final class CrewPage {
     if (plan.list().isEmpty()) {
       return;
     }
-    tab.heading("Cut out, gaps included");
-    tab.list(
+    tab.listUnder(
+        "Cut out, gaps included",
+        "Cut out, " + plane,
         CrewRolls.patches(plane, plan),
         List.of(
             "Patch",
@@ -196,8 +197,9 @@ final class CrewPage {
             "in",
             "Marks"),
         numbers(8, true));
-    tab.heading("Cut for them, the strength axis along the width");
-    tab.list(
+    tab.listUnder(
+        "Cut for them, the strength axis along the width",
+        "Cut, " + plane,
         CrewRolls.pieces(plane, plan),
         List.of("For patch", "Width, ft", "in", "Height, ft", "in", "Sheet"),
         numbers(5, false));
@@ -206,7 +208,7 @@ final class CrewPage {
   }
 
   private void sisters(Roll roll) {
-    tab.heading("Sisters: how far the old top lies below the sister's, in inches at each foot");
+    tab.heading("Sisters");
     tab.linkedVerdict("Nothing of this before", estimate.framing().decision());
     boolean isReadAtMiddle = estimate.rafterLeveling().flatMap(Leveling::atMiddle).isPresent();
     List<String> headings =
@@ -227,7 +229,12 @@ final class CrewPage {
     while (units.size() < headings.size()) {
       units.add(Units.INCH);
     }
-    tab.list(roll, headings, units);
+    tab.listUnder(
+        "How far the old top lies below the sister's, in inches at each foot",
+        "Sisters, " + plane(),
+        roll,
+        headings,
+        units);
     tab.note(
         "Feet run from the sister's lower end. "
             + (isReadAtMiddle
@@ -240,8 +247,9 @@ final class CrewPage {
       return;
     }
     String plane = part.plane().name();
-    tab.heading("Strips on the rafters");
-    tab.list(
+    tab.listUnder(
+        "Strips on the rafters",
+        "Strips on rafters, " + plane,
         CrewRolls.strips(plane, plan.strips()),
         List.of(
             "Rafter",
@@ -254,7 +262,9 @@ final class CrewPage {
             "Most, in",
             "Sheet nail, in"),
         numbers(8, false));
-    tab.list(
+    tab.listUnder(
+        "How thick the strips are",
+        "Thick, " + plane,
         CrewRolls.thicknesses(plane, plan.strips()),
         List.of("Rafter", "From eave, ft", "in", "Thick, in"),
         numbers(3, false));

@@ -236,8 +236,10 @@ final class DeckPages {
       if (part.patches().isPresent()) {
         hasPatches = true;
         PatchPlan patches = part.patches().get();
-        tab.heading("Patches on plane " + part.plane().name());
-        tab.list(
+        String plane = part.plane().name();
+        tab.listUnder(
+            "Patches on plane " + plane,
+            "Patches, " + plane,
             patches.work(),
             List.of(
                 "Patch",

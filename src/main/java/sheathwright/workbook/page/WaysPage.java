@@ -176,13 +176,11 @@ final class WaysPage {
         ways.badInHouses(),
         List.of("Not more than, in", "Half", "8 of 10", "9 of 10", "19 of 20", "All bad"),
         SHEETS);
-    tab.skip(1);
     tab.list(
         ZoneList.of(estimate, forecast),
         List.of("Zone", "Places", "Seen", "Of which bad", "Odds", "Shows, %", "9 of 10"),
         Sections.units(
             null, Units.SHEET, Units.RATIO, Units.RATIO, Units.RATIO, Units.PERCENT, Units.SHEET));
-    tab.skip(1);
     tab.fact("What is known of other houses", forecast.told());
     said(ForecastFields.BAD_ALPHA, forecast.share().alpha(), "");
     said(ForecastFields.BAD_BETA, forecast.share().beta(), "");
@@ -241,8 +239,7 @@ final class WaysPage {
     said(ForecastFields.CEILING_CHARGE, pricing.mostCharge(), OfficeShare.GUESS);
     tab.entry(
         "15 % over the price's sheets",
-        pricing.beyondTheQuantity(),
-        "where public work reopens a unit price (48 CFR 11.702); suggested is one more than 19 houses of 20 have");
+        pricing.beyondTheQuantity(), "public work reopens a unit price there (48 CFR 11.702)");
   }
 
   /** What the office may say in its rates, and what holds where it does not. */

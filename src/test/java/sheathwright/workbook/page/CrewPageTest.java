@@ -67,7 +67,7 @@ class CrewPageTest {
    */
   @Test
   void sisterMarks_areSixteenthsAtEachFoot() throws Exception {
-    assertThat(numbersBeside(sheet("Crew A"), "A-8"))
+    assertThat(numbersBeside(sheet("Sisters A"), "A-8"))
         .startsWith(0.0, 0.0, 12.0, 0.25, 0.0, 0.5)
         .contains(1.1875, 1.625)
         .hasSize(4 + 13 + 1)
