@@ -105,7 +105,7 @@ enum Hostile {
   },
 
   /** A workbook with macros that is called an ordinary one. */
-  MACROS(Kind.REFUSED) {
+  MACROS(Kind.NAMED) {
     @Override
     byte[] of(byte[] good) {
       return with(
@@ -122,7 +122,7 @@ enum Hostile {
   },
 
   /** A link to another workbook. */
-  LINKS(Kind.REFUSED) {
+  LINKS(Kind.NAMED) {
     @Override
     byte[] of(byte[] good) {
       return with(
@@ -164,6 +164,9 @@ enum Hostile {
   enum Kind {
     /** No reader opens it. */
     REFUSED,
+
+    /** Whoever takes numbers or words from it refuses it; comparing reads past what is in it. */
+    NAMED,
 
     /** It is read as the good one is, or refused. */
     HARMLESS,

@@ -24,12 +24,14 @@ import sheathwright.life.record.JobFolder;
  * The program itself, killed at a random moment of each of its commands that write: once what died
  * has been put right, everything is as before or everything as after, and nothing else is there;
  * the same command then ends as if nobody had killed it. {@code -Druns=25} kills each command that
- * often, {@code -Dseed=3} at other moments; {@code src/build/kills.sh} does both.
+ * often, {@code -Dseed=3} at other moments, {@code -Dcommands=SAVE} that one alone; {@code
+ * src/build/kills.sh} does both.
  */
 class KilledRunsTest {
 
   private static final int RUNS = Integer.getInteger("runs", 0);
   private static final long SEED = Long.getLong("seed", 17);
+  private static final String COMMANDS = System.getProperty("commands", "");
 
   /** Two of three kills wait for the first draft, and come within this time of it. */
   private static final int MILLIS_OF_WRITING = 40;
@@ -44,6 +46,7 @@ class KilledRunsTest {
   @EnumSource
   void aKilledRun_leavesEverythingOldOrEverythingNew(Writing writing) throws Exception {
     assumeTrue(RUNS > 0, "src/build/kills.sh asks for it");
+    assumeTrue(COMMANDS.isEmpty() || COMMANDS.contains(writing.name()), "not asked for");
     Random random = new Random(SEED * 1_009 + writing.ordinal());
     Path before = Files.createDirectory(folder.resolve("before"));
     writing.prepare(before);
@@ -101,7 +104,7 @@ class KilledRunsTest {
   }
 
   private Path copied(Path before) throws IOException {
-    Path office = folder.resolve("office");
+    Path office = folder.resolve(Writing.COPY);
     if (Files.exists(office)) {
       HardUseTest.cleared(office);
     }

@@ -88,11 +88,11 @@ enum Writing {
     void prepare(Path office) throws IOException {
       Path session = office.resolve("session.txt");
       String lines =
-          "deck = 42 ft * 16 ft\nsheets = sheetsByArea(deck, waste = 10 %%)\nsave \"%s\"\n";
-      String text = lines.formatted(office.resolve("roof.xlsx"));
-      Files.writeString(session, text);
+          "deck = %d ft * 16 ft\nsheets = sheetsByArea(deck, waste = 10 %%)\nsaveOver(\"%s\")\n";
+      Files.writeString(session, lines.formatted(42, office.resolve("roof.xlsx")));
       done("run", session);
-      Files.writeString(session, text.replace("42", "40").replace("\"\n", "\", replace\n"));
+      Path later = office.resolveSibling(COPY).resolve("roof.xlsx");
+      Files.writeString(session, lines.formatted(40, later));
     }
   },
 
@@ -107,6 +107,9 @@ enum Writing {
       Files.writeString(cases, HEADINGS + rows);
     }
   };
+
+  /** The name of the folder that every copy of what is prepared lies in, beside it. */
+  static final String COPY = "office";
 
   private static final Path LIFE = Path.of("demo-data", "whole-life");
   private static final String HEADINGS = "support_spacing_in,edge_spacing_in,field_spacing_in\n";

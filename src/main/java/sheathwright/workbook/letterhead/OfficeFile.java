@@ -113,7 +113,7 @@ final class OfficeFile {
     Texts texts = texts(relations);
     for (Element each :
         Xml.children(Xml.child(workbook, "sheets").orElseThrow(() -> damaged()), "sheet")) {
-      String part = byId.get(each.getAttributeNS(Xml.RELATIONS, "id"));
+      String part = byId.remove(each.getAttributeNS(Xml.RELATIONS, "id")); // no part is two tabs
       if (part == null || !parts.containsKey(part)) {
         throw damaged();
       }
