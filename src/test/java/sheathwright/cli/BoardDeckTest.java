@@ -145,8 +145,8 @@ class BoardDeckTest {
         .contains("01,board,ft,36,230.40,\"1: 24, 2: 12\"", "01,renail,ft,12,9.00,3: 12");
     assertThat(texts(job.bytes("change-order-01.xlsx")))
         .contains(
-            "W mark 2",
-            "replace: rot, not measured; 2 boards, 8' 0\"; boards in common are counted with mark 1",
+            "plane W, at the gutter, middle",
+            "replace: rot, not measured; 2 boards, 8' 0\"; boards in common are counted with No. 1",
             "Feet of board left below the agreed ceiling");
 
     job.replace("orders.csv", "offered,,,", "approved,Nobody at all,signed,2027-05-18");
@@ -154,7 +154,8 @@ class BoardDeckTest {
         .contains(
             "the homeowner pays $1,339.40",
             "Deck board taken out and replaced: 36 ft found, 0 in the price, 36 billed besides");
-    assertThat(texts(job.bytes("invoice.xlsx"))).contains("W mark 1", "W mark 4", "W mark 5");
+    assertThat(texts(job.bytes("invoice.xlsx")))
+        .contains("plane W, at the gutter, middle", "plane W, half way up, left");
     // a history counts places, and boards have none
     assertThat(folder.resolve("history.csv")).doesNotExist();
   }

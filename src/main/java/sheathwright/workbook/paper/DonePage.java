@@ -81,7 +81,7 @@ final class DonePage {
         "the places where that was done",
         done,
         Paper.<Share>words("place", share -> places.where(share.mark(), share.key())),
-        Paper.words("why", Share::reason),
+        Paper.words("why", share -> places.reason(share.reason())),
         Paper.words("measured", measured::words),
         Paper.words("when", this::when),
         Paper.words("photographs", share -> PhotoRows.keys(photos.of(share.mark(), share.key()))),

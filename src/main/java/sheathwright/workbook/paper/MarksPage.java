@@ -179,7 +179,7 @@ final class MarksPage {
         "marks of the change order",
         shares,
         Paper.<Share>words("place", share -> places.where(share.mark(), share.key())),
-        Paper.words("why", Asked::why),
+        Paper.words("why", share -> places.reason(Asked.why(share))),
         Paper.words("measured", measured::words),
         Paper.words("photographs", share -> PhotoRows.keys(photos.of(share.mark(), share.key()))),
         Paper.words("number", share -> places.number(share.mark())),
@@ -212,12 +212,12 @@ final class MarksPage {
     for (Found found : unpriced) {
       sheaf.paragraph(
           "%s: %s. No price was agreed for it; we talk first."
-              .formatted(places.told(found.mark(), found.key()), found.reason()));
+              .formatted(places.told(found.mark(), found.key()), places.reason(found.reason())));
     }
     for (Found found : stopped) {
       caution(
           "%s: %s. Separate order after the engineer."
-              .formatted(places.told(found.mark(), found.key()), found.reason()));
+              .formatted(places.told(found.mark(), found.key()), places.reason(found.reason())));
     }
     framing.forEach(
         each -> caution(each + " It is in no sum; a separate order comes after that is decided."));

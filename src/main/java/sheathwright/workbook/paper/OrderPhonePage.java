@@ -204,7 +204,7 @@ final class OrderPhonePage {
     for (ItemAccount item : order.asked()) {
       for (Share share : Asked.marksOf(item)) {
         placesByReason
-            .computeIfAbsent(Asked.why(share), any -> new ArrayList<>())
+            .computeIfAbsent(places.reason(Asked.why(share)), any -> new ArrayList<>())
             .add(places.where(share.mark(), share.key()));
       }
     }

@@ -111,10 +111,14 @@ final class RecordPage {
               share ->
                   all.add(
                       "The owner refused it: %s, %s."
-                          .formatted(places.told(share.mark(), share.key()), share.reason())));
+                          .formatted(
+                              places.told(share.mark(), share.key()),
+                              places.reason(share.reason()))));
     }
     for (Found found : accounts.uncharged()) {
-      all.add("%s: %s.".formatted(places.told(found.mark(), found.key()), found.reason()));
+      all.add(
+          "%s: %s."
+              .formatted(places.told(found.mark(), found.key()), places.reason(found.reason())));
     }
     Waiting.sentences(estimate).forEach(each -> all.add("Somebody else decides: " + each));
     sheaf.heading("What was left as it is");

@@ -9,6 +9,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import sheathwright.figure.Reading;
 import sheathwright.job.Deck;
 import sheathwright.job.Estimate;
@@ -82,6 +84,29 @@ public final class Places {
     return words.isEmpty()
         ? words
         : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+
+  /** A reason of the office's, other marks by their numbers and places by words. */
+  public String reason(String said) {
+    String told = said;
+    for (Map.Entry<String, Numbered> mark : marks.entrySet()) {
+      told = told.replaceAll(whole("mark " + mark.getKey()), "No. " + mark.getValue().number());
+    }
+    for (Deck.Part part : estimate.deck().parts()) {
+      for (Place place : part.map().places(Reading.aside())) {
+        String key = place.key().toString();
+        if (told.contains(key)) {
+          String where = where(part.plane(), place.piece().bounds());
+          told = told.replaceAll(whole(key), Matcher.quoteReplacement(where));
+        }
+      }
+    }
+    return told;
+  }
+
+  /** Words that are no part of longer ones. */
+  private static String whole(String words) {
+    return "(?<![\\w-])" + Pattern.quote(words) + "(?![\\w-])";
   }
 
   /** Where a mark lies. */

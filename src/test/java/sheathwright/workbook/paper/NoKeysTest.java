@@ -46,6 +46,7 @@ class NoKeysTest {
       R-3,B,rot,B-2-3,opened,2027-05-18,3/8,,
       R-4,B,rot,B-5-3,opened,2027-05-18,3/8,,
       L-1,B,loose,B-2-1,opened,2027-05-18,,refasten,
+      L-2,B,loose,B-2-3,opened,2027-05-18,,refasten,
       T-1,A,stain,A-4-2,opened,2027-05-18,,,
       """;
 
