@@ -11,9 +11,11 @@ import sheathwright.roof.Spot;
  * a shape if they fit into it.
  *
  * @param rings round the shape and its holes
+ * @param all the shapes of the picture, across whose edges no words stand where others are free
+ * @param frame of the picture
  * @param taken where words may not stand
  */
-record FreeSpot(List<List<Spot>> rings, List<Box> taken) {
+record FreeSpot(List<List<Spot>> rings, List<List<List<Spot>>> all, Box frame, List<Box> taken) {
 
   /** So many places are looked at along the shape and up it. */
   private static final int STEPS = 32;
@@ -23,20 +25,20 @@ record FreeSpot(List<List<Spot>> rings, List<Box> taken) {
     if (isFree(wanted, wide, high)) {
       return wanted;
     }
-    Box all = bounds().grown(high);
+    Box round = around(rings.stream().flatMap(List::stream).toList()).grown(wide);
     List<Spot> spots = new ArrayList<>();
     for (int along = 0; along <= STEPS; along++) {
       for (int up = 0; up <= STEPS; up++) {
         spots.add(
             new Spot(
-                all.left() + all.width() * along / STEPS,
-                all.bottom() + all.height() * up / STEPS));
+                round.left() + round.width() * along / STEPS,
+                round.bottom() + round.height() * up / STEPS));
       }
     }
     return spots.stream()
-        .filter(spot -> isFree(spot, wide, high))
+        .filter(spot -> isFree(spot, wide, high) && frame.holds(box(spot, wide, high)))
         .min(
-            Comparator.<Spot>comparingLong(spot -> cornersOutside(spot, wide, high))
+            Comparator.<Spot>comparingInt(spot -> rank(box(spot, wide, high)))
                 .thenComparingDouble(
                     spot -> Math.hypot(spot.x() - wanted.x(), spot.y() - wanted.y())))
         .orElse(wanted);
@@ -46,14 +48,21 @@ record FreeSpot(List<List<Spot>> rings, List<Box> taken) {
     return taken.stream().noneMatch(box(middle, wide, high)::overlaps);
   }
 
-  private long cornersOutside(Spot middle, double wide, double high) {
-    return Sketch.corners(box(middle, wide, high)).stream().filter(spot -> !isInside(spot)).count();
+  /** Within the shape, else beside all shapes, else across an edge. */
+  private int rank(Box words) {
+    List<Spot> corners = Sketch.corners(words);
+    if (corners.stream().allMatch(spot -> isInside(rings, spot))) {
+      return 0;
+    }
+    boolean isBeside =
+        all.stream().noneMatch(shape -> corners.stream().anyMatch(spot -> isInside(shape, spot)));
+    return isBeside ? 1 : 2;
   }
 
   /**
    * A line from the spot to the right crosses the edges of what holds it an odd number of times.
    */
-  private boolean isInside(Spot spot) {
+  private static boolean isInside(List<List<Spot>> rings, Spot spot) {
     int crossed = 0;
     for (List<Spot> ring : rings) {
       for (int i = 0; i < ring.size(); i++) {
@@ -66,10 +75,6 @@ record FreeSpot(List<List<Spot>> rings, List<Box> taken) {
       }
     }
     return crossed % 2 == 1;
-  }
-
-  private Box bounds() {
-    return around(rings.stream().flatMap(List::stream).toList());
   }
 
   /** The least box round some spots. */

@@ -244,11 +244,13 @@ public final class RoofPlan {
   }
 
   /** Writes a plane's name where nothing lies, and takes its place. */
-  private static void name(Sketch sketch, Placed plane, double scale, List<Box> taken) {
+  private void name(Sketch sketch, Placed plane, double scale, List<Box> taken) {
     String name = plane.drawn().name();
     double wide = LETTER_POINTS * name.length() * scale;
     double high = NAME_POINTS * scale;
-    Spot middle = new FreeSpot(plane.rings(), taken).near(plane.name(), wide, high);
+    Spot middle =
+        new FreeSpot(plane.rings(), planes.stream().map(Placed::rings).toList(), frame, taken)
+            .near(plane.name(), wide, high);
     taken.add(FreeSpot.box(middle, wide, high));
     sketch.words(name, middle, wide, high, 9);
   }
