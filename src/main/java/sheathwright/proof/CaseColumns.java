@@ -1,6 +1,7 @@
 package sheathwright.proof;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,7 +46,7 @@ final class CaseColumns {
               .filter(each -> each.column().equals(heading) && !results.containsKey(each))
               .findFirst();
       boolean isArgument = card.parameter(heading) != null && !arguments.contains(heading);
-      if (OF_THE_CASE.contains(heading) && !ofTheCase.containsKey(heading)) {
+      if (isOfTheCase(card, heading) && !ofTheCase.containsKey(heading)) {
         ofTheCase.put(heading, place);
       } else if (!isArgument && result.isPresent()) {
         results.put(result.get(), place);
@@ -54,6 +55,12 @@ final class CaseColumns {
         others.add(place);
       }
     }
+  }
+
+  /** A heading that a parameter has too tells of the case where it stands a second time. */
+  private boolean isOfTheCase(Card card, String heading) {
+    return isOfTheCase(heading)
+        && (card.parameter(heading) == null || Collections.frequency(file.header(), heading) > 1);
   }
 
   /** Whether a heading tells of the case itself. */
