@@ -29,6 +29,7 @@ import sheathwright.figure.Traced;
 import sheathwright.figure.Units;
 import sheathwright.figure.YesNo;
 import sheathwright.job.life.AgreedFields;
+import sheathwright.job.life.CellsOfTheJob;
 import sheathwright.job.life.PaymentRules;
 import sheathwright.job.path.LoadPath;
 import sheathwright.job.path.Unsaid;

@@ -57,6 +57,7 @@ import sheathwright.job.triage.PullFields;
 import sheathwright.job.triage.RuleFields;
 import sheathwright.job.zone.ZoneFields;
 import sheathwright.pricing.Rates;
+import sheathwright.roof.OnTheGround;
 import sheathwright.roof.Spot;
 import sheathwright.wood.LumberSize;
 

@@ -12,6 +12,7 @@ import sheathwright.figure.Limits;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
+import sheathwright.job.life.CellsOfTheJob;
 import sheathwright.job.table.Field;
 import sheathwright.job.table.Moment;
 import sheathwright.job.table.ReadTable;

@@ -71,8 +71,8 @@ enum Mishap {
     }
   },
 
-  /** A word of a table is misspelt, which is said, and mended. */
-  MISSPELT(8) {
+  /** A word of a table is misspelled, which is said, and mended. */
+  MISSPELLED(8) {
     @Override
     Answer befall(Scene scene) {
       Disk whole = scene.disk().copy();

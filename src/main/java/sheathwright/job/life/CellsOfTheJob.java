@@ -1,4 +1,4 @@
-package sheathwright.job;
+package sheathwright.job.life;
 
 import java.util.ArrayDeque;
 import java.util.Collection;
@@ -21,7 +21,7 @@ import sheathwright.figure.Unit;
  * The numbers of a job by the names of their cells: what its tables say, and every named step of
  * what is worked out from them. A covering's maker may be answered by one of them.
  */
-final class CellsOfTheJob {
+public final class CellsOfTheJob {
 
   private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9]*(_[a-z0-9]+)+");
 
@@ -29,7 +29,7 @@ final class CellsOfTheJob {
   private final Set<String> several = new HashSet<>();
 
   /** All that some values come from, and they themselves. */
-  CellsOfTheJob(Collection<? extends Traced> values) {
+  public CellsOfTheJob(Collection<? extends Traced> values) {
     Set<Traced> seen = Collections.newSetFromMap(new IdentityHashMap<>());
     Deque<Traced> next = new ArrayDeque<>(values);
     while (!next.isEmpty()) {
@@ -53,7 +53,7 @@ final class CellsOfTheJob {
   }
 
   /** Whether what is typed is the name of a cell, and no number. */
-  static boolean isName(String typed) {
+  public static boolean isName(String typed) {
     return NAME.matcher(typed.strip()).matches();
   }
 
@@ -62,7 +62,7 @@ final class CellsOfTheJob {
    *
    * @throws RefusedException if the job has no such cell, or its number measures something else
    */
-  Figure<?> answer(String name, Unit<?> unit) {
+  public Figure<?> answer(String name, Unit<?> unit) {
     Figure<?> cell = named.get(name.strip());
     if (cell == null) {
       throw new RefusedException(

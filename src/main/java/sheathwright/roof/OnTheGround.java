@@ -1,8 +1,6 @@
-package sheathwright.job;
+package sheathwright.roof;
 
 import java.util.Optional;
-import sheathwright.roof.Facing;
-import sheathwright.roof.Spot;
 
 /**
  * Where a plane lies in the plan of a roof.
