@@ -93,7 +93,7 @@ public final class Unpacked {
     if (all.names.isEmpty()) {
       throw refused(name, BROKEN);
     }
-    return all.held;
+    return new LinkedHashMap<>(all.held);
   }
 
   private void take(String entry, InputStream content, Predicate<String> isWanted)

@@ -74,7 +74,7 @@ record FreeSpot(List<List<Spot>> rings, List<List<List<Spot>>> all, Box frame, L
         }
       }
     }
-    return crossed % 2 == 1;
+    return crossed % 2 != 0;
   }
 
   /** The least box round some spots. */
