@@ -1,6 +1,6 @@
 """Sawn lumber: reference values of the NDS Supplement, dressed sizes, factors and adjusted values, beam stability.
 
-Values of Table 4A and 4B as in secondary transcriptions of the 2015, 2018 and 2024 Supplements; Table 4B, the values of
+Values of Table 4A and 4B as in secondary copies of the 2015, 2018 and 2024 Supplements; Table 4B, the values of
 1997 and of southern pine to 2012, and the factors marked so, from memory.
 """
 

@@ -67,7 +67,10 @@ class PlanProofTest {
     }
   }
 
-  /** By hand: 30 sheets' worth of area 2.2 takes three; sticks as {@code solve} itself says. */
+  /**
+   * By hand: four sticks of 10 ft at 5.35 and three of 8 ft at 4.10 are 33.70, and an offcut costs
+   * nothing; pieces with their saw cuts have 2.2 times the area of a sheet, less the offcut.
+   */
   @Test
   void aPlanThatWasFound_holds() {
     assertThat(proof(sticks).holds()).isTrue();
