@@ -27,10 +27,12 @@ final class Outsize {
     int depth = depth(text);
     return depth > DEEPEST
         ? Shown.text(
-            "brackets stand %,d deep in each other; %s at most: give a part a name of its own, and use the name",
+            "brackets stand %,d deep in each other; %s at most: give a part a name of its own, and"
+                + " use the name",
             depth, DEEPEST)
         : Shown.text(
-            "what begins here is not finished after %,d lines; is a bracket left open? Close it, or write the whole in smaller parts",
+            "what begins here is not finished after %,d lines; is a bracket left open? Close it, or"
+                + " write the whole in smaller parts",
             MOST_LINES);
   }
 
@@ -50,7 +52,7 @@ final class Outsize {
         } else if (c == quote) {
           quote = 0;
         }
-      } else if (c == '"') {
+      } else if (c == '"' && !isInchMark(text, i)) {
         quote = c;
       } else if ("([{".indexOf(c) >= 0) {
         deepest = Math.max(deepest, ++depth);
@@ -59,5 +61,11 @@ final class Outsize {
       }
     }
     return deepest;
+  }
+
+  /** A quote right behind a number opens no text. */
+  private static boolean isInchMark(String text, int at) {
+    return at > 0
+        && (Character.isDigit(text.charAt(at - 1)) || "½¼¾⅛⅜⅝⅞".indexOf(text.charAt(at - 1)) >= 0);
   }
 }

@@ -142,8 +142,8 @@ public final class Session implements AutoCloseable {
         case DEFINITELY_INCOMPLETE, CONSIDERED_INCOMPLETE -> false;
         case COMPLETE, COMPLETE_WITH_SEMI, EMPTY, UNKNOWN -> true;
       };
-    } catch (StackOverflowError tooLong) {
-      return true; // and is said to be when it is run
+    } catch (StackOverflowError | InternalError givenUp) {
+      return true; // too long or past the compiler: said so when it is run
     }
   }
 

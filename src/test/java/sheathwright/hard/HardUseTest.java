@@ -19,6 +19,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -95,9 +96,20 @@ class HardUseTest {
         "sisterStock(sag = 1-3/8 in, span = 12 ft,, count = 6) count = 6)",
         "layoutChoices(home,5 %, sheet = $38/sheet, block = $4/piece)",
         "-2+3+cmd,16-9 1!/4 ft)",
-        "0}{n8a|["
+        "0}{n8a|[",
+        "home “"
       })
   void aLineThatOnceEndedTheSession_isAnswered(String line) {
+    answered(line);
+  }
+
+  /** An inch mark hid the brackets behind it from whoever counts them before the compiler does. */
+  @Test
+  void bracketsTooDeepBehindAnInchMark_areAnswered() {
+    answered("pull = sheathingUplift(height = 18 ft,12'-3\"," + "(".repeat(3_000) + ", zone = 3)");
+  }
+
+  private static void answered(String line) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     String home = "straight = plane \"A\"\nroof = 12 ft\nhome = 5\n";

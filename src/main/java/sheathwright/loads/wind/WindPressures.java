@@ -123,7 +123,9 @@ public final class WindPressures {
    * than half its least width under ASCE 7-16; slopes over 12 in 12; hills; houses with openings
    * (see {@code cladding_pressure}); areas under 10 sq ft, where two curves of ASCE 7-16 go on
    * rising and the value at 10 is taken. From 27 to 45 degrees a hip roof under ASCE 7-22 takes the
-   * more severe of the two ends. Screening only: local code and a licensed engineer decide.
+   * more severe of the two ends. Zone 1' is the standard's own; IRC 2024 prints zone 1 there too,
+   * so ask for zone 1 where it is your code. Screening only: local code and a licensed engineer
+   * decide.
    *
    * <pre>{@code
    * sheathingUplift(WindSite.of(ASCE7_16, mph(130), EXPOSURE_B).height(ft(30)), RoofPlace.of(GABLE, pitch(4), ZONE_2E)).uplift() // 33.7 psf
