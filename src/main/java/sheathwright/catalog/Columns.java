@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
@@ -34,20 +35,33 @@ public final class Columns {
       };
 
   private final Class<? extends Record> thing;
-  private final Map<String, RecordComponent> components = new LinkedHashMap<>();
-
+  private final Map<String, RecordComponent> components;
+  private final Map<String, Numbered> numbered;
   private final String whose;
 
-  private Columns(Class<? extends Record> thing) {
-    this(thing, "");
+  /** What a part's column says of its numbers, read once. */
+  private record Numbered(Column column, Limits limits, Unit<?> unit) {
+
+    Numbered(Column column) {
+      this(column, Columns.limits(column), Columns.unit(column));
+    }
   }
 
-  private Columns(Class<? extends Record> thing, String whose) {
+  private Columns(Class<? extends Record> thing) {
     this.thing = thing;
-    this.whose = whose;
+    this.whose = "";
+    this.numbered = new ConcurrentHashMap<>();
+    this.components = new LinkedHashMap<>();
     for (RecordComponent component : thing.getRecordComponents()) {
       components.put(component.getName(), component);
     }
+  }
+
+  private Columns(Columns same, String whose) {
+    this.thing = same.thing;
+    this.components = same.components;
+    this.numbered = same.numbered;
+    this.whose = whose;
   }
 
   /** The columns of a thing. */
@@ -61,7 +75,7 @@ public final class Columns {
    * already only changes its name.
    */
   public Columns of(String owner) {
-    return new Columns(thing, owner);
+    return new Columns(this, owner);
   }
 
   /** What a part is called in tables. */
@@ -94,10 +108,11 @@ public final class Columns {
    *     refuses because it is missing
    */
   public <Q extends Quantity> Figure<Q> let(String part, Figure<Q> given) {
-    Column column = column(part);
-    Limits limits = limits(column);
+    Numbered its = numbered.computeIfAbsent(part, each -> new Numbered(column(each)));
+    Column column = its.column();
+    Limits limits = its.limits();
     @SuppressWarnings("unchecked") // a part's column is in a unit of the part's own quantity
-    Unit<Q> unit = (Unit<Q>) unit(column);
+    Unit<Q> unit = (Unit<Q>) its.unit();
     if (given == null && column.preset().isEmpty()) {
       return Figure.missing(named(column), unit, limits);
     }

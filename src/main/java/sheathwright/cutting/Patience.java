@@ -19,8 +19,7 @@ public interface Patience {
    * not depend on how fast a machine is. A search asks some thousand times a second.
    */
   static Patience asked(int times) {
-    int[] left = {times};
-    return () -> left[0]-- / ASKED_A_SECOND;
+    return new CountedPatience(times);
   }
 
   /** Seconds that are left, zero or less when there are none. */

@@ -18,7 +18,6 @@ import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.valid.IsValidOp;
-import org.locationtech.jts.precision.GeometryPrecisionReducer;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Shown;
 
@@ -100,7 +99,8 @@ public final class Outline {
                       plain(opening.right()),
                       plain(opening.bottom()),
                       plain(opening.top()))
-              + " opening; measure it from the plane's lower left corner, or give only the part on this plane");
+              + " opening; measure it from the plane's lower left corner, or give only the part on"
+              + " this plane");
     }
     return new Outline(whole, OverlayNGRobust.overlay(shape, hole, OverlayNG.DIFFERENCE));
   }
@@ -199,11 +199,22 @@ public final class Outline {
     return polygon;
   }
 
+  /** Empty if it is narrower than a step. */
   private static Polygon rectangle(Box box) {
-    return (Polygon)
-        GeometryPrecisionReducer.reduce(
-            SHAPES.toGeometry(new Envelope(box.left(), box.right(), box.bottom(), box.top())),
-            SHAPES.getPrecisionModel());
+    Coordinate lowerLeft = at(new Spot(box.left(), box.bottom()));
+    Coordinate upperRight = at(new Spot(box.right(), box.top()));
+    if (lowerLeft.x >= upperRight.x || lowerLeft.y >= upperRight.y) {
+      return SHAPES.createPolygon();
+    }
+    Coordinate upperLeft = new Coordinate(lowerLeft.x, upperRight.y);
+    return SHAPES.createPolygon(
+        new Coordinate[] {
+          upperLeft,
+          upperRight,
+          new Coordinate(upperRight.x, lowerLeft.y),
+          lowerLeft,
+          upperLeft.copy()
+        });
   }
 
   private static Coordinate at(Spot spot) {

@@ -45,7 +45,7 @@ final class Invariants {
   void hold(Scene scene, Map<String, String> before, boolean isSettled) {
     Map<String, String> now = Scene.files(scene.disk());
     noLitter(scene, now);
-    everyTableIsWhole(scene, now);
+    everyTableIsWhole(scene, before, now);
     everyDocumentIsWhole(scene, now);
     noOwnerReadsACost(scene, before, now);
     noMarkVanishes(scene, now);
@@ -69,10 +69,12 @@ final class Invariants {
             });
   }
 
-  private static void everyTableIsWhole(Scene scene, Map<String, String> now) {
+  /** One that the command left as it was is as whole as before. */
+  private static void everyTableIsWhole(
+      Scene scene, Map<String, String> before, Map<String, String> now) {
     now.forEach(
         (name, text) -> {
-          if (name.endsWith(".csv")) {
+          if (name.endsWith(".csv") && !text.equals(before.get(name))) {
             Typed table = Typed.of(scene.disk().text(name));
             boolean isWhole =
                 text.endsWith("\n")

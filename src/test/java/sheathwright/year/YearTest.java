@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class YearTest {
 
-  private static final int IN_THE_GATE = 6;
+  private static final int IN_THE_GATE = 20;
   private static final int YEARS = Integer.getInteger("years", IN_THE_GATE);
   private static final long FIRST = Long.getLong("first", 1);
   private static final int MOST_TOLD = 20;

@@ -3,6 +3,7 @@ package sheathwright.cutting.sheet;
 import java.util.Collections;
 import java.util.List;
 import sheathwright.cutting.CannotBeCutException;
+import sheathwright.cutting.CountedPatience;
 import sheathwright.cutting.Patience;
 import sheathwright.cutting.program.Certificate;
 
@@ -29,6 +30,12 @@ public final class SheetCutting {
     if (order.pieces().isEmpty()) {
       return new SheetPlan(List.of(), 0, 0);
     }
+    return patience instanceof CountedPatience counted
+        ? SheetMemory.plan(order, counted, () -> search(order, counted))
+        : search(order, patience);
+  }
+
+  private static SheetPlan search(SheetOrder order, Patience patience) {
     SheetTask task = new SheetTask(order);
     SheetSearch search = new SheetSearch(task, patience);
     SheetPlan plan = new SheetPlanning(order, task).plan(search.packed(), search.atLeast());
