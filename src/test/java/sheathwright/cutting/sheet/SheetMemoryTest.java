@@ -2,45 +2,50 @@ package sheathwright.cutting.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
-import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import sheathwright.cutting.CountedPatience;
 import sheathwright.cutting.Patience;
 
-/** What was found with a counted patience is found once, and what follows goes on as behind it. */
+/** A plan that is remembered is the one that would be found, and costs the same patience. */
 class SheetMemoryTest {
 
-  private static final List<SheetPiece> PIECES =
-      List.of(new SheetPiece(40, 30, 5), new SheetPiece(33, 17, 7), new SheetPiece(61, 20, 3));
+  private static final int SEED = 7_919;
 
-  private static SheetOrder order(long kerf) {
-    return new SheetOrder(96, 48, List.of(), PIECES, kerf);
+  /** As the counted one, but of a kind for which nothing is remembered. */
+  private static final class Uncounted implements Patience {
+    private int left;
+
+    Uncounted(int times) {
+      left = times;
+    }
+
+    @Override
+    public double secondsLeft() {
+      return left-- / ASKED_A_SECOND;
+    }
   }
 
-  private static CountedPatience asked(int times) {
-    return (CountedPatience) Patience.asked(times);
+  @ParameterizedTest
+  @ValueSource(ints = {1, 20, 3_000})
+  void aPlanAskedForAgain_isTheOneThatASearchFinds(int times) {
+    SheetOrder order = SheetOrders.patches(SEED);
+    Uncounted searching = new Uncounted(times);
+    SheetPlan found = SheetCutting.plan(order, searching);
+    for (int asked = 0; asked < 2; asked++) {
+      Patience patience = Patience.asked(times);
+      assertThat(SheetCutting.plan(order, patience)).isEqualTo(found);
+      assertThat(((CountedPatience) patience).left()).isEqualTo(searching.left);
+    }
   }
 
-  @Test
-  void sameOrderWithTheSamePatience_isThePlanItWas_andLeavesAsMuchBehind() {
-    CountedPatience first = asked(2_111);
-    SheetPlan plan = SheetCutting.plan(order(0), first);
-    CountedPatience second = asked(2_111);
-    assertThat(SheetCutting.plan(order(0), second)).isSameAs(plan);
-    assertThat(second.left()).isEqualTo(first.left());
-  }
-
-  @Test
-  void anotherOrderOrPatience_isSoughtByItself() {
-    SheetPlan plan = SheetCutting.plan(order(0), asked(2_112));
-    assertThat(SheetCutting.plan(order(1), asked(2_112))).isNotSameAs(plan);
-    assertThat(SheetCutting.plan(order(0), asked(2_113))).isNotSameAs(plan);
-  }
-
-  @Test
-  void patienceByTheClock_isNeverKept() {
-    Patience clock = () -> 1;
-    SheetPlan plan = SheetCutting.plan(order(0), clock);
-    assertThat(SheetCutting.plan(order(0), clock)).isNotSameAs(plan);
+  @ParameterizedTest
+  @ValueSource(ints = {1, 20, 3_000})
+  void anotherOrder_isSoughtAnew(int times) {
+    SheetPlan one = SheetCutting.plan(SheetOrders.patches(SEED), Patience.asked(times));
+    SheetOrder other = SheetOrders.patches(SEED + 1);
+    SheetPlan another = SheetCutting.plan(other, Patience.asked(times));
+    assertThat(another).isNotEqualTo(one);
+    SheetPlanCheck.check(other, another);
   }
 }
