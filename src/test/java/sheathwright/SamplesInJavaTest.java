@@ -44,7 +44,9 @@ class SamplesInJavaTest {
             .start();
     String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     assertThat(process.waitFor()).as(Files.readString(err)).isZero();
-    assertThat(err).isEmptyFile();
+    // The JDK's own tool says once in a new home that it made a folder for its preferences.
+    assertThat(Files.readString(err).replaceAll(".*java\\.util\\.prefs.*\\R.*preferences.*\\R", ""))
+        .isEmpty();
     return out;
   }
 
