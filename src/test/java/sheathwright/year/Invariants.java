@@ -205,7 +205,10 @@ final class Invariants {
     Life life = scene.life();
     String name = life.folder.substring(life.folder.lastIndexOf('/') + 1);
     String history = now.getOrDefault("/firm/history.csv", "");
-    long lines = history.lines().filter(line -> line.startsWith(name + ",")).count();
+    long lines =
+        history.isEmpty()
+            ? 0
+            : Typed.of(history).rows().stream().filter(row -> row.get(0).equals(name)).count();
     boolean isClosed = life.table("job.csv").behind("stage").equals("closed");
     if (lines != (isClosed && !life.house.hasBoards() ? 1 : 0)) {
       throw scene.broken("the history tells of it %d times", lines);
