@@ -178,6 +178,9 @@ final class Complaints {
           ? wrongCall(method.group(2), method.group(3), message)
           : wrongCall(method.group(1), found(message), message);
     }
+    if (message.startsWith("illegal character: '\\u201")) {
+      return "a quote stands alone; a text stands between two, as in \"roof\"";
+    }
     if (message.startsWith("reached end of file")) {
       return "the line is not finished: an unmatched bracket or quote";
     }
@@ -229,7 +232,13 @@ final class Complaints {
                             "%s was given (%s);\nfor instance %s"
                                 .formatted(
                                     name, Hints.kinds(plain(given).replace(",", ", ")), typed)))
+        .or(() -> UNITS.contains(name) ? Optional.of(wrongUnit(name, given)) : Optional.empty())
         .orElse(plain(message));
+  }
+
+  private static String wrongUnit(String name, String given) {
+    return "%s was given (%s);\nit takes one number, for instance %s(2)"
+        .formatted(name, Hints.kinds(plain(given).replace(",", ", ")), name);
   }
 
   private static String wrongCall(Card card, String given) {

@@ -27,12 +27,10 @@ final class Outsize {
     int depth = depth(text);
     return depth > DEEPEST
         ? Shown.text(
-            "brackets stand %,d deep in each other; %s at most: give a part a name of its own, and"
-                + " use the name",
+            "brackets stand %,d deep in each other; %s at most: give a part a name of its own, and use the name",
             depth, DEEPEST)
         : Shown.text(
-            "what begins here is not finished after %,d lines; is a bracket left open? Close it, or"
-                + " write the whole in smaller parts",
+            "what begins here is not finished after %,d lines; is a bracket left open? Close it, or write the whole in smaller parts",
             MOST_LINES);
   }
 
@@ -63,9 +61,8 @@ final class Outsize {
     return deepest;
   }
 
-  /** A quote right behind a number opens no text. */
+  /** A quote right behind a number or a sign for a fraction opens no text. */
   private static boolean isInchMark(String text, int at) {
-    return at > 0
-        && (Character.isDigit(text.charAt(at - 1)) || "½¼¾⅛⅜⅝⅞".indexOf(text.charAt(at - 1)) >= 0);
+    return at > 0 && text.substring(at - 1, at).matches("\\p{N}");
   }
 }

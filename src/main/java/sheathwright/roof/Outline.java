@@ -99,8 +99,7 @@ public final class Outline {
                       plain(opening.right()),
                       plain(opening.bottom()),
                       plain(opening.top()))
-              + " opening; measure it from the plane's lower left corner, or give only the part on"
-              + " this plane");
+              + " opening; measure it from the plane's lower left corner, or give only the part on this plane");
     }
     return new Outline(whole, OverlayNGRobust.overlay(shape, hole, OverlayNG.DIFFERENCE));
   }

@@ -45,4 +45,16 @@ class DeckWordsTest {
           .contains("for instance straighten(string, sisters = 2x6, rafters = 2x6, used = 0.86)");
     }
   }
+
+  @Test
+  void aWrongUnitOrALoneQuote_isShownARightOne() {
+    try (Session session = new Session()) {
+      assertThat(session.answers("sheets(sqft(96), pct(10))").get(0).text())
+          .endsWith("it takes one number, for instance sheets(2)");
+      assertRuns(session, "sheets(2)");
+      assertThat(session.answers("home “").get(0).text())
+          .isEqualTo("a quote stands alone; a text stands between two, as in \"roof\"");
+      assertRuns(session, "\"roof\"");
+    }
+  }
 }

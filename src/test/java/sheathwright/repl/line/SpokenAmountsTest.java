@@ -113,17 +113,13 @@ class SpokenAmountsTest {
       delimiter = '|',
       quoteCharacter = '~',
       value = {
-        "16-1/2 ft | 16-1/2 ft could be 16 ft 1/2 in or 16 and 1/2 feet: write 16' 1/2\" or 16.5"
-            + " ft",
+        "16-1/2 ft | 16-1/2 ft could be 16 ft 1/2 in or 16 and 1/2 feet: write 16' 1/2\" or 16.5 ft",
         "1-3/8 ft | 1-3/8 ft could be 1 ft 3/8 in or 1 and 3/8 feet: write 1' 3/8\" or 1.375 ft",
         "10-2 in | 10-2 in could be 10 ft 2 in or a subtraction: write 10-2 ft, or 10 in - 2 in",
-        "100/24 in | 100/24 in could be (100/24) in or 100 / (24 in): write which, the first as a"
-            + " decimal",
+        "100/24 in | 100/24 in could be (100/24) in or 100 / (24 in): write which, the first as a decimal",
         "7/6 in | 7/6 in could be (7/6) in or 7 / (6 in): write which, the first as a decimal",
-        "$1,408.72 | $1,408.72 has a comma, which parts arguments here: write $1408.72, or a space"
-            + " after the comma",
-        "16-13 ft | ~\"16-13\" is not a length that can be read: the inches after the feet must be"
-            + " less than 12~",
+        "$1,408.72 | $1,408.72 has a comma, which parts arguments here: write $1408.72, or a space after the comma",
+        "16-13 ft | ~\"16-13\" is not a length that can be read: the inches after the feet must be less than 12~",
       })
   void whatCouldBeReadInTwoWays_isRefusedWithBoth(String said, String why) {
     assertThatThrownBy(() -> first(said)).isInstanceOf(Unreadable.class).hasMessage(why);
