@@ -116,7 +116,8 @@ class KeptValuesTest {
     answer("b = a + 1");
 
     assertThat(answer("millis = 3"))
-        .contains("a stays 1200, stale: takes 1.2 s", "b stays 1201, stale: made from a");
+        .containsPattern("a stays 1200, stale: takes [1-9][.]\\d s") // longer where others work too
+        .contains("b stays 1201, stale: made from a");
     assertThat(answer("")).isEqualTo("  a = 3 (was 1200)\n  b = 4 (was 1201)");
     assertThat(answer("millis = 4")).contains("a = 4 (was 3)"); // quick by now
   }
