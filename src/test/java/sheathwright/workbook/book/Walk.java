@@ -1,7 +1,6 @@
 package sheathwright.workbook.book;
 
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * How much of a long walk is gone: a sample that is the same every time, or with {@code
@@ -18,10 +17,15 @@ final class Walk {
     return IS_WHOLE;
   }
 
-  /** The ends of some choices stand for those between. */
-  static <T> List<T> of(List<T> choices) {
-    return IS_WHOLE || choices.size() <= 2
+  /** One of some choices stands for all: the first and the last of them in turn. */
+  static <T> List<T> of(List<T> choices, int turn) {
+    return IS_WHOLE || choices.size() <= 1
         ? choices
-        : Stream.of(0, choices.size() - 1).map(choices::get).toList();
+        : List.of(choices.get(turn % 2 == 0 ? choices.size() - 1 : 0));
+  }
+
+  /** Whether an engine that takes seconds for a file sees this step too: one of three. */
+  static boolean isForSlowEngines(int step) {
+    return IS_WHOLE || step % 3 == 0;
   }
 }
