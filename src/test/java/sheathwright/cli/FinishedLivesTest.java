@@ -124,7 +124,7 @@ class FinishedLivesTest {
   private static String program() {
     return """
         #!/usr/bin/env bash
-        exec '%s' -Xshare:auto -XX:TieredStopAtLevel=1 -cp '%s' sheathwright.cli.Main "$@"
+        exec '%s' -Xshare:auto -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -cp '%s' sheathwright.cli.Main "$@"
         """
         .formatted(
             Path.of(System.getProperty("java.home"), "bin", "java"),

@@ -97,7 +97,7 @@ public class DropDownsTest {
     if (made.isEmpty()) {
       engine.edit(other);
       assertRefused(what, engine);
-      if (Walk.isForSlowEngines(step)) {
+      if (Walk.takes(step)) {
         Samples.keep(REFUSED.resolve(what + ".xlsx"), engine.bytes());
       }
       return;
@@ -117,7 +117,7 @@ public class DropDownsTest {
     engine.edit(fresh.book().inputs());
     if (stale.isEmpty()) {
       Following.assertFollows(what, engine, fresh.bytes());
-      if (Walk.isForSlowEngines(step)) {
+      if (Walk.takes(step)) {
         Following.keepForOtherEngines(WALKED, what, engine, fresh.bytes());
       }
     } else {

@@ -134,7 +134,7 @@ class PerturbationTest {
                       .startsWith(mayHaveChanged ? "solve again: " : "current");
                 }
               });
-      if (stale.isEmpty() && Walk.isForSlowEngines(changed)) {
+      if (stale.isEmpty() && Walk.takes(changed)) {
         Following.keepForOtherEngines(FOLDER, job + "-" + what, engine, fresh.bytes());
       }
       changed++;

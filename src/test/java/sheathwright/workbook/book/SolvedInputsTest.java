@@ -3,19 +3,19 @@ package sheathwright.workbook.book;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
-import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
-import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.MethodSource;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Traced;
@@ -28,24 +28,31 @@ import sheathwright.workbook.page.Samples;
 
 /**
  * Whatever column of the tables is changed in a written workbook, either a guard asks to solve
- * again or solving again gives the same. Each column is looked at until a line of it is compared.
+ * again or solving again gives the same. Each column is looked at until a line of it is compared,
+ * in the first job that has it or with {@code -Dsheathwright.sweep=all} in each.
  */
 class SolvedInputsTest {
 
-  static Stream<String> jobs() {
-    return Samples.JOBS.stream();
+  @Test
+  void eachColumn_isComparedOrHasNoPart() {
+    Set<String> met = new HashSet<>();
+    int compared = 0;
+    for (String job : Samples.JOBS) {
+      compared += comparedColumns(job, met);
+    }
+    assertThat(compared).isGreaterThan(15);
   }
 
-  @ParameterizedTest
-  @MethodSource("jobs")
-  void eachColumn_isComparedOrHasNoPart(String job) throws Exception {
+  private static int comparedColumns(String job, Set<String> met) {
     JobTables tables = Samples.tables(job);
     Following.Made made = Following.made(JobBook::estimate, new Estimate(Job.of(tables)));
     Map<String, List<String>> before = solved(made);
     List<Traced> without = new ArrayList<>();
     int compared = 0;
+    Map<String, List<Map.Entry<Traced, Place>>> columns = columns(made.book());
+    columns.keySet().removeIf(column -> !met.add(column) && !Walk.isWhole());
     try (Engine engine = Engine.of(made.bytes())) {
-      for (List<Map.Entry<Traced, Place>> column : columns(made.book())) {
+      for (List<Map.Entry<Traced, Place>> column : columns.values()) {
         if (column.stream().anyMatch(input -> changed(engine, made.book().solutions(), input))) {
           compared++;
         } else {
@@ -54,7 +61,7 @@ class SolvedInputsTest {
       }
     }
     assertHaveNoPart(tables, without, before);
-    assertThat(compared).isGreaterThan(6);
+    return compared;
   }
 
   /**
@@ -63,6 +70,9 @@ class SolvedInputsTest {
    */
   private static void assertHaveNoPart(
       JobTables tables, List<Traced> inputs, Map<String, List<String>> before) {
+    if (inputs.isEmpty()) {
+      return;
+    }
     Optional<Map<String, List<String>>> answer = resolved(tables, inputs);
     if (inputs.size() == 1) {
       answer.ifPresent(
@@ -103,7 +113,7 @@ class SolvedInputsTest {
   }
 
   /** The inputs of each column of the job's tables; a table of keys has a column for each key. */
-  private static Collection<List<Map.Entry<Traced, Place>>> columns(Book book) {
+  private static Map<String, List<Map.Entry<Traced, Place>>> columns(Book book) {
     Map<String, List<Map.Entry<Traced, Place>>> columns = new LinkedHashMap<>();
     for (Map.Entry<Traced, Place> input : book.inputs().entrySet()) {
       Matcher place = place(input.getKey());
@@ -120,7 +130,7 @@ class SolvedInputsTest {
             .add(input);
       }
     }
-    return columns.values();
+    return columns;
   }
 
   private static Matcher place(Traced input) {

@@ -24,8 +24,8 @@ final class Walk {
         : List.of(choices.get(turn % 2 == 0 ? choices.size() - 1 : 0));
   }
 
-  /** Whether an engine that takes seconds for a file sees this step too: one of three. */
-  static boolean isForSlowEngines(int step) {
+  /** Whether this step is gone where each takes seconds: one of three. */
+  static boolean takes(int step) {
     return IS_WHOLE || step % 3 == 0;
   }
 }
