@@ -2,6 +2,7 @@ package sheathwright.leveling.string;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -184,14 +185,21 @@ final class Neighbors {
   }
 
   private Optional<Said> across(int rafter, double up) {
+    List<double[]> points = nearest(rafter, up, -1);
+    Collections.reverse(points);
+    points.addAll(nearest(rafter, up, 1));
+    return said(points, rafters.get(rafter).center());
+  }
+
+  /** The nearest two rafters to one side that were read on both sides of a height. */
+  private List<double[]> nearest(int rafter, double up, int step) {
     List<double[]> points = new ArrayList<>();
-    for (int i = 0; i < heard.size(); i++) {
-      Profile line = heard.get(i);
-      if (i != rafter && line.reaches(up)) {
-        points.add(new double[] {rafters.get(i).center(), line.at(up)});
+    for (int i = rafter + step; i >= 0 && i < heard.size() && points.size() < 2; i += step) {
+      if (heard.get(i).reaches(up)) {
+        points.add(new double[] {rafters.get(i).center(), heard.get(i).at(up)});
       }
     }
-    return said(points, rafters.get(rafter).center());
+    return points;
   }
 
   /** The line through the points on both sides of a place, or through the nearest two. */
