@@ -1,7 +1,8 @@
 #!/usr/bin/env bash
 # How time grows with the size of the work, from a tenth of the usual size to ten times it: seconds of processor time, and the
 # ratio to the tenth of the size. Everything is made anew, the same each time: jobs and scripts by src/build/java/GrowingWork.java.
-# usage: src/build/growth-benchmark.sh [KIND ...]   KIND is marks, rafters, script, fill or jobs; else all of them.
+# usage: src/build/growth-benchmark.sh [KIND ...]   KIND is marks, rafters, script, fill, jobs, layout, leveling or
+# cutting; else all of them.
 # With all of them, the table is kept in docs/pictures/growth.csv, from which src/build/pictures.sh draws the chart.
 set -euo pipefail
 home=$(cd "$(dirname "${BASH_SOURCE[0]}")/../.." && pwd)
@@ -27,8 +28,8 @@ once() { # a kind, its size
       growing "$1" "$2" "$made"
       seconds quote "$made" -o "$work/out" --force
       ;;
-    script)
-      growing script "$2" "$made"
+    script | layout | leveling | cutting)
+      growing "$1" "$2" "$made"
       seconds run "$made"
       ;;
     fill)
@@ -59,13 +60,14 @@ measured() {
 
 "$program" --version >/dev/null # builds, if need be
 echo "kind,size,seconds" >"$work/growth.csv"
-for kind in ${*:-marks rafters script fill jobs}; do
+for kind in ${*:-marks rafters script fill jobs layout leveling cutting}; do
   case $kind in
     marks) measured marks 20 200 2000 ;;
     rafters) measured rafters 4 40 400 ;;
     script) measured script 30 300 3000 ;;
     fill) measured fill 500 5000 50000 ;;
     jobs) measured jobs 1 10 100 ;;
+    layout | leveling | cutting) measured "$kind" 4 40 400 ;;
   esac
 done
 [ $# -gt 0 ] || cp "$work/growth.csv" "$home/docs/pictures/growth.csv"

@@ -3,6 +3,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import java.util.stream.Stream;
 
@@ -10,7 +11,8 @@ import java.util.stream.Stream;
  * Jobs and scripts of any size, the same ones every time, for measuring how time grows with size.
  * Everything in them is invented.
  *
- * <p>Usage: {@code java src/build/java/GrowingWork.java marks|rafters|script SIZE FILE_OR_FOLDER}
+ * <p>Usage: {@code java src/build/java/GrowingWork.java
+ * marks|rafters|script|layout|leveling|cutting SIZE FILE_OR_FOLDER}
  */
 final class GrowingWork {
 
@@ -86,7 +88,14 @@ final class GrowingWork {
       case "marks" -> work.marks(size, where);
       case "rafters" -> work.rafters(size, where);
       case "script" -> Files.write(where, work.script(size));
-      default -> throw new IllegalArgumentException(arguments[0] + ": marks, rafters or script");
+      case "layout" -> Files.write(where, List.of(trapezoid(size), "layout(end, 24 in)"));
+      case "leveling" -> Files.write(where, straightened(size));
+      case "cutting" -> {
+        List<String> lines = new ArrayList<>(straightened(size));
+        lines.add("cutSticks(straight, stick(12 ft, $8.60), stick(14 ft, $10.90))");
+        Files.write(where, lines);
+      }
+      default -> throw new IllegalArgumentException(arguments[0] + " is no kind of work");
     }
   }
 
@@ -147,6 +156,37 @@ final class GrowingWork {
       }
     }
     write(folder, "readings.csv", lines.stream());
+  }
+
+  /** A plane with two slanted ends, as large as so many sheets of 32 sq ft. */
+  private static String trapezoid(int sheets) {
+    double lean = Math.sqrt(32.0 * sheets / 8);
+    return String.format(
+        Locale.ROOT,
+        "end = Plane.trapezoid(\"end\", ft(%.3f), ft(%.3f), ft(%.3f), ft(%.3f))",
+        5 * lean,
+        2 * lean,
+        lean,
+        lean);
+  }
+
+  /** So many rafters of one plane with two waves in it; of every twenty, one is read wrong once. */
+  private static List<String> straightened(int rafters) {
+    StringBuilder string = new StringBuilder("string = stringLines(24 in, 12-6 ft");
+    for (int rafter = 0; rafter < rafters; rafter++) {
+      int sag = 10 + (int) Math.round(8 * Math.sin(rafter / 4.0)); // sixteenths of an inch
+      int wrong = rafter % 20 == 7 ? 24 : 0;
+      string.append(
+          String.format(
+              Locale.ROOT,
+              ", \"0 %s %s %s 0\"",
+              sag * 2 / 3 / 16.0,
+              (sag + wrong) / 16.0,
+              sag * 2 / 3 / 16.0));
+    }
+    return List.of(
+        string.append(")").toString(),
+        "straight = straighten(string, sisters = 2x6, rafters = 2x6, used = 0.86)");
   }
 
   /** A third each: figures alone, figures in chains of ten, and names given another value. */
