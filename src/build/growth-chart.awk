@@ -4,7 +4,7 @@ function x(size, usual) { return 70 + (log(size / usual) / log(10) + 1) * 210 }
 function y(seconds) { return 300 - (log(seconds) / log(10)) * 130 }
 BEGIN {
   FS = ","
-  split("#3b4a3f #9a2f1c #b07d12 #2f6f8f #7a5c8f", colors, " ")
+  split("#3b4a3f #9a2f1c #b07d12 #2f6f8f #7a5c8f #5f8f4a #c0562f #444444", colors, " ")
   print "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"704\" height=\"372\" font-family=\"sans-serif\" font-size=\"13\">"
   print "<title>Processor seconds by size</title>"
   print "<rect width=\"100%\" height=\"100%\" rx=\"6\" fill=\"#fbf8f1\" stroke=\"#8a7f6a\"/>"

@@ -6,11 +6,13 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import sheathwright.Walk;
 import sheathwright.cutting.Patience;
 import sheathwright.cutting.TestPatience;
 
@@ -85,7 +87,7 @@ class StickListsTest {
   void plan_needsAsManySticksAsPublished(String set) {
     List<StickList> lists = StickList.published(instances(), set);
     assertThat(lists).isNotEmpty();
-    for (StickList list : lists) {
+    for (StickList list : sampled(lists)) {
       StickPlan plan = StickCutting.plan(list.order(), TestPatience.seconds(SECONDS));
       assertThat(plan.cost()).as(list.name()).isBetween(list.lower(), list.best());
       assertThat(plan.atLeast()).as(list.name()).isBetween(list.lower(), list.best());
@@ -95,11 +97,16 @@ class StickListsTest {
   /** The hardest of the published sets: within one stick of the best number known. */
   @Test
   void plan_isNeverWrongOnTheHardSet() {
-    for (StickList list : StickList.published(instances(), "hard28")) {
+    for (StickList list : sampled(StickList.published(instances(), "hard28"))) {
       StickPlan plan = StickCutting.plan(list.order(), TestPatience.seconds(1));
       assertThat(plan.cost()).as(list.name()).isBetween(list.lower(), list.best() + 1);
       assertThat(plan.atLeast()).as(list.name()).isLessThanOrEqualTo(list.best());
     }
+  }
+
+  /** In the gate one of three. */
+  private static List<StickList> sampled(List<StickList> lists) {
+    return IntStream.range(0, lists.size()).filter(Walk::takes).mapToObj(lists::get).toList();
   }
 
   private static Path instances() {

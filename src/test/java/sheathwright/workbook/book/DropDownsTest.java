@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import org.junit.jupiter.api.Test;
+import sheathwright.Walk;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Traced;

@@ -16,6 +16,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sheathwright.Walk;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Solution;
 import sheathwright.figure.Traced;

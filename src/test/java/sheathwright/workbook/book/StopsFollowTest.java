@@ -11,6 +11,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import sheathwright.Walk;
 import sheathwright.framing.stop.StopFinding;
 import sheathwright.job.Estimate;
 import sheathwright.job.table.JobText;

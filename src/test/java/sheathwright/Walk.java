@@ -1,4 +1,4 @@
-package sheathwright.workbook.book;
+package sheathwright;
 
 import java.util.List;
 
@@ -6,26 +6,26 @@ import java.util.List;
  * How much of a long walk is gone: a sample that is the same every time, or with {@code
  * -Dsheathwright.sweep=all} each step of it (src/build/sweep.sh).
  */
-final class Walk {
+public final class Walk {
 
   private static final boolean IS_WHOLE =
       System.getProperty("sheathwright.sweep", "").equals("all");
 
   private Walk() {}
 
-  static boolean isWhole() {
+  public static boolean isWhole() {
     return IS_WHOLE;
   }
 
   /** One of some choices stands for all: the first and the last of them in turn. */
-  static <T> List<T> of(List<T> choices, int turn) {
+  public static <T> List<T> of(List<T> choices, int turn) {
     return IS_WHOLE || choices.size() <= 1
         ? choices
         : List.of(choices.get(turn % 2 == 0 ? choices.size() - 1 : 0));
   }
 
   /** Whether this step is gone where each takes seconds: one of three. */
-  static boolean takes(int step) {
+  public static boolean takes(int step) {
     return IS_WHOLE || step % 3 == 0;
   }
 }
