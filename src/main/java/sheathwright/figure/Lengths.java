@@ -106,8 +106,7 @@ public final class Lengths {
   /** Inches as they were measured: {@code 1-3/8} where a tape has that mark, else every digit. */
   public static String onTape(double inches) {
     String sixteenths = inInches(inches);
-    boolean isMarked = inches != Math.rint(inches) && inches(sixteenths) == inches;
-    return isMarked ? sixteenths : Shown.plain(inches);
+    return inches(sixteenths) == inches ? sixteenths : Shown.plain(inches);
   }
 
   /** Inches as a panel's thickness is printed: {@code 15/32}; every digit where that is none. */

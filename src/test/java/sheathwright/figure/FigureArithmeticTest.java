@@ -109,6 +109,9 @@ class FigureArithmeticTest {
     assertThat(number(0.1).plus(number(0.2)).isTheSameAs(number(0.3)).holds()).isTrue();
     assertThat(number(0.1).plus(number(0.2)).isAtMost(number(0.3)).holds()).isTrue();
     assertThat(number(0.1).plus(number(0.2)).isMoreThan(number(0.3)).holds()).isFalse();
+    assertThat(number(0.3).isTheSameAs(number(0.1).plus(number(0.2))).holds()).isTrue();
+    assertThat(number(0.3).isAtLeast(number(0.1).plus(number(0.2))).holds()).isTrue();
+    assertThat(number(0.3).isLessThan(number(0.1).plus(number(0.2))).holds()).isFalse();
     assertThat(number(0.30000000000001).isTheSameAs(number(0.3)).holds()).isFalse();
   }
 

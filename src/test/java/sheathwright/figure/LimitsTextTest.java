@@ -116,4 +116,11 @@ class LimitsTextTest {
     assertThat(wide.within("gap_in", Units.FOOT, narrow).step().operands())
         .allMatch(each -> each.step().isConversion());
   }
+
+  @Test
+  void and_takesNothingFromWhatIsNotLimited() {
+    assertThat(OPEN.and(Limits.NONE)).isEqualTo(OPEN);
+    assertThat(Limits.NONE.and(OPEN)).isEqualTo(OPEN);
+    assertThat(EITHER.and(Limits.NONE)).isEqualTo(EITHER);
+  }
 }

@@ -109,7 +109,10 @@ class SolutionTest {
     Reading reading = new Reading();
     reading.number("eave", input("eave_in"), Units.INCH);
     reading.word("whether it is full", full);
-    assertThat(reading.solution("deck_layout").asSolved().rows())
+    Roll rows = reading.solution("deck_layout").asSolved();
+    assertThat(rows.cellsOf("now").get(0).step().operands())
+        .isEqualTo(reading.values().subList(0, 1));
+    assertThat(rows.rows())
         .extracting(row -> row.stream().map(Traced::plain).toList())
         .containsExactly(
             java.util.List.of("eave", "3", "3", "0"),
