@@ -53,4 +53,58 @@ final class AmountsTest {
     assertThat(share.unit().dimension()).isEqualTo(Units.RATIO.dimension());
     assertThat(share.unit().to(Units.RATIO).applyTo(share.value())).isCloseTo(1, within(1e-12));
   }
+
+  private static Arguments said(Supplier<Figure<?>> amount, String text) {
+    return Arguments.of(amount, text);
+  }
+
+  static Stream<Arguments> amounts() {
+    return Stream.of(
+        said(() -> in(2), "2 in"),
+        said(() -> in("1-3/8"), "1-3/8 in"),
+        said(() -> ft(2), "2' 0\""),
+        said(() -> ft("16-9"), "16' 9\""),
+        said(() -> sqft(2), "2 sq ft"),
+        said(() -> squares(3), "3 squares"),
+        said(() -> psf(20), "20 psf"),
+        said(() -> strengthPsf(20), "20 psf strength"),
+        said(() -> pcf(35), "35 pcf"),
+        said(() -> mph(115), "115 mph"),
+        said(() -> psi(900), "900 psi"),
+        said(() -> lb(30), "30 lb"),
+        said(() -> tons(2), "2 tons"),
+        said(() -> lbPerInch(30), "30 lb/in"),
+        said(() -> lbPerFt(30), "30 lb/ft"),
+        said(() -> lbPerSheet(48), "48 lb/sheet"),
+        said(() -> pct(5), "5 %"),
+        said(() -> number(2), "2"),
+        said(() -> pitch(6), "6 in 12"),
+        said(() -> usd(2), "$2.00"),
+        said(() -> usdPerSheet(48), "$48.00/sheet"),
+        said(() -> usdPerNail(0.25), "$0.25/nail"),
+        said(() -> usdPerHour(65), "$65.00/h"),
+        said(() -> usdPerTon(80), "$80.00/ton"),
+        said(() -> usdPerPiece(9.5), "$9.50/piece"),
+        said(() -> usdPerFoot(2.5), "$2.50/ft"),
+        said(() -> nails(3), "3 nails"),
+        said(() -> nailsPerPound(100), "100 nails/lb"),
+        said(() -> nailsPerSheet(33), "33 nails/sheet"),
+        said(() -> nailsPerPiece(12), "12 nails/piece"),
+        said(() -> nailsPerFoot(2), "2 nails/ft"),
+        said(() -> hours(2), "2 h"),
+        said(() -> minutes(90), "1.5 h"),
+        said(() -> hoursPerSheet(0.5), "0.5 h/sheet"),
+        said(() -> hoursPerPiece(0.25), "0.25 h/piece"),
+        said(() -> hoursPerFoot(0.5), "0.5 h/ft"),
+        said(() -> hoursPerSquare(2), "2 h/square"),
+        said(() -> sheets(4), "4 sheets"),
+        said(() -> pieces(4), "4 pieces"));
+  }
+
+  @ParameterizedTest(name = "{1}")
+  @MethodSource("amounts")
+  void amount_isSaidWithItsUnit(Supplier<Figure<?>> amount, String text) {
+    assertThat(amount.get()).hasToString(text);
+    assertThat(amount.get().step().isLiteral()).isTrue();
+  }
 }

@@ -64,6 +64,7 @@ class PrintedStepTest {
         Arguments.of(A.plus(B).roundedUp(), "⌈a + b⌉"),
         Arguments.of(A.plus(B).roundedDown(), "⌊a + b⌋"),
         Arguments.of(A.rounded(), "a to the nearest whole"),
+        Arguments.of(Amounts.usd(2).plus(Amounts.usd(3)), "$2.00 + $3.00"),
         Arguments.of(A.toCents(), "a to the cent"),
         Arguments.of(GAP.in(Units.FOOT), "gap"),
         Arguments.of(A.within("x", Units.RATIO, Limits.between(0, 9, "")), "a"),
