@@ -44,6 +44,8 @@ class ShownTest {
         "-1.26    | lb          | -1.3 lb",
         "9999.96  | lb          | 10,000 lb",
         "0.4      | in-lb       | 0.4 in-lb",
+        "-0.00001 | lb          | 0 lb", // nothing, not minus nothing
+        "-0.00001 | in-lb       | 0 in-lb",
         "4.5      | in-lb       | 5 in-lb",
         "-0.5     | $           | -$0.50",
         "0.0265   | $/nail      | $0.027/nail",
