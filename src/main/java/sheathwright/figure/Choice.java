@@ -45,10 +45,8 @@ public final class Choice<E> implements Traced, OneOf<E> {
   public static Choice<String> feetAndInches(Figure<Quantity.Length> wholeInches) {
     Figure<?> inches = wholeInches.in(Units.INCH);
     Refusal refusal = inches.refusal().orElse(null);
-    String spelled =
-        refusal != null
-            ? null
-            : Math.round(inches.number()) / 12 + "-" + Math.round(inches.number()) % 12;
+    long whole = Math.round(inches.number());
+    String spelled = whole / 12 + "-" + whole % 12;
     return new Choice<>("", spelled, refusal, new Step.Spelled(inches), Source.ARITHMETIC);
   }
 

@@ -6,7 +6,6 @@ import static sheathwright.figure.Amounts.ft;
 import static sheathwright.figure.Amounts.in;
 import static sheathwright.figure.Amounts.number;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Words that remember: what they are called, what is asked of them, and sentences of them. */
@@ -115,16 +114,21 @@ class ChoiceTest {
     assertThat(Choice.feetAndInches(in(1).onlyIf(FALSE, "no way"))).hasToString("refused: no way");
   }
 
-  @Test
-  void theFirstMarkedLine_isNamed() {
+  private static String marked(double... marks) {
     Roll lines =
         Roll.of(
             "lines",
             "the lines",
-            List.of(0d, 1d, 1d),
-            Roll.column("wet", (Double wet) -> number(wet)),
-            Roll.column("line", wet -> Choice.literal(wet == 0 ? "dry" : "wet")));
-    assertThat(Choice.firstMarked(lines, "wet", "line", "look: ", " again").value())
-        .isEqualTo("look: wet again");
+            java.util.Arrays.stream(marks).boxed().toList(),
+            Roll.column("wet", (Double wet) -> number(Math.min(wet, 1))),
+            Roll.column("line", wet -> Choice.literal("line " + wet.intValue())));
+    return Choice.firstMarked(lines, "wet", "line", "look: ", " again").value();
+  }
+
+  @Test
+  void theFirstMarkedLine_isNamed() {
+    assertThat(marked(0, 2, 3)).isEqualTo("look: line 2 again");
+    assertThat(marked(4, 0, 3)).isEqualTo("look: line 4 again");
+    assertThat(marked(0, 0, 0)).isEqualTo("look:  again");
   }
 }
