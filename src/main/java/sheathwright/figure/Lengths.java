@@ -92,7 +92,7 @@ public final class Lengths {
       return markedFeet(marked, text);
     }
     Matcher alone = INCHES_ALONE.matcher(plain);
-    if (alone.matches() && (plain.endsWith("\"") || plain.endsWith("in"))) {
+    if (alone.matches()) {
       return inchesIn(alone, 1, text);
     }
     throw notALength(text, "feet are written 16-9 1/4, 16' 9-1/4\" or 16.77");

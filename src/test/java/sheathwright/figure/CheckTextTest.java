@@ -70,6 +70,16 @@ class CheckTextTest {
     assertThat(ratio.then().name()).isEqualTo("seat_part_used");
   }
 
+  /** A foot asked for of 24 in is half of it, as one choice in plain numbers. */
+  @Test
+  void whatIsThere_mayBeInAnotherUnit() {
+    Check check = Check.onceLooked("seat", "seat", Amounts.ft(1), in(24), look(YES));
+    assertThat(check).hasToString("seat: 1' 0\" of 24 in, ratio 0.5, ok");
+    Traced part = ((Step.Chosen) check.ratio().step()).then();
+    assertThat(part.step()).isInstanceOf(Step.Chosen.class);
+    assertThat(part.plain()).isEqualTo("0.5");
+  }
+
   @Test
   void somethingOfWhichThereMayBeNone_holdsOnlyAtNone() {
     assertThat(missed(0)).hasToString("nails that missed: 0 of 0, ratio none allowed, ok");

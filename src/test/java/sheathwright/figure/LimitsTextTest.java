@@ -113,6 +113,10 @@ class LimitsTextTest {
     assertThat(wide.within("width_in", Units.INCH, narrow).step().operands()).containsExactly(wide);
     assertThat(wide.within("gap_in", Units.INCH, Limits.between(0, 11, "")).step().operands())
         .containsExactly(wide);
+    Figure<Quantity.Length> overhang =
+        Amounts.in(5).within("overhang_in", Units.INCH, Limits.between(0, 10, ""));
+    assertThat(overhang.within("hang_in", Units.INCH, narrow).step().operands())
+        .containsExactly(overhang);
     assertThat(wide.within("gap_in", Units.FOOT, narrow).step().operands())
         .allMatch(each -> each.step().isConversion());
   }
