@@ -65,4 +65,14 @@ class UnitTextTest {
     assertThat(Dimension.NONE.hasRoot(3)).isTrue();
     assertThat(Dimension.NONE.root(3)).isEqualTo(Dimension.NONE);
   }
+
+  @Test
+  void aBase_isItsOwnFirstPowerAndNoOthers() {
+    for (Base base : Base.values()) {
+      Dimension alone = Dimension.of(base);
+      for (Base other : Base.values()) {
+        assertThat(alone.power(other)).as("%s in %s", other, base).isEqualTo(other == base ? 1 : 0);
+      }
+    }
+  }
 }
