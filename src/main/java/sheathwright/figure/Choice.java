@@ -45,10 +45,8 @@ public final class Choice<E> implements Traced, OneOf<E> {
   public static Choice<String> feetAndInches(Figure<Quantity.Length> wholeInches) {
     Figure<?> inches = wholeInches.in(Units.INCH);
     Refusal refusal = inches.refusal().orElse(null);
-    String spelled =
-        refusal != null
-            ? null
-            : Math.round(inches.number()) / 12 + "-" + Math.round(inches.number()) % 12;
+    long whole = Math.round(inches.number());
+    String spelled = whole / 12 + "-" + whole % 12;
     return new Choice<>("", spelled, refusal, new Step.Spelled(inches), Source.ARITHMETIC);
   }
 
@@ -76,7 +74,9 @@ public final class Choice<E> implements Traced, OneOf<E> {
   static Choice<String> firstMarked(
       Roll roll, String marks, String labels, String before, String after) {
     Step step = new Step.FirstMarked(roll, marks, labels, before, after);
-    return new Choice<>("", before + after, null, step, Source.ARITHMETIC);
+    int first = roll.cellsOf(marks).stream().map(Traced::plain).toList().indexOf("1");
+    String found = first < 0 ? "" : roll.cellsOf(labels).get(first).plain();
+    return new Choice<>("", before + found + after, null, step, Source.ARITHMETIC);
   }
 
   static Choice<String> lookedUp(String words, Refusal refusal, Step.LookedUp step, Source source) {
@@ -121,15 +121,14 @@ public final class Choice<E> implements Traced, OneOf<E> {
 
   /** Whether it is this option. */
   public Condition is(E option) {
-    return new Condition(
-        "", option.equals(value), refusal, new Step.Matched(this, option), Source.ARITHMETIC);
+    return new Condition(option.equals(value), refusal, new Step.Matched(this, option));
   }
 
   /** Whether it is the same word as another. */
   public Condition isTheSameAs(Choice<?> other) {
     Refusal either = refusal != null ? refusal : other.refusal;
     boolean holds = either == null && plain().equals(other.plain());
-    return new Condition("", holds, either, new Step.Alike(this, other), Source.ARITHMETIC);
+    return new Condition(holds, either, new Step.Alike(this, other));
   }
 
   /** The option itself; raises its refusal if there is none. */

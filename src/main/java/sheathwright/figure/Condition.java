@@ -6,53 +6,44 @@ import java.util.Optional;
 /** A truth that remembers what was compared. */
 public final class Condition implements Traced {
 
-  private final String name;
   private final boolean holds;
   private final Refusal refusal;
   private final Step step;
-  private final Source source;
 
-  Condition(String name, boolean holds, Refusal refusal, Step step, Source source) {
-    this.name = name;
+  /** Its refusal is always that of a value which it is made from. */
+  Condition(boolean holds, Refusal refusal, Step step) {
     this.holds = holds;
     this.step = step;
-    this.source = source;
-    this.refusal = Refusal.of(this, refusal);
+    this.refusal = refusal;
   }
 
   static Condition compared(Comparison how, Figure<?> left, Figure<?> right) {
     Refusal refusal = left.refusal().or(right::refusal).orElse(null);
     boolean holds = refusal == null && how.holds(left.number(), right.number());
-    return new Condition(
-        "", holds, refusal, new Step.Compared(how, left, right), Source.ARITHMETIC);
+    return new Condition(holds, refusal, new Step.Compared(how, left, right));
   }
 
   static Condition measured(Figure<?> figure) {
     Refusal refusal = figure.isAbsent() ? null : figure.refusal().orElse(null);
-    return new Condition(
-        "", !figure.isAbsent(), refusal, new Step.Measured(figure), Source.ARITHMETIC);
+    return new Condition(!figure.isAbsent(), refusal, new Step.Measured(figure));
   }
 
   /** Whether every one of them holds. */
   public static Condition all(Condition... conditions) {
     List<Condition> list = List.of(conditions);
     return new Condition(
-        "",
         list.stream().allMatch(condition -> condition.holds),
         firstRefusal(list),
-        new Step.Joined(true, list),
-        Source.ARITHMETIC);
+        new Step.Joined(true, list));
   }
 
   /** Whether at least one of them holds. */
   public static Condition any(Condition... conditions) {
     List<Condition> list = List.of(conditions);
     return new Condition(
-        "",
         list.stream().anyMatch(condition -> condition.holds),
         firstRefusal(list),
-        new Step.Joined(false, list),
-        Source.ARITHMETIC);
+        new Step.Joined(false, list));
   }
 
   private static Refusal firstRefusal(List<Condition> conditions) {
@@ -78,12 +69,12 @@ public final class Condition implements Traced {
 
   @Override
   public String name() {
-    return name;
+    return "";
   }
 
   @Override
   public String symbol() {
-    return Shown.inWords(name);
+    return "";
   }
 
   @Override
@@ -93,7 +84,7 @@ public final class Condition implements Traced {
 
   @Override
   public Source source() {
-    return source;
+    return Source.ARITHMETIC;
   }
 
   @Override

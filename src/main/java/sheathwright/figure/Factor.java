@@ -43,6 +43,6 @@ public record Factor(long over, long under) {
 
   /** The number after conversion, by the same multiplications that the cell formula makes. */
   public double applyTo(double number) {
-    return under == 1 ? number * over : over == 1 ? number / under : number * over / under;
+    return number * over / under;
   }
 }

@@ -92,7 +92,7 @@ public final class Lengths {
       return markedFeet(marked, text);
     }
     Matcher alone = INCHES_ALONE.matcher(plain);
-    if (alone.matches() && (plain.endsWith("\"") || plain.endsWith("in"))) {
+    if (alone.matches()) {
       return inchesIn(alone, 1, text);
     }
     throw notALength(text, "feet are written 16-9 1/4, 16' 9-1/4\" or 16.77");
@@ -106,8 +106,7 @@ public final class Lengths {
   /** Inches as they were measured: {@code 1-3/8} where a tape has that mark, else every digit. */
   public static String onTape(double inches) {
     String sixteenths = inInches(inches);
-    boolean isMarked = inches != Math.rint(inches) && inches(sixteenths) == inches;
-    return isMarked ? sixteenths : Shown.plain(inches);
+    return inches(sixteenths) == inches ? sixteenths : Shown.plain(inches);
   }
 
   /** Inches as a panel's thickness is printed: {@code 15/32}; every digit where that is none. */

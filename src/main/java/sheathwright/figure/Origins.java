@@ -64,13 +64,11 @@ public final class Origins {
     return isZero ? List.of(divisor) : quotient.arguments();
   }
 
-  /** Of several numbers of which one is taken, those that are that one; all, if none was. */
+  /** Of several numbers of which one is taken, those that are that one; all, if one is refused. */
   private static List<Traced> likest(Traced taken, Step step) {
-    List<Traced> alike =
-        step.operands().stream()
-            .filter(each -> number(each) == number(taken) && each.refusal().isEmpty())
-            .toList();
-    return taken.refusal().isPresent() || alike.isEmpty() ? step.operands() : alike;
+    return step.operands().stream()
+        .filter(each -> taken.refusal().isPresent() || number(each) == number(taken))
+        .toList();
   }
 
   private static double number(Traced value) {

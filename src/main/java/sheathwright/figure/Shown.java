@@ -1,7 +1,6 @@
 package sheathwright.figure;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.ArrayList;
@@ -20,6 +19,9 @@ public final class Shown {
 
   private static final Set<String> ABBREVIATED = Set.of("ft", "sq ft", "lb", "h");
 
+  /** The most that any unit has, and what a number below one is shown with in every unit. */
+  private static final int FEWEST_BELOW_ONE = 4;
+
   private Shown() {}
 
   /**
@@ -35,8 +37,7 @@ public final class Shown {
    * 16.770509831248425}.
    */
   public static String plain(double number) {
-    BigDecimal digits = BigDecimal.valueOf(number).stripTrailingZeros();
-    return digits.signum() == 0 ? "0" : digits.toPlainString();
+    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 
   /** A name in words: {@code edge spacing} for {@code edge_spacing_in}. */
@@ -69,10 +70,7 @@ public final class Shown {
 
   static String inWords(String name, Unit<?> unit) {
     String suffix = "_" + unit.suffix();
-    String bare =
-        unit.suffix().isEmpty() || !name.endsWith(suffix)
-            ? name
-            : name.substring(0, name.length() - suffix.length());
+    String bare = name.endsWith(suffix) ? name.substring(0, name.length() - suffix.length()) : name;
     return bare.replace('_', ' ');
   }
 
@@ -90,7 +88,7 @@ public final class Shown {
     if (unit.symbol().startsWith("$")) {
       double rounded = Rounding.halfUp(number, unit.decimals());
       return (rounded < 0 ? "-$" : "$")
-          + money(Math.abs(rounded), unit)
+          + format("#,##0.00##", Math.abs(rounded))
           + unit.symbol().substring(1);
     }
     String digits = grouped(number, unit.decimals());
@@ -125,28 +123,13 @@ public final class Shown {
     return unit.symbol().isEmpty() ? "" : " ";
   }
 
-  private static String money(double dollars, Unit<?> unit) {
-    String most = "#".repeat(Math.max(0, unit.decimals() - 2));
-    return format("#,##0.00" + most, Rounding.halfUp(dollars, unit.decimals()));
-  }
-
+  /** To the unit's decimals; what is less than one to four, so that something is left of it. */
   private static String grouped(double number, int decimals) {
-    double shownAs = Math.abs(number) < 1 && decimals > 0 ? toFourDigits(number, decimals) : number;
-    return format(
-        "#,##0." + "#".repeat(Math.max(decimals, 4)), roundedTo(shownAs, decimals, number));
+    int shown = Math.abs(number) < 1 ? FEWEST_BELOW_ONE : decimals;
+    return format("#,##0.####", Rounding.halfUp(number, shown));
   }
 
-  private static double roundedTo(double shownAs, int decimals, double number) {
-    return Math.abs(number) < 1 ? shownAs : Rounding.halfUp(number, decimals);
-  }
-
-  private static double toFourDigits(double number, int decimals) {
-    return Rounding.halfUp(number, Math.max(decimals, 4));
-  }
-
-  private static String format(String pattern, double number) {
-    DecimalFormat format = new DecimalFormat(pattern, POINT);
-    format.setRoundingMode(RoundingMode.HALF_UP);
-    return format.format(number);
+  private static String format(String pattern, double rounded) {
+    return new DecimalFormat(pattern, POINT).format(rounded);
   }
 }

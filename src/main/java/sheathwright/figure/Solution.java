@@ -106,15 +106,11 @@ public final class Solution {
       if (node.step().isInput()) {
         throw new IllegalStateException(node.name() + " was not read for " + name);
       }
-      if (seen.add(node) && !isFoundHere(node)) {
+      if (seen.add(node)) {
         next.addAll(node.step().operands());
       }
     }
     return word.value();
-  }
-
-  private boolean isFoundHere(Traced node) {
-    return behind(node).filter(solution -> solution == this).isPresent();
   }
 
   /** What was solved, in snake case. */

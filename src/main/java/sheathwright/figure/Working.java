@@ -169,7 +169,7 @@ public final class Working {
     String indent = " ".repeat(label.length());
     if (!(step.step() instanceof Step.Given)) {
       String symbols = folded(step);
-      if (step.refusal().isPresent() || !symbols.equals(step.shown())) {
+      if (!symbols.equals(step.toString())) {
         lines.addAll(wrapped(symbols, label + " = ", width));
       }
       if (step.refusal().filter(refusal -> !refusal.isAnswer()).isPresent()) {
@@ -301,8 +301,6 @@ public final class Working {
   private static Written number(Traced operand) {
     return standsAlone(operand)
         ? operand.refusal().isPresent() ? Written.whole(operand.symbol()) : value(operand)
-        : operand.step() instanceof Step.Matched
-            ? symbol(operand)
-            : operand.step().words(Working::number);
+        : symbol(operand);
   }
 }

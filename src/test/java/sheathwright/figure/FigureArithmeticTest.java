@@ -109,6 +109,9 @@ class FigureArithmeticTest {
     assertThat(number(0.1).plus(number(0.2)).isTheSameAs(number(0.3)).holds()).isTrue();
     assertThat(number(0.1).plus(number(0.2)).isAtMost(number(0.3)).holds()).isTrue();
     assertThat(number(0.1).plus(number(0.2)).isMoreThan(number(0.3)).holds()).isFalse();
+    assertThat(number(0.3).isTheSameAs(number(0.1).plus(number(0.2))).holds()).isTrue();
+    assertThat(number(0.3).isAtLeast(number(0.1).plus(number(0.2))).holds()).isTrue();
+    assertThat(number(0.3).isLessThan(number(0.1).plus(number(0.2))).holds()).isFalse();
     assertThat(number(0.30000000000001).isTheSameAs(number(0.3)).holds()).isFalse();
   }
 
@@ -139,5 +142,68 @@ class FigureArithmeticTest {
     assertThat(pitch(12).arctangent().value()).isCloseTo(Math.PI / 4, within(1e-15));
     assertThat(number(Math.sqrt(3)).arctangent().value()).isCloseTo(Math.PI / 3, within(1e-15));
     assertThat(number(-1).arctangent().value()).isCloseTo(-Math.PI / 4, within(1e-15));
+  }
+
+  /** Powers of ten; 1,000 % is ten, and nothing has no logarithm. */
+  @Test
+  void logarithm_isTheCommonOne() {
+    assertThat(number(1000).logarithm().value()).isEqualTo(3);
+    assertThat(pct(1000).logarithm().value()).isEqualTo(1);
+    assertThat(number(0).logarithm().refusal().map(Refusal::reason))
+        .contains("log(0) has no value");
+  }
+
+  /** A cube of 2 ft has edges of 24 in, a square of 3 ft sides of 36 in. */
+  @Test
+  void roots_areInTheUnitThatTheirNumberIsIn() {
+    assertThat(ft(2).cubed().cubeRoot().in(Units.INCH).value())
+        .isCloseTo(24, within(LAST_BITS * 24));
+    assertThat(ft(3).squared().squareRoot().in(Units.INCH).value()).isEqualTo(36);
+  }
+
+  /** 30 in is a step and a quarter of 2 ft: two steps, 48 in. */
+  @Test
+  void roundedUpTo_takesAStepInAnotherUnit() {
+    assertThat(in(30).roundedUpTo(ft(2)).value()).isEqualTo(48);
+    assertThat(in(30).roundedUpTo(ft(2)).unit()).isEqualTo(Units.INCH);
+  }
+
+  @Test
+  void comparisons_failByTheUnitOfTheOther() {
+    assertThat(ft(1).isAtLeast(in(13)).holds()).isFalse();
+    assertThat(ft(1).isMoreThan(in(13)).holds()).isFalse();
+    assertThat(ft(1).isAtMost(in(13)).holds()).isTrue();
+    assertThat(ft(1).isTheSameAs(in(1)).holds()).isFalse();
+  }
+
+  @Test
+  void aSecondName_isAStepOfItsOwn() {
+    Figure<Quantity.Length> span = ft(12).plus(in(3)).as("span_in", Units.INCH);
+    Figure<Quantity.Length> reach = span.as("reach_in", Units.INCH);
+    assertThat(reach.step()).isEqualTo(new Step.Applied(Operator.SAME, java.util.List.of(span)));
+  }
+
+  /** Inch-dollars and dollar-inches are the same; no formula changes where only the words do. */
+  @Test
+  void aUnitUnderAnotherName_changesNoFormula() {
+    Figure<?> one = in(3).times(usd(2));
+    Figure<?> other = usd(4).times(in(1));
+    assertThat(one.plus(other).value()).isEqualTo(3 * 2 + 4 * 1);
+    assertThat(other.in(one.unit()).step().operands()).isEqualTo(other.step().operands());
+    Figure<?> named = other.as("paid", other.unit());
+    assertThat(named.in(one.unit()).step().operands()).isEqualTo(java.util.List.of(named));
+    Figure<?> given = Figure.of(4, other.unit());
+    assertThat(given.in(one.unit()).step().operands()).isEqualTo(java.util.List.of(given));
+    assertThat(other.in(other.unit())).isSameAs(other);
+  }
+
+  @Test
+  void aUnitOfAMiddleStep_saysHowItWasMade() {
+    assertThat(in(3).times(usd(2)).unit().symbol()).isEqualTo("in·$");
+    assertThat(in(3).dividedBy(usd(2)).unit().symbol()).isEqualTo("in per $");
+    assertThat(in(3).times(usd(2)).squared().unit().symbol()).isEqualTo("(in·$)^2");
+    assertThat(in(3).times(usd(2)).squared().squareRoot().unit().symbol())
+        .isEqualTo("root of (in·$)^2");
+    assertThat(in(3).times(usd(2))).hasToString("6 in·$");
   }
 }

@@ -72,4 +72,58 @@ class LengthsPrintingTest {
     assertThat(Lengths.isSixteenths(0.0625)).isTrue();
     assertThat(Lengths.isSixteenths(0.05)).isFalse();
   }
+
+  /** As PS 1-19, Table 10 names panels: 15/32 and 23/32 are no sixteenths; (from memory). */
+  @ParameterizedTest
+  @CsvSource({
+    "0.46875,  15/32",
+    "0.71875,  23/32",
+    "0.4375,   7/16",
+    "0.375,    3/8",
+    "0.5,      1/2",
+    "1,        1",
+    "2,        2",
+    "0,        0",
+    "1.125,    1-1/8",
+    "1.5,      1-1/2",
+    "2.75,     2-3/4",
+    "0.46875001,15/32", // a hundred-millionth of an inch is none
+    "0.46876,  0.46876",
+    "0.4,      0.4",
+    "0.015625, 0.015625", // a 64th is finer than panels are printed
+  })
+  void inFractions_isInTheLowestTermsDownToA32nd(double inches, String text) {
+    assertThat(Lengths.inFractions(inches)).isEqualTo(text);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "1.375,  1-3/8",
+    "0.0625, 1/16",
+    "-1.375, -1-3/8",
+    "2,      2",
+    "60,     60",
+    "0,      0",
+    "0.3,    0.3",
+    "0.03125,0.03125", // a 32nd is no mark of this tape
+    "1.4,    1.4"
+  })
+  void onTape_isAMarkOrEveryDigit(double inches, String text) {
+    assertThat(Lengths.onTape(inches)).isEqualTo(text);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0, 32, 0",
+    "3, 32, 3/32",
+    "6, 32, 3/16",
+    "16, 32, 1/2",
+    "32, 32, 1",
+    "35, 32, 1-3/32",
+    "40, 32, 1-1/4",
+    "5, 8, 5/8"
+  })
+  void mixed_isInLowestTerms(long lines, int toTheInch, String text) {
+    assertThat(Lengths.mixed(lines, toTheInch)).isEqualTo(text);
+  }
 }

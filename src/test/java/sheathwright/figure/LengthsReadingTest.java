@@ -135,4 +135,23 @@ class LengthsReadingTest {
     assertThat(Amounts.ft("16-9 1/4").value()).isEqualTo((12 * 16 + 9.25) / 12);
     assertThat(Amounts.ft("16-9 1/4").in(Units.INCH).value()).isEqualTo(12 * 16 + 9.25);
   }
+
+  /** Blanks around it, and between the minus and the length, say nothing. */
+  @Test
+  void blanks_sayNothing() {
+    assertThat(Lengths.inches("  9 ")).isEqualTo(9);
+    assertThat(Lengths.inches("  .5 ")).isEqualTo(0.5);
+    assertThat(Lengths.inches("- .5")).isEqualTo(-0.5);
+    assertThat(Lengths.inches("  - 1-3/8 ")).isEqualTo(-1.375);
+    assertThat(Lengths.inchesFromFeet("  16-9 ")).isEqualTo(12 * 16 + 9);
+    assertThat(Lengths.inchesFromFeet("  - 16-9 ")).isEqualTo(-(12 * 16 + 9));
+    assertThat(Lengths.inchesFromFeet(" 2 ")).isEqualTo(24);
+  }
+
+  @Test
+  void inchesFromFeet_takesInchesThatAreMarked() {
+    assertThat(Lengths.inchesFromFeet("9 in")).isEqualTo(9);
+    assertThat(Lengths.inchesFromFeet("9\"")).isEqualTo(9);
+    assertThat(Lengths.inchesFromFeet("9.5in")).isEqualTo(9.5);
+  }
 }

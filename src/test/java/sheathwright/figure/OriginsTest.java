@@ -104,4 +104,48 @@ class OriginsTest {
             raised -> assertThat(raised.causes()).containsExactly(SPAN, DEPTH))
         .hasMessage("no way to cut it");
   }
+
+  @Test
+  void whatIsReachedTwice_isNamedOnce() {
+    assertThat(Origins.of(List.of(SPAN.plus(SPAN), SPAN))).containsExactly(SPAN);
+  }
+
+  @Test
+  void theLesserOfTwo_comesFromThatOne() {
+    assertThat(Origins.of(List.of(SPAN.min(DEPTH)))).containsExactly(DEPTH);
+    assertThat(Origins.of(List.of(SPAN.min(SPAN.plus(NOTHING))))).containsExactly(SPAN, NOTHING);
+  }
+
+  @Test
+  void theLesserThatIsRefused_comesFromBoth() {
+    Figure<Length> refused = DEPTH.onlyIf(SPAN.isLessThan(DEPTH), "too long").min(NOTHING);
+    assertThat(Origins.of(List.of(refused))).containsExactlyInAnyOrder(SPAN, DEPTH, NOTHING);
+  }
+
+  @Test
+  void aDivisorThatIsNotZero_isNotBlamedAlone() {
+    assertThat(Origins.of(List.of(SPAN.dividedBy(DEPTH)))).containsExactly(SPAN, DEPTH);
+  }
+
+  @Test
+  void aChoiceThatCannotBeDecided_comesFromAllOfIt() {
+    Figure<Length> open =
+        Figure.choose(SPAN.dividedBy(NOTHING).isAtMost(DEPTH.dividedBy(DEPTH)), DEPTH, SPAN);
+    assertThat(Origins.of(List.of(open))).containsExactlyInAnyOrder(SPAN, DEPTH, NOTHING);
+  }
+
+  @Test
+  void aSolversOwnCauses_stayItsOwn() {
+    RefusedException own = new RefusedException("too long", List.of(SPAN));
+    org.assertj.core.api.Assertions.assertThatThrownBy(
+            () ->
+                RefusedException.solvedFor(
+                    List.of(DEPTH),
+                    () -> {
+                      throw own;
+                    }))
+        .isSameAs(own);
+    assertThat(own.causes()).containsExactly(SPAN);
+    assertThat(RefusedException.solvedFor(List.of(DEPTH), () -> "found")).isEqualTo("found");
+  }
 }

@@ -91,4 +91,27 @@ class RollTest {
         .isThrownBy(() -> roll(PLANES).sum("area_sf", Units.SQUARE))
         .withMessage("column area_sf of planes is in sq ft and cannot be gathered in square");
   }
+
+  /** As a spreadsheet's MAX and MIN have it of cells without a number: ECMA-376 Part 1, 18.17.7. */
+  @Test
+  void theGreatestOfNothing_isZero() {
+    assertThat(roll(List.of()).gathered(Gather.GREATEST, "area_sf", Units.SQUARE_FOOT).value())
+        .isZero();
+    assertThat(roll(List.of()).gathered(Gather.LEAST, "area_sf", Units.SQUARE_FOOT).value())
+        .isZero();
+  }
+
+  @Test
+  void only_keepsTheColumnsThatAreAskedForInTheirOrder() {
+    Roll roll = roll(PLANES);
+    Roll areas = roll.only(List.of("area_sf", "plane"));
+    assertThat(roll.columns()).containsExactly("plane", "area_sf");
+    assertThat(areas.columns()).containsExactly("area_sf", "plane");
+    assertThat(areas.rows()).hasSize(3);
+    assertThat(areas.rows().get(1)).extracting(Traced::plain).containsExactly("560", "back");
+    assertThat(areas.name()).isEqualTo("planes");
+    assertThat(areas.title()).isEqualTo("the roof planes");
+    assertThat(areas.whole()).isSameAs(roll);
+    assertThat(roll.whole()).isSameAs(roll);
+  }
 }

@@ -39,6 +39,17 @@ class ShownTest {
         "12       | %           | 12 %",
         "6        | in 12       | 6 in 12",
         "0.33333333 | ``        | 0.3333",
+        "-0.12345 | lb          | -0.1235 lb", // less than one keeps four decimals
+        "0.99996  | lb          | 1 lb",
+        "-1.26    | lb          | -1.3 lb",
+        "9999.96  | lb          | 10,000 lb",
+        "0.4      | in-lb       | 0.4 in-lb",
+        "-0.00001 | lb          | 0 lb", // nothing, not minus nothing
+        "-0.00001 | in-lb       | 0 in-lb",
+        "4.5      | in-lb       | 5 in-lb",
+        "-0.5     | $           | -$0.50",
+        "0.0265   | $/nail      | $0.027/nail",
+        "-1       | sheet       | -1 sheets",
         "1.15     | ``          | 1.15",
       })
   void with_showsANumberWithItsUnit(double number, String symbol, String text) {
@@ -80,5 +91,76 @@ class ShownTest {
     assertThat(Source.fromMemory("NDS 1997").at("4A")).hasToString("NDS 1997, 4A (from memory)");
     assertThat(Source.COMMON_PRACTICE).hasToString("common practice, no source");
     assertThat(Source.derived("statics")).hasToString("statics (derived)");
+  }
+
+  @Test
+  void source_saysWhichPartsWereHadLessSurely() {
+    Source printed = Source.read("NDS 2018").but("Table 4A from memory").at("4.3");
+    assertThat(printed).hasToString("NDS 2018, 4.3; Table 4A from memory");
+    assertThat(printed.mark()).isEqualTo(Source.Mark.READ);
+    assertThat(Source.fromMemory("NDS 1997").but("all of 4A"))
+        .hasToString("NDS 1997; all of 4A (from memory)");
+  }
+
+  @Test
+  void source_isNamedPlainlyWhereSomebodyReadIt() {
+    assertThat(Source.read("NDS 2018").plainly()).isEqualTo("NDS 2018");
+    assertThat(Source.secondHand("NDS 2018").plainly()).isEqualTo("NDS 2018");
+    assertThat(Source.derived("statics").plainly()).isEqualTo("statics");
+    assertThat(Source.fromMemory("NDS 1997").plainly()).isEmpty();
+    assertThat(Source.COMMON_PRACTICE.plainly()).isEmpty();
+    assertThat(Source.given("job.csv, line 12").plainly()).isEqualTo("given");
+  }
+
+  @Test
+  void source_ofAUsersCell_saysWhereItStands() {
+    Source.Cell cell = new Source.Cell("job.csv", 12, "value", "eave_ft");
+    assertThat(Source.given(cell)).hasToString("job.csv, line 12 (given)");
+    assertThat(Source.given(cell).cell()).contains(cell);
+    assertThat(Source.given("quoted")).hasToString("quoted (given)");
+    assertThat(Source.GIVEN).hasToString("given");
+  }
+
+  @Test
+  void text_isTheSameWhateverLanguageTheMachineSpeaks() {
+    java.util.Locale own = java.util.Locale.getDefault();
+    try {
+      java.util.Locale.setDefault(java.util.Locale.GERMANY);
+      assertThat(Shown.text("%.2f of %s", 1.5, "two")).isEqualTo("1.50 of two");
+    } finally {
+      java.util.Locale.setDefault(own);
+    }
+  }
+
+  @Test
+  void counted_takesThePluralBesideAnyNumberButOne() {
+    assertThat(Shown.counted(1, "place")).isEqualTo("1 place");
+    assertThat(Shown.counted(1.5, "sheet")).isEqualTo("1.5 sheets");
+    assertThat(Shown.counted(0, "place")).isEqualTo("0 places");
+    assertThat(Shown.many(1, "place")).isEqualTo("place");
+    assertThat(Shown.many(2, "place")).isEqualTo("places");
+    assertThat(Shown.many(2, "sq ft")).isEqualTo("sq ft");
+  }
+
+  /** Lines of nine characters at most, by hand. */
+  @Test
+  void wrapped_goesOnAtAWord() {
+    assertThat(Shown.wrapped("one two three", 9, "", "  ")).containsExactly("one two", "  three");
+    assertThat(Shown.wrapped("one two 34", 9, "", "  ")).containsExactly("one two", "  34");
+    assertThat(Shown.wrapped("one two 3", 9, "", "  ")).containsExactly("one two 3");
+    assertThat(Shown.wrapped("one two 3 4", 9, "", "  ")).containsExactly("one two 3", "  4");
+    assertThat(Shown.wrapped("longerthannine", 9, "a = ", ""))
+        .containsExactly("a = longerthannine");
+    assertThat(Shown.wrapped("one ", 9, "a = ", "")).containsExactly("a = one");
+    assertThat(Shown.wrapped("deck().area().in", 9, "", "  "))
+        .containsExactly("deck()", "  .area()", "  .in");
+    assertThat(Shown.wrapped("deck.area is", 9, "", "")).containsExactly("deck.area", "is");
+  }
+
+  @Test
+  void inWords_keepsAnotherUnitThanItsOwn() {
+    assertThat(Shown.inWords("span_ft", Units.INCH)).isEqualTo("span ft");
+    assertThat(Shown.inWords("span_ft", Units.FOOT)).isEqualTo("span");
+    assertThat(Shown.inWords("edge_rows", Units.RATIO)).isEqualTo("edge rows");
   }
 }

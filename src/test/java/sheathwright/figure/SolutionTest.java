@@ -87,4 +87,74 @@ class SolutionTest {
         .isThrownBy(() -> solution.following(found.isAtMost(limit).as("fits")))
         .withMessage("limit_in was not read for plan");
   }
+
+  @Test
+  void itsGuard_isNamedAfterIt() {
+    Solution solution = solved("deck_layout", input("eave_in"));
+    assertThat(solution.name()).isEqualTo("deck_layout");
+    assertThat(solution.state().name()).isEqualTo("deck_layout_state");
+    assertThat(solution.asSolved().name()).isEqualTo("deck_layout");
+    assertThat(solution.asSolved().title()).isEqualTo("deck layout");
+    assertThat(solution.asSolved().columns())
+        .containsExactly("input", "now", "solved_for", "changed");
+    Step.Chosen state = (Step.Chosen) solution.state().step();
+    assertThat(Working.symbols(state.when())).isEqualTo("deck layout inputs changed ≤ 0");
+    assertThat(state.otherwise().step().operands())
+        .isEqualTo(solution.asSolved().cellsOf("changed"));
+  }
+
+  @Test
+  void itsRows_holdWhatIsAndWhatWasSolvedFor() {
+    Choice<YesNo> full = Choice.input("full", YesNo.YES, Source.GIVEN);
+    Reading reading = new Reading();
+    reading.number("eave", input("eave_in"), Units.INCH);
+    reading.word("whether it is full", full);
+    Roll rows = reading.solution("deck_layout").asSolved();
+    assertThat(rows.cellsOf("now").get(0).step().operands())
+        .isEqualTo(reading.values().subList(0, 1));
+    assertThat(rows.rows())
+        .extracting(row -> row.stream().map(Traced::plain).toList())
+        .containsExactly(
+            java.util.List.of("eave", "3", "3", "0"),
+            java.util.List.of("whether it is full", "yes", "yes", "0"));
+  }
+
+  @Test
+  void aSolutionBehindAnother_isCalledInWords() {
+    Figure<Quantity.Length> found =
+        solved("deck_layout", Amounts.in(1)).figure("left_in", 0.5, Units.INCH, FOUND);
+    assertThat(found.source()).isEqualTo(FOUND);
+    assertThat(found.name()).isEqualTo("left_in");
+    assertThat(found.value()).isEqualTo(0.5);
+    assertThat(solved("cuts", found).asSolved().cellsOf("input"))
+        .extracting(Traced::plain)
+        .containsExactly("an input", "deck layout");
+    assertThat(Solution.behind(found)).isPresent();
+    assertThat(Solution.behind(Amounts.in(1))).isEmpty();
+  }
+
+  @Test
+  void aWordThatIsFound_isTheSolvers() {
+    Choice<String> word = solved("plan", Amounts.in(1)).word("plan_end", "cut", FOUND);
+    assertThat(word.value()).isEqualTo("cut");
+    assertThat(word.name()).isEqualTo("plan_end");
+    assertThat(word.source()).isEqualTo(FOUND);
+  }
+
+  @Test
+  void values_areWhatWasReadInOrder() {
+    Figure<Quantity.Length> eave = input("eave_in");
+    Figure<Quantity.Length> rake = input("rake_in");
+    Reading reading = new Reading();
+    reading.number("eave", eave, Units.INCH);
+    reading.number("rake", rake, Units.INCH);
+    assertThat(reading.values()).containsExactly(eave, rake);
+    assertThat(new Reading().and(reading).values()).containsExactly(eave, rake);
+    Reading aside = Reading.aside();
+    aside.number("eave", eave, Units.INCH);
+    assertThat(aside.values()).isEmpty();
+    assertThatIllegalStateException()
+        .isThrownBy(() -> aside.solution("plan"))
+        .withMessage("nothing is solved with a look aside, so not plan");
+  }
 }

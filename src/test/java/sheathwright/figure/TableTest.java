@@ -91,4 +91,38 @@ class TableTest {
     assertThat(VALUES.bodyRange()).isEqualTo("wood_body");
     assertThat(VALUES.headRange()).isEqualTo("wood_head");
   }
+
+  @Test
+  void words_standInTheRowOfTheKeysAndTheColumn() {
+    Choice<String> word = VALUES.words("2x4", OAK, GOOD);
+    assertThat(word.value()).isEqualTo("1.5");
+    assertThat(word.source()).isEqualTo(PRINTED);
+    assertThat(word.step().lookedUpIn()).contains(VALUES);
+    Choice<String> blank = VALUES.words("2x4", OAK, FAIR);
+    assertThat(blank)
+        .hasToString(
+            "refused: wood values hold nothing for oak, fair at 2x4 (Standard 2020, Table 1"
+                + " (secondary source)); they hold under oak: good, fair");
+    assertThat(blank.refusal().orElseThrow().causes()).containsExactly(blank);
+  }
+
+  @Test
+  void words_passOnTheRefusalOfAKey() {
+    Choice<String> missing = Choice.missing("kind", YesNo.class);
+    assertThat(VALUES.words("2x4", missing, GOOD))
+        .hasToString("refused: kind is missing; give one of yes, no");
+  }
+
+  @Test
+  void number_inAColumnThatTheTableHasNot_isRefused() {
+    assertThat(VALUES.number(Units.PSI, "fv_psi", OAK, GOOD))
+        .hasToString(
+            "refused: wood values hold nothing for oak, good at fv_psi (Standard 2020, Table 1"
+                + " (secondary source)); they hold under oak: good, fair");
+  }
+
+  @Test
+  void aColumnsRange_hasNoHyphen() {
+    assertThat(VALUES.columnRange("no-2-grade")).isEqualTo("wood_no_2_grade");
+  }
 }
