@@ -59,17 +59,12 @@ public final class MadeFunctions {
 
   /** No library function, though it has the name of one. */
   public static Cut cutOff() {
-    return cutOff(1);
+    return new Cut(in(1), Choice.literal(Wood.SOFT), in(1));
   }
 
-  /** Nor is this. */
-  public static Cut cutOff(int inches) {
-    return new Cut(in(inches), Choice.literal(Wood.SOFT), in(inches));
-  }
-
-  /** Nor is this. */
-  public static Cut cutOff(String inches) {
-    return cutOff(Integer.parseInt(inches));
+  /** Nor is this, which has a name of its own. */
+  public static Cut unmarked() {
+    return cutOff();
   }
 
   /** Takes things within things. */
