@@ -47,7 +47,7 @@ public final class Catalog {
   /** The packages in which functions stand. */
   public Set<String> packages() {
     return places.values().stream()
-        .map(place -> place.substring(0, place.lastIndexOf('.', place.indexOf('#'))))
+        .map(place -> place.substring(0, place.lastIndexOf('.')))
         .collect(toCollection(LinkedHashSet::new));
   }
 

@@ -174,6 +174,6 @@ public final class Reference {
   }
 
   private static String pad(String text, int width) {
-    return text + " ".repeat(Math.max(0, width - text.length()));
+    return text + " ".repeat(width - text.length());
   }
 }

@@ -78,7 +78,7 @@ final class SpokenNumber {
     if (!parts.matches()) {
       return OptionalDouble.empty();
     }
-    String word = parts.group(2).strip().replaceAll("\\.$", "");
+    String word = parts.group(2).replaceAll("\\.$", "");
     OptionalDouble number = plain(parts.group(1));
     boolean isLength = unit.equals(Units.INCH) || unit.equals(Units.FOOT);
     if (number.isEmpty() || isOwn(word)) {
@@ -103,7 +103,6 @@ final class SpokenNumber {
                 unit.spoken(),
                 unit.suffix(),
                 column.substring(column.lastIndexOf('_') + 1))
-            .filter(own -> !own.isEmpty())
             .anyMatch(own -> Nearest.singular(own).equals(Nearest.singular(word)))
         || (unit.equals(Units.INCH) && List.of("inch", "inches").contains(word))
         || (unit.equals(Units.FOOT) && List.of("foot", "feet").contains(word))

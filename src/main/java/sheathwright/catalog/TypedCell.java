@@ -113,7 +113,7 @@ public record TypedCell(String column, String text) {
 
   /** The word whose other spelling ends in a number that the date holds. */
   private Optional<String> likelyWord(List<? extends Enum<?>> options) {
-    List<String> numbers = List.of(text.strip().split("\\D+"));
+    List<String> numbers = List.of(text.split("\\D+"));
     return options.stream()
         .filter(option -> option instanceof Word)
         .map(option -> (Word) option)

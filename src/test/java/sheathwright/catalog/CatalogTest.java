@@ -45,6 +45,37 @@ class CatalogTest {
             "there is no function \"%s\"; the nearest are %s, ".formatted(misspelled, nearest));
   }
 
+  /** Blanks, capitals and underscores are no letters to change: 4 for sheet, 5 for piece. */
+  @ParameterizedTest
+  @ValueSource(strings = {"nailsperfoot", "NAILS PER FOOT", "nails_per_foot"})
+  void named_countsOnlyLetters(String misspelled) {
+    assertThatExceptionOfType(RefusedException.class)
+        .isThrownBy(() -> CATALOG.named(misspelled))
+        .withMessageStartingWith(
+            "there is no function \"%s\"; the nearest are nails_per_sheet, nails_per_piece, "
+                .formatted(misspelled));
+  }
+
+  @Test
+  void called_takesTheTwoSpellingsAlone() {
+    assertThat(CATALOG.called("nails_per_sheet")).contains(CATALOG.named("nails_per_sheet"));
+    assertThat(CATALOG.called("nailsPerSheet")).contains(CATALOG.named("nails_per_sheet"));
+    assertThat(CATALOG.called("nails per sheet")).isEmpty();
+    assertThat(CATALOG.called("chimney")).isEmpty();
+    assertThat(CATALOG.find("nails per sheet")).contains(CATALOG.named("nails_per_sheet"));
+  }
+
+  @Test
+  void packages_areThoseOfTheMethods() {
+    assertThat(CATALOG.packages())
+        .containsExactlyElementsOf(
+            CATALOG.cards().stream()
+                .map(card -> card.method().getDeclaringClass().getPackageName())
+                .distinct()
+                .toList())
+        .contains("sheathwright.fastening.count");
+  }
+
   @Test
   void named_offersThreeNames() {
     assertThatExceptionOfType(RefusedException.class)
@@ -83,6 +114,14 @@ class CatalogTest {
     assertThat(namesAbout("Rafter", "SPAN")).startsWith("rafter_max_span");
     assertThat(namesAbout("rafter", "margin")).isEmpty();
     assertThat(namesAbout("xyzzy")).isEmpty();
+  }
+
+  /** A word of the trade, one inside a sentence, and one that begins it with a capital. */
+  @Test
+  void about_readsWordsAndSentences() {
+    assertThat(namesAbout("scab")).contains("sister_splice");
+    assertThat(namesAbout("pulled")).contains("nail_withdrawal");
+    assertThat(namesAbout("how", "average")).contains("mean_roof_height");
   }
 
   @Test

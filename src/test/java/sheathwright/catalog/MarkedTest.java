@@ -29,6 +29,16 @@ class MarkedTest {
         .isEqualTo(shown);
   }
 
+  /** A hair under or over a sixteenth is that sixteenth. */
+  @Test
+  void dust_isNotRounded() {
+    for (double whole : new double[] {81 - 3e-9, 81 + 3e-9}) {
+      var length = in(whole).dividedBy(number(3)).as("piece_in", Units.INCH);
+      assertThat(Marked.DOWN.shown(length)).isEqualTo("27 in");
+      assertThat(Marked.UP.shown(length)).isEqualTo("27 in");
+    }
+  }
+
   @Test
   void feet_staySo() {
     // 10 ft ÷ 3 = 3 ft 4 in exactly; 10 ft ÷ 7 = 17.1429 in, between 17-2/16 and 17-3/16

@@ -24,6 +24,8 @@ class NaturalOrderTest {
           "A-10-1",
           "r",
           "R-1",
+          "r-1",
+          "R-1a",
           "R-2",
           "r-9",
           "R-10",
