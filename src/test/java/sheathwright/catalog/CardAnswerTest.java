@@ -75,7 +75,6 @@ class CardAnswerTest {
         .withMessage("hidden_one is not public");
   }
 
-  @SuppressWarnings("unused") // a card is made of it
   private static Traced hidden() {
     return in(1);
   }
