@@ -62,6 +62,24 @@ class CardAnswerTest {
   }
 
   @Test
+  void function_thatNobodyMayCallIsNamed() throws NoSuchMethodException {
+    Card hidden =
+        new Card(
+            "hidden_one",
+            CardAnswerTest.class.getDeclaredMethod("hidden"),
+            List.of(),
+            List.of(),
+            null);
+    assertThatIllegalStateException()
+        .isThrownBy(() -> hidden.answer(List.of()))
+        .withMessage("hidden_one is not public");
+  }
+
+  private static Traced hidden() {
+    return in(1);
+  }
+
+  @Test
   void thing_thatNobodyMayMakeIsNamed() {
     Argument secret = new Argument.Thing("one", "one thing", Secret.class, List.of());
     assertThatIllegalStateException()

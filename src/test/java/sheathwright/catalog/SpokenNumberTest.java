@@ -47,6 +47,7 @@ class SpokenNumberTest {
     "deflection_limit, l / 360, 360",
     "valid_days, 30 days, 30",
     "valid_days, 1 day, 1",
+    "valid_days, 30 d, 30",
     "valid_days, 30 days., 30",
     "vent_baffles, 12 baffles, 12",
     "vent_baffles, 1 baffle, 1",
@@ -55,6 +56,7 @@ class SpokenNumberTest {
     "answer_within_h, 48 hours, 48",
     "answer_within_h, 90 min, 1.5",
     "planned_sheet_h, 0.55 h, 0.55",
+    "planned_sheet_h, 0.55 hours, 0.55",
     "wind_mph, 115 mph, 115",
     "live_psf, 20 PSF, 20",
     "planned_sheets, 3 sheets, 3",
@@ -62,6 +64,7 @@ class SpokenNumberTest {
     "gap_in, 1/8 inch, 0.125",
     "gap_in, 1-1/2 inches, 1.5",
     "eave_ft, 42 feet, 42",
+    "eave_ft, 1 foot, 1",
   })
   void whatIsSaid_isRead(String column, String text, double number) {
     assertThat(read(column, text)).isEqualTo(number, within(1e-12));

@@ -30,8 +30,8 @@ class StartingValuesTest {
         .isThrownBy(
             () ->
                 StartingValues.read(
-                    CUT, List.of("length_in=4", "wood=soft", "kind=soft", "length=5")))
-        .withMessage("cut_off has no parameter for [length=5]");
+                    CUT, List.of("length_in=4", "woods=hard", "wood=soft", "kind=soft")))
+        .withMessage("cut_off has no parameter for [woods=hard]");
   }
 
   @Test
