@@ -30,6 +30,17 @@ public sealed interface Argument {
   /** A number or a word. */
   record Plain(Parameter parameter) implements Argument {
 
+    /** A function's parameter is made once: no two of them are alike. */
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Plain same && parameter == same.parameter;
+    }
+
+    @Override
+    public int hashCode() {
+      return parameter.column().hashCode();
+    }
+
     @Override
     public String javaName() {
       return parameter.javaName();

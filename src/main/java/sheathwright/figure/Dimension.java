@@ -63,4 +63,14 @@ public record Dimension(long packed) {
     }
     return new Dimension(root);
   }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Dimension same && packed == same.packed;
+  }
+
+  @Override
+  public int hashCode() {
+    return Long.hashCode(packed);
+  }
 }

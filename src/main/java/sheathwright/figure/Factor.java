@@ -45,4 +45,14 @@ public record Factor(long over, long under) {
   public double applyTo(double number) {
     return number * over / under;
   }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Factor same && over == same.over && under == same.under;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * Long.hashCode(over) + Long.hashCode(under);
+  }
 }

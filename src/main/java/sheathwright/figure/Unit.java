@@ -59,4 +59,25 @@ public record Unit<Q extends Quantity>(
   public String toString() {
     return symbol;
   }
+
+  /**
+   * What a record makes by itself says the same, but the first that a program asks for takes Java a
+   * tenth of a second: what every start compares has its own, here and in {@link Factor} and {@link
+   * Dimension}.
+   */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Unit<?> same
+        && symbol.equals(same.symbol)
+        && suffix.equals(same.suffix)
+        && factor.equals(same.factor)
+        && dimension.equals(same.dimension)
+        && decimals == same.decimals;
+  }
+
+  @Override
+  public int hashCode() {
+    int hash = 31 * symbol.hashCode() + suffix.hashCode();
+    return 31 * (31 * (31 * hash + factor.hashCode()) + dimension.hashCode()) + decimals;
+  }
 }

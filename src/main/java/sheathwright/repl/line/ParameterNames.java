@@ -1,5 +1,6 @@
 package sheathwright.repl.line;
 
+import java.lang.reflect.Method;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,7 +22,7 @@ import sheathwright.figure.Units;
 public final class ParameterNames {
 
   private static final Pattern WORD_BEHIND = Pattern.compile("_([a-z0-9])");
-  private static final Map<Card, ParameterNames> READ =
+  private static final Map<Method, ParameterNames> READ =
       new java.util.concurrent.ConcurrentHashMap<>();
 
   private final Card card;
@@ -57,7 +58,7 @@ public final class ParameterNames {
 
   /** The names in one function. */
   public static ParameterNames of(Card card) {
-    return READ.computeIfAbsent(card, ParameterNames::new);
+    return READ.computeIfAbsent(card.method(), unread -> new ParameterNames(card));
   }
 
   /** The parameter that is called so, if one is and no other. */
