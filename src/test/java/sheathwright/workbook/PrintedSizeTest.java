@@ -46,7 +46,7 @@ class PrintedSizeTest {
   private static final double ABOVE_AND_BELOW = 1.3 * 72;
 
   static Iterable<String> names() {
-    return Samples.all().keySet();
+    return Samples.names();
   }
 
   @ParameterizedTest

@@ -44,7 +44,7 @@ class TextFitsTest {
   private static final double LETTER = 1.117;
 
   static Iterable<String> names() {
-    return Samples.all().keySet();
+    return Samples.names();
   }
 
   @ParameterizedTest

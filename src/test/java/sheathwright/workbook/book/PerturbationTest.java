@@ -17,6 +17,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.poi.ss.util.CellReference;
 import org.junit.jupiter.api.Test;
@@ -199,7 +200,8 @@ class PerturbationTest {
   }
 
   static Stream<String> functions() {
-    return Samples.tablesToFill().keySet().stream();
+    List<String> functions = List.copyOf(Samples.tablesToFill().keySet());
+    return IntStream.range(0, functions.size()).filter(Walk::takes).mapToObj(functions::get);
   }
 
   /** What a row says instead in a column. */

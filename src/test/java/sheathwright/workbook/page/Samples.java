@@ -10,9 +10,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
+import sheathwright.Walk;
 import sheathwright.catalog.Card;
 import sheathwright.catalog.Catalog;
 import sheathwright.figure.Amounts;
@@ -52,6 +54,15 @@ public final class Samples {
       all = made();
     }
     return all;
+  }
+
+  /** Their names; of the filled tables, which are all made by one road, some (see {@link Walk}). */
+  public static List<String> names() {
+    List<String> names = List.copyOf(all().keySet());
+    return IntStream.range(0, names.size())
+        .filter(each -> !names.get(each).startsWith("fill-") || Walk.takes(each))
+        .mapToObj(names::get)
+        .toList();
   }
 
   /** The same, made anew. */
