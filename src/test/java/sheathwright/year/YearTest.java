@@ -49,7 +49,7 @@ class YearTest {
     return String.join("\n", fault.getMessage().lines().limit(8).toList());
   }
 
-  /** Each of them once broke; they are played ever after. */
+  /** Each of them once broke; they are played ever after, as seeds 7 and 9 are among the twenty. */
   @ParameterizedTest
   @CsvFileSource(resources = "seeds.csv", numLinesToSkip = 1)
   void aYearThatOnceBroke_holds(long seed, String found) {

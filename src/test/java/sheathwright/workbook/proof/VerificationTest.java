@@ -2,6 +2,8 @@ package sheathwright.workbook.proof;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
@@ -37,6 +39,15 @@ class VerificationTest {
         .extracting(Recomputed::name)
         .containsExactly("estimate.xlsx", "quote.xlsx", "calculators.xlsx");
     assertThat(all.books()).allSatisfy(book -> assertThat(book.formulas()).isPositive());
+  }
+
+  @Test
+  void everyWrittenFile_isCurrent() throws IOException {
+    for (var file : WrittenEvidence.all(all.tested()).entrySet()) {
+      assertThat(Files.readString(file.getKey()))
+          .as(file.getKey() + " is out of date; run src/build/verification.sh")
+          .isEqualTo(file.getValue());
+    }
   }
 
   @Test

@@ -32,8 +32,7 @@ final class WrittenEvidence {
   private WrittenEvidence() {}
 
   /** Each file with what is to stand in it. */
-  static Map<Path, String> all() {
-    List<Tested> tested = Tested.all();
+  static Map<Path, String> all(List<Tested> tested) {
     Map<Path, String> files = new LinkedHashMap<>();
     files.put(FOLDER.resolve("held.csv"), HoldingTests.table(tested));
     files.put(FOLDER.resolve("formulas.csv"), formulas());
@@ -71,7 +70,7 @@ final class WrittenEvidence {
   }
 
   public static void main(String... none) throws IOException {
-    for (Map.Entry<Path, String> file : all().entrySet()) {
+    for (Map.Entry<Path, String> file : all(Tested.all()).entrySet()) {
       Files.writeString(file.getKey(), file.getValue());
     }
   }
