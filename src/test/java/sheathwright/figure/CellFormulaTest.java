@@ -2,15 +2,23 @@ package sheathwright.figure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
+import static sheathwright.figure.StepParts.A;
+import static sheathwright.figure.StepParts.B;
+import static sheathwright.figure.StepParts.C;
+import static sheathwright.figure.StepParts.GAP;
+import static sheathwright.figure.StepParts.GOOD;
+import static sheathwright.figure.StepParts.KIND;
+import static sheathwright.figure.StepParts.OTHER;
+import static sheathwright.figure.StepParts.PLANES;
+import static sheathwright.figure.StepParts.SIZE;
+import static sheathwright.figure.StepParts.WOOD;
 
-import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import sheathwright.figure.Quantity.Area;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Quantity.Ratio;
 
@@ -21,39 +29,8 @@ import sheathwright.figure.Quantity.Ratio;
  */
 class CellFormulaTest {
 
-  private static final Figure<Ratio> A = ratio("a");
-  private static final Figure<Ratio> B = ratio("b");
-  private static final Figure<Ratio> C = ratio("c");
   private static final Figure<Length> EAVE = length("eave_ft", Units.FOOT);
   private static final Figure<Length> RAKE = length("rake_ft", Units.FOOT);
-  private static final Figure<Length> GAP = length("gap_in", Units.INCH);
-  private static final Choice<String> KIND = Choice.input("kind", "oak", Source.GIVEN);
-  private static final Choice<String> OTHER = Choice.input("other", "elm", Source.GIVEN);
-  private static final Choice<String> SIZE = Choice.input("size", "2x4", Source.GIVEN);
-  private static final Choice<String> GOOD = Choice.literal("good");
-
-  private static final Table WOOD =
-      new Table(
-          "wood",
-          "wood values",
-          List.of("kind", "grade"),
-          List.of("fb_psi", "2x4"),
-          List.of(List.of("oak", "good", "900", "1.5")),
-          Source.GIVEN,
-          List.of());
-
-  private static final Roll PLANES =
-      Roll.of(
-          "planes",
-          "the roof planes",
-          List.of(Amounts.sqft(10), Amounts.sqft(20)),
-          Roll.column("area_sf", (Figure<Area> area) -> area),
-          Roll.column("plane", area -> Choice.literal("front")),
-          Roll.column("wet", area -> Amounts.number(1)));
-
-  private static Figure<Ratio> ratio(String name) {
-    return Figure.input(name, 2, Units.RATIO, Limits.NONE, Source.GIVEN);
-  }
 
   private static Figure<Length> length(String name, Unit<Length> unit) {
     return Figure.input(name, 3, unit, Limits.NONE, Source.GIVEN);
@@ -142,29 +119,31 @@ class CellFormulaTest {
         Arguments.of(isMore, "a>b"),
         Arguments.of(A.isTheSameAs(B), "a=b"),
         Arguments.of(A.isMeasured(), "ISNUMBER(a)"),
-        Arguments.of(KIND.is("oak"), "kind=\"oak\""),
-        Arguments.of(KIND.isTheSameAs(OTHER), "kind=other"),
+        Arguments.of(KIND.is("oak"), "wood_kind=\"oak\""),
+        Arguments.of(KIND.isTheSameAs(OTHER), "wood_kind=other_kind"),
         Arguments.of(Condition.all(isMore, A.isAtMost(C)), "AND(a>b,a<=c)"),
         Arguments.of(Condition.any(isMore, A.isAtMost(C)), "OR(a>b,a<=c)"),
         Arguments.of(Figure.choose(isMore, A.plus(B), C), "IF(a>b,a+b,c)"),
         Arguments.of(Choice.choose(isMore, YesNo.YES, YesNo.NO), "IF(a>b,\"yes\",\"no\")"),
         Arguments.of(A.plus(B).onlyIf(isMore, "too much"), "IF(a>b,a+b,NA())"),
-        Arguments.of(KIND.onlyIf(isMore, "too much"), "IF(a>b,kind,NA())"));
+        Arguments.of(KIND.onlyIf(isMore, "too much"), "IF(a>b,wood_kind,NA())"));
   }
 
   static Stream<Arguments> tablesAndLists() {
     return Stream.of(
         Arguments.of(
-            WOOD.number(Units.PSI, "fb_psi", KIND, GOOD),
-            "INDEX(wood_fb_psi,MATCH(kind&\"|\"&\"good\",wood_key,0))"),
+            WOOD.number(Units.PSI, "bending_psi", KIND, GOOD),
+            "INDEX(wood_bending_psi,MATCH(wood_kind&\"|\"&\"good\",wood_key,0))"),
         Arguments.of(
             WOOD.numberAt(Units.RATIO, SIZE, KIND, GOOD),
-            "INDEX(wood_body,MATCH(kind&\"|\"&\"good\",wood_key,0),MATCH(size,wood_head,0))"),
-        Arguments.of(PLANES.sum("area_sf", Units.SQUARE_FOOT), "SUM(planes_area_sf)"),
+            "INDEX(wood_body,MATCH(wood_kind&\"|\"&\"good\",wood_key,0),MATCH(stick_size,wood_head,0))"),
+        Arguments.of(PLANES.sum("deck_area_sf", Units.SQUARE_FOOT), "SUM(planes_deck_area_sf)"),
         Arguments.of(
-            PLANES.gathered(Gather.GREATEST, "area_sf", Units.SQUARE_FOOT), "MAX(planes_area_sf)"),
+            PLANES.gathered(Gather.GREATEST, "deck_area_sf", Units.SQUARE_FOOT),
+            "MAX(planes_deck_area_sf)"),
         Arguments.of(
-            PLANES.gathered(Gather.LEAST, "area_sf", Units.SQUARE_FOOT), "MIN(planes_area_sf)"),
+            PLANES.gathered(Gather.LEAST, "deck_area_sf", Units.SQUARE_FOOT),
+            "MIN(planes_deck_area_sf)"),
         Arguments.of(
             Choice.firstMarked(PLANES, "wet", "plane", "look at ", " again"),
             "\"look at \"&INDEX(planes_plane,MATCH(1,planes_wet,0))&\" again\""));
@@ -180,8 +159,8 @@ class CellFormulaTest {
             "ROUNDDOWN((gap_in+gap_in)/12,0)&\"-\"&((gap_in+gap_in)-12*ROUNDDOWN((gap_in+gap_in)/12,0))"),
         Arguments.of(
             Choice.sentence(Choice.literal("cut "), A.plus(B), Choice.literal(" of "), KIND),
-            "\"cut \"&a+b&\" of \"&kind"),
-        Arguments.of(Choice.sentence(A.isMoreThan(B), KIND), "(a>b)&kind"));
+            "\"cut \"&a+b&\" of \"&wood_kind"),
+        Arguments.of(Choice.sentence(A.isMoreThan(B), KIND), "(a>b)&wood_kind"));
   }
 
   @ParameterizedTest(name = "{1}")
@@ -195,8 +174,8 @@ class CellFormulaTest {
   void cell_isBracketedWhereALargerFormulaTakesItUp() {
     assertThat(bracketed(Choice.feetAndInches(GAP), Written.COMPARISON)).startsWith("ROUNDDOWN");
     assertThat(bracketed(Choice.feetAndInches(GAP), Written.SUM)).startsWith("(ROUNDDOWN");
-    assertThat(bracketed(KIND.is("oak"), Written.SUM)).isEqualTo("(kind=\"oak\")");
-    assertThat(bracketed(KIND.isTheSameAs(OTHER), Written.SUM)).isEqualTo("(kind=other)");
+    assertThat(bracketed(KIND.is("oak"), Written.SUM)).isEqualTo("(wood_kind=\"oak\")");
+    assertThat(bracketed(KIND.isTheSameAs(OTHER), Written.SUM)).isEqualTo("(wood_kind=other_kind)");
     assertThat(bracketed(EAVE.in(Units.INCH), Written.PRODUCT)).isEqualTo("eave_ft*12");
     assertThat(bracketed(EAVE.in(Units.INCH), Written.POWER)).isEqualTo("(eave_ft*12)");
     assertThat(bracketed(A.isMeasured(), Written.WHOLE)).isEqualTo("ISNUMBER(a)");

@@ -2,52 +2,26 @@ package sheathwright.figure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
+import static sheathwright.figure.StepParts.A;
+import static sheathwright.figure.StepParts.B;
+import static sheathwright.figure.StepParts.C;
+import static sheathwright.figure.StepParts.GAP;
+import static sheathwright.figure.StepParts.GOOD;
+import static sheathwright.figure.StepParts.KIND;
+import static sheathwright.figure.StepParts.OTHER;
+import static sheathwright.figure.StepParts.PLANES;
+import static sheathwright.figure.StepParts.SIZE;
+import static sheathwright.figure.StepParts.WOOD;
 
-import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import sheathwright.figure.Quantity.Area;
 import sheathwright.figure.Quantity.Length;
-import sheathwright.figure.Quantity.Ratio;
 
 /** Each kind of step as it is printed in symbols; written out by hand, as an estimator reads it. */
 class PrintedStepTest {
-
-  private static final Figure<Ratio> A = ratio("a");
-  private static final Figure<Ratio> B = ratio("b");
-  private static final Figure<Ratio> C = ratio("c");
-  private static final Figure<Length> GAP =
-      Figure.input("gap_in", 3, Units.INCH, Limits.NONE, Source.GIVEN);
-  private static final Choice<String> KIND = Choice.input("wood_kind", "oak", Source.GIVEN);
-  private static final Choice<String> OTHER = Choice.input("other_kind", "elm", Source.GIVEN);
-  private static final Choice<String> SIZE = Choice.input("stick_size", "2x4", Source.GIVEN);
-  private static final Choice<String> GOOD = Choice.literal("good");
-
-  private static final Table WOOD =
-      new Table(
-          "wood",
-          "wood values",
-          List.of("kind", "grade"),
-          List.of("bending_psi", "2x4"),
-          List.of(List.of("oak", "good", "900", "1.5")),
-          Source.GIVEN,
-          List.of());
-
-  private static final Roll PLANES =
-      Roll.of(
-          "planes",
-          "the roof planes",
-          List.of(Amounts.sqft(10), Amounts.sqft(20)),
-          Roll.column("deck_area_sf", (Figure<Area> area) -> area),
-          Roll.column("plane", area -> Choice.literal("front")),
-          Roll.column("wet", area -> Amounts.number(1)));
-
-  private static Figure<Ratio> ratio(String name) {
-    return Figure.input(name, 2, Units.RATIO, Limits.NONE, Source.GIVEN);
-  }
 
   static Stream<Arguments> numbers() {
     return Stream.of(
