@@ -21,7 +21,6 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.poi.ss.util.WorkbookUtil;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.figure.Condition;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Limits;
@@ -32,8 +31,9 @@ import sheathwright.figure.Step;
 import sheathwright.figure.Table;
 import sheathwright.figure.Traced;
 import sheathwright.workbook.book.Look.Part;
-import sheathwright.workbook.file.LogProvider;
 import sheathwright.workbook.file.Particulars;
+import sheathwright.workbook.part.Sheet;
+import sheathwright.workbook.part.Styles;
 
 /**
  * A workbook in the making. Pages say what stands on them; the book finds everything that those
@@ -42,13 +42,10 @@ import sheathwright.workbook.file.Particulars;
  */
 public final class Book {
 
-  static {
-    LogProvider.settle();
-  }
-
   private final Audience audience;
-  private final XSSFWorkbook workbook = new XSSFWorkbook();
-  private final Look look;
+  private final Particulars particulars;
+  private final Styles styles = new Styles(Look.PLAIN_LETTERS);
+  private final Look look = new Look(styles);
   private final Ranges ranges = new Ranges();
   private static final int LONGEST_NAME_OF_A_TAB = 31;
 
@@ -83,14 +80,7 @@ public final class Book {
 
   public Book(Audience audience, Particulars particulars) {
     this.audience = audience;
-    workbook.setCellFormulaValidation(false);
-    particulars.writeTo(workbook.getProperties());
-    HouseStyle.set(workbook);
-    look = new Look(workbook);
-  }
-
-  XSSFWorkbook workbook() {
-    return workbook;
+    this.particulars = particulars;
   }
 
   /** Whom it is for. */
@@ -109,12 +99,7 @@ public final class Book {
 
   /** A new tab; its lines are written later, its place among the tabs is taken now. */
   public Tab tab(String name, int... widths) {
-    Tab tab = new Tab(this, workbook.createSheet(name), widths);
-    for (int column = 0; column < widths.length; column++) {
-      tab.sheet().setColumnWidth(column, widths[column] * 256);
-    }
-    // drawings stand on lines of this height: no program is to choose another by its letters
-    tab.sheet().getCTWorksheet().getSheetFormatPr().setCustomHeight(true);
+    Tab tab = new Tab(this, new Sheet(name, styles, widths), widths);
     tabs.put(name, tab);
     return tab;
   }
@@ -149,7 +134,6 @@ public final class Book {
     all.add(all.indexOf(before) + 1, tab);
     tabs.clear();
     all.forEach(each -> tabs.put(each.name(), each));
-    workbook.setSheetOrder(name, all.indexOf(tab));
     return tab;
   }
 
@@ -458,7 +442,7 @@ public final class Book {
       NamesPage.write(this, working);
     }
     if (leavesOutEmptyPages) {
-      List.copyOf(tabs.values()).stream().filter(Tab::isEmpty).forEach(this::leaveOut);
+      List.copyOf(tabs.values()).stream().filter(Tab::isEmpty).map(Tab::name).forEach(tabs::remove);
     }
     tabs.values().stream()
         .filter(tab -> !tab.isATable())
@@ -468,11 +452,6 @@ public final class Book {
     tabs.values().forEach(Fit::words);
     tabs.values().forEach(Page::finish);
     return notation;
-  }
-
-  private void leaveOut(Tab empty) {
-    tabs.remove(empty.name());
-    workbook.removeSheetAt(workbook.getSheetIndex(empty.sheet()));
   }
 
   /** A guarded argument stands on the working page with its limits, unless a table holds those. */
@@ -595,7 +574,8 @@ public final class Book {
   private PackedBook packed() {
     List<Tab> written = List.copyOf(tabs.values());
     return new PackedBook(
-        workbook,
+        particulars,
+        styles,
         ranges.defined(),
         written,
         new ManifestPart(audience.isOffice(), ranges.defined(), written, solvedPlaces()));

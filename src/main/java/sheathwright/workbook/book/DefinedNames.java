@@ -3,6 +3,7 @@ package sheathwright.workbook.book;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.BiConsumer;
+import sheathwright.workbook.part.XmlText;
 
 /** The names of cells and ranges, as the workbook's part holds them (ECMA-376, 18.2.5). */
 final class DefinedNames {
@@ -27,7 +28,7 @@ final class DefinedNames {
     names.forEach(
         (name, formula) -> {
           xml.append("<definedName name=\"").append(name).append("\">");
-          SheetText.append(xml, formula);
+          XmlText.append(xml, formula);
           xml.append("</definedName>");
         });
     return xml;

@@ -5,11 +5,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
-import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.usermodel.XSSFCellStyle;
-import org.apache.poi.xssf.usermodel.XSSFFont;
 import sheathwright.workbook.file.Letters;
+import sheathwright.workbook.part.CellStyle;
+import sheathwright.workbook.part.Font;
+import sheathwright.workbook.part.Sheet;
 
 /**
  * Sees to it that no words of a tab are cut off: what is too wide for its place is broken into
@@ -31,15 +31,13 @@ final class Fit {
   private final Tab tab;
   private final Map<Long, Integer> merged = new HashMap<>();
   private final double[] dots;
-  private final double ordinary;
 
   /** For a tab whose cells are made one where they are to be. */
   Fit(Tab tab) {
     this.tab = tab;
     dots =
-        IntStream.range(0, tab.across()).mapToDouble(tab.sheet()::getColumnWidthInPixels).toArray();
-    ordinary = tab.sheet().getDefaultRowHeightInPoints();
-    for (CellRangeAddress region : tab.sheet().getMergedRegions()) {
+        IntStream.range(0, tab.across()).mapToDouble(tab.sheet()::dots).toArray();
+    for (CellRangeAddress region : tab.sheet().merged()) {
       merged.put(place(region.getFirstRow(), region.getFirstColumn()), region.getLastColumn());
     }
   }
@@ -62,7 +60,7 @@ final class Fit {
   /** Fits the words of one line. */
   void line(int row, TabLine line) {
     List<TabCell> cells = line.cells();
-    double tall = line.height().orElse(ordinary);
+    double tall = line.height().orElse(Sheet.LINE);
     double needed = 0;
     for (int column = 0; column < cells.size(); column++) {
       TabCell cell = cells.get(column);
@@ -77,12 +75,12 @@ final class Fit {
 
   /** How tall the line must be for one cell of it, which is broken into lines if need be. */
   private double needed(int row, int column, TabCell cell, List<TabCell> cells) {
-    XSSFFont font = cell.style().getFont();
-    double size = font.getFontHeightInPoints();
+    Font font = cell.style().font();
+    double size = font.points();
     int last = merged.getOrDefault(place(row, column), column);
     double own = points(column, last, cell.style());
-    if (!cell.style().getWrapText()) {
-      double wide = Letters.wide(cell.text(), size, font.getBold()) * SLACK;
+    if (!cell.style().isBroken()) {
+      double wide = Letters.wide(cell.text(), size, font.isBold()) * SLACK;
       if (wide <= points(column, free(column, last, cell.style(), cells), cell.style())) {
         return size * LINE;
       }
@@ -91,21 +89,21 @@ final class Fit {
     return lines(cell.text(), cell.style(), own) * size * LINE + ABOVE_AND_BELOW;
   }
 
-  private static int lines(String words, XSSFCellStyle style, double points) {
-    XSSFFont font = style.getFont();
-    return Letters.lines(words, font.getFontHeightInPoints() * SLACK, font.getBold(), points);
+  private static int lines(String words, CellStyle style, double points) {
+    Font font = style.font();
+    return Letters.lines(words, font.points() * SLACK, font.isBold(), points);
   }
 
   /** How many lines words take that stand between two columns of a tab. */
-  static int lines(Tab tab, String words, int first, int last, XSSFCellStyle style) {
+  static int lines(Tab tab, String words, int first, int last, CellStyle style) {
     double wide =
-        IntStream.rangeClosed(first, last).mapToDouble(tab.sheet()::getColumnWidthInPixels).sum();
+        IntStream.rangeClosed(first, last).mapToDouble(tab.sheet()::dots).sum();
     return lines(words, style, points(wide, style));
   }
 
   /** The last column that words may run into: what begins at the left runs on where nothing is. */
-  private int free(int column, int last, XSSFCellStyle style, List<TabCell> cells) {
-    if (last > column || style.getAlignment() == HorizontalAlignment.RIGHT) {
+  private int free(int column, int last, CellStyle style, List<TabCell> cells) {
+    if (last > column || style.isAtTheRight()) {
       return last;
     }
     int free = column;
@@ -120,11 +118,11 @@ final class Fit {
     return cell == null || cell.kind() == TabCell.Kind.EMPTY && cell.formula().isEmpty();
   }
 
-  private double points(int first, int last, XSSFCellStyle style) {
+  private double points(int first, int last, CellStyle style) {
     return points(Arrays.stream(dots, first, last + 1).sum(), style);
   }
 
-  private static double points(double wide, XSSFCellStyle style) {
-    return Math.max(1, (wide - AIR - INDENTION * style.getIndention()) * POINTS_A_DOT);
+  private static double points(double wide, CellStyle style) {
+    return Math.max(1, (wide - AIR - INDENTION * style.indent()) * POINTS_A_DOT);
   }
 }

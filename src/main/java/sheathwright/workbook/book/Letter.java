@@ -1,6 +1,5 @@
 package sheathwright.workbook.book;
 
-import org.apache.poi.ss.util.CellRangeAddress;
 import sheathwright.figure.Traced;
 import sheathwright.workbook.book.Look.Part;
 
@@ -123,7 +122,7 @@ public final class Letter {
       tab.text(line, column, column == first ? words : "", part);
     }
     if (last > first) {
-      tab.sheet().addMergedRegionUnsafe(new CellRangeAddress(line, line, first, last));
+      tab.merge(line, first, last);
     }
     tab.row(line).height(LINE * tab.linesOf(words, first, last, part) + 3);
   }

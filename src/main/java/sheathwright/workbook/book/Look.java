@@ -3,20 +3,17 @@ package sheathwright.workbook.book;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
-import org.apache.poi.ss.usermodel.BorderStyle;
-import org.apache.poi.ss.usermodel.FillPatternType;
-import org.apache.poi.ss.usermodel.FontUnderline;
-import org.apache.poi.ss.usermodel.HorizontalAlignment;
-import org.apache.poi.ss.usermodel.VerticalAlignment;
-import org.apache.poi.xssf.usermodel.XSSFCellStyle;
-import org.apache.poi.xssf.usermodel.XSSFColor;
-import org.apache.poi.xssf.usermodel.XSSFFont;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Step;
 import sheathwright.figure.Traced;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
+import sheathwright.workbook.part.CellStyle;
+import sheathwright.workbook.part.CellStyle.Height;
+import sheathwright.workbook.part.CellStyle.Line;
+import sheathwright.workbook.part.CellStyle.Side;
+import sheathwright.workbook.part.Font;
+import sheathwright.workbook.part.Styles;
 
 /** How cells look: one style for each part that a cell plays and each way of writing its number. */
 public final class Look {
@@ -64,32 +61,30 @@ public final class Look {
     LINK
   }
 
-  static final String FONT = "Arial";
-
-  /** Before red, green and blue, as a color in a workbook is written. */
-  private static final byte OPAQUE = (byte) 0xFF;
-
   /** Words as they are, and numbers with as many places as fit. */
-  private static final String PLAIN = "General";
+  private static final String PLAIN = CellStyle.GENERAL;
 
   private static final String YES_OR_NO = "\"yes\";\"yes\";\"no\"";
 
-  static final XSSFColor INK = color(0x1F, 0x2A, 0x24);
-  private static final XSSFColor BARK = color(0x3B, 0x4A, 0x3F);
-  private static final XSSFColor CHALK = color(0xFF, 0xFF, 0xFF);
-  private static final XSSFColor STRAW = color(0xFB, 0xF3, 0xDC);
-  private static final XSSFColor SAWDUST = color(0xEE, 0xEB, 0xE2);
-  private static final XSSFColor STONE = color(0x5C, 0x63, 0x5E);
-  private static final XSSFColor BRICK = color(0x9A, 0x2F, 0x1C);
-  private static final XSSFColor LINE = color(0xC9, 0xC4, 0xB5);
+  private static final String INK = "1F2A24";
+  private static final String BARK = "3B4A3F";
+  private static final String CHALK = "FFFFFF";
+  private static final String STRAW = "FBF3DC";
+  private static final String SAWDUST = "EEEBE2";
+  private static final String STONE = "5C635E";
+  private static final String BRICK = "9A2F1C";
+  private static final String LINE = "C9C4B5";
 
-  private final XSSFWorkbook workbook;
+  /** Of a cell that nobody gave a look. */
+  static final Font PLAIN_LETTERS = new Font("Arial", 10, INK);
+
+  private final Styles all;
   private boolean showsCountsPlainly;
-  private final Map<Part, Map<String, XSSFCellStyle>> styles = new EnumMap<>(Part.class);
-  private final Map<Short, XSSFCellStyle> broken = new HashMap<>();
+  private final Map<Part, Map<String, CellStyle>> styles = new EnumMap<>(Part.class);
+  private final Map<CellStyle, CellStyle> broken = new HashMap<>();
 
-  Look(XSSFWorkbook workbook) {
-    this.workbook = workbook;
+  Look(Styles all) {
+    this.all = all;
   }
 
   /** Writes pure numbers and counts with as many decimals as they have. */
@@ -98,106 +93,103 @@ public final class Look {
   }
 
   /** The look of a part; a number with a format of its own grows smaller before it is cut off. */
-  XSSFCellStyle of(Part part) {
+  CellStyle of(Part part) {
     return of(part, PLAIN);
   }
 
-  XSSFCellStyle of(Part part, Traced value) {
+  CellStyle of(Part part, Traced value) {
     return of(part, format(value));
   }
 
-  XSSFCellStyle of(Part part, String format) {
+  CellStyle of(Part part, String format) {
     return styles
         .computeIfAbsent(part, key -> new HashMap<>())
         .computeIfAbsent(format, key -> made(part, format));
   }
 
   /** The same look, its words broken into lines. */
-  XSSFCellStyle broken(XSSFCellStyle style) {
+  CellStyle broken(CellStyle style) {
     return broken.computeIfAbsent(
-        style.getIndex(),
-        index -> {
-          XSSFCellStyle twin = workbook.createCellStyle();
-          twin.cloneStyleFrom(style);
-          twin.setShrinkToFit(false);
-          twin.setWrapText(true);
+        style,
+        same -> {
+          CellStyle twin = all.like(same);
+          twin.shrunk(false);
+          twin.broken(true);
           return twin;
         });
   }
 
-  private XSSFCellStyle made(Part part, String format) {
-    XSSFCellStyle style = workbook.createCellStyle();
-    style.setDataFormat(workbook.createDataFormat().getFormat(format));
-    style.setVerticalAlignment(VerticalAlignment.CENTER);
-    style.setFont(font(part));
+  private CellStyle made(Part part, String format) {
+    CellStyle style = all.style();
+    style.format(format);
+    style.font(font(part));
     switch (part) {
-      case TITLE, SUBTITLE -> filled(style, BARK);
-      case HEADING -> under(style, BorderStyle.MEDIUM, BARK);
+      case TITLE, SUBTITLE -> style.fill(BARK);
+      case HEADING -> style.edge(Side.BOTTOM, Line.MEDIUM, BARK);
       case COLUMN_HEAD, COLUMN_HEAD_RIGHT -> {
-        filled(style, SAWDUST);
-        under(style, BorderStyle.THIN, BARK);
-        style.setWrapText(true);
+        style.fill(SAWDUST);
+        style.edge(Side.BOTTOM, Line.THIN, BARK);
+        style.broken(true);
       }
-      case NOTE, TEXT, CAUTION -> style.setWrapText(true);
+      case NOTE, TEXT, CAUTION -> style.broken(true);
       case INPUT, INPUT_TEXT, LISTED_INPUT_TEXT -> {
-        filled(style, STRAW);
+        style.fill(STRAW);
         framed(style);
-        style.setLocked(false);
-        style.setWrapText(part == Part.LISTED_INPUT_TEXT);
+        style.unlock();
+        style.broken(part == Part.LISTED_INPUT_TEXT);
       }
       case RESULT, RESULT_TEXT, LISTED_TEXT, LABEL, UNIT, VERDICT, LINK -> {
-        under(style, BorderStyle.HAIR, LINE);
-        style.setWrapText(part == Part.LISTED_TEXT);
+        style.edge(Side.BOTTOM, Line.HAIR, LINE);
+        style.broken(part == Part.LISTED_TEXT);
       }
       case TOTAL, TOTAL_LABEL -> {
-        style.setBorderTop(BorderStyle.THIN);
-        style.setTopBorderColor(BARK);
-        under(style, BorderStyle.DOUBLE, BARK);
+        style.edge(Side.TOP, Line.THIN, BARK);
+        style.edge(Side.BOTTOM, Line.DOUBLE, BARK);
       }
       case SENTENCE, SENTENCE_AMOUNT -> {
-        under(style, BorderStyle.HAIR, LINE);
-        style.setWrapText(true);
+        style.edge(Side.BOTTOM, Line.HAIR, LINE);
+        style.broken(true);
       }
       case BOX, BOX_OF_STOP -> {
-        filled(style, part == Part.BOX ? SAWDUST : STRAW);
+        style.fill(part == Part.BOX ? SAWDUST : STRAW);
         framed(style);
-        style.setWrapText(true);
-        style.setIndention((short) 1);
+        style.broken(true);
+        style.indent(1);
       }
-      case LARGE_HEADING -> under(style, BorderStyle.MEDIUM, BARK);
+      case LARGE_HEADING -> style.edge(Side.BOTTOM, Line.MEDIUM, BARK);
       case CAPTION -> {
-        style.setWrapText(true);
-        style.setVerticalAlignment(VerticalAlignment.TOP);
+        style.broken(true);
+        style.height(Height.TOP);
       }
-      case LARGE_TEXT -> style.setWrapText(true);
+      case LARGE_TEXT -> style.broken(true);
       case LARGE_LABEL, LARGE_RESULT, HEADLINE -> {
-        under(style, BorderStyle.HAIR, LINE);
-        style.setWrapText(true);
+        style.edge(Side.BOTTOM, Line.HAIR, LINE);
+        style.broken(true);
       }
       case SIGNATURE -> {
-        style.setVerticalAlignment(VerticalAlignment.BOTTOM);
-        style.setLocked(false);
-        under(style, BorderStyle.THIN, INK);
+        style.height(Height.BOTTOM);
+        style.unlock();
+        style.edge(Side.BOTTOM, Line.THIN, INK);
       }
       case FIGURE, STATUS -> {}
     }
-    style.setShrinkToFit(!format.equals(PLAIN) && !style.getWrapText());
-    style.setAlignment(alignment(part));
+    style.shrunk(!format.equals(PLAIN) && !style.isBroken());
+    style.atTheRight(isAtTheRight(part));
     if (part == Part.UNIT
         || part == Part.NOTE
         || part == Part.RESULT_TEXT
         || part == Part.COLUMN_HEAD
         || part == Part.LISTED_TEXT
         || part == Part.VERDICT) {
-      style.setIndention((short) 1);
+      style.indent(1);
     }
     if (part == Part.INPUT_TEXT || part == Part.LISTED_INPUT_TEXT) {
-      style.setQuotePrefixed(true);
+      style.quote();
     }
     return style;
   }
 
-  private static HorizontalAlignment alignment(Part part) {
+  private static boolean isAtTheRight(Part part) {
     return switch (part) {
       case INPUT,
           RESULT,
@@ -207,7 +199,7 @@ public final class Look {
           SENTENCE_AMOUNT,
           LARGE_RESULT,
           HEADLINE ->
-          HorizontalAlignment.RIGHT;
+          true;
       case TITLE,
           SUBTITLE,
           HEADING,
@@ -233,62 +225,27 @@ public final class Look {
           SIGNATURE,
           CAPTION,
           LINK ->
-          HorizontalAlignment.LEFT;
+          false;
     };
   }
 
-  private XSSFFont font(Part part) {
-    XSSFFont font = workbook.createFont();
-    font.setFontName(FONT);
-    font.setFontHeightInPoints((short) 10);
-    font.setColor(INK);
-    switch (part) {
-      case TITLE -> {
-        font.setFontHeightInPoints((short) 16);
-        font.setBold(true);
-        font.setColor(CHALK);
-      }
-      case SUBTITLE -> font.setColor(CHALK);
-      case HEADING -> {
-        font.setFontHeightInPoints((short) 12);
-        font.setBold(true);
-        font.setColor(BARK);
-      }
-      case COLUMN_HEAD, COLUMN_HEAD_RIGHT, TOTAL, TOTAL_LABEL, STATUS, VERDICT ->
-          font.setBold(true);
-      case NOTE, CAPTION, SIGNATURE -> font.setColor(STONE);
-      case LINK -> {
-        font.setUnderline(FontUnderline.SINGLE);
-        font.setColor(BARK);
-      }
-      case LARGE_TEXT, LARGE_LABEL -> font.setFontHeightInPoints((short) 14);
-      case LARGE_RESULT -> {
-        font.setFontHeightInPoints((short) 14);
-        font.setBold(true);
-      }
-      case LARGE_HEADING -> {
-        font.setFontHeightInPoints((short) 15);
-        font.setBold(true);
-        font.setColor(BARK);
-      }
-      case HEADLINE -> {
-        font.setFontHeightInPoints((short) 20);
-        font.setBold(true);
-      }
-      case CAUTION, BOX_OF_STOP -> {
-        font.setColor(BRICK);
-        font.setBold(true);
-      }
-      case FIGURE -> {
-        font.setFontHeightInPoints((short) 26);
-        font.setBold(true);
-        font.setColor(BARK);
-      }
-      case SENTENCE, BOX -> font.setFontHeightInPoints((short) 11);
-      case SENTENCE_AMOUNT -> {
-        font.setFontHeightInPoints((short) 12);
-        font.setBold(true);
-      }
+  private static Font font(Part part) {
+    Font plain = PLAIN_LETTERS;
+    return switch (part) {
+      case TITLE -> plain.tall(16).bold().in(CHALK);
+      case SUBTITLE -> plain.in(CHALK);
+      case HEADING -> plain.tall(12).bold().in(BARK);
+      case COLUMN_HEAD, COLUMN_HEAD_RIGHT, TOTAL, TOTAL_LABEL, STATUS, VERDICT -> plain.bold();
+      case NOTE, CAPTION, SIGNATURE -> plain.in(STONE);
+      case LINK -> plain.underlined().in(BARK);
+      case LARGE_TEXT, LARGE_LABEL -> plain.tall(14);
+      case LARGE_RESULT -> plain.tall(14).bold();
+      case LARGE_HEADING -> plain.tall(15).bold().in(BARK);
+      case HEADLINE -> plain.tall(20).bold();
+      case CAUTION, BOX_OF_STOP -> plain.bold().in(BRICK);
+      case FIGURE -> plain.tall(26).bold().in(BARK);
+      case SENTENCE, BOX -> plain.tall(11);
+      case SENTENCE_AMOUNT -> plain.tall(12).bold();
       case LABEL,
           UNIT,
           TEXT,
@@ -297,9 +254,9 @@ public final class Look {
           LISTED_INPUT_TEXT,
           RESULT,
           RESULT_TEXT,
-          LISTED_TEXT -> {}
-    }
-    return font;
+          LISTED_TEXT ->
+          plain;
+    };
   }
 
   /** How a value is written in a cell; its unit stands beside it. */
@@ -349,28 +306,9 @@ public final class Look {
     return figure.step().isLiteral() && !figure.isAbsent() && figure.value() == number;
   }
 
-  private static void filled(XSSFCellStyle style, XSSFColor color) {
-    style.setFillForegroundColor(color);
-    style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
-  }
-
-  private static void under(XSSFCellStyle style, BorderStyle border, XSSFColor color) {
-    style.setBorderBottom(border);
-    style.setBottomBorderColor(color);
-  }
-
-  private static void framed(XSSFCellStyle style) {
-    style.setBorderTop(BorderStyle.THIN);
-    style.setBorderBottom(BorderStyle.THIN);
-    style.setBorderLeft(BorderStyle.THIN);
-    style.setBorderRight(BorderStyle.THIN);
-    style.setTopBorderColor(LINE);
-    style.setBottomBorderColor(LINE);
-    style.setLeftBorderColor(LINE);
-    style.setRightBorderColor(LINE);
-  }
-
-  private static XSSFColor color(int red, int green, int blue) {
-    return new XSSFColor(new byte[] {OPAQUE, (byte) red, (byte) green, (byte) blue}, null);
+  private static void framed(CellStyle style) {
+    for (Side side : Side.values()) {
+      style.edge(side, Line.THIN, LINE);
+    }
   }
 }

@@ -5,14 +5,12 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Set;
-import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
-import org.apache.poi.openxml4j.opc.PackagePart;
-import org.apache.poi.openxml4j.opc.PackagePartName;
-import org.apache.poi.openxml4j.opc.PackagingURIHelper;
-import org.apache.poi.openxml4j.opc.TargetMode;
 import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.job.file.Manifest;
+import sheathwright.workbook.part.FilePart;
+import sheathwright.workbook.part.Ooxml;
+import sheathwright.workbook.part.PartFile;
+import sheathwright.workbook.part.XmlText;
 
 /**
  * The part of a workbook's file that says what was written into it: each cell with its kind and its
@@ -25,14 +23,17 @@ final class ManifestPart {
   /** Told from other people's custom XML by this; any number that is nobody else's would do. */
   private static final String ITEM = "{5B0E7C14-3A6D-4F0B-9C21-7D8E4A61F3C2}";
 
-  private static final String RELATION =
-      "http://schemas.openxmlformats.org/officeDocument/2006/relationships/customXml";
-  private static final String PROPERTIES =
-      "application/vnd.openxmlformats-officedocument.customXmlProperties+xml";
+  private static final String LINK = Ooxml.LINKS + "/customXml";
   private static final String PROPERTIES_XML =
-      SheetText.XML_HEAD
+      XmlText.HEAD
           + "<ds:datastoreItem ds:itemID=\"%s\" xmlns:ds=\"http://schemas.openxmlformats.org/officeDocument/2006/customXml\"><ds:schemaRefs><ds:schemaRef ds:uri=\"%s\"/></ds:schemaRefs></ds:datastoreItem>"
               .formatted(ITEM, Manifest.NAMESPACE);
+
+  /**
+   * It is as long as all sheets together: one of 784 kB becomes 155 kB in 8 ms, 146 kB in 17 ms at
+   * the usual 6, and 178 kB in 5 ms at 1.
+   */
+  private static final int LEVEL = 4;
 
   private final boolean isOffice;
   private final DefinedNames names;
@@ -52,48 +53,30 @@ final class ManifestPart {
     this.solved = solved;
   }
 
-  /** The name of its entry in the packed file. */
-  static String entry() {
-    return Manifest.PART;
-  }
-
-  /** Makes room for it in the file, so that whoever writes the file knows of it. */
-  static void announce(XSSFWorkbook workbook) {
-    try {
-      PackagePart part = part(workbook, "/" + Manifest.PART, "application/xml");
-      written(part, SheetText.XML_HEAD); // what is empty is left out
-      PackagePart properties = part(workbook, "/customXml/itemProps1.xml", PROPERTIES);
-      written(properties, PROPERTIES_XML);
-      workbook.getPackagePart().addRelationship(part.getPartName(), TargetMode.INTERNAL, RELATION);
-      part.addRelationship(properties.getPartName(), TargetMode.INTERNAL, RELATION + "Props");
-    } catch (InvalidFormatException | IOException impossible) {
-      throw new IllegalStateException(impossible);
-    }
-  }
-
-  private static PackagePart part(XSSFWorkbook workbook, String path, String kind)
-      throws InvalidFormatException {
-    PackagePartName name = PackagingURIHelper.createPartName(path);
-    return workbook.getPackage().createPart(name, kind);
-  }
-
-  private static void written(PackagePart part, String text) throws IOException {
-    try (OutputStream out = part.getOutputStream()) {
-      out.write(text.getBytes(StandardCharsets.UTF_8));
-    }
-  }
-
   /**
-   * Writes it.
+   * Adds it to a workbook's file.
    *
    * @param open tabs below whose lines more are written one by one, of which it says nothing
    */
-  void write(OutputStream out, Set<Tab> open) throws IOException {
-    xml.append(SheetText.XML_HEAD).append("<manifest xmlns=\"").append(Manifest.NAMESPACE);
+  void addTo(PartFile file, FilePart workbook, Set<Tab> open) {
+    FilePart manifest = file.add(Manifest.PART, Ooxml.XML, out -> write(out, open));
+    FilePart properties =
+        file.add(
+            "customXml/itemProps1.xml",
+            Ooxml.STORED_XML,
+            FilePart.Content.of(PROPERTIES_XML));
+    manifest.level(LEVEL);
+    workbook.link(LINK, manifest);
+    manifest.link(LINK + "Props", properties);
+  }
+
+  private void write(OutputStream out, Set<Tab> open) throws IOException {
+    xml.append(XmlText.HEAD).append("<manifest xmlns=\"").append(Manifest.NAMESPACE);
     xml.append("\" reader=\"").append(isOffice ? "office" : "homeowner").append("\">\n");
     names.each((name, formula) -> element("name", name, formula));
     for (Tab tab : tabs) {
-      xml.append("<sheet n=\"").append(attribute(tab.name())).append('"');
+      xml.append("<sheet");
+      attribute("n", tab.name());
       xml.append(open.contains(tab) ? " open=\"true\">\n" : ">\n");
       List<TabLine> lines = tab.lines();
       for (int row = 0; row < lines.size(); row++) {
@@ -113,7 +96,7 @@ final class ManifestPart {
     for (int column = 0; column < cells.size(); column++) {
       TabCell cell = cells.get(column);
       boolean isHeld =
-          cell != null && (cell.kind() != TabCell.Kind.EMPTY || !cell.style().getLocked());
+          cell != null && (cell.kind() != TabCell.Kind.EMPTY || !cell.style().isLocked());
       if (isHeld) {
         cell(tab, row, column, cell);
       }
@@ -131,16 +114,16 @@ final class ManifestPart {
     xml.append('<').append(tag).append(" r=\"");
     xml.append(CellReference.convertNumToColString(column)).append(row + 1).append('"');
     if (!cell.formula().isEmpty()) {
-      xml.append(" f=\"").append(attribute(cell.formula())).append('"');
-    } else if (!cell.style().getLocked()) {
+      attribute("f", cell.formula());
+    } else if (!cell.style().isLocked()) {
       xml.append(" k=\"input\"");
     } else if (solved.contains(new Place(tab.name(), row, column, "").absolute())) {
       xml.append(" k=\"solved\"");
     }
     xml.append('>');
     switch (cell.kind()) {
-      case NUMBER -> SheetText.append(xml, cell.number());
-      case TEXT -> SheetText.append(xml, cell.text());
+      case NUMBER -> XmlText.append(xml, cell.number());
+      case TEXT -> XmlText.append(xml, cell.text());
       case REFUSED, EMPTY -> {}
     }
     xml.append("</").append(tag).append('>');
@@ -148,14 +131,13 @@ final class ManifestPart {
 
   private void element(String tag, String name, String text) {
     xml.append('<').append(tag).append(" n=\"").append(name).append("\">");
-    SheetText.append(xml, text);
+    XmlText.append(xml, text);
     xml.append("</").append(tag).append(">\n");
   }
 
-  /** A text between double quotes. */
-  private static String attribute(String text) {
-    StringBuilder escaped = new StringBuilder();
-    SheetText.append(escaped, text);
-    return escaped.toString().replace("\"", "&quot;").replace("\n", "&#10;");
+  private void attribute(String name, String value) {
+    xml.append(' ').append(name).append("=\"");
+    XmlText.appendAttribute(xml, value);
+    xml.append('"');
   }
 }

@@ -1,69 +1,59 @@
 package sheathwright.workbook.book;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
-import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
-import java.util.zip.Deflater;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
-import java.util.zip.ZipOutputStream;
-import org.apache.poi.ooxml.POIXMLDocumentPart;
-import org.apache.poi.util.LocaleUtil;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import sheathwright.workbook.file.Particulars;
+import sheathwright.workbook.part.Chart;
+import sheathwright.workbook.part.DrawingLayer;
+import sheathwright.workbook.part.FilePart;
+import sheathwright.workbook.part.Ooxml;
+import sheathwright.workbook.part.PartFile;
+import sheathwright.workbook.part.Pasted;
+import sheathwright.workbook.part.Picture;
+import sheathwright.workbook.part.Properties;
+import sheathwright.workbook.part.Sheet;
+import sheathwright.workbook.part.Styles;
+import sheathwright.workbook.part.Theme;
+import sheathwright.workbook.part.WorkbookPart;
 
 /**
- * A workbook's file. POI writes everything but the cells, their names and what inputs are held to:
- * those go out as text, so that no cell is ever an object of its own in a tree of XML. The texts
- * that cells share and the styles are written last, when all lines have taken theirs.
+ * A workbook's file: each of its parts is written as text, so that no cell is ever an object of its
+ * own in a tree of XML (decision 051). The looks and the texts that cells share come last, when all
+ * lines have taken theirs.
  */
 final class PackedBook {
 
-  private static final String LANGUAGE = "lang=\"en\"";
-
-  private static final String NO_LINES = "<sheetData/>";
-  private static final List<String> AFTER_VALIDATIONS = List.of("<hyperlinks>", "<printOptions ");
-  private static final String END_OF_NAMES = "</definedNames>";
-
-  /**
-   * The manifest is as long as all sheets together: one of 784 kB becomes 155 kB in 8 ms, 146 kB in
-   * 17 ms at the usual 6, and 178 kB in 5 ms at 1.
-   */
-  private static final int MANIFEST_LEVEL = 4;
-
-  /**
-   * The first moment that a packed file bears without a time zone beside it: the same lines always
-   * make the same bytes.
-   */
-  private static final LocalDateTime FIXED_DATE = LocalDateTime.of(1980, 1, 1, 0, 0, 2);
-
-  private final XSSFWorkbook workbook;
+  private final Particulars particulars;
+  private final Styles styles;
   private final DefinedNames names;
+  private final List<Tab> tabs;
   private final ManifestPart manifest;
   private final SharedTexts texts = new SharedTexts();
-  private final Map<String, Tab> tabs = new HashMap<>();
   private final Map<Tab, Consumer<OutputStream>> further = new HashMap<>();
+  private final PartFile file = new PartFile();
+  private final Map<ByteBuffer, FilePart> pictures = new HashMap<>();
+  private int layers;
+  private int charts;
 
-  /** What POI takes from the machine: how a line ends, and in what language shapes are. */
-  private final String lineEnd = System.lineSeparator();
-
-  private final String language =
-      "lang=\"%s\"".formatted(LocaleUtil.getUserLocale().toLanguageTag());
-  private final boolean isPlain = lineEnd.equals("\n") && language.equals(LANGUAGE);
-
-  PackedBook(XSSFWorkbook workbook, DefinedNames names, Iterable<Tab> tabs, ManifestPart manifest) {
-    this.workbook = workbook;
+  PackedBook(
+      Particulars particulars,
+      Styles styles,
+      DefinedNames names,
+      List<Tab> tabs,
+      ManifestPart manifest) {
+    this.particulars = particulars;
+    this.styles = styles;
     this.names = names;
+    this.tabs = tabs;
     this.manifest = manifest;
-    ManifestPart.announce(workbook);
-    tabs.forEach(tab -> this.tabs.put(name(tab.sheet()), tab));
   }
 
   /**
@@ -76,105 +66,77 @@ final class PackedBook {
   }
 
   void write(OutputStream out) throws IOException {
-    ByteArrayOutputStream bare = new ByteArrayOutputStream();
-    workbook.write(bare);
-    workbook.getPackage().revert(); // closed, it would be written once more, to nowhere
-    ZipInputStream parts = new ZipInputStream(new ByteArrayInputStream(bare.toByteArray()));
-    ZipOutputStream packed = new ZipOutputStream(out);
-    packed.setLevel(
-        Deflater.BEST_SPEED); // lines are much alike: a third of the time, little larger
-    String named = name(workbook);
-    String styles = name(workbook.getStylesSource());
-    String shared = name(workbook.getSharedStringSource());
-    for (ZipEntry part = parts.getNextEntry(); part != null; part = parts.getNextEntry()) {
-      String name = part.getName();
-      if (name.equals(styles) || name.equals(shared)) {
-        continue;
-      }
-      begin(packed, name);
-      if (tabs.containsKey(name)) {
-        write(tabs.get(name), text(parts), packed);
-      } else if (name.equals(named)) {
-        String around = text(parts);
-        int place = around.indexOf(END_OF_NAMES);
-        write(around.substring(0, place), packed);
-        write(names.xml().toString(), packed);
-        write(around.substring(place), packed);
-      } else if (name.equals(ManifestPart.entry())) {
-        packed.setLevel(MANIFEST_LEVEL);
-        manifest.write(packed, further.keySet());
-        packed.setLevel(Deflater.BEST_SPEED);
-      } else if (isPlain) {
-        parts.transferTo(packed);
-      } else {
-        packed.write(plain(name, parts.readAllBytes()));
-      }
+    List<Sheet> sheets = tabs.stream().map(Tab::sheet).toList();
+    List<String> links = new ArrayList<>();
+    FilePart workbook =
+        file.add(
+            "xl/workbook.xml",
+            Ooxml.WORKBOOK,
+            to -> write(WorkbookPart.text(sheets, links, names.xml()), to));
+    file.whole().link(Ooxml.LINKS + "/officeDocument", workbook);
+    Properties.add(file, particulars);
+    for (Tab tab : tabs) {
+      links.add(workbook.link(Ooxml.LINKS + "/worksheet", sheet(tab, links.size() + 1)));
     }
-    begin(packed, styles);
-    ByteArrayOutputStream all = new ByteArrayOutputStream();
-    workbook.getStylesSource().writeTo(all);
-    packed.write(plain(styles, all.toByteArray()));
-    begin(packed, shared);
-    texts.writeTo(packed);
-    packed.finish();
+    workbook.link(
+        Ooxml.LINKS + "/theme", file.add("xl/theme/theme1.xml", Ooxml.THEME, Theme::writeTo));
+    manifest.addTo(file, workbook, further.keySet());
+    workbook.link(
+        Ooxml.LINKS + "/styles",
+        file.add("xl/styles.xml", Ooxml.STYLES, to -> write(styles.text(), to)));
+    workbook.link(
+        Ooxml.LINKS + "/sharedStrings",
+        file.add("xl/sharedStrings.xml", Ooxml.TEXTS, texts::writeTo));
+    file.writeTo(out);
   }
 
-  /** A sheet's part: around its lines and what its inputs are held to, all is as POI wrote it. */
-  private void write(Tab tab, String around, OutputStream packed) throws IOException {
-    int lines = around.indexOf(NO_LINES);
-    int after = lines + NO_LINES.length();
-    int validations = firstOf(around, after);
-    write(around.substring(0, lines) + "<sheetData>", packed);
+  private FilePart sheet(Tab tab, int number) {
+    FilePart part =
+        file.add(
+            "xl/worksheets/sheet" + number + ".xml",
+            Ooxml.SHEET,
+            to -> write(tab, number == 1, to));
+    DrawingLayer layer = tab.sheet().layer();
+    if (!layer.isEmpty()) {
+      FilePart drawing =
+          file.add(
+              "xl/drawings/drawing" + ++layers + ".xml",
+              Ooxml.DRAWING,
+              FilePart.Content.of(layer.text()));
+      part.link(Ooxml.LINKS + "/drawing", drawing);
+      layer.pasted().forEach(each -> drawing.link(each.link(), pasted(each)));
+    }
+    return part;
+  }
+
+  private FilePart pasted(Pasted what) {
+    if (what instanceof Chart chart) {
+      return file.add(
+          "xl/charts/chart" + ++charts + ".xml", Ooxml.CHART, FilePart.Content.of(chart.text()));
+    }
+    byte[] bytes = ((Picture) what).bytes();
+    // a photograph that is shown twice stands in the file once
+    return pictures.computeIfAbsent(
+        ByteBuffer.wrap(bytes),
+        none ->
+            file.add(
+                "xl/media/image" + (pictures.size() + 1) + ".jpeg",
+                Ooxml.JPEG,
+                to -> to.write(bytes)));
+  }
+
+  private void write(Tab tab, boolean isFirst, OutputStream out) throws IOException {
+    write(tab.sheet().head(isFirst), out);
     try {
-      SheetText.sharing(texts, packed).write(tab.lines());
-      further.getOrDefault(tab, none -> {}).accept(packed);
+      SheetText.sharing(texts, out).write(tab.lines());
+      further.getOrDefault(tab, none -> {}).accept(out);
     } catch (UncheckedIOException unwritable) {
       throw unwritable.getCause();
     }
-    write("</sheetData>" + around.substring(after, validations), packed);
-    if (!tab.validations().isEmpty()) {
-      write("<dataValidations count=\"" + tab.validations().size() + "\">", packed);
-      write(String.join("", tab.validations()), packed);
-      write("</dataValidations>", packed);
-    }
-    write(around.substring(validations), packed);
-  }
-
-  private static int firstOf(String around, int after) {
-    return AFTER_VALIDATIONS.stream()
-        .mapToInt(begin -> around.indexOf(begin, after))
-        .filter(place -> place >= 0)
-        .min()
-        .orElseThrow();
-  }
-
-  private String text(ZipInputStream part) throws IOException {
-    return plain(new String(part.readAllBytes(), StandardCharsets.UTF_8));
-  }
-
-  /** The same lines make the same bytes on every machine. */
-  private String plain(String xml) {
-    return isPlain ? xml : xml.replace(lineEnd, "\n").replace(language, LANGUAGE);
-  }
-
-  private byte[] plain(String name, byte[] part) {
-    boolean isXml = name.endsWith(".xml") || name.endsWith(".rels");
-    return isPlain || !isXml
-        ? part
-        : plain(new String(part, StandardCharsets.UTF_8)).getBytes(StandardCharsets.UTF_8);
+    write(tab.sheet().tail(tab.validations()), out);
   }
 
   private static void write(String text, OutputStream out) throws IOException {
     out.write(text.getBytes(StandardCharsets.UTF_8));
-  }
-
-  private static String name(POIXMLDocumentPart part) {
-    return part.getPackagePart().getPartName().getName().substring(1);
-  }
-
-  private static void begin(ZipOutputStream packed, String name) throws IOException {
-    ZipEntry part = new ZipEntry(name);
-    part.setTimeLocal(FIXED_DATE);
-    packed.putNextEntry(part);
   }
 }

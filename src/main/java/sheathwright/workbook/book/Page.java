@@ -2,11 +2,10 @@ package sheathwright.workbook.book;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.poi.ss.usermodel.PaperSize;
-import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
 import sheathwright.workbook.file.Program;
+import sheathwright.workbook.part.Printing;
+import sheathwright.workbook.part.Sheet;
 
 /**
  * Makes a tab something to hand over: locked, frozen below its title, and set up so that each page
@@ -20,6 +19,12 @@ public final class Page {
   private static final double WIDE_UPRIGHT = 540;
   private static final double WIDE_ACROSS = 720;
   private static final double POINTS_A_DOT = 0.75;
+
+  /** Between what is printed and the edges of the paper, in inches. */
+  private static final double SIDE = 0.5;
+
+  private static final double TOP_EDGE = 0.6;
+  private static final double FOOT = 0.7;
 
   /** So much of a page is surely filled before another program begins the next. */
   private static final double SURELY = 0.98;
@@ -50,15 +55,14 @@ public final class Page {
     if (tab.isOnOnePage()) {
       return;
     }
-    XSSFSheet sheet = tab.sheet();
-    int[] breaks = sheet.getRowBreaks();
-    int first = breaks.length == 0 ? Tab.FIRST_LINE : breaks[breaks.length - 1] + 1;
+    List<Integer> breaks = tab.sheet().breaks();
+    int first = breaks.isEmpty() ? Tab.FIRST_LINE : breaks.get(breaks.size() - 1) + 1;
     double used = 0;
     for (int line = first; line < tab.next(); line++) {
       used += tab.height(line);
     }
     if (used + points > POINTS_UPRIGHT && tab.next() > first) {
-      sheet.setRowBreak(tab.next() - 1);
+      startNew(tab);
     }
   }
 
@@ -73,7 +77,7 @@ public final class Page {
 
   /** Begins a new page. */
   public static void startNew(Tab tab) {
-    tab.sheet().setRowBreak(tab.next() - 1);
+    tab.sheet().breakBelow(tab.next() - 1);
   }
 
   /**
@@ -90,13 +94,10 @@ public final class Page {
       breakBetweenLists(tab, isUpright);
       return 0;
     }
-    int[] breaks = tab.sheet().getRowBreaks();
-    if (pages > 1 && breaks.length > 0) {
+    if (pages > 1 && !tab.sheet().breaks().isEmpty()) {
       return 0;
     }
-    for (int line : breaks) {
-      tab.sheet().removeRowBreak(line);
-    }
+    tab.sheet().removeBreaks();
     return pages;
   }
 
@@ -119,9 +120,8 @@ public final class Page {
     while (percent > smallest && broken(tab, room(isUpright, percent)).size() > fewest) {
       percent--;
     }
-    broken(tab, room(isUpright, percent)).forEach(tab.sheet()::setRowBreak);
-    tab.sheet().setFitToPage(false);
-    tab.sheet().getPrintSetup().setScale((short) percent);
+    broken(tab, room(isUpright, percent)).forEach(tab.sheet()::breakBelow);
+    tab.sheet().printing().at(percent);
   }
 
   /** How many points of its lines a page holds that is printed at so many percent. */
@@ -142,7 +142,7 @@ public final class Page {
     double used = 0;
     boolean isFresh = true;
     for (int line = 0; line < tab.next(); line++) {
-      boolean isBegun = line > 0 && tab.sheet().isRowBroken(line - 1);
+      boolean isBegun = line > 0 && tab.sheet().isBrokenBelow(line - 1);
       double wanted = isFresh ? 0 : together(tab, line, room - again);
       if (isBegun || used + Math.max(wanted, tab.height(line)) > room) {
         last.add(line - 1);
@@ -171,7 +171,7 @@ public final class Page {
   private static double wide(Tab tab) {
     double dots = 0;
     for (int column = 0; column < tab.across(); column++) {
-      dots += tab.sheet().getColumnWidthInPixels(column);
+      dots += tab.sheet().dots(column);
     }
     return dots * POINTS_A_DOT;
   }
@@ -207,37 +207,24 @@ public final class Page {
   }
 
   static void finish(Tab tab) {
-    XSSFSheet sheet = tab.sheet();
-    sheet.enableLocking();
-    sheet.lockFormatColumns(false);
-    sheet.lockFormatRows(false);
-    sheet.lockSelectLockedCells(false);
-    sheet.createFreezePane(0, Tab.FIRST_LINE - 1);
-    sheet.setDisplayGridlines(false);
-    sheet.setFitToPage(true);
-    sheet.setHorizontallyCenter(true);
-    sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.LEFT, 0.5);
-    sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.RIGHT, 0.5);
-    sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.TOP, 0.6);
-    sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.BOTTOM, 0.7);
-    PrintSetup print = sheet.getPrintSetup();
+    Sheet sheet = tab.sheet();
+    sheet.freeze(Tab.FIRST_LINE - 1);
+    Printing print = sheet.printing();
+    print.margins(SIDE, TOP_EDGE, FOOT);
     boolean isUpright = isUpright(tab);
-    print.setFitWidth((short) across(tab, isUpright));
-    print.setFitHeight((short) (tab.isOnOnePage() ? 1 : pages(tab, isUpright)));
-    if (!tab.isKeptBack() && tab.repeats() && print.getFitHeight() != 1) {
-      sheet.setRepeatingRows(new CellRangeAddress(tab.firstRepeated(), tab.lastRepeated(), -1, -1));
+    print.upright(isUpright);
+    int pages = tab.isOnOnePage() ? 1 : pages(tab, isUpright);
+    print.fit(across(tab, isUpright), pages);
+    if (!tab.isKeptBack() && tab.repeats() && pages != 1) {
+      print.repeat(tab.firstRepeated(), tab.lastRepeated());
     }
-    print.setPaperSize((short) (PaperSize.LETTER_PAPER.ordinal() + 1));
-    print.setLandscape(!isUpright);
-    sheet.getFooter().setLeft(SMALL + SAID);
-    sheet.getFooter().setRight(SMALL + "&A, page &P of &N");
+    print.footer(SMALL + SAID, SMALL + "&A, page &P of &N");
     int last = Math.max(tab.lines().size(), tab.next()) - 1;
-    sheet.setDimensionOverride(new CellRangeAddress(0, last, 0, tab.across() - 1));
-    int first = tab.isKeptBack() ? last + 1 : 0;
-    int end = tab.isKeptBack() ? 0 : tab.across() - 1;
-    sheet
-        .getWorkbook()
-        .setPrintArea(
-            sheet.getWorkbook().getSheetIndex(sheet), 0, end, first, Math.max(first, last));
+    int right = tab.across() - 1;
+    sheet.filled(last, right);
+    print.area(
+        tab.isKeptBack()
+            ? new CellRangeAddress(last + 1, last + 1, 0, 0)
+            : new CellRangeAddress(0, last, 0, right));
   }
 }

@@ -5,6 +5,8 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import sheathwright.workbook.part.Ooxml;
+import sheathwright.workbook.part.XmlText;
 
 /** The texts of a workbook's cells, each written once (ECMA-376, 18.4). */
 final class SharedTexts {
@@ -20,8 +22,8 @@ final class SharedTexts {
   }
 
   void writeTo(OutputStream out) throws IOException {
-    StringBuilder xml = new StringBuilder(SheetText.XML_HEAD);
-    xml.append("<sst xmlns=\"").append(SheetText.NAMESPACE);
+    StringBuilder xml = new StringBuilder(XmlText.HEAD);
+    xml.append("<sst xmlns=\"").append(Ooxml.SHEETS);
     xml.append("\" count=\"").append(uses);
     xml.append("\" uniqueCount=\"").append(numbers.size()).append("\">");
     for (String text : numbers.keySet()) {

@@ -8,12 +8,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.util.CellReference;
+import sheathwright.workbook.part.XmlText;
 
 /** Lines of a sheet as they stand in the file (SpreadsheetML, ECMA-376, 18.3.1). */
 final class SheetText {
-
-  static final String XML_HEAD = "<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\n";
-  static final String NAMESPACE = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 
   private final OutputStream out;
   private final Texts texts;
@@ -93,7 +91,7 @@ final class SheetText {
 
   private void write(TabCell cell, String letters, String number) {
     xml.append("<c r=\"").append(letters).append(number);
-    xml.append("\" s=\"").append(cell.style().getIndex()).append('"');
+    xml.append("\" s=\"").append(cell.style().number()).append('"');
     switch (cell.kind()) {
       case EMPTY -> xml.append("/>");
       case TEXT -> {
@@ -101,13 +99,13 @@ final class SheetText {
           texts.write(xml, cell.text());
         } else {
           begin(cell, " t=\"str\"");
-          append(xml, cell.text());
+          XmlText.append(xml, cell.text());
           xml.append("</v></c>");
         }
       }
       case NUMBER -> {
         begin(cell, "");
-        append(xml, cell.number());
+        XmlText.append(xml, cell.number());
         xml.append("</v></c>");
       }
       case REFUSED -> {
@@ -121,45 +119,16 @@ final class SheetText {
     xml.append(kind).append('>');
     if (!cell.formula().isEmpty()) {
       xml.append("<f>");
-      append(xml, cell.formula());
+      XmlText.append(xml, cell.formula());
       xml.append("</f>");
     }
     xml.append("<v>");
   }
 
-  /** Appends a number, a whole one without a point. */
-  static void append(StringBuilder xml, double number) {
-    long whole = (long) number;
-    if (whole == number) {
-      xml.append(whole);
-    } else {
-      xml.append(number);
-    }
-  }
-
   /** A text of its own, its outer spaces kept. */
   static void appendText(StringBuilder xml, String text) {
     xml.append(text.equals(text.strip()) ? "<t>" : "<t xml:space=\"preserve\">");
-    append(xml, text);
+    XmlText.append(xml, text);
     xml.append("</t>");
-  }
-
-  /** Appends words as XML holds them between tags. */
-  static void append(StringBuilder xml, String words) {
-    int done = 0;
-    for (int i = 0; i < words.length(); i++) {
-      String written =
-          switch (words.charAt(i)) {
-            case '&' -> "&amp;";
-            case '<' -> "&lt;";
-            case '>' -> "&gt;";
-            default -> null;
-          };
-      if (written != null) {
-        xml.append(words, done, i).append(written);
-        done = i + 1;
-      }
-    }
-    xml.append(words, done, words.length());
   }
 }

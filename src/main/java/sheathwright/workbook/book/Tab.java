@@ -11,13 +11,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.apache.poi.common.usermodel.HyperlinkType;
-import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.xssf.usermodel.XSSFCellStyle;
-import org.apache.poi.xssf.usermodel.XSSFHyperlink;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Roll;
@@ -28,6 +22,8 @@ import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
 import sheathwright.job.file.Manifest;
 import sheathwright.workbook.book.Look.Part;
+import sheathwright.workbook.part.CellStyle;
+import sheathwright.workbook.part.Sheet;
 
 /**
  * One tab, written from the top down. What is written stands at once; formulas are written when the
@@ -52,7 +48,7 @@ public final class Tab {
   private static final double PARAGRAPH_AIR = 6;
 
   private final Book book;
-  private final XSSFSheet sheet;
+  private final Sheet sheet;
   private final int[] widths;
   private final List<Listing> listings = new ArrayList<>();
   private final List<TabLine> lines = new ArrayList<>();
@@ -73,7 +69,7 @@ public final class Tab {
    *
    * @param widths of its columns, in characters
    */
-  Tab(Book book, XSSFSheet sheet, int... widths) {
+  Tab(Book book, Sheet sheet, int... widths) {
     this.book = book;
     this.sheet = sheet;
     this.widths = widths;
@@ -85,10 +81,10 @@ public final class Tab {
   }
 
   public String name() {
-    return sheet.getSheetName();
+    return sheet.name();
   }
 
-  public XSSFSheet sheet() {
+  public Sheet sheet() {
     return sheet;
   }
 
@@ -146,7 +142,7 @@ public final class Tab {
     return this;
   }
 
-  private XSSFCellStyle looked(Part part, Traced value) {
+  private CellStyle looked(Part part, Traced value) {
     return !fractions.isEmpty() && Units.INCH.equals(unitOf(value))
         ? book.look().of(part, fractions)
         : book.look().of(part, value);
@@ -210,12 +206,12 @@ public final class Tab {
   }
 
   /** How a cell of a part looks that shows its number in a way of its own. */
-  XSSFCellStyle styled(Part part, String format) {
+  CellStyle styled(Part part, String format) {
     return book.look().of(part, format);
   }
 
   /** The same look, its words broken into lines. */
-  XSSFCellStyle broken(XSSFCellStyle style) {
+  CellStyle broken(CellStyle style) {
     return book.look().broken(style);
   }
 
@@ -295,7 +291,7 @@ public final class Tab {
     text(next, 0, label, Part.LABEL);
     TabCell cell = cell(next, 1);
     cell.style(book.look().of(Part.VERDICT));
-    Validation.redIfItSaysStop(sheet, new CellAddress(next, 1));
+    Validation.redIfItSaysStop(sheet, next, 1);
     across(next++, 1, columns() - 1, Part.VERDICT);
     book.later(notation -> book.writeLink(cell, value, notation.on(name())));
   }
@@ -332,7 +328,7 @@ public final class Tab {
 
   private void redIfStop(int line, int column) {
     cell(line, column).style(book.look().of(Part.VERDICT));
-    Validation.redIfItSaysStop(sheet, new CellAddress(line, column));
+    Validation.redIfItSaysStop(sheet, line, column);
   }
 
   /** A value in one cell of a line, in its own place unless it has one already. */
@@ -466,7 +462,7 @@ public final class Tab {
     called(label, cellName, value, "");
     cell(line, 0).style(book.look().of(Part.LARGE_LABEL));
     if (textual(value)) {
-      Validation.redIfItSaysStop(sheet, new CellAddress(line, 1));
+      Validation.redIfItSaysStop(sheet, line, 1);
     }
     cell(line, 1).style(looked(textual(value) ? Part.LARGE_TEXT : Part.LARGE_RESULT, value));
   }
@@ -574,9 +570,9 @@ public final class Tab {
     }
   }
 
-  /** Cells of one line made one; no two of them meet, which POI would look through all for. */
+  /** Cells of one line made one; no two of them meet. */
   public void merge(int line, int first, int last) {
-    sheet.addMergedRegionUnsafe(new CellRangeAddress(line, line, first, last));
+    sheet.merge(line, first, last);
   }
 
   private static boolean isFreeText(Traced value) {
@@ -782,12 +778,7 @@ public final class Tab {
 
   /** Makes a cell a link to other cells of the workbook. */
   void leadsTo(int line, int column, String cells, String tip) {
-    XSSFHyperlink link =
-        sheet.getWorkbook().getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
-    link.setAddress(cells);
-    link.setTooltip(tip);
-    link.setCellReference(new CellReference(line, column));
-    sheet.addHyperlink(link);
+    sheet.link(line, column, cells, tip);
   }
 
   /** The name of another tab, which leads to its top. */
@@ -862,14 +853,14 @@ public final class Tab {
   public double height(int line) {
     TabLine made = line < lines.size() ? lines.get(line) : null;
     return made == null
-        ? sheet.getDefaultRowHeightInPoints()
-        : made.height().orElse(sheet.getDefaultRowHeightInPoints());
+        ? Sheet.LINE
+        : made.height().orElse(Sheet.LINE);
   }
 
   /** How tall a line of a list stands that holds these, in points. */
   public double tallOf(List<Traced> values) {
     int needed = linesFor(0, values.stream().map(Tab::said).toList());
-    return needed > 1 ? LINE_HEIGHT * needed + 2 : sheet.getDefaultRowHeightInPoints();
+    return needed > 1 ? LINE_HEIGHT * needed + 2 : Sheet.LINE;
   }
 
   /** How tall running text stands across the page, in points. */
@@ -935,7 +926,7 @@ public final class Tab {
   /**
    * How a list's cell looks; its own values are inputs, if whoever holds the book may change them.
    */
-  XSSFCellStyle listedStyle(Traced value, boolean own) {
+  CellStyle listedStyle(Traced value, boolean own) {
     return looked(listed(value, own), value);
   }
 

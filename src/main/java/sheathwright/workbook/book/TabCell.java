@@ -1,6 +1,6 @@
 package sheathwright.workbook.book;
 
-import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import sheathwright.workbook.part.CellStyle;
 
 /**
  * A cell in the making: how it looks, its formula if it has one, and what it holds. A sheet of
@@ -16,13 +16,13 @@ public final class TabCell implements CellValue {
     REFUSED
   }
 
-  private XSSFCellStyle style;
+  private CellStyle style;
   private String formula = "";
   private Kind kind = Kind.EMPTY;
   private String text = "";
   private double number;
 
-  void style(XSSFCellStyle how) {
+  void style(CellStyle how) {
     style = how;
   }
 
@@ -55,7 +55,7 @@ public final class TabCell implements CellValue {
     kind = Kind.REFUSED;
   }
 
-  XSSFCellStyle style() {
+  CellStyle style() {
     return style;
   }
 

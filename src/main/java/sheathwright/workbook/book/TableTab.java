@@ -5,7 +5,7 @@ import static java.util.stream.Collectors.joining;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import sheathwright.workbook.part.CellStyle;
 import sheathwright.figure.Traced;
 import sheathwright.workbook.book.Look.Part;
 
@@ -96,7 +96,7 @@ public final class TableTab {
     tab.cell(line, column).style(isNumber ? book.look().of(Part.INPUT) : text());
   }
 
-  private XSSFCellStyle text() {
+  private CellStyle text() {
     return tab.styled(Part.LISTED_INPUT_TEXT, TEXT);
   }
 

@@ -4,15 +4,12 @@ import static java.util.stream.Collectors.joining;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.apache.poi.ss.usermodel.ConditionalFormattingRule;
-import org.apache.poi.ss.usermodel.IndexedColors;
-import org.apache.poi.ss.usermodel.SheetConditionalFormatting;
-import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
 import sheathwright.figure.Limits;
 import sheathwright.figure.Shown;
+import sheathwright.workbook.part.Sheet;
+import sheathwright.workbook.part.XmlText;
 
 /** What may be typed into an input: a drop-down for a word, a range for a number. */
 final class Validation {
@@ -51,28 +48,37 @@ final class Validation {
     String inWords = allowed.inWords();
     String help =
         Stream.of(allowed.help(), inWords).filter(said -> !said.isEmpty()).collect(joining(": "));
-    StringBuilder xml = new StringBuilder("<dataValidation");
-    attribute(xml, "type", type);
-    attribute(xml, "operator", "between");
-    attribute(xml, "allowBlank", "true");
-    attribute(xml, "errorStyle", "stop");
-    if (!inWords.isEmpty()) {
-      attribute(xml, "showErrorMessage", "true");
-      attribute(xml, "errorTitle", "Not allowed here");
-      attribute(xml, "error", "It must be " + inWords + ".");
-    }
-    attribute(xml, "showInputMessage", "true");
-    attribute(xml, "promptTitle", "You may change this");
-    attribute(xml, "prompt", CellText.of(cut(help)));
-    attribute(xml, "sqref", cells);
-    xml.append('>');
+    boolean isHeld = !inWords.isEmpty();
+    XmlText xml =
+        new XmlText()
+            .open(
+                "dataValidation",
+                "type",
+                type,
+                "operator",
+                "between",
+                "allowBlank",
+                "true",
+                "errorStyle",
+                "stop",
+                "showErrorMessage",
+                isHeld ? "true" : null,
+                "errorTitle",
+                isHeld ? "Not allowed here" : null,
+                "error",
+                isHeld ? "It must be " + inWords + "." : null,
+                "showInputMessage",
+                "true",
+                "promptTitle",
+                "You may change this",
+                "prompt",
+                CellText.of(cut(help)),
+                "sqref",
+                cells);
     for (int i = 0; i < formulas.length; i++) {
-      String tag = "formula" + (i + 1);
-      xml.append('<').append(tag).append('>');
-      SheetText.append(xml, formulas[i]);
-      xml.append("</").append(tag).append('>');
+      xml.leaf("formula" + (i + 1), formulas[i]);
     }
-    return xml.append("</dataValidation>").toString();
+    return xml.close("dataValidation").toString();
   }
 
   /** A prompt takes 255 characters. */
@@ -80,32 +86,17 @@ final class Validation {
     return help.length() <= LONGEST_HELP ? help : help.substring(0, LONGEST_HELP - 1) + "…";
   }
 
-  private static void attribute(StringBuilder xml, String name, String value) {
-    StringBuilder escaped = new StringBuilder();
-    SheetText.append(escaped, value);
-    xml.append(' ').append(name).append("=\"");
-    xml.append(escaped.toString().replace("\"", "&quot;")).append('"');
-  }
-
   /** A line whose first cell says this is not shown. */
-  static void whiteIfItSays(String word, XSSFSheet sheet, CellRangeAddress lines) {
-    SheetConditionalFormatting formatting = sheet.getSheetConditionalFormatting();
-    String name =
+  static void whiteIfItSays(String word, Sheet sheet, CellRangeAddress lines) {
+    String first =
         new CellReference(lines.getFirstRow(), lines.getFirstColumn(), false, true)
             .formatAsString();
-    ConditionalFormattingRule rule =
-        formatting.createConditionalFormattingRule(name + "=\"" + word + "\"");
-    rule.createFontFormatting().setFontColorIndex(IndexedColors.WHITE.index);
-    formatting.addConditionalFormatting(new CellRangeAddress[] {lines}, rule);
+    sheet.whiteIf(lines, first + "=\"" + word + "\"");
   }
 
   /** A verdict that begins with STOP says so in red as well. */
-  static void redIfItSaysStop(XSSFSheet sheet, CellAddress cell) {
-    SheetConditionalFormatting formatting = sheet.getSheetConditionalFormatting();
-    ConditionalFormattingRule rule =
-        formatting.createConditionalFormattingRule("LEFT(" + cell + ",4)=\"STOP\"");
-    rule.createFontFormatting().setFontColorIndex(IndexedColors.DARK_RED.index);
-    CellRangeAddress[] where = {CellRangeAddress.valueOf(cell.formatAsString())};
-    formatting.addConditionalFormatting(where, rule);
+  static void redIfItSaysStop(Sheet sheet, int line, int column) {
+    CellRangeAddress cell = new CellRangeAddress(line, line, column, column);
+    sheet.redIf(cell, "LEFT(" + cell.formatAsString() + ",4)=\"STOP\"");
   }
 }

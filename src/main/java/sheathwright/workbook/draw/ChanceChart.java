@@ -1,21 +1,16 @@
 package sheathwright.workbook.draw;
 
 import java.util.List;
-import org.apache.poi.xddf.usermodel.XDDFColor;
-import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
-import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
-import org.apache.poi.xddf.usermodel.chart.AxisPosition;
-import org.apache.poi.xddf.usermodel.chart.BarDirection;
-import org.apache.poi.xddf.usermodel.chart.BarGrouping;
-import org.apache.poi.xddf.usermodel.chart.ChartTypes;
-import org.apache.poi.xddf.usermodel.chart.XDDFBarChartData;
-import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
-import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
-import org.apache.poi.xssf.usermodel.XSSFChart;
 import sheathwright.figure.Shown;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Listing;
 import sheathwright.workbook.book.Tab;
+import sheathwright.workbook.part.Chart;
+import sheathwright.workbook.part.ChartAxis;
+import sheathwright.workbook.part.ChartCells;
+import sheathwright.workbook.part.ChartSeries;
+import sheathwright.workbook.part.Ink;
+import sheathwright.workbook.part.Words;
 
 /**
  * How likely each count is, a bar each, as a chart of the spreadsheet program's own: it follows the
@@ -24,8 +19,7 @@ import sheathwright.workbook.book.Tab;
 public final class ChanceChart {
 
   private static final int LINES_TALL = 6;
-  private static final int GAP_PERCENT = 35;
-  private static final byte[] BARK = {0x3B, 0x4A, 0x3F};
+  private static final Ink BARS = new Ink("3B4A3F", "", 0, false);
 
   /**
    * The part of a list that is drawn.
@@ -50,34 +44,22 @@ public final class ChanceChart {
   }
 
   private static void draw(ChartRoom room, String heading, String below, Part part) {
-    XSSFChart chart = room.chart(words(heading, below, part));
-    XDDFCategoryAxis along = chart.createCategoryAxis(AxisPosition.BOTTOM);
-    along.setTitle(below);
-    XDDFValueAxis height = chart.createValueAxis(AxisPosition.LEFT);
-    height.setTitle("share of houses");
-    height.setNumberFormat("0%");
-    height.setMinimum(0);
-    height.setCrosses(AxisCrosses.AUTO_ZERO);
-    ChartLine.grid(height);
-    var bars = (XDDFBarChartData) chart.createData(ChartTypes.BAR, along, height);
-    bars.setBarDirection(BarDirection.COL);
-    bars.setBarGrouping(BarGrouping.CLUSTERED);
-    bars.setGapWidth(GAP_PERCENT);
-    bars.setVaryColors(false);
-    var series = bars.addSeries(part.of(part.counts()).words(), part.of(part.chances()).numbers());
-    series.setTitle("share of houses", null);
-    series.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(BARK)));
-    chart.plot(bars);
+    ChartAxis along = ChartAxis.along(below, false);
+    ChartAxis up = ChartAxis.up("share of houses", "0%", 0, Double.NaN, Double.NaN);
+    ChartCells counts = part.of(part.counts()).words();
+    ChartCells chances = part.of(part.chances()).numbers();
+    ChartSeries bars = new ChartSeries("share of houses", counts, chances, BARS, "");
+    room.fill(words(heading, below, part), new Chart(true, along, up, List.of(bars)));
   }
 
   /** What the chart shows as it is written: it follows its cells, and these words cannot. */
-  private static Layer.Words words(String heading, String below, Part part) {
+  private static Words words(String heading, String below, Part part) {
     List<Double> chances = part.of(part.chances()).values();
     int highest = 0;
     for (int count = 1; count < chances.size(); count++) {
       highest = chances.get(count) > chances.get(highest) ? count : highest;
     }
-    return new Layer.Words(
+    return new Words(
         "Chances of " + below,
         heading + ": chart of chances",
         Shown.text(

@@ -3,13 +3,11 @@ package sheathwright.workbook.draw;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xddf.usermodel.chart.XDDFCategoryDataSource;
-import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
-import org.apache.poi.xddf.usermodel.chart.XDDFNumericalDataSource;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Lengths;
 import sheathwright.figure.Traced;
 import sheathwright.workbook.book.Listing;
+import sheathwright.workbook.part.ChartCells;
 
 /**
  * What a chart draws of a list: some lines of a column. The chart points at the cells, and holds
@@ -22,13 +20,12 @@ import sheathwright.workbook.book.Listing;
  */
 record ChartColumn(Listing listing, int first, int last, int column) {
 
-  XDDFCategoryDataSource words() {
-    return XDDFDataSourcesFactory.fromArray(
-        cellsDrawn().stream().map(Traced::plain).toArray(String[]::new), cells());
+  ChartCells words() {
+    return new ChartCells(cells(), cellsDrawn().stream().map(Traced::plain).toList());
   }
 
-  XDDFNumericalDataSource<Double> numbers() {
-    return XDDFDataSourcesFactory.fromArray(values().toArray(Double[]::new), cells());
+  ChartCells numbers() {
+    return new ChartCells(cells(), values().stream().map(String::valueOf).toList());
   }
 
   /** The numbers themselves. */

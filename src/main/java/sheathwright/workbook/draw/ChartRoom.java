@@ -1,11 +1,12 @@
 package sheathwright.workbook.draw;
 
 import java.util.function.Consumer;
-import org.apache.poi.xssf.usermodel.XSSFChart;
-import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Page;
 import sheathwright.workbook.book.Tab;
+import sheathwright.workbook.part.Anchor;
+import sheathwright.workbook.part.Chart;
+import sheathwright.workbook.part.Words;
 
 /**
  * The lines of a page that a chart takes, under a heading of its own.
@@ -28,9 +29,8 @@ record ChartRoom(Tab page, int top, int lines) {
     book.afterwards(() -> drawn.accept(room));
   }
 
-  /** The chart that fills it, still empty. */
-  XSSFChart chart(Layer.Words words) {
-    var anchor = new XSSFClientAnchor(0, 0, 0, 0, 0, top, page.columns(), top + lines);
-    return Layer.chart(page.sheet(), anchor, words);
+  /** Fills it with a chart. */
+  void fill(Words words, Chart chart) {
+    page.sheet().layer().chart(Anchor.ofCells(top, page.columns(), lines), words, chart);
   }
 }

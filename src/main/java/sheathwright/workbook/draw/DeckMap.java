@@ -27,6 +27,7 @@ import sheathwright.sheathing.place.PlaceMap;
 import sheathwright.workbook.book.Page;
 import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.draw.Sketch.Pen;
+import sheathwright.workbook.part.Words;
 
 /**
  * A plane of the deck drawn to scale, as one looks up at it: its old sheets with their keys, or new
@@ -164,7 +165,7 @@ public final class DeckMap {
     Sketch sketch =
         new Sketch(
             page.sheet(),
-            new Layer.Words(Drawing.MAP.named(plane.name()), heading, inWords()),
+            new Words(Drawing.MAP.named(plane.name()), heading, inWords()),
             padded,
             page.next(),
             page.columnsIn(PAGE_CHARACTERS),

@@ -1,17 +1,15 @@
 package sheathwright.workbook.draw;
 
-import org.apache.poi.xddf.usermodel.chart.AxisPosition;
-import org.apache.poi.xddf.usermodel.chart.ChartTypes;
-import org.apache.poi.xddf.usermodel.chart.Grouping;
-import org.apache.poi.xddf.usermodel.chart.LegendPosition;
-import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
-import org.apache.poi.xddf.usermodel.chart.XDDFCategoryDataSource;
-import org.apache.poi.xddf.usermodel.chart.XDDFLineChartData;
-import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
-import org.apache.poi.xssf.usermodel.XSSFChart;
+import java.util.List;
+
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Listing;
 import sheathwright.workbook.book.Tab;
+import sheathwright.workbook.part.Chart;
+import sheathwright.workbook.part.ChartAxis;
+import sheathwright.workbook.part.ChartCells;
+import sheathwright.workbook.part.ChartSeries;
+import sheathwright.workbook.part.Words;
 
 /**
  * How often percentiles were meant to hold and how often they did, as a chart of the spreadsheet
@@ -44,28 +42,19 @@ public final class HeldChart {
   }
 
   private static void draw(ChartRoom room, String heading, Part part) {
-    XSSFChart chart = room.chart(words(heading, part));
-    chart.getOrAddLegend().setPosition(LegendPosition.TOP);
-    XDDFCategoryAxis along = chart.createCategoryAxis(AxisPosition.BOTTOM);
-    along.setTitle("percentile of the forecast");
-    XDDFValueAxis share = chart.createValueAxis(AxisPosition.LEFT);
-    share.setTitle("houses that stayed within, %");
-    share.setNumberFormat("0");
-    share.setMinimum(0);
-    share.setMaximum(100);
-    share.setMajorUnit(20);
-    ChartLine.grid(share);
-    var lines = (XDDFLineChartData) chart.createData(ChartTypes.LINE, along, share);
-    lines.setGrouping(Grouping.STANDARD);
-    XDDFCategoryDataSource names = part.of(part.names()).words();
-    ChartLine.BROKEN.add(lines, "meant", names, part.of(part.meant()));
-    ChartLine.FULL.add(lines, "held", names, part.of(part.held()));
-    chart.plot(lines);
+    ChartAxis along = ChartAxis.along("percentile of the forecast", false);
+    ChartAxis up = ChartAxis.up("houses that stayed within, %", "0", 0, 100, 20);
+    ChartCells names = part.of(part.names()).words();
+    List<ChartSeries> lines =
+        List.of(
+            ChartLine.BROKEN.of("meant", names, part.of(part.meant()).numbers()),
+            ChartLine.FULL.of("held", names, part.of(part.held()).numbers()));
+    room.fill(words(heading, part), new Chart(false, along, up, lines));
   }
 
   /** What the chart shows as it is written: it follows its cells, and these words cannot. */
-  private static Layer.Words words(String heading, Part part) {
-    return new Layer.Words(
+  private static Words words(String heading, Part part) {
+    return new Words(
         "What was meant and what held",
         heading + ": chart of what was meant and what held",
         "Two lines of %s points: how many houses of 100 each percentile was meant to hold in, a broken line, and how many it held in, a full line, as this was written."

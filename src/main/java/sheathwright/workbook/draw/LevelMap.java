@@ -9,6 +9,7 @@ import sheathwright.roof.Spot;
 import sheathwright.workbook.book.Page;
 import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.draw.Sketch.Pen;
+import sheathwright.workbook.part.Words;
 
 /**
  * Build-up over a plane as a map: rafters and the stations where the string was read, and lines on
@@ -65,7 +66,7 @@ public final class LevelMap {
     Sketch sketch =
         new Sketch(
             page.sheet(),
-            new Layer.Words(Drawing.BUILD_UP.named(plane), heading, inWords(greatest)),
+            new Words(Drawing.BUILD_UP.named(plane), heading, inWords(greatest)),
             padded,
             page.next(),
             page.columns(),

@@ -12,6 +12,7 @@ import sheathwright.roof.Region;
 import sheathwright.roof.Spot;
 import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.draw.Sketch.Pen;
+import sheathwright.workbook.part.Words;
 
 /**
  * All planes of a roof in one picture and one scale, with numbers where something is marked: seen
@@ -193,7 +194,7 @@ public final class RoofPlan {
     Sketch sketch =
         new Sketch(
             page.sheet(),
-            new Layer.Words(Drawing.ROOF.named(), "Plan of the roof", inWords()),
+            new Words(Drawing.ROOF.named(), "Plan of the roof", inWords()),
             whole,
             page.next(),
             page.columns(),

@@ -1,18 +1,15 @@
 package sheathwright.workbook.draw;
 
-import org.apache.poi.xddf.usermodel.chart.AxisPosition;
-import org.apache.poi.xddf.usermodel.chart.AxisTickLabelPosition;
-import org.apache.poi.xddf.usermodel.chart.ChartTypes;
-import org.apache.poi.xddf.usermodel.chart.Grouping;
-import org.apache.poi.xddf.usermodel.chart.LegendPosition;
-import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
-import org.apache.poi.xddf.usermodel.chart.XDDFCategoryDataSource;
-import org.apache.poi.xddf.usermodel.chart.XDDFLineChartData;
-import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
-import org.apache.poi.xssf.usermodel.XSSFChart;
+import java.util.List;
+
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Listing;
 import sheathwright.workbook.book.Tab;
+import sheathwright.workbook.part.Chart;
+import sheathwright.workbook.part.ChartAxis;
+import sheathwright.workbook.part.ChartCells;
+import sheathwright.workbook.part.ChartSeries;
+import sheathwright.workbook.part.Words;
 
 /**
  * The wood against the string, before and after, as a chart of the spreadsheet program's own: it
@@ -49,28 +46,19 @@ public final class SagChart {
   }
 
   private static void draw(ChartRoom room, String heading, String below, Part part) {
-    XSSFChart chart = room.chart(words(heading, below, part));
-    chart.getOrAddLegend().setPosition(LegendPosition.TOP);
-    XDDFCategoryAxis along = chart.createCategoryAxis(AxisPosition.BOTTOM);
-    along.setTitle(below);
-    along.setTickLabelPosition(AxisTickLabelPosition.LOW);
-    XDDFValueAxis height = chart.createValueAxis(AxisPosition.LEFT);
-    height.setTitle("above the string, in");
-    height.setNumberFormat("0.00");
-    height.setMaximum(0.25);
-    height.setMajorUnit(0.25);
-    ChartLine.grid(height);
-    var lines = (XDDFLineChartData) chart.createData(ChartTypes.LINE, along, height);
-    lines.setGrouping(Grouping.STANDARD);
-    XDDFCategoryDataSource stations = part.of(part.along()).words();
-    ChartLine.BROKEN.add(lines, "before", stations, part.of(part.before()));
-    ChartLine.FULL.add(lines, "after", stations, part.of(part.after()));
-    chart.plot(lines);
+    ChartAxis along = ChartAxis.along(below, true);
+    ChartAxis up = ChartAxis.up("above the string, in", "0.00", Double.NaN, 0.25, 0.25);
+    ChartCells stations = part.of(part.along()).words();
+    List<ChartSeries> lines =
+        List.of(
+            ChartLine.BROKEN.of("before", stations, part.of(part.before()).numbers()),
+            ChartLine.FULL.of("after", stations, part.of(part.after()).numbers()));
+    room.fill(words(heading, below, part), new Chart(false, along, up, lines));
   }
 
   /** What the chart shows as it is written: it follows its cells, and these words cannot. */
-  private static Layer.Words words(String heading, String below, Part part) {
-    return new Layer.Words(
+  private static Words words(String heading, String below, Part part) {
+    return new Words(
         Drawing.SAG.named(part.plane()),
         heading + ": chart of the wood against the string",
         "Two lines of %s points, %s: before, a broken line, %s; after, a full line, %s; in inches above the string, as this was written."

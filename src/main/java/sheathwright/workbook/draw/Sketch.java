@@ -1,22 +1,16 @@
 package sheathwright.workbook.draw;
 
 import java.util.List;
-import org.apache.poi.ss.usermodel.ShapeTypes;
-import org.apache.poi.util.Units;
-import org.apache.poi.xssf.usermodel.TextHorizontalOverflow;
-import org.apache.poi.xssf.usermodel.TextVerticalOverflow;
-import org.apache.poi.xssf.usermodel.XSSFChildAnchor;
-import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
-import org.apache.poi.xssf.usermodel.XSSFShapeGroup;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
-import org.apache.poi.xssf.usermodel.XSSFSimpleShape;
-import org.apache.poi.xssf.usermodel.XSSFTextRun;
-import org.openxmlformats.schemas.drawingml.x2006.main.CTLineProperties;
-import org.openxmlformats.schemas.drawingml.x2006.main.CTPath2D;
-import org.openxmlformats.schemas.drawingml.x2006.main.CTShapeProperties;
-import org.openxmlformats.schemas.drawingml.x2006.main.STPresetLineDashVal;
 import sheathwright.roof.Box;
 import sheathwright.roof.Spot;
+import sheathwright.workbook.part.Anchor;
+import sheathwright.workbook.part.Ink;
+import sheathwright.workbook.part.ShapeGroup;
+import sheathwright.workbook.part.ShapeGroup.Frame;
+import sheathwright.workbook.part.ShapeGroup.Label;
+import sheathwright.workbook.part.ShapeGroup.Outline;
+import sheathwright.workbook.part.Sheet;
+import sheathwright.workbook.part.Words;
 
 /**
  * A drawing to scale on a page, made of lines and areas and therefore crisp at any size. It is
@@ -26,38 +20,34 @@ final class Sketch {
 
   /** How something is drawn: a line of its own, and an area filled or left open. */
   enum Pen {
-    WOOD("F3EDDD", null, 0, false),
-    CHIP("FFFFFF", null, 0, false),
-    SHEET(null, "3B4A3F", 0.75, false),
-    OUTLINE(null, "1F2A24", 1.75, false),
-    SUPPORT(null, "8A8F84", 0.5, true),
+    WOOD("F3EDDD", "", 0, false),
+    CHIP("FFFFFF", "", 0, false),
+    SHEET("", "3B4A3F", 0.75, false),
+    OUTLINE("", "1F2A24", 1.75, false),
+    SUPPORT("", "8A8F84", 0.5, true),
     OPENING("FFFFFF", "1F2A24", 1.25, false),
     PATCH("FFFFFF", "1F2A24", 2, false),
-    HATCH(null, "1F2A24", 0.5, false),
+    HATCH("", "1F2A24", 0.5, false),
     MARK("F6DDD6", "9A2F1C", 1, false),
-    NOTE(null, "9A2F1C", 1, true),
-    JOINT(null, "9A2F1C", 2.25, false),
-    CONTOUR(null, "9A2F1C", 1, false);
+    NOTE("", "9A2F1C", 1, true),
+    JOINT("", "9A2F1C", 2.25, false),
+    CONTOUR("", "9A2F1C", 1, false);
 
-    private final String ink;
-    private final String line;
-    private final double points;
-    private final boolean isDashed;
+    private final Ink ink;
 
-    Pen(String ink, String line, double points, boolean isDashed) {
-      this.ink = ink;
-      this.line = line;
-      this.points = points;
-      this.isDashed = isDashed;
+    Pen(String area, String line, double points, boolean isDashed) {
+      ink = new Ink(area, line, points, isDashed);
     }
   }
 
   /** Drawing units in an inch of roof. */
   private static final int FINE = 100;
 
-  private final XSSFShapeGroup group;
+  private static final String LETTERS = "Arial";
+  private static final String INK = "1F2A24";
+
+  private final ShapeGroup group;
   private final Box frame;
-  private long number;
 
   /**
    * A drawing between two corners of a page.
@@ -65,12 +55,10 @@ final class Sketch {
    * @param frame what of the roof it shows, in inches
    * @param words said in its place where it cannot be seen
    */
-  Sketch(XSSFSheet sheet, Layer.Words words, Box frame, int top, int columns, int lines) {
+  Sketch(Sheet sheet, Words words, Box frame, int top, int columns, int lines) {
     this.frame = frame;
-    XSSFClientAnchor anchor = new XSSFClientAnchor(0, 0, 0, 0, 0, top, columns, top + lines);
-    group = Layer.group(sheet, anchor, words);
-    number = group.getCTGroupShape().getNvGrpSpPr().getCNvPr().getId();
-    group.setCoordinates(0, 0, fine(frame.width()), fine(frame.height()));
+    Anchor place = Anchor.ofCells(top, columns, lines);
+    group = sheet.layer().group(place, words, fine(frame.width()), fine(frame.height()));
   }
 
   /** Closed areas, or their outlines, as one shape. */
@@ -99,31 +87,7 @@ final class Sketch {
   /** Words in the middle of a place, in points on paper. */
   void words(String text, Spot middle, double wide, double high, double points) {
     Box place = Box.at(middle.x() - wide / 2, middle.y() - high / 2, wide, high);
-    XSSFSimpleShape shape = shape(place);
-    shape.setShapeType(ShapeTypes.RECT);
-    shape.setTextHorizontalOverflow(TextHorizontalOverflow.OVERFLOW);
-    shape.setTextVerticalOverflow(TextVerticalOverflow.OVERFLOW);
-    shape.setWordWrap(false);
-    shape.setLeftInset(0);
-    shape.setRightInset(0);
-    shape.setTopInset(0);
-    shape.setBottomInset(0);
-    shape.setVerticalAlignment(org.apache.poi.ss.usermodel.VerticalAlignment.CENTER);
-    shape.clearText();
-    var paragraph = shape.addNewTextParagraph();
-    paragraph.setTextAlign(org.apache.poi.xssf.usermodel.TextAlign.CENTER);
-    XSSFTextRun run = paragraph.addNewTextRun();
-    run.setText(text);
-    run.setFontSize(points);
-    run.setBold(true);
-    run.setFont("Arial");
-    run.setFontColor(new java.awt.Color(0x1F, 0x2A, 0x24));
-    CTShapeProperties properties = shape.getCTShape().getSpPr();
-    if (properties.isSetLn()) {
-      properties.unsetLn();
-    }
-    properties.addNewLn().addNewNoFill();
-    properties.addNewNoFill();
+    group.label(placed(place), new Label(text, LETTERS, points, INK));
   }
 
   private void draw(Pen pen, List<List<Spot>> rings, boolean isClosed) {
@@ -135,66 +99,34 @@ final class Sketch {
     double bottom = rings.stream().flatMap(List::stream).mapToDouble(Spot::y).min().orElse(0);
     double top = rings.stream().flatMap(List::stream).mapToDouble(Spot::y).max().orElse(0);
     Box extent = new Box(left, bottom, Math.max(right, left + 0.01), Math.max(top, bottom + 0.01));
-    XSSFSimpleShape shape = shape(extent);
-    CTShapeProperties properties = shape.getCTShape().getSpPr();
-    properties.unsetPrstGeom();
-    var geometry = properties.addNewCustGeom();
-    geometry.addNewAvLst();
-    CTPath2D path = geometry.addNewPathLst().addNewPath();
-    path.setW(fine(extent.width()));
-    path.setH(fine(extent.height()));
+    Outline outline = new Outline(fine(extent.width()), fine(extent.height()));
     for (List<Spot> ring : rings) {
       for (int i = 0; i < ring.size(); i++) {
-        var point = i == 0 ? path.addNewMoveTo().addNewPt() : path.addNewLnTo().addNewPt();
-        point.setX((long) fine(ring.get(i).x() - extent.left()));
-        point.setY((long) fine(extent.top() - ring.get(i).y()));
+        int x = fine(ring.get(i).x() - extent.left());
+        int y = fine(extent.top() - ring.get(i).y());
+        if (i == 0) {
+          outline.moveTo(x, y);
+        } else {
+          outline.lineTo(x, y);
+        }
       }
       if (isClosed) {
-        path.addNewClose();
+        outline.close();
       }
     }
-    fill(properties, isClosed ? pen : null);
-    line(properties, pen);
-  }
-
-  private static void fill(CTShapeProperties properties, Pen pen) {
-    if (pen == null || pen.ink == null) {
-      properties.addNewNoFill();
+    if (isClosed) {
+      group.areas(placed(extent), outline, pen.ink);
     } else {
-      properties.addNewSolidFill().addNewSrgbClr().setVal(color(pen.ink));
+      group.lines(placed(extent), outline, pen.ink);
     }
   }
 
-  private static void line(CTShapeProperties properties, Pen pen) {
-    if (properties.isSetLn()) {
-      properties.unsetLn();
-    }
-    CTLineProperties line = properties.addNewLn();
-    if (pen.line == null) {
-      line.addNewNoFill();
-      return;
-    }
-    line.setW(Units.toEMU(pen.points));
-    line.addNewSolidFill().addNewSrgbClr().setVal(color(pen.line));
-    if (pen.isDashed) {
-      line.addNewPrstDash().setVal(STPresetLineDashVal.DASH);
-    }
-  }
-
-  private XSSFSimpleShape shape(Box place) {
-    XSSFSimpleShape shape =
-        group.createSimpleShape(
-            new XSSFChildAnchor(
-                fine(place.left() - frame.left()),
-                fine(frame.top() - place.top()),
-                fine(place.right() - frame.left()),
-                fine(frame.top() - place.bottom())));
-    shape.getCTShape().getNvSpPr().getCNvPr().setId(++number);
-    return shape;
-  }
-
-  private static byte[] color(String hex) {
-    return java.util.HexFormat.of().parseHex(hex);
+  private Frame placed(Box place) {
+    int left = fine(place.left() - frame.left());
+    int top = fine(frame.top() - place.top());
+    int right = fine(place.right() - frame.left());
+    int bottom = fine(frame.top() - place.bottom());
+    return new Frame(left, top, right - left, bottom - top);
   }
 
   private static int fine(double inches) {

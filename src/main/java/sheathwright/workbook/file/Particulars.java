@@ -1,11 +1,8 @@
 package sheathwright.workbook.file;
 
 import java.time.LocalDate;
-import java.time.ZoneOffset;
-import java.util.Date;
 import java.util.Locale;
 import java.util.Optional;
-import org.apache.poi.ooxml.POIXMLProperties;
 import sheathwright.job.Job;
 import sheathwright.job.JobFields;
 
@@ -19,8 +16,6 @@ import sheathwright.job.JobFields;
  * @param on the day that it bears, if it bears one
  */
 public record Particulars(String title, String subject, String company, Optional<LocalDate> on) {
-
-  private static final int NOON = 12;
 
   /** Those of a document that belongs to no job and bears no day. */
   public static Particulars of(String title, String subject) {
@@ -38,19 +33,5 @@ public record Particulars(String title, String subject, String company, Optional
 
   private static String capital(String words) {
     return words.substring(0, 1).toUpperCase(Locale.US) + words.substring(1);
-  }
-
-  /** Writes them; a file that bears no day bears none, and never that of its writing. */
-  public void writeTo(POIXMLProperties properties) {
-    POIXMLProperties.CoreProperties core = properties.getCoreProperties();
-    core.setTitle(title);
-    core.setSubjectProperty(subject);
-    core.setCreator(company.isEmpty() ? Program.NAME : company);
-    core.setCreated(on.map(day -> Date.from(day.atTime(NOON, 0).toInstant(ZoneOffset.UTC))));
-    POIXMLProperties.ExtendedProperties more = properties.getExtendedProperties();
-    more.setApplication(Program.NAME);
-    if (!company.isEmpty()) {
-      more.setCompany(company);
-    }
   }
 }

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import sheathwright.workbook.book.Look.Part;
 import sheathwright.workbook.book.Tab;
 import sheathwright.workbook.draw.Pictures;
+import sheathwright.workbook.part.Sheet;
 
 /** Photographs side by side below a heading, each with its words below it. */
 public final class PhotoRows {
@@ -38,7 +39,7 @@ public final class PhotoRows {
     for (List<Shown> row : rows) {
       int captions = captionLines(sheaf.tab(), row);
       double tall =
-          LINES * sheaf.tab().sheet().getDefaultRowHeightInPoints() + CAPTION_LINE * captions + 2;
+          LINES * Sheet.LINE + CAPTION_LINE * captions + 2;
       if (row == rows.get(0)) {
         sheaf.heading(heading, tall);
       } else {
