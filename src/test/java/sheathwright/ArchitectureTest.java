@@ -116,9 +116,10 @@ class ArchitectureTest {
           room("repl.line"),
           room("repl.memory"),
           room("workbook.file"),
-          room("workbook.book", "workbook.file"),
-          room("workbook.draw", "workbook.book"),
-          room("workbook.told", "workbook.book", "workbook.draw"),
+          room("workbook.part", "workbook.file"),
+          room("workbook.book", "workbook.file", "workbook.part"),
+          room("workbook.draw", "workbook.part", "workbook.book"),
+          room("workbook.told", "workbook.part", "workbook.book", "workbook.draw"),
           room("workbook.home", "workbook.file", "workbook.book", "workbook.draw", "workbook.told"),
           room(
               "workbook.page",

@@ -51,30 +51,19 @@ final class Validation {
     boolean isHeld = !inWords.isEmpty();
     XmlText xml =
         new XmlText()
-            .open(
-                "dataValidation",
-                "type",
-                type,
-                "operator",
-                "between",
-                "allowBlank",
-                "true",
-                "errorStyle",
-                "stop",
-                "showErrorMessage",
-                isHeld ? "true" : null,
-                "errorTitle",
-                isHeld ? "Not allowed here" : null,
-                "error",
-                isHeld ? "It must be " + inWords + "." : null,
-                "showInputMessage",
-                "true",
-                "promptTitle",
-                "You may change this",
-                "prompt",
-                CellText.of(cut(help)),
-                "sqref",
-                cells);
+            .begin("dataValidation")
+            .with("type", type)
+            .with("operator", "between")
+            .with("allowBlank", "true")
+            .with("errorStyle", "stop")
+            .with("showErrorMessage", isHeld ? "true" : null)
+            .with("errorTitle", isHeld ? "Not allowed here" : null)
+            .with("error", isHeld ? "It must be " + inWords + "." : null)
+            .with("showInputMessage", "true")
+            .with("promptTitle", "You may change this")
+            .with("prompt", CellText.of(cut(help)))
+            .with("sqref", cells)
+            .opened();
     for (int i = 0; i < formulas.length; i++) {
       xml.leaf("formula" + (i + 1), formulas[i]);
     }

@@ -24,10 +24,6 @@ import sheathwright.workbook.told.Photos;
 /** An office's own workbook, in front of a document of ours. */
 public final class OfficeLetterhead {
 
-  static {
-    LogProvider.settle();
-  }
-
   /** The first moment that a packed file bears without a time zone beside it. */
   private static final LocalDateTime FIXED_DATE = LocalDateTime.of(1980, 1, 1, 0, 0, 2);
 
@@ -47,6 +43,7 @@ public final class OfficeLetterhead {
     this.kind = kind;
     this.file = file;
     this.bytes = bytes.clone();
+    LogProvider.settle();
   }
 
   /**

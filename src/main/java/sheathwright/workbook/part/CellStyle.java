@@ -1,6 +1,7 @@
 package sheathwright.workbook.part;
 
 import java.util.EnumMap;
+import java.util.Locale;
 import java.util.Map;
 
 /** How a cell looks, in the making: until the file is written it may still be changed. */
@@ -11,9 +12,7 @@ public final class CellStyle {
     HAIR,
     THIN,
     MEDIUM,
-    DOUBLE;
-
-    private final String word = name().toLowerCase(java.util.Locale.ROOT);
+    DOUBLE
   }
 
   /** The sides of a cell, in the order in which a file names them. */
@@ -21,18 +20,14 @@ public final class CellStyle {
     LEFT,
     RIGHT,
     TOP,
-    BOTTOM;
-
-    private final String word = name().toLowerCase(java.util.Locale.ROOT);
+    BOTTOM
   }
 
   /** Where words stand between top and bottom. */
   public enum Height {
     TOP,
     CENTER,
-    BOTTOM;
-
-    private final String word = name().toLowerCase(java.util.Locale.ROOT);
+    BOTTOM
   }
 
   /** Before red, green and blue, as a color in a workbook is written. */
@@ -99,11 +94,11 @@ public final class CellStyle {
 
   /** A line along one side. */
   public void edge(Side side, Line line, String color) {
-    String tag = side.word;
+    String tag = word(side);
     edges.put(
         side,
         new XmlText()
-            .open(tag, "style", line.word)
+            .open(tag, "style", word(line))
             .empty("color", "rgb", OPAQUE + color)
             .close(tag)
             .toString());
@@ -163,6 +158,10 @@ public final class CellStyle {
     return format;
   }
 
+  private static String word(Enum<?> of) {
+    return of.name().toLowerCase(Locale.ROOT);
+  }
+
   /** As the part of looks holds its fill (ECMA-376, 18.8.20). */
   String fillText() {
     return fill.isEmpty()
@@ -175,51 +174,34 @@ public final class CellStyle {
   String borderText() {
     XmlText xml = new XmlText().open("border");
     for (Side side : Side.values()) {
-      xml.add(edges.getOrDefault(side, "<" + side.word + "/>"));
+      xml.add(edges.getOrDefault(side, "<" + word(side) + "/>"));
     }
     return xml.empty("diagonal").close("border").toString();
   }
 
   /** As the part of looks holds it (ECMA-376, 18.8.45), from the numbers of what it is made of. */
   void writeTo(XmlText xml, int formatNumber, int fontNumber, int fillNumber, int borderNumber) {
-    xml.open(
-        "xf",
-        "numFmtId",
-        formatNumber,
-        "fontId",
-        fontNumber,
-        "fillId",
-        fillNumber,
-        "borderId",
-        borderNumber,
-        "xfId",
-        0,
-        "quotePrefix",
-        isQuoted ? 1 : null,
-        "applyNumberFormat",
-        1,
-        "applyFont",
-        1,
-        "applyFill",
-        fill.isEmpty() ? null : 1,
-        "applyBorder",
-        edges.isEmpty() ? null : 1,
-        "applyAlignment",
-        1,
-        "applyProtection",
-        isLocked ? null : 1);
-    xml.empty(
-        "alignment",
-        "horizontal",
-        isAtTheRight ? "right" : "left",
-        "vertical",
-        height.word,
-        "wrapText",
-        isBroken ? 1 : null,
-        "indent",
-        indent == 0 ? null : indent,
-        "shrinkToFit",
-        isShrunk ? 1 : null);
+    xml.begin("xf")
+        .with("numFmtId", formatNumber)
+        .with("fontId", fontNumber)
+        .with("fillId", fillNumber)
+        .with("borderId", borderNumber)
+        .with("xfId", 0)
+        .with("quotePrefix", isQuoted ? 1 : null)
+        .with("applyNumberFormat", 1)
+        .with("applyFont", 1)
+        .with("applyFill", fill.isEmpty() ? null : 1)
+        .with("applyBorder", edges.isEmpty() ? null : 1)
+        .with("applyAlignment", 1)
+        .with("applyProtection", isLocked ? null : 1)
+        .opened();
+    xml.begin("alignment")
+        .with("horizontal", isAtTheRight ? "right" : "left")
+        .with("vertical", word(height))
+        .with("wrapText", isBroken ? 1 : null)
+        .with("indent", indent == 0 ? null : indent)
+        .with("shrinkToFit", isShrunk ? 1 : null)
+        .closed();
     if (!isLocked) {
       xml.empty("protection", "locked", 0);
     }

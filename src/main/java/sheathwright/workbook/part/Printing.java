@@ -92,21 +92,21 @@ public final class Printing {
   /** What the sheet's part says of it. */
   void writeTo(XmlText xml) {
     xml.empty("printOptions", "horizontalCentered", 1);
-    xml.empty(
-        "pageMargins", "left", side, "right", side, "top", top, "bottom", bottom, "header", EDGE,
-        "footer", EDGE);
-    xml.empty(
-        "pageSetup",
-        "paperSize",
-        LETTER,
-        "scale",
-        percent == 0 ? null : percent,
-        "fitToWidth",
-        wide,
-        "fitToHeight",
-        high,
-        "orientation",
-        isUpright ? "portrait" : "landscape");
+    xml.begin("pageMargins")
+        .with("left", side)
+        .with("right", side)
+        .with("top", top)
+        .with("bottom", bottom)
+        .with("header", EDGE)
+        .with("footer", EDGE)
+        .closed();
+    xml.begin("pageSetup")
+        .with("paperSize", LETTER)
+        .with("scale", percent == 0 ? null : percent)
+        .with("fitToWidth", wide)
+        .with("fitToHeight", high)
+        .with("orientation", isUpright ? "portrait" : "landscape")
+        .closed();
     xml.open("headerFooter").leaf("oddFooter", footer).close("headerFooter");
   }
 }

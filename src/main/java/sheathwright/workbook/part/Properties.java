@@ -48,16 +48,12 @@ public final class Properties {
   /** ECMA-376, part 2, 11; a file that bears no day bears none, and never that of its writing. */
   private static String core(Particulars particulars) {
     XmlText xml = new XmlText().add(XmlText.HEAD);
-    xml.open(
-        "cp:coreProperties",
-        "xmlns:cp",
-        CORE,
-        "xmlns:dc",
-        ELEMENTS,
-        "xmlns:dcterms",
-        TERMS,
-        "xmlns:xsi",
-        TYPES);
+    xml.begin("cp:coreProperties")
+        .with("xmlns:cp", CORE)
+        .with("xmlns:dc", ELEMENTS)
+        .with("xmlns:dcterms", TERMS)
+        .with("xmlns:xsi", TYPES)
+        .opened();
     Optional<LocalDate> on = particulars.on();
     on.ifPresent(
         day ->

@@ -94,26 +94,17 @@ public final class ShapeGroup {
 
   private static String words(Label label) {
     XmlText xml = new XmlText().open("xdr:txBody");
-    xml.empty(
-        "a:bodyPr",
-        "vertOverflow",
-        "overflow",
-        "horzOverflow",
-        "overflow",
-        "wrap",
-        "none",
-        "lIns",
-        0,
-        "tIns",
-        0,
-        "rIns",
-        0,
-        "bIns",
-        0,
-        "rtlCol",
-        0,
-        "anchor",
-        "ctr");
+    xml.begin("a:bodyPr")
+        .with("vertOverflow", "overflow")
+        .with("horzOverflow", "overflow")
+        .with("wrap", "none")
+        .with("lIns", 0)
+        .with("tIns", 0)
+        .with("rIns", 0)
+        .with("bIns", 0)
+        .with("rtlCol", 0)
+        .with("anchor", "ctr")
+        .closed();
     xml.empty("a:lstStyle").open("a:p").empty("a:pPr", "algn", "ctr").open("a:r");
     long size = Math.round(label.points() * LETTERS_A_POINT);
     xml.open("a:rPr", "lang", "en-US", "sz", size, "b", 1);

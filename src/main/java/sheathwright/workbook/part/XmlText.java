@@ -6,20 +6,57 @@ package sheathwright.workbook.part;
  */
 public final class XmlText {
 
-  public static final String HEAD = "<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\n";
+  public static final String HEAD =
+      "<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\n";
 
   private final StringBuilder text = new StringBuilder();
 
   /** The begin of an element. */
   public XmlText open(String tag, Object... attributes) {
-    begin(tag, attributes);
-    text.append('>');
-    return this;
+    return begun(tag, attributes).opened();
   }
 
   /** An element in which nothing stands. */
   public XmlText empty(String tag, Object... attributes) {
-    begin(tag, attributes);
+    return begun(tag, attributes).closed();
+  }
+
+  private XmlText begun(String tag, Object... attributes) {
+    begin(tag);
+    for (int i = 0; i < attributes.length; i += 2) {
+      with((String) attributes[i], attributes[i + 1]);
+    }
+    return this;
+  }
+
+  /** An element whose attributes follow one by one. */
+  public XmlText begin(String tag) {
+    text.append('<').append(tag);
+    return this;
+  }
+
+  /** One attribute of the element that was begun; none, if it has no value. */
+  public XmlText with(String name, Object value) {
+    if (value != null) {
+      text.append(' ').append(name).append("=\"");
+      if (value instanceof Double number) {
+        append(text, number);
+      } else {
+        appendAttribute(text, value.toString());
+      }
+      text.append('"');
+    }
+    return this;
+  }
+
+  /** The element that was begun has all its attributes, and something stands in it. */
+  public XmlText opened() {
+    text.append('>');
+    return this;
+  }
+
+  /** The element that was begun has all its attributes, and nothing stands in it. */
+  public XmlText closed() {
     text.append("/>");
     return this;
   }
@@ -52,21 +89,6 @@ public final class XmlText {
   public XmlText add(CharSequence xml) {
     text.append(xml);
     return this;
-  }
-
-  private void begin(String tag, Object... attributes) {
-    text.append('<').append(tag);
-    for (int i = 0; i < attributes.length; i += 2) {
-      if (attributes[i + 1] != null) {
-        text.append(' ').append(attributes[i]).append("=\"");
-        if (attributes[i + 1] instanceof Double number) {
-          append(text, number);
-        } else {
-          appendAttribute(text, attributes[i + 1].toString());
-        }
-        text.append('"');
-      }
-    }
   }
 
   @Override
