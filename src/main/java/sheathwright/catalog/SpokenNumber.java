@@ -31,12 +31,14 @@ final class SpokenNumber {
   private static final Set<String> DAYS = Set.of("d", "day", "days");
   private static final Set<String> HOURS = Set.of("hr", "hrs", "hour", "hours");
 
+  private final String typed;
   private final String given;
   private final Unit<?> unit;
   private final String column;
 
   private SpokenNumber(String given, Unit<?> unit, String column) {
-    this.given = given.strip().toLowerCase(Locale.ROOT);
+    this.typed = given.strip();
+    this.given = typed.toLowerCase(Locale.ROOT);
     this.unit = unit;
     this.column = column;
   }
@@ -64,7 +66,7 @@ final class SpokenNumber {
     if (other.matches() || given.endsWith("°") || given.contains("deg")) {
       throw new RefusedException(
           "\"%s\" is not a rise in 12; write how many inches the roof rises in 12, such as 8 or 8:12"
-              .formatted(given));
+              .formatted(typed));
     }
     return OptionalDouble.empty();
   }
@@ -126,15 +128,15 @@ final class SpokenNumber {
         Stream.of(MINUTES, HOURS, DAYS, WEEKS, MONTHS).anyMatch(all -> all.contains(word));
     if (isInDays() && isTime) {
       throw new RefusedException(
-          "\"%s\" could be more days or fewer; write days, such as 30".formatted(given));
+          "\"%s\" could be more days or fewer; write days, such as 30".formatted(typed));
     }
     if (unit.equals(Units.HOUR) && isTime) {
       throw new RefusedException(
           "\"%s\" could be hours of the clock or of work; write hours, such as 48"
-              .formatted(given));
+              .formatted(typed));
     }
     String wanted = unit.spoken().isEmpty() ? "" : ", in " + unit.spoken();
     throw new RefusedException(
-        "\"%s\" is not a number; write the number alone%s".formatted(given, wanted));
+        "\"%s\" is not a number; write the number alone%s".formatted(typed, wanted));
   }
 }

@@ -18,7 +18,7 @@ public final class Condition implements Traced {
   }
 
   static Condition compared(Comparison how, Figure<?> left, Figure<?> right) {
-    Refusal refusal = left.refusal().or(right::refusal).orElse(null);
+    Refusal refusal = left.refusal().or(right::refusal).map(Refusal::passedOn).orElse(null);
     boolean holds = refusal == null && how.holds(left.number(), right.number());
     return new Condition(holds, refusal, new Step.Compared(how, left, right));
   }

@@ -56,6 +56,10 @@ final class Complaints {
           "in", "ft", "sqft", "psf", "psi", "pcf", "lb", "mph", "pct", "pitch", "number", "usd",
           "hours", "nails", "sheets", "pieces");
 
+  /** A number with a word behind it that ends what is typed or a part of it. */
+  private static final Pattern NUMBER_OF_SOMETHING =
+      Pattern.compile("(?<![\\w.\"'])\\d[\\d,.]*\\s*([A-Za-z]{1,15})(?=\\s*(?:[-+*/,;)]|$))");
+
   private static final Pattern INSIDES = Pattern.compile("REPL\\.\\$JShell\\$\\w+\\.");
 
   private final JShell shell;
@@ -180,6 +184,11 @@ final class Complaints {
     }
     if (message.startsWith("illegal character: '\\u201")) {
       return "a quote stands alone; a text stands between two, as in \"roof\"";
+    }
+    Matcher unit = NUMBER_OF_SOMETHING.matcher(source);
+    if (message.endsWith("expected") && unit.find() && !UNITS.contains(unit.group(1))) {
+      return "there is no unit \"%s\"; numbers are said with %s"
+          .formatted(unit.group(1), String.join(", ", UNITS));
     }
     if (message.startsWith("reached end of file")) {
       return "the line is not finished: an unmatched bracket or quote";

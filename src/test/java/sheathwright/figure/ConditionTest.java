@@ -83,4 +83,15 @@ class ConditionTest {
         .hasSize(1)
         .allMatch(each -> each.step().isLiteral());
   }
+
+  /** What nobody measured is neither more nor less than anything, and no answer follows from it. */
+  @Test
+  void whatWasNotMeasured_comparesWithNothing() {
+    Figure<Length> open = Figure.notMeasured("sag_in", Units.INCH, Source.GIVEN);
+    for (Condition compared : List.of(open.isMoreThan(in(1)), in(1).isAtMost(open))) {
+      assertThat(compared).hasToString("refused: nothing can be computed from \"not measured\"");
+      assertThat(compared.refusal())
+          .hasValueSatisfying(each -> assertThat(each.isAnswer()).isFalse());
+    }
+  }
 }

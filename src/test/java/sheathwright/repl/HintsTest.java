@@ -14,6 +14,8 @@ class HintsTest {
   private static final List<Row> TABLE =
       List.of(
           new Row("yd(3)", "there is no unit or function \"yd\"", "in, ft, sqft"),
+          new Row("waste = 10 kPa", "there is no unit \"kPa\"", "psf, psi"),
+          new Row("long = 20 m + 3 ft", "there is no unit \"m\"", "in, ft, sqft"),
           new Row(
               "sheetsByArea(in(3), pct(10))",
               "deck area is in(3); it must be a number of sq ft",
