@@ -21,11 +21,24 @@ record Texts(List<String> shared) {
       return "";
     }
     return switch (element.getAttribute("t")) {
-      case "s" -> shared.get(Integer.parseInt(value(element)));
+      case "s" -> shared(value(element));
       case "inlineStr" -> Xml.child(element, "is").map(Texts::text).orElse("");
       case "str" -> value(element);
       default -> "";
     };
+  }
+
+  /**
+   * A text by its number.
+   *
+   * @throws IllegalArgumentException if there is none of that number
+   */
+  private String shared(String number) {
+    int place = Integer.parseInt(number);
+    if (place < 0 || place >= shared.size()) {
+      throw new IllegalArgumentException("there is no text " + number);
+    }
+    return shared.get(place);
   }
 
   /** The result that a cell holds, as it is written there. */

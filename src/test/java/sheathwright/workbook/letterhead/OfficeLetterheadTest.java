@@ -476,6 +476,16 @@ class OfficeLetterheadTest {
         .hasMessageContaining("its name Lines_Item is one of our document's");
   }
 
+  /** Found by spoiled input: a cell's text has a number that is none of the list's. */
+  @Test
+  void aCellWithoutItsText_isDamage() throws IOException {
+    OfficeFile file = OfficeFile.of("t", OfficeTemplate.with(Map.of()));
+    file.put("xl/sharedStrings.xml", "<sst xmlns=\"%s\"/>".formatted(Xml.MAIN));
+
+    assertThatThrownBy(() -> filled(OfficeLetterhead.packed(file)))
+        .hasMessage("ours.xlsx: it is damaged; save it anew as .xlsx");
+  }
+
   @ParameterizedTest
   @EnumSource
   void plainOne_hasEveryWord(LetterKind kind) {
