@@ -16,7 +16,7 @@ final class ManifestReading {
   static Optional<Reading> of(byte[] xml) {
     try {
       return Optional.of(read(Manifest.reader(xml)));
-    } catch (XMLStreamException | IllegalArgumentException broken) {
+    } catch (XMLStreamException | RuntimeException broken) {
       return Optional.empty();
     }
   }

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import sheathwright.job.Estimate;
 import sheathwright.job.Job;
 import sheathwright.job.JobTables;
@@ -478,6 +479,29 @@ class AuditTest {
     assertThat(Audit.of("quote.xlsx", quote, Optional.empty(), true).findings())
         .extracting(Finding::verdict)
         .containsExactly(Verdict.CANNOT_VOUCH);
+  }
+
+  /** Found by spoiled input: what stands on no sheet, or nowhere on one. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "<n r='A1'>1</n>",
+        "<dataValidation sqref='A1'/>",
+        "<sheet n='A'><n>1</n></sheet>",
+        "<sheet n='A'><n r='A1'>one</n></sheet>"
+      })
+  void aBrokenManifest_isNone(String held) {
+    byte[] broken =
+        Returned.part(
+            quote,
+            Manifest.PART,
+            xml ->
+                "<manifest xmlns='%s' reader='office'>%s</manifest>"
+                    .formatted(Manifest.NAMESPACE, held));
+
+    assertThatThrownBy(() -> Audit.of("broken.xlsx", broken, Optional.empty(), false))
+        .isInstanceOf(ProblemsException.class)
+        .hasMessageStartingWith("broken.xlsx: it carries no manifest");
   }
 
   @ParameterizedTest
