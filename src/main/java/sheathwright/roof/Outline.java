@@ -170,8 +170,8 @@ public final class Outline {
     if (along == 0) {
       return Edge.Kind.RAKE;
     }
-    // Walked upward the plane lies to the left, so that a side leaning left closes in on it.
-    return along / up < 0 == up > 0 ? Edge.Kind.HIP : Edge.Kind.VALLEY;
+    // Up or down, a side that is walked toward the left closes in on the plane, which lies to its left.
+    return along < 0 ? Edge.Kind.HIP : Edge.Kind.VALLEY;
   }
 
   private static Polygon polygon(List<Spot> corners, String what) {
@@ -212,7 +212,7 @@ public final class Outline {
           upperRight,
           new Coordinate(upperRight.x, lowerLeft.y),
           lowerLeft,
-          upperLeft.copy()
+          upperLeft
         });
   }
 

@@ -78,7 +78,7 @@ public final class Plane {
     Reading reading = new Reading();
     double along = inches(reading, "eave of " + name, eave);
     double up = inches(reading, "slope length of " + name, slopeLength);
-    boolean leans = leftLean != NO_LEAN || rightLean != NO_LEAN;
+    boolean leans = leftLean != NO_LEAN; // a rectangle has neither
     Outline outline =
         Outline.trapezoid(
             along,

@@ -110,6 +110,8 @@ class HousesTest {
     // body 42, wing 8 + 10, dormer 5 + 3
     assertThat(house.ridge().value()).isCloseTo(68, within(1e-9));
     assertThat(house.hip().value()).isZero();
+    // the wing's 20 and the dormer's 6, each times √(2 + (5 ÷ 12)²)
+    assertThat(house.valley().value()).isCloseTo(26 * Math.sqrt(2 + 25 / 144.0), within(1e-6));
   }
 
   @Test
@@ -123,11 +125,15 @@ class HousesTest {
   void whatDoesNotFit_isRefusedWithTheReason() {
     House house = Houses.house(HIP);
     assertRefused(
-        () -> house.wing(HouseSide.FRONT, ft(40), ft(22), ft(16)), "reaches beyond the front");
+        () -> house.wing(HouseSide.FRONT, ft(40), ft(22), ft(16)),
+        "the wing reaches beyond the front");
     assertRefused(
-        () -> hipWithWing().wing(HouseSide.FRONT, ft(30), ft(10), ft(4)), "stands in another one");
+        () -> house.wing(HouseSide.RIGHT, ft(20), ft(13), ft(16)),
+        "the wing reaches beyond the right");
     assertRefused(
-        () -> house.wing(HouseSide.FRONT, ft(5), ft(32), ft(16)), "narrower than the body");
+        () -> hipWithWing().wing(HouseSide.FRONT, ft(30), ft(10), ft(4)), "the wing that begins at 30' 0\" of the front stands in another one, which ends at 36' 0\"");
+    assertRefused(
+        () -> house.wing(HouseSide.FRONT, ft(5), ft(32), ft(16)), "a wing is narrower than the body");
     assertRefused(
         () -> house.chimney(HouseSide.FRONT, ft(0), ft(2), ft(2), ft(2)), "reaches off the plane");
     assertRefused(
@@ -137,7 +143,7 @@ class HousesTest {
         () -> Houses.house(HouseBody.length(ft(20)).width(ft(30)).rise(pitch(5))).area().value(),
         "length_ft must not be less than width_ft");
     assertRefused(
-        () -> Houses.house(HIP, Wing.none().out(ft(16))).ridge().value(), "without width");
+        () -> Houses.house(HIP, Wing.none().out(ft(16))).ridge().value(), "a wing without width");
     assertRefused(() -> house.plane("south"), "it has front, back, left, right");
   }
 
@@ -145,6 +151,76 @@ class HousesTest {
     assertThatExceptionOfType(RefusedException.class)
         .isThrownBy(wrong::run)
         .withMessageContaining(reason);
+  }
+
+  @Test
+  void aPlane_isFoundByItsName() {
+    assertThat(hipWithWing().plane("front wing, left").name()).isEqualTo("front wing, left");
+    assertThat(hipWithWing().plan()).hasToString("50' 0\" by 32' 0\", hipped");
+  }
+
+  /** By hand: 6 ft of wing, then 8 ft beside it, on a gable body of 30 by 20 ft at 5 in 12. */
+  @Test
+  void wingsOfOneSide_areNumberedFromTheLeft_andMayTouch() {
+    HouseBody body = HouseBody.length(ft(30)).width(ft(20)).rise(pitch(5)).ends(RoofEnds.GABLED);
+    House house =
+        Houses.house(body)
+            .wing(HouseSide.FRONT, ft(6), ft(8), ft(4))
+            .wing(HouseSide.FRONT, ft(0), ft(6), ft(4));
+    assertThat(house.planes())
+        .extracting(Plane::name)
+        .containsExactly(
+            "front",
+            "front wing 1, left",
+            "front wing 1, right",
+            "front wing 2, left",
+            "front wing 2, right",
+            "back");
+    assertThat(drawnArea(house)).isCloseTo((600 + 24 + 32) * SLOPE, HUNDREDTH);
+    assertThat(house.plane("front wing 1, left").area().value())
+        .as("4 ft of eave, 3 ft wide, and half a square of its valley")
+        .isCloseTo((4 * 3 + 4.5) * SLOPE, within(1e-6));
+    assertThat(house.plane("front").outline(Reading.aside()).edges())
+        .as("no side without length at the corner")
+        .allMatch(side -> side.length() > 1)
+        .hasSize(8);
+  }
+
+  /** By hand: a chimney 9 ft from the eave in plan is 9 × 13 ÷ 12 ft up the slope, 3 ft is 3.25. */
+  @Test
+  void aChimney_liesWhereItIsInPlan() {
+    House house = Houses.house(HIP).chimney(HouseSide.FRONT, ft(18), ft(9), ft(2), ft(3));
+    assertThat(house.plane("front").openings(Reading.aside()))
+        .singleElement()
+        .satisfies(box -> assertThat(box.left()).isCloseTo(216, within(1e-9)))
+        .satisfies(box -> assertThat(box.bottom()).isCloseTo(117, within(1e-9)))
+        .satisfies(box -> assertThat(box.width()).isCloseTo(24, within(1e-9)))
+        .satisfies(box -> assertThat(box.height()).isCloseTo(39, within(1e-9)));
+  }
+
+  @Test
+  void eachPlane_isSolvedAgainForItsOwnMeasures() {
+    House house =
+        Houses.house(HIP)
+            .wing(HouseSide.FRONT, ft(14), ft(22), ft(16))
+            .dormer(HouseSide.BACK, ft(20), ft(3), ft(6), ft(5));
+    assertThat(Labels.of(house.plane("front")::outline))
+        .contains(
+            "eave of the front",
+            "run of the front",
+            "wing of the front, along the eave",
+            "wing of the front, from the eave",
+            "wing of the front, width",
+            "wing of the front, depth");
+    assertThat(Labels.of(house.plane("back")::outline))
+        .contains(
+            "eave of back",
+            "dormer of the back, along the eave",
+            "dormer of the back, from the eave",
+            "dormer of the back, width",
+            "dormer of the back, depth");
+    assertThat(Labels.of(house.plane("left")::outline))
+        .containsExactly("eave of left", "slope length of left", "left lean of left");
   }
 
   @Test
