@@ -170,7 +170,8 @@ public final class Outline {
     if (along == 0) {
       return Edge.Kind.RAKE;
     }
-    // Up or down, a side that is walked toward the left closes in on the plane, which lies to its left.
+    // Up or down, a side that is walked toward the left closes in on the plane, which lies to its
+    // left.
     return along < 0 ? Edge.Kind.HIP : Edge.Kind.VALLEY;
   }
 
@@ -208,11 +209,7 @@ public final class Outline {
     Coordinate upperLeft = new Coordinate(lowerLeft.x, upperRight.y);
     return SHAPES.createPolygon(
         new Coordinate[] {
-          upperLeft,
-          upperRight,
-          new Coordinate(upperRight.x, lowerLeft.y),
-          lowerLeft,
-          upperLeft
+          upperLeft, upperRight, new Coordinate(upperRight.x, lowerLeft.y), lowerLeft, upperLeft
         });
   }
 

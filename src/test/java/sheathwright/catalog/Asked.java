@@ -8,6 +8,7 @@ import sheathwright.figure.Refusal;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
+import sheathwright.figure.Working;
 
 /** A library function asked in a test as a table asks it: by column, in text. */
 public final class Asked {
@@ -23,6 +24,20 @@ public final class Asked {
   /** The function, with no arguments yet. */
   public static Asked of(String function) {
     return new Asked(Catalog.shipped().named(function), Map.of());
+  }
+
+  /**
+   * A function with its arguments in one line: {@code toe_nail: length_in=3,
+   * side_thickness_in=1.5}.
+   */
+  public static Asked line(String call) {
+    String[] parts = call.split(":", 2);
+    Asked asked = of(parts[0].strip());
+    for (String each : parts[1].split(",")) {
+      String[] argument = each.split("=", 2);
+      asked = asked.with(argument[0].strip(), argument[1].strip());
+    }
+    return asked;
   }
 
   /** The same with one more argument, or another one in its place. */
@@ -42,9 +57,18 @@ public final class Asked {
 
   /** A result as a table holds it. */
   public String answer(String result) {
+    return result(result).plain();
+  }
+
+  /** Why this one result has no answer, or nothing if it has one. */
+  public Optional<String> refusal(String result) {
+    return result(result).refusal().map(Refusal::reason);
+  }
+
+  private Traced result(String result) {
     for (int i = 0; i < card.results().size(); i++) {
       if (card.results().get(i).column().equals(result)) {
-        return results().get(i).plain();
+        return results().get(i);
       }
     }
     throw new IllegalArgumentException(card.name() + " has no result " + result);
@@ -65,6 +89,11 @@ public final class Asked {
     } catch (RefusedException outright) {
       return Optional.of(outright.getMessage());
     }
+  }
+
+  /** How its answers were found, line by line, as {@code explain} writes it. */
+  public String working() {
+    return Working.of(results());
   }
 
   private List<Traced> results() {

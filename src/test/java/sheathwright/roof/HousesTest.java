@@ -131,9 +131,11 @@ class HousesTest {
         () -> house.wing(HouseSide.RIGHT, ft(20), ft(13), ft(16)),
         "the wing reaches beyond the right");
     assertRefused(
-        () -> hipWithWing().wing(HouseSide.FRONT, ft(30), ft(10), ft(4)), "the wing that begins at 30' 0\" of the front stands in another one, which ends at 36' 0\"");
+        () -> hipWithWing().wing(HouseSide.FRONT, ft(30), ft(10), ft(4)),
+        "the wing that begins at 30' 0\" of the front stands in another one, which ends at 36' 0\"");
     assertRefused(
-        () -> house.wing(HouseSide.FRONT, ft(5), ft(32), ft(16)), "a wing is narrower than the body");
+        () -> house.wing(HouseSide.FRONT, ft(5), ft(32), ft(16)),
+        "a wing is narrower than the body");
     assertRefused(
         () -> house.chimney(HouseSide.FRONT, ft(0), ft(2), ft(2), ft(2)), "reaches off the plane");
     assertRefused(

@@ -9,7 +9,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** By hand, with a compass: who looks up a slope that faces south looks north, east at the right. */
+/**
+ * By hand, with a compass: who looks up a slope that faces south looks north, east at the right.
+ */
 class OnTheGroundTest {
 
   private static final Offset<Double> CLOSE = within(1e-9);

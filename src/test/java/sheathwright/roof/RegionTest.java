@@ -91,8 +91,7 @@ class RegionTest {
   @Test
   void sharedSide_leavesOutWhatSlants() {
     Region left = round(150, new Spot(0, 0), new Spot(20, 0), new Spot(10, 10), new Spot(0, 10));
-    Region right =
-        round(150, new Spot(20, 0), new Spot(30, 0), new Spot(30, 10), new Spot(10, 10));
+    Region right = round(150, new Spot(20, 0), new Spot(30, 0), new Spot(30, 10), new Spot(10, 10));
     assertThat(left.sharedSide(right)).isZero();
   }
 
