@@ -23,6 +23,13 @@ class LoadsEquationsTest {
       "unbalanced_snow: edition=7-16, ground_snow_psf=40, sloped_psf=28, rise_in_12=4,"
           + " eave_to_ridge_ft=14, simple_rafters=yes, importance=1.1";
 
+  private static final String ROOF_LIVE =
+      "roof_live_load: tributary_sf=300, rise_in_12=6, edition=7-16";
+  private static final String FRAMING =
+      "framing_load: thickness_in=1.5, depth_in=5.5, spacing_in=16";
+  private static final String TOGETHER =
+      "load_combinations: dead_psf=10, roof_live_psf=20, snow_psf=30, uplift_psf=40, edition=7-22";
+
   /** ASCE 7-16, chapters 2, 7, 26 and 30: equations as printed. */
   @ParameterizedTest(name = "{1}")
   @CsvSource(
@@ -44,6 +51,19 @@ class LoadsEquationsTest {
         DRIFT + " | drift = h_d × γ ÷ √S",
         DRIFT + " | 0.3 × p_s",
         LEEWARD + " | I_s × p_g",
+        ROOF_LIVE + " | L_o × R_1 × R_2",
+        ROOF_LIVE + " | 1.2 − A_t ÷ 1000 sq ft",
+        ROOF_LIVE + " | 1.2 − F ÷ 20 in 12",
+        ROOF_LIVE + " | basic in roof live loads [edition]",
+        FRAMING + " | ÷ s × ",
+        TOGETHER + " | allowable uplift = 0.6 × W",
+        TOGETHER + " | dead against uplift = 0.6 × D",
+        TOGETHER + " | dead and roof live = D + L_r",
+        TOGETHER + " | dead and snow = D + allowable snow",
+        TOGETHER + " | allowable snow = snow share × S",
+        TOGETHER + " | dead and snow by duration = dead and snow ÷ C_D",
+        TOGETHER + " | since edition is asce7-22",
+        "layer_load: material=asphalt-shingles, layers=2 | weights of materials [",
       })
   void theWorking_readsLikeTheStandard(String call, String line) {
     assertThat(Asked.line(call).working() + " ").contains(line);
