@@ -78,10 +78,17 @@ public final class Outline {
   /**
    * This outline with an opening cut out: a chimney, a skylight, a dormer.
    *
-   * @throws RefusedException if the opening reaches off the plane or into another opening
+   * @throws RefusedException if the opening has no size, or reaches off the plane or into another
+   *     opening
    */
   public Outline without(Box opening) {
-    return without(rectangle(opening));
+    Polygon hole = rectangle(opening);
+    if (hole.isEmpty()) {
+      throw new RefusedException(
+          "an opening of %s by %s in has no size; give its width along the eave and its height up the slope, both more than 0"
+              .formatted(plain(opening.width()), plain(opening.height())));
+    }
+    return without(hole);
   }
 
   /** This outline with an opening of any shape cut out, such as a dormer with its valleys. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 import static sheathwright.figure.Amounts.ft;
+import static sheathwright.figure.Amounts.in;
 import static sheathwright.figure.Amounts.pitch;
 
 import java.util.List;
@@ -12,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import sheathwright.catalog.Asked;
 import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Units;
@@ -146,6 +148,14 @@ class HousesTest {
         "length_ft must not be less than width_ft");
     assertRefused(
         () -> Houses.house(HIP, Wing.none().out(ft(16))).ridge().value(), "a wing without width");
+    assertRefused(
+        () -> house.chimney(HouseSide.FRONT, ft(18), ft(9), ft(-2), ft(3)),
+        "a measure of the chimney is -2' 0\", and none is less than 0");
+    assertRefused(
+        () -> house.porch(HouseSide.FRONT, ft(14), ft(12), ft(-3)), "a measure of the porch is");
+    assertRefused(
+        () -> house.dormer(HouseSide.FRONT, ft(14), ft(-3), ft(6), ft(5)), "of the dormer is");
+    assertRefused(() -> house.wing(HouseSide.FRONT, ft(-1), ft(22), ft(6)), "of the wing is");
     assertRefused(() -> house.plane("south"), "it has front, back, left, right");
   }
 
@@ -223,6 +233,29 @@ class HousesTest {
             "dormer of the back, depth");
     assertThat(Labels.of(house.plane("left")::outline))
         .containsExactly("eave of left", "slope length of left", "left lean of left");
+  }
+
+  @Test
+  void measuresInInches_makeTheSameHouse() {
+    HouseBody body = HouseBody.length(in(600)).width(in(384)).rise(pitch(5));
+    House house =
+        Houses.house(body)
+            .wing(HouseSide.FRONT, in(168), in(264), in(192))
+            .dormer(HouseSide.BACK, in(240), in(36), in(72), in(60))
+            .chimney(HouseSide.BACK, in(360), in(36), in(24), in(24));
+    assertThat(house.area().value()).isCloseTo(2114.67 - 4 * SLOPE, HUNDREDTH);
+    assertThat(drawnArea(house)).isCloseTo(2114.67 - 4 * SLOPE, HUNDREDTH);
+    assertThat(house.planes().stream().mapToDouble(each -> each.area().value()).sum())
+        .isCloseTo(2114.67 - 4 * SLOPE, HUNDREDTH);
+  }
+
+  @Test
+  void theWorking_namesAPartsWidth() {
+    Asked house =
+        Asked.line(
+            "house: length_ft=50, width_ft=32, rise_in_12=5, wing_at_ft=14, wing_width_ft=22,"
+                + " wing_out_ft=16");
+    assertThat(house.working()).contains("wing width × wing out");
   }
 
   @Test

@@ -144,6 +144,9 @@ class OutlineTest {
         () -> PLANE.without(new Box(90, 10, 105, 25)),
         "the opening from 90 to 105 in along the eave and 10 to 25 in up the slope reaches off the"
             + " plane, or into another opening; measure it");
-    assertRefused(() -> PLANE.without(new Box(5, 5, 5, 20)), "reaches off the plane");
+    assertRefused(
+        () -> PLANE.without(new Box(5, 5, 5, 20)), "an opening of 0 by 15 in has no size; give");
+    assertRefused(() -> PLANE.without(new Box(5, 5, 9, 5)), "an opening of 4 by 0 in has no");
+    assertRefused(() -> PLANE.without(new Box(5, 20, 9, 5)), "an opening of 4 by -15 in has no");
   }
 }

@@ -10,6 +10,7 @@ import static sheathwright.figure.Amounts.pitch;
 import org.junit.jupiter.api.Test;
 import sheathwright.figure.Choice;
 import sheathwright.figure.Reading;
+import sheathwright.figure.Solution;
 
 /** Planes by hand, and what each would be solved again for. */
 class PlaneTest {
@@ -66,6 +67,15 @@ class PlaneTest {
     assertThat(once).hasToString("plane south, 376 sq ft, 1 opening");
     assertThat(once.without(ft(20), ft(5), ft(4), ft(2)))
         .hasToString("plane south, 368 sq ft, 2 openings");
+  }
+
+  @Test
+  void whatIsSolved_hasThePlanesName() {
+    Plane west = Plane.outline("west", "0 0, 9 0, 9 9");
+    assertThat(Solution.behind(west.area()).orElseThrow().name()).isEqualTo("west_outline");
+    Reading reading = new Reading();
+    west.outline(reading);
+    assertThat(reading.values().get(0).name()).isEqualTo("west_corners_ft");
   }
 
   @Test

@@ -25,6 +25,7 @@ class SupportsTest {
     assertThat(sixteen.between(0, 51)).containsExactly(3.0, 19.0, 35.0, 51.0);
     assertThat(sixteen.between(3, 50.99)).containsExactly(3.0, 19.0, 35.0);
     assertThat(sixteen.between(3.01, 18.99)).isEmpty();
+    assertThat(centers(Supports.every(in(16), in(3))).between(4, 40)).containsExactly(19.0, 35.0);
     assertThat(sixteen.nearest(0)).isEqualTo(3);
     assertThat(sixteen.nearest(19)).isEqualTo(19);
     assertThat(sixteen.nearest(44)).isEqualTo(51);
