@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import sheathwright.figure.Choice;
 import sheathwright.figure.Refusal;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
@@ -96,10 +97,22 @@ public final class Asked {
     return Working.of(results());
   }
 
+  /** The same where each word is named in passing, as at the prompt: {@code RING}. */
+  public String workingInPassing() {
+    return Working.of(
+        card.answer(
+            arguments().stream()
+                .map(each -> each instanceof Choice<?> word ? Choice.literal(word.value()) : each)
+                .toList()));
+  }
+
   private List<Traced> results() {
-    return card.answer(
-        card.parameters().stream()
-            .map(each -> each.read(given.getOrDefault(each.column(), ""), Source.GIVEN))
-            .toList());
+    return card.answer(arguments());
+  }
+
+  private List<Traced> arguments() {
+    return card.parameters().stream()
+        .<Traced>map(each -> each.read(given.getOrDefault(each.column(), ""), Source.GIVEN))
+        .toList();
   }
 }

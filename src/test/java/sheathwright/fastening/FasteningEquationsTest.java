@@ -85,4 +85,31 @@ class FasteningEquationsTest {
   void theWorking_readsLikeTheStandard(String call, String line) {
     assertThat(Asked.line(call).working() + " ").contains(line);
   }
+
+  /** A word that is named in passing, as at the prompt, takes its parameter's name. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "nail_withdrawal: specific_gravity=0.5, diameter_in=0.131, shank=ring | since shank is ring",
+        SHEATHING_NAIL + ", load_duration=snow | load duration factors [load duration]",
+        LAG + ", load_duration=snow | load duration factors [load duration]",
+        PANEL_SCREW + ", load_duration=snow | load duration factors [load duration]",
+        "panel_holding_gravity: shank=ring, moisture=stays-dry | since shank is ring",
+        "panel_holding_gravity: shank=ring, moisture=stays-dry | since moisture is stays-dry",
+        "panel_gravity: panel=any-osb | panel gravities [panel]",
+        "nail_dimensions: nail=8d-common | nail dimensions [nail]",
+        "screw_dimensions: screw=no-10 | screw dimensions [screw]",
+        "nailing_schedule: code=irc-2021, thickness_in=0.5, nail=8d-common, wind_mph=110, exposure=b,"
+            + " specific_gravity=0.42 | roof nailing rows [code, band, nail]",
+        "alternate_schedule: code=irc-2018, thickness_in=0.5, alternate=nail-0.097, wind_mph=105 |"
+            + " IRC alternate fasteners [code, panel group, alternate]",
+        "high_wind_schedule: wind_mph=120, exposure=b, specific_gravity=0.42 |"
+            + " high-wind nailing [exposure, framing]",
+        "nails_to_add: sound_nails=3, credit=yes, support_spacing_in=16, edge_spacing_in=6,"
+            + " field_spacing_in=12 | since credit is yes"
+      })
+  void aWordInPassing_takesItsParametersName(String call, String line) {
+    assertThat(Asked.line(call).workingInPassing()).contains(line);
+  }
 }

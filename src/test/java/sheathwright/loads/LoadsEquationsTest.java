@@ -16,6 +16,9 @@ class LoadsEquationsTest {
   private static final String ROOF_SNOW =
       "roof_snow: edition=7-16, importance=1.1, exposure_factor=1, ground_snow_psf=40,"
           + " thermal_factor=1, slippery=no, rise_in_12=9";
+  private static final String RAIN =
+      "rain_on_snow: edition=7-16, risk_category=ii, ground_snow_psf=15, rise_in_12=0.25,"
+          + " eave_to_ridge_ft=80";
   private static final String DRIFT =
       "unbalanced_snow: edition=7-22, ground_snow_psf=40, sloped_psf=28, rise_in_12=4,"
           + " eave_to_ridge_ft=30, simple_rafters=no, winter_wind=0.4";
@@ -44,7 +47,9 @@ class LoadsEquationsTest {
         CLADDING + " | height exposure factor gain 15 to 20 = ",
         ROOF_SNOW + " | p_f = 0.7 × C_e × C_t × I_s × p_g",
         ROOF_SNOW + " | sloped = C_s × p_f",
-        ROOF_SNOW + " | ÷ (70 − s_0)",
+        ROOF_SNOW + " | (70 − θ) ÷ (70 − s_0)",
+        RAIN + " | slope that drains in degrees = W ÷ 50 ft",
+        RAIN + " | θ < slope that drains in degrees",
         DRIFT + " | γ = the lesser of 0.13 × p_g",
         DRIFT + " | × W_2^1.7 ÷ (γ ÷ 1 pcf)",
         DRIFT + " | × l_u^0.7",
@@ -67,5 +72,19 @@ class LoadsEquationsTest {
       })
   void theWorking_readsLikeTheStandard(String call, String line) {
     assertThat(Asked.line(call).working() + " ").contains(line);
+  }
+
+  /** A word that is named in passing, as at the prompt, takes its parameter's name. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        CLADDING + " | since enclosure is enclosed",
+        ROOF_LIVE + " | basic in roof live loads [edition]",
+        TOGETHER + " | since edition is asce7-22",
+        "layer_load: material=asphalt-shingles, layers=2 | since it is not so that material is"
+      })
+  void aWordInPassing_takesItsParametersName(String call, String line) {
+    assertThat(Asked.line(call).workingInPassing()).contains(line);
   }
 }

@@ -35,7 +35,7 @@ class LoadsRefusalsTest {
         "layer_load: material=gypsum-board, layers=1 | gypsum-board goes by its thickness",
         "layer_load: material=asphalt-shingles, layers=1, thickness_in=1 |"
             + " asphalt-shingles goes by the layer",
-        "framing_load: thickness_in=0.4, depth_in=5.5, spacing_in=16 | thickness_in is",
+        "framing_load: thickness_in=8.5, depth_in=5.5, spacing_in=16 | thickness_in is",
         "framing_load: thickness_in=1.5, depth_in=24.5, spacing_in=16 | depth_in is",
         "framing_load: thickness_in=1.5, depth_in=5.5, spacing_in=121 | spacing_in is",
         "framing_load: thickness_in=1.5, depth_in=5.5, spacing_in=16, density_pcf=71 |"
