@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sheathwright.catalog.Asked;
+import sheathwright.figure.Working;
 
 /** The stability factor, found a second time as the root of the curve that it lies on. */
 class LateralStabilityTest {
@@ -77,6 +78,16 @@ class LateralStabilityTest {
     assertThat(longest(11.25, 1)).isCloseTo((500 - 3 * 11.25) / 1.63, within(1e-9));
     assertThat(longest(11.25, 1400)).as("no length is open to the full stress").isZero();
     assertThat(longest(11.25, 1500)).isZero();
+  }
+
+  /** Equation 3.3-6 turned round, with its clauses. */
+  @Test
+  void longestUnbraced_showsWhereItComesFrom() {
+    assertThat(
+            Working.of(
+                LateralStability.longestUnbraced(
+                    RafterSection.of(in(1.5), in(7.25)), psi(580_000), psi(1400), psi(1300))))
+        .contains("(1 − 0.95 × x) ÷ ", "NDS 2018, 3.3.3.8 ", "NDS 2018, equation 3.3-5 ");
   }
 
   @Test

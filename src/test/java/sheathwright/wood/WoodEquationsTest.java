@@ -70,7 +70,8 @@ class WoodEquationsTest {
         "beam_stability: unbraced_in=601, depth_in=7.25, thickness_in=1.5, min_modulus_psi=470000,"
             + " bending_psi=1200 | unbraced_in is",
         "beam_stability: unbraced_in=600, depth_in=11.25, thickness_in=1.5, min_modulus_psi=470000,"
-            + " bending_psi=1200 | may not be used (NDS 2018, 3.3.3.7 (secondary source)); hold",
+            + " bending_psi=1200 | may not be used (NDS 2018, 3.3.3.7 (secondary source));"
+            + " hold its upper edge at shorter distances",
         "section_properties: size=2x8, stock=ripped |"
             + " (PS 20-25, 7.3.7 (secondary source)); no value may be used for it"
       })
