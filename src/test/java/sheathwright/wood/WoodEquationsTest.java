@@ -57,6 +57,11 @@ class WoodEquationsTest {
         "section_properties: size=2x8, stock=dressed | dressed sizes [size]",
         "section_properties: size=2x8, stock=green | listed thickness = ",
         "section_properties: size=2x8, stock=green | graded width = ",
+        "section_properties: size=2x8, stock=green | named width = ",
+        "section_properties: size=2x8, stock=green | known width = ",
+        "section_properties: size=2x8, stock=green | taken width = ",
+        STICK
+            + " | C_r = 1.15                                                      NDS 2018, 4.3.9 ",
         "wood_gravity: species=hem-fir | wood gravities [species]"
       })
   void theWorking_readsLikeTheStandard(String call, String line) {

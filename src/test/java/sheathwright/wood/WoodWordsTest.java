@@ -8,7 +8,11 @@ import static sheathwright.figure.Amounts.number;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Ratio;
 import sheathwright.figure.RefusedException;
+import sheathwright.figure.Units;
+import sheathwright.figure.Working;
 
 /** What stamps and the trade write, and what wood is told to be. */
 class WoodWordsTest {
@@ -49,6 +53,43 @@ class WoodWordsTest {
   void aWarmConnection_isWeaker(Moisture moisture, double degrees, double factor) {
     ServiceConditions place = ServiceConditions.of(moisture).temperature(number(degrees));
     assertThat(ConnectionFactors.temperature(place).value()).isEqualTo(factor);
+  }
+
+  /** The letters of NDS 2018, Tables 4.3.1 and 11.3.1. */
+  @Test
+  void factors_haveTheirLetters() {
+    ServiceConditions wet = ServiceConditions.of(Moisture.STAYS_WET).temperature(number(110));
+    Lumber lumber = Lumber.of(Species.HEM_FIR, Grade.NO_1, LumberSize.SIZE_2X8, ValueSet.NDS2018);
+    ServiceFactors service = new AdjustedWood(Member.of(lumber).service(wet)).service;
+    assertThat(service.wetShear.name()).isEqualTo("wet_shear_factor");
+    assertThat(service.wetModulus.name()).isEqualTo("wet_modulus_factor");
+    assertThat(service.warmStress.name()).isEqualTo("temperature_stress_factor");
+    assertThat(service.incisedBearing.name()).isEqualTo("incising_bearing_factor");
+    assertThat(Seat.of(in(3)).bearing().value()).isEqualTo(3);
+    assertThat(Working.of(RepetitiveMember.factor(RepetitiveMember.spacing(in(16)))))
+        .contains("since s ≤ 24 in", "NDS 2018, 4.3.9 ");
+    assertThat(Working.of(ConnectionFactors.temperature(wet))).contains("C_t = ");
+    assertThat(Working.of(ConnectionFactors.lateralMoisture(Moisture.STAYS_WET.choice())))
+        .contains("C_M = ");
+    assertThat(Working.of(Nds.nailDiameter(in(0.131)).squared().as("d2", Units.SQUARE_INCH)))
+        .contains("d2 = D^2");
+    Figure<Ratio> three = Nds.number("three_times", 3, "3.0", Nds.COPIED);
+    assertThat(three.value()).isEqualTo(3);
+    assertThat(Working.of(three.times(three).in(Units.RATIO).as("nine", Units.RATIO)))
+        .startsWith("nine = 3.0 × 3.0");
+  }
+
+  /** By hand: 1.5 by 7.25 in has 10.875 sq in, 13.14 in³ and 47.63 in⁴. */
+  @Test
+  void aSectionOfItsOwn_namesWhoseItIs() {
+    RafterSection sister = RafterSection.of("sister", in(1.5), in(7.25));
+    assertThat(sister.area().value()).isEqualTo(10.875);
+    assertThat(sister.area().name()).isEqualTo("sister_section_sq_in");
+    assertThat(sister.sectionModulus().name()).isEqualTo("sister_section_modulus_in3");
+    assertThat(sister.secondMoment().name()).isEqualTo("sister_second_moment_in4");
+    assertThat(Working.of(sister.area())).startsWith("A_sister = ");
+    assertThat(Working.of(sister.sectionModulus())).contains("S_sister = ");
+    assertThat(Working.of(sister.secondMoment())).contains("I_sister = ");
   }
 
   @Test
