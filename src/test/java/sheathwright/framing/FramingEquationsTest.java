@@ -178,4 +178,20 @@ class FramingEquationsTest {
   void theWorking_readsLikeStatics(String call, String line) {
     assertThat(Asked.line(call).working() + " ").contains(line);
   }
+
+  /** A word that is named in passing, as at the prompt, takes its parameter's name. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "framing_stop: worst_ratio=0.25, seen=nothing | who decides [seen]",
+        "ridge_stop: rise_in_12=1, ridge=unknown | ridge is beam",
+        NAILS_ALONG_SISTER + " | since sister bears is yes",
+        SISTER_SPLICE + " | dressed sizes [sister size]",
+        ADJUSTED_LATERAL + ", load_duration=snow | load duration factors [load duration]",
+        RAFTER_CHECK + " | load duration factors [load]"
+      })
+  void aWordInPassing_takesItsParametersName(String call, String line) {
+    assertThat(Asked.line(call).workingInPassing()).contains(line);
+  }
 }

@@ -2,6 +2,7 @@ package sheathwright.leveling;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sheathwright.catalog.Asked;
@@ -27,5 +28,14 @@ class LevelingRefusalsTest {
       })
   void whatNoRuleIsFor_isRefused(String call, String reason) {
     assertThat(Asked.line(call).refusedOutright().orElseThrow()).contains(reason);
+  }
+
+  /** A word that is named in passing, as at the prompt, takes its parameter's name. */
+  @Test
+  void aWordInPassing_takesItsParametersName() {
+    assertThat(
+            Asked.line("leveling_action: build_up_in=-1, leave_in=0.125, shim_in=0.375, truss=yes")
+                .workingInPassing())
+        .contains("since truss is yes");
   }
 }
