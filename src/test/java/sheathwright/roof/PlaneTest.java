@@ -9,6 +9,7 @@ import static sheathwright.figure.Amounts.pitch;
 
 import org.junit.jupiter.api.Test;
 import sheathwright.figure.Choice;
+import sheathwright.figure.Labels;
 import sheathwright.figure.Reading;
 import sheathwright.figure.Solution;
 

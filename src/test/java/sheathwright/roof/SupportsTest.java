@@ -8,6 +8,7 @@ import static sheathwright.figure.Amounts.in;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Labels;
 import sheathwright.figure.Quantity.Length;
 import sheathwright.figure.Reading;
 import sheathwright.figure.RefusedException;
