@@ -79,6 +79,16 @@ class WoodWordsTest {
         .startsWith("nine = 3.0 × 3.0");
   }
 
+  @Test
+  void aStampAndAStick_keepWhatTheyAreTold() {
+    GradeStamp stamp = GradeStamp.of(Species.HEM_FIR, Grade.NO_2);
+    assertThat(stamp.of("sister").species().choice().name()).isEqualTo("sister_species");
+    assertThat(stamp.of("sister").grade().choice().value()).isEqualTo(Grade.NO_2);
+    ActualSize stick = ActualSize.of(Stock.GREEN).thickness(in(1.5625)).depth(in(7.5));
+    assertThat(stick.stock().choice().value()).isEqualTo(Stock.GREEN);
+    assertThat(stick.depth().value()).isEqualTo(7.5);
+  }
+
   /** By hand: 1.5 by 7.25 in has 10.875 sq in, 13.14 in³ and 47.63 in⁴. */
   @Test
   void aSectionOfItsOwn_namesWhoseItIs() {
