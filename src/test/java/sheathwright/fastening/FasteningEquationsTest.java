@@ -24,6 +24,12 @@ class FasteningEquationsTest {
       "panel_screw_withdrawal: specific_gravity=0.5, thickness_in=0.5, diameter_in=0.19,"
           + " moisture=stays-dry";
 
+  private static final String ROW =
+      "nailing_schedule: code=irc-2021, thickness_in=0.5, nail=8d-common, wind_mph=110, exposure=b,"
+          + " specific_gravity=0.42";
+  private static final String OTHER_ROW =
+      "alternate_schedule: code=irc-2018, thickness_in=0.5, alternate=nail-0.097, wind_mph=105";
+
   /** NDS 2018, chapter 12 and Tables 12.3.1A, 12.3.1B and 12.3.3: equations as printed. */
   @ParameterizedTest(name = "{1}")
   @CsvSource(
@@ -77,6 +83,10 @@ class FasteningEquationsTest {
             + " IRC alternate fasteners [code, panel group, alternate]",
         "high_wind_schedule: wind_mph=120, exposure=b, specific_gravity=0.42 |"
             + " high-wind nailing [exposure, framing]",
+        ROW + " | row thickness least = thickness least in roof nailing rows",
+        ROW + " | printed edge = edge in roof nailing rows",
+        ROW + " | by wind near = calm near in roof nailing rows",
+        OTHER_ROW + " | printed length = length in IRC alternate fasteners",
         "nails_to_add: sound_nails=3, credit=yes, support_spacing_in=16, edge_spacing_in=6,"
             + " field_spacing_in=12 | since credit is yes",
         "nail_spacing_for_uplift: resistance_lb=60, uplift_psf=60, support_spacing_in=24 |"
