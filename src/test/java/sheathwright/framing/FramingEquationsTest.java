@@ -55,6 +55,15 @@ class FramingEquationsTest {
       "part_sister_reach: rafter_depth_in=5.5, rafter_bending_psi=650, span_ft=13.5, "
           + "spacing_in=16, live_psf=30, dead_psf=12, support_ratio=0.5";
 
+  private static final String SISTER_SIZES =
+      "sister_sizes: rafter_bending_psi=1006, spacing_in=16, dead_psf=10, existing_psf=4,"
+          + " price_2x4_usd=6.5, price_2x6_usd=9.8, price_2x8_usd=13.25, price_2x10_usd=19,"
+          + " price_2x12_usd=26, rafter_depth_in=3.625, sister_species=hem-fir, sister_grade=no-1,"
+          + " load=roof-live, span_ft=10, live_psf=30";
+  private static final String UPLIFT_TIE =
+      "uplift_tie: spacing_in=12, wind_mph=120, exposure=b, roof_span_ft=12, rise_in_12=4,"
+          + " tie_lb=175";
+
   /** Statics of a simple span, NDS 2018 Table 4.3.1 and 3.4.3, and each function's own text. */
   @ParameterizedTest(name = "{1}")
   @CsvSource(
@@ -78,6 +87,19 @@ class FramingEquationsTest {
         RAFTER_CHECK + " | shear span = 4 × A × F_v' ÷ (3 × w)",
         RAFTER_CHECK + " | deflection span = (384 × E × I ÷ (5 × n × w_live))^(1/3)",
         RAFTER_CHECK + " | bearing span = 2 × F_c⊥ × b × l_b ÷ w",
+        SISTER_SIZES + " | rafter moment with 2x12 = M_locked + a_rafter × M_added",
+        SISTER_SIZES + " | EI_sister_2x12 ÷ EI",
+        SISTER_SIZES + " | ÷ M_cap_sister_2x12",
+        SISTER_SIZES + " | passes 2x12 = yes",
+        SISTER_SIZES + " | place 2x6 = 1 + cheaper 2x4 than 2x6 + cheaper 2x8 than 2x6",
+        SISTER_SIZES + " | cheapest from 2x6 = 2x6",
+        SISTER_SIZES + " | cheapest from 2x6 = price of a 2x6",
+        SISTER_SIZES + " | ratio 2x4 = the greater of the greater of rafter ratio with 2x4",
+        SISTER_SIZES + " | rank 2x4 = why not 2x4",
+        SISTER_SIZES + " | rank 2x6 = place 2x6",
+        UPLIFT_TIE + " | uplift connections [spacing row, span row, pitch row, wind column]",
+        UPLIFT_TIE + " | wind column from 1 = wind column from 2",
+        UPLIFT_TIE + " | since spacing ≤ 12 in",
         NAILS_ALONG_SISTER + " | = a_sister × w",
         NAILS_ALONG_SISTER + " | each =",
         NAILS_ALONG_SISTER + " | nail ratio = each ÷ Z'",
