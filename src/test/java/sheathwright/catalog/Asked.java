@@ -97,6 +97,11 @@ public final class Asked {
     return Working.of(results());
   }
 
+  /** Where the rule stands that a result was found by. */
+  public String source(String result) {
+    return result(result).source().toString();
+  }
+
   /** The same where each word is named in passing, as at the prompt: {@code RING}. */
   public String workingInPassing() {
     return Working.of(

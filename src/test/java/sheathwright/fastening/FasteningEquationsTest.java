@@ -96,6 +96,22 @@ class FasteningEquationsTest {
     assertThat(Asked.line(call).working() + " ").contains(line);
   }
 
+  /** NDS 2018: where each of the numbers stands. */
+  @ParameterizedTest(name = "{1}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        SHEATHING_NAIL + " | penetration_in | NDS 2018, 12.2.3 (from memory)",
+        SHEATHING_NAIL + " | withdrawal_lb | NDS 2018, 11.3 (from memory)",
+        SHEATHING_NAIL + " | pull_through_lb | NDS 2018, 11.3 (from memory)",
+        SHEATHING_NAIL + " | resistance_lb | NDS 2018, 12.2 (from memory)",
+        LAG + " | thread_held_in | NDS 2018, 12.2 (secondary source)",
+        LAG + " | resistance_lb | NDS 2018, 11.3 (from memory)"
+      })
+  void eachAnswer_namesItsClause(String call, String result, String clause) {
+    assertThat(Asked.line(call).source(result)).isEqualTo(clause);
+  }
+
   /** A word that is named in passing, as at the prompt, takes its parameter's name. */
   @ParameterizedTest(name = "{0}")
   @CsvSource(
