@@ -55,6 +55,10 @@ class ProfileTest {
     assertThat(LINE.above(2, whole)).isEmpty();
     assertThat(LINE.above(1, new Stretch(6, 20))).containsExactly(new Stretch(6, 12.5));
     assertThat(LINE.above(1, new Stretch(0, 11))).containsExactly(new Stretch(5, 11));
+    assertThat(LINE.above(-2, whole)).as("it ends on the level").containsExactly(whole);
+    assertThat(new Profile(new double[] {0, 10, 20}, new double[] {-1, 0, -1}).above(0, whole))
+        .as("it only touches the level")
+        .isEmpty();
     Profile waves = new Profile(new double[] {0, 10, 20, 30, 40}, new double[] {2, 0, 2, 0, 2});
     assertThat(waves.above(1, new Stretch(0, 40)))
         .containsExactly(new Stretch(0, 5), new Stretch(15, 25), new Stretch(35, 40));

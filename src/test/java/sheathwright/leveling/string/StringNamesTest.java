@@ -92,6 +92,10 @@ class StringNamesTest {
     assertRefused(
         () -> StringReadings.of("A", moved, SuspicionRules.usual()),
         "rafter A-1 has its center at 0 in and again at 24 in");
+    List<StringReading> back = List.of(moved.get(1), moved.get(0));
+    assertRefused(
+        () -> StringReadings.of("A", back, SuspicionRules.usual()),
+        "rafter A-1 has its center at 24 in and again at 0 in");
     assertRefused(
         () -> new RafterProfile("A-1", in(0), List.of()), "rafter A-1 has no station; read");
     assertRefused(
@@ -139,6 +143,26 @@ class StringNamesTest {
         "rafter A-1 has its upper bearing at 60 in, not above its lower one at 60 in");
   }
 
+  /** The rule: 5 times the spread, 1/4 at least; 0.4 of what lies beside, if that is more. */
+  @Test
+  void whatIsAllowed_followsTheSpread() {
+    double[] drops = {0, 0.2, 0, 0.2, 0, 0.2, 0, 0.2, 0, 0.2};
+    StringReadings judged =
+        StringReadings.of(
+            "A",
+            java.util.stream.IntStream.range(0, drops.length)
+                .mapToObj(i -> StringReading.ofDrop("A-" + i, in(24 * i), in(72), in(drops[i])))
+                .toList(),
+            SuspicionRules.usual());
+    JudgedReading fifth = judged.readings().get(4);
+    assertThat(fifth.expected().value()).isEqualTo(0.2);
+    assertThat(fifth.spread().value()).isEqualTo(0.2);
+    assertThat(fifth.usual().value()).isEqualTo(1);
+    assertThat(fifth.allowed().value()).isEqualTo(1);
+    assertThat(misread().suspects().get(0).usual().value())
+        .isEqualTo(Math.max(0.25, 5 * misread().suspects().get(0).spread().value()));
+  }
+
   @Test
   void flatness_namesWhereItIsWorst() {
     List<RafterProfile> low =
@@ -152,7 +176,16 @@ class StringNamesTest {
     assertThat(along.deviation().name()).startsWith("plane_a_along_in_10").endsWith("deviation_in");
     assertThat(across.deviation().name()).startsWith("plane_a_across_in_10");
     assertThat(along.place().name()).startsWith("plane_a_along_in_10").endsWith("place");
-    assertThat(along.check().demand().name()).endsWith("size_in");
+    assertThat(along.deviation().name()).matches("[a-z0-9_]+");
+    assertThat(along.check().demand().name()).startsWith("plane_a_along_in_10").endsWith("size_in");
+    FlatnessLimit inInches = new FlatnessLimit("own", in(120), in(0.25));
+    assertThat(
+            FlatnessSurvey.of("Plane A", low, List.of(inInches))
+                .findings()
+                .get(0)
+                .deviation()
+                .name())
+        .isEqualTo(along.deviation().name());
     assertThat(along.check().ratio().name()).startsWith("plane_a_along_in_10").endsWith("ratio");
     assertThat(Solution.behind(along.deviation()).orElseThrow().name())
         .isEqualTo("flatness_of_plane_a");
@@ -198,6 +231,13 @@ class StringNamesTest {
     assertThat(Solution.behind(survey.rafter()).orElseThrow().name()).isEqualTo("sags_of_plane_a");
     assertRefused(
         () -> SagSurvey.of("A", List.of(), number(240)), "plane A has no rafter to survey");
+    LevelRafter raised =
+        new LevelRafter(
+            TestRafters.rafter("A-4", 72, new double[] {12, 60, 132}, new double[] {0, 1, 0}),
+            in(12),
+            in(132));
+    assertThat(cells(SagSurvey.of("A", List.of(raised), number(240)).roll(), "span_ft"))
+        .containsExactly("10");
     assertThat(ten.plain(sheathwright.figure.Reading.aside()).wholeLength())
         .isEqualTo(new Profile.Stretch(0, 120));
   }
