@@ -55,6 +55,8 @@ class LoadsEquationsTest {
         DRIFT + " | × l_u^0.7",
         DRIFT + " | drift = h_d × γ ÷ √S",
         DRIFT + " | 0.3 × p_s",
+        DRIFT + " | p_g = ground snow",
+        "snow_importance: risk_category=iii, edition=7-16 | I_s = importance in",
         LEEWARD + " | I_s × p_g",
         ROOF_LIVE + " | L_o × R_1 × R_2",
         ROOF_LIVE + " | 1.2 − A_t ÷ 1000 sq ft",

@@ -25,7 +25,8 @@ class LoadsRefusalsTest {
             + " eave_to_ridge_ft=501 | eave_to_ridge_ft is",
         "roof_snow: edition=7-16, importance=1, exposure_factor=1, ground_snow_psf=40,"
             + " thermal_factor=1, slippery=no, rise_in_12=49 | rise_in_12 is",
-        "snow_thermal_factor: roof_warmth=heated, edition=7-22 | heated",
+        "snow_thermal_factor: roof_warmth=heated, edition=7-22 |"
+            + " the thermal factor of a roof that is heated was not read for certain",
         "unbalanced_snow: edition=7-16, ground_snow_psf=40, sloped_psf=28, rise_in_12=4,"
             + " eave_to_ridge_ft=14, simple_rafters=yes, importance=1.3 | importance is",
         "unbalanced_snow: edition=7-16, ground_snow_psf=0.5, sloped_psf=28, rise_in_12=4,"
