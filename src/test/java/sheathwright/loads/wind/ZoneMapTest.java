@@ -72,6 +72,13 @@ class ZoneMapTest {
     assertThat(along.getMax()).isCloseTo(504, within(1e-6));
     assertThat(zones.areas().values().stream().mapToDouble(area -> area.value()).sum())
         .isCloseTo(32 * 17.9 / 2, within(0.02));
+    Plane beside = Plane.outline("west", "10 0, 42 0, 42 12, 6 12"); // a valley leans out 4 ft
+    DoubleSummaryStatistics out =
+        map(beside, RoofShape.GABLE, LoadEdition.ASCE7_10).parts().stream()
+            .flatMap(part -> part.corners().stream())
+            .collect(Collectors.summarizingDouble(Spot::x));
+    assertThat(out.getMin()).isCloseTo(72, within(1e-6));
+    assertThat(out.getMax()).isCloseTo(504, within(1e-6));
     Plane gable = Plane.outline("south", "10 0, 52 0, 52 16.77, 10 16.77");
     assertThat(
             map(gable, RoofShape.GABLE, LoadEdition.ASCE7_10).areas().get(WindZone.ZONE_3).value())
