@@ -72,6 +72,14 @@ class ZoneMapTest {
     assertThat(along.getMax()).isCloseTo(504, within(1e-6));
     assertThat(zones.areas().values().stream().mapToDouble(area -> area.value()).sum())
         .isCloseTo(32 * 17.9 / 2, within(0.02));
+    DoubleSummaryStatistics field =
+        zones.parts().stream()
+            .filter(part -> part.zone() == WindZone.ZONE_1)
+            .flatMap(part -> part.corners().stream())
+            .collect(Collectors.summarizingDouble(Spot::x));
+    assertThat((field.getMin() + field.getMax()) / 2)
+        .as("below its peak")
+        .isCloseTo(312, within(1e-6));
     Plane beside = Plane.outline("west", "10 0, 42 0, 42 12, 6 12"); // a valley leans out 4 ft
     DoubleSummaryStatistics out =
         map(beside, RoofShape.GABLE, LoadEdition.ASCE7_10).parts().stream()
