@@ -47,10 +47,10 @@ class LoadCombinationsTest {
 
   @Test
   void aConstant_hasItsNumberAndItsSign() {
-    var three = LoadArguments.constant("three", 3, Units.RATIO, "three", Source.derived("nothing"));
+    var three = LoadArguments.constant("three", 3, Units.RATIO, "3.0", Source.derived("nothing"));
     assertThat(three.value()).isEqualTo(3);
     assertThat(Working.of(three.times(Figure.of(2, Units.RATIO)).as("six", Units.RATIO)))
-        .startsWith("six = three × 2");
+        .startsWith("six = 3.0 × 2");
   }
 
   /** C_D of NDS 2018, Table 2.3.2, in the order of the combinations; secondary source. */
