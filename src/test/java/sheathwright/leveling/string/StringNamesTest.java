@@ -143,6 +143,37 @@ class StringNamesTest {
         "rafter A-1 has its upper bearing at 60 in, not above its lower one at 60 in");
   }
 
+  /** By hand: a plane that falls evenly, one rafter of which was read in its middle only. */
+  @Test
+  void across_takesOnlyRaftersThatReachSoFar_inWhateverOrderTheyWereGiven() {
+    RafterProfile left = TestRafters.rafter("R1", 0, new double[] {0, 100}, new double[] {0, 5});
+    RafterProfile some =
+        TestRafters.rafter("R2", 24, new double[] {10, 70}, new double[] {0.5, 3.5});
+    RafterProfile right = TestRafters.rafter("R3", 48, new double[] {0, 100}, new double[] {0, 5});
+    for (List<RafterProfile> rafters :
+        List.of(List.of(left, some, right), List.of(some, right, left))) {
+      FlatnessFinding across =
+          FlatnessSurvey.of("A", rafters, FlatnessLimit.usual()).findings().get(1);
+      assertThat(across.place().plain()).isEqualTo("straight");
+    }
+    assertThat(FlatnessLimit.usual().get(0).window().name()).isEqualTo("window_of_10_ft");
+    assertThat(FlatnessLimit.usual().get(0).allowed().name()).isEqualTo("allowed_in_10_ft_in");
+    assertRefused(
+        () ->
+            StringLines.stringSag(
+                    TightString.length(ft(12)).weight(lbPerFt(0.0015)).tension(lb(20)), ft(13))
+                .value(),
+        "the string ends at 12' 0\", before the place at 13' 0\"");
+    assertRefused(
+        () ->
+            Sags.chordDeviation(
+                    Straightedge.of(
+                        LinePlace.at(in(60)).drop(in(0)), LinePlace.at(in(0)).drop(in(0))),
+                    LinePlace.at(in(30)).drop(in(0)))
+                .value(),
+        "the last end, at 0 in, is not beyond the first, at 60 in");
+  }
+
   /** The rule: 5 times the spread, 1/4 at least; 0.4 of what lies beside, if that is more. */
   @Test
   void whatIsAllowed_followsTheSpread() {
