@@ -123,7 +123,7 @@ class LeastWoodTest {
             List.of("s", "hem", "no-1", "900", "900", "1500000"),
             List.of("s", "pine", "no-1", "1500", "1350", "1600000"),
             List.of("s", "hem", "standard", "300", "300", "1000000"),
-            List.of("old", "pine", "no-1", "800", "700", "1700000"));
+            List.of("old", "cedar", "no-9", "800", "700", "1700000"));
     Table lumber =
         LeastWood.ofLumber(
             table(
