@@ -174,6 +174,31 @@ class StringNamesTest {
         "the last end, at 0 in, is not beyond the first, at 60 in");
   }
 
+  /** The wood may be read beyond its bearings, or not so far; two rafters lie an inch apart. */
+  @Test
+  void aRafter_goesAsFarAsItIsReadOrBears() {
+    RafterProfile read =
+        TestRafters.rafter("A-1", 5, new double[] {0, 60, 120}, new double[] {0, 1, 0});
+    assertThat(
+            new LevelRafter(read, in(12), in(100))
+                .plain(sheathwright.figure.Reading.aside())
+                .wholeLength())
+        .isEqualTo(new Profile.Stretch(0, 120));
+    assertThat(
+            new LevelRafter(read, in(-6), in(130))
+                .plain(sheathwright.figure.Reading.aside())
+                .wholeLength())
+        .isEqualTo(new Profile.Stretch(-6, 130));
+    RafterProfile next = TestRafters.rafter("A-2", 6, new double[] {0}, new double[] {0});
+    assertThat(new PlaneProfiles("A", List.of(read, next)).rafters()).hasSize(2);
+    RafterProfile same = TestRafters.rafter("A-3", 5.5, new double[] {0}, new double[] {0});
+    assertRefused(
+        () -> new PlaneProfiles("A", List.of(same, read)), "rafters A-1 and A-3 of plane A");
+    assertRefused(
+        () -> new StringLine(in(0), ft(20), in(999), lbPerFt(0.0015), lb(20)).block().value(),
+        "block_in is 999");
+  }
+
   /** The rule: 5 times the spread, 1/4 at least; 0.4 of what lies beside, if that is more. */
   @Test
   void whatIsAllowed_followsTheSpread() {
