@@ -49,6 +49,7 @@ class ProfileTest {
   void stretchesAboveALevel_endWhereItIsCrossed() {
     Stretch whole = new Stretch(0, 20);
     assertThat(whole.length()).isEqualTo(20);
+    assertThat(new Stretch(5, 9).length()).isEqualTo(4);
     assertThat(LINE.above(0, whole)).containsExactly(new Stretch(0, 15));
     assertThat(LINE.above(1, whole)).containsExactly(new Stretch(5, 12.5));
     assertThat(LINE.above(-3, whole)).containsExactly(whole);
