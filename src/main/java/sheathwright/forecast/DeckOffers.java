@@ -70,7 +70,7 @@ public final class DeckOffers {
     Reading reading = new Reading();
     Chances chances = deck.plain(reading).chances(share.plain(reading));
     double enough = reading.number("ratio", ratio, Units.RATIO);
-    int included = enough <= 0 ? 0 : chances.percentile(enough);
+    int included = chances.percentile(enough);
     return new IncludedSheets(
         reading.solution("included_sheets").figure("included", included, Units.SHEET, NEWSVENDOR),
         ratio);

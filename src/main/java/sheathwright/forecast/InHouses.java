@@ -130,9 +130,6 @@ public final class InHouses {
     if (chance < HARDLY) {
       return "hardly ever";
     }
-    if (chance > 1 - HARDLY) {
-      return "nearly always";
-    }
     Odds nearest = Odds.HALF;
     for (Odds each : Odds.values()) {
       nearest = each.distance(chance) < nearest.distance(chance) ? each : nearest;

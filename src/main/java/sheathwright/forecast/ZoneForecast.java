@@ -18,7 +18,7 @@ public final class ZoneForecast {
   public static final int MOST_PLACES = 2_000;
 
   private static final double WIDEST_STEP = 0.02;
-  private static final double NARROWEST_STEP = WIDEST_STEP / 64;
+  private static final int MOST_DIVIDED = 64;
   private static final double SAME = 1e-9;
 
   /** A share of bad places so unlikely that it changes no digit: e to the minus 60. */
@@ -34,12 +34,13 @@ public final class ZoneForecast {
     this.zones = List.copyOf(zones);
     this.alpha = alpha;
     this.beta = beta;
-    double step = WIDEST_STEP;
+    double widest = Math.min(WIDEST_STEP, width() / 2); // wider ones could step over the peak
+    double step = widest;
     List<double[]> now = mixed(step);
     double off = Double.POSITIVE_INFINITY;
     while (off > SAME) {
       step /= 2;
-      if (step < NARROWEST_STEP) {
+      if (step < widest / MOST_DIVIDED) {
         throw new IllegalStateException(
             Shown.text(
                 "the forecast is only sure to %.1e: a house with alpha %s and beta %s",
@@ -77,6 +78,13 @@ public final class ZoneForecast {
   }
 
   /** The chances of each zone and of all, averaged over the share of bad places in the house. */
+  /** How far the log-odds of the share may well lie off at least, by what was told and seen. */
+  private double width() {
+    double told = 1 / (1 / alpha + 1 / beta);
+    double seen = zones.stream().mapToInt(Zone::seen).sum() / 4.0;
+    return 1 / Math.sqrt(told + seen);
+  }
+
   private List<double[]> mixed(double step) {
     double from = -45 / Math.min(alpha, 1.5);
     double to = 8 + 135 / beta;

@@ -77,6 +77,7 @@ public record House(
   }
 
   private House with(HousePart part) {
+    part.refuseBelowNothing();
     House house = Houses.measured(plan.with(part));
     house.planes(); // refuses what does not fit
     return house;

@@ -1,8 +1,10 @@
 package sheathwright.roof;
 
+import java.util.List;
 import java.util.Locale;
 import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Length;
+import sheathwright.figure.RefusedException;
 
 /**
  * What stands on a side of a house's roof, in plan.
@@ -51,6 +53,18 @@ record HousePart(
 
   String word() {
     return kind.name().toLowerCase(Locale.ROOT);
+  }
+
+  /** Below nothing a chimney would add deck, and a porch take some off. */
+  void refuseBelowNothing() {
+    for (Figure<Length> each : List.of(at, from, width, depth)) {
+      if (House.feet(each) < 0) {
+        throw new RefusedException(
+            "a measure of the %s is %s, and none is less than 0; measure from the left corner of its side and from the eave"
+                .formatted(word(), each),
+            List.of(each));
+      }
+    }
   }
 
   /** Where it begins and ends along the eave, in feet. */

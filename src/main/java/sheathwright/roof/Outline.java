@@ -78,10 +78,17 @@ public final class Outline {
   /**
    * This outline with an opening cut out: a chimney, a skylight, a dormer.
    *
-   * @throws RefusedException if the opening reaches off the plane or into another opening
+   * @throws RefusedException if the opening has no size, or reaches off the plane or into another
+   *     opening
    */
   public Outline without(Box opening) {
-    return without(rectangle(opening));
+    Polygon hole = rectangle(opening);
+    if (hole.isEmpty()) {
+      throw new RefusedException(
+          "an opening of %s by %s in has no size; give its width along the eave and its height up the slope, both more than 0"
+              .formatted(plain(opening.width()), plain(opening.height())));
+    }
+    return without(hole);
   }
 
   /** This outline with an opening of any shape cut out, such as a dormer with its valleys. */
@@ -170,8 +177,9 @@ public final class Outline {
     if (along == 0) {
       return Edge.Kind.RAKE;
     }
-    // Walked upward the plane lies to the left, so that a side leaning left closes in on it.
-    return along / up < 0 == up > 0 ? Edge.Kind.HIP : Edge.Kind.VALLEY;
+    // Up or down, a side that is walked toward the left closes in on the plane, which lies to its
+    // left.
+    return along < 0 ? Edge.Kind.HIP : Edge.Kind.VALLEY;
   }
 
   private static Polygon polygon(List<Spot> corners, String what) {
@@ -208,11 +216,7 @@ public final class Outline {
     Coordinate upperLeft = new Coordinate(lowerLeft.x, upperRight.y);
     return SHAPES.createPolygon(
         new Coordinate[] {
-          upperLeft,
-          upperRight,
-          new Coordinate(upperRight.x, lowerLeft.y),
-          lowerLeft,
-          upperLeft.copy()
+          upperLeft, upperRight, new Coordinate(upperRight.x, lowerLeft.y), lowerLeft, upperLeft
         });
   }
 

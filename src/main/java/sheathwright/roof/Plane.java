@@ -74,11 +74,11 @@ public final class Plane {
     PlaneMeasures measures =
         Planes.planeMeasures(
             PlaneSize.eave(eave).slope(slopeLength), Leans.left(leftLean).right(rightLean));
-    Reading.aside().number("area of " + name, measures.area(), Units.SQUARE_FOOT); // or refuses
+    measures.area().value(); // refuses here what cannot be
     Reading reading = new Reading();
     double along = inches(reading, "eave of " + name, eave);
     double up = inches(reading, "slope length of " + name, slopeLength);
-    boolean leans = leftLean != NO_LEAN || rightLean != NO_LEAN;
+    boolean leans = leftLean != NO_LEAN; // a rectangle has neither
     Outline outline =
         Outline.trapezoid(
             along,

@@ -4,10 +4,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import sheathwright.figure.Choice;
 import sheathwright.figure.Refusal;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Source;
 import sheathwright.figure.Traced;
+import sheathwright.figure.Working;
 
 /** A library function asked in a test as a table asks it: by column, in text. */
 public final class Asked {
@@ -23,6 +25,20 @@ public final class Asked {
   /** The function, with no arguments yet. */
   public static Asked of(String function) {
     return new Asked(Catalog.shipped().named(function), Map.of());
+  }
+
+  /**
+   * A function with its arguments in one line: {@code toe_nail: length_in=3,
+   * side_thickness_in=1.5}.
+   */
+  public static Asked line(String call) {
+    String[] parts = call.split(":", 2);
+    Asked asked = of(parts[0].strip());
+    for (String each : parts[1].split(",")) {
+      String[] argument = each.split("=", 2);
+      asked = asked.with(argument[0].strip(), argument[1].strip());
+    }
+    return asked;
   }
 
   /** The same with one more argument, or another one in its place. */
@@ -42,9 +58,18 @@ public final class Asked {
 
   /** A result as a table holds it. */
   public String answer(String result) {
+    return result(result).plain();
+  }
+
+  /** Why this one result has no answer, or nothing if it has one. */
+  public Optional<String> refusal(String result) {
+    return result(result).refusal().map(Refusal::reason);
+  }
+
+  private Traced result(String result) {
     for (int i = 0; i < card.results().size(); i++) {
       if (card.results().get(i).column().equals(result)) {
-        return results().get(i).plain();
+        return results().get(i);
       }
     }
     throw new IllegalArgumentException(card.name() + " has no result " + result);
@@ -67,10 +92,32 @@ public final class Asked {
     }
   }
 
+  /** How its answers were found, line by line, as {@code explain} writes it. */
+  public String working() {
+    return Working.of(results());
+  }
+
+  /** Where the rule stands that a result was found by. */
+  public String source(String result) {
+    return result(result).source().toString();
+  }
+
+  /** The same where each word is named in passing, as at the prompt: {@code RING}. */
+  public String workingInPassing() {
+    return Working.of(
+        card.answer(
+            arguments().stream()
+                .map(each -> each instanceof Choice<?> word ? Choice.literal(word.value()) : each)
+                .toList()));
+  }
+
   private List<Traced> results() {
-    return card.answer(
-        card.parameters().stream()
-            .map(each -> each.read(given.getOrDefault(each.column(), ""), Source.GIVEN))
-            .toList());
+    return card.answer(arguments());
+  }
+
+  private List<Traced> arguments() {
+    return card.parameters().stream()
+        .<Traced>map(each -> each.read(given.getOrDefault(each.column(), ""), Source.GIVEN))
+        .toList();
   }
 }

@@ -71,6 +71,12 @@ class ForecastsTest {
   }
 
   /** The evidence first, then the sheets: a house is drawn, and only those that fit it are kept. */
+  /** What rounding leaves out of a sum of chances stands at the end. */
+  @Test
+  void aPercentileBeyondTheSum_isTheMostThereCanBe() {
+    assertThat(Chances.of(2, count -> 0.3).percentile(0.95)).isEqualTo(2);
+  }
+
   @Test
   void badSheetForecast_isWhatHousesDoThatLookTheSame() {
     Random chance = new Random(20_261_128);

@@ -2,6 +2,7 @@ package sheathwright.forecast;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static sheathwright.figure.Amounts.number;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -61,6 +62,42 @@ class HistoryFitTest {
     assertThat(likeliest.beta()).isCloseTo(31.58, within(0.01));
   }
 
+  /** Beta's own mean and the likeness of two sheets of one house: α ÷ (α + β), 1 ÷ (α + β + 1). */
+  @Test
+  void likeliest_saysShareAndLikenessOfItsOwnNumbers() {
+    HistoryFit fit = HistoryFit.byMoments(twelve()).likeliest(twelve());
+    assertThat(fit.share()).isCloseTo(1.83467942 / (1.83467942 + 29.18536473), within(1e-4));
+    assertThat(fit.alike()).isCloseTo(1 / (1.83467942 + 29.18536473 + 1), within(1e-4));
+    assertThat(HistoryFit.byMoments(twelve()).isBinomial()).isFalse();
+  }
+
+  /** By hand: two houses, one bad all over, are alike by 99 ÷ 49, which is held under 1. */
+  @Test
+  void likeness_staysBetweenItsEnds() {
+    HistoryFit split = HistoryFit.byMoments(List.of(new House(50, 50), new House(50, 0)));
+    assertThat(split.alike()).isEqualTo(0.999);
+    HistoryFit single =
+        HistoryFit.byMoments(List.of(new House(1, 1), new House(1, 0), new House(1, 0)));
+    assertThat(single.isBinomial()).as("one sheet has nothing to be alike with").isTrue();
+  }
+
+  @Test
+  void aFit_needsFiveHousesAndSheetsOfBothKinds() {
+    List<House> five = twelve().subList(0, 5);
+    assertThat(HistoryFit.isEnough(five)).isTrue();
+    assertThat(HistoryFit.lack(five)).isEmpty();
+    assertThat(HistoryFit.isEnough(twelve().subList(0, 4))).isFalse();
+    assertThat(HistoryFit.lack(twelve().subList(0, 4)).orElseThrow())
+        .startsWith("it has 4 jobs; a fit needs 5 jobs with bad sheets and sound ones");
+    assertThat(HistoryFit.lack(twelve().subList(0, 1)).orElseThrow()).startsWith("it has 1 job;");
+    for (House all : List.of(new House(20, 0), new House(20, 20))) {
+      List<House> alike = Collections.nCopies(5, all);
+      assertThat(HistoryFit.isEnough(alike)).isFalse();
+      assertThat(HistoryFit.lack(alike).orElseThrow())
+          .startsWith("its sheets are all of one kind; a fit needs 5 jobs");
+    }
+  }
+
   @Test
   void housesThatAreAllAlike_areBinomial() {
     List<House> alike = Collections.nCopies(8, new House(50, 5));
@@ -78,6 +115,32 @@ class HistoryFitTest {
     assertThat(eighty.most()).isCloseTo(0.998, within(5e-4));
     assertThat(new Backtest(5, 0).least()).isZero();
     assertThat(new Backtest(5, 5).most()).isEqualTo(1);
+  }
+
+  /** Where the others had nothing bad, none is expected: the one bad house alone is over it. */
+  @Test
+  void backtest_ofOneBadHouse_isOverByThatHouse() {
+    List<House> houses = new ArrayList<>(Collections.nCopies(5, new House(40, 0)));
+    houses.add(new House(40, 2));
+    assertThat(Backtest.of(houses, 0.8)).isEqualTo(new Backtest(6, 5));
+    assertThat(new Backtest(12, 9).share()).isEqualTo(0.75);
+  }
+
+  /** A draw of houses that are all sound, or all bad, tells no share and is drawn again. */
+  @Test
+  void fitRange_drawsOnlyWhatCanBeFitted() {
+    List<House> sound = new ArrayList<>(Collections.nCopies(4, new House(20, 0)));
+    sound.add(new House(20, 3));
+    FitRange few = FitRange.of(sound, 44, 0.9, 1);
+    assertThat(few.least().share()).isPositive();
+    assertThat(few.most().alpha()).isPositive().isFinite();
+    List<House> rotten = new ArrayList<>(Collections.nCopies(4, new House(5, 5)));
+    rotten.add(new House(5, 2));
+    FitRange most = FitRange.of(rotten, 44, 0.9, 1);
+    assertThat(most.most().share()).isLessThan(1);
+    assertThat(most.most().beta()).isPositive().isFinite();
+    assertThat(most.least().beta()).isPositive().isFinite();
+    assertThat(BadShare.of(number(0.8), number(12)).beta().value()).isEqualTo(12);
   }
 
   /** An independent script with another generator: 4 to 9 sheets for a roof of 44. */

@@ -7,6 +7,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sheathwright.catalog.Asked;
+import sheathwright.figure.Amounts;
+import sheathwright.figure.Units;
 
 /** Expected values by an independent script: a roof of 121 places, half of it rotten. */
 class RedeckingTest {
@@ -86,5 +88,12 @@ class RedeckingTest {
     Asked asked = house("121", "36", "5");
     assertThat(asked.number("patch_mean_usd")).isCloseTo(6722.19612, within(1e-3));
     assertThat(asked.number("chance_redeck_cheaper")).isZero();
+  }
+
+  @Test
+  void aLaterFailure_keepsItsShareAndItsCost() {
+    LaterFailure failure = LaterFailure.of(Amounts.pct(2), Amounts.usdPerSheet(900));
+    assertThat(failure.share().in(Units.PERCENT).value()).isEqualTo(2);
+    assertThat(failure.cost().value()).isEqualTo(900);
   }
 }

@@ -61,7 +61,11 @@ class ZoneForecastTest {
     "121, 60, 21, 1.472231, 21.794786",
     "20, 20, 3, 0.3, 4",
     "60, 10, 0, 40, 500",
-    "30, 5, 5, 0.5, 0.7"
+    "30, 5, 5, 0.5, 0.7",
+    "20, 3, 0, 0.05, 4",
+    "44, 0, 0, 100000, 100000",
+    "44, 0, 0, 1000000, 1000000",
+    "44, 0, 0, 1000000, 3000000"
   })
   void oneZoneOfPlainPlaces_isTheBetaBinomial(
       int places, int seen, int bad, double alpha, double beta) {
@@ -71,6 +75,26 @@ class ZoneForecastTest {
     for (int count = 0; count <= places; count++) {
       assertThat(all.of(count)).isCloseTo(plain.of(count), within(1e-9));
     }
+  }
+
+  /**
+   * Bayes by brute force, a million shares one by one: an eave three times as likely to be bad, of
+   * which eight in ten bad places are recognized.
+   */
+  @Test
+  void aZoneThatIsSeen_isWeighedByItsOwnOdds() {
+    double whole = 0;
+    double bad = 0;
+    for (int i = 0; i < 1_000_000; i++) {
+      double share = (i + 0.5) / 1_000_000;
+      double here = 3 * share / (1 - share + 3 * share);
+      double shows = 0.8 * here;
+      double weight = Math.pow(1 - share, 11) * shows * shows * Math.pow(1 - shows, 8);
+      whole += weight;
+      bad += weight * (2 + 10 * here + 8 * here * 0.2 / (1 - shows));
+    }
+    Chances forecast = ZoneForecast.of(List.of(new Zone("eave", 20, 10, 2, 3, 0.8)), 1, 12).ofAll();
+    assertThat(forecast.mean()).isCloseTo(bad / whole, within(1e-6));
   }
 
   @Test

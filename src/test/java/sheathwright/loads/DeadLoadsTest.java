@@ -22,6 +22,13 @@ import sheathwright.wood.CrossSection;
 
 class DeadLoadsTest {
 
+  @Test
+  void aLayer_namesWhatBecomesOfIt() {
+    Layer shingles = Layer.of(RoofMaterial.ASPHALT_SHINGLES, number(2), in(0));
+    assertThat(shingles.loadIf(LayerFate.COMES_OFF).name()).isEqualTo("comes_off_psf");
+    assertThat(shingles.loadIf(LayerFate.GOES_ON).name()).isEqualTo("goes_on_psf");
+  }
+
   private static double load(RoofMaterial material, double layers, double thickness) {
     return DeadLoads.layerLoad(material, number(layers), in(thickness)).value();
   }

@@ -2,6 +2,7 @@ package sheathwright.loads;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static sheathwright.figure.Amounts.in;
 import static sheathwright.figure.Amounts.psf;
 import static sheathwright.figure.Amounts.strengthPsf;
 
@@ -9,13 +10,48 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import sheathwright.figure.Figure;
 import sheathwright.figure.Quantity.Pressure;
+import sheathwright.figure.Source;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
+import sheathwright.figure.Working;
 import sheathwright.loads.LoadCombination.Name;
 import sheathwright.published.LoadEdition;
 
 class LoadCombinationsTest {
+
+  @Test
+  void eachCombination_namesItsNumbers() {
+    LoadCombination snow =
+        LoadCombinations.combinations(
+                RoofLoads.dead(psf(10)).roofLive(psf(20)).snow(psf(30)),
+                strengthPsf(0),
+                LoadEdition.ASCE7_16)
+            .get(2);
+    assertThat(snow.load().name()).isEqualTo("dead_and_snow_psf");
+    assertThat(snow.durationFactor().name()).isEqualTo("dead_and_snow_duration_factor");
+    assertThat(snow.byDuration().name()).isEqualTo("dead_and_snow_by_duration_psf");
+    assertThat(snow).hasToString("dead-and-snow: 40 psf, C_D 1.15");
+  }
+
+  @Test
+  void aLoadOnRafters_keepsWhatItIsTold() {
+    UniformLoad load = UniformLoad.spacing(in(16)).live(psf(20)).dead(psf(12));
+    assertThat(load.spacing().value()).isEqualTo(16);
+    assertThat(load.live().value()).isEqualTo(20);
+    assertThat(load.dead().value()).isEqualTo(12);
+    assertThat(new UniformLoad(null, psf(12)).live().refusal().orElseThrow().reason())
+        .startsWith("live_psf is missing");
+  }
+
+  @Test
+  void aConstant_hasItsNumberAndItsSign() {
+    var three = LoadArguments.constant("three", 3, Units.RATIO, "3.0", Source.derived("nothing"));
+    assertThat(three.value()).isEqualTo(3);
+    assertThat(Working.of(three.times(Figure.of(2, Units.RATIO)).as("six", Units.RATIO)))
+        .startsWith("six = 3.0 × 2");
+  }
 
   /** C_D of NDS 2018, Table 2.3.2, in the order of the combinations; secondary source. */
   private static final double[] DURATION = {0.9, 1.25, 1.15, 1.6};

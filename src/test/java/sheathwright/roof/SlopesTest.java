@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import sheathwright.catalog.Asked;
 
 class SlopesTest {
 
@@ -41,6 +42,17 @@ class SlopesTest {
     double slope = Slopes.slopeFactor(pitch(rise)).value();
     double hip = Slopes.hipValleyFactor(pitch(rise)).value();
     assertThat(hip).isCloseTo(Math.hypot(slope, 1), within(1e-12));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "slope_factor: rise_in_12=25",
+        "hip_valley_factor: rise_in_12=25",
+        "slope_length: run_ft=15, rise_in_12=25"
+      })
+  void aWall_isNoSlope(String call) {
+    assertThat(Asked.line(call).refusal().orElseThrow()).startsWith("rise_in_12 is 25");
   }
 
   @Test

@@ -2,11 +2,14 @@ package sheathwright.wood;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static sheathwright.figure.Amounts.in;
+import static sheathwright.figure.Amounts.psi;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sheathwright.catalog.Asked;
+import sheathwright.figure.Working;
 
 /** The stability factor, found a second time as the root of the curve that it lies on. */
 class LateralStabilityTest {
@@ -52,6 +55,39 @@ class LateralStabilityTest {
       assertThat(factor).isLessThan(last).isPositive();
       last = factor;
     }
+  }
+
+  private static double longest(double depth, double stress) {
+    return LateralStability.longestUnbraced(
+            RafterSection.of(in(1.5), in(depth)), psi(580_000), psi(1400), psi(stress))
+        .value();
+  }
+
+  /** Where it may lie open so far, the stability factor there is just the share that is wanted. */
+  @ParameterizedTest
+  @CsvSource({"7.25, 700", "7.25, 1300", "11.25, 1000", "5.5, 1350", "9.25, 1390", "11.25, 1380"})
+  void longestUnbraced_isWhereTheFactorIsJustEnough(double depth, double stress) {
+    double open = longest(depth, stress);
+    assertThat(beam(open, depth, 1.5, 1400).number("stability_factor"))
+        .isCloseTo(stress / 1400, within(1e-9));
+  }
+
+  /** NDS 3.3.3.7: R_B of 50 at most, and l_e d ÷ b² is 2500 there: l_e = 500 in for a 2x12. */
+  @Test
+  void longestUnbraced_endsAtTheGreatestSlenderness() {
+    assertThat(longest(11.25, 1)).isCloseTo((500 - 3 * 11.25) / 1.63, within(1e-9));
+    assertThat(longest(11.25, 1400)).as("no length is open to the full stress").isZero();
+    assertThat(longest(11.25, 1500)).isZero();
+  }
+
+  /** Equation 3.3-6 turned round, with its clauses. */
+  @Test
+  void longestUnbraced_showsWhereItComesFrom() {
+    assertThat(
+            Working.of(
+                LateralStability.longestUnbraced(
+                    RafterSection.of(in(1.5), in(7.25)), psi(580_000), psi(1400), psi(1300))))
+        .contains("(1 − 0.95 × x) ÷ ", "NDS 2018, 3.3.3.8 ", "NDS 2018, equation 3.3-5 ");
   }
 
   @Test

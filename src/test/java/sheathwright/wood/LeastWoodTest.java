@@ -3,10 +3,14 @@ package sheathwright.wood;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sheathwright.figure.Figure;
+import sheathwright.figure.Source;
+import sheathwright.figure.Table;
 
 /** Wood that nobody knows is the least of what the tables print, picked out by hand. */
 class LeastWoodTest {
@@ -57,6 +61,81 @@ class LeastWoodTest {
   void gravityThatNobodyKnows_isTheLeastListed() {
     Figure<?> gravity = WoodGravity.woodGravity(Species.UNKNOWN_SPECIES);
     assertThat(gravity.value()).isEqualTo(0.36);
+  }
+
+  private static Table table(List<String> keys, List<String> columns, List<List<String>> rows) {
+    return new Table("t", "a table", keys, columns, rows, Source.derived("nothing"), List.of("n"));
+  }
+
+  /** A small table by hand: of each column the least, plainly written. */
+  @Test
+  void theLeastOfEachColumn_isAddedForTheUnknownSpecies() {
+    Table least =
+        LeastWood.ofSpecies(
+            table(
+                List.of("species"),
+                List.of("a", "b"),
+                List.of(List.of("hem", "2", "10.50"), List.of("pine", "1", "1200"))));
+    assertThat(least.rows())
+        .containsExactly(
+            List.of("hem", "2", "10.50"),
+            List.of("pine", "1", "1200"),
+            List.of("unknown", "1", "10.5"));
+    assertThat(least.notes()).hasSize(2).first().isEqualTo("n");
+    assertThat(least.columns()).containsExactly("a", "b");
+  }
+
+  private static final Table FACTORS =
+      table(
+          List.of("grade", "size"),
+          List.of("hem", "pine"),
+          List.of(
+              List.of("no-3", "2x4", "1.5", "1"),
+              List.of("no-3", "2x6", "1.3", "1"),
+              List.of("no-1", "2x4", "1.5", "1"),
+              List.of("standard", "2x4", "1", "1"),
+              List.of("standard", "2x6", "1", "1")));
+
+  /** The unknown species has its size inside its values, and the unknown grade is no-3. */
+  @Test
+  void sizeFactors_areOneForTheUnknownSpecies() {
+    Table sizes = LeastWood.ofSizes(FACTORS);
+    assertThat(sizes.columns()).containsExactly("hem", "pine", "unknown");
+    assertThat(sizes.rows())
+        .hasSize(7)
+        .contains(
+            List.of("no-3", "2x4", "1.5", "1", "1"),
+            List.of("no-1", "2x4", "1.5", "1", "1"),
+            List.of("unknown", "2x4", "1.5", "1", "1"),
+            List.of("unknown", "2x6", "1.3", "1", "1"));
+  }
+
+  /**
+   * By hand: no-3 of 2x4 is 500 × 1.5 or 650, of 2x6 500 × 1.3 or 575. Standard is held in one
+   * group only, and no-1 has no factor for the 2x6: neither says anything of unknown wood.
+   */
+  @Test
+  void lumber_getsTheLeastWithItsSizeInside() {
+    List<List<String>> printed =
+        List.of(
+            List.of("s", "hem", "no-3", "500", "500", "1200000"),
+            List.of("s", "pine", "no-3", "650", "575", "1400000"),
+            List.of("s", "hem", "no-1", "900", "900", "1500000"),
+            List.of("s", "pine", "no-1", "1500", "1350", "1600000"),
+            List.of("s", "hem", "standard", "300", "300", "1000000"),
+            List.of("old", "cedar", "no-9", "800", "700", "1700000"));
+    Table lumber =
+        LeastWood.ofLumber(
+            table(
+                List.of("value_set", "species", "grade"), List.of("2x4", "2x6", "e_psi"), printed),
+            List.of("2x4", "2x6"),
+            FACTORS);
+    List<List<String>> rows = new ArrayList<>(printed);
+    rows.add(List.of("s", "unknown", "no-3", "650", "575", "1200000"));
+    rows.add(List.of("s", "hem", "unknown", "500", "500", "1200000"));
+    rows.add(List.of("s", "pine", "unknown", "650", "575", "1400000"));
+    rows.add(List.of("s", "unknown", "unknown", "650", "575", "1200000"));
+    assertThat(lumber.rows()).containsExactlyElementsOf(rows);
   }
 
   private static LumberValues values(Species species, Grade grade, LumberSize size, ValueSet set) {

@@ -30,10 +30,6 @@ public final class PlaneProfiles {
     }
   }
 
-  String plane() {
-    return plane;
-  }
-
   List<RafterProfile> rafters() {
     return rafters;
   }

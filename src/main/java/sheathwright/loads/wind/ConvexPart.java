@@ -42,7 +42,7 @@ record ConvexPart(List<Spot> corners) {
       Spot next = corners.get((i + 1) % corners.size());
       twice += here.x() * next.y() - next.x() * here.y();
     }
-    return Math.abs(twice) / 2;
+    return twice / 2;
   }
 
   private ConvexPart where(double along, double up, double most) {

@@ -51,10 +51,6 @@ public final class WindZones {
     private double depth() {
       return slopeLength / slopeFactor();
     }
-
-    private double ridge() {
-      return eave - leftLean - rightLean;
-    }
   }
 
   private final LoadEdition edition;
@@ -142,7 +138,7 @@ public final class WindZones {
   private void addStrip(
       ConvexPart strip, Cut ridge, Cut eave, WindPart high, WindPart middle, WindPart low) {
     ConvexPart rest = strip;
-    if (plane.ridge() > 0 && !isNearlyFlat()) {
+    if (!isNearlyFlat()) {
       add(high, ridge.within(rest));
       rest = ridge.beyond(rest);
     }

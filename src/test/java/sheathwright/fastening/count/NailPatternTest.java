@@ -8,6 +8,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import sheathwright.catalog.Asked;
 import sheathwright.figure.Amounts;
 import sheathwright.figure.YesNo;
 import sheathwright.roof.SheetSize;
@@ -113,6 +114,20 @@ class NailPatternTest {
           .as("%s by %s from %s at %s, %s/%s", length, width, first, spacing, edge, field)
           .isEqualTo(NailPattern.nails(0, length, width, centers, edge, field, blocked));
     }
+  }
+
+  /**
+   * By hand: rafters 16 in apart, the first 4 in from the end of a piece of 40 in: 4, 20 and 36.
+   */
+  @Test
+  void nailsPerPiece_countsTheSupportsUnderIt() {
+    Asked piece =
+        Asked.line(
+            "nails_per_piece: first_support_in=4, piece_length_in=40, piece_width_in=24,"
+                + " support_spacing_in=16, edge_spacing_in=6, field_spacing_in=12");
+    assertThat(piece.number("supports")).isEqualTo(3);
+    assertThat(piece.with("first_support_in", "0").number("supports")).isEqualTo(3);
+    assertThat(piece.with("piece_length_in", "10").number("supports")).isEqualTo(1);
   }
 
   private static double sixteenths(Random random, int least, int most) {

@@ -38,6 +38,17 @@ class ReNailingsTest {
     assertThat(rule.number("nails")).isEqualTo(nails);
   }
 
+  /** By hand: 45 nails are wanted at 6 in; where the old ones stand close enough no more are. */
+  @Test
+  void whereOldNailsAreEnough_noneAreAdded_howeverFewWereCounted() {
+    Asked rule =
+        Asked.line(
+            "re_nailing: old_nails_count=yes, old_spacing_in=6, sound_nails=40,"
+                + " support_spacing_in=24");
+    assertThat(rule.number("nails")).isZero();
+    assertThat(rule.answer("needed")).isEqualTo("no");
+  }
+
   @Test
   void anEnoughSpacingOfNothing_isNeverEnough() {
     assertThat(

@@ -163,6 +163,32 @@ class NailingSchedulesTest {
     }
   }
 
+  /** A panel measured a hair thicker or thinner than its stamp is still the panel of its row. */
+  @ParameterizedTest(name = "{0}: {1} in is {2} in")
+  @CsvSource({
+    "irc-2021, 0.37, 3/8",
+    "irc-2021, 0.505, 1/2",
+    "irc-2021, 0.755, 3/4",
+    "irc-2018, 1.005, 1",
+    "irc-2018, 1.255, 1-1/4"
+  })
+  void aHairOfThickness_doesNotCount(String code, String measured, String stamped) {
+    String nail = stamped.startsWith("1-") ? "10d-common" : "8d-common";
+    assertThat(panel(code, measured, nail, "110", "b").number("item"))
+        .isEqualTo(panel(code, stamped, nail, "110", "b").number("item"));
+  }
+
+  @Test
+  void eachAnswerOfARowThatIsNotPrinted_isRefused() {
+    Asked thin = panel("irc-2021", "5/16", "8d-common", "110", "b");
+    for (String answer :
+        new String[] {
+          "edge_spacing_in", "field_spacing_in", "near_edges_spacing_in", "gable_spacing_in", "item"
+        }) {
+      assertThat(thin.refusal(answer)).as(answer).isPresent();
+    }
+  }
+
   /** The row of thick panels has no footnote on wind. */
   @Test
   void thickPanels_haveNoFootnote() {
@@ -204,5 +230,7 @@ class NailingSchedulesTest {
     Asked wide = panel("irc-2018", "23/32", "8d-common", "110", "b");
     assertThat(wide.with("support_spacing_in", "48").number("field_spacing_in")).isEqualTo(6);
     assertThat(wide.with("support_spacing_in", "47.99").number("field_spacing_in")).isEqualTo(12);
+    Asked thick = panel("irc-2021", "1-1/8", "10d-common", "110", "b");
+    assertThat(thick.with("support_spacing_in", "48").number("near_edges_spacing_in")).isEqualTo(6);
   }
 }

@@ -69,6 +69,32 @@ class OtherSchedulesTest {
     assertThat(alternate("irc-2018", thickness, fastener, "105").refusal()).isPresent();
   }
 
+  /** A panel measured a hair thicker or thinner than its stamp is still the panel of its row. */
+  @ParameterizedTest(name = "{0} in is {1} in")
+  @CsvSource({
+    "0.37, 3/8, staple-16-ga",
+    "0.505, 1/2, staple-16-ga",
+    "0.59, 19/32, nail-0.113",
+    "0.63, 5/8, nail-0.113",
+    "0.715, 23/32, staple-16-ga",
+    "0.755, 3/4, staple-16-ga",
+    "1.005, 1, nail-0.113"
+  })
+  void alternateSchedule_takesAHairOfThickness(String measured, String stamped, String fastener) {
+    for (String answer : new String[] {"length_in", "edge_spacing_in", "field_spacing_in"}) {
+      assertThat(alternate("irc-2018", measured, fastener, "105").number(answer))
+          .isEqualTo(alternate("irc-2018", stamped, fastener, "105").number(answer));
+    }
+  }
+
+  @Test
+  void alternateSchedule_refusesEachOfItsAnswers() {
+    Asked between = alternate("irc-2018", "17/32", "nail-0.113", "105");
+    for (String answer : new String[] {"length_in", "edge_spacing_in", "field_spacing_in"}) {
+      assertThat(between.refusal(answer)).as(answer).isPresent();
+    }
+  }
+
   /** Every printed row of FBC-Residential 2023, R803.2.3.1. */
   @ParameterizedTest(name = "exposure {0}, {1} mph, G {2}")
   @CsvFileSource(resources = "fbc-r803.2.3.1.csv", useHeadersInDisplayName = true)

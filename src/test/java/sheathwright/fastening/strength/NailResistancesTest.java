@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import sheathwright.catalog.Asked;
+import sheathwright.figure.Amounts;
 import sheathwright.figure.RefusedException;
 
 class NailResistancesTest {
@@ -157,5 +158,14 @@ class NailResistancesTest {
     Asked shy = common().with("shim_in", "2-1/4");
     assertThat(shy.number("penetration_in")).isZero();
     assertThat(shy.number("resistance_lb")).isZero();
+  }
+
+  @Test
+  void aPanel_keepsItsThicknessItsGravityAndItsShim() {
+    NailedPanel panel =
+        NailedPanel.thickness(Amounts.in(0.5)).gravity(Amounts.number(0.42)).shim(Amounts.in(0.25));
+    assertThat(panel.layer().thickness().value()).isEqualTo(0.5);
+    assertThat(panel.layer().shim().value()).isEqualTo(0.25);
+    assertThat(panel.gravity().value()).isEqualTo(0.42);
   }
 }

@@ -74,5 +74,6 @@ class ClipSpacingsTest {
             MakerSpacing.tested(in(36)).most(in(most)),
             psf(60));
     assertThat(answer.governs()).hasToString(governs);
+    assertThat(answer).hasToString("clips %s apart, by %s".formatted(answer.spacing(), governs));
   }
 }

@@ -42,6 +42,10 @@ class HoldDownsTest {
               "nails", 144 * nail / (nails * rafters));
       var weakest = holds.entrySet().stream().min(Map.Entry.comparingByValue()).orElseThrow();
       assertThat(answer.weakest()).hasToString(weakest.getKey());
+      assertThat(answer)
+          .asString()
+          .startsWith("covering to deck holds " + answer.covering())
+          .contains("; weakest: " + weakest.getKey() + ", ok: ");
       assertThat(answer.ok()).hasToString(uplift <= weakest.getValue() ? "yes" : "no");
       assertThat(answer.deck().value()).isCloseTo(holds.get("nails"), within(1e-9 * 200));
       assertThat(Math.min(answer.covering().value(), answer.deck().value()))

@@ -13,9 +13,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
 import sheathwright.figure.RefusedException;
 import sheathwright.figure.Roll;
 import sheathwright.figure.Source;
+import sheathwright.figure.Units;
 
 class MakerRequirementTest {
 
@@ -42,6 +44,15 @@ class MakerRequirementTest {
     assertThat(clips.met().holds()).isTrue();
     assertThat(clips.found()).hasToString("24 in");
     assertThat(clips).hasToString("clip spacing: at most 24 in, found 24 in, met");
+  }
+
+  @Test
+  void whatNobodyMeasured_isNotShownYet() {
+    var clips =
+        MakerRequirement.of(
+            "clip spacing", AT_MOST, in(24), Figure.none(Figure.NOT_MEASURED, Units.INCH), "");
+    assertThat(clips).asString().endsWith("not shown yet");
+    assertThat(gap(AT_MOST, 0.26)).asString().endsWith("NOT met");
   }
 
   @Test
@@ -72,6 +83,18 @@ class MakerRequirementTest {
         .extracting(cell -> cell.plain())
         .containsExactly("inches", "inches", "psf");
     assertThat(roll.cellsOf("evidence").get(0).plain()).isEqualTo("stamp");
+    assertThat(roll.cellsOf("requirement"))
+        .extracting(cell -> cell.plain())
+        .containsExactly("deck", "gap between boards", "uplift");
+    assertThat(roll.cellsOf("sense"))
+        .extracting(cell -> cell.plain())
+        .containsExactly("at-least", "at-most", "at-least");
+    assertThat(roll.cellsOf("required"))
+        .extracting(cell -> cell.plain())
+        .containsExactly("0.46875", "0.25", "60");
+    assertThat(roll.cellsOf("found"))
+        .extracting(cell -> cell.plain())
+        .containsExactly("0.4375", "0.125", "45");
   }
 
   /** A change of the word, as in a workbook's drop-down, changes the answer. */

@@ -2,12 +2,17 @@ package sheathwright.loads.wind;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static sheathwright.figure.Amounts.ft;
+import static sheathwright.figure.Amounts.mph;
+import static sheathwright.figure.Amounts.pitch;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import sheathwright.catalog.Asked;
+import sheathwright.published.LoadEdition;
 
 class SheathingUpliftTest {
 
@@ -61,6 +66,43 @@ class SheathingUpliftTest {
         .isEqualTo(zone.with("area_sf", "10").answer("uplift_psf"));
     assertThat(zone.with("area_sf", "900").answer("uplift_psf"))
         .isEqualTo(zone.with("area_sf", "100").answer("uplift_psf"));
+  }
+
+  /**
+   * By equation 26.10-1 the pressure grows by K_zt, and by the IRC's Table R301.2(3) by 1.40 from
+   * Exposure B to C at 30 ft: 0.00256 × 100² × 0.70059 × 0.85 is 15.2448 psf.
+   */
+  @Test
+  void cladding_growsWithTheHillAndTheExposure() {
+    Asked level =
+        Asked.line(
+            "cladding_pressure: edition=7-10, roof=gable, zone=1, rise_in_12=6, area_sf=10,"
+                + " wind_mph=100, exposure=b, height_ft=30, enclosure=enclosed");
+    for (String answer : List.of("outward_psf", "inward_psf", "outward_strength_psf")) {
+      double flat = level.number(answer);
+      assertThat(level.with("kzt", "1.5").number(answer)).isCloseTo(1.5 * flat, within(1e-9));
+      assertThat(level.with("exposure", "c").number(answer)).isCloseTo(1.4 * flat, within(1e-9));
+    }
+    Asked open = level.with("enclosure", "partially-enclosed");
+    assertThat(open.number("outward_strength_psf") - level.number("outward_strength_psf"))
+        .as("0.55 less 0.18 of the velocity pressure")
+        .isCloseTo(0.37 * 15.2448, within(1e-3));
+  }
+
+  @Test
+  void pressures_sayAtWhichLevelTheyAre() {
+    WindSite site = WindSite.of(LoadEdition.ASCE7_16, mph(130), Exposure.EXPOSURE_B).height(ft(30));
+    RoofPlace place = RoofPlace.of(RoofShape.GABLE, pitch(4), WindZone.ZONE_1);
+    SheathingUplift deck = WindPressures.sheathingUplift(site, place);
+    assertThat(deck)
+        .hasToString("uplift %s, inward %s, at ASD level".formatted(deck.uplift(), deck.inward()));
+    CladdingPressure cladding =
+        WindPressures.claddingPressure(site, place, Topography.LEVEL_GROUND, Enclosure.ENCLOSED);
+    assertThat(cladding)
+        .hasToString(
+            "outward %s, inward %s, at ASD level".formatted(cladding.outward(), cladding.inward()));
+    assertThat(CodeWind.of(mph(130), Exposure.EXPOSURE_B).speed().value()).isEqualTo(130);
+    assertThat(WindZone.ZONE_1_PRIME.alsoWritten()).isEqualTo("1-prime");
   }
 
   /** The larger the area, the less the pull, in every zone and without a jump. */

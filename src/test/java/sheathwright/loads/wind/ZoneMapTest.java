@@ -6,12 +6,18 @@ import static org.assertj.core.api.Assertions.within;
 import static sheathwright.figure.Amounts.ft;
 import static sheathwright.figure.Amounts.pitch;
 
+import java.util.DoubleSummaryStatistics;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sheathwright.figure.Choice;
+import sheathwright.figure.Figure;
+import sheathwright.figure.Quantity.Area;
+import sheathwright.figure.Solution;
 import sheathwright.published.LoadEdition;
 import sheathwright.roof.Plane;
+import sheathwright.roof.Spot;
 
 class ZoneMapTest {
 
@@ -49,6 +55,62 @@ class ZoneMapTest {
         map(Plane.rectangle("south", ft(42), ft(16.77)), RoofShape.GABLE, LoadEdition.ASCE7_10);
     assertThat(map.areas().get(WindZone.ZONE_3).value())
         .isCloseTo(4 * 3 * 3 * Math.sqrt(1.25), within(0.01));
+  }
+
+  /**
+   * By hand: the end of a hip, 32 ft of eave whose hips meet 16 ft in, which begins 10 ft along.
+   */
+  @Test
+  void zones_areDrawnWhereThePlaneBegins() {
+    Plane end = Plane.outline("east", "10 0, 42 0, 26 17.9");
+    ZoneMap zones = map(end, RoofShape.HIP, LoadEdition.ASCE7_16);
+    DoubleSummaryStatistics along =
+        zones.parts().stream()
+            .flatMap(part -> part.corners().stream())
+            .collect(Collectors.summarizingDouble(Spot::x));
+    assertThat(along.getMin()).isCloseTo(120, within(1e-6));
+    assertThat(along.getMax()).isCloseTo(504, within(1e-6));
+    assertThat(zones.areas().values().stream().mapToDouble(area -> area.value()).sum())
+        .isCloseTo(32 * 17.9 / 2, within(0.02));
+    DoubleSummaryStatistics field =
+        zones.parts().stream()
+            .filter(part -> part.zone() == WindZone.ZONE_1)
+            .flatMap(part -> part.corners().stream())
+            .collect(Collectors.summarizingDouble(Spot::x));
+    assertThat((field.getMin() + field.getMax()) / 2)
+        .as("below its peak")
+        .isCloseTo(312, within(1e-6));
+    Plane beside = Plane.outline("west", "10 0, 42 0, 42 12, 6 12"); // a valley leans out 4 ft
+    DoubleSummaryStatistics out =
+        map(beside, RoofShape.GABLE, LoadEdition.ASCE7_10).parts().stream()
+            .flatMap(part -> part.corners().stream())
+            .collect(Collectors.summarizingDouble(Spot::x));
+    assertThat(out.getMin()).isCloseTo(72, within(1e-6));
+    assertThat(out.getMax()).isCloseTo(504, within(1e-6));
+    Plane gable = Plane.outline("south", "10 0, 52 0, 52 16.77, 10 16.77");
+    assertThat(
+            map(gable, RoofShape.GABLE, LoadEdition.ASCE7_10).areas().get(WindZone.ZONE_3).value())
+        .isCloseTo(4 * 3 * 3 * Math.sqrt(1.25), within(0.01));
+  }
+
+  @Test
+  void aMap_saysItsAreasByName() {
+    ZoneMap map =
+        map(Plane.rectangle("south", ft(42), ft(16.77)), RoofShape.GABLE, LoadEdition.ASCE7_10);
+    Figure<Area> corners = map.areas().get(WindZone.ZONE_3);
+    assertThat(corners.name()).isEqualTo("zone_3_sf");
+    assertThat(Solution.behind(corners).orElseThrow().name()).isEqualTo("wind_zones_of_south");
+    assertThat(map)
+        .asString()
+        .startsWith("wind zones of south, zone 1: " + map.areas().get(WindZone.ZONE_1))
+        .endsWith(", zone 3: " + corners);
+  }
+
+  @Test
+  void aPlaneWithACornerCutOff_isRefused() {
+    Plane cut = Plane.outline("cut", "0 0, 20 0, 20 5, 15 10, 0 10");
+    assertThatThrownBy(() -> map(cut, RoofShape.GABLE, LoadEdition.ASCE7_10))
+        .hasMessageContaining("plane cut has 5 sides");
   }
 
   @Test
