@@ -138,7 +138,7 @@ class EndsTest {
         .startsWith("standard input:1: what begins here is not finished after 1,000 lines;");
     try (Session session = new Session()) {
       String typed = open;
-      for (int line = 0; line < 100; line++) {
+      for (int line = 0; line < 60; line++) {
         assertThat(session.isComplete(typed)).isFalse();
         typed += "+ 2\n";
       }

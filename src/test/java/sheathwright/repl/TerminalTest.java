@@ -276,7 +276,11 @@ class TerminalTest {
     type("order = sheetsByArea(area, pct(0))\r");
     awaits("order = 2 sheets");
     type("area = sqft(96)\r");
-    awaits("order = 3 sheets (was 2 sheets)");
+    if (!terminal.shows("order = 3 sheets (was 2 sheets)", 5)) {
+      awaits("Enter alone does"); // a busy machine took so long the first time that it asks
+      type("\r");
+    }
+    awaits("order = 3 sheets");
 
     type("sheetsByA" + TAB + "area, pct(0))\r");
     awaits("sheets = 3 sheets");

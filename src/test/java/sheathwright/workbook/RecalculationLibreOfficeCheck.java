@@ -8,10 +8,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import sheathwright.Walk;
 import sheathwright.workbook.LibreOffice.Recalculation;
 import sheathwright.workbook.book.Cells;
 import sheathwright.workbook.book.DropDownsTest;
@@ -32,7 +34,8 @@ class RecalculationLibreOfficeCheck {
   @BeforeAll
   static void recalculate() throws Exception {
     List<Path> all = new ArrayList<>();
-    for (Path kept : List.of(WORKBOOKS, PERTURBED, DropDownsTest.WALKED, DropDownsTest.REFUSED)) {
+    all.addAll(workbooks());
+    for (Path kept : List.of(PERTURBED, DropDownsTest.WALKED, DropDownsTest.REFUSED)) {
       all.addAll(in(kept));
     }
     assertThat(all.stream().map(Path::getFileName)).doesNotHaveDuplicates();
@@ -41,8 +44,8 @@ class RecalculationLibreOfficeCheck {
 
   @Test
   void everyFormulaCell_holdsWhatLibreOfficeRecalculates() throws Exception {
-    List<Path> files = in(WORKBOOKS);
-    assertThat(files).hasSizeGreaterThanOrEqualTo(11);
+    List<Path> files = workbooks();
+    assertThat(files).hasSizeGreaterThanOrEqualTo(40);
 
     int cells = 0;
     for (Path file : files) {
@@ -119,6 +122,19 @@ class RecalculationLibreOfficeCheck {
 
   private static Map<String, Object> written(Path file) throws IOException {
     return Cells.written(Files.readAllBytes(file));
+  }
+
+  /** Of the filled tables, which are all made by one road, some (see {@link Walk}). */
+  private static List<Path> workbooks() throws IOException {
+    List<Path> all = in(WORKBOOKS);
+    return IntStream.range(0, all.size())
+        .filter(each -> !isFilled(all.get(each)) || Walk.takes(each))
+        .mapToObj(all::get)
+        .toList();
+  }
+
+  private static boolean isFilled(Path workbook) {
+    return workbook.getFileName().toString().startsWith("fill-");
   }
 
   private static List<Path> in(Path folder) throws IOException {

@@ -18,6 +18,8 @@ final class SnowDrift {
 
   static final Source HEIGHT = Source.secondHand("ASCE 7-10, Figure 7-9");
   static final Source HEIGHT_2022 = Source.secondHand("ASCE 7-22, Figure 7.6-1");
+  private static final Source EITHER_HEIGHT =
+      Source.secondHand("ASCE 7-10, Figure 7-9; from 2022 on ASCE 7-22, Figure 7.6-1");
   static final Source DENSITY = Source.secondHand("ASCE 7-16, equation 7.7-1");
 
   private static final Figure<Length> ONE_FOOT = Figure.of(1, Units.FOOT);
@@ -105,7 +107,7 @@ final class SnowDrift {
                     .squareRoot())
             .as("drift_height_2022_ft", Units.FOOT, HEIGHT_2022);
     return Figure.choose(edition.is(LoadEdition.ASCE7_22), of2022, before2022)
-        .as("drift_height_ft", Units.FOOT, HEIGHT)
+        .as("drift_height_ft", Units.FOOT, EITHER_HEIGHT)
         .symbol("h_d");
   }
 }

@@ -35,8 +35,7 @@ final class Fit {
   /** For a tab whose cells are made one where they are to be. */
   Fit(Tab tab) {
     this.tab = tab;
-    dots =
-        IntStream.range(0, tab.across()).mapToDouble(tab.sheet()::dots).toArray();
+    dots = IntStream.range(0, tab.across()).mapToDouble(tab.sheet()::dots).toArray();
     for (CellRangeAddress region : tab.sheet().merged()) {
       merged.put(place(region.getFirstRow(), region.getFirstColumn()), region.getLastColumn());
     }
@@ -96,8 +95,7 @@ final class Fit {
 
   /** How many lines words take that stand between two columns of a tab. */
   static int lines(Tab tab, String words, int first, int last, CellStyle style) {
-    double wide =
-        IntStream.rangeClosed(first, last).mapToDouble(tab.sheet()::dots).sum();
+    double wide = IntStream.rangeClosed(first, last).mapToDouble(tab.sheet()::dots).sum();
     return lines(words, style, points(wide, style));
   }
 

@@ -61,10 +61,7 @@ final class ManifestPart {
   void addTo(PartFile file, FilePart workbook, Set<Tab> open) {
     FilePart manifest = file.add(Manifest.PART, Ooxml.XML, out -> write(out, open));
     FilePart properties =
-        file.add(
-            "customXml/itemProps1.xml",
-            Ooxml.STORED_XML,
-            FilePart.Content.of(PROPERTIES_XML));
+        file.add("customXml/itemProps1.xml", Ooxml.STORED_XML, FilePart.Content.of(PROPERTIES_XML));
     manifest.level(LEVEL);
     workbook.link(LINK, manifest);
     manifest.link(LINK + "Props", properties);

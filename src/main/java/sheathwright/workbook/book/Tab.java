@@ -852,9 +852,7 @@ public final class Tab {
   /** How tall a line stands, in points. */
   public double height(int line) {
     TabLine made = line < lines.size() ? lines.get(line) : null;
-    return made == null
-        ? Sheet.LINE
-        : made.height().orElse(Sheet.LINE);
+    return made == null ? Sheet.LINE : made.height().orElse(Sheet.LINE);
   }
 
   /** How tall a line of a list stands that holds these, in points. */

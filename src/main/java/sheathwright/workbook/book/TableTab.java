@@ -5,9 +5,9 @@ import static java.util.stream.Collectors.joining;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.poi.ss.util.CellRangeAddress;
-import sheathwright.workbook.part.CellStyle;
 import sheathwright.figure.Traced;
 import sheathwright.workbook.book.Look.Part;
+import sheathwright.workbook.part.CellStyle;
 
 /**
  * A table of inputs on a tab of its own, its headings over its lines as in a file. Each input

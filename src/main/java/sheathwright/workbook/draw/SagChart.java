@@ -1,7 +1,6 @@
 package sheathwright.workbook.draw;
 
 import java.util.List;
-
 import sheathwright.workbook.book.Book;
 import sheathwright.workbook.book.Listing;
 import sheathwright.workbook.book.Tab;

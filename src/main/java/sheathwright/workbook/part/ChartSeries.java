@@ -10,8 +10,7 @@ package sheathwright.workbook.part;
  * @param marker of the points of a line, as the standard calls it (ECMA-376, 21.2.3.27); of bars
  *     empty
  */
-public record ChartSeries(
-    String title, ChartCells along, ChartCells up, Ink ink, String marker) {
+public record ChartSeries(String title, ChartCells along, ChartCells up, Ink ink, String marker) {
 
   void writeTo(XmlText xml, int number) {
     xml.open("c:ser").empty("c:idx", "val", number).empty("c:order", "val", number);

@@ -7,8 +7,7 @@ package sheathwright.workbook.part;
  * @param points how tall
  * @param color red, green and blue, six digits
  */
-public record Font(
-    String name, double points, String color, boolean isBold, boolean isUnderlined) {
+public record Font(String name, double points, String color, boolean isBold, boolean isUnderlined) {
 
   /** Plain letters. */
   public Font(String name, double points, String color) {

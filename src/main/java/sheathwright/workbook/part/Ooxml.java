@@ -33,7 +33,8 @@ public final class Ooxml {
   public static final String THEME = DOCUMENT + "theme+xml";
   public static final String STORED_XML = DOCUMENT + "customXmlProperties+xml";
   static final String PROPERTIES = DOCUMENT + "extended-properties+xml";
-  static final String CORE_PROPERTIES = "application/vnd.openxmlformats-package.core-properties+xml";
+  static final String CORE_PROPERTIES =
+      "application/vnd.openxmlformats-package.core-properties+xml";
 
   private Ooxml() {}
 }

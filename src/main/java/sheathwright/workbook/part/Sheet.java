@@ -164,7 +164,14 @@ public final class Sheet {
     if (frozen > 0) {
       String top = new CellReference(frozen, 0).formatAsString();
       xml.empty(
-          "pane", "ySplit", frozen, "topLeftCell", top, "activePane", "bottomLeft", "state",
+          "pane",
+          "ySplit",
+          frozen,
+          "topLeftCell",
+          top,
+          "activePane",
+          "bottomLeft",
+          "state",
           "frozen");
       xml.empty("selection", "pane", "bottomLeft");
     }

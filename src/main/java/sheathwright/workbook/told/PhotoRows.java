@@ -38,8 +38,7 @@ public final class PhotoRows {
     List<List<Shown>> rows = rows(photos);
     for (List<Shown> row : rows) {
       int captions = captionLines(sheaf.tab(), row);
-      double tall =
-          LINES * Sheet.LINE + CAPTION_LINE * captions + 2;
+      double tall = LINES * Sheet.LINE + CAPTION_LINE * captions + 2;
       if (row == rows.get(0)) {
         sheaf.heading(heading, tall);
       } else {
