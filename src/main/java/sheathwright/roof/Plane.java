@@ -74,7 +74,7 @@ public final class Plane {
     PlaneMeasures measures =
         Planes.planeMeasures(
             PlaneSize.eave(eave).slope(slopeLength), Leans.left(leftLean).right(rightLean));
-    measures.area().value(); // refuses here what cannot be
+    Reading.aside().number("area of " + name, measures.area(), Units.SQUARE_FOOT); // or refuses
     Reading reading = new Reading();
     double along = inches(reading, "eave of " + name, eave);
     double up = inches(reading, "slope length of " + name, slopeLength);
