@@ -149,6 +149,7 @@ class ArchitectureTest {
           room(
               "workbook.letterhead",
               "workbook.file",
+              "workbook.part",
               "workbook.audit",
               "workbook.draw",
               "workbook.paper",

@@ -77,14 +77,17 @@ public final class ZoneForecast {
     return ofAll;
   }
 
-  /** The chances of each zone and of all, averaged over the share of bad places in the house. */
-  /** How far the log-odds of the share may well lie off at least, by what was told and seen. */
+  /**
+   * How far the log-odds of the share may well lie off at least. Told by a history they vary by
+   * about 1/alpha + 1/beta; a place that was seen tells of them at most a quarter, at even odds.
+   */
   private double width() {
     double told = 1 / (1 / alpha + 1 / beta);
     double seen = zones.stream().mapToInt(Zone::seen).sum() / 4.0;
     return 1 / Math.sqrt(told + seen);
   }
 
+  /** The chances of each zone and of all, averaged over the share of bad places in the house. */
   private List<double[]> mixed(double step) {
     double from = -45 / Math.min(alpha, 1.5);
     double to = 8 + 135 / beta;

@@ -25,6 +25,7 @@ import sheathwright.catalog.Catalog;
 import sheathwright.catalog.Parameter;
 import sheathwright.figure.RefusedException;
 import sheathwright.job.table.ProblemsException;
+import sheathwright.repl.line.UnknownUnit;
 import sheathwright.repl.shell.Exits;
 import sheathwright.repl.show.Hints;
 
@@ -55,10 +56,6 @@ final class Complaints {
       List.of(
           "in", "ft", "sqft", "psf", "psi", "pcf", "lb", "mph", "pct", "pitch", "number", "usd",
           "hours", "nails", "sheets", "pieces");
-
-  /** A number with a word behind it that ends what is typed or a part of it. */
-  private static final Pattern NUMBER_OF_SOMETHING =
-      Pattern.compile("(?<![\\w.\"'])\\d[\\d,.]*\\s*([A-Za-z]{1,15})(?=\\s*(?:[-+*/,;)]|$))");
 
   private static final Pattern INSIDES = Pattern.compile("REPL\\.\\$JShell\\$\\w+\\.");
 
@@ -185,10 +182,9 @@ final class Complaints {
     if (message.startsWith("illegal character: '\\u201")) {
       return "a quote stands alone; a text stands between two, as in \"roof\"";
     }
-    Matcher unit = NUMBER_OF_SOMETHING.matcher(source);
-    if (message.endsWith("expected") && unit.find() && !UNITS.contains(unit.group(1))) {
-      return "there is no unit \"%s\"; numbers are said with %s"
-          .formatted(unit.group(1), String.join(", ", UNITS));
+    Optional<String> unit = UnknownUnit.in(source);
+    if (message.endsWith("expected") && unit.isPresent()) {
+      return noUnit(unit.get());
     }
     if (message.startsWith("reached end of file")) {
       return "the line is not finished: an unmatched bracket or quote";
@@ -203,6 +199,17 @@ final class Complaints {
           .orElse(plain(message));
     }
     return plain(message);
+  }
+
+  private static String noUnit(String word) {
+    if (UNITS.contains(word)) {
+      return "%s stands before its number, which is in brackets: %s(10)".formatted(word, word);
+    }
+    return "there is no unit \"%s\"%s; numbers are said with %s"
+        .formatted(
+            word,
+            UnknownUnit.nearest(word).map("; the nearest is "::concat).orElse(""),
+            String.join(", ", UNITS));
   }
 
   /** Whether a name is called with nothing but a number, as a unit is. */

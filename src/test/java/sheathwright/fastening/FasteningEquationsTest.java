@@ -30,7 +30,7 @@ class FasteningEquationsTest {
   private static final String OTHER_ROW =
       "alternate_schedule: code=irc-2018, thickness_in=0.5, alternate=nail-0.097, wind_mph=105";
 
-  /** NDS 2018, chapter 12 and Tables 12.3.1A, 12.3.1B and 12.3.3: equations as printed. */
+  /** NDS 2018, chapter 12 and Tables 12.3.1A, 12.3.1B and 12.3.3, read against them from memory. */
   @ParameterizedTest(name = "{1}")
   @CsvSource(
       delimiter = '|',
@@ -96,7 +96,7 @@ class FasteningEquationsTest {
     assertThat(Asked.line(call).working() + " ").contains(line);
   }
 
-  /** NDS 2018: where each of the numbers stands. */
+  /** NDS 2018: where each of the numbers stands, from memory. */
   @ParameterizedTest(name = "{1}")
   @CsvSource(
       delimiter = '|',

@@ -64,7 +64,10 @@ class FramingEquationsTest {
       "uplift_tie: spacing_in=12, wind_mph=120, exposure=b, roof_span_ft=12, rise_in_12=4,"
           + " tie_lb=175";
 
-  /** Statics of a simple span, NDS 2018 Table 4.3.1 and 3.4.3, and each function's own text. */
+  /**
+   * Statics of a simple span, NDS 2018 Table 4.3.1 and 3.4.3, read against them from memory, and
+   * each function's own text; words between the letters are names of our own.
+   */
   @ParameterizedTest(name = "{1}")
   @CsvSource(
       delimiter = '|',

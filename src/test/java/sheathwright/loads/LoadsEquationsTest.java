@@ -33,7 +33,7 @@ class LoadsEquationsTest {
   private static final String TOGETHER =
       "load_combinations: dead_psf=10, roof_live_psf=20, snow_psf=30, uplift_psf=40, edition=7-22";
 
-  /** ASCE 7-16, chapters 2, 7, 26 and 30: equations as printed. */
+  /** ASCE 7-16, chapters 2, 7, 26 and 30: equations, read against them from memory. */
   @ParameterizedTest(name = "{1}")
   @CsvSource(
       delimiter = '|',

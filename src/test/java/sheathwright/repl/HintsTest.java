@@ -15,6 +15,9 @@ class HintsTest {
       List.of(
           new Row("yd(3)", "there is no unit or function \"yd\"", "in, ft, sqft"),
           new Row("waste = 10 kPa", "there is no unit \"kPa\"", "psf, psi"),
+          new Row("t = 10 inches + 4 kPa", "there is no unit \"kPa\"", "psf, psi"),
+          new Row("waste = 10 pct", "pct stands before its number", "pct(10)"),
+          new Row("t = 12 inchs + 3 in", "there is no unit \"inchs\"; the nearest is inch", ""),
           new Row("long = 20 m + 3 ft", "there is no unit \"m\"", "in, ft, sqft"),
           new Row(
               "sheetsByArea(in(3), pct(10))",

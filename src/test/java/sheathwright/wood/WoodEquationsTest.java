@@ -17,7 +17,10 @@ class WoodEquationsTest {
       "beam_stability: unbraced_in=48, depth_in=7.25, thickness_in=1.5, min_modulus_psi=470000,"
           + " bending_psi=1200";
 
-  /** NDS 2018, chapters 3 and 4, and Table 4.3.1: equations as printed. */
+  /**
+   * NDS 2018, chapters 3 and 4, and Table 4.3.1: letters and equations, read against the standard
+   * from memory; words between them are names of our own.
+   */
   @ParameterizedTest(name = "{1}")
   @CsvSource(
       delimiter = '|',

@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.joining;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sheathwright.figure.Unit;
 import sheathwright.figure.Units;
 
@@ -30,10 +31,7 @@ enum UnitWord {
   /** Any of them, as a pattern; what follows is no part of the word, and it is not called. */
   static final String ANY =
       "(?:"
-          + Arrays.stream(values())
-              .flatMap(unit -> unit.words.stream())
-              .sorted((left, right) -> right.length() - left.length())
-              .collect(joining("|"))
+          + words().sorted((left, right) -> right.length() - left.length()).collect(joining("|"))
           + ")(?![\\p{L}\\p{N}_$])(?!\\s*\\()";
 
   private final Unit<?> unit;
@@ -49,6 +47,11 @@ enum UnitWord {
         .filter(unit -> unit.words.contains(word))
         .findFirst()
         .orElseThrow();
+  }
+
+  /** All ways of saying any of them. */
+  static Stream<String> words() {
+    return Arrays.stream(values()).flatMap(unit -> unit.words.stream());
   }
 
   Unit<?> unit() {

@@ -8,18 +8,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.w3c.dom.Element;
+import sheathwright.workbook.part.Ooxml;
+import sheathwright.workbook.part.PartFile;
 
 /**
  * Our document's tabs put behind the office's in one file. No part of the office's is written anew
  * but those that list what a workbook has; ours get names, numbers and looks that are still free.
  */
 final class Joining {
-
-  private static final String TYPES = "[Content_Types].xml";
-  private static final String TYPES_OF =
-      "http://schemas.openxmlformats.org/package/2006/content-types";
-  private static final String LINKS_OF =
-      "http://schemas.openxmlformats.org/package/2006/relationships";
 
   /** The order in which a workbook's part has its own (ECMA-376, part 1, 18.2.27). */
   private static final List<String> ORDER =
@@ -54,7 +50,7 @@ final class Joining {
     this.ours = ours;
     workbook = office.root(OfficeFile.WORKBOOK);
     links = office.root(Relation.part(OfficeFile.WORKBOOK));
-    types = office.root(TYPES);
+    types = office.root(PartFile.KINDS);
   }
 
   /** Joins them; the office's parts are then those of the whole. */
@@ -83,7 +79,7 @@ final class Joining {
     office.put(OfficeFile.WORKBOOK, workbook);
     office.put(Relation.part(OfficeFile.WORKBOOK), links);
     listTypes();
-    office.put(TYPES, types);
+    office.put(PartFile.KINDS, types);
   }
 
   /** A note of in which order cells were worked out; every program makes it anew. */
@@ -148,7 +144,7 @@ final class Joining {
       String part = "xl/sharedStrings.xml";
       office.put(part, own);
       link(Xml.RELATIONS + "/sharedStrings", part);
-      type(part, "application/vnd.openxmlformats-officedocument.spreadsheetml.sharedStrings+xml");
+      type(part, Ooxml.TEXTS);
       return 0;
     }
     Element all = office.root(theirs.get().target());
@@ -202,7 +198,7 @@ final class Joining {
     while (taken.contains("rId" + number)) {
       number++;
     }
-    Element link = links.getOwnerDocument().createElementNS(LINKS_OF, "Relationship");
+    Element link = links.getOwnerDocument().createElementNS(Ooxml.PACKAGE_LINKS, "Relationship");
     link.setAttribute("Id", "rId" + number);
     link.setAttribute("Type", type);
     link.setAttribute("Target", "/" + part);
@@ -238,7 +234,7 @@ final class Joining {
   private void listTypes() {
     Map<String, String> byPart = new HashMap<>();
     Map<String, String> byEnding = new HashMap<>();
-    for (Element each : Xml.children(ours.root(TYPES))) {
+    for (Element each : Xml.children(ours.root(PartFile.KINDS))) {
       String type = each.getAttribute("ContentType");
       if (each.getLocalName().equals("Override")) {
         byPart.put(each.getAttribute("PartName").substring(1), type);
@@ -255,7 +251,7 @@ final class Joining {
   }
 
   private void type(String part, String type) {
-    Element override = types.getOwnerDocument().createElementNS(TYPES_OF, "Override");
+    Element override = types.getOwnerDocument().createElementNS(Ooxml.PACKAGE_KINDS, "Override");
     override.setAttribute("PartName", "/" + part);
     override.setAttribute("ContentType", type);
     types.appendChild(override);

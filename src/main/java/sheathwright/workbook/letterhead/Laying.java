@@ -8,21 +8,14 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.w3c.dom.Element;
 import sheathwright.workbook.letterhead.OfficeFile.Sheet;
+import sheathwright.workbook.part.Ooxml;
+import sheathwright.workbook.part.PartFile;
 
 /**
  * Lays pictures upon cells, or upon what cells were made one: each as large as fits, in its own
  * shape.
  */
 final class Laying {
-
-  private static final String DRAWING =
-      "http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing";
-  private static final String DRAWN = "http://schemas.openxmlformats.org/drawingml/2006/main";
-  private static final String LINKS_OF =
-      "http://schemas.openxmlformats.org/package/2006/relationships";
-  private static final String DRAWING_TYPE =
-      "application/vnd.openxmlformats-officedocument.drawing+xml";
-  private static final String TYPES = "[Content_Types].xml";
 
   /**
    * The end of a sheet's part, from what points at its drawings on (ECMA-376, part 1, 18.3.1.99).
@@ -40,9 +33,6 @@ final class Laying {
           "webPublishItems",
           "tableParts",
           "extLst");
-
-  private static final String CHART_TYPE =
-      "application/vnd.openxmlformats-officedocument.drawingml.chart+xml";
 
   /** Numbers of shapes from here on are hardly taken by the office's own. */
   private static final int FIRST_SHAPE = 1_000_000;
@@ -84,7 +74,7 @@ final class Laying {
   private Element anchor(Laid.Photo laid, String drawing) {
     String media = free("xl/media/letterhead_photo", ".jpeg");
     office.parts().put(media, laid.photograph().bytes());
-    type(media, "image/jpeg");
+    type(media, Ooxml.JPEG);
     Size size = size(laid.blank(), laid.photograph().wide(), laid.photograph().high());
     Element anchor = anchor(size, PICTURE.formatted(Xml.RELATIONS));
     Xml.all(anchor, "blip")
@@ -109,7 +99,7 @@ final class Laying {
     if (isChart) {
       String chart = free("xl/charts/letterhead_chart", ".xml");
       office.parts().put(chart, ours.parts().get(chartOf(laid)));
-      type(chart, CHART_TYPE);
+      type(chart, Ooxml.CHART);
       Xml.all(copy, "chart")
           .forEach(
               each -> each.setAttributeNS(Xml.RELATIONS, "r:id", link(drawing, "chart", chart)));
@@ -156,8 +146,8 @@ final class Laying {
         .orElseGet(
             () -> {
               String part = free("xl/drawings/letterhead_drawing", ".xml");
-              office.put(part, "<xdr:wsDr xmlns:xdr=\"%s\"/>".formatted(DRAWING));
-              type(part, DRAWING_TYPE);
+              office.put(part, "<xdr:wsDr xmlns:xdr=\"%s\"/>".formatted(Ooxml.PLACES));
+              type(part, Ooxml.DRAWING);
               String id = link(sheet.part(), "drawing", part);
               Xml.section(sheet.root(), "drawing", ORDER).setAttributeNS(Xml.RELATIONS, "r:id", id);
               office.put(sheet.part(), sheet.root());
@@ -168,11 +158,11 @@ final class Laying {
   private String link(String from, String kind, String to) {
     String part = Relation.part(from);
     if (!office.parts().containsKey(part)) {
-      office.put(part, "<Relationships xmlns=\"%s\"/>".formatted(LINKS_OF));
+      office.put(part, "<Relationships xmlns=\"%s\"/>".formatted(Ooxml.PACKAGE_LINKS));
     }
     Element links = office.root(part);
     String id = "letterhead" + (Xml.children(links).size() + 1);
-    Element link = links.getOwnerDocument().createElementNS(LINKS_OF, "Relationship");
+    Element link = links.getOwnerDocument().createElementNS(Ooxml.PACKAGE_LINKS, "Relationship");
     link.setAttribute("Id", id);
     link.setAttribute("Type", Xml.RELATIONS + "/" + kind);
     link.setAttribute("Target", "/" + to);
@@ -182,13 +172,13 @@ final class Laying {
   }
 
   private void type(String part, String type) {
-    Element types = office.root(TYPES);
+    Element types = office.root(PartFile.KINDS);
     Element override =
         types.getOwnerDocument().createElementNS(types.getNamespaceURI(), "Override");
     override.setAttribute("PartName", "/" + part);
     override.setAttribute("ContentType", type);
     types.appendChild(override);
-    office.put(TYPES, types);
+    office.put(PartFile.KINDS, types);
   }
 
   /** How large something is drawn. */
@@ -231,7 +221,7 @@ final class Laying {
   private Element anchor(Size size, String shape) {
     String text =
         ANCHOR.formatted(
-            DRAWING, DRAWN, size.column(), size.row(), size.wide(), size.high(), shape);
+            Ooxml.PLACES, Ooxml.SHAPES, size.column(), size.row(), size.wide(), size.high(), shape);
     return Xml.root(office.file(), text.getBytes(StandardCharsets.UTF_8));
   }
 }

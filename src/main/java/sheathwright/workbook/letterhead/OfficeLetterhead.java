@@ -7,27 +7,21 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import sheathwright.job.file.Unpacked;
 import sheathwright.job.office.Firm;
 import sheathwright.job.table.ProblemsException;
 import sheathwright.workbook.file.LogProvider;
+import sheathwright.workbook.part.PartFile;
 import sheathwright.workbook.told.Photos;
 
 /** An office's own workbook, in front of a document of ours. */
 public final class OfficeLetterhead {
-
-  /** The first moment that a packed file bears without a time zone beside it. */
-  private static final LocalDateTime FIXED_DATE = LocalDateTime.of(1980, 1, 1, 0, 0, 2);
-
-  private static final String TYPES = "[Content_Types].xml";
 
   private final LetterKind kind;
   private final String file;
@@ -123,9 +117,9 @@ public final class OfficeLetterhead {
   static byte[] packed(OfficeFile office) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
-      put(zip, TYPES, office.parts().get(TYPES));
+      put(zip, PartFile.KINDS, office.parts().get(PartFile.KINDS));
       for (Map.Entry<String, byte[]> part : office.parts().entrySet()) {
-        if (!part.getKey().equals(TYPES) && !part.getKey().endsWith("/")) {
+        if (!part.getKey().equals(PartFile.KINDS) && !part.getKey().endsWith("/")) {
           put(zip, part.getKey(), part.getValue());
         }
       }
@@ -134,9 +128,7 @@ public final class OfficeLetterhead {
   }
 
   private static void put(ZipOutputStream zip, String name, byte[] bytes) throws IOException {
-    ZipEntry entry = new ZipEntry(name);
-    entry.setTimeLocal(FIXED_DATE);
-    zip.putNextEntry(entry);
+    zip.putNextEntry(PartFile.entry(name));
     zip.write(bytes);
   }
 }

@@ -22,16 +22,16 @@ import org.xml.sax.SAXException;
 import sheathwright.figure.Shown;
 import sheathwright.job.table.Problem;
 import sheathwright.job.table.ProblemsException;
+import sheathwright.workbook.part.Ooxml;
 
 /** A part of a workbook's file as a tree that is written again with all that was in it. */
 final class Xml {
 
   /** What the elements of sheets, styles and texts belong to (ECMA-376, part 1, annex A). */
-  static final String MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
+  static final String MAIN = Ooxml.SHEETS;
 
   /** What points at another part. */
-  static final String RELATIONS =
-      "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+  static final String RELATIONS = Ooxml.LINKS;
 
   /**
    * A tree takes some twenty times the room of its text; no letterhead's sheet is a tenth of it.

@@ -22,9 +22,6 @@ public final class FilePart {
     }
   }
 
-  private static final String NAMESPACE =
-      "http://schemas.openxmlformats.org/package/2006/relationships";
-
   private final String name;
   private final String kind;
   private final Content content;
@@ -90,7 +87,7 @@ public final class FilePart {
   String linksText() {
     return new XmlText()
         .add(XmlText.HEAD)
-        .open("Relationships", "xmlns", NAMESPACE)
+        .open("Relationships", "xmlns", Ooxml.PACKAGE_LINKS)
         .add(links.toString())
         .close("Relationships")
         .toString();

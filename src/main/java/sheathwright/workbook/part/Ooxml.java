@@ -11,13 +11,21 @@ public final class Ooxml {
       "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 
   /** Where drawings stand on a sheet. */
-  static final String PLACES =
+  public static final String PLACES =
       "http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing";
 
   /** Shapes, lines, fills and words in drawings. */
-  static final String SHAPES = "http://schemas.openxmlformats.org/drawingml/2006/main";
+  public static final String SHAPES = "http://schemas.openxmlformats.org/drawingml/2006/main";
 
   static final String CHARTS = "http://schemas.openxmlformats.org/drawingml/2006/chart";
+
+  /** The lists of what a file's parts point at. */
+  public static final String PACKAGE_LINKS =
+      "http://schemas.openxmlformats.org/package/2006/relationships";
+
+  /** The list of what kinds a file's parts are. */
+  public static final String PACKAGE_KINDS =
+      "http://schemas.openxmlformats.org/package/2006/content-types";
 
   /** Begins the kind of a part that belongs to an office's document. */
   private static final String DOCUMENT = "application/vnd.openxmlformats-officedocument.";

@@ -15,9 +15,9 @@ import java.util.zip.ZipOutputStream;
  */
 public final class PartFile {
 
-  private static final String KINDS = "[Content_Types].xml";
-  private static final String NAMESPACE =
-      "http://schemas.openxmlformats.org/package/2006/content-types";
+  /** The part that says what kinds the others are. */
+  public static final String KINDS = "[Content_Types].xml";
+
   private static final String KIND_OF_LINKS =
       "application/vnd.openxmlformats-package.relationships+xml";
 
@@ -61,14 +61,19 @@ public final class PartFile {
 
   private static void write(ZipOutputStream packed, String name, FilePart.Content content)
       throws IOException {
-    ZipEntry entry = new ZipEntry(name);
-    entry.setTimeLocal(FIXED_DATE);
-    packed.putNextEntry(entry);
+    packed.putNextEntry(entry(name));
     content.writeTo(packed);
   }
 
+  /** The head of a packed part, which bears no day. */
+  public static ZipEntry entry(String name) {
+    ZipEntry entry = new ZipEntry(name);
+    entry.setTimeLocal(FIXED_DATE);
+    return entry;
+  }
+
   private String kinds() {
-    XmlText xml = new XmlText().add(XmlText.HEAD).open("Types", "xmlns", NAMESPACE);
+    XmlText xml = new XmlText().add(XmlText.HEAD).open("Types", "xmlns", Ooxml.PACKAGE_KINDS);
     xml.empty("Default", "Extension", "rels", "ContentType", KIND_OF_LINKS);
     xml.empty("Default", "Extension", "xml", "ContentType", Ooxml.XML);
     xml.empty("Default", "Extension", "jpeg", "ContentType", Ooxml.JPEG);
