@@ -318,6 +318,7 @@ final class QuotePage {
             "The amounts add up and are as quoted.",
             "A number was changed: ask us before you sign.");
     tab.value(checkLine, 0, state, Part.NOTE);
+    tab.across(checkLine, 0, tab.columns() - 1);
   }
 
   /** Every sheet and every foot of board that could turn out bad. */
